@@ -1,0 +1,7 @@
+package cornerbook.core.corner;
+
+/** One of the two axles of a car. */
+public enum Axle {
+    FRONT,
+    REAR
+}

@@ -1,0 +1,32 @@
+package cornerbook.core.visit;
+
+import cornerbook.core.wheelplan.WheelPlan;
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * All that was found out at one visit.
+ *
+ * @param nextVisit the day that everything has to hold to
+ * @param findings gravest first
+ * @param forecasts the set that goes on first
+ * @param plan where each wheel of the set going on belongs; null when no four wheels go on
+ * @param retorque null when no wheel went on
+ * @param notJudged what could not be judged, and what is missing for it
+ */
+public record Assessment(
+        CarHistory history,
+        Visit visit,
+        LocalDate nextVisit,
+        List<Finding> findings,
+        List<SetForecast> forecasts,
+        @Nullable WheelPlan plan,
+        @Nullable Retorque retorque,
+        List<String> notJudged) {
+    public Assessment {
+        findings = List.copyOf(findings);
+        forecasts = List.copyOf(forecasts);
+        notJudged = List.copyOf(notJudged);
+    }
+}

@@ -1,0 +1,40 @@
+package cornerbook.core.visit;
+
+import cornerbook.core.corner.SeasonKind;
+import java.time.MonthDay;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One row of the limits file.
+ *
+ * @param jurisdiction code of the place, or "*" for the house rule that serves where no row names the place
+ * @param season the season kind that it is for; null for all
+ * @param value in the unit of the kind (mm for tread, mm for pads)
+ * @param from first day of the year on which it binds; null when all year
+ * @param until last day of the year on which it binds; null with {@code from}
+ * @param citation the text of law or the practice that it comes from
+ */
+public record Limit(
+        String jurisdiction,
+        Kind kind,
+        @Nullable SeasonKind season,
+        double value,
+        @Nullable MonthDay from,
+        @Nullable MonthDay until,
+        String citation) {
+    /** What the limit binds. */
+    public enum Kind {
+        /** Below this the car may not be driven. */
+        TREAD_LEGAL,
+        /** Below this the set is spent for the season. */
+        TREAD_SEASON,
+        /** Wise depth at fitting. */
+        TREAD_AT_FITTING,
+        /** Below this a pad may not be driven on. */
+        PAD_LEGAL,
+        /** Age of a tyre, in years, from which it is inspected. */
+        TYRE_AGE_INSPECT,
+        /** Age of a tyre, in years, at which it is replaced. */
+        TYRE_AGE_REPLACE
+    }
+}

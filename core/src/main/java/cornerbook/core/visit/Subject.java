@@ -1,0 +1,24 @@
+package cornerbook.core.visit;
+
+import cornerbook.core.corner.Corner;
+import org.jspecify.annotations.Nullable;
+
+/** What a finding is about. Null where the finding is not about one corner, one wheel or one set. */
+public record Subject(
+        Part part,
+        @Nullable Corner corner,
+        @Nullable String wheelTag,
+        @Nullable String setId) {
+    /** The part of the car. */
+    public enum Part {
+        WHEEL_SET,
+        TREAD_PATTERN,
+        TYRE_AGE,
+        PRESSURE,
+        WHEEL_TORQUE,
+        PAD,
+        DISC,
+        BRAKE_FLUID,
+        BATTERY
+    }
+}

@@ -1,0 +1,35 @@
+package cornerbook.core.visit;
+
+import cornerbook.core.corner.Axle;
+import cornerbook.core.corner.DriveLayout;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A car with the specification that the models need.
+ *
+ * @param name what people call the car, as "Fjordling Volta, blue"
+ * @param vin vehicle identification number, or null
+ * @param jurisdiction whose rules it is judged by, a code of the limits file as "CA-QC"
+ */
+public record Vehicle(
+        String id,
+        String name,
+        String plate,
+        @Nullable String vin,
+        DriveLayout drive,
+        boolean electric,
+        String jurisdiction,
+        AxleSpecification front,
+        AxleSpecification rear,
+        WheelFastener fastener,
+        TwelveVoltBattery battery) {
+
+    public AxleSpecification axle(Axle axle) {
+        return axle == Axle.FRONT ? front : rear;
+    }
+
+    /** Whether the two axles carry different tyre sizes. */
+    public boolean staggered() {
+        return !front.tyreSize().equals(rear.tyreSize());
+    }
+}

@@ -1,0 +1,35 @@
+package cornerbook.core.visit;
+
+import cornerbook.core.corner.Corner;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One time that the car came in.
+ *
+ * @param arrivedOn wheel tag at each corner on arrival
+ * @param leftOn wheel tag at each corner on leaving
+ * @param workDone what was done, one line each
+ * @param nextVisitDue agreed date of the next visit; null when the season's rule gives it
+ */
+public record Visit(
+        String id,
+        LocalDate date,
+        double odometerKm,
+        @Nullable String technician,
+        Map<Corner, String> arrivedOn,
+        Map<Corner, String> leftOn,
+        List<Reading> readings,
+        List<String> workDone,
+        @Nullable String notes,
+        @Nullable LocalDate nextVisitDue) {
+    public Visit {
+        Checks.range("odometer", odometerKm, 0, 3_000_000, "km");
+        arrivedOn = Map.copyOf(arrivedOn);
+        leftOn = Map.copyOf(leftOn);
+        readings = List.copyOf(readings);
+        workDone = List.copyOf(workDone);
+    }
+}

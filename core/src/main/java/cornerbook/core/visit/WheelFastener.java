@@ -1,0 +1,23 @@
+package cornerbook.core.visit;
+
+/**
+ * The nuts or bolts that hold a wheel.
+ *
+ * @param thread as "M14×1.5"
+ * @param torqueNm the vehicle manufacturer's tightening torque, clean and dry
+ * @param retorqueAfterKm distance after which they are tightened again
+ */
+public record WheelFastener(String thread, int count, Seat seat, double torqueNm, double retorqueAfterKm) {
+    /** Shape of the contact face. */
+    public enum Seat {
+        CONE,
+        BALL,
+        FLAT
+    }
+
+    public WheelFastener {
+        Checks.range("fasteners per wheel", count, 3, 10, "");
+        Checks.range("wheel torque", torqueNm, 40, 400, "N·m");
+        Checks.range("re-torque distance", retorqueAfterKm, 10, 500, "km");
+    }
+}
