@@ -1,4 +1,9 @@
 package cornerbook.core.visit;
 
-/** Something in the input that cannot stand: where (a JSON pointer into the visit file), and one sentence of what and what was expected. */
+/**
+ * Something in the input that cannot stand.
+ *
+ * @param where JSON pointer into the visit file
+ * @param message one sentence: what it is, and what was expected
+ */
 public record Problem(String where, String message) {}

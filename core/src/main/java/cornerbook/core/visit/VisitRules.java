@@ -8,7 +8,11 @@ import java.util.List;
 public final class VisitRules {
     private VisitRules() {}
 
-    /** Everything that cannot stand, empty when the history is sound. @param today the last date that is not in the future */
+    /**
+     * Everything that cannot stand, empty when the history is sound.
+     *
+     * @param today the last date that is not in the future
+     */
     public static List<Problem> check(CarHistory history, LocalDate today) {
         var problems = new ArrayList<Problem>();
         for (int i = 0; i < history.visits().size(); i++) {

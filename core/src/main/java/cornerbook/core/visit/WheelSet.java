@@ -4,7 +4,11 @@ import cornerbook.core.corner.SeasonKind;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** The wheels that go on a car together. @param storePlace where it lies while it is off the car, or null */
+/**
+ * The wheels that go on a car together.
+ *
+ * @param storePlace where it lies while it is off the car, or null
+ */
 public record WheelSet(
         String id, SeasonKind season, @Nullable String storePlace, List<Wheel> wheels) {
     public WheelSet {
