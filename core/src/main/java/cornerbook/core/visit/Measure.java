@@ -4,6 +4,7 @@ import cornerbook.core.corner.Spot;
 import java.util.Set;
 
 /** What can be read during a visit: what it belongs to, its unit inside the book, its range, and where it is taken. */
+@SuppressWarnings("ImmutableEnumChecker") // every set is made by Set.of
 public enum Measure {
     TREAD_DEPTH(Carrier.WHEEL, "mm", 0, 25, Set.of(Spot.values())),
     /** Gauge pressure as the car came in. */
