@@ -1,0 +1,29 @@
+package cornerbook.core.season;
+
+import cornerbook.core.corner.SeasonKind;
+import java.time.LocalDate;
+import java.time.MonthDay;
+
+/**
+ * When a car comes in next for its change-over: winter wheels come off from 15 April, summer wheels from 20 October; an
+ * all-season car comes after half a year. Common practice, no source; an agreed date outranks it.
+ */
+public final class ChangeOver {
+    private static final MonthDay SPRING = MonthDay.of(4, 15);
+    private static final MonthDay AUTUMN = MonthDay.of(10, 20);
+    /** A change-over sooner than this after a visit belongs to the season that has just ended. */
+    private static final int LEAST_DAYS = 60;
+
+    private static final int HALF_YEAR_MONTHS = 6;
+
+    private ChangeOver() {}
+
+    /** The day on which wheels of this kind, fitted on {@code fitted}, are due to come off. */
+    public static LocalDate after(LocalDate fitted, SeasonKind kind) {
+        if (kind == SeasonKind.ALL_SEASON) {
+            return fitted.plusMonths(HALF_YEAR_MONTHS);
+        }
+        var day = (kind == SeasonKind.WINTER ? SPRING : AUTUMN).atYear(fitted.getYear());
+        return day.isBefore(fitted.plusDays(LEAST_DAYS)) ? day.plusYears(1) : day;
+    }
+}

@@ -1,0 +1,77 @@
+package cornerbook.core.visit;
+
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.season.DistanceHistory;
+import cornerbook.core.wear.CornerDistances;
+import cornerbook.core.wear.DistancePerDay;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What each wheel had run at each corner by each visit, and how far the car ran per day in past seasons. Between two
+ * visits the wheels are taken to have run where the later visit found them.
+ */
+final class RunHistory {
+    private static final double THOUSAND = 1000;
+
+    private final Map<String, Map<String, CornerDistances>> runByVisit = new HashMap<>();
+    private final Map<String, Corner> lastCorner = new HashMap<>();
+    private final Map<SeasonKind, List<Double>> kmPerDay = new HashMap<>();
+    private final List<Double> kmPerDayAll = new ArrayList<>();
+
+    RunHistory(CarHistory history, List<Visit> visits) {
+        var run = new HashMap<String, CornerDistances>();
+        @Nullable Visit before = null;
+        for (var visit : visits) {
+            if (before != null) {
+                double distanceKm = visit.odometerKm() - before.odometerKm();
+                visit.arrivedOn()
+                        .forEach((corner, tag) -> run.merge(
+                                tag,
+                                CornerDistances.NONE.plus(corner, distanceKm / THOUSAND),
+                                (known, more) -> known.plus(corner, distanceKm / THOUSAND)));
+                countDays(history, before, visit, distanceKm);
+            }
+            visit.arrivedOn().forEach((corner, tag) -> lastCorner.put(tag, corner));
+            runByVisit.put(visit.id(), Map.copyOf(run));
+            before = visit;
+        }
+    }
+
+    CornerDistances run(Visit visit, String wheelTag) {
+        return runByVisit.getOrDefault(visit.id(), Map.of()).getOrDefault(wheelTag, CornerDistances.NONE);
+    }
+
+    /** Where the wheel ran last before or at the newest visit; null when it never ran. */
+    @Nullable
+    Corner lastCorner(String wheelTag) {
+        return lastCorner.get(wheelTag);
+    }
+
+    DistancePerDay next(SeasonKind season) {
+        return DistanceHistory.next(seasons(season));
+    }
+
+    /** Average of each past season of that kind, or of all seasons while there is none of it. */
+    List<Double> seasons(SeasonKind season) {
+        return kmPerDay.getOrDefault(season, kmPerDayAll);
+    }
+
+    private void countDays(CarHistory history, Visit before, Visit visit, double distanceKm) {
+        long days = ChronoUnit.DAYS.between(before.date(), visit.date());
+        if (days <= 0) {
+            return;
+        }
+        kmPerDayAll.add(distanceKm / days);
+        visit.arrivedOn().values().stream()
+                .findFirst()
+                .flatMap(history::findSetOf)
+                .ifPresent(set -> kmPerDay.computeIfAbsent(set.season(), key -> new ArrayList<>())
+                        .add(distanceKm / days));
+    }
+}

@@ -1,0 +1,195 @@
+package cornerbook.core.visit;
+
+import cornerbook.core.visit.SetForecast.GrooveForecast;
+import cornerbook.core.visit.SetForecast.TyreForecast;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/** Findings on tread: will the set hold, and does a tyre wear unevenly across. */
+final class TreadFindings {
+    private static final double UNEVEN_MM = 1.0;
+    private static final double UNEVEN_SDS = 3;
+
+    private TreadFindings() {}
+
+    static Finding ofSet(SetForecast forecast, String limitSource, int seasons) {
+        var weakest = weakest(forecast);
+        var groove = lowest(weakest);
+        boolean goingOn = forecast.role() == SetForecast.Role.GOING_ON;
+        var verdict = verdict(forecast, groove);
+        var name = seasonWord(forecast.set()) + " set";
+        double newDepthMm = weakest.wheel().tyre().newDepthMm();
+        double lifeLeft = Math.clamp((groove.depthMm() - forecast.limitMm()) / (newDepthMm - forecast.limitMm()), 0, 1);
+        var evidence = new ArrayList<Evidence>();
+        evidence.add(new Evidence(
+                "lowest groove",
+                "%s %s, %s: %.1f ± %.1f mm"
+                        .formatted(
+                                weakest.corner(),
+                                weakest.wheel().tag(),
+                                word(groove),
+                                groove.depthMm(),
+                                groove.depthSdMm()),
+                "corner-rate model, all readings of this set"));
+        evidence.add(new Evidence(
+                "wear there",
+                "%.2f ± %.2f mm per 1000 km".formatted(groove.rateMmPer1000Km(), groove.rateSdMmPer1000Km()),
+                "corner-rate model; readings in this groove: "
+                        + groove.readings().size()));
+        evidence.add(new Evidence(
+                "distance",
+                "%.0f ± %.0f km per day".formatted(forecast.kmPerDay(), forecast.kmPerDaySd()),
+                seasons == 0
+                        ? "default of 40 ± 15 km per day (common practice, no source): the car is new to the book"
+                        : "odometer history, past seasons counted: " + seasons));
+        evidence.add(new Evidence(
+                "season's minimum",
+                "%.1f mm (legal %.1f mm)".formatted(forecast.limitMm(), forecast.legalLimitMm()),
+                limitSource));
+        evidence.add(new Evidence(
+                "chance that every groove holds until " + forecast.until(),
+                percent(forecast.probabilityHolds()),
+                "integrated over depth and distance; asked: " + percent(forecast.confidence())));
+        return new Finding(
+                new Subject(Subject.Part.WHEEL_SET, null, null, forecast.set().id()),
+                verdict,
+                "%s (%s): lowest %.1f mm, %s to hold until %s"
+                        .formatted(
+                                name,
+                                goingOn ? "on the car" : "coming off",
+                                groove.depthMm(),
+                                percent(forecast.probabilityHolds()),
+                                forecast.until()),
+                plainWords(forecast, verdict, name, groove, goingOn),
+                forecast.horizon(),
+                forecast.probabilityHolds(),
+                lifeLeft,
+                evidence,
+                limitSource);
+    }
+
+    static List<Finding> ofPattern(SetForecast forecast) {
+        var findings = new ArrayList<Finding>();
+        for (var tyre : forecast.tyres()) {
+            var cause = cause(tyre);
+            if (cause != null) {
+                var inner = tyre.grooves().get(0);
+                var centre = tyre.grooves().get(1);
+                var outer = tyre.grooves().get(2);
+                double limitMm = forecast.limitMm();
+                double lowestMm = lowest(tyre).depthMm();
+                findings.add(new Finding(
+                        new Subject(
+                                Subject.Part.TREAD_PATTERN,
+                                tyre.corner(),
+                                tyre.wheel().tag(),
+                                forecast.set().id()),
+                        lowestMm < limitMm ? Verdict.SPENT : Verdict.HOLDS,
+                        "%s wears unevenly: %.1f / %.1f / %.1f mm across"
+                                .formatted(tyre.wheel().tag(), inner.depthMm(), centre.depthMm(), outer.depthMm()),
+                        "The tread is worn unevenly across: " + cause + ".",
+                        null,
+                        null,
+                        Math.clamp((lowestMm - limitMm) / (tyre.wheel().tyre().newDepthMm() - limitMm), 0, 1),
+                        List.of(
+                                new Evidence(
+                                        "inner, centre, outer",
+                                        "%.1f, %.1f, %.1f mm"
+                                                .formatted(inner.depthMm(), centre.depthMm(), outer.depthMm()),
+                                        "corner-rate model, all readings"),
+                                new Evidence(
+                                        "told from noise at",
+                                        "%.1f mm and %.0f standard deviations".formatted(UNEVEN_MM, UNEVEN_SDS),
+                                        "common practice, no source")),
+                        "wear across the tread and its usual causes: common practice, no source"));
+            }
+        }
+        return findings;
+    }
+
+    private static Verdict verdict(SetForecast forecast, GrooveForecast groove) {
+        if (groove.depthMm() < forecast.legalLimitMm()) {
+            return Verdict.UNSAFE;
+        }
+        if (groove.depthMm() < forecast.limitMm() || forecast.probabilityHolds() < 0.5) {
+            return Verdict.SPENT;
+        }
+        return forecast.probabilityHolds() < forecast.confidence() ? Verdict.RUNS_OUT : Verdict.HOLDS;
+    }
+
+    private static String plainWords(
+            SetForecast forecast, Verdict verdict, String name, GrooveForecast groove, boolean goingOn) {
+        var depth = "lowest tread %.1f mm, minimum %.1f mm".formatted(groove.depthMm(), forecast.limitMm());
+        return switch (verdict) {
+            case UNSAFE -> "The %s is below the legal minimum (%s). It must not be driven on.".formatted(name, depth);
+            case SPENT ->
+                goingOn
+                        ? "The %s is used up (%s). Replace it now.".formatted(name, depth)
+                        : "The %s is not likely to last its next season (%s). Order tyres before it goes on again."
+                                .formatted(name, depth);
+            case RUNS_OUT ->
+                goingOn
+                        ? "The %s may not last until the next visit (%s). Have the tread measured again before it runs out."
+                                .formatted(name, depth)
+                        : "The %s may not last its next season (%s). Plan for new tyres.".formatted(name, depth);
+            case HOLDS ->
+                goingOn
+                        ? "The %s is good until the next visit (%s).".formatted(name, depth)
+                        : "The stored %s is good for its next season (%s).".formatted(name, depth);
+        };
+    }
+
+    private static @Nullable String cause(TyreForecast tyre) {
+        if (tyre.grooves().size() < 3) {
+            return null;
+        }
+        var inner = tyre.grooves().get(0);
+        var centre = tyre.grooves().get(1);
+        var outer = tyre.grooves().get(2);
+        if (lower(inner, centre) && lower(outer, centre)) {
+            return "both shoulders are low, as from running with too little air";
+        }
+        if (lower(centre, inner) && lower(centre, outer)) {
+            return "the centre is low, as from running with too much air";
+        }
+        if (lower(inner, outer)) {
+            return "the inner shoulder is low, as from camber or toe; have the wheel alignment measured";
+        }
+        if (lower(outer, inner)) {
+            return "the outer shoulder is low, as from camber or toe; have the wheel alignment measured";
+        }
+        return null;
+    }
+
+    private static boolean lower(GrooveForecast groove, GrooveForecast than) {
+        double difference = than.depthMm() - groove.depthMm();
+        return difference > UNEVEN_MM && difference > UNEVEN_SDS * Math.hypot(groove.depthSdMm(), than.depthSdMm());
+    }
+
+    static GrooveForecast lowest(TyreForecast tyre) {
+        return tyre.grooves().stream()
+                .min(Comparator.comparingDouble(GrooveForecast::depthMm))
+                .orElseThrow();
+    }
+
+    private static TyreForecast weakest(SetForecast forecast) {
+        return forecast.tyres().stream()
+                .min(Comparator.comparingDouble(tyre -> lowest(tyre).depthMm()))
+                .orElseThrow();
+    }
+
+    static String seasonWord(WheelSet set) {
+        return set.season().name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    private static String word(GrooveForecast groove) {
+        return groove.groove().name().toLowerCase(Locale.ROOT);
+    }
+
+    static String percent(double share) {
+        return share > 0.99 ? "over 99 %" : share < 0.01 ? "under 1 %" : "%.0f %%".formatted(share * 100);
+    }
+}

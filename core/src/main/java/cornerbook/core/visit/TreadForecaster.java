@@ -1,0 +1,146 @@
+package cornerbook.core.visit;
+
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.Spot;
+import cornerbook.core.visit.SetForecast.BandPoint;
+import cornerbook.core.visit.SetForecast.DepthReading;
+import cornerbook.core.visit.SetForecast.GrooveForecast;
+import cornerbook.core.visit.SetForecast.TyreForecast;
+import cornerbook.core.wear.Placement;
+import cornerbook.core.wear.SetOutlook;
+import cornerbook.core.wear.TreadReading;
+import cornerbook.core.wear.WearModel;
+import cornerbook.core.wear.WearParameters;
+import cornerbook.core.wear.WearPosterior;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** Brings one wheel set of a car to the wear model, and the model's answer back to corners and dates. */
+final class TreadForecaster {
+    /** Probability at which a horizon falls, unless asked otherwise. */
+    static final double CONFIDENCE = 0.90;
+
+    private static final double MOST_DAYS = 4 * 365.25;
+    private static final int BAND_STEPS = 12;
+    /** Standard normal quantile of 0.95: the band holds 90 %. */
+    private static final double BAND_Z = 1.6448536269514722;
+
+    private final CarHistory history;
+    private final List<Visit> visits;
+    private final Visit today;
+    private final RunHistory runs;
+
+    TreadForecaster(CarHistory history, List<Visit> visits, Visit today, RunHistory runs) {
+        this.history = history;
+        this.visits = visits;
+        this.today = today;
+        this.runs = runs;
+    }
+
+    /** Posterior of the set after every reading until this visit. */
+    WearPosterior posterior(WheelSet set) {
+        var tags = set.wheels().stream().map(Wheel::tag).toList();
+        var newDepthsMm =
+                set.wheels().stream().map(wheel -> wheel.tyre().newDepthMm()).toList();
+        var readings = new ArrayList<TreadReading>();
+        for (var visit : visits) {
+            for (var reading : new CurrentReadings(visit).all(Measure.TREAD_DEPTH)) {
+                var tag = reading.wheelTag();
+                var spot = reading.spot();
+                if (tag != null && spot != null && tags.contains(tag)) {
+                    readings.add(new TreadReading(tags.indexOf(tag), spot, runs.run(visit, tag), reading.value()));
+                }
+            }
+        }
+        return new WearModel(WearParameters.defaults(history.vehicle().drive())).fit(newDepthsMm, readings);
+    }
+
+    /** Whether any groove of the set was ever read. */
+    boolean wasRead(WheelSet set) {
+        return set.wheels().stream()
+                .anyMatch(wheel -> visits.stream()
+                        .anyMatch(visit -> new CurrentReadings(visit)
+                                .ofWheel(Measure.TREAD_DEPTH, wheel.tag())
+                                .isPresent()));
+    }
+
+    SetForecast forecast(
+            WheelSet set,
+            SetForecast.Role role,
+            Map<Corner, String> wheelAt,
+            LocalDate from,
+            LocalDate until,
+            double limitMm,
+            double legalLimitMm) {
+        var posterior = posterior(set);
+        var tags = set.wheels().stream().map(Wheel::tag).toList();
+        var corners = new ArrayList<Corner>();
+        var placements = new ArrayList<Placement>();
+        for (var corner : Corner.values()) {
+            var tag = wheelAt.get(corner);
+            if (tag != null && tags.contains(tag)) {
+                corners.add(corner);
+                placements.add(new Placement(tags.indexOf(tag), runs.run(today, tag), corner));
+            }
+        }
+        var outlook = posterior.outlook(placements);
+        var distance = runs.next(set.season());
+        double days = ChronoUnit.DAYS.between(from, until);
+        double holds = outlook.probabilityHolds(Math.max(0, days), distance, limitMm);
+        var horizon = outlook.horizonDays(distance, limitMm, CONFIDENCE, MOST_DAYS);
+        double aheadKm = Math.max(2000, distance.meanKm() * Math.max(days, 183) * 1.5);
+        var tyres = new ArrayList<TyreForecast>();
+        for (int i = 0; i < placements.size(); i++) {
+            tyres.add(tyre(set.wheels().get(placements.get(i).tyre()), corners.get(i), i, outlook, posterior, aheadKm));
+        }
+        @Nullable LocalDate horizonDate = horizon.isPresent() ? from.plusDays((long) horizon.getAsDouble()) : null;
+        return new SetForecast(
+                set,
+                role,
+                from,
+                until,
+                limitMm,
+                legalLimitMm,
+                holds,
+                horizonDate,
+                CONFIDENCE,
+                distance.meanKm(),
+                distance.sdKm(),
+                tyres);
+    }
+
+    private TyreForecast tyre(
+            Wheel wheel, Corner corner, int placement, SetOutlook outlook, WearPosterior posterior, double aheadKm) {
+        double runKm = runs.run(today, wheel.tag()).total() * 1000;
+        var grooves = new ArrayList<GrooveForecast>();
+        for (var spot : Spot.values()) {
+            var readings = new ArrayList<DepthReading>();
+            for (var visit : visits) {
+                for (var reading : new CurrentReadings(visit).all(Measure.TREAD_DEPTH)) {
+                    if (wheel.tag().equals(reading.wheelTag()) && reading.spot() == spot) {
+                        readings.add(new DepthReading(
+                                runs.run(visit, wheel.tag()).total() * 1000, visit.date(), reading.value()));
+                    }
+                }
+            }
+            var band = new ArrayList<BandPoint>();
+            for (int step = 0; step <= BAND_STEPS; step++) {
+                double ahead = aheadKm * step / BAND_STEPS;
+                var depth = outlook.depth(spot, placement, ahead);
+                band.add(new BandPoint(
+                        runKm + ahead,
+                        depth.mean(),
+                        depth.mean() - BAND_Z * depth.sd(),
+                        depth.mean() + BAND_Z * depth.sd()));
+            }
+            var now = outlook.depth(spot, placement, 0);
+            var rate = posterior.rate(spot, corner);
+            grooves.add(new GrooveForecast(spot, now.mean(), now.sd(), rate.mean(), rate.sd(), readings, band));
+        }
+        return new TyreForecast(wheel, corner, grooves);
+    }
+}

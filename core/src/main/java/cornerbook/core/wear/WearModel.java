@@ -1,0 +1,155 @@
+package cornerbook.core.wear;
+
+import cornerbook.core.corner.Axle;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.Spot;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The corner-rate model of tread wear, one groove at a time: y = d_t − Σ_c a_c · r_c + e, with e ~ N(0, σ²), d_t ~
+ * N(d_new, s_d²) and r_c = m_c (1 + u + v_c). All is Gaussian, so the posterior is exact:
+ *
+ * <pre>
+ *   A = P0 + Xᵀ X / σ²,   A · mean = P0 · µ0 + Xᵀ y / σ²,   covariance = A⁻¹          (1)
+ *   prior precision of the rates = M⁻¹ (I/ω_v² − ω_u² / (ω_v² (ω_v² + 4 ω_u²)) · 1 1ᵀ) M⁻¹   (2)
+ * </pre>
+ *
+ * with M = diag(m_c); (2) by the Sherman–Morrison formula. Grooves that were read together share one Cholesky factor.
+ * Assumes that wear is linear in distance at a corner and that grooves are independent given the prior. Derivation and
+ * checks: docs/methods/wear.md. Accurate to about 1e-12 relative.
+ */
+public final class WearModel {
+    private static final int CORNERS = Corner.values().length;
+
+    private final WearParameters parameters;
+
+    public WearModel(WearParameters parameters) {
+        this.parameters = parameters;
+    }
+
+    /**
+     * The posterior of all depths and rates.
+     *
+     * @param newDepthsMm depth when new to the book, by tyre number
+     * @param readings in any order; a groove without a reading keeps its prior
+     * @throws IllegalArgumentException when a reading names a tyre that is not there
+     */
+    public WearPosterior fit(List<Double> newDepthsMm, List<TreadReading> readings) {
+        int tyres = newDepthsMm.size();
+        var byGroove = new ArrayList<List<TreadReading>>();
+        for (var groove : Spot.values()) {
+            byGroove.add(readingsOf(groove, readings, tyres));
+        }
+        var posteriors = new ArrayList<GaussianPosterior>();
+        for (int g = 0; g < byGroove.size(); g++) {
+            var shared = g > 0 && sameDesign(byGroove.get(g - 1), byGroove.get(g))
+                    ? posteriors.get(g - 1).factor()
+                    : null;
+            var factor = shared != null ? shared : factor(tyres, byGroove.get(g));
+            posteriors.add(factor.solve(rightHandSide(newDepthsMm, byGroove.get(g))));
+        }
+        return new WearPosterior(tyres, posteriors);
+    }
+
+    private static List<TreadReading> readingsOf(Spot groove, List<TreadReading> readings, int tyres) {
+        var found = new ArrayList<TreadReading>(readings.size());
+        for (var reading : readings) {
+            if (reading.tyre() >= tyres) {
+                throw new IllegalArgumentException(
+                        "reading of tyre " + reading.tyre() + ", expected 0 to " + (tyres - 1));
+            }
+            if (reading.groove() == groove) {
+                found.add(reading);
+            }
+        }
+        return found;
+    }
+
+    private static boolean sameDesign(List<TreadReading> one, List<TreadReading> other) {
+        if (one.size() != other.size()) {
+            return false;
+        }
+        for (int i = 0; i < one.size(); i++) {
+            var a = one.get(i);
+            var b = other.get(i);
+            if (a.tyre() != b.tyre() || !(a.run() == b.run() || a.run().equals(b.run()))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private CholeskyFactor factor(int tyres, List<TreadReading> readings) {
+        int size = tyres + CORNERS;
+        var precision = new double[size * size];
+        for (int t = 0; t < tyres; t++) {
+            precision[t * size + t] = 1 / square(parameters.newDepthSdMm());
+        }
+        for (int c = 0; c < CORNERS; c++) {
+            for (int k = 0; k < CORNERS; k++) {
+                precision[(tyres + c) * size + tyres + k] = ratePrecision(c, k);
+            }
+        }
+        double weight = 1 / square(parameters.readingSdMm());
+        var run = new double[CORNERS];
+        for (var reading : readings) {
+            distances(reading.run(), run);
+            int t = reading.tyre();
+            precision[t * size + t] += weight;
+            for (int c = 0; c < CORNERS; c++) {
+                precision[(tyres + c) * size + t] -= weight * run[c];
+                for (int k = 0; k <= c; k++) {
+                    precision[(tyres + c) * size + tyres + k] += weight * run[c] * run[k];
+                }
+            }
+        }
+        return CholeskyFactor.ofLowerTriangle(precision, size);
+    }
+
+    private double[] rightHandSide(List<Double> newDepthsMm, List<TreadReading> readings) {
+        int tyres = newDepthsMm.size();
+        var right = new double[tyres + CORNERS];
+        for (int t = 0; t < tyres; t++) {
+            right[t] = newDepthsMm.get(t) / square(parameters.newDepthSdMm());
+        }
+        for (int c = 0; c < CORNERS; c++) {
+            for (int k = 0; k < CORNERS; k++) {
+                right[tyres + c] += ratePrecision(c, k) * meanRate(k);
+            }
+        }
+        double weight = 1 / square(parameters.readingSdMm());
+        var run = new double[CORNERS];
+        for (var reading : readings) {
+            distances(reading.run(), run);
+            right[reading.tyre()] += weight * reading.depthMm();
+            for (int c = 0; c < CORNERS; c++) {
+                right[tyres + c] -= weight * run[c] * reading.depthMm();
+            }
+        }
+        return right;
+    }
+
+    /** Equation (2). */
+    private double ratePrecision(int corner, int other) {
+        double vehicle = square(parameters.vehicleSpread());
+        double own = square(parameters.cornerSpread());
+        double unscaled = (corner == other ? 1 / own : 0) - vehicle / (own * (own + CORNERS * vehicle));
+        return unscaled / (meanRate(corner) * meanRate(other));
+    }
+
+    private double meanRate(int corner) {
+        return parameters.rate(corner < 2 ? Axle.FRONT : Axle.REAR);
+    }
+
+    private static void distances(CornerDistances run, double[] into) {
+        into[0] = run.leftFront();
+        into[1] = run.rightFront();
+        into[2] = run.leftRear();
+        into[3] = run.rightRear();
+    }
+
+    private static double square(double value) {
+        return value * value;
+    }
+}
