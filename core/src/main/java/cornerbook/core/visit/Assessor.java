@@ -1,31 +1,225 @@
 package cornerbook.core.visit;
 
+import cornerbook.core.corner.Axle;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.corner.Spot;
+import cornerbook.core.season.ChangeOver;
+import cornerbook.core.wheelplan.WheelPlan;
+import cornerbook.core.wheelplan.WheelPlanner;
+import cornerbook.core.wheelplan.WheelState;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** Turns a car with its visits into findings. Stateless: the same history, limits and visit give the same findings. */
 public final class Assessor {
-    private final List<Limit> limits;
+    private final LimitTable limits;
 
-    /** @param limits the rows of the limits file; a row with jurisdiction "*" must stand for each kind that is judged */
+    /**
+     * An assessor by these limits.
+     *
+     * @param limits rows of the limits file; a row with jurisdiction "*" must stand for each kind that is judged
+     */
     public Assessor(List<Limit> limits) {
-        this.limits = List.copyOf(limits);
+        this.limits = new LimitTable(limits);
     }
 
     /**
-     * Assesses one visit with what was known on its day.
+     * Assesses one visit with what was known on its day: later visits do not count.
      *
-     * @throws java.util.NoSuchElementException when the history has no such visit
+     * @throws java.util.NoSuchElementException when the history has no such visit, or the limits lack a kind
      */
     public Assessment assess(CarHistory history, String visitId) {
         var visit = history.getVisit(visitId);
+        var visits = history.visits().subList(0, history.visits().indexOf(visit) + 1);
+        var vehicle = history.vehicle();
+        var runs = new RunHistory(history, visits);
+        var readings = new CurrentReadings(visit);
+        var notJudged = new ArrayList<String>();
+        var findings = new ArrayList<Finding>();
+        var forecasts = new ArrayList<SetForecast>();
+        var goingOn = findSet(history, visit.leftOn()).or(() -> findSet(history, visit.arrivedOn()));
+        var comingOff = findSet(history, visit.arrivedOn())
+                .filter(set -> goingOn.filter(set::equals).isEmpty());
+        var nextVisit = nextVisit(visit, goingOn.map(WheelSet::season).orElse(SeasonKind.ALL_SEASON));
+        var forecaster = new TreadForecaster(history, visits, visit, runs);
+        @Nullable WheelPlan plan = null;
+        if (goingOn.isPresent()) {
+            var wheelAt = visit.leftOn().isEmpty() ? visit.arrivedOn() : visit.leftOn();
+            judgeSet(
+                    forecaster,
+                    goingOn.get(),
+                    SetForecast.Role.GOING_ON,
+                    wheelAt,
+                    visit.date(),
+                    nextVisit,
+                    vehicle,
+                    runs,
+                    findings,
+                    forecasts,
+                    notJudged);
+            plan = plan(forecaster, goingOn.get(), vehicle, visits, visit, runs).orElse(null);
+        }
+        if (comingOff.isPresent()) {
+            var set = comingOff.get();
+            judgeSet(
+                    forecaster,
+                    set,
+                    SetForecast.Role.COMING_OFF,
+                    visit.arrivedOn(),
+                    nextVisit,
+                    ChangeOver.after(nextVisit, set.season()),
+                    vehicle,
+                    runs,
+                    findings,
+                    forecasts,
+                    notJudged);
+        }
+        findings.addAll(PressureFindings.of(vehicle, visit, readings, notJudged));
+        findings.addAll(TorqueFindings.of(vehicle, visit, readings, notJudged));
+        findings.addAll(BrakeFindings.of(vehicle, readings, limits, notJudged));
+        BatteryFindings.of(vehicle, readings, notJudged).ifPresent(findings::add);
+        findings.sort(Comparator.comparing(Finding::verdict).reversed().thenComparingDouble(Finding::lifeLeft));
         return new Assessment(
                 history,
                 visit,
-                visit.date().plusMonths(6),
-                List.of(),
-                List.of(),
-                null,
-                null,
-                List.of(limits.toString()));
+                nextVisit,
+                findings,
+                forecasts,
+                plan,
+                goingOn.map(set -> retorque(vehicle, visit, set, runs)).orElse(null),
+                notJudged);
+    }
+
+    private void judgeSet(
+            TreadForecaster forecaster,
+            WheelSet set,
+            SetForecast.Role role,
+            Map<Corner, String> wheelAt,
+            LocalDate from,
+            LocalDate until,
+            Vehicle vehicle,
+            RunHistory runs,
+            List<Finding> findings,
+            List<SetForecast> forecasts,
+            List<String> notJudged) {
+        if (!forecaster.wasRead(set)) {
+            notJudged.add("%s set: its tread was never measured".formatted(TreadFindings.seasonWord(set)));
+            return;
+        }
+        var legal = limits.get(vehicle.jurisdiction(), Limit.Kind.TREAD_LEGAL, set.season());
+        var season = limits.get(vehicle.jurisdiction(), Limit.Kind.TREAD_SEASON, set.season());
+        var binding = season.value() > legal.value() ? season : legal;
+        var forecast = forecaster.forecast(set, role, wheelAt, from, until, binding.value(), legal.value());
+        forecasts.add(forecast);
+        findings.add(TreadFindings.ofSet(
+                forecast, binding.citation(), runs.seasons(set.season()).size()));
+        findings.addAll(TreadFindings.ofPattern(forecast));
+    }
+
+    private Optional<WheelPlan> plan(
+            TreadForecaster forecaster,
+            WheelSet set,
+            Vehicle vehicle,
+            List<Visit> visits,
+            Visit visit,
+            RunHistory runs) {
+        if (set.wheels().size() != Corner.values().length || !forecaster.wasRead(set)) {
+            return Optional.empty();
+        }
+        var posterior = forecaster.posterior(set);
+        var rates = new EnumMap<Corner, List<Double>>(Corner.class);
+        for (var corner : Corner.values()) {
+            rates.put(
+                    corner,
+                    List.of(Spot.values()).stream()
+                            .map(spot -> posterior.rate(spot, corner).mean())
+                            .toList());
+        }
+        var wheels = new ArrayList<WheelState>();
+        for (int i = 0; i < set.wheels().size(); i++) {
+            var wheel = set.wheels().get(i);
+            int tyre = i;
+            var run = runs.run(visit, wheel.tag());
+            var depths = List.of(Spot.values()).stream()
+                    .map(spot -> posterior.depth(spot, tyre, run).mean())
+                    .toList();
+            wheels.add(new WheelState(
+                    wheel.tag(),
+                    wheel.tyre().size(),
+                    wheel.tyre().directional(),
+                    depths,
+                    lastCorner(wheel.tag(), visits, visit, runs)));
+        }
+        var limitMm = Math.max(
+                limits.get(vehicle.jurisdiction(), Limit.Kind.TREAD_LEGAL, set.season())
+                        .value(),
+                limits.get(vehicle.jurisdiction(), Limit.Kind.TREAD_SEASON, set.season())
+                        .value());
+        var sizes = new EnumMap<Axle, String>(Axle.class);
+        // A set may have another size than the placard's; what counts is which of its sizes runs on which axle.
+        for (var axle : Axle.values()) {
+            wheels.stream()
+                    .filter(wheel -> {
+                        var corner = wheel.lastCorner() != null ? wheel.lastCorner() : cornerOf(visit, wheel.tag());
+                        return corner != null && corner.axle() == axle;
+                    })
+                    .findFirst()
+                    .ifPresent(wheel -> sizes.put(axle, wheel.tyreSize()));
+        }
+        return WheelPlanner.plan(wheels, rates, sizes, limitMm);
+    }
+
+    private static @Nullable Corner lastCorner(String tag, List<Visit> visits, Visit visit, RunHistory runs) {
+        var ran = runs.lastCorner(tag);
+        if (ran != null) {
+            return ran;
+        }
+        return visits.stream()
+                .filter(earlier -> !earlier.id().equals(visit.id()))
+                .flatMap(earlier -> earlier.leftOn().entrySet().stream())
+                .filter(entry -> entry.getValue().equals(tag))
+                .map(Map.Entry::getKey)
+                .reduce((first, last) -> last)
+                .orElse(null);
+    }
+
+    private static @Nullable Corner cornerOf(Visit visit, String tag) {
+        return visit.leftOn().entrySet().stream()
+                .filter(entry -> entry.getValue().equals(tag))
+                .map(Map.Entry::getKey)
+                .findFirst()
+                .orElse(null);
+    }
+
+    private static Optional<WheelSet> findSet(CarHistory history, Map<Corner, String> wheelAt) {
+        return wheelAt.values().stream()
+                .map(history::findSetOf)
+                .flatMap(Optional::stream)
+                .findFirst();
+    }
+
+    private static LocalDate nextVisit(Visit visit, SeasonKind season) {
+        var agreed = visit.nextVisitDue();
+        return agreed != null ? agreed : ChangeOver.after(visit.date(), season);
+    }
+
+    private static @Nullable Retorque retorque(Vehicle vehicle, Visit visit, WheelSet set, RunHistory runs) {
+        if (visit.leftOn().isEmpty() || visit.leftOn().equals(visit.arrivedOn())) {
+            return null;
+        }
+        double afterKm = vehicle.fastener().retorqueAfterKm();
+        double kmPerDay = Math.max(1, runs.next(set.season()).meanKm());
+        return new Retorque(
+                visit.id(),
+                visit.odometerKm() + afterKm,
+                visit.date().plusDays((long) Math.ceil(afterKm / kmPerDay)),
+                vehicle.fastener().torqueNm());
     }
 }

@@ -1,12 +1,28 @@
 package cornerbook.core.visit;
 
+import cornerbook.core.corner.Corner;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** The rules that a car's history must keep before it enters the book. */
 public final class VisitRules {
-    private VisitRules() {}
+    /** How far a gauge may read above the depth when new. Common practice, no source. */
+    public static final double DEEPER_THAN_NEW_MM = 0.5;
+
+    private final CarHistory history;
+    private final LocalDate today;
+    private final List<Problem> problems = new ArrayList<>();
+    private final Map<String, Wheel> wheels = new HashMap<>();
+
+    private VisitRules(CarHistory history, LocalDate today) {
+        this.history = history;
+        this.today = today;
+    }
 
     /**
      * Everything that cannot stand, empty when the history is sound.
@@ -14,13 +30,126 @@ public final class VisitRules {
      * @param today the last date that is not in the future
      */
     public static List<Problem> check(CarHistory history, LocalDate today) {
-        var problems = new ArrayList<Problem>();
-        for (int i = 0; i < history.visits().size(); i++) {
-            if (history.visits().get(i).date().isAfter(today)) {
-                problems.add(new Problem(
-                        "/visits/" + i + "/date", "date lies in the future, expected " + today + " or earlier"));
+        var rules = new VisitRules(history, today);
+        rules.checkWheels();
+        rules.checkVisits();
+        return List.copyOf(rules.problems);
+    }
+
+    private void checkWheels() {
+        for (int s = 0; s < history.sets().size(); s++) {
+            var set = history.sets().get(s);
+            for (int i = 0; i < set.wheels().size(); i++) {
+                var wheel = set.wheels().get(i);
+                if (wheels.put(wheel.tag(), wheel) != null) {
+                    add(
+                            "/wheelSets/%d/wheels/%d/tag".formatted(s, i),
+                            "wheel %s stands here twice, expected each tag once".formatted(wheel.tag()));
+                }
             }
         }
-        return List.copyOf(problems);
+    }
+
+    private void checkVisits() {
+        var visitIds = new HashSet<String>();
+        var readingIds = new HashSet<String>();
+        @Nullable Visit before = null;
+        for (int v = 0; v < history.visits().size(); v++) {
+            var visit = history.visits().get(v);
+            var where = "/visits/" + v;
+            if (!visitIds.add(visit.id())) {
+                add(where + "/id", "visit %s stands here twice, expected each id once".formatted(visit.id()));
+            }
+            if (visit.date().isAfter(today)) {
+                add(
+                        where + "/date",
+                        "date %s lies in the future, expected %s or earlier".formatted(visit.date(), today));
+            }
+            if (before != null && visit.odometerKm() < before.odometerKm()) {
+                add(
+                        where + "/odometer",
+                        "odometer runs backwards to %.0f km, expected %.0f km or more as on %s"
+                                .formatted(visit.odometerKm(), before.odometerKm(), before.date()));
+            }
+            checkPositions(where + "/arrivedOn", visit.arrivedOn());
+            checkPositions(where + "/leftOn", visit.leftOn());
+            for (int r = 0; r < visit.readings().size(); r++) {
+                var reading = visit.readings().get(r);
+                checkReading("%s/readings/%d".formatted(where, r), visit, reading, readingIds);
+            }
+            before = visit;
+        }
+    }
+
+    private void checkPositions(String where, Map<Corner, String> wheelAt) {
+        var seen = new HashMap<String, Corner>();
+        for (var corner : Corner.values()) {
+            var tag = wheelAt.get(corner);
+            if (tag == null) {
+                continue;
+            }
+            if (!wheels.containsKey(tag)) {
+                add(where + "/" + corner, "no wheel has the tag %s, expected one of the car's wheels".formatted(tag));
+            }
+            var other = seen.put(tag, corner);
+            if (other != null) {
+                add(
+                        where + "/" + corner,
+                        "wheel %s stands at %s and at %s at once, expected one corner".formatted(tag, other, corner));
+            }
+        }
+    }
+
+    private void checkReading(String where, Visit visit, Reading reading, HashSet<String> readingIds) {
+        if (!readingIds.add(reading.id())) {
+            add(where + "/id", "reading %s stands here twice, expected each id once".formatted(reading.id()));
+        }
+        var corrects = reading.corrects();
+        if (corrects != null
+                && visit.readings().stream().noneMatch(other -> other.id().equals(corrects))) {
+            add(
+                    where + "/corrects",
+                    "no reading %s in this visit, expected the one that this corrects".formatted(corrects));
+        }
+        var tag = reading.wheelTag();
+        var corner = reading.corner();
+        if (tag == null || corner == null) {
+            return;
+        }
+        if (!tag.equals(visit.arrivedOn().get(corner))
+                && !tag.equals(visit.leftOn().get(corner))) {
+            add(
+                    where + "/wheel",
+                    "wheel %s was not at %s in this visit, expected %s"
+                            .formatted(tag, corner, expected(visit, corner)));
+        }
+        var wheel = wheels.get(tag);
+        if (wheel != null
+                && reading.measure() == Measure.TREAD_DEPTH
+                && reading.value() > wheel.tyre().newDepthMm() + DEEPER_THAN_NEW_MM) {
+            add(
+                    where + "/value",
+                    "tread depth %.1f mm of wheel %s is deeper than new (%.1f mm), expected at most %.1f mm"
+                            .formatted(
+                                    reading.value(),
+                                    tag,
+                                    wheel.tyre().newDepthMm(),
+                                    wheel.tyre().newDepthMm() + DEEPER_THAN_NEW_MM));
+        }
+    }
+
+    private static String expected(Visit visit, Corner corner) {
+        var arrived = visit.arrivedOn().get(corner);
+        var left = visit.leftOn().get(corner);
+        if (arrived == null && left == null) {
+            return "arrivedOn or leftOn to name the wheel there";
+        }
+        return arrived == null || arrived.equals(left)
+                ? String.valueOf(left)
+                : left == null ? arrived : arrived + " or " + left;
+    }
+
+    private void add(String where, String message) {
+        problems.add(new Problem(where, message));
     }
 }

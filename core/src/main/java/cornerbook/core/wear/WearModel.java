@@ -73,7 +73,7 @@ public final class WearModel {
         for (int i = 0; i < one.size(); i++) {
             var a = one.get(i);
             var b = other.get(i);
-            if (a.tyre() != b.tyre() || !(a.run() == b.run() || a.run().equals(b.run()))) {
+            if (a.tyre() != b.tyre() || !a.run().equals(b.run())) {
                 return false;
             }
         }

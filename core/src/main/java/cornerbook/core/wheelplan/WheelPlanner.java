@@ -29,7 +29,7 @@ public final class WheelPlanner {
      *
      * @param wheels the four wheels
      * @param ratesMmPer1000Km wear rate by groove at each corner, grooves in the order of {@link WheelState#depthsMm}
-     * @param sizeAt tyre size that each axle takes
+     * @param sizeAt tyre size that each axle takes; an axle that is not named takes any
      * @return empty when no assignment keeps the rules
      */
     public static Optional<WheelPlan> plan(
@@ -114,7 +114,7 @@ public final class WheelPlanner {
                 if (wheel.directional() && last != null && last.side() != corner.side()) {
                     reason = "Directional tyres stay on their side";
                 }
-                if (!wheel.tyreSize().equals(sizeAt.get(corner.axle())) && sizeAt.containsValue(wheel.tyreSize())) {
+                if (!sizeAt.getOrDefault(corner.axle(), wheel.tyreSize()).equals(wheel.tyreSize())) {
                     reason = "Each tyre size stays on its axle";
                 }
             }

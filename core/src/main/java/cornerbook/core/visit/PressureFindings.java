@@ -1,0 +1,93 @@
+package cornerbook.core.visit;
+
+import cornerbook.core.corner.Corner;
+import cornerbook.core.tyre.GasLaw;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Findings on the air in each tyre: as found, and as set against the placard. */
+final class PressureFindings {
+    /** Share of the placard pressure below which a pressure warning must come (49 CFR 571.138, S4.2). */
+    private static final double WARNING_SHARE = 0.75;
+    /** How far the set pressure may lie from the placard's. Common practice, no source. */
+    private static final double SET_TOLERANCE_KPA = 10;
+
+    private static final double COLD_MORNING_C = -20;
+
+    private PressureFindings() {}
+
+    static List<Finding> of(Vehicle vehicle, Visit visit, CurrentReadings readings, List<String> notJudged) {
+        var findings = new ArrayList<Finding>();
+        for (var corner : Corner.values()) {
+            double placardKpa = vehicle.axle(corner.axle()).placardPressureKpa();
+            var arrived = visit.arrivedOn().get(corner);
+            var left = visit.leftOn().get(corner);
+            if (arrived != null) {
+                readings.ofWheel(Measure.PRESSURE_FOUND, arrived)
+                        .filter(found -> found.value() < WARNING_SHARE * placardKpa)
+                        .ifPresent(found ->
+                                findings.add(foundLow(corner, arrived, arrived.equals(left), found, placardKpa)));
+            }
+            if (left != null) {
+                var set = readings.ofWheel(Measure.PRESSURE_SET, left);
+                if (set.isPresent()) {
+                    findings.add(set(corner, left, set.get(), placardKpa, readings));
+                } else {
+                    notJudged.add("%s pressure: not recorded as set on %s".formatted(corner, left));
+                }
+            }
+        }
+        return findings;
+    }
+
+    private static Finding foundLow(Corner corner, String tag, boolean stays, Reading found, double placardKpa) {
+        return new Finding(
+                new Subject(Subject.Part.PRESSURE, corner, tag, null),
+                stays ? Verdict.SPENT : Verdict.RUNS_OUT,
+                "%s came in at %.0f kPa, placard %.0f kPa: look for a leak".formatted(tag, found.value(), placardKpa),
+                "The tyre at %s came in far too low on air. It was filled; the cause has to be found."
+                        .formatted(corner),
+                null,
+                null,
+                Math.clamp(found.value() / placardKpa, 0, 1),
+                List.of(
+                        new Evidence(
+                                "found",
+                                "%.0f kPa".formatted(found.value()),
+                                "reading, written \"" + found.asWritten() + "\""),
+                        new Evidence(
+                                "warning comes at",
+                                "%.0f kPa".formatted(WARNING_SHARE * placardKpa),
+                                "25 % below the placard's cold pressure")),
+                "49 CFR 571.138 S4.2: 25 % below the placard");
+    }
+
+    private static Finding set(Corner corner, String tag, Reading set, double placardKpa, CurrentReadings readings) {
+        double differenceKpa = set.value() - placardKpa;
+        boolean fits = Math.abs(differenceKpa) <= SET_TOLERANCE_KPA;
+        var evidence = new ArrayList<Evidence>();
+        evidence.add(
+                new Evidence("set", "%.0f kPa".formatted(set.value()), "reading, written \"" + set.asWritten() + "\""));
+        evidence.add(new Evidence("placard, cold", "%.0f kPa".formatted(placardKpa), "vehicle's specification"));
+        readings.ofVehicle(Measure.TYRE_TEMPERATURE).ifPresent(temperature -> {
+            double coldKpa = GasLaw.gaugePressureKpa(set.value(), temperature.value(), COLD_MORNING_C);
+            evidence.add(new Evidence(
+                    "to expect at −20 °C",
+                    "%.0f kPa".formatted(coldKpa),
+                    "ideal gas from %.0f °C when set".formatted(temperature.value())));
+        });
+        return new Finding(
+                new Subject(Subject.Part.PRESSURE, corner, tag, null),
+                fits ? Verdict.HOLDS : Verdict.SPENT,
+                "%s pressure set to %.0f kPa, placard %.0f kPa".formatted(corner, set.value(), placardKpa),
+                fits
+                        ? "The tyre pressure at %s is set as the placard asks.".formatted(corner)
+                        : "The tyre pressure at %s is not what the placard asks; it has to be set again."
+                                .formatted(corner),
+                null,
+                null,
+                fits ? 1 : Math.clamp(1 - Math.abs(differenceKpa) / placardKpa, 0, 1),
+                evidence,
+                "vehicle placard; tolerance ±%.0f kPa common practice, no source".formatted(SET_TOLERANCE_KPA));
+    }
+}
