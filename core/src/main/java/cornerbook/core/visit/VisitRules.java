@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** The rules that a car's history must keep before it enters the book. */
@@ -100,7 +101,7 @@ public final class VisitRules {
         }
     }
 
-    private void checkReading(String where, Visit visit, Reading reading, HashSet<String> readingIds) {
+    private void checkReading(String where, Visit visit, Reading reading, Set<String> readingIds) {
         if (!readingIds.add(reading.id())) {
             add(where + "/id", "reading %s stands here twice, expected each id once".formatted(reading.id()));
         }
