@@ -1,0 +1,117 @@
+package cornerbook.app.demo;
+
+import cornerbook.app.demo.CastMember.Trouble;
+import cornerbook.core.corner.Axle;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.Spot;
+import cornerbook.core.visit.Wheel;
+import cornerbook.core.visit.WheelSet;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.random.RandomGenerator;
+
+/**
+ * What is true of a car, without the error of any gauge. Tread, pads and discs only ever get thinner.
+ *
+ * <p>All rates are invented; they lie near the defaults of the wear model so that the demonstration is believable.
+ */
+final class CarTruth {
+    private static final double PAD_MM_PER_1000_KM = 0.035;
+    private static final double DRAGGING_PAD_MM_PER_1000_KM = 0.20;
+    private static final double DISC_MM_PER_1000_KM = 0.006;
+    private static final double SHOULDER_FACTOR = 1.6;
+    /** A pad that seizes does so within the last of the seasons. */
+    private static final int SEASONS_WITH_SEIZED_PAD = 2;
+
+    static final Corner SEIZED_CORNER = Corner.RR;
+    static final Spot SEIZED_PAD = Spot.OUTER;
+    private static final Corner SHOULDER_CORNER = Corner.LF;
+    private static final Spot SHOULDER = Spot.OUTER;
+
+    private final CastMember member;
+    private final Map<String, Map<Spot, Double>> depthMm = new HashMap<>();
+    private final Map<Corner, Map<Spot, Double>> padMm = new EnumMap<>(Corner.class);
+    private final Map<Corner, Double> discMm = new EnumMap<>(Corner.class);
+
+    CarTruth(CastMember member, RandomGenerator random) {
+        this.member = member;
+        for (WheelSet set : member.sets()) {
+            for (Wheel wheel : set.wheels()) {
+                double depth = wheel.tyre().newDepthMm() + 0.12 * bounded(random);
+                Map<Spot, Double> grooves = new EnumMap<>(Spot.class);
+                for (Spot groove : Spot.values()) {
+                    grooves.put(groove, depth);
+                }
+                depthMm.put(wheel.tag(), grooves);
+            }
+        }
+        for (Corner corner : Corner.values()) {
+            double pad = corner.axle() == Axle.FRONT
+                    ? member.frontPadMm()
+                    : member.vehicle().rear().brake().padNewMm() - 1.6;
+            Map<Spot, Double> pads = new EnumMap<>(Spot.class);
+            pads.put(Spot.INNER, pad + 0.1 * bounded(random));
+            pads.put(Spot.OUTER, pad + 0.1 * bounded(random));
+            padMm.put(corner, pads);
+            discMm.put(corner, member.vehicle().axle(corner.axle()).brake().discNewMm() - 0.3 + 0.05 * bounded(random));
+        }
+    }
+
+    /** Standard normal, drawn again until within two and a half. */
+    static double bounded(RandomGenerator random) {
+        double value = random.nextGaussian();
+        while (Math.abs(value) > 2.5) {
+            value = random.nextGaussian();
+        }
+        return value;
+    }
+
+    /**
+     * Drives the car.
+     *
+     * @param seasonsLeft seasons from this one until the latest visit, this one counted
+     */
+    void drive(Map<Corner, String> fitted, double distanceKm, int seasonsLeft) {
+        double thousandKm = distanceKm / 1000;
+        fitted.forEach((corner, tag) -> {
+            double wear = thousandKm * member.wearMmPer1000Km().getOrDefault(corner, 0.0);
+            Map<Spot, Double> grooves = depthMm.getOrDefault(tag, Map.of());
+            grooves.replaceAll((groove, depth) -> Math.max(0, depth - wear * shoulderFactor(corner, groove)));
+            Map<Spot, Double> pads = padMm.getOrDefault(corner, Map.of());
+            pads.replaceAll((side, pad) -> Math.max(0, pad - thousandKm * padRate(corner, side, seasonsLeft)));
+            discMm.merge(corner, -thousandKm * DISC_MM_PER_1000_KM, Double::sum);
+        });
+    }
+
+    boolean seized(Corner corner, Spot side, int seasonsLeft) {
+        return member.trouble() == Trouble.SEIZED_PAD
+                && corner == SEIZED_CORNER
+                && side == SEIZED_PAD
+                && seasonsLeft <= SEASONS_WITH_SEIZED_PAD;
+    }
+
+    double depthMm(String tag, Spot groove) {
+        return depthMm.getOrDefault(tag, Map.of()).getOrDefault(groove, 0.0);
+    }
+
+    double padMm(Corner corner, Spot side) {
+        return padMm.getOrDefault(corner, Map.of()).getOrDefault(side, 0.0);
+    }
+
+    double discMm(Corner corner) {
+        return discMm.getOrDefault(corner, 0.0);
+    }
+
+    private double shoulderFactor(Corner corner, Spot groove) {
+        boolean worn = member.trouble() == Trouble.UNEVEN_SHOULDER && corner == SHOULDER_CORNER && groove == SHOULDER;
+        return worn ? SHOULDER_FACTOR : 1;
+    }
+
+    private double padRate(Corner corner, Spot side, int seasonsLeft) {
+        if (seized(corner, side, seasonsLeft)) {
+            return DRAGGING_PAD_MM_PER_1000_KM;
+        }
+        return corner.axle() == Axle.FRONT ? 1.3 * PAD_MM_PER_1000_KM : PAD_MM_PER_1000_KM;
+    }
+}

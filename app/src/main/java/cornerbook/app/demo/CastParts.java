@@ -1,0 +1,153 @@
+package cornerbook.app.demo;
+
+import cornerbook.core.corner.Axle;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.DriveLayout;
+import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.visit.AxleSpecification;
+import cornerbook.core.visit.BrakeSpecification;
+import cornerbook.core.visit.BrakeSpecification.Caliper;
+import cornerbook.core.visit.Customer;
+import cornerbook.core.visit.TwelveVoltBattery;
+import cornerbook.core.visit.TwelveVoltBattery.Chemistry;
+import cornerbook.core.visit.TwelveVoltBattery.RatingStandard;
+import cornerbook.core.visit.Tyre;
+import cornerbook.core.visit.Vehicle;
+import cornerbook.core.visit.Wheel;
+import cornerbook.core.visit.WheelFastener;
+import cornerbook.core.visit.WheelFastener.Seat;
+import cornerbook.core.visit.WheelSet;
+import java.time.LocalDate;
+import java.time.temporal.IsoFields;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/** The parts that the invented cars are put together from. */
+final class CastParts {
+    /** No car wears all four corners alike: left front and right rear go a little faster. */
+    private static final Map<Corner, Double> CORNER_FACTORS =
+            Map.of(Corner.LF, 1.05, Corner.RF, 0.96, Corner.LR, 0.97, Corner.RR, 1.04);
+
+    private CastParts() {}
+
+    static Vehicle vehicle(
+            int number,
+            String name,
+            String plate,
+            DriveLayout drive,
+            boolean electric,
+            AxleSpecification front,
+            AxleSpecification rear,
+            WheelFastener fastener,
+            TwelveVoltBattery battery) {
+        return new Vehicle(
+                "demo-%02d".formatted(number),
+                name,
+                plate,
+                null,
+                drive,
+                electric,
+                "CA-QC",
+                front,
+                rear,
+                fastener,
+                battery);
+    }
+
+    /** Telephone numbers from the range kept for fiction, addresses under the domain kept for examples. */
+    static Customer person(int number, String name) {
+        return new Customer(
+                "demo-customer-%02d".formatted(number),
+                name,
+                "+1 819 555 01%02d".formatted(number),
+                "customer%02d@example.com".formatted(number));
+    }
+
+    static AxleSpecification axle(double loadKg, String size, int loadIndex, double placardKpa, Caliper caliper) {
+        return new AxleSpecification(
+                loadKg,
+                size,
+                loadIndex,
+                "H",
+                placardKpa,
+                new BrakeSpecification(caliper, caliper == Caliper.SLIDING, 11, 3, 26, 24, 0.05, 0.015));
+    }
+
+    static WheelFastener nuts(double torqueNm) {
+        return new WheelFastener("M12×1.5", 5, Seat.CONE, torqueNm, 80);
+    }
+
+    static WheelFastener bolts(double torqueNm) {
+        return new WheelFastener("M14×1.5", 5, Seat.BALL, torqueNm, 80);
+    }
+
+    static TwelveVoltBattery agm(double capacityAh, double crankingA, LocalDate today, int ageMonths) {
+        return new TwelveVoltBattery(
+                Chemistry.AGM, capacityAh, crankingA, RatingStandard.EN, today.minusMonths(ageMonths));
+    }
+
+    static TwelveVoltBattery flooded(double capacityAh, double crankingA, LocalDate today, int ageMonths) {
+        return new TwelveVoltBattery(
+                Chemistry.FLOODED, capacityAh, crankingA, RatingStandard.SAE, today.minusMonths(ageMonths));
+    }
+
+    static TwelveVoltBattery lithium(double capacityAh, LocalDate today, int ageMonths) {
+        return new TwelveVoltBattery(Chemistry.LITHIUM, capacityAh, null, null, today.minusMonths(ageMonths));
+    }
+
+    static Tyre tyre(String model, String size, int loadIndex, boolean directional, double newDepthMm) {
+        return new Tyre(model, size, loadIndex, "H", null, directional, !directional, newDepthMm);
+    }
+
+    static Map<Corner, Double> wear(double frontMmPer1000Km, double rearMmPer1000Km) {
+        Map<Corner, Double> wear = new EnumMap<>(Corner.class);
+        CORNER_FACTORS.forEach((corner, factor) ->
+                wear.put(corner, factor * (corner.axle() == Axle.FRONT ? frontMmPer1000Km : rearMmPer1000Km)));
+        return wear;
+    }
+
+    static List<WheelSet> summerAndWinter(
+            int number, LocalDate today, String size, int loadIndex, double summerMm, double winterMm) {
+        Tyre summer = tyre("Velmora Brise 4", size, loadIndex, false, summerMm);
+        Tyre winter = tyre("Isgrim Tapis 2", size, loadIndex, false, winterMm);
+        return List.of(
+                set(number, SeasonKind.SUMMER, summer, summer, today, 48),
+                set(number, SeasonKind.WINTER, winter, winter, today, 43));
+    }
+
+    /** Four wheels in the order of the corners, made {@code ageMonths} ago. */
+    static WheelSet set(int number, SeasonKind season, Tyre front, Tyre rear, LocalDate today, int ageMonths) {
+        String letter = season.name().substring(0, 1);
+        List<Wheel> wheels = new ArrayList<>();
+        for (Corner corner : Corner.values()) {
+            int position = wheels.size() + 1;
+            Tyre tyre = corner.axle() == Axle.FRONT ? front : rear;
+            wheels.add(new Wheel(
+                    "%02d%s%d".formatted(number, letter, position),
+                    withIdentification(tyre, season, today.minusMonths(ageMonths)),
+                    "%08X".formatted(0x3C00_0000 + number * 0x1_0000 + letter.charAt(0) * 0x100 + position * 0x11)));
+        }
+        String place = season == SeasonKind.ALL_SEASON ? null : "Rack %s, bay %d".formatted(letter, number);
+        return new WheelSet("demo-%02d-%s".formatted(number, letter), season, place, wheels);
+    }
+
+    /** A tyre identification number of thirteen symbols, as 49 CFR 574.5 lays it out: plant, six symbols, week and year. */
+    private static Tyre withIdentification(Tyre tyre, SeasonKind season, LocalDate madeOn) {
+        String number = "1YY%sBCDE%02d%02d"
+                .formatted(
+                        season == SeasonKind.WINTER ? "WN" : "TR",
+                        madeOn.get(IsoFields.WEEK_OF_WEEK_BASED_YEAR),
+                        madeOn.get(IsoFields.WEEK_BASED_YEAR) % 100);
+        return new Tyre(
+                tyre.model(),
+                tyre.size(),
+                tyre.loadIndex(),
+                tyre.speedSymbol(),
+                number,
+                tyre.directional(),
+                tyre.asymmetric(),
+                tyre.newDepthMm());
+    }
+}

@@ -1,0 +1,183 @@
+package cornerbook.app.demo;
+
+import static cornerbook.app.demo.CastParts.agm;
+import static cornerbook.app.demo.CastParts.axle;
+import static cornerbook.app.demo.CastParts.flooded;
+import static cornerbook.app.demo.CastParts.nuts;
+import static cornerbook.app.demo.CastParts.person;
+import static cornerbook.app.demo.CastParts.set;
+import static cornerbook.app.demo.CastParts.tyre;
+import static cornerbook.app.demo.CastParts.vehicle;
+import static cornerbook.app.demo.CastParts.wear;
+
+import cornerbook.app.demo.CastMember.LatestVisit;
+import cornerbook.app.demo.CastMember.Trouble;
+import cornerbook.core.corner.DriveLayout;
+import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.visit.AxleSpecification;
+import cornerbook.core.visit.BrakeSpecification.Caliper;
+import cornerbook.core.visit.Tyre;
+import java.time.LocalDate;
+import java.util.List;
+
+/** The front-drive cars of the cast, as data. */
+final class FrontDriveCars {
+    private static final double PAD_MM = 9.6;
+
+    private FrontDriveCars() {}
+
+    /** Nothing special: front drive, two sets. */
+    static CastMember volta(LocalDate today) {
+        AxleSpecification axle = axle(1150, "215/55R17", 94, 250, Caliper.SLIDING);
+        return new CastMember(
+                1,
+                vehicle(
+                        1,
+                        "Fjordling Volta, blue",
+                        "QX 4817",
+                        DriveLayout.FRONT,
+                        true,
+                        axle,
+                        axle,
+                        nuts(140),
+                        agm(60, 520, today, 30)),
+                person(1, "Odile Marchenoir"),
+                CastParts.summerAndWinter(1, today, "215/55R17", 94, 7.4, 9.4),
+                31_240,
+                38,
+                wear(0.20, 0.14),
+                PAD_MM,
+                Trouble.NONE,
+                LatestVisit.ARRIVED);
+    }
+
+    /** A pad seized in its bracket at the right rear. */
+    static CastMember tiko(LocalDate today) {
+        AxleSpecification axle = axle(980, "205/55R16", 91, 240, Caliper.SLIDING);
+        return new CastMember(
+                2,
+                vehicle(
+                        2,
+                        "Brumel Tiko, white",
+                        "QX 1093",
+                        DriveLayout.FRONT,
+                        true,
+                        axle,
+                        axle,
+                        nuts(120),
+                        agm(50, 450, today, 26)),
+                person(2, "Anselme Trudivert"),
+                CastParts.summerAndWinter(2, today, "205/55R16", 91, 7.2, 9.0),
+                18_910,
+                29,
+                wear(0.21, 0.13),
+                PAD_MM,
+                Trouble.SEIZED_PAD,
+                LatestVisit.FINISHED);
+    }
+
+    /** Directional tyres, which stay on their side. */
+    static CastMember plover(LocalDate today) {
+        AxleSpecification axle = axle(1120, "215/55R17", 94, 250, Caliper.SLIDING);
+        Tyre summer = tyre("Karstol Sillon 7", "215/55R17", 94, true, 7.5);
+        Tyre winter = tyre("Rimefall Crampon", "215/55R17", 94, true, 9.3);
+        return new CastMember(
+                6,
+                vehicle(
+                        6,
+                        "Morvane Plover, red",
+                        "QX 5141",
+                        DriveLayout.FRONT,
+                        true,
+                        axle,
+                        axle,
+                        nuts(130),
+                        agm(60, 520, today, 28)),
+                person(6, "Eulalie Grandpin"),
+                List.of(
+                        set(6, SeasonKind.SUMMER, summer, summer, today, 46),
+                        set(6, SeasonKind.WINTER, winter, winter, today, 41)),
+                27_050,
+                33,
+                wear(0.22, 0.14),
+                PAD_MM,
+                Trouble.NONE,
+                LatestVisit.FINISHED);
+    }
+
+    /** One wheel loses air between visits. */
+    static CastMember wren(LocalDate today) {
+        AxleSpecification axle = axle(1010, "205/55R16", 91, 240, Caliper.SLIDING);
+        return new CastMember(
+                8,
+                vehicle(
+                        8,
+                        "Ostrel Wren, yellow",
+                        "QX 8476",
+                        DriveLayout.FRONT,
+                        true,
+                        axle,
+                        axle,
+                        nuts(120),
+                        agm(50, 450, today, 31)),
+                person(8, "Sidonie Larquevent"),
+                CastParts.summerAndWinter(8, today, "205/55R16", 91, 7.3, 9.1),
+                20_330,
+                31,
+                wear(0.20, 0.13),
+                PAD_MM,
+                Trouble.SLOW_LEAK,
+                LatestVisit.ARRIVED);
+    }
+
+    /** One all-season set the year round, rotated at each visit. */
+    static CastMember sedge(LocalDate today) {
+        AxleSpecification axle = axle(1090, "215/55R17", 94, 250, Caliper.SLIDING);
+        Tyre allSeason = tyre("Velmora Quatre Vents", "215/55R17", 94, false, 9.5);
+        return new CastMember(
+                10,
+                vehicle(
+                        10,
+                        "Tindrel Sedge, beige",
+                        "QX 6034",
+                        DriveLayout.FRONT,
+                        true,
+                        axle,
+                        axle,
+                        nuts(130),
+                        agm(60, 520, today, 33)),
+                person(10, "Yseult Montfrelon"),
+                List.of(set(10, SeasonKind.ALL_SEASON, allSeason, allSeason, today, 39)),
+                12_800,
+                22,
+                wear(0.19, 0.13),
+                PAD_MM,
+                Trouble.NONE,
+                LatestVisit.FINISHED);
+    }
+
+    /** A hybrid, some years older. */
+    static CastMember harvest(LocalDate today) {
+        AxleSpecification axle = axle(1040, "205/55R16", 91, 240, Caliper.SLIDING);
+        return new CastMember(
+                11,
+                vehicle(
+                        11,
+                        "Gorsel Harvest hybrid, brown",
+                        "QX 1750",
+                        DriveLayout.FRONT,
+                        false,
+                        axle,
+                        axle,
+                        nuts(110),
+                        flooded(45, 400, today, 38)),
+                person(11, "Fulbert Aunaie"),
+                CastParts.summerAndWinter(11, today, "205/55R16", 91, 7.4, 9.2),
+                96_450,
+                36,
+                wear(0.18, 0.12),
+                8.4,
+                Trouble.NONE,
+                LatestVisit.FINISHED);
+    }
+}

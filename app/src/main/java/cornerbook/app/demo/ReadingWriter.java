@@ -1,0 +1,157 @@
+package cornerbook.app.demo;
+
+import cornerbook.app.demo.CastMember.Trouble;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.Spot;
+import cornerbook.core.visit.Measure;
+import cornerbook.core.visit.Reading;
+import cornerbook.core.visit.TwelveVoltBattery;
+import cornerbook.core.visit.TwelveVoltBattery.Chemistry;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.random.RandomGenerator;
+import org.jspecify.annotations.Nullable;
+
+/** Takes the readings of one visit: the truth, with the error of the gauge, rounded as the gauge shows it. */
+final class ReadingWriter {
+    private static final double TREAD_ERROR_MM = 0.045;
+    private static final double PAD_ERROR_MM = 0.05;
+    private static final double DISC_ERROR_MM = 0.01;
+    /** Loss of a sound wheel between two visits: about a psi a month is the most that the trade press names. */
+    private static final double LOSS_KPA = 18;
+
+    private static final double LEAK_KPA = 85;
+    private static final double ATMOSPHERE_KPA = 101.325;
+    private static final double KELVIN = 273.15;
+    /** Temperature that a placard's cold pressure is taken to be meant for. */
+    private static final double PLACARD_C = 20;
+
+    private final String visitId;
+    private final CastMember member;
+    private final CarTruth truth;
+    private final RandomGenerator random;
+    private final List<Reading> readings = new ArrayList<>();
+
+    ReadingWriter(String visitId, CastMember member, CarTruth truth, RandomGenerator random) {
+        this.visitId = visitId;
+        this.member = member;
+        this.truth = truth;
+        this.random = random;
+    }
+
+    List<Reading> readings() {
+        return List.copyOf(readings);
+    }
+
+    void tread(Map<Corner, String> fitted, Collection<Corner> corners) {
+        for (Corner corner : corners) {
+            String tag = fitted.get(corner);
+            if (tag != null) {
+                for (Spot groove : Spot.values()) {
+                    double depth = truth.depthMm(tag, groove) + TREAD_ERROR_MM * CarTruth.bounded(random);
+                    add(Measure.TREAD_DEPTH, corner, tag, groove, depth, 1);
+                }
+            }
+        }
+    }
+
+    void pressureFound(Map<Corner, String> fitted, double tyreC, boolean leaking) {
+        for (Corner corner : Corner.values()) {
+            String tag = fitted.get(corner);
+            if (tag != null) {
+                boolean leak = leaking && member.trouble() == Trouble.SLOW_LEAK && corner == Corner.RF;
+                double lost = (leak ? LEAK_KPA : LOSS_KPA) + 3 * CarTruth.bounded(random);
+                add(Measure.PRESSURE_FOUND, corner, tag, null, placardAt(corner, tyreC) - lost, 0);
+            }
+        }
+    }
+
+    void pressureSet(Map<Corner, String> fitted, double tyreC) {
+        for (Corner corner : Corner.values()) {
+            String tag = fitted.get(corner);
+            if (tag != null) {
+                double set = placardAt(corner, tyreC) + CarTruth.bounded(random);
+                add(Measure.PRESSURE_SET, corner, tag, null, set, 0);
+            }
+        }
+    }
+
+    void wheelTorque(Map<Corner, String> fitted) {
+        for (Corner corner : Corner.values()) {
+            String tag = fitted.get(corner);
+            if (tag != null) {
+                double torque = member.vehicle().fastener().torqueNm() + random.nextInt(4);
+                add(Measure.WHEEL_TORQUE, corner, tag, null, torque, 0);
+            }
+        }
+    }
+
+    /** @param seasonsLeft seasons from the one just driven until the latest visit, that one counted */
+    void brakes(int seasonsLeft) {
+        for (Corner corner : Corner.values()) {
+            for (Spot side : List.of(Spot.INNER, Spot.OUTER)) {
+                double pad = truth.padMm(corner, side) + PAD_ERROR_MM * CarTruth.bounded(random);
+                add(Measure.PAD_THICKNESS, corner, null, side, pad, 1);
+                add(Measure.PAD_MOVEMENT, corner, null, side, movement(corner, side, seasonsLeft), 0);
+            }
+            double disc = truth.discMm(corner) + DISC_ERROR_MM * CarTruth.bounded(random);
+            add(Measure.DISC_THICKNESS, corner, null, null, disc, 2);
+            add(Measure.DISC_THICKNESS_VARIATION, corner, null, null, 0.006 + 0.001 * CarTruth.bounded(random), 3);
+            add(Measure.DISC_RUNOUT, corner, null, null, 0.027 + 0.004 * CarTruth.bounded(random), 3);
+        }
+    }
+
+    void tyreTemperature(double tyreC) {
+        add(Measure.TYRE_TEMPERATURE, null, null, null, tyreC, 0);
+    }
+
+    /** @param seasonsLeft seasons still to come before the latest visit */
+    void batteryCheck(double temperatureC, int seasonsLeft) {
+        TwelveVoltBattery battery = member.vehicle().battery();
+        boolean tired = member.trouble() == Trouble.TIRED_BATTERY;
+        double restV = battery.chemistry() == Chemistry.LITHIUM ? 13.25 : tired ? 12.22 + 0.05 * seasonsLeft : 12.72;
+        add(Measure.BATTERY_VOLTAGE, null, null, null, restV + 0.02 * CarTruth.bounded(random), 2);
+        add(Measure.BATTERY_TEMPERATURE, null, null, null, temperatureC, 0);
+        Double rated = battery.ratedCrankingCurrentA();
+        if (rated != null) {
+            double health = (tired ? 0.58 : 0.86) + (tired ? 0.05 : 0.015) * seasonsLeft;
+            add(Measure.BATTERY_CRANKING_CURRENT, null, null, null, rated * health + 4 * CarTruth.bounded(random), 0);
+        }
+    }
+
+    void brakeFluid(int seasonsLeft) {
+        double boilingC = 196 + 7.0 * seasonsLeft + 2 * CarTruth.bounded(random);
+        add(Measure.BRAKE_FLUID_BOILING_POINT, null, null, null, boilingC, 0);
+    }
+
+    private double movement(Corner corner, Spot side, int seasonsLeft) {
+        if (truth.seized(corner, side, seasonsLeft)) {
+            return seasonsLeft == 1 ? 2 : 1;
+        }
+        return random.nextInt(12) == 0 ? 1 : 0;
+    }
+
+    /** Gauge pressure at the tyre's temperature that is the placard's when cold; ideal gas, absolute. */
+    private double placardAt(Corner corner, double tyreC) {
+        double placardKpa = member.vehicle().axle(corner.axle()).placardPressureKpa();
+        return (placardKpa + ATMOSPHERE_KPA) * (tyreC + KELVIN) / (PLACARD_C + KELVIN) - ATMOSPHERE_KPA;
+    }
+
+    private void add(
+            Measure measure,
+            @Nullable Corner corner,
+            @Nullable String tag,
+            @Nullable Spot spot,
+            double value,
+            int decimals) {
+        BigDecimal shown = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN);
+        String written =
+                measure.unit().equals("1") ? shown.toPlainString() : shown.toPlainString() + " " + measure.unit();
+        String id = "%s-r%02d".formatted(visitId, readings.size() + 1);
+        readings.add(new Reading(id, measure, corner, tag, spot, shown.doubleValue(), written, null, null));
+    }
+}

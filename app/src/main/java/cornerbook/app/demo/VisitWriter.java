@@ -1,0 +1,232 @@
+package cornerbook.app.demo;
+
+import cornerbook.app.demo.CastMember.LatestVisit;
+import cornerbook.core.corner.Axle;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.DriveLayout;
+import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.visit.CarHistory;
+import cornerbook.core.visit.Visit;
+import cornerbook.core.visit.WheelSet;
+import java.time.LocalDate;
+import java.time.Month;
+import java.time.MonthDay;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SplittableRandom;
+import org.jspecify.annotations.Nullable;
+
+/** Lives through the seasons of one car: drives it, brings it in, has it measured, changes its wheels. */
+final class VisitWriter {
+    private static final int VISITS = 7;
+    private static final MonthDay AUTUMN = MonthDay.of(Month.NOVEMBER, 6);
+    private static final MonthDay SPRING = MonthDay.of(Month.APRIL, 20);
+    /** Days that a visit may lie before or after the middle of the rush. */
+    private static final int RUSH_DAYS = 13;
+
+    private static final int SHORTEST_SEASON_DAYS = 75;
+
+    private final CastMember member;
+    private final LocalDate today;
+    private final SplittableRandom random;
+    private final CarTruth truth;
+    /** The wheels of each set as they stood when it was last on the car. */
+    private final Map<SeasonKind, Map<Corner, String>> lastStand = new HashMap<>();
+
+    VisitWriter(CastMember member, LocalDate today) {
+        this.member = member;
+        this.today = today;
+        this.random = new SplittableRandom(9_000L + member.number());
+        this.truth = new CarTruth(member, random);
+    }
+
+    CarHistory write() {
+        List<LocalDate> dates = dates();
+        List<Visit> visits = new ArrayList<>();
+        Map<Corner, String> fitted = firstStand(opposite(seasonFrom(dates.getFirst())));
+        LocalDate before = dates.getFirst();
+        double odometerKm = member.odometerKm();
+        for (int i = 0; i < VISITS; i++) {
+            LocalDate date = dates.get(i);
+            int seasonsToCome = VISITS - 1 - i;
+            if (i > 0) {
+                long days = ChronoUnit.DAYS.between(before, date);
+                double km = Math.rint(member.kmPerDay() * days * (1 + 0.04 * CarTruth.bounded(random)));
+                truth.drive(fitted, km, seasonsToCome + 1);
+                odometerKm += km;
+            }
+            LatestVisit progress = i == VISITS - 1 ? member.latestVisit() : LatestVisit.FINISHED;
+            if (progress != LatestVisit.AWAITED) {
+                Visit visit = visit(i + 1, date, odometerKm, fitted, seasonsToCome, progress);
+                visits.add(visit);
+                fitted = visit.leftOn();
+            }
+            before = date;
+        }
+        return new CarHistory(member.vehicle(), member.customer(), member.sets(), visits);
+    }
+
+    private Visit visit(
+            int number,
+            LocalDate date,
+            double odometerKm,
+            Map<Corner, String> arrivedOn,
+            int seasonsToCome,
+            LatestVisit progress) {
+        String id = "%s-v%d".formatted(member.vehicle().id(), number);
+        ReadingWriter writer = new ReadingWriter(id, member, truth, random);
+        SeasonKind goingOn = seasonFrom(date);
+        double tyreC = goingOn == SeasonKind.WINTER ? 6 + random.nextInt(4) : 12 + random.nextInt(5);
+        writer.tyreTemperature(tyreC);
+        writer.pressureFound(arrivedOn, tyreC, seasonsToCome <= 1);
+        boolean measured = progress != LatestVisit.ARRIVED;
+        writer.tread(arrivedOn, measured ? List.of(Corner.values()) : List.of(Corner.LF, Corner.RF));
+        List<String> workDone = new ArrayList<>();
+        Map<Corner, String> leftOn = Map.of();
+        if (measured) {
+            writer.brakes(seasonsToCome + 1);
+            writer.brakeFluid(seasonsToCome);
+        }
+        if (progress == LatestVisit.FINISHED) {
+            leftOn = nextStand(arrivedOn, goingOn);
+            if (!leftOn.values().containsAll(arrivedOn.values())) {
+                writer.tread(leftOn, List.of(Corner.values()));
+            }
+            writer.pressureSet(leftOn, tyreC);
+            writer.wheelTorque(leftOn);
+            writer.batteryCheck(tyreC + 2, seasonsToCome);
+            workDone.add(
+                    member.sets().size() == 1
+                            ? "Wheels rotated"
+                            : goingOn == SeasonKind.WINTER ? "Winter set fitted" : "Summer set fitted");
+            workDone.add("Brake brackets and slide pins cleaned and lubricated");
+        }
+        return new Visit(
+                id,
+                date,
+                odometerKm,
+                random.nextBoolean() ? "Ilse Vantour" : "Bram Quenette",
+                arrivedOn,
+                leftOn,
+                writer.readings(),
+                workDone,
+                note(seasonsToCome),
+                null);
+    }
+
+    private @Nullable String note(int seasonsToCome) {
+        if (seasonsToCome > 0) {
+            return null;
+        }
+        return switch (member.trouble()) {
+            case SEIZED_PAD -> "Right rear wheel warm after the drive in.";
+            case UNEVEN_SHOULDER -> "Customer says that it pulls to the left.";
+            case TIRED_BATTERY -> "Did not wake up twice in the last month.";
+            case SLOW_LEAK -> "Pressure light on for two weeks.";
+            case NONE -> null;
+        };
+    }
+
+    /** The wheels as they stand after the change-over: the stored set, or the same set rotated. */
+    private Map<Corner, String> nextStand(Map<Corner, String> arrivedOn, SeasonKind goingOn) {
+        if (member.sets().size() == 1) {
+            return rotated(arrivedOn);
+        }
+        lastStand.put(opposite(goingOn), arrivedOn);
+        Map<Corner, String> last = lastStand.get(goingOn);
+        return last == null ? firstStand(goingOn) : rotated(last);
+    }
+
+    private Map<Corner, String> firstStand(SeasonKind season) {
+        WheelSet set = member.sets().stream()
+                .filter(candidate -> candidate.season() == season)
+                .findFirst()
+                .orElseGet(() -> member.sets().getFirst());
+        Map<Corner, String> stand = new EnumMap<>(Corner.class);
+        List<Corner> corners = List.of(Corner.values());
+        for (int i = 0; i < corners.size(); i++) {
+            stand.put(corners.get(i), set.wheels().get(i).tag());
+        }
+        return stand;
+    }
+
+    /**
+     * The customary rotations: across the axle when staggered, front to rear on the same side when directional, the cross
+     * forward for front drive and rearward for the others.
+     */
+    private Map<Corner, String> rotated(Map<Corner, String> stand) {
+        Map<Corner, String> rotated = new EnumMap<>(Corner.class);
+        stand.forEach((corner, tag) -> rotated.put(target(corner, directional(tag)), tag));
+        return rotated;
+    }
+
+    private Corner target(Corner corner, boolean directional) {
+        if (member.vehicle().staggered()) {
+            return directional ? corner : acrossTheAxle(corner);
+        }
+        Corner sameSide = switch (corner) {
+            case LF -> Corner.LR;
+            case RF -> Corner.RR;
+            case LR -> Corner.LF;
+            case RR -> Corner.RF;
+        };
+        boolean crosses = member.vehicle().drive() == DriveLayout.FRONT
+                ? corner.axle() == Axle.REAR
+                : corner.axle() == Axle.FRONT;
+        return crosses && !directional ? acrossTheAxle(sameSide) : sameSide;
+    }
+
+    private static Corner acrossTheAxle(Corner corner) {
+        return switch (corner) {
+            case LF -> Corner.RF;
+            case RF -> Corner.LF;
+            case LR -> Corner.RR;
+            case RR -> Corner.LR;
+        };
+    }
+
+    private boolean directional(String tag) {
+        return member.sets().stream()
+                .flatMap(set -> set.wheels().stream())
+                .anyMatch(wheel -> wheel.tag().equals(tag) && wheel.tyre().directional());
+    }
+
+    private static SeasonKind opposite(SeasonKind season) {
+        return season == SeasonKind.WINTER ? SeasonKind.SUMMER : SeasonKind.WINTER;
+    }
+
+    /** The season that a visit on this day prepares for: winter from August to January. */
+    private static SeasonKind seasonFrom(LocalDate date) {
+        return date.getMonthValue() >= Month.AUGUST.getValue() || date.getMonth() == Month.JANUARY
+                ? SeasonKind.WINTER
+                : SeasonKind.SUMMER;
+    }
+
+    /** Dates of the visits, earliest first; the latest is near today and prepares for the season that today is in. */
+    private List<LocalDate> dates() {
+        List<LocalDate> dates = new ArrayList<>();
+        boolean ofToday = member.latestVisit() == LatestVisit.ARRIVED || member.latestVisit() == LatestVisit.MEASURED;
+        LocalDate latest = ofToday ? today : today.minusDays(1 + random.nextInt(16));
+        SeasonKind season = seasonFrom(today);
+        if (seasonFrom(latest) != season) {
+            latest = today;
+        }
+        dates.add(latest);
+        LocalDate following = latest;
+        while (dates.size() < VISITS) {
+            season = opposite(season);
+            MonthDay rush = season == SeasonKind.WINTER ? AUTUMN : SPRING;
+            LocalDate date = rush.atYear(following.getYear()).plusDays(random.nextInt(2 * RUSH_DAYS + 1) - RUSH_DAYS);
+            if (date.isAfter(following.minusDays(SHORTEST_SEASON_DAYS))) {
+                date = date.minusYears(1);
+            }
+            dates.addFirst(date);
+            following = date;
+        }
+        return dates;
+    }
+}
