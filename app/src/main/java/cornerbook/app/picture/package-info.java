@@ -1,0 +1,9 @@
+/**
+ * The pictures that screen and hand-over sheet share, as SVG text: verdict mark, car from above, tread section, depth
+ * over distance. They use presentation attributes only, so that they look the same in a browser and in a PDF, and are
+ * well-formed XML. They draw what an assessment holds and compute nothing but coordinates.
+ */
+@NullMarked
+package cornerbook.app.picture;
+
+import org.jspecify.annotations.NullMarked;

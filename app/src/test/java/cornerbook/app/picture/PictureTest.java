@@ -1,0 +1,111 @@
+package cornerbook.app.picture;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.Spot;
+import cornerbook.core.visit.SetForecast.BandPoint;
+import cornerbook.core.visit.SetForecast.DepthReading;
+import cornerbook.core.visit.SetForecast.GrooveForecast;
+import cornerbook.core.visit.SetForecast.TyreForecast;
+import cornerbook.core.visit.Tyre;
+import cornerbook.core.visit.Verdict;
+import cornerbook.core.visit.Wheel;
+import java.io.StringReader;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.w3c.dom.Element;
+import org.xml.sax.InputSource;
+
+class PictureTest {
+    private static final Wheel WHEEL =
+            new Wheel("W-1", new Tyre("Invented Ice", "225/55R18", 98, "T", null, true, false, 8.5), null);
+
+    private static TyreForecast tyre(Corner corner, double inner, double centre, double outer) {
+        return new TyreForecast(
+                WHEEL,
+                corner,
+                List.of(groove(Spot.INNER, inner), groove(Spot.CENTRE, centre), groove(Spot.OUTER, outer)));
+    }
+
+    private static GrooveForecast groove(Spot spot, double depthMm) {
+        var band = IntStream.rangeClosed(0, 10)
+                .mapToObj(i -> new BandPoint(
+                        22_000 + i * 1500.0, depthMm - i * 0.3, depthMm - 0.2 - i * 0.4, depthMm + 0.2 - i * 0.2))
+                .toList();
+        return new GrooveForecast(
+                spot,
+                depthMm,
+                0.1,
+                0.2,
+                0.03,
+                List.of(
+                        new DepthReading(0, LocalDate.of(2024, 11, 2), 8.4),
+                        new DepthReading(11_300, LocalDate.of(2025, 4, 20), depthMm + 1.6),
+                        new DepthReading(22_000, LocalDate.of(2026, 4, 18), depthMm)),
+                band);
+    }
+
+    private static Element parse(String svg) throws Exception {
+        var factory = DocumentBuilderFactory.newInstance();
+        factory.setNamespaceAware(true);
+        return factory.newDocumentBuilder()
+                .parse(new InputSource(new StringReader(svg)))
+                .getDocumentElement();
+    }
+
+    @ParameterizedTest
+    @EnumSource(Verdict.class)
+    void markOfEachVerdictIsWellFormedAndSaysItsWord(Verdict verdict) throws Exception {
+        var mark = parse(VerdictMark.svg(verdict, 0.62, 32));
+        assertThat(mark.getAttribute("aria-label")).isEqualTo(verdict.word());
+    }
+
+    @Test
+    void verdictsDifferInShapeNotOnlyInColour() {
+        var shapes = List.of(Verdict.values()).stream()
+                .map(verdict -> VerdictMark.svg(verdict, 0.62, 32)
+                        .replaceAll("#[0-9a-f]{6}", "")
+                        .replaceAll("aria-label=\"[^\"]*\"", ""))
+                .distinct();
+        assertThat(shapes).hasSize(Verdict.values().length);
+    }
+
+    @Test
+    void carFromAboveNamesEachCornerAndEscapesWords() throws Exception {
+        var svg = CarFromAbove.svg(Map.of(
+                Corner.LF, CornerLabel.ofDepth(Verdict.HOLDS, 0.7, 6.24),
+                Corner.RR, CornerLabel.ofWheel("<W&4>", "was LF")));
+        var car = parse(svg);
+        assertThat(car.getTextContent()).contains("LF", "RF", "LR", "RR", "6.2 mm", "Holds", "<W&4>");
+        assertThat(car.getAttribute("aria-label")).contains("LF 6.2 mm Holds", "RR <W&4> was LF");
+    }
+
+    @Test
+    void treadSectionPutsTheOuterGrooveOnTheOuterSide() throws Exception {
+        assertThat(parse(TreadSection.svg(tyre(Corner.LF, 4, 5, 6), 4, 8.5)).getAttribute("aria-label"))
+                .contains("outer 6.0 mm, centre 5.0 mm, inner 4.0 mm");
+        assertThat(parse(TreadSection.svg(tyre(Corner.RF, 4, 5, 6), 4, 8.5)).getAttribute("aria-label"))
+                .contains("inner 4.0 mm, centre 5.0 mm, outer 6.0 mm");
+    }
+
+    @Test
+    void depthOverDistanceShowsTheGrooveNearestToTheLimitWithUnits() throws Exception {
+        var picture = parse(DepthOverDistance.svg(tyre(Corner.LR, 4.4, 5, 6), 4));
+        assertThat(picture.getTextContent())
+                .contains("inner groove", "depth, mm", "distance run by the tyre, 1000 km", "limit 4.0 mm");
+    }
+
+    @Test
+    void tyreThatWasNeverReadIsSaidToBeSo() throws Exception {
+        var unread = new TyreForecast(WHEEL, Corner.LF, List.of());
+        assertThat(parse(TreadSection.svg(unread, 4, 8.5)).getTextContent()).contains("tread not read");
+        assertThat(parse(DepthOverDistance.svg(unread, 4)).getTextContent()).contains("tread not read");
+    }
+}
