@@ -20,7 +20,7 @@ final class CarTruth {
     private static final double PAD_MM_PER_1000_KM = 0.035;
     private static final double DRAGGING_PAD_MM_PER_1000_KM = 0.20;
     private static final double DISC_MM_PER_1000_KM = 0.006;
-    private static final double SHOULDER_FACTOR = 1.6;
+    private static final double SHOULDER_FACTOR = 2.2;
     /** A pad that seizes does so within the last of the seasons. */
     private static final int SEASONS_WITH_SEIZED_PAD = 2;
 

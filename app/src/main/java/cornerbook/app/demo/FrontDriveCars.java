@@ -42,13 +42,13 @@ final class FrontDriveCars {
                         nuts(140),
                         agm(60, 520, today, 30)),
                 person(1, "Odile Marchenoir"),
-                CastParts.summerAndWinter(1, today, "215/55R17", 94, 7.4, 9.4),
+                CastParts.summerAndWinter(1, today, "215/55R17", 94, 8.0, 9.4),
                 31_240,
                 38,
-                wear(0.20, 0.14),
+                wear(0.16, 0.11),
                 PAD_MM,
                 Trouble.NONE,
-                LatestVisit.ARRIVED);
+                LatestVisit.MEASURED);
     }
 
     /** A pad seized in its bracket at the right rear. */
@@ -67,10 +67,10 @@ final class FrontDriveCars {
                         nuts(120),
                         agm(50, 450, today, 26)),
                 person(2, "Anselme Trudivert"),
-                CastParts.summerAndWinter(2, today, "205/55R16", 91, 7.2, 9.0),
+                CastParts.summerAndWinter(2, today, "205/55R16", 91, 7.8, 9.0),
                 18_910,
                 29,
-                wear(0.21, 0.13),
+                wear(0.17, 0.11),
                 PAD_MM,
                 Trouble.SEIZED_PAD,
                 LatestVisit.FINISHED);
@@ -79,7 +79,7 @@ final class FrontDriveCars {
     /** Directional tyres, which stay on their side. */
     static CastMember plover(LocalDate today) {
         AxleSpecification axle = axle(1120, "215/55R17", 94, 250, Caliper.SLIDING);
-        Tyre summer = tyre("Karstol Sillon 7", "215/55R17", 94, true, 7.5);
+        Tyre summer = tyre("Karstol Sillon 7", "215/55R17", 94, true, 8.0);
         Tyre winter = tyre("Rimefall Crampon", "215/55R17", 94, true, 9.3);
         return new CastMember(
                 6,
@@ -99,7 +99,7 @@ final class FrontDriveCars {
                         set(6, SeasonKind.WINTER, winter, winter, today, 41)),
                 27_050,
                 33,
-                wear(0.22, 0.14),
+                wear(0.17, 0.12),
                 PAD_MM,
                 Trouble.NONE,
                 LatestVisit.FINISHED);
@@ -121,10 +121,10 @@ final class FrontDriveCars {
                         nuts(120),
                         agm(50, 450, today, 31)),
                 person(8, "Sidonie Larquevent"),
-                CastParts.summerAndWinter(8, today, "205/55R16", 91, 7.3, 9.1),
+                CastParts.summerAndWinter(8, today, "205/55R16", 91, 7.9, 9.1),
                 20_330,
                 31,
-                wear(0.20, 0.13),
+                wear(0.17, 0.11),
                 PAD_MM,
                 Trouble.SLOW_LEAK,
                 LatestVisit.ARRIVED);
@@ -150,7 +150,7 @@ final class FrontDriveCars {
                 List.of(set(10, SeasonKind.ALL_SEASON, allSeason, allSeason, today, 39)),
                 12_800,
                 22,
-                wear(0.19, 0.13),
+                wear(0.15, 0.11),
                 PAD_MM,
                 Trouble.NONE,
                 LatestVisit.FINISHED);
@@ -172,12 +172,12 @@ final class FrontDriveCars {
                         nuts(110),
                         flooded(45, 400, today, 38)),
                 person(11, "Fulbert Aunaie"),
-                CastParts.summerAndWinter(11, today, "205/55R16", 91, 7.4, 9.2),
+                CastParts.summerAndWinter(11, today, "205/55R16", 91, 7.9, 9.2),
                 96_450,
                 36,
-                wear(0.18, 0.12),
+                wear(0.15, 0.10),
                 8.4,
                 Trouble.NONE,
-                LatestVisit.FINISHED);
+                LatestVisit.ARRIVED);
     }
 }

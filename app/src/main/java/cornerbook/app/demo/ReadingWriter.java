@@ -3,6 +3,7 @@ package cornerbook.app.demo;
 import cornerbook.app.demo.CastMember.Trouble;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.tyre.GasLaw;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
 import cornerbook.core.visit.TwelveVoltBattery;
@@ -25,10 +26,8 @@ final class ReadingWriter {
     private static final double LOSS_KPA = 18;
 
     private static final double LEAK_KPA = 85;
-    private static final double ATMOSPHERE_KPA = 101.325;
-    private static final double KELVIN = 273.15;
-    /** Temperature that a placard's cold pressure is taken to be meant for. */
-    private static final double PLACARD_C = 20;
+    /** Temperature of the tyres when they were set at the visit before. */
+    private static final double LAST_SET_C = 11;
 
     private final String visitId;
     private final CastMember member;
@@ -65,16 +64,16 @@ final class ReadingWriter {
             if (tag != null) {
                 boolean leak = leaking && member.trouble() == Trouble.SLOW_LEAK && corner == Corner.RF;
                 double lost = (leak ? LEAK_KPA : LOSS_KPA) + 3 * CarTruth.bounded(random);
-                add(Measure.PRESSURE_FOUND, corner, tag, null, placardAt(corner, tyreC) - lost, 0);
+                add(Measure.PRESSURE_FOUND, corner, tag, null, airKeptSince(corner, tyreC) - lost, 0);
             }
         }
     }
 
-    void pressureSet(Map<Corner, String> fitted, double tyreC) {
+    void pressureSet(Map<Corner, String> fitted) {
         for (Corner corner : Corner.values()) {
             String tag = fitted.get(corner);
             if (tag != null) {
-                double set = placardAt(corner, tyreC) + CarTruth.bounded(random);
+                double set = member.vehicle().axle(corner.axle()).placardPressureKpa() + random.nextInt(5);
                 add(Measure.PRESSURE_SET, corner, tag, null, set, 0);
             }
         }
@@ -132,13 +131,13 @@ final class ReadingWriter {
         if (truth.seized(corner, side, seasonsLeft)) {
             return seasonsLeft == 1 ? 2 : 1;
         }
-        return random.nextInt(12) == 0 ? 1 : 0;
+        return random.nextInt(40) == 0 ? 1 : 0;
     }
 
-    /** Gauge pressure at the tyre's temperature that is the placard's when cold; ideal gas, absolute. */
-    private double placardAt(Corner corner, double tyreC) {
+    /** Gauge pressure now of the air that was set to the placard's at the visit before; ideal gas, absolute. */
+    private double airKeptSince(Corner corner, double tyreC) {
         double placardKpa = member.vehicle().axle(corner.axle()).placardPressureKpa();
-        return (placardKpa + ATMOSPHERE_KPA) * (tyreC + KELVIN) / (PLACARD_C + KELVIN) - ATMOSPHERE_KPA;
+        return GasLaw.gaugePressureKpa(placardKpa, LAST_SET_C, tyreC);
     }
 
     private void add(
@@ -151,7 +150,7 @@ final class ReadingWriter {
         BigDecimal shown = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN);
         String written =
                 measure.unit().equals("1") ? shown.toPlainString() : shown.toPlainString() + " " + measure.unit();
-        String id = "%s-r%02d".formatted(visitId, readings.size() + 1);
+        String id = visitId + "-r" + (readings.size() + 101);
         readings.add(new Reading(id, measure, corner, tag, spot, shown.doubleValue(), written, null, null));
     }
 }

@@ -43,10 +43,10 @@ final class RearAndAllWheelDriveCars {
                         nuts(150),
                         agm(70, 640, today, 34)),
                 person(3, "Perline Vautrac"),
-                CastParts.summerAndWinter(3, today, "225/55R18", 98, 7.6, 9.6),
+                CastParts.summerAndWinter(3, today, "225/55R18", 98, 8.1, 9.6),
                 22_480,
                 41,
-                wear(0.17, 0.18),
+                wear(0.14, 0.15),
                 PAD_MM,
                 Trouble.UNEVEN_SHOULDER,
                 LatestVisit.FINISHED);
@@ -68,21 +68,21 @@ final class RearAndAllWheelDriveCars {
                         nuts(160),
                         agm(70, 640, today, 40)),
                 person(4, "Corvin Delasauge"),
-                CastParts.summerAndWinter(4, today, "235/50R19", 103, 7.8, 8.0),
+                CastParts.summerAndWinter(4, today, "235/50R19", 103, 7.8, 8.2),
                 54_300,
                 44,
                 wear(0.14, 0.15),
                 PAD_MM,
                 Trouble.NONE,
-                LatestVisit.MEASURED);
+                LatestVisit.FINISHED);
     }
 
     /** Rear drive with wider tyres behind, which stay on their axle. */
     static CastMember arc(LocalDate today) {
         AxleSpecification front = axle(1080, "235/45R18", 94, 250, Caliper.FIXED);
         AxleSpecification rear = axle(1250, "255/45R18", 99, 270, Caliper.SLIDING);
-        Tyre summerFront = tyre("Velmora Brise 4", "235/45R18", 94, false, 7.6);
-        Tyre summerRear = tyre("Velmora Brise 4", "255/45R18", 99, false, 7.9);
+        Tyre summerFront = tyre("Velmora Brise 4", "235/45R18", 94, false, 8.0);
+        Tyre summerRear = tyre("Velmora Brise 4", "255/45R18", 99, false, 8.2);
         Tyre winterFront = tyre("Isgrim Tapis 2", "235/45R18", 94, false, 9.2);
         Tyre winterRear = tyre("Isgrim Tapis 2", "255/45R18", 99, false, 9.6);
         return new CastMember(
@@ -103,7 +103,7 @@ final class RearAndAllWheelDriveCars {
                         set(5, SeasonKind.WINTER, winterFront, winterRear, today, 42)),
                 15_620,
                 35,
-                wear(0.13, 0.22),
+                wear(0.11, 0.16),
                 PAD_MM,
                 Trouble.NONE,
                 LatestVisit.FINISHED);
@@ -125,10 +125,10 @@ final class RearAndAllWheelDriveCars {
                         nuts(150),
                         agm(60, 540, today, 71)),
                 person(7, "Thibert Osenne"),
-                CastParts.summerAndWinter(7, today, "225/55R18", 98, 7.5, 9.4),
+                CastParts.summerAndWinter(7, today, "225/55R18", 98, 8.0, 9.4),
                 48_770,
                 37,
-                wear(0.14, 0.20),
+                wear(0.12, 0.16),
                 PAD_MM,
                 Trouble.TIRED_BATTERY,
                 LatestVisit.FINISHED);
@@ -153,7 +153,7 @@ final class RearAndAllWheelDriveCars {
                 CastParts.summerAndWinter(9, today, "235/50R19", 103, 7.8, 9.6),
                 61_900,
                 40,
-                wear(0.16, 0.17),
+                wear(0.13, 0.14),
                 5.4,
                 Trouble.NONE,
                 LatestVisit.FINISHED);
@@ -175,10 +175,10 @@ final class RearAndAllWheelDriveCars {
                         bolts(140),
                         lithium(16, today, 35)),
                 person(12, "Hermance Roquelune"),
-                CastParts.summerAndWinter(12, today, "225/55R18", 98, 7.6, 9.4),
+                CastParts.summerAndWinter(12, today, "225/55R18", 98, 8.0, 9.4),
                 9_340,
                 34,
-                wear(0.13, 0.19),
+                wear(0.12, 0.16),
                 PAD_MM,
                 Trouble.NONE,
                 LatestVisit.AWAITED);

@@ -77,7 +77,7 @@ final class VisitWriter {
             Map<Corner, String> arrivedOn,
             int seasonsToCome,
             LatestVisit progress) {
-        String id = "%s-v%d".formatted(member.vehicle().id(), number);
+        String id = member.vehicle().id() + "-v" + number;
         ReadingWriter writer = new ReadingWriter(id, member, truth, random);
         SeasonKind goingOn = seasonFrom(date);
         double tyreC = goingOn == SeasonKind.WINTER ? 6 + random.nextInt(4) : 12 + random.nextInt(5);
@@ -96,7 +96,7 @@ final class VisitWriter {
             if (!leftOn.values().containsAll(arrivedOn.values())) {
                 writer.tread(leftOn, List.of(Corner.values()));
             }
-            writer.pressureSet(leftOn, tyreC);
+            writer.pressureSet(leftOn);
             writer.wheelTorque(leftOn);
             writer.batteryCheck(tyreC + 2, seasonsToCome);
             workDone.add(
