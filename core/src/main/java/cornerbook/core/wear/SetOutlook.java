@@ -14,7 +14,7 @@ import java.util.OptionalDouble;
  * over the distance, which is Gaussian and cut off at 0 km. Grooves are independent given the distance, as the model has
  * it. The tyres of one groove share the car's factor; their joint probability is taken by conditioning on one tyre after
  * the other with the first two moments of the truncated rest (Mendell and Elston 1974), weakest first. Error of P below
- * 0.005 for P ≥ 0.5, as tests against sampling show.
+ * 0.01 for P ≥ 0.5, as tests against sampling show.
  */
 public final class SetOutlook {
     // Abramowitz and Stegun, table 25.10, n = 7: nodes for exp(−x²), here scaled to the standard normal.
