@@ -110,11 +110,13 @@ final class TreadFindings {
         return findings;
     }
 
+    /** What was measured last counts as it is: a model must not talk a reading below the limit away. */
     private static Verdict verdict(SetForecast forecast, GrooveForecast groove) {
-        if (groove.depthMm() < forecast.legalLimitMm()) {
+        double lowestMm = Math.min(groove.depthMm(), lowestReadingMm(forecast));
+        if (lowestMm < forecast.legalLimitMm()) {
             return Verdict.UNSAFE;
         }
-        if (groove.depthMm() < forecast.limitMm() || forecast.probabilityHolds() < 0.5) {
+        if (lowestMm < forecast.limitMm() || forecast.probabilityHolds() < 0.5) {
             return Verdict.SPENT;
         }
         return forecast.probabilityHolds() < forecast.confidence() ? Verdict.RUNS_OUT : Verdict.HOLDS;
@@ -173,6 +175,15 @@ final class TreadFindings {
         return tyre.grooves().stream()
                 .min(Comparator.comparingDouble(GrooveForecast::depthMm))
                 .orElseThrow();
+    }
+
+    private static double lowestReadingMm(SetForecast forecast) {
+        return forecast.tyres().stream()
+                .flatMap(tyre -> tyre.grooves().stream())
+                .filter(groove -> !groove.readings().isEmpty())
+                .mapToDouble(groove -> groove.readings().getLast().depthMm())
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
     }
 
     private static TyreForecast weakest(SetForecast forecast) {

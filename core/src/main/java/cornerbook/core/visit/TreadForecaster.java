@@ -6,6 +6,7 @@ import cornerbook.core.visit.SetForecast.BandPoint;
 import cornerbook.core.visit.SetForecast.DepthReading;
 import cornerbook.core.visit.SetForecast.GrooveForecast;
 import cornerbook.core.visit.SetForecast.TyreForecast;
+import cornerbook.core.wear.NewDepth;
 import cornerbook.core.wear.Placement;
 import cornerbook.core.wear.SetOutlook;
 import cornerbook.core.wear.TreadReading;
@@ -15,14 +16,19 @@ import cornerbook.core.wear.WearPosterior;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** Brings one wheel set of a car to the wear model, and the model's answer back to corners and dates. */
 final class TreadForecaster {
     /** Probability at which a horizon falls, unless asked otherwise. */
     static final double CONFIDENCE = 0.90;
+
+    /** A first reading this far from the stated depth is of a used tyre: three times the prior's spread. */
+    private static final double USED_FROM_MM = 0.9;
 
     private static final double MOST_DAYS = 4 * 365.25;
     private static final int BAND_STEPS = 12;
@@ -56,7 +62,29 @@ final class TreadForecaster {
                 }
             }
         }
-        return new WearModel(WearParameters.defaults(history.vehicle().drive())).fit(newDepthsMm, readings);
+        return new WearModel(WearParameters.defaults(history.vehicle().drive())).fit(newDepths, readings);
+    }
+
+    /**
+     * The stated depth, unless the tyre came into the book used: then a groove's first reading, taken before the tyre
+     * ran in the book, is what it had.
+     */
+    private NewDepth newDepth(Wheel wheel) {
+        var depths = new EnumMap<Spot, Double>(Spot.class);
+        for (var spot : Spot.values()) {
+            depths.put(spot, wheel.tyre().newDepthMm());
+        }
+        visits.stream()
+                .filter(visit -> runs.run(visit, wheel.tag()).total() == 0)
+                .flatMap(visit -> new CurrentReadings(visit).all(Measure.TREAD_DEPTH).stream())
+                .filter(reading -> wheel.tag().equals(reading.wheelTag()) && reading.spot() != null)
+                .filter(reading -> reading.value() > 0
+                        && Math.abs(reading.value() - wheel.tyre().newDepthMm()) > USED_FROM_MM)
+                .forEach(reading -> depths.put(Objects.requireNonNull(reading.spot()), reading.value()));
+        return new NewDepth(
+                Objects.requireNonNull(depths.get(Spot.INNER)),
+                Objects.requireNonNull(depths.get(Spot.CENTRE)),
+                Objects.requireNonNull(depths.get(Spot.OUTER)));
     }
 
     /** Whether any groove of the set was ever read. */

@@ -31,12 +31,12 @@ public final class WearModel {
     /**
      * The posterior of all depths and rates.
      *
-     * @param newDepthsMm depth when new to the book, by tyre number
+     * @param newDepths depth when new to the book, by tyre number
      * @param readings in any order; a groove without a reading keeps its prior
      * @throws IllegalArgumentException when a reading names a tyre that is not there
      */
-    public WearPosterior fit(List<Double> newDepthsMm, List<TreadReading> readings) {
-        int tyres = newDepthsMm.size();
+    public WearPosterior fit(List<NewDepth> newDepths, List<TreadReading> readings) {
+        int tyres = newDepths.size();
         var byGroove = new ArrayList<List<TreadReading>>();
         for (var groove : Spot.values()) {
             byGroove.add(readingsOf(groove, readings, tyres));
@@ -47,7 +47,7 @@ public final class WearModel {
                     ? posteriors.get(g - 1).factor()
                     : null;
             var factor = shared != null ? shared : factor(tyres, byGroove.get(g));
-            posteriors.add(factor.solve(rightHandSide(newDepthsMm, byGroove.get(g))));
+            posteriors.add(factor.solve(rightHandSide(Spot.values()[g], newDepths, byGroove.get(g))));
         }
         return new WearPosterior(tyres, posteriors);
     }
@@ -107,11 +107,11 @@ public final class WearModel {
         return CholeskyFactor.ofLowerTriangle(precision, size);
     }
 
-    private double[] rightHandSide(List<Double> newDepthsMm, List<TreadReading> readings) {
-        int tyres = newDepthsMm.size();
+    private double[] rightHandSide(Spot groove, List<NewDepth> newDepths, List<TreadReading> readings) {
+        int tyres = newDepths.size();
         var right = new double[tyres + CORNERS];
         for (int t = 0; t < tyres; t++) {
-            right[t] = newDepthsMm.get(t) / square(parameters.newDepthSdMm());
+            right[t] = newDepths.get(t).at(groove) / square(parameters.newDepthSdMm());
         }
         for (int c = 0; c < CORNERS; c++) {
             for (int k = 0; k < CORNERS; k++) {

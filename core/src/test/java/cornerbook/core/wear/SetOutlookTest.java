@@ -8,6 +8,7 @@ import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.Spot;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.hipparchus.linear.MatrixUtils;
@@ -76,7 +77,8 @@ class SetOutlookTest {
                 }
             }
         }
-        return new WearModel(WearParameters.defaults(DriveLayout.ALL)).fit(List.of(8.0, 8.0, 8.0, 8.0), readings);
+        return new WearModel(WearParameters.defaults(DriveLayout.ALL))
+                .fit(Collections.nCopies(4, NewDepth.even(8)), readings);
     }
 
     private static List<Placement> placements() {

@@ -34,7 +34,8 @@ class WearModelReferenceTest {
         var newDepthsMm = List.of(8.0, 8.1, 7.9, 8.5);
         var readings = sixSeasons(random);
 
-        var posterior = new WearModel(parameters).fit(newDepthsMm, readings);
+        var posterior = new WearModel(parameters)
+                .fit(newDepthsMm.stream().map(NewDepth::even).toList(), readings);
 
         for (var groove : Spot.values()) {
             var regression = leastSquares(parameters, newDepthsMm, readings, groove);

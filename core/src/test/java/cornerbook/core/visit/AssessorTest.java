@@ -1,0 +1,171 @@
+package cornerbook.core.visit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.Spot;
+import cornerbook.core.visit.Subject.Part;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+
+class AssessorTest {
+    private final Assessor assessor = new Assessor(Cars.LIMITS);
+
+    @Test
+    void aDeepWinterSetHoldsUntilTheSpringChangeOver() {
+        var assessment = assessor.assess(Cars.changeOver(7.5, 7.5, List.of()), "v2");
+        assertThat(assessment.nextVisit()).isEqualTo(LocalDate.of(2027, 4, 15));
+        var winter = of(assessment, Part.WHEEL_SET, "WINTER-set");
+        assertThat(winter.verdict()).isEqualTo(Verdict.HOLDS);
+        assertThat(winter.probability()).isGreaterThan(0.9);
+        assertThat(winter.evidence()).extracting(Evidence::what).contains("lowest groove", "wear there", "distance");
+        assertThat(assessment.forecasts())
+                .extracting(SetForecast::role)
+                .containsExactly(SetForecast.Role.GOING_ON, SetForecast.Role.COMING_OFF);
+    }
+
+    @Test
+    void verdictsGetGraverAsTheTreadGetsLower() {
+        assertThat(of(assess(7.0, 4.2), Part.WHEEL_SET, "WINTER-set").verdict()).isEqualTo(Verdict.SPENT);
+        assertThat(of(assess(7.0, 3.5), Part.WHEEL_SET, "WINTER-set").verdict()).isEqualTo(Verdict.SPENT);
+        assertThat(of(assess(7.0, 1.2), Part.WHEEL_SET, "WINTER-set").verdict()).isEqualTo(Verdict.UNSAFE);
+        int before = -1;
+        for (double depthMm = 7.5; depthMm > 1; depthMm -= 0.1) {
+            int now = of(assess(7.0, depthMm), Part.WHEEL_SET, "WINTER-set")
+                    .verdict()
+                    .ordinal();
+            assertThat(now).isGreaterThanOrEqualTo(before);
+            before = now;
+        }
+    }
+
+    @Test
+    void theSetComingOffIsJudgedOverItsNextSeason() {
+        var assessment = assess(3.6, 7.5);
+        var summer = of(assessment, Part.WHEEL_SET, "SUMMER-set");
+        assertThat(summer.verdict()).isEqualTo(Verdict.SPENT);
+        assertThat(summer.plainWords()).contains("Order tyres");
+        assertThat(assessment.forecasts().get(1).from()).isEqualTo(assessment.nextVisit());
+        assertThat(assessment.forecasts().get(1).until()).isEqualTo(LocalDate.of(2027, 10, 20));
+    }
+
+    @Test
+    void fittedWheelsOpenARetorque() {
+        var retorque = Objects.requireNonNull(assess(7, 7).retorque());
+        assertThat(retorque.dueOdometerKm()).isEqualTo(48_080);
+        // 8000 km in 183 days is 43.7 km a day, pulled a little towards 40: 80 km takes two days.
+        assertThat(retorque.dueDate()).isEqualTo(Cars.AUTUMN.plusDays(2));
+    }
+
+    @Test
+    void aLooseWheelIsUnsafeAndAMissingTorqueIsSaid() {
+        var loose = Cars.reading(Measure.WHEEL_TORQUE, Corner.LF, "W-LF", null, 90);
+        var assessment = assessor.assess(Cars.changeOver(7, 7, List.of(loose)), "v2");
+        assertThat(assessment.findings().getFirst().subject().part()).isEqualTo(Part.WHEEL_TORQUE);
+        assertThat(assessment.findings().getFirst().verdict()).isEqualTo(Verdict.UNSAFE);
+        assertThat(assessment.notJudged()).anyMatch(line -> line.contains("RF wheel torque"));
+    }
+
+    @Test
+    void padsAreJudgedByTheThinnerAndByTheDifference() {
+        assertThat(pads(8, 7.5).verdict()).isEqualTo(Verdict.HOLDS);
+        assertThat(pads(8, 5.5).plainWords()).contains("outer pad is worn more");
+        assertThat(pads(2.5, 8).verdict()).isEqualTo(Verdict.SPENT);
+        assertThat(pads(1.0, 8).verdict()).isEqualTo(Verdict.UNSAFE);
+    }
+
+    @Test
+    void aVoltageHeldUpIsNotJudged() {
+        var held = Cars.reading(Measure.BATTERY_VOLTAGE, null, null, null, 13.9);
+        var assessment = assessor.assess(Cars.changeOver(7, 7, List.of(held)), "v2");
+        assertThat(assessment.findings()).noneMatch(f -> f.subject().part() == Part.BATTERY);
+        assertThat(assessment.notJudged()).anyMatch(line -> line.contains("held up"));
+    }
+
+    @Test
+    void aCorrectionReplacesWhatItCorrects() {
+        var wrong = Cars.reading(Measure.BATTERY_VOLTAGE, null, null, null, 11.2);
+        var right = new Reading(
+                "r-new",
+                Measure.BATTERY_VOLTAGE,
+                null,
+                null,
+                null,
+                12.7,
+                "12.7 V",
+                wrong.id(),
+                "meter on the wrong range");
+        var assessment = assessor.assess(Cars.changeOver(7, 7, List.of(right, wrong)), "v2");
+        assertThat(of(assessment, Part.BATTERY, null).title()).contains("12.70 V");
+    }
+
+    @Test
+    void oneShoulderLowIsNamed() {
+        var history = Cars.changeOver(7, 7, List.of());
+        var visit = history.visits().get(1);
+        var readings = new ArrayList<>(visit.readings());
+        readings.removeIf(r -> "S-LF".equals(r.wheelTag()) && r.spot() == Spot.INNER);
+        readings.add(Cars.reading(Measure.TREAD_DEPTH, Corner.LF, "S-LF", Spot.INNER, 4.0));
+        var worn = Cars.history(
+                history.visits().getFirst(),
+                new Visit(
+                        "v2",
+                        Cars.AUTUMN,
+                        48_000,
+                        null,
+                        visit.arrivedOn(),
+                        visit.leftOn(),
+                        readings,
+                        List.of(),
+                        null,
+                        null));
+        var pattern = of(assessor.assess(worn, "v2"), Part.TREAD_PATTERN, "SUMMER-set");
+        assertThat(pattern.subject().wheelTag()).isEqualTo("S-LF");
+        assertThat(pattern.plainWords()).contains("inner shoulder");
+    }
+
+    @Test
+    void rulesNameWhereAndWhat() {
+        var forward = Cars.changeOver(7, 9.5, List.of());
+        assertThat(VisitRules.check(forward, Cars.AUTUMN))
+                .allMatch(problem -> problem.message().contains("deeper than new"))
+                .hasSize(12);
+        assertThat(VisitRules.check(Cars.changeOver(7, 7, List.of()), Cars.AUTUMN.minusDays(1)))
+                .singleElement()
+                .satisfies(problem -> assertThat(problem.where()).isEqualTo("/visits/1/date"));
+        var twice = Cars.at("S-");
+        twice.put(Corner.RR, "S-LF");
+        var backwards = Cars.history(
+                new Visit("v1", Cars.AUTUMN.minusDays(9), 500, null, twice, twice, List.of(), List.of(), null, null),
+                new Visit(
+                        "v2", Cars.AUTUMN, 400, null, Cars.at("S-"), Cars.at("X-"), List.of(), List.of(), null, null));
+        assertThat(VisitRules.check(backwards, Cars.AUTUMN))
+                .extracting(Problem::message)
+                .anyMatch(m -> m.contains("odometer runs backwards"))
+                .anyMatch(m -> m.contains("at LF and at RR at once"))
+                .anyMatch(m -> m.contains("no wheel has the tag X-LF"));
+    }
+
+    private Assessment assess(double summerMm, double winterMm) {
+        return assessor.assess(Cars.changeOver(summerMm, winterMm, List.of()), "v2");
+    }
+
+    private Finding pads(double innerMm, double outerMm) {
+        var readings = List.of(
+                Cars.reading(Measure.PAD_THICKNESS, Corner.RR, null, Spot.INNER, innerMm),
+                Cars.reading(Measure.PAD_THICKNESS, Corner.RR, null, Spot.OUTER, outerMm));
+        return of(assessor.assess(Cars.changeOver(7, 7, readings), "v2"), Part.PAD, null);
+    }
+
+    private static Finding of(Assessment assessment, Part part, @Nullable String setId) {
+        return assessment.findings().stream()
+                .filter(f -> f.subject().part() == part
+                        && (setId == null || setId.equals(f.subject().setId())))
+                .findFirst()
+                .orElseThrow();
+    }
+}

@@ -1,0 +1,101 @@
+package cornerbook.core.visit;
+
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.DriveLayout;
+import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.corner.Spot;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** Invented cars for the tests of this feature. */
+final class Cars {
+    static final LocalDate AUTUMN = LocalDate.of(2026, 10, 20);
+
+    static final List<Limit> LIMITS = List.of(
+            limit(Limit.Kind.TREAD_LEGAL, null, 1.6),
+            limit(Limit.Kind.TREAD_SEASON, SeasonKind.WINTER, 4.0),
+            limit(Limit.Kind.TREAD_SEASON, null, 3.0),
+            limit(Limit.Kind.PAD_LEGAL, null, 1.6));
+
+    private Cars() {}
+
+    static Limit limit(Limit.Kind kind, @Nullable SeasonKind season, double value) {
+        return new Limit("*", kind, season, value, null, null, "invented for tests");
+    }
+
+    static Vehicle vehicle() {
+        var brake = new BrakeSpecification(BrakeSpecification.Caliper.SLIDING, true, 11, 3, 28, 26, 0.05, 0.015);
+        var axle = new AxleSpecification(1100, "225/55R18", 98, "V", 250, brake);
+        return new Vehicle(
+                "car-1",
+                "Invented hatchback",
+                "INV 001",
+                null,
+                DriveLayout.ALL,
+                true,
+                "CA-QC",
+                axle,
+                axle,
+                new WheelFastener("M14×1.5", 5, WheelFastener.Seat.CONE, 140, 80),
+                new TwelveVoltBattery(
+                        TwelveVoltBattery.Chemistry.FLOODED, 60, 500.0, TwelveVoltBattery.RatingStandard.EN, null));
+    }
+
+    static WheelSet set(SeasonKind season, String prefix) {
+        var wheels = new ArrayList<Wheel>();
+        for (var corner : Corner.values()) {
+            wheels.add(new Wheel(
+                    prefix + corner, new Tyre("Invented tread", "225/55R18", 98, "V", null, false, false, 8), null));
+        }
+        return new WheelSet(season + "-set", season, "A-3", wheels);
+    }
+
+    static Map<Corner, String> at(String prefix) {
+        var wheels = new EnumMap<Corner, String>(Corner.class);
+        for (var corner : Corner.values()) {
+            wheels.put(corner, prefix + corner);
+        }
+        return wheels;
+    }
+
+    /** Summer wheels come off at {@code summerMm}, winter wheels go on at {@code winterMm}. */
+    static CarHistory changeOver(double summerMm, double winterMm, List<Reading> more) {
+        var readings = new ArrayList<Reading>(more);
+        for (var corner : Corner.values()) {
+            for (var spot : Spot.values()) {
+                readings.add(reading(Measure.TREAD_DEPTH, corner, "S-" + corner, spot, summerMm));
+                readings.add(reading(Measure.TREAD_DEPTH, corner, "W-" + corner, spot, winterMm));
+            }
+        }
+        var spring = new Visit(
+                "v1", LocalDate.of(2026, 4, 20), 40_000, "Ida", at("W-"), at("S-"), List.of(), List.of(), null, null);
+        var autumn = new Visit("v2", AUTUMN, 48_000, "Ida", at("S-"), at("W-"), readings, List.of(), null, null);
+        return history(spring, autumn);
+    }
+
+    static CarHistory history(Visit... visits) {
+        return new CarHistory(
+                vehicle(),
+                new Customer("c-1", "Invented Person", null, null),
+                List.of(set(SeasonKind.SUMMER, "S-"), set(SeasonKind.WINTER, "W-")),
+                List.of(visits));
+    }
+
+    static Reading reading(
+            Measure measure, @Nullable Corner corner, @Nullable String tag, @Nullable Spot spot, double value) {
+        return new Reading(
+                "r-%s-%s-%s-%s".formatted(measure, corner, tag, spot),
+                measure,
+                corner,
+                tag,
+                spot,
+                value,
+                String.valueOf(value),
+                null,
+                null);
+    }
+}
