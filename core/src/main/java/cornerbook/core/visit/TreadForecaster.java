@@ -50,8 +50,7 @@ final class TreadForecaster {
     /** Posterior of the set after every reading until this visit. */
     WearPosterior posterior(WheelSet set) {
         var tags = set.wheels().stream().map(Wheel::tag).toList();
-        var newDepthsMm =
-                set.wheels().stream().map(wheel -> wheel.tyre().newDepthMm()).toList();
+        var newDepths = set.wheels().stream().map(this::newDepth).toList();
         var readings = new ArrayList<TreadReading>();
         for (var visit : visits) {
             for (var reading : new CurrentReadings(visit).all(Measure.TREAD_DEPTH)) {
