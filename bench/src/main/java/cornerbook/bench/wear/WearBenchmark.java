@@ -78,7 +78,8 @@ public class WearBenchmark {
         double sum = 0;
         for (int set = 0; set < 2; set++) {
             var outlook = model.fit(NEW_DEPTHS, readings.get(set)).outlook(placements.get(set));
-            sum += outlook.horizonDays(distance, LIMIT_MM, CONFIDENCE, MOST_DAYS).orElse(MOST_DAYS);
+            sum += outlook.horizonDays(distance, LIMIT_MM, CONFIDENCE, MOST_DAYS)
+                    .orElse(MOST_DAYS);
         }
         return sum;
     }
