@@ -118,20 +118,21 @@ public final class SetOutlook {
      */
     public OptionalDouble horizonDays(DistancePerDay distance, double limitMm, double confidence, double mostDays) {
         double low = 0;
-        double atLow = probabilityHolds(0, distance, limitMm) - confidence;
+        double atLow = logOdds(probabilityHolds(0, distance, limitMm)) - logOdds(confidence);
         if (atLow < 0) {
             return OptionalDouble.of(0);
         }
         double high = mostDays;
-        double atHigh = probabilityHolds(high, distance, limitMm) - confidence;
+        double atHigh = logOdds(probabilityHolds(high, distance, limitMm)) - logOdds(confidence);
         if (atHigh >= 0) {
             return OptionalDouble.empty();
         }
-        // Regula falsi with the Illinois rule, and bisection where it crawls.
+        // Regula falsi with the Illinois rule on the log odds, which are nearly straight in days; bisection where it
+        // crawls.
+        double middle = Math.clamp(firstGuessDays(distance, limitMm), low, high);
         int sideKept = 0;
-        for (int step = 0; high - low > TOLERANCE_DAYS; step++) {
-            double middle = step % 4 == 0 ? (low + high) / 2 : low + (high - low) * atLow / (atLow - atHigh);
-            double atMiddle = probabilityHolds(middle, distance, limitMm) - confidence;
+        for (int step = 1; high - low > TOLERANCE_DAYS; step++) {
+            double atMiddle = logOdds(probabilityHolds(middle, distance, limitMm)) - logOdds(confidence);
             if (atMiddle >= 0) {
                 low = middle;
                 atLow = atMiddle;
@@ -143,8 +144,33 @@ public final class SetOutlook {
                 atLow = sideKept < 0 ? atLow / 2 : atLow;
                 sideKept = -1;
             }
+            double nudgeDays = 0.4 * TOLERANCE_DAYS;
+            middle = step % 5 == 0
+                    ? (low + high) / 2
+                    : Math.clamp(
+                            low + (high - low) * atLow / (atLow - atHigh),
+                            low + nudgeDays,
+                            Math.max(low + nudgeDays, high - nudgeDays));
         }
         return OptionalDouble.of(low);
+    }
+
+    /** When the first groove would reach the limit at mean rates with a margin of about one standard deviation. */
+    private double firstGuessDays(DistancePerDay distance, double limitMm) {
+        double thousandKm = Double.POSITIVE_INFINITY;
+        for (int g = 0; g < depth.length; g++) {
+            for (int i = 0; i < tyres; i++) {
+                double slack = depth[g][i] - limitMm - Math.sqrt(depthDepth[g][i * tyres + i]);
+                double rateHigh = rate[g][i] + Math.sqrt(rateRate[g][i * tyres + i]);
+                thousandKm = Math.min(thousandKm, slack / rateHigh);
+            }
+        }
+        return thousandKm * THOUSAND / Math.max(1, distance.meanKm() + distance.sdKm());
+    }
+
+    private static double logOdds(double probability) {
+        double p = Math.clamp(probability, 1e-12, 1 - 1e-12);
+        return Math.log(p / (1 - p));
     }
 
     private double probabilityAt(double thousandKm, double limitMm) {
