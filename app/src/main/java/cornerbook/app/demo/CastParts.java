@@ -22,6 +22,7 @@ import java.time.temporal.IsoFields;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /** The parts that the invented cars are put together from. */
@@ -43,7 +44,7 @@ final class CastParts {
             WheelFastener fastener,
             TwelveVoltBattery battery) {
         return new Vehicle(
-                "demo-%02d".formatted(number),
+                "demo-" + twoDigits(number),
                 name,
                 plate,
                 null,
@@ -59,10 +60,10 @@ final class CastParts {
     /** Telephone numbers from the range kept for fiction, addresses under the domain kept for examples. */
     static Customer person(int number, String name) {
         return new Customer(
-                "demo-customer-%02d".formatted(number),
+                "demo-customer-" + twoDigits(number),
                 name,
-                "+1 819 555 01%02d".formatted(number),
-                "customer%02d@example.com".formatted(number));
+                "+1 819 555 01" + twoDigits(number),
+                "customer" + twoDigits(number) + "@example.com");
     }
 
     static AxleSpecification axle(double loadKg, String size, int loadIndex, double placardKpa, Caliper caliper) {
@@ -125,21 +126,22 @@ final class CastParts {
             int position = wheels.size() + 1;
             Tyre tyre = corner.axle() == Axle.FRONT ? front : rear;
             wheels.add(new Wheel(
-                    "%02d%s%d".formatted(number, letter, position),
+                    twoDigits(number) + letter + position,
                     withIdentification(tyre, season, today.minusMonths(ageMonths)),
-                    "%08X".formatted(0x3C00_0000 + number * 0x1_0000 + letter.charAt(0) * 0x100 + position * 0x11)));
+                    Integer.toHexString(0x3C00_0000 + number * 0x1_0000 + letter.charAt(0) * 0x100 + position * 0x11)
+                            .toUpperCase(Locale.ROOT)));
         }
-        String place = season == SeasonKind.ALL_SEASON ? null : "Rack %s, bay %d".formatted(letter, number);
-        return new WheelSet("demo-%02d-%s".formatted(number, letter), season, place, wheels);
+        String place = season == SeasonKind.ALL_SEASON ? null : "Rack " + letter + ", bay " + number;
+        return new WheelSet("demo-" + twoDigits(number) + "-" + letter, season, place, wheels);
     }
 
     /** A tyre identification number of thirteen symbols, as 49 CFR 574.5 lays it out: plant, six symbols, week and year. */
     private static Tyre withIdentification(Tyre tyre, SeasonKind season, LocalDate madeOn) {
-        String number = "1YY%sBCDE%02d%02d"
-                .formatted(
-                        season == SeasonKind.WINTER ? "WN" : "TR",
-                        madeOn.get(IsoFields.WEEK_OF_WEEK_BASED_YEAR),
-                        madeOn.get(IsoFields.WEEK_BASED_YEAR) % 100);
+        String number = "1YY"
+                + (season == SeasonKind.WINTER ? "WN" : "TR")
+                + "BCDE"
+                + twoDigits(madeOn.get(IsoFields.WEEK_OF_WEEK_BASED_YEAR))
+                + twoDigits(madeOn.get(IsoFields.WEEK_BASED_YEAR) % 100);
         return new Tyre(
                 tyre.model(),
                 tyre.size(),
@@ -149,5 +151,9 @@ final class CastParts {
                 tyre.directional(),
                 tyre.asymmetric(),
                 tyre.newDepthMm());
+    }
+
+    private static String twoDigits(int number) {
+        return number < 10 ? "0" + number : Integer.toString(number);
     }
 }

@@ -9,7 +9,6 @@ import cornerbook.core.visit.Reading;
 import cornerbook.core.visit.TwelveVoltBattery;
 import cornerbook.core.visit.TwelveVoltBattery.Chemistry;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -147,10 +146,11 @@ final class ReadingWriter {
             @Nullable Spot spot,
             double value,
             int decimals) {
-        BigDecimal shown = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN);
-        String written =
-                measure.unit().equals("1") ? shown.toPlainString() : shown.toPlainString() + " " + measure.unit();
+        double scale = Math.pow(10, decimals);
+        long steps = Math.round(value * scale);
+        String shown = BigDecimal.valueOf(steps, decimals).toPlainString();
+        String written = measure.unit().equals("1") ? shown : shown + " " + measure.unit();
         String id = visitId + "-r" + (readings.size() + 101);
-        readings.add(new Reading(id, measure, corner, tag, spot, shown.doubleValue(), written, null, null));
+        readings.add(new Reading(id, measure, corner, tag, spot, steps / scale, written, null, null));
     }
 }
