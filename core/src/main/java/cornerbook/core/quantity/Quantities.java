@@ -1,0 +1,119 @@
+package cornerbook.core.quantity;
+
+import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Pattern;
+import javax.measure.IncommensurableException;
+import javax.measure.UnitConverter;
+import javax.measure.format.UnitFormat;
+import systems.uom.ucum.format.UCUMFormat;
+
+/**
+ * Reads and shows quantities. A number may have a decimal point or comma, or be a fraction ("9/32 in", "1 1/4 in"); a
+ * bare number is in the book's unit. Factors are those of UCUM as the units library has them; checked against NIST SP 811.
+ */
+public final class Quantities {
+    private static final Pattern WRITTEN = Pattern.compile(
+            "(?<sign>[+\\-−]?)\\s*(?:(?:(?<whole>\\d+)\\s+)?(?<top>\\d+)\\s*/\\s*(?<bottom>\\d+)|(?<number>\\d+(?:[ \\u00a0\\u202f]\\d{3})*(?:[.,]\\d+)?))\\s*(?<unit>[^\\d\\s].*)?");
+    private static final Pattern THOUSANDS = Pattern.compile("\\d{1,3}(,\\d{3})+");
+    private static final String NO_UNIT = "1";
+    private static final Map<String, Double> MOVEMENT = Map.of("free", 0.0, "tight", 1.0, "seized", 2.0);
+    private static final Map<String, UnitConverter> CONVERTERS = new ConcurrentHashMap<>();
+
+    private Quantities() {}
+
+    /**
+     * The value of what a person wrote.
+     *
+     * @param text as "32 psi", "9/32 in", "7,2"
+     * @param bookUnit mm, kPa (gauge), N·m, °C, V, A, km, kg, or 1 for pad movement ("free", "tight", "seized")
+     * @return in the book's unit
+     * @throws IllegalArgumentException with one sentence, when the text is not a number with a unit that fits
+     */
+    public static double parse(String text, String bookUnit) {
+        var written = text.strip();
+        if (bookUnit.equals(NO_UNIT)) {
+            return parseMovement(written);
+        }
+        var match = WRITTEN.matcher(written);
+        if (!match.matches()) {
+            throw new IllegalArgumentException("\"%s\" is not a quantity, expected a number with %s"
+                    .formatted(shorten(written), UnitSpelling.expected(bookUnit)));
+        }
+        double value;
+        if (match.group("number") != null) {
+            value = number(match.group("number"), bookUnit);
+        } else {
+            double bottom = Double.parseDouble(match.group("bottom"));
+            if (bottom == 0) {
+                throw new IllegalArgumentException("\"%s\" divides by zero, expected a fraction".formatted(written));
+            }
+            value = Double.parseDouble(match.group("top")) / bottom;
+            value += match.group("whole") == null ? 0 : Double.parseDouble(match.group("whole"));
+        }
+        value = match.group("sign").isEmpty() || match.group("sign").equals("+") ? value : -value;
+        var unit = match.group("unit");
+        return unit == null ? value : convert(value, unit, bookUnit, written);
+    }
+
+    /** The value with its unit, digits as the trade reads them: "7.2 mm", "250 kPa", "12.65 V". */
+    public static String show(double value, String bookUnit) {
+        var digits = switch (bookUnit) {
+            case "mm" -> Math.abs(value) < 1 && value != 0 ? "%.3f" : "%.1f";
+            case "V" -> "%.2f";
+            default -> "%.0f";
+        };
+        if (bookUnit.equals(NO_UNIT)) {
+            return MOVEMENT.entrySet().stream()
+                    .filter(entry -> entry.getValue() == Math.rint(value))
+                    .map(Map.Entry::getKey)
+                    .findFirst()
+                    .orElseGet(() -> String.valueOf(value));
+        }
+        return String.format(Locale.ROOT, digits, value).replace('-', '−') + " " + bookUnit;
+    }
+
+    private static double number(String digits, String bookUnit) {
+        var plain = digits.replaceAll("[ \\u00a0\\u202f]", "");
+        boolean grouped = bookUnit.equals("km") && THOUSANDS.matcher(plain).matches();
+        return Double.parseDouble(grouped ? plain.replace(",", "") : plain.replace(',', '.'));
+    }
+
+    private static double parseMovement(String written) {
+        var known = MOVEMENT.get(written.toLowerCase(Locale.ROOT));
+        if (known != null) {
+            return known;
+        }
+        if (written.matches("[012]")) {
+            return Double.parseDouble(written);
+        }
+        throw new IllegalArgumentException(
+                "\"%s\" is not a movement, expected free, tight or seized".formatted(shorten(written)));
+    }
+
+    private static double convert(double value, String unit, String bookUnit, String written) {
+        var ucum = UnitSpelling.findUcum(unit, bookUnit)
+                .orElseThrow(() -> new IllegalArgumentException("\"%s\" has the unit \"%s\", expected one of %s"
+                        .formatted(shorten(written), shorten(unit.strip()), UnitSpelling.expected(bookUnit))));
+        var target = UnitSpelling.ucumOf(bookUnit);
+        return ucum.equals(target)
+                ? value
+                : CONVERTERS
+                        .computeIfAbsent(ucum + " " + target, key -> converter(ucum, target))
+                        .convert(value);
+    }
+
+    private static UnitConverter converter(String ucum, String target) {
+        UnitFormat format = UCUMFormat.getInstance(UCUMFormat.Variant.CASE_SENSITIVE);
+        try {
+            return format.parse(ucum).getConverterToAny(format.parse(target));
+        } catch (IncommensurableException e) {
+            throw new IllegalStateException("no way from " + ucum + " to " + target, e);
+        }
+    }
+
+    private static String shorten(String text) {
+        return text.length() <= 40 ? text : text.substring(0, 40) + "…";
+    }
+}

@@ -1,0 +1,80 @@
+package cornerbook.core.quantity;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** How people write units, and the UCUM code of each. Matched without case, blanks and dots of multiplication. */
+final class UnitSpelling {
+    /** By book unit: the units that may be written for it, each as its UCUM code and its spellings. */
+    private static final Map<String, List<Unit>> BY_BOOK_UNIT = Map.of(
+            "mm",
+                    List.of(
+                            unit("mm"),
+                            unit("cm"),
+                            unit("m"),
+                            unit("um", "µm"),
+                            unit("[in_i]", "in", "inch", "inches", "\"")),
+            "kPa", List.of(unit("kPa"), unit("bar"), unit("[psi]", "psi", "psig"), unit("MPa")),
+            "N·m",
+                    List.of(
+                            unit("N.m", "N·m", "Nm", "N*m"),
+                            unit(
+                                    "[lbf_av].[ft_i]",
+                                    "lbf·ft",
+                                    "lb·ft",
+                                    "ft·lb",
+                                    "ft-lb",
+                                    "ft-lbs",
+                                    "ft·lbf",
+                                    "lb-ft",
+                                    "lbf-ft"),
+                            unit("[lbf_av].[in_i]", "lbf·in", "in·lb", "in-lb", "lb-in")),
+            "°C", List.of(unit("Cel", "°C", "C", "degC"), unit("[degF]", "°F", "F", "degF"), unit("K")),
+            "V", List.of(unit("V"), unit("mV")),
+            "A", List.of(unit("A", "A", "CCA")),
+            "km", List.of(unit("km"), unit("[mi_i]", "mi", "mile", "miles")),
+            "kg", List.of(unit("kg"), unit("[lb_av]", "lb", "lbs"), unit("t", "t")));
+
+    private UnitSpelling() {}
+
+    /** One unit. */
+    record Unit(String ucum, List<String> spellings) {}
+
+    static Optional<String> findUcum(String written, String bookUnit) {
+        var plain = plain(written);
+        return units(bookUnit).stream()
+                .filter(unit -> unit.spellings().stream()
+                        .anyMatch(spelling -> plain(spelling).equals(plain)))
+                .map(Unit::ucum)
+                .findFirst();
+    }
+
+    static String ucumOf(String bookUnit) {
+        return units(bookUnit).getFirst().ucum();
+    }
+
+    /** The units that may be written, in people's spelling. */
+    static String expected(String bookUnit) {
+        return units(bookUnit).stream().map(unit -> unit.spellings().getFirst()).collect(Collectors.joining(", "));
+    }
+
+    private static List<Unit> units(String bookUnit) {
+        var units = BY_BOOK_UNIT.get(bookUnit);
+        if (units == null) {
+            throw new IllegalArgumentException("the book keeps no unit " + bookUnit);
+        }
+        return units;
+    }
+
+    private static Unit unit(String ucum, String... spellings) {
+        return new Unit(ucum, spellings.length == 0 ? List.of(ucum) : Arrays.asList(spellings));
+    }
+
+    private static String plain(String spelling) {
+        return spelling.replaceAll("[\\s·⋅.*]", "").toLowerCase(Locale.ROOT);
+    }
+}

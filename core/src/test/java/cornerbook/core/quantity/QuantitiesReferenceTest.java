@@ -1,0 +1,74 @@
+package cornerbook.core.quantity;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class QuantitiesReferenceTest {
+    /** NIST SP 811 (2008), appendix B, from exact definitions: in = 25.4 mm, lb = 0.45359237 kg, lbf = 4.4482216152605 N. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "1 in | mm | 25.4",
+                "9/32 in | mm | 7.14375",
+                "1 1/4 in | mm | 31.75",
+                "1 psi | kPa | 6.894757293168",
+                "32 psi | kPa | 220.632233381376",
+                "2.3 bar | kPa | 230",
+                "1 lbf·ft | N·m | 1.3558179483314",
+                "98 ft-lb | N·m | 132.8701589364772",
+                "1 lbf·in | N·m | 0.1129848290276",
+                "1 lb | kg | 0.45359237",
+                "1 mi | km | 1.609344",
+                "-8 °C | °C | -8",
+                "−8 °C | °C | -8",
+                "50 °F | °C | 10",
+                "12.4 V | V | 12.4",
+                "12400 mV | V | 12.4",
+                "48 200 km | km | 48200",
+                "48,200 km | km | 48200",
+                "5,5 mm | mm | 5.5",
+                "7.2 | mm | 7.2",
+                "seized | 1 | 2"
+            })
+    void readsWhatPeopleWrite(String text, String bookUnit, double expected) {
+        assertThat(Quantities.parse(text, bookUnit))
+                .isCloseTo(expected, within(1e-12 * Math.max(1, Math.abs(expected))));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "32 furlong | kPa | has the unit \"furlong\", expected one of kPa, bar, psi",
+                "deep | mm | is not a quantity",
+                "3/0 in | mm | divides by zero",
+                "NaN mm | mm | is not a quantity",
+                "7 8 mm | mm | is not a quantity",
+                "32 psi | mm | has the unit \"psi\"",
+                "loose | 1 | expected free, tight or seized"
+            })
+    void refusesTheRestInOneSentence(String text, String bookUnit, String part) {
+        assertThatThrownBy(() -> Quantities.parse(text, bookUnit))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining(part);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "7.23 | mm | 7.2 mm",
+                "-8 | °C | −8 °C",
+                "12.648 | V | 12.65 V",
+                "0.03 | mm | 0.030 mm",
+                "1 | 1 | tight"
+            })
+    void showsWithUnit(double value, String bookUnit, String shown) {
+        assertThat(Quantities.show(value, bookUnit)).isEqualTo(shown);
+    }
+}
