@@ -1,0 +1,64 @@
+package cornerbook.app.exchange;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import cornerbook.core.visit.Assessment;
+import cornerbook.core.visit.Finding;
+import cornerbook.core.visit.Retorque;
+import cornerbook.core.visit.SetForecast;
+import cornerbook.core.wheelplan.WheelPlan;
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tools.jackson.databind.SerializationFeature;
+import tools.jackson.databind.json.JsonMapper;
+
+/**
+ * An assessment as JSON, for other programs. Names carry their units; what is absent is left out; dates are
+ * year-month-day.
+ */
+public final class AssessmentJson {
+    private static final JsonMapper MAPPER = JsonMapper.builder()
+            .enable(SerializationFeature.ORDER_MAP_ENTRIES_BY_KEYS)
+            .changeDefaultPropertyInclusion(inclusion -> inclusion.withValueInclusion(JsonInclude.Include.NON_NULL))
+            .build();
+
+    private AssessmentJson() {}
+
+    /** The text of the assessment, indented; the same assessment gives the same text. */
+    public static String write(Assessment assessment) {
+        var visit = assessment.visit();
+        var vehicle = assessment.history().vehicle();
+        var file = new AssessmentFile(
+                "cornerbook-assessment",
+                1,
+                vehicle.id(),
+                vehicle.name(),
+                vehicle.plate(),
+                visit.id(),
+                visit.date(),
+                visit.odometerKm(),
+                assessment.nextVisit(),
+                assessment.findings(),
+                assessment.forecasts(),
+                assessment.plan(),
+                assessment.retorque(),
+                assessment.notJudged());
+        return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(file) + "\n";
+    }
+
+    private record AssessmentFile(
+            String format,
+            int version,
+            String vehicleId,
+            String vehicleName,
+            String plate,
+            String visitId,
+            LocalDate date,
+            double odometerKm,
+            LocalDate nextVisit,
+            List<Finding> findings,
+            List<SetForecast> forecasts,
+            @Nullable WheelPlan plan,
+            @Nullable Retorque retorque,
+            List<String> notJudged) {}
+}

@@ -1,0 +1,228 @@
+package cornerbook.app.exchange;
+
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.DriveLayout;
+import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.corner.Spot;
+import cornerbook.core.visit.AxleSpecification;
+import cornerbook.core.visit.BrakeSpecification;
+import cornerbook.core.visit.CarHistory;
+import cornerbook.core.visit.Customer;
+import cornerbook.core.visit.Measure;
+import cornerbook.core.visit.Problem;
+import cornerbook.core.visit.Reading;
+import cornerbook.core.visit.TwelveVoltBattery;
+import cornerbook.core.visit.Tyre;
+import cornerbook.core.visit.Vehicle;
+import cornerbook.core.visit.Visit;
+import cornerbook.core.visit.Wheel;
+import cornerbook.core.visit.WheelFastener;
+import cornerbook.core.visit.WheelSet;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import tools.jackson.databind.JsonNode;
+
+/** Turns a visit file that the schema has passed into a history, and gathers what its values get wrong. */
+final class HistoryReader {
+    private final List<Problem> problems = new ArrayList<>();
+
+    List<Problem> problems() {
+        return List.copyOf(problems);
+    }
+
+    /** The history; empty when there are problems. */
+    Optional<CarHistory> read(JsonNode root) {
+        var file = new JsonObject(root, "");
+        var vehicle = attempt(file.child("vehicle"), HistoryReader::vehicle);
+        var customer = customer(file.child("customer"));
+        var sets = each(file.children("wheelSets"), this::wheelSet);
+        var visits = each(file.children("visits"), this::visit);
+        if (problems.isEmpty()) {
+            checkOrder(visits);
+        }
+        return problems.isEmpty() ? vehicle.map(car -> new CarHistory(car, customer, sets, visits)) : Optional.empty();
+    }
+
+    /** The order in the file is that of the history, so that a pointer found in one holds in the other. */
+    private void checkOrder(List<Visit> visits) {
+        for (int i = 1; i < visits.size(); i++) {
+            var before = visits.get(i - 1).date();
+            if (visits.get(i).date().isBefore(before)) {
+                problems.add(new Problem(
+                        "/visits/%d/date".formatted(i),
+                        "date %s stands after a visit of %s, expected the visits earliest first"
+                                .formatted(visits.get(i).date(), before)));
+            }
+        }
+    }
+
+    private static Customer customer(JsonObject json) {
+        return new Customer(json.text("id"), json.text("name"), json.optionalText("phone"), json.optionalText("email"));
+    }
+
+    private static Vehicle vehicle(JsonObject json) {
+        return new Vehicle(
+                json.text("id"),
+                json.text("name"),
+                json.text("plate"),
+                json.optionalText("vin"),
+                json.constant("drive", DriveLayout.class),
+                json.flag("electric"),
+                json.text("jurisdiction"),
+                axle(json.child("frontAxle")),
+                axle(json.child("rearAxle")),
+                fastener(json.child("fastener")),
+                battery(json.child("battery")));
+    }
+
+    private static AxleSpecification axle(JsonObject json) {
+        return json.build(() -> new AxleSpecification(
+                json.quantity("axleLoad", "kg"),
+                json.text("tyreSize"),
+                json.whole("loadIndex"),
+                json.text("speedSymbol"),
+                json.quantity("placardPressure", "kPa"),
+                brake(json.child("brake"))));
+    }
+
+    private static BrakeSpecification brake(JsonObject json) {
+        return json.build(() -> new BrakeSpecification(
+                json.constant("caliper", BrakeSpecification.Caliper.class),
+                json.flag("electricParkingBrake"),
+                json.quantity("padNew", "mm"),
+                json.quantity("padMinimum", "mm"),
+                json.quantity("discNew", "mm"),
+                json.quantity("discMinimum", "mm"),
+                json.quantity("runoutLimit", "mm"),
+                json.quantity("thicknessVariationLimit", "mm")));
+    }
+
+    private static WheelFastener fastener(JsonObject json) {
+        return json.build(() -> new WheelFastener(
+                json.text("thread"),
+                json.whole("count"),
+                json.constant("seat", WheelFastener.Seat.class),
+                json.quantity("torque", "N·m"),
+                json.quantity("retorqueAfter", "km")));
+    }
+
+    private static TwelveVoltBattery battery(JsonObject json) {
+        return json.build(() -> new TwelveVoltBattery(
+                json.constant("chemistry", TwelveVoltBattery.Chemistry.class),
+                json.number("ratedCapacityAh"),
+                json.has("ratedCrankingCurrent") ? (Double) json.quantity("ratedCrankingCurrent", "A") : null,
+                json.has("ratingStandard")
+                        ? json.constant("ratingStandard", TwelveVoltBattery.RatingStandard.class)
+                        : null,
+                json.optionalDate("installedOn")));
+    }
+
+    private WheelSet wheelSet(JsonObject json) {
+        return new WheelSet(
+                json.text("id"),
+                json.constant("season", SeasonKind.class),
+                json.optionalText("storePlace"),
+                each(json.children("wheels"), HistoryReader::wheel));
+    }
+
+    private static Wheel wheel(JsonObject json) {
+        return new Wheel(json.text("tag"), tyre(json.child("tyre")), json.optionalText("sensorId"));
+    }
+
+    private static Tyre tyre(JsonObject json) {
+        return json.build(() -> new Tyre(
+                json.text("model"),
+                json.text("size"),
+                json.whole("loadIndex"),
+                json.text("speedSymbol"),
+                json.optionalText("tin"),
+                json.flag("directional"),
+                json.flag("asymmetric"),
+                json.quantity("newDepth", "mm")));
+    }
+
+    private Visit visit(JsonObject json) {
+        var id = json.text("id");
+        var readings = each(json.children("readings"), reading -> reading(id, reading));
+        return json.build(() -> new Visit(
+                id,
+                json.date("date"),
+                json.quantity("odometer", "km"),
+                json.optionalText("technician"),
+                corners(json.child("arrivedOn")),
+                corners(json.child("leftOn")),
+                readings,
+                lines(json, "workDone"),
+                json.optionalText("notes"),
+                json.optionalDate("nextVisitDue")));
+    }
+
+    private static List<String> lines(JsonObject json, String name) {
+        return json.has(name)
+                ? json.children(name).stream()
+                        .map(line -> line.node().stringValue())
+                        .toList()
+                : List.of();
+    }
+
+    private static Map<Corner, String> corners(JsonObject json) {
+        var wheelAt = new EnumMap<Corner, String>(Corner.class);
+        for (var corner : Corner.values()) {
+            if (json.has(corner.name())) {
+                wheelAt.put(corner, json.text(corner.name()));
+            }
+        }
+        return wheelAt;
+    }
+
+    private static Reading reading(String visitId, JsonObject json) {
+        var measure = json.constant("measure", Measure.class);
+        double value = json.quantity("value", measure.unit());
+        try {
+            return new Reading(
+                    json.has("id") ? json.text("id") : readingId(visitId, json),
+                    measure,
+                    json.has("corner") ? json.constant("corner", Corner.class) : null,
+                    json.optionalText("wheel"),
+                    json.has("spot") ? json.constant("spot", Spot.class) : null,
+                    value,
+                    json.written("value", measure.unit()),
+                    json.optionalText("corrects"),
+                    json.optionalText("reason"));
+        } catch (IllegalArgumentException e) {
+            throw new ProblemException(
+                    json.where(), String.valueOf(e.getMessage()).replace(measure.name(), Words.of(measure)));
+        }
+    }
+
+    /** The same reading gets the same id each time that its file is read. */
+    private static String readingId(String visitId, JsonObject json) {
+        var id = new StringBuilder(visitId);
+        for (var part : List.of("measure", "corner", "spot", "wheel")) {
+            if (json.has(part)) {
+                id.append('-').append(json.text(part).replace(' ', '-'));
+            }
+        }
+        return id.toString();
+    }
+
+    private <T> List<T> each(List<JsonObject> elements, Function<JsonObject, T> read) {
+        return elements.stream()
+                .map(element -> attempt(element, read))
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    private <T> Optional<T> attempt(JsonObject json, Function<JsonObject, T> read) {
+        try {
+            return Optional.of(read.apply(json));
+        } catch (ProblemException e) {
+            problems.add(e.problem());
+            return Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,169 @@
+package cornerbook.app.exchange;
+
+import cornerbook.core.corner.Corner;
+import cornerbook.core.quantity.Quantities;
+import cornerbook.core.visit.AxleSpecification;
+import cornerbook.core.visit.CarHistory;
+import cornerbook.core.visit.Reading;
+import cornerbook.core.visit.TwelveVoltBattery;
+import cornerbook.core.visit.Tyre;
+import cornerbook.core.visit.Vehicle;
+import cornerbook.core.visit.Visit;
+import cornerbook.core.visit.WheelSet;
+import java.math.BigDecimal;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import tools.jackson.databind.node.JsonNodeFactory;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Writes a history in the form of the visit file. */
+final class HistoryWriter {
+    /** As the schema has it. */
+    private static final int LONGEST_QUANTITY = 40;
+
+    private HistoryWriter() {}
+
+    static ObjectNode write(CarHistory history) {
+        var file = JsonNodeFactory.instance.objectNode();
+        file.put("format", "cornerbook-visit-file").put("version", 1);
+        var customer = history.customer();
+        var owner = file.putObject("customer");
+        owner.put("id", customer.id()).put("name", customer.name());
+        putIfPresent(owner, "phone", customer.phone());
+        putIfPresent(owner, "email", customer.email());
+        write(history.vehicle(), file.putObject("vehicle"));
+        var sets = file.putArray("wheelSets");
+        history.sets().forEach(set -> write(set, sets.addObject()));
+        var visits = file.putArray("visits");
+        history.visits().forEach(visit -> write(visit, visits.addObject()));
+        return file;
+    }
+
+    private static void write(Vehicle vehicle, ObjectNode json) {
+        json.put("id", vehicle.id()).put("name", vehicle.name()).put("plate", vehicle.plate());
+        putIfPresent(json, "vin", vehicle.vin());
+        json.put("drive", Words.of(vehicle.drive()))
+                .put("electric", vehicle.electric())
+                .put("jurisdiction", vehicle.jurisdiction());
+        write(vehicle.front(), json.putObject("frontAxle"));
+        write(vehicle.rear(), json.putObject("rearAxle"));
+        var fastener = vehicle.fastener();
+        json.putObject("fastener")
+                .put("thread", fastener.thread())
+                .put("count", fastener.count())
+                .put("seat", Words.of(fastener.seat()))
+                .put("torque", quantity(fastener.torqueNm(), "N·m"))
+                .put("retorqueAfter", quantity(fastener.retorqueAfterKm(), "km"));
+        write(vehicle.battery(), json.putObject("battery"));
+    }
+
+    private static void write(TwelveVoltBattery battery, ObjectNode json) {
+        json.put("chemistry", Words.of(battery.chemistry())).put("ratedCapacityAh", battery.ratedCapacityAh());
+        var current = battery.ratedCrankingCurrentA();
+        var standard = battery.ratingStandard();
+        if (current != null && standard != null) {
+            json.put("ratedCrankingCurrent", quantity(current, "A")).put("ratingStandard", standard.name());
+        }
+        putIfPresent(json, "installedOn", battery.installedOn());
+    }
+
+    private static void write(AxleSpecification axle, ObjectNode json) {
+        json.put("axleLoad", quantity(axle.axleLoadKg(), "kg"))
+                .put("tyreSize", axle.tyreSize())
+                .put("loadIndex", axle.loadIndex())
+                .put("speedSymbol", axle.speedSymbol())
+                .put("placardPressure", quantity(axle.placardPressureKpa(), "kPa"));
+        var brake = axle.brake();
+        json.putObject("brake")
+                .put("caliper", Words.of(brake.caliper()))
+                .put("electricParkingBrake", brake.electricParkingBrake())
+                .put("padNew", quantity(brake.padNewMm(), "mm"))
+                .put("padMinimum", quantity(brake.padMinimumMm(), "mm"))
+                .put("discNew", quantity(brake.discNewMm(), "mm"))
+                .put("discMinimum", quantity(brake.discMinimumMm(), "mm"))
+                .put("runoutLimit", quantity(brake.runoutLimitMm(), "mm"))
+                .put("thicknessVariationLimit", quantity(brake.thicknessVariationLimitMm(), "mm"));
+    }
+
+    private static void write(WheelSet set, ObjectNode json) {
+        json.put("id", set.id()).put("season", Words.of(set.season()));
+        putIfPresent(json, "storePlace", set.storePlace());
+        var wheels = json.putArray("wheels");
+        for (var wheel : set.wheels()) {
+            var item = wheels.addObject().put("tag", wheel.tag());
+            putIfPresent(item, "sensorId", wheel.sensorId());
+            write(wheel.tyre(), item.putObject("tyre"));
+        }
+    }
+
+    private static void write(Tyre tyre, ObjectNode json) {
+        json.put("model", tyre.model())
+                .put("size", tyre.size())
+                .put("loadIndex", tyre.loadIndex())
+                .put("speedSymbol", tyre.speedSymbol());
+        putIfPresent(json, "tin", tyre.tin());
+        json.put("directional", tyre.directional())
+                .put("asymmetric", tyre.asymmetric())
+                .put("newDepth", quantity(tyre.newDepthMm(), "mm"));
+    }
+
+    private static void write(Visit visit, ObjectNode json) {
+        json.put("id", visit.id())
+                .put("date", visit.date().toString())
+                .put("odometer", quantity(visit.odometerKm(), "km"));
+        putIfPresent(json, "technician", visit.technician());
+        write(visit.arrivedOn(), json.putObject("arrivedOn"));
+        write(visit.leftOn(), json.putObject("leftOn"));
+        var readings = json.putArray("readings");
+        visit.readings().forEach(reading -> write(reading, readings.addObject()));
+        if (!visit.workDone().isEmpty()) {
+            var work = json.putArray("workDone");
+            visit.workDone().forEach(work::add);
+        }
+        putIfPresent(json, "notes", visit.notes());
+        putIfPresent(json, "nextVisitDue", visit.nextVisitDue());
+    }
+
+    private static void write(Map<Corner, String> wheelAt, ObjectNode json) {
+        for (var corner : Corner.values()) {
+            putIfPresent(json, corner.name(), wheelAt.get(corner));
+        }
+    }
+
+    private static void write(Reading reading, ObjectNode json) {
+        json.put("id", reading.id()).put("measure", Words.of(reading.measure()));
+        putIfPresent(json, "corner", reading.corner());
+        putIfPresent(json, "wheel", reading.wheelTag());
+        var spot = reading.spot();
+        putIfPresent(json, "spot", spot == null ? null : Words.of(spot));
+        var unit = reading.measure().unit();
+        if (saysTheValue(reading, unit)) {
+            json.put("value", reading.asWritten());
+        } else if (unit.equals("1")) {
+            json.put("value", reading.value());
+        } else {
+            json.put("value", quantity(reading.value(), unit));
+        }
+        putIfPresent(json, "corrects", reading.corrects());
+        putIfPresent(json, "reason", reading.reason());
+    }
+
+    private static boolean saysTheValue(Reading reading, String unit) {
+        try {
+            return reading.asWritten().length() <= LONGEST_QUANTITY
+                    && Quantities.parse(reading.asWritten(), unit) == reading.value();
+        } catch (IllegalArgumentException e) {
+            return false;
+        }
+    }
+
+    private static String quantity(double value, String unit) {
+        return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString() + " " + unit;
+    }
+
+    private static void putIfPresent(ObjectNode json, String name, @Nullable Object value) {
+        if (value != null) {
+            json.put(name, value.toString());
+        }
+    }
+}

@@ -1,0 +1,105 @@
+package cornerbook.app.exchange;
+
+import cornerbook.core.quantity.Quantities;
+import java.math.BigDecimal;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import tools.jackson.databind.JsonNode;
+
+/**
+ * One object of a visit file that the schema has passed, with its place in the file.
+ *
+ * @param where JSON pointer to it
+ */
+record JsonObject(JsonNode node, String where) {
+
+    JsonObject child(String name) {
+        return new JsonObject(node.required(name), where + "/" + name);
+    }
+
+    List<JsonObject> children(String name) {
+        var children = new ArrayList<JsonObject>();
+        for (var child : node.required(name)) {
+            children.add(new JsonObject(child, "%s/%s/%d".formatted(where, name, children.size())));
+        }
+        return children;
+    }
+
+    boolean has(String name) {
+        return node.has(name);
+    }
+
+    String text(String name) {
+        return node.required(name).stringValue();
+    }
+
+    @Nullable
+    String optionalText(String name) {
+        return has(name) ? text(name) : null;
+    }
+
+    boolean flag(String name) {
+        return node.required(name).booleanValue();
+    }
+
+    int whole(String name) {
+        return (int) number(name);
+    }
+
+    double number(String name) {
+        return node.required(name).doubleValue();
+    }
+
+    <E extends Enum<E>> E constant(String name, Class<E> type) {
+        return Words.constant(type, text(name));
+    }
+
+    LocalDate date(String name) {
+        try {
+            return LocalDate.parse(text(name));
+        } catch (DateTimeException e) {
+            throw new ProblemException(
+                    where + "/" + name,
+                    "\"%s\" is no day of the calendar, expected year-month-day as 2026-11-25".formatted(text(name)));
+        }
+    }
+
+    @Nullable
+    LocalDate optionalDate(String name) {
+        return has(name) ? date(name) : null;
+    }
+
+    /** What the person wrote; a bare number gets the unit that it is in. */
+    String written(String name, String bookUnit) {
+        if (node.required(name).isString()) {
+            return text(name);
+        }
+        var digits = BigDecimal.valueOf(number(name)).stripTrailingZeros().toPlainString();
+        return bookUnit.equals("1") ? digits : digits + " " + bookUnit;
+    }
+
+    /** The value in the book's unit. */
+    double quantity(String name, String bookUnit) {
+        if (node.required(name).isNumber()) {
+            return number(name);
+        }
+        try {
+            return Quantities.parse(text(name), bookUnit);
+        } catch (IllegalArgumentException e) {
+            throw new ProblemException(where + "/" + name, String.valueOf(e.getMessage()));
+        }
+    }
+
+    /** Builds a record of this object; what its constructor refuses becomes a problem of this object. */
+    <T> T build(Supplier<T> constructor) {
+        try {
+            return constructor.get();
+        } catch (IllegalArgumentException e) {
+            throw new ProblemException(where, String.valueOf(e.getMessage()));
+        }
+    }
+}

@@ -1,0 +1,17 @@
+package cornerbook.app.exchange;
+
+import cornerbook.core.visit.Problem;
+
+/** Leaves the object that cannot be read; whoever reads its neighbours keeps the problem and goes on. */
+final class ProblemException extends RuntimeException {
+    private final transient Problem problem;
+
+    ProblemException(String where, String message) {
+        super(message);
+        problem = new Problem(where, message);
+    }
+
+    Problem problem() {
+        return problem;
+    }
+}

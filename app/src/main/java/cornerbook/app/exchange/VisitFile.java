@@ -1,0 +1,107 @@
+package cornerbook.app.exchange;
+
+import cornerbook.core.visit.CarHistory;
+import cornerbook.core.visit.Problem;
+import cornerbook.core.visit.VisitRules;
+import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import tools.jackson.core.JacksonException;
+import tools.jackson.core.StreamReadFeature;
+import tools.jackson.databind.DeserializationFeature;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/**
+ * The visit file: one car with its owner, wheel sets and visits as JSON. Its form is docs/visit-file.schema.json; what
+ * it means stands in docs/visit-file.md.
+ */
+public final class VisitFile {
+    /** So many problems are told of one file; the rest shows when these are mended. */
+    public static final int MOST_PROBLEMS = 20;
+
+    private static final long LARGEST_BYTES = 20_000_000;
+    private static final JsonMapper MAPPER = JsonMapper.builder()
+            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+            .build();
+
+    private VisitFile() {}
+
+    /** What came of reading. */
+    public sealed interface Result {}
+
+    /** A history that keeps the rules. */
+    public record Read(CarHistory history) implements Result {}
+
+    /**
+     * Why the file cannot be taken.
+     *
+     * @param problems at least one, at most {@link #MOST_PROBLEMS}
+     */
+    public record Refused(List<Problem> problems) implements Result {
+        public Refused {
+            problems = problems.stream().limit(MOST_PROBLEMS).toList();
+        }
+    }
+
+    /**
+     * Reads a file in UTF-8.
+     *
+     * @param today the last date that is not in the future
+     */
+    public static Result read(Path file, LocalDate today) {
+        try {
+            if (Files.size(file) > LARGEST_BYTES) {
+                return refused("%s is larger than 20 MB, expected the visits of one car".formatted(file));
+            }
+            return read(Files.readString(file), today);
+        } catch (CharacterCodingException e) {
+            return refused("%s is not text in UTF-8, expected a visit file".formatted(file));
+        } catch (IOException e) {
+            return refused("%s cannot be read, expected a visit file".formatted(file));
+        }
+    }
+
+    /**
+     * Reads the text of a visit file.
+     *
+     * @param today the last date that is not in the future
+     */
+    public static Result read(String json, LocalDate today) {
+        JsonNode root;
+        try {
+            root = MAPPER.readTree(json);
+        } catch (JacksonException e) {
+            var place = e.getLocation();
+            return refused("this is not JSON at line %d, column %d: %s"
+                    .formatted(
+                            place == null ? 1 : place.getLineNr(),
+                            place == null ? 1 : place.getColumnNr(),
+                            e.getOriginalMessage()));
+        }
+        var misshapen = VisitFileSchema.check(root);
+        if (!misshapen.isEmpty()) {
+            return new Refused(misshapen);
+        }
+        var reader = new HistoryReader();
+        var history = reader.read(root);
+        if (history.isEmpty()) {
+            return new Refused(reader.problems());
+        }
+        var broken = VisitRules.check(history.get(), today);
+        return broken.isEmpty() ? new Read(history.get()) : new Refused(broken);
+    }
+
+    /** The visit file of a history; reading it gives the same history. */
+    public static String write(CarHistory history) {
+        return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(HistoryWriter.write(history)) + "\n";
+    }
+
+    private static Refused refused(String message) {
+        return new Refused(List.of(new Problem("", message)));
+    }
+}

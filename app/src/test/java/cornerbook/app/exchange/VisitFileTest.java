@@ -1,0 +1,207 @@
+package cornerbook.app.exchange;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import cornerbook.app.demo.DemoShop;
+import cornerbook.core.visit.CarHistory;
+import cornerbook.core.visit.Problem;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.function.Consumer;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+class VisitFileTest {
+    private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
+    private static final JsonMapper MAPPER = JsonMapper.shared();
+
+    private final List<CarHistory> shop = DemoShop.histories(TODAY);
+
+    @Test
+    void historyComesBackAsItWasWritten() {
+        assertThat(shop)
+                .allSatisfy(history -> assertThat(VisitFile.read(VisitFile.write(history), TODAY))
+                        .isEqualTo(new VisitFile.Read(history)));
+    }
+
+    @Test
+    void readingWithoutAnIdGetsOneFromItsPlace() {
+        var text = edited(file -> firstTread(file).remove("id"));
+
+        assertThat(VisitFile.read(text, TODAY)).isInstanceOfSatisfying(VisitFile.Read.class, read -> {
+            var visit = read.history().visits().getFirst();
+            assertThat(visit.readings())
+                    .anySatisfy(reading -> assertThat(reading.id())
+                            .isEqualTo(visit.id() + "-tread-depth-LF-inner-" + reading.wheelTag()));
+        });
+    }
+
+    @Test
+    void bareNumberIsInTheBooksUnit() {
+        var text = edited(file -> firstTread(file).put("value", 5));
+
+        assertThat(VisitFile.read(text, TODAY))
+                .isInstanceOfSatisfying(
+                        VisitFile.Read.class,
+                        read -> assertThat(read.history().visits().getFirst().readings())
+                                .anySatisfy(reading -> {
+                                    assertThat(reading.value()).isEqualTo(5);
+                                    assertThat(reading.asWritten()).isEqualTo("5 mm");
+                                }));
+    }
+
+    @Test
+    void malformedTextIsRefusedWithItsPlace() {
+        assertThat(problems("{\n  \"format\": oops"))
+                .singleElement()
+                .satisfies(problem -> assertThat(problem.message()).contains("line 2", "column"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "[]", "null", "{} {}", "{\"a\":1,\"a\":2}", "1e999", "\"\\ud800\""})
+    void whatIsNoVisitFileIsRefused(String text) {
+        assertThat(problems(text)).isNotEmpty();
+    }
+
+    @Test
+    void unknownUnitIsRefused() {
+        assertThat(problems(edited(file -> firstTread(file).put("value", "7 furlongs"))))
+                .singleElement()
+                .satisfies(problem -> {
+                    assertThat(problem.where()).matches("/visits/0/readings/\\d+/value");
+                    assertThat(problem.message()).contains("furlongs", "expected", "mm");
+                });
+    }
+
+    @Test
+    void negativeDepthIsRefused() {
+        assertThat(problems(edited(file -> firstTread(file).put("value", "-1 mm"))))
+                .singleElement()
+                .satisfies(problem -> assertThat(problem.message()).startsWith("tread depth is -1"));
+    }
+
+    @Test
+    void hugeNumberIsRefused() {
+        var text = edited(file -> firstTread(file).put("value", 77)).replace(":77", ":1e999");
+
+        assertThat(problems(text)).isNotEmpty();
+    }
+
+    @Test
+    void unknownPropertyIsRefused() {
+        assertThat(problems(edited(file -> file.withObject("/vehicle").put("colour", "blue"))))
+                .singleElement()
+                .satisfies(problem -> {
+                    assertThat(problem.where()).isEqualTo("/vehicle/colour");
+                    assertThat(problem.message()).contains("colour", "expected");
+                });
+    }
+
+    @Test
+    void missingPropertyIsRefused() {
+        assertThat(problems(edited(file -> file.withObject("/vehicle").remove("plate"))))
+                .extracting(Problem::where)
+                .containsExactly("/vehicle/plate");
+    }
+
+    @Test
+    void wrongWordIsRefusedWithTheRightOnes() {
+        assertThat(problems(edited(file -> file.withObject("/vehicle").put("drive", "sideways"))))
+                .singleElement()
+                .satisfies(problem -> assertThat(problem.message()).contains("sideways", "front", "rear", "all"));
+    }
+
+    @Test
+    void valueOutsideTheRecordsRangeIsRefusedAtItsObject() {
+        assertThat(problems(edited(file -> file.withObject("/vehicle/fastener").put("torque", "4 N·m"))))
+                .extracting(Problem::where)
+                .containsExactly("/vehicle/fastener");
+    }
+
+    @Test
+    void wheelOnTwoCornersIsRefused() {
+        var text = edited(file -> {
+            var corners = visit(file, lastVisit(file)).withObject("/arrivedOn");
+            corners.put("RF", corners.required("LF").stringValue());
+        });
+
+        assertThat(problems(text))
+                .anySatisfy(problem -> assertThat(problem.message()).contains("at once, expected one corner"));
+    }
+
+    @Test
+    void futureDateIsRefused() {
+        assertThat(problems(edited(file -> visit(file, lastVisit(file)).put("date", "2031-01-02"))))
+                .anySatisfy(problem -> assertThat(problem.message()).contains("future"));
+    }
+
+    @Test
+    void dayOutsideTheCalendarIsRefused() {
+        assertThat(problems(edited(file -> visit(file, 0).put("date", "2023-02-30"))))
+                .extracting(Problem::where)
+                .containsExactly("/visits/0/date");
+    }
+
+    @Test
+    void readingDeeperThanNewIsRefused() {
+        assertThat(problems(edited(file -> firstTread(file).put("value", "19 mm"))))
+                .singleElement()
+                .satisfies(problem -> assertThat(problem.message()).contains("deeper than new"));
+    }
+
+    @Test
+    void odometerRunningBackwardsIsRefused() {
+        assertThat(problems(edited(file -> visit(file, lastVisit(file)).put("odometer", "1 km"))))
+                .anySatisfy(problem -> assertThat(problem.message()).contains("runs backwards"));
+    }
+
+    @Test
+    void atMostTwentyProblemsAreTold() {
+        var text = edited(file -> visit(file, 0)
+                .withArray("/readings")
+                .forEach(reading -> ((ObjectNode) reading).put("value", "7 furlongs")));
+
+        assertThat(problems(text)).hasSize(VisitFile.MOST_PROBLEMS);
+    }
+
+    @Test
+    void missingFileIsRefused() {
+        assertThat(VisitFile.read(Path.of("no-such-file.json"), TODAY)).isInstanceOf(VisitFile.Refused.class);
+    }
+
+    private String edited(Consumer<ObjectNode> edit) {
+        var file = (ObjectNode) MAPPER.readTree(VisitFile.write(shop.getFirst()));
+        edit.accept(file);
+        return MAPPER.writeValueAsString(file);
+    }
+
+    private static int lastVisit(ObjectNode file) {
+        return file.withArray("/visits").size() - 1;
+    }
+
+    private static ObjectNode visit(ObjectNode file, int index) {
+        return (ObjectNode) file.withArray("/visits").get(index);
+    }
+
+    private static ObjectNode reading(ObjectNode file, int index) {
+        ArrayNode readings = visit(file, 0).withArray("/readings");
+        return (ObjectNode) readings.get(index);
+    }
+
+    private static ObjectNode firstTread(ObjectNode file) {
+        int index = 0;
+        while (!reading(file, index).required("measure").stringValue().equals("tread depth")) {
+            index++;
+        }
+        return reading(file, index);
+    }
+
+    private static List<Problem> problems(String text) {
+        return VisitFile.read(text, TODAY) instanceof VisitFile.Refused refused ? refused.problems() : List.of();
+    }
+}
