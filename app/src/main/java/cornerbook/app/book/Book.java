@@ -1,0 +1,323 @@
+package cornerbook.app.book;
+
+import cornerbook.core.corner.Corner;
+import cornerbook.core.season.DistanceHistory;
+import cornerbook.core.visit.CarHistory;
+import cornerbook.core.visit.Reading;
+import cornerbook.core.visit.StoredWheelCheck;
+import cornerbook.core.visit.StoredWheelCheck.Identity;
+import cornerbook.core.visit.Visit;
+import cornerbook.core.visit.VisitRules;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+
+/**
+ * The book: every car with its wheels, visits and readings, kept in one folder. Each change is one transaction that is on
+ * the disk when the method returns. Safe for use by many threads; writers take turns.
+ */
+public final class Book implements AutoCloseable {
+    private final BookFile file;
+
+    private Book(BookFile file) {
+        this.file = file;
+    }
+
+    /**
+     * Opens the book in a folder; makes folder and book when they are not there, and brings an older book up to date.
+     *
+     * @throws BookException when it cannot be used
+     */
+    public static Book open(Path folder) {
+        return new Book(BookFile.open(folder));
+    }
+
+    /** Puts a backup into a folder that has no book yet. */
+    public static void restore(Path backupFile, Path folder) {
+        BookBackup.restore(backupFile, folder);
+    }
+
+    /** Writes a copy of the whole book to a file that is not there yet. */
+    public void backup(Path targetFile) {
+        BookBackup.write(file, targetFile);
+    }
+
+    /** What is wrong with the book, one sentence each; empty when it is sound. */
+    public List<String> check() {
+        return file.read(BookCheck::problems);
+    }
+
+    /** A new car with its visits. */
+    public void add(CarHistory history) {
+        addAll(List.of(history));
+    }
+
+    /** New cars, all or none. */
+    public void addAll(List<CarHistory> histories) {
+        file.write(handle -> {
+            for (var history : histories) {
+                refuseProblems(history);
+                if (new CarReader(handle).find(history.vehicle().id()).isPresent()) {
+                    throw new BookException("The car %s is in the book already, expected a new one"
+                            .formatted(history.vehicle().id()));
+                }
+                new CarWriter(handle).writeCar(history);
+                if (!history.visits().isEmpty()) {
+                    openRetorque(handle, history, history.visits().getLast());
+                }
+            }
+            return histories.size();
+        });
+    }
+
+    /** All cars by name. */
+    public List<VehicleSummary> listVehicles() {
+        return file.read(handle -> handle.select(
+                        "select vehicle.id, vehicle.name, vehicle.plate, customer.name as customer_name, max(visit.visit_date) as last_visit from vehicle join customer on customer.id = vehicle.customer_id left join visit on visit.vehicle_id = vehicle.id group by vehicle.id, vehicle.name, vehicle.plate, customer.name order by vehicle.name")
+                .map((row, context) -> new VehicleSummary(
+                        row.getString("id"),
+                        row.getString("name"),
+                        row.getString("plate"),
+                        row.getString("customer_name"),
+                        CarReader.date(row, "last_visit")))
+                .list());
+    }
+
+    /** The visits of a day. */
+    public List<VisitSummary> listVisits(LocalDate date) {
+        return file.read(handle -> handle.select(
+                        "select visit.id as visit_id, vehicle.id as vehicle_id, vehicle.name, vehicle.plate, customer.name as customer_name, visit.visit_date, (select count(*) from reading where reading.visit_id = visit.id) as readings from visit join vehicle on vehicle.id = visit.vehicle_id join customer on customer.id = vehicle.customer_id where visit.visit_date = ? order by vehicle.name",
+                        date.toString())
+                .map((row, context) -> new VisitSummary(
+                        row.getString("visit_id"),
+                        row.getString("vehicle_id"),
+                        row.getString("name"),
+                        row.getString("plate"),
+                        row.getString("customer_name"),
+                        LocalDate.parse(row.getString("visit_date")),
+                        row.getInt("readings")))
+                .list());
+    }
+
+    public Optional<CarHistory> findHistory(String vehicleId) {
+        return file.read(handle -> new CarReader(handle).find(vehicleId));
+    }
+
+    public Optional<CarHistory> findHistoryOfVisit(String visitId) {
+        return file.read(handle -> findOfVisit(handle, visitId));
+    }
+
+    /** A new visit of a car that is in the book. */
+    public void addVisit(String vehicleId, Visit visit) {
+        file.write(handle -> {
+            var history = new CarReader(handle)
+                    .find(vehicleId)
+                    .orElseThrow(() -> new BookException("No car %s is in the book".formatted(vehicleId)));
+            var visits = new ArrayList<>(history.visits());
+            visits.add(visit);
+            refuseProblems(with(history, visits));
+            new CarWriter(handle).writeVisit(vehicleId, visit);
+            var ledger = new FittingLedger(handle);
+            ledger.change(vehicleId, visit, visit.arrivedOn());
+            ledger.change(vehicleId, visit, visit.leftOn());
+            return visit;
+        });
+    }
+
+    /** Appends readings to a visit. A reading that is there already, with the same content, counts once. */
+    public void addReadings(String visitId, List<Reading> readings) {
+        file.write(handle -> {
+            var history = getOfVisit(handle, visitId);
+            var visit = history.getVisit(visitId);
+            var fresh = new ArrayList<Reading>();
+            for (var reading : readings) {
+                var known = handle.select("select * from reading where id = ?", reading.id())
+                        .map((row, context) -> CarReader.reading(row))
+                        .findFirst();
+                if (known.isEmpty()) {
+                    fresh.add(reading);
+                } else if (!known.get().equals(reading)) {
+                    throw new BookException(
+                            "The reading %s is in the book with another value; a correction is a new reading"
+                                    .formatted(reading.id()));
+                }
+            }
+            var all = new ArrayList<>(visit.readings());
+            all.addAll(fresh);
+            refuseProblems(replaced(history, withReadings(visit, all)));
+            new CarWriter(handle).writeReadings(visitId, visit.readings().size(), fresh);
+            return fresh;
+        });
+    }
+
+    /** Which wheels the car leaves on. */
+    public void recordLeaving(String visitId, Map<Corner, String> leftOn) {
+        recordLeaving(visitId, leftOn, List.of());
+    }
+
+    /**
+     * Which wheels the car leaves on, and what was read off those that came out of the store. Opens the re-torque.
+     *
+     * @throws BookException when a stored wheel differs from its take-off, or a wheel is at two corners
+     */
+    public void recordLeaving(String visitId, Map<Corner, String> leftOn, List<Identity> identities) {
+        file.write(handle -> {
+            var history = getOfVisit(handle, visitId);
+            var visit = history.getVisit(visitId);
+            var left = withLeaving(visit, leftOn);
+            refuseProblems(replaced(history, left));
+            for (var tag : leftOn.values()) {
+                if (!visit.arrivedOn().containsValue(tag)) {
+                    StoredWheelCheck.compareDepths(history, visit, tag).ifPresent(Book::refuse);
+                    identities.stream()
+                            .filter(identity -> identity.wheelTag().equals(tag))
+                            .flatMap(identity -> history.findWheel(tag).stream()
+                                    .flatMap(wheel -> StoredWheelCheck.compareIdentity(wheel, identity).stream()))
+                            .forEach(Book::refuse);
+                }
+            }
+            new CarWriter(handle).replaceLeaving(visitId, leftOn);
+            new FittingLedger(handle).change(history.vehicle().id(), visit, leftOn);
+            openRetorque(handle, history, left);
+            return left;
+        });
+    }
+
+    /** Re-torques that are due or will be, soonest first. */
+    public List<OpenRetorque> listOpenRetorques() {
+        return file.read(handle -> handle.select(
+                        "select retorque.*, vehicle.id as vehicle_id, vehicle.name, vehicle.plate from retorque join visit on visit.id = retorque.visit_id join vehicle on vehicle.id = visit.vehicle_id where retorque.recorded_date is null order by retorque.due_date, vehicle.name")
+                .map((row, context) -> new OpenRetorque(
+                        row.getString("visit_id"),
+                        row.getString("vehicle_id"),
+                        row.getString("name"),
+                        row.getString("plate"),
+                        row.getDouble("due_odometer_km"),
+                        LocalDate.parse(row.getString("due_date")),
+                        row.getDouble("torque_nm")))
+                .list());
+    }
+
+    /** The wheels were tightened again. */
+    public void recordRetorque(String visitId, LocalDate date, double odometerKm, double torqueNm) {
+        file.write(handle -> {
+            var visit = getOfVisit(handle, visitId).getVisit(visitId);
+            if (date.isBefore(visit.date()) || odometerKm < visit.odometerKm()) {
+                throw new BookException("The re-torque is dated %s at %.0f km, expected %s and %.0f km or later"
+                        .formatted(date, odometerKm, visit.date(), visit.odometerKm()));
+            }
+            if (!(torqueNm > 0 && torqueNm <= 1000)) {
+                throw new BookException(
+                        "The re-torque is %s N·m, expected above 0 and up to 1000 N·m".formatted(torqueNm));
+            }
+            int changed = handle.execute(
+                    "update retorque set recorded_date = ?, recorded_odometer_km = ?, recorded_torque_nm = ? where visit_id = ? and recorded_date is null",
+                    date.toString(),
+                    odometerKm,
+                    torqueNm,
+                    visitId);
+            if (changed == 0) {
+                throw new BookException("No re-torque of visit %s is open".formatted(visitId));
+            }
+            return changed;
+        });
+    }
+
+    /** Connections are opened and closed with each piece of work, so there is nothing left open. */
+    @Override
+    public void close() {}
+
+    private static void openRetorque(Handle handle, CarHistory history, Visit visit) {
+        if (visit.leftOn().isEmpty() || visit.leftOn().equals(visit.arrivedOn())) {
+            return;
+        }
+        var fastener = history.vehicle().fastener();
+        double kmPerDay =
+                Math.max(1, DistanceHistory.next(seasons(history.visits())).meanKm());
+        handle.execute(
+                "insert into retorque (visit_id, due_odometer_km, due_date, torque_nm) values (?, ?, ?, ?) on conflict (visit_id) do nothing",
+                visit.id(),
+                visit.odometerKm() + fastener.retorqueAfterKm(),
+                visit.date()
+                        .plusDays((long) Math.ceil(fastener.retorqueAfterKm() / kmPerDay))
+                        .toString(),
+                fastener.torqueNm());
+    }
+
+    private static List<Double> seasons(List<Visit> visits) {
+        var seasons = new ArrayList<Double>();
+        for (int i = 1; i < visits.size(); i++) {
+            long days = ChronoUnit.DAYS.between(
+                    visits.get(i - 1).date(), visits.get(i).date());
+            if (days > 0) {
+                seasons.add((visits.get(i).odometerKm() - visits.get(i - 1).odometerKm()) / days);
+            }
+        }
+        return seasons;
+    }
+
+    private static Optional<CarHistory> findOfVisit(Handle handle, String visitId) {
+        return handle.select("select vehicle_id from visit where id = ?", visitId)
+                .mapTo(String.class)
+                .findFirst()
+                .flatMap(new CarReader(handle)::find);
+    }
+
+    private static CarHistory getOfVisit(Handle handle, String visitId) {
+        return findOfVisit(handle, visitId)
+                .orElseThrow(() -> new BookException("No visit %s is in the book".formatted(visitId)));
+    }
+
+    private static void refuseProblems(CarHistory history) {
+        VisitRules.check(history, LocalDate.MAX).stream().findFirst().ifPresent(problem -> refuse(problem.message()));
+    }
+
+    private static void refuse(String sentence) {
+        throw new BookException(sentence);
+    }
+
+    private static CarHistory with(CarHistory history, List<Visit> visits) {
+        return new CarHistory(history.vehicle(), history.customer(), history.sets(), visits);
+    }
+
+    private static CarHistory replaced(CarHistory history, Visit visit) {
+        return with(
+                history,
+                history.visits().stream()
+                        .map(other -> other.id().equals(visit.id()) ? visit : other)
+                        .toList());
+    }
+
+    private static Visit withReadings(Visit visit, List<Reading> readings) {
+        return new Visit(
+                visit.id(),
+                visit.date(),
+                visit.odometerKm(),
+                visit.technician(),
+                visit.arrivedOn(),
+                visit.leftOn(),
+                readings,
+                visit.workDone(),
+                visit.notes(),
+                visit.nextVisitDue());
+    }
+
+    private static Visit withLeaving(Visit visit, Map<Corner, String> leftOn) {
+        return new Visit(
+                visit.id(),
+                visit.date(),
+                visit.odometerKm(),
+                visit.technician(),
+                visit.arrivedOn(),
+                leftOn,
+                visit.readings(),
+                visit.workDone(),
+                visit.notes(),
+                visit.nextVisitDue());
+    }
+}

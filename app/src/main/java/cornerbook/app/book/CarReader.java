@@ -1,0 +1,216 @@
+package cornerbook.app.book;
+
+import cornerbook.core.corner.Axle;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.DriveLayout;
+import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.corner.Spot;
+import cornerbook.core.visit.AxleSpecification;
+import cornerbook.core.visit.BrakeSpecification;
+import cornerbook.core.visit.CarHistory;
+import cornerbook.core.visit.Customer;
+import cornerbook.core.visit.Measure;
+import cornerbook.core.visit.Reading;
+import cornerbook.core.visit.TwelveVoltBattery;
+import cornerbook.core.visit.Tyre;
+import cornerbook.core.visit.Vehicle;
+import cornerbook.core.visit.Visit;
+import cornerbook.core.visit.Wheel;
+import cornerbook.core.visit.WheelFastener;
+import cornerbook.core.visit.WheelSet;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+import org.jspecify.annotations.Nullable;
+
+/** Reads a car with all its visits back into the value that core knows. */
+final class CarReader {
+    private final Handle handle;
+
+    CarReader(Handle handle) {
+        this.handle = handle;
+    }
+
+    Optional<CarHistory> find(String vehicleId) {
+        var axles = new EnumMap<Axle, AxleSpecification>(Axle.class);
+        query(
+                "select * from vehicle_axle where vehicle_id = ?",
+                vehicleId,
+                row -> axles.put(Axle.valueOf(row.getString("axle")), axle(row)));
+        var front = axles.get(Axle.FRONT);
+        var rear = axles.get(Axle.REAR);
+        if (front == null || rear == null) {
+            return Optional.empty();
+        }
+        var vehicles = new ArrayList<Vehicle>();
+        query("select * from vehicle where id = ?", vehicleId, row -> vehicles.add(vehicle(row, front, rear)));
+        var customers = new ArrayList<Customer>();
+        query(
+                "select customer.* from customer join vehicle on vehicle.customer_id = customer.id where vehicle.id = ?",
+                vehicleId,
+                row -> customers.add(new Customer(
+                        row.getString("id"), row.getString("name"), row.getString("phone"), row.getString("email"))));
+        return Optional.of(
+                new CarHistory(vehicles.getFirst(), customers.getFirst(), sets(vehicleId), visits(vehicleId)));
+    }
+
+    private List<WheelSet> sets(String vehicleId) {
+        var wheels = new HashMap<String, List<Wheel>>();
+        query(
+                "select * from wheel where vehicle_id = ? order by set_id, place_in_list",
+                vehicleId,
+                row -> wheels.computeIfAbsent(row.getString("set_id"), key -> new ArrayList<>())
+                        .add(wheel(row)));
+        var sets = new ArrayList<WheelSet>();
+        query(
+                "select * from wheel_set where vehicle_id = ? order by place_in_list",
+                vehicleId,
+                row -> sets.add(new WheelSet(
+                        row.getString("id"),
+                        SeasonKind.valueOf(row.getString("season")),
+                        row.getString("store_place"),
+                        wheels.getOrDefault(row.getString("id"), List.of()))));
+        return sets;
+    }
+
+    private List<Visit> visits(String vehicleId) {
+        var arrived = new HashMap<String, Map<Corner, String>>();
+        var left = new HashMap<String, Map<Corner, String>>();
+        query(
+                "select visit_wheel.* from visit_wheel join visit on visit.id = visit_wheel.visit_id where visit.vehicle_id = ?",
+                vehicleId,
+                row -> (row.getString("moment").equals("LEFT") ? left : arrived)
+                        .computeIfAbsent(row.getString("visit_id"), key -> new EnumMap<>(Corner.class))
+                        .put(Corner.valueOf(row.getString("corner")), row.getString("wheel_tag")));
+        var readings = new HashMap<String, List<Reading>>();
+        query(
+                "select reading.* from reading join visit on visit.id = reading.visit_id where visit.vehicle_id = ? order by reading.visit_id, reading.place_in_list",
+                vehicleId,
+                row -> readings.computeIfAbsent(row.getString("visit_id"), key -> new ArrayList<>())
+                        .add(reading(row)));
+        var work = new HashMap<String, List<String>>();
+        query(
+                "select work_line.* from work_line join visit on visit.id = work_line.visit_id where visit.vehicle_id = ? order by work_line.visit_id, work_line.place_in_list",
+                vehicleId,
+                row -> work.computeIfAbsent(row.getString("visit_id"), key -> new ArrayList<>())
+                        .add(row.getString("line")));
+        var visits = new ArrayList<Visit>();
+        query("select * from visit where vehicle_id = ? order by visit_date, odometer_km", vehicleId, row -> {
+            var id = row.getString("id");
+            visits.add(new Visit(
+                    id,
+                    LocalDate.parse(row.getString("visit_date")),
+                    row.getDouble("odometer_km"),
+                    row.getString("technician"),
+                    arrived.getOrDefault(id, Map.of()),
+                    left.getOrDefault(id, Map.of()),
+                    readings.getOrDefault(id, List.of()),
+                    work.getOrDefault(id, List.of()),
+                    row.getString("notes"),
+                    date(row, "next_visit_due")));
+        });
+        return visits;
+    }
+
+    private static Vehicle vehicle(ResultSet row, AxleSpecification front, AxleSpecification rear) throws SQLException {
+        double rated = row.getDouble("battery_cranking_a");
+        @Nullable Double ratedCrankingA = row.wasNull() ? null : rated;
+        var standard = row.getString("battery_standard");
+        return new Vehicle(
+                row.getString("id"),
+                row.getString("name"),
+                row.getString("plate"),
+                row.getString("vin"),
+                DriveLayout.valueOf(row.getString("drive")),
+                row.getInt("electric") == 1,
+                row.getString("jurisdiction"),
+                front,
+                rear,
+                new WheelFastener(
+                        row.getString("fastener_thread"),
+                        row.getInt("fastener_count"),
+                        WheelFastener.Seat.valueOf(row.getString("fastener_seat")),
+                        row.getDouble("fastener_torque_nm"),
+                        row.getDouble("retorque_after_km")),
+                new TwelveVoltBattery(
+                        TwelveVoltBattery.Chemistry.valueOf(row.getString("battery_chemistry")),
+                        row.getDouble("battery_capacity_ah"),
+                        ratedCrankingA,
+                        standard == null ? null : TwelveVoltBattery.RatingStandard.valueOf(standard),
+                        date(row, "battery_installed_on")));
+    }
+
+    private static AxleSpecification axle(ResultSet row) throws SQLException {
+        return new AxleSpecification(
+                row.getDouble("axle_load_kg"),
+                row.getString("tyre_size"),
+                row.getInt("load_index"),
+                row.getString("speed_symbol"),
+                row.getDouble("placard_pressure_kpa"),
+                new BrakeSpecification(
+                        BrakeSpecification.Caliper.valueOf(row.getString("caliper")),
+                        row.getInt("electric_parking_brake") == 1,
+                        row.getDouble("pad_new_mm"),
+                        row.getDouble("pad_minimum_mm"),
+                        row.getDouble("disc_new_mm"),
+                        row.getDouble("disc_minimum_mm"),
+                        row.getDouble("runout_limit_mm"),
+                        row.getDouble("thickness_variation_limit_mm")));
+    }
+
+    private static Wheel wheel(ResultSet row) throws SQLException {
+        return new Wheel(
+                row.getString("tag"),
+                new Tyre(
+                        row.getString("tyre_model"),
+                        row.getString("tyre_size"),
+                        row.getInt("load_index"),
+                        row.getString("speed_symbol"),
+                        row.getString("tin"),
+                        row.getInt("directional") == 1,
+                        row.getInt("asymmetric") == 1,
+                        row.getDouble("new_depth_mm")),
+                row.getString("sensor_id"));
+    }
+
+    static Reading reading(ResultSet row) throws SQLException {
+        var corner = row.getString("corner");
+        var spot = row.getString("spot");
+        return new Reading(
+                row.getString("id"),
+                Measure.valueOf(row.getString("measure")),
+                corner == null ? null : Corner.valueOf(corner),
+                row.getString("wheel_tag"),
+                spot == null ? null : Spot.valueOf(spot),
+                row.getDouble("amount"),
+                row.getString("as_written"),
+                row.getString("corrects"),
+                row.getString("reason"));
+    }
+
+    static @Nullable LocalDate date(ResultSet row, String column) throws SQLException {
+        var text = row.getString(column);
+        return text == null ? null : LocalDate.parse(text);
+    }
+
+    /** What to do with one row. */
+    private interface RowTaker {
+        void take(ResultSet row) throws SQLException;
+    }
+
+    private void query(String sql, String argument, RowTaker taker) {
+        handle.select(sql, argument)
+                .map((row, context) -> {
+                    taker.take(row);
+                    return row.getRow();
+                })
+                .forEach(row -> {});
+    }
+}

@@ -1,0 +1,47 @@
+package cornerbook.app.book;
+
+import cornerbook.core.corner.Corner;
+import cornerbook.core.visit.CarHistory;
+import cornerbook.core.visit.Visit;
+import java.util.Map;
+import org.jdbi.v3.core.Handle;
+
+/** Keeps which wheel runs at which corner from which odometer to which. */
+final class FittingLedger {
+    private final Handle handle;
+
+    FittingLedger(Handle handle) {
+        this.handle = handle;
+    }
+
+    /** All fittings of a car that is new to the book. */
+    void writeAll(CarHistory history) {
+        for (var visit : history.visits()) {
+            change(history.vehicle().id(), visit, visit.arrivedOn());
+            change(history.vehicle().id(), visit, visit.leftOn());
+        }
+    }
+
+    /** From this visit on the wheels run where {@code wheelAt} says. */
+    void change(String vehicleId, Visit visit, Map<Corner, String> wheelAt) {
+        // Close all that move before any opens: two wheels that swap corners must not stand at one corner in between.
+        wheelAt.forEach((corner, tag) -> handle.execute(
+                "update fitting set to_date = ?, to_odometer_km = ? where to_date is null and ((vehicle_id = ? and corner = ? and wheel_tag <> ?) or (wheel_tag = ? and corner <> ?))",
+                visit.date().toString(),
+                visit.odometerKm(),
+                vehicleId,
+                corner.name(),
+                tag,
+                tag,
+                corner.name()));
+        wheelAt.forEach((corner, tag) -> handle.execute(
+                "insert into fitting (wheel_tag, vehicle_id, corner, from_date, from_odometer_km) select ?, ?, ?, ?, ? where not exists (select 1 from fitting where wheel_tag = ? and corner = ? and to_date is null)",
+                tag,
+                vehicleId,
+                corner.name(),
+                visit.date().toString(),
+                visit.odometerKm(),
+                tag,
+                corner.name()));
+    }
+}

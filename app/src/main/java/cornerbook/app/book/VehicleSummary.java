@@ -1,0 +1,12 @@
+package cornerbook.app.book;
+
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+
+/** A car as a list shows it. */
+public record VehicleSummary(
+        String id,
+        String name,
+        String plate,
+        String customerName,
+        @Nullable LocalDate lastVisit) {}

@@ -1,0 +1,244 @@
+package cornerbook.app.book;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import cornerbook.app.demo.DemoShop;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.Spot;
+import cornerbook.core.visit.CarHistory;
+import cornerbook.core.visit.Measure;
+import cornerbook.core.visit.Reading;
+import cornerbook.core.visit.StoredWheelCheck.Identity;
+import cornerbook.core.visit.Visit;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class BookTest {
+    private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
+    private static final List<CarHistory> SHOP = DemoShop.histories(TODAY);
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void whatGoesInComesOutEqual() {
+        try (var book = Book.open(folder)) {
+            book.addAll(SHOP);
+        }
+        try (var book = Book.open(folder)) {
+            for (var history : SHOP) {
+                assertThat(book.findHistory(history.vehicle().id())).contains(history);
+            }
+            assertThat(book.check()).isEmpty();
+            assertThat(book.listVehicles()).hasSize(SHOP.size());
+            assertThat(book.listVisits(TODAY)).isNotEmpty();
+        }
+    }
+
+    @Test
+    void aCarIsAddedOnceAndAllOrNone() {
+        try (var book = Book.open(folder)) {
+            book.add(SHOP.get(1));
+            assertThatThrownBy(() -> book.addAll(SHOP.subList(0, 2)))
+                    .isInstanceOf(BookException.class)
+                    .hasMessageContaining("in the book already");
+            assertThat(book.listVehicles()).hasSize(1);
+        }
+    }
+
+    @Test
+    void readingsAreNeverChangedOrDeleted() throws SQLException {
+        try (var book = Book.open(folder)) {
+            book.add(SHOP.getFirst());
+        }
+        try (var connection = DriverManager.getConnection("jdbc:sqlite:" + folder.resolve(BookFile.NAME));
+                var statement = connection.createStatement()) {
+            assertThatThrownBy(() -> statement.execute("update reading set amount = 1"))
+                    .hasMessageContaining("never changed");
+            assertThatThrownBy(() -> statement.execute("delete from reading")).hasMessageContaining("never deleted");
+        }
+    }
+
+    @Test
+    void aReadingSentTwiceIsKeptOnceAndACorrectionIsANewOne() {
+        try (var book = Book.open(folder)) {
+            book.addAll(SHOP);
+            var visit = someVisit();
+            var reading = vehicleReading("test-1", 12.6, null, null);
+            book.addReadings(visit.id(), List.of(reading));
+            book.addReadings(visit.id(), List.of(reading));
+            assertThat(readings(book, visit))
+                    .filteredOn(r -> r.id().equals("test-1"))
+                    .hasSize(1);
+            assertThatThrownBy(() -> book.addReadings(visit.id(), List.of(vehicleReading("test-1", 12.7, null, null))))
+                    .hasMessageContaining("another value");
+            book.addReadings(visit.id(), List.of(vehicleReading("test-2", 12.7, "test-1", "misread")));
+            assertThat(readings(book, visit)).extracting(Reading::id).contains("test-1", "test-2");
+            assertThatThrownBy(() -> book.addReadings("nowhere", List.of(reading)))
+                    .hasMessageContaining("No visit nowhere");
+        }
+    }
+
+    @Test
+    void aReadingDeeperThanNewIsRefusedAndNothingIsKept() {
+        try (var book = Book.open(folder)) {
+            book.addAll(SHOP);
+            var visit = someVisit();
+            var corner = Corner.LF;
+            var tag = visit.arrivedOn().get(corner);
+            var deep = new Reading("deep", Measure.TREAD_DEPTH, corner, tag, Spot.INNER, 15, "15 mm", null, null);
+            assertThatThrownBy(() ->
+                            book.addReadings(visit.id(), List.of(vehicleReading("with-it", 12.6, null, null), deep)))
+                    .isInstanceOf(BookException.class)
+                    .hasMessageContaining("deeper than new");
+            assertThat(readings(book, visit)).extracting(Reading::id).doesNotContain("with-it", "deep");
+        }
+    }
+
+    @Test
+    void fittingOpensARetorqueUntilItIsRecorded() {
+        try (var book = Book.open(folder)) {
+            book.addAll(SHOP);
+            var open = book.listOpenRetorques();
+            assertThat(open).isNotEmpty();
+            var first = open.getFirst();
+            assertThatThrownBy(() ->
+                            book.recordRetorque(first.visitId(), first.dueDate(), first.dueOdometerKm() - 5000, 140))
+                    .hasMessageContaining("or later");
+            book.recordRetorque(first.visitId(), first.dueDate(), first.dueOdometerKm() + 3, first.torqueNm());
+            assertThat(book.listOpenRetorques())
+                    .extracting(OpenRetorque::visitId)
+                    .doesNotContain(first.visitId());
+        }
+    }
+
+    @Test
+    void aMixedUpWheelIsStopped() {
+        try (var book = Book.open(folder)) {
+            var history = withTwoSets();
+            book.add(history);
+            var last = history.visits().getLast();
+            var stored = history.sets().stream()
+                    .filter(set -> set.wheels().stream()
+                            .noneMatch(wheel -> last.leftOn().containsValue(wheel.tag())))
+                    .findFirst()
+                    .orElseThrow();
+            var leaving = new EnumMap<Corner, String>(Corner.class);
+            for (var corner : Corner.values()) {
+                leaving.put(corner, stored.wheels().get(corner.ordinal()).tag());
+            }
+            var visit = new Visit(
+                    "mix",
+                    last.date().plusDays(180),
+                    last.odometerKm() + 7000,
+                    null,
+                    last.leftOn(),
+                    Map.of(),
+                    List.of(),
+                    List.of(),
+                    null,
+                    null);
+            book.addVisit(history.vehicle().id(), visit);
+            var wrong = new Identity(stored.wheels().getFirst().tag(), "0101", null);
+            assertThatThrownBy(() -> book.recordLeaving("mix", leaving, List.of(wrong)))
+                    .isInstanceOf(BookException.class)
+                    .hasMessageContaining("wrong wheel");
+            assertThat(book.findHistoryOfVisit("mix")
+                            .orElseThrow()
+                            .getVisit("mix")
+                            .leftOn())
+                    .isEmpty();
+            var twice = new EnumMap<>(leaving);
+            twice.put(Corner.RR, stored.wheels().getFirst().tag());
+            assertThatThrownBy(() -> book.recordLeaving("mix", twice)).hasMessageContaining("at once");
+            book.recordLeaving("mix", leaving);
+            assertThat(book.listOpenRetorques())
+                    .extracting(OpenRetorque::visitId)
+                    .contains("mix");
+            assertThat(book.check()).isEmpty();
+        }
+    }
+
+    @Test
+    void backupAndRestoreGiveTheSameBook() {
+        var copy = folder.resolve("copy.sqlite");
+        try (var book = Book.open(folder.resolve("one"))) {
+            book.addAll(SHOP);
+            book.backup(copy);
+            assertThatThrownBy(() -> book.backup(copy)).hasMessageContaining("there already");
+        }
+        Book.restore(copy, folder.resolve("two"));
+        try (var book = Book.open(folder.resolve("two"))) {
+            assertThat(book.findHistory(SHOP.getLast().vehicle().id())).contains(SHOP.getLast());
+        }
+        assertThatThrownBy(() -> Book.restore(copy, folder.resolve("two"))).hasMessageContaining("has a book already");
+    }
+
+    @Test
+    void aDamagedFileIsNamed() throws Exception {
+        Files.writeString(folder.resolve(BookFile.NAME), "this is no book ".repeat(500));
+        assertThatThrownBy(() -> Book.open(folder))
+                .isInstanceOf(BookException.class)
+                .hasMessageContaining("damaged or no book");
+        assertThatThrownBy(() -> Book.restore(folder.resolve(BookFile.NAME), folder.resolve("new")))
+                .isInstanceOf(BookException.class);
+        assertThat(folder.resolve("new").resolve(BookFile.NAME)).doesNotExist();
+    }
+
+    @Test
+    void aFileInPlaceOfTheFolderIsNamed() throws Exception {
+        var blocked = Files.writeString(folder.resolve("file"), "x");
+        assertThatThrownBy(() -> Book.open(blocked))
+                .isInstanceOf(BookException.class)
+                .hasMessageContaining("folder");
+    }
+
+    @Test
+    void aLockedBookIsNamed() throws Exception {
+        try (var book = Book.open(folder);
+                var other = BookFile.source(folder.resolve(BookFile.NAME), 0).getConnection();
+                var statement = other.createStatement()) {
+            statement.execute("begin exclusive");
+            assertThatThrownBy(() -> book.add(SHOP.getFirst()))
+                    .isInstanceOf(BookException.class)
+                    .hasMessageContaining("locked by another program");
+            statement.execute("rollback");
+            book.add(SHOP.getFirst());
+        }
+    }
+
+    private Visit someVisit() {
+        return SHOP.getFirst().visits().getLast();
+    }
+
+    private static List<Reading> readings(Book book, Visit visit) {
+        return book.findHistoryOfVisit(visit.id())
+                .orElseThrow()
+                .getVisit(visit.id())
+                .readings();
+    }
+
+    private static CarHistory withTwoSets() {
+        return SHOP.stream()
+                .filter(history -> history.sets().size() == 2
+                        && history.visits().getLast().date().isBefore(TODAY)
+                        && history.visits().getLast().leftOn().size() == 4
+                        && history.sets().stream().allMatch(set -> set.wheels().size() == 4))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static Reading vehicleReading(String id, double volts, @Nullable String corrects, @Nullable String reason) {
+        return new Reading(id, Measure.BATTERY_VOLTAGE, null, null, null, volts, volts + " V", corrects, reason);
+    }
+}
