@@ -1,0 +1,8 @@
+/**
+ * The sheet that the customer takes home: one assessment as a PDF/A document of at most two A4 pages. It states what
+ * the assessment states and judges nothing itself. It reads no clock and no file but its own fonts.
+ */
+@NullMarked
+package cornerbook.app.handover;
+
+import org.jspecify.annotations.NullMarked;
