@@ -1,0 +1,58 @@
+package cornerbook.core.tyre;
+
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Tyre identification number, or only its date code. The last four digits are week and year of manufacture (49 CFR
+ * 574.5); tyres made before 2000 end in three digits and a letter before them (64 FR 36807) and are known here only as that.
+ *
+ * @param symbols capital letters and digits without blanks and without the letters DOT
+ * @param dateCode null for a tyre made before 2000
+ */
+public record Tin(String symbols, @Nullable DateCode dateCode) {
+    /** Plant 3, description 6, date 4 (80 FR 19553). */
+    private static final int LONGEST = 13;
+
+    /** Refuses what is no TIN. */
+    public Tin {
+        if (!symbols.matches("[A-Z0-9]{3,%d}".formatted(LONGEST))) {
+            throw new IllegalArgumentException(
+                    "TIN is \"%s\", expected 3 to %d letters and digits that end in the date code"
+                            .formatted(symbols, LONGEST));
+        }
+    }
+
+    /**
+     * What was read from the sidewall: "DOT 1AB C2D EFG 3519", "1ABC2DEFG3519", "3519", or "AB C2 347" of before 2000.
+     *
+     * @throws IllegalArgumentException with one sentence that says which part does not fit
+     */
+    public static Tin parse(String text) {
+        var groups = text.toUpperCase(Locale.ROOT)
+                .replaceAll("[\\s\\u00a0\\u202f.·-]+", " ")
+                .strip()
+                .replaceFirst("^DOT ?", "");
+        var symbols = groups.replace(" ", "");
+        var last = groups.substring(groups.lastIndexOf(' ') + 1);
+        if (last.matches("(.*[A-Z])?[0-9]{3}")) {
+            return new Tin(symbols, null);
+        }
+        if (!last.matches(".*[0-9]{4}")) {
+            throw new IllegalArgumentException(
+                    "TIN is \"%s\", expected four digits for week and year at its end, as 3519"
+                            .formatted(text.strip()));
+        }
+        return new Tin(symbols, DateCode.parse(last.substring(last.length() - 4)));
+    }
+
+    /** Whether the date code has three digits, as it had before 2000. */
+    public boolean madeBefore2000() {
+        return dateCode == null;
+    }
+
+    @Override
+    public String toString() {
+        return "DOT " + symbols;
+    }
+}

@@ -1,0 +1,78 @@
+package cornerbook.core.tyre;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Size designation of a radial tyre, as "225/55R18 98V", and its design geometry when new:
+ * D = d + 2 S Ra/100, with overall diameter D, rim diameter d = 25.4 mm times the rim code, section width S and aspect ratio
+ * Ra in per cent (UN R30, 6.1.2). R30 rounds section height and rim diameter to whole mm; here nothing is rounded.
+ *
+ * @param use letters before the size: "" (metric), "P" (passenger), "LT" (light truck) or "HL" (high load)
+ * @param sectionWidthMm S, 100 to 455 mm, on the measuring rim
+ * @param aspectRatioPercent Ra, 20 to 100
+ * @param rimDiameterCode 10 to 30, in inches of nominal diameter
+ * @param service null when it is not written
+ */
+public record TyreSize(
+        String use,
+        int sectionWidthMm,
+        int aspectRatioPercent,
+        int rimDiameterCode,
+        @Nullable ServiceDescription service) {
+    private static final double INCH_MM = 25.4;
+
+    /** Rolling circumference over overall diameter of a radial tyre (ETRTO convention; from memory). */
+    private static final double ROLLING_FACTOR = 3.05;
+
+    /** Refuses what no tyre has. */
+    public TyreSize {
+        if (!use.matches("(P|LT|HL)?")) {
+            throw new IllegalArgumentException("use is \"%s\", expected nothing, P, LT or HL".formatted(use));
+        }
+        range("section width", sectionWidthMm, 100, 455, " mm");
+        range("aspect ratio", aspectRatioPercent, 20, 100, " %");
+        range("rim diameter code", rimDiameterCode, 10, 30, "");
+    }
+
+    /**
+     * The size as written on the sidewall; blanks do not matter.
+     *
+     * @throws IllegalArgumentException with one sentence that says which part does not fit
+     */
+    public static TyreSize parse(String text) {
+        return new SizeReader(text).read();
+    }
+
+    /** d: nominal diameter of the rim, mm. */
+    public double rimDiameterMm() {
+        return rimDiameterCode * INCH_MM;
+    }
+
+    /** Height of the section from rim to tread, mm. */
+    public double sectionHeightMm() {
+        return sectionWidthMm * aspectRatioPercent / 100.0;
+    }
+
+    /** D: overall diameter of the new tyre, unloaded, mm. */
+    public double overallDiameterMm() {
+        return rimDiameterMm() + 2 * sectionHeightMm();
+    }
+
+    /** Way of one turn under load when new, mm: 3.05 D, about 3 % less than π D. */
+    public double rollingCircumferenceMm() {
+        return ROLLING_FACTOR * overallDiameterMm();
+    }
+
+    @Override
+    public String toString() {
+        var size = "%s%d/%dR%d".formatted(use, sectionWidthMm, aspectRatioPercent, rimDiameterCode);
+        return service == null ? size : size + " " + service;
+    }
+
+    private static void range(String what, int value, int lowest, int highest, String unit) {
+        if (value < lowest || value > highest) {
+            throw new IllegalArgumentException(
+                    "%s is %d%s, expected %d to %d%s".formatted(what, value, unit, lowest, highest, unit));
+        }
+    }
+}

@@ -1,0 +1,116 @@
+package cornerbook.core.tyre;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.LocalDate;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class SidewallTest {
+    @ParameterizedTest
+    @CsvSource({
+        "225/55R18, 225/55R18",
+        "P225/55R18, P225/55R18",
+        "LT245/75R17, LT245/75R17",
+        "HL275/40R22, HL275/40R22",
+        "225/55 r18 98v, 225/55R18 98V",
+        "225/55R1898V, 225/55R18 98V",
+        "245/40 ZR 18 97Y, 245/40R18 97Y",
+        "LT 245/75 R17 112R, LT245/75R17 112R"
+    })
+    void sizesAsPeopleWriteThem(String written, String shown) {
+        assertThat(TyreSize.parse(written)).hasToString(shown);
+        assertThat(TyreSize.parse(shown)).isEqualTo(TyreSize.parse(written));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "X225/55R18 | has \"X225/55R18\" where it needs section width",
+                "225-55R18 | where it needs a slash after the section width",
+                "225/R18 | where it needs aspect ratio",
+                "225/55B18 | where it needs construction R",
+                "225/55R | ends where it needs rim diameter code",
+                "225/155R18 | aspect ratio is 155 %, expected 20 to 100 %",
+                "22/55R18 | section width is 22 mm, expected 100 to 455 mm",
+                "225/55R18 V | where it needs load index",
+                "225/55R18 198V | load index is 198, expected 50 to 125",
+                "225/55R18 98Z | speed symbol is \"Z\", expected one of L M"
+            })
+    void theWrongPartOfASizeIsNamed(String written, String part) {
+        assertThatThrownBy(() -> TyreSize.parse(written))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageStartingWith("tyre size \"" + written + "\"")
+                .hasMessageContaining(part);
+    }
+
+    @Test
+    void aTallerTyreRollsFarther() {
+        double lowMm = TyreSize.parse("225/50R18").rollingCircumferenceMm();
+        double tallMm = TyreSize.parse("225/55R18").rollingCircumferenceMm();
+        assertThat(tallMm - lowMm).isCloseTo(3.05 * 2 * 225 * 0.05, within(1e-9));
+    }
+
+    @Test
+    void fasterThanTheSymbolIsRefused() {
+        assertThatThrownBy(() -> SpeedSymbol.H.loadShare(211))
+                .hasMessageContaining("expected 0 to 210.0 km/h for speed symbol H");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "DOT 1AB C2D EFG 3519, 1ABC2DEFG3519, 3519",
+        "dot-1AB-C2DE-3519, 1ABC2DE3519, 3519",
+        "1ABC2DEFG3519, 1ABC2DEFG3519, 3519",
+        "3519, 3519, 3519"
+    })
+    void datesFromTheEndOfTheNumber(String written, String symbols, String code) {
+        var tin = Tin.parse(written);
+        assertThat(tin.symbols()).isEqualTo(symbols);
+        assertThat(tin.dateCode()).hasToString(code);
+        assertThat(tin.madeBefore2000()).isFalse();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"347", "DOT AB C2 347", "ABC2D347"})
+    void threeDigitsAreOfBefore2000(String written) {
+        assertThat(Tin.parse(written).madeBefore2000()).isTrue();
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "5419 | week of manufacture is 54, expected 01 to 53",
+                "0019 | week of manufacture is 00, expected 01 to 53",
+                "AB C2 35 | expected four digits for week and year",
+                "DOT | expected four digits for week and year",
+                "1ABC2DEFGH34563519 | expected 3 to 13 letters and digits",
+                "1AB_3519 | expected 3 to 13 letters and digits"
+            })
+    void otherNumbersAreRefused(String written, String part) {
+        assertThatThrownBy(() -> Tin.parse(written))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining(part);
+    }
+
+    @Test
+    void ageCountsFromTheWeekOfManufacture() {
+        var code = Objects.requireNonNull(Tin.parse("0120").dateCode());
+        assertThat(code.dated()).isEqualTo(LocalDate.of(2020, 1, 5));
+        assertThat(code.ageYears(LocalDate.of(2026, 1, 5))).isCloseTo(6, within(0.003));
+        assertThatThrownBy(() -> code.ageYears(LocalDate.of(2020, 1, 4)))
+                .hasMessage("date code 0120 is the week of 2020-01-05, expected one not after 2020-01-04");
+    }
+
+    /** A tyre moulded in an ISO week 53 of a year that has 52 weeks by the rule. */
+    @Test
+    void aWeek53IsAlwaysTaken() {
+        assertThat(new DateCode(53, 2020).dated()).isEqualTo(LocalDate.of(2021, 1, 3));
+    }
+}
