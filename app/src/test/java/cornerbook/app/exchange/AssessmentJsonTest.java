@@ -1,0 +1,38 @@
+package cornerbook.app.exchange;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import cornerbook.app.demo.DemoShop;
+import cornerbook.app.limits.LimitsFile;
+import cornerbook.core.visit.Assessor;
+import java.time.LocalDate;
+import org.junit.jupiter.api.Test;
+import tools.jackson.databind.json.JsonMapper;
+
+class AssessmentJsonTest {
+    private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
+
+    @Test
+    void findingsStandInTheFileAsTheyWereFound() {
+        var history = DemoShop.histories(TODAY).getFirst();
+        var assessment = new Assessor(LimitsFile.load())
+                .assess(history, history.visits().getLast().id());
+
+        var text = AssessmentJson.write(assessment);
+
+        var file = JsonMapper.shared().readTree(text);
+        assertThat(file.required("format").stringValue()).isEqualTo("cornerbook-assessment");
+        assertThat(file.required("visitId").stringValue())
+                .isEqualTo(assessment.visit().id());
+        assertThat(file.required("nextVisit").stringValue())
+                .isEqualTo(assessment.nextVisit().toString());
+        assertThat(file.required("findings")).hasSameSizeAs(assessment.findings());
+        var first = file.required("findings").get(0);
+        var gravest = assessment.findings().getFirst();
+        assertThat(first.required("verdict").stringValue())
+                .isEqualTo(gravest.verdict().name());
+        assertThat(first.required("title").stringValue()).isEqualTo(gravest.title());
+        assertThat(first.required("evidence")).hasSameSizeAs(gravest.evidence());
+        assertThat(text).doesNotContain(": null").isEqualTo(AssessmentJson.write(assessment));
+    }
+}
