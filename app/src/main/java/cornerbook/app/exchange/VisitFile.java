@@ -76,12 +76,10 @@ public final class VisitFile {
         try {
             root = MAPPER.readTree(json);
         } catch (JacksonException e) {
-            var place = e.getLocation();
-            return refused("this is not JSON at line %d, column %d: %s"
-                    .formatted(
-                            place == null ? 1 : place.getLineNr(),
-                            place == null ? 1 : place.getColumnNr(),
-                            e.getOriginalMessage()));
+            return refused(malformed(e));
+        }
+        if (root.isMissingNode()) {
+            return refused("there is nothing in it, expected a visit file");
         }
         var misshapen = VisitFileSchema.check(root);
         if (!misshapen.isEmpty()) {
@@ -99,6 +97,16 @@ public final class VisitFile {
     /** The visit file of a history; reading it gives the same history. */
     public static String write(CarHistory history) {
         return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(HistoryWriter.write(history)) + "\n";
+    }
+
+    private static String malformed(JacksonException e) {
+        var place = e.getLocation();
+        // What the parser adds in brackets is about its own settings.
+        var what = String.valueOf(e.getOriginalMessage()).replaceFirst("(?s) \\(.*", "");
+        return place == null
+                ? "expected JSON, but " + what
+                : "expected JSON, but at line %d, column %d: %s"
+                        .formatted(place.getLineNr(), place.getColumnNr(), what);
     }
 
     private static Refused refused(String message) {

@@ -8,6 +8,7 @@ import cornerbook.core.visit.Problem;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.stream.Collectors;
 import tools.jackson.databind.JsonNode;
 
 /** The published schema of the visit file. */
@@ -35,17 +36,32 @@ final class VisitFileSchema {
                         where + "/" + error.getProperty(),
                         "\"%s\" is no property here, expected only those of the visit file's schema"
                                 .formatted(error.getProperty()));
-            case "enum", "const", "type" ->
+            default ->
                 new Problem(
                         where,
                         "%s does not fit, expected %s".formatted(shorten(error.getInstanceNode()), expected(error)));
-            default -> new Problem(where, "%s: %s".formatted(shorten(error.getInstanceNode()), error.getMessage()));
         };
     }
 
+    /** What the keyword of the schema asks for, in words; the only pattern of the schema is that of dates. */
     private static String expected(Error error) {
-        var allowed = error.getSchemaNode();
-        return allowed.isArray() ? "one of " + allowed : String.valueOf(allowed);
+        var asked = error.getSchemaNode();
+        return switch (error.getKeyword()) {
+            case "enum", "type" -> asked.isArray() ? "one of " + words(asked) : words(asked);
+            case "pattern" -> "year-month-day as 2026-11-25";
+            case "minLength" -> "some text";
+            case "maxLength" -> "at most %s characters".formatted(asked);
+            case "maxItems" -> "at most %s items".formatted(asked);
+            case "minimum" -> "at least " + asked;
+            case "maximum" -> "at most " + asked;
+            default -> String.valueOf(asked);
+        };
+    }
+
+    private static String words(JsonNode asked) {
+        return asked.isArray()
+                ? asked.valueStream().map(JsonNode::asString).collect(Collectors.joining(", "))
+                : asked.asString();
     }
 
     private static String shorten(JsonNode node) {

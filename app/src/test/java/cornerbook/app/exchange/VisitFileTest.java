@@ -1,6 +1,7 @@
 package cornerbook.app.exchange;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import cornerbook.app.demo.DemoShop;
 import cornerbook.core.visit.CarHistory;
@@ -27,6 +28,17 @@ class VisitFileTest {
         assertThat(shop)
                 .allSatisfy(history -> assertThat(VisitFile.read(VisitFile.write(history), TODAY))
                         .isEqualTo(new VisitFile.Read(history)));
+    }
+
+    @Test
+    void exampleOfTheDocumentationIsRead() {
+        var example = Path.of("..", "docs", "examples", "seasonal-visit.json");
+
+        assertThat(VisitFile.read(example, TODAY)).isInstanceOfSatisfying(VisitFile.Read.class, read -> {
+            assertThat(VisitFile.read(VisitFile.write(read.history()), TODAY)).isEqualTo(read);
+            // NIST SP 811, appendix B.8: 6.894757 kPa to the psi (from memory).
+            assertThat(read.history().vehicle().front().placardPressureKpa()).isCloseTo(36 * 6.894757, within(1e-4));
+        });
     }
 
     @Test
