@@ -58,7 +58,7 @@ final class TreadFindings {
                 verdict,
                 "%s (%s): lowest %.1f mm, %s to hold until %s"
                         .formatted(
-                                name,
+                                Character.toUpperCase(name.charAt(0)) + name.substring(1),
                                 goingOn ? "on the car" : "coming off",
                                 groove.depthMm(),
                                 percent(forecast.probabilityHolds()),
@@ -129,7 +129,10 @@ final class TreadFindings {
             case UNSAFE -> "The %s is below the legal minimum (%s). It must not be driven on.".formatted(name, depth);
             case SPENT ->
                 goingOn
-                        ? "The %s is used up (%s). Replace it now.".formatted(name, depth)
+                        ? groove.depthMm() < forecast.limitMm() || forecast.horizon() == null
+                                ? "The %s is used up (%s). Replace it now.".formatted(name, depth)
+                                : "The %s will most likely not last until the next visit: sure only until %s (%s). Replace it now or come back before then."
+                                        .formatted(name, forecast.horizon(), depth)
                         : "The %s is not likely to last its next season (%s). Order tyres before it goes on again."
                                 .formatted(name, depth);
             case RUNS_OUT ->
