@@ -2,21 +2,29 @@ package cornerbook.core.quantity;
 
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.measure.IncommensurableException;
 import javax.measure.UnitConverter;
 import javax.measure.format.UnitFormat;
+import org.jspecify.annotations.Nullable;
 import systems.uom.ucum.format.UCUMFormat;
 
 /**
  * Reads and shows quantities. A number may have a decimal point or comma, or be a fraction ("9/32 in", "1 1/4 in"); a
- * bare number is in the book's unit. Factors are those of UCUM as the units library has them; checked against NIST SP 811.
+ * bare number is in the book's unit, a fraction needs its own. Factors are those of UCUM as the units library has them; checked against NIST SP 811.
  */
 public final class Quantities {
     private static final Pattern WRITTEN = Pattern.compile(
-            "(?<sign>[+\\-−]?)\\s*(?:(?:(?<whole>\\d+)\\s+)?(?<top>\\d+)\\s*/\\s*(?<bottom>\\d+)|(?<number>\\d+(?:[ \\u00a0\\u202f]\\d{3})*(?:[.,]\\d+)?))\\s*(?<unit>[^\\d\\s].*)?");
-    private static final Pattern THOUSANDS = Pattern.compile("\\d{1,3}(,\\d{3})+");
+            "(?<sign>[+\\-−]?)\\s*(?:(?:(?<whole>\\d+)\\s+)?(?<top>\\d+)\\s*/\\s*(?<bottom>\\d+)|(?<number>\\d+(?: \\d{3})*(?:[.,]\\d+)?))\\s*(?<unit>[^\\d\\s].*)?");
+    private static final Pattern THOUSANDS = Pattern.compile("[1-9]\\d{0,2}[.,]\\d{3}");
+    private static final Pattern OTHER_BLANKS = Pattern.compile("[\\s\\u00a0\\u2007\\u2009\\u202f]+");
+
+    /** Book units of numbers so large that a separator before three digits groups thousands: odometer, mass, cranking current. */
+    private static final Set<String> GROUPED_UNITS = Set.of("km", "kg", "A");
+
     private static final String NO_UNIT = "1";
     private static final Map<String, Double> MOVEMENT = Map.of("free", 0.0, "tight", 1.0, "seized", 2.0);
     private static final Map<String, UnitConverter> CONVERTERS = new ConcurrentHashMap<>();
@@ -32,7 +40,7 @@ public final class Quantities {
      * @throws IllegalArgumentException with one sentence, when the text is not a number with a unit that fits
      */
     public static double parse(String text, String bookUnit) {
-        var written = text.strip();
+        var written = OTHER_BLANKS.matcher(text).replaceAll(" ").strip();
         if (bookUnit.equals(NO_UNIT)) {
             return parseMovement(written);
         }
@@ -41,24 +49,23 @@ public final class Quantities {
             throw new IllegalArgumentException("\"%s\" is not a quantity, expected a number with %s"
                     .formatted(shorten(written), UnitSpelling.expected(bookUnit)));
         }
-        double value;
-        if (match.group("number") != null) {
-            value = number(match.group("number"), bookUnit);
-        } else {
-            double bottom = Double.parseDouble(match.group("bottom"));
-            if (bottom == 0) {
-                throw new IllegalArgumentException("\"%s\" divides by zero, expected a fraction".formatted(written));
-            }
-            value = Double.parseDouble(match.group("top")) / bottom;
-            value += match.group("whole") == null ? 0 : Double.parseDouble(match.group("whole"));
-        }
-        value = match.group("sign").isEmpty() || match.group("sign").equals("+") ? value : -value;
         var unit = match.group("unit");
-        return unit == null ? value : convert(value, unit, bookUnit, written);
+        double size = match.group("number") != null
+                ? number(match.group("number"), bookUnit, written)
+                : fraction(match, unit, written);
+        double value = match.group("sign").isEmpty() || match.group("sign").equals("+") ? size : -size;
+        double inBook = unit == null ? value : convert(value, unit, bookUnit, written);
+        if (!Double.isFinite(inBook)) {
+            throw new IllegalArgumentException("\"%s\" is too large a number".formatted(shorten(written)));
+        }
+        return inBook;
     }
 
     /** The value with its unit, digits as the trade reads them: "7.2 mm", "250 kPa", "12.65 V". */
     public static String show(double value, String bookUnit) {
+        if (!Double.isFinite(value)) {
+            throw new IllegalArgumentException("value is %s %s, expected a finite number".formatted(value, bookUnit));
+        }
         var digits = switch (bookUnit) {
             case "mm" -> Math.abs(value) < 1 && value != 0 ? "%.3f" : "%.1f";
             case "V" -> "%.2f";
@@ -71,13 +78,36 @@ public final class Quantities {
                     .findFirst()
                     .orElseGet(() -> String.valueOf(value));
         }
-        return String.format(Locale.ROOT, digits, value).replace('-', '−') + " " + bookUnit;
+        var shown = String.format(Locale.ROOT, digits, value);
+        var signed = shown.matches("-0(\\.0*)?") ? shown.substring(1) : shown.replace('-', '−');
+        return signed + " " + bookUnit;
     }
 
-    private static double number(String digits, String bookUnit) {
-        var plain = digits.replaceAll("[ \\u00a0\\u202f]", "");
-        boolean grouped = bookUnit.equals("km") && THOUSANDS.matcher(plain).matches();
-        return Double.parseDouble(grouped ? plain.replace(",", "") : plain.replace(',', '.'));
+    private static double number(String digits, String bookUnit, String written) {
+        var plain = digits.replace(" ", "");
+        if (!GROUPED_UNITS.contains(bookUnit) || !THOUSANDS.matcher(plain).matches()) {
+            return Double.parseDouble(plain.replace(',', '.'));
+        }
+        if (plain.indexOf('.') >= 0) {
+            throw new IllegalArgumentException(
+                    "\"%s\" can be read in two ways, expected thousands without a point".formatted(shorten(written)));
+        }
+        return Double.parseDouble(plain.replace(",", ""));
+    }
+
+    /** A fraction needs its unit: a bare "9/32" means inches in the trade, and would be a plausible depth in mm too. */
+    private static double fraction(Matcher match, @Nullable String unit, String written) {
+        double bottom = Double.parseDouble(match.group("bottom"));
+        if (bottom == 0) {
+            throw new IllegalArgumentException(
+                    "\"%s\" divides by zero, expected a fraction".formatted(shorten(written)));
+        }
+        if (unit == null) {
+            throw new IllegalArgumentException(
+                    "\"%s\" is a fraction without a unit, expected one as in 9/32 in".formatted(shorten(written)));
+        }
+        double part = Double.parseDouble(match.group("top")) / bottom;
+        return match.group("whole") == null ? part : part + Double.parseDouble(match.group("whole"));
     }
 
     private static double parseMovement(String written) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -24,6 +25,8 @@ class QuantitiesReferenceTest {
                 "1 lbf·in | N·m | 0.1129848290276",
                 "1 lb | kg | 0.45359237",
                 "1 mi | km | 1.609344",
+                "0 °F | °C | -17.7777777777777778",
+                "18 °F | °C | -7.7777777777777778",
                 "-8 °C | °C | -8",
                 "−8 °C | °C | -8",
                 "50 °F | °C | 10",
@@ -31,6 +34,16 @@ class QuantitiesReferenceTest {
                 "12400 mV | V | 12.4",
                 "48 200 km | km | 48200",
                 "48,200 km | km | 48200",
+                "26,000 mi | km | 41842.944",
+                "48\u00a0200\u202fkm | km | 48200",
+                "0,500 km | km | 0.5",
+                "1,000 CCA | A | 1000",
+                "2,100 kg | kg | 2100",
+                "0,030 mm | mm | 0.03",
+                "130 Nm | N·m | 130",
+                "130 N-m | N·m | 130",
+                "9/32″ | mm | 7.14375",
+                "20 ºC | °C | 20",
                 "5,5 mm | mm | 5.5",
                 "7.2 | mm | 7.2",
                 "seized | 1 | 2"
@@ -50,6 +63,10 @@ class QuantitiesReferenceTest {
                 "NaN mm | mm | is not a quantity",
                 "7 8 mm | mm | is not a quantity",
                 "32 psi | mm | has the unit \"psi\"",
+                "9/32 | mm | is a fraction without a unit, expected one as in 9/32 in",
+                "48.200 km | km | can be read in two ways, expected thousands without a point",
+                "Infinity | km | is not a quantity",
+                "1e5 km | km | has the unit \"e5 km\"",
                 "loose | 1 | expected free, tight or seized"
             })
     void refusesTheRestInOneSentence(String text, String bookUnit, String part) {
@@ -64,11 +81,21 @@ class QuantitiesReferenceTest {
             value = {
                 "7.23 | mm | 7.2 mm",
                 "-8 | °C | −8 °C",
+                "-0.3 | °C | 0 °C",
+                "-0.0004 | mm | 0.000 mm",
                 "12.648 | V | 12.65 V",
                 "0.03 | mm | 0.030 mm",
                 "1 | 1 | tight"
             })
     void showsWithUnit(double value, String bookUnit, String shown) {
         assertThat(Quantities.show(value, bookUnit)).isEqualTo(shown);
+    }
+
+    @Test
+    void aNumberBeyondTheDoublesIsRefused() {
+        assertThatThrownBy(() -> Quantities.parse("9".repeat(400) + " km", "km"))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageEndingWith("is too large a number");
+        assertThatThrownBy(() -> Quantities.show(Double.NaN, "mm")).hasMessageContaining("expected a finite number");
     }
 }

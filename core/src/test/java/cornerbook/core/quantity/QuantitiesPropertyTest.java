@@ -1,0 +1,50 @@
+package cornerbook.core.quantity;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.SplittableRandom;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class QuantitiesPropertyTest {
+    /** What is shown can be read again, and gives the value to within the digits shown. */
+    @ParameterizedTest
+    @CsvSource({
+        "mm, 0, 60, 0.05",
+        "kPa, 0, 1000, 0.5",
+        "N·m, 0, 1000, 0.5",
+        "°C, -50, 350, 0.5",
+        "V, 0, 18, 0.005",
+        "A, 0, 2000, 0.5",
+        "km, 0, 900000, 0.5",
+        "kg, 0, 4000, 0.5"
+    })
+    void whatIsShownIsReadBack(String bookUnit, double lowest, double highest, double halfDigit) {
+        var random = new SplittableRandom(20_260_101);
+        for (int i = 0; i < 500; i++) {
+            double value = random.nextDouble(lowest, highest);
+            double again = Quantities.parse(Quantities.show(value, bookUnit), bookUnit);
+            assertThat(again).isCloseTo(value, within(halfDigit * (1 + 1e-9)));
+            assertThat(Quantities.show(again, bookUnit)).isEqualTo(Quantities.show(value, bookUnit));
+        }
+    }
+
+    /** A value is the same whichever unit it was written in. */
+    @ParameterizedTest
+    @CsvSource({
+        "mm, in, 25.4",
+        "kPa, bar, 100",
+        "N·m, lbf·ft, 1.3558179483314004",
+        "kg, lb, 0.45359237",
+        "km, mi, 1.609344"
+    })
+    void theUnitThatWasWrittenDoesNotMatter(String bookUnit, String written, double factor) {
+        var random = new SplittableRandom(20_260_102);
+        for (int i = 0; i < 500; i++) {
+            int value = random.nextInt(1, 1000);
+            assertThat(Quantities.parse(value + " " + written, bookUnit))
+                    .isCloseTo(Quantities.parse(value + " " + bookUnit, bookUnit) * factor, within(1e-9 * value));
+        }
+    }
+}
