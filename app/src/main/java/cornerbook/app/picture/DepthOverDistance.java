@@ -16,12 +16,12 @@ import java.util.stream.Stream;
  * band that holds it at 90 %, and the limit.
  */
 public final class DepthOverDistance {
-    private static final int WIDTH = 420;
-    private static final int HEIGHT = 230;
-    private static final double LEFT_X = 44;
-    private static final double RIGHT_X = 406;
+    private static final int WIDTH = 330;
+    private static final int HEIGHT = 212;
+    private static final double LEFT_X = 30;
+    private static final double RIGHT_X = 320;
     private static final double TOP_Y = 30;
-    private static final double BOTTOM_Y = 186;
+    private static final double BOTTOM_Y = 168;
 
     private final GrooveForecast groove;
     private final double limitMm;

@@ -16,13 +16,13 @@ import java.util.stream.Collectors;
  * where the surface was when new. On a left wheel the outer groove lies left, on a right wheel right.
  */
 public final class TreadSection {
-    private static final int WIDTH = 300;
+    private static final int WIDTH = 220;
     private static final int HEIGHT = 150;
-    private static final double LEFT_X = 34;
-    private static final double RIGHT_X = 266;
+    private static final double LEFT_X = 16;
+    private static final double RIGHT_X = 204;
     private static final double BOTTOM_Y = 96;
     private static final double NEW_Y = 26;
-    private static final double GROOVE_HALF_WIDTH = 11;
+    private static final double GROOVE_HALF_WIDTH = 9;
 
     private TreadSection() {}
 
@@ -57,7 +57,7 @@ public final class TreadSection {
         svg.words(
                 RIGHT_X,
                 NEW_Y - 7,
-                11,
+                12,
                 Anchor.END,
                 Palette.SLATE,
                 false,
@@ -70,7 +70,7 @@ public final class TreadSection {
         svg.words(
                 LEFT_X - 10,
                 NEW_Y - 7,
-                11,
+                12,
                 Anchor.START,
                 Palette.PLUM,
                 false,
@@ -86,7 +86,7 @@ public final class TreadSection {
                     below ? Palette.PLUM : Palette.INK,
                     true,
                     String.format(Locale.ROOT, "%.1f", groove.depthMm()));
-            svg.words(x, 143, 11, Anchor.MIDDLE, Palette.INK, false, wordOf(groove.groove()));
+            svg.words(x, 144, 12, Anchor.MIDDLE, Palette.INK, false, wordOf(groove.groove()));
         }
         return svg.close();
     }
@@ -120,9 +120,9 @@ public final class TreadSection {
     private static double middleX(TyreForecast tyre, Spot groove) {
         boolean outerIsLeft = tyre.corner().side() == Side.LEFT;
         return switch (groove) {
-            case CENTRE -> 150;
-            case OUTER -> outerIsLeft ? 76 : 224;
-            case INNER -> outerIsLeft ? 224 : 76;
+            case CENTRE -> 110;
+            case OUTER -> outerIsLeft ? 48 : 172;
+            case INNER -> outerIsLeft ? 172 : 48;
         };
     }
 

@@ -1,0 +1,120 @@
+package cornerbook.app.web;
+
+import cornerbook.app.book.Book;
+import cornerbook.app.book.BookException;
+import cornerbook.app.handover.HandoverSheet;
+import cornerbook.core.visit.Assessment;
+import cornerbook.core.visit.Assessor;
+import io.helidon.http.HttpException;
+import io.helidon.webserver.WebServer;
+import io.helidon.webserver.http.HttpRouting;
+import io.helidon.webserver.http.ServerResponse;
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.function.BiFunction;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+
+/** The running web server. It listens on loopback only. */
+public final class CornerbookServer {
+    private static final Logger LOG = Logger.getLogger(CornerbookServer.class.getName());
+    private final WebServer server;
+
+    private CornerbookServer(WebServer server) {
+        this.server = server;
+    }
+
+    /**
+     * Serves the book until it is stopped.
+     *
+     * @param port 0 takes any free one
+     * @param clock says what day it is
+     * @throws IllegalStateException with one sentence when the port is in use
+     */
+    public static CornerbookServer start(Book book, Assessor assessor, int port, Clock clock) {
+        return start(book, assessor, port, clock, HandoverSheet::render);
+    }
+
+    static CornerbookServer start(
+            Book book, Assessor assessor, int port, Clock clock, BiFunction<Assessment, Instant, byte[]> sheet) {
+        requireFree(port);
+        var pages = new Pages();
+        var server = WebServer.builder()
+                .address(InetAddress.getLoopbackAddress())
+                .port(port)
+                .maxPayloadSize(Form.LARGEST_BYTES)
+                .shutdownHook(false)
+                .shutdownGracePeriod(Duration.ofMillis(200))
+                .routing(routing -> route(routing, pages, new Desk(book, assessor, clock), sheet))
+                .build();
+        server.start();
+        if (!server.isRunning()) {
+            throw new IllegalStateException("The pages could not be served on port %d.".formatted(port));
+        }
+        return new CornerbookServer(server);
+    }
+
+    /** Asked beforehand, as the server itself only logs that it could not start. */
+    private static void requireFree(int port) {
+        try (var probe = new ServerSocket(port, 1, InetAddress.getLoopbackAddress())) {
+            LOG.log(Level.FINE, "Port {0} is free", probe.getLocalPort());
+        } catch (IOException e) {
+            throw new IllegalStateException(
+                    "Port %d is in use by another program, choose another one with --port.".formatted(port), e);
+        }
+    }
+
+    public int port() {
+        return server.port();
+    }
+
+    public void stop() {
+        server.stop();
+    }
+
+    private static void route(
+            HttpRouting.Builder routing, Pages pages, Desk desk, BiFunction<Assessment, Instant, byte[]> sheet) {
+        var today = new TodayHandler(desk, pages);
+        var vehicle = new VehicleHandler(desk, pages);
+        var newVisit = new NewVisitHandler(desk, pages);
+        var entry = new EntryHandler(desk, pages);
+        var findings = new FindingsHandler(desk, pages, sheet);
+        routing.addFilter(new RequestGuard());
+        routing.get("/", today::show)
+                .get("/assets/{digest}/{name}", pages::sendAsset)
+                .get("/cars/{id}", vehicle::show)
+                .get("/cars/{id}/visits/new", newVisit::show)
+                .post("/cars/{id}/visits/new", newVisit::save)
+                .get("/visits/{id}", entry::show)
+                .post("/visits/{id}", entry::saveReadings)
+                .post("/visits/{id}/leaving", entry::saveLeaving)
+                .post("/visits/{id}/retorque", entry::saveRetorque)
+                .get("/visits/{id}/findings", findings::show)
+                .get("/visits/{id}/handover.pdf", findings::sendSheet)
+                .any((request, response) -> pages.sendProblem(response, 404, "There is no page at this address."));
+        routing.error(
+                PageException.class,
+                (request, response, problem) -> pages.sendProblem(response, problem.status(), sentence(problem)));
+        routing.error(
+                BookException.class,
+                (request, response, problem) -> pages.sendProblem(response, 503, sentence(problem)));
+        routing.error(
+                HttpException.class,
+                (request, response, problem) -> pages.sendProblem(
+                        response, problem.status().code(), "The request was not understood, nothing was stored."));
+        routing.error(RuntimeException.class, (request, response, problem) -> sendFault(pages, response, problem));
+    }
+
+    private static void sendFault(Pages pages, ServerResponse response, RuntimeException problem) {
+        LOG.log(Level.WARNING, "A page failed", problem);
+        pages.sendProblem(response, 500, "The program made a mistake on this page; what was stored before is safe.");
+    }
+
+    private static String sentence(Exception problem) {
+        return String.valueOf(problem.getMessage());
+    }
+}

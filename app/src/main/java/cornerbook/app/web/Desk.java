@@ -1,0 +1,40 @@
+package cornerbook.app.web;
+
+import cornerbook.app.book.Book;
+import cornerbook.core.visit.Assessment;
+import cornerbook.core.visit.Assessor;
+import cornerbook.core.visit.CarHistory;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.Optional;
+
+/** What every page works with: the book, the assessor and the day. */
+record Desk(Book book, Assessor assessor, Clock clock) {
+    LocalDate today() {
+        return LocalDate.now(clock);
+    }
+
+    Instant now() {
+        return clock.instant();
+    }
+
+    /** The car, or a page that says that there is none. */
+    CarHistory getHistory(String vehicleId) {
+        return book.findHistory(vehicleId)
+                .orElseThrow(() -> new PageException(404, "The book has no car with this address."));
+    }
+
+    CarHistory getHistoryOfVisit(String visitId) {
+        return book.findHistoryOfVisit(visitId)
+                .orElseThrow(() -> new PageException(404, "The book has no visit with this address."));
+    }
+
+    /** The latest visit with all that was found out at it; empty for a car without visits. */
+    Optional<Assessment> assessLatest(CarHistory history) {
+        return history.visits().isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        assessor.assess(history, history.visits().getLast().id()));
+    }
+}

@@ -1,0 +1,282 @@
+package cornerbook.app.web;
+
+import cornerbook.app.web.EntryPage.Field;
+import cornerbook.app.web.EntryPage.Group;
+import cornerbook.app.web.EntryPage.Section;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.visit.CarHistory;
+import cornerbook.core.visit.Measure;
+import cornerbook.core.visit.Reading;
+import cornerbook.core.visit.Visit;
+import cornerbook.core.visit.VisitRules;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The readings of one visit as fields, and what was typed into them as readings. A field that still says what it showed
+ * gives nothing; one that says something else than the stored reading is a correction and needs a reason.
+ */
+final class EntryForm {
+    private static final String DUST = "Wet the dust, never blow it off.";
+    private static final String TORQUE =
+            "On the ground, in sequence; a wrench that clicks without moving has not measured.";
+    private static final String WHEELS_FIRST = "Opens once the wheels leaving on are recorded, further down.";
+    private static final String TWELVE_VOLT = "Let the car sleep first: awake, its converter holds the voltage up.";
+
+    private final CarHistory history;
+    private final Visit visit;
+    private final Form form;
+    private final Map<String, String> errors = new HashMap<>();
+    private final Map<String, Reading> typed = new LinkedHashMap<>();
+    private String problem = "";
+
+    EntryForm(CarHistory history, Visit visit, Form form) {
+        this.history = history;
+        this.visit = visit;
+        this.form = form;
+    }
+
+    /** The readings that were typed; empty when one of them cannot stand. Then the sections carry the sentences. */
+    List<Reading> check(LocalDate today) {
+        sections().stream().flatMap(List::stream).forEach(this::take);
+        for (var name : form.fields().keySet()) {
+            if (name.startsWith("was.") && !isKnown(name.substring(4))) {
+                problem =
+                        "The wheels of this visit have changed since the form was opened; nothing was stored, open it anew.";
+            }
+        }
+        if (errors.isEmpty()) {
+            checkRules(today);
+        }
+        return errors.isEmpty() && problem.isEmpty() ? List.copyOf(typed.values()) : List.of();
+    }
+
+    boolean isSound() {
+        return errors.isEmpty() && problem.isEmpty();
+    }
+
+    void refuse(String sentence) {
+        problem = sentence;
+    }
+
+    String problem() {
+        return problem;
+    }
+
+    int errors() {
+        return errors.size();
+    }
+
+    List<Section> corners() {
+        var corners = new ArrayList<Section>();
+        for (var corner : Corner.values()) {
+            corners.add(new Section(corner, groupsAt(corner)));
+        }
+        return corners;
+    }
+
+    Section vehicle() {
+        return new Section(null, List.of(group("12 V battery, fluid, temperature", TWELVE_VOLT, vehicleSlots())));
+    }
+
+    private List<Group> groupsAt(Corner corner) {
+        var arrived = visit.arrivedOn().get(corner);
+        var left = visit.leftOn().get(corner);
+        var groups = new ArrayList<Group>();
+        boolean stays = arrived != null && arrived.equals(left);
+        if (arrived != null) {
+            groups.add(group(
+                    (stays ? "Wheel " : left == null ? "Wheel as it came, " : "Coming off, ") + arrived,
+                    "",
+                    arrivedSlots(corner, arrived)));
+        }
+        groups.add(group("Brake", DUST, brakeSlots(corner)));
+        if (left != null) {
+            groups.add(group((stays ? "Wheel " : "Going on, ") + left, TORQUE, leavingSlots(corner, left, !stays)));
+        } else {
+            groups.add(new Group("Wheel going on", WHEELS_FIRST, List.of()));
+        }
+        return groups;
+    }
+
+    private List<List<Slot>> sections() {
+        var slots = new ArrayList<List<Slot>>();
+        for (var corner : Corner.values()) {
+            var arrived = visit.arrivedOn().get(corner);
+            var left = visit.leftOn().get(corner);
+            if (arrived != null) {
+                slots.add(arrivedSlots(corner, arrived));
+            }
+            slots.add(brakeSlots(corner));
+            if (left != null) {
+                slots.add(leavingSlots(corner, left, !left.equals(arrived)));
+            }
+        }
+        slots.add(vehicleSlots());
+        return slots;
+    }
+
+    private static List<Slot> arrivedSlots(Corner corner, String tag) {
+        return Slot.at(corner, tag, Measure.TREAD_DEPTH, Measure.PRESSURE_FOUND);
+    }
+
+    private static List<Slot> leavingSlots(Corner corner, String tag, boolean withTread) {
+        return withTread
+                ? Slot.at(
+                        corner,
+                        tag,
+                        Measure.TREAD_DEPTH,
+                        Measure.PRESSURE_FOUND,
+                        Measure.PRESSURE_SET,
+                        Measure.WHEEL_TORQUE)
+                : Slot.at(corner, tag, Measure.PRESSURE_SET, Measure.WHEEL_TORQUE);
+    }
+
+    private static List<Slot> brakeSlots(Corner corner) {
+        return Slot.at(
+                corner,
+                null,
+                Measure.PAD_THICKNESS,
+                Measure.PAD_MOVEMENT,
+                Measure.DISC_THICKNESS,
+                Measure.DISC_RUNOUT,
+                Measure.DISC_THICKNESS_VARIATION);
+    }
+
+    private static List<Slot> vehicleSlots() {
+        return Slot.at(
+                null,
+                null,
+                Measure.TYRE_TEMPERATURE,
+                Measure.BATTERY_VOLTAGE,
+                Measure.BATTERY_CRANKING_CURRENT,
+                Measure.BATTERY_TEMPERATURE,
+                Measure.BRAKE_FLUID_BOILING_POINT);
+    }
+
+    private Group group(String title, String note, List<Slot> slots) {
+        return new Group(title, note, slots.stream().map(this::field).toList());
+    }
+
+    private Field field(Slot slot) {
+        var key = slot.key();
+        var stored = slot.findIn(visit);
+        var shown = stored.map(reading -> show(slot, reading)).orElse("");
+        return new Field(
+                key,
+                Words.measure(slot.measure(), slot.spot()),
+                slot.measure() == Measure.PAD_MOVEMENT ? "" : slot.measure().unit(),
+                form.has(key) ? form.get(key) : shown,
+                stored.map(Reading::id).orElse(""),
+                slot.measure() == Measure.PAD_MOVEMENT,
+                errors.getOrDefault(key, ""),
+                form.get("reason." + key),
+                stored.isPresent() && errors.containsKey(key));
+    }
+
+    private static String show(Slot slot, Reading reading) {
+        return slot.measure() == Measure.PAD_MOVEMENT
+                ? Words.movement(reading.value())
+                : Typed.withoutUnit(reading.asWritten(), slot.measure().unit());
+    }
+
+    private boolean isKnown(String key) {
+        return sections().stream()
+                .flatMap(List::stream)
+                .anyMatch(slot -> slot.key().equals(key));
+    }
+
+    private void take(Slot slot) {
+        var key = slot.key();
+        var text = form.get(key);
+        var stored = slot.findIn(visit).orElse(null);
+        boolean showedNothing = form.get("was." + key).isEmpty();
+        if (!form.has(key) || (text.isEmpty() && showedNothing)) {
+            return;
+        }
+        if (text.isEmpty()) {
+            errors.put(key, "A reading is never deleted; type the right value and say why.");
+            return;
+        }
+        try {
+            double value = Typed.valueOf(slot.measure(), text);
+            if (stored == null) {
+                typed.put(key, read(slot, value, text, null, null));
+            } else if (Math.abs(stored.value() - value) > 1e-9) {
+                correct(slot, value, text, stored, showedNothing);
+            }
+        } catch (IllegalArgumentException e) {
+            errors.put(key, String.valueOf(e.getMessage()));
+        }
+    }
+
+    private void correct(Slot slot, double value, String text, Reading stored, boolean showedNothing) {
+        var key = slot.key();
+        var reason = form.get("reason." + key);
+        if (reason.isEmpty()) {
+            errors.put(
+                    key,
+                    showedNothing
+                            ? "Meanwhile %s was stored here; say why it changes, or take that value."
+                                    .formatted(stored.asWritten())
+                            : "%s is stored; say why it changes.".formatted(stored.asWritten()));
+        } else {
+            typed.put(key, read(slot, value, text, stored.id(), reason));
+        }
+    }
+
+    private Reading read(Slot slot, double value, String text, @Nullable String corrects, @Nullable String reason) {
+        var seed = String.join("|", form.get("form"), visit.id(), slot.key(), text, String.valueOf(corrects));
+        return new Reading(
+                UUID.nameUUIDFromBytes(seed.getBytes(StandardCharsets.UTF_8)).toString(),
+                slot.measure(),
+                slot.corner(),
+                slot.wheelTag(),
+                slot.spot(),
+                value,
+                slot.measure() == Measure.PAD_MOVEMENT
+                        ? text
+                        : Typed.withUnit(text, slot.measure().unit()),
+                corrects,
+                reason);
+    }
+
+    /** The rules that look at more than one value, asked before the book asks them, to place the sentence. */
+    private void checkRules(LocalDate today) {
+        var readings = new ArrayList<>(visit.readings());
+        readings.addAll(typed.values());
+        var with = new Visit(
+                visit.id(),
+                visit.date(),
+                visit.odometerKm(),
+                visit.technician(),
+                visit.arrivedOn(),
+                visit.leftOn(),
+                readings,
+                visit.workDone(),
+                visit.notes(),
+                visit.nextVisitDue());
+        int index = history.visits().indexOf(visit);
+        var visits = new ArrayList<>(history.visits());
+        visits.set(index, with);
+        var checked = new CarHistory(history.vehicle(), history.customer(), history.sets(), visits);
+        var keys = List.copyOf(typed.keySet());
+        var prefix = "/visits/" + index + "/readings/";
+        for (var found : VisitRules.check(checked, today)) {
+            if (found.where().startsWith(prefix)) {
+                var number = found.where().substring(prefix.length()).replaceFirst("/.*", "");
+                int place = Integer.parseInt(number) - visit.readings().size();
+                if (place >= 0) {
+                    errors.put(keys.get(place), Typed.sentence(found.message()));
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,46 @@
+package cornerbook.app.web;
+
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+
+/** Addresses of the pages. */
+public final class Links {
+    private Links() {}
+
+    public static String car(String vehicleId) {
+        return "/cars/" + segment(vehicleId);
+    }
+
+    public static String newVisit(String vehicleId) {
+        return car(vehicleId) + "/visits/new";
+    }
+
+    public static String visit(String visitId) {
+        return "/visits/" + segment(visitId);
+    }
+
+    public static String findings(String visitId) {
+        return visit(visitId) + "/findings";
+    }
+
+    public static String handover(String visitId) {
+        return visit(visitId) + "/handover.pdf";
+    }
+
+    public static String leaving(String visitId) {
+        return visit(visitId) + "/leaving";
+    }
+
+    public static String retorque(String visitId) {
+        return visit(visitId) + "/retorque";
+    }
+
+    /** The visit with the wheels of one set filled in as those that leave on the car. */
+    public static String leavingWith(String visitId, String setId) {
+        return visit(visitId) + "?set=" + segment(setId) + "#leaving";
+    }
+
+    private static String segment(String words) {
+        return URLEncoder.encode(words, StandardCharsets.UTF_8).replace("+", "%20");
+    }
+}

@@ -1,0 +1,66 @@
+package cornerbook.app.web;
+
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.Utf8ByteOutput;
+import io.helidon.http.HeaderNames;
+import io.helidon.webserver.http.ServerRequest;
+import io.helidon.webserver.http.ServerResponse;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.Map;
+
+/** Renders the templates and sends pages. */
+final class Pages {
+    private final TemplateEngine engine =
+            TemplateEngine.createPrecompiled(null, ContentType.Html, null, "cornerbook.app.pages");
+    private final Assets assets = new Assets();
+
+    Pages() {
+        engine.setBinaryStaticContent(false);
+    }
+
+    /** Sends a page whose template takes one model. */
+    void send(ServerResponse response, int status, String template, Object model) {
+        var output = new Utf8ByteOutput();
+        engine.render("web/" + template + ".jte", Map.of("page", model, "assets", assets.basePath()), output);
+        var bytes = new ByteArrayOutputStream(output.getContentLength());
+        try {
+            output.writeTo(bytes);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        response.status(status);
+        response.header(HeaderNames.CONTENT_TYPE, "text/html; charset=utf-8");
+        response.header(HeaderNames.CACHE_CONTROL, "no-store");
+        response.send(bytes.toByteArray());
+    }
+
+    void sendProblem(ServerResponse response, int status, String sentence) {
+        send(response, status, "problem", new ProblemPage(status, sentence));
+    }
+
+    void sendAsset(ServerRequest request, ServerResponse response) {
+        var asset = assets.find(pathValue(request, "name"))
+                .orElseThrow(() -> new PageException(404, "There is no such file."));
+        response.header(HeaderNames.CONTENT_TYPE, asset.type());
+        response.header(HeaderNames.CACHE_CONTROL, "public, max-age=31536000, immutable");
+        response.send(asset.content());
+    }
+
+    /** After a change: the browser asks for the page anew, so that reloading sends nothing twice. */
+    static void redirect(ServerResponse response, String path) {
+        response.status(303);
+        response.header(HeaderNames.LOCATION, path);
+        response.send();
+    }
+
+    static String pathValue(ServerRequest request, String name) {
+        return request.path().pathParameters().get(name);
+    }
+
+    static String queryValue(ServerRequest request, String name) {
+        return request.query().first(name).orElse("").strip();
+    }
+}

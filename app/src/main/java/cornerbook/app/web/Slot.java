@@ -1,0 +1,64 @@
+package cornerbook.app.web;
+
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.Spot;
+import cornerbook.core.visit.Measure;
+import cornerbook.core.visit.Reading;
+import cornerbook.core.visit.Visit;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** A place for one reading of a visit; null where the measure has no such thing. */
+record Slot(
+        Measure measure,
+        @Nullable Corner corner,
+        @Nullable String wheelTag,
+        @Nullable Spot spot) {
+    /** Name of its field in the form. */
+    String key() {
+        return String.join(
+                ".",
+                measure.name(),
+                corner == null ? "" : corner.name(),
+                spot == null ? "" : spot.name(),
+                wheelTag == null ? "" : wheelTag);
+    }
+
+    /** The reading that stands here: the last one that no other corrects. */
+    Optional<Reading> findIn(Visit visit) {
+        var corrected = new HashSet<String>();
+        visit.readings().stream()
+                .map(Reading::corrects)
+                .filter(Objects::nonNull)
+                .forEach(corrected::add);
+        return visit.readings().stream()
+                .filter(this::holds)
+                .filter(reading -> !corrected.contains(reading.id()))
+                .reduce((first, last) -> last);
+    }
+
+    private boolean holds(Reading reading) {
+        return reading.measure() == measure
+                && reading.corner() == corner
+                && Objects.equals(reading.wheelTag(), wheelTag)
+                && reading.spot() == spot;
+    }
+
+    /** All slots of these measures at one corner, in the order of the work. */
+    static List<Slot> at(@Nullable Corner corner, @Nullable String wheelTag, Measure... measures) {
+        return List.of(measures).stream()
+                .flatMap(measure -> measure.spots().isEmpty()
+                        ? List.of(new Slot(measure, corner, wheelTag, null)).stream()
+                        : acrossFromOutside().stream()
+                                .filter(measure.spots()::contains)
+                                .map(spot -> new Slot(measure, corner, wheelTag, spot)))
+                .toList();
+    }
+
+    private static List<Spot> acrossFromOutside() {
+        return List.of(Spot.OUTER, Spot.CENTRE, Spot.INNER);
+    }
+}

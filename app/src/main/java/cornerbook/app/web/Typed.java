@@ -1,0 +1,67 @@
+package cornerbook.app.web;
+
+import cornerbook.core.quantity.Quantities;
+import cornerbook.core.visit.Measure;
+import java.util.Locale;
+
+/** Values as people type them: a bare number is in the book's unit, another unit may be written behind it. */
+final class Typed {
+    private Typed() {}
+
+    /**
+     * The value in the measure's unit.
+     *
+     * @throws IllegalArgumentException with one sentence when it cannot be a reading
+     */
+    static double valueOf(Measure measure, String text) {
+        if (measure == Measure.PAD_MOVEMENT) {
+            return switch (text) {
+                case "free" -> 0;
+                case "tight" -> 1;
+                case "seized" -> 2;
+                default -> throw new IllegalArgumentException("Pad movement is free, tight or seized.");
+            };
+        }
+        double value = valueOf(text, measure.unit());
+        if (!(value >= measure.lowest() && value <= measure.highest())) {
+            throw new IllegalArgumentException("%s %s cannot be, expected %s to %s %s."
+                    .formatted(
+                            Words.number(value),
+                            measure.unit(),
+                            Words.number(measure.lowest()),
+                            Words.number(measure.highest()),
+                            measure.unit()));
+        }
+        return value;
+    }
+
+    /** The value in this unit. */
+    static double valueOf(String text, String unit) {
+        try {
+            return Quantities.parse(text, unit);
+        } catch (IllegalArgumentException e) {
+            throw new IllegalArgumentException(sentence(String.valueOf(e.getMessage())), e);
+        }
+    }
+
+    /** What was typed, with the unit that it was meant in. */
+    static String withUnit(String text, String unit) {
+        return text.matches("[+-]?[0-9.,]+") ? text + " " + unit : text;
+    }
+
+    /** The inverse of {@link #withUnit}, for the field, where the unit stands beside it. */
+    static String withoutUnit(String asWritten, String unit) {
+        return asWritten.endsWith(" " + unit)
+                ? asWritten.substring(0, asWritten.length() - unit.length() - 1)
+                : asWritten;
+    }
+
+    /** With a capital and a full stop. */
+    static String sentence(String message) {
+        return message.isEmpty()
+                ? message
+                : message.substring(0, 1).toUpperCase(Locale.ROOT)
+                        + message.substring(1)
+                        + (message.endsWith(".") ? "" : ".");
+    }
+}

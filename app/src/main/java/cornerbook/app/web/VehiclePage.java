@@ -1,0 +1,84 @@
+package cornerbook.app.web;
+
+import cornerbook.app.picture.CarFromAbove;
+import cornerbook.app.picture.CornerLabel;
+import cornerbook.app.picture.DepthOverDistance;
+import cornerbook.app.picture.TreadSection;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.visit.Assessment;
+import cornerbook.core.visit.CarHistory;
+import cornerbook.core.visit.Finding;
+import cornerbook.core.visit.SetForecast;
+import cornerbook.core.visit.SetForecast.GrooveForecast;
+import cornerbook.core.visit.SetForecast.TyreForecast;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A car: its corners, its sets, its visits, its specification.
+ *
+ * @param assessment of the latest visit; null when there is none
+ */
+public record VehiclePage(CarHistory history, @Nullable Assessment assessment) {
+    public List<SetForecast> forecasts() {
+        return assessment == null ? List.of() : assessment.forecasts();
+    }
+
+    public List<Finding> findings() {
+        return assessment == null ? List.of() : assessment.findings();
+    }
+
+    /** The car from above; each corner with its lowest groove and the gravest of what was found there. */
+    public String carPicture() {
+        var labels = new EnumMap<Corner, CornerLabel>(Corner.class);
+        forecasts().stream().findFirst().ifPresent(forecast -> {
+            for (var tyre : forecast.tyres()) {
+                var lowest = lowestMm(tyre);
+                if (lowest.isEmpty()) {
+                    continue;
+                }
+                labels.put(
+                        tyre.corner(),
+                        gravestAt(tyre, forecast)
+                                .map(finding ->
+                                        CornerLabel.ofDepth(finding.verdict(), finding.lifeLeft(), lowest.get()))
+                                .orElseGet(() -> CornerLabel.ofWheel(Words.number(lowest.get()) + " mm", "")));
+            }
+        });
+        return CarFromAbove.svg(labels);
+    }
+
+    public String treadPicture(SetForecast forecast, TyreForecast tyre) {
+        return TreadSection.svg(tyre, forecast.limitMm(), tyre.wheel().tyre().newDepthMm());
+    }
+
+    public String depthPicture(SetForecast forecast, TyreForecast tyre) {
+        return DepthOverDistance.svg(tyre, forecast.limitMm());
+    }
+
+    public String role(SetForecast forecast) {
+        return forecast.role() == SetForecast.Role.GOING_ON ? "on the car" : "off the car, judged for its next season";
+    }
+
+    /** The set's own finding counts at the corner with the lowest groove: it is that one that decides. */
+    private Optional<Finding> gravestAt(TyreForecast tyre, SetForecast forecast) {
+        var decides = forecast.tyres().stream()
+                .filter(other -> lowestMm(other).isPresent())
+                .min(Comparator.comparing(other -> lowestMm(other).orElseThrow()))
+                .filter(tyre::equals)
+                .isPresent();
+        return findings().stream()
+                .filter(finding -> finding.subject().corner() == tyre.corner()
+                        || (decides
+                                && forecast.set().id().equals(finding.subject().setId())))
+                .max(Comparator.comparing(Finding::verdict)
+                        .thenComparing(Comparator.comparing(Finding::lifeLeft).reversed()));
+    }
+
+    private static Optional<Double> lowestMm(TyreForecast tyre) {
+        return tyre.grooves().stream().map(GrooveForecast::depthMm).min(Double::compare);
+    }
+}

@@ -1,0 +1,118 @@
+package cornerbook.app.web;
+
+import cornerbook.app.picture.VerdictMark;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.DriveLayout;
+import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.corner.Spot;
+import cornerbook.core.visit.Finding;
+import cornerbook.core.visit.Measure;
+import cornerbook.core.visit.Subject;
+import cornerbook.core.visit.Verdict;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/** How values are written for people on the pages. */
+public final class Words {
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
+
+    private Words() {}
+
+    public static String day(@Nullable LocalDate date) {
+        return date == null ? "–" : DAY.format(date);
+    }
+
+    /** Whole kilometres with a thin space between the thousands. */
+    public static String km(double distanceKm) {
+        return String.format(Locale.ROOT, "%,.0f", distanceKm).replace(',', '\u202f') + " km";
+    }
+
+    /** Up to three digits after the point, none without need. */
+    public static String number(double value) {
+        return new DecimalFormat("0.###", DecimalFormatSymbols.getInstance(Locale.ROOT)).format(value);
+    }
+
+    public static String percent(double share) {
+        return share > 0.995 && share < 1
+                ? "over 99 %"
+                : share < 0.005 && share > 0 ? "under 1 %" : Math.round(share * 100) + " %";
+    }
+
+    public static String season(SeasonKind season) {
+        return switch (season) {
+            case SUMMER -> "Summer";
+            case WINTER -> "Winter";
+            case ALL_SEASON -> "All-season";
+        };
+    }
+
+    public static String drive(DriveLayout drive) {
+        return switch (drive) {
+            case FRONT -> "front-wheel drive";
+            case REAR -> "rear-wheel drive";
+            case ALL -> "all-wheel drive";
+        };
+    }
+
+    public static String corner(Corner corner) {
+        return switch (corner) {
+            case LF -> "left front";
+            case RF -> "right front";
+            case LR -> "left rear";
+            case RR -> "right rear";
+        };
+    }
+
+    public static String part(Subject.Part part) {
+        return switch (part) {
+            case WHEEL_SET -> "Wheel set";
+            case TREAD_PATTERN -> "Tread pattern";
+            case TYRE_AGE -> "Tyre age";
+            case PRESSURE -> "Pressure";
+            case WHEEL_TORQUE -> "Wheel torque";
+            case PAD -> "Pads";
+            case DISC -> "Disc";
+            case BRAKE_FLUID -> "Brake fluid";
+            case BATTERY -> "12 V battery";
+        };
+    }
+
+    /** The measure as a label, with its spot. */
+    public static String measure(Measure measure, @Nullable Spot spot) {
+        var name = switch (measure) {
+            case TREAD_DEPTH -> "Tread";
+            case PRESSURE_FOUND -> "Pressure found";
+            case PRESSURE_SET -> "Pressure set";
+            case WHEEL_TORQUE -> "Wheel torque";
+            case PAD_THICKNESS -> "Pad";
+            case PAD_MOVEMENT -> "Pad movement";
+            case DISC_THICKNESS -> "Disc thickness";
+            case DISC_THICKNESS_VARIATION -> "Thickness variation";
+            case DISC_RUNOUT -> "Runout";
+            case TYRE_TEMPERATURE -> "Tyre temperature";
+            case BATTERY_VOLTAGE -> "12 V battery at rest";
+            case BATTERY_CRANKING_CURRENT -> "Cranking current";
+            case BATTERY_TEMPERATURE -> "Battery temperature";
+            case BRAKE_FLUID_BOILING_POINT -> "Brake fluid boiling point";
+        };
+        return spot == null ? name : name + " " + spot.name().toLowerCase(Locale.ROOT);
+    }
+
+    /** What a pad did when it was moved by hand. */
+    public static String movement(double value) {
+        return value >= 1.5 ? "seized" : value >= 0.5 ? "tight" : "free";
+    }
+
+    /** The mark and its size on a page; the word stands beside it. */
+    public static String mark(Finding finding, int sizePx) {
+        return mark(finding.verdict(), finding.lifeLeft(), sizePx);
+    }
+
+    public static String mark(Verdict verdict, double lifeLeft, int sizePx) {
+        return VerdictMark.svg(verdict, lifeLeft, sizePx);
+    }
+}

@@ -1,0 +1,337 @@
+package cornerbook.app.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import cornerbook.app.book.Book;
+import cornerbook.app.demo.DemoShop;
+import cornerbook.app.limits.LimitsFile;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.Spot;
+import cornerbook.core.visit.Assessor;
+import cornerbook.core.visit.CarHistory;
+import cornerbook.core.visit.Customer;
+import cornerbook.core.visit.Measure;
+import cornerbook.core.visit.Reading;
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.Socket;
+import java.net.URI;
+import java.net.URLEncoder;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpRequest.BodyPublishers;
+import java.net.http.HttpResponse;
+import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class PagesTest {
+    private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
+    private static final Clock CLOCK = Clock.fixed(TODAY.atTime(10, 0).toInstant(ZoneOffset.UTC), ZoneOffset.UTC);
+
+    private final HttpClient client = HttpClient.newHttpClient();
+    private CarHistory car;
+    private String visitId;
+    private Book book;
+    private CornerbookServer server;
+
+    @BeforeEach
+    void start(@TempDir Path folder) {
+        book = Book.open(folder);
+        var cars = DemoShop.histories(TODAY);
+        // A car whose latest visit is of today and whose wheels have not left yet.
+        var open = cars.stream()
+                .filter(history -> history.visits().getLast().date().equals(TODAY)
+                        && history.visits().getLast().leftOn().isEmpty())
+                .findFirst()
+                .orElseThrow();
+        car = new CarHistory(
+                open.vehicle(),
+                new Customer(open.customer().id(), "<script>alert(1)</script> & Sons", null, null),
+                open.sets(),
+                open.visits());
+        visitId = car.visits().getLast().id();
+        book.add(car);
+        server = CornerbookServer.start(
+                book,
+                new Assessor(LimitsFile.load()),
+                0,
+                CLOCK,
+                (assessment, madeAt) -> "%PDF-1.7".getBytes(StandardCharsets.US_ASCII));
+    }
+
+    @AfterEach
+    void stop() {
+        server.stop();
+        book.close();
+    }
+
+    @Test
+    void everyPageAnswersWithWhatItIsFor() throws Exception {
+        assertThat(get("/").body())
+                .contains(
+                        "Today, 25 Nov 2026",
+                        car.vehicle().name(),
+                        car.vehicle().plate(),
+                        "Re-torques still open");
+        assertThat(get(Links.car(car.vehicle().id())).body())
+                .contains("Car from above", "Depth over distance", "cut across", "Specification");
+        assertThat(get(Links.newVisit(car.vehicle().id())).body()).contains("New visit", "Odometer", "Technician");
+        assertThat(get(Links.visit(visitId)).body()).contains("Tread outer", "Wheels leaving on", "Pad movement inner");
+        assertThat(get(Links.findings(visitId)).body()).contains("Why", "Source:", "Hand-over sheet");
+        var sheet = get(Links.handover(visitId));
+        assertThat(sheet.headers().firstValue("Content-Type")).contains("application/pdf");
+        assertThat(sheet.body()).startsWith("%PDF");
+    }
+
+    @Test
+    void everyAnswerKeepsTheBrowserToThisProgram() throws Exception {
+        var page = get("/");
+        assertThat(page.headers().firstValue("Content-Security-Policy").orElseThrow())
+                .contains("default-src 'none'", "frame-ancestors 'none'");
+        assertThat(page.headers().firstValue("Cache-Control")).contains("no-store");
+        assertThat(page.body()).doesNotContain("style=", "onclick", "//fonts", "https://");
+    }
+
+    @Test
+    void nameOfCustomerIsNeverMarkup() throws Exception {
+        for (var path : List.of(
+                "/",
+                "/?q=Sons",
+                Links.car(car.vehicle().id()),
+                Links.newVisit(car.vehicle().id()))) {
+            assertThat(get(path).body())
+                    .contains("&lt;script&gt;alert(1)&lt;/script&gt; &amp; Sons")
+                    .doesNotContain("<script>alert");
+        }
+        assertThat(get("/?q=" + encode("\"><script>x")).body()).doesNotContain("<script>x");
+    }
+
+    @Test
+    void plateIsFoundWhateverStandsBetweenItsLetters() throws Exception {
+        var typed = car.vehicle().plate().toLowerCase(java.util.Locale.ROOT).replace(" ", "-");
+        assertThat(get("/?q=" + encode(typed)).body())
+                .contains(Links.car(car.vehicle().id()));
+        assertThat(get("/?q=nobody").body()).contains("No car matches");
+    }
+
+    @Test
+    void whatIsNotThereAndWhatIsNotADateAreSaidPlainly() throws Exception {
+        assertThat(get("/nowhere")).satisfies(answer -> says(answer, 404, "There is no page at this address."));
+        assertThat(get("/cars/none")).satisfies(answer -> says(answer, 404, "The book has no car with this address."));
+        assertThat(get("/visits/none")).satisfies(answer -> says(answer, 404, "The book has no visit"));
+        assertThat(get("/?date=soon")).satisfies(answer -> says(answer, 400, "expected one as 2026-11-25"));
+    }
+
+    @Test
+    void typedReadingIsStoredOnceWithItsUnit() throws Exception {
+        var slot = emptySlot();
+        var fields = new LinkedHashMap<>(Map.of("form", UUID.randomUUID().toString(), slot.key(), "24 °C"));
+        assertThat(post(Links.visit(visitId), fields).statusCode()).isEqualTo(303);
+        assertThat(post(Links.visit(visitId), fields).statusCode()).isEqualTo(303);
+        assertThat(readings().stream().filter(reading -> reading.measure() == slot.measure()))
+                .singleElement()
+                .satisfies(reading -> {
+                    assertThat(reading.value()).isEqualTo(24);
+                    assertThat(reading.asWritten()).isEqualTo("24 °C");
+                });
+    }
+
+    @Test
+    void badReadingComesBackBesideItsFieldAndNothingIsStored() throws Exception {
+        var before = readings();
+        var slot = emptySlot();
+        var depth = new Slot(
+                Measure.TREAD_DEPTH,
+                Corner.LF,
+                car.getVisit(visitId).arrivedOn().get(Corner.LF),
+                Spot.INNER);
+        var answer = post(
+                Links.visit(visitId),
+                Map.of(
+                        "form",
+                        "f",
+                        slot.key(),
+                        "21 °C",
+                        depth.key(),
+                        "-3 mm",
+                        "reason." + depth.key(),
+                        "typed wrongly"));
+        says(answer, 422, "expected 0 to 25 mm");
+        assertThat(answer.body()).contains("value=\"21 °C\"", "value=\"-3 mm\"", "aria-invalid=\"true\"");
+        says(post(Links.visit(visitId), Map.of("form", "f", slot.key(), "12 parsecs")), 422, "nothing was stored");
+        says(
+                post(Links.visit(visitId), Map.of("form", "f", depth.key(), "15", "reason." + depth.key(), "again")),
+                422,
+                "deeper than new");
+        assertThat(readings()).isEqualTo(before);
+    }
+
+    @Test
+    void storedReadingChangesOnlyWithAReason() throws Exception {
+        var slot = emptySlot();
+        post(Links.visit(visitId), Map.of("form", "a", slot.key(), "21"));
+        var first = readings().getLast();
+        var change = new LinkedHashMap<>(Map.of("form", "b", slot.key(), "22", "was." + slot.key(), first.id()));
+        says(post(Links.visit(visitId), change), 422, "21 °C is stored; say why it changes.");
+        says(
+                post(Links.visit(visitId), Map.of("form", "b", slot.key(), "", "was." + slot.key(), first.id())),
+                422,
+                "A reading is never deleted");
+        change.put("reason." + slot.key(), "thermometer in the sun");
+        assertThat(post(Links.visit(visitId), change).statusCode()).isEqualTo(303);
+        assertThat(readings()).contains(first);
+        assertThat(readings().getLast()).satisfies(reading -> {
+            assertThat(reading.value()).isEqualTo(22);
+            assertThat(reading.corrects()).isEqualTo(first.id());
+            assertThat(reading.reason()).isEqualTo("thermometer in the sun");
+        });
+        assertThat(get(Links.visit(visitId)).body()).contains("value=\"22\"");
+    }
+
+    @Test
+    void untouchedFormStoresNothing() throws Exception {
+        var before = readings();
+        var fields = new LinkedHashMap<String, String>();
+        for (var reading : before) {
+            var slot = new Slot(reading.measure(), reading.corner(), reading.wheelTag(), reading.spot());
+            fields.put(
+                    slot.key(),
+                    reading.measure() == Measure.PAD_MOVEMENT ? Words.movement(reading.value()) : reading.asWritten());
+            fields.put("was." + slot.key(), reading.id());
+        }
+        assertThat(post(Links.visit(visitId), fields)
+                        .headers()
+                        .firstValue("Location")
+                        .orElseThrow())
+                .endsWith("?saved=0");
+        assertThat(readings()).isEqualTo(before);
+    }
+
+    @Test
+    void wheelsLeaveOnlyOnFourDifferentCornersAndOpenTheRetorque() throws Exception {
+        var arrivedOn = car.getVisit(visitId).arrivedOn();
+        var fields = new LinkedHashMap<String, String>();
+        arrivedOn.forEach((corner, tag) -> fields.put(corner.name(), tag));
+        var twice = new LinkedHashMap<>(fields);
+        twice.put("RF", fields.getOrDefault("LF", ""));
+        says(post(Links.leaving(visitId), twice), 422, "at once");
+        says(post(Links.leaving(visitId), Map.of("LF", fields.getOrDefault("LF", ""))), 422, "four wheels");
+        assertThat(post(Links.leaving(visitId), fields).statusCode()).isEqualTo(303);
+        assertThat(get(Links.visit(visitId)).body()).contains("Pressure set", "Record the re-torque");
+        assertThat(get("/").body()).contains(car.vehicle().name(), "#retorque");
+        says(
+                post(Links.retorque(visitId), Map.of("date", "2026-12-24", "odometer", "1", "torque", "100")),
+                422,
+                "lies in the future");
+        assertThat(book.listOpenRetorques()).hasSize(1);
+    }
+
+    @Test
+    void visitIsOpenedOnceAndNotWithAnOdometerThatRunsBackwards() throws Exception {
+        var fields = new LinkedHashMap<>(Map.of(
+                "visit",
+                UUID.randomUUID().toString(),
+                "date",
+                "2026-11-25",
+                "odometer",
+                "1 km",
+                "technician",
+                "Ansel"));
+        var path = Links.newVisit(car.vehicle().id());
+        says(post(path, fields), 422, "runs backwards");
+        fields.put("odometer", "many");
+        says(post(path, fields), 422, "value=\"many\"");
+        fields.put("odometer", (car.visits().getLast().odometerKm() + 10) + " km");
+        assertThat(post(path, fields).statusCode()).isEqualTo(303);
+        assertThat(post(path, fields).statusCode()).isEqualTo(303);
+        assertThat(book.findHistory(car.vehicle().id()).orElseThrow().visits())
+                .hasSize(car.visits().size() + 1);
+    }
+
+    @Test
+    void changeFromAnotherSiteIsRefused() throws Exception {
+        var before = readings();
+        var fields = Map.of("form", "f", emptySlot().key(), "21");
+        says(post(Links.visit(visitId), fields, "Origin", "http://elsewhere.example"), 403, "another site");
+        says(post(Links.visit(visitId), fields, "Origin", "null"), 403, "another site");
+        says(post(Links.visit(visitId), fields, "Sec-Fetch-Site", "cross-site"), 403, "another site");
+        assertThat(readings()).isEqualTo(before);
+    }
+
+    @Test
+    void hostThatIsNotThisMachineIsRefused() throws Exception {
+        try (var socket = new Socket(InetAddress.getLoopbackAddress(), server.port())) {
+            socket.getOutputStream()
+                    .write("GET / HTTP/1.1\r\nHost: rebound.example\r\nConnection: close\r\n\r\n"
+                            .getBytes(StandardCharsets.US_ASCII));
+            assertThat(new String(socket.getInputStream().readNBytes(12), StandardCharsets.US_ASCII))
+                    .isEqualTo("HTTP/1.1 403");
+        }
+    }
+
+    @Test
+    void formThatIsFarTooLargeIsRefused() throws Exception {
+        var answer = post(Links.visit(visitId), Map.of("form", "x".repeat(Form.LARGEST_BYTES)));
+        assertThat(answer.statusCode()).isEqualTo(413);
+    }
+
+    @Test
+    void portInUseIsOneSentence() {
+        assertThatThrownBy(() -> CornerbookServer.start(book, new Assessor(LimitsFile.load()), server.port(), CLOCK))
+                .isInstanceOf(IllegalStateException.class)
+                .hasMessage("Port %d is in use by another program, choose another one with --port.", server.port());
+    }
+
+    private Slot emptySlot() {
+        return new Slot(Measure.BATTERY_TEMPERATURE, null, null, null);
+    }
+
+    private List<Reading> readings() {
+        return book.findHistoryOfVisit(visitId).orElseThrow().getVisit(visitId).readings();
+    }
+
+    private static void says(HttpResponse<String> answer, int status, String words) {
+        assertThat(answer.statusCode()).isEqualTo(status);
+        assertThat(answer.body()).contains(words);
+    }
+
+    private HttpResponse<String> get(String path) throws IOException, InterruptedException {
+        return client.send(HttpRequest.newBuilder(address(path)).build(), BodyHandlers.ofString());
+    }
+
+    private HttpResponse<String> post(String path, Map<String, String> fields, String... headers)
+            throws IOException, InterruptedException {
+        var body = fields.entrySet().stream()
+                .map(field -> encode(field.getKey()) + "=" + encode(field.getValue()))
+                .collect(Collectors.joining("&"));
+        var request = HttpRequest.newBuilder(address(path))
+                .header("Content-Type", "application/x-www-form-urlencoded")
+                .POST(BodyPublishers.ofString(body));
+        for (int i = 0; i < headers.length; i += 2) {
+            request.header(headers[i], headers[i + 1]);
+        }
+        return client.send(request.build(), BodyHandlers.ofString());
+    }
+
+    private URI address(String path) {
+        return URI.create("http://127.0.0.1:" + server.port() + path);
+    }
+
+    private static String encode(String text) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8);
+    }
+}
