@@ -223,9 +223,16 @@ class PagesTest {
 
     @Test
     void wheelsLeaveOnlyOnFourDifferentCornersAndOpenTheRetorque() throws Exception {
-        var arrivedOn = car.getVisit(visitId).arrivedOn();
+        var stored = car.sets().stream()
+                .filter(set -> set.wheels().stream()
+                        .noneMatch(wheel -> car.getVisit(visitId).arrivedOn().containsValue(wheel.tag())))
+                .findFirst()
+                .orElseThrow();
         var fields = new LinkedHashMap<String, String>();
-        arrivedOn.forEach((corner, tag) -> fields.put(corner.name(), tag));
+        for (var corner : Corner.values()) {
+            fields.put(corner.name(), stored.wheels().get(corner.ordinal()).tag());
+        }
+        assertThat(get(Links.visit(visitId) + "?set=" + stored.id()).body()).contains("as the wheel plan has them");
         var twice = new LinkedHashMap<>(fields);
         twice.put("RF", fields.getOrDefault("LF", ""));
         says(post(Links.leaving(visitId), twice), 422, "at once");
