@@ -1,16 +1,15 @@
 package cornerbook.app.book;
 
 import cornerbook.core.corner.Corner;
-import cornerbook.core.season.DistanceHistory;
 import cornerbook.core.visit.CarHistory;
 import cornerbook.core.visit.Reading;
+import cornerbook.core.visit.Retorque;
 import cornerbook.core.visit.StoredWheelCheck;
 import cornerbook.core.visit.StoredWheelCheck.Identity;
 import cornerbook.core.visit.Visit;
 import cornerbook.core.visit.VisitRules;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -149,7 +148,7 @@ public final class Book implements AutoCloseable {
             }
             var all = new ArrayList<>(visit.readings());
             all.addAll(fresh);
-            refuseProblems(replaced(history, withReadings(visit, all)));
+            refuseProblems(replaced(history, visit.withReadings(all)));
             new CarWriter(handle).writeReadings(visitId, visit.readings().size(), fresh);
             return fresh;
         });
@@ -169,7 +168,7 @@ public final class Book implements AutoCloseable {
         file.write(handle -> {
             var history = getOfVisit(handle, visitId);
             var visit = history.getVisit(visitId);
-            var left = withLeaving(visit, leftOn);
+            var left = visit.withLeftOn(leftOn);
             refuseProblems(replaced(history, left));
             for (var tag : leftOn.values()) {
                 if (!visit.arrivedOn().containsValue(tag)) {
@@ -233,32 +232,13 @@ public final class Book implements AutoCloseable {
     public void close() {}
 
     private static void openRetorque(Handle handle, CarHistory history, Visit visit) {
-        if (visit.leftOn().isEmpty() || visit.leftOn().equals(visit.arrivedOn())) {
-            return;
-        }
-        var fastener = history.vehicle().fastener();
-        double kmPerDay =
-                Math.max(1, DistanceHistory.next(seasons(history.visits())).meanKm());
-        handle.execute(
-                "insert into retorque (visit_id, due_odometer_km, due_date, torque_nm) values (?, ?, ?, ?) on conflict (visit_id) do nothing",
-                visit.id(),
-                visit.odometerKm() + fastener.retorqueAfterKm(),
-                visit.date()
-                        .plusDays((long) Math.ceil(fastener.retorqueAfterKm() / kmPerDay))
-                        .toString(),
-                fastener.torqueNm());
-    }
-
-    private static List<Double> seasons(List<Visit> visits) {
-        var seasons = new ArrayList<Double>();
-        for (int i = 1; i < visits.size(); i++) {
-            long days = ChronoUnit.DAYS.between(
-                    visits.get(i - 1).date(), visits.get(i).date());
-            if (days > 0) {
-                seasons.add((visits.get(i).odometerKm() - visits.get(i - 1).odometerKm()) / days);
-            }
-        }
-        return seasons;
+        Retorque.after(history, visit)
+                .ifPresent(retorque -> handle.execute(
+                        "insert into retorque (visit_id, due_odometer_km, due_date, torque_nm) values (?, ?, ?, ?) on conflict (visit_id) do nothing",
+                        retorque.visitId(),
+                        retorque.dueOdometerKm(),
+                        retorque.dueDate().toString(),
+                        retorque.torqueNm()));
     }
 
     private static Optional<CarHistory> findOfVisit(Handle handle, String visitId) {
@@ -291,33 +271,5 @@ public final class Book implements AutoCloseable {
                 history.visits().stream()
                         .map(other -> other.id().equals(visit.id()) ? visit : other)
                         .toList());
-    }
-
-    private static Visit withReadings(Visit visit, List<Reading> readings) {
-        return new Visit(
-                visit.id(),
-                visit.date(),
-                visit.odometerKm(),
-                visit.technician(),
-                visit.arrivedOn(),
-                visit.leftOn(),
-                readings,
-                visit.workDone(),
-                visit.notes(),
-                visit.nextVisitDue());
-    }
-
-    private static Visit withLeaving(Visit visit, Map<Corner, String> leftOn) {
-        return new Visit(
-                visit.id(),
-                visit.date(),
-                visit.odometerKm(),
-                visit.technician(),
-                visit.arrivedOn(),
-                leftOn,
-                visit.readings(),
-                visit.workDone(),
-                visit.notes(),
-                visit.nextVisitDue());
     }
 }

@@ -93,7 +93,7 @@ public final class Assessor {
                 findings,
                 forecasts,
                 plan,
-                goingOn.map(set -> retorque(vehicle, visit, set, runs)).orElse(null),
+                Retorque.after(history, visit).orElse(null),
                 notJudged);
     }
 
@@ -208,18 +208,5 @@ public final class Assessor {
     private static LocalDate nextVisit(Visit visit, SeasonKind season) {
         var agreed = visit.nextVisitDue();
         return agreed != null ? agreed : ChangeOver.after(visit.date(), season);
-    }
-
-    private static @Nullable Retorque retorque(Vehicle vehicle, Visit visit, WheelSet set, RunHistory runs) {
-        if (visit.leftOn().isEmpty() || visit.leftOn().equals(visit.arrivedOn())) {
-            return null;
-        }
-        double afterKm = vehicle.fastener().retorqueAfterKm();
-        double kmPerDay = Math.max(1, runs.next(set.season()).meanKm());
-        return new Retorque(
-                visit.id(),
-                visit.odometerKm() + afterKm,
-                visit.date().plusDays((long) Math.ceil(afterKm / kmPerDay)),
-                vehicle.fastener().torqueNm());
     }
 }

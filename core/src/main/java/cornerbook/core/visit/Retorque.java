@@ -1,10 +1,39 @@
 package cornerbook.core.visit;
 
+import cornerbook.core.corner.SeasonKind;
 import java.time.LocalDate;
+import java.util.Optional;
 
 /**
  * A re-torque that is due after wheels went on, until it is recorded.
  *
  * @param dueDate estimated from the car's distance per day
  */
-public record Retorque(String visitId, double dueOdometerKm, LocalDate dueDate, double torqueNm) {}
+public record Retorque(String visitId, double dueOdometerKm, LocalDate dueDate, double torqueNm) {
+    /**
+     * The re-torque that a visit asks for; empty when no wheel was changed.
+     *
+     * @param history the car with its visits until then, for its distance per day
+     */
+    public static Optional<Retorque> after(CarHistory history, Visit visit) {
+        if (visit.leftOn().isEmpty() || visit.leftOn().equals(visit.arrivedOn())) {
+            return Optional.empty();
+        }
+        var fastener = history.vehicle().fastener();
+        var until = history.visits().stream()
+                .filter(other -> !other.date().isAfter(visit.date()))
+                .toList();
+        var season = visit.leftOn().values().stream()
+                .findFirst()
+                .flatMap(history::findSetOf)
+                .map(WheelSet::season)
+                .orElse(SeasonKind.ALL_SEASON);
+        double kmPerDay =
+                Math.max(1, new RunHistory(history, until).next(season).meanKm());
+        return Optional.of(new Retorque(
+                visit.id(),
+                visit.odometerKm() + fastener.retorqueAfterKm(),
+                visit.date().plusDays((long) Math.ceil(fastener.retorqueAfterKm() / kmPerDay)),
+                fastener.torqueNm()));
+    }
+}

@@ -32,4 +32,14 @@ public record Visit(
         readings = List.copyOf(readings);
         workDone = List.copyOf(workDone);
     }
+
+    /** The same visit with other readings. */
+    public Visit withReadings(List<Reading> others) {
+        return new Visit(id, date, odometerKm, technician, arrivedOn, leftOn, others, workDone, notes, nextVisitDue);
+    }
+
+    /** The same visit with other wheels on leaving. */
+    public Visit withLeftOn(Map<Corner, String> wheelAt) {
+        return new Visit(id, date, odometerKm, technician, arrivedOn, wheelAt, readings, workDone, notes, nextVisitDue);
+    }
 }
