@@ -7,7 +7,9 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.MonthDay;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JacksonException;
@@ -18,7 +20,8 @@ import tools.jackson.dataformat.csv.CsvReadFeature;
 /** Reads the limits file that the program brings along. */
 public final class LimitsFile {
     private static final String RESOURCE = "limits.csv";
-    private static final int COLUMNS = 7;
+    private static final List<String> COLUMNS =
+            List.of("jurisdiction", "kind", "season", "value", "from", "until", "citation");
 
     private LimitsFile() {}
 
@@ -45,8 +48,10 @@ public final class LimitsFile {
         try (MappingIterator<String[]> rows = mapper.readerFor(String[].class).readValues(csv)) {
             for (int line = 1; rows.hasNext(); line++) {
                 var cells = rows.next();
-                if (line > 1) {
-                    limits.add(row(line, List.of(cells)));
+                if (line == 1) {
+                    checkHead(List.of(cells));
+                } else {
+                    add(row(line, List.of(cells)), line, limits);
                 }
             }
         } catch (JacksonException e) {
@@ -55,37 +60,80 @@ public final class LimitsFile {
         return List.copyOf(limits);
     }
 
+    private static void checkHead(List<String> cells) {
+        if (!cells.equals(COLUMNS)) {
+            throw bad(1, "head", String.join(",", cells), String.join(",", COLUMNS));
+        }
+    }
+
+    /** Two rows for the same place, kind and season would leave open which one binds. */
+    private static void add(Limit row, int line, List<Limit> limits) {
+        if (limits.stream()
+                .anyMatch(other -> other.jurisdiction().equals(row.jurisdiction())
+                        && other.kind() == row.kind()
+                        && other.season() == row.season())) {
+            throw bad(line, "row", "a second one of its place, kind and season", "one");
+        }
+        limits.add(row);
+    }
+
     private static Limit row(int line, List<String> cells) {
-        if (cells.size() != COLUMNS) {
-            throw bad(line, "row", cells.size() + " columns", COLUMNS + " columns");
+        if (cells.size() != COLUMNS.size()) {
+            throw bad(line, "row", cells.size() + " columns", COLUMNS.size() + " columns");
         }
-        if (cells.get(6).isBlank()) {
-            throw bad(line, "citation", "nothing", "where the limit comes from");
+        var from = day(line, "from", cells.get(4));
+        var until = day(line, "until", cells.get(5));
+        if ((from == null) != (until == null)) {
+            throw bad(line, from == null ? "from" : "until", "nothing", "both days or none");
         }
-        try {
-            return new Limit(
-                    cells.get(0),
-                    Limit.Kind.valueOf(cells.get(1)),
-                    cells.get(2).isEmpty() ? null : SeasonKind.valueOf(cells.get(2)),
-                    value(line, cells.get(3)),
-                    day(cells.get(4)),
-                    day(cells.get(5)),
-                    cells.get(6));
-        } catch (IllegalArgumentException | java.time.DateTimeException e) {
-            throw new IllegalArgumentException("limits file line %d: %s".formatted(line, e.getMessage()), e);
+        var season = cells.get(2).isEmpty() ? null : word(line, "season", SeasonKind.class, cells.get(2));
+        return new Limit(
+                text(line, "jurisdiction", cells.get(0), "a code as CA-QC, or *"),
+                word(line, "kind", Limit.Kind.class, cells.get(1)),
+                season,
+                value(line, cells.get(3)),
+                from,
+                until,
+                text(line, "citation", cells.get(6), "where the limit comes from"));
+    }
+
+    private static String text(int line, String column, String cell, String expected) {
+        if (cell.isBlank()) {
+            throw bad(line, column, "nothing", expected);
         }
+        return cell;
+    }
+
+    private static <E extends Enum<E>> E word(int line, String column, Class<E> words, String cell) {
+        return Arrays.stream(words.getEnumConstants())
+                .filter(word -> word.name().equals(cell))
+                .findFirst()
+                .orElseThrow(
+                        () -> bad(line, column, quote(cell), "one of " + Arrays.toString(words.getEnumConstants())));
     }
 
     private static double value(int line, String cell) {
         try {
-            return Double.parseDouble(cell);
+            double value = Double.parseDouble(cell);
+            if (value > 0 && Double.isFinite(value)) {
+                return value;
+            }
+            throw bad(line, "value", quote(cell), "a number above 0");
         } catch (NumberFormatException e) {
-            throw bad(line, "value", "\"" + cell + "\"", "a number");
+            throw bad(line, "value", quote(cell), "a number");
         }
     }
 
-    private static @Nullable MonthDay day(String cell) {
-        return cell.isEmpty() ? null : MonthDay.parse("--" + cell);
+    private static @Nullable MonthDay day(int line, String column, String cell) {
+        try {
+            return cell.isEmpty() ? null : MonthDay.parse("--" + cell);
+        } catch (DateTimeParseException e) {
+            throw bad(line, column, quote(cell), "month and day as 12-01");
+        }
+    }
+
+    private static String quote(String cell) {
+        return "\"" + cell + "\"";
     }
 
     private static IllegalArgumentException bad(int line, String column, String was, String expected) {
