@@ -14,6 +14,7 @@ import cornerbook.core.visit.SetForecast.TyreForecast;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -45,7 +46,8 @@ public record VehiclePage(CarHistory history, @Nullable Assessment assessment) {
                         gravestAt(tyre, forecast)
                                 .map(finding ->
                                         CornerLabel.ofDepth(finding.verdict(), finding.lifeLeft(), lowest.get()))
-                                .orElseGet(() -> CornerLabel.ofWheel(Words.number(lowest.get()) + " mm", "")));
+                                .orElseGet(() ->
+                                        CornerLabel.ofWheel(String.format(Locale.ROOT, "%.1f mm", lowest.get()), "")));
             }
         });
         return CarFromAbove.svg(labels);
