@@ -1,0 +1,99 @@
+package cornerbook.app.cli;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import cornerbook.app.book.Book;
+import cornerbook.app.book.VehicleSummary;
+import cornerbook.app.exchange.VisitFile;
+import cornerbook.core.visit.CarHistory;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+
+/** Writes cars of the book as visit files. */
+@CommandLine.Command(name = "export", description = "Write one car of the book, or all, as visit files.")
+final class Export implements Runnable {
+    private final PrintWriter out;
+
+    @CommandLine.Spec
+    private CommandLine.Model.@Nullable CommandSpec spec;
+
+    @CommandLine.Parameters(paramLabel = "VEHICLE", arity = "0..1", description = "Id of the car.")
+    private @Nullable String vehicleId;
+
+    @CommandLine.Option(names = "--all", description = "Write all cars, one file each.")
+    private boolean all;
+
+    @CommandLine.Option(
+            names = {"-o", "--output"},
+            paramLabel = "FOLDER",
+            description = "Folder to write to; one car is printed if not given.")
+    private @Nullable Path output;
+
+    @CommandLine.Option(names = "--force", description = "Overwrite files that are there already.")
+    private boolean force;
+
+    @CommandLine.Mixin
+    private BookFolder folder = new BookFolder();
+
+    Export(PrintWriter out) {
+        this.out = out;
+    }
+
+    @Override
+    public void run() {
+        var id = vehicleId;
+        if (all == (id != null)) {
+            throw usage("Name either one VEHICLE or --all.");
+        }
+        var target = output;
+        if (all && target == null) {
+            throw usage("Name a folder for all cars with -o FOLDER.");
+        }
+        try (var book = folder.openExisting()) {
+            var ids = id != null
+                    ? List.of(id)
+                    : book.listVehicles().stream().map(VehicleSummary::id).toList();
+            if (target == null) {
+                ids.forEach(each -> out.println(
+                        Printed.clean(VisitFile.write(history(book, each))).strip()));
+            } else {
+                write(book, ids, target);
+            }
+        }
+    }
+
+    private void write(Book book, List<String> ids, Path target) {
+        var contents = new LinkedHashMap<Path, byte[]>();
+        for (var id : ids) {
+            var file = target.resolve(id.replaceAll("[^A-Za-z0-9._-]", "_") + ".json");
+            TargetFile.refuse(file, force);
+            if (contents.put(file, VisitFile.write(history(book, id)).getBytes(UTF_8)) != null) {
+                throw new CommandFailure(
+                        CommandFailure.FILE_OR_PORT,
+                        "Two cars would be written to %s, expected ids that differ in letters and digits; export them one by one."
+                                .formatted(file));
+            }
+        }
+        for (Map.Entry<Path, byte[]> entry : contents.entrySet()) {
+            TargetFile.write(entry.getKey(), entry.getValue(), force);
+            out.println(Printed.line("Wrote " + entry.getKey()));
+        }
+    }
+
+    private static CarHistory history(Book book, String id) {
+        return book.findHistory(id)
+                .orElseThrow(() -> new CommandFailure(
+                        CommandFailure.BOOK, "There is no car %s in the book, expected one of its ids.".formatted(id)));
+    }
+
+    private CommandLine.ParameterException usage(String sentence) {
+        var command = spec;
+        return new CommandLine.ParameterException(
+                command == null ? new CommandLine(this) : command.commandLine(), sentence);
+    }
+}

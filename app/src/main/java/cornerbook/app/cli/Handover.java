@@ -1,0 +1,60 @@
+package cornerbook.app.cli;
+
+import cornerbook.app.handover.HandoverSheet;
+import cornerbook.app.limits.LimitsFile;
+import cornerbook.core.visit.Assessor;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.Instant;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+
+/** Writes the handover sheet of one visit of a visit file. */
+@CommandLine.Command(
+        name = "handover",
+        description = "Write the handover sheet of a visit file as PDF; no book is needed.")
+final class Handover implements Runnable {
+    private final PrintWriter out;
+
+    @CommandLine.Parameters(paramLabel = "FILE", description = "Visit file.")
+    private Path file = Path.of("");
+
+    @CommandLine.Option(
+            names = {"-o", "--output"},
+            paramLabel = "OUT",
+            description = "Sheet to write; the visit file's name with .pdf if not given.")
+    private @Nullable Path output;
+
+    @CommandLine.Option(
+            names = "--visit",
+            paramLabel = "ID",
+            description = "Visit of the sheet; the last one if not given.")
+    private @Nullable String visitId;
+
+    @CommandLine.Option(
+            names = "--shop",
+            paramLabel = "NAME",
+            description = "Name of the shop, as it is printed on top.")
+    private String shopName = "";
+
+    @CommandLine.Option(names = "--force", description = "Overwrite the sheet if it is there already.")
+    private boolean force;
+
+    Handover(PrintWriter out) {
+        this.out = out;
+    }
+
+    @Override
+    public void run() {
+        var history = SourceFile.read(file);
+        var visit = SourceFile.visit(history, visitId, file);
+        var chosen = output;
+        var target = chosen != null
+                ? chosen
+                : file.resolveSibling(String.valueOf(file.getFileName()).replaceFirst("\\.json$", "") + ".pdf");
+        TargetFile.refuse(target, force);
+        var assessment = new Assessor(LimitsFile.load()).assess(history, visit.id());
+        TargetFile.write(target, HandoverSheet.render(assessment, shopName, Instant.now()), force);
+        out.println(Printed.line("Wrote " + target));
+    }
+}

@@ -1,0 +1,44 @@
+package cornerbook.app.cli;
+
+import cornerbook.core.visit.CarHistory;
+import cornerbook.core.visit.Vehicle;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import picocli.CommandLine;
+
+/** Puts the cars of visit files into the book: all of them or none. */
+@CommandLine.Command(name = "import", description = "Put the cars of visit files into the book, all or none.")
+final class Import implements Runnable {
+    private final PrintWriter out;
+
+    @CommandLine.Parameters(paramLabel = "FILE", arity = "1..*", description = "Visit files, one car each.")
+    private List<Path> files = List.of();
+
+    @CommandLine.Mixin
+    private BookFolder folder = new BookFolder();
+
+    @CommandLine.Option(names = "--json", description = "Print the ids of the cars as JSON.")
+    private boolean json;
+
+    Import(PrintWriter out) {
+        this.out = out;
+    }
+
+    @Override
+    public void run() {
+        var histories = SourceFile.readAll(files);
+        try (var book = folder.open()) {
+            book.addAll(histories);
+        }
+        var vehicles = histories.stream().map(CarHistory::vehicle).toList();
+        if (json) {
+            out.println(Printed.json(
+                    Map.of("imported", vehicles.stream().map(Vehicle::id).toList())));
+        } else {
+            vehicles.forEach(
+                    vehicle -> out.println(Printed.line("Imported %s, %s".formatted(vehicle.name(), vehicle.plate()))));
+        }
+    }
+}

@@ -1,0 +1,74 @@
+package cornerbook.app.cli;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import cornerbook.app.book.BookException;
+import java.io.PrintWriter;
+import java.util.Locale;
+import picocli.CommandLine;
+
+/** The program. Exit codes: 0 done, 1 a fault of the program, 2 usage, 3 input refused, 4 book, 5 file or port. */
+@CommandLine.Command(
+        name = "cornerbook",
+        description = "Keeps every reading at every corner of a car, and says what holds until the next visit.",
+        mixinStandardHelpOptions = true,
+        version = "Cornerbook 0.1.0")
+public final class Main {
+    private Main() {}
+
+    /** Runs one verb and ends the process with its exit code. */
+    public static void main(String[] arguments) {
+        Locale.setDefault(Locale.ROOT);
+        System.setProperty("java.awt.headless", "true");
+        var out = new PrintWriter(System.out, true, UTF_8);
+        var err = new PrintWriter(System.err, true, UTF_8);
+        System.exit(run(out, err, arguments));
+    }
+
+    /** Runs one verb with these outputs and gives its exit code. */
+    static int run(PrintWriter out, PrintWriter err, String... arguments) {
+        var line = new CommandLine(new Main())
+                .addSubcommand(new Serve(out))
+                .addSubcommand(new Demo(out))
+                .addSubcommand(new Assess(out))
+                .addSubcommand(new Handover(out))
+                .addSubcommand(new Import(out))
+                .addSubcommand(new Export(out))
+                .addSubcommand(new Backup(out))
+                .addSubcommand(new Restore(out))
+                .addSubcommand(new Check(out, err))
+                .addSubcommand(new Completion(out));
+        line.setOut(out).setErr(err).setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
+        line.getSubcommands().values().forEach(verb -> verb.getCommandSpec().mixinStandardHelpOptions(true));
+        line.setParameterExceptionHandler((exception, given) -> {
+            var what = String.valueOf(exception.getMessage()).strip();
+            err.println(Printed.line(
+                    what + (what.endsWith(".") ? "" : ".") + " See cornerbook --help for what is expected."));
+            return CommandLine.ExitCode.USAGE;
+        });
+        line.setExecutionExceptionHandler((exception, command, parsed) -> report(exception, err));
+        int exitCode = line.execute(arguments);
+        out.flush();
+        err.flush();
+        return exitCode;
+    }
+
+    private static int report(Exception exception, PrintWriter err) {
+        var message = String.valueOf(exception.getMessage());
+        return switch (exception) {
+            case CommandFailure failure -> {
+                message.lines().forEach(sentence -> err.println(Printed.line(sentence)));
+                yield failure.exitCode();
+            }
+            case BookException refused -> {
+                err.println(Printed.line(message));
+                yield CommandFailure.BOOK;
+            }
+            default -> {
+                err.println(Printed.line("Cornerbook has a fault and stopped (%s: %s)."
+                        .formatted(exception.getClass().getSimpleName(), message)));
+                yield CommandLine.ExitCode.SOFTWARE;
+            }
+        };
+    }
+}

@@ -1,0 +1,48 @@
+package cornerbook.app.cli;
+
+import cornerbook.app.book.Book;
+import cornerbook.app.limits.LimitsFile;
+import cornerbook.app.web.CornerbookServer;
+import cornerbook.core.visit.Assessor;
+import java.io.PrintWriter;
+import java.time.Clock;
+import java.time.ZoneId;
+import java.util.concurrent.CountDownLatch;
+
+/** Serves a book until the process is stopped. */
+final class PageServer {
+    static final int HIGHEST_PORT = 65_535;
+
+    private PageServer() {}
+
+    /**
+     * Serves, prints the address and waits; returns when the thread is interrupted.
+     *
+     * @param note printed after the address, may be empty
+     */
+    static void serve(Book book, int port, String note, PrintWriter out) {
+        if (port < 0 || port > HIGHEST_PORT) {
+            throw new CommandFailure(
+                    CommandFailure.FILE_OR_PORT,
+                    "Port %d does not exist, expected 0 to %d.".formatted(port, HIGHEST_PORT));
+        }
+        CornerbookServer server;
+        try {
+            server = CornerbookServer.start(
+                    book, new Assessor(LimitsFile.load()), port, Clock.system(ZoneId.systemDefault()));
+        } catch (IllegalStateException e) {
+            throw new CommandFailure(CommandFailure.FILE_OR_PORT, String.valueOf(e.getMessage()));
+        }
+        var stopping = new Thread(server::stop, "stop");
+        Runtime.getRuntime().addShutdownHook(stopping);
+        out.println("Cornerbook is at http://127.0.0.1:%d%s".formatted(server.port(), note));
+        out.flush();
+        try {
+            new CountDownLatch(1).await();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            Runtime.getRuntime().removeShutdownHook(stopping);
+            server.stop();
+        }
+    }
+}

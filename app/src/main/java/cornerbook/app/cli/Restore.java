@@ -1,0 +1,33 @@
+package cornerbook.app.cli;
+
+import cornerbook.app.book.Book;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import picocli.CommandLine;
+
+/** Makes a book of a backup. */
+@CommandLine.Command(name = "restore", description = "Put a backup into a folder that has no book yet.")
+final class Restore implements Runnable {
+    private final PrintWriter out;
+
+    @CommandLine.Parameters(paramLabel = "FILE", description = "Backup to read.")
+    private Path file = Path.of("");
+
+    @CommandLine.Mixin
+    private BookFolder folder = new BookFolder();
+
+    Restore(PrintWriter out) {
+        this.out = out;
+    }
+
+    @Override
+    public void run() {
+        if (!Files.isRegularFile(file)) {
+            throw new CommandFailure(
+                    CommandFailure.FILE_OR_PORT, "There is no file %s that can be read.".formatted(file));
+        }
+        Book.restore(file, folder.path());
+        out.println(Printed.line("Restored the book in " + folder.path()));
+    }
+}

@@ -1,0 +1,195 @@
+package cornerbook.app.cli;
+
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import cornerbook.app.demo.DemoShop;
+import cornerbook.app.exchange.VisitFile;
+import cornerbook.core.visit.CarHistory;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.json.JsonMapper;
+
+class MainTest {
+    @TempDir
+    private Path folder;
+
+    private final CarHistory history =
+            DemoShop.histories(LocalDate.now(ZoneId.systemDefault())).getLast();
+    private Path file;
+    private Path broken;
+
+    private record Outcome(int exitCode, String out, String err) {}
+
+    private static Outcome run(Object... arguments) {
+        var out = new StringWriter();
+        var err = new StringWriter();
+        int exitCode = Main.run(
+                new PrintWriter(out),
+                new PrintWriter(err),
+                List.of(arguments).stream().map(Object::toString).toArray(String[]::new));
+        return new Outcome(exitCode, out.toString(), err.toString());
+    }
+
+    private static void assertRefused(Outcome outcome, int exitCode, String part) {
+        assertThat(outcome.exitCode()).as(outcome.err()).isEqualTo(exitCode);
+        assertThat(outcome.err()).contains(part).doesNotContain("\tat ").doesNotContain("Exception");
+        assertThat(outcome.err().strip().lines()).isNotEmpty().allMatch(line -> line.endsWith("."));
+        assertThat(outcome.out()).isEmpty();
+    }
+
+    private List<String> names() throws IOException {
+        try (var files = Files.list(folder)) {
+            return files.map(each -> each.getFileName().toString()).sorted().toList();
+        }
+    }
+
+    @BeforeEach
+    void writeFiles() throws IOException {
+        file = Files.writeString(folder.resolve("visit.json"), VisitFile.write(history));
+        broken = Files.writeString(folder.resolve("broken.json"), "{\"format\": \"\u001b[31m\"}");
+    }
+
+    @Test
+    void assessPrintsFindingsAndWhatTheyRestOn() {
+        var outcome = run("assess", file, "--why");
+        assertThat(outcome.err()).isEmpty();
+        assertThat(outcome.exitCode()).isZero();
+        assertThat(outcome.out())
+                .contains(history.vehicle().plate())
+                .contains("source: ")
+                .contains("Next visit: ");
+    }
+
+    @Test
+    void assessAnswersInJson() {
+        var first = history.visits().getFirst().id();
+        var outcome = run("assess", file, "--json", "--visit", first);
+        assertThat(outcome.exitCode()).isZero();
+        assertThat(JsonMapper.builder().build().readTree(outcome.out()).isObject())
+                .isTrue();
+        assertThat(outcome.out()).contains(first);
+    }
+
+    @Test
+    void badInputIsRefusedWithItsPlaceAndWithoutControlCharacters() {
+        var outcome = run("assess", broken);
+        assertRefused(outcome, 3, "broken.json");
+        assertThat(outcome.err()).doesNotContain("\u001b");
+        assertRefused(run("assess", file, "--visit", "none"), 3, "has no visit none");
+        assertRefused(run("assess", folder.resolve("absent.json")), 5, "absent.json");
+    }
+
+    @Test
+    void wrongUsageIsTold() {
+        assertRefused(run("assess"), 2, "FILE");
+        assertRefused(run("polish"), 2, "polish");
+        assertRefused(run("export", "--data", folder), 2, "--all");
+        assertRefused(run("serve", "--port", "many"), 2, "many");
+        assertRefused(run(), 2, "subcommand");
+    }
+
+    @Test
+    void theSheetIsWrittenOnceAndOverwrittenOnlyByForce() throws IOException {
+        assertThat(run("handover", file).exitCode()).isZero();
+        var sheet = folder.resolve("visit.pdf");
+        assertThat(Files.readString(sheet, ISO_8859_1)).startsWith("%PDF-");
+        Files.writeString(sheet, "mine");
+        assertRefused(run("handover", file), 5, "--force");
+        assertThat(sheet).hasContent("mine");
+        assertThat(run("handover", file, "-o", sheet, "--force").exitCode()).isZero();
+        assertThat(Files.size(sheet)).isGreaterThan(1000);
+        assertThat(names()).containsExactly("broken.json", "visit.json", "visit.pdf");
+        assertRefused(run("handover", broken, "-o", folder.resolve("b.pdf")), 3, "broken.json");
+        assertRefused(run("handover", file, "-o", folder.resolve("no/b.pdf")), 5, "There is no folder");
+        assertThat(names()).containsExactly("broken.json", "visit.json", "visit.pdf");
+    }
+
+    @Test
+    void importIsAllOrNothing() {
+        var data = folder.resolve("book");
+        assertRefused(run("import", file, broken, "--data", data), 3, "broken.json");
+        assertThat(data).doesNotExist();
+        assertThat(run("import", file, "--data", data).exitCode()).isZero();
+        assertRefused(run("import", file, "--data", data), 4, "in the book already");
+    }
+
+    @Test
+    void whatIsImportedComesOutTheSame() throws IOException {
+        var data = folder.resolve("book");
+        assertThat(run("import", file, "--data", data, "--json").out())
+                .contains(history.vehicle().id());
+        assertThat(run("export", history.vehicle().id(), "--data", data).out().strip())
+                .isEqualTo(Files.readString(file).strip());
+        var target = Files.createDirectory(folder.resolve("out"));
+        assertThat(run("export", "--all", "-o", target, "--data", data).exitCode())
+                .isZero();
+        assertThat(target.resolve(history.vehicle().id() + ".json")).hasSameTextualContentAs(file);
+        assertRefused(run("export", "--all", "-o", target, "--data", data), 5, "--force");
+        assertRefused(run("export", "none", "--data", data), 4, "no car none");
+    }
+
+    @Test
+    void aBackupMakesTheSameBookAgain() {
+        var data = folder.resolve("book");
+        var copy = folder.resolve("copy.sqlite");
+        var second = folder.resolve("second");
+        run("import", file, "--data", data);
+        assertThat(run("check", "--data", data, "--json").out()).contains("\"sound\":true");
+        assertThat(run("backup", copy, "--data", data).exitCode()).isZero();
+        assertRefused(run("backup", copy, "--data", data), 5, "is there already");
+        assertThat(run("restore", copy, "--data", second).exitCode()).isZero();
+        assertThat(run("export", history.vehicle().id(), "--data", second).out())
+                .isEqualTo(run("export", history.vehicle().id(), "--data", data).out());
+        assertRefused(run("restore", copy, "--data", second), 4, "second");
+        assertRefused(run("restore", folder.resolve("absent"), "--data", folder.resolve("third")), 5, "absent");
+        assertRefused(run("check", "--data", folder.resolve("third")), 4, "There is no book");
+        assertThat(folder.resolve("third")).doesNotExist();
+    }
+
+    @Test
+    void aPortInUseIsTold() throws IOException {
+        try (var taken = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
+            assertRefused(run("serve", "--port", taken.getLocalPort(), "--data", folder.resolve("book")), 5, "Port");
+        }
+        assertRefused(run("serve", "--port", "70000", "--data", folder.resolve("book")), 5, "70000");
+    }
+
+    @Test
+    void demoServesTheInventedShopUntilItIsStopped() throws Exception {
+        var out = new StringWriter();
+        var thread = Thread.ofPlatform()
+                .start(() -> Main.run(
+                        new PrintWriter(out),
+                        new PrintWriter(new StringWriter()),
+                        "demo",
+                        "--port",
+                        "0",
+                        "--data",
+                        folder.resolve("demo").toString()));
+        while (thread.isAlive() && !out.toString().contains("invented")) {
+            Thread.sleep(20);
+        }
+        thread.interrupt();
+        thread.join();
+        assertThat(out.toString())
+                .containsPattern("http://127\\.0\\.0\\.1:[0-9]+\n")
+                .contains("invented");
+    }
+
+    @Test
+    void completionIsAScriptThatKnowsTheVerbs() {
+        assertThat(run("completion").out()).contains("cornerbook").contains("handover");
+    }
+}
