@@ -35,7 +35,7 @@ final class Check implements Callable<Integer> {
         } else if (problems.isEmpty()) {
             out.println(Printed.line("The book in %s is sound.".formatted(folder.path())));
         } else {
-            problems.forEach(problem -> err.println(Printed.line(problem)));
+            problems.forEach(problem -> err.println(Printed.sentence(problem)));
         }
         return problems.isEmpty() ? CommandLine.ExitCode.OK : CommandFailure.BOOK;
     }

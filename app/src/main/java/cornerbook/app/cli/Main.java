@@ -41,9 +41,8 @@ public final class Main {
         line.setOut(out).setErr(err).setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
         line.getSubcommands().values().forEach(verb -> verb.getCommandSpec().mixinStandardHelpOptions(true));
         line.setParameterExceptionHandler((exception, given) -> {
-            var what = String.valueOf(exception.getMessage()).strip();
-            err.println(Printed.line(
-                    what + (what.endsWith(".") ? "" : ".") + " See cornerbook --help for what is expected."));
+            err.println(Printed.sentence(String.valueOf(exception.getMessage()))
+                    + " See cornerbook --help for what is expected.");
             return CommandLine.ExitCode.USAGE;
         });
         line.setExecutionExceptionHandler((exception, command, parsed) -> report(exception, err));
@@ -57,11 +56,11 @@ public final class Main {
         var message = String.valueOf(exception.getMessage());
         return switch (exception) {
             case CommandFailure failure -> {
-                message.lines().forEach(sentence -> err.println(Printed.line(sentence)));
+                message.lines().forEach(sentence -> err.println(Printed.sentence(sentence)));
                 yield failure.exitCode();
             }
             case BookException refused -> {
-                err.println(Printed.line(message));
+                err.println(Printed.sentence(message));
                 yield CommandFailure.BOOK;
             }
             default -> {

@@ -20,6 +20,12 @@ final class Printed {
         return clean(text.replace('\n', ' '));
     }
 
+    /** The same with a full stop at its end. */
+    static String sentence(String text) {
+        var line = line(text).strip();
+        return line.endsWith(".") ? line : line + ".";
+    }
+
     /** A small answer as one line of JSON. */
     static String json(Object answer) {
         return clean(MAPPER.writeValueAsString(answer));

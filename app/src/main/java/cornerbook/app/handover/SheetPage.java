@@ -10,6 +10,7 @@ import cornerbook.core.visit.Finding;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
 import cornerbook.core.visit.SetForecast;
+import cornerbook.core.visit.Subject;
 import cornerbook.core.visit.Tyre;
 import cornerbook.core.visit.Verdict;
 import cornerbook.core.visit.Visit;
@@ -25,10 +26,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** Writes the words and pictures of the sheet as XHTML. */
 final class SheetPage {
     private static final int LONGEST_LINE = 240;
+    private static final int LONGEST_TITLE = 120;
     private static final int LONGEST_NAME = 60;
     private final Assessment assessment;
     private final Visit visit;
@@ -188,13 +191,22 @@ final class SheetPage {
         return labels;
     }
 
+    private boolean goesOn(@Nullable String setId) {
+        return forecast(SetForecast.Role.GOING_ON)
+                .filter(forecast -> forecast.set().id().equals(setId))
+                .isPresent();
+    }
+
+    /** The gravest of what was found at this corner and on the set as a whole. */
     private CornerLabel label(Corner corner, double depthMm) {
         var forecast = forecast(SetForecast.Role.GOING_ON);
         double limitMm = forecast.map(SetForecast::limitMm).orElse(0.0);
         double legalMm = forecast.map(SetForecast::legalLimitMm).orElse(0.0);
         var byDepth = depthMm < legalMm ? Verdict.UNSAFE : depthMm < limitMm ? Verdict.SPENT : Verdict.HOLDS;
         var verdict = assessment.findings().stream()
-                .filter(finding -> finding.subject().corner() == corner)
+                .filter(finding -> finding.subject().corner() == corner
+                        || (finding.subject().part() == Subject.Part.WHEEL_SET
+                                && goesOn(finding.subject().setId())))
                 .map(Finding::verdict)
                 .reduce(byDepth, (first, second) -> first.compareTo(second) >= 0 ? first : second);
         double newMm = Optional.ofNullable(wheelAt.get(corner))
@@ -231,7 +243,18 @@ final class SheetPage {
         }
         if (!sound.isEmpty()) {
             page.element("h3", "What holds until the next visit");
-            page.list(sound.stream().map(finding -> line(finding.title())).toList(), most);
+            page.raw("<ul>");
+            for (var part : Subject.Part.values()) {
+                var titles = sound.stream()
+                        .filter(finding -> finding.subject().part() == part)
+                        .map(finding -> Xhtml.shorten(finding.title(), LONGEST_TITLE))
+                        .toList();
+                if (!titles.isEmpty()) {
+                    var shown = String.join("; ", titles.subList(0, Math.min(most, titles.size())));
+                    page.element("li", titles.size() > most ? shown + "; " + Xhtml.more(titles.size() - most) : shown);
+                }
+            }
+            page.raw("</ul>\n");
         }
     }
 
@@ -240,9 +263,11 @@ final class SheetPage {
         var corner = finding.subject().corner();
         page.raw("<tr class=\"" + finding.verdict() + "\"><th scope=\"row\">").raw(mark(finding, 20));
         page.raw(" " + finding.verdict().word() + "</th><td>");
-        page.raw(Xhtml.escape((corner == null ? "" : corner + ": ") + line(finding.plainWords())));
+        var words = line(finding.plainWords());
+        page.raw(Xhtml.escape(corner == null || words.contains(corner.name()) ? words : corner + ": " + words));
         page.raw("</td>");
-        page.element("td", finding.verdict() == Verdict.UNSAFE ? "now" : Objects.toString(horizon, "now"));
+        boolean already = finding.verdict() == Verdict.UNSAFE || finding.verdict() == Verdict.SPENT;
+        page.element("td", Objects.toString(horizon, already ? "now" : "no date"));
         page.raw("</tr>\n");
     }
 

@@ -5,11 +5,11 @@ import cornerbook.app.picture.Palette;
 /** How the sheet looks: A4, one column, the colours of the house. */
 final class SheetStyle {
     static final String CSS = """
-            @page { size: A4; margin: 13mm 15mm 14mm 15mm;
+            @page { size: A4; margin: 11mm 15mm 13mm 15mm;
               @bottom-right { content: "Page " counter(page) " of " counter(pages); font: 7.5pt B612; color: SLATE; } }
             body { font: 8.5pt/1.32 B612; color: INK; margin: 0; word-wrap: break-word; }
             h1 { font-size: 15pt; margin: 0 0 2mm 0; color: SLATE; }
-            h2 { font-size: 10pt; margin: 3.2mm 0 0.8mm 0; color: SLATE; page-break-after: avoid; }
+            h2 { font-size: 10pt; margin: 2.4mm 0 0.6mm 0; color: SLATE; page-break-after: avoid; }
             h3 { font-size: 8.5pt; margin: 1.6mm 0 0.4mm 0; page-break-after: avoid; }
             p { margin: 0.6mm 0; }
             ul { margin: 0; padding-left: 4.5mm; }
@@ -23,22 +23,21 @@ final class SheetStyle {
             .invented { color: PLUM; font-weight: 700; }
             .facts td { width: 25%; border-top: 0.15mm solid HAIRLINE; }
             .overview { border-left: 1.2mm solid SLATE; padding: 1.2mm 3mm; margin-top: 2mm; font-size: 9.5pt; }
-            .overview svg { vertical-align: middle; }
+            svg { display: inline-block; vertical-align: middle; }
             .RUNS_OUT th { color: OCHRE; }
             .SPENT th, .UNSAFE th { color: PLUM; }
             .overview.RUNS_OUT { border-color: OCHRE; }
             .overview.SPENT, .overview.UNSAFE { border-color: PLUM; }
             .car { text-align: center; page-break-inside: avoid; }
-            .car svg { width: 74mm; height: 57mm; }
+            .car svg { width: 66mm; height: 51mm; }
             .findings th { white-space: nowrap; }
-            .findings svg { vertical-align: middle; }
             .findings td + td { white-space: nowrap; }
             .box { border: 0.5mm solid OCHRE; padding: 0 3mm 1.5mm 3mm; margin-top: 3mm; page-break-inside: avoid; }
             .box h2 { margin-top: 1.5mm; }
             .close { page-break-inside: avoid; margin-top: 3mm; }
             .close p { font-weight: 700; }
             .signatures td { width: 50%; padding: 1mm 4mm 0 0; border-top: 0.2mm solid INK; }
-            .signatures { margin-top: 11mm; border-spacing: 6mm 0; border-collapse: separate; }
+            .signatures { margin-top: 8mm; border-spacing: 6mm 0; border-collapse: separate; }
             .small, .close .small { font-size: 7pt; font-weight: 400; color: SLATE; }
             """.replace("SLATE", Palette.SLATE)
             .replace("INK", Palette.INK)
