@@ -5,18 +5,18 @@ import cornerbook.app.picture.Palette;
 /** How the sheet looks: A4, one column, the colours of the house. */
 final class SheetStyle {
     static final String CSS = """
-            @page { size: A4; margin: 11mm 15mm 13mm 15mm;
+            @page { size: A4; margin: 9mm 15mm 11mm 15mm;
               @bottom-right { content: "Page " counter(page) " of " counter(pages); font: 7.5pt B612; color: SLATE; } }
-            body { font: 8.5pt/1.32 B612; color: INK; margin: 0; word-wrap: break-word; }
+            body { font: 8.2pt/1.25 B612; color: INK; margin: 0; word-wrap: break-word; }
             h1 { font-size: 15pt; margin: 0 0 2mm 0; color: SLATE; }
-            h2 { font-size: 10pt; margin: 2.4mm 0 0.6mm 0; color: SLATE; page-break-after: avoid; }
+            h2 { font-size: 10pt; margin: 1.9mm 0 0.4mm 0; color: SLATE; page-break-after: avoid; }
             h3 { font-size: 8.5pt; margin: 1.6mm 0 0.4mm 0; page-break-after: avoid; }
             p { margin: 0.6mm 0; }
             ul { margin: 0; padding-left: 4.5mm; }
             li { margin: 0.3mm 0; }
             table { border-collapse: collapse; width: 100%; }
             tr { page-break-inside: avoid; }
-            th, td { text-align: left; vertical-align: top; padding: 0.9mm 2mm 0.9mm 0; }
+            th, td { text-align: left; vertical-align: top; padding: 0.6mm 2mm 0.6mm 0; }
             thead th { border-bottom: 0.4mm solid SLATE; }
             tbody th, tbody td { border-bottom: 0.15mm solid HAIRLINE; }
             .shop { font-weight: 700; color: SLATE; }
@@ -29,7 +29,7 @@ final class SheetStyle {
             .overview.RUNS_OUT { border-color: OCHRE; }
             .overview.SPENT, .overview.UNSAFE { border-color: PLUM; }
             .car { text-align: center; page-break-inside: avoid; }
-            .car svg { width: 66mm; height: 51mm; }
+            .car svg { width: 52mm; height: 40.2mm; }
             .findings th { white-space: nowrap; }
             .findings td + td { white-space: nowrap; }
             .box { border: 0.5mm solid OCHRE; padding: 0 3mm 1.5mm 3mm; margin-top: 3mm; page-break-inside: avoid; }
