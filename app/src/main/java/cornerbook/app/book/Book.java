@@ -103,6 +103,16 @@ public final class Book implements AutoCloseable {
                 .list());
     }
 
+    /** Every car with all its visits, read at one go, by name. */
+    public List<CarHistory> listHistories() {
+        return file.read(handle -> {
+            var reader = new CarReader(handle);
+            return handle.select("select id from vehicle order by name").mapTo(String.class).list().stream()
+                    .flatMap(id -> reader.find(id).stream())
+                    .toList();
+        });
+    }
+
     public Optional<CarHistory> findHistory(String vehicleId) {
         return file.read(handle -> new CarReader(handle).find(vehicleId));
     }

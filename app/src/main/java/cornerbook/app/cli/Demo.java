@@ -11,6 +11,8 @@ import picocli.CommandLine;
 /** Serves the book of the invented shop; makes it when it is empty. */
 @CommandLine.Command(name = "demo", description = "Serve the book of an invented shop; made when it is not there.")
 final class Demo implements Runnable {
+    private static final int STILL_OPEN_DAYS = 6;
+
     private final PrintWriter out;
 
     @CommandLine.Option(
@@ -33,10 +35,19 @@ final class Demo implements Runnable {
     public void run() {
         try (var book = Book.open(folder)) {
             if (book.listVehicles().isEmpty()) {
-                book.addAll(DemoShop.histories(LocalDate.now(ZoneId.systemDefault())));
+                fill(book, LocalDate.now(ZoneId.systemDefault()));
             }
             PageServer.serve(
                     book, port, "\nAll data are invented: %s. Stop with Ctrl+C.".formatted(DemoShop.NAME), out);
         }
+    }
+
+    /** The cars, and the re-torques of all but the latest of them as recorded. */
+    private static void fill(Book book, LocalDate today) {
+        book.addAll(DemoShop.histories(today));
+        book.listOpenRetorques().stream()
+                .filter(retorque -> retorque.dueDate().isBefore(today.minusDays(STILL_OPEN_DAYS)))
+                .forEach(retorque -> book.recordRetorque(
+                        retorque.visitId(), retorque.dueDate(), retorque.dueOdometerKm(), retorque.torqueNm()));
     }
 }

@@ -5,6 +5,8 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import cornerbook.app.book.BookException;
 import java.io.PrintWriter;
 import java.util.Locale;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import picocli.CommandLine;
 
 /** The program. Exit codes: 0 done, 1 a fault of the program, 2 usage, 3 input refused, 4 book, 5 file or port. */
@@ -19,6 +21,8 @@ public final class Main {
     /** Runs one verb and ends the process with its exit code. */
     public static void main(String[] arguments) {
         Locale.setDefault(Locale.ROOT);
+        // Libraries tell their life at start; people want the address only.
+        Logger.getLogger("").setLevel(Level.WARNING);
         System.setProperty("java.awt.headless", "true");
         var out = new PrintWriter(System.out, true, UTF_8);
         var err = new PrintWriter(System.err, true, UTF_8);

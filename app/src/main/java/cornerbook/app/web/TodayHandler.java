@@ -2,11 +2,14 @@ package cornerbook.app.web;
 
 import cornerbook.app.book.VehicleSummary;
 import cornerbook.app.web.TodayPage.Car;
+import cornerbook.core.visit.CarHistory;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** The first page: today's visits, open re-torques, all cars. */
 final class TodayHandler {
@@ -22,9 +25,11 @@ final class TodayHandler {
         var today = desk.today();
         var date = dateOf(Pages.queryValue(request, "date"), today);
         var query = Pages.queryValue(request, "q");
+        var histories = desk.book().listHistories().stream()
+                .collect(Collectors.toMap(history -> history.vehicle().id(), history -> history));
         var cars = desk.book().listVehicles().stream()
                 .filter(vehicle -> matches(vehicle, query))
-                .map(this::withGravest)
+                .map(vehicle -> withGravest(vehicle, Optional.ofNullable(histories.get(vehicle.id()))))
                 .toList();
         pages.send(
                 response,
@@ -34,12 +39,10 @@ final class TodayHandler {
                         today, date, desk.book().listVisits(date), desk.book().listOpenRetorques(), cars, query));
     }
 
-    private Car withGravest(VehicleSummary vehicle) {
+    private Car withGravest(VehicleSummary vehicle, Optional<CarHistory> history) {
         return new Car(
                 vehicle,
-                desk.book()
-                        .findHistory(vehicle.id())
-                        .flatMap(desk::assessLatest)
+                history.flatMap(desk::assessLatest)
                         .flatMap(assessment -> assessment.findings().stream().findFirst())
                         .orElse(null));
     }

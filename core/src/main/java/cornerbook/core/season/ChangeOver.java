@@ -26,4 +26,9 @@ public final class ChangeOver {
         var day = (kind == SeasonKind.WINTER ? SPRING : AUTUMN).atYear(fitted.getYear());
         return day.isBefore(fitted.plusDays(LEAST_DAYS)) ? day.plusYears(1) : day;
     }
+
+    /** The kind of wheels that a car with two sets leaves on at this time of the year: winter from October to March. */
+    public static SeasonKind leavingOn(LocalDate date) {
+        return date.getMonthValue() >= 10 || date.getMonthValue() <= 3 ? SeasonKind.WINTER : SeasonKind.SUMMER;
+    }
 }

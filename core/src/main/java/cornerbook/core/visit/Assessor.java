@@ -44,14 +44,17 @@ public final class Assessor {
         var notJudged = new ArrayList<String>();
         var findings = new ArrayList<Finding>();
         var forecasts = new ArrayList<SetForecast>();
-        var goingOn = findSet(history, visit.leftOn()).or(() -> findSet(history, visit.arrivedOn()));
+        // Until the wheels that the car leaves on are recorded, the season's set is taken to go on.
+        var goingOn = findSet(history, visit.leftOn())
+                .or(() -> seasonsSet(history, visit))
+                .or(() -> findSet(history, visit.arrivedOn()));
         var comingOff = findSet(history, visit.arrivedOn())
                 .filter(set -> goingOn.filter(set::equals).isEmpty());
         var nextVisit = nextVisit(visit, goingOn.map(WheelSet::season).orElse(SeasonKind.ALL_SEASON));
         var forecaster = new TreadForecaster(history, visits, visit, runs);
         @Nullable WheelPlan plan = null;
         if (goingOn.isPresent()) {
-            var wheelAt = visit.leftOn().isEmpty() ? visit.arrivedOn() : visit.leftOn();
+            var wheelAt = positions(goingOn.get(), visits);
             judgeSet(
                     forecaster,
                     goingOn.get(),
@@ -188,6 +191,35 @@ public final class Assessor {
                 .map(Map.Entry::getKey)
                 .reduce((first, last) -> last)
                 .orElse(null);
+    }
+
+    /** The stored set of the season to come; empty when the car came on it, or has none. */
+    private static Optional<WheelSet> seasonsSet(CarHistory history, Visit visit) {
+        var arrived = findSet(history, visit.arrivedOn()).map(WheelSet::season);
+        var season = ChangeOver.leavingOn(visit.date());
+        if (arrived.isEmpty() || arrived.get() == SeasonKind.ALL_SEASON || arrived.get() == season) {
+            return Optional.empty();
+        }
+        return history.sets().stream().filter(set -> set.season() == season).findFirst();
+    }
+
+    /** Where the wheels of a set stand, or stood when they were last on the car; listed order for a set that never was. */
+    private static Map<Corner, String> positions(WheelSet set, List<Visit> visits) {
+        var tags = set.wheels().stream().map(Wheel::tag).toList();
+        for (var visit : visits.reversed()) {
+            for (var wheelAt : List.of(visit.leftOn(), visit.arrivedOn())) {
+                if (wheelAt.values().stream().anyMatch(tags::contains)) {
+                    return wheelAt;
+                }
+            }
+        }
+        var listed = new EnumMap<Corner, String>(Corner.class);
+        for (var corner : Corner.values()) {
+            if (corner.ordinal() < tags.size()) {
+                listed.put(corner, tags.get(corner.ordinal()));
+            }
+        }
+        return listed;
     }
 
     private static @Nullable Corner cornerOf(Visit visit, String tag) {

@@ -8,6 +8,7 @@ import cornerbook.core.visit.Subject.Part;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -51,6 +52,17 @@ class AssessorTest {
         assertThat(summer.plainWords()).contains("Order tyres");
         assertThat(assessment.forecasts().get(1).from()).isEqualTo(assessment.nextVisit());
         assertThat(assessment.forecasts().get(1).until()).isEqualTo(LocalDate.of(2027, 10, 20));
+    }
+
+    @Test
+    void untilTheWheelsAreRecordedTheSeasonsSetIsTakenToGoOn() {
+        var history = Cars.changeOver(5, 7.5, List.of());
+        var arrived = history.visits().get(1).withLeftOn(Map.of());
+        var assessment = assessor.assess(Cars.history(history.visits().getFirst(), arrived), "v2");
+        assertThat(assessment.forecasts())
+                .extracting(forecast -> forecast.role() + " " + forecast.set().id())
+                .containsExactly("GOING_ON WINTER-set", "COMING_OFF SUMMER-set");
+        assertThat(assessment.retorque()).isNull();
     }
 
     @Test
