@@ -38,13 +38,15 @@ final class HistoryReader {
     Optional<CarHistory> read(JsonNode root) {
         var file = new JsonObject(root, "");
         var vehicle = attempt(file.child("vehicle"), HistoryReader::vehicle);
-        var customer = customer(file.child("customer"));
+        var customer = attempt(file.child("customer"), HistoryReader::customer);
         var sets = each(file.children("wheelSets"), this::wheelSet);
         var visits = each(file.children("visits"), this::visit);
         if (problems.isEmpty()) {
             checkOrder(visits);
         }
-        return problems.isEmpty() ? vehicle.map(car -> new CarHistory(car, customer, sets, visits)) : Optional.empty();
+        return problems.isEmpty()
+                ? vehicle.flatMap(car -> customer.map(owner -> new CarHistory(car, owner, sets, visits)))
+                : Optional.empty();
     }
 
     /** The order in the file is that of the history, so that a pointer found in one holds in the other. */
@@ -162,11 +164,7 @@ final class HistoryReader {
     }
 
     private static List<String> lines(JsonObject json, String name) {
-        return json.has(name)
-                ? json.children(name).stream()
-                        .map(line -> line.node().stringValue())
-                        .toList()
-                : List.of();
+        return json.has(name) ? json.texts(name) : List.of();
     }
 
     private static Map<Corner, String> corners(JsonObject json) {

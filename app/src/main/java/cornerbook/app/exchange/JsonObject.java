@@ -34,12 +34,19 @@ record JsonObject(JsonNode node, String where) {
     }
 
     String text(String name) {
-        return node.required(name).stringValue();
+        return printable(where + "/" + name, node.required(name).stringValue());
     }
 
     @Nullable
     String optionalText(String name) {
         return has(name) ? text(name) : null;
+    }
+
+    /** The texts of an array. */
+    List<String> texts(String name) {
+        return children(name).stream()
+                .map(child -> printable(child.where, child.node.stringValue()))
+                .toList();
     }
 
     boolean flag(String name) {
@@ -84,14 +91,30 @@ record JsonObject(JsonNode node, String where) {
 
     /** The value in the book's unit. */
     double quantity(String name, String bookUnit) {
-        if (node.required(name).isNumber()) {
+        if (node.required(name).isNumber() && !bookUnit.equals("1")) {
             return number(name);
         }
         try {
-            return Quantities.parse(text(name), bookUnit);
+            return Quantities.parse(written(name, bookUnit), bookUnit);
         } catch (IllegalArgumentException e) {
             throw new ProblemException(where + "/" + name, String.valueOf(e.getMessage()));
         }
+    }
+
+    /** Refuses what cannot stand on a printed page: the characters outside the set of XML 1.0, section 2.2. */
+    private static String printable(String where, String text) {
+        text.codePoints()
+                .filter(point -> (point < ' ' && "\t\n\r".indexOf(point) < 0)
+                        || (point >= Character.MIN_SURROGATE && point <= Character.MAX_SURROGATE)
+                        || point == 0xFFFE
+                        || point == 0xFFFF)
+                .findFirst()
+                .ifPresent(point -> {
+                    throw new ProblemException(
+                            where,
+                            "the character U+%04X stands here, expected text that can be printed".formatted(point));
+                });
+        return text;
     }
 
     /** Builds a record of this object; what its constructor refuses becomes a problem of this object. */

@@ -11,6 +11,7 @@ import java.time.LocalDate;
 import java.util.List;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.StreamReadFeature;
+import tools.jackson.core.exc.StreamConstraintsException;
 import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -72,9 +73,12 @@ public final class VisitFile {
      * @param today the last date that is not in the future
      */
     public static Result read(String json, LocalDate today) {
+        if (json.length() > LARGEST_BYTES) {
+            return refused("it is larger than 20 MB, expected the visits of one car");
+        }
         JsonNode root;
         try {
-            root = MAPPER.readTree(json);
+            root = MAPPER.readTree(withoutMark(json));
         } catch (JacksonException e) {
             return refused(malformed(e));
         }
@@ -99,10 +103,18 @@ public final class VisitFile {
         return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(HistoryWriter.write(history)) + "\n";
     }
 
+    /** Some editors begin a text in UTF-8 with a byte order mark, which RFC 8259, section 8.1, lets a reader pass over. */
+    private static String withoutMark(String json) {
+        return json.startsWith("\ufeff") ? json.substring(1) : json;
+    }
+
     private static String malformed(JacksonException e) {
+        if (e instanceof StreamConstraintsException) {
+            return "it is nested too deeply or has too long a number, expected a visit file";
+        }
         var place = e.getLocation();
-        // What the parser adds in brackets is about its own settings.
-        var what = String.valueOf(e.getOriginalMessage()).replaceFirst("(?s) \\(.*", "");
+        // What the parser adds in brackets or after "enable" is about its own settings.
+        var what = String.valueOf(e.getOriginalMessage()).replaceFirst("(?s)( \\(|: enable ).*", "");
         return place == null
                 ? "expected JSON, but " + what
                 : "expected JSON, but at line %d, column %d: %s"

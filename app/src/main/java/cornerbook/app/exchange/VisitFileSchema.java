@@ -29,11 +29,11 @@ final class VisitFileSchema {
         return switch (error.getKeyword()) {
             case "required" ->
                 new Problem(
-                        where + "/" + error.getProperty(),
+                        where + "/" + escaped(error.getProperty()),
                         "\"%s\" is missing, expected it here".formatted(error.getProperty()));
             case "additionalProperties" ->
                 new Problem(
-                        where + "/" + error.getProperty(),
+                        where + "/" + escaped(error.getProperty()),
                         "\"%s\" is no property here, expected only those of the visit file's schema"
                                 .formatted(error.getProperty()));
             default ->
@@ -41,6 +41,11 @@ final class VisitFileSchema {
                         where,
                         "%s does not fit, expected %s".formatted(shorten(error.getInstanceNode()), expected(error)));
         };
+    }
+
+    /** As RFC 6901, section 3, has a name stand in a pointer. */
+    private static String escaped(String name) {
+        return name.replace("~", "~0").replace("/", "~1");
     }
 
     /** What the keyword of the schema asks for, in words; the only pattern of the schema is that of dates. */

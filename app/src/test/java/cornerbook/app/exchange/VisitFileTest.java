@@ -182,6 +182,64 @@ class VisitFileTest {
     }
 
     @Test
+    void smallestExampleIsRead() {
+        var example = Path.of("..", "docs", "examples", "first-visit.json");
+
+        assertThat(VisitFile.read(example, TODAY))
+                .isInstanceOfSatisfying(
+                        VisitFile.Read.class,
+                        read -> assertThat(VisitFile.read(VisitFile.write(read.history()), TODAY))
+                                .isEqualTo(read));
+    }
+
+    @Test
+    void textMayBeginWithAByteOrderMark() {
+        assertThat(VisitFile.read("\ufeff" + edited(file -> {}), TODAY)).isInstanceOf(VisitFile.Read.class);
+    }
+
+    @Test
+    void pointerEscapesTheNamesOfProperties() {
+        assertThat(problems(edited(file -> file.put("a/b~c", 1))))
+                .extracting(Problem::where)
+                .containsExactly("/a~1b~0c");
+    }
+
+    @Test
+    void movementBetweenTheWordsIsRefused() {
+        var text =
+                edited(file -> firstTread(file).put("measure", "pad movement").put("value", 1.5));
+
+        assertThat(problems(text))
+                .singleElement()
+                .satisfies(problem -> assertThat(problem.message()).contains("\"1.5\"", "free, tight or seized"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"\u0000", "\u001b[31m", "\ud800", "\uffff"})
+    void textThatCannotBePrintedIsRefused(String name) {
+        assertThat(problems(edited(file -> file.withObject("/customer").put("name", name))))
+                .singleElement()
+                .satisfies(problem -> {
+                    assertThat(problem.where()).isEqualTo("/customer/name");
+                    assertThat(problem.message()).contains("U+", "expected text that can be printed");
+                });
+    }
+
+    @Test
+    void textLargerThanTheLimitIsRefused() {
+        assertThat(problems(" ".repeat(20_000_001)))
+                .singleElement()
+                .satisfies(problem -> assertThat(problem.message()).contains("larger than 20 MB"));
+    }
+
+    @Test
+    void deepNestingIsRefused() {
+        assertThat(problems("[".repeat(100_000)))
+                .singleElement()
+                .satisfies(problem -> assertThat(problem.message()).contains("nested too deeply"));
+    }
+
+    @Test
     void missingFileIsRefused() {
         assertThat(VisitFile.read(Path.of("no-such-file.json"), TODAY)).isInstanceOf(VisitFile.Refused.class);
     }

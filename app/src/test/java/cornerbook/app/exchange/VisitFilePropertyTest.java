@@ -1,0 +1,216 @@
+package cornerbook.app.exchange;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import cornerbook.core.corner.Axle;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.DriveLayout;
+import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.corner.Spot;
+import cornerbook.core.quantity.Quantities;
+import cornerbook.core.visit.AxleSpecification;
+import cornerbook.core.visit.BrakeSpecification;
+import cornerbook.core.visit.CarHistory;
+import cornerbook.core.visit.Customer;
+import cornerbook.core.visit.Measure;
+import cornerbook.core.visit.Reading;
+import cornerbook.core.visit.TwelveVoltBattery;
+import cornerbook.core.visit.Tyre;
+import cornerbook.core.visit.Vehicle;
+import cornerbook.core.visit.Visit;
+import cornerbook.core.visit.Wheel;
+import cornerbook.core.visit.WheelFastener;
+import cornerbook.core.visit.WheelSet;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+
+/** Whatever sound history is written reads back equal, to the last digit and with what people wrote. */
+class VisitFilePropertyTest {
+    private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
+    private static final int HISTORIES = 100;
+    private static final long SEED = 20261125;
+
+    /** Ways to write a value, by the measure's unit. */
+    private static final Map<String, List<String>> SPELLINGS = Map.of(
+            "mm", List.of("%.1f mm", "%.2f", "%.3f cm", "  %.1f  MM ", "%.3f in", "5/32 in"),
+            "kPa", List.of("%.0f kPa", "%.2f bar", "%.1f psi", "%.1f"),
+            "N·m", List.of("%.0f N·m", "%.0f Nm", "%.1f lbf·ft", "%.0f ft-lb"),
+            "°C", List.of("%.0f °C", "-%.1f °C", "%.0f °F", "−%.0f C"),
+            "V", List.of("%.2f V", "%.0f mV", "%.2f"),
+            "A", List.of("%.0f A", "%.0f CCA"),
+            "1", List.of("free", "tight", "Seized", "1"));
+
+    private final Random random = new Random(SEED);
+
+    @Test
+    void writtenHistoryReadsBackEqual() {
+        for (int i = 0; i < HISTORIES; i++) {
+            var history = history();
+
+            var text = VisitFile.write(history);
+
+            assertThat(VisitFile.read(text, TODAY)).as(text).isEqualTo(new VisitFile.Read(history));
+        }
+    }
+
+    private CarHistory history() {
+        var sets = new ArrayList<WheelSet>();
+        for (int i = 1 + random.nextInt(3); i > 0; i--) {
+            sets.add(wheelSet(i));
+        }
+        var visits = new ArrayList<Visit>();
+        var date = TODAY.minusDays(random.nextInt(200));
+        double odometerKm = between(1000, 300_000);
+        for (int i = 1 + random.nextInt(4); i > 0; i--) {
+            visits.addFirst(visit("V-" + i, date, odometerKm, sets));
+            date = date.minusDays(random.nextInt(400));
+            odometerKm *= random.nextDouble();
+        }
+        return new CarHistory(
+                vehicle(), new Customer("C-1", word(), maybe(word()), maybe("a@b.example")), sets, visits);
+    }
+
+    private Vehicle vehicle() {
+        boolean rated = random.nextBoolean();
+        return new Vehicle(
+                "CAR-" + random.nextInt(1000),
+                word(),
+                word(),
+                maybe("1M8GDM9AXKP042788"),
+                pick(DriveLayout.values()),
+                random.nextBoolean(),
+                pick("CA-QC", "FI", "*"),
+                axle(),
+                axle(),
+                new WheelFastener(
+                        "M14×1.5",
+                        3 + random.nextInt(8),
+                        pick(WheelFastener.Seat.values()),
+                        between(40, 400),
+                        between(10, 500)),
+                new TwelveVoltBattery(
+                        pick(TwelveVoltBattery.Chemistry.values()),
+                        between(5, 300),
+                        rated ? (Double) between(100, 900) : null,
+                        rated ? pick(TwelveVoltBattery.RatingStandard.values()) : null,
+                        maybe(TODAY.minusDays(random.nextInt(3000)))));
+    }
+
+    private AxleSpecification axle() {
+        double padNewMm = between(5, 20);
+        double discNewMm = between(10, 40);
+        return new AxleSpecification(
+                between(500, 2000),
+                pick("225/55R18", "P245/45R19", "7.00-15LT"),
+                random.nextInt(280),
+                pick("T", "H", "A8"),
+                between(180, 400),
+                new BrakeSpecification(
+                        pick(BrakeSpecification.Caliper.values()),
+                        random.nextBoolean(),
+                        padNewMm,
+                        padNewMm * random.nextDouble(),
+                        discNewMm,
+                        Math.max(1, discNewMm * random.nextDouble()),
+                        between(0.005, 1),
+                        between(0.001, 1)));
+    }
+
+    private WheelSet wheelSet(int number) {
+        var wheels = new ArrayList<Wheel>();
+        for (var corner : Corner.values()) {
+            wheels.add(new Wheel(
+                    "W-" + number + corner,
+                    new Tyre(
+                            word(),
+                            corner.axle() == Axle.FRONT ? "225/55R18" : "245/50R18",
+                            random.nextInt(280),
+                            "V",
+                            maybe("1223"),
+                            random.nextBoolean(),
+                            random.nextBoolean(),
+                            between(9, 20)),
+                    maybe("0A1B2C3D")));
+        }
+        return new WheelSet("S-" + number, pick(SeasonKind.values()), maybe(word()), wheels);
+    }
+
+    private Visit visit(String id, LocalDate date, double odometerKm, List<WheelSet> sets) {
+        var arrivedOn = wheelsOf(sets);
+        var readings = new ArrayList<Reading>();
+        for (var measure : Measure.values()) {
+            for (int i = random.nextInt(4); i > 0; i--) {
+                readings.add(reading("%s-%s-%d".formatted(id, measure, i), measure, arrivedOn, readings));
+            }
+        }
+        return new Visit(
+                id,
+                date,
+                odometerKm,
+                maybe(word()),
+                arrivedOn,
+                random.nextBoolean() ? Map.of() : wheelsOf(sets),
+                readings,
+                random.nextBoolean() ? List.of() : List.of(word(), word()),
+                maybe(word()),
+                maybe(date.plusDays(180)));
+    }
+
+    private Map<Corner, String> wheelsOf(List<WheelSet> sets) {
+        var set = sets.get(random.nextInt(sets.size()));
+        var wheelAt = new EnumMap<Corner, String>(Corner.class);
+        for (var corner : Corner.values()) {
+            wheelAt.put(corner, set.wheels().get(corner.ordinal()).tag());
+        }
+        return wheelAt;
+    }
+
+    private Reading reading(String id, Measure measure, Map<Corner, String> wheelAt, List<Reading> before) {
+        var corner = measure.carrier() == Measure.Carrier.VEHICLE ? null : pick(Corner.values());
+        var tag = measure.carrier() == Measure.Carrier.WHEEL ? wheelAt.get(corner) : null;
+        var spot = measure.spots().isEmpty() ? null : pick(measure.spots().toArray(Spot[]::new));
+        boolean correction = !before.isEmpty() && random.nextInt(5) == 0;
+        double value;
+        String asWritten;
+        do {
+            asWritten = pick(SPELLINGS
+                            .getOrDefault(measure.unit(), List.of("%.2f"))
+                            .toArray(String[]::new))
+                    .formatted(between(0, 300));
+            value = Quantities.parse(asWritten, measure.unit());
+        } while (value < measure.lowest() || value > (measure == Measure.TREAD_DEPTH ? 9 : measure.highest()));
+        return new Reading(
+                id,
+                measure,
+                corner,
+                tag,
+                spot,
+                value,
+                asWritten,
+                correction ? before.getLast().id() : null,
+                correction ? word() : null);
+    }
+
+    private String word() {
+        return pick("Léa Ødegård", "shelf 4/B ~ left", "\"quoted\" \\ back", "line\nbreak", "冬タイヤ", "🚗 blue", "x");
+    }
+
+    private double between(double lowest, double highest) {
+        return lowest + (highest - lowest) * random.nextDouble();
+    }
+
+    private <T> @Nullable T maybe(T value) {
+        return random.nextBoolean() ? value : null;
+    }
+
+    @SafeVarargs
+    private <T> T pick(T... choices) {
+        return choices[random.nextInt(choices.length)];
+    }
+}
