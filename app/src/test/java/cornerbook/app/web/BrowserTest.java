@@ -96,10 +96,12 @@ class BrowserTest {
                 .contains("5.1 mm", "5.2 mm", "5.0 mm");
 
         page.locator("a[href='/visits/" + OPEN_VISIT + "/findings']").first().click();
-        Locator why = page.locator("details").first();
+        Locator why = page.locator("details")
+                .filter(new Locator.FilterOptions().setHasText("lowest groove"))
+                .first();
         why.locator("summary").click();
         assertThat(why.getAttribute("open")).isNotNull();
-        assertThat(why.innerText()).contains("mm");
+        assertThat(why.innerText()).contains("corner-rate model").contains("mm per 1000 km");
     }
 
     @Test
