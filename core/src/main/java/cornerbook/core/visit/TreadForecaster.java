@@ -17,6 +17,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -39,6 +40,7 @@ final class TreadForecaster {
     private final List<Visit> visits;
     private final Visit today;
     private final RunHistory runs;
+    private final Map<String, CurrentReadings> currentByVisit = new HashMap<>();
 
     TreadForecaster(CarHistory history, List<Visit> visits, Visit today, RunHistory runs) {
         this.history = history;
@@ -47,13 +49,17 @@ final class TreadForecaster {
         this.runs = runs;
     }
 
+    private CurrentReadings current(Visit visit) {
+        return currentByVisit.computeIfAbsent(visit.id(), id -> new CurrentReadings(visit));
+    }
+
     /** Posterior of the set after every reading until this visit. */
     WearPosterior posterior(WheelSet set) {
         var tags = set.wheels().stream().map(Wheel::tag).toList();
         var newDepths = set.wheels().stream().map(this::newDepth).toList();
         var readings = new ArrayList<TreadReading>();
         for (var visit : visits) {
-            for (var reading : new CurrentReadings(visit).all(Measure.TREAD_DEPTH)) {
+            for (var reading : current(visit).all(Measure.TREAD_DEPTH)) {
                 var tag = reading.wheelTag();
                 var spot = reading.spot();
                 if (tag != null && spot != null && tags.contains(tag)) {
@@ -75,7 +81,7 @@ final class TreadForecaster {
         }
         visits.stream()
                 .filter(visit -> runs.run(visit, wheel.tag()).total() == 0)
-                .flatMap(visit -> new CurrentReadings(visit).all(Measure.TREAD_DEPTH).stream())
+                .flatMap(visit -> current(visit).all(Measure.TREAD_DEPTH).stream())
                 .filter(reading -> wheel.tag().equals(reading.wheelTag()) && reading.spot() != null)
                 .filter(reading -> reading.value() > 0
                         && Math.abs(reading.value() - wheel.tyre().newDepthMm()) > USED_FROM_MM)
@@ -90,7 +96,7 @@ final class TreadForecaster {
     boolean wasRead(WheelSet set) {
         return set.wheels().stream()
                 .anyMatch(wheel -> visits.stream()
-                        .anyMatch(visit -> new CurrentReadings(visit)
+                        .anyMatch(visit -> current(visit)
                                 .ofWheel(Measure.TREAD_DEPTH, wheel.tag())
                                 .isPresent()));
     }
@@ -147,7 +153,7 @@ final class TreadForecaster {
         for (var spot : Spot.values()) {
             var readings = new ArrayList<DepthReading>();
             for (var visit : visits) {
-                for (var reading : new CurrentReadings(visit).all(Measure.TREAD_DEPTH)) {
+                for (var reading : current(visit).all(Measure.TREAD_DEPTH)) {
                     if (wheel.tag().equals(reading.wheelTag()) && reading.spot() == spot) {
                         readings.add(new DepthReading(
                                 runs.run(visit, wheel.tag()).total() * 1000, visit.date(), reading.value()));
