@@ -21,8 +21,8 @@ public final class Main {
     /** Runs one verb and ends the process with its exit code. */
     public static void main(String[] arguments) {
         Locale.setDefault(Locale.ROOT);
-        // Libraries tell their life at start; people want the address only.
-        Logger.getLogger("").setLevel(Level.WARNING);
+        // Libraries tell their life at start and their doubts about fonts; people want the answer only.
+        Logger.getLogger("").setLevel(Level.SEVERE);
         System.setProperty("java.awt.headless", "true");
         var out = new PrintWriter(System.out, true, UTF_8);
         var err = new PrintWriter(System.err, true, UTF_8);
