@@ -150,6 +150,9 @@ public final class Book implements AutoCloseable {
                         .findFirst();
                 if (known.isEmpty()) {
                     fresh.add(reading);
+                } else if (!visit.readings().contains(known.get())) {
+                    throw new BookException("The reading %s is in the book at another visit, expected an id of its own"
+                            .formatted(reading.id()));
                 } else if (!known.get().equals(reading)) {
                     throw new BookException(
                             "The reading %s is in the book with another value; a correction is a new reading"

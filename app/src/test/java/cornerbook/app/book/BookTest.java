@@ -84,6 +84,9 @@ class BookTest {
                     .hasMessageContaining("another value");
             book.addReadings(visit.id(), List.of(vehicleReading("test-2", 12.7, "test-1", "misread")));
             assertThat(readings(book, visit)).extracting(Reading::id).contains("test-1", "test-2");
+            var elsewhere = SHOP.get(1).visits().getLast().id();
+            assertThatThrownBy(() -> book.addReadings(elsewhere, List.of(reading)))
+                    .hasMessageContaining("another visit");
             assertThatThrownBy(() -> book.addReadings("nowhere", List.of(reading)))
                     .hasMessageContaining("No visit nowhere");
         }

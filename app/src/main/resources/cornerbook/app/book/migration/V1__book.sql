@@ -128,7 +128,7 @@ create table reading (
     spot text check (spot in ('INNER', 'CENTRE', 'OUTER')),
     amount double precision not null,
     as_written text not null,
-    corrects text references reading (id),
+    corrects text references reading (id) deferrable initially deferred,
     reason text,
     check ((corrects is null) = (reason is null)),
     check (wheel_tag is null or corner is not null),
