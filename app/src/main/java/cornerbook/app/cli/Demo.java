@@ -38,7 +38,11 @@ final class Demo implements Runnable {
                 fill(book, LocalDate.now(ZoneId.systemDefault()));
             }
             PageServer.serve(
-                    book, port, "\nAll data are invented: %s. Stop with Ctrl+C.".formatted(DemoShop.NAME), out);
+                    book,
+                    port,
+                    DemoShop.NAME,
+                    "\nAll data are invented: %s. Stop with Ctrl+C.".formatted(DemoShop.NAME),
+                    out);
         }
     }
 

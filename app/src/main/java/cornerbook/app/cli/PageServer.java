@@ -18,9 +18,10 @@ final class PageServer {
     /**
      * Serves, prints the address and waits; returns when the thread is interrupted.
      *
+     * @param shopName as it is printed on top of each handover sheet, may be blank
      * @param note printed after the address, may be empty
      */
-    static void serve(Book book, int port, String note, PrintWriter out) {
+    static void serve(Book book, int port, String shopName, String note, PrintWriter out) {
         if (port < 0 || port > HIGHEST_PORT) {
             throw new CommandFailure(
                     CommandFailure.FILE_OR_PORT,
@@ -29,7 +30,7 @@ final class PageServer {
         CornerbookServer server;
         try {
             server = CornerbookServer.start(
-                    book, new Assessor(LimitsFile.load()), port, Clock.system(ZoneId.systemDefault()));
+                    book, new Assessor(LimitsFile.load()), port, Clock.system(ZoneId.systemDefault()), shopName);
         } catch (IllegalStateException e) {
             throw new CommandFailure(CommandFailure.FILE_OR_PORT, String.valueOf(e.getMessage()));
         }

@@ -17,6 +17,12 @@ final class Serve implements Runnable {
             description = "Port to listen on (default: ${DEFAULT-VALUE}); 0 takes a free one.")
     private int port = 7411;
 
+    @CommandLine.Option(
+            names = "--shop",
+            paramLabel = "NAME",
+            description = "Name of the shop, as it is printed on top of each handover sheet.")
+    private String shopName = "";
+
     Serve(PrintWriter out) {
         this.out = out;
     }
@@ -24,7 +30,7 @@ final class Serve implements Runnable {
     @Override
     public void run() {
         try (var book = folder.open()) {
-            PageServer.serve(book, port, "", out);
+            PageServer.serve(book, port, shopName, "", out);
         }
     }
 }

@@ -30,11 +30,6 @@ public final class HandoverSheet {
 
     private HandoverSheet() {}
 
-    /** The sheet of a shop that has no name. */
-    public static byte[] render(Assessment assessment, Instant madeAt) {
-        return render(assessment, "", madeAt);
-    }
-
     /**
      * The sheet of one visit.
      *

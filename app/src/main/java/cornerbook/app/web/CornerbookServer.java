@@ -33,10 +33,16 @@ public final class CornerbookServer {
      *
      * @param port 0 takes any free one
      * @param clock says what day it is
+     * @param shopName stands on top of each handover sheet, may be blank
      * @throws IllegalStateException with one sentence when the port is in use
      */
-    public static CornerbookServer start(Book book, Assessor assessor, int port, Clock clock) {
-        return start(book, assessor, port, clock, HandoverSheet::render);
+    public static CornerbookServer start(Book book, Assessor assessor, int port, Clock clock, String shopName) {
+        return start(
+                book,
+                assessor,
+                port,
+                clock,
+                (assessment, madeAt) -> HandoverSheet.render(assessment, shopName, madeAt));
     }
 
     static CornerbookServer start(

@@ -51,7 +51,7 @@ class BrowserTest {
         book = Book.open(folder);
         book.addAll(DemoShop.histories(TODAY));
         Clock clock = Clock.fixed(TODAY.atTime(LocalTime.NOON).toInstant(ZoneOffset.UTC), ZoneOffset.UTC);
-        server = CornerbookServer.start(book, new Assessor(LimitsFile.load()), 0, clock);
+        server = CornerbookServer.start(book, new Assessor(LimitsFile.load()), 0, clock, "");
     }
 
     @AfterEach

@@ -298,7 +298,8 @@ class PagesTest {
 
     @Test
     void portInUseIsOneSentence() {
-        assertThatThrownBy(() -> CornerbookServer.start(book, new Assessor(LimitsFile.load()), server.port(), CLOCK))
+        assertThatThrownBy(
+                        () -> CornerbookServer.start(book, new Assessor(LimitsFile.load()), server.port(), CLOCK, ""))
                 .isInstanceOf(IllegalStateException.class)
                 .hasMessage("Port %d is in use by another program, choose another one with --port.", server.port());
     }
