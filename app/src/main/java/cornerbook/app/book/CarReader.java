@@ -1,5 +1,6 @@
 package cornerbook.app.book;
 
+import cornerbook.core.brake.BrakeFluid;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.DriveLayout;
@@ -123,6 +124,7 @@ final class CarReader {
         double rated = row.getDouble("battery_cranking_a");
         @Nullable Double ratedCrankingA = row.wasNull() ? null : rated;
         var standard = row.getString("battery_standard");
+        var fluid = row.getString("brake_fluid");
         return new Vehicle(
                 row.getString("id"),
                 row.getString("name"),
@@ -144,7 +146,8 @@ final class CarReader {
                         row.getDouble("battery_capacity_ah"),
                         ratedCrankingA,
                         standard == null ? null : TwelveVoltBattery.RatingStandard.valueOf(standard),
-                        date(row, "battery_installed_on")));
+                        date(row, "battery_installed_on")),
+                fluid == null ? null : BrakeFluid.valueOf(fluid));
     }
 
     private static AxleSpecification axle(ResultSet row) throws SQLException {

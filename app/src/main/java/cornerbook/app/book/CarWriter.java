@@ -107,8 +107,9 @@ final class CarWriter {
     private void write(Vehicle vehicle, String customerId) {
         var fastener = vehicle.fastener();
         var battery = vehicle.battery();
+        var fluid = vehicle.brakeFluid();
         handle.execute(
-                "insert into vehicle (id, customer_id, name, plate, vin, drive, electric, jurisdiction, fastener_thread, fastener_count, fastener_seat, fastener_torque_nm, retorque_after_km, battery_chemistry, battery_capacity_ah, battery_cranking_a, battery_standard, battery_installed_on) values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+                "insert into vehicle (id, customer_id, name, plate, vin, drive, electric, jurisdiction, fastener_thread, fastener_count, fastener_seat, fastener_torque_nm, retorque_after_km, battery_chemistry, battery_capacity_ah, battery_cranking_a, battery_standard, battery_installed_on, brake_fluid) values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
                 vehicle.id(),
                 customerId,
                 vehicle.name(),
@@ -126,7 +127,8 @@ final class CarWriter {
                 battery.ratedCapacityAh(),
                 battery.ratedCrankingCurrentA(),
                 text(battery.ratingStandard()),
-                text(battery.installedOn()));
+                text(battery.installedOn()),
+                fluid == null ? null : fluid.name());
         write(vehicle.id(), Axle.FRONT, vehicle.front());
         write(vehicle.id(), Axle.REAR, vehicle.rear());
     }

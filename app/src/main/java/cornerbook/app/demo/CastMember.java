@@ -38,7 +38,8 @@ record CastMember(
         SEIZED_PAD,
         UNEVEN_SHOULDER,
         TIRED_BATTERY,
-        SLOW_LEAK
+        SLOW_LEAK,
+        WET_BRAKE_FLUID
     }
 
     /** How far the visit of the present season has come. */

@@ -1,5 +1,6 @@
 package cornerbook.app.demo;
 
+import cornerbook.core.brake.BrakeFluid;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.DriveLayout;
@@ -54,7 +55,8 @@ final class CastParts {
                 front,
                 rear,
                 fastener,
-                battery);
+                battery,
+                BrakeFluid.DOT_4);
     }
 
     /** Telephone numbers from the range kept for fiction, addresses under the domain kept for examples. */

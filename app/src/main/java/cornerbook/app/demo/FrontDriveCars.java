@@ -76,7 +76,7 @@ final class FrontDriveCars {
                 LatestVisit.FINISHED);
     }
 
-    /** Directional tyres, which stay on their side. */
+    /** Directional tyres, which stay on their side; brake fluid that is due. */
     static CastMember plover(LocalDate today) {
         AxleSpecification axle = axle(1120, "215/55R17", 94, 250, Caliper.SLIDING);
         Tyre summer = tyre("Karstol Sillon 7", "215/55R17", 94, true, 8.0);
@@ -101,7 +101,7 @@ final class FrontDriveCars {
                 33,
                 wear(0.17, 0.12),
                 PAD_MM,
-                Trouble.NONE,
+                Trouble.WET_BRAKE_FLUID,
                 LatestVisit.FINISHED);
     }
 

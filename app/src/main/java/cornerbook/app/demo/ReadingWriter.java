@@ -122,7 +122,8 @@ final class ReadingWriter {
     }
 
     void brakeFluid(int seasonsLeft) {
-        double boilingC = 196 + 7.0 * seasonsLeft + 2 * CarTruth.bounded(random);
+        double latestC = member.trouble() == Trouble.WET_BRAKE_FLUID ? 148 : 196;
+        double boilingC = latestC + 7.0 * seasonsLeft + 2 * CarTruth.bounded(random);
         add(Measure.BRAKE_FLUID_BOILING_POINT, null, null, null, boilingC, 0);
     }
 

@@ -127,6 +127,7 @@ final class VisitWriter {
             case UNEVEN_SHOULDER -> "Customer says that it pulls to the left.";
             case TIRED_BATTERY -> "Did not wake up twice in the last month.";
             case SLOW_LEAK -> "Pressure light on for two weeks.";
+            case WET_BRAKE_FLUID -> "Customer says that the pedal goes soft on the long descent.";
             case NONE -> null;
         };
     }

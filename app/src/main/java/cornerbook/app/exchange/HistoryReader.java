@@ -1,5 +1,6 @@
 package cornerbook.app.exchange;
 
+import cornerbook.core.brake.BrakeFluid;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
@@ -78,7 +79,8 @@ final class HistoryReader {
                 axle(json.child("frontAxle")),
                 axle(json.child("rearAxle")),
                 fastener(json.child("fastener")),
-                battery(json.child("battery")));
+                battery(json.child("battery")),
+                json.has("brakeFluid") ? BrakeFluid.parse(json.text("brakeFluid")) : null);
     }
 
     private static AxleSpecification axle(JsonObject json) {

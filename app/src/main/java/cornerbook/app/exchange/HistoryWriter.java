@@ -55,6 +55,8 @@ final class HistoryWriter {
                 .put("torque", quantity(fastener.torqueNm(), "N·m"))
                 .put("retorqueAfter", quantity(fastener.retorqueAfterKm(), "km"));
         write(vehicle.battery(), json.putObject("battery"));
+        var fluid = vehicle.brakeFluid();
+        putIfPresent(json, "brakeFluid", fluid == null ? null : fluid.label());
     }
 
     private static void write(TwelveVoltBattery battery, ObjectNode json) {

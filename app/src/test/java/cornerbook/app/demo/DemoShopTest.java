@@ -2,6 +2,7 @@ package cornerbook.app.demo;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import cornerbook.core.brake.BrakeFluid;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
@@ -57,6 +58,8 @@ class DemoShopTest {
         assertThat(wheels()).anyMatch(wheel -> wheel.tyre().directional());
         assertThat(readings(Measure.PAD_MOVEMENT)).anyMatch(reading -> reading.value() == 2);
         assertThat(readings(Measure.PAD_THICKNESS)).anyMatch(reading -> reading.value() < 3.5);
+        assertThat(readings(Measure.BRAKE_FLUID_BOILING_POINT))
+                .anyMatch(reading -> BrakeFluid.DOT_4.boilsTooEarly(reading.value()));
         assertThat(shop).anyMatch(car -> car.vehicle().battery().chemistry() == Chemistry.LITHIUM);
     }
 

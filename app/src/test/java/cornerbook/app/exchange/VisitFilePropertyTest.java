@@ -2,6 +2,7 @@ package cornerbook.app.exchange;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import cornerbook.core.brake.BrakeFluid;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.DriveLayout;
@@ -99,7 +100,8 @@ class VisitFilePropertyTest {
                         between(5, 300),
                         rated ? (Double) between(100, 900) : null,
                         rated ? pick(TwelveVoltBattery.RatingStandard.values()) : null,
-                        maybe(TODAY.minusDays(random.nextInt(3000)))));
+                        maybe(TODAY.minusDays(random.nextInt(3000)))),
+                maybe(pick(BrakeFluid.values())));
     }
 
     private AxleSpecification axle() {

@@ -1,5 +1,8 @@
 package cornerbook.core.brake;
 
+import java.util.Arrays;
+import java.util.stream.Collectors;
+
 /**
  * Grade of brake fluid with the lowest boiling points of its grade: dry as it comes from a sealed container, wet after it
  * took up water to 3.70 ± 0.05 % by mass. Source: 49 CFR 571.116, S5.1.1 (dry) and S5.1.2 (wet).
@@ -18,6 +21,21 @@ public enum BrakeFluid {
         this.label = label;
         this.minimumDryBoilingPointC = minimumDryBoilingPointC;
         this.minimumWetBoilingPointC = minimumWetBoilingPointC;
+    }
+
+    /**
+     * The grade that the cap says, as "DOT 4".
+     *
+     * @throws IllegalArgumentException with one sentence when there is no such grade
+     */
+    public static BrakeFluid parse(String label) {
+        return Arrays.stream(values())
+                .filter(grade -> grade.label.equals(label))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("brake fluid is \"%s\", expected one of %s"
+                        .formatted(
+                                label,
+                                Arrays.stream(values()).map(BrakeFluid::label).collect(Collectors.joining(", ")))));
     }
 
     /** The grade as the cap says it, as "DOT 5.1". */

@@ -87,6 +87,7 @@ public final class Assessor {
         findings.addAll(PressureFindings.of(vehicle, visit, readings, notJudged));
         findings.addAll(TorqueFindings.of(vehicle, visit, readings, notJudged));
         findings.addAll(BrakeFindings.of(vehicle, readings, limits, notJudged));
+        BrakeFluidFindings.of(vehicle, readings, notJudged).ifPresent(findings::add);
         BatteryFindings.of(vehicle, readings, notJudged).ifPresent(findings::add);
         findings.sort(Comparator.comparing(Finding::verdict).reversed().thenComparingDouble(Finding::lifeLeft));
         return new Assessment(

@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** Findings on pads, discs and fluid: measured against their limits. */
+/** Findings on pads and discs: measured against their limits. */
 final class BrakeFindings {
     /** Difference between the pads of one corner from which a pad does not work. Common practice, no source. */
     private static final double PAD_DIFFERENCE_MM = 2;

@@ -1,5 +1,6 @@
 package cornerbook.core.visit;
 
+import cornerbook.core.brake.BrakeFluid;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.DriveLayout;
 import org.jspecify.annotations.Nullable;
@@ -10,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param name what people call the car, as "Fjordling Volta, blue"
  * @param vin vehicle identification number, or null
  * @param jurisdiction whose rules it is judged by, a code of the limits file as "CA-QC"
+ * @param brakeFluid grade that the vehicle manufacturer asks for, or null when it is not known
  */
 public record Vehicle(
         String id,
@@ -22,7 +24,8 @@ public record Vehicle(
         AxleSpecification front,
         AxleSpecification rear,
         WheelFastener fastener,
-        TwelveVoltBattery battery) {
+        TwelveVoltBattery battery,
+        @Nullable BrakeFluid brakeFluid) {
 
     public AxleSpecification axle(Axle axle) {
         return axle == Axle.FRONT ? front : rear;

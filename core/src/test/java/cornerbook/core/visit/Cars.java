@@ -1,5 +1,6 @@
 package cornerbook.core.visit;
 
+import cornerbook.core.brake.BrakeFluid;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
@@ -28,6 +29,10 @@ final class Cars {
     }
 
     static Vehicle vehicle() {
+        return vehicle(BrakeFluid.DOT_4);
+    }
+
+    static Vehicle vehicle(@Nullable BrakeFluid fluid) {
         var brake = new BrakeSpecification(BrakeSpecification.Caliper.SLIDING, true, 11, 3, 28, 26, 0.05, 0.015);
         var axle = new AxleSpecification(1100, "225/55R18", 98, "V", 250, brake);
         return new Vehicle(
@@ -42,7 +47,8 @@ final class Cars {
                 axle,
                 new WheelFastener("M14×1.5", 5, WheelFastener.Seat.CONE, 140, 80),
                 new TwelveVoltBattery(
-                        TwelveVoltBattery.Chemistry.FLOODED, 60, 500.0, TwelveVoltBattery.RatingStandard.EN, null));
+                        TwelveVoltBattery.Chemistry.FLOODED, 60, 500.0, TwelveVoltBattery.RatingStandard.EN, null),
+                fluid);
     }
 
     static WheelSet set(SeasonKind season, String prefix) {
