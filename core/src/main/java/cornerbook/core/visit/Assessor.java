@@ -1,13 +1,9 @@
 package cornerbook.core.visit;
 
-import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
-import cornerbook.core.corner.Spot;
 import cornerbook.core.season.ChangeOver;
 import cornerbook.core.wheelplan.WheelPlan;
-import cornerbook.core.wheelplan.WheelPlanner;
-import cornerbook.core.wheelplan.WheelState;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -67,7 +63,9 @@ public final class Assessor {
                     findings,
                     forecasts,
                     notJudged);
-            plan = plan(forecaster, goingOn.get(), vehicle, visits, visit, runs).orElse(null);
+            plan = new WheelPlanning(vehicle, limits, forecaster, runs, visits, visit)
+                    .plan(goingOn.get())
+                    .orElse(null);
         }
         if (comingOff.isPresent()) {
             var set = comingOff.get();
@@ -127,73 +125,6 @@ public final class Assessor {
         findings.addAll(TreadFindings.ofPattern(forecast));
     }
 
-    private Optional<WheelPlan> plan(
-            TreadForecaster forecaster,
-            WheelSet set,
-            Vehicle vehicle,
-            List<Visit> visits,
-            Visit visit,
-            RunHistory runs) {
-        if (set.wheels().size() != Corner.values().length || !forecaster.wasRead(set)) {
-            return Optional.empty();
-        }
-        var posterior = forecaster.posterior(set);
-        var rates = new EnumMap<Corner, List<Double>>(Corner.class);
-        for (var corner : Corner.values()) {
-            rates.put(
-                    corner,
-                    List.of(Spot.values()).stream()
-                            .map(spot -> posterior.rate(spot, corner).mean())
-                            .toList());
-        }
-        var wheels = new ArrayList<WheelState>();
-        for (int i = 0; i < set.wheels().size(); i++) {
-            var wheel = set.wheels().get(i);
-            int tyre = i;
-            var run = runs.run(visit, wheel.tag());
-            var depths = List.of(Spot.values()).stream()
-                    .map(spot -> posterior.depth(spot, tyre, run).mean())
-                    .toList();
-            wheels.add(new WheelState(
-                    wheel.tag(),
-                    wheel.tyre().size(),
-                    wheel.tyre().directional(),
-                    depths,
-                    lastCorner(wheel.tag(), visits, visit, runs)));
-        }
-        var limitMm = Math.max(
-                limits.get(vehicle.jurisdiction(), Limit.Kind.TREAD_LEGAL, set.season())
-                        .value(),
-                limits.get(vehicle.jurisdiction(), Limit.Kind.TREAD_SEASON, set.season())
-                        .value());
-        var sizes = new EnumMap<Axle, String>(Axle.class);
-        // A set may have another size than the placard's; what counts is which of its sizes runs on which axle.
-        for (var axle : Axle.values()) {
-            wheels.stream()
-                    .filter(wheel -> {
-                        var corner = wheel.lastCorner() != null ? wheel.lastCorner() : cornerOf(visit, wheel.tag());
-                        return corner != null && corner.axle() == axle;
-                    })
-                    .findFirst()
-                    .ifPresent(wheel -> sizes.put(axle, wheel.tyreSize()));
-        }
-        return WheelPlanner.plan(wheels, rates, sizes, limitMm);
-    }
-
-    private static @Nullable Corner lastCorner(String tag, List<Visit> visits, Visit visit, RunHistory runs) {
-        var ran = runs.lastCorner(tag);
-        if (ran != null) {
-            return ran;
-        }
-        return visits.stream()
-                .filter(earlier -> !earlier.id().equals(visit.id()))
-                .flatMap(earlier -> earlier.leftOn().entrySet().stream())
-                .filter(entry -> entry.getValue().equals(tag))
-                .map(Map.Entry::getKey)
-                .reduce((first, last) -> last)
-                .orElse(null);
-    }
-
     /** The stored set of the season to come; empty when the car came on it, or has none. */
     private static Optional<WheelSet> seasonsSet(CarHistory history, Visit visit) {
         var arrived = findSet(history, visit.arrivedOn()).map(WheelSet::season);
@@ -221,14 +152,6 @@ public final class Assessor {
             }
         }
         return listed;
-    }
-
-    private static @Nullable Corner cornerOf(Visit visit, String tag) {
-        return visit.leftOn().entrySet().stream()
-                .filter(entry -> entry.getValue().equals(tag))
-                .map(Map.Entry::getKey)
-                .findFirst()
-                .orElse(null);
     }
 
     private static Optional<WheelSet> findSet(CarHistory history, Map<Corner, String> wheelAt) {
