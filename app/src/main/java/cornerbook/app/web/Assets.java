@@ -14,6 +14,8 @@ final class Assets {
     private static final Map<String, String> TYPE_OF = Map.of(
             "cornerbook.css", "text/css; charset=utf-8",
             "next-field.mjs", "text/javascript; charset=utf-8",
+            "fill-wheels.mjs", "text/javascript; charset=utf-8",
+            "unsaved.mjs", "text/javascript; charset=utf-8",
             "b612-400.woff2", "font/woff2",
             "b612-700.woff2", "font/woff2");
 

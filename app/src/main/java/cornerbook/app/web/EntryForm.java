@@ -4,9 +4,9 @@ import cornerbook.app.web.EntryPage.Field;
 import cornerbook.app.web.EntryPage.Group;
 import cornerbook.app.web.EntryPage.Section;
 import cornerbook.core.corner.Corner;
-import cornerbook.core.visit.CarHistory;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
+import cornerbook.core.visit.StoredWheelCheck;
 import cornerbook.core.visit.Visit;
 import cornerbook.core.visit.VisitRules;
 import java.nio.charset.StandardCharsets;
@@ -27,24 +27,29 @@ final class EntryForm {
     private static final String DUST = "Wet the dust, never blow it off.";
     private static final String TORQUE =
             "On the ground, in sequence; a wrench that clicks without moving has not measured.";
-    private static final String WHEELS_FIRST = "Opens once the wheels leaving on are recorded, further down.";
+    private static final String SETTLE =
+            " Take it off and compare tag, date code and sensor; if the reading was wrong, type the right one and say why.";
     private static final String TWELVE_VOLT = "Let the car sleep first: awake, its converter holds the voltage up.";
 
-    private final CarHistory history;
+    private final OpenVisit open;
     private final Visit visit;
     private final Form form;
     private final Map<String, String> errors = new HashMap<>();
     private final Map<String, Reading> typed = new LinkedHashMap<>();
     private String problem = "";
 
-    EntryForm(CarHistory history, Visit visit, Form form) {
-        this.history = history;
-        this.visit = visit;
+    EntryForm(OpenVisit open, Form form) {
+        this.open = open;
+        this.visit = open.visit();
         this.form = form;
     }
 
-    /** The readings that were typed; empty when one of them cannot stand. Then the sections carry the sentences. */
-    List<Reading> check(LocalDate today) {
+    /**
+     * The readings that were typed; empty when one of them cannot stand. Then the sections carry the sentences.
+     *
+     * @param leftOn the wheels that the car leaves on, stored or about to be
+     */
+    List<Reading> check(LocalDate today, Map<Corner, String> leftOn) {
         sections().stream().flatMap(List::stream).forEach(this::take);
         for (var name : form.fields().keySet()) {
             if (name.startsWith("was.") && !isKnown(name.substring(4))) {
@@ -53,7 +58,7 @@ final class EntryForm {
             }
         }
         if (errors.isEmpty()) {
-            checkRules(today);
+            checkRules(today, leftOn);
         }
         return errors.isEmpty() && problem.isEmpty() ? List.copyOf(typed.values()) : List.of();
     }
@@ -83,7 +88,7 @@ final class EntryForm {
     }
 
     Section vehicle() {
-        return new Section(null, List.of(group("12 V battery, fluid, temperature", TWELVE_VOLT, vehicleSlots())));
+        return new Section(null, List.of(group("12 V battery, fluid, temperature", TWELVE_VOLT, "", vehicleSlots())));
     }
 
     private List<Group> groupsAt(Corner corner) {
@@ -95,15 +100,25 @@ final class EntryForm {
             groups.add(group(
                     (stays ? "Wheel " : left == null ? "Wheel as it came, " : "Coming off, ") + arrived,
                     "",
+                    "",
                     arrivedSlots(corner, arrived)));
         }
-        groups.add(group("Brake", DUST, brakeSlots(corner)));
+        groups.add(group("Brake", DUST, "", brakeSlots(corner)));
         if (left != null) {
-            groups.add(group((stays ? "Wheel " : "Going on, ") + left, TORQUE, leavingSlots(corner, left, !stays)));
-        } else {
-            groups.add(new Group("Wheel going on", WHEELS_FIRST, List.of()));
+            groups.add(group(
+                    (stays ? "Wheel " : "Going on, ") + left, TORQUE, stop(left), leavingSlots(corner, left, !stays)));
         }
         return groups;
+    }
+
+    /** Depths are read when the wheel is on the trolley or on the car already: the sentence stays until it is settled. */
+    private String stop(String left) {
+        return visit.arrivedOn().containsValue(left)
+                ? ""
+                : StoredWheelCheck.compareDepths(open.history(), visit, left)
+                        .map(Typed::sentence)
+                        .map(sentence -> sentence + SETTLE)
+                        .orElse("");
     }
 
     private List<List<Slot>> sections() {
@@ -161,8 +176,8 @@ final class EntryForm {
                 Measure.BRAKE_FLUID_BOILING_POINT);
     }
 
-    private Group group(String title, String note, List<Slot> slots) {
-        return new Group(title, note, slots.stream().map(this::field).toList());
+    private Group group(String title, String note, String stop, List<Slot> slots) {
+        return new Group(title, note, stop, slots.stream().map(this::field).toList());
     }
 
     private Field field(Slot slot) {
@@ -249,27 +264,13 @@ final class EntryForm {
     }
 
     /** The rules that look at more than one value, asked before the book asks them, to place the sentence. */
-    private void checkRules(LocalDate today) {
+    private void checkRules(LocalDate today, Map<Corner, String> leftOn) {
         var readings = new ArrayList<>(visit.readings());
         readings.addAll(typed.values());
-        var with = new Visit(
-                visit.id(),
-                visit.date(),
-                visit.odometerKm(),
-                visit.technician(),
-                visit.arrivedOn(),
-                visit.leftOn(),
-                readings,
-                visit.workDone(),
-                visit.notes(),
-                visit.nextVisitDue());
-        int index = history.visits().indexOf(visit);
-        var visits = new ArrayList<>(history.visits());
-        visits.set(index, with);
-        var checked = new CarHistory(history.vehicle(), history.customer(), history.sets(), visits);
+        var with = open.with(visit.withReadings(readings).withLeftOn(leftOn));
         var keys = List.copyOf(typed.keySet());
-        var prefix = "/visits/" + index + "/readings/";
-        for (var found : VisitRules.check(checked, today)) {
+        var prefix = with.path() + "/readings/";
+        for (var found : VisitRules.check(with.history(), today)) {
             if (found.where().startsWith(prefix)) {
                 var number = found.where().substring(prefix.length()).replaceFirst("/.*", "");
                 int place = Integer.parseInt(number) - visit.readings().size();

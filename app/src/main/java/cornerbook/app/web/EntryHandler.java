@@ -2,18 +2,11 @@ package cornerbook.app.web;
 
 import cornerbook.app.book.BookException;
 import cornerbook.app.book.OpenRetorque;
-import cornerbook.app.web.EntryPage.Leaving;
 import cornerbook.app.web.EntryPage.RetorqueForm;
-import cornerbook.core.corner.Corner;
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.Visit;
-import cornerbook.core.visit.WheelSet;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
-import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -30,81 +23,66 @@ final class EntryHandler {
     }
 
     void show(ServerRequest request, ServerResponse response) {
-        var opened = open(request);
-        var leaving = propose(opened, Pages.queryValue(request, "set"));
-        send(
-                response,
-                200,
-                opened,
-                new EntryForm(opened.history, opened.visit, Form.EMPTY),
-                Form.EMPTY,
-                savedCount(request),
-                leaving,
-                NOTHING_TYPED);
+        var open = open(request);
+        var typed = Form.ofQuery(request);
+        var leaving = new LeavingForm(open, typed);
+        send(response, 200, open, new EntryForm(open, Form.EMPTY), leaving, typed, NOTHING_TYPED);
     }
 
     void saveReadings(ServerRequest request, ServerResponse response) {
-        var opened = open(request);
+        var open = open(request);
         var typed = Form.read(request);
-        var form = new EntryForm(opened.history, opened.visit, typed);
-        var readings = form.check(desk.today());
+        var form = new EntryForm(open, typed);
+        var leaving = new LeavingForm(open, typed);
+        var readings = form.check(desk.today(), open.visit().leftOn());
         if (form.isSound()) {
             try {
-                desk.book().addReadings(opened.visit.id(), readings);
-                Pages.redirect(response, Links.visit(opened.visit.id()) + "?saved=" + readings.size());
+                desk.book().addReadings(open.visit().id(), readings);
+                // The wheels are not recorded with the readings; what was typed about them comes back with the page.
+                var kept = leaving.unrecorded(new WheelProposal(desk.assessor(), open).standing());
+                Pages.redirect(response, Links.saved(open.visit().id(), readings.size(), kept));
                 return;
             } catch (BookException e) {
                 form.refuse(Typed.sentence(String.valueOf(e.getMessage())));
             }
         }
-        send(response, 422, opened, form, typed, null, propose(opened, ""), NOTHING_TYPED);
+        send(response, 422, open, form, leaving, typed, NOTHING_TYPED);
     }
 
+    /** Readings that were typed and not stored yet are stored with the wheels, or none of both. */
     void saveLeaving(ServerRequest request, ServerResponse response) {
-        var opened = open(request);
+        var open = open(request);
         var typed = Form.read(request);
-        var chosen = new EnumMap<Corner, String>(Corner.class);
-        for (var corner : Corner.values()) {
-            if (!typed.get(corner.name()).isEmpty()) {
-                chosen.put(corner, typed.get(corner.name()));
-            }
-        }
-        String error;
-        if (chosen.size() < Corner.values().length) {
-            error = "A car leaves on four wheels; choose one at each corner.";
-        } else {
+        var form = new EntryForm(open, typed);
+        var leaving = new LeavingForm(open, typed);
+        var readings = form.check(desk.today(), leaving.chosen());
+        var identities = leaving.check(readings, desk.today());
+        if (form.isSound() && leaving.isSound()) {
             try {
-                desk.book().recordLeaving(opened.visit.id(), chosen);
-                Pages.redirect(response, Links.visit(opened.visit.id()) + "#leaving");
+                var visitId = open.visit().id();
+                desk.book().recordLeaving(visitId, leaving.chosen(), identities);
+                desk.book().addReadings(visitId, readings);
+                Pages.redirect(response, Links.saved(visitId, readings.size(), Map.of()) + "#leaving");
                 return;
             } catch (BookException e) {
-                error = Typed.sentence(String.valueOf(e.getMessage()));
+                leaving.refuse(Typed.sentence(String.valueOf(e.getMessage())));
             }
         }
-        var leaving = new Leaving(chosen, !opened.visit.leftOn().isEmpty(), "as you chose them", error);
-        send(
-                response,
-                422,
-                opened,
-                new EntryForm(opened.history, opened.visit, Form.EMPTY),
-                Form.EMPTY,
-                null,
-                leaving,
-                NOTHING_TYPED);
+        send(response, 422, open, form, leaving, typed, NOTHING_TYPED);
     }
 
     void saveRetorque(ServerRequest request, ServerResponse response) {
-        var opened = open(request);
+        var open = open(request);
         var typed = Form.read(request);
         String error;
         try {
             desk.book()
                     .recordRetorque(
-                            opened.visit.id(),
+                            open.visit().id(),
                             dateOf(typed.get("date"), desk.today()),
                             Typed.valueOf(typed.get("odometer"), "km"),
                             Typed.valueOf(typed.get("torque"), "N·m"));
-            Pages.redirect(response, Links.visit(opened.visit.id()) + "#retorque");
+            Pages.redirect(response, Links.visit(open.visit().id()) + "#retorque");
             return;
         } catch (BookException | IllegalArgumentException e) {
             error = Typed.sentence(String.valueOf(e.getMessage()));
@@ -113,11 +91,10 @@ final class EntryHandler {
         send(
                 response,
                 422,
-                opened,
-                new EntryForm(opened.history, opened.visit, Form.EMPTY),
+                open,
+                new EntryForm(open, Form.EMPTY),
+                new LeavingForm(open, Form.EMPTY),
                 Form.EMPTY,
-                null,
-                propose(opened, ""),
                 retorque);
     }
 
@@ -135,108 +112,43 @@ final class EntryHandler {
         }
     }
 
-    private record Opened(CarHistory history, Visit visit) {}
-
-    private Opened open(ServerRequest request) {
+    private OpenVisit open(ServerRequest request) {
         var visitId = Pages.pathValue(request, "id");
         var history = desk.getHistoryOfVisit(visitId);
-        return new Opened(history, history.getVisit(visitId));
-    }
-
-    private static @Nullable Integer savedCount(ServerRequest request) {
-        var saved = Pages.queryValue(request, "saved");
-        return saved.matches("[0-9]{1,3}") ? Integer.valueOf(saved) : null;
-    }
-
-    /** The wheels that are filled in: those recorded, else the plan for the set asked for, else those it came on. */
-    private Leaving propose(Opened opened, String setId) {
-        var visit = opened.visit;
-        var set = opened.history.sets().stream()
-                .filter(candidate -> candidate.id().equals(setId))
-                .findFirst();
-        if (set.isPresent()) {
-            return planned(opened, set.get());
-        }
-        return visit.leftOn().isEmpty()
-                ? new Leaving(visit.arrivedOn(), false, "the wheels that it came on", "")
-                : new Leaving(visit.leftOn(), true, "as recorded", "");
-    }
-
-    private Leaving planned(Opened opened, WheelSet set) {
-        boolean recorded = !opened.visit.leftOn().isEmpty();
-        var unmoved = lastCorners(opened, set);
-        if (unmoved.size() == Corner.values().length) {
-            var visits = opened.history.visits().stream()
-                    .map(visit -> visit.equals(opened.visit) ? leavingOn(visit, unmoved) : visit)
-                    .toList();
-            var imagined =
-                    new CarHistory(opened.history.vehicle(), opened.history.customer(), opened.history.sets(), visits);
-            var plan = desk.assessor().assess(imagined, opened.visit.id()).plan();
-            if (plan != null) {
-                return new Leaving(plan.wheelAt(), recorded, "as the wheel plan has them", "");
-            }
-        }
-        return new Leaving(unmoved, recorded, "where they ran before", "");
-    }
-
-    private static Map<Corner, String> lastCorners(Opened opened, WheelSet set) {
-        for (var visit : opened.history.visits().reversed()) {
-            for (var wheelAt : List.of(visit.leftOn(), visit.arrivedOn())) {
-                if (wheelAt.size() == Corner.values().length
-                        && wheelAt.values().stream()
-                                .allMatch(tag -> set.wheels().stream()
-                                        .anyMatch(wheel -> wheel.tag().equals(tag)))) {
-                    return wheelAt;
-                }
-            }
-        }
-        // A set that has never run stands in the order of its list.
-        var wheelAt = new EnumMap<Corner, String>(Corner.class);
-        for (int i = 0; i < Math.min(set.wheels().size(), Corner.values().length); i++) {
-            wheelAt.put(Corner.values()[i], set.wheels().get(i).tag());
-        }
-        return wheelAt;
-    }
-
-    private static Visit leavingOn(Visit visit, Map<Corner, String> leftOn) {
-        return new Visit(
-                visit.id(),
-                visit.date(),
-                visit.odometerKm(),
-                visit.technician(),
-                visit.arrivedOn(),
-                leftOn,
-                visit.readings(),
-                visit.workDone(),
-                visit.notes(),
-                visit.nextVisitDue());
+        return new OpenVisit(history, history.getVisit(visitId));
     }
 
     private void send(
             ServerResponse response,
             int status,
-            Opened opened,
+            OpenVisit open,
             EntryForm form,
+            LeavingForm leaving,
             Form typed,
-            @Nullable Integer saved,
-            Leaving leaving,
             RetorqueForm retorqueForm) {
         var formId = typed.get("form");
+        var saved = typed.get("saved");
+        var proposal = new WheelProposal(desk.assessor(), open);
+        var ofSets = open.history().sets().stream().map(proposal::of).toList();
+        var standing = ofSets.stream()
+                .filter(fill -> fill.setId().equals(typed.get("set")))
+                .findFirst()
+                .orElseGet(proposal::standing);
         pages.send(
                 response,
                 status,
                 "entry",
                 new EntryPage(
-                        opened.history,
-                        opened.visit,
+                        open.history(),
+                        open.visit(),
                         formId.isEmpty() ? UUID.randomUUID().toString() : formId,
                         form.corners(),
                         form.vehicle(),
                         form.problem(),
                         form.errors(),
-                        saved,
-                        leaving,
-                        openRetorque(opened.visit.id()),
+                        saved.matches("[0-9]{1,3}") ? Integer.valueOf(saved) : null,
+                        leaving.page(standing, ofSets),
+                        openRetorque(open.visit().id()),
                         retorqueForm));
     }
 

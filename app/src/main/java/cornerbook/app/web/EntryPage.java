@@ -6,6 +6,7 @@ import cornerbook.core.visit.CarHistory;
 import cornerbook.core.visit.Visit;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -32,6 +33,16 @@ public record EntryPage(
         corners = List.copyOf(corners);
     }
 
+    /** Corners whose wheel must not stay on. */
+    public List<Corner> stops() {
+        return corners.stream()
+                .filter(section -> section.groups().stream()
+                        .anyMatch(group -> !group.stop().isEmpty()))
+                .map(Section::corner)
+                .filter(Objects::nonNull)
+                .toList();
+    }
+
     /** The fields of one corner, or of the whole vehicle. */
     public record Section(@Nullable Corner corner, List<Group> groups) {
         public Section {
@@ -39,8 +50,13 @@ public record EntryPage(
         }
     }
 
-    /** Fields that are taken together, with the caution that belongs to the hands. */
-    public record Group(String title, String note, List<Field> fields) {
+    /**
+     * Fields that are taken together.
+     *
+     * @param note the caution that belongs to the hands, may be empty
+     * @param stop why the wheel must not stay on, may be empty
+     */
+    public record Group(String title, String note, String stop, List<Field> fields) {
         public Group {
             fields = List.copyOf(fields);
         }
@@ -74,17 +90,46 @@ public record EntryPage(
     /**
      * The wheels that leave on the car.
      *
-     * @param chosen wheel tag at each corner, empty where none is chosen
-     * @param recorded whether they are in the book already
+     * @param recorded whether wheels are in the book already
      * @param hint where the choice that is filled in comes from
+     * @param error what cannot stand and belongs to no single corner, may be empty
+     * @param fills the sets that may be filled in instead
      */
-    public record Leaving(Map<Corner, String> chosen, boolean recorded, String hint, String error) {
+    public record Leaving(List<Place> places, boolean recorded, String hint, String error, List<Fill> fills) {
         public Leaving {
-            chosen = Map.copyOf(chosen);
+            places = List.copyOf(places);
+            fills = List.copyOf(fills);
+        }
+
+        public boolean refused() {
+            return !error.isEmpty()
+                    || places.stream().anyMatch(place -> !place.error().isEmpty());
+        }
+    }
+
+    /**
+     * The wheel chosen at a corner, and what was read off it.
+     *
+     * @param tag empty where none is chosen
+     * @param dateCode last four of the TIN as typed, may be empty
+     * @param sensorId as typed, may be empty
+     * @param error one sentence, empty when it is sound
+     */
+    public record Place(Corner corner, String tag, String dateCode, String sensorId, String error) {}
+
+    /**
+     * Wheels that may be filled in.
+     *
+     * @param setId the set that they belong to, empty when it is what stands there anyway
+     * @param hint one sentence that says where they come from
+     */
+    public record Fill(String setId, String hint, Map<Corner, String> wheelAt) {
+        public Fill {
+            wheelAt = Map.copyOf(wheelAt);
         }
 
         public String at(Corner corner) {
-            return chosen.getOrDefault(corner, "");
+            return wheelAt.getOrDefault(corner, "");
         }
     }
 

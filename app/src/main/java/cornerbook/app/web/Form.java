@@ -35,6 +35,15 @@ record Form(Map<String, String> fields) {
         return new Form(fields);
     }
 
+    /** What the address of a page carries behind its question mark. */
+    static Form ofQuery(ServerRequest request) {
+        var fields = new LinkedHashMap<String, String>();
+        for (var name : request.query().names()) {
+            fields.put(name, Pages.queryValue(request, name));
+        }
+        return new Form(fields);
+    }
+
     String get(String name) {
         return fields.getOrDefault(name, "");
     }

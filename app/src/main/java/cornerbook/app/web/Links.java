@@ -2,6 +2,8 @@ package cornerbook.app.web;
 
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /** Addresses of the pages. */
 public final class Links {
@@ -38,6 +40,14 @@ public final class Links {
     /** The visit with the wheels of one set filled in as those that leave on the car. */
     public static String leavingWith(String visitId, String setId) {
         return visit(visitId) + "?set=" + segment(setId) + "#leaving";
+    }
+
+    /** The visit after its readings were stored, with what was typed about the wheels and is not recorded yet. */
+    static String saved(String visitId, int readings, Map<String, String> typed) {
+        return visit(visitId) + "?saved=" + readings
+                + typed.entrySet().stream()
+                        .map(field -> "&" + segment(field.getKey()) + "=" + segment(field.getValue()))
+                        .collect(Collectors.joining());
     }
 
     private static String segment(String words) {

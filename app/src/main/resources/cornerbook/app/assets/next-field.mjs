@@ -21,4 +21,4 @@ document.addEventListener("keydown", (event) => {
 });
 
 // After a refusal the hands go straight to the first field that was not understood.
-document.querySelector(".field.wrong input, .field.wrong select")?.focus();
+document.querySelector(".field.wrong input, .field.wrong select, .place.wrong select")?.focus();

@@ -232,7 +232,8 @@ class PagesTest {
         for (var corner : Corner.values()) {
             fields.put(corner.name(), stored.wheels().get(corner.ordinal()).tag());
         }
-        assertThat(get(Links.visit(visitId) + "?set=" + stored.id()).body()).contains("as the wheel plan has them");
+        assertThat(get(Links.visit(visitId) + "?set=" + stored.id()).body())
+                .contains("Filled in as the wheel plan has the");
         var twice = new LinkedHashMap<>(fields);
         twice.put("RF", fields.getOrDefault("LF", ""));
         says(post(Links.leaving(visitId), twice), 422, "at once");

@@ -1,0 +1,13 @@
+// Fills in a set's wheels where they are chosen, so that nothing typed elsewhere is lost.
+// Without this module the link asks for the page anew with that set filled in.
+document.addEventListener("click", (event) => {
+  const link = event.target instanceof Element ? event.target.closest("a[data-hint]") : null;
+  if (!link || event.ctrlKey || event.metaKey) {
+    return;
+  }
+  event.preventDefault();
+  for (const corner of ["LF", "RF", "LR", "RR"]) {
+    document.getElementById(`leaving.${corner}`).value = link.dataset[corner.toLowerCase()];
+  }
+  document.getElementById("filled-in").textContent = link.dataset.hint;
+});

@@ -1,0 +1,28 @@
+// Says beside the button how many fields were typed and not stored yet, and asks before the page with them is left.
+const form = document.getElementById("readings");
+
+if (form) {
+  const place = document.getElementById("unsaved");
+  const refused = form.querySelector(".error") !== null;
+  let leaves = false;
+
+  const changed = () =>
+    [...form.querySelectorAll("input:not([type=hidden]), select")].filter((field) =>
+      field instanceof HTMLSelectElement
+        ? [...field.options].some((option) => option.selected !== option.defaultSelected)
+        : field.value !== field.defaultValue,
+    ).length;
+
+  form.addEventListener("input", () => {
+    const count = changed();
+    place.textContent = count === 0 ? place.dataset.none : `Not stored yet: ${count}`;
+  });
+  form.addEventListener("submit", () => {
+    leaves = true;
+  });
+  window.addEventListener("beforeunload", (event) => {
+    if (!leaves && (refused || changed() > 0)) {
+      event.preventDefault();
+    }
+  });
+}

@@ -1,0 +1,257 @@
+package cornerbook.app.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
+import cornerbook.app.book.Book;
+import cornerbook.app.demo.DemoShop;
+import cornerbook.app.limits.LimitsFile;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.visit.Assessor;
+import cornerbook.core.visit.CarHistory;
+import cornerbook.core.visit.Tyre;
+import cornerbook.core.visit.Visit;
+import cornerbook.core.visit.Wheel;
+import cornerbook.core.visit.WheelSet;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneOffset;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The wheels go on, in a real browser: filled in by the plan, compared with their take-off, stopped at a mix-up. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class LeavingTest {
+    private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
+    private static final String VISIT = "demo-08-v7";
+    private static final Clock CLOCK =
+            Clock.fixed(TODAY.atTime(LocalTime.NOON).toInstant(ZoneOffset.UTC), ZoneOffset.UTC);
+
+    private Chromium chromium;
+    private CarHistory car;
+    private Map<Corner, String> planned;
+    private Book book;
+    private CornerbookServer server;
+    private Page page;
+
+    @BeforeAll
+    void startTheBrowser() {
+        chromium = Chromium.start();
+    }
+
+    @BeforeEach
+    void openTheVisit(@TempDir Path folder) {
+        var assessor = new Assessor(LimitsFile.load());
+        car = DemoShop.histories(TODAY).stream()
+                .filter(history -> history.vehicle().id().equals("demo-08"))
+                .map(LeavingTest::withIdentities)
+                .findFirst()
+                .orElseThrow();
+        planned = Optional.ofNullable(assessor.assess(car, VISIT).plan())
+                .orElseThrow()
+                .wheelAt();
+        book = Book.open(folder);
+        book.add(car);
+        server = CornerbookServer.start(book, assessor, 0, CLOCK);
+        page = chromium.newPage(390, 844);
+        page.navigate("http://127.0.0.1:" + server.port() + "/visits/" + VISIT);
+    }
+
+    @AfterEach
+    void closeTheVisit() {
+        page.close();
+        server.stop();
+        book.close();
+    }
+
+    @AfterAll
+    void closeTheBrowser() {
+        chromium.close();
+    }
+
+    @Test
+    void plansWheelsOfTheSeasonStandThere() {
+        assertThat(planned.values()).allMatch(tag -> isOf(SeasonKind.WINTER, tag));
+        planned.forEach((corner, tag) ->
+                assertThat(wheel(corner).inputValue()).as(corner.name()).isEqualTo(tag));
+        assertThat(page.locator("#filled-in").innerText()).isEqualTo("Filled in as the wheel plan has the winter set.");
+    }
+
+    @Test
+    void fillingInAnotherSetLosesNoReadingThatWasTyped() {
+        field("BATTERY_TEMPERATURE...").fill("11");
+        link("summer").click();
+        for (var corner : Corner.values()) {
+            assertThat(isOf(SeasonKind.SUMMER, wheel(corner).inputValue())).isTrue();
+        }
+        assertThat(page.locator("#filled-in").innerText()).contains("summer");
+        assertThat(field("BATTERY_TEMPERATURE...").inputValue()).isEqualTo("11");
+        assertThat(page.locator("#unsaved").innerText()).startsWith("Not stored yet:");
+    }
+
+    @Test
+    void readingThatWasTypedIsStoredWithTheWheels() {
+        field("BATTERY_TEMPERATURE...").fill("11");
+        record();
+        assertThat(visit().leftOn()).isEqualTo(planned);
+        assertThat(visit().readings().getLast().asWritten()).isEqualTo("11 °C");
+        assertThat(page.locator("#RR").innerText()).contains("Going on, " + planned.get(Corner.RR));
+    }
+
+    @Test
+    void anotherSensorStopsAtItsCornerAndKeepsWhatWasTyped() {
+        var tag = planned.get(Corner.RF);
+        var sensor = String.valueOf(car.findWheel(String.valueOf(planned.get(Corner.LR)))
+                .orElseThrow()
+                .sensorId());
+        field("BATTERY_TEMPERATURE...").fill("11");
+        field("dateCode.LF").fill("3523");
+        field("sensor.RF").fill(sensor);
+        record();
+        assertThat(visit()).as("nothing is stored").isEqualTo(car.getVisit(VISIT));
+        assertThat(place(Corner.RF).locator(".error").innerText())
+                .contains(
+                        "Stop: wheel %s carries sensor %s, expected".formatted(tag, sensor),
+                        "That is the sensor of wheel " + planned.get(Corner.LR),
+                        "Leave it off",
+                        "look for %s at Rack W".formatted(tag));
+        assertThat(place(Corner.LF).locator(".error").count()).isZero();
+        assertThat(field("sensor.RF").inputValue()).isEqualTo(sensor);
+        assertThat(field("dateCode.LF").inputValue()).isEqualTo("3523");
+        assertThat(field("BATTERY_TEMPERATURE...").inputValue()).isEqualTo("11");
+        assertThat(page.evaluate("document.activeElement.id")).isEqualTo("leaving.RF");
+    }
+
+    @Test
+    void anotherDateCodeStops() {
+        field("dateCode.RR").fill("DOT 1AB C2D EFG 0119");
+        record();
+        assertThat(place(Corner.RR).locator(".error").innerText()).contains("shows date code 0119, expected 3523");
+        assertThat(visit().leftOn()).isEmpty();
+        field("dateCode.RR").fill("5423");
+        record();
+        assertThat(place(Corner.RR).locator(".error").innerText()).contains("expected 01 to 53");
+        field("dateCode.RR").fill("3523");
+        record();
+        assertThat(visit().leftOn()).isEqualTo(planned);
+    }
+
+    @Test
+    void treadThatDiffersFromTheTakeOffStopsAtTheCornerUntilItIsSettled() {
+        record();
+        var depth = "TREAD_DEPTH.LF.CENTRE." + planned.get(Corner.LF);
+        field(depth).fill("3.1");
+        store();
+        assertThat(visit().readings()).as("what was read is kept").anyMatch(reading -> reading.value() == 3.1);
+        assertThat(page.locator("#LF .group > .error").innerText())
+                .contains("reads 3.1 mm in the centre groove", "at take-off", "Take it off");
+        assertThat(page.getByRole(AriaRole.ALERT).innerText()).contains("Stop: the wheel at LF");
+    }
+
+    @Test
+    void storingReadingsKeepsWhatWasTypedAboutTheWheels() {
+        field("BATTERY_TEMPERATURE...").fill("11");
+        field("sensor.LR").fill("A&B=1");
+        store();
+        assertThat(visit().readings().getLast().asWritten()).isEqualTo("11 °C");
+        assertThat(field("sensor.LR").inputValue()).isEqualTo("A&B=1");
+        assertThat(visit().leftOn()).isEmpty();
+    }
+
+    @Test
+    void leavingThePageWithSomethingTypedAsksFirst() {
+        var asked = new StringBuilder();
+        page.onDialog(dialog -> {
+            asked.append(dialog.type());
+            dialog.dismiss();
+        });
+        field("BATTERY_TEMPERATURE...").fill("11");
+        page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("Findings"))
+                .first()
+                .click();
+        page.waitForCondition(() -> !asked.isEmpty());
+        assertThat(asked).hasToString("beforeunload");
+        assertThat(field("BATTERY_TEMPERATURE...").inputValue()).isEqualTo("11");
+    }
+
+    private static CarHistory withIdentities(CarHistory history) {
+        return new CarHistory(
+                history.vehicle(),
+                history.customer(),
+                history.sets().stream()
+                        .map(set -> new WheelSet(
+                                set.id(),
+                                set.season(),
+                                set.storePlace(),
+                                set.wheels().stream()
+                                        .map(wheel ->
+                                                new Wheel(wheel.tag(), dated(wheel.tyre()), "7C" + wheel.tag() + "E"))
+                                        .toList()))
+                        .toList(),
+                history.visits());
+    }
+
+    private static Tyre dated(Tyre tyre) {
+        return new Tyre(
+                tyre.model(),
+                tyre.size(),
+                tyre.loadIndex(),
+                tyre.speedSymbol(),
+                "3523",
+                tyre.directional(),
+                tyre.asymmetric(),
+                tyre.newDepthMm());
+    }
+
+    private boolean isOf(SeasonKind season, String tag) {
+        return car.findSetOf(tag).orElseThrow().season() == season;
+    }
+
+    private Visit visit() {
+        return book.findHistoryOfVisit(VISIT).orElseThrow().getVisit(VISIT);
+    }
+
+    private Locator field(String name) {
+        return page.locator("[name='" + name + "']");
+    }
+
+    private Locator wheel(Corner corner) {
+        return page.locator("#leaving select[name='" + corner + "']");
+    }
+
+    private Locator place(Corner corner) {
+        return page.locator(".place").nth(corner.ordinal());
+    }
+
+    private Locator link(String season) {
+        return page.locator("#leaving a").filter(new Locator.FilterOptions().setHasText(season));
+    }
+
+    private void record() {
+        press("Record the wheels");
+    }
+
+    private void store() {
+        press("Store readings");
+    }
+
+    /** Sends the form and waits for the page that answers. */
+    private void press(String name) {
+        page.evaluate("window.isOld = true");
+        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name))
+                .click();
+        page.waitForFunction("!window.isOld && document.readyState === 'complete'");
+    }
+}
