@@ -64,7 +64,7 @@ class LeavingTest {
                 .wheelAt();
         book = Book.open(folder);
         book.add(car);
-        server = CornerbookServer.start(book, assessor, 0, CLOCK);
+        server = CornerbookServer.start(book, assessor, 0, CLOCK, "");
         page = chromium.newPage(390, 844);
         page.navigate("http://127.0.0.1:" + server.port() + "/visits/" + VISIT);
     }
