@@ -7,7 +7,8 @@ final class SheetStyle {
     static final String CSS = """
             @page { size: A4; margin: 9mm 15mm 11mm 15mm;
               @bottom-right { content: "Page " counter(page) " of " counter(pages); font: 7.5pt B612; color: SLATE; } }
-            body { font: 8.2pt/1.25 B612; color: INK; margin: 0; word-wrap: break-word; }
+            body { font: 8.6pt/1.25 B612, 'DejaVu Sans'; color: INK; margin: 0; word-wrap: break-word; }
+            .wide { font-family: 'DejaVu Sans', B612; }
             h1 { font-size: 15pt; margin: 0 0 2mm 0; color: SLATE; }
             h2 { font-size: 10pt; margin: 1.9mm 0 0.4mm 0; color: SLATE; page-break-after: avoid; }
             h3 { font-size: 8.5pt; margin: 1.6mm 0 0.4mm 0; page-break-after: avoid; }
@@ -22,17 +23,20 @@ final class SheetStyle {
             .shop { font-weight: 700; color: SLATE; }
             .invented { color: PLUM; font-weight: 700; }
             .facts td { width: 25%; border-top: 0.15mm solid HAIRLINE; }
-            .overview { border-left: 1.2mm solid SLATE; padding: 1.2mm 3mm; margin-top: 2mm; font-size: 9.5pt; }
+            .overview { border-left: 1.2mm solid SLATE; padding: 1.2mm 3mm; margin: 2mm 72mm 0 0; font-size: 9.5pt; }
             svg { display: inline-block; vertical-align: middle; }
             .RUNS_OUT th { color: OCHRE; }
             .SPENT th, .UNSAFE th { color: PLUM; }
             .overview.RUNS_OUT { border-color: OCHRE; }
             .overview.SPENT, .overview.UNSAFE { border-color: PLUM; }
-            .car { text-align: center; page-break-inside: avoid; }
-            .car svg { width: 52mm; height: 40.2mm; }
+            .car { float: right; width: 66mm; margin: 2mm 0 0 4mm; }
+            .car svg { width: 66mm; height: 51mm; }
+            .corners, .clear { clear: both; }
+            .corners th { white-space: nowrap; }
             .findings th { white-space: nowrap; }
+            .verdict { width: 22mm; }
             .findings td + td { white-space: nowrap; }
-            .box { border: 0.5mm solid OCHRE; padding: 0 3mm 1.5mm 3mm; margin-top: 3mm; page-break-inside: avoid; }
+            .box { border: 0.5mm solid OCHRE; padding: 0 3mm 1.5mm 3mm; margin: 2.5mm 72mm 0 0; page-break-inside: avoid; }
             .box h2 { margin-top: 1.5mm; }
             .close { page-break-inside: avoid; margin-top: 3mm; }
             .close p { font-weight: 700; }

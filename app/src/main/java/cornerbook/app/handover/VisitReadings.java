@@ -21,6 +21,10 @@ record VisitReadings(Visit visit) {
                 .filter(reading -> reading.measure() == measure && !corrected.contains(reading.id()));
     }
 
+    boolean has(Measure measure) {
+        return of(measure).findAny().isPresent();
+    }
+
     /** The last one of a wheel. */
     Optional<Reading> lastOfWheel(Measure measure, String wheelTag) {
         return of(measure)

@@ -1,5 +1,6 @@
 package cornerbook.app.handover;
 
+import java.text.Normalizer;
 import java.util.List;
 
 /** Writes XHTML text; every word from outside is escaped, and characters that XML does not allow are left out. */
@@ -15,7 +16,13 @@ final class Xhtml {
     /** Adds an element that holds only words; its opening is the name, with attributes if it has any. */
     Xhtml element(String opening, String words) {
         var name = opening.split(" ", 2)[0];
-        return raw("<" + opening + ">").raw(escape(words)).raw("</" + name + ">\n");
+        return raw("<" + opening + ">").text(words).raw("</" + name + ">\n");
+    }
+
+    /** Adds words; all of them in the wide typeface when the house's lacks one of their letters. */
+    Xhtml text(String words) {
+        var escaped = escape(words);
+        return raw(SheetFonts.houseHas(escaped) ? escaped : "<span class=\"wide\">" + escaped + "</span>");
     }
 
     /** Adds a list of words, the first few of them, and says how many were left out. */
@@ -30,13 +37,13 @@ final class Xhtml {
 
     /** Adds one row of a table; its first cell is its heading. */
     Xhtml row(String heading, List<String> cells) {
-        raw("<tr><th scope=\"row\">").raw(escape(heading)).raw("</th>");
+        raw("<tr><th scope=\"row\">").text(heading).raw("</th>");
         cells.forEach(cell -> element("td", cell));
         return raw("</tr>\n");
     }
 
     static String more(int count) {
-        return "and %d more, see the findings on screen".formatted(count);
+        return "and %d more; the shop has all of them on its screen".formatted(count);
     }
 
     /** Cuts words that are longer than a line or three. */
@@ -46,9 +53,15 @@ final class Xhtml {
                 : words.substring(0, words.offsetByCodePoints(0, longest - 1)).strip() + "…";
     }
 
+    /** A picture with its description where the renderer looks for it, in the attribute alt. */
+    static String described(String svg) {
+        return svg.replaceFirst("aria-label=(\"[^\"]*\")", "aria-label=$1 alt=$1");
+    }
+
     static String escape(String words) {
         var escaped = new StringBuilder(words.length() + 16);
-        words.codePoints().forEach(point -> {
+        // A letter and its accent as one character: that is the one which typefaces have.
+        Normalizer.normalize(words, Normalizer.Form.NFC).codePoints().forEach(point -> {
             switch (point) {
                 case '&' -> escaped.append("&amp;");
                 case '<' -> escaped.append("&lt;");

@@ -5,38 +5,27 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.demo.DemoShop;
 import cornerbook.core.visit.Assessment;
-import cornerbook.core.visit.Assessor;
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.Limit;
-import cornerbook.core.visit.Visit;
+import cornerbook.core.visit.Finding;
+import cornerbook.core.visit.Subject;
+import cornerbook.core.visit.Verdict;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Instant;
-import java.time.LocalDate;
 import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class HandoverSheetTest {
-    private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
-    private static final Instant NOW = Instant.parse("2026-11-25T10:00:00Z");
-    private static final Assessor ASSESSOR = new Assessor(List.of(
-            new Limit("*", Limit.Kind.TREAD_LEGAL, null, 1.6, null, null, "house rule"),
-            new Limit("*", Limit.Kind.TREAD_SEASON, null, 4.0, null, null, "house rule"),
-            new Limit("*", Limit.Kind.PAD_LEGAL, null, 1.6, null, null, "house rule")));
-
     static List<Assessment> lastVisits() {
-        return DemoShop.histories(TODAY).stream()
-                .map(history ->
-                        ASSESSOR.assess(history, history.visits().getLast().id()))
-                .toList();
+        return SheetCars.lastVisits();
     }
 
     private static String text(PDDocument document) throws IOException {
@@ -47,7 +36,7 @@ class HandoverSheetTest {
     @ParameterizedTest
     @MethodSource("lastVisits")
     void theSheetIsATaggedArchiveDocumentOfTwoPagesAtMost(Assessment assessment) throws IOException {
-        var pdf = HandoverSheet.render(assessment, DemoShop.NAME, NOW);
+        var pdf = HandoverSheet.render(assessment, DemoShop.NAME, SheetCars.NOW);
         Files.write(Path.of("target", "sheet-" + assessment.visit().id() + ".pdf"), pdf);
         try (var document = Loader.loadPDF(pdf)) {
             assertThat(document.getNumberOfPages()).isBetween(1, 2);
@@ -67,13 +56,15 @@ class HandoverSheetTest {
             assertThat(words)
                     .contains(assessment.history().vehicle().plate())
                     .contains("Invented data")
-                    .contains(assessment.nextVisit().toString())
-                    .doesNotContain("#");
+                    .contains(SheetWords.day(assessment.nextVisit()))
+                    .contains("The vehicle manufacturer's data outrank this sheet")
+                    .doesNotContain("#", "\u25a1")
+                    .doesNotContainPattern("\\d{4}-\\d{2}-\\d{2}");
             var retorque = assessment.retorque();
             if (retorque != null) {
                 assertThat(words)
-                        .contains("%.0f km".formatted(retorque.dueOdometerKm()))
-                        .contains(retorque.dueDate().toString());
+                        .contains(SheetWords.km(retorque.dueOdometerKm()))
+                        .contains(SheetWords.day(retorque.dueDate()));
             }
         }
     }
@@ -85,37 +76,66 @@ class HandoverSheetTest {
 
     @Test
     void overlongInputIsCutSoThatTwoPagesHold() throws IOException {
-        var base = lastVisits().getFirst();
-        var visit = base.visit();
-        var flooded = new Visit(
-                visit.id(),
-                visit.date(),
-                visit.odometerKm(),
-                visit.technician(),
-                visit.arrivedOn(),
-                visit.leftOn(),
-                visit.readings(),
-                IntStream.range(0, 400)
-                        .mapToObj(i -> "work <b>&" + "much ".repeat(80))
-                        .toList(),
-                "note \u0001\uD800 ".repeat(2000),
-                visit.nextVisitDue());
-        var findings = Collections.nCopies(300, base.findings().getFirst());
-        var history = base.history();
-        var assessment = new Assessment(
-                new CarHistory(history.vehicle(), history.customer(), history.sets(), List.of(flooded)),
-                flooded,
-                base.nextVisit(),
-                findings,
-                base.forecasts(),
-                base.plan(),
-                base.retorque(),
-                Collections.nCopies(300, "not judged ".repeat(60)));
-        try (var document = Loader.loadPDF(HandoverSheet.render(assessment, "Shop", NOW))) {
+        var base = SheetCars.finished();
+        var work = IntStream.range(0, 400)
+                .mapToObj(i -> "work <b>&" + "much ".repeat(80))
+                .toList();
+        var visit = SheetCars.visit(base.visit(), base.visit().readings(), work, "note \u0001\uD800 ".repeat(2000));
+        var flooded = SheetCars.with(
+                base, base.history(), visit, base.findings(), Collections.nCopies(300, "not judged ".repeat(60)));
+        try (var document = Loader.loadPDF(HandoverSheet.render(flooded, "Shop", SheetCars.NOW))) {
             assertThat(document.getNumberOfPages()).isLessThanOrEqualTo(2);
-            assertThat(text(document))
-                    .contains("more, see the findings on screen")
-                    .contains("work <b>&");
+            assertThat(text(document)).contains("more; the shop has all of them on its screen", "work <b>&");
         }
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {2, 12, 18, 22, 26, 30, 40})
+    void whatHoldsGivesWayBeforeAnythingThatDoesNot(int count) throws IOException {
+        var holding = IntStream.range(0, 20).mapToObj(i -> finding(Verdict.HOLDS, "Good thing " + i + "."));
+        var spent = IntStream.range(0, count)
+                .mapToObj(i -> finding(Verdict.SPENT, "Used up thing %d ".formatted(i) + "and more ".repeat(18) + "."));
+        var unsafe = Stream.of(finding(Verdict.UNSAFE, "Dangerous thing."));
+        var findings =
+                Stream.of(holding, spent, unsafe).flatMap(stream -> stream).toList();
+        var pdf = HandoverSheet.render(SheetCars.withFindings(SheetCars.finished(), findings), "Shop", SheetCars.NOW);
+        try (var document = Loader.loadPDF(pdf)) {
+            assertThat(document.getNumberOfPages()).isLessThanOrEqualTo(2);
+            var words = text(document);
+            assertThat(words.indexOf("Dangerous thing")).isBetween(0, words.indexOf("Used up thing"));
+            boolean holdingIsTold = words.contains("Good thing");
+            assertThat(holdingIsTold || words.contains("20 findings; the shop has them on its screen"))
+                    .isTrue();
+            if (holdingIsTold) {
+                assertThat(IntStream.range(0, count)).allMatch(i -> words.contains("Used up thing %d ".formatted(i)));
+            }
+        }
+    }
+
+    @Test
+    void twoHundredGraveFindingsAreCutBehindTheGravest() throws IOException {
+        var base = SheetCars.finished();
+        var findings = Stream.concat(
+                        IntStream.range(0, 200).mapToObj(i -> finding(Verdict.SPENT, "Used up thing %d.".formatted(i))),
+                        Stream.of(finding(Verdict.UNSAFE, "Dangerous thing.")))
+                .toList();
+        var pdf = HandoverSheet.render(SheetCars.withFindings(base, findings), "Shop", SheetCars.NOW);
+        try (var document = Loader.loadPDF(pdf)) {
+            assertThat(document.getNumberOfPages()).isLessThanOrEqualTo(2);
+            assertThat(text(document)).contains("Dangerous thing", "more; the shop has all of them on its screen");
+        }
+    }
+
+    private static Finding finding(Verdict verdict, String plainWords) {
+        return new Finding(
+                new Subject(Subject.Part.BATTERY, null, null, null),
+                verdict,
+                "title",
+                plainWords,
+                null,
+                null,
+                0,
+                List.of(),
+                "house rule");
     }
 }
