@@ -2,15 +2,18 @@ package cornerbook.app.book;
 
 import cornerbook.core.corner.Corner;
 import cornerbook.core.visit.CarHistory;
+import cornerbook.core.visit.Customer;
+import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
-import cornerbook.core.visit.Retorque;
 import cornerbook.core.visit.StoredWheelCheck;
 import cornerbook.core.visit.StoredWheelCheck.Identity;
 import cornerbook.core.visit.Visit;
 import cornerbook.core.visit.VisitRules;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,7 +26,7 @@ import org.jdbi.v3.core.Handle;
 public final class Book implements AutoCloseable {
     private final BookFile file;
 
-    private Book(BookFile file) {
+    Book(BookFile file) {
         this.file = file;
     }
 
@@ -34,6 +37,11 @@ public final class Book implements AutoCloseable {
      */
     public static Book open(Path folder) {
         return new Book(BookFile.open(folder));
+    }
+
+    /** Whether a folder has a book, sound or not. */
+    public static boolean isIn(Path folder) {
+        return Files.exists(folder.resolve(BookFile.NAME));
     }
 
     /** Puts a backup into a folder that has no book yet. */
@@ -56,21 +64,22 @@ public final class Book implements AutoCloseable {
         addAll(List.of(history));
     }
 
-    /** New cars, all or none. */
-    public void addAll(List<CarHistory> histories) {
-        file.write(handle -> {
+    /**
+     * New cars, all or none. Gives the customers that the book knew with other details, as they stand in it now; a detail
+     * that a car does not bring is kept.
+     */
+    public List<Customer> addAll(List<CarHistory> histories) {
+        return file.write(handle -> {
+            var changed = new LinkedHashMap<String, Customer>();
             for (var history : histories) {
                 refuseProblems(history);
-                if (new CarReader(handle).find(history.vehicle().id()).isPresent()) {
-                    throw new BookException("The car %s is in the book already, expected a new one"
-                            .formatted(history.vehicle().id()));
-                }
-                new CarWriter(handle).writeCar(history);
+                new TakenIds(handle).refuse(history);
+                new CarWriter(handle).writeCar(history).ifPresent(customer -> changed.put(customer.id(), customer));
                 if (!history.visits().isEmpty()) {
-                    openRetorque(handle, history, history.visits().getLast());
+                    new RetorqueLedger(handle).change(history, history.visits().getLast());
                 }
             }
-            return histories.size();
+            return List.copyOf(changed.values());
         });
     }
 
@@ -129,11 +138,12 @@ public final class Book implements AutoCloseable {
                     .orElseThrow(() -> new BookException("No car %s is in the book".formatted(vehicleId)));
             var visits = new ArrayList<>(history.visits());
             visits.add(visit);
-            refuseProblems(with(history, visits));
+            var longer = with(history, visits);
+            refuseProblems(longer);
+            new TakenIds(handle).refuse(vehicleId, visit);
             new CarWriter(handle).writeVisit(vehicleId, visit);
-            var ledger = new FittingLedger(handle);
-            ledger.change(vehicleId, visit, visit.arrivedOn());
-            ledger.change(vehicleId, visit, visit.leftOn());
+            new FittingLedger(handle).rewrite(longer);
+            new RetorqueLedger(handle).change(longer, visit);
             return visit;
         });
     }
@@ -161,8 +171,12 @@ public final class Book implements AutoCloseable {
             }
             var all = new ArrayList<>(visit.readings());
             all.addAll(fresh);
-            refuseProblems(replaced(history, visit.withReadings(all)));
+            var longer = visit.withReadings(all);
+            refuseProblems(replaced(history, longer));
             new CarWriter(handle).writeReadings(visitId, visit.readings().size(), fresh);
+            if (fresh.stream().anyMatch(reading -> reading.measure() == Measure.WHEEL_TORQUE)) {
+                new RetorqueLedger(handle).change(replaced(history, longer), longer);
+            }
             return fresh;
         });
     }
@@ -182,7 +196,8 @@ public final class Book implements AutoCloseable {
             var history = getOfVisit(handle, visitId);
             var visit = history.getVisit(visitId);
             var left = visit.withLeftOn(leftOn);
-            refuseProblems(replaced(history, left));
+            var changed = replaced(history, left);
+            refuseProblems(changed);
             for (var tag : leftOn.values()) {
                 if (!visit.arrivedOn().containsValue(tag)) {
                     StoredWheelCheck.compareDepths(history, visit, tag).ifPresent(Book::refuse);
@@ -194,25 +209,15 @@ public final class Book implements AutoCloseable {
                 }
             }
             new CarWriter(handle).replaceLeaving(visitId, leftOn);
-            new FittingLedger(handle).change(history.vehicle().id(), visit, leftOn);
-            openRetorque(handle, history, left);
+            new FittingLedger(handle).rewrite(changed);
+            new RetorqueLedger(handle).change(changed, left);
             return left;
         });
     }
 
     /** Re-torques that are due or will be, soonest first. */
     public List<OpenRetorque> listOpenRetorques() {
-        return file.read(handle -> handle.select(
-                        "select retorque.*, vehicle.id as vehicle_id, vehicle.name, vehicle.plate from retorque join visit on visit.id = retorque.visit_id join vehicle on vehicle.id = visit.vehicle_id where retorque.recorded_date is null order by retorque.due_date, vehicle.name")
-                .map((row, context) -> new OpenRetorque(
-                        row.getString("visit_id"),
-                        row.getString("vehicle_id"),
-                        row.getString("name"),
-                        row.getString("plate"),
-                        row.getDouble("due_odometer_km"),
-                        LocalDate.parse(row.getString("due_date")),
-                        row.getDouble("torque_nm")))
-                .list());
+        return file.read(handle -> new RetorqueLedger(handle).listOpen());
     }
 
     /** The wheels were tightened again. */
@@ -227,32 +232,14 @@ public final class Book implements AutoCloseable {
                 throw new BookException(
                         "The re-torque is %s N·m, expected above 0 and up to 1000 N·m".formatted(torqueNm));
             }
-            int changed = handle.execute(
-                    "update retorque set recorded_date = ?, recorded_odometer_km = ?, recorded_torque_nm = ? where visit_id = ? and recorded_date is null",
-                    date.toString(),
-                    odometerKm,
-                    torqueNm,
-                    visitId);
-            if (changed == 0) {
-                throw new BookException("No re-torque of visit %s is open".formatted(visitId));
-            }
-            return changed;
+            new RetorqueLedger(handle).record(visitId, date, odometerKm, torqueNm);
+            return visit;
         });
     }
 
     /** Connections are opened and closed with each piece of work, so there is nothing left open. */
     @Override
     public void close() {}
-
-    private static void openRetorque(Handle handle, CarHistory history, Visit visit) {
-        Retorque.after(history, visit)
-                .ifPresent(retorque -> handle.execute(
-                        "insert into retorque (visit_id, due_odometer_km, due_date, torque_nm) values (?, ?, ?, ?) on conflict (visit_id) do nothing",
-                        retorque.visitId(),
-                        retorque.dueOdometerKm(),
-                        retorque.dueDate().toString(),
-                        retorque.torqueNm()));
-    }
 
     private static Optional<CarHistory> findOfVisit(Handle handle, String visitId) {
         return handle.select("select vehicle_id from visit where id = ?", visitId)

@@ -12,9 +12,11 @@ final class BookCheck {
 
     static List<String> problems(Handle handle) {
         var problems = new ArrayList<String>();
-        handle.select("pragma integrity_check").mapTo(String.class).list().stream()
-                .filter(line -> !line.equals("ok"))
-                .forEach(line -> problems.add("The file is damaged: " + line));
+        var damage = handle.select("pragma integrity_check").mapTo(String.class).list();
+        if (!damage.equals(List.of("ok"))) {
+            // What SQLite tells of its pages helps nobody, and what could be read of the rest would only repeat it.
+            return List.of("The file of the book is damaged; restore a backup into another folder");
+        }
         handle.select("pragma foreign_key_check")
                 .map((row, context) -> "A row of %s points to a row of %s that is not there"
                         .formatted(row.getString("table"), row.getString("parent")))
@@ -22,13 +24,15 @@ final class BookCheck {
         for (var id : handle.select("select id from vehicle order by id")
                 .mapTo(String.class)
                 .list()) {
-            new CarReader(handle)
-                    .find(id)
-                    .ifPresentOrElse(
-                            history -> VisitRules.check(history, LocalDate.MAX)
-                                    .forEach(problem -> problems.add(
-                                            "Car %s, %s: %s".formatted(id, problem.where(), problem.message()))),
-                            () -> problems.add("Car %s lacks an axle".formatted(id)));
+            try {
+                new CarReader(handle)
+                        .find(id)
+                        .ifPresent(history -> VisitRules.check(history, LocalDate.MAX)
+                                .forEach(problem -> problems.add(
+                                        "Car %s, %s: %s".formatted(id, problem.where(), problem.message()))));
+            } catch (BookException e) {
+                problems.add(String.valueOf(e.getMessage()));
+            }
         }
         return problems;
     }

@@ -1,126 +1,162 @@
 package cornerbook.app.book;
 
 import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.SQLException;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
+import org.flywaydb.core.api.MigrationState;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
 import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteConfig.TransactionMode;
 import org.sqlite.SQLiteDataSource;
-import org.sqlite.SQLiteErrorCode;
-import org.sqlite.SQLiteException;
 
 /** The SQLite file of a book: opens it, migrates it, runs transactions, and turns its failures into sentences. */
 final class BookFile {
     static final String NAME = "book.sqlite";
-    private static final int BUSY_MILLISECONDS = 3000;
+    static final int BUSY_MILLISECONDS = 3000;
 
-    private final Path file;
-    private final Jdbi jdbi;
-    private final SQLiteDataSource source;
+    private final BookFailure failure;
+    private final SQLiteDataSource reading;
+    private final SQLiteDataSource writing;
+    private final Jdbi readers;
+    private final Jdbi writers;
 
-    private BookFile(Path file, SQLiteDataSource source) {
-        this.file = file;
-        this.source = source;
-        this.jdbi = Jdbi.create(source);
+    /** A book that is there; {@code name} is how people know it. */
+    private BookFile(Path file, Path name) {
+        this(name, source(file, TransactionMode.DEFERRED), source(file, TransactionMode.IMMEDIATE));
     }
 
+    /** For tests that need a source with limits. */
+    BookFile(Path name, SQLiteDataSource reading, SQLiteDataSource writing) {
+        this.failure = new BookFailure(name);
+        this.reading = reading;
+        this.writing = writing;
+        this.readers = Jdbi.create(reading);
+        this.writers = Jdbi.create(writing);
+    }
+
+    /** Opens the book in a folder; makes folder and book when they are not there, and brings an older book up to date. */
     static BookFile open(Path folder) {
         var file = folder.resolve(NAME);
         try {
-            Files.createDirectories(folder);
+            if (!Files.exists(file)) {
+                NewBook.place(folder, unfinished -> new BookFile(unfinished, file).migrate());
+            }
+        } catch (FileAlreadyExistsException e) {
+            // Another process has just made it; it is the one to use. What stands in the way as a folder is told below.
+            if (!Files.exists(file)) {
+                throw BookFailure.ofFolder(folder, e);
+            }
         } catch (IOException e) {
-            throw new BookException(
-                    "The folder %s cannot be made or used, expected one that can be written".formatted(folder), e);
+            throw BookFailure.ofFolder(folder, e);
         }
-        var book = new BookFile(file, source(file, BUSY_MILLISECONDS));
-        book.migrate();
+        return openFile(file, file);
+    }
+
+    /** Opens the book in a file that is there. */
+    static BookFile openFile(Path file, Path name) {
+        var book = new BookFile(file, name);
+        try {
+            if (Files.size(file) == 0) {
+                throw book.failure.noBook();
+            }
+        } catch (IOException e) {
+            throw BookFailure.ofFolder(file.toAbsolutePath().getParent(), e);
+        }
+        book.refuseForeign();
         return book;
     }
 
-    static SQLiteDataSource source(Path file, int busyMilliseconds) {
+    static SQLiteDataSource source(Path file, TransactionMode mode) {
         var config = new SQLiteConfig();
         config.enforceForeignKeys(true);
-        config.setJournalMode(SQLiteConfig.JournalMode.WAL);
         config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
-        config.setBusyTimeout(busyMilliseconds);
-        config.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
+        config.setBusyTimeout(BUSY_MILLISECONDS);
+        config.setTransactionMode(mode);
         var source = new SQLiteDataSource(config);
         source.setUrl("jdbc:sqlite:" + file);
         return source;
     }
 
-    private void migrate() {
+    /** Refuses what is no book or a newer one before anything is written to it, and migrates an older one. */
+    private void refuseForeign() {
         try {
-            Flyway.configure()
-                    .dataSource(source)
-                    .locations("classpath:cornerbook/app/book/migration")
-                    .load()
-                    .migrate();
+            var migrations = flyway(reading).info();
+            var current = migrations.current();
+            if (current == null) {
+                throw failure.noBook();
+            }
+            if (Stream.of(migrations.applied()).anyMatch(each -> each.getState() == MigrationState.FUTURE_SUCCESS)) {
+                throw failure.newer(String.valueOf(current.getVersion()));
+            }
+            if (migrations.pending().length > 0) {
+                migrate();
+            }
         } catch (FlywayException e) {
-            throw explain(e);
+            throw failure.explain(e);
         }
     }
 
+    private void migrate() {
+        try (var connection = writing.getConnection();
+                var statement = connection.createStatement()) {
+            // Stays with the file: readers and a writer do not wait for each other.
+            statement.execute("pragma journal_mode = wal");
+        } catch (SQLException e) {
+            throw failure.explain(e);
+        }
+        try {
+            flyway(writing).migrate();
+        } catch (FlywayException e) {
+            throw failure.explain(e);
+        }
+    }
+
+    private static Flyway flyway(SQLiteDataSource source) {
+        return Flyway.configure()
+                .dataSource(source)
+                .locations("classpath:cornerbook/app/book/migration")
+                .load();
+    }
+
+    /** Runs the work on the book as it stands at one moment. */
     <T> T read(Function<Handle, T> work) {
         try {
-            return jdbi.withHandle(work::apply);
+            return readers.inTransaction(work::apply);
         } catch (JdbiException e) {
-            throw explain(e);
+            throw failure.explain(e);
         }
     }
 
     /** Runs the work in one transaction that is on the disk when this returns. */
     synchronized <T> T write(Function<Handle, T> work) {
         try {
-            return jdbi.inTransaction(work::apply);
+            return writers.inTransaction(work::apply);
         } catch (JdbiException e) {
-            throw explain(e);
+            throw failure.explain(e);
         }
     }
 
-    Path file() {
-        return file;
-    }
-
-    private BookException explain(RuntimeException failure) {
-        for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
-            if (cause instanceof SQLiteException sqlite) {
-                return new BookException(sentence(sqlite), failure);
-            }
+    /** Writes a copy of the book, as it stands at one moment, to a file that is not there. */
+    void copyTo(Path copy) {
+        try (var connection = writing.getConnection();
+                var statement = connection.prepareStatement("vacuum into ?")) {
+            statement.setString(1, copy.toString());
+            statement.execute();
+        } catch (SQLException e) {
+            throw BookFailure.isOfTheBook(e)
+                    ? failure.explain(e)
+                    : BookException.ofBackup(
+                            "The backup cannot be written to %s, expected a folder that can be written and has room"
+                                    .formatted(copy.getParent()),
+                            e);
         }
-        return new BookException("The book %s cannot be used: %s".formatted(file, firstLine(failure)), failure);
-    }
-
-    private String sentence(SQLiteException failure) {
-        int code = failure.getResultCode().code & 0xff;
-        if (code == SQLiteErrorCode.SQLITE_BUSY.code || code == SQLiteErrorCode.SQLITE_LOCKED.code) {
-            return "The book %s is locked by another program; close that one or try again".formatted(file);
-        }
-        if (code == SQLiteErrorCode.SQLITE_NOTADB.code || code == SQLiteErrorCode.SQLITE_CORRUPT.code) {
-            return "The file %s is damaged or no book; restore a backup into another folder".formatted(file);
-        }
-        if (code == SQLiteErrorCode.SQLITE_READONLY.code || code == SQLiteErrorCode.SQLITE_PERM.code) {
-            return "The book %s can only be read here; make the file and its folder writable".formatted(file);
-        }
-        if (code == SQLiteErrorCode.SQLITE_FULL.code) {
-            return "The disk of the book %s is full; nothing of this was saved, make room and try again"
-                    .formatted(file);
-        }
-        if (code == SQLiteErrorCode.SQLITE_CANTOPEN.code) {
-            return "The book %s cannot be opened, expected a file in a folder that can be written".formatted(file);
-        }
-        if (code == SQLiteErrorCode.SQLITE_CONSTRAINT.code) {
-            return "The book refuses this, for it is there already or breaks a rule: %s".formatted(firstLine(failure));
-        }
-        return "The book %s failed: %s".formatted(file, firstLine(failure));
-    }
-
-    private static String firstLine(Throwable failure) {
-        return String.valueOf(failure.getMessage()).lines().findFirst().orElse("no reason given");
     }
 }

@@ -21,6 +21,7 @@ import cornerbook.core.visit.WheelFastener;
 import cornerbook.core.visit.WheelSet;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -39,27 +40,49 @@ final class CarReader {
         this.handle = handle;
     }
 
+    /**
+     * The car of that id; empty when there is none.
+     *
+     * @throws BookException when a part of it is missing or cannot stand
+     */
     Optional<CarHistory> find(String vehicleId) {
+        try {
+            return handle.select("select id from vehicle where id = ?", vehicleId)
+                    .mapTo(String.class)
+                    .findFirst()
+                    .map(this::get);
+        } catch (IllegalArgumentException | DateTimeException e) {
+            throw new BookException(
+                    "The car %s cannot be read from the book, as one of its values cannot stand: %s"
+                            .formatted(vehicleId, e.getMessage()),
+                    e);
+        }
+    }
+
+    private CarHistory get(String vehicleId) {
         var axles = new EnumMap<Axle, AxleSpecification>(Axle.class);
         query(
                 "select * from vehicle_axle where vehicle_id = ?",
                 vehicleId,
                 row -> axles.put(Axle.valueOf(row.getString("axle")), axle(row)));
-        var front = axles.get(Axle.FRONT);
-        var rear = axles.get(Axle.REAR);
-        if (front == null || rear == null) {
-            return Optional.empty();
-        }
+        var front = required(axles.get(Axle.FRONT), vehicleId, "front axle");
+        var rear = required(axles.get(Axle.REAR), vehicleId, "rear axle");
         var vehicles = new ArrayList<Vehicle>();
         query("select * from vehicle where id = ?", vehicleId, row -> vehicles.add(vehicle(row, front, rear)));
         var customers = new ArrayList<Customer>();
         query(
                 "select customer.* from customer join vehicle on vehicle.customer_id = customer.id where vehicle.id = ?",
                 vehicleId,
-                row -> customers.add(new Customer(
-                        row.getString("id"), row.getString("name"), row.getString("phone"), row.getString("email"))));
-        return Optional.of(
-                new CarHistory(vehicles.getFirst(), customers.getFirst(), sets(vehicleId), visits(vehicleId)));
+                row -> customers.add(customer(row)));
+        var customer = required(customers.isEmpty() ? null : customers.getFirst(), vehicleId, "customer");
+        return new CarHistory(vehicles.getFirst(), customer, sets(vehicleId), visits(vehicleId));
+    }
+
+    private static <T> T required(@Nullable T part, String vehicleId, String name) {
+        if (part == null) {
+            throw new BookException("The car %s has no %s in the book, expected one".formatted(vehicleId, name));
+        }
+        return part;
     }
 
     private List<WheelSet> sets(String vehicleId) {
@@ -118,6 +141,10 @@ final class CarReader {
                     date(row, "next_visit_due")));
         });
         return visits;
+    }
+
+    static Customer customer(ResultSet row) throws SQLException {
+        return new Customer(row.getString("id"), row.getString("name"), row.getString("phone"), row.getString("email"));
     }
 
     private static Vehicle vehicle(ResultSet row, AxleSpecification front, AxleSpecification rear) throws SQLException {

@@ -11,6 +11,7 @@ import cornerbook.core.visit.Visit;
 import cornerbook.core.visit.WheelSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 
@@ -22,14 +23,16 @@ final class CarWriter {
         this.handle = handle;
     }
 
-    void writeCar(CarHistory history) {
-        write(history.customer());
+    /** A new car with all its visits; gives its customer when the book knew other details of it. */
+    Optional<Customer> writeCar(CarHistory history) {
+        var changed = write(history.customer());
         write(history.vehicle(), history.customer().id());
         for (int i = 0; i < history.sets().size(); i++) {
             write(history.vehicle().id(), history.sets().get(i), i);
         }
         history.visits().forEach(visit -> writeVisit(history.vehicle().id(), visit));
-        new FittingLedger(handle).writeAll(history);
+        new FittingLedger(handle).rewrite(history);
+        return changed;
     }
 
     void writeVisit(String vehicleId, Visit visit) {
@@ -95,13 +98,21 @@ final class CarWriter {
         }
     }
 
-    private void write(Customer customer) {
+    private Optional<Customer> write(Customer customer) {
+        var before = find(customer.id());
         handle.execute(
-                "insert into customer (id, name, phone, email) values (?, ?, ?, ?) on conflict (id) do nothing",
+                "insert into customer (id, name, phone, email) values (?, ?, ?, ?) on conflict (id) do update set name = excluded.name, phone = coalesce(excluded.phone, customer.phone), email = coalesce(excluded.email, customer.email)",
                 customer.id(),
                 customer.name(),
                 customer.phone(),
                 customer.email());
+        return before.flatMap(known -> find(customer.id()).filter(now -> !now.equals(known)));
+    }
+
+    private Optional<Customer> find(String customerId) {
+        return handle.select("select * from customer where id = ?", customerId)
+                .map((row, context) -> CarReader.customer(row))
+                .findFirst();
     }
 
     private void write(Vehicle vehicle, String customerId) {

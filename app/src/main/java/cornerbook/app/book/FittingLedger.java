@@ -14,8 +14,10 @@ final class FittingLedger {
         this.handle = handle;
     }
 
-    /** All fittings of a car that is new to the book. */
-    void writeAll(CarHistory history) {
+    /** All fittings of a car, anew: what they are follows from its visits, and a visit may come in late. */
+    void rewrite(CarHistory history) {
+        handle.execute(
+                "delete from fitting where vehicle_id = ?", history.vehicle().id());
         for (var visit : history.visits()) {
             change(history.vehicle().id(), visit, visit.arrivedOn());
             change(history.vehicle().id(), visit, visit.leftOn());
@@ -23,7 +25,7 @@ final class FittingLedger {
     }
 
     /** From this visit on the wheels run where {@code wheelAt} says. */
-    void change(String vehicleId, Visit visit, Map<Corner, String> wheelAt) {
+    private void change(String vehicleId, Visit visit, Map<Corner, String> wheelAt) {
         // Close all that move before any opens: two wheels that swap corners must not stand at one corner in between.
         wheelAt.forEach((corner, tag) -> handle.execute(
                 "update fitting set to_date = ?, to_odometer_km = ? where to_date is null and ((vehicle_id = ? and corner = ? and wheel_tag <> ?) or (wheel_tag = ? and corner <> ?))",

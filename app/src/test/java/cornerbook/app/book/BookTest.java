@@ -11,7 +11,6 @@ import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
 import cornerbook.core.visit.StoredWheelCheck.Identity;
 import cornerbook.core.visit.Visit;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.DriverManager;
 import java.sql.SQLException;
@@ -185,39 +184,6 @@ class BookTest {
             assertThat(book.findHistory(SHOP.getLast().vehicle().id())).contains(SHOP.getLast());
         }
         assertThatThrownBy(() -> Book.restore(copy, folder.resolve("two"))).hasMessageContaining("has a book already");
-    }
-
-    @Test
-    void aDamagedFileIsNamed() throws Exception {
-        Files.writeString(folder.resolve(BookFile.NAME), "this is no book ".repeat(500));
-        assertThatThrownBy(() -> Book.open(folder))
-                .isInstanceOf(BookException.class)
-                .hasMessageContaining("damaged or no book");
-        assertThatThrownBy(() -> Book.restore(folder.resolve(BookFile.NAME), folder.resolve("new")))
-                .isInstanceOf(BookException.class);
-        assertThat(folder.resolve("new").resolve(BookFile.NAME)).doesNotExist();
-    }
-
-    @Test
-    void aFileInPlaceOfTheFolderIsNamed() throws Exception {
-        var blocked = Files.writeString(folder.resolve("file"), "x");
-        assertThatThrownBy(() -> Book.open(blocked))
-                .isInstanceOf(BookException.class)
-                .hasMessageContaining("folder");
-    }
-
-    @Test
-    void aLockedBookIsNamed() throws Exception {
-        try (var book = Book.open(folder);
-                var other = BookFile.source(folder.resolve(BookFile.NAME), 0).getConnection();
-                var statement = other.createStatement()) {
-            statement.execute("begin exclusive");
-            assertThatThrownBy(() -> book.add(SHOP.getFirst()))
-                    .isInstanceOf(BookException.class)
-                    .hasMessageContaining("locked by another program");
-            statement.execute("rollback");
-            book.add(SHOP.getFirst());
-        }
     }
 
     private Visit someVisit() {

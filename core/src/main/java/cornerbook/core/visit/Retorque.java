@@ -11,19 +11,22 @@ import java.util.Optional;
  */
 public record Retorque(String visitId, double dueOdometerKm, LocalDate dueDate, double torqueNm) {
     /**
-     * The re-torque that a visit asks for; empty when no wheel was changed.
+     * The re-torque that a visit asks for: wheels stand elsewhere than on arrival, or a wheel torque was read, as after
+     * brake work with the same wheels off and on again. Empty when no wheel was touched.
      *
      * @param history the car with its visits until then, for its distance per day
      */
     public static Optional<Retorque> after(CarHistory history, Visit visit) {
-        if (visit.leftOn().isEmpty() || visit.leftOn().equals(visit.arrivedOn())) {
+        boolean moved = !visit.leftOn().isEmpty() && !visit.leftOn().equals(visit.arrivedOn());
+        if (!moved && new CurrentReadings(visit).all(Measure.WHEEL_TORQUE).isEmpty()) {
             return Optional.empty();
         }
+        var fitted = visit.leftOn().isEmpty() ? visit.arrivedOn() : visit.leftOn();
         var fastener = history.vehicle().fastener();
         var until = history.visits().stream()
                 .filter(other -> !other.date().isAfter(visit.date()))
                 .toList();
-        var season = visit.leftOn().values().stream()
+        var season = fitted.values().stream()
                 .findFirst()
                 .flatMap(history::findSetOf)
                 .map(WheelSet::season)

@@ -105,13 +105,7 @@ public final class VisitRules {
         if (!readingIds.add(reading.id())) {
             add(where + "/id", "reading %s stands here twice, expected each id once".formatted(reading.id()));
         }
-        var corrects = reading.corrects();
-        if (corrects != null
-                && visit.readings().stream().noneMatch(other -> other.id().equals(corrects))) {
-            add(
-                    where + "/corrects",
-                    "no reading %s in this visit, expected the one that this corrects".formatted(corrects));
-        }
+        checkCorrection(where + "/corrects", visit, reading);
         var tag = reading.wheelTag();
         var corner = reading.corner();
         if (tag == null || corner == null) {
@@ -137,6 +131,34 @@ public final class VisitRules {
                                     wheel.tyre().newDepthMm(),
                                     wheel.tyre().newDepthMm() + DEEPER_THAN_NEW_MM));
         }
+    }
+
+    private void checkCorrection(String where, Visit visit, Reading reading) {
+        var corrects = reading.corrects();
+        if (corrects == null) {
+            return;
+        }
+        if (visit.readings().stream().noneMatch(other -> other.id().equals(corrects))) {
+            add(where, "no reading %s in this visit, expected the one that this corrects".formatted(corrects));
+        } else if (endsInACircle(reading, visit)) {
+            add(
+                    where,
+                    "reading %s corrects itself, by way of %s, expected an earlier reading"
+                            .formatted(reading.id(), corrects));
+        }
+    }
+
+    /** Readings that correct each other in a circle would all count as corrected, and none would stand. */
+    private static boolean endsInACircle(Reading reading, Visit visit) {
+        var correctedBy = new HashMap<String, String>();
+        visit.readings().forEach(each -> correctedBy.put(each.id(), each.corrects()));
+        var seen = new HashSet<String>();
+        for (var id = reading.id(); id != null; id = correctedBy.get(id)) {
+            if (!seen.add(id)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static String expected(Visit visit, Corner corner) {

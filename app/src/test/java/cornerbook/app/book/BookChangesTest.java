@@ -1,0 +1,229 @@
+package cornerbook.app.book;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import cornerbook.app.demo.DemoShop;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.visit.CarHistory;
+import cornerbook.core.visit.Customer;
+import cornerbook.core.visit.Measure;
+import cornerbook.core.visit.Reading;
+import cornerbook.core.visit.Vehicle;
+import cornerbook.core.visit.Visit;
+import java.nio.file.Path;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What happens when cars, visits and re-torques come on top of those that the book has. */
+class BookChangesTest {
+    private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
+    private static final CarHistory CAR = finished();
+    private static final Visit LAST = CAR.visits().getLast();
+
+    @TempDir
+    private Path folder;
+
+    private Book book;
+
+    @BeforeEach
+    void open() {
+        book = Book.open(folder);
+        book.add(CAR);
+    }
+
+    @AfterEach
+    void isSound() {
+        assertThat(book.check()).isEmpty();
+        book.close();
+    }
+
+    @Test
+    void anIdOfAnotherCarIsNamedWithItsOwner() {
+        var sameWheels = new CarHistory(named("other"), CAR.customer(), CAR.sets(), List.of());
+        var tag = CAR.sets().getFirst().wheels().getFirst().tag();
+        assertThatThrownBy(() -> book.add(sameWheels))
+                .hasMessage("The wheel %s of car other is in the book as one of car %s, expected a tag of its own"
+                        .formatted(tag, CAR.vehicle().id()));
+        var sameVisit = new CarHistory(named("other"), CAR.customer(), List.of(), List.of(bare(LAST.id())));
+        assertThatThrownBy(() -> book.add(sameVisit))
+                .hasMessageContaining("The visit %s of car other is in the book".formatted(LAST.id()));
+        var volts = volts(LAST.readings().getFirst().id());
+        var sameReading = new CarHistory(
+                named("other"), CAR.customer(), List.of(), List.of(bare("new").withReadings(List.of(volts))));
+        assertThatThrownBy(() -> book.add(sameReading))
+                .hasMessageContaining("The reading %s of visit new is in the book at visit".formatted(volts.id()));
+        assertThat(book.listVehicles()).hasSize(1);
+    }
+
+    @Test
+    void aKnownCustomerIsBroughtUpToDateAndTold() {
+        var known = CAR.customer();
+        var moved = new Customer(known.id(), known.name(), "555 0199", null);
+        var changed = book.addAll(List.of(new CarHistory(named("second"), moved, List.of(), List.of())));
+        assertThat(changed).containsExactly(new Customer(known.id(), known.name(), "555 0199", known.email()));
+        assertThat(book.findHistory(CAR.vehicle().id()).orElseThrow().customer())
+                .isEqualTo(changed.getFirst());
+        assertThat(book.addAll(List.of(new CarHistory(named("third"), changed.getFirst(), List.of(), List.of()))))
+                .isEmpty();
+    }
+
+    @Test
+    void aRefusedImportLeavesTheCustomerAsItWas() {
+        var moved = new Customer(CAR.customer().id(), "Another Name", null, null);
+        assertThatThrownBy(() -> book.addAll(List.of(
+                        new CarHistory(named("second"), moved, List.of(), List.of()),
+                        new CarHistory(named("second"), moved, List.of(), List.of()))))
+                .isInstanceOf(BookException.class);
+        assertThat(book.findHistory(CAR.vehicle().id()).orElseThrow().customer())
+                .isEqualTo(CAR.customer());
+    }
+
+    @Test
+    void aCarWithoutItsCustomerIsAFindingOfTheCheck() throws SQLException {
+        try (var damaged = damaged("delete from customer")) {
+            assertThat(damaged.check())
+                    .anyMatch(line -> line.equals("The car %s has no customer in the book, expected one"
+                            .formatted(CAR.vehicle().id())));
+        }
+    }
+
+    @Test
+    void aValueThatCannotStandIsAFindingOfTheCheck() throws SQLException {
+        try (var damaged = damaged("update visit set visit_date = 'soon'")) {
+            assertThat(damaged.check()).anyMatch(line -> line.contains("cannot be read from the book"));
+            assertThatThrownBy(damaged::listHistories).isInstanceOf(BookException.class);
+        }
+    }
+
+    @Test
+    void aReadSeesTheBookAsAtOneMoment() {
+        var file = BookFile.open(folder);
+        var counts = file.read(handle -> {
+            var before = handle.select("select count(*) from visit")
+                    .mapTo(Long.class)
+                    .one();
+            book.addVisit(CAR.vehicle().id(), later("next", LAST.leftOn(), LAST.leftOn()));
+            return List.of(
+                    before,
+                    handle.select("select count(*) from visit")
+                            .mapTo(Long.class)
+                            .one());
+        });
+        assertThat(counts.get(1)).isEqualTo(counts.get(0));
+    }
+
+    @Test
+    void aVisitAddedWithOtherWheelsOpensItsRetorqueAndSupersedesTheOneBefore() {
+        assertThat(openRetorques()).containsExactly(LAST.id());
+        book.addVisit(CAR.vehicle().id(), later("change", LAST.leftOn(), LAST.arrivedOn()));
+        assertThat(openRetorques()).containsExactly("change");
+        assertThatThrownBy(() -> book.recordRetorque(LAST.id(), TODAY, LAST.odometerKm() + 90, 140))
+                .hasMessageContaining("superseded");
+    }
+
+    @Test
+    void wheelsThatAreRecordedLaterSupersedeToo() {
+        book.addVisit(CAR.vehicle().id(), later("change", LAST.leftOn(), Map.of()));
+        assertThat(openRetorques()).containsExactly(LAST.id());
+        book.recordLeaving("change", LAST.arrivedOn());
+        assertThat(openRetorques()).containsExactly("change");
+        // Recorded by mistake: the car left as it came, so the re-torque before it still stands.
+        book.recordLeaving("change", LAST.leftOn());
+        assertThat(openRetorques()).containsExactly(LAST.id());
+    }
+
+    @Test
+    void wheelsThatWentOffAndOnForBrakeWorkOpenARetorque() {
+        book.addVisit(CAR.vehicle().id(), later("brakes", LAST.leftOn(), LAST.leftOn()));
+        assertThat(openRetorques()).containsExactly(LAST.id());
+        var tag = LAST.leftOn().get(Corner.LF);
+        book.addReadings(
+                "brakes",
+                List.of(new Reading("torque", Measure.WHEEL_TORQUE, Corner.LF, tag, null, 140, "140 N·m", null, null)));
+        assertThat(openRetorques()).containsExactly("brakes");
+    }
+
+    @Test
+    void aVisitThatIsEnteredLateFindsItsPlace() {
+        var first = CAR.visits().getFirst();
+        var between = visit(
+                "between",
+                first.date().plusDays(10),
+                first.odometerKm() + 10,
+                first.leftOn(),
+                CAR.visits().get(1).arrivedOn());
+        book.addVisit(CAR.vehicle().id(), between);
+        assertThat(book.findHistory(CAR.vehicle().id()).orElseThrow().visits().get(1))
+                .isEqualTo(between);
+        assertThat(openRetorques()).containsExactly(LAST.id());
+    }
+
+    private List<String> openRetorques() {
+        return book.listOpenRetorques().stream().map(OpenRetorque::visitId).toList();
+    }
+
+    private static CarHistory finished() {
+        return DemoShop.histories(TODAY).stream()
+                .filter(history -> !history.visits()
+                        .getLast()
+                        .leftOn()
+                        .equals(history.visits().getLast().arrivedOn()))
+                .filter(history -> !history.visits().getLast().leftOn().isEmpty())
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static Visit later(String id, Map<Corner, String> came, Map<Corner, String> goes) {
+        return visit(id, LAST.date().plusDays(30), LAST.odometerKm() + 1000, came, goes);
+    }
+
+    private static Visit visit(
+            String id, LocalDate date, double odometerKm, Map<Corner, String> came, Map<Corner, String> goes) {
+        return new Visit(id, date, odometerKm, null, came, goes, List.of(), List.of(), null, null);
+    }
+
+    private static Visit bare(String id) {
+        return visit(id, TODAY, 1000, Map.of(), Map.of());
+    }
+
+    private static Reading volts(String id) {
+        return new Reading(id, Measure.BATTERY_VOLTAGE, null, null, null, 12.6, "12.6 V", null, null);
+    }
+
+    private static Vehicle named(String id) {
+        var vehicle = CAR.vehicle();
+        return new Vehicle(
+                id,
+                vehicle.name(),
+                vehicle.plate(),
+                vehicle.vin(),
+                vehicle.drive(),
+                vehicle.electric(),
+                vehicle.jurisdiction(),
+                vehicle.front(),
+                vehicle.rear(),
+                vehicle.fastener(),
+                vehicle.battery());
+    }
+
+    /** Another book with the car, after somebody else's statement. */
+    private Book damaged(String sql) throws SQLException {
+        var place = folder.resolve("damaged");
+        try (var sound = Book.open(place)) {
+            sound.add(CAR);
+        }
+        try (var connection = DriverManager.getConnection("jdbc:sqlite:" + place.resolve(BookFile.NAME));
+                var statement = connection.createStatement()) {
+            statement.execute(sql);
+        }
+        return Book.open(place);
+    }
+}
