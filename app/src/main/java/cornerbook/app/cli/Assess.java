@@ -16,7 +16,12 @@ import picocli.CommandLine;
 /** Prints the findings of one visit of a visit file. */
 @CommandLine.Command(name = "assess", description = "Print the findings of a visit file; no book is needed.")
 final class Assess implements Runnable {
+    private static final String INDENT = " ".repeat(10);
+
     private final PrintWriter out;
+
+    @CommandLine.Spec
+    private CommandLine.Model.@Nullable CommandSpec spec;
 
     @CommandLine.Parameters(paramLabel = "FILE", description = "Visit file.")
     private Path file = Path.of("");
@@ -43,9 +48,9 @@ final class Assess implements Runnable {
         var visit = SourceFile.visit(history, visitId, file);
         var assessment = new Assessor(LimitsFile.load()).assess(history, visit.id());
         if (json) {
-            out.println(Printed.clean(AssessmentJson.write(assessment)).strip());
+            out.println(Printed.json(AssessmentJson.write(assessment)));
         } else {
-            lines(assessment).forEach(line -> out.println(Printed.line(line)));
+            lines(assessment).forEach(out::println);
         }
     }
 
@@ -53,35 +58,59 @@ final class Assess implements Runnable {
         var vehicle = assessment.history().vehicle();
         var visit = assessment.visit();
         var lines = new ArrayList<String>();
-        lines.add("%s, %s, %s, %.0f km".formatted(vehicle.name(), vehicle.plate(), visit.date(), visit.odometerKm()));
+        add(
+                "",
+                "%s, %s, %s, %.0f km".formatted(vehicle.name(), vehicle.plate(), visit.date(), visit.odometerKm()),
+                lines);
         assessment.findings().forEach(finding -> add(finding, lines));
         var plan = assessment.plan();
         if (plan != null) {
+            lines.add("");
             for (var corner : Corner.values()) {
-                lines.add("Wheel to %s: %s".formatted(corner, plan.wheelAt().get(corner)));
+                add(
+                        "Wheel to %s: ".formatted(corner),
+                        String.valueOf(plan.wheelAt().get(corner)),
+                        lines);
             }
-            plan.reasons().forEach(reason -> lines.add("    " + reason));
+            plan.reasons().forEach(reason -> add(INDENT, reason, lines));
         }
+        lines.add("");
         var retorque = assessment.retorque();
         if (retorque != null) {
-            lines.add("Re-torque to %.0f N·m at %.0f km, about %s"
-                    .formatted(retorque.torqueNm(), retorque.dueOdometerKm(), retorque.dueDate()));
+            add(
+                    "Re-torque:  ",
+                    "to %.0f N·m at %.0f km, about %s"
+                            .formatted(retorque.torqueNm(), retorque.dueOdometerKm(), retorque.dueDate()),
+                    lines);
         }
-        assessment.notJudged().forEach(words -> lines.add("Not judged: " + words));
-        lines.add("Next visit: " + assessment.nextVisit());
+        assessment.notJudged().forEach(words -> add("Not judged: ", words, lines));
+        add("Next visit: ", assessment.nextVisit().toString(), lines);
         return lines;
     }
 
     private void add(Finding finding, List<String> lines) {
         var horizon = finding.horizon();
-        lines.add("%-8s  %s%s"
-                .formatted(
-                        finding.verdict().word(), finding.title(), horizon == null ? "" : ", runs out on " + horizon));
+        lines.add("");
+        add(
+                "%-10s".formatted(finding.verdict().word()),
+                finding.title() + (horizon == null ? "" : ", runs out on " + horizon),
+                lines);
+        add(INDENT, finding.plainWords(), lines);
         if (why) {
             finding.evidence()
-                    .forEach(evidence ->
-                            lines.add("    %s: %s (%s)".formatted(evidence.what(), evidence.value(), evidence.how())));
-            lines.add("    source: " + finding.source());
+                    .forEach(evidence -> add(
+                            INDENT + "- ",
+                            "%s: %s (%s)".formatted(evidence.what(), evidence.value(), evidence.how()),
+                            lines));
+            add(INDENT + "- ", "source: " + finding.source(), lines);
         }
+    }
+
+    private void add(String lead, String text, List<String> lines) {
+        var command = spec;
+        int width = command == null
+                ? CommandLine.Model.UsageMessageSpec.DEFAULT_USAGE_WIDTH
+                : command.usageMessage().width();
+        lines.addAll(Printed.wrapped(lead, text, width));
     }
 }

@@ -21,7 +21,6 @@ final class Backup implements Runnable {
 
     @Override
     public void run() {
-        TargetFile.refuse(file, false);
         try (var book = folder.openExisting()) {
             book.backup(file);
         }

@@ -1,7 +1,6 @@
 package cornerbook.app.cli;
 
 import cornerbook.app.book.Book;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import picocli.CommandLine;
 
@@ -11,7 +10,16 @@ final class BookFolder {
             names = "--data",
             paramLabel = "FOLDER",
             description = "Folder of the book (default: ${DEFAULT-VALUE}).")
-    private Path folder = Path.of("data", "book");
+    private Path folder;
+
+    BookFolder() {
+        this(Path.of("data", "book"));
+    }
+
+    /** With the folder that is meant when none is named. */
+    BookFolder(Path folder) {
+        this.folder = folder;
+    }
 
     Path path() {
         return folder;
@@ -24,7 +32,7 @@ final class BookFolder {
 
     /** Opens a book that is there. */
     Book openExisting() {
-        if (!Files.isDirectory(folder)) {
+        if (!Book.isIn(folder)) {
             throw new CommandFailure(
                     CommandFailure.BOOK, "There is no book in %s, expected one; see --data.".formatted(folder));
         }

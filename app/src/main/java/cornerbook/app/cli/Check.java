@@ -31,7 +31,7 @@ final class Check implements Callable<Integer> {
             problems = book.check();
         }
         if (json) {
-            out.println(Printed.json(new Answer(problems.isEmpty(), problems)));
+            out.println(Printed.jsonOf(new Answer(problems.isEmpty(), problems)));
         } else if (problems.isEmpty()) {
             out.println(Printed.line("The book in %s is sound.".formatted(folder.path())));
         } else {

@@ -2,10 +2,12 @@ package cornerbook.app.cli;
 
 import cornerbook.app.book.Book;
 import cornerbook.app.demo.DemoShop;
+import cornerbook.core.visit.CarHistory;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.List;
 import picocli.CommandLine;
 
 /** Serves the book of the invented shop; makes it when it is empty. */
@@ -15,17 +17,8 @@ final class Demo implements Runnable {
 
     private final PrintWriter out;
 
-    @CommandLine.Option(
-            names = "--data",
-            paramLabel = "FOLDER",
-            description = "Folder of the book (default: ${DEFAULT-VALUE}).")
-    private Path folder = Path.of("data", "demo");
-
-    @CommandLine.Option(
-            names = "--port",
-            paramLabel = "PORT",
-            description = "Port to listen on (default: ${DEFAULT-VALUE}); 0 takes a free one.")
-    private int port = 7411;
+    @CommandLine.Mixin
+    private ServeOptions options = new ServeOptions(Path.of("data", "demo"));
 
     Demo(PrintWriter out) {
         this.out = out;
@@ -33,22 +26,39 @@ final class Demo implements Runnable {
 
     @Override
     public void run() {
-        try (var book = Book.open(folder)) {
+        try (var book = options.open()) {
+            var today = LocalDate.now(ZoneId.systemDefault());
+            var invented = DemoShop.histories(today);
+            refuseReal(book, invented);
             if (book.listVehicles().isEmpty()) {
-                fill(book, LocalDate.now(ZoneId.systemDefault()));
+                fill(book, invented, today);
             }
             PageServer.serve(
                     book,
-                    port,
+                    options.port(),
                     DemoShop.NAME,
                     "\nAll data are invented: %s. Stop with Ctrl+C.".formatted(DemoShop.NAME),
                     out);
         }
     }
 
+    /** A book with a car that was not invented must not be served as if it were. */
+    private void refuseReal(Book book, List<CarHistory> invented) {
+        var ids = invented.stream().map(history -> history.vehicle().id()).toList();
+        book.listVehicles().stream()
+                .filter(vehicle -> !ids.contains(vehicle.id()))
+                .findFirst()
+                .ifPresent(vehicle -> {
+                    throw new CommandFailure(
+                            CommandFailure.BOOK,
+                            "The book in %s has the car %s, which is not of the invented shop, expected a folder without a book; see serve."
+                                    .formatted(options.folder(), vehicle.id()));
+                });
+    }
+
     /** The cars, and the re-torques of all but the latest of them as recorded. */
-    private static void fill(Book book, LocalDate today) {
-        book.addAll(DemoShop.histories(today));
+    private static void fill(Book book, List<CarHistory> invented, LocalDate today) {
+        book.addAll(invented);
         book.listOpenRetorques().stream()
                 .filter(retorque -> retorque.dueDate().isBefore(today.minusDays(STILL_OPEN_DAYS)))
                 .forEach(retorque -> book.recordRetorque(

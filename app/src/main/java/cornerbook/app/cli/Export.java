@@ -59,8 +59,7 @@ final class Export implements Runnable {
                     ? List.of(id)
                     : book.listVehicles().stream().map(VehicleSummary::id).toList();
             if (target == null) {
-                ids.forEach(each -> out.println(
-                        Printed.clean(VisitFile.write(history(book, each))).strip()));
+                ids.forEach(each -> out.println(Printed.json(VisitFile.write(history(book, each)))));
             } else {
                 write(book, ids, target);
             }

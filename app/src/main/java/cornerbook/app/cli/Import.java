@@ -1,11 +1,13 @@
 package cornerbook.app.cli;
 
 import cornerbook.core.visit.CarHistory;
+import cornerbook.core.visit.Customer;
 import cornerbook.core.visit.Vehicle;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 
 /** Puts the cars of visit files into the book: all of them or none. */
@@ -29,16 +31,26 @@ final class Import implements Runnable {
     @Override
     public void run() {
         var histories = SourceFile.readAll(files);
+        List<Customer> changed;
         try (var book = folder.open()) {
-            book.addAll(histories);
+            changed = book.addAll(histories);
         }
         var vehicles = histories.stream().map(CarHistory::vehicle).toList();
         if (json) {
-            out.println(Printed.json(
-                    Map.of("imported", vehicles.stream().map(Vehicle::id).toList())));
+            out.println(Printed.jsonOf(Map.of(
+                    "imported",
+                    vehicles.stream().map(Vehicle::id).toList(),
+                    "updatedCustomers",
+                    changed.stream().map(Customer::id).toList())));
         } else {
             vehicles.forEach(
                     vehicle -> out.println(Printed.line("Imported %s, %s".formatted(vehicle.name(), vehicle.plate()))));
+            changed.forEach(customer -> out.println(Printed.line("Updated customer %s: %s, phone %s, e-mail %s"
+                    .formatted(customer.id(), customer.name(), told(customer.phone()), told(customer.email())))));
         }
+    }
+
+    private static String told(@Nullable String detail) {
+        return detail == null ? "not known" : detail;
     }
 }

@@ -9,11 +9,20 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import picocli.CommandLine;
 
-/** The program. Exit codes: 0 done, 1 a fault of the program, 2 usage, 3 input refused, 4 book, 5 file or port. */
+/** The program. */
 @CommandLine.Command(
         name = "cornerbook",
         description = "Keeps every reading at every corner of a car, and says what holds until the next visit.",
         mixinStandardHelpOptions = true,
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {
+            "0:Done.",
+            "1:The program has a fault.",
+            "2:The verb, an option or a parameter is wrong.",
+            "3:The input is refused; each sentence names file and place.",
+            "4:The book refuses, or is not there, or is not sound.",
+            "5:A file, a backup or a port cannot be used."
+        },
         version = "Cornerbook 0.1.0")
 public final class Main {
     private Main() {}
@@ -43,7 +52,15 @@ public final class Main {
                 .addSubcommand(new Check(out, err))
                 .addSubcommand(new Completion(out));
         line.setOut(out).setErr(err).setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
-        line.getSubcommands().values().forEach(verb -> verb.getCommandSpec().mixinStandardHelpOptions(true));
+        line.setUsageHelpAutoWidth(true);
+        var usage = line.getCommandSpec().usageMessage();
+        for (var verb : line.getSubcommands().values()) {
+            verb.getCommandSpec()
+                    .mixinStandardHelpOptions(true)
+                    .usageMessage()
+                    .exitCodeListHeading(usage.exitCodeListHeading())
+                    .exitCodeList(usage.exitCodeList());
+        }
         line.setParameterExceptionHandler((exception, given) -> {
             err.println(Printed.sentence(String.valueOf(exception.getMessage()))
                     + " See cornerbook --help for what is expected.");
@@ -65,7 +82,7 @@ public final class Main {
             }
             case BookException refused -> {
                 err.println(Printed.sentence(message));
-                yield CommandFailure.BOOK;
+                yield refused.isOfBackup() ? CommandFailure.FILE_OR_PORT : CommandFailure.BOOK;
             }
             default -> {
                 err.println(Printed.line("Cornerbook has a fault and stopped (%s: %s)."

@@ -11,8 +11,6 @@ import java.util.concurrent.CountDownLatch;
 
 /** Serves a book until the process is stopped. */
 final class PageServer {
-    static final int HIGHEST_PORT = 65_535;
-
     private PageServer() {}
 
     /**
@@ -22,11 +20,6 @@ final class PageServer {
      * @param note printed after the address, may be empty
      */
     static void serve(Book book, int port, String shopName, String note, PrintWriter out) {
-        if (port < 0 || port > HIGHEST_PORT) {
-            throw new CommandFailure(
-                    CommandFailure.FILE_OR_PORT,
-                    "Port %d does not exist, expected 0 to %d.".formatted(port, HIGHEST_PORT));
-        }
         CornerbookServer server;
         try {
             server = CornerbookServer.start(

@@ -1,5 +1,7 @@
 package cornerbook.app.cli;
 
+import java.util.ArrayList;
+import java.util.List;
 import tools.jackson.databind.json.JsonMapper;
 
 /** Makes text fit to be printed to a terminal. */
@@ -8,16 +10,11 @@ final class Printed {
 
     private Printed() {}
 
-    /** The text without control characters, which could steer the terminal, and without marks that turn its direction. */
-    static String clean(String text) {
-        var clean = new StringBuilder(text.length());
-        text.codePoints().filter(point -> point == '\n' || !steers(point)).forEach(clean::appendCodePoint);
-        return clean.toString();
-    }
-
-    /** The same in one line. */
+    /** The text in one line, without control characters, which could steer the terminal, and without marks that turn its direction. */
     static String line(String text) {
-        return clean(text.replace('\n', ' '));
+        var line = new StringBuilder(text.length());
+        text.replace('\n', ' ').codePoints().filter(point -> !steers(point)).forEach(line::appendCodePoint);
+        return line.toString();
     }
 
     /** The same with a full stop at its end. */
@@ -26,9 +23,44 @@ final class Printed {
         return line.endsWith(".") ? line : line + ".";
     }
 
+    /**
+     * The same in lines that are at most so wide, broken between words; a word that is wider stands alone.
+     *
+     * @param lead what the first line begins with; the others are indented as far
+     */
+    static List<String> wrapped(String lead, String text, int width) {
+        var lines = new ArrayList<String>();
+        var line = new StringBuilder(lead);
+        boolean begun = false;
+        for (var word : line(text).split(" ", -1)) {
+            if (begun && line.length() + 1 + word.length() > width) {
+                lines.add(line.toString());
+                line = new StringBuilder(" ".repeat(lead.length()));
+                begun = false;
+            }
+            line.append(begun ? " " : "").append(word);
+            begun = true;
+        }
+        lines.add(line.toString());
+        return lines;
+    }
+
     /** A small answer as one line of JSON. */
-    static String json(Object answer) {
-        return clean(MAPPER.writeValueAsString(answer));
+    static String jsonOf(Object answer) {
+        return json(MAPPER.writeValueAsString(answer));
+    }
+
+    /** JSON with such characters escaped, which only its strings can hold (RFC 8259, section 7); its value stays the same. */
+    static String json(String json) {
+        var escaped = new StringBuilder(json.length());
+        json.strip().codePoints().forEach(point -> {
+            if (steers(point) && point != '\n') {
+                escaped.append("\\u%04x".formatted(point));
+            } else {
+                escaped.appendCodePoint(point);
+            }
+        });
+        return escaped.toString();
     }
 
     private static boolean steers(int point) {

@@ -2,7 +2,6 @@ package cornerbook.app.cli;
 
 import cornerbook.app.book.Book;
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import picocli.CommandLine;
 
@@ -23,10 +22,6 @@ final class Restore implements Runnable {
 
     @Override
     public void run() {
-        if (!Files.isRegularFile(file)) {
-            throw new CommandFailure(
-                    CommandFailure.FILE_OR_PORT, "There is no file %s that can be read.".formatted(file));
-        }
         Book.restore(file, folder.path());
         out.println(Printed.line("Restored the book in " + folder.path()));
     }

@@ -1,6 +1,7 @@
 package cornerbook.app.cli;
 
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import picocli.CommandLine;
 
 /** Serves the pages of the book on this machine. */
@@ -9,13 +10,7 @@ final class Serve implements Runnable {
     private final PrintWriter out;
 
     @CommandLine.Mixin
-    private BookFolder folder = new BookFolder();
-
-    @CommandLine.Option(
-            names = "--port",
-            paramLabel = "PORT",
-            description = "Port to listen on (default: ${DEFAULT-VALUE}); 0 takes a free one.")
-    private int port = 7411;
+    private ServeOptions options = new ServeOptions(Path.of("data", "book"));
 
     @CommandLine.Option(
             names = "--shop",
@@ -29,8 +24,8 @@ final class Serve implements Runnable {
 
     @Override
     public void run() {
-        try (var book = folder.open()) {
-            PageServer.serve(book, port, shopName, "", out);
+        try (var book = options.open()) {
+            PageServer.serve(book, options.port(), shopName, "", out);
         }
     }
 }

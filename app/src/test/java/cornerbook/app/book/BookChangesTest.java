@@ -211,7 +211,8 @@ class BookChangesTest {
                 vehicle.front(),
                 vehicle.rear(),
                 vehicle.fastener(),
-                vehicle.battery());
+                vehicle.battery(),
+                vehicle.brakeFluid());
     }
 
     /** Another book with the car, after somebody else's statement. */

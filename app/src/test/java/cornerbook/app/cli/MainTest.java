@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.exchange.VisitFile;
+import cornerbook.app.limits.LimitsFile;
+import cornerbook.core.visit.Assessor;
 import cornerbook.core.visit.CarHistory;
+import cornerbook.core.visit.Customer;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -70,6 +73,54 @@ class MainTest {
                 .contains(history.vehicle().plate())
                 .contains("source: ")
                 .contains("Next visit: ");
+    }
+
+    @Test
+    void assessSpeaksPlainWordsAndKeepsToTheWidth() {
+        for (int width : List.of(60, 100)) {
+            System.setProperty("picocli.usage.width", String.valueOf(width));
+            try {
+                var outcome = run("assess", file, "--why");
+                assertThat(outcome.out().lines()).allMatch(line -> line.length() <= width);
+                assertThat(outcome.out().lines().mapToInt(String::length).max().orElseThrow())
+                        .isGreaterThan(width - 15);
+                var words = outcome.out().replaceAll("\\s+", " ");
+                var assessment = new Assessor(LimitsFile.load())
+                        .assess(history, history.visits().getLast().id());
+                assertThat(assessment.findings())
+                        .isNotEmpty()
+                        .allMatch(finding -> words.contains(finding.plainWords()));
+            } finally {
+                System.clearProperty("picocli.usage.width");
+            }
+        }
+    }
+
+    @Test
+    void helpListsTheExitCodes() {
+        assertThat(run("--help").out()).contains("Exit codes:").contains("5   A file, a backup or a port");
+        assertThat(run("restore", "--help").out()).contains("Exit codes:").contains("4   The book refuses");
+    }
+
+    @Test
+    void controlCharactersInDataAreEscapedInJsonAndLeftOutOfText() throws IOException {
+        var data = folder.resolve("book");
+        var name = "Lumen\u009b31m\u202e";
+        var steering = Files.writeString(
+                folder.resolve("steering.json"),
+                Files.readString(file).replace(history.vehicle().name(), name));
+        run("import", steering, "--data", data);
+        for (var outcome :
+                List.of(run("export", history.vehicle().id(), "--data", data), run("assess", steering, "--json"))) {
+            assertThat(outcome.out()).doesNotContain("\u009b", "\u202e");
+            var json = JsonMapper.builder().build().readTree(outcome.out());
+            assertThat(json.findValuesAsString("name"))
+                    .isSubsetOf(name, history.customer().name());
+            assertThat(json.findValuesAsString("name").contains(name)
+                            || json.path("vehicleName").stringValue("").equals(name))
+                    .isTrue();
+        }
+        assertThat(run("assess", steering).out()).startsWith("Lumen31m, ");
     }
 
     @Test
@@ -159,11 +210,57 @@ class MainTest {
     }
 
     @Test
-    void aPortInUseIsTold() throws IOException {
+    void aPortInUseIsToldAndLeavesNoNewBook() throws IOException {
         try (var taken = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
-            assertRefused(run("serve", "--port", taken.getLocalPort(), "--data", folder.resolve("book")), 5, "Port");
+            for (var verb : List.of("serve", "demo")) {
+                assertRefused(run(verb, "--port", taken.getLocalPort(), "--data", folder.resolve("book")), 5, "Port");
+                assertRefused(run(verb, "--port", "70000", "--data", folder.resolve("book")), 5, "70000");
+            }
         }
-        assertRefused(run("serve", "--port", "70000", "--data", folder.resolve("book")), 5, "70000");
+        assertThat(folder.resolve("book")).doesNotExist();
+    }
+
+    @Test
+    void demoRefusesABookThatIsNotInvented() throws IOException {
+        var data = folder.resolve("book");
+        var real = Files.readString(file).replace(history.vehicle().id(), "one-of-ours");
+        run("import", Files.writeString(folder.resolve("real.json"), real), "--data", data);
+        assertRefused(run("demo", "--port", 0, "--data", data), 4, "not of the invented shop");
+        assertThat(run("export", "one-of-ours", "--data", data).exitCode()).isZero();
+    }
+
+    @Test
+    void aFolderWithoutABookHasNoneMade() throws IOException {
+        var empty = Files.createDirectory(folder.resolve("empty"));
+        assertRefused(run("check", "--data", empty), 4, "There is no book");
+        assertThat(empty).isEmptyDirectory();
+    }
+
+    @Test
+    void anUnsoundBackupAndABackupWithoutAPlaceAreRefused() {
+        var data = folder.resolve("book");
+        run("import", file, "--data", data);
+        assertRefused(run("restore", broken, "--data", folder.resolve("new")), 5, "broken.json");
+        assertThat(folder.resolve("new")).doesNotExist();
+        assertRefused(run("backup", folder.resolve("no/copy"), "--data", data), 5, "There is no folder");
+    }
+
+    @Test
+    void anImportTellsWhichCustomerItUpdates() throws IOException {
+        var data = folder.resolve("book");
+        run("import", file, "--data", data);
+        var customer = history.customer();
+        var second = VisitFile.write(new CarHistory(
+                        history.vehicle(),
+                        new Customer(customer.id(), customer.name(), "555 0199", customer.email()),
+                        List.of(),
+                        List.of()))
+                .replace(history.vehicle().id(), "second");
+        assertThat(run("import", Files.writeString(folder.resolve("second.json"), second), "--data", data)
+                        .out())
+                .contains("Imported ")
+                .contains("Updated customer " + customer.id())
+                .contains("phone 555 0199");
     }
 
     @Test

@@ -1,0 +1,56 @@
+package cornerbook.app.cli;
+
+import cornerbook.app.book.Book;
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import java.nio.file.Path;
+import picocli.CommandLine;
+
+/** The options of the verbs that serve pages: where the book is, and the port. */
+final class ServeOptions {
+    static final int HIGHEST_PORT = 65_535;
+
+    @CommandLine.Mixin
+    private BookFolder folder;
+
+    @CommandLine.Option(
+            names = "--port",
+            paramLabel = "PORT",
+            description = "Port to listen on (default: ${DEFAULT-VALUE}); 0 takes a free one.")
+    private int port = 7411;
+
+    /** With the folder that is meant when none is named. */
+    ServeOptions(Path folder) {
+        this.folder = new BookFolder(folder);
+    }
+
+    Path folder() {
+        return folder.path();
+    }
+
+    int port() {
+        return port;
+    }
+
+    /**
+     * Opens the book; makes it when it is not there.
+     *
+     * @throws CommandFailure when the port cannot be used; asked first, so that no new book is left behind in vain
+     */
+    Book open() {
+        if (port < 0 || port > HIGHEST_PORT) {
+            throw new CommandFailure(
+                    CommandFailure.FILE_OR_PORT,
+                    "Port %d does not exist, expected 0 to %d.".formatted(port, HIGHEST_PORT));
+        }
+        try {
+            new ServerSocket(port, 1, InetAddress.getLoopbackAddress()).close();
+        } catch (IOException e) {
+            throw new CommandFailure(
+                    CommandFailure.FILE_OR_PORT,
+                    "Port %d cannot be used, expected a free one; choose another one with --port.".formatted(port));
+        }
+        return folder.open();
+    }
+}
