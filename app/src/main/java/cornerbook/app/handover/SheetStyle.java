@@ -7,7 +7,7 @@ final class SheetStyle {
     static final String CSS = """
             @page { size: A4; margin: 9mm 15mm 11mm 15mm;
               @bottom-right { content: "Page " counter(page) " of " counter(pages); font: 7.5pt B612; color: SLATE; } }
-            body { font: 8.6pt/1.25 B612, 'DejaVu Sans'; color: INK; margin: 0; word-wrap: break-word; }
+            body { font: 8.4pt/1.25 B612, 'DejaVu Sans'; color: INK; margin: 0; word-wrap: break-word; }
             .wide { font-family: 'DejaVu Sans', B612; }
             h1 { font-size: 15pt; margin: 0 0 2mm 0; color: SLATE; }
             h2 { font-size: 10pt; margin: 1.9mm 0 0.4mm 0; color: SLATE; page-break-after: avoid; }
@@ -32,7 +32,9 @@ final class SheetStyle {
             .car { float: right; width: 66mm; margin: 2mm 0 0 4mm; }
             .car svg { width: 66mm; height: 51mm; }
             .corners, .clear { clear: both; }
-            .corners th { white-space: nowrap; }
+            .corners { font-size: 8pt; }
+            .corners th, .corners td { white-space: nowrap; }
+            .corners td:nth-child(2) { white-space: normal; }
             .findings th { white-space: nowrap; }
             .verdict { width: 22mm; }
             .findings td + td { white-space: nowrap; }

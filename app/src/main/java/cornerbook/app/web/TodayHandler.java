@@ -15,10 +15,12 @@ import java.util.stream.Collectors;
 final class TodayHandler {
     private final Desk desk;
     private final Pages pages;
+    private final GravestFindings gravest;
 
     TodayHandler(Desk desk, Pages pages) {
         this.desk = desk;
         this.pages = pages;
+        this.gravest = new GravestFindings(desk::assessLatest);
     }
 
     void show(ServerRequest request, ServerResponse response) {
@@ -40,11 +42,7 @@ final class TodayHandler {
     }
 
     private Car withGravest(VehicleSummary vehicle, Optional<CarHistory> history) {
-        return new Car(
-                vehicle,
-                history.flatMap(desk::assessLatest)
-                        .flatMap(assessment -> assessment.findings().stream().findFirst())
-                        .orElse(null));
+        return new Car(vehicle, history.map(gravest::of).orElse(null));
     }
 
     /** A plate is found whatever is typed between its letters and digits. */
