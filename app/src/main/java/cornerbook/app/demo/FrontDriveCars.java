@@ -156,9 +156,11 @@ final class FrontDriveCars {
                 LatestVisit.FINISHED);
     }
 
-    /** A hybrid, some years older. */
+    /** A hybrid, some years older, on tyres that lay long before they were sold. */
     static CastMember harvest(LocalDate today) {
         AxleSpecification axle = axle(1040, "205/55R16", 91, 240, Caliper.SLIDING);
+        Tyre summer = tyre("Velmora Brise 4", "205/55R16", 91, false, 7.9);
+        Tyre winter = tyre("Isgrim Tapis 2", "205/55R16", 91, false, 9.2);
         return new CastMember(
                 11,
                 vehicle(
@@ -172,7 +174,9 @@ final class FrontDriveCars {
                         nuts(110),
                         flooded(45, 400, today, 38)),
                 person(11, "Fulbert Aunaie"),
-                CastParts.summerAndWinter(11, today, "205/55R16", 91, 7.9, 9.2),
+                List.of(
+                        set(11, SeasonKind.SUMMER, summer, summer, today, 74),
+                        set(11, SeasonKind.WINTER, winter, winter, today, 117)),
                 96_450,
                 36,
                 wear(0.15, 0.10),

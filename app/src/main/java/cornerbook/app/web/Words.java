@@ -5,6 +5,7 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.season.Dates;
 import cornerbook.core.visit.Finding;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Subject;
@@ -12,18 +13,15 @@ import cornerbook.core.visit.Verdict;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** How values are written for people on the pages. */
 public final class Words {
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
-
     private Words() {}
 
     public static String day(@Nullable LocalDate date) {
-        return date == null ? "–" : DAY.format(date);
+        return date == null ? "–" : Dates.written(date);
     }
 
     /** Whole kilometres with a thin space between the thousands. */
@@ -72,6 +70,7 @@ public final class Words {
             case WHEEL_SET -> "Wheel set";
             case TREAD_PATTERN -> "Tread pattern";
             case TYRE_AGE -> "Tyre age";
+            case TYRE_LOAD -> "Tyre load";
             case PRESSURE -> "Pressure";
             case WHEEL_TORQUE -> "Wheel torque";
             case PAD -> "Pads";

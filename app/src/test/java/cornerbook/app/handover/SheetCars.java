@@ -23,7 +23,10 @@ final class SheetCars {
     private static final Assessor ASSESSOR = new Assessor(List.of(
             new Limit("*", Limit.Kind.TREAD_LEGAL, null, 1.6, null, null, "house rule"),
             new Limit("*", Limit.Kind.TREAD_SEASON, null, 4.0, null, null, "house rule"),
-            new Limit("*", Limit.Kind.PAD_LEGAL, null, 1.6, null, null, "house rule")));
+            new Limit("*", Limit.Kind.TREAD_AT_FITTING, null, 4.8, null, null, "house rule"),
+            new Limit("*", Limit.Kind.PAD_LEGAL, null, 1.6, null, null, "house rule"),
+            new Limit("*", Limit.Kind.TYRE_AGE_INSPECT, null, 6, null, null, "house rule"),
+            new Limit("*", Limit.Kind.TYRE_AGE_REPLACE, null, 10, null, null, "house rule")));
 
     private SheetCars() {}
 

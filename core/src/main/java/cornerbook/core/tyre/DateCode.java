@@ -58,6 +58,15 @@ public record DateCode(int week, int year) {
         return ChronoUnit.DAYS.between(dated(), day) / DAYS_PER_YEAR;
     }
 
+    /**
+     * The first day on which the tyre is so old.
+     *
+     * @param years 0 or more, years of 365.25 days
+     */
+    public LocalDate reaches(double years) {
+        return dated().plusDays((long) Math.ceil(years * DAYS_PER_YEAR));
+    }
+
     @Override
     public String toString() {
         return "%02d%02d".formatted(week, year - 2000);

@@ -39,7 +39,6 @@ public final class Assessor {
         var readings = new CurrentReadings(visit);
         var notJudged = new ArrayList<String>();
         var findings = new ArrayList<Finding>();
-        var forecasts = new ArrayList<SetForecast>();
         // Until the wheels that the car leaves on are recorded, the season's set is taken to go on.
         var goingOn = findSet(history, visit.leftOn())
                 .or(() -> seasonsSet(history, visit))
@@ -48,40 +47,26 @@ public final class Assessor {
                 .filter(set -> goingOn.filter(set::equals).isEmpty());
         var nextVisit = nextVisit(visit, goingOn.map(WheelSet::season).orElse(SeasonKind.ALL_SEASON));
         var forecaster = new TreadForecaster(history, visits, visit, runs);
+        var judge = new SetJudge(vehicle, visit, limits, forecaster, runs, readings);
         @Nullable WheelPlan plan = null;
         if (goingOn.isPresent()) {
             var wheelAt = positions(goingOn.get(), visits);
-            judgeSet(
-                    forecaster,
-                    goingOn.get(),
-                    SetForecast.Role.GOING_ON,
-                    wheelAt,
-                    visit.date(),
-                    nextVisit,
-                    vehicle,
-                    runs,
-                    findings,
-                    forecasts,
-                    notJudged);
+            judge.judge(goingOn.get(), SetForecast.Role.GOING_ON, wheelAt, visit.date(), nextVisit);
             plan = new WheelPlanning(vehicle, limits, forecaster, runs, visits, visit)
                     .plan(goingOn.get())
                     .orElse(null);
         }
         if (comingOff.isPresent()) {
             var set = comingOff.get();
-            judgeSet(
-                    forecaster,
+            judge.judge(
                     set,
                     SetForecast.Role.COMING_OFF,
                     visit.arrivedOn(),
                     nextVisit,
-                    ChangeOver.after(nextVisit, set.season()),
-                    vehicle,
-                    runs,
-                    findings,
-                    forecasts,
-                    notJudged);
+                    ChangeOver.after(nextVisit, set.season()));
         }
+        findings.addAll(judge.findings());
+        notJudged.addAll(judge.notJudged());
         findings.addAll(PressureFindings.of(vehicle, visit, readings, notJudged));
         findings.addAll(TorqueFindings.of(vehicle, visit, readings, notJudged));
         findings.addAll(BrakeFindings.of(vehicle, readings, limits, notJudged));
@@ -93,36 +78,10 @@ public final class Assessor {
                 visit,
                 nextVisit,
                 findings,
-                forecasts,
+                judge.forecasts(),
                 plan,
                 Retorque.after(history, visit).orElse(null),
                 notJudged);
-    }
-
-    private void judgeSet(
-            TreadForecaster forecaster,
-            WheelSet set,
-            SetForecast.Role role,
-            Map<Corner, String> wheelAt,
-            LocalDate from,
-            LocalDate until,
-            Vehicle vehicle,
-            RunHistory runs,
-            List<Finding> findings,
-            List<SetForecast> forecasts,
-            List<String> notJudged) {
-        if (!forecaster.wasRead(set)) {
-            notJudged.add("%s set: its tread was never measured".formatted(TreadFindings.seasonWord(set)));
-            return;
-        }
-        var legal = limits.get(vehicle.jurisdiction(), Limit.Kind.TREAD_LEGAL, set.season());
-        var season = limits.get(vehicle.jurisdiction(), Limit.Kind.TREAD_SEASON, set.season());
-        var binding = season.value() > legal.value() ? season : legal;
-        var forecast = forecaster.forecast(set, role, wheelAt, from, until, binding.value(), legal.value());
-        forecasts.add(forecast);
-        findings.add(TreadFindings.ofSet(
-                forecast, binding.citation(), runs.seasons(set.season()).size()));
-        findings.addAll(TreadFindings.ofPattern(forecast));
     }
 
     /** The stored set of the season to come; empty when the car came on it, or has none. */

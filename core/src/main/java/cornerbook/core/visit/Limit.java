@@ -1,6 +1,7 @@
 package cornerbook.core.visit;
 
 import cornerbook.core.corner.SeasonKind;
+import java.time.LocalDate;
 import java.time.MonthDay;
 import org.jspecify.annotations.Nullable;
 
@@ -22,6 +23,21 @@ public record Limit(
         @Nullable MonthDay from,
         @Nullable MonthDay until,
         String citation) {
+    /** Whether it binds on any day from {@code first} to {@code last}, both counted. */
+    boolean bindsWithin(LocalDate first, LocalDate last) {
+        if (from == null || until == null) {
+            return true;
+        }
+        for (int year = first.getYear() - 1; year <= last.getYear(); year++) {
+            var begins = from.atYear(year);
+            var ends = until.atYear(until.isBefore(from) ? year + 1 : year);
+            if (!begins.isAfter(last) && !ends.isBefore(first)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** What the limit binds. */
     public enum Kind {
         /** Below this the car may not be driven. */

@@ -1,9 +1,11 @@
 package cornerbook.core.visit;
 
 import cornerbook.core.corner.SeasonKind;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /** Looks up the limit that binds: the row of the place and season, else of the place, else of the house rule "*". */
@@ -16,18 +18,30 @@ final class LimitTable {
         this.rows = List.copyOf(rows);
     }
 
+    /** The limit that binds on some day of the year; rows with dates count on every day. */
     Limit get(String jurisdiction, Limit.Kind kind, @Nullable SeasonKind season) {
-        return find(jurisdiction, kind, season)
-                .or(() -> find(jurisdiction, kind, null))
-                .or(() -> find(ANYWHERE, kind, season))
-                .or(() -> find(ANYWHERE, kind, null))
+        return get(jurisdiction, kind, season, row -> true);
+    }
+
+    /** The limit that binds on some day from {@code first} to {@code last}; a row whose dates lie outside does not. */
+    Limit get(String jurisdiction, Limit.Kind kind, @Nullable SeasonKind season, LocalDate first, LocalDate last) {
+        return get(jurisdiction, kind, season, row -> row.bindsWithin(first, last));
+    }
+
+    private Limit get(String jurisdiction, Limit.Kind kind, @Nullable SeasonKind season, Predicate<Limit> binds) {
+        return find(jurisdiction, kind, season, binds)
+                .or(() -> find(jurisdiction, kind, null, binds))
+                .or(() -> find(ANYWHERE, kind, season, binds))
+                .or(() -> find(ANYWHERE, kind, null, binds))
                 .orElseThrow(() -> new NoSuchElementException("the limits file has no row %s %s %s and none for \"*\""
                         .formatted(jurisdiction, kind, season)));
     }
 
-    private Optional<Limit> find(String jurisdiction, Limit.Kind kind, @Nullable SeasonKind season) {
+    private Optional<Limit> find(
+            String jurisdiction, Limit.Kind kind, @Nullable SeasonKind season, Predicate<Limit> binds) {
         return rows.stream()
                 .filter(row -> row.jurisdiction().equals(jurisdiction) && row.kind() == kind && row.season() == season)
+                .filter(binds)
                 .findFirst();
     }
 }

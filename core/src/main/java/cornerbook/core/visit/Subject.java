@@ -14,6 +14,7 @@ public record Subject(
         WHEEL_SET,
         TREAD_PATTERN,
         TYRE_AGE,
+        TYRE_LOAD,
         PRESSURE,
         WHEEL_TORQUE,
         PAD,

@@ -1,5 +1,6 @@
 package cornerbook.core.visit;
 
+import cornerbook.core.season.Dates;
 import cornerbook.core.visit.SetForecast.GrooveForecast;
 import cornerbook.core.visit.SetForecast.TyreForecast;
 import java.util.ArrayList;
@@ -15,7 +16,7 @@ final class TreadFindings {
 
     private TreadFindings() {}
 
-    static Finding ofSet(SetForecast forecast, String limitSource, int seasons) {
+    static Finding ofSet(SetForecast forecast, String limitSource, int seasons, @Nullable Evidence atFitting) {
         var weakest = weakest(forecast);
         var groove = lowest(weakest);
         boolean goingOn = forecast.role() == SetForecast.Role.GOING_ON;
@@ -49,8 +50,11 @@ final class TreadFindings {
                 "season's minimum",
                 "%.1f mm (legal %.1f mm)".formatted(forecast.limitMm(), forecast.legalLimitMm()),
                 limitSource));
+        if (atFitting != null) {
+            evidence.add(atFitting);
+        }
         evidence.add(new Evidence(
-                "chance that every groove holds until " + forecast.until(),
+                "chance that every groove holds until " + Dates.written(forecast.until()),
                 percent(forecast.probabilityHolds()),
                 "integrated over depth and distance; asked: " + percent(forecast.confidence())));
         return new Finding(
@@ -58,11 +62,11 @@ final class TreadFindings {
                 verdict,
                 "%s (%s): lowest %.1f mm, %s to hold until %s"
                         .formatted(
-                                Character.toUpperCase(name.charAt(0)) + name.substring(1),
+                                capital(name),
                                 goingOn ? "on the car" : "coming off",
                                 groove.depthMm(),
                                 percent(forecast.probabilityHolds()),
-                                forecast.until()),
+                                Dates.written(forecast.until())),
                 plainWords(forecast, verdict, name, groove, goingOn),
                 forecast.horizon(),
                 forecast.probabilityHolds(),
@@ -132,7 +136,7 @@ final class TreadFindings {
                         ? groove.depthMm() < forecast.limitMm() || forecast.horizon() == null
                                 ? "The %s is used up (%s). Replace it now.".formatted(name, depth)
                                 : "The %s will most likely not last until the next visit: sure only until %s (%s). Replace it now or come back before then."
-                                        .formatted(name, forecast.horizon(), depth)
+                                        .formatted(name, Dates.written(forecast.horizon()), depth)
                         : "The %s is not likely to last its next season (%s). Order tyres before it goes on again."
                                 .formatted(name, depth);
             case RUNS_OUT ->
@@ -197,6 +201,10 @@ final class TreadFindings {
 
     static String seasonWord(WheelSet set) {
         return set.season().name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    static String capital(String words) {
+        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 
     private static String word(GrooveForecast groove) {

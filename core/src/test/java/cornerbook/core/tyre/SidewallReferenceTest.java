@@ -70,4 +70,20 @@ class SidewallReferenceTest {
             assertThat(day.get(weeks.weekOfWeekBasedYear())).isEqualTo(week);
         }
     }
+
+    /** Against java.time's years, which differ from those of 365.25 days by less than a day over whole leap periods. */
+    @ParameterizedTest
+    @ValueSource(ints = {4, 6, 10})
+    void anAgeIsReachedWhenTheCalendarSaysSo(int years) {
+        for (int year = 2000; year <= 2099 - years; year++) {
+            var code = new DateCode(20, year);
+            var reached = code.reaches(years);
+            assertThat(reached)
+                    .isBetween(
+                            code.dated().plusYears(years),
+                            code.dated().plusYears(years).plusDays(1));
+            assertThat(code.ageYears(reached)).isGreaterThanOrEqualTo(years);
+            assertThat(code.ageYears(reached.minusDays(1))).isLessThan(years);
+        }
+    }
 }

@@ -66,6 +66,28 @@ class AssessorTest {
     }
 
     @Test
+    void theDepthAtFittingIsHeldAgainstWhatIsRecommended() {
+        assertThat(of(assess(7, 4.5), Part.WHEEL_SET, "WINTER-set").evidence())
+                .extracting(Evidence::value)
+                .contains("4.5 mm, below the 4.8 mm recommended at fitting");
+        var both = assess(4.5, 7);
+        assertThat(of(both, Part.WHEEL_SET, "WINTER-set").evidence())
+                .extracting(Evidence::value)
+                .contains("7.0 mm, recommended at fitting 4.8 mm");
+        assertThat(of(both, Part.WHEEL_SET, "SUMMER-set").evidence())
+                .extracting(Evidence::what)
+                .doesNotContain("lowest reading at fitting");
+    }
+
+    @Test
+    void daysAreWrittenForPeople() {
+        assertThat(of(assess(7, 7.5), Part.WHEEL_SET, "WINTER-set").title()).endsWith("to hold until 15 Apr 2027");
+        assertThat(assess(4.0, 4.4).findings())
+                .allSatisfy(finding ->
+                        assertThat(finding.title() + finding.plainWords()).doesNotContainPattern("[0-9]{4}-[0-9]{2}"));
+    }
+
+    @Test
     void fittedWheelsOpenARetorque() {
         var retorque = Objects.requireNonNull(assess(7, 7).retorque());
         assertThat(retorque.dueOdometerKm()).isEqualTo(48_080);

@@ -20,7 +20,10 @@ final class Cars {
             limit(Limit.Kind.TREAD_LEGAL, null, 1.6),
             limit(Limit.Kind.TREAD_SEASON, SeasonKind.WINTER, 4.0),
             limit(Limit.Kind.TREAD_SEASON, null, 3.0),
-            limit(Limit.Kind.PAD_LEGAL, null, 1.6));
+            limit(Limit.Kind.TREAD_AT_FITTING, null, 4.8),
+            limit(Limit.Kind.PAD_LEGAL, null, 1.6),
+            limit(Limit.Kind.TYRE_AGE_INSPECT, null, 6),
+            limit(Limit.Kind.TYRE_AGE_REPLACE, null, 10));
 
     private Cars() {}
 
@@ -58,6 +61,16 @@ final class Cars {
                     prefix + corner, new Tyre("Invented tread", "225/55R18", 98, "V", null, false, false, 8), null));
         }
         return new WheelSet(season + "-set", season, "A-3", wheels);
+    }
+
+    /** Four wheels with these TINs in the order of the corners. */
+    static WheelSet withTins(@Nullable String... tins) {
+        var wheels = new ArrayList<Wheel>();
+        for (var corner : Corner.values()) {
+            var tyre = new Tyre("Invented tread", "225/55R18", 98, "V", tins[corner.ordinal()], false, false, 8);
+            wheels.add(new Wheel("W-" + corner, tyre, null));
+        }
+        return new WheelSet("WINTER-set", SeasonKind.WINTER, null, wheels);
     }
 
     static Map<Corner, String> at(String prefix) {

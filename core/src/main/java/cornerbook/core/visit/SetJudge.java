@@ -1,0 +1,109 @@
+package cornerbook.core.visit;
+
+import cornerbook.core.corner.Corner;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** Judges wheel sets over the time that each has to last: tread, age and load capacity of their tyres. */
+final class SetJudge {
+    private final Vehicle vehicle;
+    private final Visit visit;
+    private final LimitTable limits;
+    private final TreadForecaster forecaster;
+    private final RunHistory runs;
+    private final CurrentReadings readings;
+    private final List<Finding> findings = new ArrayList<>();
+    private final List<SetForecast> forecasts = new ArrayList<>();
+    private final List<String> notJudged = new ArrayList<>();
+
+    SetJudge(
+            Vehicle vehicle,
+            Visit visit,
+            LimitTable limits,
+            TreadForecaster forecaster,
+            RunHistory runs,
+            CurrentReadings readings) {
+        this.vehicle = vehicle;
+        this.visit = visit;
+        this.limits = limits;
+        this.forecaster = forecaster;
+        this.runs = runs;
+        this.readings = readings;
+    }
+
+    List<Finding> findings() {
+        return List.copyOf(findings);
+    }
+
+    /** In the order in which the sets were judged; a set whose tread was never read has none. */
+    List<SetForecast> forecasts() {
+        return List.copyOf(forecasts);
+    }
+
+    List<String> notJudged() {
+        return List.copyOf(notJudged);
+    }
+
+    /**
+     * Judges one set.
+     *
+     * @param from first day of the time that it has to last
+     * @param until last day of that time
+     */
+    void judge(WheelSet set, SetForecast.Role role, Map<Corner, String> wheelAt, LocalDate from, LocalDate until) {
+        if (forecaster.wasRead(set)) {
+            judgeTread(set, role, wheelAt, from, until);
+        } else {
+            notJudged.add("%s set: its tread was never measured".formatted(TreadFindings.seasonWord(set)));
+        }
+        findings.addAll(TyreAgeFindings.of(
+                set,
+                visit.date(),
+                until,
+                limits.get(vehicle.jurisdiction(), Limit.Kind.TYRE_AGE_INSPECT, set.season(), from, until),
+                limits.get(vehicle.jurisdiction(), Limit.Kind.TYRE_AGE_REPLACE, set.season(), from, until),
+                notJudged));
+        findings.addAll(TyreLoadFindings.of(set, vehicle, wheelAt, notJudged));
+    }
+
+    private void judgeTread(
+            WheelSet set, SetForecast.Role role, Map<Corner, String> wheelAt, LocalDate from, LocalDate until) {
+        var legal = limits.get(vehicle.jurisdiction(), Limit.Kind.TREAD_LEGAL, set.season(), from, until);
+        var season = limits.get(vehicle.jurisdiction(), Limit.Kind.TREAD_SEASON, set.season(), from, until);
+        var binding = season.value() > legal.value() ? season : legal;
+        var forecast = forecaster.forecast(set, role, wheelAt, from, until, binding.value(), legal.value());
+        forecasts.add(forecast);
+        findings.add(TreadFindings.ofSet(
+                forecast,
+                binding.citation(),
+                runs.seasons(set.season()).size(),
+                role == SetForecast.Role.GOING_ON ? atFitting(set, from, until) : null));
+        findings.addAll(TreadFindings.ofPattern(forecast));
+    }
+
+    /** The lowest depth read while wheels of the set are being fitted, against the depth that is wise then. */
+    private @Nullable Evidence atFitting(WheelSet set, LocalDate from, LocalDate until) {
+        var fitted = set.wheels().stream()
+                .map(Wheel::tag)
+                .filter(tag -> !visit.arrivedOn().containsValue(tag))
+                .toList();
+        var lowest = readings.all(Measure.TREAD_DEPTH).stream()
+                .filter(reading -> fitted.contains(reading.wheelTag()))
+                .mapToDouble(Reading::value)
+                .min();
+        if (lowest.isEmpty()) {
+            return null;
+        }
+        var wise = limits.get(vehicle.jurisdiction(), Limit.Kind.TREAD_AT_FITTING, set.season(), from, until);
+        return new Evidence(
+                "lowest reading at fitting",
+                lowest.getAsDouble() < wise.value()
+                        ? "%.1f mm, below the %.1f mm recommended at fitting"
+                                .formatted(lowest.getAsDouble(), wise.value())
+                        : "%.1f mm, recommended at fitting %.1f mm".formatted(lowest.getAsDouble(), wise.value()),
+                wise.citation());
+    }
+}
