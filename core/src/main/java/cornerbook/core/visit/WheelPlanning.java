@@ -2,19 +2,31 @@ package cornerbook.core.visit;
 
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.season.ChangeOver;
+import cornerbook.core.wheelplan.PlanRequest;
+import cornerbook.core.wheelplan.PlanRules;
+import cornerbook.core.wheelplan.RotationPattern;
 import cornerbook.core.wheelplan.WheelPlan;
 import cornerbook.core.wheelplan.WheelPlanner;
 import cornerbook.core.wheelplan.WheelState;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** Brings one wheel set of a car to the wheel planner: depths now, wear rates, sizes, and where each wheel ran last. */
 final class WheelPlanning {
+    /** Seasons of one set that are planned ahead. */
+    private static final int SEASONS = 4;
+    /** A car that stands still still gets a plan. */
+    private static final double LEAST_KM_PER_DAY = 0.1;
+
     private final Vehicle vehicle;
     private final LimitTable limits;
     private final TreadForecaster forecaster;
@@ -62,7 +74,28 @@ final class WheelPlanning {
             wheels.add(new WheelState(
                     wheel.tag(), wheel.tyre().size(), wheel.tyre().directional(), depths, lastCorner(wheel.tag())));
         }
-        return WheelPlanner.plan(wheels, rates, sizes(wheels), limitMm(set));
+        var sizes = sizes(wheels);
+        var request = new PlanRequest(wheels, rates, sizes, limitMm(set), seasonsThousandKm(set), PlanRules.TYRES_ONLY);
+        boolean directional = wheels.stream().anyMatch(WheelState::directional);
+        boolean staggered = Set.copyOf(sizes.values()).size() > 1;
+        return WheelPlanner.plan(
+                request, RotationPattern.customary(vehicle.drive(), directional, staggered), List.of());
+    }
+
+    /** The season now until its change-over, then whole seasons, at the car's mean distance per day. */
+    private List<Double> seasonsThousandKm(WheelSet set) {
+        double kmPerDay = Math.max(LEAST_KM_PER_DAY, runs.next(set.season()).meanKm());
+        var seasons = new ArrayList<Double>();
+        var from = visit.date();
+        for (int s = 0; s < SEASONS; s++) {
+            var until = ChangeOver.after(from, set.season());
+            seasons.add(kmPerDay * ChronoUnit.DAYS.between(from, until) / 1000);
+            from = set.season() == SeasonKind.ALL_SEASON
+                    ? until
+                    : ChangeOver.after(
+                            until, set.season() == SeasonKind.WINTER ? SeasonKind.SUMMER : SeasonKind.WINTER);
+        }
+        return seasons;
     }
 
     private double limitMm(WheelSet set) {

@@ -1,142 +1,132 @@
 package cornerbook.core.wheelplan;
 
-import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.wheelplan.PlanSearch.Sequence;
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
- * Finds where each wheel of a set goes for the coming season. All 24 assignments are compared, so the choice is the
- * proven optimum: first the longest distance until the first groove reaches its limit,
+ * Plans where each wheel of a set goes over its coming seasons: the proven best of all sequences of assignments. First
+ * the longest distance until the first groove reaches its limit, the last assignment going on beyond the last season;
+ * then, among those within 1 km of it, the smallest spread of the wheels' least grooves at that distance; then, among
+ * those within 0.01 mm of that, the fewest moves. The rules are kept in each season that begins, when fitted and at its
+ * end. Where they cannot be kept in all the seasons asked for, the plan is for as many as they can.
  *
- * <pre>  K = min over wheels i at corner c and grooves g of (depth_ig − limit) / rate_cg  (thousand km)</pre>
- *
- * then the smallest spread of depth at that distance, then the fewest moves. Directional tyres stay on the side where
- * they ran; staggered sizes stay on their axle.
+ * <p>Wear is taken as linear in distance at a corner. Method and proof in docs/methods/wheelplan.md.
  */
 public final class WheelPlanner {
-    private static final double SAME_DISTANCE_KM = 1;
-    private static final double SAME_SPREAD_MM = 0.01;
+    private static final double THOUSAND = 1000;
+    private static final double WORTH_SAYING_KM = 1;
 
     private WheelPlanner() {}
 
     /**
-     * The best assignment.
+     * The best plan.
      *
-     * @param wheels the four wheels
-     * @param ratesMmPer1000Km wear rate by groove at each corner, grooves in the order of {@link WheelState#depthsMm}
-     * @param sizeAt tyre size that each axle takes; an axle that is not named takes any
-     * @return empty when no assignment keeps the rules
+     * @param patterns customary patterns to compare with
+     * @param scenarios draws of depths and rates for the gain's interval; where the interval of the gain over leaving the
+     *     wheels includes 0 and the rules let them stay, they stay. Empty for none
+     * @return empty when the rules cannot be kept even for the first season
      */
     public static Optional<WheelPlan> plan(
-            List<WheelState> wheels,
-            Map<Corner, List<Double>> ratesMmPer1000Km,
-            Map<Axle, String> sizeAt,
-            double limitMm) {
-        if (wheels.size() != Corner.values().length) {
-            throw new IllegalArgumentException(wheels.size() + " wheels, expected 4");
+            PlanRequest request, List<RotationPattern> patterns, List<WearScenario> scenarios) {
+        for (int seasons = request.seasonsThousandKm().size(); seasons > 0; seasons--) {
+            var shorter = request.withSeasons(seasons);
+            var best = PlanSearch.best(shorter);
+            if (best.isPresent()) {
+                return Optional.of(explain(request, shorter, best.get(), patterns, scenarios));
+            }
         }
-        var candidates = new ArrayList<Candidate>();
-        collect(wheels, new EnumMap<>(Corner.class), ratesMmPer1000Km, sizeAt, limitMm, candidates);
-        var best = candidates.stream()
-                .filter(candidate -> candidate.reasonAgainst.isEmpty())
-                .min(Comparator.comparingLong((Candidate c) -> -Math.round(c.distanceKm / SAME_DISTANCE_KM))
-                        .thenComparingLong(c -> Math.round(c.spreadMm / SAME_SPREAD_MM))
-                        .thenComparingInt(c -> c.moves));
-        return best.map(chosen -> explain(chosen, candidates));
+        return Optional.empty();
     }
 
-    private static void collect(
-            List<WheelState> left,
-            Map<Corner, WheelState> placed,
-            Map<Corner, List<Double>> rates,
-            Map<Axle, String> sizeAt,
-            double limitMm,
-            List<Candidate> into) {
-        if (left.isEmpty()) {
-            into.add(Candidate.of(new EnumMap<>(placed), rates, sizeAt, limitMm));
-            return;
+    private static WheelPlan explain(
+            PlanRequest asked,
+            PlanRequest request,
+            Sequence best,
+            List<RotationPattern> patterns,
+            List<WearScenario> scenarios) {
+        var numbers = new SetNumbers(request);
+        var gains = new Gains(request, best, scenarios);
+        var unmoved = SequenceDrive.of(numbers, List.of(numbers.unmoved));
+        var gain = gains.over("each wheel left where it ran", List.of(numbers.unmoved));
+        var all = new ArrayList<>(List.of(gain));
+        for (var pattern : patterns) {
+            all.add(gains.over(pattern.words(), SequenceDrive.repeated(numbers, pattern)));
         }
-        var corner = Corner.values()[placed.size()];
-        for (int i = 0; i < left.size(); i++) {
-            var others = new ArrayList<>(left);
-            placed.put(corner, others.remove(i));
-            collect(others, placed, rates, sizeAt, limitMm, into);
-            placed.remove(corner);
-        }
-    }
-
-    private static WheelPlan explain(Candidate chosen, List<Candidate> candidates) {
-        var unmoved =
-                candidates.stream().min(Comparator.comparingInt(c -> c.moves)).orElseThrow();
+        var costs = costs(request, best);
+        boolean stays = unmoved.keepsRules()
+                && best.moves() > 0
+                && gain.interval() != null
+                && gain.interval().includesZero();
+        var chosen = stays
+                ? new Sequence(unmoved.driven(), unmoved.thousandKm(), unmoved.spreadMm(), unmoved.moves())
+                : best;
+        int seasons = request.seasonsThousandKm().size();
         var reasons = new ArrayList<String>();
-        double gainKm = chosen.distanceKm - unmoved.distanceKm;
-        if (chosen.moves == 0) {
-            reasons.add("No move lets the set run longer, so each wheel goes back to where it ran.");
-        } else if (gainKm >= SAME_DISTANCE_KM) {
-            reasons.add("The set runs about %,.0f km longer than with each wheel where it ran.".formatted(gainKm));
-        } else {
-            reasons.add("The set runs as far either way; this way its depths end closer together.");
+        reasons.add(Reasons.choice(best, gain, stays));
+        for (int i = 1; i < all.size(); i++) {
+            reasons.add(Reasons.pattern(all.get(i)));
         }
-        candidates.stream()
-                .filter(c -> !c.reasonAgainst.isEmpty() && c.distanceKm > chosen.distanceKm + SAME_DISTANCE_KM)
-                .max(Comparator.comparingDouble(c -> c.distanceKm))
-                .ifPresent(c -> reasons.add("%s: that costs about %,.0f km against the best free choice."
-                        .formatted(c.reasonAgainst, c.distanceKm - chosen.distanceKm)));
-        var tags = new EnumMap<Corner, String>(Corner.class);
-        chosen.wheelAt.forEach((corner, wheel) -> tags.put(corner, wheel.tag()));
-        return new WheelPlan(tags, Math.max(0, chosen.distanceKm), Math.max(0, unmoved.distanceKm), reasons);
+        costs.forEach(cost -> reasons.add(Reasons.cost(cost)));
+        if (seasons < asked.seasonsThousandKm().size()) {
+            reasons.add(Reasons.rulesEnd(asked.withSeasons(seasons + 1), seasons));
+        }
+        var planned = seasonPlans(request, numbers, chosen);
+        double askedKm = THOUSAND
+                * asked.seasonsThousandKm().stream()
+                        .mapToDouble(Double::doubleValue)
+                        .sum();
+        return new WheelPlan(
+                planned.getFirst().wheelAt(),
+                planned,
+                THOUSAND * chosen.thousandKm(),
+                THOUSAND * unmoved.thousandKm(),
+                chosen.spreadMm(),
+                seasons,
+                THOUSAND * chosen.thousandKm() >= askedKm,
+                all,
+                costs,
+                reasons);
     }
 
-    private record Candidate(
-            Map<Corner, WheelState> wheelAt, double distanceKm, double spreadMm, int moves, String reasonAgainst) {
-        static Candidate of(
-                Map<Corner, WheelState> wheelAt,
-                Map<Corner, List<Double>> rates,
-                Map<Axle, String> sizeAt,
-                double limitMm) {
-            double thousandKm = Double.POSITIVE_INFINITY;
-            int moves = 0;
-            var reason = "";
-            for (var entry : wheelAt.entrySet()) {
-                var wheel = entry.getValue();
-                var corner = entry.getKey();
-                for (int g = 0; g < wheel.depthsMm().size(); g++) {
-                    double rate = rates.getOrDefault(corner, List.of()).get(g);
-                    thousandKm = Math.min(thousandKm, (wheel.depthsMm().get(g) - limitMm) / rate);
-                }
-                var last = wheel.lastCorner();
-                moves += last == corner ? 0 : 1;
-                if (wheel.directional() && last != null && last.side() != corner.side()) {
-                    reason = "Directional tyres stay on their side";
-                }
-                if (!sizeAt.getOrDefault(corner.axle(), wheel.tyreSize()).equals(wheel.tyreSize())) {
-                    reason = "Each tyre size stays on its axle";
-                }
-            }
-            return new Candidate(wheelAt, thousandKm * 1000, spread(wheelAt, rates, thousandKm), moves, reason);
+    /** A rule on depth costs nothing when the plan gets as far as any could without it. */
+    private static List<RuleCost> costs(PlanRequest request, Sequence best) {
+        var costs = new ArrayList<RuleCost>();
+        for (var rule : request.rules().kept()) {
+            PlanSearch.best(request.withRules(request.rules().without(rule)))
+                    .map(free -> THOUSAND * (free.thousandKm() - best.thousandKm()))
+                    .filter(costKm -> costKm > WORTH_SAYING_KM)
+                    .ifPresent(costKm -> costs.add(new RuleCost(rule, costKm)));
         }
+        return costs;
+    }
 
-        private static double spread(
-                Map<Corner, WheelState> wheelAt, Map<Corner, List<Double>> rates, double thousandKm) {
-            double lowest = Double.POSITIVE_INFINITY;
-            double highest = Double.NEGATIVE_INFINITY;
-            for (var entry : wheelAt.entrySet()) {
-                var depths = entry.getValue().depthsMm();
-                double least = Double.POSITIVE_INFINITY;
-                for (int g = 0; g < depths.size(); g++) {
-                    double worn = thousandKm
-                            * rates.getOrDefault(entry.getKey(), List.of()).get(g);
-                    least = Math.min(least, depths.get(g) - worn);
-                }
-                lowest = Math.min(lowest, least);
-                highest = Math.max(highest, least);
-            }
-            return highest - lowest;
+    private static List<SeasonPlan> seasonPlans(PlanRequest request, SetNumbers numbers, Sequence sequence) {
+        var plans = new ArrayList<SeasonPlan>();
+        @Nullable Integer before = null;
+        for (int s = 0; s < sequence.assignments().size(); s++) {
+            int assignment = sequence.assignments().get(s);
+            int moves = before == null ? numbers.firstMoves[assignment] : Assignments.moves(before, assignment);
+            plans.add(new SeasonPlan(tags(request, assignment), moves, THOUSAND * numbers.start[s]));
+            before = assignment;
         }
+        return plans;
+    }
+
+    private static Map<Corner, String> tags(PlanRequest request, int assignment) {
+        var tags = new EnumMap<Corner, String>(Corner.class);
+        Arrays.stream(Corner.values())
+                .forEach(corner -> tags.put(
+                        corner,
+                        request.wheels()
+                                .get(Assignments.wheelAt(assignment, corner.ordinal()))
+                                .tag()));
+        return tags;
     }
 }

@@ -34,7 +34,7 @@ class WheelPlannerTest {
         for (var corner : Corner.values()) {
             rates.put(corner, List.of(0.1 + 0.2 * random.nextDouble()));
         }
-        var plan = WheelPlanner.plan(wheels, rates, ONE_SIZE, 4).orElseThrow();
+        var plan = plan(wheels, rates, ONE_SIZE);
 
         var depths = wheels.stream().map(w -> w.depthsMm().getFirst()).sorted().toList();
         var sortedRates = rates.values().stream().map(List::getFirst).sorted().toList();
@@ -49,7 +49,7 @@ class WheelPlannerTest {
     @Test
     void directionalTyresStayOnTheirSide() {
         var wheels = wheels(true, 5, 8, 5, 8);
-        var plan = WheelPlanner.plan(wheels, evenRates(0.3, 0.1), ONE_SIZE, 4).orElseThrow();
+        var plan = plan(wheels, evenRates(0.3, 0.1), ONE_SIZE);
         plan.wheelAt()
                 .forEach((corner, tag) -> assertThat(Corner.valueOf(tag).side()).isEqualTo(corner.side()));
     }
@@ -62,17 +62,21 @@ class WheelPlannerTest {
                 new WheelState("LR", "275/35R19", false, List.of(8.0), Corner.LR),
                 new WheelState("RR", "275/35R19", false, List.of(8.0), Corner.RR));
         var sizes = Map.of(Axle.FRONT, "245/40R19", Axle.REAR, "275/35R19");
-        var plan = WheelPlanner.plan(wheels, evenRates(0.3, 0.1), sizes, 4).orElseThrow();
+        var plan = plan(wheels, evenRates(0.3, 0.1), sizes);
         plan.wheelAt()
                 .forEach((corner, tag) -> assertThat(Corner.valueOf(tag).axle()).isEqualTo(corner.axle()));
     }
 
     @Test
     void evenWheelsAreLeftWhereTheyAre() {
-        var plan = WheelPlanner.plan(wheels(false, 7, 7, 7, 7), evenRates(0.2, 0.2), ONE_SIZE, 4)
-                .orElseThrow();
+        var plan = plan(wheels(false, 7, 7, 7, 7), evenRates(0.2, 0.2), ONE_SIZE);
         plan.wheelAt().forEach((corner, tag) -> assertThat(tag).isEqualTo(corner.name()));
         assertThat(plan.reasons()).first().asString().contains("No move");
+    }
+
+    private static WheelPlan plan(List<WheelState> wheels, Map<Corner, List<Double>> rates, Map<Axle, String> sizes) {
+        var request = new PlanRequest(wheels, rates, sizes, 4, List.of(8.0), PlanRules.TYRES_ONLY);
+        return WheelPlanner.plan(request, List.of(), List.of()).orElseThrow();
     }
 
     private static List<WheelState> wheels(boolean directional, double... depthsMm) {

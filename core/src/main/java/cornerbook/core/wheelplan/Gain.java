@@ -1,0 +1,31 @@
+package cornerbook.core.wheelplan;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How much farther the best plan runs than another way.
+ *
+ * @param over the other way, as "each wheel left where it ran"
+ * @param otherKm distance the other way, at the mean depths and rates
+ * @param gainKm how much farther the best plan runs, at the mean depths and rates
+ * @param interval where the gain lies in the scenarios; null when none were given
+ */
+public record Gain(
+        String over,
+        double otherKm,
+        double gainKm,
+        @Nullable Interval interval) {
+    /**
+     * The middle 90 % of the scenarios.
+     *
+     * @param lowKm 5 % gain less
+     * @param highKm 5 % gain more
+     * @param scenarios how many there were
+     */
+    public record Interval(double lowKm, double highKm, int scenarios) {
+        /** Whether the gain may as well be none. */
+        public boolean includesZero() {
+            return lowKm <= 0 && highKm >= 0;
+        }
+    }
+}

@@ -1,0 +1,161 @@
+package cornerbook.core.wheelplan;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Puts the seasons of an ending into the order with the fewest moves that keeps the rules on depth. Backward over what
+ * the wheels have run: the fewest moves to have run N with assignment p as the latest are
+ *
+ * <pre>  m(N, p) = min over q of m(N − p, q) + moves(q, p),   m(0, p) = moves from where the wheels ran last    (2)</pre>
+ *
+ * and infinite where the season under p breaks a rule. Each N is worked out once for all endings.
+ */
+final class SeasonOrder {
+    private static final byte IMPOSSIBLE = Byte.MAX_VALUE;
+
+    private final SetNumbers numbers;
+    private final CountLayout layout;
+    private final List<Map<Ran, byte[]>> movesByLayer = new ArrayList<>();
+
+    SeasonOrder(SetNumbers numbers, CountLayout layout) {
+        this.numbers = numbers;
+        this.layout = layout;
+        for (int layer = 0; layer <= layout.wholeSeasons(); layer++) {
+            movesByLayer.add(new HashMap<>());
+        }
+    }
+
+    /** Fewest moves to the ending, the last season's included; {@link Integer#MAX_VALUE} when no order keeps the rules. */
+    int fewestMoves(Ending ending) {
+        return best(ending).moves;
+    }
+
+    /** An order with the fewest moves: the assignment of each season to the ending's. */
+    int[] order(Ending ending) {
+        int layer = layout.wholeSeasons();
+        var order = new int[layer + 1];
+        order[layer] = best(ending).assignment;
+        var ran = Ran.of(ending);
+        while (layer > 0) {
+            int next = order[layer];
+            int before = cheapestBefore(moves(layer, ran), next);
+            order[--layer] = before;
+            ran = ran.less(layout, layout.groupOf(layer), before, numbers);
+        }
+        return order;
+    }
+
+    private Step best(Ending ending) {
+        var best = new Step(-1, Integer.MAX_VALUE);
+        int layer = layout.wholeSeasons();
+        byte[] before = layer == 0 ? null : moves(layer, Ran.of(ending));
+        for (int last : numbers.allowed) {
+            if (ending.endsWith(last) && ending.keepsRules(last)) {
+                int moves = numbers.firstMoves[last];
+                if (before != null) {
+                    int cheapest = cheapestBefore(before, last);
+                    moves = before[cheapest] == IMPOSSIBLE
+                            ? Integer.MAX_VALUE
+                            : before[cheapest] + Assignments.moves(cheapest, last);
+                }
+                if (moves < best.moves) {
+                    best = new Step(last, moves);
+                }
+            }
+        }
+        return best;
+    }
+
+    private int cheapestBefore(byte[] before, int next) {
+        int cheapest = next;
+        for (int q : numbers.allowed) {
+            if (before[q] + Assignments.moves(q, next) < before[cheapest] + Assignments.moves(cheapest, next)) {
+                cheapest = q;
+            }
+        }
+        return cheapest;
+    }
+
+    /** Fewest moves to have run so, by the latest assignment. */
+    private byte[] moves(int layer, Ran ran) {
+        var known = movesByLayer.get(layer).get(ran);
+        if (known != null) {
+            return known;
+        }
+        var moves = new byte[Assignments.COUNT];
+        Arrays.fill(moves, IMPOSSIBLE);
+        int group = layout.groupOf(layer - 1);
+        double[] least = ran.leastMm(layout, layer);
+        for (int p : numbers.allowed) {
+            if (ran.has(layout, layer, group, p, numbers) && numbers.withinDifferences(p, least)) {
+                var earlier = ran.less(layout, group, p, numbers);
+                if (numbers.mayFit(p, earlier.leastMm(layout, layer - 1))) {
+                    moves[p] = (byte) fewestBefore(layer, earlier, p);
+                }
+            }
+        }
+        movesByLayer.get(layer).put(ran, moves);
+        return moves;
+    }
+
+    private int fewestBefore(int layer, Ran earlier, int assignment) {
+        if (layer == 1) {
+            return numbers.firstMoves[assignment];
+        }
+        var before = moves(layer - 1, earlier);
+        int cheapest = cheapestBefore(before, assignment);
+        return before[cheapest] == IMPOSSIBLE ? IMPOSSIBLE : before[cheapest] + Assignments.moves(cheapest, assignment);
+    }
+
+    private record Step(int assignment, int moves) {}
+
+    /** What the four wheels have run; the fourth follows from the others, but is kept for its depth. */
+    private record Ran(long one, long two, long three, long four) {
+        static Ran of(Ending ending) {
+            return new Ran(ending.counts(0), ending.counts(1), ending.counts(2), ending.counts(3));
+        }
+
+        Ran less(CountLayout layout, int group, int assignment, SetNumbers numbers) {
+            return new Ran(
+                    one - season(layout, group, assignment, 0, numbers),
+                    two - season(layout, group, assignment, 1, numbers),
+                    three - season(layout, group, assignment, 2, numbers),
+                    four - season(layout, group, assignment, 3, numbers));
+        }
+
+        boolean has(CountLayout layout, int layer, int group, int assignment, SetNumbers numbers) {
+            for (int i = 0; i < Assignments.WHEELS; i++) {
+                int cornerClass = numbers.classOf[Assignments.corner(assignment, i)];
+                if (layout.count(counts(i), layer, group, cornerClass) == 0) {
+                    return false;
+                }
+            }
+            return true;
+        }
+
+        double[] leastMm(CountLayout layout, int layer) {
+            var least = new double[Assignments.WHEELS];
+            for (int i = 0; i < least.length; i++) {
+                least[i] = layout.leastMm(i, counts(i), layer);
+            }
+            return least;
+        }
+
+        private long counts(int wheel) {
+            return switch (wheel) {
+                case 0 -> one;
+                case 1 -> two;
+                case 2 -> three;
+                default -> four;
+            };
+        }
+
+        private static long season(CountLayout layout, int group, int assignment, int wheel, SetNumbers numbers) {
+            return layout.one(group, numbers.classOf[Assignments.corner(assignment, wheel)]);
+        }
+    }
+}
