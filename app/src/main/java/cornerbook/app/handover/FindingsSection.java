@@ -120,7 +120,9 @@ final class FindingsSection {
     }
 
     private void writeHolding() {
-        var holding = with(Verdict.HOLDS);
+        var holding = with(Verdict.HOLDS).stream()
+                .filter(finding -> !isInDoubt(finding.subject()))
+                .toList();
         if (holding.isEmpty()) {
             return;
         }
@@ -142,6 +144,14 @@ final class FindingsSection {
             }
         }
         page.raw("</ul>\n");
+    }
+
+    /** A thick pad that is stuck is not told to be good. */
+    private boolean isInDoubt(Subject subject) {
+        return subject.corner() != null
+                && assessment.findings().stream()
+                        .filter(finding -> finding.verdict() != Verdict.HOLDS)
+                        .anyMatch(finding -> finding.subject().equals(subject));
     }
 
     private String holdingWords(Subject.Part part, List<Finding> findings) {

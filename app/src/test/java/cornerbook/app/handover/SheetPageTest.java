@@ -92,9 +92,22 @@ class SheetPageTest {
                 .containsPattern(Pattern.compile("Car from above[^\"]*LF \\d\\.\\d mm Holds"));
     }
 
+    @Test
+    void aPadThatIsThickButStuckIsNotAmongWhatHolds() {
+        var findings = List.of(
+                finding(Verdict.RUNS_OUT, Corner.LF),
+                finding(Verdict.HOLDS, Corner.LF),
+                finding(Verdict.HOLDS, Corner.RF));
+        assertThat(page(SheetCars.withFindings(SheetCars.finished(), findings))).contains("<li>Brake pads: RF.</li>");
+    }
+
     private static Finding finding(Verdict verdict) {
+        return finding(verdict, Corner.LF);
+    }
+
+    private static Finding finding(Verdict verdict, Corner corner) {
         return new Finding(
-                new Subject(Subject.Part.PAD, Corner.LF, null, null),
+                new Subject(Subject.Part.PAD, corner, null, null),
                 verdict,
                 "title",
                 "The pads at LF are thin.",
