@@ -4,14 +4,120 @@ import cornerbook.app.picture.CarFromAbove;
 import cornerbook.app.picture.CornerLabel;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.visit.Assessment;
+import cornerbook.core.visit.Finding;
+import cornerbook.core.visit.Subject;
+import cornerbook.core.visit.Verdict;
 import cornerbook.core.visit.Visit;
 import cornerbook.core.wheelplan.WheelPlan;
+import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
-/** What one visit found out. */
+/**
+ * What one visit found out: a card for each thing that asks for something, gravest first, then what holds, by its place
+ * on the car. What a wheel's pattern of wear says stands with its set.
+ */
 public record FindingsPage(Assessment assessment) {
+    /** Findings that say the same of different corners. */
+    public record Card(List<FoundThing> things, String words) {
+        public Card {
+            things = List.copyOf(things);
+        }
+
+        public Finding first() {
+            return things.getFirst().finding();
+        }
+
+        /** The corners that it speaks of, as "LF, RF"; empty for a set or the vehicle. */
+        public String corners() {
+            return String.join(
+                    ", ",
+                    things.stream()
+                            .map(thing -> thing.finding().subject().corner())
+                            .filter(Objects::nonNull)
+                            .map(Corner::name)
+                            .distinct()
+                            .toList());
+        }
+    }
+
+    /** Where on the car all this holds. */
+    public record Area(String name, List<FoundThing> things) {
+        public Area {
+            things = List.copyOf(things);
+        }
+
+        /** The parts in it, as "Pads, Disc". */
+        public String parts() {
+            return things.stream()
+                    .map(thing -> Words.part(thing.finding().subject().part()))
+                    .distinct()
+                    .collect(Collectors.joining(", "));
+        }
+
+        /** The one with the least life left: its mark stands for the area. */
+        public Finding weakest() {
+            return things.stream()
+                    .map(FoundThing::finding)
+                    .reduce((one, other) -> one.lifeLeft() <= other.lifeLeft() ? one : other)
+                    .orElseThrow();
+        }
+    }
+
+    /** Gravest first. Advice on a set that holds is a card too: it must not be folded away. */
+    public List<Card> cards() {
+        var said = new SaidOnce(assessment.history());
+        var alike = new LinkedHashMap<String, List<FoundThing>>();
+        for (var thing : things()) {
+            if (isCard(thing)) {
+                var finding = thing.finding();
+                var key = String.join(
+                        "|",
+                        finding.verdict().name(),
+                        finding.subject().part().name(),
+                        said.shape(finding.plainWords()));
+                alike.computeIfAbsent(key, unused -> new ArrayList<>()).add(thing);
+            }
+        }
+        return alike.values().stream()
+                .map(things -> new Card(things, String.join(" ", said.join(wordsOf(things)))))
+                .toList();
+    }
+
+    /** What holds: the wheel sets, the corners, the vehicle; places where nothing holds are left out. */
+    public List<Area> areas() {
+        var held = things().stream().filter(thing -> !isCard(thing)).toList();
+        var areas = new ArrayList<Area>();
+        areas.add(
+                new Area("Wheel sets", held.stream().filter(FoundThing::isOfSet).toList()));
+        for (var corner : Corner.values()) {
+            areas.add(new Area(
+                    corner + " " + Words.corner(corner),
+                    held.stream()
+                            .filter(thing -> !thing.isOfSet()
+                                    && thing.finding().subject().corner() == corner)
+                            .toList()));
+        }
+        areas.add(new Area(
+                "Vehicle",
+                held.stream()
+                        .filter(thing ->
+                                !thing.isOfSet() && thing.finding().subject().corner() == null)
+                        .toList()));
+        return areas.stream().filter(area -> !area.things().isEmpty()).toList();
+    }
+
+    /** What could not be judged, each thing once. */
+    public List<String> notJudged() {
+        return new SaidOnce(assessment.history()).join(assessment.notJudged());
+    }
+
     /** Where each wheel goes, and where it ran before. */
     public String planPicture(WheelPlan plan) {
         var labels = new EnumMap<Corner, CornerLabel>(Corner.class);
@@ -24,6 +130,49 @@ public record FindingsPage(Assessment assessment) {
                                         .map(last -> last == corner ? "stays here" : "ran at " + last)
                                         .orElse("has not run yet"))));
         return CarFromAbove.svg(labels);
+    }
+
+    private List<FoundThing> things() {
+        var findings = assessment.findings();
+        var setsFound = findings.stream()
+                .filter(finding -> finding.subject().part() == Subject.Part.WHEEL_SET)
+                .map(finding -> finding.subject().setId())
+                .filter(Objects::nonNull)
+                .toList();
+        var said = new HashSet<String>();
+        var things = new ArrayList<FoundThing>();
+        for (var finding : findings) {
+            if (isPattern(finding)
+                    && setsFound.contains(String.valueOf(finding.subject().setId()))) {
+                continue;
+            }
+            var patterns = finding.subject().part() == Subject.Part.WHEEL_SET
+                    ? patternsOf(String.valueOf(finding.subject().setId()))
+                    : List.<Finding>of();
+            var advice =
+                    patterns.stream().map(Finding::plainWords).filter(said::add).toList();
+            things.add(new FoundThing(finding, patterns, advice));
+        }
+        return things;
+    }
+
+    private List<Finding> patternsOf(String setId) {
+        return assessment.findings().stream()
+                .filter(finding ->
+                        isPattern(finding) && setId.equals(finding.subject().setId()))
+                .toList();
+    }
+
+    private static boolean isPattern(Finding finding) {
+        return finding.subject().part() == Subject.Part.TREAD_PATTERN;
+    }
+
+    private static boolean isCard(FoundThing thing) {
+        return thing.finding().verdict() != Verdict.HOLDS || !thing.patterns().isEmpty();
+    }
+
+    private static List<String> wordsOf(List<FoundThing> things) {
+        return things.stream().map(thing -> thing.finding().plainWords()).toList();
     }
 
     /** The corner that a wheel last left the shop on, before this visit. */

@@ -11,6 +11,7 @@ import cornerbook.core.visit.Finding;
 import cornerbook.core.visit.SetForecast;
 import cornerbook.core.visit.SetForecast.GrooveForecast;
 import cornerbook.core.visit.SetForecast.TyreForecast;
+import cornerbook.core.visit.Subject;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
@@ -24,12 +25,22 @@ import org.jspecify.annotations.Nullable;
  * @param assessment of the latest visit; null when there is none
  */
 public record VehiclePage(CarHistory history, @Nullable Assessment assessment) {
+    private static final int GRAVEST = 5;
+
     public List<SetForecast> forecasts() {
         return assessment == null ? List.of() : assessment.forecasts();
     }
 
     public List<Finding> findings() {
         return assessment == null ? List.of() : assessment.findings();
+    }
+
+    /** The first that ask for something; how a wheel wears across stands with its set. */
+    public List<Finding> gravest() {
+        return findings().stream()
+                .filter(finding -> finding.subject().part() != Subject.Part.TREAD_PATTERN)
+                .limit(GRAVEST)
+                .toList();
     }
 
     /** The car from above; each corner with its lowest groove and the gravest of what was found there. */
@@ -61,8 +72,12 @@ public record VehiclePage(CarHistory history, @Nullable Assessment assessment) {
         return DepthOverDistance.svg(tyre, forecast.limitMm());
     }
 
+    public boolean isOnTheCar(SetForecast forecast) {
+        return forecast.role() == SetForecast.Role.GOING_ON;
+    }
+
     public String role(SetForecast forecast) {
-        return forecast.role() == SetForecast.Role.GOING_ON ? "on the car" : "off the car, judged for its next season";
+        return isOnTheCar(forecast) ? "on the car" : "off the car, judged for its next season";
     }
 
     /** The set's own finding counts at the corner with the lowest groove: it is that one that decides. */

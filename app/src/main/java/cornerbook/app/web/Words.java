@@ -14,10 +14,14 @@ import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.time.LocalDate;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** How values are written for people on the pages. */
 public final class Words {
+    private static final Pattern BEFORE_UNIT = Pattern.compile("(?<=[0-9]) (?=(mm|km|kPa|N·m|V|A|°C|%)(?![\\p{L}]))");
+    private static final Pattern THOUSANDS = Pattern.compile("(?<=[0-9]),(?=[0-9]{3}\\b)");
+
     private Words() {}
 
     public static String day(@Nullable LocalDate date) {
@@ -26,7 +30,14 @@ public final class Words {
 
     /** Whole kilometres with a thin space between the thousands. */
     public static String km(double distanceKm) {
-        return String.format(Locale.ROOT, "%,.0f", distanceKm).replace(',', '\u202f') + " km";
+        return String.format(Locale.ROOT, "%,.0f", distanceKm).replace(',', '\u202f') + "\u00a0km";
+    }
+
+    /** A sentence of core for people: a thin space between the thousands, each number on one line with its unit. */
+    public static String prose(String sentence) {
+        return BEFORE_UNIT
+                .matcher(THOUSANDS.matcher(sentence).replaceAll("\u202f"))
+                .replaceAll("\u00a0");
     }
 
     /** Up to three digits after the point, none without need. */

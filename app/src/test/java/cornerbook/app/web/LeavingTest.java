@@ -132,6 +132,7 @@ class LeavingTest {
         assertThat(field("dateCode.LF").inputValue()).isEqualTo("3523");
         assertThat(field("BATTERY_TEMPERATURE...").inputValue()).isEqualTo("11");
         assertThat(page.evaluate("document.activeElement.id")).isEqualTo("leaving.RF");
+        Axe.assertNoViolation(page, "stopped");
     }
 
     @Test

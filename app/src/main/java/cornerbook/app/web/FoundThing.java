@@ -1,0 +1,37 @@
+package cornerbook.app.web;
+
+import cornerbook.core.visit.Evidence;
+import cornerbook.core.visit.Finding;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A finding as the page shows it.
+ *
+ * @param patterns how the wheels of the set wear across, when the finding is on a set
+ * @param advice what the patterns ask for and no graver finding has asked for yet
+ */
+public record FoundThing(Finding finding, List<Finding> patterns, List<String> advice) {
+    public FoundThing {
+        patterns = List.copyOf(patterns);
+        advice = List.copyOf(advice);
+    }
+
+    /** Its evidence and that of the patterns, which say first which wheel they are on. */
+    public List<Evidence> evidence() {
+        var all = new ArrayList<>(finding.evidence());
+        for (var pattern : patterns) {
+            for (var evidence : pattern.evidence()) {
+                all.add(new Evidence(
+                        "%s, %s".formatted(pattern.subject().wheelTag(), evidence.what()),
+                        evidence.value(),
+                        evidence.how()));
+            }
+        }
+        return all;
+    }
+
+    boolean isOfSet() {
+        return finding.subject().setId() != null;
+    }
+}
