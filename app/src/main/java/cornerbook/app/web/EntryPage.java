@@ -90,12 +90,14 @@ public record EntryPage(
     /**
      * The wheels that leave on the car.
      *
+     * @param typed whether they were typed and are not in the book yet
      * @param recorded whether wheels are in the book already
      * @param hint where the choice that is filled in comes from
      * @param error what cannot stand and belongs to no single corner, may be empty
      * @param fills the sets that may be filled in instead
      */
-    public record Leaving(List<Place> places, boolean recorded, String hint, String error, List<Fill> fills) {
+    public record Leaving(
+            List<Place> places, boolean typed, boolean recorded, String hint, String error, List<Fill> fills) {
         public Leaving {
             places = List.copyOf(places);
             fills = List.copyOf(fills);

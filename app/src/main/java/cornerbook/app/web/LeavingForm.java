@@ -110,7 +110,7 @@ final class LeavingForm {
                     errors.getOrDefault(corner, "")));
         }
         var hint = typed ? "As you chose them." : standing.hint();
-        return new Leaving(places, !open.visit().leftOn().isEmpty(), hint, problem, ofSets);
+        return new Leaving(places, typed, !open.visit().leftOn().isEmpty(), hint, problem, ofSets);
     }
 
     private Identity identityAt(Corner corner, String tag) {

@@ -47,8 +47,8 @@ public final class Words {
 
     public static String percent(double share) {
         return share > 0.995 && share < 1
-                ? "over 99 %"
-                : share < 0.005 && share > 0 ? "under 1 %" : Math.round(share * 100) + " %";
+                ? "over 99\u00a0%"
+                : share < 0.005 && share > 0 ? "under 1\u00a0%" : Math.round(share * 100) + "\u00a0%";
     }
 
     public static String season(SeasonKind season) {

@@ -3,7 +3,8 @@ const form = document.getElementById("readings");
 
 if (form) {
   const place = document.getElementById("unsaved");
-  const refused = form.querySelector(".error") !== null;
+  // A page that came back with what was typed shows it as if it were stored.
+  const cameBack = form.dataset.typed === "true";
   let leaves = false;
 
   const changed = () =>
@@ -21,7 +22,7 @@ if (form) {
     leaves = true;
   });
   window.addEventListener("beforeunload", (event) => {
-    if (!leaves && (refused || changed() > 0)) {
+    if (!leaves && (cameBack || changed() > 0)) {
       event.preventDefault();
     }
   });

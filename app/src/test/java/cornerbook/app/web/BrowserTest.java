@@ -149,12 +149,16 @@ class BrowserTest {
         Page page = open("/visits/" + FINISHED_VISIT, 390, 844);
         page.emulateMedia(new Page.EmulateMediaOptions().setReducedMotion(ReducedMotion.REDUCE));
         Locator links = page.locator(".jump a");
-        assertThat(links.allInnerTexts()).startsWith("LF", "RF", "LR", "RR", "Vehicle", "Wheels on");
+        assertThat(links.allInnerTexts()).containsExactly("LF", "RF", "LR", "RR", "Vehicle", "Wheels", "Re-torque");
+        double right = 0;
         for (int i = 0; i < links.count(); i++) {
             links.nth(i).click();
             var link = links.nth(i).boundingBox();
             assertThat(link.height).isGreaterThanOrEqualTo(44);
             assertThat(link.width).isGreaterThanOrEqualTo(44);
+            assertThat(link.x).as("beside the one before").isGreaterThanOrEqualTo(right - 0.5);
+            right = link.x + link.width;
+            assertThat(right).as("on the screen without scrolling").isLessThanOrEqualTo(390);
             assertThat(link.y).as("stays on the screen").isBetween(0.0, 844.0 - 44);
             Object top = page.evaluate(
                     "document.querySelector(location.hash).getBoundingClientRect().top - document.querySelector('.jump').getBoundingClientRect().bottom");

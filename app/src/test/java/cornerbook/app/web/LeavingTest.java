@@ -10,8 +10,10 @@ import cornerbook.app.demo.DemoShop;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.corner.Spot;
 import cornerbook.core.visit.Assessor;
 import cornerbook.core.visit.CarHistory;
+import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Tyre;
 import cornerbook.core.visit.Visit;
 import cornerbook.core.visit.Wheel;
@@ -159,6 +161,11 @@ class LeavingTest {
         assertThat(page.locator("#LF .group > .error").innerText())
                 .contains("reads 3.1 mm in the centre groove", "at take-off", "Take it off");
         assertThat(page.getByRole(AriaRole.ALERT).innerText()).contains("Stop: the wheel at LF");
+        field(depth).fill(takeOffDepth(String.valueOf(planned.get(Corner.LF))));
+        store();
+        field("reason." + depth).fill("read the wrong groove");
+        store();
+        assertThat(page.locator("#LF .group > .error").count()).as("settled").isZero();
     }
 
     @Test
@@ -214,6 +221,17 @@ class LeavingTest {
                 tyre.directional(),
                 tyre.asymmetric(),
                 tyre.newDepthMm());
+    }
+
+    private String takeOffDepth(String tag) {
+        return car.visits().reversed().stream()
+                .flatMap(visit -> visit.readings().stream())
+                .filter(reading -> reading.measure() == Measure.TREAD_DEPTH
+                        && reading.spot() == Spot.CENTRE
+                        && tag.equals(reading.wheelTag()))
+                .map(reading -> String.valueOf(reading.value()))
+                .findFirst()
+                .orElseThrow();
     }
 
     private boolean isOf(SeasonKind season, String tag) {
