@@ -18,6 +18,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What one visit found out: a card for each thing that asks for something, gravest first, then what holds, by its place
@@ -47,18 +48,14 @@ public record FindingsPage(Assessment assessment) {
         }
     }
 
-    /** Where on the car all this holds. */
-    public record Area(String name, List<FoundThing> things) {
+    /**
+     * Where on the car all this holds.
+     *
+     * @param parts what is judged there, as "Pads, Disc"
+     */
+    public record Area(String name, String parts, List<FoundThing> things) {
         public Area {
             things = List.copyOf(things);
-        }
-
-        /** The parts in it, as "Pads, Disc". */
-        public String parts() {
-            return things.stream()
-                    .map(thing -> Words.part(thing.finding().subject().part()))
-                    .distinct()
-                    .collect(Collectors.joining(", "));
         }
 
         /** The one with the least life left: its mark stands for the area. */
@@ -94,23 +91,35 @@ public record FindingsPage(Assessment assessment) {
     public List<Area> areas() {
         var held = things().stream().filter(thing -> !isCard(thing)).toList();
         var areas = new ArrayList<Area>();
-        areas.add(
-                new Area("Wheel sets", held.stream().filter(FoundThing::isOfSet).toList()));
+        areas.add(area("Wheel sets", held.stream().filter(FoundThing::isOfSet)));
         for (var corner : Corner.values()) {
-            areas.add(new Area(
+            areas.add(area(
                     corner + " " + Words.corner(corner),
                     held.stream()
-                            .filter(thing -> !thing.isOfSet()
-                                    && thing.finding().subject().corner() == corner)
-                            .toList()));
+                            .filter(thing ->
+                                    !thing.isOfSet() && thing.finding().subject().corner() == corner)));
         }
-        areas.add(new Area(
+        areas.add(area(
                 "Vehicle",
                 held.stream()
                         .filter(thing ->
-                                !thing.isOfSet() && thing.finding().subject().corner() == null)
-                        .toList()));
+                                !thing.isOfSet() && thing.finding().subject().corner() == null)));
         return areas.stream().filter(area -> !area.things().isEmpty()).toList();
+    }
+
+    private Area area(String name, Stream<FoundThing> held) {
+        var things = held.toList();
+        var parts = things.stream().map(this::part).distinct().collect(Collectors.joining(", "));
+        return new Area(name, parts, things);
+    }
+
+    /** A set is known by its season. */
+    private String part(FoundThing thing) {
+        return assessment.history().sets().stream()
+                .filter(set -> set.id().equals(thing.finding().subject().setId()))
+                .map(set -> Words.season(set.season()))
+                .findFirst()
+                .orElseGet(() -> Words.part(thing.finding().subject().part()));
     }
 
     /** What could not be judged, each thing once. */

@@ -2,7 +2,7 @@ package cornerbook.app.web;
 
 import cornerbook.core.visit.Evidence;
 import cornerbook.core.visit.Finding;
-import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 
 /**
@@ -17,18 +17,24 @@ public record FoundThing(Finding finding, List<Finding> patterns, List<String> a
         advice = List.copyOf(advice);
     }
 
-    /** Its evidence and that of the patterns, which say first which wheel they are on. */
+    /** Its evidence, then that of the patterns: what only one wheel shows says which wheel that is. */
     public List<Evidence> evidence() {
-        var all = new ArrayList<>(finding.evidence());
+        var all = new LinkedHashSet<>(finding.evidence());
         for (var pattern : patterns) {
             for (var evidence : pattern.evidence()) {
-                all.add(new Evidence(
-                        "%s, %s".formatted(pattern.subject().wheelTag(), evidence.what()),
-                        evidence.value(),
-                        evidence.how()));
+                boolean shared = patterns.size() > 1
+                        && patterns.stream()
+                                .allMatch(other -> other.evidence().contains(evidence));
+                all.add(
+                        shared
+                                ? evidence
+                                : new Evidence(
+                                        "%s, %s".formatted(pattern.subject().wheelTag(), evidence.what()),
+                                        evidence.value(),
+                                        evidence.how()));
             }
         }
-        return all;
+        return List.copyOf(all);
     }
 
     boolean isOfSet() {

@@ -80,6 +80,18 @@ class FindingsPageTest {
     }
 
     @Test
+    void evidenceOfOneSetStandsOnceAndNamesItsWheel() {
+        assertThat(assessments().flatMap(assessment -> new FindingsPage(assessment).cards().stream()))
+                .flatExtracting(FindingsPage.Card::things)
+                .allSatisfy(thing -> {
+                    assertThat(thing.evidence()).doesNotHaveDuplicates().containsAll(thing.finding().evidence());
+                    assertThat(thing.patterns()).allSatisfy(pattern -> assertThat(thing.evidence())
+                            .anyMatch(evidence -> evidence.what()
+                                    .startsWith(String.valueOf(pattern.subject().wheelTag()))));
+                });
+    }
+
+    @Test
     void datesAndThousandsAreWrittenAsEverywhere() {
         assertThat(Words.prose("99 % to hold until 2027-10-20, about 2,173 km longer, 4,5"))
                 .isEqualTo("99\u00a0% to hold until 20 Oct 2027, about 2\u202f173\u00a0km longer, 4,5");

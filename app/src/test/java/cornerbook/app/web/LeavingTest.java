@@ -47,6 +47,7 @@ class LeavingTest {
     private Book book;
     private CornerbookServer server;
     private Page page;
+    private int loads;
 
     @BeforeAll
     void startTheBrowser() {
@@ -68,6 +69,7 @@ class LeavingTest {
         book.add(car);
         server = CornerbookServer.start(book, assessor, 0, CLOCK, "");
         page = chromium.newPage(390, 844);
+        page.onLoad(loaded -> loads++);
         page.navigate("http://127.0.0.1:" + server.port() + "/visits/" + VISIT);
     }
 
@@ -268,9 +270,9 @@ class LeavingTest {
 
     /** Sends the form and waits for the page that answers. */
     private void press(String name) {
-        page.evaluate("window.isOld = true");
+        int before = loads;
         page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name))
                 .click();
-        page.waitForFunction("!window.isOld && document.readyState === 'complete'");
+        page.waitForCondition(() -> loads > before);
     }
 }
