@@ -96,8 +96,8 @@ public record FindingsPage(Assessment assessment) {
             areas.add(area(
                     corner + " " + Words.corner(corner),
                     held.stream()
-                            .filter(thing ->
-                                    !thing.isOfSet() && thing.finding().subject().corner() == corner)));
+                            .filter(thing -> !thing.isOfSet()
+                                    && thing.finding().subject().corner() == corner)));
         }
         areas.add(area(
                 "Vehicle",

@@ -23,8 +23,7 @@ public record FoundThing(Finding finding, List<Finding> patterns, List<String> a
         for (var pattern : patterns) {
             for (var evidence : pattern.evidence()) {
                 boolean shared = patterns.size() > 1
-                        && patterns.stream()
-                                .allMatch(other -> other.evidence().contains(evidence));
+                        && patterns.stream().allMatch(other -> other.evidence().contains(evidence));
                 all.add(
                         shared
                                 ? evidence
