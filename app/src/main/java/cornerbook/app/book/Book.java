@@ -24,10 +24,10 @@ import org.jdbi.v3.core.Handle;
  * the disk when the method returns. Safe for use by many threads; writers take turns.
  */
 public final class Book implements AutoCloseable {
-    private final BookFile file;
+    private final BookStore store;
 
-    Book(BookFile file) {
-        this.file = file;
+    Book(BookStore store) {
+        this.store = store;
     }
 
     /**
@@ -37,6 +37,16 @@ public final class Book implements AutoCloseable {
      */
     public static Book open(Path folder) {
         return new Book(BookFile.open(folder));
+    }
+
+    /**
+     * Opens the book in a PostgreSQL database; fills the database when it is empty.
+     *
+     * @param url as {@code jdbc:postgresql://host/database}
+     * @throws BookException when it cannot be used
+     */
+    public static Book onServer(String url) {
+        return new Book(BookServer.open(url));
     }
 
     /** Whether a folder has a book, sound or not. */
@@ -51,12 +61,12 @@ public final class Book implements AutoCloseable {
 
     /** Writes a copy of the whole book to a file that is not there yet. */
     public void backup(Path targetFile) {
-        BookBackup.write(file, targetFile);
+        BookBackup.write(store, targetFile);
     }
 
     /** What is wrong with the book, one sentence each; empty when it is sound. */
     public List<String> check() {
-        return file.read(BookCheck::problems);
+        return BookCheck.problems(store);
     }
 
     /** A new car with its visits. */
@@ -69,7 +79,7 @@ public final class Book implements AutoCloseable {
      * that a car does not bring is kept.
      */
     public List<Customer> addAll(List<CarHistory> histories) {
-        return file.write(handle -> {
+        return store.write(handle -> {
             var changed = new LinkedHashMap<String, Customer>();
             for (var history : histories) {
                 refuseProblems(history);
@@ -85,7 +95,7 @@ public final class Book implements AutoCloseable {
 
     /** All cars by name. */
     public List<VehicleSummary> listVehicles() {
-        return file.read(handle -> handle.select(
+        return store.read(handle -> handle.select(
                         "select vehicle.id, vehicle.name, vehicle.plate, customer.name as customer_name, max(visit.visit_date) as last_visit from vehicle join customer on customer.id = vehicle.customer_id left join visit on visit.vehicle_id = vehicle.id group by vehicle.id, vehicle.name, vehicle.plate, customer.name order by vehicle.name")
                 .map((row, context) -> new VehicleSummary(
                         row.getString("id"),
@@ -98,7 +108,7 @@ public final class Book implements AutoCloseable {
 
     /** The visits of a day. */
     public List<VisitSummary> listVisits(LocalDate date) {
-        return file.read(handle -> handle.select(
+        return store.read(handle -> handle.select(
                         "select visit.id as visit_id, vehicle.id as vehicle_id, vehicle.name, vehicle.plate, customer.name as customer_name, visit.visit_date, (select count(*) from reading where reading.visit_id = visit.id) as readings from visit join vehicle on vehicle.id = visit.vehicle_id join customer on customer.id = vehicle.customer_id where visit.visit_date = ? order by vehicle.name",
                         date.toString())
                 .map((row, context) -> new VisitSummary(
@@ -114,7 +124,7 @@ public final class Book implements AutoCloseable {
 
     /** Every car with all its visits, read at one go, by name. */
     public List<CarHistory> listHistories() {
-        return file.read(handle -> {
+        return store.read(handle -> {
             var reader = new CarReader(handle);
             return handle.select("select id from vehicle order by name").mapTo(String.class).list().stream()
                     .flatMap(id -> reader.find(id).stream())
@@ -123,16 +133,16 @@ public final class Book implements AutoCloseable {
     }
 
     public Optional<CarHistory> findHistory(String vehicleId) {
-        return file.read(handle -> new CarReader(handle).find(vehicleId));
+        return store.read(handle -> new CarReader(handle).find(vehicleId));
     }
 
     public Optional<CarHistory> findHistoryOfVisit(String visitId) {
-        return file.read(handle -> findOfVisit(handle, visitId));
+        return store.read(handle -> findOfVisit(handle, visitId));
     }
 
     /** A new visit of a car that is in the book. */
     public void addVisit(String vehicleId, Visit visit) {
-        file.write(handle -> {
+        store.write(handle -> {
             var history = new CarReader(handle)
                     .find(vehicleId)
                     .orElseThrow(() -> new BookException("No car %s is in the book".formatted(vehicleId)));
@@ -150,7 +160,7 @@ public final class Book implements AutoCloseable {
 
     /** Appends readings to a visit. A reading that is there already, with the same content, counts once. */
     public void addReadings(String visitId, List<Reading> readings) {
-        file.write(handle -> {
+        store.write(handle -> {
             var history = getOfVisit(handle, visitId);
             var visit = history.getVisit(visitId);
             var fresh = new ArrayList<Reading>();
@@ -192,7 +202,7 @@ public final class Book implements AutoCloseable {
      * @throws BookException when a stored wheel differs from its take-off, or a wheel is at two corners
      */
     public void recordLeaving(String visitId, Map<Corner, String> leftOn, List<Identity> identities) {
-        file.write(handle -> {
+        store.write(handle -> {
             var history = getOfVisit(handle, visitId);
             var visit = history.getVisit(visitId);
             var left = visit.withLeftOn(leftOn);
@@ -217,12 +227,12 @@ public final class Book implements AutoCloseable {
 
     /** Re-torques that are due or will be, soonest first. */
     public List<OpenRetorque> listOpenRetorques() {
-        return file.read(handle -> new RetorqueLedger(handle).listOpen());
+        return store.read(handle -> new RetorqueLedger(handle).listOpen());
     }
 
     /** The wheels were tightened again. */
     public void recordRetorque(String visitId, LocalDate date, double odometerKm, double torqueNm) {
-        file.write(handle -> {
+        store.write(handle -> {
             var visit = getOfVisit(handle, visitId).getVisit(visitId);
             if (date.isBefore(visit.date()) || odometerKm < visit.odometerKm()) {
                 throw new BookException("The re-torque is dated %s at %.0f km, expected %s and %.0f km or later"

@@ -9,7 +9,7 @@ import java.nio.file.Path;
 final class BookBackup {
     private BookBackup() {}
 
-    static void write(BookFile book, Path target) {
+    static void write(BookStore book, Path target) {
         if (Files.exists(target)) {
             throw alreadyThere(target);
         }
@@ -22,7 +22,7 @@ final class BookBackup {
             var trial = Files.createTempDirectory(folder, "new-backup");
             var unfinished = trial.resolve("unfinished");
             try {
-                book.copyTo(unfinished);
+                book.copyTo(unfinished, target);
                 Files.move(unfinished, target);
             } finally {
                 Files.deleteIfExists(unfinished);
@@ -59,7 +59,7 @@ final class BookBackup {
 
     private static void refuseUnsound(Path copy, Path backup) {
         try {
-            var problems = BookFile.openFile(copy, backup).read(BookCheck::problems);
+            var problems = BookCheck.problems(BookFile.openFile(copy, backup));
             if (!problems.isEmpty()) {
                 throw BookException.ofBackup(
                         "The backup %s is not sound: %s".formatted(backup, problems.getFirst()), null);

@@ -10,17 +10,17 @@ import org.jdbi.v3.core.Handle;
 final class BookCheck {
     private BookCheck() {}
 
-    static List<String> problems(Handle handle) {
-        var problems = new ArrayList<String>();
-        var damage = handle.select("pragma integrity_check").mapTo(String.class).list();
-        if (!damage.equals(List.of("ok"))) {
-            // What SQLite tells of its pages helps nobody, and what could be read of the rest would only repeat it.
-            return List.of("The file of the book is damaged; restore a backup into another folder");
+    static List<String> problems(BookStore store) {
+        return store.read(handle -> problems(store, handle));
+    }
+
+    private static List<String> problems(BookStore store, Handle handle) {
+        var damage = store.damage(handle);
+        if (!damage.isEmpty()) {
+            // What could be read of the rest would only repeat it.
+            return damage;
         }
-        handle.select("pragma foreign_key_check")
-                .map((row, context) -> "A row of %s points to a row of %s that is not there"
-                        .formatted(row.getString("table"), row.getString("parent")))
-                .forEach(problems::add);
+        var problems = new ArrayList<>(store.loosePointers(handle));
         for (var id : handle.select("select id from vehicle order by id")
                 .mapTo(String.class)
                 .list()) {

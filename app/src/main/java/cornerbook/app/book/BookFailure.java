@@ -25,23 +25,22 @@ final class BookFailure {
     }
 
     BookException noBook() {
-        return new BookException(
-                "The file %s is no book; move it away to begin a new one, or restore a backup into another folder"
-                        .formatted(book));
+        return new BookException("The file %s is empty or no book, expected one that Cornerbook wrote".formatted(book));
     }
 
-    BookException newer(String version) {
+    static BookException newer(Object book, String version) {
         return new BookException(
                 "The book %s has the form %s of a newer Cornerbook, which this one does not know; use the newer one"
                         .formatted(book, version));
     }
 
+    static String unknown(Object book, Throwable failure) {
+        return "The book %s cannot be used: %s".formatted(book, firstLine(failure));
+    }
+
     BookException explain(Throwable failure) {
         return new BookException(
-                findSqlite(failure)
-                        .map(this::sentence)
-                        .orElseGet(() -> "The book %s cannot be used: %s".formatted(book, firstLine(failure))),
-                failure);
+                findSqlite(failure).map(this::sentence).orElseGet(() -> unknown(book, failure)), failure);
     }
 
     private String sentence(SQLiteException failure) {
@@ -61,7 +60,7 @@ final class BookFailure {
                         .formatted(book);
             case SQLITE_CONSTRAINT ->
                 "The book refuses this, for it is there already or breaks a rule: %s".formatted(firstLine(failure));
-            default -> "The book %s failed: %s".formatted(book, firstLine(failure));
+            default -> unknown(book, failure);
         };
     }
 

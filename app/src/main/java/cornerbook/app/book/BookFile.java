@@ -5,11 +5,9 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
+import java.util.List;
 import java.util.function.Function;
-import java.util.stream.Stream;
-import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
-import org.flywaydb.core.api.MigrationState;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
@@ -18,10 +16,12 @@ import org.sqlite.SQLiteConfig.TransactionMode;
 import org.sqlite.SQLiteDataSource;
 
 /** The SQLite file of a book: opens it, migrates it, runs transactions, and turns its failures into sentences. */
-final class BookFile {
+final class BookFile implements BookStore {
     static final String NAME = "book.sqlite";
-    static final int BUSY_MILLISECONDS = 3000;
+    private static final String VENDOR = "sqlite";
+    private static final int BUSY_MILLISECONDS = 3000;
 
+    private final Path name;
     private final BookFailure failure;
     private final SQLiteDataSource reading;
     private final SQLiteDataSource writing;
@@ -35,6 +35,7 @@ final class BookFile {
 
     /** For tests that need a source with limits. */
     BookFile(Path name, SQLiteDataSource reading, SQLiteDataSource writing) {
+        this.name = name;
         this.failure = new BookFailure(name);
         this.reading = reading;
         this.writing = writing;
@@ -88,14 +89,13 @@ final class BookFile {
     /** Refuses what is no book or a newer one before anything is written to it, and migrates an older one. */
     private void refuseForeign() {
         try {
-            var migrations = flyway(reading).info();
-            var current = migrations.current();
-            if (current == null) {
+            var migrations = Migrations.of(reading, VENDOR).info();
+            if (migrations.current() == null) {
                 throw failure.noBook();
             }
-            if (Stream.of(migrations.applied()).anyMatch(each -> each.getState() == MigrationState.FUTURE_SUCCESS)) {
-                throw failure.newer(String.valueOf(current.getVersion()));
-            }
+            Migrations.findNewer(migrations).ifPresent(version -> {
+                throw BookFailure.newer(name, version);
+            });
             if (migrations.pending().length > 0) {
                 migrate();
             }
@@ -113,21 +113,14 @@ final class BookFile {
             throw failure.explain(e);
         }
         try {
-            flyway(writing).migrate();
+            Migrations.of(writing, VENDOR).migrate();
         } catch (FlywayException e) {
             throw failure.explain(e);
         }
     }
 
-    private static Flyway flyway(SQLiteDataSource source) {
-        return Flyway.configure()
-                .dataSource(source)
-                .locations("classpath:cornerbook/app/book/migration")
-                .load();
-    }
-
-    /** Runs the work on the book as it stands at one moment. */
-    <T> T read(Function<Handle, T> work) {
+    @Override
+    public <T> T read(Function<Handle, T> work) {
         try {
             return readers.inTransaction(work::apply);
         } catch (JdbiException e) {
@@ -135,8 +128,8 @@ final class BookFile {
         }
     }
 
-    /** Runs the work in one transaction that is on the disk when this returns. */
-    synchronized <T> T write(Function<Handle, T> work) {
+    @Override
+    public synchronized <T> T write(Function<Handle, T> work) {
         try {
             return writers.inTransaction(work::apply);
         } catch (JdbiException e) {
@@ -144,8 +137,8 @@ final class BookFile {
         }
     }
 
-    /** Writes a copy of the book, as it stands at one moment, to a file that is not there. */
-    void copyTo(Path copy) {
+    @Override
+    public void copyTo(Path copy, Path target) {
         try (var connection = writing.getConnection();
                 var statement = connection.prepareStatement("vacuum into ?")) {
             statement.setString(1, copy.toString());
@@ -155,8 +148,25 @@ final class BookFile {
                     ? failure.explain(e)
                     : BookException.ofBackup(
                             "The backup cannot be written to %s, expected a folder that can be written and has room"
-                                    .formatted(copy.getParent()),
+                                    .formatted(target),
                             e);
         }
+    }
+
+    @Override
+    public List<String> damage(Handle handle) {
+        if (!handle.select("pragma integrity_check").mapTo(String.class).list().equals(List.of("ok"))) {
+            // What SQLite tells of its pages helps nobody.
+            return List.of("The file of the book is damaged; restore a backup into another folder");
+        }
+        return List.of();
+    }
+
+    @Override
+    public List<String> loosePointers(Handle handle) {
+        return handle.select("pragma foreign_key_check")
+                .map((row, context) -> "A row of %s points to a row of %s that is not there"
+                        .formatted(row.getString("table"), row.getString("parent")))
+                .list();
     }
 }

@@ -177,7 +177,7 @@ final class CarWriter {
             var wheel = set.wheels().get(i);
             var tyre = wheel.tyre();
             handle.execute(
-                    "insert into wheel (tag, vehicle_id, set_id, place_in_list, tyre_model, tyre_size, load_index, speed_symbol, tin, directional, asymmetric, new_depth_mm, sensor_id) values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+                    "insert into wheel (tag, vehicle_id, set_id, place_in_list, tyre_model, tyre_size, load_index, speed_symbol, tin, directional, \"asymmetric\", new_depth_mm, sensor_id) values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
                     wheel.tag(),
                     vehicleId,
                     set.id(),

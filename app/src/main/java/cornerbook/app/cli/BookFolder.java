@@ -6,11 +6,13 @@ import picocli.CommandLine;
 
 /** The option that says where the book is. */
 final class BookFolder {
+    private static final String SERVER = "jdbc:postgresql:";
+
     @CommandLine.Option(
             names = "--data",
             paramLabel = "FOLDER",
-            description = "Folder of the book (default: ${DEFAULT-VALUE}).")
-    private Path folder;
+            description = "Folder of the book, or address of one in PostgreSQL (default: ${DEFAULT-VALUE}).")
+    private String place;
 
     BookFolder() {
         this(Path.of("data", "book"));
@@ -18,24 +20,38 @@ final class BookFolder {
 
     /** With the folder that is meant when none is named. */
     BookFolder(Path folder) {
-        this.folder = folder;
+        this.place = folder.toString();
     }
 
+    /** Where the book is, as it may be shown: an address without what follows its question mark, such as a password. */
+    String shown() {
+        return isOnServer() ? place.replaceFirst("\\?.*", "") : place;
+    }
+
+    /** The folder, for what is only done with one. */
     Path path() {
-        return folder;
+        if (isOnServer()) {
+            throw new CommandFailure(
+                    CommandLine.ExitCode.USAGE, "%s is on a server, expected a folder; see --data.".formatted(shown()));
+        }
+        return Path.of(place);
     }
 
     /** Opens the book; makes it when it is not there. */
     Book open() {
-        return Book.open(folder);
+        return isOnServer() ? Book.onServer(place) : Book.open(path());
     }
 
     /** Opens a book that is there. */
     Book openExisting() {
-        if (!Book.isIn(folder)) {
+        if (!isOnServer() && !Book.isIn(path())) {
             throw new CommandFailure(
-                    CommandFailure.BOOK, "There is no book in %s, expected one; see --data.".formatted(folder));
+                    CommandFailure.BOOK, "There is no book in %s, expected one; see --data.".formatted(place));
         }
         return open();
+    }
+
+    private boolean isOnServer() {
+        return place.startsWith(SERVER);
     }
 }

@@ -33,7 +33,7 @@ final class Check implements Callable<Integer> {
         if (json) {
             out.println(Printed.jsonOf(new Answer(problems.isEmpty(), problems)));
         } else if (problems.isEmpty()) {
-            out.println(Printed.line("The book in %s is sound.".formatted(folder.path())));
+            out.println(Printed.line("The book in %s is sound.".formatted(folder.shown())));
         } else {
             problems.forEach(problem -> err.println(Printed.sentence(problem)));
         }

@@ -52,7 +52,7 @@ final class Demo implements Runnable {
                     throw new CommandFailure(
                             CommandFailure.BOOK,
                             "The book in %s has the car %s, which is not of the invented shop, expected a folder without a book; see serve."
-                                    .formatted(options.folder(), vehicle.id()));
+                                    .formatted(options.place(), vehicle.id()));
                 });
     }
 

@@ -6,7 +6,6 @@ import cornerbook.core.visit.Vehicle;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 
@@ -28,6 +27,8 @@ final class Import implements Runnable {
         this.out = out;
     }
 
+    private record Answer(List<String> imported, List<String> updatedCustomers) {}
+
     @Override
     public void run() {
         var histories = SourceFile.readAll(files);
@@ -37,10 +38,8 @@ final class Import implements Runnable {
         }
         var vehicles = histories.stream().map(CarHistory::vehicle).toList();
         if (json) {
-            out.println(Printed.jsonOf(Map.of(
-                    "imported",
+            out.println(Printed.jsonOf(new Answer(
                     vehicles.stream().map(Vehicle::id).toList(),
-                    "updatedCustomers",
                     changed.stream().map(Customer::id).toList())));
         } else {
             vehicles.forEach(

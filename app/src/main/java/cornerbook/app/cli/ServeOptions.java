@@ -25,8 +25,9 @@ final class ServeOptions {
         this.folder = new BookFolder(folder);
     }
 
-    Path folder() {
-        return folder.path();
+    /** Where the book is, as it may be shown. */
+    String place() {
+        return folder.shown();
     }
 
     int port() {

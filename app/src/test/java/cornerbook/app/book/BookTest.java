@@ -18,9 +18,12 @@ import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import org.flywaydb.core.Flyway;
+import org.jdbi.v3.core.Jdbi;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.sqlite.SQLiteConfig.TransactionMode;
 
 class BookTest {
     private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
@@ -184,6 +187,33 @@ class BookTest {
             assertThat(book.findHistory(SHOP.getLast().vehicle().id())).contains(SHOP.getLast());
         }
         assertThatThrownBy(() -> Book.restore(copy, folder.resolve("two"))).hasMessageContaining("has a book already");
+    }
+
+    @Test
+    void anOlderBookIsBroughtUpToDateAndKeepsTheLatestRetorqueOpen() throws SQLException {
+        var source = BookFile.source(folder.resolve(BookFile.NAME), TransactionMode.IMMEDIATE);
+        Flyway.configure()
+                .configuration(Migrations.of(source, "sqlite").getConfiguration())
+                .target("3")
+                .load()
+                .migrate();
+        var history = SHOP.getFirst();
+        try (var handle = Jdbi.open(source)) {
+            new CarWriter(handle).writeCar(history);
+            for (var visit : history.visits()) {
+                handle.execute(
+                        "insert into retorque (visit_id, due_odometer_km, due_date, torque_nm) values (?, 1, '2026-01-01', 1)",
+                        visit.id());
+            }
+            // As a book from before the quotation marks in V1.
+            handle.execute("update flyway_schema_history set checksum = 1 where version = '1'");
+        }
+        try (var book = Book.open(folder)) {
+            assertThat(book.listOpenRetorques())
+                    .extracting(OpenRetorque::visitId)
+                    .containsExactly(history.visits().getLast().id());
+            assertThat(book.check()).isEmpty();
+        }
     }
 
     private Visit someVisit() {

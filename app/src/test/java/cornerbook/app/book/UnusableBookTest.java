@@ -68,9 +68,9 @@ class UnusableBookTest {
     @Test
     void anEmptyFileIsNoBook() throws IOException {
         Files.createFile(file);
-        assertRefused(() -> Book.open(folder), "is no book");
+        assertRefused(() -> Book.open(folder), "is empty or no book");
         assertThat(file).isEmptyFile();
-        assertRefused(() -> Book.restore(file, folder.resolve("new")), "is no book");
+        assertRefused(() -> Book.restore(file, folder.resolve("new")), "is empty or no book");
         assertThat(folder.resolve("new")).doesNotExist();
     }
 
@@ -78,9 +78,9 @@ class UnusableBookTest {
     void aDatabaseOfAnotherProgramIsNoBookAndStaysAsItIs() throws Exception {
         execute("create table note (line text)");
         var before = Files.readAllBytes(file);
-        assertRefused(() -> Book.open(folder), "is no book");
+        assertRefused(() -> Book.open(folder), "is empty or no book");
         assertThat(file).hasBinaryContent(before);
-        assertRefused(() -> Book.restore(file, folder.resolve("new")), "is no book");
+        assertRefused(() -> Book.restore(file, folder.resolve("new")), "is empty or no book");
         assertThat(folder.resolve("new")).doesNotExist();
     }
 
@@ -144,6 +144,14 @@ class UnusableBookTest {
             assertRefused(() -> book.backup(folder.resolve("missing/copy")), "no folder " + folder.resolve("missing"));
         }
         assertThat(folder.resolve("missing")).doesNotExist();
+    }
+
+    @Test
+    void aCopyThatSqliteCannotWriteNamesTheTarget() {
+        var book = BookFile.open(folder);
+        var target = folder.resolve("copy");
+        assertRefused(
+                () -> book.copyTo(folder.resolve("missing/unfinished"), target), "cannot be written to " + target);
     }
 
     /** All cars but the first. */

@@ -246,6 +246,15 @@ class MainTest {
     }
 
     @Test
+    void aBookOnAServerIsNamedWithoutItsPassword() {
+        var address = "jdbc:postgresql://127.0.0.1:1/shop";
+        var outcome = run("check", "--data", address + "?password=secret");
+        assertRefused(outcome, 4, address + " cannot be reached");
+        assertThat(outcome.err()).doesNotContain("secret");
+        assertRefused(run("restore", file, "--data", address + "?password=secret"), 2, address + " is on a server");
+    }
+
+    @Test
     void anImportTellsWhichCustomerItUpdates() throws IOException {
         var data = folder.resolve("book");
         run("import", file, "--data", data);

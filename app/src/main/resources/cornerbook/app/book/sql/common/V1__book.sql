@@ -67,7 +67,7 @@ create table wheel (
     speed_symbol text not null,
     tin text,
     directional integer not null check (directional in (0, 1)),
-    asymmetric integer not null check (asymmetric in (0, 1)),
+    "asymmetric" integer not null check ("asymmetric" in (0, 1)),
     new_depth_mm double precision not null check (new_depth_mm > 0),
     sensor_id text,
     foreign key (vehicle_id, set_id) references wheel_set (vehicle_id, id)

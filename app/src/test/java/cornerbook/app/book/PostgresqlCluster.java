@@ -1,0 +1,105 @@
+package cornerbook.app.book;
+
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** A PostgreSQL server of the test's own, in a folder of its own, as Debian's package {@code postgresql} installs it. */
+final class PostgresqlCluster {
+    private static final Path INSTALLED = Path.of("/usr/lib/postgresql");
+
+    private final Path programs;
+    private final Path folder;
+    private final int port;
+
+    private PostgresqlCluster(Path programs, Path folder, int port) {
+        this.programs = programs;
+        this.folder = folder;
+        this.port = port;
+    }
+
+    /** The folder of the newest server that is installed; empty when there is none. */
+    static Optional<Path> findPrograms() throws IOException {
+        if (!Files.isDirectory(INSTALLED)) {
+            return Optional.empty();
+        }
+        try (var versions = Files.list(INSTALLED)) {
+            return versions.filter(version -> Files.isExecutable(version.resolve("bin/initdb")))
+                    .max(Comparator.comparingInt(
+                            version -> Integer.parseInt(version.getFileName().toString())))
+                    .map(version -> version.resolve("bin"));
+        }
+    }
+
+    static PostgresqlCluster start(Path programs) throws IOException, InterruptedException {
+        var folder =
+                Path.of(run("mktemp", "-d", "/tmp/cornerbook-postgresql.XXXXXX").strip());
+        int port;
+        try (var free = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
+            port = free.getLocalPort();
+        }
+        var cluster = new PostgresqlCluster(programs, folder, port);
+        run(cluster.program("initdb"), "-D", cluster.data(), "-U", "shop", "-A", "trust", "-E", "UTF8", "--locale=C");
+        run(
+                cluster.program("pg_ctl"),
+                "-D",
+                cluster.data(),
+                "-l",
+                folder.resolve("log").toString(),
+                "-o",
+                "-p %d -k %s -c listen_addresses=127.0.0.1 -c fsync=off".formatted(port, folder),
+                "-w",
+                "start");
+        return cluster;
+    }
+
+    /** Makes an empty database; gives its address. */
+    String database(String name) throws IOException, InterruptedException {
+        run(program("createdb"), "-h", "127.0.0.1", "-p", String.valueOf(port), "-U", "shop", name);
+        return "jdbc:postgresql://127.0.0.1:%d/%s?user=shop".formatted(port, name);
+    }
+
+    void stop() throws IOException, InterruptedException {
+        run(program("pg_ctl"), "-D", data(), "-m", "immediate", "-w", "stop");
+        run("rm", "-rf", folder.toString());
+    }
+
+    private String program(String name) {
+        return programs.resolve(name).toString();
+    }
+
+    private String data() {
+        return folder.resolve("data").toString();
+    }
+
+    /** Runs a program and gives what it says; as a user without privileges when this one is root, for PostgreSQL asks so. */
+    private static String run(String... command) throws IOException, InterruptedException {
+        var whole = new ArrayList<String>();
+        if (System.getProperty("user.name").equals("root")) {
+            whole.addAll(List.of("runuser", "-u", "postgres", "--"));
+        }
+        whole.addAll(List.of(command));
+        var said = Files.createTempFile("said", null);
+        try {
+            int exitCode = new ProcessBuilder(whole)
+                    .directory(Path.of("/tmp").toFile())
+                    .redirectErrorStream(true)
+                    .redirectOutput(said.toFile())
+                    .start()
+                    .waitFor();
+            var words = Files.readString(said);
+            if (exitCode != 0) {
+                throw new IOException("%s ended with %d: %s".formatted(whole, exitCode, words));
+            }
+            return words;
+        } finally {
+            Files.delete(said);
+        }
+    }
+}
