@@ -3,6 +3,7 @@ package cornerbook.app.book;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.visit.CarHistory;
 import cornerbook.core.visit.Customer;
+import cornerbook.core.visit.IdentityRules;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
 import cornerbook.core.visit.StoredWheelCheck;
@@ -82,6 +83,7 @@ public final class Book implements AutoCloseable {
         return store.write(handle -> {
             var changed = new LinkedHashMap<String, Customer>();
             for (var history : histories) {
+                IdentityRules.check(history).stream().findFirst().ifPresent(problem -> refuse(problem.message()));
                 refuseProblems(history);
                 new TakenIds(handle).refuse(history);
                 new CarWriter(handle).writeCar(history).ifPresent(customer -> changed.put(customer.id(), customer));

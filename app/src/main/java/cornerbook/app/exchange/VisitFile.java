@@ -1,6 +1,7 @@
 package cornerbook.app.exchange;
 
 import cornerbook.core.visit.CarHistory;
+import cornerbook.core.visit.IdentityRules;
 import cornerbook.core.visit.Problem;
 import cornerbook.core.visit.VisitRules;
 import java.io.IOException;
@@ -8,6 +9,7 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.StreamReadFeature;
@@ -94,7 +96,8 @@ public final class VisitFile {
         if (history.isEmpty()) {
             return new Refused(reader.problems());
         }
-        var broken = VisitRules.check(history.get(), today);
+        var broken = new ArrayList<>(IdentityRules.check(history.get()));
+        broken.addAll(VisitRules.check(history.get(), today));
         return broken.isEmpty() ? new Read(history.get()) : new Refused(broken);
     }
 

@@ -109,9 +109,9 @@ class VisitFilePropertyTest {
         double discNewMm = between(10, 40);
         return new AxleSpecification(
                 between(500, 2000),
-                pick("225/55R18", "P245/45R19", "7.00-15LT"),
-                random.nextInt(280),
-                pick("T", "H", "A8"),
+                pick("225/55R18", "P245/45R19", "LT265/70R17"),
+                50 + random.nextInt(76),
+                pick("T", "H", "Y"),
                 between(180, 400),
                 new BrakeSpecification(
                         pick(BrakeSpecification.Caliper.values()),
@@ -132,7 +132,7 @@ class VisitFilePropertyTest {
                     new Tyre(
                             word(),
                             corner.axle() == Axle.FRONT ? "225/55R18" : "245/50R18",
-                            random.nextInt(280),
+                            50 + random.nextInt(76),
                             "V",
                             maybe("1223"),
                             random.nextBoolean(),
