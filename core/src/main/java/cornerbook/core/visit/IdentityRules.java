@@ -41,16 +41,20 @@ public final class IdentityRules {
         }
         attempt("/vehicle/vin", () -> {
             var vin = Vin.parse(written);
-            if (isNorthAmerican(vehicle.jurisdiction()) && !vin.checkDigitFits()) {
+            if (hasCheckDigit(vehicle.jurisdiction(), vin) && !vin.checkDigitFits()) {
                 throw new IllegalArgumentException("VIN \"%s\" has \"%s\" at position 9, expected the check digit %s"
                         .formatted(vin, vin.symbols().charAt(8), vin.expectedCheckDigit()));
             }
         });
     }
 
-    /** Where position 9 is a check digit: 49 CFR 565 in the United States, its like in Canada (from memory). */
-    private static boolean isNorthAmerican(String jurisdiction) {
-        return jurisdiction.matches("(US|CA)(-.*)?");
+    /**
+     * Where position 9 is a check digit: in the United States (49 CFR 565) and Canada, its like there (from memory), on
+     * cars built in North America, whose VIN begins with 1 to 5. Cars that came from elsewhere may have anything there.
+     */
+    private static boolean hasCheckDigit(String jurisdiction, Vin vin) {
+        char region = vin.symbols().charAt(0);
+        return jurisdiction.matches("(US|CA)(-.*)?") && region >= '1' && region <= '5';
     }
 
     private void checkAxle(String where, AxleSpecification axle) {
