@@ -11,8 +11,9 @@ final class Axe {
     private Axe() {}
 
     static void assertNoViolation(Page page, String what) {
-        // A field half under a bar that stays on the screen counts as a small target, though a person scrolls it free.
-        page.evaluate("scrollTo({top: 0, behavior: 'instant'})");
+        // A field half under a bar that stays on the screen counts as a small target, though a person scrolls it free;
+        // that focus is never under a bar is tested on its own.
+        page.evaluate("document.querySelectorAll('.jump, .store').forEach(bar => bar.style.position = 'static')");
         var violations = new AxeBuilder(page)
                 .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"))
                 .analyze()
