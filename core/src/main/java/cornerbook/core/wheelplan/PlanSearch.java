@@ -21,9 +21,14 @@ final class PlanSearch {
     /** Share of the upper bound that is searched first; any share finds the same plan. */
     private static final double FIRST_GAP = 1e-3;
 
+    /** So many endings that cannot be put in order show that the rules on depth bind. */
+    private static final int MOST_OUT_OF_ORDER = 100;
+
     private final SetNumbers numbers;
     private final List<EndingSearch> bySeason = new ArrayList<>();
     private final List<SeasonOrder> orders = new ArrayList<>();
+
+    private int outOfOrder;
 
     private PlanSearch(SetNumbers numbers) {
         this.numbers = numbers;
@@ -66,21 +71,30 @@ final class PlanSearch {
             if (longest.isPresent()) {
                 return longest.map(this::evenWithFewestMoves);
             }
+            if (outOfOrder > MOST_OUT_OF_ORDER) {
+                return ForwardSearch.best(numbers);
+            }
             searched = target;
         }
         return Optional.empty();
     }
 
+    /** The longest ending that can be put in order; given up as empty when too many cannot. */
     private Optional<Ending> longest(double thousandKm, double searchedThousandKm) {
         var window = new Window(thousandKm, Double.POSITIVE_INFINITY, Integer.MAX_VALUE);
         var found = new ArrayDeque<Ending>();
         visit(window, ending -> {
-            if (ending.thousandKm < searchedThousandKm && canBeOrdered(ending)) {
+            if (ending.thousandKm >= searchedThousandKm) {
+                return;
+            }
+            if (canBeOrdered(ending)) {
                 found.push(ending);
                 window.thousandKm = Math.nextUp(ending.thousandKm);
+            } else if (++outOfOrder > MOST_OUT_OF_ORDER) {
+                window.thousandKm = Double.POSITIVE_INFINITY;
             }
         });
-        return Optional.ofNullable(found.peek());
+        return outOfOrder > MOST_OUT_OF_ORDER ? Optional.empty() : Optional.ofNullable(found.peek());
     }
 
     private Sequence evenWithFewestMoves(Ending longest) {

@@ -15,7 +15,7 @@ import java.util.Map;
  * and infinite where the season under p breaks a rule. Each N is worked out once for all endings.
  */
 final class SeasonOrder {
-    private static final byte IMPOSSIBLE = Byte.MAX_VALUE;
+    static final byte IMPOSSIBLE = Byte.MAX_VALUE;
 
     private final SetNumbers numbers;
     private final CountLayout layout;
@@ -39,7 +39,7 @@ final class SeasonOrder {
         int layer = layout.wholeSeasons();
         var order = new int[layer + 1];
         order[layer] = best(ending).assignment;
-        var ran = Ran.of(ending);
+        var ran = ran(ending);
         while (layer > 0) {
             int next = order[layer];
             int before = cheapestBefore(moves(layer, ran), next);
@@ -52,7 +52,7 @@ final class SeasonOrder {
     private Step best(Ending ending) {
         var best = new Step(-1, Integer.MAX_VALUE);
         int layer = layout.wholeSeasons();
-        byte[] before = layer == 0 ? null : moves(layer, Ran.of(ending));
+        byte[] before = layer == 0 ? null : moves(layer, ran(ending));
         for (int last : numbers.allowed) {
             if (ending.endsWith(last) && ending.keepsRules(last)) {
                 int moves = numbers.firstMoves[last];
@@ -70,9 +70,18 @@ final class SeasonOrder {
         return best;
     }
 
+    private static Ran ran(Ending ending) {
+        return new Ran(ending.counts(0), ending.counts(1), ending.counts(2), ending.counts(3));
+    }
+
     private int cheapestBefore(byte[] before, int next) {
+        return cheapestBefore(before, next, numbers.allowed);
+    }
+
+    /** The latest assignment from which {@code next} is reached with the fewest moves in all; rather none than another. */
+    static int cheapestBefore(byte[] before, int next, int[] allowed) {
         int cheapest = next;
-        for (int q : numbers.allowed) {
+        for (int q : allowed) {
             if (before[q] + Assignments.moves(q, next) < before[cheapest] + Assignments.moves(cheapest, next)) {
                 cheapest = q;
             }
@@ -112,50 +121,4 @@ final class SeasonOrder {
     }
 
     private record Step(int assignment, int moves) {}
-
-    /** What the four wheels have run; the fourth follows from the others, but is kept for its depth. */
-    private record Ran(long one, long two, long three, long four) {
-        static Ran of(Ending ending) {
-            return new Ran(ending.counts(0), ending.counts(1), ending.counts(2), ending.counts(3));
-        }
-
-        Ran less(CountLayout layout, int group, int assignment, SetNumbers numbers) {
-            return new Ran(
-                    one - season(layout, group, assignment, 0, numbers),
-                    two - season(layout, group, assignment, 1, numbers),
-                    three - season(layout, group, assignment, 2, numbers),
-                    four - season(layout, group, assignment, 3, numbers));
-        }
-
-        boolean has(CountLayout layout, int layer, int group, int assignment, SetNumbers numbers) {
-            for (int i = 0; i < Assignments.WHEELS; i++) {
-                int cornerClass = numbers.classOf[Assignments.corner(assignment, i)];
-                if (layout.count(counts(i), layer, group, cornerClass) == 0) {
-                    return false;
-                }
-            }
-            return true;
-        }
-
-        double[] leastMm(CountLayout layout, int layer) {
-            var least = new double[Assignments.WHEELS];
-            for (int i = 0; i < least.length; i++) {
-                least[i] = layout.leastMm(i, counts(i), layer);
-            }
-            return least;
-        }
-
-        private long counts(int wheel) {
-            return switch (wheel) {
-                case 0 -> one;
-                case 1 -> two;
-                case 2 -> three;
-                default -> four;
-            };
-        }
-
-        private static long season(CountLayout layout, int group, int assignment, int wheel, SetNumbers numbers) {
-            return layout.one(group, numbers.classOf[Assignments.corner(assignment, wheel)]);
-        }
-    }
 }
