@@ -5,9 +5,12 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.season.ChangeOver;
+import cornerbook.core.wear.PosteriorDraws;
+import cornerbook.core.wear.WearPosterior;
 import cornerbook.core.wheelplan.PlanRequest;
 import cornerbook.core.wheelplan.PlanRules;
 import cornerbook.core.wheelplan.RotationPattern;
+import cornerbook.core.wheelplan.WearScenario;
 import cornerbook.core.wheelplan.WheelPlan;
 import cornerbook.core.wheelplan.WheelPlanner;
 import cornerbook.core.wheelplan.WheelState;
@@ -18,12 +21,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
 
 /** Brings one wheel set of a car to the wheel planner: depths now, wear rates, sizes, and where each wheel ran last. */
 final class WheelPlanning {
     /** Seasons of one set that are planned ahead. */
     private static final int SEASONS = 4;
+    /** Enough for the ends of a 90 % interval to a few percent of its width. */
+    private static final int SCENARIOS = 200;
+
+    private static final long SEED = 1;
     /** A car that stands still still gets a plan. */
     private static final double LEAST_KM_PER_DAY = 0.1;
 
@@ -79,7 +87,35 @@ final class WheelPlanning {
         boolean directional = wheels.stream().anyMatch(WheelState::directional);
         boolean staggered = Set.copyOf(sizes.values()).size() > 1;
         return WheelPlanner.plan(
-                request, RotationPattern.customary(vehicle.drive(), directional, staggered), List.of());
+                request, RotationPattern.customary(vehicle.drive(), directional, staggered), scenarios(set, posterior));
+    }
+
+    /** Draws from what is known; the same set gives the same draws. */
+    private List<WearScenario> scenarios(WheelSet set, WearPosterior posterior) {
+        var random = new SplittableRandom(SEED);
+        var draws = new PosteriorDraws(posterior);
+        var scenarios = new ArrayList<WearScenario>();
+        for (int n = 0; n < SCENARIOS; n++) {
+            var draw = draws.next(random);
+            var depths = new ArrayList<List<Double>>();
+            for (int i = 0; i < set.wheels().size(); i++) {
+                int tyre = i;
+                var run = runs.run(visit, set.wheels().get(i).tag());
+                depths.add(List.of(Spot.values()).stream()
+                        .map(spot -> draw.depthMm(spot, tyre, run))
+                        .toList());
+            }
+            var rates = new EnumMap<Corner, List<Double>>(Corner.class);
+            for (var corner : Corner.values()) {
+                rates.put(
+                        corner,
+                        List.of(Spot.values()).stream()
+                                .map(spot -> draw.rateMmPer1000Km(spot, corner))
+                                .toList());
+            }
+            scenarios.add(new WearScenario(depths, rates));
+        }
+        return scenarios;
     }
 
     /** The season now until its change-over, then whole seasons, at the car's mean distance per day. */

@@ -79,8 +79,7 @@ final class ForwardSearch {
         if (season == numbers.seasons - 1 || reach < numbers.season[season]) {
             if (thousandKm >= aimThousandKm) {
                 var atLimit = new State(state.ran, worn(state, assignment, reach));
-                ends.add(new End(
-                        season, state, assignment, thousandKm, SetNumbers.spread(atLimit.leastMm), moves));
+                ends.add(new End(season, state, assignment, thousandKm, SetNumbers.spread(atLimit.leastMm), moves));
                 aimThousandKm = Math.max(aimThousandKm, thousandKm - PlanSearch.SAME_THOUSAND_KM);
             }
         } else if (mayStillReach(season + 1, atEnd.depthMm)) {
@@ -102,8 +101,7 @@ final class ForwardSearch {
         var depth = new double[Assignments.WHEELS][numbers.grooves];
         for (int i = 0; i < Assignments.WHEELS; i++) {
             for (int g = 0; g < numbers.grooves; g++) {
-                depth[i][g] =
-                        state.depthMm[i][g] - distance * numbers.rate[Assignments.corner(assignment, i)][g];
+                depth[i][g] = state.depthMm[i][g] - distance * numbers.rate[Assignments.corner(assignment, i)][g];
             }
         }
         return depth;
@@ -165,8 +163,7 @@ final class ForwardSearch {
         return order;
     }
 
-    private record End(
-            int season, State state, int assignment, double thousandKm, double spreadMm, int moves) {}
+    private record End(int season, State state, int assignment, double thousandKm, double spreadMm, int moves) {}
 
     /** Depths after what was run, and the fewest moves to it by the latest assignment. */
     private static final class State {

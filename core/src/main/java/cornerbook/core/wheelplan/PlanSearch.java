@@ -12,7 +12,7 @@ import java.util.function.Consumer;
  * The proven best sequence of assignments for one request, level by level: with K* the longest distance, the smallest
  * spread s* among the plans with K ≥ K* − 1 km, and the fewest moves among those with a spread up to s* + 0.01 mm.
  *
- * <p>Endings are searched from an upper bound of K downwards in steps that double, so that all that reach the step's
+ * <p>Endings are searched from an upper bound of K downwards in growing steps, so that all that reach the step's
  * distance are known and the best of them that can be put in order is the optimum.
  */
 final class PlanSearch {
@@ -44,6 +44,26 @@ final class PlanSearch {
         return numbers.spent() ? spent(numbers) : new PlanSearch(numbers).best();
     }
 
+    /** The best plan over as many of the seasons as the rules can be kept for; empty when not even for the first. */
+    static Optional<Planned> bestWithinRules(PlanRequest request) {
+        for (int seasons = request.seasonsThousandKm().size(); seasons > 0; seasons--) {
+            var shorter = request.withSeasons(seasons);
+            var best = best(shorter);
+            if (best.isPresent()) {
+                return Optional.of(new Planned(shorter, best.get()));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The rules each of which, left out alone, would let the request be planned; for a request that cannot be. */
+    static List<Rule> binding(PlanRequest request) {
+        return request.rules().kept().stream()
+                .filter(rule ->
+                        best(request.withRules(request.rules().without(rule))).isPresent())
+                .toList();
+    }
+
     /** A groove is at its limit already: no assignment adds distance, so the one with the fewest moves is left. */
     private static Optional<Sequence> spent(SetNumbers numbers) {
         var least = new double[Assignments.WHEELS];
@@ -65,7 +85,7 @@ final class PlanSearch {
         double bound = bound();
         double gap = FIRST_GAP * bound;
         double searched = Double.POSITIVE_INFINITY;
-        for (double target = bound; target > 0; gap *= 4) {
+        for (double target = bound; target > 0; gap *= 1.5) {
             target = Math.max(0, bound - gap);
             var longest = longest(target, searched);
             if (longest.isPresent()) {
@@ -158,6 +178,13 @@ final class PlanSearch {
     /** Without rules on depth each ending can be put in order: König's theorem on regular bipartite graphs. */
     private boolean canBeOrdered(Ending ending) {
         return !numbers.rulesOnDepth() || moves(ending) < Integer.MAX_VALUE;
+    }
+
+    /** A request, cut to the seasons that can be planned, and its best sequence. */
+    record Planned(PlanRequest request, Sequence sequence) {
+        int seasons() {
+            return request.seasonsThousandKm().size();
+        }
     }
 
     /**

@@ -35,14 +35,8 @@ public final class WheelPlanner {
      */
     public static Optional<WheelPlan> plan(
             PlanRequest request, List<RotationPattern> patterns, List<WearScenario> scenarios) {
-        for (int seasons = request.seasonsThousandKm().size(); seasons > 0; seasons--) {
-            var shorter = request.withSeasons(seasons);
-            var best = PlanSearch.best(shorter);
-            if (best.isPresent()) {
-                return Optional.of(explain(request, shorter, best.get(), patterns, scenarios));
-            }
-        }
-        return Optional.empty();
+        return PlanSearch.bestWithinRules(request)
+                .map(planned -> explain(request, planned.request(), planned.sequence(), patterns, scenarios));
     }
 
     private static WheelPlan explain(
@@ -95,16 +89,25 @@ public final class WheelPlanner {
                 reasons);
     }
 
-    /** A rule on depth costs nothing when the plan gets as far as any could without it. */
     private static List<RuleCost> costs(PlanRequest request, Sequence best) {
         var costs = new ArrayList<RuleCost>();
         for (var rule : request.rules().kept()) {
-            PlanSearch.best(request.withRules(request.rules().without(rule)))
-                    .map(free -> THOUSAND * (free.thousandKm() - best.thousandKm()))
+            var free = request.withRules(request.rules().without(rule));
+            if (!restricts(rule, request, free)) {
+                continue;
+            }
+            PlanSearch.best(free)
+                    .map(sequence -> THOUSAND * (sequence.thousandKm() - best.thousandKm()))
                     .filter(costKm -> costKm > WORTH_SAYING_KM)
                     .ifPresent(costKm -> costs.add(new RuleCost(rule, costKm)));
         }
         return costs;
+    }
+
+    /** A rule of sides or sizes that bars no assignment costs nothing and is not searched without. */
+    private static boolean restricts(Rule rule, PlanRequest request, PlanRequest free) {
+        boolean onPlace = rule == Rule.DIRECTIONAL || rule == Rule.SIZE;
+        return !onPlace || new SetNumbers(free).allowed.length > new SetNumbers(request).allowed.length;
     }
 
     private static List<SeasonPlan> seasonPlans(PlanRequest request, SetNumbers numbers, Sequence sequence) {

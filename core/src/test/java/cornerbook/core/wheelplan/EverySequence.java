@@ -23,9 +23,7 @@ final class EverySequence {
 
     /** The best level by level, each with the band of the levels before; empty when no sequence keeps the rules. */
     static Optional<Outcome> best(PlanRequest request) {
-        var every = new EverySequence(request);
-        every.extend();
-        var outcomes = every.outcomes;
+        var outcomes = outcomes(request);
         if (outcomes.isEmpty()) {
             return Optional.empty();
         }
@@ -40,6 +38,13 @@ final class EverySequence {
                 .min()
                 .orElseThrow();
         return Optional.of(new Outcome(longest, even, moves));
+    }
+
+    /** What each sequence that keeps the rules comes to. */
+    static List<Outcome> outcomes(PlanRequest request) {
+        var every = new EverySequence(request);
+        every.extend();
+        return every.outcomes;
     }
 
     /** What these assignments come to, or empty when they break a rule. */
