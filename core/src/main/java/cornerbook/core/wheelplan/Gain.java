@@ -15,14 +15,25 @@ public record Gain(
         double otherKm,
         double gainKm,
         @Nullable Interval interval) {
+    /** The gain to tell people: the median of the scenarios, or that at the mean values where none were given. */
+    public double likelyKm() {
+        return interval == null ? gainKm : interval.medianKm();
+    }
+
+    /** Whether the gain may as well be none. */
+    public boolean mayBeNone() {
+        return interval == null ? Math.abs(gainKm) < 1 : interval.includesZero();
+    }
+
     /**
      * The middle 90 % of the scenarios.
      *
      * @param lowKm 5 % gain less
+     * @param medianKm half gain more; less than the gain at the mean values, which the plan was chosen by
      * @param highKm 5 % gain more
      * @param scenarios how many there were
      */
-    public record Interval(double lowKm, double highKm, int scenarios) {
+    public record Interval(double lowKm, double medianKm, double highKm, int scenarios) {
         /** Whether the gain may as well be none. */
         public boolean includesZero() {
             return lowKm <= 0 && highKm >= 0;

@@ -37,7 +37,8 @@ final class Gains {
                                 - SequenceDrive.of(scenario, other).thousandKm()))
                 .sorted()
                 .toArray();
-        return new Interval(quantile(gainsKm, TAIL), quantile(gainsKm, 1 - TAIL), gainsKm.length);
+        return new Interval(
+                quantile(gainsKm, TAIL), quantile(gainsKm, 0.5), quantile(gainsKm, 1 - TAIL), gainsKm.length);
     }
 
     /** Linear between the order statistics, the first at 0 and the last at 1. */

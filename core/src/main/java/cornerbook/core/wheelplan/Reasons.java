@@ -16,7 +16,7 @@ final class Reasons {
             return say(
                     "Moving wheels would gain about %,.0f km%s, which may as well be nothing, so each wheel goes back to"
                             + " where it ran.",
-                    gain.gainKm(), between(gain.interval()));
+                    gain.likelyKm(), between(gain.interval()));
         }
         if (best.moves() == 0) {
             return "No move lets the set run longer, so each wheel goes back to where it ran.";
@@ -24,7 +24,7 @@ final class Reasons {
         if (gain.gainKm() >= SAME_KM) {
             return say(
                     "The set runs about %,.0f km longer than with each wheel where it ran%s.",
-                    gain.gainKm(), between(gain.interval()));
+                    gain.likelyKm(), between(gain.interval()));
         }
         if (gain.gainKm() > -SAME_KM) {
             return "The set runs as far either way; this way its depths end closer together.";
@@ -32,17 +32,26 @@ final class Reasons {
         return say("Leaving each wheel where it ran would get %,.0f km farther, but breaks a rule.", -gain.gainKm());
     }
 
+    /** Said where the first season's wheels stay and later ones' move. */
+    static String later(int seasonsUntilMove) {
+        return say(
+                "No wheel moves now: the gain comes from moving wheels %s.",
+                seasonsUntilMove == 1 ? "at the next fitting" : "in " + seasonsUntilMove + " seasons");
+    }
+
     static String pattern(Gain gain) {
-        if (Math.abs(gain.gainKm()) < SAME_KM) {
-            return say("With %s at each change-over the set runs as far.", gain.over());
+        if (gain.mayBeNone()) {
+            return say(
+                    "With %s at each change-over the set may well run as far%s.",
+                    gain.over(), between(gain.interval()));
         }
-        return gain.gainKm() > 0
+        return gain.likelyKm() > 0
                 ? say(
-                        "The best plan runs about %,.0f km longer than %s at each change-over%s.",
-                        gain.gainKm(), gain.over(), between(gain.interval()))
+                        "The plan runs about %,.0f km longer than %s at each change-over%s.",
+                        gain.likelyKm(), gain.over(), between(gain.interval()))
                 : say(
                         "With %s at each change-over the set would get %,.0f km farther, but that breaks a rule.",
-                        gain.over(), -gain.gainKm());
+                        gain.over(), -gain.likelyKm());
     }
 
     static String cost(RuleCost cost) {
@@ -66,7 +75,7 @@ final class Reasons {
     private static String between(@Nullable Interval interval) {
         return interval == null
                 ? ""
-                : say(" (90 %% of the cases between %,.0f and %,.0f km)", interval.lowKm(), interval.highKm());
+                : say(" (difference in 90 %% of the cases between %,.0f and %,.0f km)", interval.lowKm(), interval.highKm());
     }
 
     private static String say(String format, Object... values) {

@@ -64,6 +64,13 @@ public final class WheelPlanner {
         int seasons = request.seasonsThousandKm().size();
         var reasons = new ArrayList<String>();
         reasons.add(Reasons.choice(best, gain, stays));
+        if (!stays && best.moves() > 0 && numbers.firstMoves[best.assignments().getFirst()] == 0) {
+            int first = 1;
+            while (best.assignments().get(first).equals(best.assignments().getFirst())) {
+                first++;
+            }
+            reasons.add(Reasons.later(first));
+        }
         for (int i = 1; i < all.size(); i++) {
             reasons.add(Reasons.pattern(all.get(i)));
         }
