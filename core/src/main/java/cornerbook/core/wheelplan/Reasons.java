@@ -75,7 +75,9 @@ final class Reasons {
     private static String between(@Nullable Interval interval) {
         return interval == null
                 ? ""
-                : say(" (difference in 90 %% of the cases between %,.0f and %,.0f km)", interval.lowKm(), interval.highKm());
+                : say(
+                        " (difference in 90 %% of the cases between %,.0f and %,.0f km)",
+                        interval.lowKm(), interval.highKm());
     }
 
     private static String say(String format, Object... values) {
