@@ -38,7 +38,7 @@ public class WearBenchmark {
     private static final double LIMIT_MM = 4;
     private static final double CONFIDENCE = 0.9;
     private static final double MOST_DAYS = 1461;
-    private static final List<NewDepth> NEW_DEPTHS = Collections.nCopies(4, NewDepth.even(8));
+    private static final List<NewDepth> NEW_DEPTHS = Collections.nCopies(4, NewDepth.stated(8));
 
     private final WearModel model = new WearModel(WearParameters.defaults(DriveLayout.ALL));
     private final DistancePerDay distance = new DistancePerDay(42, 9);

@@ -11,13 +11,9 @@ import java.util.List;
  *   mean = (κ0/s² + Σ x_i/τ²) / (1/s² + n/τ²),   variance = 1/(1/s² + n/τ²) + τ²
  * </pre>
  *
- * Defaults κ0 = 40, s = 15, τ = 8 km per day: common practice, no source.
+ * (conjugate normal model), κ0, s and τ as a {@link DistancePrior} has them.
  */
 public final class DistanceHistory {
-    private static final double PRIOR_MEAN_KM = 40;
-    private static final double PRIOR_SD_KM = 15;
-    private static final double SEASON_SD_KM = 8;
-
     private DistanceHistory() {}
 
     /**
@@ -25,13 +21,15 @@ public final class DistanceHistory {
      *
      * @param seasonsKmPerDay average of each past season of this kind; empty when the car is new to the book
      */
-    public static DistancePerDay next(List<Double> seasonsKmPerDay) {
-        double precision = 1 / (PRIOR_SD_KM * PRIOR_SD_KM);
-        double weighted = PRIOR_MEAN_KM * precision;
+    public static DistancePerDay next(List<Double> seasonsKmPerDay, DistancePrior prior) {
+        double carVariance = prior.carSdKm() * prior.carSdKm();
+        double seasonVariance = prior.seasonSdKm() * prior.seasonSdKm();
+        double precision = 1 / carVariance;
+        double weighted = prior.meanKm() * precision;
         for (double season : seasonsKmPerDay) {
-            precision += 1 / (SEASON_SD_KM * SEASON_SD_KM);
-            weighted += season / (SEASON_SD_KM * SEASON_SD_KM);
+            precision += 1 / seasonVariance;
+            weighted += season / seasonVariance;
         }
-        return new DistancePerDay(weighted / precision, Math.sqrt(1 / precision + SEASON_SD_KM * SEASON_SD_KM));
+        return new DistancePerDay(weighted / precision, Math.sqrt(1 / precision + seasonVariance));
     }
 }

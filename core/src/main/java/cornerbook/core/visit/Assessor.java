@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
 /** Turns a car with its visits into findings. Stateless: the same history, limits and visit give the same findings. */
 public final class Assessor {
     private final LimitTable limits;
+    private final Knowledge knowledge;
 
     /**
      * An assessor by these limits.
@@ -23,7 +24,13 @@ public final class Assessor {
      * @param limits rows of the limits file; a row with jurisdiction "*" must stand for each kind that is judged
      */
     public Assessor(List<Limit> limits) {
+        this(limits, Knowledge.NONE);
+    }
+
+    /** The same with what the book has learned from all its cars. */
+    public Assessor(List<Limit> limits, Knowledge knowledge) {
         this.limits = new LimitTable(limits);
+        this.knowledge = knowledge;
     }
 
     /**
@@ -35,7 +42,7 @@ public final class Assessor {
         var visit = history.getVisit(visitId);
         var visits = history.visits().subList(0, history.visits().indexOf(visit) + 1);
         var vehicle = history.vehicle();
-        var runs = new RunHistory(history, visits);
+        var runs = new RunHistory(history, visits, knowledge);
         var readings = new CurrentReadings(visit);
         var notJudged = new ArrayList<String>();
         var findings = new ArrayList<Finding>();
@@ -46,7 +53,7 @@ public final class Assessor {
         var comingOff = findSet(history, visit.arrivedOn())
                 .filter(set -> goingOn.filter(set::equals).isEmpty());
         var nextVisit = nextVisit(visit, goingOn.map(WheelSet::season).orElse(SeasonKind.ALL_SEASON));
-        var forecaster = new TreadForecaster(history, visits, visit, runs);
+        var forecaster = new TreadForecaster(history, visits, visit, runs, knowledge);
         var judge = new SetJudge(vehicle, visit, limits, forecaster, runs, readings);
         @Nullable WheelPlan plan = null;
         if (goingOn.isPresent()) {

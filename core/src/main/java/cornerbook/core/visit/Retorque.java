@@ -32,7 +32,7 @@ public record Retorque(String visitId, double dueOdometerKm, LocalDate dueDate, 
                 .map(WheelSet::season)
                 .orElse(SeasonKind.ALL_SEASON);
         double kmPerDay =
-                Math.max(1, new RunHistory(history, until).next(season).meanKm());
+                Math.max(1, new RunHistory(history, until, Knowledge.NONE).next(season).meanKm());
         return Optional.of(new Retorque(
                 visit.id(),
                 visit.odometerKm() + fastener.retorqueAfterKm(),

@@ -22,9 +22,11 @@ final class RunHistory {
     private final Map<String, Map<String, CornerDistances>> runByVisit = new HashMap<>();
     private final Map<String, Corner> lastCorner = new HashMap<>();
     private final Map<SeasonKind, List<Double>> kmPerDay = new HashMap<>();
+    private final Knowledge knowledge;
     private final List<Double> kmPerDayAll = new ArrayList<>();
 
-    RunHistory(CarHistory history, List<Visit> visits) {
+    RunHistory(CarHistory history, List<Visit> visits, Knowledge knowledge) {
+        this.knowledge = knowledge;
         var run = new HashMap<String, CornerDistances>();
         @Nullable Visit before = null;
         for (var visit : visits) {
@@ -54,12 +56,17 @@ final class RunHistory {
     }
 
     DistancePerDay next(SeasonKind season) {
-        return DistanceHistory.next(seasons(season));
+        return DistanceHistory.next(seasons(season), knowledge.distance(season));
     }
 
     /** Average of each past season of that kind, or of all seasons while there is none of it. */
     List<Double> seasons(SeasonKind season) {
         return kmPerDay.getOrDefault(season, kmPerDayAll);
+    }
+
+    /** Average of each past season of that kind. */
+    List<Double> seasonsOfKind(SeasonKind season) {
+        return kmPerDay.getOrDefault(season, List.of());
     }
 
     private void countDays(CarHistory history, Visit before, Visit visit, double distanceKm) {

@@ -10,17 +10,16 @@ import cornerbook.core.wear.NewDepth;
 import cornerbook.core.wear.Placement;
 import cornerbook.core.wear.SetOutlook;
 import cornerbook.core.wear.TreadReading;
+import cornerbook.core.wear.WearHistory;
 import cornerbook.core.wear.WearModel;
 import cornerbook.core.wear.WearParameters;
 import cornerbook.core.wear.WearPosterior;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** Brings one wheel set of a car to the wear model, and the model's answer back to corners and dates. */
@@ -40,13 +39,15 @@ final class TreadForecaster {
     private final List<Visit> visits;
     private final Visit today;
     private final RunHistory runs;
+    private final Knowledge knowledge;
     private final Map<String, CurrentReadings> currentByVisit = new HashMap<>();
 
-    TreadForecaster(CarHistory history, List<Visit> visits, Visit today, RunHistory runs) {
+    TreadForecaster(CarHistory history, List<Visit> visits, Visit today, RunHistory runs, Knowledge knowledge) {
         this.history = history;
         this.visits = visits;
         this.today = today;
         this.runs = runs;
+        this.knowledge = knowledge;
     }
 
     private CurrentReadings current(Visit visit) {
@@ -55,8 +56,21 @@ final class TreadForecaster {
 
     /** Posterior of the set after every reading until this visit. */
     WearPosterior posterior(WheelSet set) {
+        var wear = wearHistory(set);
+        var parameters = knowledge.wear()
+                .find(wear.drive(), wear.season(), wear.tyreModel())
+                .map(row -> row.learned().parameters())
+                .orElse(WearParameters.defaults(wear.drive()));
+        return new WearModel(parameters).fit(wear.newDepths(), wear.readings());
+    }
+
+    /** All readings of the set until this visit, as the wear model takes them. */
+    WearHistory wearHistory(WheelSet set) {
         var tags = set.wheels().stream().map(Wheel::tag).toList();
-        var newDepths = set.wheels().stream().map(this::newDepth).toList();
+        var models = set.wheels().stream()
+                .map(wheel -> wheel.tyre().model())
+                .distinct()
+                .toList();
         var readings = new ArrayList<TreadReading>();
         for (var visit : visits) {
             for (var reading : current(visit).all(Measure.TREAD_DEPTH)) {
@@ -67,29 +81,24 @@ final class TreadForecaster {
                 }
             }
         }
-        return new WearModel(WearParameters.defaults(history.vehicle().drive())).fit(newDepths, readings);
+        return new WearHistory(
+                history.vehicle().id(),
+                history.vehicle().drive(),
+                set.season(),
+                models.size() == 1 ? models.getFirst() : null,
+                set.wheels().stream().map(this::newDepth).toList(),
+                readings);
     }
 
-    /**
-     * The stated depth, unless the tyre came into the book used: then a groove's first reading, taken before the tyre
-     * ran in the book, is what it had.
-     */
+    /** The stated depth, unless a reading taken before the tyre ran in the book shows that it came used. */
     private NewDepth newDepth(Wheel wheel) {
-        var depths = new EnumMap<Spot, Double>(Spot.class);
-        for (var spot : Spot.values()) {
-            depths.put(spot, wheel.tyre().newDepthMm());
-        }
-        visits.stream()
+        double statedMm = wheel.tyre().newDepthMm();
+        boolean used = visits.stream()
                 .filter(visit -> runs.run(visit, wheel.tag()).total() == 0)
                 .flatMap(visit -> current(visit).all(Measure.TREAD_DEPTH).stream())
-                .filter(reading -> wheel.tag().equals(reading.wheelTag()) && reading.spot() != null)
-                .filter(reading -> reading.value() > 0
-                        && Math.abs(reading.value() - wheel.tyre().newDepthMm()) > USED_FROM_MM)
-                .forEach(reading -> depths.put(Objects.requireNonNull(reading.spot()), reading.value()));
-        return new NewDepth(
-                Objects.requireNonNull(depths.get(Spot.INNER)),
-                Objects.requireNonNull(depths.get(Spot.CENTRE)),
-                Objects.requireNonNull(depths.get(Spot.OUTER)));
+                .filter(reading -> wheel.tag().equals(reading.wheelTag()))
+                .anyMatch(reading -> Math.abs(reading.value() - statedMm) > USED_FROM_MM);
+        return used ? NewDepth.unknown(statedMm) : NewDepth.stated(statedMm);
     }
 
     /** Whether any groove of the set was ever read. */

@@ -52,6 +52,15 @@ final class CholeskyFactor {
         return new GaussianPosterior(this, right);
     }
 
+    /** Logarithm of the determinant of A. */
+    double logDeterminant() {
+        double log = 0;
+        for (int i = 0; i < size; i++) {
+            log += 2 * Math.log(lower[i * size + i]);
+        }
+        return log;
+    }
+
     /** Element of A⁻¹. */
     double inverse(int row, int column) {
         return inverse[row * size + column];

@@ -1,6 +1,5 @@
 package cornerbook.core.wear;
 
-import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import java.util.ArrayList;
@@ -11,11 +10,10 @@ import java.util.List;
  * N(d_new, s_d²) and r_c = m_c (1 + u + v_c). All is Gaussian, so the posterior is exact:
  *
  * <pre>
- *   A = P0 + Xᵀ X / σ²,   A · mean = P0 · µ0 + Xᵀ y / σ²,   covariance = A⁻¹          (1)
- *   prior precision of the rates = M⁻¹ (I/ω_v² − ω_u² / (ω_v² (ω_v² + 4 ω_u²)) · 1 1ᵀ) M⁻¹   (2)
+ *   A = P0 + Xᵀ X / σ²,   A · mean = P0 · µ0 + Xᵀ y / σ²,   covariance = A⁻¹
  * </pre>
  *
- * with M = diag(m_c); (2) by the Sherman–Morrison formula. Grooves that were read together share one Cholesky factor.
+ * with the prior of the rates as {@link RatePrior} has it. Grooves that were read together share one Cholesky factor.
  * Assumes that wear is linear in distance at a corner and that grooves are independent given the prior. Derivation and
  * checks: docs/methods/wear.md. Accurate to about 1e-12 relative.
  */
@@ -23,9 +21,11 @@ public final class WearModel {
     private static final int CORNERS = Corner.values().length;
 
     private final WearParameters parameters;
+    private final RatePrior prior;
 
     public WearModel(WearParameters parameters) {
         this.parameters = parameters;
+        this.prior = new RatePrior(parameters);
     }
 
     /**
@@ -46,8 +46,8 @@ public final class WearModel {
             var shared = g > 0 && sameDesign(byGroove.get(g - 1), byGroove.get(g))
                     ? posteriors.get(g - 1).factor()
                     : null;
-            var factor = shared != null ? shared : factor(tyres, byGroove.get(g));
-            posteriors.add(factor.solve(rightHandSide(Spot.values()[g], newDepths, byGroove.get(g))));
+            var factor = shared != null ? shared : factor(newDepths, byGroove.get(g));
+            posteriors.add(factor.solve(rightHandSide(newDepths, byGroove.get(g))));
         }
         return new WearPosterior(tyres, posteriors);
     }
@@ -66,7 +66,8 @@ public final class WearModel {
         return found;
     }
 
-    private static boolean sameDesign(List<TreadReading> one, List<TreadReading> other) {
+    /** Whether the same tyres were read after the same distances, in the same order. */
+    static boolean sameDesign(List<TreadReading> one, List<TreadReading> other) {
         if (one.size() != other.size()) {
             return false;
         }
@@ -80,15 +81,16 @@ public final class WearModel {
         return true;
     }
 
-    private CholeskyFactor factor(int tyres, List<TreadReading> readings) {
+    private CholeskyFactor factor(List<NewDepth> newDepths, List<TreadReading> readings) {
+        int tyres = newDepths.size();
         int size = tyres + CORNERS;
         var precision = new double[size * size];
         for (int t = 0; t < tyres; t++) {
-            precision[t * size + t] = 1 / square(parameters.newDepthSdMm());
+            precision[t * size + t] = 1 / square(newDepths.get(t).sdMm(parameters));
         }
         for (int c = 0; c < CORNERS; c++) {
             for (int k = 0; k < CORNERS; k++) {
-                precision[(tyres + c) * size + tyres + k] = ratePrecision(c, k);
+                precision[(tyres + c) * size + tyres + k] = prior.precision(c, k);
             }
         }
         double weight = 1 / square(parameters.readingSdMm());
@@ -107,16 +109,14 @@ public final class WearModel {
         return CholeskyFactor.ofLowerTriangle(precision, size);
     }
 
-    private double[] rightHandSide(Spot groove, List<NewDepth> newDepths, List<TreadReading> readings) {
+    private double[] rightHandSide(List<NewDepth> newDepths, List<TreadReading> readings) {
         int tyres = newDepths.size();
         var right = new double[tyres + CORNERS];
         for (int t = 0; t < tyres; t++) {
-            right[t] = newDepths.get(t).at(groove) / square(parameters.newDepthSdMm());
+            right[t] = newDepths.get(t).depthMm() / square(newDepths.get(t).sdMm(parameters));
         }
         for (int c = 0; c < CORNERS; c++) {
-            for (int k = 0; k < CORNERS; k++) {
-                right[tyres + c] += ratePrecision(c, k) * meanRate(k);
-            }
+            right[tyres + c] = prior.weightedMean(c);
         }
         double weight = 1 / square(parameters.readingSdMm());
         var run = new double[CORNERS];
@@ -128,18 +128,6 @@ public final class WearModel {
             }
         }
         return right;
-    }
-
-    /** Equation (2). */
-    private double ratePrecision(int corner, int other) {
-        double vehicle = square(parameters.vehicleSpread());
-        double own = square(parameters.cornerSpread());
-        double unscaled = (corner == other ? 1 / own : 0) - vehicle / (own * (own + CORNERS * vehicle));
-        return unscaled / (meanRate(corner) * meanRate(other));
-    }
-
-    private double meanRate(int corner) {
-        return parameters.rate(corner < 2 ? Axle.FRONT : Axle.REAR);
     }
 
     private static void distances(CornerDistances run, double[] into) {

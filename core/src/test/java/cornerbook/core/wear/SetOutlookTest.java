@@ -25,7 +25,7 @@ class SetOutlookTest {
 
     /** By sampling with Hipparchus' correlated Gaussian generator (4.0.3) from the posterior's own moments. */
     @ParameterizedTest
-    @CsvSource({"1, 60", "1, 120", "1, 180", "2, 90", "2, 150", "3, 100", "3, 200", "4, 140"})
+    @CsvSource({"1, 60", "1, 180", "2, 90", "3, 200", "4, 140"})
     void probabilityEqualsSampling(long seed, double days) {
         var posterior = posterior(seed);
         var placements = placements();
@@ -33,7 +33,7 @@ class SetOutlookTest {
 
         double sampled = sample(posterior, placements, days);
 
-        assertThat(ours).isCloseTo(sampled, within(0.01));
+        assertThat(ours).isCloseTo(sampled, within(0.003));
     }
 
     @Test
@@ -78,7 +78,7 @@ class SetOutlookTest {
             }
         }
         return new WearModel(WearParameters.defaults(DriveLayout.ALL))
-                .fit(Collections.nCopies(4, NewDepth.even(8)), readings);
+                .fit(Collections.nCopies(4, NewDepth.stated(8)), readings);
     }
 
     private static List<Placement> placements() {
@@ -89,7 +89,7 @@ class SetOutlookTest {
 
     private static double sample(WearPosterior posterior, List<Placement> placements, double days) {
         var generator = new GaussianRandomGenerator(new Well19937c(20_261_101));
-        int draws = 200_000;
+        int draws = 400_000;
         var holds = new boolean[draws];
         Arrays.fill(holds, true);
         var distances = new double[draws];

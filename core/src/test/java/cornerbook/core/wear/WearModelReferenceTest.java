@@ -35,7 +35,7 @@ class WearModelReferenceTest {
         var readings = sixSeasons(random);
 
         var posterior = new WearModel(parameters)
-                .fit(newDepthsMm.stream().map(NewDepth::even).toList(), readings);
+                .fit(newDepthsMm.stream().map(NewDepth::stated).toList(), readings);
 
         for (var groove : Spot.values()) {
             var regression = leastSquares(parameters, newDepthsMm, readings, groove);
