@@ -4,6 +4,7 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.visit.CarHistory;
 import cornerbook.core.visit.Customer;
 import cornerbook.core.visit.IdentityRules;
+import cornerbook.core.visit.Knowledge;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
 import cornerbook.core.visit.StoredWheelCheck;
@@ -63,6 +64,21 @@ public final class Book implements AutoCloseable {
     /** Writes a copy of the whole book to a file that is not there yet. */
     public void backup(Path targetFile) {
         BookBackup.write(store, targetFile);
+    }
+
+    /** What was learned last; nothing when it never was. */
+    public Knowledge knowledge() {
+        return store.read(handle -> new KnowledgeTables(handle).read());
+    }
+
+    /** Learns from all cars and keeps it, in place of what was learned before. */
+    public Knowledge learn(LocalDate today) {
+        var knowledge = Knowledge.learn(listHistories(), today);
+        store.write(handle -> {
+            new KnowledgeTables(handle).replace(knowledge);
+            return knowledge;
+        });
+        return knowledge;
     }
 
     /** What is wrong with the book, one sentence each; empty when it is sound. */

@@ -83,6 +83,7 @@ final class Assess implements Runnable {
                             .formatted(retorque.torqueNm(), retorque.dueOdometerKm(), retorque.dueDate()),
                     lines);
         }
+        assessment.doubted().forEach(doubt -> add("Read again: ", doubt.question(), lines));
         assessment.notJudged().forEach(words -> add("Not judged: ", words, lines));
         add("Next visit: ", assessment.nextVisit().toString(), lines);
         return lines;

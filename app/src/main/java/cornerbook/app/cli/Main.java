@@ -49,6 +49,8 @@ public final class Main {
                 .addSubcommand(new Export(out))
                 .addSubcommand(new Backup(out))
                 .addSubcommand(new Restore(out))
+                .addSubcommand(new Learn(out))
+                .addSubcommand(new Calibrate(out))
                 .addSubcommand(new Check(out, err))
                 .addSubcommand(new Completion(out));
         line.setOut(out).setErr(err).setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));

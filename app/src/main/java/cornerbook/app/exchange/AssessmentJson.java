@@ -5,6 +5,7 @@ import cornerbook.core.visit.Assessment;
 import cornerbook.core.visit.Finding;
 import cornerbook.core.visit.Retorque;
 import cornerbook.core.visit.SetForecast;
+import cornerbook.core.visit.TreadPrediction;
 import cornerbook.core.wheelplan.WheelPlan;
 import java.time.LocalDate;
 import java.util.List;
@@ -42,7 +43,8 @@ public final class AssessmentJson {
                 assessment.forecasts(),
                 assessment.plan(),
                 assessment.retorque(),
-                assessment.notJudged());
+                assessment.notJudged(),
+                assessment.doubted().stream().map(TreadPrediction::question).toList());
         return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(file) + "\n";
     }
 
@@ -60,5 +62,6 @@ public final class AssessmentJson {
             List<SetForecast> forecasts,
             @Nullable WheelPlan plan,
             @Nullable Retorque retorque,
-            List<String> notJudged) {}
+            List<String> notJudged,
+            List<String> readAgain) {}
 }

@@ -55,7 +55,8 @@ public final class CornerbookServer {
                 .maxPayloadSize(Form.LARGEST_BYTES)
                 .shutdownHook(false)
                 .shutdownGracePeriod(Duration.ofMillis(200))
-                .routing(routing -> route(routing, pages, new Desk(book, assessor, clock), sheet))
+                .routing(routing ->
+                        route(routing, pages, new Desk(book, new Learning(book, assessor, clock), clock), sheet))
                 .build();
         server.start();
         if (!server.isRunning()) {

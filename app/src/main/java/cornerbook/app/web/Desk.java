@@ -10,7 +10,11 @@ import java.time.LocalDate;
 import java.util.Optional;
 
 /** What every page works with: the book, the assessor and the day. */
-record Desk(Book book, Assessor assessor, Clock clock) {
+record Desk(Book book, Learning learning, Clock clock) {
+    Assessor assessor() {
+        return learning.assessor();
+    }
+
     LocalDate today() {
         return LocalDate.now(clock);
     }
@@ -35,6 +39,6 @@ record Desk(Book book, Assessor assessor, Clock clock) {
         return history.visits().isEmpty()
                 ? Optional.empty()
                 : Optional.of(
-                        assessor.assess(history, history.visits().getLast().id()));
+                        assessor().assess(history, history.visits().getLast().id()));
     }
 }

@@ -62,6 +62,7 @@ final class EntryHandler {
                 var visitId = open.visit().id();
                 desk.book().recordLeaving(visitId, leaving.chosen(), identities);
                 desk.book().addReadings(visitId, readings);
+                desk.learning().learnSoon();
                 Pages.redirect(response, Links.saved(visitId, readings.size(), Map.of()) + "#leaving");
                 return;
             } catch (BookException e) {

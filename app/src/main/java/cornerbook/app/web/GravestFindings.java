@@ -1,36 +1,37 @@
 package cornerbook.app.web;
 
-import cornerbook.core.visit.Assessment;
+import cornerbook.core.visit.Assessor;
 import cornerbook.core.visit.CarHistory;
 import cornerbook.core.visit.Finding;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
  * The gravest finding of each car's latest visit. A list shows all cars at once, so a car is judged again only when
- * something in its history has changed; as the same history always gives the same findings, nothing else can age.
+ * something in its history or the assessor has changed; the same of both always give the same findings.
  */
 final class GravestFindings {
-    private final Function<CarHistory, Optional<Assessment>> assessor;
+    private final Desk desk;
     private final Map<String, Judged> judgedByCar = new ConcurrentHashMap<>();
 
-    GravestFindings(Function<CarHistory, Optional<Assessment>> assessor) {
-        this.assessor = assessor;
+    GravestFindings(Desk desk) {
+        this.desk = desk;
     }
 
-    private record Judged(CarHistory history, @Nullable Finding gravest) {}
+    private record Judged(
+            CarHistory history, Assessor assessor, @Nullable Finding gravest) {}
 
     /** Null when nothing was judged. */
     @Nullable
     Finding of(CarHistory history) {
+        var assessor = desk.assessor();
         var known = judgedByCar.get(history.vehicle().id());
-        if (known == null || !known.history().equals(history)) {
+        if (known == null || known.assessor() != assessor || !known.history().equals(history)) {
             known = new Judged(
                     history,
-                    assessor.apply(history)
+                    assessor,
+                    desk.assessLatest(history)
                             .flatMap(
                                     assessment -> assessment.findings().stream().findFirst())
                             .orElse(null));

@@ -63,7 +63,8 @@ public record DistancePrior(double meanKm, double carSdKm, double seasonSdKm, in
                 }
             }
             double nextMean = means / (defaultAsCars + cars.size());
-            double ofCars = squares - 2 * nextMean * (means - defaultAsCars * DEFAULT.meanKm)
+            double ofCars = squares
+                    - 2 * nextMean * (means - defaultAsCars * DEFAULT.meanKm)
                     + cars.size() * nextMean * nextMean;
             double ofDefault = defaultAsCars
                     * (DEFAULT.carSdKm * DEFAULT.carSdKm + (DEFAULT.meanKm - nextMean) * (DEFAULT.meanKm - nextMean));

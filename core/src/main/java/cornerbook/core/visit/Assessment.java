@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param plan where each wheel of the set going on belongs; null when no four wheels go on
  * @param retorque null when no wheel went on
  * @param notJudged what could not be judged, and what is missing for it
+ * @param doubted readings that the wear model finds incredible; they count all the same
  */
 public record Assessment(
         CarHistory history,
@@ -23,10 +24,12 @@ public record Assessment(
         List<SetForecast> forecasts,
         @Nullable WheelPlan plan,
         @Nullable Retorque retorque,
-        List<String> notJudged) {
+        List<String> notJudged,
+        List<TreadPrediction> doubted) {
     public Assessment {
         findings = List.copyOf(findings);
         forecasts = List.copyOf(forecasts);
         notJudged = List.copyOf(notJudged);
+        doubted = List.copyOf(doubted);
     }
 }

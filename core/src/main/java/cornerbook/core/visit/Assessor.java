@@ -24,13 +24,24 @@ public final class Assessor {
      * @param limits rows of the limits file; a row with jurisdiction "*" must stand for each kind that is judged
      */
     public Assessor(List<Limit> limits) {
-        this(limits, Knowledge.NONE);
+        this(new LimitTable(limits), Knowledge.NONE);
+    }
+
+    private Assessor(LimitTable limits, Knowledge knowledge) {
+        this.limits = limits;
+        this.knowledge = knowledge;
     }
 
     /** The same with what the book has learned from all its cars. */
-    public Assessor(List<Limit> limits, Knowledge knowledge) {
-        this.limits = new LimitTable(limits);
-        this.knowledge = knowledge;
+    public Assessor with(Knowledge learned) {
+        return new Assessor(limits, learned);
+    }
+
+    /** Readings of a visit that the wear model, from all visits before, finds incredible: to be read again. */
+    public List<TreadPrediction> doubted(CarHistory history, String visitId) {
+        return TreadPrediction.of(history, visitId, knowledge).stream()
+                .filter(TreadPrediction::incredible)
+                .toList();
     }
 
     /**
@@ -54,7 +65,7 @@ public final class Assessor {
                 .filter(set -> goingOn.filter(set::equals).isEmpty());
         var nextVisit = nextVisit(visit, goingOn.map(WheelSet::season).orElse(SeasonKind.ALL_SEASON));
         var forecaster = new TreadForecaster(history, visits, visit, runs, knowledge);
-        var judge = new SetJudge(vehicle, visit, limits, forecaster, runs, readings);
+        var judge = new SetJudge(vehicle, visit, limits, forecaster, readings);
         @Nullable WheelPlan plan = null;
         if (goingOn.isPresent()) {
             var wheelAt = positions(goingOn.get(), visits);
@@ -88,7 +99,8 @@ public final class Assessor {
                 judge.forecasts(),
                 plan,
                 Retorque.after(history, visit).orElse(null),
-                notJudged);
+                notJudged,
+                doubted(history, visitId));
     }
 
     /** The stored set of the season to come; empty when the car came on it, or has none. */

@@ -31,8 +31,8 @@ public record Retorque(String visitId, double dueOdometerKm, LocalDate dueDate, 
                 .flatMap(history::findSetOf)
                 .map(WheelSet::season)
                 .orElse(SeasonKind.ALL_SEASON);
-        double kmPerDay =
-                Math.max(1, new RunHistory(history, until, Knowledge.NONE).next(season).meanKm());
+        double kmPerDay = Math.max(
+                1, new RunHistory(history, until, Knowledge.NONE).next(season).meanKm());
         return Optional.of(new Retorque(
                 visit.id(),
                 visit.odometerKm() + fastener.retorqueAfterKm(),

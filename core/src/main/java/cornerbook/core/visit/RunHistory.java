@@ -64,6 +64,19 @@ final class RunHistory {
         return kmPerDay.getOrDefault(season, kmPerDayAll);
     }
 
+    /** Where the distance per day of a season kind comes from, in words. */
+    String distanceBasis(SeasonKind season) {
+        var prior = knowledge.distance(season);
+        int own = seasons(season).size();
+        if (own > 0) {
+            return "odometer history, past seasons counted: " + own;
+        }
+        return prior.cars() > 0
+                ? "from %d cars of the book: this car is new to it".formatted(prior.cars())
+                : "default of %.0f ± %.0f km per day (common practice, no source): the car is new to the book"
+                        .formatted(prior.meanKm(), prior.carSdKm());
+    }
+
     /** Average of each past season of that kind. */
     List<Double> seasonsOfKind(SeasonKind season) {
         return kmPerDay.getOrDefault(season, List.of());

@@ -2,6 +2,7 @@ package cornerbook.core.visit;
 
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.wear.CornerContrast;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -18,6 +19,10 @@ import org.jspecify.annotations.Nullable;
  * @param horizon day on which that probability falls through the confidence; null when beyond four years
  * @param kmPerDay mean distance per day in this season kind
  * @param kmPerDaySd its standard deviation
+ * @param distanceBasis where the distance comes from, in words
+ * @param wearStart wear rates that the model started from, in words
+ * @param wearBasis where those come from, in words
+ * @param contrasts left against right, by axle
  */
 public record SetForecast(
         WheelSet set,
@@ -31,7 +36,11 @@ public record SetForecast(
         double confidence,
         double kmPerDay,
         double kmPerDaySd,
-        List<TyreForecast> tyres) {
+        String distanceBasis,
+        String wearStart,
+        String wearBasis,
+        List<TyreForecast> tyres,
+        List<CornerContrast> contrasts) {
     /** Which of the two sets it is. */
     public enum Role {
         GOING_ON,
@@ -40,6 +49,7 @@ public record SetForecast(
 
     public SetForecast {
         tyres = List.copyOf(tyres);
+        contrasts = List.copyOf(contrasts);
     }
 
     /** One tyre at the corner where it will run; grooves in the order of {@link Spot}, those never read left out. */

@@ -13,24 +13,16 @@ final class SetJudge {
     private final Visit visit;
     private final LimitTable limits;
     private final TreadForecaster forecaster;
-    private final RunHistory runs;
     private final CurrentReadings readings;
     private final List<Finding> findings = new ArrayList<>();
     private final List<SetForecast> forecasts = new ArrayList<>();
     private final List<String> notJudged = new ArrayList<>();
 
-    SetJudge(
-            Vehicle vehicle,
-            Visit visit,
-            LimitTable limits,
-            TreadForecaster forecaster,
-            RunHistory runs,
-            CurrentReadings readings) {
+    SetJudge(Vehicle vehicle, Visit visit, LimitTable limits, TreadForecaster forecaster, CurrentReadings readings) {
         this.vehicle = vehicle;
         this.visit = visit;
         this.limits = limits;
         this.forecaster = forecaster;
-        this.runs = runs;
         this.readings = readings;
     }
 
@@ -77,11 +69,8 @@ final class SetJudge {
         var forecast = forecaster.forecast(set, role, wheelAt, from, until, binding.value(), legal.value());
         forecasts.add(forecast);
         findings.add(TreadFindings.ofSet(
-                forecast,
-                binding.citation(),
-                runs.seasons(set.season()).size(),
-                role == SetForecast.Role.GOING_ON ? atFitting(set, from, until) : null));
-        findings.addAll(TreadFindings.ofPattern(forecast));
+                forecast, binding.citation(), role == SetForecast.Role.GOING_ON ? atFitting(set, from, until) : null));
+        findings.addAll(TreadPatternFindings.of(forecast));
     }
 
     /** The lowest depth read while wheels of the set are being fitted, against the depth that is wise then. */

@@ -5,18 +5,14 @@ import cornerbook.core.visit.SetForecast.GrooveForecast;
 import cornerbook.core.visit.SetForecast.TyreForecast;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
-/** Findings on tread: will the set hold, and does a tyre wear unevenly across. */
+/** Findings on a set's tread: will it hold. */
 final class TreadFindings {
-    private static final double UNEVEN_MM = 1.0;
-    private static final double UNEVEN_SDS = 3;
-
     private TreadFindings() {}
 
-    static Finding ofSet(SetForecast forecast, String limitSource, int seasons, @Nullable Evidence atFitting) {
+    static Finding ofSet(SetForecast forecast, String limitSource, @Nullable Evidence atFitting) {
         var weakest = weakest(forecast);
         var groove = lowest(weakest);
         boolean goingOn = forecast.role() == SetForecast.Role.GOING_ON;
@@ -43,9 +39,8 @@ final class TreadFindings {
         evidence.add(new Evidence(
                 "distance",
                 "%.0f ± %.0f km per day".formatted(forecast.kmPerDay(), forecast.kmPerDaySd()),
-                seasons == 0
-                        ? "default of 40 ± 15 km per day (common practice, no source): the car is new to the book"
-                        : "odometer history, past seasons counted: " + seasons));
+                forecast.distanceBasis()));
+        evidence.add(new Evidence("wear to start from", forecast.wearStart(), forecast.wearBasis()));
         evidence.add(new Evidence(
                 "season's minimum",
                 "%.1f mm (legal %.1f mm)".formatted(forecast.limitMm(), forecast.legalLimitMm()),
@@ -73,45 +68,6 @@ final class TreadFindings {
                 lifeLeft,
                 evidence,
                 limitSource);
-    }
-
-    static List<Finding> ofPattern(SetForecast forecast) {
-        var findings = new ArrayList<Finding>();
-        for (var tyre : forecast.tyres()) {
-            var cause = cause(tyre);
-            if (cause != null) {
-                var inner = tyre.grooves().get(0);
-                var centre = tyre.grooves().get(1);
-                var outer = tyre.grooves().get(2);
-                double limitMm = forecast.limitMm();
-                double lowestMm = lowest(tyre).depthMm();
-                findings.add(new Finding(
-                        new Subject(
-                                Subject.Part.TREAD_PATTERN,
-                                tyre.corner(),
-                                tyre.wheel().tag(),
-                                forecast.set().id()),
-                        lowestMm < limitMm ? Verdict.SPENT : Verdict.HOLDS,
-                        "%s wears unevenly: %.1f / %.1f / %.1f mm across"
-                                .formatted(tyre.wheel().tag(), inner.depthMm(), centre.depthMm(), outer.depthMm()),
-                        "The tread is worn unevenly across: " + cause + ".",
-                        null,
-                        null,
-                        Math.clamp((lowestMm - limitMm) / (tyre.wheel().tyre().newDepthMm() - limitMm), 0, 1),
-                        List.of(
-                                new Evidence(
-                                        "inner, centre, outer",
-                                        "%.1f, %.1f, %.1f mm"
-                                                .formatted(inner.depthMm(), centre.depthMm(), outer.depthMm()),
-                                        "corner-rate model, all readings"),
-                                new Evidence(
-                                        "told from noise at",
-                                        "%.1f mm and %.0f standard deviations".formatted(UNEVEN_MM, UNEVEN_SDS),
-                                        "common practice, no source")),
-                        "wear across the tread and its usual causes: common practice, no source"));
-            }
-        }
-        return findings;
     }
 
     /** What was measured last counts as it is: a model must not talk a reading below the limit away. */
@@ -149,33 +105,6 @@ final class TreadFindings {
                         ? "The %s is good until the next visit (%s).".formatted(name, depth)
                         : "The stored %s is good for its next season (%s).".formatted(name, depth);
         };
-    }
-
-    private static @Nullable String cause(TyreForecast tyre) {
-        if (tyre.grooves().size() < 3) {
-            return null;
-        }
-        var inner = tyre.grooves().get(0);
-        var centre = tyre.grooves().get(1);
-        var outer = tyre.grooves().get(2);
-        if (lower(inner, centre) && lower(outer, centre)) {
-            return "both shoulders are low, as from running with too little air";
-        }
-        if (lower(centre, inner) && lower(centre, outer)) {
-            return "the centre is low, as from running with too much air";
-        }
-        if (lower(inner, outer)) {
-            return "the inner shoulder is low, as from camber or toe; have the wheel alignment measured";
-        }
-        if (lower(outer, inner)) {
-            return "the outer shoulder is low, as from camber or toe; have the wheel alignment measured";
-        }
-        return null;
-    }
-
-    private static boolean lower(GrooveForecast groove, GrooveForecast than) {
-        double difference = than.depthMm() - groove.depthMm();
-        return difference > UNEVEN_MM && difference > UNEVEN_SDS * Math.hypot(groove.depthSdMm(), than.depthSdMm());
     }
 
     static GrooveForecast lowest(TyreForecast tyre) {

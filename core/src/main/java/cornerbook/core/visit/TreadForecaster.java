@@ -2,15 +2,18 @@ package cornerbook.core.visit;
 
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.season.Dates;
 import cornerbook.core.visit.SetForecast.BandPoint;
 import cornerbook.core.visit.SetForecast.DepthReading;
 import cornerbook.core.visit.SetForecast.GrooveForecast;
 import cornerbook.core.visit.SetForecast.TyreForecast;
+import cornerbook.core.wear.CornerContrast;
 import cornerbook.core.wear.NewDepth;
 import cornerbook.core.wear.Placement;
 import cornerbook.core.wear.SetOutlook;
 import cornerbook.core.wear.TreadReading;
 import cornerbook.core.wear.WearHistory;
+import cornerbook.core.wear.WearKnowledge;
 import cornerbook.core.wear.WearModel;
 import cornerbook.core.wear.WearParameters;
 import cornerbook.core.wear.WearPosterior;
@@ -19,7 +22,10 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** Brings one wheel set of a car to the wear model, and the model's answer back to corners and dates. */
@@ -57,20 +63,45 @@ final class TreadForecaster {
     /** Posterior of the set after every reading until this visit. */
     WearPosterior posterior(WheelSet set) {
         var wear = wearHistory(set);
-        var parameters = knowledge.wear()
-                .find(wear.drive(), wear.season(), wear.tyreModel())
+        return new WearModel(parameters(set)).fit(wear.newDepths(), wear.readings());
+    }
+
+    /** What the book knows of sets like this one, or the defaults. */
+    WearParameters parameters(WheelSet set) {
+        return learned(set)
                 .map(row -> row.learned().parameters())
-                .orElse(WearParameters.defaults(wear.drive()));
-        return new WearModel(parameters).fit(wear.newDepths(), wear.readings());
+                .orElse(WearParameters.defaults(history.vehicle().drive()));
+    }
+
+    private Optional<WearKnowledge.Row> learned(WheelSet set) {
+        return knowledge.wear().find(history.vehicle().drive(), set.season(), model(set));
+    }
+
+    private static @Nullable String model(WheelSet set) {
+        var models = set.wheels().stream()
+                .map(wheel -> wheel.tyre().model())
+                .distinct()
+                .toList();
+        return models.size() == 1 ? models.getFirst() : null;
+    }
+
+    private String wearBasis(WheelSet set) {
+        return learned(set)
+                .map(row -> "from %,d readings of %d %s like this (%s, %s-wheel drive, %s), learned %s"
+                        .formatted(
+                                row.learned().readings(),
+                                row.learned().cars(),
+                                row.learned().cars() == 1 ? "car" : "cars",
+                                TreadFindings.seasonWord(set),
+                                row.drive().name().toLowerCase(Locale.ROOT),
+                                row.tyreModel() == null ? "all tyre models" : row.tyreModel(),
+                                Dates.written(Objects.requireNonNull(knowledge.learnedOn()))))
+                .orElse("default until the book has learned (common practice, no source)");
     }
 
     /** All readings of the set until this visit, as the wear model takes them. */
     WearHistory wearHistory(WheelSet set) {
         var tags = set.wheels().stream().map(Wheel::tag).toList();
-        var models = set.wheels().stream()
-                .map(wheel -> wheel.tyre().model())
-                .distinct()
-                .toList();
         var readings = new ArrayList<TreadReading>();
         for (var visit : visits) {
             for (var reading : current(visit).all(Measure.TREAD_DEPTH)) {
@@ -85,7 +116,7 @@ final class TreadForecaster {
                 history.vehicle().id(),
                 history.vehicle().drive(),
                 set.season(),
-                models.size() == 1 ? models.getFirst() : null,
+                model(set),
                 set.wheels().stream().map(this::newDepth).toList(),
                 readings);
     }
@@ -152,7 +183,17 @@ final class TreadForecaster {
                 CONFIDENCE,
                 distance.meanKm(),
                 distance.sdKm(),
-                tyres);
+                runs.distanceBasis(set.season()),
+                "%.2f front, %.2f rear mm per 1000 km, ± %.0f %% between cars"
+                        .formatted(
+                                parameters(set).frontRateMmPer1000Km(),
+                                parameters(set).rearRateMmPer1000Km(),
+                                parameters(set).vehicleSpread() * 100),
+                wearBasis(set),
+                tyres,
+                List.of(
+                        CornerContrast.of(posterior, Corner.LF, Corner.RF),
+                        CornerContrast.of(posterior, Corner.LR, Corner.RR)));
     }
 
     private TyreForecast tyre(

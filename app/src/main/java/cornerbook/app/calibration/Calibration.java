@@ -1,0 +1,115 @@
+package cornerbook.app.calibration;
+
+import cornerbook.core.visit.CarHistory;
+import cornerbook.core.visit.Knowledge;
+import cornerbook.core.visit.TreadPrediction;
+import cornerbook.core.wear.Estimate;
+import cornerbook.core.wear.LearnedWear;
+import cornerbook.core.wear.WearLearner;
+import cornerbook.core.wear.WearModel;
+import cornerbook.core.wear.WearParameters;
+import cornerbook.core.wear.WearPrior;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import java.util.Random;
+
+/**
+ * Where each last reading fell in the distribution that was forecast for it: the probability integral transform (PIT,
+ * Dawid 1984, J. R. Statist. Soc. A 147:278), which is even from 0 to 1 when forecasts are honest.
+ *
+ * @param byCar the PIT of each car's last readings
+ */
+record Calibration(List<List<Double>> byCar) {
+    static final int BINS = 20;
+    private static final double LOWER = 0.05;
+    private static final double UPPER = 0.95;
+
+    Calibration {
+        byCar = List.copyOf(byCar);
+    }
+
+    /** Simulated cars, forecast with what was learned from their own readings before the last. */
+    record OfFleet(WearParameters truth, LearnedWear learned, Calibration calibration) {}
+
+    static OfFleet ofFleet(int cars, long seed, WearParameters truth, WearPrior prior) {
+        var fleet = SimulatedFleet.make(cars, seed, truth, 0);
+        var learned =
+                WearLearner.learn(fleet.stream().map(SimulatedFleet.Car::before).toList(), prior);
+        var model = new WearModel(learned.parameters());
+        var byCar = new ArrayList<List<Double>>();
+        for (var car : fleet) {
+            var posterior = model.fit(car.before().newDepths(), car.before().readings());
+            byCar.add(car.last().stream()
+                    .map(reading -> {
+                        var depth = posterior.depth(reading.groove(), reading.tyre(), reading.run());
+                        double sdMm =
+                                Math.hypot(depth.sd(), learned.parameters().readingSdMm());
+                        return new Estimate(depth.mean(), sdMm).probabilityBelow(reading.depthMm());
+                    })
+                    .toList());
+        }
+        return new OfFleet(truth, learned, new Calibration(byCar));
+    }
+
+    /** Cars of a book: the last visit of each is left out, the book learns from the rest, and forecasts the last. */
+    static Calibration ofBook(List<CarHistory> cars, LocalDate today) {
+        var without = cars.stream()
+                .filter(car -> car.visits().size() > 1)
+                .map(car -> new CarHistory(
+                        car.vehicle(),
+                        car.customer(),
+                        car.sets(),
+                        car.visits().subList(0, car.visits().size() - 1)))
+                .toList();
+        var knowledge = Knowledge.learn(without, today);
+        var byCar = new ArrayList<List<Double>>();
+        for (var car : cars) {
+            if (!car.visits().isEmpty()) {
+                var pits = TreadPrediction.of(car, car.visits().getLast().id(), knowledge).stream()
+                        .map(prediction -> prediction
+                                .expectedMm()
+                                .probabilityBelow(prediction.reading().value()))
+                        .toList();
+                if (!pits.isEmpty()) {
+                    byCar.add(pits);
+                }
+            }
+        }
+        return new Calibration(byCar);
+    }
+
+    int readings() {
+        return byCar.stream().mapToInt(List::size).sum();
+    }
+
+    /** Share of all readings inside their 90 % interval. */
+    double coverage() {
+        long inside = byCar.stream()
+                .flatMap(List::stream)
+                .filter(pit -> pit >= LOWER && pit <= UPPER)
+                .count();
+        return (double) inside / readings();
+    }
+
+    /** One reading of each car, drawn by the seed, so that the counts are independent of each other. */
+    int[] histogram(long seed) {
+        var random = new Random(seed);
+        var counts = new int[BINS];
+        for (var pits : byCar) {
+            double pit = Objects.requireNonNull(pits.get(random.nextInt(pits.size())));
+            counts[Math.min(BINS - 1, (int) (pit * BINS))]++;
+        }
+        return counts;
+    }
+
+    /** Pearson's X² of the histogram against an even one, with {@code BINS − 1} degrees of freedom. */
+    static double chiSquare(int[] histogram) {
+        double expected = (double) Arrays.stream(histogram).sum() / histogram.length;
+        return Arrays.stream(histogram)
+                .mapToDouble(count -> (count - expected) * (count - expected) / expected)
+                .sum();
+    }
+}

@@ -1,0 +1,103 @@
+package cornerbook.app.calibration;
+
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.DriveLayout;
+import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.corner.Spot;
+import cornerbook.core.wear.CornerDistances;
+import cornerbook.core.wear.NewDepth;
+import cornerbook.core.wear.TreadReading;
+import cornerbook.core.wear.WearHistory;
+import cornerbook.core.wear.WearParameters;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Random;
+import java.util.random.RandomGenerator;
+
+/**
+ * Invented cars that wear their tyres as the corner-rate model has it, with known parameters: two to five seasons, the
+ * wheels at random corners each season, three grooves that wear alike but for a natural variation. The same seed gives the same cars.
+ */
+final class SimulatedFleet {
+    private static final double NEW_DEPTH_MM = 8.5;
+    private static final int FEWEST_SEASONS = 2;
+    private static final int MOST_SEASONS = 5;
+    private static final double SHORTEST_SEASON_THOUSAND_KM = 3;
+    private static final double LONGEST_SEASON_THOUSAND_KM = 7;
+
+    private SimulatedFleet() {}
+
+    /** One car: what was read until its last visit but one, and what was read at its last. */
+    record Car(WearHistory before, List<TreadReading> last) {}
+
+    /**
+     * The cars.
+     *
+     * @param grooveSpread relative standard deviation of a groove's own wear; the model knows none
+     */
+    static List<Car> make(int cars, long seed, WearParameters truth, double grooveSpread) {
+        var random = new Random(seed);
+        var fleet = new ArrayList<Car>();
+        for (int car = 0; car < cars; car++) {
+            fleet.add(car("invented-" + car, random, truth, grooveSpread));
+        }
+        return fleet;
+    }
+
+    private static Car car(String name, RandomGenerator random, WearParameters truth, double grooveSpread) {
+        var rates = rates(random, truth);
+        var depths = new double[Corner.values().length];
+        for (int tyre = 0; tyre < depths.length; tyre++) {
+            depths[tyre] = NEW_DEPTH_MM + truth.newDepthSdMm() * random.nextGaussian();
+        }
+        var natural = new double[depths.length][Spot.values().length];
+        for (var ofTyre : natural) {
+            for (int groove = 0; groove < ofTyre.length; groove++) {
+                ofTyre[groove] = 1 + grooveSpread * random.nextGaussian();
+            }
+        }
+        var run = new ArrayList<>(Collections.nCopies(depths.length, CornerDistances.NONE));
+        var corners = new ArrayList<>(List.of(Corner.values()));
+        var readings = new ArrayList<List<TreadReading>>();
+        int seasons = random.nextInt(FEWEST_SEASONS, MOST_SEASONS + 1);
+        for (int season = 0; season < seasons; season++) {
+            double thousandKm = random.nextDouble(SHORTEST_SEASON_THOUSAND_KM, LONGEST_SEASON_THOUSAND_KM);
+            var taken = new ArrayList<TreadReading>();
+            for (int tyre = 0; tyre < depths.length; tyre++) {
+                var now = run.get(tyre).plus(corners.get(tyre), thousandKm);
+                run.set(tyre, now);
+                double wornMm = 0;
+                for (var corner : Corner.values()) {
+                    wornMm += now.at(corner) * rates[corner.ordinal()];
+                }
+                for (var groove : Spot.values()) {
+                    double depthMm = depths[tyre] - wornMm * natural[tyre][groove.ordinal()];
+                    double read = depthMm + truth.readingSdMm() * random.nextGaussian();
+                    taken.add(new TreadReading(tyre, groove, now, Math.max(0, read)));
+                }
+            }
+            readings.add(taken);
+            Collections.shuffle(corners, new Random(random.nextLong()));
+        }
+        var last = readings.removeLast();
+        var before = new WearHistory(
+                name,
+                DriveLayout.ALL,
+                SeasonKind.WINTER,
+                null,
+                Collections.nCopies(depths.length, NewDepth.stated(NEW_DEPTH_MM)),
+                readings.stream().flatMap(List::stream).toList());
+        return new Car(before, last);
+    }
+
+    private static double[] rates(RandomGenerator random, WearParameters truth) {
+        double vehicle = truth.vehicleSpread() * random.nextGaussian();
+        var rates = new double[Corner.values().length];
+        for (var corner : Corner.values()) {
+            double mean = corner.ordinal() < 2 ? truth.frontRateMmPer1000Km() : truth.rearRateMmPer1000Km();
+            rates[corner.ordinal()] = mean * (1 + vehicle + truth.cornerSpread() * random.nextGaussian());
+        }
+        return rates;
+    }
+}

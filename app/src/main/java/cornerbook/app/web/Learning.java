@@ -1,0 +1,46 @@
+package cornerbook.app.web;
+
+import cornerbook.app.book.Book;
+import cornerbook.app.book.BookException;
+import cornerbook.core.visit.Assessor;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+
+/** The assessor with what the book has learned, learned anew in the background after visits. */
+final class Learning {
+    private static final Logger LOG = Logger.getLogger(Learning.class.getName());
+
+    private final Book book;
+    private final Clock clock;
+    private final AtomicBoolean wanted = new AtomicBoolean();
+    private volatile Assessor assessor;
+
+    Learning(Book book, Assessor assessor, Clock clock) {
+        this.book = book;
+        this.clock = clock;
+        this.assessor = assessor.with(book.knowledge());
+    }
+
+    Assessor assessor() {
+        return assessor;
+    }
+
+    /** Returns at once. Wishes that come while it learns are met by one further run. */
+    void learnSoon() {
+        if (!wanted.getAndSet(true)) {
+            Thread.ofVirtual().name("learn").start(this::learn);
+        }
+    }
+
+    private synchronized void learn() {
+        wanted.set(false);
+        try {
+            assessor = assessor.with(book.learn(LocalDate.now(clock)));
+        } catch (BookException e) {
+            LOG.log(Level.WARNING, "The book could not be learned from; what was known before serves", e);
+        }
+    }
+}
