@@ -34,7 +34,7 @@ public final class CalibrationPage {
         page.append("""
                 # Do the forecasts keep what they promise?
 
-                Made by `cornerbook calibrate`. Each car's last visit is left out, wear is learned from the rest, and the readings of the last visit are compared with their forecast: of honest 90 % intervals nine in ten hold the reading, and the share of the forecast below the reading (the probability integral transform) is even from 0 to 1. The histograms count one reading of each car, so that the counts do not hang together; the band holds 99 of 100 bins of an honest forecast.
+                Made by `cornerbook calibrate`. Each car's last visit is left out, wear is learned from the rest, and the readings of the last visit are compared with their forecast: of honest 90 %% intervals nine in ten hold the reading, and the share of the forecast below the reading (the probability integral transform) is even from 0 to 1. The histograms count one reading of each car, so that the counts do not hang together; the band holds 99 of 100 bins of an honest forecast.
 
                 ## Simulated cars, whose truth is known
 

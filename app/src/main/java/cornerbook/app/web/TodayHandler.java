@@ -20,7 +20,7 @@ final class TodayHandler {
     TodayHandler(Desk desk, Pages pages) {
         this.desk = desk;
         this.pages = pages;
-        this.gravest = new GravestFindings(desk);
+        this.gravest = new GravestFindings(desk::assessor, desk::assessLatest);
     }
 
     void show(ServerRequest request, ServerResponse response) {

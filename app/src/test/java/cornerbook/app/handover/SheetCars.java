@@ -71,7 +71,15 @@ final class SheetCars {
     static Assessment with(
             Assessment base, CarHistory history, Visit visit, List<Finding> findings, List<String> notJudged) {
         return new Assessment(
-                history, visit, base.nextVisit(), findings, base.forecasts(), base.plan(), base.retorque(), notJudged);
+                history,
+                visit,
+                base.nextVisit(),
+                findings,
+                base.forecasts(),
+                base.plan(),
+                base.retorque(),
+                notJudged,
+                base.doubted());
     }
 
     /** The visit with other work, readings and notes. */

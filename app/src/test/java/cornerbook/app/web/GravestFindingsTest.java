@@ -6,19 +6,21 @@ import cornerbook.app.demo.DemoShop;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.visit.Assessor;
 import cornerbook.core.visit.CarHistory;
+import cornerbook.core.visit.Knowledge;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
 import cornerbook.core.visit.Verdict;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 
 class GravestFindingsTest {
-    private final Assessor assessor = new Assessor(LimitsFile.load());
+    private Assessor assessor = new Assessor(LimitsFile.load());
     private final AtomicInteger judged = new AtomicInteger();
-    private final GravestFindings gravest = new GravestFindings(history -> {
+    private final GravestFindings gravest = new GravestFindings(() -> assessor, history -> {
         judged.incrementAndGet();
         return Optional.of(assessor.assess(history, history.visits().getLast().id()));
     });
@@ -35,6 +37,14 @@ class GravestFindingsTest {
         var first = gravest.of(car());
         assertThat(gravest.of(car())).isSameAs(first);
         assertThat(judged).hasValue(1);
+    }
+
+    @Test
+    void aCarIsJudgedAgainWhenTheBookHasLearned() {
+        gravest.of(car());
+        assessor = assessor.with(Knowledge.learn(List.of(car()), LocalDate.of(2026, 11, 25)));
+        gravest.of(car());
+        assertThat(judged).hasValue(2);
     }
 
     @Test
