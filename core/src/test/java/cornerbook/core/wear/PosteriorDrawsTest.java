@@ -27,7 +27,7 @@ class PosteriorDrawsTest {
                 new TreadReading(0, Spot.CENTRE, run, 4.6),
                 new TreadReading(1, Spot.CENTRE, new CornerDistances(0, 12, 0, 6), 4.9));
         var posterior = new WearModel(WearParameters.defaults(DriveLayout.FRONT))
-                .fit(Collections.nCopies(4, NewDepth.even(8)), readings);
+                .fit(Collections.nCopies(4, NewDepth.stated(8)), readings);
         var draws = new PosteriorDraws(posterior);
         var random = new SplittableRandom(61);
         var depth = new StreamingStatistics();
