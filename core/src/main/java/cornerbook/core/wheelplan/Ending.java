@@ -1,7 +1,7 @@
 package cornerbook.core.wheelplan;
 
 /**
- * Where four wheels may have ran by the season in which the set reaches its limit: what each did before it and the corner
+ * Where four wheels may have run by the season in which the set reaches its limit: what each did before it and the corner
  * class that each then runs in. The order of the seasons is left open; distance and spread do not depend on it.
  */
 final class Ending {

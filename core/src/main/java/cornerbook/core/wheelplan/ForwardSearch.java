@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -158,7 +159,7 @@ final class ForwardSearch {
             int before = SeasonOrder.cheapestBefore(state.moves, order.getFirst(), numbers.allowed);
             order.addFirst(before);
             var ran = state.ran.less(layout, layout.groupOf(season - 1), before, numbers);
-            state = java.util.Objects.requireNonNull(layers.get(season - 1).get(ran));
+            state = Objects.requireNonNull(layers.get(season - 1).get(ran));
         }
         return order;
     }

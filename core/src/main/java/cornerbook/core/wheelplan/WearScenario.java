@@ -1,6 +1,7 @@
 package cornerbook.core.wheelplan;
 
 import cornerbook.core.corner.Corner;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
@@ -18,7 +19,7 @@ public record WearScenario(List<List<Double>> depthsMm, Map<Corner, List<Double>
 
     /** The request as it would be if this were so. */
     PlanRequest applyTo(PlanRequest request) {
-        var wheels = new java.util.ArrayList<WheelState>();
+        var wheels = new ArrayList<WheelState>();
         for (int i = 0; i < request.wheels().size(); i++) {
             var wheel = request.wheels().get(i);
             wheels.add(new WheelState(

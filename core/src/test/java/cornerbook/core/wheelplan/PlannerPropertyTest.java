@@ -43,6 +43,23 @@ class PlannerPropertyTest {
         }
     }
 
+    /** The search by endings and the one that drives forward share little: each checks the other where 24^S is too many. */
+    @Test
+    void bothSearchesFindTheSame() {
+        var random = new SplittableRandom(47);
+        for (int r = 0; r < REQUESTS; r++) {
+            var request = RandomRequests.any(random, 4 + r % 2);
+            var driven = ForwardSearch.best(new SetNumbers(request));
+            var found = PlanSearch.best(request);
+            assertThat(found.isPresent()).as("%s", request).isEqualTo(driven.isPresent());
+            found.ifPresent(best -> {
+                var other = driven.orElseThrow();
+                assertThat(best.thousandKm()).as("%s", request).isCloseTo(other.thousandKm(), within(SAME_THOUSAND_KM));
+                assertThat(best.moves()).as("%s", request).isEqualTo(other.moves());
+            });
+        }
+    }
+
     @Test
     void theOrderInWhichWheelsAreNamedDoesNotMatter() {
         var random = new SplittableRandom(43);
