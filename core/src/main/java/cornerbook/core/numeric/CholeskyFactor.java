@@ -1,0 +1,80 @@
+package cornerbook.core.numeric;
+
+import java.util.Optional;
+
+/**
+ * Cholesky factor A = L Lᵀ of a symmetric positive definite matrix, row-major, of a size up to a few dozen. Source: Golub
+ * and Van Loan, Matrix Computations, algorithm 4.2.
+ */
+public final class CholeskyFactor {
+    private final int size;
+    private final double[] lower;
+
+    private CholeskyFactor(int size, double[] lower) {
+        this.size = size;
+        this.lower = lower;
+    }
+
+    /**
+     * The factor, or nothing when the matrix is not positive definite.
+     *
+     * @param matrix row-major; only the lower triangle is read, and nothing is written
+     */
+    public static Optional<CholeskyFactor> find(double[] matrix, int size) {
+        var lower = matrix.clone();
+        for (int j = 0; j < size; j++) {
+            double diagonal = lower[j * size + j];
+            for (int k = 0; k < j; k++) {
+                diagonal -= lower[j * size + k] * lower[j * size + k];
+            }
+            if (!(diagonal > 0 && diagonal < Double.POSITIVE_INFINITY)) {
+                return Optional.empty();
+            }
+            double root = Math.sqrt(diagonal);
+            lower[j * size + j] = root;
+            for (int i = j + 1; i < size; i++) {
+                double sum = lower[i * size + j];
+                for (int k = 0; k < j; k++) {
+                    sum -= lower[i * size + k] * lower[j * size + k];
+                }
+                lower[i * size + j] = sum / root;
+            }
+        }
+        return Optional.of(new CholeskyFactor(size, lower));
+    }
+
+    /** The vector x of A x = {@code right}. */
+    public double[] solve(double[] right) {
+        var vector = right.clone();
+        for (int i = 0; i < size; i++) {
+            double sum = vector[i];
+            for (int k = 0; k < i; k++) {
+                sum -= lower[i * size + k] * vector[k];
+            }
+            vector[i] = sum / lower[i * size + i];
+        }
+        for (int i = size - 1; i >= 0; i--) {
+            double sum = vector[i];
+            for (int k = i + 1; k < size; k++) {
+                sum -= lower[k * size + i] * vector[k];
+            }
+            vector[i] = sum / lower[i * size + i];
+        }
+        return vector;
+    }
+
+    /** A⁻¹, row-major. */
+    public double[] inverse() {
+        var inverse = new double[size * size];
+        var unit = new double[size];
+        for (int j = 0; j < size; j++) {
+            unit[j] = 1;
+            var column = solve(unit);
+            unit[j] = 0;
+            for (int i = 0; i < size; i++) {
+                inverse[i * size + j] = column[i];
+            }
+        }
+        return inverse;
+    }
+}
