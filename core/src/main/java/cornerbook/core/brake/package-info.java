@@ -1,6 +1,7 @@
 /**
- * Brakes: what the standards ask of their parts. It knows fluids by the boiling points of their grade; pads and discs are
- * judged by the visit, against the vehicle's own limits. Source: 49 CFR 571.116.
+ * Brakes: fluid grades, when pads seize, what a burnish drive has to be, discs (thickness variation, runout, refinishing),
+ * causes of uneven wear, and how pads and discs wear. It knows parts and measurements, and neither cars nor dates; the visit
+ * judges. Derivations and sources in docs/methods/brakes.md.
  */
 @NullMarked
 package cornerbook.core.brake;

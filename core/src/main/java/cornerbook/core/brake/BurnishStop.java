@@ -1,0 +1,20 @@
+package cornerbook.core.brake;
+
+/**
+ * One stop of a burnish drive, straight and level.
+ *
+ * @param toKmh 0 for a full stop
+ * @param regenerationShare share of the energy that the car takes back by regeneration instead of friction
+ */
+public record BurnishStop(double fromKmh, double toKmh, double decelerationMPerS2, double regenerationShare) {
+    public BurnishStop {
+        Checks.range("speed before the stop", fromKmh, 5, 200, " km/h");
+        Checks.range("speed after the stop", toKmh, 0, fromKmh - 1, " km/h");
+        Checks.range("deceleration", decelerationMPerS2, 0.3, 10, " m/s²");
+        Checks.range("regeneration share", regenerationShare, 0, 1, "");
+    }
+
+    double durationS() {
+        return (fromKmh - toKmh) / 3.6 / decelerationMPerS2;
+    }
+}

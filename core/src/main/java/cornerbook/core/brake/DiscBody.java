@@ -1,0 +1,27 @@
+package cornerbook.core.brake;
+
+/**
+ * A disc as a lump that stores and gives off heat.
+ *
+ * @param massKg of what heats up with each stop: the rings, not the hat
+ * @param coolingAreaM2 surface in the air: both faces, and the vanes where there are any
+ * @param specificHeatJPerKgK of its material
+ * @param heatShare share of the friction heat that goes into the disc; the rest goes into the pads
+ */
+public record DiscBody(double massKg, double coolingAreaM2, double specificHeatJPerKgK, double heatShare) {
+    /** Cast iron, 0.12 Btu/(lb·°F). Source: course problem in the manner of Felder and Rousseau, see docs/methods/brakes.md. */
+    public static final double CAST_IRON_J_PER_KG_K = 502;
+    /** Common practice, no source. */
+    public static final double USUAL_HEAT_SHARE = 0.9;
+
+    public DiscBody {
+        Checks.range("disc mass", massKg, 0.5, 100, " kg");
+        Checks.range("cooling area", coolingAreaM2, 0.01, 5, " m²");
+        Checks.range("specific heat", specificHeatJPerKgK, 100, 2000, " J/(kg·K)");
+        Checks.range("heat share", heatShare, 0.1, 1, "");
+    }
+
+    double heatCapacityJPerK() {
+        return massKg * specificHeatJPerKgK;
+    }
+}

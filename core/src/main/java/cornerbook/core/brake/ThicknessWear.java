@@ -1,0 +1,121 @@
+package cornerbook.core.brake;
+
+import cornerbook.core.wear.DistancePerDay;
+import cornerbook.core.wear.Estimate;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * Wear of one pad or one disc: y = d − a r + e, e ~ N(0, σ²), d ~ N(new, s_d²), r ~ N(m, s_r²), a the distance since new in
+ * thousand km. Everything is Gaussian, so with W = 1/σ²
+ *
+ * <pre>
+ *   A = [1/s_d² + nW, −W Σa; −W Σa, 1/s_r² + W Σa²],   A · (d, r) = (new/s_d² + W Σy, m/s_r² − W Σa y)          (1)
+ * </pre>
+ *
+ * It is the corner-rate model of tread (docs/methods/wear.md) with one part that stays where it is. Assumes wear linear in
+ * distance. Accurate to 1e-12 relative.
+ */
+public final class ThicknessWear {
+    private static final double TOLERANCE_DAYS = 0.25;
+
+    private final Estimate whenNew;
+    private final Estimate rate;
+    private final double covariance;
+
+    private ThicknessWear(Estimate whenNew, Estimate rate, double covariance) {
+        this.whenNew = whenNew;
+        this.rate = rate;
+        this.covariance = covariance;
+    }
+
+    /** The posterior; without readings it is the prior. */
+    public static ThicknessWear of(WearPrior prior, List<WearReading> readings) {
+        double weight = 1 / (prior.readingSdMm() * prior.readingSdMm());
+        double newPrecision = 1 / (prior.newSdMm() * prior.newSdMm());
+        double ratePrecision = 1 / (prior.rateSdMmPer1000Km() * prior.rateSdMmPer1000Km());
+        double ofNew = newPrecision;
+        double ofRate = ratePrecision;
+        double ofBoth = 0;
+        double rightNew = newPrecision * prior.newMm();
+        double rightRate = ratePrecision * prior.rateMmPer1000Km();
+        for (var reading : readings) {
+            double run = reading.run1000Km();
+            ofNew += weight;
+            ofBoth -= weight * run;
+            ofRate += weight * run * run;
+            rightNew += weight * reading.thicknessMm();
+            rightRate -= weight * run * reading.thicknessMm();
+        }
+        double determinant = ofNew * ofRate - ofBoth * ofBoth;
+        return new ThicknessWear(
+                new Estimate((ofRate * rightNew - ofBoth * rightRate) / determinant, Math.sqrt(ofRate / determinant)),
+                new Estimate((ofNew * rightRate - ofBoth * rightNew) / determinant, Math.sqrt(ofNew / determinant)),
+                -ofBoth / determinant);
+    }
+
+    /** Thickness when new, mm. */
+    public Estimate whenNew() {
+        return whenNew;
+    }
+
+    /** Wear rate, mm per 1000 km. */
+    public Estimate rate() {
+        return rate;
+    }
+
+    /** Covariance of the two. */
+    public double covariance() {
+        return covariance;
+    }
+
+    /** Thickness after a distance since new that is known only as an estimate, thousand km. */
+    public Estimate thickness(Estimate run1000Km) {
+        double run = run1000Km.mean();
+        double runVariance = run1000Km.sd() * run1000Km.sd();
+        double variance = variance(whenNew)
+                - 2 * run * covariance
+                + run * run * variance(rate)
+                + runVariance * (rate.mean() * rate.mean() + variance(rate));
+        return new Estimate(whenNew.mean() - run * rate.mean(), Math.sqrt(variance));
+    }
+
+    /** Probability that the part is still at or above its limit some days on. */
+    public double probabilityHolds(double run1000Km, double days, DistancePerDay distance, double limitMm) {
+        var run = new Estimate(run1000Km + days * distance.meanKm() / 1000, days * distance.sdKm() / 1000);
+        return 1 - thickness(run).probabilityBelow(limitMm);
+    }
+
+    /**
+     * Days until the probability of holding falls through the confidence; 0 when it has, empty when it does not within
+     * {@code mostDays}.
+     *
+     * @param run1000Km since new until today
+     * @param confidence above 0.5, below 1
+     */
+    public OptionalDouble horizonDays(
+            double run1000Km, DistancePerDay distance, double limitMm, double confidence, double mostDays) {
+        Checks.range("confidence", confidence, 0.5, 0.9999, "");
+        if (probabilityHolds(run1000Km, 0, distance, limitMm) < confidence) {
+            return OptionalDouble.of(0);
+        }
+        if (probabilityHolds(run1000Km, mostDays, distance, limitMm) >= confidence) {
+            return OptionalDouble.empty();
+        }
+        double low = 0;
+        double high = mostDays;
+        while (high - low > TOLERANCE_DAYS) {
+            double middle = 0.5 * (low + high);
+            if (probabilityHolds(run1000Km, middle, distance, limitMm) >= confidence) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return OptionalDouble.of(low);
+    }
+
+    private static double variance(Estimate estimate) {
+        return estimate.sd() * estimate.sd();
+    }
+}

@@ -1,0 +1,31 @@
+package cornerbook.core.brake;
+
+/**
+ * What is believed of the wear of a pad or a disc before it was measured. All defaults: common practice, no source.
+ *
+ * @param newMm thickness when new
+ * @param newSdMm how far the true one may lie from it
+ * @param rateMmPer1000Km mean wear rate
+ * @param rateSdMmPer1000Km how far a corner's own rate may lie from it
+ * @param readingSdMm of one measurement
+ */
+public record WearPrior(
+        double newMm, double newSdMm, double rateMmPer1000Km, double rateSdMmPer1000Km, double readingSdMm) {
+    public WearPrior {
+        Checks.range("thickness when new", newMm, 1, 60, " mm");
+        Checks.range("s.d. of the thickness when new", newSdMm, 1e-4, 5, " mm");
+        Checks.range("wear rate", rateMmPer1000Km, 1e-5, 5, " mm per 1000 km");
+        Checks.range("s.d. of the wear rate", rateSdMmPer1000Km, 1e-5, 5, " mm per 1000 km");
+        Checks.range("s.d. of a reading", readingSdMm, 1e-4, 2, " mm");
+    }
+
+    /** A pad read with a gauge. */
+    public static WearPrior pad(double newMm) {
+        return new WearPrior(newMm, 0.3, 0.10, 0.06, 0.25);
+    }
+
+    /** A disc read with a micrometer. */
+    public static WearPrior disc(double newMm) {
+        return new WearPrior(newMm, 0.05, 0.010, 0.008, 0.02);
+    }
+}
