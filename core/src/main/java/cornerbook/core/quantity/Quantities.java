@@ -22,8 +22,8 @@ public final class Quantities {
     private static final Pattern THOUSANDS = Pattern.compile("[1-9]\\d{0,2}[.,]\\d{3}");
     private static final Pattern OTHER_BLANKS = Pattern.compile("[\\s\\u00a0\\u2007\\u2009\\u202f]+");
 
-    /** Book units of numbers so large that a separator before three digits groups thousands: odometer, mass, cranking current. */
-    private static final Set<String> GROUPED_UNITS = Set.of("km", "kg", "A");
+    /** Book units of numbers so large that a separator before three digits groups thousands: odometer, mass, cranking current, clamp load, altitude. */
+    private static final Set<String> GROUPED_UNITS = Set.of("km", "kg", "A", "N", "m");
 
     private static final String NO_UNIT = "1";
     private static final Map<String, Double> MOVEMENT = Map.of("free", 0.0, "tight", 1.0, "seized", 2.0);
@@ -35,7 +35,7 @@ public final class Quantities {
      * The value of what a person wrote.
      *
      * @param text as "32 psi", "9/32 in", "7,2"
-     * @param bookUnit mm, kPa (gauge), N·m, °C, V, A, km, kg, or 1 for pad movement ("free", "tight", "seized")
+     * @param bookUnit mm, m, kPa (gauge), N·m, N, °C, ° (angle), V, A, A·h, km, km/h, kg, or 1 for pad movement ("free", "tight", "seized")
      * @return in the book's unit
      * @throws IllegalArgumentException with one sentence, when the text is not a number with a unit that fits
      */
@@ -83,6 +83,14 @@ public final class Quantities {
         return signed + " " + bookUnit;
     }
 
+    /** The value, which is in the book's unit, in another unit as people write it: 250 kPa in "psi" is 36.26. */
+    public static double in(String unit, double value, String bookUnit) {
+        var ucum = UnitSpelling.findUcum(unit, bookUnit)
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "unit is \"%s\", expected one of %s".formatted(unit, UnitSpelling.expected(bookUnit))));
+        return change(value, UnitSpelling.ucumOf(bookUnit), ucum);
+    }
+
     private static double number(String digits, String bookUnit, String written) {
         var plain = digits.replace(" ", "");
         if (!GROUPED_UNITS.contains(bookUnit) || !THOUSANDS.matcher(plain).matches()) {
@@ -126,11 +134,14 @@ public final class Quantities {
         var ucum = UnitSpelling.findUcum(unit, bookUnit)
                 .orElseThrow(() -> new IllegalArgumentException("\"%s\" has the unit \"%s\", expected one of %s"
                         .formatted(shorten(written), shorten(unit.strip()), UnitSpelling.expected(bookUnit))));
-        var target = UnitSpelling.ucumOf(bookUnit);
-        return ucum.equals(target)
+        return change(value, ucum, UnitSpelling.ucumOf(bookUnit));
+    }
+
+    private static double change(double value, String from, String to) {
+        return from.equals(to)
                 ? value
                 : CONVERTERS
-                        .computeIfAbsent(ucum + " " + target, key -> converter(ucum, target))
+                        .computeIfAbsent(from + " " + to, key -> converter(from, to))
                         .convert(value);
     }
 

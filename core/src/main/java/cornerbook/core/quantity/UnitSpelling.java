@@ -10,34 +10,30 @@ import java.util.stream.Collectors;
 /** How people write units, and the UCUM code of each. Matched without case, blanks and dots of multiplication. */
 final class UnitSpelling {
     /** By book unit: the units that may be written for it, each as its UCUM code and its spellings. */
-    private static final Map<String, List<Unit>> BY_BOOK_UNIT = Map.of(
-            "mm",
-                    List.of(
-                            unit("mm"),
-                            unit("cm"),
-                            unit("m"),
-                            unit("um", "µm", "μm", "um"),
-                            unit("[in_i]", "in", "inch", "inches", "\"", "″")),
-            "kPa", List.of(unit("kPa"), unit("bar"), unit("[psi]", "psi", "psig"), unit("MPa")),
-            "N·m",
-                    List.of(
-                            unit("N.m", "N·m", "N-m"),
-                            unit(
-                                    "[lbf_av].[ft_i]",
-                                    "lbf·ft",
-                                    "lb·ft",
-                                    "ft·lb",
-                                    "ft-lb",
-                                    "ft-lbs",
-                                    "ft·lbf",
-                                    "lb-ft",
-                                    "lbf-ft"),
-                            unit("[lbf_av].[in_i]", "lbf·in", "in·lb", "in-lb", "in-lbs", "lb-in", "lbf-in")),
-            "°C", List.of(unit("Cel", "°C", "ºC", "C", "degC"), unit("[degF]", "°F", "ºF", "F", "degF"), unit("K")),
-            "V", List.of(unit("V"), unit("mV")),
-            "A", List.of(unit("A", "A", "CCA")),
-            "km", List.of(unit("km"), unit("[mi_i]", "mi", "mile", "miles")),
-            "kg", List.of(unit("kg"), unit("[lb_av]", "lb", "lbs"), unit("t", "t")));
+    private static final Map<String, List<Unit>> BY_BOOK_UNIT = Map.ofEntries(
+            entry(
+                    "mm",
+                    unit("mm"),
+                    unit("cm"),
+                    unit("m"),
+                    unit("um", "µm", "μm", "um"),
+                    unit("[in_i]", "in", "inch", "inches", "\"", "″")),
+            entry("m", unit("m"), unit("km"), unit("[ft_i]", "ft", "feet")),
+            entry("kPa", unit("kPa"), unit("bar"), unit("[psi]", "psi", "psig"), unit("MPa")),
+            entry(
+                    "N·m",
+                    unit("N.m", "N·m", "N-m"),
+                    unit("[lbf_av].[ft_i]", "lbf·ft", "lb·ft", "ft·lb", "ft-lb", "ft-lbs", "ft·lbf", "lb-ft", "lbf-ft"),
+                    unit("[lbf_av].[in_i]", "lbf·in", "in·lb", "in-lb", "in-lbs", "lb-in", "lbf-in")),
+            entry("N", unit("N"), unit("kN"), unit("[lbf_av]", "lbf")),
+            entry("°C", unit("Cel", "°C", "ºC", "C", "degC"), unit("[degF]", "°F", "ºF", "F", "degF"), unit("K")),
+            entry("°", unit("deg", "°", "deg", "degrees")),
+            entry("V", unit("V"), unit("mV")),
+            entry("A", unit("A", "A", "CCA"), unit("mA")),
+            entry("A·h", unit("A.h", "A·h", "Ah")),
+            entry("km", unit("km"), unit("[mi_i]", "mi", "mile", "miles")),
+            entry("km/h", unit("km/h", "km/h", "kmh"), unit("[mi_i]/h", "mph")),
+            entry("kg", unit("kg"), unit("[lb_av]", "lb", "lbs"), unit("t", "t")));
 
     private UnitSpelling() {}
 
@@ -68,6 +64,10 @@ final class UnitSpelling {
             throw new IllegalArgumentException("the book keeps no unit " + bookUnit);
         }
         return units;
+    }
+
+    private static Map.Entry<String, List<Unit>> entry(String bookUnit, Unit... units) {
+        return Map.entry(bookUnit, List.of(units));
     }
 
     private static Unit unit(String ucum, String... spellings) {

@@ -30,6 +30,18 @@ class QuantitiesPropertyTest {
         }
     }
 
+    /** What is taken to another unit is read back. */
+    @ParameterizedTest
+    @CsvSource({"kPa, psi", "N·m, lbf·ft", "°C, °F", "mm, in", "kg, lb", "m, ft", "N, kN", "km/h, mph", "A, mA"})
+    void anotherUnitIsReadBack(String bookUnit, String unit) {
+        var random = new SplittableRandom(20_260_103);
+        for (int i = 0; i < 200; i++) {
+            double value = random.nextDouble(0, 300);
+            var written = new java.math.BigDecimal(Quantities.in(unit, value, bookUnit)).toPlainString() + " " + unit;
+            assertThat(Quantities.parse(written, bookUnit)).isCloseTo(value, within(1e-9));
+        }
+    }
+
     /** A value is the same whichever unit it was written in. */
     @ParameterizedTest
     @CsvSource({

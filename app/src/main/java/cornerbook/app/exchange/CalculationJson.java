@@ -1,0 +1,31 @@
+package cornerbook.app.exchange;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import cornerbook.core.why.Explained;
+import java.util.Map;
+import tools.jackson.databind.json.JsonMapper;
+
+/**
+ * The results of a calculator as JSON, for other programs: inputs, results, cautions and steps of each part. Names carry
+ * their units; what is absent is left out; dates are year-month-day.
+ */
+public final class CalculationJson {
+    private static final JsonMapper MAPPER = JsonMapper.builder()
+            .changeDefaultPropertyInclusion(inclusion -> inclusion.withValueInclusion(JsonInclude.Include.NON_NULL))
+            .build();
+
+    private CalculationJson() {}
+
+    /**
+     * The text, indented; the same results give the same text.
+     *
+     * @param calculation the verb, as "torque"
+     * @param parts by the name of the part, in the order to be written
+     */
+    public static String write(String calculation, Map<String, Explained> parts) {
+        var file = new CalculationFile("cornerbook-calculation", 1, calculation, parts);
+        return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(file) + "\n";
+    }
+
+    private record CalculationFile(String format, int version, String calculation, Map<String, Explained> parts) {}
+}

@@ -1,0 +1,90 @@
+package cornerbook.app.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import tools.jackson.databind.json.JsonMapper;
+
+/** The verbs that compute: their answers are checked where they are computed, here only that they arrive. */
+class CalculatorsTest {
+    private record Outcome(int exitCode, String out, String err) {}
+
+    private static Outcome run(String... arguments) {
+        var out = new StringWriter();
+        var err = new StringWriter();
+        int exitCode = Main.run(new PrintWriter(out), new PrintWriter(err), arguments);
+        return new Outcome(exitCode, out.toString(), err.toString());
+    }
+
+    /** The arguments as in a shell: parted by blanks, quantities in single quotes. */
+    private static String[] arguments(String words) {
+        return java.util.regex.Pattern.compile("'([^']*)'|(\\S+)")
+                .matcher(words)
+                .results()
+                .map(match -> match.group(1) == null ? match.group(2) : match.group(1))
+                .toArray(String[]::new);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '"',
+            value = {
+                "torque '30 lbf·ft' --length '12 in' --adapter '6 in' | Set the wrench to 27 N·m (20 lbf·ft)",
+                "torque 130 --thread M14x1.5 --class 10.9 --on-thread oiled | Mind: A torque given for clean, dry threads clamps 25 to 33 % more",
+                "torque 130 --count 5 | Order, clockwise from the top: 1 3 5 2 4",
+                "torque 130 --bar 100 --bar-spread 15 | Torque bar: ends between 85 N·m (63 lbf·ft) and 115 N·m (85 lbf·ft)",
+                "torque 130 --calibrated 2025-01-10 --cycles 100 | Mind: The wrench is due for calibration"
+            })
+    void answersInWords(String words, String part) {
+        var outcome = run(arguments(words));
+        assertThat(outcome.err()).isEmpty();
+        assertThat(outcome.exitCode()).isZero();
+        assertThat(outcome.out().replaceAll("\\s+", " ")).contains(part);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '"',
+            value = {
+                "torque 130 | 3 | torque alone asks nothing",
+                "torque 130 --thread M13 --class 10.9 | 3 | thread \"M13\" has no coarse pitch",
+                "torque 130 --wrench-from 5 --wrench-to 60 --count 5 | 3 | setting of the wrench is 130 N·m, expected 5 to 60 N·m",
+                "torque 130 --count 12 | 3 | fasteners per wheel are 12, expected 3 to 10",
+                "torque 130 --thread M14 --class 10.9 --on-thread wet | 3 | state of the thread is \"wet\", expected one of dry oiled anti-seize",
+                "torque '130 psi' --count 5 | 2 | has the unit \"psi\", expected one of N·m",
+                "torque 130 --adapter '6 in' | 2 | --length"
+            })
+    void refusesWhatCannotBe(String words, int exitCode, String part) {
+        var outcome = run(arguments(words));
+        assertThat(outcome.exitCode()).as(outcome.err()).isEqualTo(exitCode);
+        assertThat(outcome.err()).contains(part).doesNotContain("Exception").doesNotContain("\tat ");
+        assertThat(outcome.out()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"'torque 130 --count 5 --thread M14x1.5 --class 10.9', clampLoad, ISO 898-1"})
+    void explainsInWordsAndInJson(String words, String part, String source) {
+        assertThat(run(arguments(words + " --why")).out()).contains(source);
+        var json = JsonMapper.builder()
+                .build()
+                .readTree(run(arguments(words + " --json")).out());
+        assertThat(json.path("format").stringValue("")).isEqualTo("cornerbook-calculation");
+        var steps = json.path("parts").path(part).path("steps");
+        assertThat(steps.isEmpty()).isFalse();
+        assertThat(steps).allSatisfy(step -> {
+            assertThat(step.path("formula").stringValue("")).isNotEmpty();
+            assertThat(step.path("source").stringValue("")).isNotEmpty();
+        });
+    }
+
+    @Test
+    void helpSaysWhatAUnitLooksLike() {
+        assertThat(run("torque", "--help").out()).contains("98 lbf·ft").contains("Exit codes:");
+    }
+}

@@ -1,0 +1,12 @@
+package cornerbook.core.why;
+
+import java.util.List;
+
+/** A result that says what to mind and how it was found. */
+public interface Explained {
+    /** What to mind before the number is used, gravest first; each one sentence. */
+    List<String> cautions();
+
+    /** How it was found, in the order of computing. */
+    List<Step> steps();
+}

@@ -1,0 +1,35 @@
+package cornerbook.core.why;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+
+/**
+ * One step of a calculation.
+ *
+ * @param what what was computed, as "clamp load at the highest friction"
+ * @param formula with the numbers that went in, or the words "given" or "table"
+ * @param value finite, in {@code unit}
+ * @param unit as shown; empty for a bare number
+ * @param source standard, handbook or rule with its place; or "common practice, no source", or "from memory"
+ */
+public record Step(String what, String formula, double value, String unit, String source) {
+    private static final MathContext SHOWN_DIGITS = new MathContext(4);
+
+    /** Refuses what is no number. */
+    public Step {
+        if (!Double.isFinite(value)) {
+            throw new IllegalArgumentException("%s is %s %s, expected a finite number".formatted(what, value, unit));
+        }
+    }
+
+    /** The value with its unit, four digits: "70.5 kN". */
+    public String shown() {
+        return "%s %s".formatted(digits(value), unit).strip();
+    }
+
+    /** A number with four significant digits and without zeros at its end. */
+    public static String digits(double value) {
+        var rounded = new BigDecimal(value).round(SHOWN_DIGITS).stripTrailingZeros();
+        return rounded.toPlainString().replace('-', '−');
+    }
+}
