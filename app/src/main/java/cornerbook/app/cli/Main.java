@@ -53,6 +53,7 @@ public final class Main {
                 .addSubcommand(new Calibrate(out))
                 .addSubcommand(new Check(out, err))
                 .addSubcommand(new Torque(out))
+                .addSubcommand(new Lift(out))
                 .addSubcommand(new Completion(out));
         line.setOut(out).setErr(err).setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
         line.setUsageHelpAutoWidth(true);

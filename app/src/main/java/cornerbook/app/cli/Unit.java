@@ -44,6 +44,54 @@ final class Unit {
         }
     }
 
+    static final class Mass extends Of {
+        Mass() {
+            super("kg");
+        }
+    }
+
+    static final class Pressure extends Of {
+        Pressure() {
+            super("kPa");
+        }
+    }
+
+    static final class Temperature extends Of {
+        Temperature() {
+            super("°C");
+        }
+    }
+
+    static final class Altitude extends Of {
+        Altitude() {
+            super("m");
+        }
+    }
+
+    static final class Speed extends Of {
+        Speed() {
+            super("km/h");
+        }
+    }
+
+    static final class Voltage extends Of {
+        Voltage() {
+            super("V");
+        }
+    }
+
+    static final class Current extends Of {
+        Current() {
+            super("A");
+        }
+    }
+
+    static final class Capacity extends Of {
+        Capacity() {
+            super("A·h");
+        }
+    }
+
     /** As "133 N·m (98 lbf·ft)". */
     static String torque(double newtonMetres) {
         return both("%.0f N·m (%.0f lbf·ft)", newtonMetres, "N·m", "lbf·ft");
@@ -52,6 +100,21 @@ final class Unit {
     /** As "450 mm (17.7 in)". */
     static String length(double millimetres) {
         return both("%.0f mm (%.1f in)", millimetres, "mm", "in");
+    }
+
+    /** As "512 kg (1129 lb)". */
+    static String mass(double kilograms) {
+        return both("%.0f kg (%.0f lb)", kilograms, "kg", "lb");
+    }
+
+    /** As "250 kPa (36.3 psi)". */
+    static String pressure(double kilopascals) {
+        return both("%.0f kPa (%.1f psi)", kilopascals, "kPa", "psi");
+    }
+
+    /** As "−20 °C (−4 °F)". */
+    static String temperature(double celsius) {
+        return both("%.0f °C (%.0f °F)", celsius, "°C", "°F");
     }
 
     private static String both(String format, double value, String bookUnit, String unit) {

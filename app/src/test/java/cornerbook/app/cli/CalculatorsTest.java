@@ -38,6 +38,9 @@ class CalculatorsTest {
                 "torque 130 --thread M14x1.5 --class 10.9 --on-thread oiled | Mind: A torque given for clean, dry threads clamps 25 to 33 % more",
                 "torque 130 --count 5 | Order, clockwise from the top: 1 3 5 2 4",
                 "torque 130 --bar 100 --bar-spread 15 | Torque bar: ends between 85 N·m (63 lbf·ft) and 115 N·m (85 lbf·ft)",
+                "lift --front 1000 --rear 1000 --wheelbase 2800 --points-front 600 --points-rear 2000 --points-width 1500 --arm-rating '2000 lb' --hoist-rating 4000 | Arm LF: 429 kg (945 lb)",
+                "lift --front 1000 --rear 1000 --wheelbase 2800 --points-front 600 --points-rear 2000 --points-width 1500 --arm-rating '2000 lb' --hoist-rating 4000 --off 'drive battery=450 kg@1400 mm' | Hoist: 1550 kg (3417 lb), 39 % of its rating",
+                "lift --point-height '5.5 in' --clearance 110 --arm-height 95 --adapter-height 60 | blocks needed: 25 mm (1.0 in)",
                 "torque 130 --calibrated 2025-01-10 --cycles 100 | Mind: The wrench is due for calibration"
             })
     void answersInWords(String words, String part) {
@@ -58,6 +61,10 @@ class CalculatorsTest {
                 "torque 130 --count 12 | 3 | fasteners per wheel are 12, expected 3 to 10",
                 "torque 130 --thread M14 --class 10.9 --on-thread wet | 3 | state of the thread is \"wet\", expected one of dry oiled anti-seize",
                 "torque '130 psi' --count 5 | 2 | has the unit \"psi\", expected one of N·m",
+                "lift | 3 | nothing to compute",
+                "lift --front 1000 --rear 1000 --wheelbase 2800 --points-front 600 --points-rear 2000 --points-width 1500 --arm-rating '2000 lb' --hoist-rating 4000 --off battery | 3 | part off is \"battery\", expected its name, mass and place",
+                "lift --front 1000 --rear 1000 --wheelbase 2800 --points-front 600 --points-rear 2000 --points-width 1500 --arm-rating '2000 lb' --hoist-rating 4000 --wheels-off '20 psi' | 2 | has the unit \"psi\", expected one of kg",
+                "lift --front 1800 --rear 500 --wheelbase 2800 --points-front 800 --points-rear 2000 --points-width 1500 --arm-rating 1000 --hoist-rating 4000 | 3 | outside the lift points: the car would tip",
                 "torque 130 --adapter '6 in' | 2 | --length"
             })
     void refusesWhatCannotBe(String words, int exitCode, String part) {
@@ -68,7 +75,13 @@ class CalculatorsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"'torque 130 --count 5 --thread M14x1.5 --class 10.9', clampLoad, ISO 898-1"})
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '"',
+            value = {
+                "torque 130 --count 5 --thread M14x1.5 --class 10.9 | clampLoad | ISO 898-1",
+                "lift --front 1000 --rear 1000 --wheelbase 2800 --points-front 600 --points-rear 2000 --points-width 1500 --arm-rating '2000 lb' --hoist-rating 4000 --wheels-off 24 | arms | Euler 1773",
+            })
     void explainsInWordsAndInJson(String words, String part, String source) {
         assertThat(run(arguments(words + " --why")).out()).contains(source);
         var json = JsonMapper.builder()

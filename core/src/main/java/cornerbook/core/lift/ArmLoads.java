@@ -1,0 +1,177 @@
+package cornerbook.core.lift;
+
+import static cornerbook.core.quantity.Range.check;
+
+import cornerbook.core.corner.Corner;
+import cornerbook.core.why.Explained;
+import cornerbook.core.why.Step;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+
+/**
+ * Load of each arm of a two-post hoist under a car with some parts off. The car is rigid and the four pads are equal
+ * springs ({@link Support}); as pads never bear quite evenly, the most that each may carry is given too, and judged. Not
+ * for a car that is pulled or pushed while it hangs: leave that margin. Source: statics; equal springs are Euler's
+ * hypothesis for a table on four legs (E478, 1773).
+ *
+ * @param totalKg of what is lifted
+ * @param centreBehindFrontAxleMm centre of gravity of what is lifted
+ * @param marginMm from the centre of gravity to the nearest side of the points' polygon
+ * @param hoistShare of the hoist's rating
+ * @param holds no arm and not the hoist above its rating
+ */
+public record ArmLoads(
+        Map<Corner, ArmLoad> arms,
+        double totalKg,
+        double centreBehindFrontAxleMm,
+        double centreLeftMm,
+        double marginMm,
+        double hoistShare,
+        boolean holds,
+        List<String> cautions,
+        List<Step> steps)
+        implements Explained {
+    /** Below this margin the car is called badly placed. Common practice, no source. */
+    private static final double LEAST_MARGIN_MM = 150;
+
+    private static final String STATICS = "moments about the front axle";
+
+    public ArmLoads {
+        arms = Collections.unmodifiableMap(new EnumMap<>(arms));
+        cautions = List.copyOf(cautions);
+        steps = List.copyOf(steps);
+    }
+
+    /**
+     * The loads.
+     *
+     * @param armRatingKg of one arm, on its plate, 200 to 5000 kg
+     * @param hoistRatingKg of the hoist, on its plate, 500 to 12000 kg
+     * @throws IllegalArgumentException when the centre of gravity lies outside the points, or a value outside its range
+     */
+    public static ArmLoads of(
+            CarMass car, LiftPoints points, List<PartOff> off, double armRatingKg, double hoistRatingKg) {
+        check("rating of an arm", armRatingKg, 200, 5000, "kg");
+        check("rating of the hoist", hoistRatingKg, 500, 12000, "kg");
+        double totalKg = car.frontKg() + car.rearKg();
+        double momentX = car.rearKg() * car.wheelbaseMm();
+        double momentY = totalKg * (car.leftShare() - 0.5) * car.trackMm();
+        for (var part : off) {
+            totalKg -= part.massKg();
+            momentX -= part.massKg() * part.behindFrontAxleMm();
+            momentY -= part.massKg() * part.leftOfCentreMm();
+        }
+        if (totalKg <= 0) {
+            throw new IllegalArgumentException("parts off weigh as much as the car, expected less");
+        }
+        double centreX = momentX / totalKg;
+        double centreY = momentY / totalKg;
+        double marginMm = points.marginMm(centreX, centreY);
+        if (marginMm <= 0) {
+            throw new IllegalArgumentException(
+                    "centre of gravity is %.0f mm behind the front axle and %.0f mm left of the centre, %.0f mm outside the lift points: the car would tip, do not lift"
+                            .formatted(centreX, centreY, -marginMm));
+        }
+        var support = new Support(points, totalKg, centreX, centreY);
+        var loads = support.equalSprings();
+        var most = support.most();
+        var arms = new EnumMap<Corner, ArmLoad>(Corner.class);
+        for (var corner : Corner.values()) {
+            int i = corner.ordinal();
+            arms.put(corner, new ArmLoad(loads[i], most[i], most[i] / armRatingKg));
+        }
+        double hoistShare = totalKg / hoistRatingKg;
+        boolean holds = hoistShare <= 1 && arms.values().stream().allMatch(arm -> arm.shareOfRating() <= 1);
+        return new ArmLoads(
+                arms,
+                totalKg,
+                centreX,
+                centreY,
+                marginMm,
+                hoistShare,
+                holds,
+                cautions(arms, marginMm, hoistShare, loads),
+                steps(car, off, arms, totalKg, centreX, centreY, marginMm));
+    }
+
+    /** What the arm of a corner carries. */
+    public ArmLoad arm(Corner corner) {
+        return Objects.requireNonNull(arms.get(corner));
+    }
+
+    private static List<String> cautions(
+            Map<Corner, ArmLoad> arms, double marginMm, double hoistShare, double[] loads) {
+        var cautions = new ArrayList<String>();
+        if (hoistShare > 1) {
+            cautions.add("The car is heavier than the hoist's rating: do not lift.");
+        }
+        arms.forEach((corner, arm) -> {
+            if (arm.shareOfRating() > 1) {
+                cautions.add("The arm at %s may carry %.0f kg, more than its rating: do not lift."
+                        .formatted(corner, arm.mostKg()));
+            }
+        });
+        if (marginMm < LEAST_MARGIN_MM) {
+            cautions.add("The centre of gravity is only %.0f mm inside the lift points: place the car anew."
+                    .formatted(marginMm));
+        }
+        for (var corner : Corner.values()) {
+            if (loads[corner.ordinal()] < 1e-6) {
+                cautions.add("The pad at %s carries nothing, so the car can rock.".formatted(corner));
+            }
+        }
+        cautions.addAll(LiftCautions.ALWAYS);
+        return cautions;
+    }
+
+    private static List<Step> steps(
+            CarMass car,
+            List<PartOff> off,
+            Map<Corner, ArmLoad> arms,
+            double totalKg,
+            double centreX,
+            double centreY,
+            double marginMm) {
+        var steps = new ArrayList<Step>();
+        steps.add(new Step(
+                "car on its wheels",
+                "front %s kg + rear %s kg".formatted(Step.digits(car.frontKg()), Step.digits(car.rearKg())),
+                car.frontKg() + car.rearKg(),
+                "kg",
+                "axle loads as entered"));
+        for (var part : off) {
+            steps.add(new Step(
+                    part.name() + " off",
+                    "at %s mm behind the front axle".formatted(Step.digits(part.behindFrontAxleMm())),
+                    -part.massKg(),
+                    "kg",
+                    "as entered"));
+        }
+        steps.add(new Step(
+                "centre of gravity behind the front axle",
+                "(rear × wheelbase − Σ m x) / %s kg".formatted(Step.digits(totalKg)),
+                centreX,
+                "mm",
+                STATICS));
+        steps.add(new Step(
+                "centre of gravity left of the centre",
+                "(total × (left share − ½) × track − Σ m y) / total",
+                centreY,
+                "mm",
+                STATICS));
+        steps.add(new Step(
+                "margin to the nearest side of the points", "distance of point and line", marginMm, "mm", "geometry"));
+        arms.forEach((corner, arm) -> steps.add(new Step(
+                "arm at " + corner,
+                "a + b x + c y, equal springs under a rigid car; at most %s kg when one pad bears nothing"
+                        .formatted(Step.digits(arm.mostKg())),
+                arm.loadKg(),
+                "kg",
+                "sum and moments; Euler 1773 (E478)")));
+        return steps;
+    }
+}

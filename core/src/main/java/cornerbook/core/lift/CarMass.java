@@ -1,0 +1,22 @@
+package cornerbook.core.lift;
+
+import static cornerbook.core.quantity.Range.check;
+
+/**
+ * The car as it stands on its wheels.
+ *
+ * @param frontKg load of the front axle, 100 to 4000 kg
+ * @param rearKg load of the rear axle, 100 to 4000 kg
+ * @param wheelbaseMm 1500 to 5500 mm
+ * @param leftShare share of the load on the left wheels, 0.4 to 0.6
+ * @param trackMm distance of the left and right wheels' middles, 1000 to 2200 mm
+ */
+public record CarMass(double frontKg, double rearKg, double wheelbaseMm, double leftShare, double trackMm) {
+    public CarMass {
+        check("front axle load", frontKg, 100, 4000, "kg");
+        check("rear axle load", rearKg, 100, 4000, "kg");
+        check("wheelbase", wheelbaseMm, 1500, 5500, "mm");
+        check("left share of the load", leftShare, 0.4, 0.6, "");
+        check("track", trackMm, 1000, 2200, "mm");
+    }
+}
