@@ -2,11 +2,13 @@ package cornerbook.app.web;
 
 import cornerbook.app.web.EntryPage.Field;
 import cornerbook.app.web.EntryPage.Group;
+import cornerbook.app.web.EntryPage.Questions;
 import cornerbook.app.web.EntryPage.Section;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
 import cornerbook.core.visit.StoredWheelCheck;
+import cornerbook.core.visit.TreadPrediction;
 import cornerbook.core.visit.Visit;
 import cornerbook.core.visit.VisitRules;
 import java.nio.charset.StandardCharsets;
@@ -36,6 +38,7 @@ final class EntryForm {
     private final Form form;
     private final Map<String, String> errors = new HashMap<>();
     private final Map<String, Reading> typed = new LinkedHashMap<>();
+    private final Map<String, TreadPrediction> doubted = new LinkedHashMap<>();
     private String problem = "";
 
     EntryForm(OpenVisit open, Form form) {
@@ -61,6 +64,35 @@ final class EntryForm {
             checkRules(today, leftOn);
         }
         return errors.isEmpty() && problem.isEmpty() ? List.copyOf(typed.values()) : List.of();
+    }
+
+    /**
+     * Asks about each reading that was typed and is incredible, unless the tick of the page stands for all of them. The
+     * tick names the readings that it was shown for: a value that is typed afterwards is asked about anew.
+     *
+     * @param predictions of the visit with what was typed, as the assessor doubts them
+     */
+    void question(List<TreadPrediction> predictions) {
+        for (var prediction : predictions) {
+            typed.forEach((key, reading) -> {
+                if (reading.id().equals(prediction.reading().id())) {
+                    doubted.put(key, prediction);
+                }
+            });
+        }
+        if (List.of(form.get("again").split(" ")).containsAll(doubtedIds())) {
+            doubted.clear();
+        }
+    }
+
+    Questions questions() {
+        return new Questions(doubted.size(), String.join(" ", doubtedIds()));
+    }
+
+    private List<String> doubtedIds() {
+        return doubted.values().stream()
+                .map(prediction -> prediction.reading().id())
+                .toList();
     }
 
     boolean isSound() {
@@ -192,8 +224,9 @@ final class EntryForm {
                 stored.map(Reading::id).orElse(""),
                 slot.measure() == Measure.PAD_MOVEMENT,
                 errors.getOrDefault(key, ""),
+                doubted.containsKey(key) ? doubted.get(key).question() : "",
                 form.get("reason." + key),
-                stored.isPresent() && errors.containsKey(key));
+                stored.isPresent() && (errors.containsKey(key) || doubted.containsKey(key)));
     }
 
     private static String show(Slot slot, Reading reading) {
@@ -265,9 +298,7 @@ final class EntryForm {
 
     /** The rules that look at more than one value, asked before the book asks them, to place the sentence. */
     private void checkRules(LocalDate today, Map<Corner, String> leftOn) {
-        var readings = new ArrayList<>(visit.readings());
-        readings.addAll(typed.values());
-        var with = open.with(visit.withReadings(readings).withLeftOn(leftOn));
+        var with = open.with(List.copyOf(typed.values()), leftOn);
         var keys = List.copyOf(typed.keySet());
         var prefix = with.path() + "/readings/";
         for (var found : VisitRules.check(with.history(), today)) {

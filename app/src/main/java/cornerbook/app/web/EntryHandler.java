@@ -35,7 +35,7 @@ final class EntryHandler {
         var form = new EntryForm(open, typed);
         var leaving = new LeavingForm(open, typed);
         var readings = form.check(desk.today(), open.visit().leftOn());
-        if (form.isSound()) {
+        if (form.isSound() && !asks(form, open.with(readings, open.visit().leftOn()))) {
             try {
                 desk.book().addReadings(open.visit().id(), readings);
                 // The wheels are not recorded with the readings; what was typed about them comes back with the page.
@@ -57,7 +57,7 @@ final class EntryHandler {
         var leaving = new LeavingForm(open, typed);
         var readings = form.check(desk.today(), leaving.chosen());
         var identities = leaving.check(readings, desk.today());
-        if (form.isSound() && leaving.isSound()) {
+        if (form.isSound() && leaving.isSound() && !asks(form, open.with(readings, leaving.chosen()))) {
             try {
                 var visitId = open.visit().id();
                 desk.book().recordLeaving(visitId, leaving.chosen(), identities);
@@ -70,6 +70,11 @@ final class EntryHandler {
             }
         }
         send(response, 422, open, form, leaving, typed, NOTHING_TYPED);
+    }
+
+    private boolean asks(EntryForm form, OpenVisit typed) {
+        form.question(desk.assessor().doubted(typed.history(), typed.visit().id()));
+        return form.questions().count() > 0;
     }
 
     void saveRetorque(ServerRequest request, ServerResponse response) {
@@ -147,6 +152,7 @@ final class EntryHandler {
                         form.vehicle(),
                         form.problem(),
                         form.errors(),
+                        form.questions(),
                         saved.matches("[0-9]{1,3}") ? Integer.valueOf(saved) : null,
                         leaving.page(standing, ofSets),
                         openRetorque(open.visit().id()),

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param formId born with the form, so that a form that is sent twice stores once
  * @param problem what cannot stand and belongs to no single field, may be empty
+ * @param errors how many fields could not be read
  * @param saved how many readings were just stored; null when the page was only asked for
  * @param retorque null when none is open
  */
@@ -25,6 +26,7 @@ public record EntryPage(
         Section vehicle,
         String problem,
         int errors,
+        Questions questions,
         @Nullable Integer saved,
         Leaving leaving,
         @Nullable OpenRetorque retorque,
@@ -32,6 +34,13 @@ public record EntryPage(
     public EntryPage {
         corners = List.copyOf(corners);
     }
+
+    /**
+     * Readings that were typed and are incredible after the visits before.
+     *
+     * @param readingIds their identities, apart by a space: what the tick that stores them stands for
+     */
+    public record Questions(int count, String readingIds) {}
 
     /** Corners whose wheel must not stay on. */
     public List<Corner> stops() {
@@ -69,6 +78,7 @@ public record EntryPage(
      * @param shownId the reading that it shows, empty when there is none
      * @param choice whether it is a choice of pad movements rather than a number
      * @param error one sentence, empty when it is sound
+     * @param question asks to read again, empty when the value is credible
      * @param reason why a stored value changes, may be empty
      * @param reasonAsked whether the reason is asked for now
      */
@@ -80,10 +90,16 @@ public record EntryPage(
             String shownId,
             boolean choice,
             String error,
+            String question,
             String reason,
             boolean reasonAsked) {
         public boolean stored() {
             return !shownId.isEmpty();
+        }
+
+        /** The element that says what is wrong or asked; null when there is none. */
+        public @Nullable String describedBy() {
+            return !error.isEmpty() ? "error." + key : !question.isEmpty() ? "question." + key : null;
         }
     }
 
@@ -124,8 +140,9 @@ public record EntryPage(
      *
      * @param setId the set that they belong to, empty when it is what stands there anyway
      * @param hint one sentence that says where they come from
+     * @param byPlan whether the wheel plan put them there
      */
-    public record Fill(String setId, String hint, Map<Corner, String> wheelAt) {
+    public record Fill(String setId, String hint, Map<Corner, String> wheelAt, boolean byPlan) {
         public Fill {
             wheelAt = Map.copyOf(wheelAt);
         }

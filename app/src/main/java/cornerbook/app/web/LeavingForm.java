@@ -52,9 +52,7 @@ final class LeavingForm {
             problem = "A car leaves on four wheels; choose one at each corner.";
             return List.of();
         }
-        var readings = new ArrayList<>(open.visit().readings());
-        readings.addAll(typed);
-        var leaving = open.with(open.visit().withReadings(readings).withLeftOn(chosen));
+        var leaving = open.with(typed, chosen);
         for (var found : VisitRules.check(leaving.history(), today)) {
             for (var corner : Corner.values()) {
                 if (found.where().equals(leaving.path() + "/leftOn/" + corner)) {

@@ -1,7 +1,12 @@
 package cornerbook.app.web;
 
+import cornerbook.core.corner.Corner;
 import cornerbook.core.visit.CarHistory;
+import cornerbook.core.visit.Reading;
 import cornerbook.core.visit.Visit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 
 /** A visit that is written to, with the car that it belongs to. */
 record OpenVisit(CarHistory history, Visit visit) {
@@ -11,6 +16,13 @@ record OpenVisit(CarHistory history, Visit visit) {
                 .map(each -> each.id().equals(other.id()) ? other : each)
                 .toList();
         return new OpenVisit(new CarHistory(history.vehicle(), history.customer(), history.sets(), visits), other);
+    }
+
+    /** The same car, had this been read at the visit too and had it left on these wheels. */
+    OpenVisit with(List<Reading> typed, Map<Corner, String> leftOn) {
+        var readings = new ArrayList<>(visit.readings());
+        readings.addAll(typed);
+        return with(visit.withReadings(readings).withLeftOn(leftOn));
     }
 
     /** Where the rules of the book find it, as "/visits/3". */

@@ -3,15 +3,20 @@ package cornerbook.app.web;
 import cornerbook.app.web.EntryPage.Fill;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.visit.Assessor;
+import cornerbook.core.visit.SetPlan;
 import cornerbook.core.visit.WheelSet;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /** Which wheels a car may leave on: each set as its wheel plan has it, and what stands there until somebody chooses. */
 final class WheelProposal {
     private final Assessor assessor;
     private final OpenVisit open;
+    private final Map<String, Fill> fills = new HashMap<>();
 
     WheelProposal(Assessor assessor, OpenVisit open) {
         this.assessor = assessor;
@@ -22,34 +27,34 @@ final class WheelProposal {
     Fill standing() {
         var visit = open.visit();
         if (!visit.leftOn().isEmpty()) {
-            return new Fill("", "Filled in as recorded.", visit.leftOn());
+            return new Fill("", "Filled in as recorded.", visit.leftOn(), false);
         }
-        var plan = assessor.assess(open.history(), visit.id()).plan();
-        if (plan == null) {
-            return new Fill("", "Filled in with the wheels that it came on.", visit.arrivedOn());
-        }
-        return new Fill("", "Filled in " + planned(plan.wheelAt()), plan.wheelAt());
+        return assessor.goingOn(open.history(), visit.id())
+                .map(this::of)
+                .filter(Fill::byPlan)
+                .map(fill -> new Fill("", fill.hint(), fill.wheelAt(), true))
+                .orElseGet(() -> new Fill("", "Filled in with the wheels that it came on.", visit.arrivedOn(), false));
     }
 
-    /** Each set of the car, by the identity of the set. */
+    /** Each set of the car, by the identity of the set; planned once. */
     Fill of(WheelSet set) {
+        return fills.computeIfAbsent(set.id(), unused -> plan(set));
+    }
+
+    private Fill plan(WheelSet set) {
         var unmoved = lastCorners(set);
         var imagined = open.with(open.visit().withLeftOn(unmoved));
         var plan = unmoved.size() < Corner.values().length
-                ? null
-                : assessor.assess(imagined.history(), imagined.visit().id()).plan();
-        return plan == null
-                ? new Fill(set.id(), "Filled in where they ran before.", unmoved)
-                : new Fill(set.id(), "Filled in " + planned(plan.wheelAt()), plan.wheelAt());
+                ? Optional.<SetPlan>empty()
+                : assessor.plan(imagined.history(), imagined.visit().id());
+        return plan.map(made -> made.plan().wheelAt())
+                .map(wheelAt -> new Fill(set.id(), "Filled in " + planned(set), wheelAt, true))
+                .orElseGet(() -> new Fill(set.id(), "Filled in where they ran before.", unmoved, false));
     }
 
-    private String planned(Map<Corner, String> wheelAt) {
-        return wheelAt.values().stream()
-                .findFirst()
-                .flatMap(open.history()::findSetOf)
-                .map(set -> "as the wheel plan has the %s set."
-                        .formatted(Words.season(set.season()).toLowerCase(java.util.Locale.ROOT)))
-                .orElse("as the wheel plan has them.");
+    private static String planned(WheelSet set) {
+        return "as the wheel plan has the %s set."
+                .formatted(Words.season(set.season()).toLowerCase(Locale.ROOT));
     }
 
     private Map<Corner, String> lastCorners(WheelSet set) {

@@ -20,5 +20,5 @@ document.addEventListener("keydown", (event) => {
   }
 });
 
-// After a refusal the hands go straight to the first field that was not understood.
-document.querySelector(".field.wrong input, .field.wrong select, .place.wrong select")?.focus();
+// After a refusal the hands go straight to the first field that was not understood, or is asked about.
+document.querySelector(".field:is(.wrong, .asked) :is(input, select), .place.wrong select")?.focus();

@@ -126,6 +126,28 @@ class BrowserTest {
 
     @ParameterizedTest
     @ValueSource(ints = {390, 1180})
+    void incredibleDepthIsAskedAboutAtItsFieldAndStoredWithOneTick(int width) {
+        List<Reading> before = readings(OTHER_OPEN_VISIT);
+        Page page = open("/visits/" + OTHER_OPEN_VISIT, width, width == 390 ? 844 : 820);
+        Locator depth = page.locator("input[name^='TREAD_DEPTH.RR.']").nth(width == 390 ? 0 : 1);
+        depth.fill("2.4");
+        save(page);
+        assertThat(readings(OTHER_OPEN_VISIT)).isEqualTo(before);
+        assertThat(page.evaluate("document.activeElement.name")).isEqualTo(depth.getAttribute("name"));
+        assertThat(depth.getAttribute("aria-invalid")).as("no error").isNull();
+        assertThat(page.locator("#" + escaped(depth.getAttribute("aria-describedby")))
+                        .innerText())
+                .contains("read it again");
+        Axe.assertNoViolation(page, "asked");
+        var tick = page.getByText("these readings stand");
+        assertThat(tick.boundingBox().height).isGreaterThanOrEqualTo(44);
+        tick.click();
+        save(page);
+        assertThat(readings(OTHER_OPEN_VISIT)).hasSize(before.size() + 1);
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {390, 1180})
     void noPageScrollsSideways(int width) {
         for (String address : addresses()) {
             Page page = open(address, width, width == 390 ? 844 : 820);

@@ -159,6 +159,9 @@ class LeavingTest {
         var depth = "TREAD_DEPTH.LF.CENTRE." + planned.get(Corner.LF);
         field(depth).fill("3.1");
         store();
+        assertThat(visit().readings()).as("asked about first").noneMatch(reading -> reading.value() == 3.1);
+        page.getByText("these readings stand").click();
+        store();
         assertThat(visit().readings()).as("what was read is kept").anyMatch(reading -> reading.value() == 3.1);
         assertThat(page.locator("#LF .group > .error").innerText())
                 .contains("reads 3.1 mm in the centre groove", "at take-off", "Take it off");

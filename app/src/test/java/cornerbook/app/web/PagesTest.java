@@ -181,6 +181,59 @@ class PagesTest {
     }
 
     @Test
+    void incredibleDepthIsAskedAboutAndStoredOnceItStands() throws Exception {
+        var before = readings();
+        var slot = emptySlot();
+        var fields = new LinkedHashMap<>(
+                Map.of("form", "f", slot.key(), "21", rearDepth().key(), "2.1"));
+        fields.put("reason." + rearDepth().key(), "gauge was not zeroed");
+        var answer = post(Links.visit(visitId), fields);
+        says(answer, 422, "LR centre groove reads 2.1\u00a0mm, expected");
+        assertThat(answer.body())
+                .contains("Read again: these readings stand", "value=\"21\"", "value=\"2.1\"")
+                .doesNotContain("aria-invalid");
+        assertThat(readings()).isEqualTo(before);
+        fields.put("again", between(answer.body(), "name=\"again\" value=\"", "\""));
+        fields.put(rearDepth().key(), "2.0");
+        says(post(Links.visit(visitId), fields), 422, "reads 2.0\u00a0mm");
+        fields.put(rearDepth().key(), "2.1");
+        assertThat(post(Links.visit(visitId), fields).statusCode()).isEqualTo(303);
+        assertThat(readings())
+                .hasSize(before.size() + 2)
+                .extracting(Reading::asWritten)
+                .contains("2.1 mm");
+        assertThat(get(Links.findings(visitId)).body()).contains("Read again?", "LR centre groove reads 2.1\u00a0mm");
+        assertThat(get(Links.visit(visitId)).body()).doesNotContain("these readings stand");
+    }
+
+    @Test
+    void incredibleDepthIsAskedAboutWhenTheWheelsAreRecordedToo() throws Exception {
+        var before = readings();
+        var fields = new LinkedHashMap<>(Map.of("form", "f", rearDepth().key(), "2.1"));
+        fields.put("reason." + rearDepth().key(), "gauge was not zeroed");
+        car.getVisit(visitId).arrivedOn().forEach((corner, tag) -> fields.put(corner.name(), tag));
+        var answer = post(Links.leaving(visitId), fields);
+        says(answer, 422, "LR centre groove reads 2.1\u00a0mm, expected");
+        assertThat(readings()).isEqualTo(before);
+        fields.put("again", between(answer.body(), "name=\"again\" value=\"", "\""));
+        assertThat(post(Links.leaving(visitId), fields).statusCode()).isEqualTo(303);
+        assertThat(readings()).hasSize(before.size() + 1);
+    }
+
+    private Slot rearDepth() {
+        return new Slot(
+                Measure.TREAD_DEPTH,
+                Corner.LR,
+                car.getVisit(visitId).arrivedOn().get(Corner.LR),
+                Spot.CENTRE);
+    }
+
+    private static String between(String text, String before, String after) {
+        int start = text.indexOf(before) + before.length();
+        return text.substring(start, text.indexOf(after, start));
+    }
+
+    @Test
     void storedReadingChangesOnlyWithAReason() throws Exception {
         var slot = emptySlot();
         post(Links.visit(visitId), Map.of("form", "a", slot.key(), "21"));

@@ -44,6 +44,28 @@ public final class Assessor {
                 .toList();
     }
 
+    /** The set that the car leaves on: as recorded, and until then the season's set, or the one that it came on. */
+    public Optional<WheelSet> goingOn(CarHistory history, String visitId) {
+        var visit = history.getVisit(visitId);
+        return findSet(history, visit.leftOn())
+                .or(() -> seasonsSet(history, visit))
+                .or(() -> findSet(history, visit.arrivedOn()));
+    }
+
+    /**
+     * The wheel plan of the set going on, as {@link #assess} has it, without judging anything else. Empty when the set
+     * has not four wheels, its tread was never measured, or no assignment keeps the rules.
+     */
+    public Optional<SetPlan> plan(CarHistory history, String visitId) {
+        var visit = history.getVisit(visitId);
+        var visits = history.visits().subList(0, history.visits().indexOf(visit) + 1);
+        var runs = new RunHistory(history, visits, knowledge);
+        var forecaster = new TreadForecaster(history, visits, visit, runs, knowledge);
+        return goingOn(history, visitId)
+                .flatMap(
+                        set -> new WheelPlanning(history.vehicle(), limits, forecaster, runs, visits, visit).plan(set));
+    }
+
     /**
      * Assesses one visit with what was known on its day: later visits do not count.
      *
@@ -57,10 +79,7 @@ public final class Assessor {
         var readings = new CurrentReadings(visit);
         var notJudged = new ArrayList<String>();
         var findings = new ArrayList<Finding>();
-        // Until the wheels that the car leaves on are recorded, the season's set is taken to go on.
-        var goingOn = findSet(history, visit.leftOn())
-                .or(() -> seasonsSet(history, visit))
-                .or(() -> findSet(history, visit.arrivedOn()));
+        var goingOn = goingOn(history, visitId);
         var comingOff = findSet(history, visit.arrivedOn())
                 .filter(set -> goingOn.filter(set::equals).isEmpty());
         var nextVisit = nextVisit(visit, goingOn.map(WheelSet::season).orElse(SeasonKind.ALL_SEASON));
@@ -72,6 +91,7 @@ public final class Assessor {
             judge.judge(goingOn.get(), SetForecast.Role.GOING_ON, wheelAt, visit.date(), nextVisit);
             plan = new WheelPlanning(vehicle, limits, forecaster, runs, visits, visit)
                     .plan(goingOn.get())
+                    .map(SetPlan::plan)
                     .orElse(null);
         }
         if (comingOff.isPresent()) {

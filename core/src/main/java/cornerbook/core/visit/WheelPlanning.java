@@ -2,19 +2,16 @@ package cornerbook.core.visit;
 
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
-import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.Spot;
-import cornerbook.core.season.ChangeOver;
+import cornerbook.core.season.SetSeasons;
 import cornerbook.core.wear.PosteriorDraws;
 import cornerbook.core.wear.WearPosterior;
 import cornerbook.core.wheelplan.PlanRequest;
 import cornerbook.core.wheelplan.PlanRules;
 import cornerbook.core.wheelplan.RotationPattern;
 import cornerbook.core.wheelplan.WearScenario;
-import cornerbook.core.wheelplan.WheelPlan;
 import cornerbook.core.wheelplan.WheelPlanner;
 import cornerbook.core.wheelplan.WheelState;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -58,7 +55,7 @@ final class WheelPlanning {
     }
 
     /** The plan of a set; empty when it has not four wheels, or its tread was never measured. */
-    Optional<WheelPlan> plan(WheelSet set) {
+    Optional<SetPlan> plan(WheelSet set) {
         if (set.wheels().size() != Corner.values().length || !forecaster.wasRead(set)) {
             return Optional.empty();
         }
@@ -83,11 +80,21 @@ final class WheelPlanning {
                     wheel.tag(), wheel.tyre().size(), wheel.tyre().directional(), depths, lastCorner(wheel.tag())));
         }
         var sizes = sizes(wheels);
-        var request = new PlanRequest(wheels, rates, sizes, limitMm(set), seasonsThousandKm(set), PlanRules.TYRES_ONLY);
+        var seasons = new SetSeasons(
+                set.season(),
+                visit.date(),
+                Math.max(LEAST_KM_PER_DAY, runs.next(set.season()).meanKm()));
+        var seasonsThousandKm = seasons.first(SEASONS).stream()
+                .map(season -> season.distanceKm() / 1000)
+                .toList();
+        var request = new PlanRequest(wheels, rates, sizes, limitMm(set), seasonsThousandKm, PlanRules.TYRES_ONLY);
         boolean directional = wheels.stream().anyMatch(WheelState::directional);
         boolean staggered = Set.copyOf(sizes.values()).size() > 1;
         return WheelPlanner.plan(
-                request, RotationPattern.customary(vehicle.drive(), directional, staggered), scenarios(set, posterior));
+                        request,
+                        RotationPattern.customary(vehicle.drive(), directional, staggered),
+                        scenarios(set, posterior))
+                .map(plan -> new SetPlan(set, plan, request, seasons, runs.distanceBasis(set.season())));
     }
 
     /** Draws from what is known; the same set gives the same draws. */
@@ -116,22 +123,6 @@ final class WheelPlanning {
             scenarios.add(new WearScenario(depths, rates));
         }
         return scenarios;
-    }
-
-    /** The season now until its change-over, then whole seasons, at the car's mean distance per day. */
-    private List<Double> seasonsThousandKm(WheelSet set) {
-        double kmPerDay = Math.max(LEAST_KM_PER_DAY, runs.next(set.season()).meanKm());
-        var seasons = new ArrayList<Double>();
-        var from = visit.date();
-        for (int s = 0; s < SEASONS; s++) {
-            var until = ChangeOver.after(from, set.season());
-            seasons.add(kmPerDay * ChronoUnit.DAYS.between(from, until) / 1000);
-            from = set.season() == SeasonKind.ALL_SEASON
-                    ? until
-                    : ChangeOver.after(
-                            until, set.season() == SeasonKind.WINTER ? SeasonKind.SUMMER : SeasonKind.WINTER);
-        }
-        return seasons;
     }
 
     private double limitMm(WheelSet set) {

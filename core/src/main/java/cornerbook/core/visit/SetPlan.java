@@ -1,0 +1,30 @@
+package cornerbook.core.visit;
+
+import cornerbook.core.season.SetSeasons;
+import cornerbook.core.wheelplan.PlanRequest;
+import cornerbook.core.wheelplan.Replacement;
+import cornerbook.core.wheelplan.ReplacementOptions;
+import cornerbook.core.wheelplan.WheelPlan;
+import java.util.List;
+
+/**
+ * The wheel plan of one set with what it was made from.
+ *
+ * @param request depths now, wear rates, where each wheel ran last, the distances of the seasons
+ * @param seasons the days of the seasons, for turning a distance into a day
+ * @param distanceBasis where the distance per day comes from, in words
+ */
+public record SetPlan(WheelSet set, WheelPlan plan, PlanRequest request, SetSeasons seasons, String distanceBasis) {
+    /** When new tyres are bought, and which, and how far the set then runs; computed anew at each call. */
+    public List<Replacement> replacements() {
+        return ReplacementOptions.of(request, newDepthMm());
+    }
+
+    /** Depth of a new tyre, mm: the least among those of the set. */
+    public double newDepthMm() {
+        return set.wheels().stream()
+                .mapToDouble(wheel -> wheel.tyre().newDepthMm())
+                .min()
+                .orElseThrow();
+    }
+}
