@@ -69,31 +69,24 @@ final class GrooveOutlook {
         return new Estimate(meanDepth[tyre] - k * meanRate[tyre], Math.sqrt(covarianceAt(tyre, tyre, k)));
     }
 
-    /** When the first tyre would reach the limit at mean rates, with a margin of one standard deviation; thousand km. */
+    /** When the first tyre would reach the limit at mean rates, with a margin of two standard deviations; thousand km. */
     double firstAtLimitThousandKm(double limitMm) {
         double thousandKm = Double.POSITIVE_INFINITY;
         for (int i = 0; i < tyres; i++) {
-            double slackMm = meanDepth[i] - limitMm - Math.sqrt(depthDepth[i * tyres + i]);
-            thousandKm = Math.min(thousandKm, slackMm / (meanRate[i] + Math.sqrt(rateRate[i * tyres + i])));
+            double slackMm = meanDepth[i] - limitMm - 2 * Math.sqrt(depthDepth[i * tyres + i]);
+            thousandKm = Math.min(thousandKm, slackMm / (meanRate[i] + 2 * Math.sqrt(rateRate[i * tyres + i])));
         }
         return thousandKm;
     }
 
-    /**
-     * Over how much distance a tyre goes from holding to failing: standard deviation of its depth, told in standard
-     * deviations of the distance; the least of the tyres that may fail within the reach.
-     */
-    double narrowestTransition(double meanThousandKm, double sdThousandKm, double limitMm, double reach) {
-        double narrowest = Double.POSITIVE_INFINITY;
+    /** Least margin of a tyre over its standard deviation after k thousand km. */
+    double weakest(double k, double limitMm) {
+        double weakest = Double.POSITIVE_INFINITY;
         for (int i = 0; i < tyres; i++) {
-            double perX = sdThousandKm * Math.abs(meanRate[i]);
-            double sd = Math.sqrt(covarianceAt(i, i, meanThousandKm));
-            double marginMm = meanDepth[i] - meanThousandKm * meanRate[i] - limitMm;
-            if (Math.abs(marginMm) < reach * perX + CERTAIN * sd) {
-                narrowest = Math.min(narrowest, sd / perX);
-            }
+            double marginMm = meanDepth[i] - k * meanRate[i] - limitMm;
+            weakest = Math.min(weakest, marginMm / Math.sqrt(covarianceAt(i, i, k)));
         }
-        return narrowest;
+        return weakest;
     }
 
     /** Probability that every tyre is at or above the limit after k thousand km. */

@@ -33,8 +33,15 @@ final class JointProbability {
         0.3607615730481386,
         0.1713244923791704
     };
+    private static final double[] NODES_2 = {-0.5773502691896257, 0.5773502691896257};
     private static final double[] NODES_3 = {-0.7745966692414834, 0, 0.7745966692414834};
     private static final double[] WEIGHTS_3 = {0.5555555555555556, 0.8888888888888888, 0.5555555555555556};
+    /** Correlations below this need only three nodes. */
+    private static final double WEAK = 0.5;
+
+    /** A slope this small cannot change the probability by more than a hundredth of the error. */
+    private static final double NEGLIGIBLE = 1e-6;
+
     private static final double MOST_CORRELATION = 0.999;
     /** A variable this far above zero is above it for certain. */
     private static final double CERTAIN = 8;
@@ -61,11 +68,14 @@ final class JointProbability {
 
     /** Equation (1). */
     private static double both(double h, double k, double correlation) {
+        boolean weak = Math.abs(correlation) < WEAK;
+        var nodes = weak ? NODES_3 : NODES_6;
+        var weights = weak ? WEIGHTS_3 : WEIGHTS_6;
         double angle = Math.asin(correlation);
         double sum = 0;
-        for (int i = 0; i < NODES_6.length; i++) {
-            double sine = Math.sin(angle * (1 + NODES_6[i]) / 2);
-            sum += WEIGHTS_6[i] * Math.exp((sine * h * k - (h * h + k * k) / 2) / (1 - sine * sine));
+        for (int i = 0; i < nodes.length; i++) {
+            double sine = Math.sin(angle * (1 + nodes[i]) / 2);
+            sum += weights[i] * Math.exp((sine * h * k - (h * h + k * k) / 2) / (1 - sine * sine));
         }
         double independent = NormalDistribution.cumulative(h) * NormalDistribution.cumulative(k);
         return Math.max(0, independent + sum * angle / (4 * Math.PI));
@@ -78,15 +88,15 @@ final class JointProbability {
         var pairs = new int[] {0, partner, third, fourth};
         double probability = both(z[0], z[partner], at(correlation, n, 0, partner))
                 * both(z[third], z(z, n, fourth), at(correlation, n, third, fourth));
-        for (int node = 0; node < NODES_3.length; node++) {
-            double t = (1 + NODES_3[node]) / 2;
+        for (int node = 0; node < NODES_2.length; node++) {
+            double t = (1 + NODES_2[node]) / 2;
             double slope = 0;
             for (int a = 0; a < 2; a++) {
                 for (int b = 2; b < MOST; b++) {
                     slope += slope(z, correlation, n, t, pairs[a], pairs[b], pairs[1 - a], pairs[5 - b]);
                 }
             }
-            probability += WEIGHTS_3[node] / 2 * slope;
+            probability += slope / 2;
         }
         return Math.clamp(probability, 0, 1);
     }
@@ -102,6 +112,9 @@ final class JointProbability {
         double r = t * full;
         double own = 1 - r * r;
         double density = Math.exp(-(zi * zi - 2 * r * zi * zj + zj * zj) / (2 * own)) / (2 * Math.PI * Math.sqrt(own));
+        if (Math.abs(full) * density < NEGLIGIBLE) {
+            return 0;
+        }
         double ki = at(correlation, n, k, i);
         double kj = t * at(correlation, n, k, j);
         double li = t * at(correlation, n, l, i);

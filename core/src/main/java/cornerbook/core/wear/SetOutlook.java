@@ -11,33 +11,60 @@ import java.util.OptionalDouble;
  *
  * <pre>  P = ∫ φ(x) Π_grooves P(D_i − K(x) r_i ≥ limit for every tyre i) dx,   K(x) = max(0, mean + x · s.d.)    (1)</pre>
  *
- * over the distance, which is Gaussian and cut off at 0 km. The trapezoidal rule takes it, with steps that follow how
- * sharply the set goes from holding to failing. Grooves are independent given the distance, as the model has it; the
- * tyres of one groove share the car's factor and are taken together by {@link JointProbability}. Error of P below
- * 0.003, as tests against R's mvtnorm and sampling show.
+ * over the distance, which is Gaussian and cut off at 0 km. A Gauss–Legendre rule takes the stretch on which the set goes
+ * from holding to failing; before it the set holds. Grooves are independent given the distance, as the model has it; the
+ * tyres of one groove share the car's factor and are taken together by {@link JointProbability}. Error of P below 0.002,
+ * as tests against a fine grid and sampling show.
  */
 public final class SetOutlook {
-    // Abramowitz and Stegun, table 25.10, n = 7: nodes for exp(−x²), here scaled to the standard normal.
-    private static final double[] NODES = {
-        0, 0.816287882858965 * Math.sqrt(2), 1.673551628767471 * Math.sqrt(2), 2.651961356835233 * Math.sqrt(2)
-    };
+    // Abramowitz and Stegun, table 25.10, n = 5: nodes for exp(−x²), here scaled to the standard normal.
+    private static final double[] NODES = {0, 0.958572464613819 * Math.sqrt(2), 2.020182870456086 * Math.sqrt(2)};
     private static final double[] WEIGHTS = {
-        0.810264617556807 / Math.sqrt(Math.PI),
-        0.425607252610128 / Math.sqrt(Math.PI),
-        0.054515582819127 / Math.sqrt(Math.PI),
-        9.71781245099519e-4 / Math.sqrt(Math.PI)
+        0.945308720482942 / Math.sqrt(Math.PI),
+        0.393619323152241 / Math.sqrt(Math.PI),
+        0.019953242059046 / Math.sqrt(Math.PI)
     };
-    /** The distance is integrated over this many standard deviations each side; what lies beyond weighs 7e-6. */
-    private static final double REACH = 4.5;
+    // Abramowitz and Stegun, table 25.4, n = 9.
+    private static final double[] LEGENDRE_NODES = {
+        -0.9681602395076261,
+        -0.8360311073266358,
+        -0.6133714327005904,
+        -0.3242534234038089,
+        0,
+        0.3242534234038089,
+        0.6133714327005904,
+        0.8360311073266358,
+        0.9681602395076261
+    };
+    private static final double[] LEGENDRE_WEIGHTS = {
+        0.0812743883615744,
+        0.1806481606948574,
+        0.2606106964029354,
+        0.3123470770400029,
+        0.3302393550012598,
+        0.3123470770400029,
+        0.2606106964029354,
+        0.1806481606948574,
+        0.0812743883615744
+    };
+    /** The distance is integrated over this many standard deviations each side; what lies beyond weighs 3e-4. */
+    private static final double REACH = 3.6;
 
-    private static final double NEGLIGIBLE = 1e-5;
-    private static final double WIDEST_STEP = 0.6;
-    private static final double NARROWEST_STEP = 0.06;
-    /** Steps as wide as this times the transition's standard deviation leave an error below 2e-4. */
-    private static final double STEP_PER_WIDTH = 1.5;
+    /** The set holds for all but certain while its weakest groove is so many standard deviations above the limit ... */
+    private static final double FOR_CERTAIN_ABOVE = 3.8;
+    /** ... and hardly when it is so many below. */
+    private static final double FOR_CERTAIN_BELOW = -2;
 
+    private static final int HALVINGS = 12;
     private static final double THOUSAND = 1000;
     private static final double TOLERANCE_DAYS = 0.25;
+    /** The search ends where the log odds are this close to those asked; the last step does the rest. */
+    private static final double NEAR_ENOUGH = 0.05;
+
+    private static final double OUTWARDS = 1.4;
+    private static final double SLOPE_STEP = 0.02;
+    private static final double LONG_STEP = 0.1;
+    private static final double LEAST_FALL_PER_DAY = 1e-4;
 
     private final GrooveOutlook[] grooves = new GrooveOutlook[Spot.values().length];
 
@@ -77,77 +104,78 @@ public final class SetOutlook {
         if (sdThousandKm <= 0) {
             return allGrooves(meanThousandKm, limitMm);
         }
-        int steps = (int) Math.ceil(REACH / stepOverDistance(meanThousandKm, sdThousandKm, limitMm));
-        double step = REACH / steps;
-        double probability = 0;
-        for (int k = -steps; k <= steps; k++) {
-            double x = k * step;
-            double at = allGrooves(Math.max(0, meanThousandKm + x * sdThousandKm), limitMm);
-            probability += step * NormalDistribution.density(x) * at;
-            if (at < NEGLIGIBLE) {
-                break;
-            }
+        double least = Math.max(0, meanThousandKm - REACH * sdThousandKm);
+        double most = meanThousandKm + REACH * sdThousandKm;
+        double from = Math.max(least, firstBelow(FOR_CERTAIN_ABOVE, most, limitMm));
+        double to = Math.max(from, firstBelow(FOR_CERTAIN_BELOW, most, limitMm));
+        double held = from > 0 ? 1 : allGrooves(0, limitMm);
+        double probability = held * NormalDistribution.cumulative((from - meanThousandKm) / sdThousandKm);
+        double half = (to - from) / 2;
+        for (int k = 0; k < LEGENDRE_NODES.length; k++) {
+            double thousandKm = from + half * (1 + LEGENDRE_NODES[k]);
+            double density = NormalDistribution.density((thousandKm - meanThousandKm) / sdThousandKm) / sdThousandKm;
+            probability += half * LEGENDRE_WEIGHTS[k] * density * allGrooves(thousandKm, limitMm);
         }
         return Math.clamp(probability, 0, 1);
     }
 
     /**
      * Days until the probability falls through the confidence; 0 when it is below it now, empty when it still stands at
-     * {@code mostDays}. To half a day where the set is judged exactly, see {@link #quickly}.
+     * {@code mostDays}. To half a day.
      */
     public OptionalDouble horizonDays(DistancePerDay distance, double limitMm, double confidence, double mostDays) {
-        var near = quickHorizonDays(distance, limitMm, confidence, mostDays);
-        if (near.isEmpty() || near.getAsDouble() == 0) {
-            return near;
-        }
-        // One step of the secant rule makes good what the quick search lacks.
-        double days = near.getAsDouble();
-        double stepDays = Math.max(1, days / 50);
-        double fallPerDay =
-                (logOdds(quickly(days, distance, limitMm)) - logOdds(quickly(days + stepDays, distance, limitMm)))
-                        / stepDays;
-        double over = logOdds(probabilityHolds(days, distance, limitMm)) - logOdds(confidence);
-        return OptionalDouble.of(fallPerDay > 0 ? Math.clamp(days + over / fallPerDay, 0, mostDays) : days);
-    }
-
-    private OptionalDouble quickHorizonDays(
-            DistancePerDay distance, double limitMm, double confidence, double mostDays) {
+        double asked = logOdds(confidence);
         double low = 0;
-        double atLow = logOdds(quickly(0, distance, limitMm)) - logOdds(confidence);
+        double atLow = logOdds(allGrooves(0, limitMm)) - asked;
         if (atLow < 0) {
             return OptionalDouble.of(0);
         }
-        double high = mostDays;
-        double atHigh = logOdds(quickly(high, distance, limitMm)) - logOdds(confidence);
-        if (atHigh >= 0) {
-            return OptionalDouble.empty();
-        }
-        // Regula falsi with the Illinois rule on the log odds, which are nearly straight in days; bisection where it
-        // crawls.
-        double middle = Math.clamp(firstGuessDays(distance, limitMm), low, high);
-        int sideKept = 0;
-        for (int step = 1; high - low > TOLERANCE_DAYS; step++) {
-            double atMiddle = logOdds(quickly(middle, distance, limitMm)) - logOdds(confidence);
-            if (atMiddle >= 0) {
-                low = middle;
-                atLow = atMiddle;
-                atHigh = sideKept > 0 ? atHigh / 2 : atHigh;
-                sideKept = 1;
+        double high = Double.NaN;
+        double atHigh = Double.NaN;
+        // The search goes by the quick probability: from a first guess outwards until the root is between two days, then
+        // by the secant, for the log odds are nearly straight in days, and by halves where that crawls.
+        double days = Math.clamp(firstGuessDays(distance, limitMm), 1, mostDays);
+        double at = logOdds(quickly(days, distance, limitMm)) - asked;
+        for (int step = 1; Math.abs(at) > NEAR_ENOUGH && !(high - low < TOLERANCE_DAYS); step++) {
+            if (at < 0) {
+                high = days;
+                atHigh = at;
+            } else if (days >= mostDays) {
+                return OptionalDouble.empty();
             } else {
-                high = middle;
-                atHigh = atMiddle;
-                atLow = sideKept < 0 ? atLow / 2 : atLow;
-                sideKept = -1;
+                low = days;
+                atLow = at;
             }
-            double nudgeDays = 0.4 * TOLERANCE_DAYS;
-            middle = step % 5 == 0
-                    ? (low + high) / 2
-                    : Math.clamp(
-                            low + (high - low) * atLow / (atLow - atHigh),
-                            low + nudgeDays,
-                            Math.max(low + nudgeDays, high - nudgeDays));
+            if (Double.isNaN(high)) {
+                days = Math.min(mostDays, low * OUTWARDS);
+            } else {
+                days = step % 4 == 0 ? (low + high) / 2 : secant(low, atLow, high, atHigh);
+            }
+            at = logOdds(quickly(days, distance, limitMm)) - asked;
         }
-        return OptionalDouble.of(low);
+        // What the quick probability lacks where the search ended is made good by a step along its slope, and once more
+        // along the exact one where that was long.
+        double stepDays = Math.max(1, days * SLOPE_STEP);
+        double fallPerDay = (at - logOdds(quickly(days + stepDays, distance, limitMm)) + asked) / stepDays;
+        double over = logOdds(probabilityHolds(days, distance, limitMm)) - asked;
+        double better = Math.clamp(days + over / Math.max(fallPerDay, LEAST_FALL_PER_DAY), 0, mostDays);
+        if (Math.abs(over) > LONG_STEP && better > 0 && better < mostDays) {
+            double stillOver = logOdds(probabilityHolds(better, distance, limitMm)) - asked;
+            better = onwards(days, over, better, stillOver, mostDays);
+        }
+        return OptionalDouble.of(better);
+    }
+
+    /** Where the line through two points that need not lie on both sides is zero. */
+    private static double onwards(double days, double over, double better, double stillOver, double mostDays) {
+        double fall = (over - stillOver) / (better - days);
+        return fall > 0 ? Math.clamp(better + stillOver / fall, 0, mostDays) : better;
+    }
+
+    /** Where the straight line between two points is zero, kept off both ends so that the bracket closes. */
+    private static double secant(double low, double atLow, double high, double atHigh) {
+        double nudgeDays = Math.min(0.4 * TOLERANCE_DAYS, (high - low) / 3);
+        return Math.clamp(low + (high - low) * atLow / (atLow - atHigh), low + nudgeDays, high - nudgeDays);
     }
 
     /** When the first groove would reach the limit at mean rates with a margin of about one standard deviation. */
@@ -159,13 +187,33 @@ public final class SetOutlook {
         return thousandKm * THOUSAND / Math.max(1, distance.meanKm() + distance.sdKm());
     }
 
-    /** In standard deviations of the distance: fine enough for the groove that goes most sharply among those at stake. */
-    private double stepOverDistance(double meanThousandKm, double sdThousandKm, double limitMm) {
-        double narrowest = WIDEST_STEP / STEP_PER_WIDTH;
-        for (var groove : grooves) {
-            narrowest = Math.min(narrowest, groove.narrowestTransition(meanThousandKm, sdThousandKm, limitMm, REACH));
+    /** Distance at which the weakest groove's margin falls below so many standard deviations; the most if none does. */
+    private double firstBelow(double deviations, double mostThousandKm, double limitMm) {
+        if (weakest(0, limitMm) < deviations) {
+            return 0;
         }
-        return Math.max(NARROWEST_STEP, STEP_PER_WIDTH * narrowest);
+        double low = 0;
+        double high = mostThousandKm;
+        if (weakest(high, limitMm) >= deviations) {
+            return high;
+        }
+        for (int halving = 0; halving < HALVINGS; halving++) {
+            double middle = (low + high) / 2;
+            if (weakest(middle, limitMm) >= deviations) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return (low + high) / 2;
+    }
+
+    private double weakest(double thousandKm, double limitMm) {
+        double weakest = Double.POSITIVE_INFINITY;
+        for (var groove : grooves) {
+            weakest = Math.min(weakest, groove.weakest(thousandKm, limitMm));
+        }
+        return weakest;
     }
 
     private double allGrooves(double thousandKm, double limitMm) {
@@ -177,7 +225,7 @@ public final class SetOutlook {
     }
 
     /**
-     * As {@link #probabilityHolds}, some times faster and to about 0.02: the distance by a Gauss–Hermite rule of seven
+     * As {@link #probabilityHolds}, some times faster and to about 0.03: the distance by a Gauss–Hermite rule of five
      * nodes, the tyres by conditioning on one after the other with the first two moments of the truncated rest, weakest
      * first (Mendell and Elston 1974, Biometrics 30:41).
      */

@@ -18,6 +18,7 @@ import org.hipparchus.random.Well19937c;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class SetOutlookTest {
     private static final DistancePerDay DISTANCE = new DistancePerDay(42, 9);
@@ -49,12 +50,14 @@ class SetOutlookTest {
         assertThat(before).isLessThan(1e-3);
     }
 
-    @Test
-    void horizonIsWhereTheProbabilityFallsThroughTheConfidence() {
-        var outlook = posterior(2).outlook(placements());
-        double days = outlook.horizonDays(DISTANCE, LIMIT_MM, 0.9, 1461).orElseThrow();
-        assertThat(outlook.probabilityHolds(days, DISTANCE, LIMIT_MM)).isGreaterThanOrEqualTo(0.9);
-        assertThat(outlook.probabilityHolds(days + 0.5, DISTANCE, LIMIT_MM)).isLessThan(0.9);
+    @ParameterizedTest
+    @ValueSource(doubles = {0.5, 0.8, 0.9, 0.97})
+    void horizonIsWhereTheProbabilityFallsThroughTheConfidence(double confidence) {
+        for (long seed = 1; seed <= 20; seed++) {
+            var outlook = posterior(seed).outlook(placements());
+            double days = outlook.horizonDays(DISTANCE, LIMIT_MM, confidence, 1461).orElseThrow();
+            assertThat(outlook.probabilityHolds(days, DISTANCE, LIMIT_MM)).isCloseTo(confidence, within(0.005));
+        }
     }
 
     @Test
