@@ -20,11 +20,13 @@ import java.util.random.RandomGenerator;
  * wheels at random corners each season, three grooves that wear alike but for a natural variation. The same seed gives the same cars.
  */
 final class SimulatedFleet {
-    private static final double NEW_DEPTH_MM = 8.5;
+    /** Deeper than tyres are, so that none wears through: a reading of a bald tyre tells the model nothing. */
+    private static final double NEW_DEPTH_MM = 14;
+
     private static final int FEWEST_SEASONS = 2;
     private static final int MOST_SEASONS = 5;
-    private static final double SHORTEST_SEASON_THOUSAND_KM = 3;
-    private static final double LONGEST_SEASON_THOUSAND_KM = 7;
+    private static final double SHORTEST_SEASON_THOUSAND_KM = 2;
+    private static final double LONGEST_SEASON_THOUSAND_KM = 6;
 
     private SimulatedFleet() {}
 

@@ -15,13 +15,13 @@ import cornerbook.core.wear.WearParameters;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.SplittableRandom;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -38,6 +38,7 @@ public final class FleetSideBySide {
     /** Different vehicles; they are gone through again and again. */
     private static final int DIFFERENT = 20_000;
 
+    static final int CARS_TO_LEARN_FROM = 10_000;
     private static final int SEASONS = 3;
 
     private FleetSideBySide() {}
@@ -97,7 +98,7 @@ public final class FleetSideBySide {
     }
 
     /** Runs the work of all vehicles on all processors. */
-    static double perSecond(int vehicles, java.util.function.IntToDoubleFunction work) {
+    static double perSecond(int vehicles, IntToDoubleFunction work) {
         long started = System.nanoTime();
         double sum = IntStream.range(0, vehicles).parallel().mapToDouble(work).sum();
         double seconds = (System.nanoTime() - started) / 1e9;
@@ -142,27 +143,23 @@ public final class FleetSideBySide {
             var set = sets.get(s);
             for (var reading : set.readings()) {
                 var run = reading.run();
-                text.append(
-                        "%d,%d,%d,%s,%s,%s,%s,%s,%d%n"
-                                .formatted(
-                                        s,
-                                        reading.groove().ordinal(),
-                                        reading.tyre(),
-                                        run.leftFront(),
-                                        run.rightFront(),
-                                        run.leftRear(),
-                                        run.rightRear(),
-                                        reading.depthMm(),
-                                        set.placements()
-                                                .get(reading.tyre())
-                                                .corner()
-                                                .ordinal()));
+                text.append("%d,%d,%d,%s,%s,%s,%s,%s,%d%n"
+                        .formatted(
+                                s,
+                                reading.groove().ordinal(),
+                                reading.tyre(),
+                                run.leftFront(),
+                                run.rightFront(),
+                                run.leftRear(),
+                                run.rightRear(),
+                                reading.depthMm(),
+                                set.placements().get(reading.tyre()).corner().ordinal()));
             }
         }
         return text.toString();
     }
 
-    private static List<WheelSet> sets() {
+    static List<WheelSet> sets() {
         var random = new SplittableRandom(20_261_125);
         var sets = new ArrayList<WheelSet>();
         for (int s = 0; s < 2 * DIFFERENT; s++) {

@@ -33,7 +33,6 @@ final class JointProbability {
         0.3607615730481386,
         0.1713244923791704
     };
-    private static final double[] NODES_2 = {-0.5773502691896257, 0.5773502691896257};
     private static final double[] NODES_3 = {-0.7745966692414834, 0, 0.7745966692414834};
     private static final double[] WEIGHTS_3 = {0.5555555555555556, 0.8888888888888888, 0.5555555555555556};
     /** Correlations below this need only three nodes. */
@@ -88,15 +87,15 @@ final class JointProbability {
         var pairs = new int[] {0, partner, third, fourth};
         double probability = both(z[0], z[partner], at(correlation, n, 0, partner))
                 * both(z[third], z(z, n, fourth), at(correlation, n, third, fourth));
-        for (int node = 0; node < NODES_2.length; node++) {
-            double t = (1 + NODES_2[node]) / 2;
+        for (int node = 0; node < NODES_3.length; node++) {
+            double t = (1 + NODES_3[node]) / 2;
             double slope = 0;
             for (int a = 0; a < 2; a++) {
                 for (int b = 2; b < MOST; b++) {
                     slope += slope(z, correlation, n, t, pairs[a], pairs[b], pairs[1 - a], pairs[5 - b]);
                 }
             }
-            probability += slope / 2;
+            probability += WEIGHTS_3[node] / 2 * slope;
         }
         return Math.clamp(probability, 0, 1);
     }

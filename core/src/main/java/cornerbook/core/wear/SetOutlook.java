@@ -132,7 +132,8 @@ public final class SetOutlook {
         }
         double high = Double.NaN;
         double atHigh = Double.NaN;
-        // The search goes by the quick probability: from a first guess outwards until the root is between two days, then
+        // The search goes by the quick probability: from a first guess outwards until the root is between two days,
+        // then
         // by the secant, for the log odds are nearly straight in days, and by halves where that crawls.
         double days = Math.clamp(firstGuessDays(distance, limitMm), 1, mostDays);
         double at = logOdds(quickly(days, distance, limitMm)) - asked;

@@ -24,7 +24,7 @@ public final class WearLearner {
     private static final int MOST_STEPS = 200;
     private static final int MOST_HALVINGS = 12;
     /** Rise that the next step promises, below which the search ends. */
-    private static final double PRECISE = 1e-8;
+    private static final double PRECISE = 1e-6;
 
     private static final double CURVATURE_STEP = 1e-4;
     /** Cars that one task sums; fixed, so that the sums do not depend on the number of processors. */
@@ -111,21 +111,20 @@ public final class WearLearner {
 
     private WearUncertainty standardErrors(double[] at) {
         var curvature = new double[PARAMETERS * PARAMETERS];
+        var sums = sums(at);
+        var slope = penalisedSlope(at, sums);
         for (int i = 0; i < PARAMETERS; i++) {
-            var forth = at.clone();
-            var back = at.clone();
-            forth[i] += CURVATURE_STEP;
-            back[i] -= CURVATURE_STEP;
-            var slopeForth = penalisedSlope(forth, sums(forth));
-            var slopeBack = penalisedSlope(back, sums(back));
+            var beside = at.clone();
+            beside[i] += CURVATURE_STEP;
+            var slopeBeside = penalisedSlope(beside, sums(beside));
             for (int j = 0; j < PARAMETERS; j++) {
-                double second = -(slopeForth[j] - slopeBack[j]) / (2 * CURVATURE_STEP);
+                double second = (slope[j] - slopeBeside[j]) / CURVATURE_STEP;
                 curvature[i * PARAMETERS + j] += second / 2;
                 curvature[j * PARAMETERS + i] += second / 2;
             }
         }
         var inverse = CholeskyFactor.ofLowerTriangle(curvature, PARAMETERS);
-        var middle = sums(at).outerOfCars;
+        var middle = sums.outerOfCars;
         for (int i = 0; i < PARAMETERS; i++) {
             middle[i * PARAMETERS + i] += priorPrecision[i];
         }

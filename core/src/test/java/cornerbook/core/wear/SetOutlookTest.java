@@ -55,7 +55,8 @@ class SetOutlookTest {
     void horizonIsWhereTheProbabilityFallsThroughTheConfidence(double confidence) {
         for (long seed = 1; seed <= 20; seed++) {
             var outlook = posterior(seed).outlook(placements());
-            double days = outlook.horizonDays(DISTANCE, LIMIT_MM, confidence, 1461).orElseThrow();
+            double days =
+                    outlook.horizonDays(DISTANCE, LIMIT_MM, confidence, 1461).orElseThrow();
             assertThat(outlook.probabilityHolds(days, DISTANCE, LIMIT_MM)).isCloseTo(confidence, within(0.005));
         }
     }
