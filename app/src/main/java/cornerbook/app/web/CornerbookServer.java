@@ -23,9 +23,11 @@ import java.util.logging.Logger;
 public final class CornerbookServer {
     private static final Logger LOG = Logger.getLogger(CornerbookServer.class.getName());
     private final WebServer server;
+    private final Learning learning;
 
-    private CornerbookServer(WebServer server) {
+    private CornerbookServer(WebServer server, Learning learning) {
         this.server = server;
+        this.learning = learning;
     }
 
     /**
@@ -49,20 +51,20 @@ public final class CornerbookServer {
             Book book, Assessor assessor, int port, Clock clock, BiFunction<Assessment, Instant, byte[]> sheet) {
         requireFree(port);
         var pages = new Pages();
+        var learning = new Learning(book, assessor, clock);
         var server = WebServer.builder()
                 .address(InetAddress.getLoopbackAddress())
                 .port(port)
                 .maxPayloadSize(Form.LARGEST_BYTES)
                 .shutdownHook(false)
                 .shutdownGracePeriod(Duration.ofMillis(200))
-                .routing(routing ->
-                        route(routing, pages, new Desk(book, new Learning(book, assessor, clock), clock), sheet))
+                .routing(routing -> route(routing, pages, new Desk(book, learning, clock), sheet))
                 .build();
         server.start();
         if (!server.isRunning()) {
             throw new IllegalStateException("The pages could not be served on port %d.".formatted(port));
         }
-        return new CornerbookServer(server);
+        return new CornerbookServer(server, learning);
     }
 
     /** Asked beforehand, as the server itself only logs that it could not start. */
@@ -79,8 +81,10 @@ public final class CornerbookServer {
         return server.port();
     }
 
+    /** Returns when the last page is answered and nothing is being learned any more. */
     public void stop() {
         server.stop();
+        learning.close();
     }
 
     private static void route(

@@ -5,16 +5,20 @@ import cornerbook.app.book.BookException;
 import cornerbook.core.visit.Assessor;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 
 /** The assessor with what the book has learned, learned anew in the background after visits. */
-final class Learning {
+final class Learning implements AutoCloseable {
     private static final Logger LOG = Logger.getLogger(Learning.class.getName());
 
     private final Book book;
     private final Clock clock;
+    private final ExecutorService executor =
+            Executors.newSingleThreadExecutor(Thread.ofVirtual().name("learn").factory());
     private final AtomicBoolean wanted = new AtomicBoolean();
     private volatile Assessor assessor;
 
@@ -31,16 +35,22 @@ final class Learning {
     /** Returns at once. Wishes that come while it learns are met by one further run. */
     void learnSoon() {
         if (!wanted.getAndSet(true)) {
-            Thread.ofVirtual().name("learn").start(this::learn);
+            executor.execute(this::learn);
         }
     }
 
-    private synchronized void learn() {
+    private void learn() {
         wanted.set(false);
         try {
             assessor = assessor.with(book.learn(LocalDate.now(clock)));
         } catch (BookException e) {
             LOG.log(Level.WARNING, "The book could not be learned from; what was known before serves", e);
         }
+    }
+
+    /** Waits until it has learned what was wanted; nothing may be wanted any more. */
+    @Override
+    public void close() {
+        executor.close();
     }
 }
