@@ -41,8 +41,8 @@ final class Learn implements Runnable {
         knowledge.wear().rows().forEach(row -> out.println(Printed.line(words(row))));
         knowledge
                 .distances()
-                .forEach((season, distance) -> out.println("%s: %.0f ± %.0f km per day, from %d cars"
-                        .formatted(word(season), distance.meanKm(), distance.carSdKm(), distance.cars())));
+                .forEach((season, distance) -> out.println("%s: %.0f ± %.0f km per day, from %s"
+                        .formatted(word(season), distance.meanKm(), distance.carSdKm(), cars(distance.cars()))));
     }
 
     private static String words(WearKnowledge.Row row) {
@@ -50,7 +50,7 @@ final class Learn implements Runnable {
         var parameters = learned.parameters();
         var errors = learned.standardErrors();
         var model = row.tyreModel();
-        return "%s, %s-wheel drive, %s: front %.3f ± %.3f, rear %.3f ± %.3f mm per 1000 km, from %,d readings of %d cars"
+        return "%s, %s-wheel drive, %s: front %.3f ± %.3f, rear %.3f ± %.3f mm per 1000 km, from %,d readings of %s"
                 .formatted(
                         word(row.season()),
                         word(row.drive()),
@@ -60,7 +60,11 @@ final class Learn implements Runnable {
                         parameters.rearRateMmPer1000Km(),
                         parameters.rearRateMmPer1000Km() * errors.rearRate(),
                         learned.readings(),
-                        learned.cars());
+                        cars(learned.cars()));
+    }
+
+    private static String cars(int cars) {
+        return cars == 1 ? "1 car" : cars + " cars";
     }
 
     private static String word(Enum<?> value) {

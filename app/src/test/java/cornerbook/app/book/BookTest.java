@@ -7,6 +7,7 @@ import cornerbook.app.demo.DemoShop;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.visit.CarHistory;
+import cornerbook.core.visit.Knowledge;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
 import cornerbook.core.visit.StoredWheelCheck.Identity;
@@ -44,6 +45,25 @@ class BookTest {
             assertThat(book.check()).isEmpty();
             assertThat(book.listVehicles()).hasSize(SHOP.size());
             assertThat(book.listVisits(TODAY)).isNotEmpty();
+        }
+    }
+
+    @Test
+    void whatWasLearnedIsKeptAndLearnedAnewInItsPlace() {
+        try (var book = Book.open(folder)) {
+            assertThat(book.knowledge()).isEqualTo(Knowledge.NONE);
+            book.addAll(SHOP.subList(0, 6));
+            book.learn(TODAY.minusDays(1));
+            book.addAll(SHOP.subList(6, SHOP.size()));
+            book.learn(TODAY);
+        }
+        try (var book = Book.open(folder)) {
+            var knowledge = book.knowledge();
+            var expected = Knowledge.learn(book.listHistories(), TODAY);
+            assertThat(knowledge.learnedOn()).isEqualTo(TODAY);
+            assertThat(knowledge.distances()).isEqualTo(expected.distances());
+            assertThat(knowledge.wear().rows())
+                    .containsExactlyInAnyOrderElementsOf(expected.wear().rows());
         }
     }
 

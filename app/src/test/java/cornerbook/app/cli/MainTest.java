@@ -168,6 +168,20 @@ class MainTest {
     }
 
     @Test
+    void theBookLearnsAndShowsHowWellItForecasts() {
+        var data = folder.resolve("data");
+        assertRefused(run("learn", "--data", data), 4, "There is no book");
+        run("import", file, "--data", data);
+        assertThat(run("learn", "--data", data).out()).contains("mm per 1000 km, from", "km per day, from 1 car");
+        assertThat(run("learn", "--data", data, "--json").out()).contains("\"frontRateMmPer1000Km\"");
+
+        assertRefused(run("calibrate"), 2, "--to");
+        assertRefused(run("calibrate", "--to", folder.resolve("no"), "--data", data), 5, "There is no folder");
+        assertThat(run("calibrate", "--to", folder, "--data", data).exitCode()).isZero();
+        assertThat(folder.resolve("calibration.md")).content().contains("False alarms");
+    }
+
+    @Test
     void importIsAllOrNothing() {
         var data = folder.resolve("book");
         assertRefused(run("import", file, broken, "--data", data), 3, "broken.json");
