@@ -4,15 +4,18 @@ import cornerbook.app.demo.CastMember.Trouble;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.tyre.GasLaw;
+import cornerbook.core.visit.BrakeSpecification;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
 import cornerbook.core.visit.TwelveVoltBattery;
 import cornerbook.core.visit.TwelveVoltBattery.Chemistry;
+import cornerbook.core.visit.WrittenReading;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.StringJoiner;
 import java.util.random.RandomGenerator;
 import org.jspecify.annotations.Nullable;
 
@@ -21,6 +24,7 @@ final class ReadingWriter {
     private static final double TREAD_ERROR_MM = 0.045;
     private static final double PAD_ERROR_MM = 0.05;
     private static final double DISC_ERROR_MM = 0.01;
+    private static final int DISC_POINTS = 8;
     /** Loss of a sound wheel between two visits: about a psi a month is the most that the trade press names. */
     private static final double LOSS_KPA = 18;
 
@@ -98,8 +102,24 @@ final class ReadingWriter {
             }
             double disc = truth.discMm(corner) + DISC_ERROR_MM * CarTruth.bounded(random);
             add(Measure.DISC_THICKNESS, corner, null, null, disc, 2);
-            add(Measure.DISC_THICKNESS_VARIATION, corner, null, null, 0.006 + 0.001 * CarTruth.bounded(random), 3);
+            discPoints(corner, disc);
             add(Measure.DISC_RUNOUT, corner, null, null, 0.027 + 0.004 * CarTruth.bounded(random), 3);
+        }
+    }
+
+    /** Slide pins as found; where the pad does not work, they are what holds it. */
+    void slidePins(int seasonsLeft) {
+        for (Corner corner : Corner.values()) {
+            if (member.vehicle().axle(corner.axle()).brake().caliper() == BrakeSpecification.Caliper.SLIDING) {
+                boolean stuck = truth.seized(corner, CarTruth.SEIZED_PAD, seasonsLeft);
+                add(Measure.SLIDE_PIN_MOVEMENT, corner, null, null, stuck ? 2 : 0, 0);
+            }
+        }
+    }
+
+    void guidesCleaned() {
+        for (Corner corner : Corner.values()) {
+            add(Measure.PAD_MOVEMENT_AFTER_SERVICE, corner, null, null, 0, 0);
         }
     }
 
@@ -140,6 +160,24 @@ final class ReadingWriter {
         return GasLaw.gaugePressureKpa(placardKpa, LAST_SET_C, tyreC);
     }
 
+    /** The disc at eight points around it, as a micrometer with a vernier shows them. */
+    private void discPoints(Corner corner, double discMm) {
+        StringJoiner points = new StringJoiner(" ", "", " mm");
+        for (int i = 0; i < DISC_POINTS; i++) {
+            double wave = 0.003 * Math.sin(2 * Math.PI * i / DISC_POINTS);
+            long micrometres = Math.round(1000 * (discMm + wave + 0.001 * CarTruth.bounded(random)));
+            points.add(BigDecimal.valueOf(micrometres, 3).toPlainString());
+        }
+        Measure measure = Measure.DISC_THICKNESS_VARIATION;
+        String written = points.toString();
+        readings.add(new Reading(
+                nextId(), measure, corner, null, null, WrittenReading.valueOf(measure, written), written, null, null));
+    }
+
+    private String nextId() {
+        return visitId + "-r" + (readings.size() + 101);
+    }
+
     private void add(
             Measure measure,
             @Nullable Corner corner,
@@ -151,7 +189,6 @@ final class ReadingWriter {
         long steps = Math.round(value * scale);
         String shown = BigDecimal.valueOf(steps, decimals).toPlainString();
         String written = measure.unit().equals("1") ? shown : shown + " " + measure.unit();
-        String id = visitId + "-r" + (readings.size() + 101);
-        readings.add(new Reading(id, measure, corner, tag, spot, steps / scale, written, null, null));
+        readings.add(new Reading(nextId(), measure, corner, tag, spot, steps / scale, written, null, null));
     }
 }

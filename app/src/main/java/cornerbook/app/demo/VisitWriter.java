@@ -89,6 +89,7 @@ final class VisitWriter {
         Map<Corner, String> leftOn = Map.of();
         if (measured) {
             writer.brakes(seasonsToCome + 1);
+            writer.slidePins(seasonsToCome + 1);
             writer.brakeFluid(seasonsToCome);
         }
         if (progress == LatestVisit.FINISHED) {
@@ -103,7 +104,10 @@ final class VisitWriter {
                     member.sets().size() == 1
                             ? "Wheels rotated"
                             : goingOn == SeasonKind.WINTER ? "Winter set fitted" : "Summer set fitted");
-            workDone.add("Brake brackets and slide pins cleaned and lubricated");
+            if (goingOn == SeasonKind.WINTER) {
+                writer.guidesCleaned();
+                workDone.add("Brake brackets and slide pins cleaned and lubricated");
+            }
         }
         return new Visit(
                 id,

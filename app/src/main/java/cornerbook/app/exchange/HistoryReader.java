@@ -181,7 +181,7 @@ final class HistoryReader {
 
     private static Reading reading(String visitId, JsonObject json) {
         var measure = json.constant("measure", Measure.class);
-        double value = json.quantity("value", measure.unit());
+        double value = json.quantity("value", measure);
         try {
             return new Reading(
                     json.has("id") ? json.text("id") : readingId(visitId, json),

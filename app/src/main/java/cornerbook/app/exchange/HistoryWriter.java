@@ -1,7 +1,6 @@
 package cornerbook.app.exchange;
 
 import cornerbook.core.corner.Corner;
-import cornerbook.core.quantity.Quantities;
 import cornerbook.core.visit.AxleSpecification;
 import cornerbook.core.visit.CarHistory;
 import cornerbook.core.visit.Reading;
@@ -10,6 +9,7 @@ import cornerbook.core.visit.Tyre;
 import cornerbook.core.visit.Vehicle;
 import cornerbook.core.visit.Visit;
 import cornerbook.core.visit.WheelSet;
+import cornerbook.core.visit.WrittenReading;
 import java.math.BigDecimal;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -19,7 +19,7 @@ import tools.jackson.databind.node.ObjectNode;
 /** Writes a history in the form of the visit file. */
 final class HistoryWriter {
     /** As the schema has it. */
-    private static final int LONGEST_QUANTITY = 40;
+    private static final int LONGEST_QUANTITY = 200;
 
     private HistoryWriter() {}
 
@@ -139,7 +139,7 @@ final class HistoryWriter {
         var spot = reading.spot();
         putIfPresent(json, "spot", spot == null ? null : Words.of(spot));
         var unit = reading.measure().unit();
-        if (saysTheValue(reading, unit)) {
+        if (saysTheValue(reading)) {
             json.put("value", reading.asWritten());
         } else if (unit.equals("1")) {
             json.put("value", reading.value());
@@ -150,10 +150,10 @@ final class HistoryWriter {
         putIfPresent(json, "reason", reading.reason());
     }
 
-    private static boolean saysTheValue(Reading reading, String unit) {
+    private static boolean saysTheValue(Reading reading) {
         try {
             return reading.asWritten().length() <= LONGEST_QUANTITY
-                    && Quantities.parse(reading.asWritten(), unit) == reading.value();
+                    && WrittenReading.valueOf(reading.measure(), reading.asWritten()) == reading.value();
         } catch (IllegalArgumentException e) {
             return false;
         }

@@ -1,12 +1,15 @@
 package cornerbook.app.exchange;
 
 import cornerbook.core.quantity.Quantities;
+import cornerbook.core.visit.Measure;
+import cornerbook.core.visit.WrittenReading;
 import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.JsonNode;
 
@@ -91,11 +94,20 @@ record JsonObject(JsonNode node, String where) {
 
     /** The value in the book's unit. */
     double quantity(String name, String bookUnit) {
+        return value(name, bookUnit, written -> Quantities.parse(written, bookUnit));
+    }
+
+    /** The value of a reading in its measure's unit. */
+    double quantity(String name, Measure measure) {
+        return value(name, measure.unit(), written -> WrittenReading.valueOf(measure, written));
+    }
+
+    private double value(String name, String bookUnit, ToDoubleFunction<String> parse) {
         if (node.required(name).isNumber() && !bookUnit.equals("1")) {
             return number(name);
         }
         try {
-            return Quantities.parse(written(name, bookUnit), bookUnit);
+            return parse.applyAsDouble(written(name, bookUnit));
         } catch (IllegalArgumentException e) {
             throw new ProblemException(where + "/" + name, String.valueOf(e.getMessage()));
         }

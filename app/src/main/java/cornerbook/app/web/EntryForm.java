@@ -5,6 +5,7 @@ import cornerbook.app.web.EntryPage.Group;
 import cornerbook.app.web.EntryPage.Questions;
 import cornerbook.app.web.EntryPage.Section;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.visit.BrakeSpecification;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
 import cornerbook.core.visit.StoredWheelCheck;
@@ -186,15 +187,14 @@ final class EntryForm {
                 : Slot.at(corner, tag, Measure.PRESSURE_SET, Measure.WHEEL_TORQUE);
     }
 
-    private static List<Slot> brakeSlots(Corner corner) {
-        return Slot.at(
-                corner,
-                null,
-                Measure.PAD_THICKNESS,
-                Measure.PAD_MOVEMENT,
-                Measure.DISC_THICKNESS,
-                Measure.DISC_RUNOUT,
-                Measure.DISC_THICKNESS_VARIATION);
+    private List<Slot> brakeSlots(Corner corner) {
+        var measures = new ArrayList<>(List.of(Measure.PAD_THICKNESS, Measure.PAD_MOVEMENT));
+        if (open.history().vehicle().axle(corner.axle()).brake().caliper() == BrakeSpecification.Caliper.SLIDING) {
+            measures.add(Measure.SLIDE_PIN_MOVEMENT);
+        }
+        measures.add(Measure.PAD_MOVEMENT_AFTER_SERVICE);
+        measures.addAll(List.of(Measure.DISC_THICKNESS, Measure.DISC_RUNOUT, Measure.DISC_THICKNESS_VARIATION));
+        return Slot.at(corner, null, measures.toArray(Measure[]::new));
     }
 
     private static List<Slot> vehicleSlots() {
@@ -219,10 +219,10 @@ final class EntryForm {
         return new Field(
                 key,
                 Words.measure(slot.measure(), slot.spot()),
-                slot.measure() == Measure.PAD_MOVEMENT ? "" : slot.measure().unit(),
+                slot.measure().isMovement() ? "" : slot.measure().unit(),
                 form.has(key) ? form.get(key) : shown,
                 stored.map(Reading::id).orElse(""),
-                slot.measure() == Measure.PAD_MOVEMENT,
+                slot.measure().isMovement(),
                 errors.getOrDefault(key, ""),
                 doubted.containsKey(key) ? doubted.get(key).question() : "",
                 form.get("reason." + key),
@@ -230,7 +230,7 @@ final class EntryForm {
     }
 
     private static String show(Slot slot, Reading reading) {
-        return slot.measure() == Measure.PAD_MOVEMENT
+        return slot.measure().isMovement()
                 ? Words.movement(reading.value())
                 : Typed.withoutUnit(reading.asWritten(), slot.measure().unit());
     }
@@ -289,7 +289,7 @@ final class EntryForm {
                 slot.wheelTag(),
                 slot.spot(),
                 value,
-                slot.measure() == Measure.PAD_MOVEMENT
+                slot.measure().isMovement()
                         ? text
                         : Typed.withUnit(text, slot.measure().unit()),
                 corrects,

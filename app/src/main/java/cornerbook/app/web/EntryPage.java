@@ -76,7 +76,7 @@ public record EntryPage(
      *
      * @param typed what stands in it
      * @param shownId the reading that it shows, empty when there is none
-     * @param choice whether it is a choice of pad movements rather than a number
+     * @param choice whether it is a choice of movements rather than a number
      * @param error one sentence, empty when it is sound
      * @param question asks to read again, empty when the value is credible
      * @param reason why a stored value changes, may be empty

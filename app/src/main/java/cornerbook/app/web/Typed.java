@@ -2,7 +2,9 @@ package cornerbook.app.web;
 
 import cornerbook.core.quantity.Quantities;
 import cornerbook.core.visit.Measure;
+import cornerbook.core.visit.WrittenReading;
 import java.util.Locale;
+import java.util.function.DoubleSupplier;
 
 /** Values as people type them: a bare number is in the book's unit, another unit may be written behind it. */
 final class Typed {
@@ -14,15 +16,15 @@ final class Typed {
      * @throws IllegalArgumentException with one sentence when it cannot be a reading
      */
     static double valueOf(Measure measure, String text) {
-        if (measure == Measure.PAD_MOVEMENT) {
+        if (measure.isMovement()) {
             return switch (text) {
                 case "free" -> 0;
                 case "tight" -> 1;
                 case "seized" -> 2;
-                default -> throw new IllegalArgumentException("Pad movement is free, tight or seized.");
+                default -> throw new IllegalArgumentException("Movement is free, tight or seized.");
             };
         }
-        double value = valueOf(text, measure.unit());
+        double value = inSentences(() -> WrittenReading.valueOf(measure, text));
         if (!(value >= measure.lowest() && value <= measure.highest())) {
             throw new IllegalArgumentException("%s %s cannot be, expected %s to %s %s."
                     .formatted(
@@ -37,8 +39,12 @@ final class Typed {
 
     /** The value in this unit. */
     static double valueOf(String text, String unit) {
+        return inSentences(() -> Quantities.parse(text, unit));
+    }
+
+    private static double inSentences(DoubleSupplier parse) {
         try {
-            return Quantities.parse(text, unit);
+            return parse.getAsDouble();
         } catch (IllegalArgumentException e) {
             throw new IllegalArgumentException(sentence(String.valueOf(e.getMessage())), e);
         }
@@ -46,7 +52,7 @@ final class Typed {
 
     /** What was typed, with the unit that it was meant in. */
     static String withUnit(String text, String unit) {
-        return text.matches("[+-]?[0-9.,]+") ? text + " " + unit : text;
+        return text.matches("[0-9.,;\\s+-]+") ? text + " " + unit : text;
     }
 
     /** The inverse of {@link #withUnit}, for the field, where the unit stands beside it. */

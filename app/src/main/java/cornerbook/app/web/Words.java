@@ -100,8 +100,10 @@ public final class Words {
             case WHEEL_TORQUE -> "Wheel torque";
             case PAD_THICKNESS -> "Pad";
             case PAD_MOVEMENT -> "Pad movement";
+            case PAD_MOVEMENT_AFTER_SERVICE -> "Pads after cleaning";
+            case SLIDE_PIN_MOVEMENT -> "Slide pins";
             case DISC_THICKNESS -> "Disc thickness";
-            case DISC_THICKNESS_VARIATION -> "Thickness variation";
+            case DISC_THICKNESS_VARIATION -> "Variation, or points";
             case DISC_RUNOUT -> "Runout";
             case TYRE_TEMPERATURE -> "Tyre temperature";
             case BATTERY_VOLTAGE -> "12 V battery at rest";

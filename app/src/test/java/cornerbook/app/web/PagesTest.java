@@ -262,8 +262,7 @@ class PagesTest {
         for (var reading : before) {
             var slot = new Slot(reading.measure(), reading.corner(), reading.wheelTag(), reading.spot());
             fields.put(
-                    slot.key(),
-                    reading.measure() == Measure.PAD_MOVEMENT ? Words.movement(reading.value()) : reading.asWritten());
+                    slot.key(), reading.measure().isMovement() ? Words.movement(reading.value()) : reading.asWritten());
             fields.put("was." + slot.key(), reading.id());
         }
         assertThat(post(Links.visit(visitId), fields)

@@ -16,6 +16,7 @@ public record SeizingExposure(double saltShare, boolean garaged, double distance
 
     static final double CENTRE_DISTANCE_KM = 15_000;
     static final double CENTRE_FRICTION_SHARE = 0.5;
+    private static final double REGENERATING_FRICTION = 0.3;
     private static final double DISTANCE_STEP_KM = 10_000;
 
     public SeizingExposure {
@@ -25,6 +26,15 @@ public record SeizingExposure(double saltShare, boolean garaged, double distance
             throw new IllegalArgumentException(
                     "distance is %s km per year, expected 0 to 300000 km".formatted(distanceKmPerYear));
         }
+    }
+
+    /**
+     * The exposure of a car in road-salt country of which only the distance is known: salt on 40 % of the year's days, outside
+     * at night, 30 % of the braking by friction where the car regenerates. Common practice, no source.
+     */
+    public static SeizingExposure usual(double distanceKmPerYear, boolean regenerates) {
+        return new SeizingExposure(
+                CENTRE_SALT_SHARE, false, distanceKmPerYear, regenerates ? REGENERATING_FRICTION : 1);
     }
 
     /** Salt, garage, distance in steps of 10 000 km, friction: each as the distance from the centre. */

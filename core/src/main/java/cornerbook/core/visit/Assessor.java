@@ -108,6 +108,13 @@ public final class Assessor {
         findings.addAll(PressureFindings.of(vehicle, visit, readings, notJudged));
         findings.addAll(TorqueFindings.of(vehicle, visit, readings, notJudged));
         findings.addAll(BrakeFindings.of(vehicle, readings, limits, notJudged));
+        SeizingFindings.of(
+                        vehicle,
+                        visits,
+                        nextVisit,
+                        runs.next(SeasonKind.ALL_SEASON).meanKm(),
+                        notJudged)
+                .ifPresent(findings::add);
         BrakeFluidFindings.of(vehicle, readings, notJudged).ifPresent(findings::add);
         BatteryFindings.of(vehicle, readings, notJudged).ifPresent(findings::add);
         findings.sort(Comparator.comparing(Finding::verdict).reversed().thenComparingDouble(Finding::lifeLeft));

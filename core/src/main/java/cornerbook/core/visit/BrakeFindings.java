@@ -1,5 +1,6 @@
 package cornerbook.core.visit;
 
+import cornerbook.core.brake.DiscThickness;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import java.util.ArrayList;
@@ -28,7 +29,8 @@ final class BrakeFindings {
             var inner = readings.ofCorner(Measure.PAD_THICKNESS, corner, Spot.INNER);
             var outer = readings.ofCorner(Measure.PAD_THICKNESS, corner, Spot.OUTER);
             if (inner.isPresent() && outer.isPresent()) {
-                findings.add(pads(corner, brake, legal, inner.get(), outer.get()));
+                findings.add(pads(
+                        corner, brake, legal, inner.get(), outer.get(), BrakeCauses.of(corner, vehicle, readings)));
             } else {
                 notJudged.add("%s pads: %s not measured"
                         .formatted(corner, inner.isPresent() ? "outer" : outer.isPresent() ? "inner" : "thickness"));
@@ -41,7 +43,8 @@ final class BrakeFindings {
         return findings;
     }
 
-    private static Finding pads(Corner corner, BrakeSpecification brake, Limit legal, Reading inner, Reading outer) {
+    private static Finding pads(
+            Corner corner, BrakeSpecification brake, Limit legal, Reading inner, Reading outer, BrakeCauses causes) {
         double thinnestMm = Math.min(inner.value(), outer.value());
         double differenceMm = Math.abs(inner.value() - outer.value());
         double minimumMm = Math.max(brake.padMinimumMm(), legal.value());
@@ -59,10 +62,20 @@ final class BrakeFindings {
         };
         var plain = new StringBuilder(words.formatted(corner));
         if (uneven) {
-            plain.append(
-                    inner.value() < outer.value()
-                            ? " The inner pad is worn more: the piston or the slide pins may be sticking."
-                            : " The outer pad is worn more: the slide pins or the pad itself may be stuck.");
+            plain.append(" The %s pad is worn more.".formatted(inner.value() < outer.value() ? "inner" : "outer"));
+        }
+        causes.likeliest().ifPresent(cause -> plain.append(" To be looked at first: %s.".formatted(cause.words())));
+        var evidence = new ArrayList<>(List.of(
+                new Evidence("inner", "%.1f mm".formatted(inner.value()), written(inner)),
+                new Evidence("outer", "%.1f mm".formatted(outer.value()), written(outer)),
+                new Evidence("minimum", "%.1f mm".formatted(brake.padMinimumMm()), "vehicle's specification"),
+                new Evidence("legal minimum", "%.1f mm".formatted(legal.value()), legal.citation()),
+                new Evidence(
+                        "inner against outer",
+                        "%.1f mm apart".formatted(differenceMm),
+                        "a pad that does not work shows from 2 mm: common practice, no source")));
+        if (causes.likeliest().isPresent()) {
+            evidence.add(causes.evidence());
         }
         return new Finding(
                 new Subject(Subject.Part.PAD, corner, null, null),
@@ -73,21 +86,7 @@ final class BrakeFindings {
                 null,
                 null,
                 Math.clamp((thinnestMm - minimumMm) / Math.max(0.1, brake.padNewMm() - minimumMm), 0, 1),
-                List.of(
-                        new Evidence(
-                                "inner",
-                                "%.1f mm".formatted(inner.value()),
-                                "reading, written \"" + inner.asWritten() + "\""),
-                        new Evidence(
-                                "outer",
-                                "%.1f mm".formatted(outer.value()),
-                                "reading, written \"" + outer.asWritten() + "\""),
-                        new Evidence("minimum", "%.1f mm".formatted(brake.padMinimumMm()), "vehicle's specification"),
-                        new Evidence("legal minimum", "%.1f mm".formatted(legal.value()), legal.citation()),
-                        new Evidence(
-                                "inner against outer",
-                                "%.1f mm apart".formatted(differenceMm),
-                                "a pad that does not work shows from 2 mm: common practice, no source")),
+                evidence,
                 "vehicle's specification; " + legal.citation());
     }
 
@@ -126,17 +125,22 @@ final class BrakeFindings {
         return readings.ofCorner(Measure.DISC_THICKNESS, corner, null).map(thickness -> {
             var runout = readings.ofCorner(Measure.DISC_RUNOUT, corner, null);
             var variation = readings.ofCorner(Measure.DISC_THICKNESS_VARIATION, corner, null);
-            boolean thin = thickness.value() < brake.discMinimumMm();
+            var points = variation.flatMap(v -> WrittenReading.findPoints(v.measure(), v.asWritten()));
+            double thinnestMm = points.map(DiscThickness::thinnestMm)
+                    .map(point -> Math.min(point, thickness.value()))
+                    .orElse(thickness.value());
+            boolean thin = thinnestMm < brake.discMinimumMm();
             boolean wobbles =
                     runout.filter(r -> r.value() > brake.runoutLimitMm()).isPresent()
                             || variation
                                     .filter(v -> v.value() > brake.thicknessVariationLimitMm())
                                     .isPresent();
             var evidence = new ArrayList<Evidence>();
-            evidence.add(new Evidence(
-                    "thickness",
-                    "%.2f mm".formatted(thickness.value()),
-                    "reading, written \"" + thickness.asWritten() + "\""));
+            evidence.add(new Evidence("thickness", "%.2f mm".formatted(thickness.value()), written(thickness)));
+            points.ifPresent(p -> evidence.add(new Evidence(
+                    "thinnest of %d points".formatted(p.pointsMm().size()),
+                    "%.3f mm".formatted(p.thinnestMm()),
+                    "around the disc, 10 to 15 mm from its edge")));
             evidence.add(
                     new Evidence("minimum", "%.2f mm".formatted(brake.discMinimumMm()), "vehicle's specification"));
             runout.ifPresent(r -> evidence.add(new Evidence(
@@ -146,16 +150,12 @@ final class BrakeFindings {
             variation.ifPresent(v -> evidence.add(new Evidence(
                     "thickness variation",
                     "%.3f mm, limit %.3f mm".formatted(v.value(), brake.thicknessVariationLimitMm()),
-                    "reading")));
+                    points.isPresent() ? "thickest less thinnest; " + written(v) : written(v))));
             return new Finding(
                     new Subject(Subject.Part.DISC, corner, null, null),
                     thin ? Verdict.SPENT : wobbles ? Verdict.RUNS_OUT : Verdict.HOLDS,
                     "%s disc %.2f mm, minimum %.2f mm%s"
-                            .formatted(
-                                    corner,
-                                    thickness.value(),
-                                    brake.discMinimumMm(),
-                                    wobbles ? ", runs out of true" : ""),
+                            .formatted(corner, thinnestMm, brake.discMinimumMm(), wobbles ? ", runs out of true" : ""),
                     thin
                             ? "The brake disc at %s is below its minimum thickness and has to be replaced with its pads."
                                     .formatted(corner)
@@ -166,12 +166,16 @@ final class BrakeFindings {
                     null,
                     null,
                     Math.clamp(
-                            (thickness.value() - brake.discMinimumMm())
+                            (thinnestMm - brake.discMinimumMm())
                                     / Math.max(0.1, brake.discNewMm() - brake.discMinimumMm()),
                             0,
                             1),
                     evidence,
                     "vehicle's specification");
         });
+    }
+
+    private static String written(Reading reading) {
+        return "reading, written \"" + reading.asWritten() + "\"";
     }
 }

@@ -16,7 +16,12 @@ public enum Measure {
     PAD_THICKNESS(Carrier.CORNER, "mm", 0, 30, Set.of(Spot.INNER, Spot.OUTER)),
     /** Pad movement in its bracket by hand: 0 free, 1 tight, 2 seized. */
     PAD_MOVEMENT(Carrier.CORNER, "1", 0, 2, Set.of(Spot.INNER, Spot.OUTER)),
+    /** Movement of both pads after their guides were cleaned and lubricated at this visit; a reading says that they were. */
+    PAD_MOVEMENT_AFTER_SERVICE(Carrier.CORNER, "1", 0, 2, Set.of()),
+    /** Slide pins of a sliding caliper by hand, the worse of the two. */
+    SLIDE_PIN_MOVEMENT(Carrier.CORNER, "1", 0, 2, Set.of()),
     DISC_THICKNESS(Carrier.CORNER, "mm", 0, 60, Set.of()),
+    /** Thickest less thinnest point; may be written as the thickness at 4 points or more. */
     DISC_THICKNESS_VARIATION(Carrier.CORNER, "mm", 0, 2, Set.of()),
     DISC_RUNOUT(Carrier.CORNER, "mm", 0, 5, Set.of()),
     /** Temperature of the tyres when their pressure was read and set. */
@@ -56,6 +61,11 @@ public enum Measure {
     /** The unit of the value kept in the book, as it is written for people. */
     public String unit() {
         return unit;
+    }
+
+    /** Whether it is read by hand as free, tight or seized: 0, 1, 2. */
+    public boolean isMovement() {
+        return unit.equals("1");
     }
 
     /** Lowest value that can be a reading at all. */

@@ -1,0 +1,165 @@
+package cornerbook.core.visit;
+
+import cornerbook.core.brake.Chance;
+import cornerbook.core.brake.PadHistory;
+import cornerbook.core.brake.SeizingExposure;
+import cornerbook.core.brake.SeizingHazard;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.Spot;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
+
+/** Finding on the pads of a car together: the chance that one of them seizes before the next visit. */
+final class SeizingFindings {
+    /** The chance that is still taken: the confidence asked of every horizon is 0.90. */
+    private static final double RISK = 0.10;
+
+    private static final double EVEN = 0.5;
+    private static final long MOST_DAYS = 1461;
+    private static final double DAYS_PER_YEAR = 365.25;
+
+    private SeizingFindings() {}
+
+    /**
+     * The finding; empty, with a line in {@code notJudged}, when no service of the guides is in the book.
+     *
+     * @param visits until this one, it included
+     */
+    static Optional<Finding> of(
+            Vehicle vehicle, List<Visit> visits, LocalDate nextVisit, double kmPerDay, List<String> notJudged) {
+        var date = visits.getLast().date();
+        var clocks = clocks(visits);
+        var running =
+                clocks.stream().map(PadClock::running).filter(Objects::nonNull).toList();
+        if (running.isEmpty()) {
+            notJudged.add("seizing of pads: no cleaning of their guides is in the book");
+            return Optional.empty();
+        }
+        if (!nextVisit.isAfter(date)) {
+            notJudged.add("seizing of pads: the next visit is not after this one");
+            return Optional.empty();
+        }
+        var exposure = SeizingExposure.usual(kmPerDay * DAYS_PER_YEAR, vehicle.electric());
+        var seen = clocks.stream()
+                .flatMap(clock -> clock.times().stream())
+                .map(time -> new PadHistory(time, exposure))
+                .toList();
+        var pads = new PadsTogether(SeizingHazard.learn(seen), exposure, running, date);
+        double chance = pads.chance(nextVisit, PadsTogether.MIDDLE);
+        var horizon = pads.horizon();
+        var oldest = running.stream().min(LocalDate::compareTo).orElseThrow();
+        double interval = pads.hazard.serviceIntervalMonths(exposure, RISK, running.size());
+        var verdict = chance > EVEN ? Verdict.SPENT : chance > RISK ? Verdict.RUNS_OUT : Verdict.HOLDS;
+        return Optional.of(
+                new Finding(
+                        new Subject(Subject.Part.PAD, null, null, null),
+                        verdict,
+                        "Chance that one of %d pads seizes before the next visit: %.0f %%"
+                                .formatted(running.size(), 100 * chance),
+                        switch (verdict) {
+                            case HOLDS -> "The brake pads are likely to stay free until the next visit.";
+                            case RUNS_OUT ->
+                                "A brake pad may seize before the next visit. Have the guides cleaned and lubricated.";
+                            case SPENT, UNSAFE ->
+                                "A brake pad is likely to seize before the next visit. The guides have to be cleaned and lubricated now.";
+                        },
+                        horizon,
+                        1 - chance,
+                        horizon == null ? 1 : Math.clamp(PadClock.months(date, horizon) / interval, 0, 1),
+                        List.of(
+                                new Evidence(
+                                        "guides cleaned",
+                                        oldest.equals(date)
+                                                ? "at this visit"
+                                                : "%.1f months ago".formatted(PadClock.months(oldest, date)),
+                                        "longest ago of %d pads whose cleaning is in the book"
+                                                .formatted(running.size())),
+                                new Evidence(
+                                        "chance of seizing",
+                                        "%.0f %%, limits %.0f to %.0f %%"
+                                                .formatted(
+                                                        100 * chance,
+                                                        100 * pads.chance(nextVisit, PadsTogether.LOWER),
+                                                        100 * pads.chance(nextVisit, PadsTogether.UPPER)),
+                                        "Weibull hazard over the months since cleaning; 95 %% limits; %d pad times of this car beside the prior (common practice, no source)"
+                                                .formatted(seen.size())),
+                                new Evidence(
+                                        "interval worth recommending",
+                                        "%.0f months".formatted(Math.max(1, interval)),
+                                        "keeps the chance at or below %.0f %%".formatted(100 * RISK)),
+                                new Evidence(
+                                        "exposure",
+                                        "%.0f %% of the year on salt, %.0f km per year, %.0f %% of the braking by friction"
+                                                .formatted(
+                                                        100 * exposure.saltShare(),
+                                                        exposure.distanceKmPerYear(),
+                                                        100 * exposure.frictionBrakeShare()),
+                                        "distance from the odometer; salt and friction share: common practice, no source")),
+                        "docs/methods/brakes.md, seizing; yearly cleaning where roads are salted: manufacturers' service advice"));
+    }
+
+    private static List<PadClock> clocks(List<Visit> visits) {
+        var clocks = new ArrayList<PadClock>();
+        for (var corner : Corner.values()) {
+            for (var spot : List.of(Spot.INNER, Spot.OUTER)) {
+                var clock = new PadClock();
+                for (var visit : visits) {
+                    var readings = new CurrentReadings(visit);
+                    readings.ofCorner(Measure.PAD_MOVEMENT, corner, spot)
+                            .ifPresent(found -> clock.seen(visit.date(), seized(found)));
+                    readings.ofCorner(Measure.PAD_MOVEMENT_AFTER_SERVICE, corner, null)
+                            .filter(left -> !seized(left))
+                            .ifPresent(left -> clock.serviced(visit.date()));
+                }
+                clocks.add(clock);
+            }
+        }
+        return clocks;
+    }
+
+    private static boolean seized(Reading movement) {
+        return Math.round(movement.value()) >= 2;
+    }
+
+    /** Pads that move today, each with the day of its last service. */
+    private record PadsTogether(
+            SeizingHazard hazard, SeizingExposure exposure, List<LocalDate> serviced, LocalDate today) {
+        static final ToDoubleFunction<Chance> LOWER = Chance::lower;
+        static final ToDoubleFunction<Chance> MIDDLE = Chance::probability;
+        static final ToDoubleFunction<Chance> UPPER = Chance::upper;
+
+        /** Chance that at least one seizes by a day. */
+        double chance(LocalDate by, ToDoubleFunction<Chance> which) {
+            double allFree = 1;
+            for (var day : serviced) {
+                double since = PadClock.months(day, today);
+                allFree *= 1 - which.applyAsDouble(hazard.chance(exposure, since, PadClock.months(today, by)));
+            }
+            return 1 - allFree;
+        }
+
+        /** The last day on which the chance is still taken; null when it is for years. */
+        @Nullable
+        LocalDate horizon() {
+            if (chance(today.plusDays(MOST_DAYS), MIDDLE) <= RISK) {
+                return null;
+            }
+            long low = 0;
+            long high = MOST_DAYS;
+            while (high - low > 1) {
+                long middle = (low + high) / 2;
+                if (chance(today.plusDays(middle), MIDDLE) <= RISK) {
+                    low = middle;
+                } else {
+                    high = middle;
+                }
+            }
+            return today.plusDays(low);
+        }
+    }
+}
