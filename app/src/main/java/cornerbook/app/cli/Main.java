@@ -19,7 +19,7 @@ import picocli.CommandLine;
             "0:Done.",
             "1:The program has a fault.",
             "2:The verb, an option or a parameter is wrong.",
-            "3:The input is refused; each sentence names file and place.",
+            "3:The input is refused; each sentence names file and place, or the part that cannot be.",
             "4:The book refuses, or is not there, or is not sound.",
             "5:A file, a backup or a port cannot be used."
         },
@@ -54,9 +54,13 @@ public final class Main {
                 .addSubcommand(new Check(out, err))
                 .addSubcommand(new Torque(out))
                 .addSubcommand(new Lift(out))
+                .addSubcommand(new Pressure(out))
+                .addSubcommand(new Tyre(out))
+                .addSubcommand(new Battery(out))
                 .addSubcommand(new Completion(out));
         line.setOut(out).setErr(err).setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
         line.setUsageHelpAutoWidth(true);
+        line.setCaseInsensitiveEnumValuesAllowed(true);
         var usage = line.getCommandSpec().usageMessage();
         for (var verb : line.getSubcommands().values()) {
             verb.getCommandSpec()

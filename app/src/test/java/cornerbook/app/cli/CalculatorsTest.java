@@ -41,6 +41,21 @@ class CalculatorsTest {
                 "lift --front 1000 --rear 1000 --wheelbase 2800 --points-front 600 --points-rear 2000 --points-width 1500 --arm-rating '2000 lb' --hoist-rating 4000 | Arm LF: 429 kg (945 lb)",
                 "lift --front 1000 --rear 1000 --wheelbase 2800 --points-front 600 --points-rear 2000 --points-width 1500 --arm-rating '2000 lb' --hoist-rating 4000 --off 'drive battery=450 kg@1400 mm' | Hoist: 1550 kg (3417 lb), 39 % of its rating",
                 "lift --point-height '5.5 in' --clearance 110 --arm-height 95 --adapter-height 60 | blocks needed: 25 mm (1.0 in)",
+                "pressure --placard '36 psi' --tyre-at 20 --stands-at 0 | Set now to 274 kPa (39.7 psi) on this gauge",
+                "pressure --placard 250 --tyre-at 20 --stands-at 20 --driven | Mind: The tyre was driven and is warm: never let air out",
+                "pressure --placard 240 --tyre-at 20 --stands-at 20 --months 10,0,-8 --coldest -25 | Coldest morning, −25 °C (−13 °F): 188 kPa (27.2 psi); the warning comes below 180 kPa",
+                "pressure --axle-load 1280 --load-index 100 --reference 250 --at-pressure 240 | Needed for 640 kg (1411 lb) on the tyre: 189 kPa",
+                "pressure --first 250 --first-at 20 --second 190 --second-at 0 --days 30 | a slow leak",
+                "tyre --placard '205/55R16 91V' --other '205/60R16 92H' | circumference 3.244 %",
+                "tyre --placard '205/55R16 91V' --other '205/60R16 92H' | Mind: Speed symbol H is below the placard's V",
+                "tyre --size 205/55R16 --rim 7.5 | Section width on a rim of 7.5 in: 215 mm",
+                "tyre --worn 225/55R18=0 --worn '225/55R18=2 mm' --circumference-limit 10 | differ by 13 mm (0.5 in), above the limit",
+                "tyre --car '5x114.3 M14x1.5 cone 64.1 ET45 7.5J' --wheel '5x114.3 M14x1.5 cone 66.6 ET40 7.5J' | The wheel mounts on the hub Inner edge −5 mm",
+                "battery --chemistry agm --temperature 26.7 --volts 12.6 --rested 12 | State of charge: about 75 %",
+                "battery --chemistry agm --rated 600 --standard sae --compare-with en | 600 A by SAE is about 552 to 570 A by EN",
+                "battery --chemistry efb --rated 600 --standard en --measured 450 --tester-knows-temperature | 75 % of its rating: watch it",
+                "battery --chemistry agm --rated 600 --standard sae --load-volts 9.7 | Load test at 300 A: 9.70 V",
+                "battery --chemistry lithium --capacity 60 --standby '100 mA' --health 80 | 10 days",
                 "torque 130 --calibrated 2025-01-10 --cycles 100 | Mind: The wrench is due for calibration"
             })
     void answersInWords(String words, String part) {
@@ -61,6 +76,18 @@ class CalculatorsTest {
                 "torque 130 --count 12 | 3 | fasteners per wheel are 12, expected 3 to 10",
                 "torque 130 --thread M14 --class 10.9 --on-thread wet | 3 | state of the thread is \"wet\", expected one of dry oiled anti-seize",
                 "torque '130 psi' --count 5 | 2 | has the unit \"psi\", expected one of N·m",
+                "pressure | 3 | nothing to compute",
+                "pressure --placard 250 --tyre-at 20 --stands-at 0 --coldest -20 | 3 | months of the season are half given",
+                "pressure --placard 50 --tyre-at 20 --stands-at 0 | 3 | placard pressure is 50 kPa, expected 100 to 800 kPa",
+                "pressure --axle-load 1700 --load-index 91 --reference 250 --at-pressure 240 | 3 | is above the 615 kg of load index 91",
+                "tyre | 3 | nothing to compute",
+                "tyre --size 205-55R16 --rim 7.5 | 3 | where it needs a slash",
+                "tyre --worn 225/55R18 --circumference-limit 10 | 3 | worn tyre is \"225/55R18\", expected its size and the depth",
+                "tyre --car 5x114.3 --wheel 5x112 | 3 | mounting is \"5x114.3\", expected as in",
+                "battery --volts 12.6 --rested 3 | 2 | --chemistry",
+                "battery --chemistry agm --volts 13.8 --rested 3 | 3 | the converter or a charger holds it up",
+                "battery --chemistry agm --rated 600 --standard sae --compare-with jis | 3 | rating by JIS has no published conversion",
+                "battery --chemistry agm --rated 600 --standard sae | 3 | nothing to compute",
                 "lift | 3 | nothing to compute",
                 "lift --front 1000 --rear 1000 --wheelbase 2800 --points-front 600 --points-rear 2000 --points-width 1500 --arm-rating '2000 lb' --hoist-rating 4000 --off battery | 3 | part off is \"battery\", expected its name, mass and place",
                 "lift --front 1000 --rear 1000 --wheelbase 2800 --points-front 600 --points-rear 2000 --points-width 1500 --arm-rating '2000 lb' --hoist-rating 4000 --wheels-off '20 psi' | 2 | has the unit \"psi\", expected one of kg",
@@ -81,6 +108,9 @@ class CalculatorsTest {
             value = {
                 "torque 130 --count 5 --thread M14x1.5 --class 10.9 | clampLoad | ISO 898-1",
                 "lift --front 1000 --rear 1000 --wheelbase 2800 --points-front 600 --points-rear 2000 --points-width 1500 --arm-rating '2000 lb' --hoist-rating 4000 --wheels-off 24 | arms | Euler 1773",
+                "pressure --placard 240 --tyre-at 20 --stands-at 20 --months 10,0 --coldest -25 | season | 49 CFR 571.138",
+                "tyre --size 205/55R16 --rim 7.5 | rim | UN R30",
+                "battery --chemistry agm --volts 12.6 --rested 12 | rest | AGM",
             })
     void explainsInWordsAndInJson(String words, String part, String source) {
         assertThat(run(arguments(words + " --why")).out()).contains(source);

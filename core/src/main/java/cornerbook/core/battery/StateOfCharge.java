@@ -10,7 +10,7 @@ public final class StateOfCharge {
     private static final double[] VOLTS = {11.89, 12.06, 12.24, 12.45, 12.65};
     private static final double[] SHARE = {0, 0.25, 0.50, 0.75, 1.00};
     /** Above this a lead-acid battery at rest is still being held up by a charger, or has just been. */
-    public static final double HELD_UP_VOLTS = 13.1;
+    public static final double HELD_UP_VOLTS = 13.2;
 
     private StateOfCharge() {}
 
@@ -26,15 +26,25 @@ public final class StateOfCharge {
             throw new IllegalArgumentException("battery voltage is %s V, expected 0 to %s V of a battery at rest"
                     .formatted(openCircuitVolts, HELD_UP_VOLTS));
         }
-        if (openCircuitVolts <= VOLTS[0]) {
-            return 0;
+        return interpolate(VOLTS, openCircuitVolts);
+    }
+
+    /** Share of charge by a table of five voltages for 0, 25, 50, 75 and 100 %. */
+    static double interpolate(double[] volts, double openCircuitVolts) {
+        return between(volts, SHARE, openCircuitVolts);
+    }
+
+    /** Linear between the points of a rising table; outside it the value of its end. */
+    static double between(double[] points, double[] values, double at) {
+        if (at <= points[0]) {
+            return values[0];
         }
-        for (int i = 1; i < VOLTS.length; i++) {
-            if (openCircuitVolts <= VOLTS[i]) {
-                double part = (openCircuitVolts - VOLTS[i - 1]) / (VOLTS[i] - VOLTS[i - 1]);
-                return SHARE[i - 1] + part * (SHARE[i] - SHARE[i - 1]);
+        for (int i = 1; i < points.length; i++) {
+            if (at <= points[i]) {
+                double part = (at - points[i - 1]) / (points[i] - points[i - 1]);
+                return values[i - 1] + part * (values[i] - values[i - 1]);
             }
         }
-        return 1;
+        return values[values.length - 1];
     }
 }

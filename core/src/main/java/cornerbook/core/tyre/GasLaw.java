@@ -1,5 +1,7 @@
 package cornerbook.core.tyre;
 
+import cornerbook.core.quantity.Range;
+
 /**
  * Pressure of the air in a tyre at another temperature, volume constant: p2 = (p1 + p_air) T2 / T1 − p_air, with
  * absolute temperatures (ideal gas; Charles's law). Gauge pressures in kPa; at sea level unless told.
@@ -10,6 +12,10 @@ public final class GasLaw {
 
     private static final double ZERO_CELSIUS_K = 273.15;
 
+    private static final double LAPSE_K_PER_M = 0.0065;
+    private static final double SEA_LEVEL_K = 288.15;
+    private static final double PRESSURE_EXPONENT = 5.25588;
+
     private GasLaw() {}
 
     /**
@@ -18,12 +24,22 @@ public final class GasLaw {
      * @param gaugeKpa 0 or more
      */
     public static double gaugePressureKpa(double gaugeKpa, double fromC, double toC) {
+        return gaugePressureKpa(gaugeKpa, fromC, STANDARD_ATMOSPHERE_KPA, toC, STANDARD_ATMOSPHERE_KPA);
+    }
+
+    /** The same, with the pressure of the air around before and after, kPa absolute. */
+    static double gaugePressureKpa(double gaugeKpa, double fromC, double fromAirKpa, double toC, double toAirKpa) {
         if (!(gaugeKpa >= 0 && fromC > -ZERO_CELSIUS_K && toC > -ZERO_CELSIUS_K)) {
             throw new IllegalArgumentException(
                     "pressure %s kPa from %s °C to %s °C, expected a gauge pressure from 0 kPa and temperatures above absolute zero"
                             .formatted(gaugeKpa, fromC, toC));
         }
-        return (gaugeKpa + STANDARD_ATMOSPHERE_KPA) * (toC + ZERO_CELSIUS_K) / (fromC + ZERO_CELSIUS_K)
-                - STANDARD_ATMOSPHERE_KPA;
+        return (gaugeKpa + fromAirKpa) * (toC + ZERO_CELSIUS_K) / (fromC + ZERO_CELSIUS_K) - toAirKpa;
+    }
+
+    /** Pressure of the standard atmosphere at an altitude of −500 to 5000 m: p0 (1 − 0.0065 h / 288.15)^5.25588 (ISO 2533). */
+    static double airPressureKpa(double altitudeM) {
+        Range.check("altitude", altitudeM, -500, 5000, "m");
+        return STANDARD_ATMOSPHERE_KPA * Math.pow(1 - LAPSE_K_PER_M * altitudeM / SEA_LEVEL_K, PRESSURE_EXPONENT);
     }
 }

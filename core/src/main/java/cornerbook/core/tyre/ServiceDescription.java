@@ -1,14 +1,35 @@
 package cornerbook.core.tyre;
 
-/** Load index and speed symbol together, as "98V" on the sidewall. */
-public record ServiceDescription(LoadIndex loadIndex, SpeedSymbol speedSymbol) {
-    /** Mass that the tyre may carry at a speed, kg; the speed is 0 to the symbol's highest, km/h. */
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Load index and speed symbol together, as "98V" on the sidewall; a commercial tyre has a second index for twin fitting, as
+ * "109/107R".
+ *
+ * @param twinLoadIndex per tyre when two stand side by side; null when there is none, else not above {@code loadIndex}
+ */
+public record ServiceDescription(
+        LoadIndex loadIndex, @Nullable LoadIndex twinLoadIndex, SpeedSymbol speedSymbol) {
+    public ServiceDescription {
+        if (twinLoadIndex != null && twinLoadIndex.number() > loadIndex.number()) {
+            throw new IllegalArgumentException(
+                    "load index for twin fitting is %d, expected at most %d of the single tyre"
+                            .formatted(twinLoadIndex.number(), loadIndex.number()));
+        }
+    }
+
+    /** Of a tyre for single fitting. */
+    public ServiceDescription(LoadIndex loadIndex, SpeedSymbol speedSymbol) {
+        this(loadIndex, null, speedSymbol);
+    }
+
+    /** Mass that the tyre may carry at a speed, fitted singly, kg; the speed is 0 to the symbol's highest, km/h. */
     public double capacityKg(double speedKmh) {
         return loadIndex.capacityKg() * speedSymbol.loadShare(speedKmh);
     }
 
     @Override
     public String toString() {
-        return loadIndex.number() + speedSymbol.name();
+        return loadIndex.number() + (twinLoadIndex == null ? "" : "/" + twinLoadIndex.number()) + speedSymbol.name();
     }
 }

@@ -22,7 +22,8 @@ final class SizeReader {
         expect("ZRF|ZR|RF|R", "construction R after the aspect ratio");
         int rimDiameterCode = number(2, "rim diameter code, as 18");
         try {
-            return new TyreSize(use, sectionWidthMm, aspectRatioPercent, rimDiameterCode, service());
+            boolean commercial = !take("C").isEmpty();
+            return new TyreSize(use, sectionWidthMm, aspectRatioPercent, rimDiameterCode, commercial, service());
         } catch (IllegalArgumentException e) {
             throw new IllegalArgumentException("tyre size \"%s\": %s".formatted(written, e.getMessage()), e);
         }
@@ -33,7 +34,8 @@ final class SizeReader {
             return null;
         }
         var loadIndex = new LoadIndex(number(3, "load index, as 98"));
-        return new ServiceDescription(loadIndex, SpeedSymbol.parse(rest));
+        var twin = take("/").isEmpty() ? null : new LoadIndex(number(3, "load index for twin fitting, as 107"));
+        return new ServiceDescription(loadIndex, twin, SpeedSymbol.parse(rest));
     }
 
     private int number(int mostDigits, String expected) {

@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param sectionWidthMm S, 100 to 455 mm, on the measuring rim
  * @param aspectRatioPercent Ra, 20 to 100
  * @param rimDiameterCode 10 to 30, in inches of nominal diameter
+ * @param commercial whether C for commercial vehicles follows the rim code, as in "205/65R16C 107/105T"
  * @param service null when it is not written
  */
 public record TyreSize(
@@ -18,6 +19,7 @@ public record TyreSize(
         int sectionWidthMm,
         int aspectRatioPercent,
         int rimDiameterCode,
+        boolean commercial,
         @Nullable ServiceDescription service) {
     private static final double INCH_MM = 25.4;
 
@@ -65,7 +67,8 @@ public record TyreSize(
 
     @Override
     public String toString() {
-        var size = "%s%d/%dR%d".formatted(use, sectionWidthMm, aspectRatioPercent, rimDiameterCode);
+        var size = "%s%d/%dR%d%s"
+                .formatted(use, sectionWidthMm, aspectRatioPercent, rimDiameterCode, commercial ? "C" : "");
         return service == null ? size : size + " " + service;
     }
 

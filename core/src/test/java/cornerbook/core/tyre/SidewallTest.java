@@ -20,7 +20,10 @@ class SidewallTest {
         "225/55 r18 98v, 225/55R18 98V",
         "225/55R1898V, 225/55R18 98V",
         "245/40 ZR 18 97Y, 245/40R18 97Y",
-        "LT 245/75 R17 112R, LT245/75R17 112R"
+        "LT 245/75 R17 112R, LT245/75R17 112R",
+        "205/65 R16 C 107/105T, 205/65R16C 107/105T",
+        "195/75R16C 109/107R, 195/75R16C 109/107R",
+        "205/65R16C, 205/65R16C"
     })
     void sizesAsPeopleWriteThem(String written, String shown) {
         assertThat(TyreSize.parse(written)).hasToString(shown);
@@ -39,7 +42,9 @@ class SidewallTest {
                 "225/155R18 | aspect ratio is 155 %, expected 20 to 100 %",
                 "22/55R18 | section width is 22 mm, expected 100 to 455 mm",
                 "225/55R18 V | where it needs load index",
-                "225/55R18 198V | load index is 198, expected 50 to 125",
+                "225/55R18 198V | load index is 198, expected 0 to 150",
+                "195/75R16C 107/109R | load index for twin fitting is 109, expected at most 107",
+                "195/75R16C 109/R | where it needs load index for twin fitting",
                 "225/55R18 98Z | speed symbol is \"Z\", expected one of L M"
             })
     void theWrongPartOfASizeIsNamed(String written, String part) {

@@ -30,7 +30,7 @@ class IdentityRulesTest {
 
     @Test
     void thePartOfTheTyreThatCannotBeReadIsNamed() {
-        assertThat(check(null, "FI", "225-55R18", 126, "X", "35"))
+        assertThat(check(null, "FI", "225-55R18", 151, "X", "35"))
                 .extracting(Problem::where)
                 .containsExactly(
                         "/wheelSets/0/wheels/0/tyre/size",

@@ -26,11 +26,11 @@ class TyreLoadFindingsTest {
 
     @Test
     void anUnknownServiceDescriptionIsNotJudged() {
-        assertThat(judge(40, "T")).isEmpty();
+        assertThat(judge(160, "T")).isEmpty();
         assertThat(judge(98, "X")).isEmpty();
         assertThat(notJudged)
                 .satisfiesExactly(
-                        line -> assertThat(line).contains("W load capacity: load index is 40"),
+                        line -> assertThat(line).contains("W load capacity: load index is 160"),
                         line -> assertThat(line).contains("W load capacity: speed symbol is \"X\""));
     }
 

@@ -1,0 +1,13 @@
+package cornerbook.core.battery;
+
+/** What the cells of a 12 V battery are made of; a voltage table holds for one of them only. */
+public enum Chemistry {
+    FLOODED,
+    EFB,
+    AGM,
+    LITHIUM;
+
+    boolean isLead() {
+        return this != LITHIUM;
+    }
+}

@@ -1,0 +1,53 @@
+package cornerbook.core.battery;
+
+import static cornerbook.core.quantity.Range.check;
+
+import cornerbook.core.why.Explained;
+import cornerbook.core.why.Step;
+import java.util.List;
+
+/**
+ * Load test: half of the rated cranking current for 15 s, and the voltage at its end against the least for the battery's temperature:
+ * 9.6 V at 21 °C, 9.5 at 16, 9.4 at 10 (service literature); 9.3 at 4, 9.1 at −1, 8.9 at −7, 8.7 at −12, 8.5 at −18 (from
+ * memory). Lead-acid only, charged before.
+ *
+ * @param loadA what to draw
+ * @param passes at least the least voltage
+ */
+public record LoadTest(
+        double loadA, double volts, double leastVolts, boolean passes, List<String> cautions, List<Step> steps)
+        implements Explained {
+    private static final double[] TEMPERATURE_C = {-18, -12, -7, -1, 4, 10, 16, 21};
+    private static final double[] LEAST_V = {8.5, 8.7, 8.9, 9.1, 9.3, 9.4, 9.5, 9.6};
+
+    public LoadTest {
+        cautions = List.copyOf(cautions);
+        steps = List.copyOf(steps);
+    }
+
+    /** The verdict on the voltage read after 15 s, 0 to 13 V, at −18 to 60 °C. */
+    public static LoadTest of(Chemistry chemistry, double ratedA, double volts, double temperatureC) {
+        if (!chemistry.isLead()) {
+            throw new IllegalArgumentException("battery is lithium: the load test's voltages hold for lead-acid only");
+        }
+        check("rated cranking current", ratedA, 50, 2000, "A");
+        check("voltage under load", volts, 0, 13, "V");
+        check("temperature of the battery", temperatureC, TEMPERATURE_C[0], 60, "°C");
+        double leastV = StateOfCharge.between(TEMPERATURE_C, LEAST_V, temperatureC);
+        boolean passes = volts >= leastV;
+        return new LoadTest(
+                ratedA / 2,
+                volts,
+                leastV,
+                passes,
+                passes ? List.of() : List.of("Charge it fully and repeat the load test before it is condemned."),
+                List.of(
+                        new Step("load for 15 s", "rated current / 2", ratedA / 2, "A", "service literature"),
+                        new Step(
+                                "least voltage at %s °C".formatted(Step.digits(temperatureC)),
+                                "table, linear between its points",
+                                leastV,
+                                "V",
+                                "service literature from 10 °C up; colder from memory")));
+    }
+}

@@ -1,0 +1,86 @@
+package cornerbook.core.battery;
+
+import static cornerbook.core.quantity.Range.check;
+
+import cornerbook.core.why.Explained;
+import cornerbook.core.why.Step;
+import java.util.List;
+
+/**
+ * What a cold cranking rating may be by another standard: a range, because published conversions disagree. From SAE:
+ * SAE = 1.5 DIN + 40 or 1.7 DIN; EN = 0.92 SAE, or 0.95 SAE in makers' tables (from memory). Between EN and DIN both ranges
+ * are taken one after the other. No pair of sources was found for IEC and JIS.
+ */
+public record RatingConversion(
+        double ratedA,
+        RatingStandard from,
+        RatingStandard to,
+        double lowA,
+        double highA,
+        List<String> cautions,
+        List<Step> steps)
+        implements Explained {
+    private static final double DIN_SLOPE = 1.5;
+    private static final double DIN_OFFSET_A = 40;
+    private static final double DIN_RATIO = 1.7;
+    private static final double EN_LOW = 0.92;
+    private static final double EN_HIGH = 0.95;
+
+    public RatingConversion {
+        cautions = List.copyOf(cautions);
+        steps = List.copyOf(steps);
+    }
+
+    /**
+     * The range for a rating of 50 to 2000 A.
+     *
+     * @throws IllegalArgumentException when no two published conversions are known, or both standards are the same
+     */
+    public static RatingConversion of(double ratedA, RatingStandard from, RatingStandard to) {
+        check("rated cranking current", ratedA, 50, 2000, "A");
+        if (from == to) {
+            throw new IllegalArgumentException("rating is by %s already, expected another standard".formatted(to));
+        }
+        for (var standard : List.of(from, to)) {
+            if (standard == RatingStandard.IEC || standard == RatingStandard.JIS) {
+                throw new IllegalArgumentException(
+                        "rating by %s has no published conversion to be trusted: its test is %s; compare with a rating by the same standard"
+                                .formatted(standard, standard.test()));
+            }
+        }
+        double lowSae = switch (from) {
+            case DIN -> Math.min(DIN_SLOPE * ratedA + DIN_OFFSET_A, DIN_RATIO * ratedA);
+            case EN -> ratedA / EN_HIGH;
+            default -> ratedA;
+        };
+        double highSae = switch (from) {
+            case DIN -> Math.max(DIN_SLOPE * ratedA + DIN_OFFSET_A, DIN_RATIO * ratedA);
+            case EN -> ratedA / EN_LOW;
+            default -> ratedA;
+        };
+        double low = switch (to) {
+            case DIN -> Math.min((lowSae - DIN_OFFSET_A) / DIN_SLOPE, lowSae / DIN_RATIO);
+            case EN -> EN_LOW * lowSae;
+            default -> lowSae;
+        };
+        double high = switch (to) {
+            case DIN -> Math.max((highSae - DIN_OFFSET_A) / DIN_SLOPE, highSae / DIN_RATIO);
+            case EN -> EN_HIGH * highSae;
+            default -> highSae;
+        };
+        var source = "published conversions disagree; EN = 0.95 SAE is from memory";
+        var formula = "SAE = 1.5 DIN + 40 or 1.7 DIN; EN = 0.92 to 0.95 SAE";
+        return new RatingConversion(
+                ratedA,
+                from,
+                to,
+                low,
+                high,
+                List.of(
+                        "A converted rating is a range and no rating: set the tester to the standard on the battery's label."),
+                List.of(
+                        new Step("rating by " + from, from.test(), ratedA, "A", "label"),
+                        new Step("low end by " + to, formula, low, "A", source),
+                        new Step("high end by " + to, to.test() + "; " + formula, high, "A", source)));
+    }
+}

@@ -1,0 +1,95 @@
+package cornerbook.core.battery;
+
+import static cornerbook.core.quantity.Range.check;
+
+import cornerbook.core.why.Explained;
+import cornerbook.core.why.Step;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * State of charge from the voltage at rest. Flooded and EFB: BCI table for 26.7 °C (80 °F). AGM: a vehicle maker's table,
+ * 12.8 V 100 %, 12.6 V 75 %, 12.3 V 50 %, 12.0 V 25 %; its end, 11.8 V 0 %, from memory. The voltage is brought to the
+ * table's temperature by 1.2 mV per kelvin (0.2 mV per cell, from memory). Good to about ±10 % of charge after a rest of
+ * four hours and more (common practice, no source). EFB rests a little higher than flooded, so its charge may be lower.
+ *
+ * @param atTableTemperatureV voltage brought to 26.7 °C
+ * @param stateOfCharge 0 to 1
+ */
+public record RestVoltage(
+        Chemistry chemistry,
+        double volts,
+        double temperatureC,
+        double restHours,
+        double atTableTemperatureV,
+        double stateOfCharge,
+        List<String> cautions,
+        List<Step> steps)
+        implements Explained {
+    private static final double[] AGM_VOLTS = {11.8, 12.0, 12.3, 12.6, 12.8};
+    private static final double TABLE_C = 26.7;
+    private static final double VOLTS_PER_KELVIN = 0.0012;
+    private static final double REST_ENOUGH_HOURS = 4;
+    private static final double CHARGE_BELOW_V = 12.4;
+
+    public RestVoltage {
+        cautions = List.copyOf(cautions);
+        steps = List.copyOf(steps);
+    }
+
+    /**
+     * The state of charge.
+     *
+     * @param volts above 8 V, not above {@link StateOfCharge#HELD_UP_VOLTS}
+     * @param temperatureC of the battery, −40 to 60 °C
+     * @param restHours since charger, converter or drive, 0 to 1000 h
+     * @throws IllegalArgumentException with the reason when the voltage says nothing about the charge
+     */
+    public static RestVoltage of(Chemistry chemistry, double volts, double temperatureC, double restHours) {
+        check("temperature of the battery", temperatureC, -40, 60, "°C");
+        check("rest of the battery", restHours, 0, 1000, "h");
+        if (!chemistry.isLead()) {
+            throw new IllegalArgumentException(
+                    "battery is lithium, whose voltage hardly falls with its charge: use its maker's table or its own monitor");
+        }
+        if (volts > StateOfCharge.HELD_UP_VOLTS) {
+            throw new IllegalArgumentException(
+                    "battery voltage is %s V, above %s V: the converter or a charger holds it up, so it says nothing of the charge; let the car sleep and measure again"
+                            .formatted(Step.digits(volts), Step.digits(StateOfCharge.HELD_UP_VOLTS)));
+        }
+        check("battery voltage", volts, 8, StateOfCharge.HELD_UP_VOLTS, "V");
+        double atTableV = Math.min(volts - VOLTS_PER_KELVIN * (temperatureC - TABLE_C), StateOfCharge.HELD_UP_VOLTS);
+        boolean agm = chemistry == Chemistry.AGM;
+        double charge =
+                agm ? StateOfCharge.interpolate(AGM_VOLTS, atTableV) : StateOfCharge.ofFloodedLeadAcid(atTableV);
+        var cautions = new ArrayList<String>();
+        if (restHours < REST_ENOUGH_HOURS) {
+            cautions.add(
+                    "Rested less than four hours: surface charge may show more than there is, so this is a best case.");
+        }
+        if (volts < CHARGE_BELOW_V) {
+            cautions.add("Under 12.4 V: charge it and test again before it is judged.");
+        }
+        return new RestVoltage(
+                chemistry,
+                volts,
+                temperatureC,
+                restHours,
+                atTableV,
+                charge,
+                cautions,
+                List.of(
+                        new Step(
+                                "voltage at 26.7 °C",
+                                "U − 1.2 mV/K × (%s − 26.7) K".formatted(Step.digits(temperatureC)),
+                                atTableV,
+                                "V",
+                                "0.2 mV/K per cell, from memory"),
+                        new Step(
+                                "state of charge",
+                                "table, linear between its points",
+                                charge * 100,
+                                "%",
+                                agm ? "a vehicle maker's table for AGM" : "BCI table for flooded batteries at 80 °F")));
+    }
+}

@@ -1,0 +1,58 @@
+package cornerbook.core.tyre;
+
+import static cornerbook.core.quantity.Range.check;
+
+import java.util.Locale;
+import java.util.regex.Pattern;
+
+/**
+ * How a wheel sits on its hub, as the trade writes it: "5x114.3 M14x1.5 cone 64.1 ET45 7.5J".
+ *
+ * @param holes 3 to 10
+ * @param circleMm diameter of the bolt circle, 80 to 230 mm
+ * @param thread as "M14X1.5"
+ * @param seat cone, ball or flat
+ * @param boreMm centre bore of the wheel, or pilot of the hub, 40 to 180 mm
+ * @param offsetMm ET: mounting face outward of the rim's middle, −60 to 80 mm
+ * @param rimCode rim width, 3 to 14 in
+ */
+public record Mounting(
+        int holes, double circleMm, String thread, String seat, double boreMm, double offsetMm, double rimCode) {
+    private static final String NUMBER = "(\\d+(?:\\.\\d+)?)";
+    private static final Pattern WRITTEN = Pattern.compile("(\\d+)X" + NUMBER
+            + " (M\\d+X\\d(?:\\.\\d+)?) (CONE|BALL|FLAT) " + NUMBER + " ET(-?\\d+(?:\\.\\d+)?) " + NUMBER + "J?");
+
+    public Mounting {
+        check("holes of the wheel", holes, 3, 10, "");
+        check("bolt circle", circleMm, 80, 230, "mm");
+        check("centre bore", boreMm, 40, 180, "mm");
+        check("offset", offsetMm, -60, 80, "mm");
+        check("rim width", rimCode, 3, 14, "in");
+    }
+
+    /**
+     * Reads it.
+     *
+     * @throws IllegalArgumentException with one sentence
+     */
+    public static Mounting parse(String text) {
+        var match = WRITTEN.matcher(text.strip()
+                .toUpperCase(Locale.ROOT)
+                .replace('×', 'X')
+                .replace(',', '.')
+                .replace('−', '-')
+                .replaceAll("\\s+", " "));
+        if (!match.matches()) {
+            throw new IllegalArgumentException(
+                    "mounting is \"%s\", expected as in 5x114.3 M14x1.5 cone 64.1 ET45 7.5J".formatted(text.strip()));
+        }
+        return new Mounting(
+                Integer.parseInt(match.group(1)),
+                Double.parseDouble(match.group(2)),
+                match.group(3),
+                match.group(4).toLowerCase(Locale.ROOT),
+                Double.parseDouble(match.group(5)),
+                Double.parseDouble(match.group(6)),
+                Double.parseDouble(match.group(7)));
+    }
+}

@@ -1,0 +1,104 @@
+package cornerbook.core.tyre;
+
+import static cornerbook.core.quantity.Range.check;
+
+import cornerbook.core.why.Explained;
+import cornerbook.core.why.Step;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What the gauge has to show now so that the tyre has the placard's cold pressure where it will stand:
+ * p = (placard + air there) T now / T there − air here + gauge offset (ideal gas, volume constant; ISO 2533 for the air). The
+ * temperature is the tyre's, which for a stored wheel is the store's.
+ *
+ * @param gaugeOffsetKpa what this gauge shows too much against a master
+ * @param gaugeErrorKpa how far it may be off beyond that, either way
+ * @param setKpa to be shown by this gauge
+ */
+public record PressureSetting(
+        double placardKpa,
+        double tyreC,
+        double standingC,
+        double gaugeOffsetKpa,
+        double gaugeErrorKpa,
+        double setKpa,
+        List<String> cautions,
+        List<Step> steps)
+        implements Explained {
+    private static final String WARM =
+            "The tyre was driven and is warm: never let air out of it now; add if it is low, and measure again cold.";
+
+    public PressureSetting {
+        cautions = List.copyOf(cautions);
+        steps = List.copyOf(steps);
+    }
+
+    /** Where and how the tyre is measured and will stand; altitudes in m, driven within about three hours. */
+    public record Circumstances(
+            double tyreC, double standingC, double altitudeM, double standingAltitudeM, boolean driven) {
+        public Circumstances {
+            check("temperature of the tyre", tyreC, -50, 90, "°C");
+            check("temperature where it will stand", standingC, -50, 60, "°C");
+        }
+    }
+
+    /** A gauge against its master, kPa. */
+    public record Gauge(double offsetKpa, double errorKpa) {
+        public Gauge {
+            check("offset of the gauge", offsetKpa, -50, 50, "kPa");
+            check("error of the gauge", errorKpa, 0, 50, "kPa");
+        }
+    }
+
+    /** The setting for a placard of 100 to 800 kPa. */
+    public static PressureSetting of(double placardKpa, Circumstances at, Gauge gauge) {
+        check("placard pressure", placardKpa, 100, 800, "kPa");
+        double airHereKpa = GasLaw.airPressureKpa(at.altitudeM());
+        double airThereKpa = GasLaw.airPressureKpa(at.standingAltitudeM());
+        double trueKpa = GasLaw.gaugePressureKpa(placardKpa, at.standingC(), airThereKpa, at.tyreC(), airHereKpa);
+        double setKpa = trueKpa + gauge.offsetKpa();
+        var cautions = new ArrayList<String>();
+        if (at.driven()) {
+            cautions.add(WARM);
+        }
+        return new PressureSetting(
+                placardKpa,
+                at.tyreC(),
+                at.standingC(),
+                gauge.offsetKpa(),
+                gauge.errorKpa(),
+                setKpa,
+                cautions,
+                List.of(
+                        new Step(
+                                "air here",
+                                "at %s m".formatted(Step.digits(at.altitudeM())),
+                                airHereKpa,
+                                "kPa",
+                                "ISO 2533"),
+                        new Step(
+                                "air where it will stand",
+                                "at %s m".formatted(Step.digits(at.standingAltitudeM())),
+                                airThereKpa,
+                                "kPa",
+                                "ISO 2533"),
+                        new Step(
+                                "pressure now",
+                                "(placard %s + air there) (%s + 273.15)/(%s + 273.15) − air here"
+                                        .formatted(
+                                                Step.digits(placardKpa),
+                                                Step.digits(at.tyreC()),
+                                                Step.digits(at.standingC())),
+                                trueKpa,
+                                "kPa",
+                                "ideal gas, volume constant"),
+                        new Step(
+                                "to be shown by this gauge",
+                                "pressure now + offset %s kPa, error ±%s kPa"
+                                        .formatted(Step.digits(gauge.offsetKpa()), Step.digits(gauge.errorKpa())),
+                                setKpa,
+                                "kPa",
+                                "gauge against a master, as entered")));
+    }
+}

@@ -1,0 +1,89 @@
+package cornerbook.core.battery;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class BatteryCalculatorsTest {
+    @Test
+    void aVoltageThatIsHeldUpIsRefusedWithTheReason() {
+        assertThatThrownBy(() -> RestVoltage.of(Chemistry.AGM, 13.8, 20, 12))
+                .hasMessageStartingWith(
+                        "battery voltage is 13.8 V, above 13.2 V: the converter or a charger holds it up");
+        assertThatThrownBy(() -> RestVoltage.of(Chemistry.LITHIUM, 13.2, 20, 12))
+                .hasMessageContaining("use its maker's table");
+        assertThatThrownBy(() -> LoadTest.of(Chemistry.LITHIUM, 600, 9.7, 20)).hasMessageContaining("lead-acid only");
+    }
+
+    @Test
+    void aShortRestIsABestCase() {
+        assertThat(RestVoltage.of(Chemistry.FLOODED, 12.6, 20, 1).cautions())
+                .anyMatch(caution -> caution.contains("Rested less than four hours"));
+        assertThat(RestVoltage.of(Chemistry.FLOODED, 12.6, 20, 8).cautions()).isEmpty();
+    }
+
+    /** More volts are more charge; a colder battery of the same voltage is fuller. */
+    @Test
+    void chargeRisesWithVoltageAndCold() {
+        for (var chemistry : new Chemistry[] {Chemistry.FLOODED, Chemistry.EFB, Chemistry.AGM}) {
+            double before = -1;
+            for (double volts = 11.85; volts < 12.6; volts += 0.05) {
+                double charge = RestVoltage.of(chemistry, volts, 26.7, 8).stateOfCharge();
+                assertThat(charge).isGreaterThanOrEqualTo(before);
+                assertThat(RestVoltage.of(chemistry, volts, 0, 8).stateOfCharge())
+                        .isGreaterThanOrEqualTo(charge);
+                before = charge;
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"IEC, SAE", "SAE, JIS", "JIS, DIN"})
+    void conversionsWithoutTwoSourcesAreRefused(RatingStandard from, RatingStandard to) {
+        assertThatThrownBy(() -> RatingConversion.of(500, from, to)).hasMessageContaining("no published conversion");
+    }
+
+    @Test
+    void aConversionIsARangeThatHoldsTheWayBack() {
+        for (double rated = 200; rated <= 900; rated += 50) {
+            var there = RatingConversion.of(rated, RatingStandard.SAE, RatingStandard.DIN);
+            assertThat(there.lowA()).isLessThanOrEqualTo(there.highA());
+            assertThat(RatingConversion.of(there.lowA(), RatingStandard.DIN, RatingStandard.SAE)
+                            .lowA())
+                    .isLessThanOrEqualTo(rated + 1e-9);
+            assertThat(RatingConversion.of(there.highA(), RatingStandard.DIN, RatingStandard.SAE)
+                            .highA())
+                    .isGreaterThanOrEqualTo(rated - 1e-9);
+        }
+    }
+
+    @Test
+    void healthIsJudgedAtItsTemperature() {
+        assertThat(BatteryHealth.of(420, 600, RatingStandard.SAE, 20, true).judgement())
+                .isEqualTo(BatteryHealth.Judgement.WATCH);
+        assertThat(BatteryHealth.of(419, 600, RatingStandard.SAE, 20, true).judgement())
+                .isEqualTo(BatteryHealth.Judgement.REPLACE);
+        assertThat(BatteryHealth.of(390, 600, RatingStandard.SAE, 0, false).share())
+                .isCloseTo(1, within(1e-9));
+    }
+
+    /** By hand: 0.5 · 60 A·h · 0.8 / (24 h · 0.1 A) = 10 days. */
+    @Test
+    void daysParkedToHalfCharge() {
+        assertThat(ParkedDays.of(60, 0.8, 0.1).days()).isCloseTo(10, within(1e-12));
+        assertThatThrownBy(() -> ParkedDays.of(60, 0.8, 0)).hasMessageStartingWith("standby current is 0 A");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"21, 9.6", "16, 9.5", "10, 9.4"})
+    void leastVoltageUnderLoad(double temperatureC, double leastV) {
+        var test = LoadTest.of(Chemistry.AGM, 600, leastV, temperatureC);
+        assertThat(test.leastVolts()).as("service literature").isCloseTo(leastV, within(1e-9));
+        assertThat(test.passes()).isTrue();
+        assertThat(test.loadA()).isEqualTo(300);
+    }
+}

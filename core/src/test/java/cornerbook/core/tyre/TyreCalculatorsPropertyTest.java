@@ -1,0 +1,131 @@
+package cornerbook.core.tyre;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class TyreCalculatorsPropertyTest {
+    private static final PressureSetting.Gauge TRUE_GAUGE = new PressureSetting.Gauge(0, 0);
+
+    private static double setting(double placardKpa, double tyreC, double standingC, double altitudeM) {
+        return PressureSetting.of(
+                        placardKpa,
+                        new PressureSetting.Circumstances(tyreC, standingC, altitudeM, 0, false),
+                        TRUE_GAUGE)
+                .setKpa();
+    }
+
+    /** What is set now comes back as the placard's where it stands; warmer and higher shops show more. */
+    @Test
+    void theSettingComesBackAsThePlacard() {
+        var random = new SplittableRandom(20_260_112);
+        for (int i = 0; i < 300; i++) {
+            double placardKpa = random.nextDouble(180, 320);
+            double tyreC = random.nextDouble(-20, 40);
+            double standingC = random.nextDouble(-30, 30);
+            double setKpa = setting(placardKpa, tyreC, standingC, 0);
+            assertThat(GasLaw.gaugePressureKpa(setKpa, tyreC, standingC)).isCloseTo(placardKpa, within(1e-9));
+            assertThat(setting(placardKpa, tyreC + 5, standingC, 0)).isGreaterThan(setKpa);
+            assertThat(setting(placardKpa, tyreC, standingC, 500)).isGreaterThan(setKpa);
+        }
+    }
+
+    /** A gauge that shows too much is set to more, by as much. */
+    @Test
+    void theGaugesOffsetIsCarried() {
+        var at = new PressureSetting.Circumstances(15, 0, 0, 0, true);
+        var setting = PressureSetting.of(250, at, new PressureSetting.Gauge(7, 3));
+        assertThat(setting.setKpa() - PressureSetting.of(250, at, TRUE_GAUGE).setKpa())
+                .isCloseTo(7, within(1e-9));
+        assertThat(setting.cautions()).anyMatch(caution -> caution.contains("never let air out"));
+    }
+
+    @Test
+    void pressureAndLoadGoBackAndForth() {
+        for (double exponent : new double[] {0.65, 0.8}) {
+            double beforeKpa = 0;
+            for (double loadKg = 300; loadKg <= 750; loadKg += 50) {
+                double kpa = LoadPressure.pressureKpa(loadKg, 750, 250, exponent);
+                assertThat(LoadPressure.capacityKg(kpa, 750, 250, exponent)).isCloseTo(loadKg, within(1e-9));
+                assertThat(kpa).isGreaterThan(beforeKpa);
+                beforeKpa = kpa;
+            }
+        }
+        assertThatThrownBy(() -> LoadPressure.of(1600, 0.5, new LoadIndex(91), 250, 0.8, 250))
+                .hasMessage("load of 800 kg on a tyre is above the 615 kg of load index 91 at any pressure");
+    }
+
+    /** Cold alone is no leak; a loss is found whatever the temperatures are. */
+    @Test
+    void temperatureIsTakenOutOfALeak() {
+        double coldKpa = GasLaw.gaugePressureKpa(250, 20, -10);
+        var tight = LeakRate.of(new LeakRate.At(250, 20), new LeakRate.At(coldKpa, -10), 30, 3);
+        assertThat(tight.lossKpa()).isCloseTo(0, within(1e-9));
+        assertThat(tight.verdict()).isEqualTo(LeakRate.Verdict.TIGHT);
+        var leak = LeakRate.of(new LeakRate.At(250, 20), new LeakRate.At(coldKpa - 40, -10), 30, 3);
+        assertThat(leak.verdict()).isEqualTo(LeakRate.Verdict.SLOW_LEAK);
+        var soon = LeakRate.of(new LeakRate.At(250, 20), new LeakRate.At(248, 20), 1, 3);
+        assertThat(soon.verdict()).isEqualTo(LeakRate.Verdict.NOT_TOLD_APART);
+    }
+
+    @Test
+    void aComparisonTurnsRound() {
+        var small = TyreSize.parse("205/55R16 91V");
+        var large = TyreSize.parse("225/50R17 98V");
+        var there = SizeComparison.of(small, large, 100);
+        var back = SizeComparison.of(large, small, 100);
+        assertThat(there.trueKmh() * back.trueKmh()).isCloseTo(100 * 100, within(1e-6));
+        assertThat(there.diameterMm()).isCloseTo(-back.diameterMm(), within(1e-9));
+        assertThat(there.carriesEnough()).isTrue();
+        assertThat(back.carriesEnough()).isFalse();
+        assertThat(back.cautions()).anyMatch(caution -> caution.contains("Load index 91 is below the placard's 98"));
+    }
+
+    /** 2/32 in of wear is 10 mm of circumference (service literature). */
+    @Test
+    void wearTakesCircumference() {
+        var size = TyreSize.parse("225/55R18 98V");
+        var pair = CircumferenceDifference.of(
+                List.of(
+                        new CircumferenceDifference.Worn(size, 0),
+                        new CircumferenceDifference.Worn(size, 2 * 25.4 / 32)),
+                9);
+        assertThat(pair.differenceMm()).isCloseTo(10, within(0.03));
+        assertThat(pair.within()).isFalse();
+    }
+
+    @Test
+    void theSameMountingMountsAndMovesNothing() {
+        var own = Mounting.parse("5x114.3 M14x1.5 cone 64.1 ET45 7.5J");
+        var fit = SetFit.of(own, own);
+        assertThat(fit.mounts()).isTrue();
+        assertThat(fit.cautions()).isEmpty();
+        assertThat(fit.inwardMm()).isZero();
+        assertThat(fit.outwardMm()).isZero();
+        var wider = SetFit.of(own, Mounting.parse("5×114,3 M14×1,5 ball 66.6 ET35 8.5J"));
+        assertThat(wider.outwardMm()).isCloseTo(12.7 + 10, within(1e-9));
+        assertThat(wider.inwardMm()).isCloseTo(12.7 - 10, within(1e-9));
+        assertThat(wider.ringMm()).isCloseTo(1.25, within(1e-9));
+        assertThat(wider.cautions()).hasSize(3);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "5x112 M14x1.5 cone 64.1 ET45 7.5J | Bolt circle 5x112 does not go on 5x114.3",
+                "5x114.3 M12x1.5 cone 64.1 ET45 7.5J | Fasteners M12X1.5 of this set do not belong",
+                "5x114.3 M14x1.5 cone 60.1 ET45 7.5J | does not go over the hub's 64.1 mm"
+            })
+    void whatDoesNotMountIsSaid(String wheel, String part) {
+        var fit = SetFit.of(Mounting.parse("5x114.3 M14x1.5 cone 64.1 ET45 7.5J"), Mounting.parse(wheel));
+        assertThat(fit.mounts()).isFalse();
+        assertThat(fit.cautions()).anyMatch(caution -> caution.contains(part));
+    }
+}

@@ -1,0 +1,75 @@
+package cornerbook.core.tyre;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+
+/** Published formulas and tables; sources and tolerances stand in the files. */
+class TyreCalculatorsReferenceTest {
+    private static final String FOLDER = "/reference/tyre/";
+    private static final double KPA_PER_PSI = 6.894757293168;
+
+    @ParameterizedTest
+    @CsvFileSource(resources = FOLDER + "section-width.csv", numLinesToSkip = 1)
+    void sectionWidthOnAnotherRim(
+            double nominalMm, double rim, double measuringRim, double widthMm, double toleranceMm, String source) {
+        assertThat(RimFit.sectionWidthMm(nominalMm, rim, measuringRim))
+                .as(source)
+                .isCloseTo(widthMm, within(toleranceMm));
+    }
+
+    @ParameterizedTest
+    @CsvFileSource(resources = FOLDER + "measuring-rim.csv", numLinesToSkip = 1)
+    void measuringRimAndRange(String size, double measuring, double narrowest, double widest, String source) {
+        var fit = RimFit.of(TyreSize.parse(size), measuring);
+        assertThat(fit.measuringRimCode()).as(source).isEqualTo(measuring);
+        assertThat(fit.lowestRimCode()).as(source).isEqualTo(narrowest);
+        assertThat(fit.highestRimCode()).as(source).isEqualTo(widest);
+    }
+
+    @ParameterizedTest
+    @CsvFileSource(resources = FOLDER + "load-pressure.csv", numLinesToSkip = 1)
+    void pressureForALoad(
+            double loadKg,
+            double referenceKg,
+            double referenceKpa,
+            double exponent,
+            double kpa,
+            double tolerance,
+            String source) {
+        assertThat(LoadPressure.pressureKpa(loadKg, referenceKg, referenceKpa, exponent))
+                .as(source)
+                .isCloseTo(kpa, within(tolerance));
+    }
+
+    @ParameterizedTest
+    @CsvFileSource(resources = FOLDER + "standard-atmosphere.csv", numLinesToSkip = 1)
+    void airAtAnAltitude(double altitudeM, double kpa, double tolerance, String source) {
+        assertThat(GasLaw.airPressureKpa(altitudeM)).as(source).isCloseTo(kpa, within(tolerance));
+    }
+
+    /** Ideal gas from exact definitions: 35 psi at 60 °F reads 0.938 psi more at 70 °F, less what a gas at 35 psi there would lose. */
+    @Test
+    void settingTenDegreesFahrenheitWarmer() {
+        double sixtyC = (60 - 32) / 1.8;
+        double seventyC = (70 - 32) / 1.8;
+        var setting = PressureSetting.of(
+                (35 - 0.938) * KPA_PER_PSI,
+                new PressureSetting.Circumstances(seventyC, sixtyC, 0, 0, false),
+                new PressureSetting.Gauge(0, 0));
+        assertThat(setting.setKpa() / KPA_PER_PSI).isCloseTo(35, within(0.001));
+    }
+
+    /** 49 CFR 571.138, S4.2: 25 % under a placard of 240 kPa is 180 kPa. */
+    @Test
+    void warningAQuarterUnderThePlacard() {
+        var season = SeasonPressures.of(240, 20, 240, List.of(10.0, 0.0, -8.0), -25);
+        assertThat(season.warningKpa()).isCloseTo(180, within(1e-9));
+        assertThat(season.coldest().pressureKpa()).isCloseTo((240 + 101.325) * 248.15 / 293.15 - 101.325, within(1e-9));
+        assertThat(season.marginKpa()).isCloseTo(season.coldest().pressureKpa() - 180, within(1e-9));
+    }
+}
