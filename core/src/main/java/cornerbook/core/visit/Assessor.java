@@ -58,12 +58,24 @@ public final class Assessor {
      */
     public Optional<SetPlan> plan(CarHistory history, String visitId) {
         var visit = history.getVisit(visitId);
+        return goingOn(history, visitId).flatMap(set -> planning(history, visit).plan(set, visit.date()));
+    }
+
+    /** The wheel plan of the set that comes off at a visit, from the day that it goes on again; empty as above. */
+    public Optional<SetPlan> planStored(CarHistory history, String visitId) {
+        var visit = history.getVisit(visitId);
+        var goingOn = goingOn(history, visitId);
+        var season = goingOn.map(WheelSet::season).orElse(SeasonKind.ALL_SEASON);
+        return findSet(history, visit.arrivedOn())
+                .filter(set -> goingOn.filter(set::equals).isEmpty())
+                .flatMap(set -> planning(history, visit).plan(set, nextVisit(visit, season)));
+    }
+
+    private WheelPlanning planning(CarHistory history, Visit visit) {
         var visits = history.visits().subList(0, history.visits().indexOf(visit) + 1);
         var runs = new RunHistory(history, visits, knowledge);
         var forecaster = new TreadForecaster(history, visits, visit, runs, knowledge);
-        return goingOn(history, visitId)
-                .flatMap(
-                        set -> new WheelPlanning(history.vehicle(), limits, forecaster, runs, visits, visit).plan(set));
+        return new WheelPlanning(history.vehicle(), limits, forecaster, runs, visits, visit);
     }
 
     /**
@@ -90,7 +102,7 @@ public final class Assessor {
             var wheelAt = positions(goingOn.get(), visits);
             judge.judge(goingOn.get(), SetForecast.Role.GOING_ON, wheelAt, visit.date(), nextVisit);
             plan = new WheelPlanning(vehicle, limits, forecaster, runs, visits, visit)
-                    .plan(goingOn.get())
+                    .plan(goingOn.get(), visit.date())
                     .map(SetPlan::plan)
                     .orElse(null);
         }

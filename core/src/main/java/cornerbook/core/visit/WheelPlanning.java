@@ -12,6 +12,7 @@ import cornerbook.core.wheelplan.RotationPattern;
 import cornerbook.core.wheelplan.WearScenario;
 import cornerbook.core.wheelplan.WheelPlanner;
 import cornerbook.core.wheelplan.WheelState;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -54,8 +55,12 @@ final class WheelPlanning {
         this.visit = visit;
     }
 
-    /** The plan of a set; empty when it has not four wheels, or its tread was never measured. */
-    Optional<SetPlan> plan(WheelSet set) {
+    /**
+     * The plan of a set; empty when it has not four wheels, its tread was never measured, or no assignment keeps the rules.
+     *
+     * @param from the day that it goes on
+     */
+    Optional<SetPlan> plan(WheelSet set, LocalDate from) {
         if (set.wheels().size() != Corner.values().length || !forecaster.wasRead(set)) {
             return Optional.empty();
         }
@@ -82,7 +87,7 @@ final class WheelPlanning {
         var sizes = sizes(wheels);
         var seasons = new SetSeasons(
                 set.season(),
-                visit.date(),
+                from,
                 Math.max(LEAST_KM_PER_DAY, runs.next(set.season()).meanKm()));
         var seasonsThousandKm = seasons.first(SEASONS).stream()
                 .map(season -> season.distanceKm() / 1000)
