@@ -1,6 +1,7 @@
 package cornerbook.app.handover;
 
 import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.Spot;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
 import cornerbook.core.visit.Visit;
@@ -29,6 +30,13 @@ record VisitReadings(Visit visit) {
     Optional<Reading> lastOfWheel(Measure measure, String wheelTag) {
         return of(measure)
                 .filter(reading -> wheelTag.equals(reading.wheelTag()))
+                .reduce((first, last) -> last);
+    }
+
+    /** The last one of a wheel at a spot. */
+    Optional<Reading> ofWheel(Measure measure, String wheelTag, Spot spot) {
+        return of(measure)
+                .filter(reading -> wheelTag.equals(reading.wheelTag()) && reading.spot() == spot)
                 .reduce((first, last) -> last);
     }
 

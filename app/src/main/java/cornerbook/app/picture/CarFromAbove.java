@@ -10,8 +10,8 @@ import org.jspecify.annotations.Nullable;
 
 /** The car from above with its four corners; front is up, LF is top left. */
 public final class CarFromAbove {
-    private static final int WIDTH = 440;
-    private static final int HEIGHT = 340;
+    static final int WIDTH = 440;
+    static final int HEIGHT = 340;
 
     private CarFromAbove() {}
 
@@ -24,11 +24,15 @@ public final class CarFromAbove {
                         .strip())
                 .collect(Collectors.joining(", ", "Car from above, front up: ", ""));
         var svg = new Svg(WIDTH, HEIGHT, description);
+        draw(svg, labels);
+        return svg.close();
+    }
+
+    static void draw(Svg svg, Map<Corner, CornerLabel> labels) {
         drawBody(svg);
         for (var corner : Corner.values()) {
             drawCorner(svg, corner, labels.get(corner));
         }
-        return svg.close();
     }
 
     private static void drawBody(Svg svg) {

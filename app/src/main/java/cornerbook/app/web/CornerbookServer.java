@@ -94,6 +94,7 @@ public final class CornerbookServer {
         var newVisit = new NewVisitHandler(desk, pages);
         var entry = new EntryHandler(desk, pages);
         var findings = new FindingsHandler(desk, pages, sheet);
+        var plan = new PlanHandler(desk, pages);
         routing.addFilter(new RequestGuard());
         routing.get("/", today::show)
                 .get("/assets/{digest}/{name}", pages::sendAsset)
@@ -105,6 +106,8 @@ public final class CornerbookServer {
                 .post("/visits/{id}/leaving", entry::saveLeaving)
                 .post("/visits/{id}/retorque", entry::saveRetorque)
                 .get("/visits/{id}/findings", findings::show)
+                .get("/visits/{id}/plan", plan::show)
+                .get("/visits/{id}/tags.pdf", plan::sendTags)
                 .get("/visits/{id}/handover.pdf", findings::sendSheet)
                 .any((request, response) -> pages.sendProblem(response, 404, "There is no page at this address."));
         routing.error(

@@ -1,7 +1,6 @@
 package cornerbook.app.web;
 
 import cornerbook.core.visit.Assessment;
-import io.helidon.http.HeaderNames;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.time.Instant;
@@ -25,14 +24,7 @@ final class FindingsHandler {
 
     void sendSheet(ServerRequest request, ServerResponse response) {
         var assessment = assess(request);
-        var pdf = sheet.apply(assessment, desk.now());
-        response.header(HeaderNames.CONTENT_TYPE, "application/pdf");
-        response.header(HeaderNames.CACHE_CONTROL, "no-store");
-        response.header(
-                HeaderNames.CONTENT_DISPOSITION,
-                "inline; filename=\"handover-%s.pdf\""
-                        .formatted(assessment.visit().date()));
-        response.send(pdf);
+        Pages.sendPdf(response, "handover-" + assessment.visit().date(), sheet.apply(assessment, desk.now()));
     }
 
     private Assessment assess(ServerRequest request) {

@@ -29,6 +29,19 @@ public final class Links {
         return visit(visitId) + "/handover.pdf";
     }
 
+    public static String plan(String visitId) {
+        return visit(visitId) + "/plan";
+    }
+
+    /** One tag a page, for a roll of labels. */
+    public static String tags(String visitId) {
+        return visit(visitId) + "/tags.pdf";
+    }
+
+    public static String tagsOnA4(String visitId) {
+        return tags(visitId) + "?paper=a4";
+    }
+
     public static String leaving(String visitId) {
         return visit(visitId) + "/leaving";
     }

@@ -49,6 +49,14 @@ final class Pages {
         response.send(asset.content());
     }
 
+    /** Shown in the browser; kept, it has this name. */
+    static void sendPdf(ServerResponse response, String name, byte[] pdf) {
+        response.header(HeaderNames.CONTENT_TYPE, "application/pdf");
+        response.header(HeaderNames.CACHE_CONTROL, "no-store");
+        response.header(HeaderNames.CONTENT_DISPOSITION, "inline; filename=\"%s.pdf\"".formatted(name));
+        response.send(pdf);
+    }
+
     /** After a change: the browser asks for the page anew, so that reloading sends nothing twice. */
     static void redirect(ServerResponse response, String path) {
         response.status(303);

@@ -30,7 +30,10 @@ public final class Words {
 
     /** Whole kilometres with a thin space between the thousands. */
     public static String km(double distanceKm) {
-        return String.format(Locale.ROOT, "%,.0f", distanceKm).replace(',', '\u202f') + "\u00a0km";
+        return String.format(Locale.ROOT, "%,d", Math.round(distanceKm))
+                        .replace(',', '\u202f')
+                        .replace('-', '\u2212')
+                + "\u00a0km";
     }
 
     /** A sentence of core for people: a thin space between the thousands, each number on one line with its unit. */
@@ -38,6 +41,10 @@ public final class Words {
         return BEFORE_UNIT
                 .matcher(THOUSANDS.matcher(sentence).replaceAll("\u202f"))
                 .replaceAll("\u00a0");
+    }
+
+    public static String sentenceStart(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     /** Up to three digits after the point, none without need. */

@@ -3,20 +3,23 @@ package cornerbook.app.handover;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.demo.DemoShop;
+import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.visit.Assessment;
+import cornerbook.core.visit.Assessor;
 import java.io.ByteArrayInputStream;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
 import org.verapdf.pdfa.Foundries;
 import org.verapdf.pdfa.flavours.PDFAFlavour;
 import org.verapdf.pdfa.results.TestAssertion;
 
-/** The sheet against veraPDF, a validator of ISO 19005-2 (PDF/A-2, level A) and ISO 14289-1 (PDF/UA-1). */
+/** The sheet and the tags against veraPDF, a validator of ISO 19005-2 (PDF/A-2, level A) and ISO 14289-1 (PDF/UA-1). */
 class HandoverSheetReferenceTest {
     @BeforeAll
     static void useTheParserOfVeraPdf() {
@@ -37,7 +40,24 @@ class HandoverSheetReferenceTest {
     @ParameterizedTest(name = "{index} {1}")
     @MethodSource("sheets")
     void theSheetConforms(Assessment assessment, PDFAFlavour flavour) throws Exception {
-        var pdf = HandoverSheet.render(assessment, DemoShop.NAME, SheetCars.NOW);
+        assertConforms(HandoverSheet.render(assessment, DemoShop.NAME, SheetCars.NOW), flavour);
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            value = PDFAFlavour.class,
+            names = {"PDFA_2_A", "PDFUA_1"})
+    void theTagsConform(PDFAFlavour flavour) throws Exception {
+        var history = SheetCars.finished().history();
+        var visit = history.visits().getLast();
+        var assessor = new Assessor(LimitsFile.load());
+        var plan = assessor.plan(history, visit.id());
+        var stored = assessor.planStored(history, visit.id());
+        assertConforms(WheelTags.render(history, visit, plan, stored, WheelTags.Paper.ROLL), flavour);
+        assertConforms(WheelTags.render(history, visit, plan, stored, WheelTags.Paper.A4), flavour);
+    }
+
+    private static void assertConforms(byte[] pdf, PDFAFlavour flavour) throws Exception {
         try (var parser = Foundries.defaultInstance().createParser(new ByteArrayInputStream(pdf), flavour);
                 var validator = Foundries.defaultInstance().createValidator(flavour, false)) {
             var result = validator.validate(parser);

@@ -15,6 +15,7 @@ import java.io.StringReader;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
@@ -85,6 +86,24 @@ class PictureTest {
         var car = parse(svg);
         assertThat(car.getTextContent()).contains("LF", "RF", "LR", "RR", "6.2 mm", "Holds", "<W&4>");
         assertThat(car.getAttribute("aria-label")).contains("LF 6.2 mm Holds", "RR <W&4> was LF");
+    }
+
+    @Test
+    void arrowOfEachWheelThatMovesEndsAtItsCorner() throws Exception {
+        var moves = Map.of(Corner.LF, Corner.RR, Corner.RR, Corner.LF, Corner.RF, Corner.LR);
+        for (var svg : List.of(WheelMoves.svg(Map.of(), moves), WheelMoves.small(moves))) {
+            var car = parse(svg);
+            assertThat(car.getAttribute("aria-label")).endsWith("wheels move LF to RR, RF to LR, RR to LF");
+            double middleX = Double.parseDouble(car.getAttribute("width")) / 2;
+            double middleY = Double.parseDouble(car.getAttribute("height")) / 2;
+            var tips = Pattern.compile("<path d=\"M([0-9.]+) ([0-9.]+)L[^\"]*\" fill=\"" + Palette.OCHRE + "\"")
+                    .matcher(svg)
+                    .results()
+                    .map(tip -> (Double.parseDouble(tip.group(2)) < middleY ? "front" : "rear")
+                            + (Double.parseDouble(tip.group(1)) < middleX ? " left" : " right"));
+            assertThat(tips).containsExactly("rear right", "rear left", "front left");
+        }
+        assertThat(parse(WheelMoves.small(Map.of())).getAttribute("aria-label")).endsWith("no wheel moves");
     }
 
     @Test

@@ -245,7 +245,9 @@ class BrowserTest {
                 "/cars/" + OPEN_CAR + "/visits/new",
                 "/visits/" + OPEN_VISIT,
                 "/visits/" + OPEN_VISIT + "/findings",
+                "/visits/" + OPEN_VISIT + "/plan",
                 "/visits/" + FINISHED_VISIT,
+                "/visits/" + FINISHED_VISIT + "/plan",
                 "/visits/" + FINISHED_VISIT + "/findings",
                 "/cars/nobody");
     }

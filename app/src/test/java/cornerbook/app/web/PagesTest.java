@@ -13,6 +13,8 @@ import cornerbook.core.visit.CarHistory;
 import cornerbook.core.visit.Customer;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
+import cornerbook.core.visit.Vehicle;
+import cornerbook.core.visit.Visit;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.Socket;
@@ -95,6 +97,62 @@ class PagesTest {
         var sheet = get(Links.handover(visitId));
         assertThat(sheet.headers().firstValue("Content-Type")).contains("application/pdf");
         assertThat(sheet.body()).startsWith("%PDF");
+    }
+
+    @Test
+    void planSaysWhoMovesWhatItGainsAndWhy() throws Exception {
+        var plan = new Assessor(LimitsFile.load()).plan(car, visitId).orElseThrow();
+        var page = get(Links.plan(visitId)).body();
+        assertThat(page)
+                .contains(
+                        "Car from above, front up: wheels move",
+                        "Seasons to come",
+                        Words.km(plan.plan().distanceKm()),
+                        Words.km(plan.plan().gains().getFirst().likelyKm()),
+                        Words.day(plan.seasons().dayAt(plan.plan().distanceKm())),
+                        "Each wheel left where it ran",
+                        "What the rules cost",
+                        "New tyres",
+                        "odometer history",
+                        "docs/methods/wheelplan.md");
+        for (var path : List.of(
+                Links.visit(visitId),
+                Links.findings(visitId),
+                Links.car(car.vehicle().id()))) {
+            assertThat(get(path).body()).contains("href=\"" + Links.plan(visitId) + "\"");
+        }
+    }
+
+    @Test
+    void planPageOfAVisitWithoutOneSaysWhatIsMissing() throws Exception {
+        var bare = new Visit("bare", TODAY, 10, null, Map.of(), Map.of(), List.of(), List.of(), null, null);
+        var like = car.vehicle();
+        var vehicle = new Vehicle(
+                "bare",
+                "Nothing (invented)",
+                "QX 0001",
+                null,
+                like.drive(),
+                like.electric(),
+                like.jurisdiction(),
+                like.front(),
+                like.rear(),
+                like.fastener(),
+                like.battery(),
+                null);
+        book.add(new CarHistory(
+                vehicle, new Customer("bare", "Nobody (invented)", null, null), List.of(), List.of(bare)));
+        assertThat(get(Links.plan("bare")).body()).contains("There is no plan: it needs a set of four wheels");
+        says(get(Links.tags("bare")), 404, "there are no wheel tags");
+    }
+
+    @Test
+    void tagsComeForTheRollAndForA4() throws Exception {
+        for (var address : List.of(Links.tags(visitId), Links.tagsOnA4(visitId))) {
+            var tags = get(address);
+            assertThat(tags.headers().firstValue("Content-Type")).contains("application/pdf");
+            assertThat(tags.body()).startsWith("%PDF");
+        }
     }
 
     @Test
