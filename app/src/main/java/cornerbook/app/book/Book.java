@@ -114,13 +114,14 @@ public final class Book implements AutoCloseable {
     /** All cars by name. */
     public List<VehicleSummary> listVehicles() {
         return store.read(handle -> handle.select(
-                        "select vehicle.id, vehicle.name, vehicle.plate, customer.name as customer_name, max(visit.visit_date) as last_visit from vehicle join customer on customer.id = vehicle.customer_id left join visit on visit.vehicle_id = vehicle.id group by vehicle.id, vehicle.name, vehicle.plate, customer.name order by vehicle.name")
+                        "select vehicle.id, vehicle.name, vehicle.plate, vehicle.revision, customer.name as customer_name, max(visit.visit_date) as last_visit from vehicle join customer on customer.id = vehicle.customer_id left join visit on visit.vehicle_id = vehicle.id group by vehicle.id, vehicle.name, vehicle.plate, vehicle.revision, customer.name order by vehicle.name")
                 .map((row, context) -> new VehicleSummary(
                         row.getString("id"),
                         row.getString("name"),
                         row.getString("plate"),
                         row.getString("customer_name"),
-                        CarReader.date(row, "last_visit")))
+                        CarReader.date(row, "last_visit"),
+                        row.getLong("revision")))
                 .list());
     }
 

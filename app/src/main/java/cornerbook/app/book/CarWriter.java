@@ -54,12 +54,20 @@ final class CarWriter {
         }
         writePositions(visit.id(), "ARRIVED", visit.arrivedOn());
         writePositions(visit.id(), "LEFT", visit.leftOn());
+        countChange(visit.id());
         writeReadings(visit.id(), 0, visit.readings());
     }
 
     void replaceLeaving(String visitId, Map<Corner, String> leftOn) {
         handle.execute("delete from visit_wheel where visit_id = ? and moment = 'LEFT'", visitId);
         writePositions(visitId, "LEFT", leftOn);
+        countChange(visitId);
+    }
+
+    private void countChange(String visitId) {
+        handle.execute(
+                "update vehicle set revision = revision + 1 where id = (select vehicle_id from visit where id = ?)",
+                visitId);
     }
 
     /** Appends readings; {@code from} is how many the visit has already. */
@@ -67,6 +75,7 @@ final class CarWriter {
         if (readings.isEmpty()) {
             return;
         }
+        countChange(visitId);
         var batch = handle.prepareBatch(
                 "insert into reading (id, visit_id, place_in_list, measure, corner, wheel_tag, spot, amount, as_written, corrects, reason) values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)");
         int place = from;

@@ -1,8 +1,8 @@
 package cornerbook.app.web;
 
+import cornerbook.app.book.VehicleSummary;
 import cornerbook.core.visit.Assessment;
 import cornerbook.core.visit.Assessor;
-import cornerbook.core.visit.CarHistory;
 import cornerbook.core.visit.Finding;
 import java.util.Map;
 import java.util.Optional;
@@ -12,36 +12,41 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The gravest finding of each car's latest visit. A list shows all cars at once, so a car is judged again only when
- * something in its history or the assessor has changed; the same of both always give the same findings.
+ * The gravest finding of each car's latest visit. A list shows all cars at once, so a car is read and judged again only when
+ * its history or the assessor has changed; the same of both always give the same findings.
  */
 final class GravestFindings {
     private final Supplier<Assessor> assessors;
-    private final Function<CarHistory, Optional<Assessment>> judge;
+    private final Function<String, Optional<Assessment>> judge;
     private final Map<String, Judged> judgedByCar = new ConcurrentHashMap<>();
 
-    GravestFindings(Supplier<Assessor> assessors, Function<CarHistory, Optional<Assessment>> judge) {
+    /**
+     * Keeps what is judged.
+     *
+     * @param judge reads and judges the car of an id
+     */
+    GravestFindings(Supplier<Assessor> assessors, Function<String, Optional<Assessment>> judge) {
         this.assessors = assessors;
         this.judge = judge;
     }
 
     private record Judged(
-            CarHistory history, Assessor assessor, @Nullable Finding gravest) {}
+            long revision, Assessor assessor, @Nullable Finding gravest) {}
 
     /** Null when nothing was judged. */
     @Nullable
-    Finding of(CarHistory history) {
+    Finding of(VehicleSummary vehicle) {
         var assessor = assessors.get();
-        var known = judgedByCar.get(history.vehicle().id());
-        if (known == null || known.assessor() != assessor || !known.history().equals(history)) {
+        var known = judgedByCar.get(vehicle.id());
+        if (known == null || known.assessor() != assessor || known.revision() != vehicle.revision()) {
             known = new Judged(
-                    history,
+                    vehicle.revision(),
                     assessor,
-                    judge.apply(history)
+                    judge.apply(vehicle.id())
                             .flatMap(
                                     assessment -> assessment.findings().stream().findFirst())
                             .orElse(null));
-            judgedByCar.put(history.vehicle().id(), known);
+            judgedByCar.put(vehicle.id(), known);
         }
         return known.gravest();
     }

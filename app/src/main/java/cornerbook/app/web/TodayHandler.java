@@ -2,14 +2,11 @@ package cornerbook.app.web;
 
 import cornerbook.app.book.VehicleSummary;
 import cornerbook.app.web.TodayPage.Car;
-import cornerbook.core.visit.CarHistory;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Locale;
-import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** The first page: today's visits, open re-torques, all cars. */
 final class TodayHandler {
@@ -20,18 +17,17 @@ final class TodayHandler {
     TodayHandler(Desk desk, Pages pages) {
         this.desk = desk;
         this.pages = pages;
-        this.gravest = new GravestFindings(desk::assessor, desk::assessLatest);
+        this.gravest = new GravestFindings(
+                desk::assessor, id -> desk.book().findHistory(id).flatMap(desk::assessLatest));
     }
 
     void show(ServerRequest request, ServerResponse response) {
         var today = desk.today();
         var date = dateOf(Pages.queryValue(request, "date"), today);
         var query = Pages.queryValue(request, "q");
-        var histories = desk.book().listHistories().stream()
-                .collect(Collectors.toMap(history -> history.vehicle().id(), history -> history));
         var cars = desk.book().listVehicles().stream()
                 .filter(vehicle -> matches(vehicle, query))
-                .map(vehicle -> withGravest(vehicle, Optional.ofNullable(histories.get(vehicle.id()))))
+                .map(vehicle -> new Car(vehicle, gravest.of(vehicle)))
                 .toList();
         pages.send(
                 response,
@@ -39,10 +35,6 @@ final class TodayHandler {
                 "today",
                 new TodayPage(
                         today, date, desk.book().listVisits(date), desk.book().listOpenRetorques(), cars, query));
-    }
-
-    private Car withGravest(VehicleSummary vehicle, Optional<CarHistory> history) {
-        return new Car(vehicle, history.map(gravest::of).orElse(null));
     }
 
     /** A plate is found whatever is typed between its letters and digits. */

@@ -68,6 +68,30 @@ class BookTest {
     }
 
     @Test
+    void eachChangeOfItsHistoryRaisesACarsRevision() {
+        try (var book = Book.open(folder)) {
+            var car = SHOP.get(1);
+            var last = car.visits().getLast();
+            book.add(new CarHistory(
+                    car.vehicle(),
+                    car.customer(),
+                    car.sets(),
+                    car.visits().subList(0, car.visits().size() - 1)));
+            long added = revision(book);
+            book.addVisit(car.vehicle().id(), last.withReadings(List.of()).withLeftOn(Map.of()));
+            long visited = revision(book);
+            book.recordLeaving(last.id(), last.leftOn());
+            long left = revision(book);
+            book.addReadings(last.id(), last.readings());
+            assertThat(List.of(added, visited, left, revision(book))).isSorted().doesNotHaveDuplicates();
+        }
+    }
+
+    private static long revision(Book book) {
+        return book.listVehicles().getFirst().revision();
+    }
+
+    @Test
     void aCarIsAddedOnceAndAllOrNone() {
         try (var book = Book.open(folder)) {
             book.add(SHOP.get(1));
@@ -219,7 +243,10 @@ class BookTest {
                 .migrate();
         var history = SHOP.getFirst();
         try (var handle = Jdbi.open(source)) {
+            // Which came later, and which the writer counts in.
+            handle.execute("alter table vehicle add column revision integer not null default 0");
             new CarWriter(handle).writeCar(history);
+            handle.execute("alter table vehicle drop column revision");
             for (var visit : history.visits()) {
                 handle.execute(
                         "insert into retorque (visit_id, due_odometer_km, due_date, torque_nm) values (?, 1, '2026-01-01', 1)",
