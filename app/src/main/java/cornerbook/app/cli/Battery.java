@@ -89,8 +89,10 @@ final class Battery extends CalculatorVerb {
                 description = "Cranking current measured by the same standard.")
         private @Nullable Double measuredA;
 
-        @CommandLine.Option(names = "--tester-knows-temperature", description = "The tester was told the temperature.")
-        private boolean corrected;
+        @CommandLine.Option(
+                names = "--tester-without-temperature",
+                description = "The tester does not allow for the battery's temperature; it is corrected for here.")
+        private boolean uncorrected;
 
         @CommandLine.Option(
                 names = "--compare-with",
@@ -160,7 +162,7 @@ final class Battery extends CalculatorVerb {
         var parts = new ArrayList<Part>();
         if (options.measuredA != null) {
             var result = BatteryHealth.of(
-                    options.measuredA, options.ratedA, options.standard, temperatureC, options.corrected);
+                    options.measuredA, options.ratedA, options.standard, temperatureC, !options.uncorrected);
             var judgement = switch (result.judgement()) {
                 case SOUND -> "sound";
                 case WATCH -> "watch it";

@@ -62,8 +62,12 @@ abstract class CalculatorVerb implements Runnable {
         var cautions = new LinkedHashSet<String>();
         parts.forEach(part -> cautions.addAll(part.result().cautions()));
         cautions.forEach(caution -> print("Mind: ", caution, width));
+        boolean first = cautions.isEmpty();
         for (var part : parts) {
-            out.println();
+            if (!first) {
+                out.println();
+            }
+            first = false;
             part.lines().forEach(line -> print("", line, width));
             if (why) {
                 part.result().steps().forEach(step -> print(INDENT + "- ", words(step), width));

@@ -226,7 +226,7 @@ final class Pressure extends CalculatorVerb {
                     new LeakRate.At(leak.secondKpa, leak.secondC),
                     leak.days,
                     leak.errorKpa);
-            var verdict = switch (result.verdict()) {
+            var answer = switch (result.answer()) {
                 case TIGHT -> "tight";
                 case SLOW_LEAK -> "a slow leak";
                 case NOT_TOLD_APART -> "not to be told yet";
@@ -234,7 +234,7 @@ final class Pressure extends CalculatorVerb {
             parts.add(new Part(
                     "leak",
                     List.of("Loss in 30 days, temperature taken out: %s, ±%.0f kPa: %s"
-                            .formatted(Unit.pressure(result.lossKpa()), result.errorKpa(), verdict)),
+                            .formatted(Unit.pressure(result.lossKpa()), result.errorKpa(), answer)),
                     result));
         }
         if (parts.isEmpty()) {

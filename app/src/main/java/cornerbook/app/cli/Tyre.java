@@ -146,8 +146,10 @@ final class Tyre extends CalculatorVerb {
                     "fit",
                     List.of(
                             result.mounts() ? "The wheel mounts on the hub" : "The wheel does not belong on the hub",
-                            "Inner edge %s inward, outer edge %s outward"
-                                    .formatted(Unit.length(result.inwardMm()), Unit.length(result.outwardMm()))),
+                            "Inner edge %s, outer edge %s"
+                                    .formatted(
+                                            moved(result.inwardMm(), "inward", "outward"),
+                                            moved(result.outwardMm(), "outward", "inward"))),
                     result));
         }
         if (parts.isEmpty()) {
@@ -170,9 +172,13 @@ final class Tyre extends CalculatorVerb {
                                         Step.digits(result.circumferencePercent())),
                         "Speedometer shows %.0f km/h: true speed %s km/h"
                                 .formatted(result.indicatedKmh(), Step.digits(result.trueKmh())),
-                        "Tread nearer to the body by %s; %.0f turns per km"
-                                .formatted(Unit.length(result.radiusMm()), result.turnsPerKm())),
+                        "Tread %s the body; %.0f turns per km"
+                                .formatted(moved(result.radiusMm(), "nearer to", "farther from"), result.turnsPerKm())),
                 result);
+    }
+
+    private static String moved(double millimetres, String positive, String negative) {
+        return "%s %s".formatted(Unit.length(Math.abs(millimetres)), millimetres < 0 ? negative : positive);
     }
 
     private static CircumferenceDifference.Worn worn(String text) {

@@ -50,10 +50,11 @@ class CalculatorsTest {
                 "tyre --placard '205/55R16 91V' --other '205/60R16 92H' | Mind: Speed symbol H is below the placard's V",
                 "tyre --size 205/55R16 --rim 7.5 | Section width on a rim of 7.5 in: 215 mm",
                 "tyre --worn 225/55R18=0 --worn '225/55R18=2 mm' --circumference-limit 10 | differ by 13 mm (0.5 in), above the limit",
-                "tyre --car '5x114.3 M14x1.5 cone 64.1 ET45 7.5J' --wheel '5x114.3 M14x1.5 cone 66.6 ET40 7.5J' | The wheel mounts on the hub Inner edge −5 mm",
+                "tyre --car '5x114.3 M14x1.5 cone 64.1 ET45 7.5J' --wheel '5x114.3 M14x1.5 cone 66.6 ET40 7.5J' | The wheel mounts on the hub Inner edge 5 mm (0.2 in) outward, outer edge 5 mm (0.2 in) outward",
                 "battery --chemistry agm --temperature 26.7 --volts 12.6 --rested 12 | State of charge: about 75 %",
                 "battery --chemistry agm --rated 600 --standard sae --compare-with en | 600 A by SAE is about 552 to 570 A by EN",
-                "battery --chemistry efb --rated 600 --standard en --measured 450 --tester-knows-temperature | 75 % of its rating: watch it",
+                "battery --chemistry efb --rated 600 --standard en --measured 450 | 75 % of its rating: watch it",
+                "battery --chemistry agm --temperature 0 --rated 600 --standard sae --measured 390 --tester-without-temperature | 100 % of its rating: sound",
                 "battery --chemistry agm --rated 600 --standard sae --load-volts 9.7 | Load test at 300 A: 9.70 V",
                 "battery --chemistry lithium --capacity 60 --standby '100 mA' --health 80 | 10 days",
                 "torque 130 --calibrated 2025-01-10 --cycles 100 | Mind: The wrench is due for calibration"

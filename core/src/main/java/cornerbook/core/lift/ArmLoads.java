@@ -16,7 +16,7 @@ import java.util.Objects;
  * Load of each arm of a two-post hoist under a car with some parts off. The car is rigid and the four pads are equal
  * springs ({@link Support}); as pads never bear quite evenly, the most that each may carry is given too, and judged. Not
  * for a car that is pulled or pushed while it hangs: leave that margin. Source: statics; equal springs are Euler's
- * hypothesis for a table on four legs (E478, 1773).
+ * hypothesis for a table on four legs (E478, 1773; from memory).
  *
  * @param totalKg of what is lifted
  * @param centreBehindFrontAxleMm centre of gravity of what is lifted
@@ -171,7 +171,7 @@ public record ArmLoads(
                         .formatted(Step.digits(arm.mostKg())),
                 arm.loadKg(),
                 "kg",
-                "sum and moments; Euler 1773 (E478)")));
+                "sum and moments; Euler 1773 (E478), from memory")));
         return steps;
     }
 }

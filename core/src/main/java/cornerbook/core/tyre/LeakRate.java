@@ -14,7 +14,7 @@ import java.util.List;
  * @param errorKpa of it, either way
  */
 public record LeakRate(
-        double days, double lossKpa, double errorKpa, Verdict verdict, List<String> cautions, List<Step> steps)
+        double days, double lossKpa, double errorKpa, Answer answer, List<String> cautions, List<Step> steps)
         implements Explained {
     /** About 1 psi a month is lost through a sound tyre (service literature); twice that is called a leak (common practice, no source). */
     private static final double LEAK_FROM_KPA = 2 * 6.894757;
@@ -23,7 +23,7 @@ public record LeakRate(
     private static final double COMPARED_AT_C = 20;
 
     /** What the two readings tell. */
-    public enum Verdict {
+    public enum Answer {
         TIGHT,
         SLOW_LEAK,
         NOT_TOLD_APART
@@ -52,10 +52,10 @@ public record LeakRate(
         check("error of the gauge", gaugeErrorKpa, 0, 50, "kPa");
         double lossKpa = (first.comparedKpa() - second.comparedKpa()) / days * DAYS_PER_MONTH;
         double errorKpa = Math.sqrt(2) * gaugeErrorKpa / days * DAYS_PER_MONTH;
-        var verdict = lossKpa - errorKpa > LEAK_FROM_KPA
-                ? Verdict.SLOW_LEAK
-                : lossKpa + errorKpa <= LEAK_FROM_KPA ? Verdict.TIGHT : Verdict.NOT_TOLD_APART;
-        var cautions = switch (verdict) {
+        var answer = lossKpa - errorKpa > LEAK_FROM_KPA
+                ? Answer.SLOW_LEAK
+                : lossKpa + errorKpa <= LEAK_FROM_KPA ? Answer.TIGHT : Answer.NOT_TOLD_APART;
+        var cautions = switch (answer) {
             case SLOW_LEAK ->
                 List.of("The tyre loses air: find the leak at valve, bead, rim or tread before it goes out.");
             case NOT_TOLD_APART ->
@@ -66,7 +66,7 @@ public record LeakRate(
                 days,
                 lossKpa,
                 errorKpa,
-                verdict,
+                answer,
                 cautions,
                 List.of(
                         compared("first reading at 20 °C", first),

@@ -9,7 +9,7 @@ import java.util.stream.Stream;
  * @param number 0 to 150
  */
 public record LoadIndex(int number) {
-    /** UN R30 and R54, table of load-capacity indices, kg; 0 to 49 and 126 to 150 from memory. */
+    /** Load-capacity indices, kg: 50 to 125 UN R30, the others published tables; 135 from memory, as one table prints 2190. */
     private static final List<Double> CAPACITY_KG = Stream.<Number>of(
                     45, 46.2, 47.5, 48.7, 50, 51.5, 53, 54.5, 56, 58, // 0 to 9
                     60, 61.5, 63, 65, 67, 69, 71, 73, 75, 77.5, // 10 to 19

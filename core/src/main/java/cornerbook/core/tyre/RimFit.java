@@ -9,7 +9,7 @@ import java.util.List;
 /**
  * A tyre on a rim of another width: S = S1 + 0.4 (A − A1), rounded to whole mm (UN R30, 6.1.1.1), with nominal section width S1 on
  * the measuring rim A1. Measuring rim and permitted range come from shares of the section width, rounded to half an inch
- * (ETRTO, from memory); the tyre maker's table outranks them.
+ * (shares from memory; they give the measuring rims of a published table of 15 sizes); the tyre maker's table outranks them.
  *
  * @param sectionWidthMm on this rim
  * @param measuringRimCode in inches, as the other rim codes
@@ -36,8 +36,8 @@ public record RimFit(
     /** Shares of the section width for an aspect ratio: measuring rim, narrowest and widest rim. */
     private record Shares(double measuring, double lowest, double highest) {
         static Shares of(int aspectRatioPercent) {
-            if (aspectRatioPercent >= 70) {
-                return new Shares(0.70, 0.70, 0.90);
+            if (aspectRatioPercent >= 75) {
+                return new Shares(0.70, 0.65, 0.85);
             }
             if (aspectRatioPercent >= 60) {
                 return new Shares(0.75, 0.70, 0.90);
@@ -58,7 +58,7 @@ public record RimFit(
         double highest = halfInch(shares.highest(), size);
         double widthMm = sectionWidthMm(size.sectionWidthMm(), rimCode, measuring);
         boolean permitted = rimCode >= lowest && rimCode <= highest;
-        var memory = "shares of ETRTO, from memory; the tyre maker's table outranks it";
+        var memory = "share from memory; the tyre maker's table outranks it";
         return new RimFit(
                 size.toString(),
                 rimCode,

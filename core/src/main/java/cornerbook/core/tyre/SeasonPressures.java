@@ -54,13 +54,13 @@ public record SeasonPressures(
             check("mean temperature of a month", meanC, -50, 50, "°C");
             leastC = Math.min(leastC, meanC);
             months.add(expected(setKpa, setAtC, meanC));
-            steps.add(step("reading at " + Step.digits(meanC) + " °C", months.getLast()));
+            steps.add(step("reading at " + Step.digits(meanC) + " °C", setKpa, setAtC, months.getLast()));
         }
         check("coldest morning", coldestC, -60, leastC, "°C");
         var coldest = expected(setKpa, setAtC, coldestC);
         double warningKpa = WARNING_SHARE * placardKpa;
         double marginKpa = coldest.pressureKpa() - warningKpa;
-        steps.add(step("coldest morning", coldest));
+        steps.add(step("coldest morning", setKpa, setAtC, coldest));
         steps.add(new Step(
                 "warning comes below",
                 "0.75 × placard %s kPa".formatted(Step.digits(placardKpa)),
@@ -85,10 +85,11 @@ public record SeasonPressures(
         return new Expected(temperatureC, Math.max(0, GasLaw.gaugePressureKpa(setKpa, setAtC, temperatureC)));
     }
 
-    private static Step step(String what, Expected expected) {
+    private static Step step(String what, double setKpa, double setAtC, Expected expected) {
         return new Step(
                 what,
-                "(set + 101.325) T/T set − 101.325, T = %s °C".formatted(Step.digits(expected.temperatureC())),
+                "(%s + 101.325) (%s + 273.15)/(%s + 273.15) − 101.325"
+                        .formatted(Step.digits(setKpa), Step.digits(expected.temperatureC()), Step.digits(setAtC)),
                 expected.pressureKpa(),
                 "kPa",
                 "ideal gas, volume constant, sea level");

@@ -67,11 +67,11 @@ class TyreCalculatorsPropertyTest {
         double coldKpa = GasLaw.gaugePressureKpa(250, 20, -10);
         var tight = LeakRate.of(new LeakRate.At(250, 20), new LeakRate.At(coldKpa, -10), 30, 3);
         assertThat(tight.lossKpa()).isCloseTo(0, within(1e-9));
-        assertThat(tight.verdict()).isEqualTo(LeakRate.Verdict.TIGHT);
+        assertThat(tight.answer()).isEqualTo(LeakRate.Answer.TIGHT);
         var leak = LeakRate.of(new LeakRate.At(250, 20), new LeakRate.At(coldKpa - 40, -10), 30, 3);
-        assertThat(leak.verdict()).isEqualTo(LeakRate.Verdict.SLOW_LEAK);
+        assertThat(leak.answer()).isEqualTo(LeakRate.Answer.SLOW_LEAK);
         var soon = LeakRate.of(new LeakRate.At(250, 20), new LeakRate.At(248, 20), 1, 3);
-        assertThat(soon.verdict()).isEqualTo(LeakRate.Verdict.NOT_TOLD_APART);
+        assertThat(soon.answer()).isEqualTo(LeakRate.Answer.NOT_TOLD_APART);
     }
 
     @Test
