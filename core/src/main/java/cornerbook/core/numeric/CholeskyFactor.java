@@ -63,6 +63,15 @@ public final class CholeskyFactor {
         return vector;
     }
 
+    /** Logarithm of the determinant of A. */
+    public double logDeterminant() {
+        double log = 0;
+        for (int i = 0; i < size; i++) {
+            log += 2 * Math.log(lower[i * size + i]);
+        }
+        return log;
+    }
+
     /** A⁻¹, row-major. */
     public double[] inverse() {
         var inverse = new double[size * size];

@@ -2,16 +2,16 @@ package cornerbook.core.wear;
 
 /** Posterior of one groove: depths of the tyres when new to the book, then the rates of the four corners. */
 final class GaussianPosterior {
-    private final CholeskyFactor factor;
+    private final PosteriorPrecision precision;
     private final double[] mean;
 
-    GaussianPosterior(CholeskyFactor factor, double[] mean) {
-        this.factor = factor;
+    GaussianPosterior(PosteriorPrecision precision, double[] mean) {
+        this.precision = precision;
         this.mean = mean;
     }
 
-    CholeskyFactor factor() {
-        return factor;
+    PosteriorPrecision precision() {
+        return precision;
     }
 
     double mean(int unknown) {
@@ -19,6 +19,6 @@ final class GaussianPosterior {
     }
 
     double covariance(int unknown, int other) {
-        return factor.inverse(unknown, other);
+        return precision.covariance(unknown, other);
     }
 }

@@ -149,9 +149,9 @@ final class SetLikelihood {
                 precision[(tyres + c) * size + tyres + k] += prior.precision(c, k);
             }
         }
-        var factor = CholeskyFactor.ofLowerTriangle(precision, size);
+        var factored = new PosteriorPrecision(precision, size);
         double common =
-                -0.5 * rows * (LOG_TWO_PI + Math.log(noise)) + 0.5 * (logPriorPrecision - factor.logDeterminant());
+                -0.5 * rows * (LOG_TWO_PI + Math.log(noise)) + 0.5 * (logPriorPrecision - factored.logDeterminant());
         double log = 0;
         for (int g = 0; g < design.crosses.size(); g++) {
             var cross = design.crosses.get(g);
@@ -162,11 +162,10 @@ final class SetLikelihood {
             for (int c = 0; c < CORNERS; c++) {
                 right[tyres + c] += prior.weightedMean(c);
             }
-            var known = right.clone();
-            var posterior = factor.solve(right);
+            var posterior = factored.solve(right);
             double fitted = 0;
             for (int i = 0; i < size; i++) {
-                fitted += known[i] * posterior.mean(i);
+                fitted += right[i] * posterior.mean(i);
             }
             log += common - 0.5 * (design.squares.get(g) / noise + prior.squaredMean() - fitted);
             addSlope(design, g, posterior, parameters, prior, slope);

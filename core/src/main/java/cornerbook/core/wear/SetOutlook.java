@@ -80,7 +80,8 @@ public final class SetOutlook {
             int g = spot.ordinal();
             var groove = posterior.groove(spot);
             boolean shared = g > 0
-                    && groove.factor() == posterior.groove(Spot.values()[g - 1]).factor();
+                    && groove.precision()
+                            == posterior.groove(Spot.values()[g - 1]).precision();
             grooves[g] = shared
                     ? grooves[g - 1].withMeansOf(posterior, groove, weights, rates)
                     : GrooveOutlook.of(posterior, groove, weights, rates);

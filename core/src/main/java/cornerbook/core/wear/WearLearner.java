@@ -1,5 +1,6 @@
 package cornerbook.core.wear;
 
+import cornerbook.core.numeric.CholeskyFactor;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -84,8 +85,8 @@ public final class WearLearner {
             for (int i = 0; i < PARAMETERS; i++) {
                 information[i * PARAMETERS + i] += priorPrecision[i];
             }
-            var direction = slope.clone();
-            CholeskyFactor.ofLowerTriangle(information, PARAMETERS).solve(direction);
+            var direction =
+                    CholeskyFactor.find(information, PARAMETERS).orElseThrow().solve(slope);
             double promise = dot(slope, direction);
             if (promise < PRECISE) {
                 break;
@@ -123,7 +124,7 @@ public final class WearLearner {
                 curvature[j * PARAMETERS + i] += second / 2;
             }
         }
-        var inverse = CholeskyFactor.ofLowerTriangle(curvature, PARAMETERS);
+        var inverse = new PosteriorPrecision(curvature, PARAMETERS);
         var middle = sums.outerOfCars;
         for (int i = 0; i < PARAMETERS; i++) {
             middle[i * PARAMETERS + i] += priorPrecision[i];
@@ -133,7 +134,7 @@ public final class WearLearner {
             double variance = 0;
             for (int j = 0; j < PARAMETERS; j++) {
                 for (int k = 0; k < PARAMETERS; k++) {
-                    variance += inverse.inverse(i, j) * middle[j * PARAMETERS + k] * inverse.inverse(k, i);
+                    variance += inverse.covariance(i, j) * middle[j * PARAMETERS + k] * inverse.covariance(k, i);
                 }
             }
             errors[i] = Math.sqrt(variance);

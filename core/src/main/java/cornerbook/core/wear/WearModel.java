@@ -44,9 +44,9 @@ public final class WearModel {
         var posteriors = new ArrayList<GaussianPosterior>();
         for (int g = 0; g < byGroove.size(); g++) {
             var shared = g > 0 && sameDesign(byGroove.get(g - 1), byGroove.get(g))
-                    ? posteriors.get(g - 1).factor()
+                    ? posteriors.get(g - 1).precision()
                     : null;
-            var factor = shared != null ? shared : factor(newDepths, byGroove.get(g));
+            var factor = shared != null ? shared : precision(newDepths, byGroove.get(g));
             posteriors.add(factor.solve(rightHandSide(newDepths, byGroove.get(g))));
         }
         return new WearPosterior(tyres, posteriors);
@@ -81,7 +81,7 @@ public final class WearModel {
         return true;
     }
 
-    private CholeskyFactor factor(List<NewDepth> newDepths, List<TreadReading> readings) {
+    private PosteriorPrecision precision(List<NewDepth> newDepths, List<TreadReading> readings) {
         int tyres = newDepths.size();
         int size = tyres + CORNERS;
         var precision = new double[size * size];
@@ -106,7 +106,7 @@ public final class WearModel {
                 }
             }
         }
-        return CholeskyFactor.ofLowerTriangle(precision, size);
+        return new PosteriorPrecision(precision, size);
     }
 
     private double[] rightHandSide(List<NewDepth> newDepths, List<TreadReading> readings) {
