@@ -34,7 +34,8 @@ public record ClampLoad(
         implements Explained {
     private static final double MM_PER_M = 1000;
     private static final double N_PER_KN = 1000;
-    private static final String THREAD_SOURCE = "ISO 16047, VDI 2230; seat grip from equilibrium";
+    private static final String THREAD_SOURCE =
+            "ISO 16047 and VDI 2230 (formula from memory, checked on VDI 2230's printed table); seat grip from equilibrium";
 
     public ClampLoad {
         cautions = List.copyOf(cautions);
@@ -61,19 +62,24 @@ public record ClampLoad(
                     .formatted(thread, strength));
         }
         var steps = List.of(
-                new Step("pitch diameter d2 of " + thread, "d − 0.6495 P", thread.pitchDiameterMm(), "mm", "ISO 724"),
+                new Step(
+                        "pitch diameter d2 of " + thread,
+                        "d − 0.6495 P",
+                        thread.pitchDiameterMm(),
+                        "mm",
+                        "ISO 724 (from memory)"),
                 new Step(
                         "stress area As",
                         "π/4 ((d2 + d3)/2)², d3 = %s mm".formatted(Step.digits(thread.minorDiameterMm())),
                         thread.stressAreaMm2(),
                         "mm²",
-                        "ISO 898-1, 9.1.6"),
+                        "ISO 898-1 (clause from memory)"),
                 new Step(
                         "proof load, class " + strength,
                         "Sp As, Sp = %s MPa".formatted(Step.digits(strength.proofStressMpa(thread))),
                         proofN / N_PER_KN,
                         "kN",
-                        "ISO 898-1, table 5"),
+                        "ISO 898-1, proof loads (table number from memory)"),
                 load("least clamp load", torqueNm, seat, friction.highest(), leastN),
                 load("most clamp load", torqueNm, seat, friction.lowest(), mostN),
                 new Step(
@@ -82,7 +88,7 @@ public record ClampLoad(
                                 .formatted(Step.digits(friction.lowest())),
                         yieldNm,
                         "N·m",
-                        "VDI 2230, 5.4.3"));
+                        "VDI 2230 (section from memory)"));
         return new ClampLoad(
                 thread,
                 strength,

@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.regex.Pattern;
 
 /**
- * ISO metric thread of the basic profile (ISO 68-1, ISO 724): pitch diameter d2 = d − 3/8 √3 P, minor diameter of the
- * bolt d3 = d − 17/24 √3 P, stress area As = π/4 ((d2 + d3)/2)² (ISO 898-1, 9.1.6). Exact for the basic profile;
+ * ISO metric thread of the basic profile (ISO 68-1, ISO 724; from memory): pitch diameter d2 = d − 3/8 √3 P, minor diameter of the
+ * bolt d3 = d − 17/24 √3 P, stress area As = π/4 ((d2 + d3)/2)² (ISO 898-1, clause from memory). Exact for the basic profile;
  * tolerances and plating take up to about 2 % of the area.
  *
  * @param diameterMm d, 5 to 39 mm
@@ -18,7 +18,7 @@ public record MetricThread(double diameterMm, double pitchMm) {
     private static final Pattern WRITTEN =
             Pattern.compile("M\\s*(\\d+(?:[.,]\\d+)?)(?:\\s*[X×*-]\\s*(\\d(?:[.,]\\d+)?))?");
 
-    /** Coarse pitch by diameter, mm (ISO 261). */
+    /** Coarse pitch by diameter, mm (ISO 261, from memory). */
     private static final Map<Double, Double> COARSE_MM = Map.ofEntries(
             Map.entry(5.0, 0.8),
             Map.entry(6.0, 1.0),

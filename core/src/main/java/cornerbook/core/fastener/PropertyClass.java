@@ -5,7 +5,7 @@ import java.util.stream.Collectors;
 
 /**
  * Property class of a steel bolt or stud: proof stress and least yield stress, MPa, up to 16 mm and above (ISO 898-1,
- * tables 3 and 5). A nut of the same first number is at least as strong (ISO 898-2).
+ * table numbers from memory). A nut of the same first number is at least as strong (ISO 898-2).
  */
 public enum PropertyClass {
     CLASS_8_8("8.8", 580, 600, 640, 660),

@@ -71,8 +71,13 @@ public record ShortForm(
                                         Step.digits(thread.stressAreaMm2())),
                         proofN / N_PER_KN,
                         "kN",
-                        "ISO 898-1, table 5"),
-                new Step("most of the proof load", "F / Fp", mostN / proofN * 100, "%", "ISO 898-1, table 5"));
+                        "ISO 898-1, proof loads (table number from memory)"),
+                new Step(
+                        "most of the proof load",
+                        "F / Fp",
+                        mostN / proofN * 100,
+                        "%",
+                        "ISO 898-1, proof loads (table number from memory)"));
         return new ShortForm(
                 thread,
                 strength,

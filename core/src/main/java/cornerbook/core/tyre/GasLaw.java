@@ -7,7 +7,7 @@ import cornerbook.core.quantity.Range;
  * absolute temperatures (ideal gas; Charles's law). Gauge pressures in kPa; at sea level unless told.
  */
 public final class GasLaw {
-    /** Standard atmosphere, kPa (ISO 2533). */
+    /** Standard atmosphere, kPa (ISO 2533, from memory). */
     public static final double STANDARD_ATMOSPHERE_KPA = 101.325;
 
     private static final double ZERO_CELSIUS_K = 273.15;
@@ -37,7 +37,7 @@ public final class GasLaw {
         return (gaugeKpa + fromAirKpa) * (toC + ZERO_CELSIUS_K) / (fromC + ZERO_CELSIUS_K) - toAirKpa;
     }
 
-    /** Pressure of the standard atmosphere at an altitude of −500 to 5000 m: p0 (1 − 0.0065 h / 288.15)^5.25588 (ISO 2533). */
+    /** Pressure of the standard atmosphere at an altitude of −500 to 5000 m: p0 (1 − 0.0065 h / 288.15)^5.25588 (ISO 2533, from memory). */
     static double airPressureKpa(double altitudeM) {
         Range.check("altitude", altitudeM, -500, 5000, "m");
         return STANDARD_ATMOSPHERE_KPA * Math.pow(1 - LAPSE_K_PER_M * altitudeM / SEA_LEVEL_K, PRESSURE_EXPONENT);

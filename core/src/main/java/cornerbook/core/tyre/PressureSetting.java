@@ -76,13 +76,13 @@ public record PressureSetting(
                                 "at %s m".formatted(Step.digits(at.altitudeM())),
                                 airHereKpa,
                                 "kPa",
-                                "ISO 2533"),
+                                "ISO 2533 (from memory)"),
                         new Step(
                                 "air where it will stand",
                                 "at %s m".formatted(Step.digits(at.standingAltitudeM())),
                                 airThereKpa,
                                 "kPa",
-                                "ISO 2533"),
+                                "ISO 2533 (from memory)"),
                         new Step(
                                 "pressure now",
                                 "(placard %s + air there) (%s + 273.15)/(%s + 273.15) − air here"
