@@ -162,10 +162,11 @@ final class ReadingWriter {
 
     /** The disc at eight points around it, as a micrometer with a vernier shows them. */
     private void discPoints(Corner corner, double discMm) {
+        double amplitudeMm = 0.003 + 0.0005 * CarTruth.bounded(random);
         StringJoiner points = new StringJoiner(" ", "", " mm");
         for (int i = 0; i < DISC_POINTS; i++) {
-            double wave = 0.003 * Math.sin(2 * Math.PI * i / DISC_POINTS);
-            long micrometres = Math.round(1000 * (discMm + wave + 0.001 * CarTruth.bounded(random)));
+            double wave = amplitudeMm * Math.sin(2 * Math.PI * i / DISC_POINTS);
+            long micrometres = Math.round(1000 * (discMm + wave));
             points.add(BigDecimal.valueOf(micrometres, 3).toPlainString());
         }
         Measure measure = Measure.DISC_THICKNESS_VARIATION;

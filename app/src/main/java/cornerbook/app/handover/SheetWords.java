@@ -80,6 +80,7 @@ final class SheetWords {
     static String part(Subject.Part part) {
         return switch (part) {
             case PAD -> "Brake pads";
+            case PAD_SEIZING -> "Brake pads seizing";
             case DISC -> "Brake discs";
             case PRESSURE -> "Tyre pressures";
             case BATTERY -> "12 V battery";

@@ -92,6 +92,7 @@ public final class Words {
             case PRESSURE -> "Pressure";
             case WHEEL_TORQUE -> "Wheel torque";
             case PAD -> "Pads";
+            case PAD_SEIZING -> "Pads seizing";
             case DISC -> "Disc";
             case BRAKE_FLUID -> "Brake fluid";
             case BATTERY -> "12 V battery";
@@ -110,7 +111,7 @@ public final class Words {
             case PAD_MOVEMENT_AFTER_SERVICE -> "Pads after cleaning";
             case SLIDE_PIN_MOVEMENT -> "Slide pins";
             case DISC_THICKNESS -> "Disc thickness";
-            case DISC_THICKNESS_VARIATION -> "Variation, or points";
+            case DISC_THICKNESS_VARIATION -> "Thickness variation, or the thickness at 4 points or more";
             case DISC_RUNOUT -> "Runout";
             case TYRE_TEMPERATURE -> "Tyre temperature";
             case BATTERY_VOLTAGE -> "12 V battery at rest";

@@ -57,7 +57,7 @@ final class SeizingFindings {
         var verdict = chance > EVEN ? Verdict.SPENT : chance > RISK ? Verdict.RUNS_OUT : Verdict.HOLDS;
         return Optional.of(
                 new Finding(
-                        new Subject(Subject.Part.PAD, null, null, null),
+                        new Subject(Subject.Part.PAD_SEIZING, null, null, null),
                         verdict,
                         "Chance that one of %d pads seizes before the next visit: %.0f %%"
                                 .formatted(running.size(), 100 * chance),

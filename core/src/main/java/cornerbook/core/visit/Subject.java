@@ -18,6 +18,8 @@ public record Subject(
         PRESSURE,
         WHEEL_TORQUE,
         PAD,
+        /** All pads of the car together: whether they stay free. */
+        PAD_SEIZING,
         DISC,
         BRAKE_FLUID,
         BATTERY

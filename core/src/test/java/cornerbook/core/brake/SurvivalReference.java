@@ -1,8 +1,6 @@
 package cornerbook.core.brake;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
+import cornerbook.core.reference.ReferenceLines;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -39,14 +37,9 @@ record SurvivalReference(List<CensoredTime> times, List<List<Double>> covariates
     }
 
     private static List<List<String>> rows(String file, String set) {
-        try (var stream = SurvivalReference.class.getResourceAsStream("/reference/brake/" + file)) {
-            return new String(Objects.requireNonNull(stream).readAllBytes(), StandardCharsets.UTF_8)
-                    .lines()
-                    .map(line -> Arrays.asList(line.split(",", -1)))
-                    .filter(row -> row.getFirst().equals(set))
-                    .toList();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return ReferenceLines.of("brake/" + file).stream()
+                .map(line -> Arrays.asList(line.split(",", -1)))
+                .filter(row -> row.getFirst().equals(set))
+                .toList();
     }
 }
