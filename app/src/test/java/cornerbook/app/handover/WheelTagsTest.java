@@ -10,14 +10,18 @@ import cornerbook.app.demo.DemoShop;
 import cornerbook.app.handover.WheelTags.Paper;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.Spot;
 import cornerbook.core.visit.Assessor;
 import cornerbook.core.visit.CarHistory;
+import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.SetPlan;
 import cornerbook.core.visit.Visit;
 import cornerbook.core.wheelplan.WheelState;
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.PDFRenderer;
@@ -65,8 +69,21 @@ class WheelTagsTest {
     void allTagsOfBothSetsAreOnOneSheetOfA4() throws Exception {
         try (var tags = Loader.loadPDF(WheelTags.render(car, visit, goingOn, stored, Paper.A4))) {
             assertThat(tags.getNumberOfPages()).isEqualTo(1);
-            assertThat(text(tags, 0)).contains("08S1", "08S4", "08W1", "08W4", "5.0 / 4.9 / 5.1 mm");
+            assertThat(text(tags, 0)).contains("08S1", "08S4", "08W1", "08W4", depthsRead("08S3"));
         }
+    }
+
+    /** From the outside to the inside. */
+    private String depthsRead(String tag) {
+        return Stream.of(Spot.OUTER, Spot.CENTRE, Spot.INNER)
+                .map(spot -> visit.readings().stream()
+                        .filter(reading -> reading.measure() == Measure.TREAD_DEPTH)
+                        .filter(reading -> tag.equals(reading.wheelTag()) && reading.spot() == spot)
+                        .findFirst()
+                        .orElseThrow()
+                        .asWritten()
+                        .replace(" mm", ""))
+                .collect(Collectors.joining(" / ", "", " mm"));
     }
 
     @Test
