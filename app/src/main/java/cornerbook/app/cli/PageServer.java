@@ -31,12 +31,13 @@ final class PageServer {
         Runtime.getRuntime().addShutdownHook(stopping);
         out.println("Cornerbook is at http://127.0.0.1:%d%s".formatted(server.port(), note));
         out.flush();
+        server.learnIfNew();
         try {
             new CountDownLatch(1).await();
         } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
             Runtime.getRuntime().removeShutdownHook(stopping);
             server.stop();
+            Thread.currentThread().interrupt();
         }
     }
 }

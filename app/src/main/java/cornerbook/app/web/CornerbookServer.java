@@ -81,6 +81,11 @@ public final class CornerbookServer {
         return server.port();
     }
 
+    /** Learns from the book in the background, when that was never done. */
+    public void learnIfNew() {
+        learning.learnIfNew();
+    }
+
     /** Returns when the last page is answered and nothing is being learned any more. */
     public void stop() {
         server.stop();

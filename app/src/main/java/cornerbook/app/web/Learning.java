@@ -32,6 +32,13 @@ final class Learning implements AutoCloseable {
         return assessor;
     }
 
+    /** As {@link #learnSoon}, for a book that has learned nothing yet. */
+    void learnIfNew() {
+        if (book.knowledge().learnedOn() == null) {
+            learnSoon();
+        }
+    }
+
     /** Returns at once. Wishes that come while it learns are met by one further run. */
     void learnSoon() {
         if (!wanted.getAndSet(true)) {
