@@ -52,9 +52,10 @@ public record TreadPrediction(Reading reading, Estimate expectedMm) {
         return (reading.value() - expectedMm.mean()) / expectedMm.sd();
     }
 
-    /** Whether the reading is so far off that it should be taken again. */
+    /** Whether the reading is so far off that it should be taken again; what a gauge may err by is never too far. */
     public boolean incredible() {
-        return Math.abs(deviations()) > INCREDIBLE;
+        return Math.abs(deviations()) > INCREDIBLE
+                && Math.abs(reading.value() - expectedMm.mean()) > StoredWheelCheck.GAUGE_ERROR_MM;
     }
 
     /** One sentence that asks to read again. */
