@@ -3,6 +3,7 @@ package cornerbook.app.cli;
 import cornerbook.app.exchange.AssessmentJson;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.season.Dates;
 import cornerbook.core.visit.Assessment;
 import cornerbook.core.visit.Assessor;
 import cornerbook.core.visit.Finding;
@@ -94,7 +95,7 @@ final class Assess implements Runnable {
         lines.add("");
         add(
                 "%-10s".formatted(finding.verdict().word()),
-                finding.title() + (horizon == null ? "" : ", runs out on " + horizon),
+                finding.title() + (horizon == null ? "" : ", runs out on " + Dates.written(horizon)),
                 lines);
         add(INDENT, finding.plainWords(), lines);
         if (why) {

@@ -45,8 +45,7 @@ final class PressureFindings {
                 new Subject(Subject.Part.PRESSURE, corner, tag, null),
                 stays ? Verdict.SPENT : Verdict.RUNS_OUT,
                 "%s came in at %.0f kPa, placard %.0f kPa: look for a leak".formatted(tag, found.value(), placardKpa),
-                "The tyre at %s came in far too low on air. It was filled; the cause has to be found."
-                        .formatted(corner),
+                "The tyre at %s came in far too low on air; the cause has to be found.".formatted(corner),
                 null,
                 null,
                 Math.clamp(found.value() / placardKpa, 0, 1),
