@@ -1,11 +1,14 @@
 package cornerbook.app.book;
 
+import cornerbook.core.battery.Chemistry;
+import cornerbook.core.battery.RatingStandard;
 import cornerbook.core.brake.BrakeFluid;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.fastener.Seat;
 import cornerbook.core.visit.AxleSpecification;
 import cornerbook.core.visit.BrakeSpecification;
 import cornerbook.core.visit.CarHistory;
@@ -165,14 +168,14 @@ final class CarReader {
                 new WheelFastener(
                         row.getString("fastener_thread"),
                         row.getInt("fastener_count"),
-                        WheelFastener.Seat.valueOf(row.getString("fastener_seat")),
+                        Seat.valueOf(row.getString("fastener_seat")),
                         row.getDouble("fastener_torque_nm"),
                         row.getDouble("retorque_after_km")),
                 new TwelveVoltBattery(
-                        TwelveVoltBattery.Chemistry.valueOf(row.getString("battery_chemistry")),
+                        Chemistry.valueOf(row.getString("battery_chemistry")),
                         row.getDouble("battery_capacity_ah"),
                         ratedCrankingA,
-                        standard == null ? null : TwelveVoltBattery.RatingStandard.valueOf(standard),
+                        standard == null ? null : RatingStandard.valueOf(standard),
                         date(row, "battery_installed_on")),
                 fluid == null ? null : BrakeFluid.valueOf(fluid));
     }

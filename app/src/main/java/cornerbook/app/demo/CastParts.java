@@ -1,22 +1,22 @@
 package cornerbook.app.demo;
 
+import cornerbook.core.battery.Chemistry;
+import cornerbook.core.battery.RatingStandard;
 import cornerbook.core.brake.BrakeFluid;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.fastener.Seat;
 import cornerbook.core.visit.AxleSpecification;
 import cornerbook.core.visit.BrakeSpecification;
 import cornerbook.core.visit.BrakeSpecification.Caliper;
 import cornerbook.core.visit.Customer;
 import cornerbook.core.visit.TwelveVoltBattery;
-import cornerbook.core.visit.TwelveVoltBattery.Chemistry;
-import cornerbook.core.visit.TwelveVoltBattery.RatingStandard;
 import cornerbook.core.visit.Tyre;
 import cornerbook.core.visit.Vehicle;
 import cornerbook.core.visit.Wheel;
 import cornerbook.core.visit.WheelFastener;
-import cornerbook.core.visit.WheelFastener.Seat;
 import cornerbook.core.visit.WheelSet;
 import java.time.LocalDate;
 import java.time.temporal.IsoFields;

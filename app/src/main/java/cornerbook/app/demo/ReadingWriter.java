@@ -1,6 +1,7 @@
 package cornerbook.app.demo;
 
 import cornerbook.app.demo.CastMember.Trouble;
+import cornerbook.core.battery.Chemistry;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.tyre.GasLaw;
@@ -8,7 +9,6 @@ import cornerbook.core.visit.BrakeSpecification;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
 import cornerbook.core.visit.TwelveVoltBattery;
-import cornerbook.core.visit.TwelveVoltBattery.Chemistry;
 import cornerbook.core.visit.WrittenReading;
 import java.math.BigDecimal;
 import java.util.ArrayList;

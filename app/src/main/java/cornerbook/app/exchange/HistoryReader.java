@@ -1,10 +1,13 @@
 package cornerbook.app.exchange;
 
+import cornerbook.core.battery.Chemistry;
+import cornerbook.core.battery.RatingStandard;
 import cornerbook.core.brake.BrakeFluid;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.fastener.Seat;
 import cornerbook.core.visit.AxleSpecification;
 import cornerbook.core.visit.BrakeSpecification;
 import cornerbook.core.visit.CarHistory;
@@ -109,19 +112,17 @@ final class HistoryReader {
         return json.build(() -> new WheelFastener(
                 json.text("thread"),
                 json.whole("count"),
-                json.constant("seat", WheelFastener.Seat.class),
+                json.constant("seat", Seat.class),
                 json.quantity("torque", "N·m"),
                 json.quantity("retorqueAfter", "km")));
     }
 
     private static TwelveVoltBattery battery(JsonObject json) {
         return json.build(() -> new TwelveVoltBattery(
-                json.constant("chemistry", TwelveVoltBattery.Chemistry.class),
+                json.constant("chemistry", Chemistry.class),
                 json.number("ratedCapacityAh"),
                 json.has("ratedCrankingCurrent") ? (Double) json.quantity("ratedCrankingCurrent", "A") : null,
-                json.has("ratingStandard")
-                        ? json.constant("ratingStandard", TwelveVoltBattery.RatingStandard.class)
-                        : null,
+                json.has("ratingStandard") ? json.constant("ratingStandard", RatingStandard.class) : null,
                 json.optionalDate("installedOn")));
     }
 

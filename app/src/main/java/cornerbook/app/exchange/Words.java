@@ -1,6 +1,6 @@
 package cornerbook.app.exchange;
 
-import cornerbook.core.visit.TwelveVoltBattery.Chemistry;
+import cornerbook.core.battery.Chemistry;
 import java.util.Locale;
 
 /** Names of constants as a visit file spells them: "tread depth", "all season". */

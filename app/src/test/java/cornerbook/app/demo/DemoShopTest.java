@@ -2,6 +2,7 @@ package cornerbook.app.demo;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import cornerbook.core.battery.Chemistry;
 import cornerbook.core.brake.BrakeFluid;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.DriveLayout;
@@ -10,7 +11,6 @@ import cornerbook.core.corner.Spot;
 import cornerbook.core.visit.CarHistory;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
-import cornerbook.core.visit.TwelveVoltBattery.Chemistry;
 import cornerbook.core.visit.Visit;
 import cornerbook.core.visit.VisitRules;
 import cornerbook.core.visit.Wheel;

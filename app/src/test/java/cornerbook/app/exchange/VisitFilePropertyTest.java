@@ -2,12 +2,15 @@ package cornerbook.app.exchange;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import cornerbook.core.battery.Chemistry;
+import cornerbook.core.battery.RatingStandard;
 import cornerbook.core.brake.BrakeFluid;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.fastener.Seat;
 import cornerbook.core.quantity.Quantities;
 import cornerbook.core.visit.AxleSpecification;
 import cornerbook.core.visit.BrakeSpecification;
@@ -90,16 +93,12 @@ class VisitFilePropertyTest {
                 axle(),
                 axle(),
                 new WheelFastener(
-                        "M14×1.5",
-                        3 + random.nextInt(8),
-                        pick(WheelFastener.Seat.values()),
-                        between(40, 400),
-                        between(10, 500)),
+                        "M14×1.5", 3 + random.nextInt(8), pick(Seat.values()), between(40, 400), between(10, 500)),
                 new TwelveVoltBattery(
-                        pick(TwelveVoltBattery.Chemistry.values()),
+                        pick(Chemistry.values()),
                         between(5, 300),
                         rated ? (Double) between(100, 900) : null,
-                        rated ? pick(TwelveVoltBattery.RatingStandard.values()) : null,
+                        rated ? pick(RatingStandard.values()) : null,
                         maybe(TODAY.minusDays(random.nextInt(3000)))),
                 maybe(pick(BrakeFluid.values())));
     }

@@ -2,6 +2,7 @@ package cornerbook.core.tyre;
 
 import static cornerbook.core.quantity.Range.check;
 
+import cornerbook.core.fastener.Seat;
 import java.util.Locale;
 import java.util.regex.Pattern;
 
@@ -11,13 +12,12 @@ import java.util.regex.Pattern;
  * @param holes 3 to 10
  * @param circleMm diameter of the bolt circle, 80 to 230 mm
  * @param thread as "M14X1.5"
- * @param seat cone, ball or flat
  * @param boreMm centre bore of the wheel, or pilot of the hub, 40 to 180 mm
  * @param offsetMm ET: mounting face outward of the rim's middle, −60 to 80 mm
  * @param rimCode rim width, 3 to 14 in
  */
 public record Mounting(
-        int holes, double circleMm, String thread, String seat, double boreMm, double offsetMm, double rimCode) {
+        int holes, double circleMm, String thread, Seat seat, double boreMm, double offsetMm, double rimCode) {
     private static final String NUMBER = "(\\d+(?:\\.\\d+)?)";
     private static final Pattern WRITTEN = Pattern.compile("(\\d+)X" + NUMBER
             + " (M\\d+X\\d(?:\\.\\d+)?) (CONE|BALL|FLAT) " + NUMBER + " ET(-?\\d+(?:\\.\\d+)?) " + NUMBER + "J?");
@@ -50,7 +50,7 @@ public record Mounting(
                 Integer.parseInt(match.group(1)),
                 Double.parseDouble(match.group(2)),
                 match.group(3),
-                match.group(4).toLowerCase(Locale.ROOT),
+                Seat.parse(match.group(4)),
                 Double.parseDouble(match.group(5)),
                 Double.parseDouble(match.group(6)),
                 Double.parseDouble(match.group(7)));

@@ -50,10 +50,10 @@ public record SetFit(
         }
         boolean mounts = against.isEmpty();
         var cautions = new ArrayList<>(against);
-        if (!car.seat().equals(wheel.seat())) {
+        if (car.seat() != wheel.seat()) {
             cautions.add(
                     "The wheel's seat is a %s, the car's fasteners are for a %s: take fasteners for the wheel's seat."
-                            .formatted(wheel.seat(), car.seat()));
+                            .formatted(wheel.seat().word(), car.seat().word()));
         }
         double ringMm = Math.max(0, (wheel.boreMm() - car.boreMm()) / 2);
         if (ringMm > SAME_MM / 2) {

@@ -1,5 +1,6 @@
 package cornerbook.core.visit;
 
+import cornerbook.core.battery.Chemistry;
 import cornerbook.core.battery.StateOfCharge;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,7 +24,7 @@ final class BatteryFindings {
             notJudged.add("12 V battery: voltage at rest not measured");
             return Optional.empty();
         }
-        if (battery.chemistry() == TwelveVoltBattery.Chemistry.LITHIUM) {
+        if (battery.chemistry() == Chemistry.LITHIUM) {
             notJudged.add("12 V battery: lithium needs its maker's voltage table, which the book does not have");
             return Optional.empty();
         }
@@ -44,7 +45,7 @@ final class BatteryFindings {
                 "state of charge",
                 "about %.0f %%".formatted(charge * 100),
                 "BCI table for flooded lead-acid at 27 °C"
-                        + (battery.chemistry() == TwelveVoltBattery.Chemistry.FLOODED
+                        + (battery.chemistry() == Chemistry.FLOODED
                                 ? ""
                                 : "; a sealed battery rests higher, so its charge is lower than this")));
         double health = 1;

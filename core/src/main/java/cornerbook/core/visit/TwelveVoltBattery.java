@@ -1,5 +1,7 @@
 package cornerbook.core.visit;
 
+import cornerbook.core.battery.Chemistry;
+import cornerbook.core.battery.RatingStandard;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 
@@ -15,23 +17,6 @@ public record TwelveVoltBattery(
         @Nullable Double ratedCrankingCurrentA,
         @Nullable RatingStandard ratingStandard,
         @Nullable LocalDate installedOn) {
-    /** What the cells are made of; voltage tables hold for one chemistry only. */
-    public enum Chemistry {
-        FLOODED,
-        EFB,
-        AGM,
-        LITHIUM
-    }
-
-    /** Standard of the cold cranking rating; their tests differ, so the numbers do not compare. */
-    public enum RatingStandard {
-        SAE,
-        EN,
-        IEC,
-        DIN,
-        JIS
-    }
-
     public TwelveVoltBattery {
         Checks.range("battery capacity", ratedCapacityAh, 5, 300, "A·h");
         if ((ratedCrankingCurrentA == null) != (ratingStandard == null)) {

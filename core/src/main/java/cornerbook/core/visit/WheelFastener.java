@@ -1,5 +1,7 @@
 package cornerbook.core.visit;
 
+import cornerbook.core.fastener.Seat;
+
 /**
  * The nuts or bolts that hold a wheel.
  *
@@ -8,13 +10,6 @@ package cornerbook.core.visit;
  * @param retorqueAfterKm distance after which they are tightened again
  */
 public record WheelFastener(String thread, int count, Seat seat, double torqueNm, double retorqueAfterKm) {
-    /** Shape of the contact face. */
-    public enum Seat {
-        CONE,
-        BALL,
-        FLAT
-    }
-
     public WheelFastener {
         Checks.range("fasteners per wheel", count, 3, 10, "");
         Checks.range("wheel torque", torqueNm, 40, 400, "N·m");

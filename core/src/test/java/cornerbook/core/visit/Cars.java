@@ -1,10 +1,13 @@
 package cornerbook.core.visit;
 
+import cornerbook.core.battery.Chemistry;
+import cornerbook.core.battery.RatingStandard;
 import cornerbook.core.brake.BrakeFluid;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.fastener.Seat;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -48,9 +51,8 @@ final class Cars {
                 "CA-QC",
                 axle,
                 axle,
-                new WheelFastener("M14×1.5", 5, WheelFastener.Seat.CONE, 140, 80),
-                new TwelveVoltBattery(
-                        TwelveVoltBattery.Chemistry.FLOODED, 60, 500.0, TwelveVoltBattery.RatingStandard.EN, null),
+                new WheelFastener("M14×1.5", 5, Seat.CONE, 140, 80),
+                new TwelveVoltBattery(Chemistry.FLOODED, 60, 500.0, RatingStandard.EN, null),
                 fluid);
     }
 
