@@ -5,8 +5,6 @@ import cornerbook.app.web.EntryPage.Group;
 import cornerbook.app.web.EntryPage.Questions;
 import cornerbook.app.web.EntryPage.Section;
 import cornerbook.core.corner.Corner;
-import cornerbook.core.visit.BrakeSpecification;
-import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
 import cornerbook.core.visit.StoredWheelCheck;
 import cornerbook.core.visit.TreadPrediction;
@@ -36,6 +34,7 @@ final class EntryForm {
 
     private final OpenVisit open;
     private final Visit visit;
+    private final VisitSlots slots;
     private final Form form;
     private final Map<String, String> errors = new HashMap<>();
     private final Map<String, Reading> typed = new LinkedHashMap<>();
@@ -45,6 +44,7 @@ final class EntryForm {
     EntryForm(OpenVisit open, Form form) {
         this.open = open;
         this.visit = open.visit();
+        this.slots = new VisitSlots(open.history().vehicle(), visit);
         this.form = form;
     }
 
@@ -54,7 +54,7 @@ final class EntryForm {
      * @param leftOn the wheels that the car leaves on, stored or about to be
      */
     List<Reading> check(LocalDate today, Map<Corner, String> leftOn) {
-        sections().stream().flatMap(List::stream).forEach(this::take);
+        slots.all().forEach(this::take);
         for (var name : form.fields().keySet()) {
             if (name.startsWith("was.") && !isKnown(name.substring(4))) {
                 problem =
@@ -121,7 +121,8 @@ final class EntryForm {
     }
 
     Section vehicle() {
-        return new Section(null, List.of(group("12 V battery, fluid, temperature", TWELVE_VOLT, "", vehicleSlots())));
+        return new Section(
+                null, List.of(group("12 V battery, fluid, temperature", TWELVE_VOLT, "", slots.ofVehicle())));
     }
 
     private List<Group> groupsAt(Corner corner) {
@@ -134,12 +135,11 @@ final class EntryForm {
                     (stays ? "Wheel " : left == null ? "Wheel as it came, " : "Coming off, ") + arrived,
                     "",
                     "",
-                    arrivedSlots(corner, arrived)));
+                    slots.arrived(corner)));
         }
-        groups.add(group("Brake", DUST, "", brakeSlots(corner)));
+        groups.add(group("Brake", DUST, "", slots.brake(corner)));
         if (left != null) {
-            groups.add(group(
-                    (stays ? "Wheel " : "Going on, ") + left, TORQUE, stop(left), leavingSlots(corner, left, !stays)));
+            groups.add(group((stays ? "Wheel " : "Going on, ") + left, TORQUE, stop(left), slots.leaving(corner)));
         }
         return groups;
     }
@@ -152,60 +152,6 @@ final class EntryForm {
                         .map(Typed::sentence)
                         .map(sentence -> sentence + SETTLE)
                         .orElse("");
-    }
-
-    private List<List<Slot>> sections() {
-        var slots = new ArrayList<List<Slot>>();
-        for (var corner : Corner.values()) {
-            var arrived = visit.arrivedOn().get(corner);
-            var left = visit.leftOn().get(corner);
-            if (arrived != null) {
-                slots.add(arrivedSlots(corner, arrived));
-            }
-            slots.add(brakeSlots(corner));
-            if (left != null) {
-                slots.add(leavingSlots(corner, left, !left.equals(arrived)));
-            }
-        }
-        slots.add(vehicleSlots());
-        return slots;
-    }
-
-    private static List<Slot> arrivedSlots(Corner corner, String tag) {
-        return Slot.at(corner, tag, Measure.TREAD_DEPTH, Measure.PRESSURE_FOUND);
-    }
-
-    private static List<Slot> leavingSlots(Corner corner, String tag, boolean withTread) {
-        return withTread
-                ? Slot.at(
-                        corner,
-                        tag,
-                        Measure.TREAD_DEPTH,
-                        Measure.PRESSURE_FOUND,
-                        Measure.PRESSURE_SET,
-                        Measure.WHEEL_TORQUE)
-                : Slot.at(corner, tag, Measure.PRESSURE_SET, Measure.WHEEL_TORQUE);
-    }
-
-    private List<Slot> brakeSlots(Corner corner) {
-        var measures = new ArrayList<>(List.of(Measure.PAD_THICKNESS, Measure.PAD_MOVEMENT));
-        if (open.history().vehicle().axle(corner.axle()).brake().caliper() == BrakeSpecification.Caliper.SLIDING) {
-            measures.add(Measure.SLIDE_PIN_MOVEMENT);
-        }
-        measures.add(Measure.PAD_MOVEMENT_AFTER_SERVICE);
-        measures.addAll(List.of(Measure.DISC_THICKNESS, Measure.DISC_RUNOUT, Measure.DISC_THICKNESS_VARIATION));
-        return Slot.at(corner, null, measures.toArray(Measure[]::new));
-    }
-
-    private static List<Slot> vehicleSlots() {
-        return Slot.at(
-                null,
-                null,
-                Measure.TYRE_TEMPERATURE,
-                Measure.BATTERY_VOLTAGE,
-                Measure.BATTERY_CRANKING_CURRENT,
-                Measure.BATTERY_TEMPERATURE,
-                Measure.BRAKE_FLUID_BOILING_POINT);
     }
 
     private Group group(String title, String note, String stop, List<Slot> slots) {
@@ -236,9 +182,7 @@ final class EntryForm {
     }
 
     private boolean isKnown(String key) {
-        return sections().stream()
-                .flatMap(List::stream)
-                .anyMatch(slot -> slot.key().equals(key));
+        return slots.all().stream().anyMatch(slot -> slot.key().equals(key));
     }
 
     private void take(Slot slot) {

@@ -12,13 +12,13 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** A place for one reading of a visit; null where the measure has no such thing. */
-record Slot(
+public record Slot(
         Measure measure,
         @Nullable Corner corner,
         @Nullable String wheelTag,
         @Nullable Spot spot) {
     /** Name of its field in the form. */
-    String key() {
+    public String key() {
         return String.join(
                 ".",
                 measure.name(),
@@ -28,7 +28,7 @@ record Slot(
     }
 
     /** The reading that stands here: the last one that no other corrects. */
-    Optional<Reading> findIn(Visit visit) {
+    public Optional<Reading> findIn(Visit visit) {
         var corrected = new HashSet<String>();
         visit.readings().stream()
                 .map(Reading::corrects)
@@ -48,7 +48,7 @@ record Slot(
     }
 
     /** All slots of these measures at one corner, in the order of the work. */
-    static List<Slot> at(@Nullable Corner corner, @Nullable String wheelTag, Measure... measures) {
+    public static List<Slot> at(@Nullable Corner corner, @Nullable String wheelTag, Measure... measures) {
         return List.of(measures).stream()
                 .flatMap(measure -> measure.spots().isEmpty()
                         ? List.of(new Slot(measure, corner, wheelTag, null)).stream()

@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.function.DoubleSupplier;
 
 /** Values as people type them: a bare number is in the book's unit, another unit may be written behind it. */
-final class Typed {
+public final class Typed {
     private Typed() {}
 
     /**
@@ -15,7 +15,7 @@ final class Typed {
      *
      * @throws IllegalArgumentException with one sentence when it cannot be a reading
      */
-    static double valueOf(Measure measure, String text) {
+    public static double valueOf(Measure measure, String text) {
         if (measure.isMovement()) {
             return switch (text) {
                 case "free" -> 0;
@@ -38,7 +38,7 @@ final class Typed {
     }
 
     /** The value in this unit. */
-    static double valueOf(String text, String unit) {
+    public static double valueOf(String text, String unit) {
         return inSentences(() -> Quantities.parse(text, unit));
     }
 
@@ -51,19 +51,19 @@ final class Typed {
     }
 
     /** What was typed, with the unit that it was meant in. */
-    static String withUnit(String text, String unit) {
+    public static String withUnit(String text, String unit) {
         return text.matches("[0-9.,;\\s+-]+") ? text + " " + unit : text;
     }
 
     /** The inverse of {@link #withUnit}, for the field, where the unit stands beside it. */
-    static String withoutUnit(String asWritten, String unit) {
+    public static String withoutUnit(String asWritten, String unit) {
         return asWritten.endsWith(" " + unit)
                 ? asWritten.substring(0, asWritten.length() - unit.length() - 1)
                 : asWritten;
     }
 
     /** With a capital and a full stop. */
-    static String sentence(String message) {
+    public static String sentence(String message) {
         return message.isEmpty()
                 ? message
                 : message.substring(0, 1).toUpperCase(Locale.ROOT)
