@@ -9,6 +9,7 @@ import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.fastener.Seat;
+import cornerbook.core.lift.LiftPoints;
 import cornerbook.core.visit.AxleSpecification;
 import cornerbook.core.visit.BrakeSpecification;
 import cornerbook.core.visit.CarHistory;
@@ -71,7 +72,10 @@ final class CarReader {
         var front = required(axles.get(Axle.FRONT), vehicleId, "front axle");
         var rear = required(axles.get(Axle.REAR), vehicleId, "rear axle");
         var vehicles = new ArrayList<Vehicle>();
-        query("select * from vehicle where id = ?", vehicleId, row -> vehicles.add(vehicle(row, front, rear)));
+        query(
+                "select * from vehicle where id = ?",
+                vehicleId,
+                row -> vehicles.add(vehicle(row, front, rear, DetailRows.liftPoints(handle, vehicleId))));
         var customers = new ArrayList<Customer>();
         query(
                 "select customer.* from customer join vehicle on vehicle.customer_id = customer.id where vehicle.id = ?",
@@ -150,11 +154,9 @@ final class CarReader {
         return new Customer(row.getString("id"), row.getString("name"), row.getString("phone"), row.getString("email"));
     }
 
-    private static Vehicle vehicle(ResultSet row, AxleSpecification front, AxleSpecification rear) throws SQLException {
-        double rated = row.getDouble("battery_cranking_a");
-        @Nullable Double ratedCrankingA = row.wasNull() ? null : rated;
-        var standard = row.getString("battery_standard");
-        var fluid = row.getString("brake_fluid");
+    private static Vehicle vehicle(
+            ResultSet row, AxleSpecification front, AxleSpecification rear, @Nullable LiftPoints liftPoints)
+            throws SQLException {
         return new Vehicle(
                 row.getString("id"),
                 row.getString("name"),
@@ -174,10 +176,11 @@ final class CarReader {
                 new TwelveVoltBattery(
                         Chemistry.valueOf(row.getString("battery_chemistry")),
                         row.getDouble("battery_capacity_ah"),
-                        ratedCrankingA,
-                        standard == null ? null : RatingStandard.valueOf(standard),
+                        DetailRows.number(row, "battery_cranking_a"),
+                        DetailRows.constant(row, "battery_standard", RatingStandard.class),
                         date(row, "battery_installed_on")),
-                fluid == null ? null : BrakeFluid.valueOf(fluid));
+                DetailRows.constant(row, "brake_fluid", BrakeFluid.class),
+                DetailRows.vehicle(row, liftPoints));
     }
 
     private static AxleSpecification axle(ResultSet row) throws SQLException {
@@ -195,7 +198,8 @@ final class CarReader {
                         row.getDouble("disc_new_mm"),
                         row.getDouble("disc_minimum_mm"),
                         row.getDouble("runout_limit_mm"),
-                        row.getDouble("thickness_variation_limit_mm")));
+                        row.getDouble("thickness_variation_limit_mm"),
+                        DetailRows.brake(row)));
     }
 
     private static Wheel wheel(ResultSet row) throws SQLException {
@@ -210,7 +214,8 @@ final class CarReader {
                         row.getInt("directional") == 1,
                         row.getInt("asymmetric") == 1,
                         row.getDouble("new_depth_mm")),
-                row.getString("sensor_id"));
+                row.getString("sensor_id"),
+                DetailRows.wheel(row));
     }
 
     static Reading reading(ResultSet row) throws SQLException {

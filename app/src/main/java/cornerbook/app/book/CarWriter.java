@@ -2,7 +2,6 @@ package cornerbook.app.book;
 
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
-import cornerbook.core.visit.AxleSpecification;
 import cornerbook.core.visit.CarHistory;
 import cornerbook.core.visit.Customer;
 import cornerbook.core.visit.Reading;
@@ -125,86 +124,28 @@ final class CarWriter {
     }
 
     private void write(Vehicle vehicle, String customerId) {
-        var fastener = vehicle.fastener();
-        var battery = vehicle.battery();
-        var fluid = vehicle.brakeFluid();
-        handle.execute(
-                "insert into vehicle (id, customer_id, name, plate, vin, drive, electric, jurisdiction, fastener_thread, fastener_count, fastener_seat, fastener_torque_nm, retorque_after_km, battery_chemistry, battery_capacity_ah, battery_cranking_a, battery_standard, battery_installed_on, brake_fluid) values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
-                vehicle.id(),
-                customerId,
-                vehicle.name(),
-                vehicle.plate(),
-                vehicle.vin(),
-                vehicle.drive().name(),
-                number(vehicle.electric()),
-                vehicle.jurisdiction(),
-                fastener.thread(),
-                fastener.count(),
-                fastener.seat().name(),
-                fastener.torqueNm(),
-                fastener.retorqueAfterKm(),
-                battery.chemistry().name(),
-                battery.ratedCapacityAh(),
-                battery.ratedCrankingCurrentA(),
-                text(battery.ratingStandard()),
-                text(battery.installedOn()),
-                fluid == null ? null : fluid.name());
-        write(vehicle.id(), Axle.FRONT, vehicle.front());
-        write(vehicle.id(), Axle.REAR, vehicle.rear());
-    }
-
-    private void write(String vehicleId, Axle axle, AxleSpecification specification) {
-        var brake = specification.brake();
-        handle.execute(
-                "insert into vehicle_axle (vehicle_id, axle, axle_load_kg, tyre_size, load_index, speed_symbol, placard_pressure_kpa, caliper, electric_parking_brake, pad_new_mm, pad_minimum_mm, disc_new_mm, disc_minimum_mm, runout_limit_mm, thickness_variation_limit_mm) values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
-                vehicleId,
-                axle.name(),
-                specification.axleLoadKg(),
-                specification.tyreSize(),
-                specification.loadIndex(),
-                specification.speedSymbol(),
-                specification.placardPressureKpa(),
-                brake.caliper().name(),
-                number(brake.electricParkingBrake()),
-                brake.padNewMm(),
-                brake.padMinimumMm(),
-                brake.discNewMm(),
-                brake.discMinimumMm(),
-                brake.runoutLimitMm(),
-                brake.thicknessVariationLimitMm());
+        VehicleRows.vehicle(vehicle).set("customer_id", customerId).insert(handle);
+        for (var axle : Axle.values()) {
+            VehicleRows.axle(vehicle.id(), axle, vehicle.axle(axle)).insert(handle);
+        }
+        VehicleRows.liftPoints(vehicle).forEach(row -> row.insert(handle));
     }
 
     private void write(String vehicleId, WheelSet set, int place) {
-        handle.execute(
-                "insert into wheel_set (vehicle_id, id, place_in_list, season, store_place) values (?, ?, ?, ?, ?)",
-                vehicleId,
-                set.id(),
-                place,
-                set.season().name(),
-                set.storePlace());
+        new TableRow("wheel_set")
+                .set("vehicle_id", vehicleId)
+                .set("id", set.id())
+                .set("place_in_list", place)
+                .set("season", set.season())
+                .set("store_place", set.storePlace())
+                .insert(handle);
         for (int i = 0; i < set.wheels().size(); i++) {
-            var wheel = set.wheels().get(i);
-            var tyre = wheel.tyre();
-            handle.execute(
-                    "insert into wheel (tag, vehicle_id, set_id, place_in_list, tyre_model, tyre_size, load_index, speed_symbol, tin, directional, \"asymmetric\", new_depth_mm, sensor_id) values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
-                    wheel.tag(),
-                    vehicleId,
-                    set.id(),
-                    i,
-                    tyre.model(),
-                    tyre.size(),
-                    tyre.loadIndex(),
-                    tyre.speedSymbol(),
-                    tyre.tin(),
-                    number(tyre.directional()),
-                    number(tyre.asymmetric()),
-                    tyre.newDepthMm(),
-                    wheel.sensorId());
+            VehicleRows.wheel(set.wheels().get(i))
+                    .set("vehicle_id", vehicleId)
+                    .set("set_id", set.id())
+                    .set("place_in_list", i)
+                    .insert(handle);
         }
-    }
-
-    private static int number(boolean flag) {
-        return flag ? 1 : 0;
     }
 
     private static @Nullable String text(@Nullable Object value) {

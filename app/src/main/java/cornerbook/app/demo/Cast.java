@@ -8,7 +8,7 @@ final class Cast {
     private Cast() {}
 
     static List<CastMember> members(LocalDate today) {
-        return List.of(
+        var members = List.of(
                 FrontDriveCars.volta(today),
                 FrontDriveCars.tiko(today),
                 RearAndAllWheelDriveCars.lumen(today),
@@ -21,5 +21,8 @@ final class Cast {
                 FrontDriveCars.sedge(today),
                 FrontDriveCars.harvest(today),
                 RearAndAllWheelDriveCars.otter(today));
+        return members.stream()
+                .map(member -> CastDetails.lookedUp(member, today))
+                .toList();
     }
 }

@@ -83,7 +83,8 @@ final class HistoryReader {
                 axle(json.child("rearAxle")),
                 fastener(json.child("fastener")),
                 battery(json.child("battery")),
-                json.has("brakeFluid") ? BrakeFluid.parse(json.text("brakeFluid")) : null);
+                json.has("brakeFluid") ? BrakeFluid.parse(json.text("brakeFluid")) : null,
+                DetailsReader.vehicle(json));
     }
 
     private static AxleSpecification axle(JsonObject json) {
@@ -105,7 +106,8 @@ final class HistoryReader {
                 json.quantity("discNew", "mm"),
                 json.quantity("discMinimum", "mm"),
                 json.quantity("runoutLimit", "mm"),
-                json.quantity("thicknessVariationLimit", "mm")));
+                json.quantity("thicknessVariationLimit", "mm"),
+                DetailsReader.brake(json)));
     }
 
     private static WheelFastener fastener(JsonObject json) {
@@ -135,7 +137,11 @@ final class HistoryReader {
     }
 
     private static Wheel wheel(JsonObject json) {
-        return new Wheel(json.text("tag"), tyre(json.child("tyre")), json.optionalText("sensorId"));
+        return new Wheel(
+                json.text("tag"),
+                tyre(json.child("tyre")),
+                json.optionalText("sensorId"),
+                json.build(() -> DetailsReader.wheel(json)));
     }
 
     private static Tyre tyre(JsonObject json) {

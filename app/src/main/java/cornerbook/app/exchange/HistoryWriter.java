@@ -57,6 +57,7 @@ final class HistoryWriter {
         write(vehicle.battery(), json.putObject("battery"));
         var fluid = vehicle.brakeFluid();
         putIfPresent(json, "brakeFluid", fluid == null ? null : fluid.label());
+        DetailsWriter.write(vehicle.details(), json);
     }
 
     private static void write(TwelveVoltBattery battery, ObjectNode json) {
@@ -76,8 +77,8 @@ final class HistoryWriter {
                 .put("speedSymbol", axle.speedSymbol())
                 .put("placardPressure", quantity(axle.placardPressureKpa(), "kPa"));
         var brake = axle.brake();
-        json.putObject("brake")
-                .put("caliper", Words.of(brake.caliper()))
+        var item = json.putObject("brake");
+        item.put("caliper", Words.of(brake.caliper()))
                 .put("electricParkingBrake", brake.electricParkingBrake())
                 .put("padNew", quantity(brake.padNewMm(), "mm"))
                 .put("padMinimum", quantity(brake.padMinimumMm(), "mm"))
@@ -85,6 +86,7 @@ final class HistoryWriter {
                 .put("discMinimum", quantity(brake.discMinimumMm(), "mm"))
                 .put("runoutLimit", quantity(brake.runoutLimitMm(), "mm"))
                 .put("thicknessVariationLimit", quantity(brake.thicknessVariationLimitMm(), "mm"));
+        DetailsWriter.write(brake.details(), item);
     }
 
     private static void write(WheelSet set, ObjectNode json) {
@@ -94,6 +96,7 @@ final class HistoryWriter {
         for (var wheel : set.wheels()) {
             var item = wheels.addObject().put("tag", wheel.tag());
             putIfPresent(item, "sensorId", wheel.sensorId());
+            DetailsWriter.write(wheel.details(), item);
             write(wheel.tyre(), item.putObject("tyre"));
         }
     }
@@ -159,11 +162,11 @@ final class HistoryWriter {
         }
     }
 
-    private static String quantity(double value, String unit) {
+    static String quantity(double value, String unit) {
         return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString() + " " + unit;
     }
 
-    private static void putIfPresent(ObjectNode json, String name, @Nullable Object value) {
+    static void putIfPresent(ObjectNode json, String name, @Nullable Object value) {
         if (value != null) {
             json.put(name, value.toString());
         }

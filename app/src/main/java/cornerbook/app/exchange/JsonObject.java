@@ -8,6 +8,7 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
@@ -95,6 +96,34 @@ record JsonObject(JsonNode node, String where) {
     /** The value in the book's unit. */
     double quantity(String name, String bookUnit) {
         return value(name, bookUnit, written -> Quantities.parse(written, bookUnit));
+    }
+
+    @Nullable
+    Double optionalQuantity(String name, String bookUnit) {
+        return has(name) ? (Double) quantity(name, bookUnit) : null;
+    }
+
+    @Nullable
+    Double optionalNumber(String name) {
+        return has(name) ? (Double) number(name) : null;
+    }
+
+    @Nullable
+    Boolean optionalFlag(String name) {
+        return has(name) ? (Boolean) flag(name) : null;
+    }
+
+    <E extends Enum<E>> @Nullable E optionalConstant(String name, Class<E> type) {
+        return has(name) ? constant(name, type) : null;
+    }
+
+    /** What a member says; {@code otherwise} when it is not there. */
+    <T> T optionalChild(String name, Function<JsonObject, T> read, T otherwise) {
+        if (!has(name)) {
+            return otherwise;
+        }
+        var child = child(name);
+        return child.build(() -> read.apply(child));
     }
 
     /** The value of a reading in its measure's unit. */

@@ -212,7 +212,8 @@ class BookChangesTest {
                 vehicle.rear(),
                 vehicle.fastener(),
                 vehicle.battery(),
-                vehicle.brakeFluid());
+                vehicle.brakeFluid(),
+                vehicle.details());
     }
 
     /** Another book with the car, after somebody else's statement. */

@@ -11,6 +11,7 @@ import cornerbook.core.visit.Knowledge;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
 import cornerbook.core.visit.StoredWheelCheck.Identity;
+import cornerbook.core.visit.VehicleDetails;
 import cornerbook.core.visit.Visit;
 import java.nio.file.Path;
 import java.sql.DriverManager;
@@ -241,16 +242,23 @@ class BookTest {
                 .target("3")
                 .load()
                 .migrate();
-        var history = SHOP.getFirst();
         try (var handle = Jdbi.open(source)) {
-            // Which came later, and which the writer counts in.
-            handle.execute("alter table vehicle add column revision integer not null default 0");
-            new CarWriter(handle).writeCar(history);
-            handle.execute("alter table vehicle drop column revision");
-            for (var visit : history.visits()) {
+            handle.execute("insert into customer (id, name) values ('C', 'Invented Person')");
+            handle.execute(
+                    "insert into vehicle (id, customer_id, name, plate, drive, electric, jurisdiction, fastener_thread, fastener_count, fastener_seat, fastener_torque_nm, retorque_after_km, battery_chemistry, battery_capacity_ah) values ('CAR', 'C', 'Invented car', 'QX 1', 'FRONT', 1, 'CA-QC', 'M12×1.5', 5, 'CONE', 120, 80, 'AGM', 60)");
+            for (var axle : List.of("FRONT", "REAR")) {
+                handle.execute(
+                        "insert into vehicle_axle (vehicle_id, axle, axle_load_kg, tyre_size, load_index, speed_symbol, placard_pressure_kpa, caliper, electric_parking_brake, pad_new_mm, pad_minimum_mm, disc_new_mm, disc_minimum_mm, runout_limit_mm, thickness_variation_limit_mm) values ('CAR', ?, 1000, '205/55R16', 91, 'H', 240, 'SLIDING', 1, 11, 3, 26, 24, 0.05, 0.015)",
+                        axle);
+            }
+            for (var day : List.of("2025-10-20", "2026-04-20")) {
+                handle.execute(
+                        "insert into visit (id, vehicle_id, visit_date, odometer_km) values (?, 'CAR', ?, 10000)",
+                        day,
+                        day);
                 handle.execute(
                         "insert into retorque (visit_id, due_odometer_km, due_date, torque_nm) values (?, 1, '2026-01-01', 1)",
-                        visit.id());
+                        day);
             }
             // As a book from before the quotation marks in V1.
             handle.execute("update flyway_schema_history set checksum = 1 where version = '1'");
@@ -258,8 +266,10 @@ class BookTest {
         try (var book = Book.open(folder)) {
             assertThat(book.listOpenRetorques())
                     .extracting(OpenRetorque::visitId)
-                    .containsExactly(history.visits().getLast().id());
+                    .containsExactly("2026-04-20");
             assertThat(book.check()).isEmpty();
+            assertThat(book.findHistory("CAR").orElseThrow().vehicle().details())
+                    .isEqualTo(VehicleDetails.NOT_KNOWN);
         }
     }
 

@@ -11,20 +11,32 @@ import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.fastener.Seat;
+import cornerbook.core.lift.LiftPoints;
 import cornerbook.core.quantity.Quantities;
+import cornerbook.core.tyre.Mounting;
 import cornerbook.core.visit.AxleSpecification;
+import cornerbook.core.visit.BrakeDetails;
+import cornerbook.core.visit.BrakeDetails.ParkingBrake;
 import cornerbook.core.visit.BrakeSpecification;
+import cornerbook.core.visit.CarBody;
 import cornerbook.core.visit.CarHistory;
+import cornerbook.core.visit.CarUse;
 import cornerbook.core.visit.Customer;
+import cornerbook.core.visit.DifferenceLimits;
+import cornerbook.core.visit.FluidChange;
 import cornerbook.core.visit.Measure;
+import cornerbook.core.visit.PressureWarning;
 import cornerbook.core.visit.Reading;
 import cornerbook.core.visit.TwelveVoltBattery;
 import cornerbook.core.visit.Tyre;
 import cornerbook.core.visit.Vehicle;
+import cornerbook.core.visit.VehicleDetails;
 import cornerbook.core.visit.Visit;
 import cornerbook.core.visit.Wheel;
+import cornerbook.core.visit.WheelDetails;
 import cornerbook.core.visit.WheelFastener;
 import cornerbook.core.visit.WheelSet;
+import cornerbook.core.wheelplan.AllWheelLimit;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -100,12 +112,48 @@ class VisitFilePropertyTest {
                         rated ? (Double) between(100, 900) : null,
                         rated ? pick(RatingStandard.values()) : null,
                         maybe(TODAY.minusDays(random.nextInt(3000)))),
-                maybe(pick(BrakeFluid.values())));
+                maybe(pick(BrakeFluid.values())),
+                details());
+    }
+
+    private VehicleDetails details() {
+        return random.nextInt(4) == 0
+                ? VehicleDetails.NOT_KNOWN
+                : new VehicleDetails(
+                        new DifferenceLimits(
+                                maybe(new AllWheelLimit(pick(AllWheelLimit.Kind.values()), between(0.1, 10))),
+                                maybe(between(0.1, 10)),
+                                maybe(random.nextBoolean())),
+                        new CarUse(maybe(random.nextDouble()), maybe(random.nextBoolean()), maybe(random.nextDouble())),
+                        new CarBody(
+                                maybe(between(300, 8000)),
+                                maybe(between(0.2, 0.8)),
+                                maybe(between(1500, 5500)),
+                                maybe(between(1000, 2200)),
+                                maybe(LiftPoints.symmetric(between(0, 900), between(1500, 2500), between(900, 1800)))),
+                        new FluidChange(maybe(TODAY.minusDays(random.nextInt(2000))), maybe(between(0.5, 10))),
+                        new PressureWarning(
+                                maybe(pick(PressureWarning.Kind.values())),
+                                maybe(pick(PressureWarning.Learning.values()))),
+                        maybe(mounting()));
+    }
+
+    private Mounting mounting() {
+        return new Mounting(
+                5,
+                between(80, 230),
+                "M14X1.5",
+                pick(Seat.values()),
+                between(40, 180),
+                between(-60, 80),
+                between(3, 14));
     }
 
     private AxleSpecification axle() {
         double padNewMm = between(5, 20);
         double discNewMm = between(10, 40);
+        double discMinimumMm = Math.max(1, discNewMm * random.nextDouble());
+        boolean electric = random.nextBoolean();
         return new AxleSpecification(
                 between(500, 2000),
                 pick("225/55R18", "P245/45R19", "LT265/70R17"),
@@ -114,13 +162,28 @@ class VisitFilePropertyTest {
                 between(180, 400),
                 new BrakeSpecification(
                         pick(BrakeSpecification.Caliper.values()),
-                        random.nextBoolean(),
+                        electric,
                         padNewMm,
                         padNewMm * random.nextDouble(),
                         discNewMm,
-                        Math.max(1, discNewMm * random.nextDouble()),
+                        discMinimumMm,
                         between(0.005, 1),
-                        between(0.001, 1)));
+                        between(0.001, 1),
+                        new BrakeDetails(
+                                maybe(
+                                        electric
+                                                ? pick(
+                                                        ParkingBrake.MOTOR_ON_CALIPER,
+                                                        ParkingBrake.MOTOR_PULLING_CABLES,
+                                                        ParkingBrake.DRUM_IN_DISC)
+                                                : pick(
+                                                        ParkingBrake.NONE,
+                                                        ParkingBrake.CABLE,
+                                                        ParkingBrake.DRUM_IN_DISC)),
+                                maybe(between(discMinimumMm, discNewMm)),
+                                maybe(between(0.5, 50)),
+                                maybe(between(150, 500)),
+                                maybe(between(100, 800)))));
     }
 
     private WheelSet wheelSet(int number) {
@@ -137,7 +200,9 @@ class VisitFilePropertyTest {
                             random.nextBoolean(),
                             random.nextBoolean(),
                             between(9, 20)),
-                    maybe("0A1B2C3D")));
+                    maybe("0A1B2C3D"),
+                    new WheelDetails(
+                            maybe(mounting()), maybe("433 MHz"), maybe(TODAY.minusDays(random.nextInt(3000))))));
         }
         return new WheelSet("S-" + number, pick(SeasonKind.values()), maybe(word()), wheels);
     }

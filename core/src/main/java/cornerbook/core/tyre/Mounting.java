@@ -3,6 +3,7 @@ package cornerbook.core.tyre;
 import static cornerbook.core.quantity.Range.check;
 
 import cornerbook.core.fastener.Seat;
+import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.regex.Pattern;
 
@@ -54,5 +55,15 @@ public record Mounting(
                 Double.parseDouble(match.group(5)),
                 Double.parseDouble(match.group(6)),
                 Double.parseDouble(match.group(7)));
+    }
+
+    /** As the trade writes it; {@link #parse} reads it back. */
+    public String written() {
+        return "%dx%s %s %s %s ET%s %sJ"
+                .formatted(holes, plain(circleMm), thread, seat.word(), plain(boreMm), plain(offsetMm), plain(rimCode));
+    }
+
+    private static String plain(double value) {
+        return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     }
 }

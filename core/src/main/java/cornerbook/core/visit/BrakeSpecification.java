@@ -1,8 +1,12 @@
 package cornerbook.core.visit;
 
+import cornerbook.core.visit.BrakeDetails.ParkingBrake;
+import org.jspecify.annotations.Nullable;
+
 /**
  * The brake of one axle, from the vehicle manufacturer's data.
  *
+ * @param electricParkingBrake whether a motor moves the parking brake of this axle
  * @param padMinimumMm friction material left at which the pad is to be replaced
  * @param discMinimumMm minimum thickness of the disc (the wear limit, not the refinishing limit)
  */
@@ -14,7 +18,8 @@ public record BrakeSpecification(
         double discNewMm,
         double discMinimumMm,
         double runoutLimitMm,
-        double thicknessVariationLimitMm) {
+        double thicknessVariationLimitMm,
+        BrakeDetails details) {
 
     /** How the caliper reaches the outer pad. */
     public enum Caliper {
@@ -29,5 +34,42 @@ public record BrakeSpecification(
         Checks.range("disc minimum", discMinimumMm, 1, discNewMm, "mm");
         Checks.range("runout limit", runoutLimitMm, 0.005, 1, "mm");
         Checks.range("thickness variation limit", thicknessVariationLimitMm, 0.001, 1, "mm");
+        Checks.optional("refinish thickness", details.refinishThicknessMm(), discMinimumMm, discNewMm, "mm");
+        checkParkingBrake(details.parkingBrake(), electricParkingBrake);
+    }
+
+    /** A brake of which only the limits are known. */
+    public BrakeSpecification(
+            Caliper caliper,
+            boolean electricParkingBrake,
+            double padNewMm,
+            double padMinimumMm,
+            double discNewMm,
+            double discMinimumMm,
+            double runoutLimitMm,
+            double thicknessVariationLimitMm) {
+        this(
+                caliper,
+                electricParkingBrake,
+                padNewMm,
+                padMinimumMm,
+                discNewMm,
+                discMinimumMm,
+                runoutLimitMm,
+                thicknessVariationLimitMm,
+                BrakeDetails.NOT_KNOWN);
+    }
+
+    private static void checkParkingBrake(@Nullable ParkingBrake kind, boolean electric) {
+        if (kind == null || kind == ParkingBrake.DRUM_IN_DISC) {
+            return;
+        }
+        boolean motor = kind == ParkingBrake.MOTOR_ON_CALIPER || kind == ParkingBrake.MOTOR_PULLING_CABLES;
+        if (motor != electric) {
+            throw new IllegalArgumentException(
+                    motor
+                            ? "parking brake has a motor but is not said to be electric, expected an electric one"
+                            : "parking brake is electric but its kind has no motor, expected a kind with a motor");
+        }
     }
 }

@@ -46,6 +46,10 @@ public record Limit(
         TREAD_SEASON,
         /** Wise depth at fitting. */
         TREAD_AT_FITTING,
+        /** How far the two wheels of an axle may differ in depth. */
+        TREAD_SAME_AXLE,
+        /** Difference of the axles' depths beyond which the deeper pair belongs at the rear. */
+        TREAD_DEEPER_PAIR,
         /** Below this a pad may not be driven on. */
         PAD_LEGAL,
         /** Age of a tyre, in years, from which it is inspected. */

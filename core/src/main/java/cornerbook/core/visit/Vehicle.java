@@ -25,7 +25,37 @@ public record Vehicle(
         AxleSpecification rear,
         WheelFastener fastener,
         TwelveVoltBattery battery,
-        @Nullable BrakeFluid brakeFluid) {
+        @Nullable BrakeFluid brakeFluid,
+        VehicleDetails details) {
+    /** A car of which only the specification is known. */
+    public Vehicle(
+            String id,
+            String name,
+            String plate,
+            @Nullable String vin,
+            DriveLayout drive,
+            boolean electric,
+            String jurisdiction,
+            AxleSpecification front,
+            AxleSpecification rear,
+            WheelFastener fastener,
+            TwelveVoltBattery battery,
+            @Nullable BrakeFluid brakeFluid) {
+        this(
+                id,
+                name,
+                plate,
+                vin,
+                drive,
+                electric,
+                jurisdiction,
+                front,
+                rear,
+                fastener,
+                battery,
+                brakeFluid,
+                VehicleDetails.NOT_KNOWN);
+    }
 
     public AxleSpecification axle(Axle axle) {
         return axle == Axle.FRONT ? front : rear;
@@ -34,5 +64,10 @@ public record Vehicle(
     /** Whether the two axles carry different tyre sizes. */
     public boolean staggered() {
         return !front.tyreSize().equals(rear.tyreSize());
+    }
+
+    public Vehicle withDetails(VehicleDetails known) {
+        return new Vehicle(
+                id, name, plate, vin, drive, electric, jurisdiction, front, rear, fastener, battery, brakeFluid, known);
     }
 }

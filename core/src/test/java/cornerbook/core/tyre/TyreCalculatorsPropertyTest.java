@@ -101,6 +101,15 @@ class TyreCalculatorsPropertyTest {
     }
 
     @Test
+    void aMountingReadsBackAsItWasWritten() {
+        for (var text : List.of("5x114.3 M14x1.5 cone 64.1 ET45 7.5J", "4x100 M12x1.25 ball 60 ET-12.5 14J")) {
+            var mounting = Mounting.parse(text);
+            assertThat(Mounting.parse(mounting.written())).isEqualTo(mounting);
+            assertThat(mounting.written()).isEqualToIgnoringCase(text);
+        }
+    }
+
+    @Test
     void theSameMountingMountsAndMovesNothing() {
         var own = Mounting.parse("5x114.3 M14x1.5 cone 64.1 ET45 7.5J");
         var fit = SetFit.of(own, own);

@@ -24,6 +24,8 @@ final class Cars {
             limit(Limit.Kind.TREAD_SEASON, SeasonKind.WINTER, 4.0),
             limit(Limit.Kind.TREAD_SEASON, null, 3.0),
             limit(Limit.Kind.TREAD_AT_FITTING, null, 4.8),
+            limit(Limit.Kind.TREAD_SAME_AXLE, null, 1.5),
+            limit(Limit.Kind.TREAD_DEEPER_PAIR, null, 1.5),
             limit(Limit.Kind.PAD_LEGAL, null, 1.6),
             limit(Limit.Kind.TYRE_AGE_INSPECT, null, 6),
             limit(Limit.Kind.TYRE_AGE_REPLACE, null, 10));

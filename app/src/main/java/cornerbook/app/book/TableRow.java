@@ -1,0 +1,42 @@
+package cornerbook.app.book;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import org.jdbi.v3.core.Handle;
+import org.jspecify.annotations.Nullable;
+
+/** One row to be written: column by column, so that no value can slip to a neighbour's place. */
+final class TableRow {
+    private final String table;
+    private final List<String> columns = new ArrayList<>();
+    private final List<@Nullable Object> values = new ArrayList<>();
+
+    TableRow(String table) {
+        this.table = table;
+    }
+
+    /** A number or text as it is, a flag as 0 or 1, a constant by its name, a date as ISO text. */
+    TableRow set(String column, @Nullable Object value) {
+        columns.add(column);
+        values.add(
+                switch (value) {
+                    case null -> null;
+                    case Boolean flag -> flag ? 1 : 0;
+                    case Enum<?> constant -> constant.name();
+                    case Number number -> number;
+                    default -> value.toString();
+                });
+        return this;
+    }
+
+    void insert(Handle handle) {
+        handle.execute(
+                "insert into %s (%s) values (%s)"
+                        .formatted(
+                                table,
+                                String.join(", ", columns),
+                                String.join(", ", Collections.nCopies(columns.size(), "?"))),
+                values.toArray());
+    }
+}

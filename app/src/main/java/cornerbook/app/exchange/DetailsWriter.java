@@ -1,0 +1,118 @@
+package cornerbook.app.exchange;
+
+import static cornerbook.app.exchange.HistoryWriter.putIfPresent;
+import static cornerbook.app.exchange.HistoryWriter.quantity;
+
+import cornerbook.core.corner.Corner;
+import cornerbook.core.lift.LiftPoints;
+import cornerbook.core.visit.BrakeDetails;
+import cornerbook.core.visit.CarBody;
+import cornerbook.core.visit.CarUse;
+import cornerbook.core.visit.DifferenceLimits;
+import cornerbook.core.visit.FluidChange;
+import cornerbook.core.visit.PressureWarning;
+import cornerbook.core.visit.VehicleDetails;
+import cornerbook.core.visit.WheelDetails;
+import org.jspecify.annotations.Nullable;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Writes what is known of a car, its brakes and its wheels, and leaves out what is not. */
+final class DetailsWriter {
+    private DetailsWriter() {}
+
+    static void write(VehicleDetails details, ObjectNode json) {
+        if (!details.differences().equals(DifferenceLimits.NOT_KNOWN)) {
+            write(details.differences(), json.putObject("differences"));
+        }
+        if (!details.use().equals(CarUse.USUAL)) {
+            write(details.use(), json.putObject("use"));
+        }
+        if (!details.body().equals(CarBody.NOT_KNOWN)) {
+            write(details.body(), json.putObject("body"));
+        }
+        if (!details.fluidChange().equals(FluidChange.NOT_KNOWN)) {
+            var change = json.putObject("brakeFluidChange");
+            putIfPresent(change, "changedOn", details.fluidChange().changedOn());
+            putNumber(change, "intervalYears", details.fluidChange().intervalYears());
+        }
+        if (!details.pressureWarning().equals(PressureWarning.NOT_KNOWN)) {
+            var warning = json.putObject("pressureWarning");
+            putWord(warning, "kind", details.pressureWarning().kind());
+            putWord(warning, "learning", details.pressureWarning().learning());
+        }
+        var mounting = details.mounting();
+        putIfPresent(json, "mounting", mounting == null ? null : mounting.written());
+    }
+
+    static void write(BrakeDetails details, ObjectNode json) {
+        putWord(json, "parkingBrake", details.parkingBrake());
+        putQuantity(json, "refinishThickness", details.refinishThicknessMm(), "mm");
+        putQuantity(json, "discMass", details.discMassKg(), "kg");
+        putQuantity(json, "discDiameter", details.discDiameterMm(), "mm");
+        putQuantity(json, "discTemperatureLimit", details.discTemperatureLimitC(), "°C");
+    }
+
+    static void write(WheelDetails details, ObjectNode json) {
+        var mounting = details.mounting();
+        putIfPresent(json, "mounting", mounting == null ? null : mounting.written());
+        putIfPresent(json, "sensorType", details.sensorType());
+        putIfPresent(json, "sensorBatteryOn", details.sensorBatteryOn());
+    }
+
+    private static void write(DifferenceLimits differences, ObjectNode json) {
+        var allWheel = differences.allWheel();
+        if (allWheel != null) {
+            json.putObject("allWheel")
+                    .put("kind", Words.of(allWheel.kind()))
+                    .put("limit", quantity(allWheel.valueMm(), "mm"));
+        }
+        putQuantity(json, "sameAxle", differences.sameAxleMm(), "mm");
+        putFlag(json, "deeperPairAtRear", differences.deeperPairAtRear());
+    }
+
+    private static void write(CarUse use, ObjectNode json) {
+        putNumber(json, "saltShare", use.saltShare());
+        putFlag(json, "garaged", use.garaged());
+        putNumber(json, "frictionBrakeShare", use.frictionBrakeShare());
+    }
+
+    private static void write(CarBody body, ObjectNode json) {
+        putQuantity(json, "kerbMass", body.kerbMassKg(), "kg");
+        putNumber(json, "frontShare", body.frontShare());
+        putQuantity(json, "wheelbase", body.wheelbaseMm(), "mm");
+        putQuantity(json, "track", body.trackMm(), "mm");
+        var points = body.liftPoints();
+        if (points != null) {
+            write(points, json.putObject("liftPoints"));
+        }
+    }
+
+    private static void write(LiftPoints points, ObjectNode json) {
+        for (var corner : Corner.values()) {
+            var point = points.get(corner);
+            json.putObject(corner.name())
+                    .put("behindFrontAxle", quantity(point.behindFrontAxleMm(), "mm"))
+                    .put("leftOfCentre", quantity(point.leftOfCentreMm(), "mm"));
+        }
+    }
+
+    private static void putQuantity(ObjectNode json, String name, @Nullable Double value, String unit) {
+        putIfPresent(json, name, value == null ? null : quantity(value, unit));
+    }
+
+    private static void putNumber(ObjectNode json, String name, @Nullable Double value) {
+        if (value != null) {
+            json.put(name, value);
+        }
+    }
+
+    private static void putFlag(ObjectNode json, String name, @Nullable Boolean value) {
+        if (value != null) {
+            json.put(name, value);
+        }
+    }
+
+    private static void putWord(ObjectNode json, String name, @Nullable Enum<?> value) {
+        putIfPresent(json, name, value == null ? null : Words.of(value));
+    }
+}

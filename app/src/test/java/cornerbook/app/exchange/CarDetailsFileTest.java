@@ -1,0 +1,60 @@
+package cornerbook.app.exchange;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import cornerbook.app.demo.DemoShop;
+import cornerbook.core.visit.Problem;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.function.Consumer;
+import org.junit.jupiter.api.Test;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ObjectNode;
+
+/** What a visit file says of a car beyond its specification is refused where it cannot stand. */
+class CarDetailsFileTest {
+    private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
+
+    @Test
+    void aFrontShareOutsideItsRangeIsRefusedAtTheBody() {
+        assertThat(problems(car -> car.withObject("/body").put("frontShare", 0.9)))
+                .containsExactly(
+                        new Problem("/vehicle/body", "share on the front axle is 0.9000, expected 0.2000 to 0.8000"));
+    }
+
+    @Test
+    void liftPointsInTheWrongOrderAreRefused() {
+        assertThat(problems(car -> car.withObject("/body/liftPoints/LR").put("behindFrontAxle", 100)))
+                .containsExactly(new Problem("/vehicle/body/liftPoints", "lift point LF is not ahead of LR"));
+    }
+
+    @Test
+    void aParkingBrakeThatContradictsItselfIsRefused() {
+        assertThat(problems(car -> car.withObject("/rearAxle/brake").put("parkingBrake", "cable")))
+                .containsExactly(new Problem(
+                        "/vehicle/rearAxle/brake",
+                        "parking brake is electric but its kind has no motor, expected a kind with a motor"));
+    }
+
+    @Test
+    void aRefinishThicknessBelowTheMinimumIsRefused() {
+        assertThat(problems(car -> car.withObject("/rearAxle/brake").put("refinishThickness", "20 mm")))
+                .containsExactly(
+                        new Problem("/vehicle/rearAxle/brake", "refinish thickness is 20 mm, expected 24 to 26 mm"));
+    }
+
+    @Test
+    void aMountingThatCannotBeReadIsRefused() {
+        assertThat(problems(car -> car.put("mounting", "five holes")))
+                .containsExactly(new Problem(
+                        "/vehicle", "mounting is \"five holes\", expected as in 5x114.3 M14x1.5 cone 64.1 ET45 7.5J"));
+    }
+
+    private static List<Problem> problems(Consumer<ObjectNode> change) {
+        var mapper = new JsonMapper();
+        var file = (ObjectNode)
+                mapper.readTree(VisitFile.write(DemoShop.histories(TODAY).getFirst()));
+        change.accept(file.withObject("/vehicle"));
+        return ((VisitFile.Refused) VisitFile.read(mapper.writeValueAsString(file), TODAY)).problems();
+    }
+}
