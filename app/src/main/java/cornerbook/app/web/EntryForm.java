@@ -25,7 +25,6 @@ import org.jspecify.annotations.Nullable;
  * gives nothing; one that says something else than the stored reading is a correction and needs a reason.
  */
 final class EntryForm {
-    private static final String DUST = "Wet the dust, never blow it off.";
     private static final String TORQUE =
             "On the ground, in sequence; a wrench that clicks without moving has not measured.";
     private static final String SETTLE =
@@ -35,6 +34,7 @@ final class EntryForm {
     private final OpenVisit open;
     private final Visit visit;
     private final VisitSlots slots;
+    private final BrakeGroups brakes;
     private final Form form;
     private final Map<String, String> errors = new HashMap<>();
     private final Map<String, Reading> typed = new LinkedHashMap<>();
@@ -45,6 +45,7 @@ final class EntryForm {
         this.open = open;
         this.visit = open.visit();
         this.slots = new VisitSlots(open.history().vehicle(), visit);
+        this.brakes = new BrakeGroups(open.history().vehicle());
         this.form = form;
     }
 
@@ -121,8 +122,10 @@ final class EntryForm {
     }
 
     Section vehicle() {
-        return new Section(
-                null, List.of(group("12 V battery, fluid, temperature", TWELVE_VOLT, "", slots.ofVehicle())));
+        var groups = new ArrayList<Group>();
+        brakes.ofVehicle().forEach(step -> groups.add(group(step)));
+        groups.add(group("12 V battery, temperature of the tyres", TWELVE_VOLT, "", slots.batteryAndTyres()));
+        return new Section(null, groups);
     }
 
     private List<Group> groupsAt(Corner corner) {
@@ -137,7 +140,7 @@ final class EntryForm {
                     "",
                     slots.arrived(corner)));
         }
-        groups.add(group("Brake", DUST, "", slots.brake(corner)));
+        brakes.at(corner).forEach(step -> groups.add(group(step)));
         if (left != null) {
             groups.add(group((stays ? "Wheel " : "Going on, ") + left, TORQUE, stop(left), slots.leaving(corner)));
         }
@@ -155,20 +158,32 @@ final class EntryForm {
     }
 
     private Group group(String title, String note, String stop, List<Slot> slots) {
-        return new Group(title, note, stop, slots.stream().map(this::field).toList());
+        return new Group(
+                title, note, stop, List.of(), slots.stream().map(this::field).toList(), false);
+    }
+
+    private Group group(BrakeGroups.Step step) {
+        return new Group(
+                step.step().title(),
+                step.note(),
+                "",
+                step.hints(),
+                step.slots().stream().map(this::field).toList(),
+                step.step().rare());
     }
 
     private Field field(Slot slot) {
         var key = slot.key();
+        var scale = slot.measure().scale();
         var stored = slot.findIn(visit);
         var shown = stored.map(reading -> show(slot, reading)).orElse("");
         return new Field(
                 key,
                 Words.measure(slot.measure(), slot.spot()),
-                slot.measure().isMovement() ? "" : slot.measure().unit(),
+                scale == null ? slot.measure().unit() : "",
                 form.has(key) ? form.get(key) : shown,
                 stored.map(Reading::id).orElse(""),
-                slot.measure().isMovement(),
+                scale == null ? List.of() : scale.words(),
                 errors.getOrDefault(key, ""),
                 doubted.containsKey(key) ? doubted.get(key).question() : "",
                 form.get("reason." + key),
@@ -176,8 +191,9 @@ final class EntryForm {
     }
 
     private static String show(Slot slot, Reading reading) {
-        return slot.measure().isMovement()
-                ? Words.movement(reading.value())
+        var scale = slot.measure().scale();
+        return scale != null
+                ? scale.wordOf(reading.value())
                 : Typed.withoutUnit(reading.asWritten(), slot.measure().unit());
     }
 
@@ -201,12 +217,19 @@ final class EntryForm {
             double value = Typed.valueOf(slot.measure(), text);
             if (stored == null) {
                 typed.put(key, read(slot, value, text, null, null));
-            } else if (Math.abs(stored.value() - value) > 1e-9) {
+            } else if (differs(stored, value, text)) {
                 correct(slot, value, text, stored, showedNothing);
             }
         } catch (IllegalArgumentException e) {
             errors.put(key, String.valueOf(e.getMessage()));
         }
+    }
+
+    /** Other points may have the same spread. */
+    private static boolean differs(Reading stored, double value, String text) {
+        var measure = stored.measure();
+        return Math.abs(stored.value() - value) > 1e-9
+                || (measure.mayBePoints() && !Typed.withUnit(text, measure).equals(stored.asWritten()));
     }
 
     private void correct(Slot slot, double value, String text, Reading stored, boolean showedNothing) {
@@ -233,9 +256,7 @@ final class EntryForm {
                 slot.wheelTag(),
                 slot.spot(),
                 value,
-                slot.measure().isMovement()
-                        ? text
-                        : Typed.withUnit(text, slot.measure().unit()),
+                Typed.withUnit(text, slot.measure()),
                 corrects,
                 reason);
     }

@@ -64,10 +64,26 @@ public record EntryPage(
      *
      * @param note the caution that belongs to the hands, may be empty
      * @param stop why the wheel must not stay on, may be empty
+     * @param hints what else to know, each one line
+     * @param folded whether it is rarely needed and opens on demand
      */
-    public record Group(String title, String note, String stop, List<Field> fields) {
+    public record Group(
+            String title, String note, String stop, List<String> hints, List<Field> fields, boolean folded) {
         public Group {
+            hints = List.copyOf(hints);
             fields = List.copyOf(fields);
+        }
+
+        /** Folded, it says how much stands in it. */
+        public long stored() {
+            return fields.stream().filter(Field::stored).count();
+        }
+
+        /** Folded, it opens by itself when something in it was just typed, cannot stand or is asked about. */
+        public boolean opens() {
+            return fields.stream()
+                    .anyMatch(field -> field.describedBy() != null
+                            || (!field.stored() && !field.typed().isEmpty()));
         }
     }
 
@@ -76,7 +92,7 @@ public record EntryPage(
      *
      * @param typed what stands in it
      * @param shownId the reading that it shows, empty when there is none
-     * @param choice whether it is a choice of movements rather than a number
+     * @param choices the words to choose from; empty for a number
      * @param error one sentence, empty when it is sound
      * @param question asks to read again, empty when the value is credible
      * @param reason why a stored value changes, may be empty
@@ -88,11 +104,15 @@ public record EntryPage(
             String unit,
             String typed,
             String shownId,
-            boolean choice,
+            List<String> choices,
             String error,
             String question,
             String reason,
             boolean reasonAsked) {
+        public Field {
+            choices = List.copyOf(choices);
+        }
+
         public boolean stored() {
             return !shownId.isEmpty();
         }

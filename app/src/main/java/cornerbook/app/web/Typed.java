@@ -16,14 +16,6 @@ public final class Typed {
      * @throws IllegalArgumentException with one sentence when it cannot be a reading
      */
     public static double valueOf(Measure measure, String text) {
-        if (measure.isMovement()) {
-            return switch (text) {
-                case "free" -> 0;
-                case "tight" -> 1;
-                case "seized" -> 2;
-                default -> throw new IllegalArgumentException("Movement is free, tight or seized.");
-            };
-        }
         double value = inSentences(() -> WrittenReading.valueOf(measure, text));
         if (!(value >= measure.lowest() && value <= measure.highest())) {
             throw new IllegalArgumentException("%s %s cannot be, expected %s to %s %s."
@@ -51,8 +43,8 @@ public final class Typed {
     }
 
     /** What was typed, with the unit that it was meant in. */
-    public static String withUnit(String text, String unit) {
-        return text.matches("[0-9.,;\\s+-]+") ? text + " " + unit : text;
+    public static String withUnit(String text, Measure measure) {
+        return measure.scale() == null && text.matches("[0-9.,;\\s+−-]+") ? text + " " + measure.unit() : text;
     }
 
     /** The inverse of {@link #withUnit}, for the field, where the unit stands beside it. */

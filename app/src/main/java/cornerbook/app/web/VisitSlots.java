@@ -1,7 +1,6 @@
 package cornerbook.app.web;
 
 import cornerbook.core.corner.Corner;
-import cornerbook.core.visit.BrakeSpecification;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Vehicle;
 import cornerbook.core.visit.Visit;
@@ -17,13 +16,7 @@ public record VisitSlots(Vehicle vehicle, Visit visit) {
     }
 
     public List<Slot> brake(Corner corner) {
-        var measures = new ArrayList<>(List.of(Measure.PAD_THICKNESS, Measure.PAD_MOVEMENT));
-        if (vehicle.axle(corner.axle()).brake().caliper() == BrakeSpecification.Caliper.SLIDING) {
-            measures.add(Measure.SLIDE_PIN_MOVEMENT);
-        }
-        measures.add(Measure.PAD_MOVEMENT_AFTER_SERVICE);
-        measures.addAll(List.of(Measure.DISC_THICKNESS, Measure.DISC_RUNOUT, Measure.DISC_THICKNESS_VARIATION));
-        return Slot.at(corner, null, measures.toArray(Measure[]::new));
+        return slots(new BrakeGroups(vehicle).at(corner));
     }
 
     /** The wheel that the car leaves on; none until it is recorded. */
@@ -44,14 +37,23 @@ public record VisitSlots(Vehicle vehicle, Visit visit) {
     }
 
     public List<Slot> ofVehicle() {
+        var all = new ArrayList<>(slots(new BrakeGroups(vehicle).ofVehicle()));
+        all.addAll(batteryAndTyres());
+        return List.copyOf(all);
+    }
+
+    List<Slot> batteryAndTyres() {
         return Slot.at(
                 null,
                 null,
                 Measure.TYRE_TEMPERATURE,
                 Measure.BATTERY_VOLTAGE,
                 Measure.BATTERY_CRANKING_CURRENT,
-                Measure.BATTERY_TEMPERATURE,
-                Measure.BRAKE_FLUID_BOILING_POINT);
+                Measure.BATTERY_TEMPERATURE);
+    }
+
+    private static List<Slot> slots(List<BrakeGroups.Step> steps) {
+        return steps.stream().flatMap(step -> step.slots().stream()).toList();
     }
 
     /** All of them, in the order of the work. */

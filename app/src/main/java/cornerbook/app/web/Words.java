@@ -107,24 +107,50 @@ public final class Words {
             case PRESSURE_SET -> "Pressure set";
             case WHEEL_TORQUE -> "Wheel torque";
             case PAD_THICKNESS -> "Pad";
+            case PAD_THICKNESS_TRAILING -> "Trailing edge,";
+            case PAD_WEAR_INDICATOR -> "Wear indicator,";
+            case PAD_EDGE_LIFT -> "Edge lift,";
             case PAD_MOVEMENT -> "Pad movement";
             case PAD_MOVEMENT_AFTER_SERVICE -> "Pads after cleaning";
             case SLIDE_PIN_MOVEMENT -> "Slide pins";
+            case RETAINING_PIN_MOVEMENT -> "Retaining pins";
+            case PISTON_MOVEMENT -> "Piston pressed back";
+            case PISTON_RETURN -> "Return after 0.5 mm out";
+            case BRAKE_HARDWARE -> "Clips and springs";
+            case BRAKE_BOOTS -> "Boots";
             case DISC_THICKNESS -> "Disc thickness";
             case DISC_THICKNESS_VARIATION -> "Thickness variation, or the thickness at 4 points or more";
-            case DISC_RUNOUT -> "Runout";
+            case DISC_RUNOUT -> "Runout, or the dial at 4 or more equal steps from stud 1";
+            case HUB_RUNOUT -> "Hub face: runout, or the dial at equal steps from stud 1";
+            case HUB_DIAL_RADIUS -> "Dial on the hub, radius";
+            case DISC_DIAL_RADIUS -> "Dial on the disc, radius";
+            case DISC_RUNOUT_MOVED -> "Disc moved on: runout, or the dial at equal steps from stud 1";
+            case DISC_MOVED_BY -> "Moved on by";
+            case DISC_RUST -> "Under rust,";
+            case DISC_LIP -> "Lip at the edge";
+            case DISC_PITTING -> "Pitting,";
+            case DISC_CRACKS -> "Cracks";
+            case BRACKET_CLEANED -> "Bracket cleaned";
+            case PIN_LUBRICANT -> "On the pins";
+            case ABUTMENT_LUBRICANT -> "On the abutments";
+            case PADS_REPLACED -> "Pads replaced";
+            case DISC_REPLACED -> "Disc replaced";
+            case BRAKE_HARDWARE_REPLACED -> "Hardware replaced";
+            case CALIPER_CLOSED -> "Caliper closed";
+            case BRACKET_BOLTS_TORQUED -> "Bracket bolts at torque";
+            case PARKING_BRAKE_IN_SERVICE_MODE -> "Parking brake in service mode";
+            case PARKING_BRAKE_CYCLED -> "Out of service mode, cycled";
+            case PARKING_BRAKE_HOLDING -> "Parking brake";
+            case PEDAL_PUMPED -> "Pedal pumped hard";
+            case BRAKE_FLUID_BOILING_POINT -> "Fluid boils at";
+            case BRAKE_FLUID_WATER -> "Water in the fluid";
+            case BRAKE_FLUID_REPLACED -> "Fluid replaced";
             case TYRE_TEMPERATURE -> "Tyre temperature";
             case BATTERY_VOLTAGE -> "12 V battery at rest";
             case BATTERY_CRANKING_CURRENT -> "Cranking current";
             case BATTERY_TEMPERATURE -> "Battery temperature";
-            case BRAKE_FLUID_BOILING_POINT -> "Brake fluid boiling point";
         };
         return spot == null ? name : name + " " + spot.name().toLowerCase(Locale.ROOT);
-    }
-
-    /** What a pad did when it was moved by hand. */
-    public static String movement(double value) {
-        return value >= 1.5 ? "seized" : value >= 0.5 ? "tight" : "free";
     }
 
     /** The mark and its size on a page; the word stands beside it. */

@@ -12,7 +12,8 @@ document.addEventListener("keydown", (event) => {
     return;
   }
   event.preventDefault();
-  const fields = [...form.querySelectorAll(moves)];
+  // What is folded away is passed by.
+  const fields = [...form.querySelectorAll(moves)].filter((each) => each.checkVisibility());
   const next = fields[fields.indexOf(field) + 1] ?? [...form.querySelectorAll("button:not([disabled])")].at(-1);
   next.focus();
   if (next instanceof HTMLInputElement && next.type === "text") {

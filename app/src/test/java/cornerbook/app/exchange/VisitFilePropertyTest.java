@@ -12,7 +12,6 @@ import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.fastener.Seat;
 import cornerbook.core.lift.LiftPoints;
-import cornerbook.core.quantity.Quantities;
 import cornerbook.core.tyre.Mounting;
 import cornerbook.core.visit.AxleSpecification;
 import cornerbook.core.visit.BrakeDetails;
@@ -36,13 +35,16 @@ import cornerbook.core.visit.Wheel;
 import cornerbook.core.visit.WheelDetails;
 import cornerbook.core.visit.WheelFastener;
 import cornerbook.core.visit.WheelSet;
+import cornerbook.core.visit.WrittenReading;
 import cornerbook.core.wheelplan.AllWheelLimit;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
@@ -60,7 +62,31 @@ class VisitFilePropertyTest {
             "°C", List.of("%.0f °C", "-%.1f °C", "%.0f °F", "−%.0f C"),
             "V", List.of("%.2f V", "%.0f mV", "%.2f"),
             "A", List.of("%.0f A", "%.0f CCA"),
-            "1", List.of("free", "tight", "Seized", "1"));
+            "%", List.of("%.0f %%", "%.1f"),
+            "studs", List.of("2 studs", "1"));
+
+    /** The highest that the rules let stand for this car. */
+    private static double highest(Vehicle vehicle, Measure measure, @Nullable Corner corner) {
+        return switch (measure) {
+            case TREAD_DEPTH -> 9;
+            case PAD_THICKNESS, PAD_THICKNESS_TRAILING -> brake(vehicle, corner).padNewMm();
+            case DISC_THICKNESS -> brake(vehicle, corner).discNewMm();
+            case HUB_DIAL_RADIUS -> 50;
+            default -> measure.highest();
+        };
+    }
+
+    private static BrakeSpecification brake(Vehicle vehicle, @Nullable Corner corner) {
+        return vehicle.axle(Objects.requireNonNull(corner).axle()).brake();
+    }
+
+    private static boolean canBe(Vehicle vehicle, Measure measure) {
+        var other = measure == Measure.SLIDE_PIN_MOVEMENT
+                ? BrakeSpecification.Caliper.FIXED
+                : measure == Measure.RETAINING_PIN_MOVEMENT ? BrakeSpecification.Caliper.SLIDING : null;
+        return Stream.of(vehicle.front(), vehicle.rear())
+                .noneMatch(axle -> axle.brake().caliper() == other);
+    }
 
     private final Random random = new Random(SEED);
 
@@ -80,16 +106,16 @@ class VisitFilePropertyTest {
         for (int i = 1 + random.nextInt(3); i > 0; i--) {
             sets.add(wheelSet(i));
         }
+        var vehicle = vehicle();
         var visits = new ArrayList<Visit>();
         var date = TODAY.minusDays(random.nextInt(200));
         double odometerKm = between(1000, 300_000);
         for (int i = 1 + random.nextInt(4); i > 0; i--) {
-            visits.addFirst(visit("V-" + i, date, odometerKm, sets));
+            visits.addFirst(visit("V-" + i, date, odometerKm, sets, vehicle));
             date = date.minusDays(random.nextInt(400));
             odometerKm *= random.nextDouble();
         }
-        return new CarHistory(
-                vehicle(), new Customer("C-1", word(), maybe(word()), maybe("a@b.example")), sets, visits);
+        return new CarHistory(vehicle, new Customer("C-1", word(), maybe(word()), maybe("a@b.example")), sets, visits);
     }
 
     private Vehicle vehicle() {
@@ -207,12 +233,12 @@ class VisitFilePropertyTest {
         return new WheelSet("S-" + number, pick(SeasonKind.values()), maybe(word()), wheels);
     }
 
-    private Visit visit(String id, LocalDate date, double odometerKm, List<WheelSet> sets) {
+    private Visit visit(String id, LocalDate date, double odometerKm, List<WheelSet> sets, Vehicle vehicle) {
         var arrivedOn = wheelsOf(sets);
         var readings = new ArrayList<Reading>();
         for (var measure : Measure.values()) {
-            for (int i = random.nextInt(4); i > 0; i--) {
-                readings.add(reading("%s-%s-%d".formatted(id, measure, i), measure, arrivedOn, readings));
+            for (int i = canBe(vehicle, measure) ? random.nextInt(4) : 0; i > 0; i--) {
+                readings.add(reading("%s-%s-%d".formatted(id, measure, i), measure, vehicle, arrivedOn, readings));
             }
         }
         return new Visit(
@@ -237,7 +263,8 @@ class VisitFilePropertyTest {
         return wheelAt;
     }
 
-    private Reading reading(String id, Measure measure, Map<Corner, String> wheelAt, List<Reading> before) {
+    private Reading reading(
+            String id, Measure measure, Vehicle vehicle, Map<Corner, String> wheelAt, List<Reading> before) {
         var corner = measure.carrier() == Measure.Carrier.VEHICLE ? null : pick(Corner.values());
         var tag = measure.carrier() == Measure.Carrier.WHEEL ? wheelAt.get(corner) : null;
         var spot = measure.spots().isEmpty() ? null : pick(measure.spots().toArray(Spot[]::new));
@@ -245,12 +272,11 @@ class VisitFilePropertyTest {
         double value;
         String asWritten;
         do {
-            asWritten = pick(SPELLINGS
-                            .getOrDefault(measure.unit(), List.of("%.2f"))
-                            .toArray(String[]::new))
-                    .formatted(between(0, 300));
-            value = Quantities.parse(asWritten, measure.unit());
-        } while (value < measure.lowest() || value > (measure == Measure.TREAD_DEPTH ? 9 : measure.highest()));
+            var scale = measure.scale();
+            var spellings = scale == null ? SPELLINGS.getOrDefault(measure.unit(), List.of("%.2f")) : scale.words();
+            asWritten = pick(spellings.toArray(String[]::new)).formatted(between(0, 300));
+            value = WrittenReading.valueOf(measure, asWritten);
+        } while (value < measure.lowest() || value > highest(vehicle, measure, corner));
         return new Reading(
                 id,
                 measure,

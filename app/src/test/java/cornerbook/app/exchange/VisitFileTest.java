@@ -211,7 +211,7 @@ class VisitFileTest {
 
         assertThat(problems(text))
                 .singleElement()
-                .satisfies(problem -> assertThat(problem.message()).contains("\"1.5\"", "free, tight or seized"));
+                .satisfies(problem -> assertThat(problem.message()).contains("\"1.5\"", "free, tight, seized"));
     }
 
     @ParameterizedTest

@@ -319,8 +319,8 @@ class PagesTest {
         var fields = new LinkedHashMap<String, String>();
         for (var reading : before) {
             var slot = new Slot(reading.measure(), reading.corner(), reading.wheelTag(), reading.spot());
-            fields.put(
-                    slot.key(), reading.measure().isMovement() ? Words.movement(reading.value()) : reading.asWritten());
+            var scale = reading.measure().scale();
+            fields.put(slot.key(), scale == null ? reading.asWritten() : scale.wordOf(reading.value()));
             fields.put("was." + slot.key(), reading.id());
         }
         assertThat(post(Links.visit(visitId), fields)

@@ -25,8 +25,6 @@ public final class Quantities {
     /** Book units of numbers so large that a separator before three digits groups thousands: odometer, mass, cranking current, clamp load, altitude. */
     private static final Set<String> GROUPED_UNITS = Set.of("km", "kg", "A", "N", "m");
 
-    private static final String NO_UNIT = "1";
-    private static final Map<String, Double> MOVEMENT = Map.of("free", 0.0, "tight", 1.0, "seized", 2.0);
     private static final Map<String, UnitConverter> CONVERTERS = new ConcurrentHashMap<>();
 
     private Quantities() {}
@@ -35,15 +33,12 @@ public final class Quantities {
      * The value of what a person wrote.
      *
      * @param text as "32 psi", "9/32 in", "7,2"
-     * @param bookUnit mm, m, kPa (gauge), N·m, N, °C, ° (angle), V, A, A·h, km, km/h, kg, or 1 for pad movement ("free", "tight", "seized")
+     * @param bookUnit mm, m, kPa (gauge), N·m, N, °C, ° (angle), V, A, A·h, km, km/h, kg, %, or studs (a count)
      * @return in the book's unit
      * @throws IllegalArgumentException with one sentence, when the text is not a number with a unit that fits
      */
     public static double parse(String text, String bookUnit) {
         var written = OTHER_BLANKS.matcher(text).replaceAll(" ").strip();
-        if (bookUnit.equals(NO_UNIT)) {
-            return parseMovement(written);
-        }
         var match = WRITTEN.matcher(written);
         if (!match.matches()) {
             throw new IllegalArgumentException("\"%s\" is not a quantity, expected a number with %s"
@@ -71,13 +66,6 @@ public final class Quantities {
             case "V" -> "%.2f";
             default -> "%.0f";
         };
-        if (bookUnit.equals(NO_UNIT)) {
-            return MOVEMENT.entrySet().stream()
-                    .filter(entry -> entry.getValue() == Math.rint(value))
-                    .map(Map.Entry::getKey)
-                    .findFirst()
-                    .orElseGet(() -> String.valueOf(value));
-        }
         var shown = String.format(Locale.ROOT, digits, value);
         var signed = shown.matches("-0(\\.0*)?") ? shown.substring(1) : shown.replace('-', '−');
         return signed + " " + bookUnit;
@@ -116,18 +104,6 @@ public final class Quantities {
         }
         double part = Double.parseDouble(match.group("top")) / bottom;
         return match.group("whole") == null ? part : part + Double.parseDouble(match.group("whole"));
-    }
-
-    private static double parseMovement(String written) {
-        var known = MOVEMENT.get(written.toLowerCase(Locale.ROOT));
-        if (known != null) {
-            return known;
-        }
-        if (written.matches("[012]")) {
-            return Double.parseDouble(written);
-        }
-        throw new IllegalArgumentException(
-                "\"%s\" is not a movement, expected free, tight or seized".formatted(shorten(written)));
     }
 
     private static double convert(double value, String unit, String bookUnit, String written) {

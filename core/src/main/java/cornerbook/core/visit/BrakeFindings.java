@@ -125,7 +125,9 @@ final class BrakeFindings {
         return readings.ofCorner(Measure.DISC_THICKNESS, corner, null).map(thickness -> {
             var runout = readings.ofCorner(Measure.DISC_RUNOUT, corner, null);
             var variation = readings.ofCorner(Measure.DISC_THICKNESS_VARIATION, corner, null);
-            var points = variation.flatMap(v -> WrittenReading.findPoints(v.measure(), v.asWritten()));
+            var points = variation
+                    .flatMap(v -> WrittenReading.findPoints(v.measure(), v.asWritten()))
+                    .map(DiscThickness::new);
             double thinnestMm = points.map(DiscThickness::thinnestMm)
                     .map(point -> Math.min(point, thickness.value()))
                     .orElse(thickness.value());

@@ -106,6 +106,8 @@ public final class VisitRules {
             add(where + "/id", "reading %s stands here twice, expected each id once".formatted(reading.id()));
         }
         checkCorrection(where + "/corrects", visit, reading);
+        BrakeReadingRules.problem(history.vehicle(), visit, reading)
+                .ifPresent(problem -> add(where + "/value", problem));
         var tag = reading.wheelTag();
         var corner = reading.corner();
         if (tag == null || corner == null) {

@@ -52,7 +52,8 @@ class QuantitiesReferenceTest {
                 "70 Ah | A·h | 70",
                 "45° | ° | 45",
                 "7.2 | mm | 7.2",
-                "seized | 1 | 2"
+                "3.5 % | % | 3.5",
+                "2 studs | studs | 2"
             })
     void readsWhatPeopleWrite(String text, String bookUnit, double expected) {
         assertThat(Quantities.parse(text, bookUnit))
@@ -73,7 +74,7 @@ class QuantitiesReferenceTest {
                 "48.200 km | km | can be read in two ways, expected thousands without a point",
                 "Infinity | km | is not a quantity",
                 "1e5 km | km | has the unit \"e5 km\"",
-                "loose | 1 | expected free, tight or seized"
+                "loose | studs | is not a quantity, expected a number with studs"
             })
     void refusesTheRestInOneSentence(String text, String bookUnit, String part) {
         assertThatThrownBy(() -> Quantities.parse(text, bookUnit))
@@ -91,7 +92,7 @@ class QuantitiesReferenceTest {
                 "-0.0004 | mm | 0.000 mm",
                 "12.648 | V | 12.65 V",
                 "0.03 | mm | 0.030 mm",
-                "1 | 1 | tight"
+                "15.4 | % | 15 %"
             })
     void showsWithUnit(double value, String bookUnit, String shown) {
         assertThat(Quantities.show(value, bookUnit)).isEqualTo(shown);

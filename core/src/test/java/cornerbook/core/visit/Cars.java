@@ -41,7 +41,16 @@ final class Cars {
     }
 
     static Vehicle vehicle(@Nullable BrakeFluid fluid) {
-        var brake = new BrakeSpecification(BrakeSpecification.Caliper.SLIDING, true, 11, 3, 28, 26, 0.05, 0.015);
+        return vehicle(fluid, BrakeSpecification.Caliper.SLIDING, true);
+    }
+
+    static Vehicle withBrake(BrakeSpecification.Caliper caliper, boolean electricParkingBrake) {
+        return vehicle(BrakeFluid.DOT_4, caliper, electricParkingBrake);
+    }
+
+    private static Vehicle vehicle(
+            @Nullable BrakeFluid fluid, BrakeSpecification.Caliper caliper, boolean electricParkingBrake) {
+        var brake = new BrakeSpecification(caliper, electricParkingBrake, 11, 3, 28, 26, 0.05, 0.015);
         var axle = new AxleSpecification(1100, "225/55R18", 98, "V", 250, brake);
         return new Vehicle(
                 "car-1",
@@ -98,6 +107,11 @@ final class Cars {
                 "v1", LocalDate.of(2026, 4, 20), 40_000, "Ida", at("W-"), at("S-"), List.of(), List.of(), null, null);
         var autumn = new Visit("v2", AUTUMN, 48_000, "Ida", at("S-"), at("W-"), readings, List.of(), null, null);
         return history(spring, autumn);
+    }
+
+    /** A visit in autumn on the summer wheels at which this was read. */
+    static Visit visit(List<Reading> readings) {
+        return new Visit("v", AUTUMN, 48_000, null, at("S-"), at("S-"), readings, List.of(), null, null);
     }
 
     static CarHistory history(Visit... visits) {

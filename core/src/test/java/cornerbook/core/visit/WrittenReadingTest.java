@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -25,20 +26,48 @@ class WrittenReadingTest {
     }
 
     @Test
-    void pointsAreKeptForTheThinnest() {
-        var points = WrittenReading.findPoints(Measure.DISC_THICKNESS_VARIATION, "27.312 27.308 27.301 27.318 mm");
-        assertThat(points)
-                .hasValueSatisfying(disc -> assertThat(disc.thinnestMm()).isEqualTo(27.301));
+    void pointsAreKeptInTheirOrder() {
+        assertThat(WrittenReading.findPoints(Measure.DISC_THICKNESS_VARIATION, "27.312 27.308 27.301 27.318 mm"))
+                .hasValue(List.of(27.312, 27.308, 27.301, 27.318));
         assertThat(WrittenReading.findPoints(Measure.DISC_THICKNESS_VARIATION, "0.017 mm"))
                 .isEmpty();
+        assertThat(WrittenReading.findPoints(Measure.DISC_RUNOUT, "0 -20 −10 30 µm"))
+                .hasValueSatisfying(
+                        dial -> assertThat(dial.get(2)).as("with a true minus").isCloseTo(-0.01, within(1e-12)));
     }
 
-    @Test
-    void otherMeasuresAreOneValue() {
-        assertThat(WrittenReading.valueOf(Measure.PAD_MOVEMENT, "tight")).isEqualTo(1);
-        assertThatThrownBy(() -> WrittenReading.valueOf(Measure.DISC_RUNOUT, "0.01 0.02 0.03 0.04 mm"))
-                .isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> WrittenReading.valueOf(Measure.DISC_THICKNESS_VARIATION, "27.3 27.3 x 27.3"))
-                .isInstanceOf(IllegalArgumentException.class);
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "DISC_RUNOUT|0.00 -0.02 0.01 0.03 mm|0.05",
+                "HUB_RUNOUT|12 µm|0.012",
+                "PAD_MOVEMENT|Tight|1",
+                "PAD_MOVEMENT|2|2",
+                "PAD_EDGE_LIFT|slight|1",
+                "PAD_WEAR_INDICATOR|touches the disc|2",
+                "PEDAL_PUMPED|done|1",
+                "DISC_RUST|15 %|15"
+            })
+    void eachMeasureIsWrittenInItsOwnWay(Measure measure, String written, double value) {
+        assertThat(WrittenReading.valueOf(measure, written)).isCloseTo(value, within(1e-9));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "DISC_THICKNESS_VARIATION|27.3 27.3 x 27.3|is not a quantity",
+                "DISC_THICKNESS_VARIATION|27.31 27.30 mm|2 points around the disc, expected 4 to 36, or one value",
+                "DISC_RUNOUT|0.01 0.02 0.03|3 points around the disc",
+                "PAD_MOVEMENT|loose|expected one of free, tight, seized",
+                "PAD_MOVEMENT|1.5|expected one of free, tight, seized",
+                "PEDAL_PUMPED|maybe|expected one of not done, done",
+                "PAD_THICKNESS|7.1 7.2 7.3 7.4 mm|7.1 7.2 7.3 7.4 mm"
+            })
+    void theRestIsRefusedInOneSentence(Measure measure, String written, String part) {
+        assertThatThrownBy(() -> WrittenReading.valueOf(measure, written))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining(part);
     }
 }

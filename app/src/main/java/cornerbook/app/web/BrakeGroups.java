@@ -1,0 +1,57 @@
+package cornerbook.app.web;
+
+import cornerbook.core.corner.Corner;
+import cornerbook.core.visit.Measure;
+import cornerbook.core.visit.ServiceStep;
+import cornerbook.core.visit.ServiceSteps;
+import cornerbook.core.visit.Vehicle;
+import java.util.List;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** The steps of the work at the brakes with the places for their readings, as the car's equipment asks for them. */
+public record BrakeGroups(Vehicle vehicle) {
+    /** One step, and a slot for each reading that it has. */
+    public record Step(ServiceStep step, List<Slot> slots) {
+        public Step {
+            slots = List.copyOf(slots);
+        }
+
+        /** The first caution stands beside the title. */
+        public String note() {
+            return step.cautions().stream().findFirst().orElse("");
+        }
+
+        /** The other cautions, then what goes where. */
+        public List<String> hints() {
+            return Stream.concat(
+                            step.cautions().stream().skip(1),
+                            step.lubricants().stream()
+                                    .map(lubricant -> "%s: %s; %s."
+                                            .formatted(
+                                                    Words.sentenceStart(lubricant.place()),
+                                                    lubricant.kind(),
+                                                    lubricant.reason())))
+                    .toList();
+        }
+    }
+
+    public List<Step> at(Corner corner) {
+        return steps(corner, ServiceSteps.atCorner(vehicle, corner.axle()));
+    }
+
+    public List<Step> ofVehicle() {
+        return steps(
+                null,
+                Stream.concat(ServiceSteps.before(vehicle).stream(), ServiceSteps.after(vehicle).stream())
+                        .filter(step -> !step.measures().isEmpty())
+                        .toList());
+    }
+
+    private static List<Step> steps(@Nullable Corner corner, List<ServiceStep> steps) {
+        return steps.stream()
+                .map(step ->
+                        new Step(step, Slot.at(corner, null, step.measures().toArray(Measure[]::new))))
+                .toList();
+    }
+}

@@ -1,0 +1,90 @@
+package cornerbook.core.visit;
+
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.Spot;
+import java.util.Collections;
+import java.util.Locale;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** What a reading at a brake must not contradict: the car's equipment, what is new, and the other readings of its visit. */
+final class BrakeReadingRules {
+    /** How far a gauge may read above a new pad. Common practice, no source. */
+    private static final double THICKER_THAN_NEW_MM = 0.5;
+    /** How far a micrometer and the tolerance of a casting may stand above a new disc. Common practice, no source. */
+    private static final double DISC_THICKER_THAN_NEW_MM = 0.3;
+
+    private BrakeReadingRules() {}
+
+    /** One sentence; empty when the reading can stand, or was corrected already. */
+    static Optional<String> problem(Vehicle vehicle, Visit visit, Reading reading) {
+        var corner = reading.corner();
+        if (corner == null || isCorrected(visit, reading)) {
+            return Optional.empty();
+        }
+        var brake = vehicle.axle(corner.axle()).brake();
+        var measure = reading.measure();
+        if (ServiceSteps.impossible(vehicle, corner.axle()).contains(measure)) {
+            return Optional.of(
+                    "%s at %s cannot be where the caliper is %s, expected none, or another caliper in the car's data"
+                            .formatted(words(measure), corner, words(brake.caliper())));
+        }
+        return Optional.ofNullable(
+                switch (measure) {
+                    case PAD_THICKNESS, PAD_THICKNESS_TRAILING ->
+                        thicker(reading, reading.value(), brake.padNewMm(), THICKER_THAN_NEW_MM);
+                    case DISC_THICKNESS, DISC_THICKNESS_VARIATION ->
+                        thicker(reading, thickestMm(reading), brake.discNewMm(), DISC_THICKER_THAN_NEW_MM);
+                    case DISC_MOVED_BY -> moved(reading, vehicle.fastener().count());
+                    case HUB_DIAL_RADIUS, DISC_DIAL_RADIUS -> radii(new CurrentReadings(visit), corner);
+                    default -> null;
+                });
+    }
+
+    private static boolean isCorrected(Visit visit, Reading reading) {
+        return visit.readings().stream().anyMatch(other -> reading.id().equals(other.corrects()));
+    }
+
+    private static double thickestMm(Reading reading) {
+        return WrittenReading.findPoints(reading.measure(), reading.asWritten())
+                .map(Collections::max)
+                .orElse(reading.value());
+    }
+
+    private static @Nullable String thicker(Reading reading, double valueMm, double newMm, double aboveMm) {
+        return valueMm <= newMm + aboveMm
+                ? null
+                : "%s %.2f mm%s at %s is above new (%.1f mm), expected at most %.1f mm"
+                        .formatted(
+                                words(reading.measure()),
+                                valueMm,
+                                spot(reading.spot()),
+                                reading.corner(),
+                                newMm,
+                                newMm + aboveMm);
+    }
+
+    private static @Nullable String moved(Reading reading, int studs) {
+        return reading.value() == Math.rint(reading.value()) && reading.value() < studs
+                ? null
+                : "disc at %s is moved on by %s studs, expected 1 to %d of %d"
+                        .formatted(reading.corner(), reading.value(), studs - 1, studs);
+    }
+
+    private static @Nullable String radii(CurrentReadings readings, Corner corner) {
+        var hub = readings.ofCorner(Measure.HUB_DIAL_RADIUS, corner, null);
+        var disc = readings.ofCorner(Measure.DISC_DIAL_RADIUS, corner, null);
+        return hub.isEmpty() || disc.isEmpty() || disc.get().value() > hub.get().value()
+                ? null
+                : "dial at %s stood at %.0f mm on the disc and %.0f mm on the hub, expected it farther out on the disc"
+                        .formatted(corner, disc.get().value(), hub.get().value());
+    }
+
+    private static String spot(@Nullable Spot spot) {
+        return spot == null ? "" : " " + words(spot);
+    }
+
+    private static String words(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+}
