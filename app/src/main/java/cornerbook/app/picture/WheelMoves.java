@@ -16,6 +16,8 @@ public final class WheelMoves {
     private static final double BESIDE = 9;
 
     private static final double HEAD = 15;
+    private static final double OFF = 27;
+    private static final double LEAST_SIZE = 0.7;
     private static final int SMALL_WIDTH = 132;
     private static final int SMALL_HEIGHT = 196;
 
@@ -65,35 +67,60 @@ public final class WheelMoves {
                         .collect(Collectors.joining(", ", "Car from above, front up: wheels move ", ""));
     }
 
+    /** Heads over lines, and each line begins off its corner, so that the head of the wheel that comes there stays free. */
     private static void drawArrows(Svg svg, Map<Corner, Corner> moves, double left, double top, double scale) {
-        moves.entrySet().stream().sorted(Map.Entry.comparingByKey()).forEach(move -> {
-            double fromX = left + scale * x(move.getKey());
-            double fromY = top + scale * y(move.getKey());
-            double lengthX = left + scale * x(move.getValue()) - fromX;
-            double lengthY = top + scale * y(move.getValue()) - fromY;
-            double length = Math.hypot(lengthX, lengthY);
-            drawArrow(svg, fromX, fromY, lengthX / length, lengthY / length, length, Math.max(scale, 0.7));
-        });
+        double size = Math.max(scale, LEAST_SIZE);
+        var arrows = moves.entrySet().stream()
+                .sorted(Map.Entry.comparingByKey())
+                .map(move -> arrow(move.getKey(), move.getValue(), left, top, scale, size))
+                .toList();
+        arrows.forEach(arrow -> drawLine(svg, arrow, size));
+        arrows.forEach(arrow -> drawHead(svg, arrow, size));
+    }
+
+    /** A line of a length from a start in a direction of length 1. */
+    private record Arrow(double startX, double startY, double alongX, double alongY, double length) {
+        double x(double along, double beside) {
+            return startX + along * alongX - beside * alongY;
+        }
+
+        double y(double along, double beside) {
+            return startY + along * alongY + beside * alongX;
+        }
+    }
+
+    private static Arrow arrow(Corner from, Corner to, double left, double top, double scale, double size) {
+        double lengthX = scale * (x(to) - x(from));
+        double lengthY = scale * (y(to) - y(from));
+        double length = Math.hypot(lengthX, lengthY);
+        var whole =
+                new Arrow(left + scale * x(from), top + scale * y(from), lengthX / length, lengthY / length, length);
+        return new Arrow(
+                whole.x(OFF * size, BESIDE * size),
+                whole.y(OFF * size, BESIDE * size),
+                whole.alongX,
+                whole.alongY,
+                length - OFF * size);
     }
 
     /** A paper edge keeps crossing arrows apart. */
-    private static void drawArrow(
-            Svg svg, double x, double y, double alongX, double alongY, double length, double size) {
-        double startX = x - alongY * BESIDE * size;
-        double startY = y + alongX * BESIDE * size;
-        double neckX = startX + alongX * (length - HEAD * size);
-        double neckY = startY + alongY * (length - HEAD * size);
-        svg.line(startX, startY, neckX, neckY, Palette.PAPER, 9 * size, "");
-        svg.line(startX, startY, neckX, neckY, Palette.OCHRE, 4.5 * size, "");
+    private static void drawLine(Svg svg, Arrow arrow, double size) {
+        double neck = arrow.length - HEAD * size;
+        svg.line(arrow.startX, arrow.startY, arrow.x(neck, 0), arrow.y(neck, 0), Palette.PAPER, 9 * size, "");
+        svg.line(arrow.startX, arrow.startY, arrow.x(neck, 0), arrow.y(neck, 0), Palette.OCHRE, 4.5 * size, "");
+    }
+
+    private static void drawHead(Svg svg, Arrow arrow, double size) {
+        double neck = arrow.length - HEAD * size;
         double half = 8.5 * size;
         var head = "M%s %sL%s %sL%s %sZ"
                 .formatted(
-                        Svg.number(startX + alongX * length),
-                        Svg.number(startY + alongY * length),
-                        Svg.number(neckX - alongY * half),
-                        Svg.number(neckY + alongX * half),
-                        Svg.number(neckX + alongY * half),
-                        Svg.number(neckY - alongX * half));
+                        Svg.number(arrow.x(arrow.length, 0)),
+                        Svg.number(arrow.y(arrow.length, 0)),
+                        Svg.number(arrow.x(neck, half)),
+                        Svg.number(arrow.y(neck, half)),
+                        Svg.number(arrow.x(neck, -half)),
+                        Svg.number(arrow.y(neck, -half)));
         svg.path(head, Palette.OCHRE, Palette.PAPER, 1.5);
     }
 

@@ -1,8 +1,13 @@
 package cornerbook.app.web;
 
+import cornerbook.core.wheelplan.Rule;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Addresses of the pages. */
@@ -31,6 +36,41 @@ public final class Links {
 
     public static String plan(String visitId) {
         return visit(visitId) + "/plan";
+    }
+
+    /** The plan as it would be without some rules. */
+    public static String planWithout(String visitId, Set<Rule> without) {
+        return without.isEmpty()
+                ? plan(visitId)
+                : plan(visitId) + "?without="
+                        + without.stream().map(Links::word).sorted().collect(Collectors.joining(","));
+    }
+
+    /**
+     * The rules that such an address names.
+     *
+     * @throws PageException when it names one that there is not
+     */
+    static Set<Rule> rules(String words) {
+        var rules = EnumSet.noneOf(Rule.class);
+        for (var word : words.isBlank() ? new String[0] : words.split(",", -1)) {
+            rules.add(Arrays.stream(Rule.values())
+                    .filter(rule -> word(rule).equals(word))
+                    .findFirst()
+                    .orElseThrow(() -> new PageException(
+                            400,
+                            "The address asks for a plan without \"%s\", expected one of %s."
+                                    .formatted(
+                                            word,
+                                            Arrays.stream(Rule.values())
+                                                    .map(Links::word)
+                                                    .collect(Collectors.joining(", "))))));
+        }
+        return rules;
+    }
+
+    private static String word(Rule rule) {
+        return rule.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /** One tag a page, for a roll of labels. */

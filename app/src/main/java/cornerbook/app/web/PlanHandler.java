@@ -18,7 +18,8 @@ final class PlanHandler {
     void show(ServerRequest request, ServerResponse response) {
         var visitId = Pages.pathValue(request, "id");
         var history = desk.getHistoryOfVisit(visitId);
-        var planned = desk.assessor().plan(history, visitId);
+        var without = Links.rules(Pages.queryValue(request, "without"));
+        var planned = desk.assessor().planWithout(history, visitId, without);
         pages.send(
                 response,
                 200,

@@ -3,6 +3,7 @@ package cornerbook.app.web;
 import cornerbook.app.picture.CornerLabel;
 import cornerbook.app.picture.WheelMoves;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.visit.PlannedRule;
 import cornerbook.core.visit.SetPlan;
 import cornerbook.core.wheelplan.Gain;
 import cornerbook.core.wheelplan.Replacement;
@@ -13,6 +14,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -124,6 +126,68 @@ public record PlannedSet(SetPlan planned) {
         return rates;
     }
 
+    /** One rule, what it costs, and where the plan is shown with it switched the other way. */
+    public record RuleLine(
+            PlannedRule rule,
+            String state,
+            String cost,
+            @Nullable String link,
+            String linkWords) {}
+
+    public List<RuleLine> ruleLines(String visitId) {
+        return planned.rules().stream().map(rule -> ruleLine(rule, visitId)).toList();
+    }
+
+    /** The rules that somebody asked to leave out. */
+    public List<PlannedRule> switchedOff() {
+        return planned.rules().stream()
+                .filter(rule -> rule.state() == PlannedRule.State.SWITCHED_OFF)
+                .toList();
+    }
+
+    /** The rules that no assignment keeps now. */
+    public List<PlannedRule> leftOut() {
+        return planned.rules().stream()
+                .filter(rule -> rule.state() == PlannedRule.State.LEFT_OUT)
+                .toList();
+    }
+
+    /** The fewest new tyres now that let every rule be kept again. */
+    public String mending() {
+        return purchases().stream()
+                .filter(purchase ->
+                        purchase.option().season() == 1 && purchase.option().distanceKm() > 0)
+                .min(Comparator.comparingInt(
+                                (Purchase purchase) -> purchase.option().kind().tyres())
+                        .thenComparing(purchase -> -purchase.option().distanceKm()))
+                .map(purchase -> "%s: with them every rule is kept for %s, until about %s."
+                        .formatted(
+                                purchase.what(), Words.km(purchase.option().distanceKm()), Words.day(purchase.until())))
+                .orElse("No purchase of two or four tyres mends it either.");
+    }
+
+    private RuleLine ruleLine(PlannedRule rule, String visitId) {
+        var off = EnumSet.noneOf(Rule.class);
+        switchedOff().forEach(other -> off.add(other.rule()));
+        var cost = planned.plan().costs().stream()
+                .filter(found -> found.rule() == rule.rule())
+                .findFirst()
+                .map(found -> Words.km(found.costKm()))
+                .orElse("nothing");
+        return switch (rule.state()) {
+            case KEPT -> {
+                off.add(rule.rule());
+                yield new RuleLine(rule, "kept", cost, Links.planWithout(visitId, off), "Plan without it");
+            }
+            case SWITCHED_OFF -> {
+                off.remove(rule.rule());
+                yield new RuleLine(rule, "left out, as asked", "–", Links.planWithout(visitId, off), "Plan with it");
+            }
+            case LEFT_OUT -> new RuleLine(rule, "cannot be kept", "–", null, "");
+            case NOT_KNOWN -> new RuleLine(rule, "not known", "–", null, "");
+        };
+    }
+
     public List<Purchase> purchases() {
         var starts =
                 planned.seasons().first(planned.request().seasonsThousandKm().size());
@@ -143,6 +207,9 @@ public record PlannedSet(SetPlan planned) {
 
     /** The fewest new tyres, and those as late as can be, that last all seasons asked for. */
     public String advice(List<Purchase> purchases) {
+        if (purchases.isEmpty()) {
+            return "The tyres of this set were no deeper than the limit when they came to the book, so nothing can be said of new ones.";
+        }
         int seasons = planned.request().seasonsThousandKm().size();
         var lasting = purchases.stream()
                 .filter(purchase -> purchase.option().lasts())

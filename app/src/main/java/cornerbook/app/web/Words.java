@@ -87,6 +87,7 @@ public final class Words {
         return switch (part) {
             case WHEEL_SET -> "Wheel set";
             case TREAD_PATTERN -> "Tread pattern";
+            case TREAD_DIFFERENCE -> "Tread difference";
             case TYRE_AGE -> "Tyre age";
             case TYRE_LOAD -> "Tyre load";
             case PRESSURE -> "Pressure";

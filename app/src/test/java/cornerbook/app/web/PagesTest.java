@@ -15,6 +15,7 @@ import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
 import cornerbook.core.visit.Vehicle;
 import cornerbook.core.visit.Visit;
+import cornerbook.core.wheelplan.Rule;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.Socket;
@@ -33,6 +34,7 @@ import java.time.ZoneOffset;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterEach;
@@ -111,7 +113,8 @@ class PagesTest {
                         Words.km(plan.plan().gains().getFirst().likelyKm()),
                         Words.day(plan.seasons().dayAt(plan.plan().distanceKm())),
                         "Each wheel left where it ran",
-                        "What the rules cost",
+                        "The rules and what they cost",
+                        "common practice, no source",
                         "New tyres",
                         "odometer history",
                         "docs/methods/wheelplan.md");
@@ -121,6 +124,17 @@ class PagesTest {
                 Links.car(car.vehicle().id()))) {
             assertThat(get(path).body()).contains("href=\"" + Links.plan(visitId) + "\"");
         }
+    }
+
+    @Test
+    void planWithoutARuleSaysSoAndPrintsNoTags() throws Exception {
+        var page = get(Links.planWithout(visitId, Set.of(Rule.SAME_AXLE)));
+        assertThat(page.statusCode()).isEqualTo(200);
+        assertThat(page.body())
+                .contains("This plan leaves out", "Nothing is stored", "left out, as asked", "Plan with it")
+                .doesNotContain(Links.tags(visitId));
+        assertThat(get(Links.plan(visitId)).body()).contains(Links.planWithout(visitId, Set.of(Rule.SAME_AXLE)));
+        says(get(Links.plan(visitId) + "?without=gravity"), 400, "without \"gravity\", expected one of directional");
     }
 
     @Test

@@ -38,7 +38,7 @@ public final class Requests {
                 random.nextInt(3) == 0
                         ? new AllWheelLimit(AllWheelLimit.Kind.TREAD_DEPTH, whole(random, 800, 3000) / 1000)
                         : null,
-                random.nextInt(6) == 0);
+                random.nextInt(4) == 0 ? whole(random, 0, 1500) / 1000 * random.nextInt(2) : null);
         return request(random, seasons, random.nextBoolean(), random.nextInt(4) == 0, random.nextInt(5) == 0, rules);
     }
 

@@ -169,11 +169,17 @@ final class SolverModel {
 
     private void keepWhenFitted(int season, IntVar[] least) {
         keepDifferences(season, least);
-        if (request.rules().deeperPairRear()) {
+        var frontDeeper = request.rules().frontDeeperMm();
+        if (frontDeeper != null) {
             var at = atCorners(season, least);
-            model.addGreaterOrEqual(
-                    LinearExpr.sum(new IntVar[] {at.get(2), at.get(3)}),
-                    LinearExpr.sum(new IntVar[] {at.get(0), at.get(1)}));
+            model.addLessOrEqual(
+                    LinearExpr.newBuilder()
+                            .add(at.get(0))
+                            .add(at.get(1))
+                            .addTerm(at.get(2), -1)
+                            .addTerm(at.get(3), -1)
+                            .build(),
+                    2 * Math.round(frontDeeper * PM_PER_MM));
         }
     }
 

@@ -3,6 +3,7 @@ package cornerbook.core.visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.season.ChangeOver;
+import cornerbook.core.wheelplan.Rule;
 import cornerbook.core.wheelplan.WheelPlan;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -11,6 +12,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Turns a car with its visits into findings. Stateless: the same history, limits and visit give the same findings. */
@@ -54,11 +57,16 @@ public final class Assessor {
 
     /**
      * The wheel plan of the set going on, as {@link #assess} has it, without judging anything else. Empty when the set
-     * has not four wheels, its tread was never measured, or no assignment keeps the rules.
+     * has not four wheels, its tread was never measured, or sides and sizes leave no assignment.
      */
     public Optional<SetPlan> plan(CarHistory history, String visitId) {
+        return planWithout(history, visitId, Set.of());
+    }
+
+    /** The same without some of its rules. */
+    public Optional<SetPlan> planWithout(CarHistory history, String visitId, Set<Rule> without) {
         var visit = history.getVisit(visitId);
-        return goingOn(history, visitId).flatMap(set -> planning(history, visit).plan(set, visit.date()));
+        return goingOn(history, visitId).flatMap(set -> planning(history, visit).plan(set, visit.date(), without));
     }
 
     /** The wheel plan of the set that comes off at a visit, from the day that it goes on again; empty as above. */
@@ -68,7 +76,7 @@ public final class Assessor {
         var season = goingOn.map(WheelSet::season).orElse(SeasonKind.ALL_SEASON);
         return findSet(history, visit.arrivedOn())
                 .filter(set -> goingOn.filter(set::equals).isEmpty())
-                .flatMap(set -> planning(history, visit).plan(set, nextVisit(visit, season)));
+                .flatMap(set -> planning(history, visit).plan(set, nextVisit(visit, season), Set.of()));
     }
 
     private WheelPlanning planning(CarHistory history, Visit visit) {
@@ -101,10 +109,14 @@ public final class Assessor {
         if (goingOn.isPresent()) {
             var wheelAt = positions(goingOn.get(), visits);
             judge.judge(goingOn.get(), SetForecast.Role.GOING_ON, wheelAt, visit.date(), nextVisit);
-            plan = new WheelPlanning(vehicle, limits, forecaster, runs, visits, visit)
-                    .plan(goingOn.get(), visit.date())
+            var planning = new WheelPlanning(vehicle, limits, forecaster, runs, visits, visit);
+            plan = planning.plan(goingOn.get(), visit.date(), Set.of())
                     .map(SetPlan::plan)
                     .orElse(null);
+            standing(goingOn.get(), visit)
+                    .flatMap(standing -> planning.find(goingOn.get(), visit.date())
+                            .map(needs -> DifferenceFindings.of(needs, standing, visit.date(), nextVisit)))
+                    .ifPresent(findings::addAll);
         }
         if (comingOff.isPresent()) {
             var set = comingOff.get();
@@ -169,6 +181,15 @@ public final class Assessor {
             }
         }
         return listed;
+    }
+
+    /** Where the wheels of the set stand on the car now; empty while they do not all. */
+    private static Optional<Map<Corner, String>> standing(WheelSet set, Visit visit) {
+        var tags = set.wheels().stream().map(Wheel::tag).collect(Collectors.toSet());
+        return List.of(visit.leftOn(), visit.arrivedOn()).stream()
+                .filter(wheelAt -> !wheelAt.isEmpty())
+                .findFirst()
+                .filter(wheelAt -> wheelAt.size() == Corner.values().length && tags.containsAll(wheelAt.values()));
     }
 
     private static Optional<WheelSet> findSet(CarHistory history, Map<Corner, String> wheelAt) {

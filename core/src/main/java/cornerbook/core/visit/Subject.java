@@ -13,6 +13,8 @@ public record Subject(
     public enum Part {
         WHEEL_SET,
         TREAD_PATTERN,
+        /** Wheels of one axle, or all four, against each other. */
+        TREAD_DIFFERENCE,
         TYRE_AGE,
         TYRE_LOAD,
         PRESSURE,

@@ -7,8 +7,9 @@ import cornerbook.core.season.SetSeasons;
 import cornerbook.core.wear.PosteriorDraws;
 import cornerbook.core.wear.WearPosterior;
 import cornerbook.core.wheelplan.PlanRequest;
-import cornerbook.core.wheelplan.PlanRules;
 import cornerbook.core.wheelplan.RotationPattern;
+import cornerbook.core.wheelplan.Rule;
+import cornerbook.core.wheelplan.RulesLeftOut;
 import cornerbook.core.wheelplan.WearScenario;
 import cornerbook.core.wheelplan.WheelPlanner;
 import cornerbook.core.wheelplan.WheelState;
@@ -56,11 +57,51 @@ final class WheelPlanning {
     }
 
     /**
-     * The plan of a set; empty when it has not four wheels, its tread was never measured, or no assignment keeps the rules.
+     * The plan of a set; empty when it has not four wheels, its tread was never measured, or sides and sizes leave no
+     * assignment. Rules on depth that no assignment keeps are left out, and the plan says so.
      *
      * @param from the day that it goes on
+     * @param without rules that somebody asked to leave out
      */
-    Optional<SetPlan> plan(WheelSet set, LocalDate from) {
+    Optional<SetPlan> plan(WheelSet set, LocalDate from, Set<Rule> without) {
+        return find(set, from).flatMap(needs -> {
+            var rules = needs.request.rules();
+            for (var rule : without) {
+                rules = rules.without(rule);
+            }
+            var asked = needs.request.withRules(rules);
+            return RulesLeftOut.of(asked, needs.rules.ofTheHouse())
+                    .flatMap(possible -> plan(needs, asked, possible, without));
+        });
+    }
+
+    private Optional<SetPlan> plan(Needs needs, PlanRequest asked, RulesLeftOut possible, Set<Rule> without) {
+        var wheels = asked.wheels();
+        boolean directional = wheels.stream().anyMatch(WheelState::directional);
+        boolean staggered = Set.copyOf(asked.sizeAt().values()).size() > 1;
+        return WheelPlanner.plan(
+                        possible.request(),
+                        RotationPattern.customary(vehicle.drive(), directional, staggered),
+                        scenarios(needs.set, needs.posterior))
+                .map(plan -> plan.leavingOut(possible.leftOut()))
+                .map(plan -> new SetPlan(
+                        needs.set,
+                        plan,
+                        asked,
+                        RulesOfPlan.of(vehicle, needs.request, needs.rules, possible.leftOut(), without),
+                        needs.seasons,
+                        runs.distanceBasis(needs.set.season())));
+    }
+
+    /**
+     * What a plan is made from.
+     *
+     * @param request with all rules
+     */
+    record Needs(WheelSet set, PlanRequest request, DepthRules rules, SetSeasons seasons, WearPosterior posterior) {}
+
+    /** What a plan of the set is made from; empty when it has not four wheels or its tread was never measured. */
+    Optional<Needs> find(WheelSet set, LocalDate from) {
         if (set.wheels().size() != Corner.values().length || !forecaster.wasRead(set)) {
             return Optional.empty();
         }
@@ -92,14 +133,9 @@ final class WheelPlanning {
         var seasonsThousandKm = seasons.first(SEASONS).stream()
                 .map(season -> season.distanceKm() / 1000)
                 .toList();
-        var request = new PlanRequest(wheels, rates, sizes, limitMm(set), seasonsThousandKm, PlanRules.TYRES_ONLY);
-        boolean directional = wheels.stream().anyMatch(WheelState::directional);
-        boolean staggered = Set.copyOf(sizes.values()).size() > 1;
-        return WheelPlanner.plan(
-                        request,
-                        RotationPattern.customary(vehicle.drive(), directional, staggered),
-                        scenarios(set, posterior))
-                .map(plan -> new SetPlan(set, plan, request, seasons, runs.distanceBasis(set.season())));
+        var rules = DepthRules.of(vehicle, limits, set.season());
+        var request = new PlanRequest(wheels, rates, sizes, limitMm(set), seasonsThousandKm, rules.planRules());
+        return Optional.of(new Needs(set, request, rules, seasons, posterior));
     }
 
     /** Draws from what is known; the same set gives the same draws. */

@@ -11,20 +11,25 @@ import org.jspecify.annotations.Nullable;
  * @param size each tyre size stays on its axle
  * @param sameAxleMm greatest difference of depth on one axle, when fitted and at the end of each season; null when not limited
  * @param allWheel greatest difference among the four, at the same times; null when not limited
- * @param deeperPairRear when fitted, the rear pair is at least as deep as the front pair, on average
+ * @param frontDeeperMm how much deeper than the rear pair the front pair may be, on average, when fitted; 0 when the deeper
+ *     pair always goes to the rear, null when not limited
  */
 public record PlanRules(
         boolean directional,
         boolean size,
         @Nullable Double sameAxleMm,
         @Nullable AllWheelLimit allWheel,
-        boolean deeperPairRear) {
+        @Nullable Double frontDeeperMm) {
     /** Only what the tyres themselves ask. */
-    public static final PlanRules TYRES_ONLY = new PlanRules(true, true, null, null, false);
+    public static final PlanRules TYRES_ONLY = new PlanRules(true, true, null, null, null);
 
     public PlanRules {
         if (sameAxleMm != null) {
             positive("same-axle difference limit", sameAxleMm);
+        }
+        if (frontDeeperMm != null && !(frontDeeperMm >= 0 && frontDeeperMm < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException(
+                    "depth that the front pair may be deeper is %s mm, expected 0 or more".formatted(frontDeeperMm));
         }
     }
 
@@ -35,7 +40,7 @@ public record PlanRules(
         add(kept, Rule.SIZE, size);
         add(kept, Rule.SAME_AXLE, sameAxleMm != null);
         add(kept, Rule.ALL_WHEEL, allWheel != null);
-        add(kept, Rule.DEEPER_PAIR_REAR, deeperPairRear);
+        add(kept, Rule.DEEPER_PAIR_REAR, frontDeeperMm != null);
         return kept;
     }
 
@@ -46,7 +51,7 @@ public record PlanRules(
                 size && rule != Rule.SIZE,
                 rule == Rule.SAME_AXLE ? null : sameAxleMm,
                 rule == Rule.ALL_WHEEL ? null : allWheel,
-                deeperPairRear && rule != Rule.DEEPER_PAIR_REAR);
+                rule == Rule.DEEPER_PAIR_REAR ? null : frontDeeperMm);
     }
 
     private static void add(Set<Rule> kept, Rule rule, boolean keep) {

@@ -2,7 +2,9 @@ package cornerbook.core.wheelplan;
 
 import cornerbook.core.wheelplan.Gain.Interval;
 import cornerbook.core.wheelplan.PlanSearch.Sequence;
+import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** The sentences of a plan. */
@@ -64,12 +66,23 @@ final class Reasons {
                 .filter(rule -> PlanSearch.best(
                                 oneMore.withRules(oneMore.rules().without(rule)))
                         .isPresent())
-                .map(rule -> rule.words().substring(0, 1).toLowerCase(Locale.ROOT)
-                        + rule.words().substring(1))
+                .map(Reasons::clause)
                 .toList();
         var what = binding.isEmpty() ? "the rules together" : "the rule that " + String.join(", or that ", binding);
         return say(
                 "After %d %s %s cannot be kept by any assignment.", seasons, seasons == 1 ? "season" : "seasons", what);
+    }
+
+    /** Said where the plan was made without rules that cannot be kept. */
+    static String leftOut(List<Rule> rules) {
+        return say(
+                "No assignment keeps the rule that %s, so this plan is made without it; new tyres would mend that.",
+                rules.stream().map(Reasons::clause).collect(Collectors.joining(", and that ")));
+    }
+
+    private static String clause(Rule rule) {
+        return rule.words().substring(0, 1).toLowerCase(Locale.ROOT)
+                + rule.words().substring(1);
     }
 
     private static String between(@Nullable Interval interval) {

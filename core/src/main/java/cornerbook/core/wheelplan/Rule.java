@@ -6,7 +6,7 @@ public enum Rule {
     SIZE("Each tyre size stays on its axle"),
     SAME_AXLE("The two tyres of an axle stay within the depth difference allowed"),
     ALL_WHEEL("The four tyres stay within the difference that all-wheel drive allows"),
-    DEEPER_PAIR_REAR("The deeper pair goes to the rear axle");
+    DEEPER_PAIR_REAR("The deeper pair goes to the rear axle when it is deeper by more than allowed");
 
     private final String words;
 

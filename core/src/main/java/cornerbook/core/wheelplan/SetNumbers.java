@@ -43,7 +43,7 @@ final class SetNumbers {
     private final boolean[][] mayStand = new boolean[WHEELS][WHEELS];
     private final double sameAxleMm;
     private final double allWheelMm;
-    private final boolean deeperPairRear;
+    private final double frontDeeperMm;
 
     SetNumbers(PlanRequest request) {
         var wheels = request.wheels();
@@ -96,7 +96,7 @@ final class SetNumbers {
         sameAxleMm = unlimitedWhenNull(rules.sameAxleMm());
         var allWheel = rules.allWheel();
         allWheelMm = unlimitedWhenNull(allWheel == null ? null : allWheel.depthMm());
-        deeperPairRear = rules.deeperPairRear();
+        frontDeeperMm = unlimitedWhenNull(rules.frontDeeperMm());
     }
 
     /** Whether a groove is at its limit already. */
@@ -106,21 +106,16 @@ final class SetNumbers {
 
     /** Whether any rule looks at depths, so that the order of the seasons matters. */
     boolean rulesOnDepth() {
-        return deeperPairRear || sameAxleMm < Double.POSITIVE_INFINITY || allWheelMm < Double.POSITIVE_INFINITY;
+        return Math.min(frontDeeperMm, Math.min(sameAxleMm, allWheelMm)) < Double.POSITIVE_INFINITY;
     }
 
     /** Whether the wheels may be fitted so; {@code leastMm} is each wheel's least groove above the limit. */
     boolean mayFit(int assignment, double[] leastMm) {
-        if (deeperPairRear) {
-            double rearOverFront = 0;
-            for (int i = 0; i < WHEELS; i++) {
-                rearOverFront += isRear(Assignments.corner(assignment, i)) ? leastMm[i] : -leastMm[i];
-            }
-            if (rearOverFront < -TOLERANCE_MM) {
-                return false;
-            }
+        double frontOverRear = 0;
+        for (int i = 0; i < WHEELS; i++) {
+            frontOverRear += isRear(Assignments.corner(assignment, i)) ? -leastMm[i] : leastMm[i];
         }
-        return withinDifferences(assignment, leastMm);
+        return frontOverRear <= 2 * frontDeeperMm + TOLERANCE_MM && withinDifferences(assignment, leastMm);
     }
 
     /** Whether depths keep the difference limits. */

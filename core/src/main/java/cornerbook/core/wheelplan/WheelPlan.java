@@ -1,6 +1,7 @@
 package cornerbook.core.wheelplan;
 
 import cornerbook.core.corner.Corner;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
@@ -16,6 +17,7 @@ import java.util.Map;
  * @param lasts whether no groove reaches its limit within the seasons asked for
  * @param gains over each wheel left where it ran, then over the customary patterns
  * @param costs what each rule costs that costs anything
+ * @param leftOut rules on depth that no assignment keeps even now, so that the plan is made without them
  * @param reasons why, one sentence each: what bound the choice, and what it gains
  */
 public record WheelPlan(
@@ -28,12 +30,35 @@ public record WheelPlan(
         boolean lasts,
         List<Gain> gains,
         List<RuleCost> costs,
+        List<Rule> leftOut,
         List<String> reasons) {
     public WheelPlan {
         wheelAt = Map.copyOf(wheelAt);
         seasons = List.copyOf(seasons);
         gains = List.copyOf(gains);
         costs = List.copyOf(costs);
+        leftOut = List.copyOf(leftOut);
         reasons = List.copyOf(reasons);
+    }
+
+    /** The same, which says that it was made without these rules; itself when there are none. */
+    public WheelPlan leavingOut(List<Rule> rules) {
+        if (rules.isEmpty()) {
+            return this;
+        }
+        var said = new ArrayList<>(List.of(Reasons.leftOut(rules)));
+        said.addAll(reasons);
+        return new WheelPlan(
+                wheelAt,
+                seasons,
+                distanceKm,
+                distanceUnmovedKm,
+                spreadMm,
+                seasonsPlanned,
+                lasts,
+                gains,
+                costs,
+                rules,
+                said);
     }
 }

@@ -93,6 +93,7 @@ public final class WheelPlanner {
                 THOUSAND * chosen.thousandKm() >= askedKm,
                 all,
                 costs,
+                List.of(),
                 reasons);
     }
 

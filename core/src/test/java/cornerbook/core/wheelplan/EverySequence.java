@@ -133,7 +133,8 @@ final class EverySequence {
                 return false;
             }
         }
-        return !whenFitted || !rules.deeperPairRear() || at[2] + at[3] >= at[0] + at[1] - 1e-9;
+        var frontDeeper = rules.frontDeeperMm();
+        return !whenFitted || frontDeeper == null || (at[0] + at[1]) / 2 - (at[2] + at[3]) / 2 <= frontDeeper + 5e-10;
     }
 
     private static double[][] worn(PlanRequest request, List<Corner> corners, double[][] depths, double thousandKm) {

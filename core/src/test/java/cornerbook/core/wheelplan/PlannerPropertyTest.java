@@ -114,7 +114,7 @@ class PlannerPropertyTest {
     void noCustomaryPatternAndNoRestRunsLonger() {
         var random = new SplittableRandom(45);
         for (int r = 0; r < REQUESTS; r++) {
-            var request = RandomRequests.any(random, 4).withRules(new PlanRules(false, false, null, null, false));
+            var request = RandomRequests.any(random, 4).withRules(new PlanRules(false, false, null, null, null));
             var plan = WheelPlanner.plan(
                             request,
                             RotationPattern.customary(DriveLayout.values()[r % 3], r % 2 == 0, r % 5 == 0),

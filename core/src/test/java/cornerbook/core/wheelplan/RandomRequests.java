@@ -49,7 +49,7 @@ final class RandomRequests {
                 true,
                 random.nextInt(3) == 0 ? between(random, 300, 2500) / 1000 : null,
                 random.nextInt(3) == 0 ? allWheel(random) : null,
-                random.nextInt(6) == 0);
+                random.nextInt(4) == 0 ? between(random, 0, 1500) / 1000 * random.nextInt(2) : null);
         return new PlanRequest(wheels, rates(random, grooves), sizes, LIMIT_MM, distances(random, seasons), rules);
     }
 

@@ -70,6 +70,6 @@ class ReplacementOptionsTest {
         }
         var rates = Map.of(
                 Corner.LF, List.of(0.2), Corner.RF, List.of(0.2), Corner.LR, List.of(0.2), Corner.RR, List.of(0.2));
-        return new PlanRequest(wheels, rates, Map.of(), 4, TEN_EACH, new PlanRules(true, true, null, allWheel, false));
+        return new PlanRequest(wheels, rates, Map.of(), 4, TEN_EACH, new PlanRules(true, true, null, allWheel, null));
     }
 }
