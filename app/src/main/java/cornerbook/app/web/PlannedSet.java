@@ -172,8 +172,8 @@ public record PlannedSet(SetPlan planned) {
         var cost = planned.plan().costs().stream()
                 .filter(found -> found.rule() == rule.rule())
                 .findFirst()
-                .map(found -> Words.km(found.costKm()))
-                .orElse("nothing");
+                .map(found -> "costs " + Words.km(found.costKm()))
+                .orElse("costs nothing");
         return switch (rule.state()) {
             case KEPT -> {
                 off.add(rule.rule());
@@ -181,10 +181,10 @@ public record PlannedSet(SetPlan planned) {
             }
             case SWITCHED_OFF -> {
                 off.remove(rule.rule());
-                yield new RuleLine(rule, "left out, as asked", "–", Links.planWithout(visitId, off), "Plan with it");
+                yield new RuleLine(rule, "left out, as asked", "", Links.planWithout(visitId, off), "Plan with it");
             }
-            case LEFT_OUT -> new RuleLine(rule, "cannot be kept", "–", null, "");
-            case NOT_KNOWN -> new RuleLine(rule, "not known", "–", null, "");
+            case LEFT_OUT -> new RuleLine(rule, "cannot be kept", "", null, "");
+            case NOT_KNOWN -> new RuleLine(rule, "not known", "", null, "");
         };
     }
 
@@ -199,9 +199,7 @@ public record PlannedSet(SetPlan planned) {
                                 ? null
                                 : starts.get(option.season() - 1).from(),
                         dayAt(option.distanceKm()),
-                        option.binding().isEmpty()
-                                ? "the tread"
-                                : option.binding().stream().map(Rule::words).collect(Collectors.joining("; "))))
+                        ends(option)))
                 .toList();
     }
 
@@ -222,6 +220,25 @@ public record PlannedSet(SetPlan planned) {
                                 .formatted(
                                         seasons, purchase.what().toLowerCase(Locale.ROOT), Words.day(purchase.when())))
                 .orElseGet(() -> "No single purchase lasts all %d seasons planned.".formatted(seasons));
+    }
+
+    private static String ends(Replacement option) {
+        if (!option.endsByRules()) {
+            return "the tread";
+        }
+        return option.binding().isEmpty()
+                ? "the rules together"
+                : option.binding().stream().map(PlannedSet::shortly).collect(Collectors.joining(", "));
+    }
+
+    private static String shortly(Rule rule) {
+        return switch (rule) {
+            case DIRECTIONAL -> "sides";
+            case SIZE -> "sizes";
+            case SAME_AXLE -> "difference on one axle";
+            case ALL_WHEEL -> "difference among all four";
+            case DEEPER_PAIR_REAR -> "deeper pair at the rear";
+        };
     }
 
     private static String what(Replacement.Kind kind) {

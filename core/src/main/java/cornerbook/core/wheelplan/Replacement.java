@@ -10,10 +10,17 @@ import java.util.List;
  * @param distanceKm from now until a groove reaches its limit, or to the end of the last season that the rules can be kept for
  * @param horizonKm the part of it within the seasons asked for
  * @param lasts whether that is all of them
- * @param binding the rules that end it, each of which left out alone would let it go on; empty when the tread ends it
+ * @param endsByRules whether the rules end it, and not the tread
+ * @param binding the rules that end it, each of which left out alone would let it go on; empty when only several would
  */
 public record Replacement(
-        Kind kind, int season, double distanceKm, double horizonKm, boolean lasts, List<Rule> binding) {
+        Kind kind,
+        int season,
+        double distanceKm,
+        double horizonKm,
+        boolean lasts,
+        boolean endsByRules,
+        List<Rule> binding) {
     /** Which tyres are new. */
     public enum Kind {
         NONE(0),

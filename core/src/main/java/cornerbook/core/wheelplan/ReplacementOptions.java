@@ -70,6 +70,7 @@ public final class ReplacementOptions {
                 THOUSAND * thousandKm,
                 THOUSAND * Math.min(thousandKm, askedThousandKm),
                 thousandKm >= askedThousandKm,
+                rulesEnd,
                 rulesEnd ? PlanSearch.binding(rest.withSeasons(kept + 1)) : List.of()));
     }
 
