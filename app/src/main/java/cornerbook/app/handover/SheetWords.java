@@ -82,6 +82,8 @@ final class SheetWords {
             case PAD -> "Brake pads";
             case PAD_SEIZING -> "Brake pads seizing";
             case DISC -> "Brake discs";
+            case CALIPER -> "Brake calipers";
+            case BRAKE_PAIR -> "Brakes of an axle";
             case PRESSURE -> "Tyre pressures";
             case BATTERY -> "12 V battery";
             default -> {

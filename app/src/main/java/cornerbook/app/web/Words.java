@@ -95,6 +95,9 @@ public final class Words {
             case PAD -> "Pads";
             case PAD_SEIZING -> "Pads seizing";
             case DISC -> "Disc";
+            case CALIPER -> "Caliper";
+            case BRAKE_PAIR -> "Brakes of an axle";
+            case PARKING_BRAKE -> "Parking brake";
             case BRAKE_FLUID -> "Brake fluid";
             case BATTERY -> "12 V battery";
         };

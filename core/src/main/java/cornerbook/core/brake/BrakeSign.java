@@ -1,6 +1,7 @@
 package cornerbook.core.brake;
 
 import java.util.List;
+import java.util.Locale;
 
 /**
  * What a look at the brake of one corner can show, and how often each cause shows it. Each row gives, in percent, the
@@ -68,6 +69,11 @@ public enum BrakeSign {
 
     public Look look() {
         return look;
+    }
+
+    /** The sign as it stands in a sentence, as "outer pad thinner". */
+    public String words() {
+        return name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
     /** Where the direction of the row comes from. */

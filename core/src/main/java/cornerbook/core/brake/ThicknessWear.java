@@ -17,8 +17,6 @@ import java.util.OptionalDouble;
  * distance. Accurate to 1e-12 relative.
  */
 public final class ThicknessWear {
-    private static final double TOLERANCE_DAYS = 0.25;
-
     private final Estimate whenNew;
     private final Estimate rate;
     private final double covariance;
@@ -95,24 +93,8 @@ public final class ThicknessWear {
      */
     public OptionalDouble horizonDays(
             double run1000Km, DistancePerDay distance, double limitMm, double confidence, double mostDays) {
-        Checks.range("confidence", confidence, 0.5, 0.9999, "");
-        if (probabilityHolds(run1000Km, 0, distance, limitMm) < confidence) {
-            return OptionalDouble.of(0);
-        }
-        if (probabilityHolds(run1000Km, mostDays, distance, limitMm) >= confidence) {
-            return OptionalDouble.empty();
-        }
-        double low = 0;
-        double high = mostDays;
-        while (high - low > TOLERANCE_DAYS) {
-            double middle = 0.5 * (low + high);
-            if (probabilityHolds(run1000Km, middle, distance, limitMm) >= confidence) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return OptionalDouble.of(low);
+        return new ThicknessOutlook(List.of(new ThicknessOutlook.Part(this, run1000Km, limitMm)), distance)
+                .horizonDays(confidence, mostDays);
     }
 
     private static double variance(Estimate estimate) {

@@ -11,6 +11,9 @@ package cornerbook.core.brake;
  */
 public record WearPrior(
         double newMm, double newSdMm, double rateMmPer1000Km, double rateSdMmPer1000Km, double readingSdMm) {
+    /** Wide against every reading. */
+    private static final double UNKNOWN_SD_MM = 5;
+
     public WearPrior {
         Checks.range("thickness when new", newMm, 1, 60, " mm");
         Checks.range("s.d. of the thickness when new", newSdMm, 1e-4, 5, " mm");
@@ -27,5 +30,10 @@ public record WearPrior(
     /** A disc read with a micrometer. */
     public static WearPrior disc(double newMm) {
         return new WearPrior(newMm, 0.05, 0.010, 0.008, 0.02);
+    }
+
+    /** The same for a part whose age is not known: how thick it was when it was first read is left to the readings. */
+    public WearPrior ofUnknownAge() {
+        return new WearPrior(newMm, UNKNOWN_SD_MM, rateMmPer1000Km, rateSdMmPer1000Km, readingSdMm);
     }
 }

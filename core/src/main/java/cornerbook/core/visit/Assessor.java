@@ -131,7 +131,8 @@ public final class Assessor {
         notJudged.addAll(judge.notJudged());
         findings.addAll(PressureFindings.of(vehicle, visit, readings, notJudged));
         findings.addAll(TorqueFindings.of(vehicle, visit, readings, notJudged));
-        findings.addAll(BrakeFindings.of(vehicle, readings, limits, notJudged));
+        var distance = runs.next(SeasonKind.ALL_SEASON);
+        findings.addAll(BrakeFindings.of(vehicle, visits, distance, nextVisit, limits, notJudged));
         SeizingFindings.of(
                         vehicle,
                         visits,
@@ -139,7 +140,9 @@ public final class Assessor {
                         runs.next(SeasonKind.ALL_SEASON).meanKm(),
                         notJudged)
                 .ifPresent(findings::add);
-        BrakeFluidFindings.of(vehicle, readings, notJudged).ifPresent(findings::add);
+        ParkingBrakeFindings.of(visit, notJudged).ifPresent(findings::add);
+        BrakeFluidFindings.of(vehicle, visits, nextVisit, notJudged).ifPresent(findings::add);
+        notJudged.addAll(OpenBrakeWork.of(vehicle, visit));
         BatteryFindings.of(vehicle, readings, notJudged).ifPresent(findings::add);
         findings.sort(Comparator.comparing(Finding::verdict).reversed().thenComparingDouble(Finding::lifeLeft));
         return new Assessment(

@@ -22,7 +22,12 @@ public record Subject(
         PAD,
         /** All pads of the car together: whether they stay free. */
         PAD_SEIZING,
+        /** Pins, piston, hardware and boots of one corner. */
+        CALIPER,
         DISC,
+        /** Pads or discs of one axle, replaced together. */
+        BRAKE_PAIR,
+        PARKING_BRAKE,
         BRAKE_FLUID,
         BATTERY
     }

@@ -3,6 +3,7 @@ package cornerbook.core.visit;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.core.brake.BrakeFluid;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -28,31 +29,81 @@ class BrakeFluidFindingsTest {
         assertThat(below).map(Finding::source).get().asString().contains("49 CFR 571.116 S5.1.2");
         assertThat(below).map(Finding::lifeLeft).contains(0.0);
         assertThat(asNew).map(Finding::lifeLeft).contains(1.0);
-        assertThat(notJudged).isEmpty();
+        assertThat(notJudged).allMatch(line -> line.startsWith("brake fluid: age"));
     }
 
     @Test
     void withoutAGradeNothingIsJudged() {
         assertThat(judge(null, 120)).isEmpty();
         assertThat(notJudged)
-                .containsExactly(
+                .contains(
                         "brake fluid: boils at 120 °C, but the vehicle's specification names no grade to judge it by");
     }
 
     @Test
     void withoutAReadingNothingIsJudged() {
-        assertThat(BrakeFluidFindings.of(Cars.vehicle(), readings(List.of()), notJudged))
-                .isEmpty();
-        assertThat(notJudged).containsExactly("brake fluid: boiling point not measured");
+        assertThat(judge(Cars.vehicle(), List.of())).isEmpty();
+        assertThat(notJudged)
+                .containsExactly(
+                        "brake fluid: boiling point not measured",
+                        "brake fluid: age, for the day of its last change is not known");
+    }
+
+    /** Water by mass at which the wet boiling point is defined: 49 CFR 571.116 S5.1.2, 3.70 %. */
+    @Test
+    void fluidWithTheWaterOfTheWetTestIsSpent() {
+        assertThat(judge(Cars.vehicle(), List.of(water(3.6))))
+                .map(Finding::verdict)
+                .contains(Verdict.HOLDS);
+        assertThat(judge(Cars.vehicle(), List.of(water(3.7))))
+                .map(Finding::verdict)
+                .contains(Verdict.SPENT);
+    }
+
+    @Test
+    void ageIsJudgedByTheManufacturersInterval() {
+        assertThat(changed(Cars.AUTUMN.minusYears(2).minusDays(2)).verdict()).isEqualTo(Verdict.SPENT);
+        var soon = changed(Cars.AUTUMN.minusYears(2).plusDays(90));
+        assertThat(soon.verdict()).isEqualTo(Verdict.RUNS_OUT);
+        assertThat(soon.horizon()).isEqualTo(Cars.AUTUMN.plusDays(90));
+        assertThat(changed(Cars.AUTUMN.minusDays(30)).verdict()).isEqualTo(Verdict.HOLDS);
+    }
+
+    @Test
+    void fluidThatWasReplacedIsGoodWhateverItBoiledAt() {
+        var replaced = Cars.reading(Measure.BRAKE_FLUID_REPLACED, null, null, null, 1);
+        var boils = Cars.reading(Measure.BRAKE_FLUID_BOILING_POINT, null, null, null, 120);
+        assertThat(judge(withInterval(Cars.AUTUMN.minusYears(9)), List.of(replaced, boils)))
+                .map(Finding::verdict)
+                .contains(Verdict.HOLDS);
+    }
+
+    private Finding changed(LocalDate day) {
+        return judge(withInterval(day), List.of()).orElseThrow();
+    }
+
+    private static Vehicle withInterval(LocalDate changedOn) {
+        var known = VehicleDetails.NOT_KNOWN;
+        return Cars.vehicle()
+                .withDetails(new VehicleDetails(
+                        known.differences(),
+                        known.use(),
+                        known.body(),
+                        new FluidChange(changedOn, 2.0),
+                        known.pressureWarning(),
+                        known.mounting()));
+    }
+
+    private static Reading water(double percent) {
+        return Cars.reading(Measure.BRAKE_FLUID_WATER, null, null, null, percent);
     }
 
     private Optional<Finding> judge(@Nullable BrakeFluid grade, double boilsC) {
         var reading = Cars.reading(Measure.BRAKE_FLUID_BOILING_POINT, null, null, null, boilsC);
-        return BrakeFluidFindings.of(Cars.vehicle(grade), readings(List.of(reading)), notJudged);
+        return judge(Cars.vehicle(grade), List.of(reading));
     }
 
-    private static CurrentReadings readings(List<Reading> readings) {
-        return new CurrentReadings(
-                Cars.changeOver(7, 7, List.of()).getVisit("v2").withReadings(readings));
+    private Optional<Finding> judge(Vehicle vehicle, List<Reading> readings) {
+        return BrakeFluidFindings.of(vehicle, List.of(Cars.visit(readings)), Cars.AUTUMN.plusDays(180), notJudged);
     }
 }

@@ -1,0 +1,114 @@
+package cornerbook.core.visit;
+
+import cornerbook.core.brake.ThicknessOutlook;
+import cornerbook.core.brake.ThicknessWear;
+import cornerbook.core.brake.WearPrior;
+import cornerbook.core.brake.WearReading;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.Spot;
+import cornerbook.core.wear.DistancePerDay;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How the pads and discs of one car wear, from all visits until one. A part counts from the visit that replaced it; before the
+ * first that is in the book its age is not known, and how thick it was is left to the readings.
+ *
+ * @param visits earliest first, the one that is judged last
+ */
+record BrakeWear(Vehicle vehicle, List<Visit> visits, DistancePerDay distance) {
+    private static final double THOUSAND = 1000;
+    private static final double EVEN = 0.5;
+    private static final double MOST_DAYS = 1461;
+
+    /** One part as it was followed. */
+    record Followed(ThicknessOutlook.Part part, int readings, boolean sinceNew) {}
+
+    /** One pad; empty when it was never read nor replaced. */
+    Optional<Followed> pad(Corner corner, Spot side, double limitMm) {
+        double newMm = vehicle.axle(corner.axle()).brake().padNewMm();
+        return follow(corner, Measure.PADS_REPLACED, at -> at.padMm(side), WearPrior.pad(newMm), limitMm);
+    }
+
+    /** The disc; empty when it was never read nor replaced. */
+    Optional<Followed> disc(Corner corner, double limitMm) {
+        double newMm = vehicle.axle(corner.axle()).brake().discNewMm();
+        return follow(corner, Measure.DISC_REPLACED, BrakeCorner::discMm, WearPrior.disc(newMm), limitMm);
+    }
+
+    /**
+     * How long parts hold together, from the last of the visits on.
+     *
+     * @param probability that all hold until the next visit
+     * @param horizon day on which that falls through the confidence; null when beyond four years
+     */
+    record Forecast(double probability, @Nullable LocalDate horizon) {
+        /** By the probability alone. */
+        Verdict verdict() {
+            return probability < EVEN
+                    ? Verdict.SPENT
+                    : probability < TreadForecaster.CONFIDENCE ? Verdict.RUNS_OUT : Verdict.HOLDS;
+        }
+    }
+
+    Forecast forecast(List<Followed> parts, LocalDate nextVisit) {
+        var today = visits.getLast().date();
+        var outlook = new ThicknessOutlook(parts.stream().map(Followed::part).toList(), distance);
+        var days = outlook.horizonDays(TreadForecaster.CONFIDENCE, MOST_DAYS);
+        return new Forecast(
+                outlook.probabilityHolds((double) Math.max(0, ChronoUnit.DAYS.between(today, nextVisit))),
+                days.isPresent() ? today.plusDays((long) days.getAsDouble()) : null);
+    }
+
+    /** How fast it wears, and what that rests on. */
+    Evidence evidence(String what, Followed followed) {
+        var rate = followed.part().wear().rate();
+        return new Evidence(
+                "wear, " + what,
+                "%.3f ± %.3f mm per 1000 km".formatted(rate.mean(), rate.sd()),
+                "thickness model from %d readings %s and the prior (common practice, no source); %.0f ± %.0f km per day from the odometer"
+                        .formatted(
+                                followed.readings(),
+                                followed.sinceNew() ? "since the part was new" : "of a part of unknown age",
+                                distance.meanKm(),
+                                distance.sdKm()));
+    }
+
+    private Optional<Followed> follow(
+            Corner corner,
+            Measure replaced,
+            Function<BrakeCorner, OptionalDouble> thicknessMm,
+            WearPrior prior,
+            double limitMm) {
+        var readings = new ArrayList<WearReading>();
+        double startKm = 0;
+        boolean sinceNew = false;
+        for (var visit : visits) {
+            var at = new BrakeCorner(corner, vehicle, new CurrentReadings(visit));
+            var read = thicknessMm.apply(at);
+            if (read.isPresent()) {
+                if (readings.isEmpty() && !sinceNew) {
+                    startKm = visit.odometerKm();
+                }
+                readings.add(new WearReading((visit.odometerKm() - startKm) / THOUSAND, read.getAsDouble()));
+            }
+            if (at.done(replaced)) {
+                readings.clear();
+                startKm = visit.odometerKm();
+                sinceNew = true;
+            }
+        }
+        if (readings.isEmpty() && !sinceNew) {
+            return Optional.empty();
+        }
+        var wear = ThicknessWear.of(sinceNew ? prior : prior.ofUnknownAge(), readings);
+        double run = (visits.getLast().odometerKm() - startKm) / THOUSAND;
+        return Optional.of(new Followed(new ThicknessOutlook.Part(wear, run, limitMm), readings.size(), sinceNew));
+    }
+}

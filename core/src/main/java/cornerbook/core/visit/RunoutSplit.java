@@ -1,0 +1,87 @@
+package cornerbook.core.visit;
+
+import cornerbook.core.brake.HubAndDiscRunout;
+import cornerbook.core.brake.Runout;
+import java.util.List;
+import java.util.Optional;
+
+/** Which part of a runout is the hub's and which the disc's, and on which studs the disc would run truest. */
+record RunoutSplit(BrakeCorner at, HubAndDiscRunout parts) {
+    /** Twice as much as the other part: said to be the cause. Common practice, no source. */
+    private static final double MOST = 2;
+
+    /**
+     * The parts, from two positions of the disc or else from the bare hub face; empty when neither was read, with a line in
+     * {@code notJudged} when something of it was.
+     */
+    static Optional<RunoutSplit> of(BrakeCorner at, List<String> notJudged) {
+        var installed = at.points(Measure.DISC_RUNOUT);
+        var moved = at.points(Measure.DISC_RUNOUT_MOVED);
+        var by = at.read(Measure.DISC_MOVED_BY);
+        var hub = at.points(Measure.HUB_RUNOUT);
+        int studs = at.vehicle().fastener().count();
+        if (installed.isPresent() && moved.isPresent() && by.isPresent()) {
+            return Optional.of(new RunoutSplit(
+                    at,
+                    HubAndDiscRunout.fromTwoPositions(
+                            Runout.ofEquallySpaced(installed.get()),
+                            Runout.ofEquallySpaced(moved.get()),
+                            (int) Math.round(by.get().value()),
+                            studs)));
+        }
+        var hubRadius = at.read(Measure.HUB_DIAL_RADIUS);
+        var discRadius = at.read(Measure.DISC_DIAL_RADIUS);
+        if (installed.isPresent() && hub.isPresent() && hubRadius.isPresent() && discRadius.isPresent()) {
+            return Optional.of(new RunoutSplit(
+                    at,
+                    HubAndDiscRunout.fromHubFace(
+                            Runout.ofEquallySpaced(installed.get()),
+                            Runout.ofEquallySpaced(hub.get()),
+                            hubRadius.get().value(),
+                            discRadius.get().value(),
+                            studs)));
+        }
+        if (at.read(Measure.HUB_RUNOUT).isPresent()
+                || at.read(Measure.DISC_RUNOUT_MOVED).isPresent()) {
+            notJudged.add(
+                    "%s runout: hub and disc apart, for that needs the dial at equal steps on the disc, and either on the hub with both radii or on the disc moved on by some studs"
+                            .formatted(at.corner()));
+        }
+        return Optional.empty();
+    }
+
+    String words() {
+        double hubMm = parts.hub().totalMm();
+        double discMm = parts.disc().totalMm();
+        var where = hubMm >= MOST * discMm
+                ? "Most of it comes from the hub face"
+                : discMm >= MOST * hubMm ? "Most of it comes from the disc itself" : "Hub face and disc share in it";
+        int move = parts.bestMove();
+        return "%s; %s."
+                .formatted(
+                        where,
+                        move == 0
+                                ? "the disc stands on the best studs already"
+                                : "moved on by %d of %d studs from its first place the disc would run out by %.3f mm"
+                                        .formatted(
+                                                move,
+                                                parts.studs(),
+                                                parts.installed(move).totalMm()));
+    }
+
+    List<Evidence> evidence() {
+        var source = "first harmonic of the dial's readings; tilts add as vectors (docs/methods/brakes.md, disc)";
+        return List.of(
+                new Evidence("part of the hub", vector(parts.hub()), source),
+                new Evidence("part of the disc", vector(parts.disc()), source),
+                new Evidence(
+                        "least runout",
+                        "%.3f mm, moved on by %d studs"
+                                .formatted(parts.installed(parts.bestMove()).totalMm(), parts.bestMove()),
+                        "over all %d positions of the disc".formatted(parts.studs())));
+    }
+
+    private static String vector(Runout runout) {
+        return "%.3f mm, high at %.0f° from stud 1".formatted(runout.totalMm(), runout.highSpotDegrees());
+    }
+}
