@@ -5,7 +5,6 @@ import cornerbook.core.visit.CarHistory;
 import cornerbook.core.visit.Customer;
 import cornerbook.core.visit.IdentityRules;
 import cornerbook.core.visit.Knowledge;
-import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
 import cornerbook.core.visit.StoredWheelCheck;
 import cornerbook.core.visit.StoredWheelCheck.Identity;
@@ -179,35 +178,12 @@ public final class Book implements AutoCloseable {
 
     /** Appends readings to a visit. A reading that is there already, with the same content, counts once. */
     public void addReadings(String visitId, List<Reading> readings) {
-        store.write(handle -> {
-            var history = getOfVisit(handle, visitId);
-            var visit = history.getVisit(visitId);
-            var fresh = new ArrayList<Reading>();
-            for (var reading : readings) {
-                var known = handle.select("select * from reading where id = ?", reading.id())
-                        .map((row, context) -> CarReader.reading(row))
-                        .findFirst();
-                if (known.isEmpty()) {
-                    fresh.add(reading);
-                } else if (!visit.readings().contains(known.get())) {
-                    throw new BookException("The reading %s is in the book at another visit, expected an id of its own"
-                            .formatted(reading.id()));
-                } else if (!known.get().equals(reading)) {
-                    throw new BookException(
-                            "The reading %s is in the book with another value; a correction is a new reading"
-                                    .formatted(reading.id()));
-                }
-            }
-            var all = new ArrayList<>(visit.readings());
-            all.addAll(fresh);
-            var longer = visit.withReadings(all);
-            refuseProblems(replaced(history, longer));
-            new CarWriter(handle).writeReadings(visitId, visit.readings().size(), fresh);
-            if (fresh.stream().anyMatch(reading -> reading.measure() == Measure.WHEEL_TORQUE)) {
-                new RetorqueLedger(handle).change(replaced(history, longer), longer);
-            }
-            return fresh;
-        });
+        store.write(handle -> new ReadingLedger(handle).add(getOfVisit(handle, visitId), visitId, readings));
+    }
+
+    /** What tablets in the bay enter beside readings, and what two of them read at one place. */
+    public BayLedger bay() {
+        return new BayLedger(store);
     }
 
     /** Which wheels the car leaves on. */
@@ -277,12 +253,12 @@ public final class Book implements AutoCloseable {
                 .flatMap(new CarReader(handle)::find);
     }
 
-    private static CarHistory getOfVisit(Handle handle, String visitId) {
+    static CarHistory getOfVisit(Handle handle, String visitId) {
         return findOfVisit(handle, visitId)
                 .orElseThrow(() -> new BookException("No visit %s is in the book".formatted(visitId)));
     }
 
-    private static void refuseProblems(CarHistory history) {
+    static void refuseProblems(CarHistory history) {
         VisitRules.check(history, LocalDate.MAX).stream().findFirst().ifPresent(problem -> refuse(problem.message()));
     }
 
@@ -294,7 +270,7 @@ public final class Book implements AutoCloseable {
         return new CarHistory(history.vehicle(), history.customer(), history.sets(), visits);
     }
 
-    private static CarHistory replaced(CarHistory history, Visit visit) {
+    static CarHistory replaced(CarHistory history, Visit visit) {
         return with(
                 history,
                 history.visits().stream()

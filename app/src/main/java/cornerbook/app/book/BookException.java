@@ -25,6 +25,11 @@ public final class BookException extends RuntimeException {
         return new BookException(message, cause, true);
     }
 
+    /** Whether the book could not be used, rather than refused what it was given: the same may be tried again. */
+    public boolean isFailure() {
+        return getCause() != null;
+    }
+
     /** Whether not the book is at fault but the file that it was to be copied to or restored from. */
     public boolean isOfBackup() {
         return ofBackup;

@@ -219,6 +219,11 @@ final class CarReader {
     }
 
     static Reading reading(ResultSet row) throws SQLException {
+        return measured(row, row.getString("corrects"), row.getString("reason"));
+    }
+
+    /** What a row of readings or of rivals measured. */
+    static Reading measured(ResultSet row, @Nullable String corrects, @Nullable String reason) throws SQLException {
         var corner = row.getString("corner");
         var spot = row.getString("spot");
         return new Reading(
@@ -229,8 +234,8 @@ final class CarReader {
                 spot == null ? null : Spot.valueOf(spot),
                 row.getDouble("amount"),
                 row.getString("as_written"),
-                row.getString("corrects"),
-                row.getString("reason"));
+                corrects,
+                reason);
     }
 
     static @Nullable LocalDate date(ResultSet row, String column) throws SQLException {

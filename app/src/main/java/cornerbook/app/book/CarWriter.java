@@ -148,7 +148,7 @@ final class CarWriter {
         }
     }
 
-    private static @Nullable String text(@Nullable Object value) {
+    static @Nullable String text(@Nullable Object value) {
         return value == null ? null : value.toString();
     }
 }

@@ -1,5 +1,6 @@
 package cornerbook.app.cli;
 
+import cornerbook.app.bay.BayRoom;
 import cornerbook.app.book.Book;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.app.web.CornerbookServer;
@@ -23,7 +24,12 @@ final class PageServer {
         CornerbookServer server;
         try {
             server = CornerbookServer.start(
-                    book, new Assessor(LimitsFile.load()), port, Clock.system(ZoneId.systemDefault()), shopName);
+                    book,
+                    new Assessor(LimitsFile.load()),
+                    port,
+                    Clock.system(ZoneId.systemDefault()),
+                    shopName,
+                    new BayRoom());
         } catch (IllegalStateException e) {
             throw new CommandFailure(CommandFailure.FILE_OR_PORT, String.valueOf(e.getMessage()));
         }

@@ -1,27 +1,46 @@
 package cornerbook.app.web;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.zip.GZIPOutputStream;
 
 /** Style, script and fonts, held in memory. Their address carries a digest of them all, so it may be kept for good. */
 final class Assets {
-    private static final Map<String, String> TYPE_OF = Map.of(
-            "cornerbook.css", "text/css; charset=utf-8",
-            "next-field.mjs", "text/javascript; charset=utf-8",
-            "fill-wheels.mjs", "text/javascript; charset=utf-8",
-            "unsaved.mjs", "text/javascript; charset=utf-8",
-            "b612-400.woff2", "font/woff2",
-            "b612-700.woff2", "font/woff2");
+    private static final List<String> NAMES = List.of(
+            "b612-400.woff2",
+            "b612-700.woff2",
+            "bay-depart.mjs",
+            "bay-dom.mjs",
+            "bay-field.mjs",
+            "bay-outbox.mjs",
+            "bay-sheet.mjs",
+            "bay-store.mjs",
+            "bay-torque.mjs",
+            "bay-visit.mjs",
+            "bay-wheels.mjs",
+            "bay.css",
+            "bay.mjs",
+            "cornerbook.css",
+            "fill-wheels.mjs",
+            "next-field.mjs",
+            "unsaved.mjs",
+            "worker.mjs");
 
-    /** One file as it is sent. */
+    /**
+     * One file as it is sent.
+     *
+     * @param packed the content in gzip form (RFC 1952); empty where it is packed already
+     */
     @SuppressWarnings("ArrayRecordComponent") // never compared
-    record Asset(String type, byte[] content) {}
+    record Asset(String type, byte[] content, byte[] packed) {}
 
     private final Map<String, Asset> assets = new LinkedHashMap<>();
     private final String basePath;
@@ -29,10 +48,10 @@ final class Assets {
     Assets() {
         try {
             var digest = MessageDigest.getInstance("SHA-256");
-            for (var name : TYPE_OF.keySet().stream().sorted().toList()) {
+            for (var name : NAMES) {
                 var content = read(name);
                 digest.update(content);
-                assets.put(name, new Asset(TYPE_OF.getOrDefault(name, ""), content));
+                assets.put(name, new Asset(typeOf(name), content, isPacked(name) ? new byte[0] : pack(content)));
             }
             basePath = "/assets/" + HexFormat.of().formatHex(digest.digest(), 0, 8);
         } catch (NoSuchAlgorithmException e) {
@@ -48,8 +67,28 @@ final class Assets {
         return Optional.ofNullable(assets.get(name));
     }
 
+    private static String typeOf(String name) {
+        return isPacked(name)
+                ? "font/woff2"
+                : name.endsWith(".css") ? "text/css; charset=utf-8" : "text/javascript; charset=utf-8";
+    }
+
+    private static boolean isPacked(String name) {
+        return name.endsWith(".woff2");
+    }
+
+    private static byte[] pack(byte[] content) {
+        var packed = new ByteArrayOutputStream();
+        try (var stream = new GZIPOutputStream(packed)) {
+            stream.write(content);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return packed.toByteArray();
+    }
+
     private static byte[] read(String name) {
-        var folder = name.endsWith(".woff2") ? "fonts" : "assets";
+        var folder = isPacked(name) ? "fonts" : "assets";
         try (var stream = Assets.class.getResourceAsStream("/cornerbook/app/" + folder + "/" + name)) {
             if (stream == null) {
                 throw new IllegalStateException("the program lacks its own file " + folder + "/" + name);

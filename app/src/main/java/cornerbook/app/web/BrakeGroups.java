@@ -40,12 +40,18 @@ public record BrakeGroups(Vehicle vehicle) {
         return steps(corner, ServiceSteps.atCorner(vehicle, corner.axle()));
     }
 
+    public List<Step> before() {
+        return steps(null, ServiceSteps.before(vehicle));
+    }
+
+    public List<Step> after() {
+        return steps(null, ServiceSteps.after(vehicle));
+    }
+
     public List<Step> ofVehicle() {
-        return steps(
-                null,
-                Stream.concat(ServiceSteps.before(vehicle).stream(), ServiceSteps.after(vehicle).stream())
-                        .filter(step -> !step.measures().isEmpty())
-                        .toList());
+        return Stream.concat(before().stream(), after().stream())
+                .filter(step -> !step.slots().isEmpty())
+                .toList();
     }
 
     private static List<Step> steps(@Nullable Corner corner, List<ServiceStep> steps) {

@@ -15,6 +15,7 @@ import java.net.ServerSocket;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.function.BiFunction;
 import java.util.logging.Level;
 import java.util.logging.Logger;
@@ -24,10 +25,12 @@ public final class CornerbookServer {
     private static final Logger LOG = Logger.getLogger(CornerbookServer.class.getName());
     private final WebServer server;
     private final Learning learning;
+    private final List<Room> rooms;
 
-    private CornerbookServer(WebServer server, Learning learning) {
+    private CornerbookServer(WebServer server, Learning learning, List<Room> rooms) {
         this.server = server;
         this.learning = learning;
+        this.rooms = rooms;
     }
 
     /**
@@ -36,35 +39,49 @@ public final class CornerbookServer {
      * @param port 0 takes any free one
      * @param clock says what day it is
      * @param shopName stands on top of each handover sheet, may be blank
+     * @param rooms are opened beside the server's own pages
      * @throws IllegalStateException with one sentence when the port is in use
      */
-    public static CornerbookServer start(Book book, Assessor assessor, int port, Clock clock, String shopName) {
+    public static CornerbookServer start(
+            Book book, Assessor assessor, int port, Clock clock, String shopName, Room... rooms) {
         return start(
                 book,
                 assessor,
                 port,
                 clock,
-                (assessment, madeAt) -> HandoverSheet.render(assessment, shopName, madeAt));
+                (assessment, madeAt) -> HandoverSheet.render(assessment, shopName, madeAt),
+                rooms);
     }
 
     static CornerbookServer start(
-            Book book, Assessor assessor, int port, Clock clock, BiFunction<Assessment, Instant, byte[]> sheet) {
+            Book book,
+            Assessor assessor,
+            int port,
+            Clock clock,
+            BiFunction<Assessment, Instant, byte[]> sheet,
+            Room... rooms) {
         requireFree(port);
         var pages = new Pages();
         var learning = new Learning(book, assessor, clock);
+        var desk = new Desk(book, learning, clock);
         var server = WebServer.builder()
                 .address(InetAddress.getLoopbackAddress())
                 .port(port)
                 .maxPayloadSize(Form.LARGEST_BYTES)
                 .shutdownHook(false)
                 .shutdownGracePeriod(Duration.ofMillis(200))
-                .routing(routing -> route(routing, pages, new Desk(book, learning, clock), sheet))
+                .routing(routing -> {
+                    for (var room : rooms) {
+                        room.open(routing, desk, pages);
+                    }
+                    route(routing, pages, desk, sheet);
+                })
                 .build();
         server.start();
         if (!server.isRunning()) {
             throw new IllegalStateException("The pages could not be served on port %d.".formatted(port));
         }
-        return new CornerbookServer(server, learning);
+        return new CornerbookServer(server, learning, List.of(rooms));
     }
 
     /** Asked beforehand, as the server itself only logs that it could not start. */
@@ -88,6 +105,7 @@ public final class CornerbookServer {
 
     /** Returns when the last page is answered and nothing is being learned any more. */
     public void stop() {
+        rooms.forEach(Room::close);
         server.stop();
         learning.close();
     }

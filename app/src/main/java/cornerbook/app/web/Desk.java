@@ -10,35 +10,41 @@ import java.time.LocalDate;
 import java.util.Optional;
 
 /** What every page works with: the book, the assessor and the day. */
-record Desk(Book book, Learning learning, Clock clock) {
-    Assessor assessor() {
+public record Desk(Book book, Learning learning, Clock clock) {
+    public Assessor assessor() {
         return learning.assessor();
     }
 
-    LocalDate today() {
+    public LocalDate today() {
         return LocalDate.now(clock);
     }
 
-    Instant now() {
+    public Instant now() {
         return clock.instant();
     }
 
     /** The car, or a page that says that there is none. */
-    CarHistory getHistory(String vehicleId) {
+    public CarHistory getHistory(String vehicleId) {
         return book.findHistory(vehicleId)
                 .orElseThrow(() -> new PageException(404, "The book has no car with this address."));
     }
 
-    CarHistory getHistoryOfVisit(String visitId) {
+    public CarHistory getHistoryOfVisit(String visitId) {
         return book.findHistoryOfVisit(visitId)
                 .orElseThrow(() -> new PageException(404, "The book has no visit with this address."));
     }
 
     /** The latest visit with all that was found out at it; empty for a car without visits. */
-    Optional<Assessment> assessLatest(CarHistory history) {
+    public Optional<Assessment> assessLatest(CarHistory history) {
         return history.visits().isEmpty()
                 ? Optional.empty()
                 : Optional.of(
                         assessor().assess(history, history.visits().getLast().id()));
+    }
+
+    /** The visit, or a page that says that there is none. */
+    public OpenVisit getOpenVisit(String visitId) {
+        var history = getHistoryOfVisit(visitId);
+        return new OpenVisit(history, history.getVisit(visitId));
     }
 }

@@ -119,9 +119,7 @@ final class EntryHandler {
     }
 
     private OpenVisit open(ServerRequest request) {
-        var visitId = Pages.pathValue(request, "id");
-        var history = desk.getHistoryOfVisit(visitId);
-        return new OpenVisit(history, history.getVisit(visitId));
+        return desk.getOpenVisit(Pages.pathValue(request, "id"));
     }
 
     private void send(

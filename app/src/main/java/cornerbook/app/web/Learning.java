@@ -12,7 +12,7 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 
 /** The assessor with what the book has learned, learned anew in the background after visits. */
-final class Learning implements AutoCloseable {
+public final class Learning implements AutoCloseable {
     private static final Logger LOG = Logger.getLogger(Learning.class.getName());
 
     private final Book book;
@@ -40,7 +40,7 @@ final class Learning implements AutoCloseable {
     }
 
     /** Returns at once. Wishes that come while it learns are met by one further run. */
-    void learnSoon() {
+    public void learnSoon() {
         if (!wanted.getAndSet(true)) {
             executor.execute(this::learn);
         }

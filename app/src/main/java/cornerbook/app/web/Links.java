@@ -26,6 +26,11 @@ public final class Links {
         return "/visits/" + segment(visitId);
     }
 
+    /** The bay sheet of a visit, for tablets. */
+    public static String bay(String visitId) {
+        return "/bay" + visit(visitId);
+    }
+
     public static String findings(String visitId) {
         return visit(visitId) + "/findings";
     }

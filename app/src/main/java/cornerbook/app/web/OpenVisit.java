@@ -9,9 +9,9 @@ import java.util.List;
 import java.util.Map;
 
 /** A visit that is written to, with the car that it belongs to. */
-record OpenVisit(CarHistory history, Visit visit) {
+public record OpenVisit(CarHistory history, Visit visit) {
     /** The same car, had the visit been so. */
-    OpenVisit with(Visit other) {
+    public OpenVisit with(Visit other) {
         var visits = history.visits().stream()
                 .map(each -> each.id().equals(other.id()) ? other : each)
                 .toList();
@@ -19,14 +19,14 @@ record OpenVisit(CarHistory history, Visit visit) {
     }
 
     /** The same car, had this been read at the visit too and had it left on these wheels. */
-    OpenVisit with(List<Reading> typed, Map<Corner, String> leftOn) {
+    public OpenVisit with(List<Reading> typed, Map<Corner, String> leftOn) {
         var readings = new ArrayList<>(visit.readings());
         readings.addAll(typed);
         return with(visit.withReadings(readings).withLeftOn(leftOn));
     }
 
     /** Where the rules of the book find it, as "/visits/3". */
-    String path() {
+    public String path() {
         return "/visits/" + history.visits().indexOf(visit);
     }
 }

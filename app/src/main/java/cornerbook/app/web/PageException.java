@@ -1,16 +1,16 @@
 package cornerbook.app.web;
 
 /** A request that cannot be answered; the message is one sentence for people. */
-final class PageException extends RuntimeException {
+public final class PageException extends RuntimeException {
     private static final long serialVersionUID = 1;
     private final int status;
 
-    PageException(int status, String sentence) {
+    public PageException(int status, String sentence) {
         super(sentence);
         this.status = status;
     }
 
-    int status() {
+    public int status() {
         return status;
     }
 }

@@ -12,7 +12,7 @@ import java.io.UncheckedIOException;
 import java.util.Map;
 
 /** Renders the templates and sends pages. */
-final class Pages {
+public final class Pages {
     private final TemplateEngine engine =
             TemplateEngine.createPrecompiled(null, ContentType.Html, null, "cornerbook.app.pages");
     private final Assets assets = new Assets();
@@ -22,7 +22,7 @@ final class Pages {
     }
 
     /** Sends a page whose template takes one model. */
-    void send(ServerResponse response, int status, String template, Object model) {
+    public void send(ServerResponse response, int status, String template, Object model) {
         var output = new Utf8ByteOutput();
         engine.render("web/" + template + ".jte", Map.of("page", model, "assets", assets.basePath()), output);
         var bytes = new ByteArrayOutputStream(output.getContentLength());
@@ -37,6 +37,11 @@ final class Pages {
         response.send(bytes.toByteArray());
     }
 
+    /** Where style and modules are; the address changes with their content. */
+    public String assetsPath() {
+        return assets.basePath();
+    }
+
     void sendProblem(ServerResponse response, int status, String sentence) {
         send(response, status, "problem", new ProblemPage(status, sentence));
     }
@@ -44,13 +49,35 @@ final class Pages {
     void sendAsset(ServerRequest request, ServerResponse response) {
         var asset = assets.find(pathValue(request, "name"))
                 .orElseThrow(() -> new PageException(404, "There is no such file."));
-        response.header(HeaderNames.CONTENT_TYPE, asset.type());
         response.header(HeaderNames.CACHE_CONTROL, "public, max-age=31536000, immutable");
-        response.send(asset.content());
+        send(request, response, asset);
+    }
+
+    /**
+     * The service worker, under an address of its own: it may only serve what lies below it (Service Workers, W3C, "scope").
+     */
+    public void sendWorker(ServerRequest request, ServerResponse response) {
+        var asset = assets.find("worker.mjs").orElseThrow();
+        response.header(HeaderNames.CACHE_CONTROL, "no-cache");
+        send(request, response, asset);
+    }
+
+    private static void send(ServerRequest request, ServerResponse response, Assets.Asset asset) {
+        response.header(HeaderNames.CONTENT_TYPE, asset.type());
+        response.header(HeaderNames.VARY, "Accept-Encoding");
+        boolean packed = asset.packed().length > 0
+                && request.headers()
+                        .first(HeaderNames.ACCEPT_ENCODING)
+                        .orElse("")
+                        .contains("gzip");
+        if (packed) {
+            response.header(HeaderNames.CONTENT_ENCODING, "gzip");
+        }
+        response.send(packed ? asset.packed() : asset.content());
     }
 
     /** Shown in the browser; kept, it has this name. */
-    static void sendPdf(ServerResponse response, String name, byte[] pdf) {
+    public static void sendPdf(ServerResponse response, String name, byte[] pdf) {
         response.header(HeaderNames.CONTENT_TYPE, "application/pdf");
         response.header(HeaderNames.CACHE_CONTROL, "no-store");
         response.header(HeaderNames.CONTENT_DISPOSITION, "inline; filename=\"%s.pdf\"".formatted(name));
@@ -58,17 +85,17 @@ final class Pages {
     }
 
     /** After a change: the browser asks for the page anew, so that reloading sends nothing twice. */
-    static void redirect(ServerResponse response, String path) {
+    public static void redirect(ServerResponse response, String path) {
         response.status(303);
         response.header(HeaderNames.LOCATION, path);
         response.send();
     }
 
-    static String pathValue(ServerRequest request, String name) {
+    public static String pathValue(ServerRequest request, String name) {
         return request.path().pathParameters().get(name);
     }
 
-    static String queryValue(ServerRequest request, String name) {
+    public static String queryValue(ServerRequest request, String name) {
         return request.query().first(name).orElse("").strip();
     }
 }

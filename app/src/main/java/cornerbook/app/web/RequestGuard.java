@@ -17,7 +17,7 @@ final class RequestGuard implements Filter {
     private static final Set<String> LOOPBACK_NAMES = Set.of("localhost", "127.0.0.1", "[::1]");
     private static final String CONTENT_SECURITY_POLICY =
             "default-src 'none'; style-src 'self'; script-src 'self'; font-src 'self'; img-src 'self'; "
-                    + "form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+                    + "connect-src 'self'; worker-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
     @Override
     public void filter(FilterChain chain, RoutingRequest request, RoutingResponse response) {

@@ -42,7 +42,7 @@ public record VisitSlots(Vehicle vehicle, Visit visit) {
         return List.copyOf(all);
     }
 
-    List<Slot> batteryAndTyres() {
+    public List<Slot> batteryAndTyres() {
         return Slot.at(
                 null,
                 null,

@@ -13,18 +13,18 @@ import java.util.Map;
 import java.util.Optional;
 
 /** Which wheels a car may leave on: each set as its wheel plan has it, and what stands there until somebody chooses. */
-final class WheelProposal {
+public final class WheelProposal {
     private final Assessor assessor;
     private final OpenVisit open;
     private final Map<String, Fill> fills = new HashMap<>();
 
-    WheelProposal(Assessor assessor, OpenVisit open) {
+    public WheelProposal(Assessor assessor, OpenVisit open) {
         this.assessor = assessor;
         this.open = open;
     }
 
     /** Those that are recorded, else the plan for the season's set, else those that the car came on. */
-    Fill standing() {
+    public Fill standing() {
         var visit = open.visit();
         if (!visit.leftOn().isEmpty()) {
             return new Fill("", "Filled in as recorded.", visit.leftOn(), false);
@@ -37,7 +37,7 @@ final class WheelProposal {
     }
 
     /** Each set of the car, by the identity of the set; planned once. */
-    Fill of(WheelSet set) {
+    public Fill of(WheelSet set) {
         return fills.computeIfAbsent(set.id(), unused -> plan(set));
     }
 

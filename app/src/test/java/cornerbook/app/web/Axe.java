@@ -7,10 +7,10 @@ import com.microsoft.playwright.Page;
 import java.util.List;
 
 /** The rules of axe-core for WCAG 2.2, levels A and AA. */
-final class Axe {
+public final class Axe {
     private Axe() {}
 
-    static void assertNoViolation(Page page, String what) {
+    public static void assertNoViolation(Page page, String what) {
         // A field half under a bar that stays on the screen counts as a small target, though a person scrolls it free;
         // that focus is never under a bar is tested on its own.
         page.evaluate("document.querySelectorAll('.jump, .store').forEach(bar => bar.style.position = 'static')");

@@ -1,6 +1,7 @@
 package cornerbook.app.web;
 
 import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
@@ -10,7 +11,7 @@ import java.util.List;
 import java.util.Map;
 
 /** The system's Chromium without a window, driven by the tests of the pages. */
-final class Chromium implements AutoCloseable {
+public final class Chromium implements AutoCloseable {
     private static final Path EXECUTABLE = Path.of("/usr/bin/chromium");
 
     private final Playwright playwright;
@@ -21,7 +22,7 @@ final class Chromium implements AutoCloseable {
         this.browser = browser;
     }
 
-    static Chromium start() {
+    public static Chromium start() {
         if (!Files.isExecutable(EXECUTABLE)) {
             throw new IllegalStateException("The tests of the pages need Chromium at " + EXECUTABLE
                     + ": install it, on Debian with \"apt-get install chromium\".");
@@ -44,8 +45,14 @@ final class Chromium implements AutoCloseable {
     }
 
     /** A page with its own cookies and storage. */
-    Page newPage(int width, int height) {
+    public Page newPage(int width, int height) {
         return browser.newPage(new Browser.NewPageOptions().setViewportSize(width, height));
+    }
+
+    /** A tablet of its own: its pages share cookies and storage, and it can lose its network. */
+    public BrowserContext newTablet(int width, int height) {
+        return browser.newContext(
+                new Browser.NewContextOptions().setViewportSize(width, height).setHasTouch(true));
     }
 
     @Override

@@ -42,9 +42,14 @@ public final class Assessor {
 
     /** Readings of a visit that the wear model, from all visits before, finds incredible: to be read again. */
     public List<TreadPrediction> doubted(CarHistory history, String visitId) {
-        return TreadPrediction.of(history, visitId, knowledge).stream()
+        return predictions(history, visitId).stream()
                 .filter(TreadPrediction::incredible)
                 .toList();
+    }
+
+    /** What the wear model, from all visits before, expects of the tread readings of a visit. */
+    public List<TreadPrediction> predictions(CarHistory history, String visitId) {
+        return TreadPrediction.of(history, visitId, knowledge);
     }
 
     /** The set that the car leaves on: as recorded, and until then the season's set, or the one that it came on. */

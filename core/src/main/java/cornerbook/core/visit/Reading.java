@@ -2,6 +2,7 @@ package cornerbook.core.visit;
 
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -46,5 +47,13 @@ public record Reading(
         if ((corrects == null) != (reason == null)) {
             throw new IllegalArgumentException("a correction names the reading that it corrects and gives a reason");
         }
+    }
+
+    /** Whether both measured the same thing at the same place. */
+    public boolean isAtSamePlaceAs(Reading other) {
+        return measure == other.measure
+                && corner == other.corner
+                && spot == other.spot
+                && Objects.equals(wheelTag, other.wheelTag);
     }
 }

@@ -54,18 +54,28 @@ public record TreadPrediction(Reading reading, Estimate expectedMm) {
 
     /** Whether the reading is so far off that it should be taken again; what a gauge may err by is never too far. */
     public boolean incredible() {
-        return Math.abs(deviations()) > INCREDIBLE
-                && Math.abs(reading.value() - expectedMm.mean()) > StoredWheelCheck.GAUGE_ERROR_MM;
+        return Math.abs(reading.value() - expectedMm.mean()) > credibleWithinMm();
+    }
+
+    /** How far from the mean a reading may be and still be believed. */
+    public double credibleWithinMm() {
+        return Math.max(INCREDIBLE * expectedMm.sd(), StoredWheelCheck.GAUGE_ERROR_MM);
     }
 
     /** One sentence that asks to read again. */
     public String question() {
-        return "%s %s groove reads %.1f mm, expected %.1f to %.1f mm after the visits before: read it again, or is it another wheel?"
+        return "%s %s groove reads %.1f mm, %s"
                 .formatted(
                         reading.corner(),
                         String.valueOf(reading.spot()).toLowerCase(Locale.ROOT),
                         reading.value(),
-                        Math.max(0, expectedMm.mean() - 2 * expectedMm.sd()),
-                        expectedMm.mean() + 2 * expectedMm.sd());
+                        asks());
+    }
+
+    /** What was expected, and what to do about a reading that is not: the same for every incredible value. */
+    public String asks() {
+        return "expected %.1f to %.1f mm after the visits before: read it again, or is it another wheel?"
+                .formatted(
+                        Math.max(0, expectedMm.mean() - 2 * expectedMm.sd()), expectedMm.mean() + 2 * expectedMm.sd());
     }
 }

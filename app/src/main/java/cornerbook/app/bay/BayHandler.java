@@ -1,0 +1,121 @@
+package cornerbook.app.bay;
+
+import cornerbook.app.book.BookException;
+import cornerbook.app.web.Desk;
+import cornerbook.app.web.Pages;
+import io.helidon.http.HeaderNames;
+import io.helidon.http.sse.SseEvent;
+import io.helidon.webserver.http.ServerRequest;
+import io.helidon.webserver.http.ServerResponse;
+import io.helidon.webserver.sse.SseSink;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Map;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+
+/** Sends sheets and states to tablets, and takes their entries. */
+final class BayHandler {
+    private static final Logger LOG = Logger.getLogger(BayHandler.class.getName());
+    /** Shorter than the time after which proxies give up a silent answer. Common practice, no source. */
+    private static final int STILL_HERE_SECONDS = 20;
+
+    private final Desk desk;
+    private final Pages pages;
+    private final Watch watch;
+    private final BayStates states;
+
+    BayHandler(Desk desk, Pages pages, Watch watch) {
+        this.desk = desk;
+        this.pages = pages;
+        this.watch = watch;
+        this.states = new BayStates(desk.book().bay());
+    }
+
+    /** The page of any visit: its content comes as data. */
+    void showShell(ServerRequest request, ServerResponse response) {
+        pages.send(response, 200, "bay", Map.of());
+    }
+
+    void showSheet(ServerRequest request, ServerResponse response) {
+        desk.getHistoryOfVisit(Pages.pathValue(request, "id"));
+        showShell(request, response);
+    }
+
+    /** The visits of today, so that a tablet can keep them before the network is gone. */
+    void sendToday(ServerRequest request, ServerResponse response) {
+        var ids = desk.book().listVisits(desk.today()).stream()
+                .map(visit -> visit.visitId())
+                .toList();
+        send(response, 200, ids);
+    }
+
+    void sendSheet(ServerRequest request, ServerResponse response) {
+        var open = desk.getOpenVisit(Pages.pathValue(request, "id"));
+        send(response, 200, new BaySheets(desk.assessor()).make(open, pages.assetsPath()));
+    }
+
+    void sendState(ServerRequest request, ServerResponse response) {
+        send(response, 200, state(Pages.pathValue(request, "id")));
+    }
+
+    /** The state at once, and again after each change (server-sent events, WHATWG HTML Standard, section 9.2). */
+    void sendEvents(ServerRequest request, ServerResponse response) {
+        var visitId = Pages.pathValue(request, "id");
+        desk.getHistoryOfVisit(visitId);
+        response.header(HeaderNames.CACHE_CONTROL, "no-store");
+        try (var watcher = watch.open(visitId, Pages.queryValue(request, "person"));
+                var sink = response.sink(SseSink.TYPE)) {
+            sink.emit(event(visitId));
+            for (var changed = watcher.next(STILL_HERE_SECONDS);
+                    changed.isPresent();
+                    changed = watcher.next(STILL_HERE_SECONDS)) {
+                sink.emit(
+                        changed.get()
+                                ? event(visitId)
+                                : SseEvent.builder().comment("still here").build());
+            }
+        } catch (UncheckedIOException e) {
+            LOG.log(Level.FINE, "A tablet went away", e);
+        }
+    }
+
+    void takeEntries(ServerRequest request, ServerResponse response) {
+        var visitId = Pages.pathValue(request, "id");
+        try {
+            var intake = new EntryIntake(desk, visitId);
+            var answers = intake.take(BayJson.read(request));
+            if (intake.changed()) {
+                watch.tell(visitId);
+            }
+            send(response, 200, new Answers(answers, state(visitId)));
+        } catch (RefusedEntry e) {
+            send(response, 400, new Refusal(String.valueOf(e.getMessage()), e.pointer()));
+        } catch (BookException e) {
+            LOG.log(Level.WARNING, "Entries could not be stored", e);
+            send(response, 503, new Refusal(String.valueOf(e.getMessage()), ""));
+        }
+    }
+
+    private record Answers(List<EntryAnswer> answers, BayState state) {}
+
+    private record Refusal(String sentence, String pointer) {}
+
+    private SseEvent event(String visitId) {
+        return SseEvent.builder()
+                .name("state")
+                .data(BayJson.write(state(visitId)))
+                .build();
+    }
+
+    private BayState state(String visitId) {
+        return states.read(desk.getOpenVisit(visitId).visit(), watch.people(visitId));
+    }
+
+    private static void send(ServerResponse response, int status, Object value) {
+        response.status(status);
+        response.header(HeaderNames.CONTENT_TYPE, "application/json");
+        response.header(HeaderNames.CACHE_CONTROL, "no-store");
+        response.send(BayJson.write(value));
+    }
+}

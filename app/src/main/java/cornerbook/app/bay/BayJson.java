@@ -1,0 +1,47 @@
+package cornerbook.app.bay;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import io.helidon.webserver.http.ServerRequest;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import tools.jackson.core.JacksonException;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** The JSON that tablets and the server exchange (RFC 8259); what is absent is left out. */
+final class BayJson {
+    /** Some hundred entries, several times over. */
+    private static final int LARGEST_BYTES = 256 * 1024;
+
+    private static final JsonMapper MAPPER = JsonMapper.builder()
+            .changeDefaultPropertyInclusion(inclusion -> inclusion.withValueInclusion(JsonInclude.Include.NON_NULL))
+            .build();
+
+    private BayJson() {}
+
+    static String write(Object value) {
+        return MAPPER.writeValueAsString(value);
+    }
+
+    /**
+     * The body of a request.
+     *
+     * @throws RefusedEntry when it is too long or no JSON
+     */
+    static JsonNode read(ServerRequest request) {
+        if (!request.content().hasEntity()) {
+            throw new RefusedEntry("", "The request is empty, expected entries as JSON.");
+        }
+        try (var stream = request.content().inputStream()) {
+            var bytes = stream.readNBytes(LARGEST_BYTES + 1);
+            if (bytes.length > LARGEST_BYTES) {
+                throw new RefusedEntry("", "The entries are larger than this program accepts, expected fewer at once.");
+            }
+            return MAPPER.readTree(bytes);
+        } catch (JacksonException e) {
+            throw new RefusedEntry("", "The request is no JSON, expected entries.");
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,30 @@
+package cornerbook.app.bay;
+
+import cornerbook.app.web.Desk;
+import cornerbook.app.web.Pages;
+import cornerbook.app.web.Room;
+import io.helidon.webserver.http.HttpRouting;
+
+/** The addresses of the bay sheet. */
+public final class BayRoom implements Room {
+    private final Watch watch = new Watch();
+
+    @Override
+    public void open(HttpRouting.Builder routing, Desk desk, Pages pages) {
+        var handler = new BayHandler(desk, pages, watch);
+        routing.get("/bay/visits", handler::showShell)
+                .get("/bay/worker.mjs", pages::sendWorker)
+                .get("/bay/shell", handler::showShell)
+                .get("/bay/today.json", handler::sendToday)
+                .get("/bay/visits/{id}", handler::showSheet)
+                .get("/bay/visits/{id}/sheet.json", handler::sendSheet)
+                .get("/bay/visits/{id}/state.json", handler::sendState)
+                .get("/bay/visits/{id}/events", handler::sendEvents)
+                .post("/bay/visits/{id}/entries", handler::takeEntries);
+    }
+
+    @Override
+    public void close() {
+        watch.close();
+    }
+}

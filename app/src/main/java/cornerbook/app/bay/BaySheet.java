@@ -1,0 +1,154 @@
+package cornerbook.app.bay;
+
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.Spot;
+import cornerbook.core.visit.Measure;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The sheet of one visit as it is sent to tablets: all that does not change while people enter. It is kept there, so that
+ * the visit can be worked without the network.
+ *
+ * @param assets address of the modules that this server has
+ * @param car what people call the car
+ * @param arrived wheel tag at each corner on arrival
+ * @param planned where each wheel that goes on belongs
+ * @param plannedHint where the plan comes from, one sentence
+ * @param wheels every wheel of the car by its tag
+ * @param people who worked on visits of this book
+ */
+public record BaySheet(
+        String visit,
+        String assets,
+        String car,
+        String plate,
+        String day,
+        String odometer,
+        List<Step> steps,
+        Map<Corner, String> arrived,
+        Map<Corner, String> planned,
+        String plannedHint,
+        Map<String, WheelCard> wheels,
+        Fasteners fasteners,
+        List<Caution> cautions,
+        List<String> people) {
+
+    /** How a step is shown. */
+    public enum Kind {
+        FIELDS,
+        /** Fields at the corners of the car, drawn from above. */
+        CAR,
+        /** Which wheel goes to which corner. */
+        WHEELS,
+        /** A tick for each fastener. */
+        TORQUE,
+        DEPART
+    }
+
+    /**
+     * One step of the work.
+     *
+     * @param corner null when it is not at one corner
+     * @param cautions what hurts here
+     */
+    public record Step(
+            String id,
+            Kind kind,
+            String title,
+            @Nullable Corner corner,
+            List<String> cautions,
+            List<Group> groups,
+            List<Tick> ticks) {
+        public Step {
+            cautions = List.copyOf(cautions);
+            groups = List.copyOf(groups);
+            ticks = List.copyOf(ticks);
+        }
+    }
+
+    /**
+     * Fields that are taken together.
+     *
+     * @param title may be empty
+     * @param hints what else to know, each one line
+     * @param folded whether most visits do without it
+     */
+    public record Group(String title, List<String> hints, List<Field> fields, boolean folded) {
+        public Group {
+            hints = List.copyOf(hints);
+            fields = List.copyOf(fields);
+        }
+    }
+
+    /**
+     * A place for one reading. Its wheel is the one on arrival, or the one that goes on.
+     *
+     * @param goesOn whether it belongs to the wheel that the car leaves on
+     * @param onlyNew whether it is left out when that wheel came on the car too
+     * @param words what may be chosen; empty where a value is typed
+     * @param low lowest value that can be
+     * @param high highest value that can be
+     * @param last null when it was never read before, and for what belongs to a wheel
+     * @param expected null where nothing is expected
+     */
+    public record Field(
+            Measure measure,
+            @Nullable Corner corner,
+            @Nullable Spot spot,
+            boolean ofWheel,
+            boolean goesOn,
+            boolean onlyNew,
+            String label,
+            String unit,
+            List<String> words,
+            double low,
+            double high,
+            @Nullable Last last,
+            @Nullable Expected expected) {}
+
+    /** A thing to do that is ticked. */
+    public record Tick(String key, String label) {}
+
+    /** What was read at the last visit that read it. */
+    public record Last(String written, String day) {}
+
+    /**
+     * Values that need no second look.
+     *
+     * @param asks the sentence for a value outside
+     */
+    public record Expected(double low, double high, String asks) {}
+
+    /**
+     * One wheel.
+     *
+     * @param came the corner that it ran at last; null when it never ran
+     * @param last by measure and spot, as "TREAD_DEPTH.OUTER"
+     * @param expected by measure and spot
+     */
+    public record WheelCard(
+            String season,
+            @Nullable String storePlace,
+            @Nullable Corner came,
+            String tyre,
+            Map<String, Last> last,
+            Map<String, Expected> expected) {}
+
+    /** The fasteners of each wheel. */
+    public record Fasteners(int count, List<Integer> order, String torque, String thread, String retorque) {}
+
+    /**
+     * Something that must be closed before the car leaves.
+     *
+     * @param key names it
+     * @param openedBy any of these opens it: a reading by its field key up to the corner, or WHEELS_ON
+     * @param closedBy the reading that closes it, the same way
+     */
+    public record Caution(String key, String sentence, List<String> openedBy, String closedBy) {
+        public Caution {
+            openedBy = List.copyOf(openedBy);
+        }
+    }
+}

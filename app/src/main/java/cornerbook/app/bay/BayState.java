@@ -1,0 +1,37 @@
+package cornerbook.app.bay;
+
+import cornerbook.core.corner.Corner;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What the book has of one visit at one moment, as it is sent to tablets.
+ *
+ * @param leftOn the wheels that the car leaves on; empty until they are recorded
+ * @param readings what stands, by field key
+ * @param rivals readings that wait for an answer
+ * @param ticks the last tick of each step
+ * @param onCar who has the sheet open
+ * @param departed null while the car is in the bay
+ */
+public record BayState(
+        Map<Corner, String> leftOn,
+        Map<String, Stored> readings,
+        List<Rival> rivals,
+        Map<String, Ticked> ticks,
+        List<String> onCar,
+        @Nullable Departed departed) {
+
+    /** A reading that stands. */
+    public record Stored(String id, String written) {}
+
+    /** Two readings of one place. */
+    public record Rival(String id, String key, String written, String person, String standing) {}
+
+    /** Whether a step is done, and who said so. */
+    public record Ticked(boolean done, String person) {}
+
+    /** Who handed over, and each caution that was open with its reason. */
+    public record Departed(String person, String time, List<String> reasons) {}
+}

@@ -1,0 +1,89 @@
+package cornerbook.app.bay;
+
+import cornerbook.app.bay.BayState.Departed;
+import cornerbook.app.bay.BayState.Rival;
+import cornerbook.app.bay.BayState.Stored;
+import cornerbook.app.bay.BayState.Ticked;
+import cornerbook.app.book.BayLedger;
+import cornerbook.app.book.Departure;
+import cornerbook.app.book.RivalReading;
+import cornerbook.app.web.Slot;
+import cornerbook.core.visit.Reading;
+import cornerbook.core.visit.Visit;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** Reads what the book has of a visit. */
+final class BayStates {
+    private final BayLedger ledger;
+
+    BayStates(BayLedger ledger) {
+        this.ledger = ledger;
+    }
+
+    /**
+     * The state of a visit.
+     *
+     * @param onCar who has its sheet open
+     */
+    BayState read(Visit visit, List<String> onCar) {
+        var standing = new LinkedHashMap<String, Stored>();
+        standing(visit).forEach(reading -> standing.put(key(reading), new Stored(reading.id(), shown(reading))));
+        return new BayState(
+                visit.leftOn(),
+                standing,
+                ledger.listRivals(visit.id()).stream()
+                        .map(rival -> rival(rival, standing))
+                        .toList(),
+                ticks(visit.id()),
+                onCar,
+                ledger.findDeparture(visit.id()).map(BayStates::departed).orElse(null));
+    }
+
+    /** The last tick of each step. */
+    private Map<String, Ticked> ticks(String visitId) {
+        var ticks = new LinkedHashMap<String, Ticked>();
+        ledger.listTicks(visitId).forEach(tick -> ticks.put(tick.tick(), new Ticked(tick.done(), tick.person())));
+        return ticks;
+    }
+
+    /** The readings of a visit that no other corrects. */
+    static List<Reading> standing(Visit visit) {
+        var corrected = visit.readings().stream().map(Reading::corrects).collect(Collectors.toSet());
+        return visit.readings().stream()
+                .filter(reading -> !corrected.contains(reading.id()))
+                .toList();
+    }
+
+    private static Rival rival(RivalReading rival, Map<String, Stored> standing) {
+        var key = key(rival.reading());
+        var other = standing.get(key);
+        return new Rival(
+                rival.reading().id(),
+                key,
+                shown(rival.reading()),
+                rival.person(),
+                other == null ? "–" : other.written());
+    }
+
+    private static Departed departed(Departure departure) {
+        return new Departed(
+                departure.person(),
+                departure.madeAt().toString(),
+                departure.reasons().stream()
+                        .map(reason -> reason.sentence() + " " + reason.reason())
+                        .toList());
+    }
+
+    /** As the field shows it. */
+    static String shown(Reading reading) {
+        var scale = reading.measure().scale();
+        return scale == null ? reading.asWritten() : scale.wordOf(reading.value());
+    }
+
+    private static String key(Reading reading) {
+        return new Slot(reading.measure(), reading.corner(), reading.wheelTag(), reading.spot()).key();
+    }
+}

@@ -1,0 +1,88 @@
+package cornerbook.app.bay;
+
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.UUID;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import tools.jackson.databind.JsonNode;
+
+/**
+ * One entry as a tablet sent it, read part by part.
+ *
+ * @param where JSON pointer to it
+ */
+record Entry(JsonNode node, String where) {
+    private static final int LONGEST = 200;
+
+    /** Born at the tablet. */
+    String id() {
+        return read("id", "an identity as a UUID", text -> UUID.fromString(text).toString());
+    }
+
+    Instant madeAt() {
+        return read("at", "a time as 2026-11-25T10:00:00Z", Instant::parse);
+    }
+
+    String person() {
+        return text("person");
+    }
+
+    /** A text that is there and not blank. */
+    String text(String name) {
+        return read(name, "words, up to " + LONGEST, text -> text);
+    }
+
+    @Nullable
+    String optionalText(String name) {
+        return node.path(name).isMissingNode() || node.path(name).isNull() ? null : text(name);
+    }
+
+    boolean flag(String name) {
+        if (!node.path(name).isBoolean()) {
+            throw refused(name, "true or false");
+        }
+        return node.path(name).booleanValue();
+    }
+
+    <E extends Enum<E>> E word(String name, Class<E> words) {
+        var all = Arrays.stream(words.getEnumConstants())
+                .map(Enum::name)
+                .reduce((one, other) -> one + ", " + other)
+                .orElse("");
+        return read(name, "one of " + all, text -> Enum.valueOf(words, text));
+    }
+
+    @Nullable
+    <E extends Enum<E>> E optionalWord(String name, Class<E> words) {
+        return node.path(name).isMissingNode() || node.path(name).isNull() ? null : word(name, words);
+    }
+
+    /** Another object inside. */
+    Entry child(String name) {
+        if (!node.path(name).isObject()) {
+            throw refused(name, "an object");
+        }
+        return new Entry(node.path(name), where + "/" + name);
+    }
+
+    RefusedEntry refused(String name, String expected) {
+        return new RefusedEntry(
+                where + "/" + name,
+                "The %s is missing or not understood, expected %s.".formatted(name.toLowerCase(Locale.ROOT), expected));
+    }
+
+    private <T> T read(String name, String expected, Function<String, T> parse) {
+        var text = node.path(name).isString() ? node.path(name).stringValue().strip() : "";
+        if (text.isEmpty() || text.length() > LONGEST || text.chars().anyMatch(Character::isISOControl)) {
+            throw refused(name, expected);
+        }
+        try {
+            return parse.apply(text);
+        } catch (IllegalArgumentException | DateTimeException e) {
+            throw refused(name, expected);
+        }
+    }
+}

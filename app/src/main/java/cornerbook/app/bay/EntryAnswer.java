@@ -1,0 +1,25 @@
+package cornerbook.app.bay;
+
+import cornerbook.app.book.Arrival;
+
+/**
+ * What became of one entry.
+ *
+ * @param status stored, already, conflict or refused
+ * @param sentence why it was refused, else empty
+ * @param pointer JSON pointer (RFC 6901) into the request to what was refused, else empty
+ */
+record EntryAnswer(String id, String status, String sentence, String pointer) {
+    static EntryAnswer of(String id, Arrival arrival) {
+        var status = switch (arrival) {
+            case STORED -> "stored";
+            case ALREADY -> "already";
+            case CONFLICT -> "conflict";
+        };
+        return new EntryAnswer(id, status, "", "");
+    }
+
+    static EntryAnswer refused(String id, String sentence, String pointer) {
+        return new EntryAnswer(id, "refused", sentence, pointer);
+    }
+}

@@ -1,0 +1,170 @@
+package cornerbook.app.bay;
+
+import cornerbook.app.book.Arrival;
+import cornerbook.app.book.BayLedger;
+import cornerbook.app.book.BookException;
+import cornerbook.app.book.Departure;
+import cornerbook.app.book.WorkTick;
+import cornerbook.app.web.Desk;
+import cornerbook.app.web.Typed;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.Spot;
+import cornerbook.core.tyre.Tin;
+import cornerbook.core.visit.Measure;
+import cornerbook.core.visit.Reading;
+import cornerbook.core.visit.StoredWheelCheck.Identity;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import tools.jackson.databind.JsonNode;
+
+/** Takes a batch of entries for one visit, in their order, each on its own: one that is refused keeps no other back. */
+final class EntryIntake {
+    private static final String CORRECTED = "Changed on the tablet.";
+
+    private final Desk desk;
+    private final BayLedger ledger;
+    private final String visitId;
+    private boolean changed;
+
+    EntryIntake(Desk desk, String visitId) {
+        this.desk = desk;
+        this.ledger = desk.book().bay();
+        this.visitId = visitId;
+    }
+
+    /** Whether anything was stored. */
+    boolean changed() {
+        return changed;
+    }
+
+    /**
+     * One answer for each entry.
+     *
+     * @throws RefusedEntry when it is no batch
+     * @throws BookException when the book fails; entries before are stored, and may be sent again
+     */
+    List<EntryAnswer> take(JsonNode batch) {
+        desk.getHistoryOfVisit(visitId);
+        if (!batch.path("entries").isArray()) {
+            throw new RefusedEntry("/entries", "The entries are missing, expected a list.");
+        }
+        var answers = new ArrayList<EntryAnswer>();
+        for (var node : batch.path("entries")) {
+            answers.add(answer(new Entry(node, "/entries/" + answers.size())));
+        }
+        return answers;
+    }
+
+    private EntryAnswer answer(Entry entry) {
+        var id = entry.node().path("id").asString("");
+        try {
+            var arrival = store(entry);
+            changed |= arrival != Arrival.ALREADY;
+            return EntryAnswer.of(id, arrival);
+        } catch (RefusedEntry e) {
+            return EntryAnswer.refused(id, String.valueOf(e.getMessage()), e.pointer());
+        } catch (BookException e) {
+            if (e.isFailure()) {
+                throw e;
+            }
+            return EntryAnswer.refused(id, Typed.sentence(String.valueOf(e.getMessage())), entry.where());
+        }
+    }
+
+    private Arrival store(Entry entry) {
+        return switch (entry.text("kind")) {
+            case "reading" -> ledger.addReading(visitId, reading(entry), entry.person(), entry.madeAt());
+            case "tick" -> ledger.addTick(visitId, tick(entry));
+            case "answer" ->
+                ledger.answerRival(entry.id(), entry.text("rival"), entry.flag("take"), entry.person(), entry.madeAt());
+            case "leaving" -> leave(entry);
+            case "departure" -> ledger.addDeparture(visitId, departure(entry));
+            default -> throw entry.refused("kind", "reading, tick, answer, leaving or departure");
+        };
+    }
+
+    private static Reading reading(Entry entry) {
+        var measure = entry.word("measure", Measure.class);
+        var text = entry.text("written");
+        var shown = entry.optionalText("shown");
+        var reason = entry.optionalText("reason");
+        try {
+            return new Reading(
+                    entry.id(),
+                    measure,
+                    entry.optionalWord("corner", Corner.class),
+                    entry.optionalText("wheel"),
+                    entry.optionalWord("spot", Spot.class),
+                    Typed.valueOf(measure, text),
+                    Typed.withUnit(text, measure),
+                    shown,
+                    shown == null ? null : reason == null ? CORRECTED : reason);
+        } catch (IllegalArgumentException e) {
+            throw new RefusedEntry(entry.where() + "/written", Typed.sentence(String.valueOf(e.getMessage())));
+        }
+    }
+
+    private WorkTick tick(Entry entry) {
+        var key = entry.text("tick");
+        if (!Ticks.of(desk.getHistoryOfVisit(visitId).vehicle()).contains(key)) {
+            throw entry.refused("tick", "a step of this car");
+        }
+        return new WorkTick(entry.id(), key, entry.flag("done"), entry.person(), entry.madeAt());
+    }
+
+    /** The same wheels again are nothing new; others than the tablet showed are asked about first. */
+    private Arrival leave(Entry entry) {
+        var wheels = wheels(entry.child("wheels"));
+        var now = desk.getOpenVisit(visitId).visit().leftOn();
+        if (now.equals(wheels)) {
+            return Arrival.ALREADY;
+        }
+        if (!now.isEmpty() && !now.equals(wheels(entry.child("shown")))) {
+            return Arrival.CONFLICT;
+        }
+        var identities = new ArrayList<Identity>();
+        wheels.forEach((corner, tag) -> {
+            var code = entry.optionalText("dateCode." + corner);
+            try {
+                identities.add(new Identity(
+                        tag, code == null ? null : Tin.parse(code).symbols(), entry.optionalText("sensor." + corner)));
+            } catch (IllegalArgumentException e) {
+                throw new RefusedEntry(
+                        entry.where() + "/dateCode." + corner, Typed.sentence(String.valueOf(e.getMessage())));
+            }
+        });
+        desk.book().recordLeaving(visitId, wheels, identities);
+        desk.learning().learnSoon();
+        return Arrival.STORED;
+    }
+
+    private static Map<Corner, String> wheels(Entry entry) {
+        var wheels = new EnumMap<Corner, String>(Corner.class);
+        for (var corner : Corner.values()) {
+            var tag = entry.optionalText(corner.name());
+            if (tag != null) {
+                wheels.put(corner, tag);
+            }
+        }
+        return wheels;
+    }
+
+    /** Each caution that is open by what the book has needs a reason, whatever the tablet knew. */
+    private Departure departure(Entry entry) {
+        var reasons = entry.child("reasons");
+        var given = new ArrayList<Departure.Reason>();
+        var visit = desk.getOpenVisit(visitId).visit();
+        for (var caution : OpenCautions.of(visit)) {
+            var reason = reasons.optionalText(caution.key());
+            if (reason == null) {
+                throw new RefusedEntry(
+                        reasons.where() + "/" + caution.key(),
+                        caution.sentence() + " Close it, or say why the car leaves all the same.");
+            }
+            given.add(new Departure.Reason(caution.key(), caution.sentence(), reason));
+        }
+        return new Departure(entry.id(), entry.person(), entry.madeAt(), given);
+    }
+}

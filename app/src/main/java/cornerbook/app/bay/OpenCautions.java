@@ -1,0 +1,92 @@
+package cornerbook.app.bay;
+
+import cornerbook.app.bay.BaySheet.Caution;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.visit.Measure;
+import cornerbook.core.visit.Reading;
+import cornerbook.core.visit.Scale;
+import cornerbook.core.visit.Visit;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** What must be closed before a car leaves, or have a reason. Common practice, no source. */
+final class OpenCautions {
+    /** Opens a caution once the wheels that it leaves on are recorded. */
+    private static final String WHEELS_ON = "WHEELS_ON";
+
+    /** Work for which the caliper comes off its pads. */
+    private static final List<Measure> CALIPER_OFF = List.of(
+            Measure.BRACKET_CLEANED,
+            Measure.PAD_MOVEMENT_AFTER_SERVICE,
+            Measure.PADS_REPLACED,
+            Measure.DISC_REPLACED,
+            Measure.BRAKE_HARDWARE_REPLACED,
+            Measure.PISTON_MOVEMENT);
+
+    private OpenCautions() {}
+
+    /** Every caution, open or not. */
+    static List<Caution> all() {
+        var cautions = new ArrayList<Caution>();
+        cautions.add(new Caution(
+                "SERVICE_MODE",
+                "The parking brake is still in service mode.",
+                List.of(Measure.PARKING_BRAKE_IN_SERVICE_MODE + "."),
+                Measure.PARKING_BRAKE_CYCLED + "."));
+        for (var corner : Corner.values()) {
+            cautions.add(new Caution(
+                    "CALIPER." + corner,
+                    "The caliper at %s is not closed.".formatted(corner),
+                    CALIPER_OFF.stream().map(measure -> measure + "." + corner).toList(),
+                    Measure.CALIPER_CLOSED + "." + corner));
+            cautions.add(new Caution(
+                    "BRACKET." + corner,
+                    "The bracket bolts at %s are not torqued.".formatted(corner),
+                    List.of(Measure.DISC_REPLACED + "." + corner),
+                    Measure.BRACKET_BOLTS_TORQUED + "." + corner));
+        }
+        cautions.add(new Caution(
+                "PEDAL",
+                "The pedal was not pumped.",
+                Arrays.stream(Corner.values())
+                        .flatMap(corner -> CALIPER_OFF.stream().map(measure -> measure + "." + corner))
+                        .toList(),
+                Measure.PEDAL_PUMPED + "."));
+        for (var corner : Corner.values()) {
+            cautions.add(new Caution(
+                    "TORQUE." + corner,
+                    "The wheel at %s is not torqued.".formatted(corner),
+                    List.of(WHEELS_ON),
+                    Measure.WHEEL_TORQUE + "." + corner));
+        }
+        return List.copyOf(cautions);
+    }
+
+    /** Those that are open by what the book has. */
+    static List<Caution> of(Visit visit) {
+        var done = done(visit);
+        return all().stream()
+                .filter(caution -> caution.openedBy().stream().anyMatch(done::contains))
+                .filter(caution -> !done.contains(caution.closedBy()))
+                .toList();
+    }
+
+    /** What was read, by measure and corner; "not done" is nothing, and a wheel that came off closes nothing. */
+    private static Set<String> done(Visit visit) {
+        var read = BayStates.standing(visit).stream()
+                .filter(reading -> reading.wheelTag() == null || visit.leftOn().containsValue(reading.wheelTag()))
+                .filter(reading -> reading.measure().scale() != Scale.DONE || reading.value() > 0)
+                .map(OpenCautions::place);
+        return new HashSet<>(
+                Stream.concat(read, visit.leftOn().isEmpty() ? Stream.empty() : Stream.of(WHEELS_ON))
+                        .toList());
+    }
+
+    private static String place(Reading reading) {
+        return reading.measure() + "." + (reading.corner() == null ? "" : reading.corner());
+    }
+}

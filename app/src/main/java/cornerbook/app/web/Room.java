@@ -1,0 +1,13 @@
+package cornerbook.app.web;
+
+import io.helidon.webserver.http.HttpRouting;
+
+/** A part of the pages that the server opens beside its own. */
+public interface Room extends AutoCloseable {
+    /** Adds its addresses. */
+    void open(HttpRouting.Builder routing, Desk desk, Pages pages);
+
+    /** Ends what is still being answered; the server stops. */
+    @Override
+    void close();
+}

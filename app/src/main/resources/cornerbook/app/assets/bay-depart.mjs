@@ -1,0 +1,45 @@
+// Nothing leaves with an open caution unless a named person says why.
+import { h } from "./bay-dom.mjs";
+import { note, person } from "./bay-visit.mjs";
+
+export function departStep(view) {
+  const { visit } = view;
+  const missing = h("ul", { className: "missing" });
+  const open = h("div", {});
+  const said = h("div", { ariaLive: "polite" });
+  const links = h("div", { className: "row" });
+  const reasons = new Map();
+  const leave = h("button", { type: "button", className: "main", onclick: () => visit.record("departure", { reasons: Object.fromEntries([...reasons].map(([key, input]) => [key, input.value.trim()]).filter(([, words]) => words)) }) }, "The car leaves");
+  view.onUpdate(() => {
+    const unfinished = view.steps.filter((step) => visit.progress(step).done < visit.progress(step).of);
+    missing.replaceChildren(...unfinished.map((step) => h("li", {}, h("a", { href: `#${step.id}` }, step.title, h("small", {}, ` ${visit.progress(step).of - visit.progress(step).done} missing`)))));
+    const cautions = visit.openCautions();
+    if (cautions.map(({ key }) => key).join() !== [...reasons.keys()].join()) {
+      const typed = new Map([...reasons].map(([key, input]) => [key, input.value]));
+      reasons.clear();
+      open.replaceChildren(
+        ...cautions.map(({ key, sentence }) => {
+          const input = h("input", { id: `why.${key}`, type: "text", maxLength: 200, value: typed.get(key) ?? "" });
+          reasons.set(key, input);
+          return h("div", { className: "open" }, note("wrong", sentence), h("label", { htmlFor: input.id }, "Close it, or say why the car leaves all the same"), input);
+        }),
+      );
+    }
+    leave.textContent = cautions.length > 0 ? `The car leaves with ${cautions.length} open, on the word of ${person()}` : "The car leaves";
+    const entry = visit.pending.findLast((each) => each.kind === "departure");
+    const { departed } = visit.state;
+    said.replaceChildren(
+      entry?.refused ? note("wrong", entry.refused)
+      : entry ? note("here", "Handed over, only on this tablet.")
+      : departed ? note("book", `Handed over by ${departed.person}.`, ...departed.reasons.map((reason) => ` ${reason}`))
+      : "",
+    );
+    const path = `/visits/${encodeURIComponent(visit.id)}`;
+    links.replaceChildren(
+      ...(visit.outbox.linked && visit.pending.length === 0
+        ? [h("a", { className: "button quiet", href: `${path}/findings` }, "Findings"), h("a", { className: "button quiet", href: `${path}/handover.pdf` }, "Hand-over sheet")]
+        : [note("asks", "Findings and the hand-over sheet are made by the server from what is in the book. They show here as soon as the link is back and everything is there.")]),
+    );
+  });
+  return [h("h3", {}, "Still missing"), missing, open, said, leave, links];
+}

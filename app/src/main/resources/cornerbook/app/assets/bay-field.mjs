@@ -1,0 +1,157 @@
+// One place for a reading: typed, or chosen; where its value is; last visit's value beside it; what is asked about it.
+import { h } from "./bay-dom.mjs";
+import { note } from "./bay-visit.mjs";
+
+const WHERE = {
+  here: "only on this tablet", held: "waits for a reason", book: "in the book",
+  refused: "refused, see below", rival: "two readings, see below", "": "nothing yet",
+};
+const REASONS = ["Misread.", "Typed wrong.", "Measured again."];
+
+/** A bare number in the field's unit; undefined when a unit or points are written, which the server reads. */
+const bare = (text) => (/^[+-]?\d*[.,]?\d+$/.test(text) ? Number(text.replace(",", ".")) : undefined);
+
+export class FieldView {
+  constructor(visit, field, moveOn) {
+    this.visit = visit;
+    this.field = field;
+    this.moveOn = moveOn;
+    this.mark = h("span", { className: "mark", role: "img" });
+    this.below = h("div", { className: "below", ariaLive: "polite" });
+    const id = `f.${field.measure}.${field.corner ?? ""}.${field.spot ?? ""}${field.goesOn ? ".on" : ""}`;
+    this.input = field.words.length > 0 ? this.#choice(id) : this.#typed(id);
+    const last = visit.lastOf(field);
+    this.element = h(
+      "div",
+      { className: `field${field.words.length > 0 ? " words" : ""}` },
+      field.words.length > 0 ? null : h("label", { htmlFor: id }, this.#label()),
+      h("span", { className: "box" }, this.input, field.unit && field.words.length === 0 ? h("span", { className: "unit" }, field.unit) : null, this.mark),
+      h("span", { className: "ghost" }, last ? h("span", { className: "word" }, "last ") : "", last ? last.written.replace(` ${field.unit}`, "") : "\u00a0"),
+      this.below,
+    );
+    this.update();
+  }
+
+  #label() {
+    return this.field.measure === "TREAD_DEPTH" ? this.field.spot.toLowerCase() : this.field.label;
+  }
+
+  #typed(id) {
+    return h("input", {
+      id, type: "text", autocomplete: "off", enterKeyHint: "next", maxLength: 200,
+      inputMode: this.field.measure === "DISC_THICKNESS_VARIATION" ? "text" : "decimal",
+      onkeydown: (event) => this.#key(event),
+      onchange: () => this.commit(),
+    });
+  }
+
+  #choice(id) {
+    const group = h("fieldset", { className: "choice", id }, h("legend", {}, this.field.label));
+    for (const word of this.field.words) {
+      group.append(h("button", { type: "button", ariaPressed: "false", onclick: () => this.#choose(word) }, word));
+    }
+    return group;
+  }
+
+  // A gauge or caliper types digits, then Enter or Tab: the reading is kept, and the next field waits.
+  #key(event) {
+    if ((event.key === "Enter" || (event.key === "Tab" && !event.shiftKey)) && !event.isComposing) {
+      event.preventDefault();
+      if (this.commit()) {
+        this.moveOn(this);
+      }
+    }
+  }
+
+  async #choose(word) {
+    if (this.visit.look(this.field).written !== word) {
+      await this.visit.enter(this.field, word);
+    }
+    this.moveOn(this);
+  }
+
+  /** Keeps what was typed; false when it cannot be a reading. */
+  commit() {
+    const text = this.input.value.trim();
+    const { written, stored } = this.visit.look(this.field);
+    if (text === written) {
+      this.wrong = "";
+      this.update();
+      return true;
+    }
+    const value = bare(text);
+    const { low, high, unit } = this.field;
+    this.wrong =
+      text === "" ? (stored ? "A reading is never deleted; type the right value." : "")
+      : value !== undefined && !(value >= low && value <= high) ? `${text} ${unit} cannot be, expected ${low} to ${high} ${unit}.`
+      : "";
+    if (this.wrong || text === "") {
+      this.update();
+      if (this.wrong) {
+        this.input.select();
+      }
+      return !this.wrong;
+    }
+    const asked = this.asked;
+    this.asked = this.#question(value);
+    this.visit.enter(this.field, text, asked ? "Read again." : undefined);
+    return true;
+  }
+
+  #question(value) {
+    const expected = this.visit.expectedOf(this.field);
+    return expected && value !== undefined && !(value >= expected.low && value <= expected.high) ? expected.asks : "";
+  }
+
+  update() {
+    const look = this.visit.look(this.field);
+    this.mark.className = `mark ${look.where}`;
+    this.mark.ariaLabel = WHERE[look.where];
+    if (this.field.words.length > 0) {
+      for (const button of this.input.querySelectorAll("button")) {
+        button.ariaPressed = String(button.textContent === look.written);
+      }
+    } else {
+      // What somebody is typing is left alone.
+      if (this.input.value === this.shown || document.activeElement !== this.input) {
+        this.input.value = this.wrong ? this.input.value : look.written;
+      }
+      this.shown = look.written;
+      this.input.ariaInvalid = String(Boolean(this.wrong || look.where === "refused"));
+    }
+    this.#showBelow(look);
+  }
+
+  #showBelow(look) {
+    const shape = [this.wrong, look.where, look.entry?.refused, this.asked, look.rival?.id].join("|");
+    if (shape === this.shape) {
+      return;
+    }
+    this.shape = shape;
+    const parts = [];
+    if (this.wrong) {
+      parts.push(note("wrong", this.wrong));
+    }
+    if (look.where === "refused") {
+      parts.push(note("wrong", `${look.entry.written}: ${look.entry.refused}`));
+    }
+    if (look.where === "held") {
+      parts.push(note("asks", "Another value is there already. Why does it change?"), this.#buttons(REASONS, (reason) => this.visit.outbox.amend(look.entry, { reason, held: false })));
+      parts.push(this.#buttons(["Keep the old value"], () => this.visit.outbox.drop(look.entry)));
+    }
+    if (this.asked) {
+      parts.push(note("asks", this.asked), this.#buttons(["It stands"], () => { this.asked = ""; this.update(); }));
+    }
+    if (look.rival) {
+      const { rival } = look;
+      parts.push(note("asks", `${rival.person} read ${rival.written}; the book has ${rival.standing}. Which one counts?`));
+      parts.push(this.#buttons([rival.written, rival.standing], (choice) => this.visit.record("answer", { rival: rival.id, take: choice === rival.written })));
+    }
+    this.below.replaceChildren(...parts);
+    this.element.classList.toggle("speaks", parts.length > 0);
+  }
+
+  #buttons(words, chosen) {
+    return h("div", { className: "row" }, ...words.map((word) => h("button", { type: "button", className: "quiet", onclick: () => chosen(word) }, word)));
+  }
+}

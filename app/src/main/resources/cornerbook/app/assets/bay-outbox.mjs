@@ -1,0 +1,143 @@
+// Entries on their way to the book. Each has an id that is born here, so that sending twice stores once; an entry goes from
+// the tablet only when the server has said that it is in the book.
+import { all, put, remove } from "./bay-store.mjs";
+
+const MOST_AT_ONCE = 50;
+const LONGEST_WAIT_MS = 15_000;
+const ANSWER_MS = 10_000;
+
+/** A random UUID (RFC 9562, version 4); crypto.randomUUID is missing where the page came without TLS over a network. */
+export function newId() {
+  const bytes = crypto.getRandomValues(new Uint8Array(16));
+  bytes[6] = (bytes[6] & 0x0f) | 0x40;
+  bytes[8] = (bytes[8] & 0x3f) | 0x80;
+  const hex = [...bytes].map((byte) => byte.toString(16).padStart(2, "0")).join("");
+  return hex.replace(/^(.{8})(.{4})(.{4})(.{4})(.{12})$/, "$1-$2-$3-$4-$5");
+}
+
+export class Outbox extends EventTarget {
+  entries = [];
+  linked = true;
+  #sending = false;
+  #again = false;
+  #waitMs = 500;
+  #timer = 0;
+
+  async load() {
+    this.entries = await all("outbox");
+    addEventListener("online", () => this.send());
+    document.addEventListener("visibilitychange", () => document.hidden || this.send());
+  }
+
+  of(visit) {
+    return this.entries.filter((entry) => entry.visit === visit);
+  }
+
+  /** Keeps an entry on this tablet, then sends it. One that was never sent is replaced by its successor. */
+  async add(entry, replaces) {
+    const kept = { ...entry, id: newId(), at: new Date().toISOString() };
+    // Seen at once; sent when it is on the disk.
+    this.entries = [...this.entries.filter((other) => other !== replaces), kept];
+    this.#changed();
+    kept.seq = await put("outbox", kept);
+    if (replaces) {
+      await remove("outbox", replaces.seq);
+    }
+    this.send();
+    return kept;
+  }
+
+  /** Changes an entry that is still here, as by the reason that it waited for. */
+  async amend(entry, values) {
+    Object.assign(entry, values);
+    await put("outbox", entry);
+    this.#changed();
+    this.send();
+  }
+
+  async drop(entry) {
+    await remove("outbox", entry.seq);
+    this.entries = this.entries.filter((other) => other !== entry);
+    this.#changed();
+  }
+
+  async retry() {
+    for (const entry of this.entries.filter((each) => each.refused)) {
+      await this.amend(entry, { refused: undefined });
+    }
+  }
+
+  async send() {
+    if (this.#sending) {
+      this.#again = true;
+      return;
+    }
+    this.#sending = true;
+    clearTimeout(this.#timer);
+    try {
+      do {
+        this.#again = false;
+        await this.#sendAll();
+      } while (this.#again);
+      this.#waitMs = 500;
+    } catch {
+      this.setLinked(false);
+      this.#timer = setTimeout(() => this.send(), this.#waitMs);
+      this.#waitMs = Math.min(LONGEST_WAIT_MS, this.#waitMs * 2);
+    } finally {
+      this.#sending = false;
+    }
+  }
+
+  setLinked(linked) {
+    if (this.linked !== linked) {
+      this.linked = linked;
+      this.#changed();
+    }
+  }
+
+  async #sendAll() {
+    for (;;) {
+      const ready = this.entries.filter((entry) => entry.seq !== undefined && !entry.refused && !entry.held);
+      if (ready.length === 0) {
+        return;
+      }
+      const batch = ready.filter((entry) => entry.visit === ready[0].visit).slice(0, MOST_AT_ONCE);
+      const first = batch.filter((entry) => !entry.tried);
+      first.forEach((entry) => (entry.tried = true));
+      await Promise.all(first.map((entry) => put("outbox", entry)));
+      const response = await fetch(`/bay/visits/${encodeURIComponent(batch[0].visit)}/entries`, {
+        method: "POST",
+        headers: { "Content-Type": "application/json" },
+        body: JSON.stringify({ entries: batch }),
+        signal: AbortSignal.timeout(ANSWER_MS),
+      });
+      if (!response.ok) {
+        throw new Error(`The server answered ${response.status}`);
+      }
+      const { answers, state } = await response.json();
+      await this.#settle(batch, answers);
+      this.linked = true;
+      this.dispatchEvent(new CustomEvent("state", { detail: { visit: batch[0].visit, state } }));
+      this.#changed();
+    }
+  }
+
+  // The book has what is stored, there already, or a rival; only what is refused stays here.
+  async #settle(batch, answers) {
+    for (const [index, answer] of answers.entries()) {
+      const entry = batch[index];
+      if (answer.status === "refused" || (answer.status === "conflict" && entry.kind === "leaving")) {
+        entry.refused = answer.sentence || "Other wheels were recorded meanwhile; look at them and record again.";
+        await put("outbox", entry);
+      } else {
+        await remove("outbox", entry.seq);
+        this.entries = this.entries.filter((other) => other !== entry);
+      }
+    }
+  }
+
+  #changed() {
+    this.dispatchEvent(new Event("change"));
+  }
+}

@@ -1,0 +1,157 @@
+// Shows the steps of a visit, one at a time.
+import { departStep } from "./bay-depart.mjs";
+import { h } from "./bay-dom.mjs";
+import { FieldView } from "./bay-field.mjs";
+import { torqueStep } from "./bay-torque.mjs";
+import { fieldsOf, note, walk } from "./bay-visit.mjs";
+import { wheelsStep } from "./bay-wheels.mjs";
+
+const byId = (id) => document.getElementById(id);
+
+export class SheetView {
+  #views = [];
+  #updates = [];
+  #chosen = [];
+
+  constructor(visit) {
+    this.visit = visit;
+    visit.addEventListener("change", () => this.update());
+    addEventListener("hashchange", () => this.show());
+  }
+
+  /** The steps, with the brakes in the order in which the person walks. */
+  get steps() {
+    const steps = this.visit.sheet.steps;
+    const brakes = steps.filter((step) => step.corner).sort((one, other) => walk().indexOf(one.corner) - walk().indexOf(other.corner));
+    return steps.map((step) => (step.corner ? brakes.shift() : step));
+  }
+
+  get step() {
+    const id = decodeURIComponent(location.hash.slice(1));
+    return this.steps.find((step) => step.id === id) ?? this.steps[0];
+  }
+
+  show() {
+    const { step, visit } = this;
+    this.#chosen = this.#leaving();
+    this.#views = [];
+    this.#updates = [];
+    const parts = {
+      FIELDS: () => step.groups.map((group) => this.#group(group)), CAR: () => this.#car(step), DEPART: () => departStep(this),
+      WHEELS: () => wheelsStep(this, step), TORQUE: () => torqueStep(this, step),
+    }[step.kind]();
+    const ticks = step.kind === "TORQUE" ? [] : step.ticks.map((tick) => this.ticked(tick));
+    const title = h("h2", { tabIndex: -1 }, step.title);
+    byId("main").replaceChildren(title, ...step.cautions.map((words) => note("caution", words)), h("div", { className: "ticks" }, ...ticks.slice(0, -1)), ...parts, ...ticks.slice(-1));
+    const at = this.steps.indexOf(step);
+    const go = (to, words, kind) => (to ? h("a", { className: `button ${kind}`, href: `#${to.id}` }, words) : h("span"));
+    const next = this.steps[at + 1];
+    byId("next").replaceChildren(go(this.steps[at - 1], "Back", "quiet"), go(next, next ? `Next: ${next.title}` : "", "main"));
+    this.#walkByMeasure(fieldsOf(step).map((field) => field.measure));
+    this.update();
+    (this.#views.find((view) => view.input.value === "")?.input ?? title).focus({ preventScroll: true });
+    scrollTo(0, 0);
+  }
+
+  update() {
+    if (String(this.#chosen) !== String(this.#leaving())) {
+      this.show();
+      return;
+    }
+    this.#views.forEach((view) => view.update());
+    this.#updates.forEach((update) => update());
+    this.#showSteps();
+  }
+
+  #leaving() {
+    return walk().map((corner) => this.visit.leaving(corner));
+  }
+
+  /** Called with each change while the step is shown. */
+  onUpdate(update) {
+    this.#updates.push(update);
+  }
+
+  #showSteps() {
+    byId("steps").replaceChildren(
+      ...this.steps.map((step) => {
+        const { done, of } = this.visit.progress(step);
+        return h(
+          "a",
+          { href: `#${step.id}`, className: of > 0 && done === of ? "all" : "", ...(step === this.step ? { "aria-current": "step" } : {}) },
+          step.corner ? `Brake ${step.corner}` : step.title,
+          of > 0 ? h("small", {}, `${done} of ${of}`) : null,
+        );
+      }),
+    );
+    const now = byId("steps").querySelector("[aria-current]");
+    byId("steps").scrollLeft = now.offsetLeft - 60;
+  }
+
+  view(field) {
+    const view = new FieldView(this.visit, field, (from) => this.#moveOn(from));
+    this.#views.push(view);
+    return view.element;
+  }
+
+  // One tool goes round the whole car before the next is taken up.
+  #walkByMeasure(measures) {
+    const place = ({ field }) => measures.indexOf(field.measure) * 4 + walk().indexOf(field.corner);
+    if (!this.step.corner) {
+      this.#views.sort((one, other) => place(one) - place(other));
+    }
+  }
+
+  #moveOn(from) {
+    const next = this.#views[this.#views.indexOf(from) + 1];
+    const target = next ? (next.input.querySelector?.("button") ?? next.input) : byId("next").querySelector(".main");
+    target?.focus();
+    target?.select?.();
+    target?.scrollIntoView({ block: "nearest" });
+  }
+
+  #group({ title, hints, fields, folded }) {
+    const parts = [...hints.map((words) => note("caution", words)), ...this.#fields(fields)];
+    if (!folded) {
+      return h("section", {}, title ? h("h3", {}, title) : null, ...parts);
+    }
+    const read = () => fields.filter((field) => this.visit.look(field).written !== "").length;
+    const count = h("small", {});
+    this.onUpdate(() => (count.textContent = read() > 0 ? `${read()} read` : ""));
+    return h("details", { open: read() > 0 }, h("summary", {}, title, count), ...parts);
+  }
+
+  #fields(fields) {
+    return [h("div", { className: "fields" }, ...fields.filter((field) => this.visit.applies(field)).map((field) => this.view(field)))];
+  }
+
+  /** The car from above: each corner at its place, walked in the chosen order. */
+  #car(step) {
+    const shown = fieldsOf(step).filter((field) => this.visit.applies(field));
+    if (shown.every((field) => !field.corner)) {
+      return [note("asks", "Record the wheels that go on first."), h("a", { className: "button main", href: "#ON" }, "Wheels on")];
+    }
+    return [this.corners(shown), ...this.#fields(shown.filter((field) => !field.corner))];
+  }
+
+  corners(fields) {
+    return h(
+      "div",
+      { className: "car" },
+      ...walk().map((corner) => {
+        const here = fields.filter((field) => field.corner === corner);
+        const wheel = here.length > 0 ? this.visit.wheelOf(here[0]) : "";
+        return h("section", { className: `corner ${corner}` }, h("h3", {}, corner, h("small", {}, wheel)), h("div", { className: `spots spots-${here.length}` }, ...here.map((field) => this.view(field))));
+      }),
+      h("div", { className: "body", ariaHidden: "true" }, h("span", {}, "front")),
+    );
+  }
+
+  ticked(tick) {
+    const button = h("button", { type: "button", className: "tick", onclick: () => this.visit.tick(tick.key, !this.visit.done(tick.key)) }, tick.label);
+    this.onUpdate(() => {
+      button.ariaPressed = String(this.visit.done(tick.key));
+    });
+    return button;
+  }
+}

@@ -1,0 +1,164 @@
+// One visit on this tablet: the sheet, what the book has, and over it what is only here.
+import { h } from "./bay-dom.mjs";
+import { get, put } from "./bay-store.mjs";
+
+const CORNERS = ["LF", "RF", "LR", "RR"];
+
+export class Visit extends EventTarget {
+  constructor(id, outbox) {
+    super();
+    this.id = id;
+    this.outbox = outbox;
+    this.state = { leftOn: {}, readings: {}, rivals: [], ticks: {}, onCar: [] };
+    outbox.addEventListener("state", (event) => {
+      if (event.detail.visit === id) {
+        this.take(event.detail.state);
+      }
+    });
+    outbox.addEventListener("change", () => this.dispatchEvent(new Event("change")));
+  }
+
+  /** From the tablet; false when it was never here. */
+  async load() {
+    const kept = await get("sheets", this.id);
+    if (kept) {
+      this.sheet = kept.sheet;
+      this.state = kept.state;
+    }
+    return Boolean(kept);
+  }
+
+  /** From the server. */
+  async fetch() {
+    const base = `/bay/visits/${encodeURIComponent(this.id)}`;
+    const [sheet, state] = await Promise.all(
+      [`${base}/sheet.json`, `${base}/state.json`].map(async (address) => {
+        const response = await fetch(address, { signal: AbortSignal.timeout(10_000) });
+        if (!response.ok) {
+          throw new Error(`The server answered ${response.status}`);
+        }
+        return response.json();
+      }),
+    );
+    this.sheet = sheet;
+    this.state = state;
+    await this.#keep();
+    this.dispatchEvent(new Event("change"));
+  }
+
+  take(state) {
+    this.state = state;
+    this.#keep();
+    this.dispatchEvent(new Event("change"));
+  }
+
+  #keep() {
+    return put("sheets", { visit: this.id, sheet: this.sheet, state: this.state, keptAt: Date.now() });
+  }
+
+  get pending() {
+    return this.outbox.of(this.id);
+  }
+
+  /** The wheel that the car leaves on at a corner, in the book or only here; undefined until somebody recorded it. */
+  leaving(corner) {
+    const entry = this.pending.findLast((each) => each.kind === "leaving");
+    return (entry?.wheels ?? this.state.leftOn)[corner];
+  }
+
+  wheelOf(field) {
+    return !field.ofWheel ? "" : (field.goesOn ? this.leaving(field.corner) : this.sheet.arrived[field.corner]) ?? "";
+  }
+
+  keyOf(field) {
+    return [field.measure, field.corner ?? "", field.spot ?? "", this.wheelOf(field)].join(".");
+  }
+
+  /** Whether a field has a place: its wheel is known, and it is not read as the wheel that came already. */
+  applies(field) {
+    const wheel = this.wheelOf(field);
+    return !field.ofWheel || (wheel !== "" && !(field.goesOn && field.onlyNew && wheel === this.sheet.arrived[field.corner]));
+  }
+
+  /** What a field shows, and where that is. */
+  look(field) {
+    const key = this.keyOf(field);
+    const entry = this.pending.findLast((each) => each.key === key);
+    const stored = this.state.readings[key];
+    const rival = this.state.rivals.find((each) => each.key === key);
+    const written = (entry?.written ?? stored?.written ?? "").replace(` ${field.unit}`, "");
+    const where = entry?.refused ? "refused" : entry?.held ? "held" : entry ? "here" : rival ? "rival" : stored ? "book" : "";
+    return { key, entry, stored, rival, written, where };
+  }
+
+  lastOf(field) {
+    return field.ofWheel ? this.#ofWheel(field)?.last?.[`${field.measure}.${field.spot ?? ""}`] : field.last;
+  }
+
+  expectedOf(field) {
+    return field.ofWheel ? this.#ofWheel(field)?.expected?.[`${field.measure}.${field.spot ?? ""}`] : field.expected;
+  }
+
+  #ofWheel(field) {
+    return this.sheet.wheels[this.wheelOf(field)];
+  }
+
+  done(tick) {
+    return this.pending.findLast((each) => each.tick === tick)?.done ?? this.state.ticks[tick]?.done ?? false;
+  }
+
+  /** Cautions that are open by all that this tablet knows. */
+  openCautions() {
+    const has = (key) =>
+      (key === "WHEELS_ON" && CORNERS.some((corner) => this.leaving(corner))) ||
+      this.#fieldsOf(key).some((field) => this.applies(field) && !["", "not done"].includes(this.look(field).written));
+    return this.sheet.cautions.filter((caution) => caution.openedBy.some(has) && !has(caution.closedBy));
+  }
+
+  #fieldsOf(key) {
+    return this.sheet.steps.flatMap(fieldsOf).filter((field) => `${field.measure}.${field.corner ?? ""}` === key);
+  }
+
+  /** How many of a step's places have something, of how many; what most visits do without does not count. */
+  progress(step) {
+    const fields = step.groups.filter((group) => !group.folded).flatMap((group) => group.fields).filter((field) => this.applies(field));
+    const ticks = step.kind === "TORQUE" ? [] : step.ticks;
+    return {
+      done: fields.filter((field) => this.look(field).written !== "").length + ticks.filter((tick) => this.done(tick.key)).length,
+      of: fields.length + ticks.length,
+    };
+  }
+
+  /** A reading; what was never sent is replaced, what the book may have is corrected with a reason. */
+  async enter(field, written, reason) {
+    const { key, entry, stored } = this.look(field);
+    const known = entry?.tried && !entry.refused ? entry.id : entry ? entry.shown : stored?.id;
+    return this.outbox.add(
+      {
+        visit: this.id, kind: "reading", key, person: person(), written,
+        measure: field.measure, corner: field.corner, spot: field.spot, wheel: this.wheelOf(field) || undefined,
+        shown: known, reason: known ? reason : undefined, held: Boolean(known && !reason),
+      },
+      entry && (!entry.tried || entry.refused) ? entry : undefined,
+    );
+  }
+
+  tick(tick, done) {
+    return this.outbox.add({ visit: this.id, kind: "tick", tick, done, person: person() });
+  }
+
+  record(kind, values) {
+    const before = this.pending.findLast((each) => each.kind === kind && (each.refused || !each.tried));
+    return this.outbox.add({ visit: this.id, kind, person: person(), ...values }, before);
+  }
+}
+
+export const fieldsOf = (step) => step.groups.flatMap((group) => group.fields);
+
+export const person = () => localStorage.getItem("person") ?? "";
+
+/** A sentence with a mark beside it. */
+export const note = (kind, ...words) => h("p", { className: `note ${kind}` }, ...words);
+
+/** The corners in the order in which this person walks round the car. */
+export const walk = () => (localStorage.getItem("walk") ?? "LF RF LR RR").split(" ");

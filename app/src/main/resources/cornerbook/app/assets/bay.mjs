@@ -1,0 +1,124 @@
+// The bay on a tablet: the list of visits, or the sheet of one; who works; whether there is a link.
+import { h } from "./bay-dom.mjs";
+import { Outbox } from "./bay-outbox.mjs";
+import { SheetView } from "./bay-sheet.mjs";
+import { all, get } from "./bay-store.mjs";
+import { note, person, Visit } from "./bay-visit.mjs";
+
+const byId = (id) => document.getElementById(id);
+const assets = document.documentElement.dataset.assets;
+const RECONNECT_MS = 2_000;
+
+function showLink(outbox) {
+  const here = outbox.entries.length;
+  const asked = outbox.entries.filter((entry) => entry.refused || entry.held).length;
+  const words = [
+    outbox.linked ? "" : "No link",
+    here > 0 ? `${here} only on this tablet` : "All in the book",
+    asked > 0 ? `${asked} needs you` : "",
+  ];
+  byId("link").textContent = words.filter(Boolean).join(", ");
+  byId("link").className = here > 0 ? "here" : outbox.linked ? "book" : "nolink";
+}
+
+function listen(visit, outbox) {
+  const source = new EventSource(`/bay/visits/${encodeURIComponent(visit.id)}/events?person=${encodeURIComponent(person())}`);
+  source.addEventListener("state", (event) => {
+    outbox.setLinked(true);
+    visit.take(JSON.parse(event.data));
+    outbox.send();
+  });
+  source.onerror = () => {
+    outbox.setLinked(false);
+    source.close();
+    setTimeout(() => listen(visit, outbox), RECONNECT_MS);
+  };
+}
+
+/** Asks once on each tablet; every entry bears the name. */
+function askPerson(names) {
+  return new Promise((resolve) => {
+    const take = (name) => {
+      if (name.trim()) {
+        localStorage.setItem("person", name.trim());
+        resolve();
+      }
+    };
+    const input = h("input", { id: "person", type: "text", maxLength: 60, autocomplete: "off", onkeydown: (event) => event.key === "Enter" && take(input.value) });
+    byId("main").replaceChildren(
+      h("h2", {}, "Who works on this tablet?"),
+      h("div", { className: "row" }, ...names.map((name) => h("button", { type: "button", className: "quiet", onclick: () => take(name) }, name))),
+      h("label", { htmlFor: "person" }, "Name"),
+      input,
+      h("button", { type: "button", className: "main", onclick: () => take(input.value) }, "Begin"),
+    );
+  });
+}
+
+async function showVisit(id, outbox) {
+  const visit = new Visit(id, outbox);
+  const kept = await visit.load();
+  const fetched = visit.fetch();
+  if (kept) {
+    fetched.catch(() => outbox.setLinked(false));
+  } else {
+    try {
+      await fetched;
+    } catch {
+      byId("main").replaceChildren(note("wrong", "This visit is not on the tablet and the server cannot be reached. Open it once with a link."));
+      return;
+    }
+  }
+  document.title = `${visit.sheet.car} · bay sheet`;
+  byId("car").replaceChildren(visit.sheet.car, " ", h("span", { className: "plate" }, visit.sheet.plate));
+  if (!person()) {
+    await askPerson(visit.sheet.people);
+  }
+  new SheetView(visit).show();
+  visit.addEventListener("change", () => {
+    byId("home").textContent = visit.state.onCar.length > 1 ? `Bay · ${visit.state.onCar.join(", ")}` : `Bay · ${person()}`;
+  });
+  listen(visit, outbox);
+}
+
+/** Keeps the visits of today, so that each can be opened when the network is gone. */
+async function keepToday(outbox) {
+  const response = await fetch("/bay/today.json");
+  for (const id of await response.json()) {
+    if (!(await get("sheets", id))) {
+      await new Visit(id, outbox).fetch();
+    }
+  }
+}
+
+async function showList() {
+  const kept = await all("sheets");
+  kept.sort((one, other) => other.keptAt - one.keptAt);
+  byId("main").replaceChildren(
+    h("h2", {}, "Visits on this tablet"),
+    ...(kept.length === 0 ? [note("asks", "None yet. Open one with a link to the server, and it stays here.")] : []),
+    h("ul", { className: "visits" }, ...kept.map(({ visit, sheet }) => h("li", {}, h("a", { className: "button quiet", href: `/bay/visits/${encodeURIComponent(visit)}` }, `${sheet.car} `, h("span", { className: "plate" }, sheet.plate), ` ${sheet.day}`)))),
+  );
+}
+
+async function start() {
+  if (navigator.serviceWorker) {
+    navigator.serviceWorker.register(`/bay/worker.mjs?assets=${assets}`, { scope: "/bay/", type: "module" }).catch(() => {});
+  }
+  navigator.storage?.persist?.();
+  const outbox = new Outbox();
+  await outbox.load();
+  outbox.addEventListener("change", () => showLink(outbox));
+  showLink(outbox);
+  const id = location.pathname.match(/^\/bay\/visits\/([^/]+)$/)?.[1];
+  if (id) {
+    await showVisit(decodeURIComponent(id), outbox);
+    keepToday(outbox).catch(() => outbox.setLinked(false));
+  } else {
+    await keepToday(outbox).catch(() => outbox.setLinked(false));
+    await showList();
+  }
+  outbox.send();
+}
+
+start();

@@ -1,0 +1,39 @@
+// Serves the page of the bay and its modules when the network is gone. Data is none of its business: sheets and entries are
+// kept by the page itself.
+const assets = new URL(location).searchParams.get("assets");
+const CACHE = `bay${assets}`;
+const FILES = [
+  "bay.css", "bay.mjs", "bay-dom.mjs", "bay-store.mjs", "bay-outbox.mjs", "bay-visit.mjs", "bay-field.mjs", "bay-sheet.mjs",
+  "bay-wheels.mjs", "bay-torque.mjs", "bay-depart.mjs", "b612-400.woff2", "b612-700.woff2",
+];
+
+addEventListener("install", (event) => {
+  event.waitUntil(
+    caches
+      .open(CACHE)
+      .then((cache) => cache.addAll(["/bay/shell", ...FILES.map((name) => `${assets}/${name}`)]))
+      .then(() => skipWaiting()),
+  );
+});
+
+addEventListener("activate", (event) => {
+  event.waitUntil(
+    caches
+      .keys()
+      .then((names) => Promise.all(names.filter((name) => name.startsWith("bay") && name !== CACHE).map((name) => caches.delete(name))))
+      .then(() => clients.claim()),
+  );
+});
+
+addEventListener("fetch", (event) => {
+  const { request } = event;
+  const { origin, pathname } = new URL(request.url);
+  if (request.method !== "GET" || origin !== location.origin) {
+    return;
+  }
+  if (request.mode === "navigate" && /^\/bay\/visits(\/[^/]+)?$/.test(pathname)) {
+    event.respondWith(caches.match("/bay/shell").then((kept) => kept ?? fetch(request)));
+  } else if (pathname.startsWith("/assets/")) {
+    event.respondWith(caches.match(request).then((kept) => kept ?? fetch(request)));
+  }
+});

@@ -1,0 +1,285 @@
+package cornerbook.app.bay;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Page;
+import cornerbook.app.web.Axe;
+import cornerbook.app.web.Chromium;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.Spot;
+import cornerbook.core.visit.Measure;
+import cornerbook.core.visit.Reading;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The bay sheet as hands in gloves meet it, in a real browser. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class BaySheetBrowserTest {
+    private static final String CAR = "demo-08";
+    private static final List<String> DEPTHS =
+            List.of("5.0", "4.9", "5.1", "5.0", "5.0", "5.0", "5.1", "5.2", "5.0", "5.3", "5.2", "5.1");
+
+    private final List<BrowserContext> tablets = new ArrayList<>();
+    private Chromium chromium;
+    private BayShop shop;
+    private String visitId;
+
+    @BeforeAll
+    void startTheBrowser() {
+        chromium = Chromium.start();
+    }
+
+    @BeforeEach
+    void openTheShop(@TempDir Path folder) {
+        var car = BayShop.untouched(CAR);
+        visitId = car.visits().getLast().id();
+        shop = new BayShop(folder, List.of(car));
+    }
+
+    @AfterEach
+    void closeTheShop() {
+        tablets.forEach(BrowserContext::close);
+        tablets.clear();
+        shop.close();
+    }
+
+    @AfterAll
+    void stopTheBrowser() {
+        chromium.close();
+    }
+
+    @Test
+    void aGaugeThatTypesWalksThroughTwelveGrooves() {
+        Page page = sheet("OFF", tablet("Ada"));
+        for (String depth : DEPTHS) {
+            page.keyboard().type(depth);
+            page.keyboard().press("Enter");
+        }
+        assertThat(page.locator("#link")).hasText("All in the book");
+        assertThat(shop.readings(visitId))
+                .extracting(Reading::asWritten)
+                .containsExactlyElementsOf(
+                        DEPTHS.stream().map(depth -> depth + " mm").toList());
+        assertThat(shop.readings(visitId)).extracting(Reading::corner).startsWith(Corner.LF, Corner.LF, Corner.LF);
+        assertThat(page.locator("#next .main")).isFocused();
+    }
+
+    @Test
+    void whatIsTypedWithoutALinkOutlivesReloadAndRestartAndArrivesOnce() {
+        var tablet = tablet("Ada");
+        Page page = sheet("OFF", tablet);
+        assertThat(page.locator("#link")).hasText("All in the book");
+        page.evaluate("navigator.serviceWorker.ready.then(() => true)");
+        shop.kill();
+        tablet.setOffline(true);
+        for (String depth : DEPTHS.subList(0, 5)) {
+            page.keyboard().type(depth);
+            page.keyboard().press("Tab");
+        }
+        assertThat(page.locator("#link")).hasText("No link, 5 only on this tablet");
+        page.reload();
+        assertThat(page.locator(".corner.LF input").first()).hasValue("5.0");
+        assertThat(page.locator(".corner.LF .mark.here")).hasCount(3);
+        page.close();
+        Page again = sheet("OFF", tablet);
+        assertThat(again.locator("#link")).hasText("No link, 5 only on this tablet");
+        assertThat(again.locator(":focus")).hasAttribute("id", "f.TREAD_DEPTH.RF.INNER");
+        again.keyboard().type("5.0");
+        again.keyboard().press("Enter");
+        tablet.setOffline(false);
+        shop.restart();
+        assertThat(again.locator("#link")).hasText("All in the book");
+        assertThat(again.locator(".corner.LF .mark.book")).hasCount(3);
+        assertThat(shop.readings(visitId)).hasSize(6);
+    }
+
+    @Test
+    void otherTabletsSeeEntriesWithoutAskingAndTwoReadingsOfOnePlaceAskAPerson() {
+        var first = tablet("Ada");
+        var second = tablet("Bo");
+        Page one = sheet("OFF", first);
+        Page two = sheet("OFF", second);
+        assertThat(two.locator("#home")).hasText("Bay · Ada, Bo");
+        type(one, "f.TREAD_DEPTH.LF.OUTER", "5.0");
+        assertThat(two.locator(".corner.LF input").first()).hasValue("5.0");
+
+        second.setOffline(true);
+        type(two, "f.TREAD_DEPTH.LF.CENTRE", "4.4");
+        type(one, "f.TREAD_DEPTH.LF.CENTRE", "4.9");
+        assertThat(one.locator("#link")).hasText("All in the book");
+        second.setOffline(false);
+        assertThat(one.locator(".corner.LF")).containsText("Bo read 4.4 mm; the book has 4.9 mm. Which one counts?");
+        assertThat(two.locator(".corner.LF")).containsText("Which one counts?");
+        assertThat(shop.readings(visitId)).hasSize(2);
+        two.locator("button", new Page.LocatorOptions().setHasText("4.4 mm")).click();
+        assertThat(one.locator(".corner.LF input").nth(1)).hasValue("4.4");
+        assertThat(one.locator(".corner.LF")).not().containsText("Which one counts?");
+        assertThat(shop.readings(visitId)).hasSize(3);
+    }
+
+    @Test
+    void unlikelyDepthIsAskedAboutAtOnceEvenWithoutALinkAndNeverKeptBack() {
+        var tablet = tablet("Ada");
+        Page page = sheet("OFF", tablet);
+        assertThat(page.locator("#link")).hasText("All in the book");
+        tablet.setOffline(true);
+        type(page, "f.TREAD_DEPTH.LF.OUTER", "1.2");
+        assertThat(page.locator(".corner.LF")).containsText("read it again, or is it another wheel?");
+        assertThat(page.locator("#link")).containsText("1 only on this tablet");
+        type(page, "f.TREAD_DEPTH.LF.OUTER", "5.0");
+        tablet.setOffline(false);
+        assertThat(page.locator("#link")).hasText("All in the book");
+        assertThat(shop.readings(visitId).getLast().asWritten()).isEqualTo("5.0 mm");
+    }
+
+    @Test
+    void impossibleDepthIsRefusedBesideItsFieldAndStaysThere() {
+        Page page = sheet("OFF", tablet("Ada"));
+        type(page, "f.TREAD_DEPTH.LF.OUTER", "52");
+        assertThat(page.locator(".corner.LF")).containsText("52 mm cannot be, expected 0 to 25 mm.");
+        assertThat(page.locator("[id='f.TREAD_DEPTH.LF.OUTER']")).isFocused();
+        assertThat(shop.readings(visitId)).isEmpty();
+    }
+
+    @Test
+    void changeOfAStoredValueWaitsForItsReason() {
+        Page page = sheet("OFF", tablet("Ada"));
+        type(page, "f.TREAD_DEPTH.LF.OUTER", "5.0");
+        assertThat(page.locator(".corner.LF .mark.book")).hasCount(1);
+        type(page, "f.TREAD_DEPTH.LF.OUTER", "5.1");
+        assertThat(page.locator("#link")).containsText("1 needs you");
+        page.locator("button", new Page.LocatorOptions().setHasText("Misread.")).click();
+        assertThat(page.locator("#link")).hasText("All in the book");
+        assertThat(shop.readings(visitId).getLast().reason()).isEqualTo("Misread.");
+    }
+
+    @Test
+    void wholeVisitByTouch() {
+        Page page = sheet("RECEIVE", tablet("Ada"));
+        for (boolean more = true; more; ) {
+            String step = String.valueOf(page.evaluate("location.hash.slice(1)"));
+            for (var tick : page.locator("main button.tick").all()) {
+                if ("true".equals(tick.getAttribute("aria-pressed"))) {
+                    continue; // the same step of both corners of an axle
+                }
+                tick.click();
+                assertThat(tick).hasAttribute("aria-pressed", "true");
+            }
+            if (step.equals("ON")) {
+                page.locator("text=These wheels are on").click();
+                assertThat(page.locator("main")).containsText("Recorded");
+            }
+            for (var nut : page.locator("main button.nut").all()) {
+                nut.click();
+            }
+            for (var choice : page.locator("main .choice").all()) {
+                choice.locator("button").first().click();
+            }
+            for (var input :
+                    page.locator("main .field:not(.words) input[id^='f.']").all()) {
+                if (input.inputValue().isEmpty()) {
+                    input.fill(plausible(String.valueOf(input.getAttribute("id"))));
+                    input.press("Enter");
+                }
+            }
+            more = page.locator("#next .main").count() > 0;
+            if (more) {
+                page.locator("#next .main").click();
+            }
+        }
+        assertThat(page.locator(".missing li")).hasCount(0);
+        assertThat(page.locator(".open")).hasCount(0);
+        page.locator("text=The car leaves").click();
+        assertThat(page.locator("main")).containsText("Handed over by Ada.");
+        assertThat(page.locator("main a", new Page.LocatorOptions().setHasText("Findings")))
+                .isVisible();
+        var visit = shop.visit(visitId);
+        assertThat(visit.leftOn()).hasSize(4);
+        assertThat(visit.readings())
+                .filteredOn(reading -> reading.measure() == Measure.WHEEL_TORQUE)
+                .hasSize(4);
+        assertThat(visit.readings())
+                .filteredOn(reading -> reading.measure() == Measure.TREAD_DEPTH)
+                .as("of the wheels that came off and of those that go on")
+                .hasSize(2 * Corner.values().length * Spot.values().length);
+        assertThat(visit.readings()).extracting(Reading::id).doesNotHaveDuplicates();
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {390, 820, 1180})
+    void everyStepIsAccessibleWithTargetsForGloves(int width) {
+        var tablet = tablet("Ada");
+        Page page = sheet("RECEIVE", tablet);
+        page.setViewportSize(width, width == 390 ? 844 : width == 820 ? 1180 : 820);
+        for (boolean more = true; more; ) {
+            String step = String.valueOf(page.evaluate("location.hash"));
+            assertThat((Integer) page.evaluate("document.documentElement.scrollWidth - innerWidth"))
+                    .as(step)
+                    .isLessThanOrEqualTo(0);
+            assertThat(page.evaluate("""
+                            () => [...document.querySelectorAll("a:not(.skip), button, input, select")]
+                              .filter((each) => each.offsetHeight > 0 && (each.offsetHeight < 48 || each.offsetWidth < 48))
+                              .map((each) => each.outerHTML)
+                            """)).as(step).isEqualTo(List.of());
+            if (width != 820) {
+                page.evaluate(
+                        "document.querySelectorAll('.bar, #steps, .next').forEach(bar => bar.style.position = 'static')");
+                Axe.assertNoViolation(page, step + " at " + width);
+            }
+            if (step.equals("#ON")) {
+                page.locator("text=These wheels are on").click();
+            }
+            more = page.locator("#next .main").count() > 0;
+            if (more) {
+                page.locator("#next .main").click();
+            }
+        }
+    }
+
+    private static String plausible(String id) {
+        return switch (Measure.valueOf(id.split("\\.", 3)[1])) {
+            case TREAD_DEPTH -> "5";
+            case PRESSURE_FOUND, PRESSURE_SET -> "240";
+            case WHEEL_TORQUE -> "120";
+            case PAD_THICKNESS -> "7";
+            case DISC_THICKNESS -> "22";
+            case DISC_RUNOUT -> "0.02";
+            case DISC_THICKNESS_VARIATION -> "0.01";
+            case BATTERY_VOLTAGE -> "12.6";
+            case BATTERY_CRANKING_CURRENT -> "500";
+            case BRAKE_FLUID_BOILING_POINT -> "200";
+            default -> "5";
+        };
+    }
+
+    private static void type(Page page, String fieldId, String value) {
+        page.locator("[id='" + fieldId + "']").fill(value);
+        page.locator("[id='" + fieldId + "']").press("Enter");
+    }
+
+    private BrowserContext tablet(String person) {
+        var tablet = chromium.newTablet(1180, 820);
+        tablet.addInitScript("localStorage.setItem('person', '%s')".formatted(person));
+        tablets.add(tablet);
+        return tablet;
+    }
+
+    private Page sheet(String step, BrowserContext tablet) {
+        Page page = tablet.newPage();
+        page.navigate(shop.address("/bay/visits/" + visitId + "#" + step));
+        assertThat(page.locator("#main h2")).isVisible();
+        return page;
+    }
+}
