@@ -81,9 +81,8 @@ final class OpenCautions {
                 .filter(reading -> reading.wheelTag() == null || visit.leftOn().containsValue(reading.wheelTag()))
                 .filter(reading -> reading.measure().scale() != Scale.DONE || reading.value() > 0)
                 .map(OpenCautions::place);
-        return new HashSet<>(
-                Stream.concat(read, visit.leftOn().isEmpty() ? Stream.empty() : Stream.of(WHEELS_ON))
-                        .toList());
+        return new HashSet<>(Stream.concat(read, visit.leftOn().isEmpty() ? Stream.empty() : Stream.of(WHEELS_ON))
+                .toList());
     }
 
     private static String place(Reading reading) {

@@ -103,7 +103,7 @@ export class SheetView {
   }
 
   #moveOn(from) {
-    const next = this.#views[this.#views.indexOf(from) + 1];
+    const next = this.#views.slice(this.#views.indexOf(from) + 1).find((view) => view.element.offsetParent);
     const target = next ? (next.input.querySelector?.("button") ?? next.input) : byId("next").querySelector(".main");
     target?.focus();
     target?.select?.();

@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -121,9 +122,8 @@ class BayEntriesTest {
 
     @Test
     void nothingLeavesWithAnOpenCautionWithoutAReason() throws Exception {
-        var closed = "CALIPER_CLOSED.LF";
-        assertThat(statuses(tick("CALIPER_OFF.LF", true), tick("PEDAL_PUMPED", true), tick("NO_SUCH_STEP", true)))
-                .containsExactly("stored", "stored", "refused");
+        assertThat(statuses(done("PADS_REPLACED", "LF"), done("PEDAL_PUMPED", null), done("CALIPER_CLOSED", "RF")))
+                .containsOnly("stored");
         var silent = send(entry("departure", Map.of("reasons", Map.of())));
         assertThat(silent.getFirst().path("sentence").stringValue()).contains("caliper at LF is not closed");
         assertThat(silent.getFirst().path("pointer").stringValue()).isEqualTo("/entries/0/reasons/CALIPER.LF");
@@ -136,10 +136,20 @@ class BayEntriesTest {
                 .singleElement()
                 .satisfies(reason -> assertThat(reason.reason()).isEqualTo("Towed to the next shop."));
 
-        assertThat(statuses(tick(closed, true), entry("departure", Map.of("reasons", Map.of()))))
-                .containsExactly("stored", "stored");
+        var later = entry("departure", Map.of("reasons", Map.of())).put("at", "2026-11-25T11:00:00Z");
+        assertThat(statuses(done("CALIPER_CLOSED", "LF"), later)).containsOnly("stored");
         assertThat(shop.book.bay().findDeparture(visitId).orElseThrow().reasons())
                 .isEmpty();
+    }
+
+    @Test
+    void tickIsAStepOfThisCar() throws Exception {
+        assertThat(statuses(
+                        entry("tick", Map.of("tick", "FASTENER.LF.1", "done", true)),
+                        entry("tick", Map.of("tick", "FASTENER.LF.11", "done", true))))
+                .containsExactly("stored", "refused");
+        assertThat(state().path("ticks").path("FASTENER.LF.1").path("person").stringValue())
+                .isEqualTo("Ada");
     }
 
     @Test
@@ -197,8 +207,8 @@ class BayEntriesTest {
         return entry("reading", Map.of("measure", measure, "corner", corner, "wheel", wheel, "written", written));
     }
 
-    private static ObjectNode tick(String tick, boolean done) {
-        return entry("tick", Map.of("tick", tick, "done", done));
+    private static ObjectNode done(String measure, @Nullable String corner) {
+        return entry("reading", Map.of("measure", measure, "written", "done")).put("corner", corner);
     }
 
     private static ObjectNode entry(String kind, Map<String, ?> parts) {
