@@ -2,6 +2,7 @@ package cornerbook.app.cli;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
+import cornerbook.app.bench.Questions;
 import cornerbook.app.book.BookException;
 import java.io.PrintWriter;
 import java.util.Locale;
@@ -52,12 +53,8 @@ public final class Main {
                 .addSubcommand(new Learn(out))
                 .addSubcommand(new Calibrate(out))
                 .addSubcommand(new Check(out, err))
-                .addSubcommand(new Torque(out))
-                .addSubcommand(new Lift(out))
-                .addSubcommand(new Pressure(out))
-                .addSubcommand(new Tyre(out))
-                .addSubcommand(new Battery(out))
                 .addSubcommand(new Completion(out));
+        Questions.ALL.forEach(question -> line.addSubcommand(CalculatorVerb.of(question, out)));
         line.setOut(out).setErr(err).setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
         line.setUsageHelpAutoWidth(true);
         line.setCaseInsensitiveEnumValuesAllowed(true);

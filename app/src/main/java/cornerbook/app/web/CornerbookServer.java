@@ -118,9 +118,14 @@ public final class CornerbookServer {
         var entry = new EntryHandler(desk, pages);
         var findings = new FindingsHandler(desk, pages, sheet);
         var plan = new PlanHandler(desk, pages);
+        var bench = new BenchHandler(desk, pages);
+        routing.addFilter(new UnitChoice());
         routing.addFilter(new RequestGuard());
         routing.get("/", today::show)
                 .get("/assets/{digest}/{name}", pages::sendAsset)
+                .post("/units", UnitChoice::choose)
+                .get("/bench", bench::list)
+                .get("/bench/{name}", bench::show)
                 .get("/cars/{id}", vehicle::show)
                 .get("/cars/{id}/visits/new", newVisit::show)
                 .post("/cars/{id}/visits/new", newVisit::save)

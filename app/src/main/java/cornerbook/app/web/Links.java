@@ -76,6 +76,14 @@ public final class Links {
 
     private static String word(Rule rule) {
         return rule.name().toLowerCase(Locale.ROOT).replace('_', '-');
+
+    public static String bench(String calculator) {
+        return "/bench/" + segment(calculator);
+    }
+
+    /** A calculator with the car's own data filled in. */
+    public static String bench(String calculator, String vehicleId) {
+        return bench(calculator) + "?car=" + segment(vehicleId);
     }
 
     /** One tag a page, for a roll of labels. */

@@ -37,6 +37,9 @@ class CalculatorsTest {
                 "torque '30 lbf·ft' --length '12 in' --adapter '6 in' | Set the wrench to 27 N·m (20 lbf·ft)",
                 "torque 130 --thread M14x1.5 --class 10.9 --on-thread oiled | Mind: A torque given for clean, dry threads clamps 25 to 33 % more",
                 "torque 130 --count 5 | Order, clockwise from the top: 1 3 5 2 4",
+                "torque 130 --thread M14x1.5 --class 10.9 --ball 14 | Clamp load of M14×1.5 class 10.9",
+                "torque 130 --thread M14x1.5 --class 10.9 --friction '0.10 to 0.16' | friction 0.1 to 0.16",
+                "lift --front 1000 --rear 1000 --wheelbase 2800 --points 'LF 600 750; RF 600 -750; LR 2000 650; RR 2000 -650' --arm-rating 1000 --hoist-rating 4000 | Arm LR: 5",
                 "torque 130 --bar 100 --bar-spread 15 | Torque bar: ends between 85 N·m (63 lbf·ft) and 115 N·m (85 lbf·ft)",
                 "lift --front 1000 --rear 1000 --wheelbase 2800 --points-front 600 --points-rear 2000 --points-width 1500 --arm-rating '2000 lb' --hoist-rating 4000 | Arm LF: 429 kg (945 lb)",
                 "lift --front 1000 --rear 1000 --wheelbase 2800 --points-front 600 --points-rear 2000 --points-width 1500 --arm-rating '2000 lb' --hoist-rating 4000 --off 'drive battery=450 kg@1400 mm' | Hoist: 1550 kg (3417 lb), 39 % of its rating",
@@ -93,7 +96,13 @@ class CalculatorsTest {
                 "lift --front 1000 --rear 1000 --wheelbase 2800 --points-front 600 --points-rear 2000 --points-width 1500 --arm-rating '2000 lb' --hoist-rating 4000 --off battery | 3 | part off is \"battery\", expected its name, mass and place",
                 "lift --front 1000 --rear 1000 --wheelbase 2800 --points-front 600 --points-rear 2000 --points-width 1500 --arm-rating '2000 lb' --hoist-rating 4000 --wheels-off '20 psi' | 2 | has the unit \"psi\", expected one of kg",
                 "lift --front 1800 --rear 500 --wheelbase 2800 --points-front 800 --points-rear 2000 --points-width 1500 --arm-rating 1000 --hoist-rating 4000 | 3 | outside the lift points: the car would tip",
-                "torque 130 --adapter '6 in' | 2 | --length"
+                "torque 130 --adapter '6 in' | 2 | --length",
+                "torque '-5 N·m' --count 5 --bar 100 --bar-spread 15 | 3 | torque is -5 N·m, expected 1 to 1000 N·m",
+                "torque 130 --cuont 5 | 2 | --cuont",
+                "torque 130 --thread M14 --class 10.9 --cone 60 --ball 14 | 2 | expected one of the two",
+                "pressure --placard 250 --tyre-at 20 --stands-at -30 --maximum 300 | 3 | above the tyre's maximum of 300 kPa",
+                "lift --front 1000 --rear 1000 --wheelbase 2800 --points 'LF 600 750; RF 600 -750' --arm-rating 1000 --hoist-rating 4000 | 3 | lift points lack LR",
+                "battery --chemistry wet --volts 12.6 --rested 3 | 3 | expected one of flooded efb agm lithium"
             })
     void refusesWhatCannotBe(String words, int exitCode, String part) {
         var outcome = run(arguments(words));

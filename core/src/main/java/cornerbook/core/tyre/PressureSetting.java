@@ -26,6 +26,7 @@ public record PressureSetting(
         List<String> cautions,
         List<Step> steps)
         implements Explained {
+    private static final double ROOM_C = 20;
     private static final String WARM =
             "The tyre was driven and is warm: never let air out of it now; add if it is low, and measure again cold.";
 
@@ -100,5 +101,22 @@ public record PressureSetting(
                                 setKpa,
                                 "kPa",
                                 "gauge against a master, as entered")));
+    }
+
+    /**
+     * Refuses a setting with which the tyre would pass the maximum on its sidewall in a room of 20 °C; the maximum is meant
+     * cold (49 CFR 571.139, from memory).
+     *
+     * @param maximumKpa 150 to 900 kPa
+     * @throws IllegalArgumentException with one sentence
+     */
+    public void requireAtMost(double maximumKpa) {
+        check("maximum pressure of the tyre", maximumKpa, 150, 900, "kPa");
+        double inRoomKpa = Math.max(placardKpa, GasLaw.gaugePressureKpa(placardKpa, standingC, ROOM_C));
+        if (inRoomKpa > maximumKpa) {
+            throw new IllegalArgumentException(
+                    "pressure to be set is %.0f kPa in a room of 20 °C, above the tyre's maximum of %.0f kPa: set less, and look again when it gets cold"
+                            .formatted(inRoomKpa, maximumKpa));
+        }
     }
 }

@@ -19,6 +19,7 @@ import java.util.List;
 public record SeasonPressures(
         List<Expected> months,
         Expected coldest,
+        double placardKpa,
         double warningKpa,
         double marginKpa,
         List<String> cautions,
@@ -78,7 +79,7 @@ public record SeasonPressures(
                     "On the coldest morning the tyre is %.0f kPa under the placard; it has to be topped up when it gets cold."
                             .formatted(placardKpa - coldest.pressureKpa()));
         }
-        return new SeasonPressures(months, coldest, warningKpa, marginKpa, cautions, steps);
+        return new SeasonPressures(months, coldest, placardKpa, warningKpa, marginKpa, cautions, steps);
     }
 
     private static Expected expected(double setKpa, double setAtC, double temperatureC) {

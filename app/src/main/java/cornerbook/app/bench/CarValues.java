@@ -1,0 +1,122 @@
+package cornerbook.app.bench;
+
+import cornerbook.app.unit.UnitSystem;
+import cornerbook.core.corner.Axle;
+import cornerbook.core.visit.CarHistory;
+import cornerbook.core.visit.Measure;
+import cornerbook.core.visit.Reading;
+import cornerbook.core.visit.Visit;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Collectors;
+
+/** What a car's own data answer of a calculator's questions, as a person of these units would write it. */
+public final class CarValues {
+    private static final double METRIC_REFERENCE_KPA = 250;
+
+    private final CarHistory history;
+    private final UnitSystem system;
+    private final Map<String, List<String>> values = new LinkedHashMap<>();
+
+    private CarValues(CarHistory history, UnitSystem system) {
+        this.history = history;
+        this.system = system;
+    }
+
+    /**
+     * The values by name of the question; what the book does not know is left out.
+     *
+     * @param question name of the calculator
+     * @param axle whose tyres are meant
+     */
+    public static Map<String, List<String>> of(String question, CarHistory history, Axle axle, UnitSystem system) {
+        var car = new CarValues(history, system);
+        switch (question) {
+            case "torque" -> car.torque();
+            case "pressure" -> car.pressure(axle);
+            case "tyre" -> car.tyre(axle);
+            case "battery" -> car.battery();
+            case "lift" -> car.lift();
+            default -> throw new IllegalArgumentException("no calculator is called " + question);
+        }
+        return car.values;
+    }
+
+    private void torque() {
+        var fastener = history.vehicle().fastener();
+        put("torque", fastener.torqueNm(), "N·m");
+        put("count", String.valueOf(fastener.count()));
+        put("thread", fastener.thread());
+    }
+
+    private void pressure(Axle axle) {
+        var data = history.vehicle().axle(axle);
+        put("placard", data.placardPressureKpa(), "kPa");
+        put("at-pressure", data.placardPressureKpa(), "kPa");
+        put("axle-load", data.axleLoadKg(), "kg");
+        put("load-index", String.valueOf(data.loadIndex()));
+        put("reference", METRIC_REFERENCE_KPA, "kPa");
+        putLast("tyre-at", Measure.TYRE_TEMPERATURE);
+    }
+
+    private void tyre(Axle axle) {
+        var data = history.vehicle().axle(axle);
+        var size = "%s %d%s".formatted(data.tyreSize(), data.loadIndex(), data.speedSymbol());
+        put("placard", size);
+        put("size", size);
+    }
+
+    private void battery() {
+        var battery = history.vehicle().battery();
+        put("chemistry", word(battery.chemistry()));
+        put("capacity", battery.ratedCapacityAh(), "A·h");
+        var rated = battery.ratedCrankingCurrentA();
+        var standard = battery.ratingStandard();
+        if (rated != null && standard != null) {
+            put("rated", rated, "A");
+            put("standard", word(standard));
+        }
+        putLast("volts", Measure.BATTERY_VOLTAGE);
+        putLast("measured", Measure.BATTERY_CRANKING_CURRENT);
+        putLast("temperature", Measure.BATTERY_TEMPERATURE);
+    }
+
+    private void lift() {
+        put("front", history.vehicle().front().axleLoadKg(), "kg");
+        put("rear", history.vehicle().rear().axleLoadKg(), "kg");
+    }
+
+    private void put(String name, double value, String bookUnit) {
+        put(name, system.field(value, bookUnit));
+    }
+
+    private void put(String name, String text) {
+        values.put(name, List.of(text));
+    }
+
+    /** The last reading that stands, of whatever visit. */
+    private void putLast(String name, Measure measure) {
+        history.visits().reversed().stream()
+                .flatMap(visit -> standing(visit).stream())
+                .filter(reading -> reading.measure() == measure)
+                .findFirst()
+                .ifPresent(reading -> put(name, reading.value(), measure.unit()));
+    }
+
+    private static List<Reading> standing(Visit visit) {
+        var corrected = visit.readings().stream()
+                .map(Reading::corrects)
+                .filter(Objects::nonNull)
+                .collect(Collectors.toSet());
+        return visit.readings().reversed().stream()
+                .filter(reading -> !corrected.contains(reading.id()))
+                .toList();
+    }
+
+    private static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT);
+    }
+}

@@ -1,0 +1,17 @@
+package cornerbook.app.bench;
+
+import cornerbook.core.why.Explained;
+import java.util.List;
+
+/**
+ * One part of an answer.
+ *
+ * @param name in JSON, as "setting"
+ * @param lines the answer in sentences, without full stops
+ * @param result the numbers, what to mind, and the steps
+ */
+public record Part(String name, List<String> lines, Explained result) {
+    public Part {
+        lines = List.copyOf(lines);
+    }
+}

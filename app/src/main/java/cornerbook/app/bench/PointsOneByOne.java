@@ -1,0 +1,53 @@
+package cornerbook.app.bench;
+
+import cornerbook.core.corner.Corner;
+import cornerbook.core.lift.LiftPoint;
+import cornerbook.core.lift.LiftPoints;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Lift points that do not mirror each other, as "LF 650 750; RF 700 -740; LR 2150 745; RR 2150 -745". */
+final class PointsOneByOne {
+    private static final String LENGTH = "([+\\-−]?\\d[\\d.,]*(?:\\s*(?:mm|cm|in|m))?)";
+    private static final Pattern POINT =
+            Pattern.compile("\\s*(LF|RF|LR|RR)\\s+" + LENGTH + "\\s+" + LENGTH + "\\s*", Pattern.CASE_INSENSITIVE);
+
+    private PointsOneByOne() {}
+
+    /**
+     * The four points; a bare number is in the person's unit.
+     *
+     * @throws IllegalArgumentException with one sentence that begins with "lift points"
+     */
+    static LiftPoints parse(String text, Given given) {
+        var points = new EnumMap<Corner, LiftPoint>(Corner.class);
+        for (var part : text.split(";", -1)) {
+            var match = POINT.matcher(part);
+            if (!match.matches()) {
+                throw new IllegalArgumentException(
+                        "lift points have \"%s\", expected each as LF 650 750, parted by semicolons"
+                                .formatted(part.strip()));
+            }
+            points.put(
+                    Corner.valueOf(match.group(1).toUpperCase(Locale.ROOT)),
+                    new LiftPoint(length(match, 2, given), length(match, 3, given)));
+        }
+        return new LiftPoints(
+                get(points, Corner.LF), get(points, Corner.RF), get(points, Corner.LR), get(points, Corner.RR));
+    }
+
+    private static LiftPoint get(Map<Corner, LiftPoint> points, Corner corner) {
+        return Optional.ofNullable(points.get(corner))
+                .orElseThrow(() -> new IllegalArgumentException("lift points lack %s, expected one for each of %s"
+                        .formatted(corner, Arrays.toString(Corner.values()))));
+    }
+
+    private static double length(Matcher match, int group, Given given) {
+        return given.quantity(match.group(group), "mm");
+    }
+}

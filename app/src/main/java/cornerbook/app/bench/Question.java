@@ -1,0 +1,50 @@
+package cornerbook.app.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * A calculator.
+ *
+ * @param name its verb on the command line and its page: "torque"
+ * @param description one sentence
+ * @param common asked once, used by all groups
+ * @param nothingAsked the sentence for someone who gives too little
+ * @param example a command line
+ */
+public record Question(
+        String name,
+        String title,
+        String description,
+        List<Ask> common,
+        List<Group> groups,
+        String nothingAsked,
+        String example) {
+    public Question {
+        common = List.copyOf(common);
+        groups = List.copyOf(groups);
+    }
+
+    /** All questions in the order of the page. */
+    public List<Ask> asks() {
+        return Stream.concat(common.stream(), groups.stream().flatMap(group -> group.asks().stream()))
+                .toList();
+    }
+
+    /**
+     * All answers.
+     *
+     * @throws AskException when something cannot be read or is missing
+     * @throws IllegalArgumentException with one sentence when core refuses, or nothing was asked
+     */
+    public List<Part> answer(Given given) {
+        var parts = new ArrayList<Part>();
+        asks().forEach(given::requireReadable);
+        groups.forEach(group -> parts.addAll(given.answer(group)));
+        if (parts.isEmpty()) {
+            throw new IllegalArgumentException(nothingAsked);
+        }
+        return parts;
+    }
+}

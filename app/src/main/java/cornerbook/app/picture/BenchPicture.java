@@ -1,0 +1,37 @@
+package cornerbook.app.picture;
+
+import cornerbook.app.unit.Shown;
+import cornerbook.core.fastener.ClampLoad;
+import cornerbook.core.fastener.ShortForm;
+import cornerbook.core.fastener.TighteningOrder;
+import cornerbook.core.fastener.WrenchSetting;
+import cornerbook.core.tyre.SeasonPressures;
+import cornerbook.core.why.Explained;
+import java.util.List;
+
+/** The pictures of a calculator's result. */
+public final class BenchPicture {
+    private BenchPicture() {}
+
+    /** In the order to be shown; none for a result that has none. */
+    public static List<String> of(Explained result, Shown shown) {
+        return switch (result) {
+            case TighteningOrder order -> List.of(TighteningSequence.svg(order));
+            case WrenchSetting setting -> List.of(WrenchFromAbove.svg(setting, shown));
+            case ClampLoad load ->
+                List.of(ClampLoadBar.svg(
+                        "By friction",
+                        load.leastShareOfProof(),
+                        load.mostShareOfProof(),
+                        load.strength().proofLoadN(load.thread())));
+            case ShortForm load ->
+                List.of(ClampLoadBar.svg(
+                        "Short form, " + load.state().word(),
+                        load.leastN() / load.strength().proofLoadN(load.thread()),
+                        load.mostShareOfProof(),
+                        load.strength().proofLoadN(load.thread())));
+            case SeasonPressures season -> List.of(PressureOverSeason.svg(season, shown));
+            default -> List.of();
+        };
+    }
+}

@@ -1,0 +1,118 @@
+package cornerbook.app.picture;
+
+import cornerbook.app.picture.Svg.Anchor;
+import cornerbook.app.unit.Shown;
+import cornerbook.core.tyre.SeasonPressures;
+import java.util.ArrayList;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** What a tyre will read cold, month by month, and on the coldest morning, with placard and warning threshold. */
+public final class PressureOverSeason {
+    private static final int WIDTH = 420;
+    private static final int HEIGHT = 262;
+    private static final double LEFT_X = 20;
+    private static final double RIGHT_X = 400;
+    private static final double TOP_Y = 44;
+    private static final double BOTTOM_Y = 206;
+
+    private final SeasonPressures season;
+    private final Shown shown;
+    private final double lowKpa;
+    private final double highKpa;
+
+    private PressureOverSeason(SeasonPressures season, Shown shown) {
+        this.season = season;
+        this.shown = shown;
+        var all = Stream.concat(
+                        season.months().stream().map(SeasonPressures.Expected::pressureKpa),
+                        Stream.of(season.coldest().pressureKpa(), season.warningKpa(), season.placardKpa()))
+                .mapToDouble(Double::doubleValue)
+                .summaryStatistics();
+        double room = 0.12 * (all.getMax() - all.getMin());
+        lowKpa = all.getMin() - room;
+        highKpa = all.getMax() + room;
+    }
+
+    /** The picture. */
+    public static String svg(SeasonPressures season, Shown shown) {
+        return new PressureOverSeason(season, shown).draw();
+    }
+
+    private String draw() {
+        int points = season.months().size() + 1;
+        var svg = new Svg(
+                WIDTH,
+                HEIGHT,
+                "Pressure over the season: %s; coldest morning %s; placard %s, warning below %s"
+                        .formatted(
+                                season.months().stream().map(this::words).collect(Collectors.joining(", ")),
+                                words(season.coldest()),
+                                shown.show(season.placardKpa(), "kPa"),
+                                shown.show(season.warningKpa(), "kPa")));
+        line(svg, season.placardKpa(), Palette.SLATE, "", "placard, cold", -7);
+        line(svg, season.warningKpa(), Palette.PLUM, "7 3", "warning below", 16);
+        var path = new ArrayList<String>();
+        for (int i = 0; i < season.months().size(); i++) {
+            path.add(Svg.number(x(i, points)) + " "
+                    + Svg.number(y(season.months().get(i).pressureKpa())));
+        }
+        svg.path("M" + String.join("L", path), "none", Palette.OCHRE, 3);
+        boolean every = points <= 8;
+        for (int i = 0; i < season.months().size(); i++) {
+            var month = season.months().get(i);
+            svg.circle(x(i, points), y(month.pressureKpa()), 5, Palette.PAPER, Palette.OCHRE, 2.5, "");
+            if (every || i % 2 == 0) {
+                svg.words(
+                        x(i, points),
+                        BOTTOM_Y + 22,
+                        12,
+                        Anchor.MIDDLE,
+                        Palette.INK,
+                        false,
+                        shown.show(month.temperatureC(), "°C"));
+            }
+        }
+        var coldest = season.coldest();
+        boolean warns = season.marginKpa() < 0;
+        double x = x(points - 1, points);
+        double y = y(coldest.pressureKpa());
+        svg.path(
+                "M%s %sL%s %sL%s %sL%s %sZ"
+                        .formatted(
+                                Svg.number(x),
+                                Svg.number(y - 9),
+                                Svg.number(x + 9),
+                                Svg.number(y),
+                                Svg.number(x),
+                                Svg.number(y + 9),
+                                Svg.number(x - 9),
+                                Svg.number(y)),
+                warns ? Palette.PLUM : Palette.SLATE,
+                Palette.PAPER,
+                1.5);
+        svg.words(RIGHT_X, y - 15, 13, Anchor.END, Palette.INK, true, shown.show(coldest.pressureKpa(), "kPa"));
+        svg.words(x + 10, BOTTOM_Y + 22, 12, Anchor.END, Palette.INK, true, shown.show(coldest.temperatureC(), "°C"));
+        svg.words(RIGHT_X, BOTTOM_Y + 42, 12, Anchor.END, Palette.INK, false, "coldest morning");
+        svg.words(LEFT_X, BOTTOM_Y + 42, 12, Anchor.START, Palette.INK, false, "month by month, at its mean");
+        return svg.close();
+    }
+
+    private void line(Svg svg, double kpa, String colour, String dashes, String words, double below) {
+        svg.line(LEFT_X, y(kpa), RIGHT_X, y(kpa), colour, 2, dashes);
+        svg.words(LEFT_X, y(kpa) + below, 12, Anchor.START, colour, true, words + " " + shown.show(kpa, "kPa"));
+    }
+
+    private String words(SeasonPressures.Expected expected) {
+        return "%s at %s"
+                .formatted(shown.show(expected.pressureKpa(), "kPa"), shown.show(expected.temperatureC(), "°C"));
+    }
+
+    private static double x(int place, int points) {
+        return LEFT_X + 24 + (RIGHT_X - LEFT_X - 44) * place / (points - 1);
+    }
+
+    private double y(double kpa) {
+        return BOTTOM_Y - (BOTTOM_Y - TOP_Y) * (kpa - lowKpa) / (highKpa - lowKpa);
+    }
+}

@@ -1,0 +1,124 @@
+package cornerbook.app.web;
+
+import cornerbook.app.bench.Ask;
+import cornerbook.app.bench.AskException;
+import cornerbook.app.bench.CarValues;
+import cornerbook.app.bench.Given;
+import cornerbook.app.bench.Group;
+import cornerbook.app.bench.Part;
+import cornerbook.app.bench.Question;
+import cornerbook.app.bench.Questions;
+import cornerbook.app.unit.UnitSystem;
+import cornerbook.app.web.BenchPage.Answer;
+import cornerbook.app.web.BenchPage.Field;
+import cornerbook.app.web.BenchPage.Section;
+import cornerbook.core.corner.Axle;
+import cornerbook.core.visit.CarHistory;
+import io.helidon.webserver.http.ServerRequest;
+import io.helidon.webserver.http.ServerResponse;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** The engineering bench: a page for each calculator. Nothing is stored; an address holds all that was typed. */
+final class BenchHandler {
+    private final Desk desk;
+    private final Pages pages;
+
+    BenchHandler(Desk desk, Pages pages) {
+        this.desk = desk;
+        this.pages = pages;
+    }
+
+    void list(ServerRequest request, ServerResponse response) {
+        pages.send(response, 200, "benchList", Questions.ALL);
+    }
+
+    void show(ServerRequest request, ServerResponse response) {
+        var question = Questions.find(Pages.pathValue(request, "name"))
+                .orElseThrow(() -> new PageException(404, "There is no such calculator."));
+        var system = UnitSystem.find(Pages.queryValue(request, "units")).orElseGet(UnitChoice::current);
+        var carId = Pages.queryValue(request, "car");
+        var history = carId.isEmpty() ? null : desk.getHistory(carId);
+        var axle = Pages.queryValue(request, "axle").equals("rear") ? Axle.REAR : Axle.FRONT;
+        var typed = typed(request, question, history, axle, system);
+        var given = new Given(question, typed, system, UnitChoice.current(), desk.today());
+        var errors = new HashMap<String, String>();
+        var sections = question.groups().stream()
+                .map(group -> section(group, given, errors))
+                .toList();
+        boolean refused = !errors.isEmpty()
+                || sections.stream().anyMatch(section -> !section.error().isEmpty());
+        pages.send(
+                response,
+                refused ? 422 : 200,
+                "bench",
+                new BenchPage(
+                        question,
+                        history == null ? null : history.vehicle(),
+                        axle == Axle.REAR ? "rear" : "front",
+                        system,
+                        system != UnitChoice.current(),
+                        !typed.isEmpty(),
+                        question.common().stream()
+                                .map(ask -> field(ask, given, errors))
+                                .toList(),
+                        sections));
+    }
+
+    /** What the address holds; where it holds nothing, what the car's own data say. */
+    private static Map<String, List<String>> typed(
+            ServerRequest request, Question question, @Nullable CarHistory history, Axle axle, UnitSystem system) {
+        Map<String, List<String>> typed =
+                new LinkedHashMap<>(history == null ? Map.of() : CarValues.of(question.name(), history, axle, system));
+        for (var ask : question.asks()) {
+            var texts = request.query().contains(ask.name()) ? request.query().all(ask.name()) : List.<String>of();
+            if (!texts.isEmpty()) {
+                typed.put(ask.name(), texts.stream().map(String::strip).toList());
+            }
+        }
+        typed.values().removeIf(texts -> texts.stream().allMatch(String::isEmpty));
+        return typed;
+    }
+
+    private static Section section(Group group, Given given, Map<String, String> errors) {
+        List<Part> parts = List.of();
+        var error = "";
+        try {
+            parts = given.answer(group);
+        } catch (AskException unread) {
+            errors.put(unread.ask(), Typed.sentence(String.valueOf(unread.getMessage())));
+        } catch (IllegalArgumentException refused) {
+            var sentence = Typed.sentence(String.valueOf(refused.getMessage()));
+            var at = given.askOf(group, String.valueOf(refused.getMessage()));
+            if (at.isPresent()) {
+                errors.put(at.get().name(), sentence);
+            } else {
+                error = sentence;
+            }
+        }
+        return new Section(
+                group.name(),
+                group.title(),
+                group.note(),
+                group.asks().stream().map(ask -> field(ask, given, errors)).toList(),
+                error,
+                parts.stream().map(part -> new Answer(part, given.shown())).toList());
+    }
+
+    private static Field field(Ask ask, Given given, Map<String, String> errors) {
+        var unit = switch (ask.kind()) {
+            case Ask.Quantity quantity -> given.system().unitOf(quantity.bookUnit());
+            case Ask.Count count -> count.unit();
+            default -> "";
+        };
+        return new Field(
+                ask,
+                unit,
+                new ArrayList<>(given.typed().getOrDefault(ask.name(), List.of())),
+                errors.getOrDefault(ask.name(), ""));
+    }
+}
