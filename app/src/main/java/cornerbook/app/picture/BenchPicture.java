@@ -1,11 +1,16 @@
 package cornerbook.app.picture;
 
 import cornerbook.app.unit.Shown;
+import cornerbook.core.battery.BatteryHealth;
+import cornerbook.core.battery.RestVoltage;
 import cornerbook.core.fastener.ClampLoad;
 import cornerbook.core.fastener.ShortForm;
 import cornerbook.core.fastener.TighteningOrder;
 import cornerbook.core.fastener.WrenchSetting;
+import cornerbook.core.lift.ArmLoads;
+import cornerbook.core.lift.LiftStack;
 import cornerbook.core.tyre.SeasonPressures;
+import cornerbook.core.tyre.SizeComparison;
 import cornerbook.core.why.Explained;
 import java.util.List;
 
@@ -31,6 +36,11 @@ public final class BenchPicture {
                         load.mostShareOfProof(),
                         load.strength().proofLoadN(load.thread())));
             case SeasonPressures season -> List.of(PressureOverSeason.svg(season, shown));
+            case ArmLoads loads -> List.of(LiftFromAbove.svg(loads, shown));
+            case LiftStack stack -> List.of(LiftFromSide.svg(stack, shown));
+            case SizeComparison comparison -> List.of(TwoTyres.svg(comparison, shown));
+            case RestVoltage rest -> List.of(ChargeByVoltage.svg(rest));
+            case BatteryHealth health -> List.of(ShareOfRating.svg(health));
             default -> List.of();
         };
     }

@@ -126,7 +126,7 @@ public final class DepthOverDistance {
         }
         var upper = band.stream().map(point -> at(point.distanceKm(), point.highMm()));
         var lower = band.reversed().stream().map(point -> at(point.distanceKm(), point.lowMm()));
-        svg.path(Stream.concat(upper, lower).collect(Collectors.joining("L", "M", "Z")), "#e6d3ac", "none", 0);
+        svg.path(Stream.concat(upper, lower).collect(Collectors.joining("L", "M", "Z")), Palette.BAND, "none", 0);
         svg.path(
                 band.stream()
                         .map(point -> at(point.distanceKm(), point.meanMm()))

@@ -17,6 +17,9 @@ public final class Palette {
     /** Rubber, and the faces that something else is drawn on. */
     public static final String SHADE = "#e8e4d9";
 
+    /** The band in which a value may lie. */
+    public static final String BAND = "#e6d3ac";
+
     private Palette() {}
 
     /** The colour of a verdict; the shape of its mark and its word say the same. */

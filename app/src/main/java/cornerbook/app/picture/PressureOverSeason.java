@@ -50,8 +50,8 @@ public final class PressureOverSeason {
                                 words(season.coldest()),
                                 shown.show(season.placardKpa(), "kPa"),
                                 shown.show(season.warningKpa(), "kPa")));
-        line(svg, season.placardKpa(), Palette.SLATE, "", "placard, cold", -7);
-        line(svg, season.warningKpa(), Palette.PLUM, "7 3", "warning below", 16);
+        line(svg, season.placardKpa(), Palette.SLATE, "", Anchor.START, "placard, cold");
+        line(svg, season.warningKpa(), Palette.PLUM, "7 3", Anchor.END, "warning below");
         var path = new ArrayList<String>();
         for (int i = 0; i < season.months().size(); i++) {
             path.add(Svg.number(x(i, points)) + " "
@@ -98,9 +98,13 @@ public final class PressureOverSeason {
         return svg.close();
     }
 
-    private void line(Svg svg, double kpa, String colour, String dashes, String words, double below) {
+    /** The words stand on top, where no reading can lie under them. */
+    private void line(Svg svg, double kpa, String colour, String dashes, Anchor anchor, String words) {
         svg.line(LEFT_X, y(kpa), RIGHT_X, y(kpa), colour, 2, dashes);
-        svg.words(LEFT_X, y(kpa) + below, 12, Anchor.START, colour, true, words + " " + shown.show(kpa, "kPa"));
+        double x = anchor == Anchor.START ? LEFT_X : RIGHT_X;
+        double along = anchor == Anchor.START ? 1 : -1;
+        svg.line(x, 13, x + along * 24, 13, colour, 2, dashes);
+        svg.words(x + along * 30, 18, 13, anchor, colour, true, words + " " + shown.show(kpa, "kPa"));
     }
 
     private String words(SeasonPressures.Expected expected) {

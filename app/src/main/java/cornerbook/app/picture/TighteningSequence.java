@@ -27,7 +27,6 @@ public final class TighteningSequence {
                         + order.stream().map(String::valueOf).collect(Collectors.joining(", then ")));
         svg.circle(MIDDLE, MIDDLE, RIM_RADIUS, Palette.SHADE, Palette.SLATE, 3, "");
         svg.circle(MIDDLE, MIDDLE, RIM_RADIUS - 12, Palette.PAPER, Palette.HAIRLINE, 1.5, "");
-        svg.circle(MIDDLE, MIDDLE, HUB_RADIUS, Palette.SHADE, Palette.SLATE, 2, "");
         for (int turn = 1; turn < count; turn++) {
             svg.line(
                     x(order.get(turn - 1), count, circle),
@@ -38,6 +37,7 @@ public final class TighteningSequence {
                     2.5,
                     "");
         }
+        svg.circle(MIDDLE, MIDDLE, HUB_RADIUS, Palette.SHADE, Palette.SLATE, 2, "");
         for (int turn = 1; turn <= count; turn++) {
             double x = x(order.get(turn - 1), count, circle);
             double y = y(order.get(turn - 1), count, circle);

@@ -13,7 +13,6 @@ import cornerbook.app.web.BenchPage.Answer;
 import cornerbook.app.web.BenchPage.Field;
 import cornerbook.app.web.BenchPage.Section;
 import cornerbook.core.corner.Axle;
-import cornerbook.core.visit.CarHistory;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.util.ArrayList;
@@ -21,7 +20,6 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 
 /** The engineering bench: a page for each calculator. Nothing is stored; an address holds all that was typed. */
 final class BenchHandler {
@@ -44,11 +42,13 @@ final class BenchHandler {
         var carId = Pages.queryValue(request, "car");
         var history = carId.isEmpty() ? null : desk.getHistory(carId);
         var axle = Pages.queryValue(request, "axle").equals("rear") ? Axle.REAR : Axle.FRONT;
-        var typed = typed(request, question, history, axle, system);
+        var ofCar =
+                history == null ? Map.<String, List<String>>of() : CarValues.of(question.name(), history, axle, system);
+        var typed = typed(request, question, ofCar);
         var given = new Given(question, typed, system, UnitChoice.current(), desk.today());
         var errors = new HashMap<String, String>();
         var sections = question.groups().stream()
-                .map(group -> section(group, given, errors))
+                .map(group -> section(group, given, ofCar, errors))
                 .toList();
         boolean refused = !errors.isEmpty()
                 || sections.stream().anyMatch(section -> !section.error().isEmpty());
@@ -71,9 +71,8 @@ final class BenchHandler {
 
     /** What the address holds; where it holds nothing, what the car's own data say. */
     private static Map<String, List<String>> typed(
-            ServerRequest request, Question question, @Nullable CarHistory history, Axle axle, UnitSystem system) {
-        Map<String, List<String>> typed =
-                new LinkedHashMap<>(history == null ? Map.of() : CarValues.of(question.name(), history, axle, system));
+            ServerRequest request, Question question, Map<String, List<String>> ofCar) {
+        Map<String, List<String>> typed = new LinkedHashMap<>(ofCar);
         for (var ask : question.asks()) {
             var texts = request.query().contains(ask.name()) ? request.query().all(ask.name()) : List.<String>of();
             if (!texts.isEmpty()) {
@@ -84,13 +83,17 @@ final class BenchHandler {
         return typed;
     }
 
-    private static Section section(Group group, Given given, Map<String, String> errors) {
+    /** A car's own data ask nothing by themselves: what they lack is missed only when something was typed beside them. */
+    private static Section section(
+            Group group, Given given, Map<String, List<String>> ofCar, Map<String, String> errors) {
         List<Part> parts = List.of();
         var error = "";
         try {
             parts = given.answer(group);
         } catch (AskException unread) {
-            errors.put(unread.ask(), Typed.sentence(String.valueOf(unread.getMessage())));
+            if (!unread.isMissing() || touched(group, given, ofCar)) {
+                errors.put(unread.ask(), Typed.sentence(String.valueOf(unread.getMessage())));
+            }
         } catch (IllegalArgumentException refused) {
             var sentence = Typed.sentence(String.valueOf(refused.getMessage()));
             var at = given.askOf(group, String.valueOf(refused.getMessage()));
@@ -107,6 +110,13 @@ final class BenchHandler {
                 group.asks().stream().map(ask -> field(ask, given, errors)).toList(),
                 error,
                 parts.stream().map(part -> new Answer(part, given.shown())).toList());
+    }
+
+    private static boolean touched(Group group, Given given, Map<String, List<String>> ofCar) {
+        return group.asks().stream()
+                .map(Ask::name)
+                .anyMatch(name ->
+                        !given.typed().getOrDefault(name, List.of()).equals(ofCar.getOrDefault(name, List.of())));
     }
 
     private static Field field(Ask ask, Given given, Map<String, String> errors) {

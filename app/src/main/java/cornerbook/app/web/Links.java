@@ -1,5 +1,7 @@
 package cornerbook.app.web;
 
+import cornerbook.core.corner.Axle;
+import cornerbook.core.visit.Finding;
 import cornerbook.core.wheelplan.Rule;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
@@ -9,6 +11,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** Addresses of the pages. */
 public final class Links {
@@ -76,6 +79,7 @@ public final class Links {
 
     private static String word(Rule rule) {
         return rule.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
 
     public static String bench(String calculator) {
         return "/bench/" + segment(calculator);
@@ -84,6 +88,18 @@ public final class Links {
     /** A calculator with the car's own data filled in. */
     public static String bench(String calculator, String vehicleId) {
         return bench(calculator) + "?car=" + segment(vehicleId);
+    }
+
+    /** The calculator that a finding's numbers come from, with the car's data; null for a finding that has none. */
+    public static @Nullable String benchOf(Finding finding, String vehicleId) {
+        var corner = finding.subject().corner();
+        var axle = corner != null && corner.axle() == Axle.REAR ? "&axle=rear" : "";
+        return switch (finding.subject().part()) {
+            case PRESSURE, TYRE_LOAD -> bench("pressure", vehicleId) + axle;
+            case WHEEL_TORQUE -> bench("torque", vehicleId);
+            case BATTERY -> bench("battery", vehicleId);
+            default -> null;
+        };
     }
 
     /** One tag a page, for a roll of labels. */

@@ -23,8 +23,11 @@ public record BatteryHealth(
         List<String> cautions,
         List<Step> steps)
         implements Explained {
-    private static final double SOUND_SHARE = 0.70;
-    private static final double WATCH_SHARE = 0.80;
+    /** A battery is sound at this share of its rating and more (service literature). */
+    public static final double SOUND_SHARE = 0.70;
+    /** Below this share it is watched (common practice, no source). */
+    public static final double WATCH_SHARE = 0.80;
+
     private static final double[] TEMPERATURE_C = {-17.8, 0, 26.7};
     private static final double[] POWER_SHARE = {0.40, 0.65, 1.00};
 

@@ -30,7 +30,10 @@ public record RestVoltage(
     private static final double TABLE_C = 26.7;
     private static final double VOLTS_PER_KELVIN = 0.0012;
     private static final double REST_ENOUGH_HOURS = 4;
-    private static final double CHARGE_BELOW_V = 12.4;
+    /** Under this voltage at rest: charge and test again (service literature). */
+    public static final double CHARGE_BELOW_V = 12.4;
+    /** How far the charge may be off, either way (common practice, no source). */
+    public static final double ERROR_SHARE = 0.10;
 
     public RestVoltage {
         cautions = List.copyOf(cautions);
@@ -59,9 +62,7 @@ public record RestVoltage(
         }
         check("battery voltage", volts, 8, StateOfCharge.HELD_UP_VOLTS, "V");
         double atTableV = Math.min(volts - VOLTS_PER_KELVIN * (temperatureC - TABLE_C), StateOfCharge.HELD_UP_VOLTS);
-        boolean agm = chemistry == Chemistry.AGM;
-        double charge =
-                agm ? StateOfCharge.interpolate(AGM_VOLTS, atTableV) : StateOfCharge.ofFloodedLeadAcid(atTableV);
+        double charge = chargeAtTableTemperature(chemistry, atTableV);
         var cautions = new ArrayList<String>();
         if (restHours < REST_ENOUGH_HOURS) {
             cautions.add(
@@ -90,6 +91,20 @@ public record RestVoltage(
                                 "table, linear between its points",
                                 charge * 100,
                                 "%",
-                                agm ? "a vehicle maker's table for AGM" : "BCI table for flooded batteries at 80 °F")));
+                                chemistry == Chemistry.AGM
+                                        ? "a vehicle maker's table for AGM"
+                                        : "BCI table for flooded batteries at 80 °F")));
+    }
+
+    /**
+     * State of charge by the table of a lead-acid chemistry, at 26.7 °C.
+     *
+     * @param volts at rest, 0 to {@link StateOfCharge#HELD_UP_VOLTS}
+     * @return 0 to 1
+     */
+    public static double chargeAtTableTemperature(Chemistry chemistry, double volts) {
+        return chemistry == Chemistry.AGM
+                ? StateOfCharge.interpolate(AGM_VOLTS, volts)
+                : StateOfCharge.ofFloodedLeadAcid(volts);
     }
 }

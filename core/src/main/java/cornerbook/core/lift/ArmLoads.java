@@ -18,6 +18,8 @@ import java.util.Objects;
  * for a car that is pulled or pushed while it hangs: leave that margin. Source: statics; equal springs are Euler's
  * hypothesis for a table on four legs (E478, 1773; from memory).
  *
+ * @param car as it stands on its wheels
+ * @param points where the pads touch it
  * @param totalKg of what is lifted
  * @param centreBehindFrontAxleMm centre of gravity of what is lifted
  * @param marginMm from the centre of gravity to the nearest side of the points' polygon
@@ -25,6 +27,8 @@ import java.util.Objects;
  * @param holds no arm and not the hoist above its rating
  */
 public record ArmLoads(
+        CarMass car,
+        LiftPoints points,
         Map<Corner, ArmLoad> arms,
         double totalKg,
         double centreBehindFrontAxleMm,
@@ -87,6 +91,8 @@ public record ArmLoads(
         double hoistShare = totalKg / hoistRatingKg;
         boolean holds = hoistShare <= 1 && arms.values().stream().allMatch(arm -> arm.shareOfRating() <= 1);
         return new ArmLoads(
+                car,
+                points,
                 arms,
                 totalKg,
                 centreX,

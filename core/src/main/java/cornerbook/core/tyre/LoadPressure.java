@@ -54,7 +54,7 @@ public record LoadPressure(
         double tyreLoadKg = axleLoadKg * heavierShare;
         if (tyreLoadKg > loadIndex.capacityKg()) {
             throw new IllegalArgumentException(
-                    "load of %.0f kg on a tyre is above the %.0f kg of load index %d at any pressure"
+                    "axle load puts %.0f kg on a tyre, which is above the %.0f kg of load index %d at any pressure"
                             .formatted(tyreLoadKg, loadIndex.capacityKg(), loadIndex.number()));
         }
         double neededKpa = pressureKpa(tyreLoadKg, loadIndex.capacityKg(), referenceKpa, exponent);

@@ -18,8 +18,8 @@ import org.jspecify.annotations.Nullable;
  * @param carriesEnough load index and speed symbol not below the placard's; only judged when both sizes have them
  */
 public record SizeComparison(
-        String placard,
-        String other,
+        TyreSize placard,
+        TyreSize other,
         double diameterMm,
         double circumferencePercent,
         double indicatedKmh,
@@ -51,8 +51,8 @@ public record SizeComparison(
         double diameterMm = other.overallDiameterMm() - placard.overallDiameterMm();
         double turns = MM_PER_KM / other.rollingCircumferenceMm();
         return new SizeComparison(
-                placard.toString(),
-                other.toString(),
+                placard,
+                other,
                 diameterMm,
                 (ratio - 1) * 100,
                 indicatedKmh,

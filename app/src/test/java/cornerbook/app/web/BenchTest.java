@@ -1,0 +1,184 @@
+package cornerbook.app.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import cornerbook.app.book.Book;
+import cornerbook.app.demo.DemoShop;
+import cornerbook.app.limits.LimitsFile;
+import cornerbook.core.visit.Assessor;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The pages of the bench in a real browser, over the invented shop. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class BenchTest {
+    private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
+    private static final String CAR = "demo-08";
+    private static final String LIFT =
+            "/bench/lift?front=1050&rear=1150&wheelbase=2800&points-front=650&points-rear=2150&points-width=1500&arm-rating=1000&hoist-rating=4000&point-height=140&clearance=110&arm-height=95&adapter-height=60";
+    private static final String PRESSURE =
+            "/bench/pressure?placard=240&tyre-at=15&stands-at=-5&months=2,-4,-9&coldest=-27&first=250&first-at=20&second=190&second-at=0&days=30";
+    private static final String TORQUE =
+            "/bench/torque?torque=130&count=5&length=450&adapter=150&thread=M14x1.5&class=10.9&on-thread=oiled&bar=90&bar-spread=15&calibrated=2026-01-10";
+    private static final String TYRE =
+            "/bench/tyre?placard=225/55R18+98V&other=235/50R18+101H&size=205/55R16&rim=7.5&worn=225/55R18%3D0&worn=225/55R18%3D2&circumference-limit=10";
+    private static final String BATTERY =
+            "/bench/battery?chemistry=agm&volts=12.5&rested=12&rated=680&standard=en&measured=560&capacity=70&standby=0.1";
+
+    private final List<Page> pages = new ArrayList<>();
+    private Book book;
+    private CornerbookServer server;
+    private Chromium chromium;
+
+    @BeforeAll
+    void openTheShop(@TempDir Path folder) {
+        chromium = Chromium.start();
+        book = Book.open(folder);
+        book.addAll(DemoShop.histories(TODAY));
+        Clock clock = Clock.fixed(TODAY.atTime(LocalTime.NOON).toInstant(ZoneOffset.UTC), ZoneOffset.UTC);
+        server = CornerbookServer.start(book, new Assessor(LimitsFile.load()), 0, clock, "");
+    }
+
+    @AfterEach
+    void closePages() {
+        pages.forEach(Page::close);
+        pages.clear();
+    }
+
+    @AfterAll
+    void closeTheShop() {
+        if (server != null) {
+            server.stop();
+        }
+        if (book != null) {
+            book.close();
+        }
+        if (chromium != null) {
+            chromium.close();
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {390, 1180})
+    void everyPageIsAccessibleAndDoesNotScrollSideways(int width) {
+        for (var address : List.of("/bench", LIFT, PRESSURE, TORQUE, TYRE, BATTERY)) {
+            var page = open(address, width);
+            page.evaluate("document.querySelectorAll('details').forEach(each => each.open = true)");
+            Axe.assertNoViolation(page, address + " at " + width);
+            assertThat((int) page.evaluate("document.documentElement.scrollWidth - window.innerWidth"))
+                    .as(address)
+                    .isLessThanOrEqualTo(0);
+            assertThat(page.locator(".error").count()).as(address).isZero();
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                LIFT + " | Arm LF: 503 kg",
+                PRESSURE + " | Set now to 265 kPa on this gauge",
+                TORQUE + " | Set the wrench to 98 N·m",
+                TYRE + " | Rolling circumferences differ by 13 mm",
+                BATTERY + " | 82 % of its rating: sound"
+            })
+    void eachCalculatorAnswersWithPictureAndWhy(String address, String answer) {
+        var page = open(address, 1180);
+        assertThat(page.locator("main").innerText().replace('\u00a0', ' ')).contains(answer);
+        assertThat(page.locator(".bench-picture svg[aria-label]").count()).isPositive();
+        var why = page.locator("details.why").first();
+        why.locator("summary").click();
+        assertThat(why.locator("dd").count()).isPositive();
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "/bench/torque?torque=130&length=20&adapter=150 | length | Wrench length is 20 mm, expected 100 to 2000 mm.",
+                "/bench/torque?torque=130&length=450&adapter=20+psi | adapter | has the unit \"psi\"",
+                "/bench/torque?torque=130&length=450 | adapter | Is missing",
+                "/bench/torque?torque=130&thread=M13&class=10.9 | thread | Thread \"M13\" has no coarse pitch",
+                "/bench/pressure?placard=240&tyre-at=15&stands-at=-30&maximum=280 | maximum | above the tyre's maximum of 280 kPa",
+                "/bench/pressure?axle-load=3000&load-index=91&reference=250&at-pressure=240 | axle-load | above the 615 kg of load index 91",
+                "/bench/tyre?size=205-55R16&rim=7 | size | where it needs a slash after the section width.",
+                "/bench/battery?chemistry=agm&volts=13.8&rested=3 | volts | a charger holds it up"
+            })
+    void badInputIsRefusedAtItsFieldAndWhatWasTypedIsKept(String address, String field, String sentence) {
+        var page = open(address, 1180);
+        Locator input = page.locator("[id='" + field + "']");
+        assertThat(input.getAttribute("aria-invalid")).isEqualTo("true");
+        assertThat(page.locator("[id='error." + field + "']").innerText().replace('\u00a0', ' '))
+                .contains(sentence)
+                .endsWith(".");
+        Axe.assertNoViolation(page, address);
+    }
+
+    @Test
+    void torqueOutsideTheWrenchAndACentreOutsideThePointsAreRefusedInTheirPlace() {
+        var torque = open("/bench/torque?torque=130&wrench-from=5&wrench-to=60", 1180);
+        assertThat(torque.locator("#setting .error").innerText()).contains("expected 5 to 60");
+        var lift = open(LIFT.replace("points-front=650", "points-front=1900"), 1180);
+        assertThat(lift.locator("#loads .error").innerText()).contains("the car would tip, do not lift");
+        assertThat(lift.locator("#stack .lead").count())
+                .as("the rest is answered")
+                .isOne();
+    }
+
+    @Test
+    void aCarsDataAreFilledInFromItsPageAndItsFindings() {
+        var page = open("/cars/" + CAR, 1180);
+        page.locator("a.button[href^='/bench/']").click();
+        assertThat(page.locator("#torque").inputValue()).isEqualTo("120");
+        assertThat(page.locator("#order .lead").innerText()).contains("1 3 5 2 4");
+        assertThat(page.locator(".error").count()).isZero();
+        page.locator("#class").selectOption("10.9");
+        page.locator("#clamp-load button").click();
+        assertThat(page.locator("#clamp-load .lead").first().innerText()).contains("of the proof load");
+        assertThat(page.url()).contains("car=" + CAR).contains("class=10.9");
+        var findings = open("/visits/demo-03-v7/findings", 1180);
+        assertThat(findings.locator("a[href='/bench/torque?car=demo-03']").count())
+                .isPositive();
+    }
+
+    @Test
+    void unitsAreSwitchedOnThePageRememberedAndGoWithTheAddress() {
+        var page = open("/bench/torque?torque=98&units=us&length=18&adapter=6", 1180);
+        assertThat(page.locator("#setting .lead").innerText().replace('\u00a0', ' '))
+                .contains("100 N·m")
+                .contains("133 N·m");
+        assertThat(page.locator(".note").innerText()).contains("US customary");
+        page.locator(".units button[value=us]").click();
+        assertThat(page.url()).endsWith("/bench/torque?torque=98&units=us&length=18&adapter=6");
+        assertThat(page.locator(".units button[value=us]").getAttribute("aria-pressed"))
+                .isEqualTo("true");
+        assertThat(page.locator("#setting .lead").innerText().replace('\u00a0', ' ')).contains("Set the wrench to 74 lbf·ft");
+        page.navigate("http://127.0.0.1:" + server.port() + "/bench/torque?car=" + CAR);
+        assertThat(Double.parseDouble(page.locator("#torque").inputValue())).isEqualTo(88.507);
+        page.locator(".units button[value=metric]").click();
+        assertThat(page.locator("#torque").inputValue()).isEqualTo("120");
+    }
+
+    private Page open(String address, int width) {
+        var page = chromium.newPage(width, width == 390 ? 844 : 820);
+        pages.add(page);
+        page.navigate("http://127.0.0.1:" + server.port() + address);
+        return page;
+    }
+}
