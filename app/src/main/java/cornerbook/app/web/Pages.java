@@ -1,14 +1,13 @@
 package cornerbook.app.web;
 
+import cornerbook.app.unit.QuantityText;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
-import gg.jte.output.Utf8ByteOutput;
+import gg.jte.output.StringOutput;
 import io.helidon.http.HeaderNames;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.Map;
 
 /** Renders the templates and sends pages. */
@@ -23,18 +22,13 @@ public final class Pages {
 
     /** Sends a page whose template takes one model. */
     public void send(ServerResponse response, int status, String template, Object model) {
-        var output = new Utf8ByteOutput();
+        var output = new StringOutput();
         engine.render("web/" + template + ".jte", Map.of("page", model, "assets", assets.basePath()), output);
-        var bytes = new ByteArrayOutputStream(output.getContentLength());
-        try {
-            output.writeTo(bytes);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        var page = QuantityText.page(output.toString(), UnitChoice.current());
         response.status(status);
         response.header(HeaderNames.CONTENT_TYPE, "text/html; charset=utf-8");
         response.header(HeaderNames.CACHE_CONTROL, "no-store");
-        response.send(bytes.toByteArray());
+        response.send(page.getBytes(StandardCharsets.UTF_8));
     }
 
     /** Where style and modules are; the address changes with their content. */
