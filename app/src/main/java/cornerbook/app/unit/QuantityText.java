@@ -72,7 +72,8 @@ public final class QuantityText {
             case "kg" -> each(numbers, "kg", 0) + blank + "lb";
             case "kN" -> scaled(numbers, value -> value * POUNDS_FORCE_PER_KN, 0) + blank + "lbf";
             default ->
-                scaled(numbers, value -> value / MM_PER_32ND * KM_PER_MILE, 2) + "/32" + blank + "in per 1\u202f000" + blank + "mi";
+                scaled(numbers, value -> value / MM_PER_32ND * KM_PER_MILE, 2) + "/32" + blank + "in per 1\u202f000"
+                        + blank + "mi";
         };
     }
 
@@ -103,10 +104,11 @@ public final class QuantityText {
             var number = match.group(2);
             boolean difference = match.group(1) != null || number.startsWith("±");
             double value = value(number);
-            double converted = difference
-                    ? convert.applyAsDouble(value) - convert.applyAsDouble(0)
-                    : convert.applyAsDouble(value);
-            var sign = match.group(1) != null ? match.group(1) : number.startsWith("±") ? "±" : number.startsWith("+") ? "+" : "";
+            double converted =
+                    difference ? convert.applyAsDouble(value) - convert.applyAsDouble(0) : convert.applyAsDouble(value);
+            var sign = match.group(1) != null
+                    ? match.group(1)
+                    : number.startsWith("±") ? "±" : number.startsWith("+") ? "+" : "";
             return quoted(sign + shown(converted, digits));
         });
     }

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /**
@@ -28,6 +29,8 @@ public enum UnitSystem implements Shown {
 
     /** Digits after the point where they are not whole: as the trade reads them. */
     private static final Map<String, Integer> DIGITS = Map.of("in", 1, "psi", 1, "V", 2);
+
+    private static final Set<String> GROUPED_UNITS = Set.of("km", "kg", "A", "N", "m");
 
     private static final Pattern BARE = Pattern.compile("[+\\-−]?[\\d\\s.,]*\\d[.,]?");
 
@@ -70,9 +73,12 @@ public enum UnitSystem implements Shown {
         return "%s %s".formatted(digits(in(value, bookUnit), DIGITS.getOrDefault(unit, 0)), unit);
     }
 
-    /** The value for a field that has its unit beside it: up to three digits after the point, none without need. */
+    /**
+     * The value for a field that has its unit beside it: up to three digits after the point, none without need; two
+     * where three would read as thousands.
+     */
     public String field(double value, String bookUnit) {
-        return digits(in(value, bookUnit), 3)
+        return digits(in(value, bookUnit), GROUPED_UNITS.contains(bookUnit) ? 2 : 3)
                 .replaceFirst("(\\.\\d*?)0+$", "$1")
                 .replaceFirst("\\.$", "");
     }

@@ -168,7 +168,8 @@ class BenchTest {
         assertThat(page.url()).endsWith("/bench/torque?torque=98&units=us&length=18&adapter=6");
         assertThat(page.locator(".units button[value=us]").getAttribute("aria-pressed"))
                 .isEqualTo("true");
-        assertThat(page.locator("#setting .lead").innerText().replace('\u00a0', ' ')).contains("Set the wrench to 74 lbf·ft");
+        assertThat(page.locator("#setting .lead").innerText().replace('\u00a0', ' '))
+                .contains("Set the wrench to 74 lbf·ft");
         page.navigate("http://127.0.0.1:" + server.port() + "/bench/torque?car=" + CAR);
         assertThat(Double.parseDouble(page.locator("#torque").inputValue())).isEqualTo(88.507);
         page.locator(".units button[value=metric]").click();
