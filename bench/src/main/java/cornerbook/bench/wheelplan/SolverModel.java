@@ -23,7 +23,7 @@ final class SolverModel {
     private static final long MOST_PM = 100 * PM_PER_MM;
     private static final int CORNERS = Corner.values().length;
 
-    final CpModel model = new CpModel();
+    final CpModel model;
     /** Metres into the last season until the first groove reaches its limit. */
     final IntVar intoSeason;
     /** Depth between the deepest and the shallowest wheel then, pm. */
@@ -35,6 +35,12 @@ final class SolverModel {
     private final BoolVar[][][] stands;
 
     SolverModel(PlanRequest request, int lastSeason) {
+        this(new CpModel(), request, lastSeason);
+    }
+
+    /** In a model that may have another set's too. */
+    SolverModel(CpModel model, PlanRequest request, int lastSeason) {
+        this.model = model;
         this.request = request;
         grooves = request.wheels().getFirst().depthsMm().size();
         boolean open = lastSeason == request.seasonsThousandKm().size() - 1;

@@ -3,6 +3,8 @@ package cornerbook.bench.wheelplan;
 import com.google.ortools.Loader;
 import com.google.ortools.sat.CpSolver;
 import com.google.ortools.sat.CpSolverStatus;
+import com.google.ortools.sat.IntVar;
+import com.google.ortools.sat.LinearExpr;
 import cornerbook.core.wheelplan.PlanRequest;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -27,6 +29,24 @@ public record SolverPlan(double distanceKm, double spreadMm, long moves) {
     public static Optional<Double> distanceKm(PlanRequest request) {
         var metres = longest(request);
         return metres.isPresent() ? Optional.of(metres.getAsLong() / 1000.0) : Optional.empty();
+    }
+
+    /** The longest sum of the distances of two sets that alternate, km; empty when either has no plan that keeps its rules. */
+    public static Optional<Double> distanceKm(PlanRequest one, PlanRequest other) {
+        var longest = OptionalLong.empty();
+        for (int season = 0; season < one.seasonsThousandKm().size(); season++) {
+            for (int others = 0; others < other.seasonsThousandKm().size(); others++) {
+                var first = new SolverModel(one, season);
+                var second = new SolverModel(first.model, other, others);
+                first.model.maximize(LinearExpr.sum(new IntVar[] {first.intoSeason, second.intoSeason}));
+                long before = startMetres(one, season) + startMetres(other, others);
+                var found = solve(first, true, solver -> before + Math.round(solver.objectiveValue()));
+                if (found.isPresent() && (longest.isEmpty() || found.get() > longest.getAsLong())) {
+                    longest = OptionalLong.of(found.get());
+                }
+            }
+        }
+        return longest.isPresent() ? Optional.of(longest.getAsLong() / 1000.0) : Optional.empty();
     }
 
     /** All three levels; empty when no plan keeps the rules. */

@@ -22,34 +22,69 @@ final class ForwardSearch {
     private final CountLayout layout;
     private final List<Map<Ran, State>> layers = new ArrayList<>();
     private final List<End> ends = new ArrayList<>();
+    /** Rate of the wheel's slowest and fastest corner by groove. */
+    private final double[][] slowest;
+
+    private final double[][] fastest;
     private double aimThousandKm;
 
     private ForwardSearch(SetNumbers numbers, double aimThousandKm) {
         this.numbers = numbers;
         this.layout = new CountLayout(numbers, numbers.seasons - 1);
         this.aimThousandKm = aimThousandKm;
+        slowest = extremeRates(numbers, false);
+        fastest = extremeRates(numbers, true);
     }
 
+    /** The best sequence, whatever it takes. */
     static Optional<Sequence> best(SetNumbers numbers) {
-        var first = new ForwardSearch(numbers, 0);
-        first.run(FIRST_PASS);
-        var all = new ForwardSearch(numbers, Math.max(0, first.aimThousandKm));
-        all.run(Integer.MAX_VALUE);
-        return all.choose();
+        return within(numbers, reachable(numbers), Integer.MAX_VALUE)
+                .orElseThrow()
+                .choose();
     }
 
-    private void run(int mostStates) {
-        var depth = Arrays.stream(numbers.slackMm).map(double[]::clone).toArray(double[][]::new);
-        layers.add(Map.of(Ran.NOTHING, new State(Ran.NOTHING, depth)));
+    /** A distance that is sure to be reached, near the longest, thousand km. */
+    static double reachable(SetNumbers numbers) {
+        var first = new ForwardSearch(numbers, 0);
+        first.run(FIRST_PASS, Integer.MAX_VALUE);
+        return Math.max(0, first.aimThousandKm);
+    }
+
+    /**
+     * All that reaches the distance; empty when more than {@code mostStates} N would have to be looked at.
+     *
+     * @param aimThousandKm at most the longest distance
+     */
+    static Optional<ForwardSearch> within(SetNumbers numbers, double aimThousandKm, int mostStates) {
+        var all = new ForwardSearch(numbers, aimThousandKm);
+        return all.run(Integer.MAX_VALUE, mostStates) ? Optional.of(all) : Optional.empty();
+    }
+
+    /** The longest distance alone, thousand km. */
+    double longestThousandKm() {
+        return ends.stream().mapToDouble(End::thousandKm).max().orElseThrow();
+    }
+
+    /** Whether it came to its end before there were too many states. */
+    private boolean run(int mostKept, int mostStates) {
+        layers.add(Map.of(Ran.NOTHING, new State(Ran.NOTHING, numbers.slackMm)));
+        int states = 1;
         for (int season = 0; season < numbers.seasons; season++) {
             var next = new HashMap<Ran, State>();
-            for (var state : kept(layers.get(season), mostStates)) {
+            for (var state : kept(layers.get(season), mostKept)) {
                 for (int assignment : numbers.allowed) {
-                    drive(season, state, assignment, next);
+                    if (numbers.mayFit(assignment, state.leastMm)) {
+                        drive(season, state, assignment, next);
+                    }
+                }
+                if (states + next.size() > mostStates) {
+                    return false;
                 }
             }
+            states += next.size();
             layers.add(next);
         }
+        return true;
     }
 
     private static List<State> kept(Map<Ran, State> states, int most) {
@@ -62,31 +97,24 @@ final class ForwardSearch {
     }
 
     private void drive(int season, State state, int assignment, Map<Ran, State> next) {
-        int moves = movesTo(season, state, assignment);
-        if (moves >= SeasonOrder.IMPOSSIBLE || !numbers.mayFit(assignment, state.leastMm)) {
-            return;
-        }
-        double reach = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < Assignments.WHEELS; i++) {
-            for (int g = 0; g < numbers.grooves; g++) {
-                reach = Math.min(reach, state.depthMm[i][g] / numbers.rate[Assignments.corner(assignment, i)][g]);
-            }
-        }
-        var atEnd = new State(state.ran, worn(state, assignment, Math.min(reach, numbers.season[season])));
-        if (!numbers.withinDifferences(assignment, atEnd.leastMm)) {
-            return;
-        }
+        double reach = numbers.reach(assignment, state.depthMm);
+        boolean ends = season == numbers.seasons - 1 || reach < numbers.season[season];
         double thousandKm = numbers.start[season] + reach;
-        if (season == numbers.seasons - 1 || reach < numbers.season[season]) {
-            if (thousandKm >= aimThousandKm) {
-                var atLimit = new State(state.ran, worn(state, assignment, reach));
-                ends.add(new End(season, state, assignment, thousandKm, SetNumbers.spread(atLimit.leastMm), moves));
-                aimThousandKm = Math.max(aimThousandKm, thousandKm - PlanSearch.SAME_THOUSAND_KM);
-            }
-        } else if (mayStillReach(season + 1, atEnd.depthMm)) {
+        if (ends && thousandKm < aimThousandKm) {
+            return;
+        }
+        double[][] worn = numbers.worn(assignment, state.depthMm, Math.min(reach, numbers.season[season]));
+        if (!numbers.withinDifferences(assignment, SetNumbers.least(worn))) {
+            return;
+        }
+        if (ends) {
+            double spread = SetNumbers.spread(SetNumbers.least(numbers.worn(assignment, state.depthMm, reach)));
+            this.ends.add(new End(season, state, assignment, thousandKm, spread, movesTo(season, state, assignment)));
+            aimThousandKm = Math.max(aimThousandKm, thousandKm - PlanSearch.SAME_THOUSAND_KM);
+        } else if (mayStillReach(season + 1, worn)) {
             var ran = state.ran.more(layout, layout.groupOf(season), assignment, numbers);
-            var known = next.computeIfAbsent(ran, key -> new State(key, atEnd.depthMm));
-            known.moves[assignment] = (byte) Math.min(known.moves[assignment], moves);
+            var known = next.computeIfAbsent(ran, key -> new State(key, worn));
+            known.moves[assignment] = (byte) Math.min(known.moves[assignment], movesTo(season, state, assignment));
         }
     }
 
@@ -96,16 +124,6 @@ final class ForwardSearch {
         }
         int before = SeasonOrder.cheapestBefore(state.moves, assignment, numbers.allowed);
         return state.moves[before] + Assignments.moves(before, assignment);
-    }
-
-    private double[][] worn(State state, int assignment, double distance) {
-        var depth = new double[Assignments.WHEELS][numbers.grooves];
-        for (int i = 0; i < Assignments.WHEELS; i++) {
-            for (int g = 0; g < numbers.grooves; g++) {
-                depth[i][g] = state.depthMm[i][g] - distance * numbers.rate[Assignments.corner(assignment, i)][g];
-            }
-        }
-        return depth;
     }
 
     private boolean mayStillReach(int season, double[][] depthMm) {
@@ -119,9 +137,9 @@ final class ForwardSearch {
                 left += depthMm[i][g] - distance * numbers.rate[i][g];
             }
             for (int i = 0; i < Assignments.WHEELS; i++) {
-                double slowest = depthMm[i][g] - distance * extremeRate(i, g, false);
-                double fastest = depthMm[i][g] - distance * extremeRate(i, g, true);
-                if (slowest < -SetNumbers.TOLERANCE_MM || fastest > left + EndingSearch.SUM_TOLERANCE_MM) {
+                double atSlowest = depthMm[i][g] - distance * slowest[i][g];
+                double atFastest = depthMm[i][g] - distance * fastest[i][g];
+                if (atSlowest < -SetNumbers.TOLERANCE_MM || atFastest > left + EndingSearch.SUM_TOLERANCE_MM) {
                     return false;
                 }
             }
@@ -129,18 +147,24 @@ final class ForwardSearch {
         return true;
     }
 
-    private double extremeRate(int wheel, int groove, boolean fastest) {
-        double extreme = fastest ? 0 : Double.POSITIVE_INFINITY;
-        for (int c = 0; c < numbers.classes; c++) {
-            if ((numbers.classesFor[wheel] >> c & 1) == 1) {
-                double rate = numbers.classRate[c][groove];
-                extreme = fastest ? Math.max(extreme, rate) : Math.min(extreme, rate);
+    private static double[][] extremeRates(SetNumbers numbers, boolean fastest) {
+        var extremes = new double[Assignments.WHEELS][numbers.grooves];
+        for (int i = 0; i < Assignments.WHEELS; i++) {
+            for (int g = 0; g < numbers.grooves; g++) {
+                extremes[i][g] = fastest ? 0 : Double.POSITIVE_INFINITY;
+                for (int c = 0; c < numbers.classes; c++) {
+                    if ((numbers.classesFor[i] >> c & 1) == 1) {
+                        double rate = numbers.classRate[c][g];
+                        extremes[i][g] = fastest ? Math.max(extremes[i][g], rate) : Math.min(extremes[i][g], rate);
+                    }
+                }
             }
         }
-        return extreme;
+        return extremes;
     }
 
-    private Optional<Sequence> choose() {
+    /** The best of all. */
+    Optional<Sequence> choose() {
         double longest = ends.stream().mapToDouble(End::thousandKm).max().orElse(0);
         var longEnough = ends.stream()
                 .filter(end -> end.thousandKm >= longest - PlanSearch.SAME_THOUSAND_KM)
@@ -176,9 +200,7 @@ final class ForwardSearch {
         State(Ran ran, double[][] depthMm) {
             this.ran = ran;
             this.depthMm = depthMm;
-            leastMm = Arrays.stream(depthMm)
-                    .mapToDouble(depths -> Arrays.stream(depths).min().orElseThrow())
-                    .toArray();
+            leastMm = SetNumbers.least(depthMm);
             Arrays.fill(moves, SeasonOrder.IMPOSSIBLE);
         }
     }

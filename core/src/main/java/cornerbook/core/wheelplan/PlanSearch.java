@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 
 /**
  * The proven best sequence of assignments for one request, level by level: with K* the longest distance, the smallest
@@ -21,14 +22,23 @@ final class PlanSearch {
     /** Share of the upper bound that is searched first; any share finds the same plan. */
     private static final double FIRST_GAP = 1e-3;
 
-    /** So many endings that cannot be put in order show that the rules on depth bind. */
-    private static final int MOST_OUT_OF_ORDER = 100;
+    /**
+     * Where the rules on depth bind, endings and driving forward take turns, each with a limit that grows, as nothing says
+     * beforehand which gets there first: endings put in order in vain, endings looked at, states driven to.
+     */
+    private static final int OUT_OF_ORDER = 100;
+
+    private static final int LOOKED_AT = 4_000;
+    private static final int DRIVEN_TO = 500;
+    private static final int GROWTH = 4;
 
     private final SetNumbers numbers;
     private final List<EndingSearch> bySeason = new ArrayList<>();
     private final List<SeasonOrder> orders = new ArrayList<>();
 
     private int outOfOrder;
+    private int mostOutOfOrder = Integer.MAX_VALUE;
+    private int mostLookedAt = Integer.MAX_VALUE;
 
     private PlanSearch(SetNumbers numbers) {
         this.numbers = numbers;
@@ -46,33 +56,46 @@ final class PlanSearch {
 
     /** The best plan over as many of the seasons as the rules can be kept for; empty when not even for the first. */
     static Optional<Planned> bestWithinRules(PlanRequest request) {
-        for (int seasons = request.seasonsThousandKm().size(); seasons > 0; seasons--) {
-            var shorter = request.withSeasons(seasons);
-            var best = best(shorter);
-            if (best.isPresent()) {
-                return Optional.of(new Planned(shorter, best.get()));
-            }
+        int seasons = seasonsWithinRules(request);
+        if (seasons == 0) {
+            return Optional.empty();
         }
-        return Optional.empty();
+        var shorter = request.withSeasons(seasons);
+        return best(shorter).map(best -> new Planned(shorter, best));
+    }
+
+    /** Whether the rules can be kept over all the seasons. */
+    static boolean canBePlanned(PlanRequest request) {
+        return seasonsWithinRules(request) == request.seasonsThousandKm().size();
+    }
+
+    /** The longest distance alone, thousand km; empty when no sequence keeps the rules. */
+    static Optional<Double> longestThousandKm(PlanRequest request) {
+        var numbers = new SetNumbers(request);
+        if (numbers.spent()) {
+            return spent(numbers).map(Sequence::thousandKm);
+        }
+        return new PlanSearch(numbers).longestThousandKm();
     }
 
     /** The rules each of which, left out alone, would let the request be planned; for a request that cannot be. */
     static List<Rule> binding(PlanRequest request) {
         return request.rules().kept().stream()
-                .filter(rule ->
-                        best(request.withRules(request.rules().without(rule))).isPresent())
+                .filter(rule -> canBePlanned(request.withRules(request.rules().without(rule))))
                 .toList();
+    }
+
+    private static int seasonsWithinRules(PlanRequest request) {
+        var numbers = new SetNumbers(request);
+        if (numbers.spent()) {
+            return spent(numbers).isPresent() ? numbers.seasons : 0;
+        }
+        return RunWithinRules.seasons(numbers);
     }
 
     /** A groove is at its limit already: no assignment adds distance, so the one with the fewest moves is left. */
     private static Optional<Sequence> spent(SetNumbers numbers) {
-        var least = new double[Assignments.WHEELS];
-        for (int i = 0; i < least.length; i++) {
-            least[i] = Double.POSITIVE_INFINITY;
-            for (double slack : numbers.slackMm[i]) {
-                least[i] = Math.min(least[i], slack);
-            }
-        }
+        double[] least = SetNumbers.least(numbers.slackMm);
         return Arrays.stream(numbers.allowed)
                 .filter(assignment -> numbers.mayFit(assignment, least))
                 .boxed()
@@ -82,39 +105,96 @@ final class PlanSearch {
     }
 
     private Optional<Sequence> best() {
+        if (!numbers.rulesOnDepth()) {
+            return longest().map(this::evenWithFewestMoves);
+        }
+        if (RunWithinRules.seasons(numbers) < numbers.seasons) {
+            return Optional.empty();
+        }
+        return byTurns(this::evenWithFewestMoves, ForwardSearch::choose);
+    }
+
+    /** What the first of both searches that ends makes of it. */
+    private <T> Optional<T> byTurns(Function<Ending, T> ofEnding, Function<ForwardSearch, Optional<T>> ofDriving) {
+        double reachable = -1;
+        for (int limit = 1; ; limit *= GROWTH) {
+            mostOutOfOrder = OUT_OF_ORDER * limit;
+            mostLookedAt = LOOKED_AT * limit;
+            outOfOrder = 0;
+            var longest = longest();
+            if (longest.isPresent()) {
+                return longest.map(ofEnding);
+            }
+            reachable = reachable < 0 ? ForwardSearch.reachable(numbers) : reachable;
+            var driven = ForwardSearch.within(numbers, reachable, DRIVEN_TO * limit);
+            if (driven.isPresent()) {
+                return ofDriving.apply(driven.get());
+            }
+        }
+    }
+
+    private Optional<Double> longestThousandKm() {
+        if (RunWithinRules.seasons(numbers) < numbers.seasons) {
+            return Optional.empty();
+        }
+        return numbers.rulesOnDepth()
+                ? byTurns(ending -> ending.thousandKm, driven -> Optional.of(driven.longestThousandKm()))
+                : longest().map(ending -> ending.thousandKm);
+    }
+
+    /** The longest ending that can be put in order; empty when too many would have to be tried. */
+    private Optional<Ending> longest() {
         double bound = bound();
         double gap = FIRST_GAP * bound;
         double searched = Double.POSITIVE_INFINITY;
-        for (double target = bound; target > 0; gap *= 1.5) {
+        for (double target = bound; target > 0 && outOfOrder <= mostOutOfOrder; gap *= 1.5) {
             target = Math.max(0, bound - gap);
-            var longest = longest(target, searched);
+            var longest = numbers.rulesOnDepth() ? longestInOrder(target, searched) : longest(target);
             if (longest.isPresent()) {
-                return longest.map(this::evenWithFewestMoves);
-            }
-            if (outOfOrder > MOST_OUT_OF_ORDER) {
-                return ForwardSearch.best(numbers);
+                return longest;
             }
             searched = target;
         }
         return Optional.empty();
     }
 
-    /** The longest ending that can be put in order; given up as empty when too many cannot. */
-    private Optional<Ending> longest(double thousandKm, double searchedThousandKm) {
+    /** The longest ending, where each can be put in order: König's theorem on regular bipartite graphs. */
+    private Optional<Ending> longest(double thousandKm) {
         var window = new Window(thousandKm, Double.POSITIVE_INFINITY, Integer.MAX_VALUE);
         var found = new ArrayDeque<Ending>();
         visit(window, ending -> {
-            if (ending.thousandKm >= searchedThousandKm) {
-                return;
+            found.push(ending);
+            window.thousandKm = Math.nextUp(ending.thousandKm);
+        });
+        return Optional.ofNullable(found.peek());
+    }
+
+    /** The longest ending within the rules on depth: those that reach the distance, longest first. */
+    private Optional<Ending> longestInOrder(double thousandKm, double searchedThousandKm) {
+        var window = new Window(thousandKm, Double.POSITIVE_INFINITY, Integer.MAX_VALUE);
+        var found = new ArrayList<Ending>();
+        visit(window, ending -> {
+            if (ending.thousandKm < searchedThousandKm) {
+                found.add(ending);
             }
-            if (canBeOrdered(ending)) {
-                found.push(ending);
-                window.thousandKm = Math.nextUp(ending.thousandKm);
-            } else if (++outOfOrder > MOST_OUT_OF_ORDER) {
+            if (found.size() > mostLookedAt) {
                 window.thousandKm = Double.POSITIVE_INFINITY;
             }
         });
-        return outOfOrder > MOST_OUT_OF_ORDER ? Optional.empty() : Optional.ofNullable(found.peek());
+        if (found.size() > mostLookedAt) {
+            outOfOrder = Integer.MAX_VALUE;
+            return Optional.empty();
+        }
+        found.sort(Comparator.comparingDouble(ending -> -ending.thousandKm));
+        for (var ending : found) {
+            if (canBeOrdered(ending)) {
+                return Optional.of(ending);
+            }
+            if (++outOfOrder > mostOutOfOrder) {
+                return Optional.empty();
+            }
+        }
+        return Optional.empty();
     }
 
     private Sequence evenWithFewestMoves(Ending longest) {
@@ -175,9 +255,8 @@ final class PlanSearch {
         return bound;
     }
 
-    /** Without rules on depth each ending can be put in order: König's theorem on regular bipartite graphs. */
     private boolean canBeOrdered(Ending ending) {
-        return !numbers.rulesOnDepth() || moves(ending) < Integer.MAX_VALUE;
+        return !numbers.rulesOnDepth() || orders.get(ending.season).canBeRun(ending);
     }
 
     /** A request, cut to the seasons that can be planned, and its best sequence. */

@@ -22,26 +22,7 @@ record Ran(long one, long two, long three, long four) {
                 four - season(layout, group, assignment, 3, numbers));
     }
 
-    /** Whether one of the first {@code layer} seasons may have been run under the assignment. */
-    boolean has(CountLayout layout, int layer, int group, int assignment, SetNumbers numbers) {
-        for (int i = 0; i < Assignments.WHEELS; i++) {
-            int cornerClass = numbers.classOf[Assignments.corner(assignment, i)];
-            if (layout.count(counts(i), layer, group, cornerClass) == 0) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    double[] leastMm(CountLayout layout, int layer) {
-        var least = new double[Assignments.WHEELS];
-        for (int i = 0; i < least.length; i++) {
-            least[i] = layout.leastMm(i, counts(i), layer);
-        }
-        return least;
-    }
-
-    private long counts(int wheel) {
+    long counts(int wheel) {
         return switch (wheel) {
             case 0 -> one;
             case 1 -> two;

@@ -63,9 +63,8 @@ final class Reasons {
     /** Names the rules each of which, left out, would let the next season be planned too. */
     static String rulesEnd(PlanRequest oneMore, int seasons) {
         var binding = oneMore.rules().kept().stream()
-                .filter(rule -> PlanSearch.best(
-                                oneMore.withRules(oneMore.rules().without(rule)))
-                        .isPresent())
+                .filter(rule -> PlanSearch.canBePlanned(
+                        oneMore.withRules(oneMore.rules().without(rule))))
                 .map(Reasons::clause)
                 .toList();
         var what = binding.isEmpty() ? "the rules together" : "the rule that " + String.join(", or that ", binding);

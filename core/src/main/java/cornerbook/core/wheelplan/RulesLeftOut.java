@@ -31,7 +31,7 @@ public record RulesLeftOut(PlanRequest request, List<Rule> leftOut) {
                         .thenComparingLong(rules ->
                                 -rules.stream().filter(firstToGo::contains).count()))
                 .map(rules -> new RulesLeftOut(without(asked, rules), rules))
-                .filter(left -> PlanSearch.best(left.request.withSeasons(1)).isPresent())
+                .filter(left -> PlanSearch.canBePlanned(left.request.withSeasons(1)))
                 .findFirst();
     }
 

@@ -20,13 +20,46 @@ final class SeasonOrder {
     private final SetNumbers numbers;
     private final CountLayout layout;
     private final List<Map<Ran, byte[]>> movesByLayer = new ArrayList<>();
+    private final List<Map<Ran, Boolean>> runnableByLayer = new ArrayList<>();
 
     SeasonOrder(SetNumbers numbers, CountLayout layout) {
         this.numbers = numbers;
         this.layout = layout;
         for (int layer = 0; layer <= layout.wholeSeasons(); layer++) {
             movesByLayer.add(new HashMap<>());
+            runnableByLayer.add(new HashMap<>());
         }
+    }
+
+    /** Whether some order of the ending's seasons keeps the rules. */
+    boolean canBeRun(Ending ending) {
+        int layer = layout.wholeSeasons();
+        for (int last : numbers.allowed) {
+            if (ending.endsWith(last) && ending.keepsRules(last)) {
+                return canBeRun(layer, ran(ending));
+            }
+        }
+        return false;
+    }
+
+    private boolean canBeRun(int layer, Ran ran) {
+        if (layer == 0) {
+            return true;
+        }
+        var known = runnableByLayer.get(layer).get(ran);
+        if (known != null) {
+            return known;
+        }
+        boolean runnable = false;
+        var latest = new LatestSeason(numbers, layout, layer, ran);
+        for (int p : numbers.allowed) {
+            if (latest.keepsRules(p) && canBeRun(layer - 1, ran.less(layout, latest.group(), p, numbers))) {
+                runnable = true;
+                break;
+            }
+        }
+        runnableByLayer.get(layer).put(ran, runnable);
+        return runnable;
     }
 
     /** Fewest moves to the ending, the last season's included; {@link Integer#MAX_VALUE} when no order keeps the rules. */
@@ -97,14 +130,10 @@ final class SeasonOrder {
         }
         var moves = new byte[Assignments.COUNT];
         Arrays.fill(moves, IMPOSSIBLE);
-        int group = layout.groupOf(layer - 1);
-        double[] least = ran.leastMm(layout, layer);
+        var latest = new LatestSeason(numbers, layout, layer, ran);
         for (int p : numbers.allowed) {
-            if (ran.has(layout, layer, group, p, numbers) && numbers.withinDifferences(p, least)) {
-                var earlier = ran.less(layout, group, p, numbers);
-                if (numbers.mayFit(p, earlier.leastMm(layout, layer - 1))) {
-                    moves[p] = (byte) fewestBefore(layer, earlier, p);
-                }
+            if (latest.keepsRules(p)) {
+                moves[p] = (byte) fewestBefore(layer, ran.less(layout, latest.group(), p, numbers), p);
             }
         }
         movesByLayer.get(layer).put(ran, moves);

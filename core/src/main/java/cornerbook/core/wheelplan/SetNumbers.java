@@ -126,6 +126,42 @@ final class SetNumbers {
                 && spread(leastMm) <= allWheelMm + TOLERANCE_MM;
     }
 
+    /** Distance until the first groove reaches its limit, thousand km. */
+    double reach(int assignment, double[][] depthMm) {
+        double reach = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < WHEELS; i++) {
+            double[] rates = rate[Assignments.corner(assignment, i)];
+            for (int g = 0; g < grooves; g++) {
+                reach = Math.min(reach, depthMm[i][g] / rates[g]);
+            }
+        }
+        return reach;
+    }
+
+    /** Depths after a distance. */
+    double[][] worn(int assignment, double[][] depthMm, double thousandKm) {
+        var worn = new double[WHEELS][grooves];
+        for (int i = 0; i < WHEELS; i++) {
+            double[] rates = rate[Assignments.corner(assignment, i)];
+            for (int g = 0; g < grooves; g++) {
+                worn[i][g] = depthMm[i][g] - thousandKm * rates[g];
+            }
+        }
+        return worn;
+    }
+
+    /** Each wheel's least groove. */
+    static double[] least(double[][] depthMm) {
+        var least = new double[WHEELS];
+        for (int i = 0; i < WHEELS; i++) {
+            least[i] = Double.POSITIVE_INFINITY;
+            for (double depth : depthMm[i]) {
+                least[i] = Math.min(least[i], depth);
+            }
+        }
+        return least;
+    }
+
     static double spread(double[] leastMm) {
         double low = Math.min(Math.min(leastMm[0], leastMm[1]), Math.min(leastMm[2], leastMm[3]));
         double high = Math.max(Math.max(leastMm[0], leastMm[1]), Math.max(leastMm[2], leastMm[3]));

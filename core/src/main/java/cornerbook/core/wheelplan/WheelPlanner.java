@@ -104,10 +104,12 @@ public final class WheelPlanner {
             if (!restricts(rule, request, free)) {
                 continue;
             }
-            PlanSearch.best(free)
-                    .map(sequence -> THOUSAND * (sequence.thousandKm() - best.thousandKm()))
-                    .filter(costKm -> costKm > WORTH_SAYING_KM)
-                    .ifPresent(costKm -> costs.add(new RuleCost(rule, costKm)));
+            PlanSearch.longestThousandKm(free).ifPresent(longest -> {
+                double costKm = THOUSAND * (longest - best.thousandKm());
+                if (costKm > WORTH_SAYING_KM) {
+                    costs.add(new RuleCost(rule, costKm));
+                }
+            });
         }
         return costs;
     }
