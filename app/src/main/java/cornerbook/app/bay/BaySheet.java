@@ -88,6 +88,7 @@ public record BaySheet(
      * @param goesOn whether it belongs to the wheel that the car leaves on
      * @param onlyNew whether it is left out when that wheel came on the car too
      * @param words what may be chosen; empty where a value is typed
+     * @param points whether it may be written as several points, parted by spaces
      * @param low lowest value that can be
      * @param high highest value that can be
      * @param last null when it was never read before, and for what belongs to a wheel
@@ -103,6 +104,7 @@ public record BaySheet(
             String label,
             String unit,
             List<String> words,
+            boolean points,
             double low,
             double high,
             @Nullable Last last,

@@ -43,6 +43,7 @@ final class FieldMaker {
                 Words.measure(measure, slot.spot()),
                 scale == null ? measure.unit() : "",
                 scale == null ? List.of() : scale.words(),
+                measure.mayBePoints(),
                 measure.lowest(),
                 measure.highest(),
                 last.map(LastReading::shown).orElse(null),

@@ -3,6 +3,7 @@ package cornerbook.app.web;
 import cornerbook.app.book.OpenRetorque;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.visit.CarHistory;
+import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Visit;
 import java.util.List;
 import java.util.Map;
@@ -111,6 +112,11 @@ public record EntryPage(
             boolean reasonAsked) {
         public Field {
             choices = List.copyOf(choices);
+        }
+
+        /** Whether it may be written as several points, parted by spaces. */
+        public boolean points() {
+            return Measure.valueOf(key.substring(0, key.indexOf('.'))).mayBePoints();
         }
 
         public boolean stored() {

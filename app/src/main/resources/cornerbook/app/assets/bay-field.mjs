@@ -23,7 +23,7 @@ export class FieldView {
     const last = visit.lastOf(field);
     this.element = h(
       "div",
-      { className: `field${field.words.length > 0 ? " words" : ""}` },
+      { className: `field${field.words.length > 0 ? " words" : ""}${field.points ? " points" : ""}` },
       field.words.length > 0 ? null : h("label", { htmlFor: id }, this.#label()),
       h("span", { className: "box" }, this.input, field.unit && field.words.length === 0 ? h("span", { className: "unit" }, field.unit) : null, this.mark),
       h("span", { className: "ghost" }, last ? h("span", { className: "word" }, "last ") : "", last ? last.written.replace(` ${field.unit}`, "") : "\u00a0"),
@@ -39,7 +39,7 @@ export class FieldView {
   #typed(id) {
     return h("input", {
       id, type: "text", autocomplete: "off", enterKeyHint: "next", maxLength: 200,
-      inputMode: this.field.measure === "DISC_THICKNESS_VARIATION" ? "text" : "decimal",
+      inputMode: this.field.points ? "text" : "decimal",
       onkeydown: (event) => this.#key(event),
       onchange: () => this.commit(),
     });
