@@ -2,6 +2,7 @@ package cornerbook.app.bench;
 
 import cornerbook.app.unit.UnitSystem;
 import cornerbook.core.corner.Axle;
+import cornerbook.core.visit.BurnishPlanning;
 import cornerbook.core.visit.CarHistory;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
@@ -12,6 +13,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** What a car's own data answer of a calculator's questions, as a person of these units would write it. */
 public final class CarValues {
@@ -40,6 +42,7 @@ public final class CarValues {
             case "tyre" -> car.tyre(axle);
             case "battery" -> car.battery();
             case "lift" -> car.lift();
+            case "burnish" -> car.burnish(axle);
             default -> throw new IllegalArgumentException("no calculator is called " + question);
         }
         return car.values;
@@ -87,6 +90,25 @@ public final class CarValues {
     private void lift() {
         put("front", history.vehicle().front().axleLoadKg(), "kg");
         put("rear", history.vehicle().rear().axleLoadKg(), "kg");
+    }
+
+    private void burnish(Axle axle) {
+        var planning = BurnishPlanning.of(history.vehicle(), 0);
+        putKnown("mass", planning.drivenMassKg(), "kg");
+        putKnown("disc-mass", planning.discMassKg(axle), "kg");
+        putKnown("disc-diameter", planning.discDiameterMm(axle), "mm");
+        var share = planning.frontBrakingShare();
+        if (share != null) {
+            put("front-share", String.valueOf(Math.round(100 * share)));
+        }
+        put("axle", word(axle));
+        put("tyre", history.vehicle().axle(axle).tyreSize());
+    }
+
+    private void putKnown(String name, @Nullable Double value, String bookUnit) {
+        if (value != null) {
+            put(name, value, bookUnit);
+        }
     }
 
     private void put(String name, double value, String bookUnit) {

@@ -11,7 +11,8 @@ public final class Questions {
             PressureQuestion.QUESTION,
             TorqueQuestion.QUESTION,
             TyreQuestion.QUESTION,
-            BatteryQuestion.QUESTION);
+            BatteryQuestion.QUESTION,
+            BurnishQuestion.QUESTION);
 
     private Questions() {}
 

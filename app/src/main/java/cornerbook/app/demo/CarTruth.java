@@ -91,6 +91,11 @@ final class CarTruth {
                 && seasonsLeft <= SEASONS_WITH_SEIZED_PAD;
     }
 
+    void fitNewPads(Corner corner) {
+        double newMm = member.vehicle().axle(corner.axle()).brake().padNewMm();
+        padMm.getOrDefault(corner, Map.of()).replaceAll((side, pad) -> newMm);
+    }
+
     double depthMm(String tag, Spot groove) {
         return depthMm.getOrDefault(tag, Map.of()).getOrDefault(groove, 0.0);
     }

@@ -2,29 +2,24 @@ package cornerbook.app.demo;
 
 import cornerbook.app.demo.CastMember.Trouble;
 import cornerbook.core.battery.Chemistry;
+import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.tyre.GasLaw;
-import cornerbook.core.visit.BrakeSpecification;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
 import cornerbook.core.visit.TwelveVoltBattery;
-import cornerbook.core.visit.WrittenReading;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
-import java.util.StringJoiner;
 import java.util.random.RandomGenerator;
 import org.jspecify.annotations.Nullable;
 
 /** Takes the readings of one visit: the truth, with the error of the gauge, rounded as the gauge shows it. */
 final class ReadingWriter {
     private static final double TREAD_ERROR_MM = 0.045;
-    private static final double PAD_ERROR_MM = 0.05;
-    private static final double DISC_ERROR_MM = 0.01;
-    private static final int DISC_POINTS = 8;
     /** Loss of a sound wheel between two visits: about a psi a month is the most that the trade press names. */
     private static final double LOSS_KPA = 18;
 
@@ -94,33 +89,26 @@ final class ReadingWriter {
 
     /** @param seasonsLeft seasons from the one just driven until the latest visit, that one counted */
     void brakes(int seasonsLeft) {
-        for (Corner corner : Corner.values()) {
-            for (Spot side : List.of(Spot.INNER, Spot.OUTER)) {
-                double pad = truth.padMm(corner, side) + PAD_ERROR_MM * CarTruth.bounded(random);
-                add(Measure.PAD_THICKNESS, corner, null, side, pad, 1);
-                add(Measure.PAD_MOVEMENT, corner, null, side, movement(corner, side, seasonsLeft), 0);
-            }
-            double disc = truth.discMm(corner) + DISC_ERROR_MM * CarTruth.bounded(random);
-            add(Measure.DISC_THICKNESS, corner, null, null, disc, 2);
-            discPoints(corner, disc);
-            add(Measure.DISC_RUNOUT, corner, null, null, 0.027 + 0.004 * CarTruth.bounded(random), 3);
+        readings.addAll(brakeWriter().found(seasonsLeft));
+    }
+
+    void brakesCleaned() {
+        readings.addAll(brakeWriter().cleaned());
+    }
+
+    void newPads(Axle axle) {
+        readings.addAll(brakeWriter().newPads(axle));
+    }
+
+    /** Tried when the car leaves, unless it has been told already. */
+    void parkingBrake() {
+        if (readings.stream().noneMatch(reading -> reading.measure() == Measure.PARKING_BRAKE_HOLDING)) {
+            add(Measure.PARKING_BRAKE_HOLDING, null, null, null, 0, 0);
         }
     }
 
-    /** Slide pins as found; where the pad does not work, they are what holds it. */
-    void slidePins(int seasonsLeft) {
-        for (Corner corner : Corner.values()) {
-            if (member.vehicle().axle(corner.axle()).brake().caliper() == BrakeSpecification.Caliper.SLIDING) {
-                boolean stuck = truth.seized(corner, CarTruth.SEIZED_PAD, seasonsLeft);
-                add(Measure.SLIDE_PIN_MOVEMENT, corner, null, null, stuck ? 2 : 0, 0);
-            }
-        }
-    }
-
-    void guidesCleaned() {
-        for (Corner corner : Corner.values()) {
-            add(Measure.PAD_MOVEMENT_AFTER_SERVICE, corner, null, null, 0, 0);
-        }
+    private BrakeWriter brakeWriter() {
+        return new BrakeWriter(visitId, readings.size(), member, truth, random);
     }
 
     void tyreTemperature(double tyreC) {
@@ -147,32 +135,10 @@ final class ReadingWriter {
         add(Measure.BRAKE_FLUID_BOILING_POINT, null, null, null, boilingC, 0);
     }
 
-    private double movement(Corner corner, Spot side, int seasonsLeft) {
-        if (truth.seized(corner, side, seasonsLeft)) {
-            return seasonsLeft == 1 ? 2 : 1;
-        }
-        return random.nextInt(40) == 0 ? 1 : 0;
-    }
-
     /** Gauge pressure now of the air that was set to the placard's at the visit before; ideal gas, absolute. */
     private double airKeptSince(Corner corner, double tyreC) {
         double placardKpa = member.vehicle().axle(corner.axle()).placardPressureKpa();
         return GasLaw.gaugePressureKpa(placardKpa, LAST_SET_C, tyreC);
-    }
-
-    /** The disc at eight points around it, as a micrometer with a vernier shows them. */
-    private void discPoints(Corner corner, double discMm) {
-        double amplitudeMm = 0.003 + 0.0005 * CarTruth.bounded(random);
-        StringJoiner points = new StringJoiner(" ", "", " mm");
-        for (int i = 0; i < DISC_POINTS; i++) {
-            double wave = amplitudeMm * Math.sin(2 * Math.PI * i / DISC_POINTS);
-            long micrometres = Math.round(1000 * (discMm + wave));
-            points.add(BigDecimal.valueOf(micrometres, 3).toPlainString());
-        }
-        Measure measure = Measure.DISC_THICKNESS_VARIATION;
-        String written = points.toString();
-        readings.add(new Reading(
-                nextId(), measure, corner, null, null, WrittenReading.valueOf(measure, written), written, null, null));
     }
 
     private String nextId() {
@@ -189,7 +155,8 @@ final class ReadingWriter {
         double scale = Math.pow(10, decimals);
         long steps = Math.round(value * scale);
         String shown = BigDecimal.valueOf(steps, decimals).toPlainString();
-        String written = measure.unit().equals("1") ? shown : shown + " " + measure.unit();
+        var words = measure.scale();
+        String written = words == null ? shown + " " + measure.unit() : words.wordOf(value);
         readings.add(new Reading(nextId(), measure, corner, tag, spot, steps / scale, written, null, null));
     }
 }

@@ -29,6 +29,10 @@ final class VisitWriter {
     private static final int RUSH_DAYS = 13;
 
     private static final int SHORTEST_SEASON_DAYS = 75;
+    /** The car that had new pads in front. */
+    private static final int NEW_FRONT_PADS = 11;
+
+    private static final int SEASONS_ON_NEW_PADS = 3;
 
     private final CastMember member;
     private final LocalDate today;
@@ -89,7 +93,6 @@ final class VisitWriter {
         Map<Corner, String> leftOn = Map.of();
         if (measured) {
             writer.brakes(seasonsToCome + 1);
-            writer.slidePins(seasonsToCome + 1);
             writer.brakeFluid(seasonsToCome);
         }
         if (progress == LatestVisit.FINISHED) {
@@ -105,9 +108,14 @@ final class VisitWriter {
                             ? "Wheels rotated"
                             : goingOn == SeasonKind.WINTER ? "Winter set fitted" : "Summer set fitted");
             if (goingOn == SeasonKind.WINTER) {
-                writer.guidesCleaned();
-                workDone.add("Brake brackets and slide pins cleaned and lubricated");
+                writer.brakesCleaned();
+                workDone.add("Brake brackets and pins cleaned and lubricated");
             }
+            if (member.number() == NEW_FRONT_PADS && seasonsToCome == SEASONS_ON_NEW_PADS) {
+                writer.newPads(Axle.FRONT);
+                workDone.add("New brake pads in front");
+            }
+            writer.parkingBrake();
         }
         return new Visit(
                 id,

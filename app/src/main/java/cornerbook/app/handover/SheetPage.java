@@ -61,6 +61,9 @@ final class SheetPage {
         writeWork();
         corners.writeTable();
         findings.write();
+        if (room.pictures()) {
+            BrakesSection.write(assessment, page);
+        }
         writeOtherSet();
         writeNotJudged();
         writeCautions();

@@ -3,6 +3,7 @@ package cornerbook.app.picture;
 import cornerbook.app.unit.Shown;
 import cornerbook.core.battery.BatteryHealth;
 import cornerbook.core.battery.RestVoltage;
+import cornerbook.core.brake.BurnishDrive;
 import cornerbook.core.fastener.ClampLoad;
 import cornerbook.core.fastener.ShortForm;
 import cornerbook.core.fastener.TighteningOrder;
@@ -41,6 +42,7 @@ public final class BenchPicture {
             case SizeComparison comparison -> List.of(TwoTyres.svg(comparison, shown));
             case RestVoltage rest -> List.of(ChargeByVoltage.svg(rest));
             case BatteryHealth health -> List.of(ShareOfRating.svg(health));
+            case BurnishDrive drive -> List.of(TemperatureOverTime.svg(drive));
             default -> List.of();
         };
     }

@@ -120,6 +120,7 @@ public final class CornerbookServer {
         var plan = new PlanHandler(desk, pages);
         var bench = new BenchHandler(desk, pages);
         routing.addFilter(new UnitChoice());
+        var burnish = new BurnishHandler(desk, pages);
         routing.addFilter(new RequestGuard());
         routing.get("/", today::show)
                 .get("/assets/{digest}/{name}", pages::sendAsset)
@@ -135,6 +136,7 @@ public final class CornerbookServer {
                 .post("/visits/{id}/retorque", entry::saveRetorque)
                 .get("/visits/{id}/findings", findings::show)
                 .get("/visits/{id}/plan", plan::show)
+                .get("/visits/{id}/burnish", burnish::show)
                 .get("/visits/{id}/tags.pdf", plan::sendTags)
                 .get("/visits/{id}/handover.pdf", findings::sendSheet)
                 .any((request, response) -> pages.sendProblem(response, 404, "There is no page at this address."));

@@ -19,7 +19,10 @@ final class FindingsHandler {
     }
 
     void show(ServerRequest request, ServerResponse response) {
-        pages.send(response, 200, "findings", new FindingsPage(assess(request)));
+        var assessment = assess(request);
+        var seizing =
+                desk.assessor().seizing(assessment.history(), assessment.visit().id());
+        pages.send(response, 200, "findings", new FindingsPage(assessment, seizing));
     }
 
     void sendSheet(ServerRequest request, ServerResponse response) {

@@ -81,6 +81,10 @@ public final class Links {
         return rule.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
+    public static String burnish(String visitId) {
+        return visit(visitId) + "/burnish";
+    }
+
     public static String bench(String calculator) {
         return "/bench/" + segment(calculator);
     }

@@ -58,6 +58,11 @@ public final class Words {
                 : share < 0.005 && share > 0 ? "under 1\u00a0%" : Math.round(share * 100) + "\u00a0%";
     }
 
+    /** A forecast is never certain, however a double rounds it. */
+    public static String probability(double probability) {
+        return percent(Math.clamp(probability, Double.MIN_NORMAL, Math.nextDown(1.0)));
+    }
+
     public static String season(SeasonKind season) {
         return switch (season) {
             case SUMMER -> "Summer";

@@ -60,6 +60,9 @@ class CalculatorsTest {
                 "battery --chemistry agm --temperature 0 --rated 600 --standard sae --measured 390 --tester-without-temperature | 100 % of its rating: sound",
                 "battery --chemistry agm --rated 600 --standard sae --load-volts 9.7 | Load test at 300 A: 9.70 V",
                 "battery --chemistry lithium --capacity 60 --standby '100 mA' --health 80 | 10 days",
+                "burnish --mass 1900 --front-share 68 --disc-mass 7.2 --disc-diameter 320 --tyre 225/55R18 --air 5 | 8 stops from 65 to 15 km/h",
+                "burnish --mass 1900 --front-share 68 --disc-mass 7.2 --disc-diameter 320 --tyre 225/55R18 --regeneration 90 | Mind: However many stops, the disc stays below 100 °C",
+                "burnish --mass '4189 lb' --front-share 68 --disc-mass 7.2 --disc-diameter '12.6 in' --tyre 225/55R18 --from '100 mph' --limit 120 | Mind: Do not drive this",
                 "torque 130 --calibrated 2025-01-10 --cycles 100 | Mind: The wrench is due for calibration"
             })
     void answersInWords(String words, String part) {
@@ -88,6 +91,10 @@ class CalculatorsTest {
                 "tyre --size 205-55R16 --rim 7.5 | 3 | where it needs a slash",
                 "tyre --worn 225/55R18 --circumference-limit 10 | 3 | worn tyre is \"225/55R18\", expected its size and the depth",
                 "tyre --car 5x114.3 --wheel 5x112 | 3 | mounting is \"5x114.3\", expected as in",
+                "burnish --mass 1900 | 2 | --front-share",
+                "burnish --mass 1900 --front-share 168 --disc-mass 7.2 --disc-diameter 320 --tyre 225/55R18 | 3 | front share is 1.68, expected 0",
+                "burnish --mass 1900 --front-share 68 --disc-mass '7 psi' --disc-diameter 320 --tyre 225/55R18 | 2 | has the unit \"psi\"",
+                "burnish --mass 1900 --front-share 68 --disc-mass 7.2 --disc-diameter 320 --tyre 225/55R18 --from 10 | 3 | speed after the stop is 15",
                 "battery --volts 12.6 --rested 3 | 2 | --chemistry",
                 "battery --chemistry agm --volts 13.8 --rested 3 | 3 | the converter or a charger holds it up",
                 "battery --chemistry agm --rated 600 --standard sae --compare-with jis | 3 | rating by JIS has no published conversion",
@@ -121,6 +128,7 @@ class CalculatorsTest {
                 "pressure --placard 240 --tyre-at 20 --stands-at 20 --months 10,0 --coldest -25 | season | 49 CFR 571.138",
                 "tyre --size 205/55R16 --rim 7.5 | rim | UN R30",
                 "battery --chemistry agm --volts 12.6 --rested 12 | rest | AGM",
+                "burnish --mass 1900 --front-share 68 --disc-mass 7.2 --disc-diameter 320 --tyre 225/55R18 | burnish | McPhee",
             })
     void explainsInWordsAndInJson(String words, String part, String source) {
         assertThat(run(arguments(words + " --why")).out()).contains(source);

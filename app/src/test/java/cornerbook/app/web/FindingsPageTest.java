@@ -18,15 +18,22 @@ import org.junit.jupiter.api.Test;
 class FindingsPageTest {
     private static final List<CarHistory> SHOP = DemoShop.histories(LocalDate.of(2026, 11, 25));
 
+    private static final Assessor ASSESSOR = new Assessor(LimitsFile.load());
+
     private static Stream<Assessment> assessments() {
-        var assessor = new Assessor(LimitsFile.load());
-        return SHOP.stream().flatMap(car -> car.visits().stream().map(visit -> assessor.assess(car, visit.id())));
+        return SHOP.stream().flatMap(car -> car.visits().stream().map(visit -> ASSESSOR.assess(car, visit.id())));
+    }
+
+    private static FindingsPage page(Assessment assessment) {
+        return new FindingsPage(
+                assessment,
+                ASSESSOR.seizing(assessment.history(), assessment.visit().id()));
     }
 
     @Test
     void noFindingIsLostAndNoneStandsTwice() {
         assertThat(assessments()).allSatisfy(assessment -> {
-            var page = new FindingsPage(assessment);
+            var page = page(assessment);
             var shown = Stream.concat(
                             page.cards().stream().flatMap(card -> card.things().stream()),
                             page.areas().stream().flatMap(area -> area.things().stream()))
@@ -39,7 +46,7 @@ class FindingsPageTest {
     @Test
     void whatAsksForSomethingIsACardAndGravestFirst() {
         assertThat(assessments()).allSatisfy(assessment -> {
-            var page = new FindingsPage(assessment);
+            var page = page(assessment);
             assertThat(page.cards().stream().map(card -> card.first().verdict()))
                     .isSortedAccordingTo(java.util.Comparator.reverseOrder());
             assertThat(page.areas().stream().flatMap(area -> area.things().stream()))
@@ -50,7 +57,7 @@ class FindingsPageTest {
     @Test
     void sameCautionStandsOnceWithAllItsCorners() {
         assertThat(assessments()).allSatisfy(assessment -> {
-            var page = new FindingsPage(assessment);
+            var page = page(assessment);
             assertThat(page.cards().stream().map(FindingsPage.Card::words)).doesNotHaveDuplicates();
             assertThat(page.cards().stream()
                             .flatMap(card -> card.things().stream())
@@ -72,7 +79,7 @@ class FindingsPageTest {
 
     @Test
     void patternOfWearStandsWithItsSet() {
-        assertThat(assessments().flatMap(assessment -> new FindingsPage(assessment).cards().stream()))
+        assertThat(assessments().flatMap(assessment -> page(assessment).cards().stream()))
                 .extracting(card -> card.first().subject().part())
                 .contains(Subject.Part.WHEEL_SET)
                 .doesNotContain(Subject.Part.TREAD_PATTERN);
@@ -80,7 +87,7 @@ class FindingsPageTest {
 
     @Test
     void evidenceOfOneSetStandsOnceAndNamesItsWheel() {
-        assertThat(assessments().flatMap(assessment -> new FindingsPage(assessment).cards().stream()))
+        assertThat(assessments().flatMap(assessment -> page(assessment).cards().stream()))
                 .flatExtracting(FindingsPage.Card::things)
                 .allSatisfy(thing -> {
                     assertThat(thing.evidence())

@@ -15,11 +15,30 @@ public record BrakedCar(double massKg, double rotatingMassFactor, double frontSh
      */
     public static final double USUAL_ROTATING_MASS_FACTOR = 1.05;
 
+    /** Standard acceleration of free fall, exact by definition (3rd CGPM, 1901). */
+    private static final double GRAVITY_M_PER_S2 = 9.80665;
+
     public BrakedCar {
         Checks.range("mass", massKg, 300, 10_000, " kg");
         Checks.range("rotating mass factor", rotatingMassFactor, 1, 1.5, "");
         Checks.range("front share", frontShare, 0, 1, "");
         Checks.range("rolling circumference", rollingCircumferenceM, 1, 4, " m");
+    }
+
+    /**
+     * Share of the braking that the front axle takes where each axle brakes by its load: static share + (h/L)(a/g), from the moments
+     * about the tyres' contact.
+     *
+     * @param staticFrontShare share of the mass on the front axle at rest
+     * @param centreHeightMm h, of the centre of gravity
+     * @param wheelbaseMm L
+     */
+    public static double frontShareWhenBraking(
+            double staticFrontShare, double centreHeightMm, double wheelbaseMm, double decelerationMPerS2) {
+        Checks.range("share on the front axle", staticFrontShare, 0.2, 0.8, "");
+        Checks.range("height of the centre of gravity", centreHeightMm, 200, 1500, " mm");
+        Checks.range("wheelbase", wheelbaseMm, 1500, 5500, " mm");
+        return Math.min(1, staticFrontShare + centreHeightMm / wheelbaseMm * decelerationMPerS2 / GRAVITY_M_PER_S2);
     }
 
     double turnsPerMinute(double speedKmh) {

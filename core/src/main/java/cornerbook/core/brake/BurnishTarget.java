@@ -37,4 +37,16 @@ public record BurnishTarget(
     public static BurnishTarget everyday(double airC) {
         return new BurnishTarget(airC, 100, 200, 300, 8, 15, 30);
     }
+
+    /** The same with the disc's own limit; the band gives way to it. */
+    public BurnishTarget withLimit(double ownLimitC) {
+        return new BurnishTarget(
+                airC,
+                Math.min(lowestC, ownLimitC),
+                Math.min(highestC, ownLimitC),
+                ownLimitC,
+                fewestStops,
+                shortestSpacingS,
+                longestSpacingS);
+    }
 }

@@ -14,11 +14,26 @@ public record DiscBody(double massKg, double coolingAreaM2, double specificHeatJ
     /** Common practice, no source. */
     public static final double USUAL_HEAT_SHARE = 0.9;
 
+    private static final double INNER_SHARE = 0.6;
+
     public DiscBody {
         Checks.range("disc mass", massKg, 0.5, 100, " kg");
         Checks.range("cooling area", coolingAreaM2, 0.01, 5, " m²");
         Checks.range("specific heat", specificHeatJPerKgK, 100, 2000, " J/(kg·K)");
         Checks.range("heat share", heatShare, 0.1, 1, "");
+    }
+
+    /**
+     * A disc of which mass and diameter are known: the rings reach inward to 60 % of the diameter, and a vented disc has as much
+     * surface in its vanes as on its faces. Both: common practice, no source.
+     *
+     * @param diameterMm outer diameter
+     */
+    public static DiscBody castIron(double massKg, double diameterMm, boolean vented) {
+        Checks.range("disc diameter", diameterMm, 150, 500, " mm");
+        double diameterM = diameterMm / 1000;
+        double facesM2 = 2 * Math.PI / 4 * diameterM * diameterM * (1 - INNER_SHARE * INNER_SHARE);
+        return new DiscBody(massKg, vented ? 2 * facesM2 : facesM2, CAST_IRON_J_PER_KG_K, USUAL_HEAT_SHARE);
     }
 
     double heatCapacityJPerK() {

@@ -6,6 +6,7 @@ import cornerbook.core.brake.WearPrior;
 import cornerbook.core.brake.WearReading;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.season.Dates;
 import cornerbook.core.wear.DistancePerDay;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -49,6 +50,16 @@ record BrakeWear(Vehicle vehicle, List<Visit> visits, DistancePerDay distance) {
      * @param horizon day on which that falls through the confidence; null when beyond four years
      */
     record Forecast(double probability, @Nullable LocalDate horizon) {
+        Evidence evidence() {
+            return new Evidence(
+                    "above the minimum until the next visit",
+                    "with %.1f %%, and with 90 %% %s"
+                            .formatted(
+                                    100 * probability,
+                                    horizon == null ? "for over four years" : "until " + Dates.written(horizon)),
+                    "wear and distance, each with its uncertainty (docs/methods/brakes.md, wear of pads and discs)");
+        }
+
         /** By the probability alone. */
         Verdict verdict() {
             return probability < EVEN

@@ -53,6 +53,8 @@ final class DiscFindings {
             faces();
         }
         followed.forEach(each -> evidence.add(wear.evidence("disc", each)));
+        evidence.add(forecast.evidence());
+        boolean byThickness = titles.isEmpty();
         return new Finding(
                 new Subject(Subject.Part.DISC, at.corner(), null, null),
                 verdict,
@@ -63,8 +65,8 @@ final class DiscFindings {
                                 minimumMm,
                                 titles.isEmpty() ? "" : ", " + String.join(", ", titles)),
                 String.join(" ", words),
-                forecast.horizon(),
-                forecast.probability(),
+                byThickness ? forecast.horizon() : null,
+                byThickness ? forecast.probability() : null,
                 Math.clamp((thicknessMm - minimumMm) / Math.max(0.1, at.brake().discNewMm() - minimumMm), 0, 1),
                 evidence,
                 "vehicle's specification; docs/methods/brakes.md, disc");

@@ -1,6 +1,7 @@
 package cornerbook.core.visit;
 
 import cornerbook.core.brake.CensoredTime;
+import cornerbook.core.corner.Corner;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -20,6 +21,30 @@ final class PadClock {
     private LocalDate serviced;
 
     private double lastFreeMonths;
+
+    /** The clocks of all pads of a car, over its visits, earliest first. */
+    static List<PadClock> of(List<Visit> visits) {
+        var clocks = new ArrayList<PadClock>();
+        for (var corner : Corner.values()) {
+            for (var spot : BrakeCorner.SIDES) {
+                var clock = new PadClock();
+                for (var visit : visits) {
+                    var readings = new CurrentReadings(visit);
+                    readings.ofCorner(Measure.PAD_MOVEMENT, corner, spot)
+                            .ifPresent(found -> clock.seen(visit.date(), isSeized(found)));
+                    readings.ofCorner(Measure.PAD_MOVEMENT_AFTER_SERVICE, corner, null)
+                            .filter(left -> !isSeized(left))
+                            .ifPresent(left -> clock.serviced(visit.date()));
+                }
+                clocks.add(clock);
+            }
+        }
+        return clocks;
+    }
+
+    private static boolean isSeized(Reading movement) {
+        return Math.round(movement.value()) >= 2;
+    }
 
     /** The pad was moved by hand. */
     void seen(LocalDate date, boolean seized) {

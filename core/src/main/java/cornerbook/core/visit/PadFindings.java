@@ -185,13 +185,16 @@ final class PadFindings {
                     .ifPresent(followed ->
                             evidence.add(wear.evidence(side.name().toLowerCase(Locale.ROOT) + " pad", followed)));
         }
+        // What is uneven or wrongly fitted has no date: then the date of the thickness would be read as its own.
+        boolean byThickness = verdict == Verdict.HOLDS || verdict == forecast.verdict();
+        evidence.add(forecast.evidence());
         return new Finding(
                 new Subject(Subject.Part.PAD, at.corner(), null, null),
                 verdict,
                 title,
                 String.join(" ", words),
-                forecast.horizon(),
-                forecast.probability(),
+                byThickness ? forecast.horizon() : null,
+                byThickness ? forecast.probability() : null,
                 Math.clamp((thinnestMm - minimumMm) / Math.max(0.1, at.brake().padNewMm() - minimumMm), 0, 1),
                 evidence,
                 "vehicle's specification; " + legal.citation() + "; docs/methods/brakes.md, wear of pads and discs");

@@ -1,13 +1,9 @@
 package cornerbook.core.visit;
 
 import cornerbook.core.brake.Chance;
-import cornerbook.core.brake.PadHistory;
 import cornerbook.core.brake.SeizingExposure;
 import cornerbook.core.brake.SeizingHazard;
-import cornerbook.core.corner.Corner;
-import cornerbook.core.corner.Spot;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -21,7 +17,6 @@ final class SeizingFindings {
 
     private static final double EVEN = 0.5;
     private static final long MOST_DAYS = 1461;
-    private static final double DAYS_PER_YEAR = 365.25;
 
     private SeizingFindings() {}
 
@@ -33,7 +28,7 @@ final class SeizingFindings {
     static Optional<Finding> of(
             Vehicle vehicle, List<Visit> visits, LocalDate nextVisit, double kmPerDay, List<String> notJudged) {
         var date = visits.getLast().date();
-        var clocks = clocks(visits);
+        var clocks = PadClock.of(visits);
         var running =
                 clocks.stream().map(PadClock::running).filter(Objects::nonNull).toList();
         if (running.isEmpty()) {
@@ -44,12 +39,10 @@ final class SeizingFindings {
             notJudged.add("seizing of pads: the next visit is not after this one");
             return Optional.empty();
         }
-        var exposure = SeizingExposure.usual(kmPerDay * DAYS_PER_YEAR, vehicle.electric());
-        var seen = clocks.stream()
-                .flatMap(clock -> clock.times().stream())
-                .map(time -> new PadHistory(time, exposure))
-                .toList();
-        var pads = new PadsTogether(SeizingHazard.learn(seen), exposure, running, date);
+        var curve = SeizingCurve.of(vehicle, clocks, kmPerDay);
+        var exposure = curve.exposure();
+        var seen = curve.seen();
+        var pads = new PadsTogether(curve.hazard(), exposure, running, date);
         double chance = pads.chance(nextVisit, PadsTogether.MIDDLE);
         var horizon = pads.horizon();
         var oldest = running.stream().min(LocalDate::compareTo).orElseThrow();
@@ -101,29 +94,6 @@ final class SeizingFindings {
                                                         100 * exposure.frictionBrakeShare()),
                                         "distance from the odometer; salt and friction share: common practice, no source")),
                         "docs/methods/brakes.md, seizing; yearly cleaning where roads are salted: manufacturers' service advice"));
-    }
-
-    private static List<PadClock> clocks(List<Visit> visits) {
-        var clocks = new ArrayList<PadClock>();
-        for (var corner : Corner.values()) {
-            for (var spot : List.of(Spot.INNER, Spot.OUTER)) {
-                var clock = new PadClock();
-                for (var visit : visits) {
-                    var readings = new CurrentReadings(visit);
-                    readings.ofCorner(Measure.PAD_MOVEMENT, corner, spot)
-                            .ifPresent(found -> clock.seen(visit.date(), seized(found)));
-                    readings.ofCorner(Measure.PAD_MOVEMENT_AFTER_SERVICE, corner, null)
-                            .filter(left -> !seized(left))
-                            .ifPresent(left -> clock.serviced(visit.date()));
-                }
-                clocks.add(clock);
-            }
-        }
-        return clocks;
-    }
-
-    private static boolean seized(Reading movement) {
-        return Math.round(movement.value()) >= 2;
     }
 
     /** Pads that move today, each with the day of its last service. */

@@ -55,7 +55,7 @@ public final class ServiceSteps {
                         List.of(Measure.PAD_THICKNESS_TRAILING, Measure.PAD_WEAR_INDICATOR, Measure.PAD_EDGE_LIFT),
                         List.of()),
                 rare(
-                        "Piston, hardware, boots",
+                        "Piston and hardware",
                         List.of(
                                 Measure.PISTON_MOVEMENT,
                                 Measure.PISTON_RETURN,
@@ -67,7 +67,7 @@ public final class ServiceSteps {
                         List.of(Measure.DISC_RUST, Measure.DISC_PITTING, Measure.DISC_LIP, Measure.DISC_CRACKS),
                         List.of()),
                 rare(
-                        "Runout: hub and disc told apart",
+                        "Hub and disc apart",
                         List.of(
                                 Measure.HUB_RUNOUT,
                                 Measure.HUB_DIAL_RADIUS,

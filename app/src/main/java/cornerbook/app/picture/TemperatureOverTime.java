@@ -1,0 +1,99 @@
+package cornerbook.app.picture;
+
+import cornerbook.app.picture.Svg.Anchor;
+import cornerbook.core.brake.BurnishDrive;
+import cornerbook.core.brake.BurnishDrive.Moment;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** The temperature of a disc over a burnish drive: stops, the way between and the cooling, with the band to reach and the limit. */
+public final class TemperatureOverTime {
+    private static final int WIDTH = 440;
+    private static final int HEIGHT = 230;
+    private static final double LEFT_X = 46;
+    private static final double RIGHT_X = 426;
+    private static final double TOP_Y = 30;
+    private static final double BOTTOM_Y = 178;
+    private static final double SECONDS_PER_MINUTE = 60;
+
+    private final BurnishDrive drive;
+    private final double highestC;
+    private final double lowestC;
+    private final double lastS;
+
+    private TemperatureOverTime(BurnishDrive drive) {
+        this.drive = drive;
+        double hottestC = drive.temperatures().stream()
+                .mapToDouble(Moment::celsius)
+                .max()
+                .orElse(0);
+        highestC = 50 * Math.ceil((Math.max(hottestC, drive.target().limitC()) + 10) / 50);
+        lowestC = 50 * Math.floor(Math.min(0, drive.target().airC()) / 50);
+        lastS = drive.temperatures().getLast().seconds();
+    }
+
+    public static String svg(BurnishDrive drive) {
+        return new TemperatureOverTime(drive).draw();
+    }
+
+    private String draw() {
+        var target = drive.target();
+        var svg = new Svg(
+                WIDTH,
+                HEIGHT,
+                "Temperature of a %s disc over time: %d stops, last peak %.0f °C, band %.0f to %.0f °C, limit %.0f °C, cool after %.0f minutes"
+                        .formatted(
+                                drive.axle().name().toLowerCase(Locale.ROOT),
+                                drive.plan().stops(),
+                                drive.plan().peaksC().getLast(),
+                                target.lowestC(),
+                                target.highestC(),
+                                target.limitC(),
+                                lastS / SECONDS_PER_MINUTE));
+        svg.rectangle(
+                LEFT_X,
+                y(target.highestC()),
+                RIGHT_X - LEFT_X,
+                y(target.lowestC()) - y(target.highestC()),
+                0,
+                Palette.SHADE,
+                "none");
+        axes(svg);
+        svg.line(LEFT_X, y(target.limitC()), RIGHT_X, y(target.limitC()), Palette.PLUM, 2, "7 3");
+        svg.words(
+                RIGHT_X, y(target.limitC()) - 6, 12, Anchor.END, Palette.PLUM, false, "limit %.0f °C".formatted(target.limitC()));
+        svg.path(
+                drive.temperatures().stream()
+                        .map(moment -> Svg.number(x(moment.seconds())) + " " + Svg.number(y(moment.celsius())))
+                        .collect(Collectors.joining("L", "M", "")),
+                "none",
+                Palette.OCHRE,
+                2.5);
+        return svg.close();
+    }
+
+    private void axes(Svg svg) {
+        svg.words(4, 16, 12, Anchor.START, Palette.INK, false, "disc, °C");
+        for (double celsius = lowestC; celsius <= highestC; celsius += 100) {
+            svg.line(LEFT_X, y(celsius), RIGHT_X, y(celsius), Palette.HAIRLINE, 1, "");
+            svg.words(LEFT_X - 8, y(celsius) + 4, 12, Anchor.END, Palette.INK, false, "%.0f".formatted(celsius));
+        }
+        int stepMinutes = lastS > 30 * SECONDS_PER_MINUTE ? 10 : 5;
+        for (int minute = 0; minute * SECONDS_PER_MINUTE <= lastS; minute += stepMinutes) {
+            double x = x(minute * SECONDS_PER_MINUTE);
+            svg.line(x, BOTTOM_Y, x, BOTTOM_Y + 5, Palette.SLATE, 1, "");
+            svg.words(x, BOTTOM_Y + 19, 12, Anchor.MIDDLE, Palette.INK, false, Integer.toString(minute));
+        }
+        svg.line(LEFT_X, BOTTOM_Y, RIGHT_X, BOTTOM_Y, Palette.SLATE, 1.5, "");
+        svg.words(RIGHT_X, BOTTOM_Y + 38, 12, Anchor.END, Palette.INK, false, "minutes from the first stop");
+        svg.words(LEFT_X, BOTTOM_Y + 38, 12, Anchor.START, Palette.INK, false, "shaded: the band to reach");
+    }
+
+    private double x(double seconds) {
+        return LEFT_X + (RIGHT_X - LEFT_X) * seconds / Math.max(lastS, 1);
+    }
+
+    private double y(double celsius) {
+        return BOTTOM_Y - (BOTTOM_Y - TOP_Y) * (celsius - lowestC) / (highestC - lowestC);
+    }
+}

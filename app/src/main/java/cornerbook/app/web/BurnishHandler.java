@@ -1,0 +1,110 @@
+package cornerbook.app.web;
+
+import cornerbook.app.web.BurnishPage.Field;
+import cornerbook.core.brake.BurnishDrive;
+import cornerbook.core.corner.Axle;
+import cornerbook.core.visit.BurnishPlanning;
+import io.helidon.webserver.http.ServerRequest;
+import io.helidon.webserver.http.ServerResponse;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** The plan of the burnish drive after a visit. What the car's data lack is asked for on the page, and kept nowhere. */
+final class BurnishHandler {
+    private static final String PERCENT = "%";
+    private static final double AIR_C = 10;
+
+    private final Desk desk;
+    private final Pages pages;
+
+    BurnishHandler(Desk desk, Pages pages) {
+        this.desk = desk;
+        this.pages = pages;
+    }
+
+    void show(ServerRequest request, ServerResponse response) {
+        var visitId = Pages.pathValue(request, "id");
+        var history = desk.getHistoryOfVisit(visitId);
+        var asked = new Asked(Form.ofQuery(request));
+        var known = BurnishPlanning.of(history.vehicle(), AIR_C);
+        var share = asked.value("frontShare", "Share on the front axle", PERCENT, percent(known.frontShare()));
+        var planning = new BurnishPlanning(
+                history.vehicle(),
+                asked.value("mass", "Kerb mass", "kg", known.massKg()),
+                share == null ? null : share / 100,
+                asked.value("frontDiscMass", "Front disc, mass", "kg", known.frontDiscMassKg()),
+                asked.value("frontDiscDiameter", "Front disc, diameter", "mm", known.frontDiscDiameterMm()),
+                asked.value("rearDiscMass", "Rear disc, mass", "kg", known.rearDiscMassKg()),
+                asked.value("rearDiscDiameter", "Rear disc, diameter", "mm", known.rearDiscDiameterMm()),
+                Optional.ofNullable(asked.value("air", "Air", "°C", AIR_C)).orElse(AIR_C));
+        var drives = new ArrayList<BurnishDrive>();
+        BurnishDrive regenerating = null;
+        var problem = "";
+        if (asked.isSound() && planning.missing().isEmpty()) {
+            try {
+                for (var axle : Axle.values()) {
+                    drives.add(planning.drive(axle, 0));
+                }
+                double usual = planning.usualRegenerationShare();
+                regenerating = usual > 0 ? planning.drive(Axle.FRONT, usual) : null;
+            } catch (IllegalArgumentException e) {
+                drives.clear();
+                problem = Typed.sentence(String.valueOf(e.getMessage()));
+            }
+        }
+        var missing = new ArrayList<>(planning.missing().stream().map(Words::sentenceStart).toList());
+        pages.send(
+                response,
+                asked.isSound() && problem.isEmpty() ? 200 : 422,
+                "burnish",
+                new BurnishPage(
+                        history,
+                        history.getVisit(visitId),
+                        asked.fields(),
+                        missing,
+                        problem,
+                        drives,
+                        regenerating));
+    }
+
+    private static @Nullable Double percent(@Nullable Double share) {
+        return share == null ? null : (Double) (share * 100);
+    }
+
+    /** Reads the fields one by one and keeps them for the page. */
+    private static final class Asked {
+        private final Form form;
+        private final List<Field> fields = new ArrayList<>();
+
+        Asked(Form form) {
+            this.form = form;
+        }
+
+        /** What was typed, else what is known; null when neither. */
+        @Nullable
+        Double value(String key, String label, String unit, @Nullable Double known) {
+            var typed = form.has(key) ? form.get(key) : known == null ? "" : Words.number(known);
+            Double value = null;
+            var error = "";
+            if (!typed.isEmpty()) {
+                try {
+                    value = Typed.valueOf(typed, unit);
+                } catch (IllegalArgumentException e) {
+                    error = String.valueOf(e.getMessage());
+                }
+            }
+            fields.add(new Field(key, label, unit, typed, error));
+            return value;
+        }
+
+        boolean isSound() {
+            return fields.stream().allMatch(field -> field.error().isEmpty());
+        }
+
+        List<Field> fields() {
+            return List.copyOf(fields);
+        }
+    }
+}
