@@ -23,10 +23,8 @@ public final class TemperatureOverTime {
 
     private TemperatureOverTime(BurnishDrive drive) {
         this.drive = drive;
-        double hottestC = drive.temperatures().stream()
-                .mapToDouble(Moment::celsius)
-                .max()
-                .orElse(0);
+        double hottestC =
+                drive.temperatures().stream().mapToDouble(Moment::celsius).max().orElse(0);
         highestC = 50 * Math.ceil((Math.max(hottestC, drive.target().limitC()) + 10) / 50);
         lowestC = 50 * Math.floor(Math.min(0, drive.target().airC()) / 50);
         lastS = drive.temperatures().getLast().seconds();
@@ -61,7 +59,13 @@ public final class TemperatureOverTime {
         axes(svg);
         svg.line(LEFT_X, y(target.limitC()), RIGHT_X, y(target.limitC()), Palette.PLUM, 2, "7 3");
         svg.words(
-                RIGHT_X, y(target.limitC()) - 6, 12, Anchor.END, Palette.PLUM, false, "limit %.0f °C".formatted(target.limitC()));
+                RIGHT_X,
+                y(target.limitC()) - 6,
+                12,
+                Anchor.END,
+                Palette.PLUM,
+                false,
+                "limit %.0f °C".formatted(target.limitC()));
         svg.path(
                 drive.temperatures().stream()
                         .map(moment -> Svg.number(x(moment.seconds())) + " " + Svg.number(y(moment.celsius())))

@@ -54,19 +54,14 @@ final class BurnishHandler {
                 problem = Typed.sentence(String.valueOf(e.getMessage()));
             }
         }
-        var missing = new ArrayList<>(planning.missing().stream().map(Words::sentenceStart).toList());
+        var missing = new ArrayList<>(
+                planning.missing().stream().map(Words::sentenceStart).toList());
         pages.send(
                 response,
                 asked.isSound() && problem.isEmpty() ? 200 : 422,
                 "burnish",
                 new BurnishPage(
-                        history,
-                        history.getVisit(visitId),
-                        asked.fields(),
-                        missing,
-                        problem,
-                        drives,
-                        regenerating));
+                        history, history.getVisit(visitId), asked.fields(), missing, problem, drives, regenerating));
     }
 
     private static @Nullable Double percent(@Nullable Double share) {

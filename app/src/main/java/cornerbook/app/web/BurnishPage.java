@@ -59,10 +59,7 @@ public record BurnishPage(
 
     /** The axle whose discs bind the drive: the slower to reach the band. */
     public int stops() {
-        return drives.stream()
-                .mapToInt(drive -> drive.plan().stops())
-                .max()
-                .orElse(0);
+        return drives.stream().mapToInt(drive -> drive.plan().stops()).max().orElse(0);
     }
 
     /** The longest of the spacings: neither axle gets hotter than with its own. */

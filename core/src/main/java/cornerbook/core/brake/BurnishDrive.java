@@ -56,8 +56,7 @@ public record BurnishDrive(
                 steps(car, disc, stop, target, plan));
     }
 
-    private static List<Moment> temperatures(
-            DiscHeat heat, BurnishStop stop, BurnishTarget target, BurnishPlan plan) {
+    private static List<Moment> temperatures(DiscHeat heat, BurnishStop stop, BurnishTarget target, BurnishPlan plan) {
         var moments = new ArrayList<Moment>();
         double seconds = 0;
         double hotterByK = 0;
@@ -73,8 +72,8 @@ public record BurnishDrive(
         }
         for (int part = 1; part <= 4; part++) {
             double after = plan.coolDownS() * part / 4;
-            moments.add(new Moment(
-                    seconds + after, target.airC() + heat.afterDriving(hotterByK, stop.fromKmh(), after)));
+            moments.add(
+                    new Moment(seconds + after, target.airC() + heat.afterDriving(hotterByK, stop.fromKmh(), after)));
         }
         return moments;
     }
@@ -86,17 +85,21 @@ public record BurnishDrive(
                 cautions.add("Do not drive this: the disc would pass its limit of %.0f °C. Milder or fewer stops."
                         .formatted(target.limitC()));
             case GETS_TOO_HOT ->
-                cautions.add("Even with the longest spacing the disc gets hotter than %.0f °C: take milder or fewer stops."
-                        .formatted(target.highestC()));
+                cautions.add(
+                        "Even with the longest spacing the disc gets hotter than %.0f °C: take milder or fewer stops."
+                                .formatted(target.highestC()));
             case STAYS_TOO_COLD ->
-                cautions.add("However many stops, the disc stays below %.0f °C: keep regeneration out, or stop from a higher speed."
-                        .formatted(target.lowestC()));
+                cautions.add(
+                        "However many stops, the disc stays below %.0f °C: keep regeneration out, or stop from a higher speed."
+                                .formatted(target.lowestC()));
             case NONE -> {}
         }
         if (stop.regenerationShare() > 0) {
-            cautions.add("Where the car regenerates, the discs stay cold: follow the maker's way to keep regeneration out.");
+            cautions.add(
+                    "Where the car regenerates, the discs stay cold: follow the maker's way to keep regeneration out.");
         }
-        cautions.add("Only where traffic allows, and never to a standstill on hot discs; after the stops drive on with little braking.");
+        cautions.add(
+                "Only where traffic allows, and never to a standstill on hot discs; after the stops drive on with little braking.");
         cautions.add("The vehicle manufacturer's and the pad maker's procedure outrank this plan.");
         return cautions;
     }
@@ -142,7 +145,10 @@ public record BurnishDrive(
                 new Step(
                         "cooling",
                         String.format(
-                                Locale.ROOT, "at %s km/h until within %.0f K of the air", stop.fromKmh(), COOLED_DOWN_K),
+                                Locale.ROOT,
+                                "at %s km/h until within %.0f K of the air",
+                                stop.fromKmh(),
+                                COOLED_DOWN_K),
                         plan.coolDownS() / 60,
                         "min",
                         MODEL));

@@ -37,11 +37,13 @@ class BurnishDriveReferenceTest {
         var moments = drive.temperatures();
         assertThat(moments.getFirst().celsius()).isEqualTo(5);
         for (int i = 0; i < drive.plan().stops(); i++) {
-            assertThat(moments.get(2 * i + 1).celsius()).isEqualTo(drive.plan().peaksC().get(i));
+            assertThat(moments.get(2 * i + 1).celsius())
+                    .isEqualTo(drive.plan().peaksC().get(i));
         }
         assertThat(moments.getLast().celsius()).as("within 30 K of the air").isCloseTo(35, within(0.1));
         for (int i = 1; i < moments.size(); i++) {
-            assertThat(moments.get(i).seconds()).isGreaterThan(moments.get(i - 1).seconds());
+            assertThat(moments.get(i).seconds())
+                    .isGreaterThan(moments.get(i - 1).seconds());
         }
     }
 
