@@ -23,82 +23,81 @@ final class BurnishQuestion {
             "Burnish",
             "How many stops, how far apart, bring the discs of an axle to burnish temperature and not beyond.",
             List.of(),
-            List.of(
-                    new Group(
-                            "drive",
-                            "The drive",
-                            "Only where traffic allows. The vehicle manufacturer's and the pad maker's procedure outrank it.",
-                            List.of(
-                                    Ask.quantity("mass", "Mass", "kg", "mass", "Mass of the car as it is driven."),
-                                    Ask.number(
-                                            "front-share",
-                                            "Front axle brakes",
-                                            "%",
-                                            "front share",
-                                            "Share of the braking that the front axle takes."),
-                                    Ask.choice(
-                                            "axle",
-                                            "Axle",
-                                            List.of("front", "rear"),
-                                            "axle",
-                                            "Whose discs are meant; the front ones if not given."),
-                                    Ask.quantity(
-                                            "disc-mass", "Disc, mass", "kg", "disc mass", "Mass of the rings of one disc."),
-                                    Ask.quantity(
-                                            "disc-diameter",
-                                            "Disc, diameter",
-                                            "mm",
-                                            "disc diameter",
-                                            "Outer diameter of the disc."),
-                                    new Ask(
-                                            "solid",
-                                            "Without vanes",
-                                            new Ask.Tick(),
-                                            "The disc is solid; vented if not given.",
-                                            ""),
-                                    Ask.words(
-                                            "tyre",
-                                            "Tyre size",
-                                            "225/55R18",
-                                            "size",
-                                            "Size of the tyres, for the turns of the disc."),
-                                    Ask.quantity(
-                                            "from",
-                                            "Stop from",
-                                            "km/h",
-                                            "speed before the stop",
-                                            "Speed before a stop; 65 km/h if not given."),
-                                    Ask.quantity(
-                                            "to",
-                                            "Stop to",
-                                            "km/h",
-                                            "speed after the stop",
-                                            "Speed after a stop; 15 km/h if not given."),
-                                    Ask.number(
-                                            "deceleration",
-                                            "Deceleration",
-                                            "m/s²",
-                                            "deceleration",
-                                            "Of the stop; 3 m/s², a moderate one, if not given."),
-                                    Ask.number(
-                                            "regeneration",
-                                            "Regeneration",
-                                            "%",
-                                            "regeneration share",
-                                            "Share of the braking that the car takes back; 0 if not given."),
-                                    Ask.quantity(
-                                            "air",
-                                            "Air",
-                                            "°C",
-                                            "air temperature",
-                                            "Temperature of the air; 10 °C if not given."),
-                                    Ask.quantity(
-                                            "limit",
-                                            "Limit of the disc",
-                                            "°C",
-                                            "limit",
-                                            "Temperature that the disc may not pass; 300 °C if not given.")),
-                            BurnishQuestion::drive)),
+            List.of(new Group(
+                    "drive",
+                    "The drive",
+                    "Only where traffic allows. The vehicle manufacturer's and the pad maker's procedure outrank it.",
+                    List.of(
+                            Ask.quantity("mass", "Mass", "kg", "mass", "Mass of the car as it is driven."),
+                            Ask.number(
+                                    "front-share",
+                                    "Front axle brakes",
+                                    "%",
+                                    "front share",
+                                    "Share of the braking that the front axle takes."),
+                            Ask.choice(
+                                    "axle",
+                                    "Axle",
+                                    List.of("front", "rear"),
+                                    "axle",
+                                    "Whose discs are meant; the front ones if not given."),
+                            Ask.quantity(
+                                    "disc-mass", "Disc, mass", "kg", "disc mass", "Mass of the rings of one disc."),
+                            Ask.quantity(
+                                    "disc-diameter",
+                                    "Disc, diameter",
+                                    "mm",
+                                    "disc diameter",
+                                    "Outer diameter of the disc."),
+                            new Ask(
+                                    "solid",
+                                    "Without vanes",
+                                    new Ask.Tick(),
+                                    "The disc is solid; vented if not given.",
+                                    ""),
+                            Ask.words(
+                                    "tyre",
+                                    "Tyre size",
+                                    "225/55R18",
+                                    "size",
+                                    "Size of the tyres, for the turns of the disc."),
+                            Ask.quantity(
+                                    "from",
+                                    "Stop from",
+                                    "km/h",
+                                    "speed before the stop",
+                                    "Speed before a stop; 65 km/h if not given."),
+                            Ask.quantity(
+                                    "to",
+                                    "Stop to",
+                                    "km/h",
+                                    "speed after the stop",
+                                    "Speed after a stop; 15 km/h if not given."),
+                            Ask.number(
+                                    "deceleration",
+                                    "Deceleration",
+                                    "m/s²",
+                                    "deceleration",
+                                    "Of the stop; 3 m/s², a moderate one, if not given."),
+                            Ask.number(
+                                    "regeneration",
+                                    "Regeneration",
+                                    "%",
+                                    "regeneration share",
+                                    "Share of the braking that the car takes back; 0 if not given."),
+                            Ask.quantity(
+                                    "air",
+                                    "Air",
+                                    "°C",
+                                    "air temperature",
+                                    "Temperature of the air; 10 °C if not given."),
+                            Ask.quantity(
+                                    "limit",
+                                    "Limit of the disc",
+                                    "°C",
+                                    "limit",
+                                    "Temperature that the disc may not pass; 300 °C if not given.")),
+                    BurnishQuestion::drive)),
             "nothing to compute, expected --mass with the discs",
             "cornerbook burnish --mass 1900 --front-share 68 --disc-mass 7.2 --disc-diameter 320 --tyre 225/55R18");
 
@@ -120,8 +119,7 @@ final class BurnishQuestion {
                 given.reading("tyre", TyreSize::parse).rollingCircumferenceMm() / 1000);
         var drive = BurnishDrive.of(
                 car,
-                DiscBody.castIron(
-                        given.quantity("disc-mass"), given.quantity("disc-diameter"), !given.ticked("solid")),
+                DiscBody.castIron(given.quantity("disc-mass"), given.quantity("disc-diameter"), !given.ticked("solid")),
                 axle,
                 new BurnishStop(
                         fromKmh,
