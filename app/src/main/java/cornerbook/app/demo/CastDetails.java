@@ -73,7 +73,7 @@ final class CastDetails {
                         differences(car, member.number()),
                         new CarUse(0.42, member.number() % 3 == 0, car.electric() ? 0.3 : 0.6),
                         body(car),
-                        new FluidChange(today.minusMonths(14 + 2L * member.number()), 3.0),
+                        new FluidChange(today.minusMonths(14 + 2L * (member.number() % 10)), 3.0),
                         new PressureWarning(PressureWarning.Kind.DIRECT, PressureWarning.Learning.BY_DRIVING),
                         mounting));
     }

@@ -60,7 +60,8 @@ final class DifferenceFindings {
                 "The two tyres of the %s axle".formatted(words),
                 "A car whose tyres differ on one axle may pull to a side when it brakes.",
                 new Evidence("allowed on one axle", "%.1f mm".formatted(rule.limitMm()), rule.source()),
-                rule.source());
+                rule.source(),
+                rule.houseRule());
     }
 
     private Optional<Finding> allWheel() {
@@ -77,28 +78,37 @@ final class DifferenceFindings {
                                 "%.1f mm of %s, which is %.1f mm of tread"
                                         .formatted(limit.valueMm(), RulesOfPlan.kind(limit), limit.depthMm()),
                                 DepthRules.MANUFACTURER),
-                        DepthRules.MANUFACTURER);
+                        DepthRules.MANUFACTURER,
+                        false);
     }
 
     private Optional<Finding> judge(
-            Predicate<Corner> which, double limitMm, String who, String why, Evidence allowed, String source) {
+            Predicate<Corner> which,
+            double limitMm,
+            String who,
+            String why,
+            Evidence allowed,
+            String source,
+            boolean houseRule) {
         double nowMm = differenceMm(which, 0);
         var broken = firstDayBeyond(which, limitMm);
         if (broken == null) {
             return Optional.empty();
         }
         boolean now = broken.equals(today);
+        // A house rule is a wish; only the manufacturer's limit ends a set.
+        boolean spent = now && !houseRule;
         return Optional.of(new Finding(
                 new Subject(
                         Subject.Part.TREAD_DIFFERENCE, null, null, needs.set().id()),
-                now ? Verdict.SPENT : Verdict.RUNS_OUT,
+                spent ? Verdict.SPENT : Verdict.RUNS_OUT,
                 now
-                        ? "%s differ by %.1f mm, %.1f mm are allowed".formatted(who, nowMm, limitMm)
+                        ? "%s differ by %.2f mm in tread depth, more than %.2f mm".formatted(who, nowMm, limitMm)
                         : "%s will differ by more than %.1f mm before the next visit".formatted(who, limitMm),
-                "%s differ by %.1f mm in tread depth, %s the %.1f mm allowed. %s Have wheels moved or tyres replaced."
+                "%s differ by %.2f mm in tread depth, %s the %.2f mm allowed. %s Have wheels moved or tyres replaced."
                         .formatted(
                                 who, nowMm, now ? "more than" : "and before the next visit by more than", limitMm, why),
-                now ? null : broken,
+                spent ? null : broken,
                 null,
                 Math.clamp(1 - nowMm / limitMm, 0, 1),
                 List.of(

@@ -30,7 +30,7 @@ class DifferenceRulesTest {
         assertThat(differences(car(DifferenceLimits.NOT_KNOWN, 7.8, 5.8, 7, 7)))
                 .singleElement()
                 .satisfies(finding -> {
-                    assertThat(finding.verdict()).isEqualTo(Verdict.SPENT);
+                    assertThat(finding.verdict()).isEqualTo(Verdict.RUNS_OUT);
                     assertThat(finding.title()).startsWith("The two tyres of the front axle differ by");
                     assertThat(finding.source()).startsWith("invented for tests");
                 });
