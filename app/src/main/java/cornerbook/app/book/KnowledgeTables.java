@@ -1,5 +1,7 @@
 package cornerbook.app.book;
 
+import cornerbook.core.brake.LearnedSeizing;
+import cornerbook.core.brake.WeibullFit;
 import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.season.DistancePrior;
@@ -12,8 +14,10 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Objects;
 import org.jdbi.v3.core.Handle;
+import org.jspecify.annotations.Nullable;
 
 /** What the book has learned, kept as a whole. */
 final class KnowledgeTables {
@@ -44,7 +48,49 @@ final class KnowledgeTables {
         var wear = handle.select("select * from learned_wear order by drive, season, tyre_model")
                 .map((row, context) -> wear(row))
                 .list();
-        return new Knowledge(learnedOn.get(), new WearKnowledge(wear), distances);
+        return new Knowledge(learnedOn.get(), new WearKnowledge(wear), distances, seizing());
+    }
+
+    private @Nullable LearnedSeizing seizing() {
+        return handle.select("select * from learned_seizing")
+                .map((row, context) -> new LearnedSeizing(
+                        new WeibullFit(
+                                numbers("COEFFICIENT"),
+                                row.getDouble("scale"),
+                                numbers("COVARIANCE"),
+                                row.getDouble("log_likelihood")),
+                        row.getInt("cars"),
+                        row.getInt("pad_times")))
+                .findFirst()
+                .orElse(null);
+    }
+
+    private List<Double> numbers(String part) {
+        return handle.select("select amount from learned_seizing_number where part = ? order by place_in_list", part)
+                .mapTo(Double.class)
+                .list();
+    }
+
+    private void insert(LearnedSeizing seizing) {
+        new TableRow("learned_seizing")
+                .set("only_row", 1)
+                .set("cars", seizing.cars())
+                .set("pad_times", seizing.padTimes())
+                .set("scale", seizing.fit().scale())
+                .set("log_likelihood", seizing.fit().logLikelihood())
+                .insert(handle);
+        insert("COEFFICIENT", seizing.fit().coefficients());
+        insert("COVARIANCE", seizing.fit().covariance());
+    }
+
+    private void insert(String part, List<Double> numbers) {
+        for (int i = 0; i < numbers.size(); i++) {
+            new TableRow("learned_seizing_number")
+                    .set("part", part)
+                    .set("place_in_list", i)
+                    .set("amount", numbers.get(i))
+                    .insert(handle);
+        }
     }
 
     private static WearKnowledge.Row wear(ResultSet row) throws SQLException {
@@ -76,6 +122,8 @@ final class KnowledgeTables {
         handle.execute("delete from learned");
         handle.execute("delete from learned_wear");
         handle.execute("delete from learned_distance");
+        handle.execute("delete from learned_seizing");
+        handle.execute("delete from learned_seizing_number");
         handle.execute(
                 "insert into learned (only_row, learned_on) values (1, ?)",
                 Objects.requireNonNull(knowledge.learnedOn()).toString());
@@ -88,6 +136,10 @@ final class KnowledgeTables {
                         distance.carSdKm(),
                         distance.seasonSdKm(),
                         distance.cars()));
+        var seizing = knowledge.seizing();
+        if (seizing != null) {
+            insert(seizing);
+        }
         for (var row : knowledge.wear().rows()) {
             var learned = row.learned();
             var model = row.tyreModel();

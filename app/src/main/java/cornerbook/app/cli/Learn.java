@@ -1,6 +1,10 @@
 package cornerbook.app.cli;
 
+import cornerbook.app.limits.LimitsFile;
+import cornerbook.core.brake.LearnedSeizing;
+import cornerbook.core.brake.SeizingExposure;
 import cornerbook.core.visit.Knowledge;
+import cornerbook.core.visit.Limit;
 import cornerbook.core.wear.WearKnowledge;
 import java.io.PrintWriter;
 import java.time.LocalDate;
@@ -8,11 +12,16 @@ import java.time.ZoneId;
 import java.util.Locale;
 import picocli.CommandLine;
 
-/** Learns wear rates and distances from all cars of the book. */
+/** Learns wear rates, distances and the seizing of pads from all cars of the book. */
 @CommandLine.Command(
         name = "learn",
-        description = "Learn wear rates and distances from all cars of the book, for each forecast to start from.")
+        description =
+                "Learn wear rates, distances and the seizing of pads from all cars of the book, for each forecast to start from.")
 final class Learn implements Runnable {
+    private static final double USUAL_KM_PER_YEAR = 15_000;
+    private static final double MONTHS = 12;
+    private static final int PADS = 8;
+
     private final PrintWriter out;
 
     @CommandLine.Mixin
@@ -43,6 +52,10 @@ final class Learn implements Runnable {
                 .distances()
                 .forEach((season, distance) -> out.println("%s: %.0f ± %.0f km per day, from %s"
                         .formatted(word(season), distance.meanKm(), distance.carSdKm(), cars(distance.cars()))));
+        var seizing = knowledge.seizing();
+        if (seizing != null) {
+            print(seizing);
+        }
     }
 
     private static String words(WearKnowledge.Row row) {
@@ -61,6 +74,37 @@ final class Learn implements Runnable {
                         parameters.rearRateMmPer1000Km() * errors.rearRate(),
                         learned.readings(),
                         cars(learned.cars()));
+    }
+
+    private void print(LearnedSeizing seizing) {
+        var hazard = seizing.hazard();
+        var usual = SeizingExposure.usual(USUAL_KM_PER_YEAR, true);
+        var year = hazard.chance(usual, 0, MONTHS);
+        out.println(
+                "pads seizing, from %,d pad times of %s: %.0f %% (%.0f to %.0f %%) in the year after cleaning, usual exposure, %,.0f km"
+                        .formatted(
+                                seizing.padTimes(),
+                                cars(seizing.cars()),
+                                100 * year.probability(),
+                                100 * year.lower(),
+                                100 * year.upper(),
+                                USUAL_KM_PER_YEAR));
+        double risk = LimitsFile.load().stream()
+                .filter(limit -> limit.kind() == Limit.Kind.SEIZING_RISK)
+                .findFirst()
+                .orElseThrow()
+                .value();
+        out.println("  cleaning every %.0f months keeps the chance that one of %d pads seizes at or below %.0f %%"
+                .formatted(hazard.serviceIntervalMonths(usual, risk, PADS), PADS, 100 * risk));
+        var fit = seizing.fit();
+        for (int j = 0; j < fit.coefficients().size(); j++) {
+            out.println("  %s: %.2f ± %.2f"
+                    .formatted(
+                            LearnedSeizing.COEFFICIENTS.get(j),
+                            fit.coefficients().get(j),
+                            fit.standardError(j)));
+        }
+        out.println("  shape: %.2f ± %.2f".formatted(1 / fit.scale(), fit.standardErrorOfLogScale() / fit.scale()));
     }
 
     private static String cars(int cars) {

@@ -86,12 +86,17 @@ public final class LimitsFile {
         if ((from == null) != (until == null)) {
             throw bad(line, from == null ? "from" : "until", "nothing", "both days or none");
         }
+        var kind = word(line, "kind", Limit.Kind.class, cells.get(1));
+        double value = value(line, cells.get(3));
+        if (kind == Limit.Kind.SEIZING_RISK && value >= 1) {
+            throw bad(line, "value", quote(cells.get(3)), "a chance above 0 and below 1");
+        }
         var season = cells.get(2).isEmpty() ? null : word(line, "season", SeasonKind.class, cells.get(2));
         return new Limit(
                 text(line, "jurisdiction", cells.get(0), "a code as CA-QC, or *"),
-                word(line, "kind", Limit.Kind.class, cells.get(1)),
+                kind,
                 season,
-                value(line, cells.get(3)),
+                value,
                 from,
                 until,
                 text(line, "citation", cells.get(6), "where the limit comes from"));

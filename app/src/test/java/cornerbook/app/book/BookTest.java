@@ -63,6 +63,7 @@ class BookTest {
             var expected = Knowledge.learn(book.listHistories(), TODAY);
             assertThat(knowledge.learnedOn()).isEqualTo(TODAY);
             assertThat(knowledge.distances()).isEqualTo(expected.distances());
+            assertThat(knowledge.seizing()).isNotNull().isEqualTo(expected.seizing());
             assertThat(knowledge.wear().rows())
                     .containsExactlyInAnyOrderElementsOf(expected.wear().rows());
         }

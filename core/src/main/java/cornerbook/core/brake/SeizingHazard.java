@@ -42,6 +42,11 @@ public final class SeizingHazard {
                 pads.stream().map(pad -> pad.exposure().covariates()).toList()));
     }
 
+    /** The hazard of a fit that was kept. */
+    static SeizingHazard of(WeibullFit fit) {
+        return new SeizingHazard(fit);
+    }
+
     /** Coefficients, scale and their covariance. */
     public WeibullFit fit() {
         return fit;

@@ -91,7 +91,8 @@ public final class Assessor {
         return SeizingCurve.of(
                 history.vehicle(),
                 PadClock.of(visits),
-                runs.next(SeasonKind.ALL_SEASON).meanKm());
+                runs.next(SeasonKind.ALL_SEASON).meanKm(),
+                knowledge);
     }
 
     private WheelPlanning planning(CarHistory history, Visit visit) {
@@ -153,6 +154,8 @@ public final class Assessor {
                         visits,
                         nextVisit,
                         runs.next(SeasonKind.ALL_SEASON).meanKm(),
+                        knowledge,
+                        limits.get(vehicle.jurisdiction(), Limit.Kind.SEIZING_RISK, null),
                         notJudged)
                 .ifPresent(findings::add);
         ParkingBrakeFindings.of(visit, notJudged).ifPresent(findings::add);

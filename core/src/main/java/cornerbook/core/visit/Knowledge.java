@@ -1,5 +1,8 @@
 package cornerbook.core.visit;
 
+import cornerbook.core.brake.LearnedSeizing;
+import cornerbook.core.brake.PadHistory;
+import cornerbook.core.brake.SeizingHazard;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.season.DistancePrior;
 import cornerbook.core.wear.WearHistory;
@@ -16,10 +19,15 @@ import org.jspecify.annotations.Nullable;
  *
  * @param learnedOn the day; null when nothing was learned and the defaults serve
  * @param distances by season kind; a kind that is missing has the default
+ * @param seizing hazard of pads; null when no cleaning of guides is in the book, and the priors serve
  */
-public record Knowledge(@Nullable LocalDate learnedOn, WearKnowledge wear, Map<SeasonKind, DistancePrior> distances) {
+public record Knowledge(
+        @Nullable LocalDate learnedOn,
+        WearKnowledge wear,
+        Map<SeasonKind, DistancePrior> distances,
+        @Nullable LearnedSeizing seizing) {
     /** Nothing learned. */
-    public static final Knowledge NONE = new Knowledge(null, WearKnowledge.NONE, Map.of());
+    public static final Knowledge NONE = new Knowledge(null, WearKnowledge.NONE, Map.of(), null);
 
     /** The default counts as this many cars. Common practice, no source. */
     private static final double DEFAULT_AS_CARS = 4;
@@ -36,6 +44,8 @@ public record Knowledge(@Nullable LocalDate learnedOn, WearKnowledge wear, Map<S
     public static Knowledge learn(List<CarHistory> cars, LocalDate today) {
         var wear = new ArrayList<WearHistory>();
         var seasons = new EnumMap<SeasonKind, List<List<Double>>>(SeasonKind.class);
+        var pads = new ArrayList<PadHistory>();
+        int carsWithPads = 0;
         for (var car : cars) {
             if (car.visits().isEmpty()) {
                 continue;
@@ -45,6 +55,9 @@ public record Knowledge(@Nullable LocalDate learnedOn, WearKnowledge wear, Map<S
             for (var set : car.sets()) {
                 wear.add(forecaster.wearHistory(set));
             }
+            var ofCar = SeizingCurve.histories(car.vehicle(), PadClock.of(car.visits()), runs.next(SeasonKind.ALL_SEASON).meanKm());
+            pads.addAll(ofCar);
+            carsWithPads += ofCar.isEmpty() ? 0 : 1;
             for (var season : SeasonKind.values()) {
                 seasons.computeIfAbsent(season, key -> new ArrayList<>()).add(runs.seasonsOfKind(season));
             }
@@ -56,7 +69,13 @@ public record Knowledge(@Nullable LocalDate learnedOn, WearKnowledge wear, Map<S
                 distances.put(season, learned);
             }
         });
-        return new Knowledge(today, WearKnowledge.learn(wear), distances);
+        return new Knowledge(
+                today,
+                WearKnowledge.learn(wear),
+                distances,
+                pads.isEmpty()
+                        ? null
+                        : new LearnedSeizing(SeizingHazard.learn(pads).fit(), carsWithPads, pads.size()));
     }
 
     DistancePrior distance(SeasonKind season) {

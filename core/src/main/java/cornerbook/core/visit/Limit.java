@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param jurisdiction code of the place, or "*" for the house rule that serves where no row names the place
  * @param season the season kind that it is for; null for all
- * @param value in the unit of the kind (mm for tread, mm for pads)
+ * @param value in the unit of the kind (mm for tread, mm for pads, years, or a chance)
  * @param from first day of the year on which it binds; null when all year
  * @param until last day of the year on which it binds; null with {@code from}
  * @param citation the text of law or the practice that it comes from
@@ -52,6 +52,8 @@ public record Limit(
         TREAD_DEEPER_PAIR,
         /** Below this a pad may not be driven on. */
         PAD_LEGAL,
+        /** Chance, above 0 and below 1, that a pad of the car seizes until the next visit, which is still taken. */
+        SEIZING_RISK,
         /** Age of a tyre, in years, from which it is inspected. */
         TYRE_AGE_INSPECT,
         /** Age of a tyre, in years, at which it is replaced. */

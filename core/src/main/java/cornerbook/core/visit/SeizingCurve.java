@@ -18,14 +18,25 @@ public record SeizingCurve(SeizingHazard hazard, SeizingExposure exposure, List<
         seen = List.copyOf(seen);
     }
 
-    static SeizingCurve of(Vehicle vehicle, List<PadClock> clocks, double kmPerDay) {
-        var exposure = vehicle.details().use().exposure(kmPerDay * DAYS_PER_YEAR, vehicle.electric());
-        var seen = clocks.stream().flatMap(clock -> clock.times().stream()).toList();
+    /** By what the book has learned, else by the priors and the pads of this car. */
+    static SeizingCurve of(Vehicle vehicle, List<PadClock> clocks, double kmPerDay, Knowledge knowledge) {
+        var learned = knowledge.seizing();
         return new SeizingCurve(
-                SeizingHazard.learn(seen.stream()
-                        .map(time -> new PadHistory(time, exposure))
-                        .toList()),
-                exposure,
-                seen);
+                learned == null ? SeizingHazard.learn(histories(vehicle, clocks, kmPerDay)) : learned.hazard(),
+                exposure(vehicle, kmPerDay),
+                clocks.stream().flatMap(clock -> clock.times().stream()).toList());
+    }
+
+    /** Each pad of the car from service to service, with what it is exposed to. */
+    static List<PadHistory> histories(Vehicle vehicle, List<PadClock> clocks, double kmPerDay) {
+        var exposure = exposure(vehicle, kmPerDay);
+        return clocks.stream()
+                .flatMap(clock -> clock.times().stream())
+                .map(time -> new PadHistory(time, exposure))
+                .toList();
+    }
+
+    private static SeizingExposure exposure(Vehicle vehicle, double kmPerDay) {
+        return vehicle.details().use().exposure(kmPerDay * DAYS_PER_YEAR, vehicle.electric());
     }
 }

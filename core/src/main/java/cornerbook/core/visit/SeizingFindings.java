@@ -1,8 +1,10 @@
 package cornerbook.core.visit;
 
 import cornerbook.core.brake.Chance;
+import cornerbook.core.brake.LearnedSeizing;
 import cornerbook.core.brake.SeizingExposure;
 import cornerbook.core.brake.SeizingHazard;
+import cornerbook.core.season.Dates;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
@@ -12,9 +14,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Finding on the pads of a car together: the chance that one of them seizes before the next visit. */
 final class SeizingFindings {
-    /** The chance that is still taken: the confidence asked of every horizon is 0.90. */
-    private static final double RISK = 0.10;
-
     private static final double EVEN = 0.5;
     private static final long MOST_DAYS = 1461;
 
@@ -24,9 +23,16 @@ final class SeizingFindings {
      * The finding; empty, with a line in {@code notJudged}, when no service of the guides is in the book.
      *
      * @param visits until this one, it included
+     * @param risk the chance that is still taken, above 0 and below 1
      */
     static Optional<Finding> of(
-            Vehicle vehicle, List<Visit> visits, LocalDate nextVisit, double kmPerDay, List<String> notJudged) {
+            Vehicle vehicle,
+            List<Visit> visits,
+            LocalDate nextVisit,
+            double kmPerDay,
+            Knowledge knowledge,
+            Limit risk,
+            List<String> notJudged) {
         var date = visits.getLast().date();
         var clocks = PadClock.of(visits);
         var running =
@@ -39,15 +45,15 @@ final class SeizingFindings {
             notJudged.add("seizing of pads: the next visit is not after this one");
             return Optional.empty();
         }
-        var curve = SeizingCurve.of(vehicle, clocks, kmPerDay);
+        var curve = SeizingCurve.of(vehicle, clocks, kmPerDay, knowledge);
         var exposure = curve.exposure();
         var seen = curve.seen();
-        var pads = new PadsTogether(curve.hazard(), exposure, running, date);
+        var pads = new PadsTogether(curve.hazard(), exposure, running, date, risk.value());
         double chance = pads.chance(nextVisit, PadsTogether.MIDDLE);
         var horizon = pads.horizon();
         var oldest = running.stream().min(LocalDate::compareTo).orElseThrow();
-        double interval = pads.hazard.serviceIntervalMonths(exposure, RISK, running.size());
-        var verdict = chance > EVEN ? Verdict.SPENT : chance > RISK ? Verdict.RUNS_OUT : Verdict.HOLDS;
+        double interval = pads.hazard.serviceIntervalMonths(exposure, risk.value(), running.size());
+        var verdict = chance > EVEN ? Verdict.SPENT : chance > risk.value() ? Verdict.RUNS_OUT : Verdict.HOLDS;
         return Optional.of(
                 new Finding(
                         new Subject(Subject.Part.PAD_SEIZING, null, null, null),
@@ -79,26 +85,45 @@ final class SeizingFindings {
                                                         100 * chance,
                                                         100 * pads.chance(nextVisit, PadsTogether.LOWER),
                                                         100 * pads.chance(nextVisit, PadsTogether.UPPER)),
-                                        "Weibull hazard over the months since cleaning; 95 %% limits; %d pad times of this car beside the prior (common practice, no source)"
-                                                .formatted(seen.size())),
+                                        "Weibull hazard over the months since cleaning; 95 % limits; "
+                                                + basis(knowledge.seizing(), knowledge.learnedOn(), seen.size())),
                                 new Evidence(
                                         "interval worth recommending",
                                         "%.0f months".formatted(Math.max(1, interval)),
-                                        "keeps the chance at or below %.0f %%".formatted(100 * RISK)),
+                                        "keeps the chance at or below %.0f %%; %s"
+                                                .formatted(100 * risk.value(), risk.citation())),
                                 new Evidence(
                                         "exposure",
-                                        "%.0f %% of the year on salt, %.0f km per year, %.0f %% of the braking by friction"
+                                        "%.0f %% of the year on salt, %s, %.0f km per year, %.0f %% of the braking by friction"
                                                 .formatted(
                                                         100 * exposure.saltShare(),
+                                                        exposure.garaged() ? "inside at night" : "outside at night",
                                                         exposure.distanceKmPerYear(),
                                                         100 * exposure.frictionBrakeShare()),
-                                        "distance from the odometer; salt and friction share: common practice, no source")),
+                                        useBasis(vehicle.details().use()))),
                         "docs/methods/brakes.md, seizing; yearly cleaning where roads are salted: manufacturers' service advice"));
+    }
+
+    private static String basis(@Nullable LearnedSeizing learned, @Nullable LocalDate learnedOn, int ofThisCar) {
+        return learned == null || learnedOn == null
+                ? "%d pad times of this car beside the prior (common practice, no source)".formatted(ofThisCar)
+                : "from %,d pad times of %d %s, learned %s, beside the prior (common practice, no source)"
+                        .formatted(
+                                learned.padTimes(),
+                                learned.cars(),
+                                learned.cars() == 1 ? "car" : "cars",
+                                Dates.written(learnedOn));
+    }
+
+    private static String useBasis(CarUse use) {
+        return use.equals(CarUse.USUAL)
+                ? "distance from the odometer; salt, garage and friction share as usual: common practice, no source"
+                : "distance from the odometer; salt, garage and friction share as noted with the car, else as usual: common practice, no source";
     }
 
     /** Pads that move today, each with the day of its last service. */
     private record PadsTogether(
-            SeizingHazard hazard, SeizingExposure exposure, List<LocalDate> serviced, LocalDate today) {
+            SeizingHazard hazard, SeizingExposure exposure, List<LocalDate> serviced, LocalDate today, double risk) {
         static final ToDoubleFunction<Chance> LOWER = Chance::lower;
         static final ToDoubleFunction<Chance> MIDDLE = Chance::probability;
         static final ToDoubleFunction<Chance> UPPER = Chance::upper;
@@ -116,14 +141,14 @@ final class SeizingFindings {
         /** The last day on which the chance is still taken; null when it is for years. */
         @Nullable
         LocalDate horizon() {
-            if (chance(today.plusDays(MOST_DAYS), MIDDLE) <= RISK) {
+            if (chance(today.plusDays(MOST_DAYS), MIDDLE) <= risk) {
                 return null;
             }
             long low = 0;
             long high = MOST_DAYS;
             while (high - low > 1) {
                 long middle = (low + high) / 2;
-                if (chance(today.plusDays(middle), MIDDLE) <= RISK) {
+                if (chance(today.plusDays(middle), MIDDLE) <= risk) {
                     low = middle;
                 } else {
                     high = middle;

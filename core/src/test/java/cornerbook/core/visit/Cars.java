@@ -27,6 +27,7 @@ final class Cars {
             limit(Limit.Kind.TREAD_SAME_AXLE, null, 1.5),
             limit(Limit.Kind.TREAD_DEEPER_PAIR, null, 1.5),
             limit(Limit.Kind.PAD_LEGAL, null, 1.6),
+            limit(Limit.Kind.SEIZING_RISK, null, 0.1),
             limit(Limit.Kind.TYRE_AGE_INSPECT, null, 6),
             limit(Limit.Kind.TYRE_AGE_REPLACE, null, 10));
 

@@ -10,12 +10,14 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class SeizingFindingsTest {
+    private static final Limit RISK = Cars.limit(Limit.Kind.SEIZING_RISK, null, 0.1);
     private static final LocalDate FIRST = LocalDate.of(2024, 10, 20);
 
     @Test
     void withoutAServiceInTheBookThereIsNoChance() {
         var notJudged = new ArrayList<String>();
-        assertThat(SeizingFindings.of(Cars.vehicle(), List.of(visit(0, 0)), FIRST.plusMonths(6), 40, notJudged))
+        assertThat(SeizingFindings.of(
+                        Cars.vehicle(), List.of(visit(0, 0)), FIRST.plusMonths(6), 40, Knowledge.NONE, RISK, notJudged))
                 .isEmpty();
         assertThat(notJudged).containsExactly("seizing of pads: no cleaning of their guides is in the book");
     }
@@ -65,6 +67,8 @@ class SeizingFindingsTest {
                         List.of(visits),
                         visits[visits.length - 1].date().plusMonths(6),
                         40,
+                        Knowledge.NONE,
+                        RISK,
                         new ArrayList<>())
                 .orElseThrow();
     }
