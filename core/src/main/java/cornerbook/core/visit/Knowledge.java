@@ -55,7 +55,10 @@ public record Knowledge(
             for (var set : car.sets()) {
                 wear.add(forecaster.wearHistory(set));
             }
-            var ofCar = SeizingCurve.histories(car.vehicle(), PadClock.of(car.visits()), runs.next(SeasonKind.ALL_SEASON).meanKm());
+            var ofCar = SeizingCurve.histories(
+                    car.vehicle(),
+                    PadClock.of(car.visits()),
+                    runs.next(SeasonKind.ALL_SEASON).meanKm());
             pads.addAll(ofCar);
             carsWithPads += ofCar.isEmpty() ? 0 : 1;
             for (var season : SeasonKind.values()) {
