@@ -110,6 +110,24 @@ public final class Book implements AutoCloseable {
         });
     }
 
+    /** How often a car's history or data has changed; empty when there is no such car. */
+    public Optional<Long> findRevision(String vehicleId) {
+        return store.read(handle -> CarChange.findRevision(handle, vehicleId));
+    }
+
+    /**
+     * What the car and its owner are now, and wheel sets that are new; visits and the sets that are there stay.
+     *
+     * @param seenRevision the revision that the change was made from
+     * @throws BookException when somebody else has changed the car since
+     */
+    public void change(CarHistory changed, long seenRevision) {
+        store.write(handle -> {
+            new CarChange(handle).apply(changed, seenRevision);
+            return changed;
+        });
+    }
+
     /** All cars by name. */
     public List<VehicleSummary> listVehicles() {
         return store.read(handle -> handle.select(

@@ -131,7 +131,7 @@ final class CarWriter {
         VehicleRows.liftPoints(vehicle).forEach(row -> row.insert(handle));
     }
 
-    private void write(String vehicleId, WheelSet set, int place) {
+    void write(String vehicleId, WheelSet set, int place) {
         new TableRow("wheel_set")
                 .set("vehicle_id", vehicleId)
                 .set("id", set.id())

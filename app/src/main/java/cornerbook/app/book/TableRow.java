@@ -3,6 +3,7 @@ package cornerbook.app.book;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 
@@ -28,6 +29,29 @@ final class TableRow {
                     default -> value.toString();
                 });
         return this;
+    }
+
+    /** Changes the row whose key this one has. */
+    void update(Handle handle, List<String> key) {
+        var changed = new ArrayList<@Nullable Object>();
+        var keyValues = new ArrayList<@Nullable Object>();
+        for (int i = 0; i < columns.size(); i++) {
+            (key.contains(columns.get(i)) ? keyValues : changed).add(values.get(i));
+        }
+        changed.addAll(keyValues);
+        handle.execute(
+                "update %s set %s where %s"
+                        .formatted(
+                                table,
+                                columns.stream()
+                                        .filter(column -> !key.contains(column))
+                                        .map(column -> column + " = ?")
+                                        .collect(Collectors.joining(", ")),
+                                columns.stream()
+                                        .filter(key::contains)
+                                        .map(column -> column + " = ?")
+                                        .collect(Collectors.joining(" and "))),
+                changed.toArray());
     }
 
     void insert(Handle handle) {

@@ -23,15 +23,22 @@ final class TakenIds {
                 "select id, id as owner from vehicle where id in (<ids>)",
                 List.of(vehicleId),
                 taken -> "The car %s is in the book already, expected a new one".formatted(taken.id));
-        refuse(
-                "select tag as id, vehicle_id as owner from wheel where tag in (<ids>)",
+        refuseWheels(
+                vehicleId,
                 history.sets().stream()
                         .flatMap(set -> set.wheels().stream())
                         .map(Wheel::tag)
-                        .toList(),
+                        .toList());
+        history.visits().forEach(visit -> refuse(vehicleId, visit));
+    }
+
+    /** The tags of wheels that are new to the book. */
+    void refuseWheels(String vehicleId, List<String> tags) {
+        refuse(
+                "select tag as id, vehicle_id as owner from wheel where tag in (<ids>)",
+                tags,
                 taken -> "The wheel %s of car %s is in the book as one of car %s, expected a tag of its own"
                         .formatted(taken.id, vehicleId, taken.owner));
-        history.visits().forEach(visit -> refuse(vehicleId, visit));
     }
 
     /** The ids of a visit that is new to the book. */

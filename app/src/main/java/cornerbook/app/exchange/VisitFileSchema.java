@@ -17,6 +17,11 @@ final class VisitFileSchema {
 
     private VisitFileSchema() {}
 
+    /** The schema itself. */
+    static JsonNode node() {
+        return SCHEMA.getSchemaNode();
+    }
+
     static List<Problem> check(JsonNode root) {
         return SCHEMA.validate(root).stream()
                 .limit(VisitFile.MOST_PROBLEMS)

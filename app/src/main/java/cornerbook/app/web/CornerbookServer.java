@@ -114,6 +114,7 @@ public final class CornerbookServer {
             HttpRouting.Builder routing, Pages pages, Desk desk, BiFunction<Assessment, Instant, byte[]> sheet) {
         var today = new TodayHandler(desk, pages);
         var vehicle = new VehicleHandler(desk, pages);
+        var carData = new CarDataHandler(desk, pages);
         var newVisit = new NewVisitHandler(desk, pages);
         var entry = new EntryHandler(desk, pages);
         var findings = new FindingsHandler(desk, pages, sheet);
@@ -127,6 +128,10 @@ public final class CornerbookServer {
                 .post("/units", UnitChoice::choose)
                 .get("/bench", bench::list)
                 .get("/bench/{name}", bench::show)
+                .get("/cars/new", carData::showNew)
+                .post("/cars/new", carData::saveNew)
+                .get("/cars/{id}/data", carData::show)
+                .post("/cars/{id}/data", carData::save)
                 .get("/cars/{id}", vehicle::show)
                 .get("/cars/{id}/visits/new", newVisit::show)
                 .post("/cars/{id}/visits/new", newVisit::save)

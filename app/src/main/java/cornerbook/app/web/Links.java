@@ -21,6 +21,14 @@ public final class Links {
         return "/cars/" + segment(vehicleId);
     }
 
+    public static String newCar() {
+        return "/cars/new";
+    }
+
+    public static String carData(String vehicleId) {
+        return car(vehicleId) + "/data";
+    }
+
     public static String newVisit(String vehicleId) {
         return car(vehicleId) + "/visits/new";
     }

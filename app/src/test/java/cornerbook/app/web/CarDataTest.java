@@ -1,0 +1,170 @@
+package cornerbook.app.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Page;
+import cornerbook.app.book.Book;
+import cornerbook.app.demo.DemoShop;
+import cornerbook.app.exchange.CarForm;
+import cornerbook.app.limits.LimitsFile;
+import cornerbook.core.visit.Assessor;
+import cornerbook.core.visit.CarHistory;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneOffset;
+import java.util.Map;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A car is added and its data are changed, in a real browser. All cars are invented. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class CarDataTest {
+    private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
+    private static final Clock CLOCK =
+            Clock.fixed(TODAY.atTime(LocalTime.NOON).toInstant(ZoneOffset.UTC), ZoneOffset.UTC);
+    private static final CarHistory KNOWN = DemoShop.histories(TODAY).getFirst();
+
+    private Chromium chromium;
+    private Book book;
+    private CornerbookServer server;
+    private Page page;
+
+    @BeforeAll
+    void startTheBrowser() {
+        chromium = Chromium.start();
+    }
+
+    @BeforeEach
+    void open(@TempDir Path folder) {
+        book = Book.open(folder);
+        book.add(KNOWN);
+        server = CornerbookServer.start(book, new Assessor(LimitsFile.load()), 0, CLOCK, "");
+        page = chromium.newPage(1180, 820);
+    }
+
+    @AfterEach
+    void close() {
+        page.close();
+        server.stop();
+        book.close();
+    }
+
+    @AfterAll
+    void closeTheBrowser() {
+        chromium.close();
+    }
+
+    @Test
+    void aCarIsAddedAndItsFirstVisitStarted() {
+        go(Links.newCar());
+        CarForm.values(KNOWN).forEach(this::fill);
+        fill("/vehicle/name", "Merlet Nova (invented)");
+        fill("/vehicle/plate", "QX 7007");
+        fillWinterSet("NEW-W");
+        fill("/vehicle/frontAxle/axleLoad", "1150 furlongs");
+        submit();
+        assertThat(page.locator(".wrong .error").innerText()).contains("furlongs", "expected");
+        assertThat(book.listVehicles()).hasSize(1);
+
+        fill("/vehicle/frontAxle/axleLoad", "2535 lb");
+        submit();
+        assertThat(page.locator("h1").innerText()).isEqualTo("Merlet Nova (invented)");
+        var added = book.listVehicles().stream()
+                .filter(car -> car.plate().equals("QX 7007"))
+                .findFirst()
+                .orElseThrow();
+        var history = book.findHistory(added.id()).orElseThrow();
+        assertThat(history.vehicle().front().axleLoadKg()).isBetween(1149.0, 1151.0);
+        assertThat(history.sets().getFirst().wheels())
+                .extracting(wheel -> wheel.tag())
+                .containsExactly("NEW-W1", "NEW-W2", "NEW-W3", "NEW-W4");
+
+        page.locator("a", new Page.LocatorOptions().setHasText("New visit"))
+                .first()
+                .click();
+        page.locator("#odometer").fill("12000");
+        page.locator("main button[type=submit]:not([disabled])").click();
+        assertThat(book.findHistory(added.id()).orElseThrow().visits()).hasSize(1);
+    }
+
+    @Test
+    void dataAreChangedAndAnAllWheelLimitKept() {
+        go(Links.carData(KNOWN.vehicle().id()));
+        openAll();
+        fill("/vehicle/differences/sameAxle", "2/32 in");
+        fill("/vehicle/body/kerbMass", "1700");
+        submit();
+        var changed = book.findHistory(KNOWN.vehicle().id()).orElseThrow();
+        assertThat(changed.vehicle().details().differences().sameAxleMm()).isEqualTo(2 * 25.4 / 32);
+        assertThat(changed.vehicle().details().body().kerbMassKg()).isEqualTo(1700);
+        assertThat(changed.visits()).isEqualTo(KNOWN.visits());
+        assertThat(changed.sets()).isEqualTo(KNOWN.sets());
+    }
+
+    @Test
+    void whoeverSawAnOlderCarChangesNothing() {
+        var id = KNOWN.vehicle().id();
+        go(Links.carData(id));
+        book.change(KNOWN, book.findRevision(id).orElseThrow());
+        fill("/vehicle/name", "Another name");
+        submit();
+        assertThat(page.locator("p.error").first().innerText()).contains("changed by somebody else");
+        assertThat(book.findHistory(id).orElseThrow()).isEqualTo(KNOWN);
+    }
+
+    @Test
+    void aContradictionIsSaidAtItsObject() {
+        go(Links.carData(KNOWN.vehicle().id()));
+        fill("/vehicle/rearAxle/brake/parkingBrake", "cable");
+        submit();
+        assertThat(page.locator("details.set > p.error").innerText()).startsWith("Parking brake is electric");
+        assertThat(book.findHistory(KNOWN.vehicle().id())).contains(KNOWN);
+    }
+
+    private void fillWinterSet(String tag) {
+        for (var field : Map.of(
+                        "season", "winter",
+                        "tag", tag,
+                        "tyre/model", "Isgrim Tapis 2",
+                        "tyre/size", "215/55R17",
+                        "tyre/loadIndex", "94",
+                        "tyre/speedSymbol", "H",
+                        "tyre/directional", "no",
+                        "tyre/asymmetric", "yes",
+                        "tyre/newDepth", "9.4")
+                .entrySet()) {
+            fill("/wheelSets/0/" + field.getKey(), field.getValue());
+        }
+    }
+
+    private void go(String path) {
+        page.navigate("http://127.0.0.1:" + server.port() + path);
+        openAll();
+    }
+
+    private void openAll() {
+        page.locator("main form details").evaluateAll("all => all.forEach(one => one.open = true)");
+    }
+
+    private void fill(String pointer, String value) {
+        openAll();
+        var field = page.locator("[id='" + pointer + "']");
+        if (field.evaluate("one => one.tagName").equals("SELECT")) {
+            field.selectOption(value);
+        } else {
+            field.fill(value);
+        }
+    }
+
+    private void submit() {
+        page.locator("main form button[type=submit]:not([disabled])").click();
+        page.waitForLoadState();
+    }
+}
