@@ -29,7 +29,7 @@ final class BayHandler {
         this.desk = desk;
         this.pages = pages;
         this.watch = watch;
-        this.states = new BayStates(desk.book().bay());
+        this.states = new BayStates(desk.book());
     }
 
     /** The page of any visit: its content comes as data. */
@@ -112,7 +112,7 @@ final class BayHandler {
         return states.read(desk.getOpenVisit(visitId).visit(), watch.people(visitId));
     }
 
-    private static void send(ServerResponse response, int status, Object value) {
+    static void send(ServerResponse response, int status, Object value) {
         response.status(status);
         response.header(HeaderNames.CONTENT_TYPE, "application/json");
         response.header(HeaderNames.CACHE_CONTROL, "no-store");

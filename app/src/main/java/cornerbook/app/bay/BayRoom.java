@@ -12,6 +12,7 @@ public final class BayRoom implements Room {
     @Override
     public void open(HttpRouting.Builder routing, Desk desk, Pages pages) {
         var handler = new BayHandler(desk, pages, watch);
+        var photos = new PhotoHandler(desk, watch);
         routing.get("/bay/visits", handler::showShell)
                 .get("/bay/worker.mjs", pages::sendWorker)
                 .get("/bay/shell", handler::showShell)
@@ -20,6 +21,8 @@ public final class BayRoom implements Room {
                 .get("/bay/visits/{id}/sheet.json", handler::sendSheet)
                 .get("/bay/visits/{id}/state.json", handler::sendState)
                 .get("/bay/visits/{id}/events", handler::sendEvents)
+                .get("/bay/photos/{photo}", photos::show)
+                .put("/bay/visits/{id}/photos/{photo}", photos::take)
                 .post("/bay/visits/{id}/entries", handler::takeEntries);
     }
 

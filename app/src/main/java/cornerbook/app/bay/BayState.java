@@ -1,5 +1,6 @@
 package cornerbook.app.bay;
 
+import cornerbook.app.book.Photo;
 import cornerbook.core.corner.Corner;
 import java.util.List;
 import java.util.Map;
@@ -20,6 +21,7 @@ public record BayState(
         Map<String, Stored> readings,
         List<Rival> rivals,
         Map<String, Ticked> ticks,
+        List<Photo> photos,
         List<String> onCar,
         @Nullable Departed departed) {
 

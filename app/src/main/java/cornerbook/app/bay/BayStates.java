@@ -5,7 +5,9 @@ import cornerbook.app.bay.BayState.Rival;
 import cornerbook.app.bay.BayState.Stored;
 import cornerbook.app.bay.BayState.Ticked;
 import cornerbook.app.book.BayLedger;
+import cornerbook.app.book.Book;
 import cornerbook.app.book.Departure;
+import cornerbook.app.book.PhotoLedger;
 import cornerbook.app.book.RivalReading;
 import cornerbook.app.web.Slot;
 import cornerbook.core.visit.Reading;
@@ -18,9 +20,11 @@ import java.util.stream.Collectors;
 /** Reads what the book has of a visit. */
 final class BayStates {
     private final BayLedger ledger;
+    private final PhotoLedger photos;
 
-    BayStates(BayLedger ledger) {
-        this.ledger = ledger;
+    BayStates(Book book) {
+        this.ledger = book.bay();
+        this.photos = book.photos();
     }
 
     /**
@@ -38,6 +42,7 @@ final class BayStates {
                         .map(rival -> rival(rival, standing))
                         .toList(),
                 ticks(visit.id()),
+                photos.list(visit.id()),
                 onCar,
                 ledger.findDeparture(visit.id()).map(BayStates::departed).orElse(null));
     }

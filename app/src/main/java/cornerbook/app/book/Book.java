@@ -176,6 +176,14 @@ public final class Book implements AutoCloseable {
         return store.read(handle -> findOfVisit(handle, visitId));
     }
 
+    /** The car that a wheel belongs to. */
+    public Optional<CarHistory> findHistoryOfWheel(String tag) {
+        return store.read(handle -> handle.select("select vehicle_id from wheel where tag = ?", tag)
+                .mapTo(String.class)
+                .findFirst()
+                .flatMap(new CarReader(handle)::find));
+    }
+
     /** A new visit of a car that is in the book. */
     public void addVisit(String vehicleId, Visit visit) {
         store.write(handle -> {
@@ -197,6 +205,16 @@ public final class Book implements AutoCloseable {
     /** Appends readings to a visit. A reading that is there already, with the same content, counts once. */
     public void addReadings(String visitId, List<Reading> readings) {
         store.write(handle -> new ReadingLedger(handle).add(getOfVisit(handle, visitId), visitId, readings));
+    }
+
+    /** The photos of visits. */
+    public PhotoLedger photos() {
+        return new PhotoLedger(store);
+    }
+
+    /** Who works on tablets, and which tablets are paired. */
+    public DeviceLedger devices() {
+        return new DeviceLedger(store);
     }
 
     /** What tablets in the bay enter beside readings, and what two of them read at one place. */

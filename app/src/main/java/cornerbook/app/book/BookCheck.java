@@ -21,6 +21,7 @@ final class BookCheck {
             return damage;
         }
         var problems = new ArrayList<>(store.loosePointers(handle));
+        problems.addAll(PhotoLedger.problems(handle));
         for (var id : handle.select("select id from vehicle order by id")
                 .mapTo(String.class)
                 .list()) {

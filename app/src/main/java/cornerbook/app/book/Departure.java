@@ -14,6 +14,13 @@ public record Departure(String id, String person, Instant madeAt, List<Reason> r
         reasons = List.copyOf(reasons);
     }
 
+    /** What was left open, one sentence each, with who let the car go and why. */
+    public List<String> leftOpen() {
+        return reasons.stream()
+                .map(reason -> "Left open by %s: %s %s".formatted(person, reason.sentence(), reason.reason()))
+                .toList();
+    }
+
     /**
      * Why the car leaves all the same.
      *

@@ -2,6 +2,7 @@ package cornerbook.app.cli;
 
 import cornerbook.app.book.Book;
 import cornerbook.app.demo.DemoShop;
+import cornerbook.app.web.Door;
 import cornerbook.core.visit.CarHistory;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -35,7 +36,7 @@ final class Demo implements Runnable {
             }
             PageServer.serve(
                     book,
-                    options.port(),
+                    Door.local(options.port()),
                     DemoShop.NAME,
                     "\nAll data are invented: %s. Stop with Ctrl+C.".formatted(DemoShop.NAME),
                     out);

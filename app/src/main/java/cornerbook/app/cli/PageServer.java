@@ -4,6 +4,7 @@ import cornerbook.app.bay.BayRoom;
 import cornerbook.app.book.Book;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.app.web.CornerbookServer;
+import cornerbook.app.web.Door;
 import cornerbook.core.visit.Assessor;
 import java.io.PrintWriter;
 import java.time.Clock;
@@ -20,13 +21,13 @@ final class PageServer {
      * @param shopName as it is printed on top of each handover sheet, may be blank
      * @param note printed after the address, may be empty
      */
-    static void serve(Book book, int port, String shopName, String note, PrintWriter out) {
+    static void serve(Book book, Door door, String shopName, String note, PrintWriter out) {
         CornerbookServer server;
         try {
             server = CornerbookServer.start(
                     book,
                     new Assessor(LimitsFile.load()),
-                    port,
+                    door,
                     Clock.system(ZoneId.systemDefault()),
                     shopName,
                     new BayRoom());
@@ -36,6 +37,9 @@ final class PageServer {
         var stopping = new Thread(server::stop, "stop");
         Runtime.getRuntime().addShutdownHook(stopping);
         out.println("Cornerbook is at http://127.0.0.1:%d%s".formatted(server.port(), note));
+        if (door.isOpen()) {
+            out.println("Tablets open %s; pair them under Tablets.".formatted(door.publicAddress(server.port())));
+        }
         out.flush();
         server.learnIfNew();
         try {

@@ -5,7 +5,9 @@ import java.nio.file.Path;
 import picocli.CommandLine;
 
 /** Serves the pages of the book on this machine. */
-@CommandLine.Command(name = "serve", description = "Serve the pages of the book, on this machine only.")
+@CommandLine.Command(
+        name = "serve",
+        description = "Serve the pages of the book, on this machine, and to paired tablets with --address.")
 final class Serve implements Runnable {
     private final PrintWriter out;
 
@@ -18,6 +20,9 @@ final class Serve implements Runnable {
             description = "Name of the shop, as it is printed on top of each handover sheet.")
     private String shopName = "";
 
+    @CommandLine.Mixin
+    private DoorOptions door = new DoorOptions();
+
     Serve(PrintWriter out) {
         this.out = out;
     }
@@ -25,7 +30,7 @@ final class Serve implements Runnable {
     @Override
     public void run() {
         try (var book = options.open()) {
-            PageServer.serve(book, options.port(), shopName, "", out);
+            PageServer.serve(book, door.open(options.port()), shopName, "", out);
         }
     }
 }

@@ -4,6 +4,7 @@ import cornerbook.core.visit.Assessment;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.Instant;
+import java.util.List;
 import org.apache.pdfbox.Loader;
 
 /** The sheet that the customer takes home. */
@@ -20,10 +21,19 @@ public final class HandoverSheet {
      * @param madeAt when the sheet is made, as it is printed at its foot
      */
     public static byte[] render(Assessment assessment, String shopName, Instant madeAt) {
+        return render(assessment, shopName, madeAt, List.of());
+    }
+
+    /**
+     * The sheet of one visit that the car left with cautions open.
+     *
+     * @param leftOpen each of them with the reason that was given, one sentence each
+     */
+    public static byte[] render(Assessment assessment, String shopName, Instant madeAt, List<String> leftOpen) {
         byte[] pdf = {};
         try {
             for (var room : SheetRoom.TRIED) {
-                pdf = SheetPdf.of(new SheetPage(assessment, room).write(shopName, madeAt));
+                pdf = SheetPdf.of(new SheetPage(assessment, room, leftOpen).write(shopName, madeAt));
                 try (var document = Loader.loadPDF(pdf)) {
                     if (document.getNumberOfPages() <= MOST_PAGES) {
                         return pdf;

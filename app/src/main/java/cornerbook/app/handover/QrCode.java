@@ -13,13 +13,17 @@ import java.util.Map;
  * A QR code (ISO/IEC 18004) as a picture: error correction level M, so that dirt on 15 % of it does no harm, and the
  * quiet zone of four modules that the standard asks for.
  */
-final class QrCode {
+public final class QrCode {
     private static final int QUIET_MODULES = 4;
 
     private QrCode() {}
 
-    /** One rectangle for each run of dark modules in a row. */
-    static String svg(String text) {
+    /**
+     * One rectangle for each run of dark modules in a row.
+     *
+     * @param description for those who do not see it
+     */
+    public static String svg(String text, String description) {
         var modules = encode(text);
         var path = new StringBuilder();
         for (int y = 0; y < modules.getHeight(); y++) {
@@ -36,11 +40,7 @@ final class QrCode {
             }
         }
         return "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %d\" role=\"img\" aria-label=\"%s\"><path d=\"%s\" fill=\"#000000\"/></svg>"
-                .formatted(
-                        modules.getWidth(),
-                        modules.getHeight(),
-                        Xhtml.escape("QR code of the wheel tag " + text),
-                        path);
+                .formatted(modules.getWidth(), modules.getHeight(), Xhtml.escape(description), path);
     }
 
     private static BitMatrix encode(String text) {
@@ -59,7 +59,7 @@ final class QrCode {
                                     EncodeHintType.CHARACTER_SET,
                                     StandardCharsets.UTF_8.name()));
         } catch (WriterException e) {
-            throw new IllegalArgumentException("The wheel tag %s is too long for a QR code.".formatted(text), e);
+            throw new IllegalArgumentException("The text %s is too long for a QR code.".formatted(text), e);
         }
     }
 }

@@ -33,14 +33,16 @@ final class SheetPage {
     private final VisitReadings readings;
     private final Map<Corner, String> wheelAt;
     private final SheetRoom room;
+    private final List<String> leftOpen;
     private final Xhtml page = new Xhtml();
 
-    SheetPage(Assessment assessment, SheetRoom room) {
+    SheetPage(Assessment assessment, SheetRoom room, List<String> leftOpen) {
         this.assessment = assessment;
         this.visit = assessment.visit();
         this.readings = new VisitReadings(visit);
         this.wheelAt = visit.leftOn().isEmpty() ? visit.arrivedOn() : visit.leftOn();
         this.room = room;
+        this.leftOpen = List.copyOf(leftOpen);
     }
 
     String write(String shopName, Instant madeAt) {
@@ -164,7 +166,7 @@ final class SheetPage {
     /** Never cut: each of them keeps somebody from harm. */
     private void writeCautions() {
         page.element("h2", "Please mind");
-        var cautions = new ArrayList<String>();
+        var cautions = new ArrayList<>(lines(leftOpen));
         if (assessment.findings().stream().anyMatch(finding -> finding.verdict() == Verdict.UNSAFE)) {
             cautions.add("Do not drive this car until what is marked Unsafe has been put right.");
         }

@@ -113,7 +113,7 @@ public final class WheelTags {
         var vehicle = history.vehicle();
         page.raw(last ? "<div class=\"tag last\">" : "<div class=\"tag\">");
         page.raw("<div class=\"code\">")
-                .raw(Xhtml.described(QrCode.svg(state.tag())))
+                .raw(Xhtml.described(QrCode.svg(state.tag(), "QR code of the wheel tag " + state.tag())))
                 .raw("</div>\n");
         page.element("h1", Xhtml.shorten(state.tag(), 24));
         page.element("p", Xhtml.shorten(vehicle.name(), 40));

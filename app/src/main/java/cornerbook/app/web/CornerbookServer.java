@@ -3,7 +3,6 @@ package cornerbook.app.web;
 import cornerbook.app.book.Book;
 import cornerbook.app.book.BookException;
 import cornerbook.app.handover.HandoverSheet;
-import cornerbook.core.visit.Assessment;
 import cornerbook.core.visit.Assessor;
 import io.helidon.http.HttpException;
 import io.helidon.webserver.WebServer;
@@ -14,15 +13,16 @@ import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.time.Clock;
 import java.time.Duration;
-import java.time.Instant;
 import java.util.List;
-import java.util.function.BiFunction;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 
-/** The running web server. It listens on loopback only. */
+/** The running web server. It listens on loopback only, unless its door is open to the shop's network. */
 public final class CornerbookServer {
     private static final Logger LOG = Logger.getLogger(CornerbookServer.class.getName());
+    /** A photo; each page and each entry has a smaller limit of its own. */
+    private static final int LARGEST_BYTES = 9 * 1024 * 1024;
+
     private final WebServer server;
     private final Learning learning;
     private final List<Room> rooms;
@@ -44,42 +44,43 @@ public final class CornerbookServer {
      */
     public static CornerbookServer start(
             Book book, Assessor assessor, int port, Clock clock, String shopName, Room... rooms) {
+        return start(book, assessor, Door.local(port), clock, shopName, rooms);
+    }
+
+    /** The same where its door is. */
+    public static CornerbookServer start(
+            Book book, Assessor assessor, Door door, Clock clock, String shopName, Room... rooms) {
         return start(
                 book,
                 assessor,
-                port,
+                door,
                 clock,
-                (assessment, madeAt) -> HandoverSheet.render(assessment, shopName, madeAt),
+                (assessment, madeAt, leftOpen) -> HandoverSheet.render(assessment, shopName, madeAt, leftOpen),
                 rooms);
     }
 
     static CornerbookServer start(
-            Book book,
-            Assessor assessor,
-            int port,
-            Clock clock,
-            BiFunction<Assessment, Instant, byte[]> sheet,
-            Room... rooms) {
-        requireFree(port);
+            Book book, Assessor assessor, Door door, Clock clock, SheetMaker sheet, Room... rooms) {
+        requireFree(door.port());
         var pages = new Pages();
         var learning = new Learning(book, assessor, clock);
         var desk = new Desk(book, learning, clock);
         var server = WebServer.builder()
-                .address(InetAddress.getLoopbackAddress())
-                .port(port)
-                .maxPayloadSize(Form.LARGEST_BYTES)
+                .address(door.listensOn())
+                .port(door.port())
+                .maxPayloadSize(LARGEST_BYTES)
                 .shutdownHook(false)
                 .shutdownGracePeriod(Duration.ofMillis(200))
                 .routing(routing -> {
                     for (var room : rooms) {
                         room.open(routing, desk, pages);
                     }
-                    route(routing, pages, desk, sheet);
+                    route(routing, pages, desk, sheet, door);
                 })
                 .build();
         server.start();
         if (!server.isRunning()) {
-            throw new IllegalStateException("The pages could not be served on port %d.".formatted(port));
+            throw new IllegalStateException("The pages could not be served on port %d.".formatted(door.port()));
         }
         return new CornerbookServer(server, learning, List.of(rooms));
     }
@@ -110,8 +111,7 @@ public final class CornerbookServer {
         learning.close();
     }
 
-    private static void route(
-            HttpRouting.Builder routing, Pages pages, Desk desk, BiFunction<Assessment, Instant, byte[]> sheet) {
+    private static void route(HttpRouting.Builder routing, Pages pages, Desk desk, SheetMaker sheet, Door door) {
         var today = new TodayHandler(desk, pages);
         var vehicle = new VehicleHandler(desk, pages);
         var carData = new CarDataHandler(desk, pages);
@@ -122,7 +122,10 @@ public final class CornerbookServer {
         var bench = new BenchHandler(desk, pages);
         routing.addFilter(new UnitChoice());
         var burnish = new BurnishHandler(desk, pages);
-        routing.addFilter(new RequestGuard());
+        var pairing = new Pairing(desk.book().devices(), desk.clock());
+        var wheel = new WheelHandler(desk, pages);
+        var devices = new PairingHandler(desk, pages, pairing, door);
+        routing.addFilter(new RequestGuard(door, pairing));
         routing.get("/", today::show)
                 .get("/assets/{digest}/{name}", pages::sendAsset)
                 .post("/units", UnitChoice::choose)
@@ -144,6 +147,14 @@ public final class CornerbookServer {
                 .get("/visits/{id}/burnish", burnish::show)
                 .get("/visits/{id}/tags.pdf", plan::sendTags)
                 .get("/visits/{id}/handover.pdf", findings::sendSheet)
+                .get("/wheels", wheel::find)
+                .get("/wheels/{tag}", wheel::show)
+                .get("/shelf-labels.pdf", wheel::sendLabels)
+                .get(Links.DEVICES, devices::showDevices)
+                .post(Links.DEVICES + "/people", devices::addPerson)
+                .post(Links.DEVICES + "/unpair", devices::unpair)
+                .get(Links.PAIR, devices::showPair)
+                .post(Links.PAIR, devices::pair)
                 .any((request, response) -> pages.sendProblem(response, 404, "There is no page at this address."));
         routing.error(
                 PageException.class,

@@ -1,18 +1,18 @@
 package cornerbook.app.web;
 
+import cornerbook.app.book.Departure;
 import cornerbook.core.visit.Assessment;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
-import java.time.Instant;
-import java.util.function.BiFunction;
+import java.util.List;
 
 /** The findings of one visit, as a page and as the hand-over sheet. */
 final class FindingsHandler {
     private final Desk desk;
     private final Pages pages;
-    private final BiFunction<Assessment, Instant, byte[]> sheet;
+    private final SheetMaker sheet;
 
-    FindingsHandler(Desk desk, Pages pages, BiFunction<Assessment, Instant, byte[]> sheet) {
+    FindingsHandler(Desk desk, Pages pages, SheetMaker sheet) {
         this.desk = desk;
         this.pages = pages;
         this.sheet = sheet;
@@ -27,7 +27,12 @@ final class FindingsHandler {
 
     void sendSheet(ServerRequest request, ServerResponse response) {
         var assessment = assess(request);
-        Pages.sendPdf(response, "handover-" + assessment.visit().date(), sheet.apply(assessment, desk.now()));
+        var leftOpen = desk.book()
+                .bay()
+                .findDeparture(assessment.visit().id())
+                .map(Departure::leftOpen)
+                .orElse(List.of());
+        Pages.sendPdf(response, "handover-" + assessment.visit().date(), sheet.make(assessment, desk.now(), leftOpen));
     }
 
     private Assessment assess(ServerRequest request) {

@@ -15,6 +15,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Addresses of the pages. */
 public final class Links {
+    public static final String DEVICES = "/devices";
+    public static final String PAIR = "/pair";
+
     private Links() {}
 
     public static String car(String vehicleId) {
@@ -27,6 +30,10 @@ public final class Links {
 
     public static String carData(String vehicleId) {
         return car(vehicleId) + "/data";
+    }
+
+    public static String wheel(String tag) {
+        return "/wheels/" + segment(tag);
     }
 
     public static String newVisit(String vehicleId) {

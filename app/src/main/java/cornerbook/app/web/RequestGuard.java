@@ -7,17 +7,25 @@ import io.helidon.webserver.http.FilterChain;
 import io.helidon.webserver.http.RoutingRequest;
 import io.helidon.webserver.http.RoutingResponse;
 import java.util.Locale;
-import java.util.Set;
 
 /**
- * Lets in only requests that were meant for this machine (Host), and changes only from these pages (Origin and
- * Sec-Fetch-Site); each answer forbids the browser everything that does not come from here.
+ * Lets in only requests that were meant for this server (Host), from this machine or a paired tablet, and changes only from
+ * these pages (Origin and Sec-Fetch-Site); each answer forbids the browser everything that does not come from here.
  */
 final class RequestGuard implements Filter {
-    private static final Set<String> LOOPBACK_NAMES = Set.of("localhost", "127.0.0.1", "[::1]");
+    static final String DEVICE_COOKIE = "device";
+
     private static final String CONTENT_SECURITY_POLICY =
             "default-src 'none'; style-src 'self'; script-src 'self'; font-src 'self'; img-src 'self'; "
                     + "connect-src 'self'; worker-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+
+    private final Door door;
+    private final Pairing pairing;
+
+    RequestGuard(Door door, Pairing pairing) {
+        this.door = door;
+        this.pairing = pairing;
+    }
 
     @Override
     public void filter(FilterChain chain, RoutingRequest request, RoutingResponse response) {
@@ -27,19 +35,42 @@ final class RequestGuard implements Filter {
         response.header("Cross-Origin-Opener-Policy", "same-origin");
         response.header("Cross-Origin-Resource-Policy", "same-origin");
         var host = request.headers().first(HeaderNames.HOST).orElse("").toLowerCase(Locale.ROOT);
-        if (!LOOPBACK_NAMES.contains(host.replaceFirst(":[0-9]+$", ""))) {
+        if (!door.answersTo(host)) {
             throw new PageException(403, "This program answers only under a name of this machine, as localhost.");
         }
         var method = request.prologue().method();
-        if (!method.equals(Method.GET) && !method.equals(Method.HEAD)) {
+        boolean reads = method.equals(Method.GET) || method.equals(Method.HEAD);
+        if (!reads) {
             var site = request.headers()
                     .first(HeaderNames.create("Sec-Fetch-Site"))
                     .orElse("same-origin");
             var origin = request.headers().first(HeaderNames.ORIGIN).orElse("http://" + host);
-            if (!site.equals("same-origin") || !origin.equals("http://" + host)) {
+            if (!site.equals("same-origin") || !door.isOrigin(origin, host)) {
                 throw new PageException(403, "This change was sent by another site, nothing was stored.");
             }
         }
+        if (!isKnown(request, host)) {
+            if (!reads
+                    || !request.headers().first(HeaderNames.ACCEPT).orElse("").contains("text/html")) {
+                throw new PageException(401, "This tablet is not paired; the desk shows the code under Tablets.");
+            }
+            response.status(303);
+            response.header(HeaderNames.LOCATION, Links.PAIR);
+            response.send();
+            return;
+        }
         chain.proceed();
+    }
+
+    /** From this machine, from a paired tablet, or about to be paired. Only this machine pairs and unpairs others. */
+    private boolean isKnown(RoutingRequest request, String host) {
+        var path = request.path().path();
+        boolean local = door.isLocal(request.remotePeer().address(), host, request.headers());
+        if (local || path.equals(Links.PAIR) || path.startsWith("/assets/")) {
+            return true;
+        }
+        return !path.startsWith(Links.DEVICES)
+                && pairing.knows(
+                        request.headers().cookies().first(DEVICE_COOKIE).asOptional());
     }
 }

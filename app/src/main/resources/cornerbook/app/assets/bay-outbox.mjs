@@ -102,7 +102,12 @@ export class Outbox extends EventTarget {
       if (ready.length === 0) {
         return;
       }
-      const batch = ready.filter((entry) => entry.visit === ready[0].visit).slice(0, MOST_AT_ONCE);
+      const readings = ready.filter((entry) => entry.kind !== "photo");
+      if (readings.length === 0) {
+        await this.#sendPhoto(ready[0]);
+        continue;
+      }
+      const batch = readings.filter((entry) => entry.visit === readings[0].visit).slice(0, MOST_AT_ONCE);
       const first = batch.filter((entry) => !entry.tried);
       first.forEach((entry) => (entry.tried = true));
       await Promise.all(first.map((entry) => put("outbox", entry)));
@@ -121,6 +126,22 @@ export class Outbox extends EventTarget {
       this.dispatchEvent(new CustomEvent("state", { detail: { visit: batch[0].visit, state } }));
       this.#changed();
     }
+  }
+
+  // Readings are small and go first; a photo goes alone.
+  async #sendPhoto(entry) {
+    const about = new URLSearchParams({ corner: entry.corner ?? "", person: entry.person, at: entry.at });
+    const response = await fetch(`/bay/visits/${encodeURIComponent(entry.visit)}/photos/${entry.id}?${about}`, {
+      method: "PUT",
+      body: entry.blob,
+      signal: AbortSignal.timeout(6 * ANSWER_MS),
+    });
+    if (!response.ok && response.status !== 422) {
+      throw new Error(`The server answered ${response.status}`);
+    }
+    await this.#settle([entry], [await response.json()]);
+    this.linked = true;
+    this.#changed();
   }
 
   // The book has what is stored, there already, or a rival; only what is refused stays here.

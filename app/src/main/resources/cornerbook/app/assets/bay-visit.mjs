@@ -148,7 +148,7 @@ export class Visit extends EventTarget {
   }
 
   record(kind, values) {
-    const before = this.pending.findLast((each) => each.kind === kind && (each.refused || !each.tried));
+    const before = kind === "leaving" || kind === "departure" ? this.pending.findLast((each) => each.kind === kind && (each.refused || !each.tried)) : undefined;
     return this.outbox.add({ visit: this.id, kind, person: person(), ...values }, before);
   }
 }

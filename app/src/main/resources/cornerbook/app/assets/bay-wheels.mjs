@@ -1,5 +1,6 @@
 // Which wheel goes to which corner: as planned, unless the person says otherwise; what was read off it stops the wrong one.
 import { h } from "./bay-dom.mjs";
+import { scanButton } from "./bay-scan.mjs";
 import { fieldsOf, note, walk } from "./bay-visit.mjs";
 
 export function wheelsStep(view, step) {
@@ -53,7 +54,7 @@ function place(visit, corner) {
   const code = typed("dateCode", "Date code");
   const sensor = typed("sensor", "Sensor");
   // A scanner types the tag and Enter.
-  tag.addEventListener("change", () => {
+  const look = () => {
     const read = tag.value.trim();
     const known = sheet.wheels[read];
     const belongs = Object.entries(sheet.planned).find(([, planned]) => planned === read)?.[0];
@@ -63,6 +64,11 @@ function place(visit, corner) {
       : belongs !== corner ? note("wrong", belongs ? `${read} belongs to ${belongs}.` : `${read} is of the ${known.season} set, it stays off.`)
       : note("book", "The right wheel."),
     );
+  };
+  tag.addEventListener("change", look);
+  const scan = scanButton("Scan the tag", (text) => {
+    tag.value = text;
+    look();
   });
   const fields = [["Tag read", tag], ["Date code", code], ["Sensor", sensor]];
   for (const [index, [, input]] of fields.entries()) {
@@ -81,6 +87,7 @@ function place(visit, corner) {
     select,
     h("p", { className: "ghost" }, wheel?.storePlace ? `Store ${wheel.storePlace}` : ""),
     h("div", { className: "spots spots-3" }, ...fields.map(([label, input]) => h("div", { className: "field" }, h("label", { htmlFor: input.id }, label), input))),
+    scan,
     said,
   );
   const read = () => ({

@@ -1,6 +1,7 @@
 // The bay on a tablet: the list of visits, or the sheet of one; who works; whether there is a link.
 import { h } from "./bay-dom.mjs";
 import { Outbox } from "./bay-outbox.mjs";
+import { scanButton } from "./bay-scan.mjs";
 import { SheetView } from "./bay-sheet.mjs";
 import { all, get } from "./bay-store.mjs";
 import { note, person, Visit } from "./bay-visit.mjs";
@@ -95,6 +96,7 @@ async function showList() {
   const kept = await all("sheets");
   kept.sort((one, other) => other.keptAt - one.keptAt);
   byId("main").replaceChildren(
+    h("form", { action: "/wheels", className: "row" }, h("label", { htmlFor: "tag" }, "Wheel tag"), h("input", { id: "tag", name: "tag", required: true, maxLength: 60, autocomplete: "off" }), h("button", { type: "submit", className: "quiet" }, "Open the wheel"), scanButton("Scan", (text) => location.assign(`/wheels/${encodeURIComponent(text)}`))),
     h("h2", {}, "Visits on this tablet"),
     ...(kept.length === 0 ? [note("asks", "None yet. Open one with a link to the server, and it stays here.")] : []),
     h("ul", { className: "visits" }, ...kept.map(({ visit, sheet }) => h("li", {}, h("a", { className: "button quiet", href: `/bay/visits/${encodeURIComponent(visit)}` }, `${sheet.car} `, h("span", { className: "plate" }, sheet.plate), ` ${sheet.day}`)))),

@@ -18,7 +18,7 @@ class SheetPageTest {
     private static final String BURNISH = "65 to 15 km/h 8 to 10 times";
 
     private static String page(Assessment assessment) {
-        return new SheetPage(assessment, SheetRoom.TRIED.getFirst()).write(DemoShop.NAME, SheetCars.NOW);
+        return new SheetPage(assessment, SheetRoom.TRIED.getFirst(), List.of()).write(DemoShop.NAME, SheetCars.NOW);
     }
 
     private static Assessment afterWork(String work) {

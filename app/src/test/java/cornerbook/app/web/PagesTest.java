@@ -72,9 +72,9 @@ class PagesTest {
         server = CornerbookServer.start(
                 book,
                 new Assessor(LimitsFile.load()),
-                0,
+                Door.local(0),
                 CLOCK,
-                (assessment, madeAt) -> "%PDF-1.7".getBytes(StandardCharsets.US_ASCII));
+                (assessment, madeAt, leftOpen) -> "%PDF-1.7".getBytes(StandardCharsets.US_ASCII));
     }
 
     @AfterEach

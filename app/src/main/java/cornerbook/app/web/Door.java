@@ -1,0 +1,71 @@
+package cornerbook.app.web;
+
+import io.helidon.http.HeaderNames;
+import io.helidon.http.ServerRequestHeaders;
+import java.net.InetAddress;
+import java.net.InetSocketAddress;
+import java.net.SocketAddress;
+import java.net.URI;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Where the server listens and under which names it answers.
+ *
+ * @param port 0 takes any free one
+ * @param address of this machine in the shop's network, null for this machine only
+ * @param origin that a proxy serves with TLS, as https://bay.example, or null
+ */
+public record Door(
+        int port, @Nullable String address, @Nullable URI origin) {
+    private static final Set<String> LOOPBACK_NAMES = Set.of("localhost", "127.0.0.1", "[::1]");
+    private static final List<String> OF_PROXIES = List.of("Forwarded", "X-Forwarded-For", "X-Forwarded-Host", "Via");
+
+    /** On this machine only. */
+    public static Door local(int port) {
+        return new Door(port, null, null);
+    }
+
+    /** Whether other machines can reach it. */
+    public boolean isOpen() {
+        return address != null || origin != null;
+    }
+
+    InetAddress listensOn() {
+        return address == null ? InetAddress.getLoopbackAddress() : new InetSocketAddress(0).getAddress();
+    }
+
+    /** Whether a request was meant for this server: against other names for its address (DNS rebinding). */
+    boolean answersTo(String host) {
+        var name = nameOf(host);
+        return LOOPBACK_NAMES.contains(name)
+                || name.equals(address)
+                || (origin != null && host.equalsIgnoreCase(origin.getAuthority()));
+    }
+
+    /** Whether a change comes from one of these pages. */
+    boolean isOrigin(String sent, String host) {
+        return sent.equals("http://" + host) || (origin != null && sent.equalsIgnoreCase(origin.toString()));
+    }
+
+    /** Whether a request was made on this machine, and by no proxy on behalf of another. */
+    boolean isLocal(SocketAddress peer, String host, ServerRequestHeaders headers) {
+        return peer instanceof InetSocketAddress internet
+                && internet.getAddress().isLoopbackAddress()
+                && LOOPBACK_NAMES.contains(nameOf(host))
+                && OF_PROXIES.stream().noneMatch(name -> headers.contains(HeaderNames.create(name)));
+    }
+
+    /** The address that tablets open. */
+    public String publicAddress(int actualPort) {
+        return origin != null
+                ? origin.toString()
+                : "http://%s:%d".formatted(address == null ? "127.0.0.1" : address, actualPort);
+    }
+
+    private static String nameOf(String host) {
+        return host.toLowerCase(Locale.ROOT).replaceFirst(":[0-9]+$", "");
+    }
+}

@@ -1,0 +1,134 @@
+package cornerbook.app.web;
+
+import cornerbook.app.book.DeviceLedger;
+import cornerbook.app.book.PairedDevice;
+import java.nio.charset.StandardCharsets;
+import java.security.GeneralSecurityException;
+import java.security.MessageDigest;
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Base64;
+import java.util.HexFormat;
+import java.util.Optional;
+import java.util.UUID;
+import javax.crypto.SecretKeyFactory;
+import javax.crypto.spec.PBEKeySpec;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Pairs tablets: the desk shows a code, a person types it on the tablet with name and PIN, and the tablet gets a secret of
+ * 256 bits. Of the secret the book keeps a SHA-256, of the PIN a PBKDF2 (RFC 8018) with its own salt. Safe for use by many
+ * threads.
+ */
+public final class Pairing {
+    static final Duration CODE_LASTS = Duration.ofMinutes(10);
+    /** As OWASP's password storage cheat sheet has it for PBKDF2 with HMAC-SHA-256 (from memory). */
+    private static final int ROUNDS = 600_000;
+
+    private static final int MOST_FAILURES = 5;
+    private static final String ROUNDS_SALT_HASH = "%d$%s$%s";
+
+    private final DeviceLedger ledger;
+    private final Clock clock;
+    private final SecureRandom random = new SecureRandom();
+    private @Nullable String code;
+    private Instant codeEnds = Instant.EPOCH;
+    private int failures;
+
+    Pairing(DeviceLedger ledger, Clock clock) {
+        this.ledger = ledger;
+        this.clock = clock;
+    }
+
+    /** The code that pairs one tablet; a new one when there is none, or the last was used, is too old or was guessed at. */
+    synchronized String code() {
+        var standing = code;
+        if (standing == null || clock.instant().isAfter(codeEnds)) {
+            standing = "%08d".formatted(random.nextInt(100_000_000));
+            code = standing;
+            codeEnds = clock.instant().plus(CODE_LASTS);
+            failures = 0;
+        }
+        return standing;
+    }
+
+    /**
+     * Pairs a tablet; gives what it has to show from now on.
+     *
+     * @throws IllegalArgumentException with one sentence when code, name or PIN are wrong
+     */
+    synchronized String pair(String typedCode, String deviceName, String person, String pin) {
+        var standing = code;
+        boolean rightCode =
+                standing != null && clock.instant().isBefore(codeEnds) && same(standing, typedCode.replace(" ", ""));
+        boolean rightPin = rightCode
+                && ledger.findPinHash(person)
+                        .filter(hash -> provesPin(hash, pin))
+                        .isPresent();
+        if (!rightPin) {
+            failures++;
+            if (failures >= MOST_FAILURES) {
+                code = null;
+            }
+            throw new IllegalArgumentException(
+                    "Code, name or PIN are not right; take the code that the desk shows now.");
+        }
+        code = null;
+        var secret = new byte[32];
+        random.nextBytes(secret);
+        var shown = Base64.getUrlEncoder().withoutPadding().encodeToString(secret);
+        var id = UUID.randomUUID().toString();
+        ledger.pair(new PairedDevice(id, deviceName, person, clock.instant()), sha256(shown));
+        return id + "." + shown;
+    }
+
+    /** Whether this is what a paired tablet was given. */
+    boolean knows(Optional<String> shown) {
+        var parts = shown.orElse("").split("\\.", 2);
+        return parts.length == 2
+                && ledger.findSecretHash(parts[0])
+                        .filter(hash -> same(hash, sha256(parts[1])))
+                        .isPresent();
+    }
+
+    /** What the book keeps of a PIN. */
+    String hashPin(String pin) {
+        var salt = new byte[16];
+        random.nextBytes(salt);
+        return ROUNDS_SALT_HASH.formatted(
+                ROUNDS, HexFormat.of().formatHex(salt), HexFormat.of().formatHex(derive(pin, salt, ROUNDS)));
+    }
+
+    private static boolean provesPin(String hash, String pin) {
+        var parts = hash.split("\\$", 3);
+        return same(
+                parts[2],
+                HexFormat.of().formatHex(derive(pin, HexFormat.of().parseHex(parts[1]), Integer.parseInt(parts[0]))));
+    }
+
+    static byte[] derive(String pin, byte[] salt, int rounds) {
+        try {
+            return SecretKeyFactory.getInstance("PBKDF2WithHmacSHA256")
+                    .generateSecret(new PBEKeySpec(pin.toCharArray(), salt, rounds, 256))
+                    .getEncoded();
+        } catch (GeneralSecurityException e) {
+            throw new IllegalStateException("every Java platform has PBKDF2 with HMAC-SHA-256", e);
+        }
+    }
+
+    private static String sha256(String text) {
+        try {
+            return HexFormat.of()
+                    .formatHex(MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8)));
+        } catch (GeneralSecurityException e) {
+            throw new IllegalStateException("every Java platform has SHA-256", e);
+        }
+    }
+
+    /** In a time that tells nothing about where they differ. */
+    private static boolean same(String one, String other) {
+        return MessageDigest.isEqual(one.getBytes(StandardCharsets.UTF_8), other.getBytes(StandardCharsets.UTF_8));
+    }
+}

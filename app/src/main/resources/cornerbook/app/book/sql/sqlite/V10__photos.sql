@@ -1,0 +1,11 @@
+-- Photos stand in the book itself, so that a backup has them all. Only the type of their content differs between databases.
+create table photo (
+    id text primary key,
+    visit_id text not null references visit (id),
+    corner text check (corner in ('LF', 'RF', 'LR', 'RR')),
+    person text not null,
+    made_at text not null,
+    sha256 text not null,
+    jpeg blob not null
+);
+create index photo_by_visit on photo (visit_id);

@@ -1,0 +1,141 @@
+package cornerbook.app.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import cornerbook.app.book.Book;
+import cornerbook.app.limits.LimitsFile;
+import cornerbook.core.visit.Assessor;
+import java.net.URI;
+import java.net.URLEncoder;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpRequest.BodyPublishers;
+import java.net.http.HttpResponse;
+import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.util.HexFormat;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class PairingTest {
+    private static final Clock CLOCK = Clock.systemUTC();
+    private final HttpClient client = HttpClient.newHttpClient();
+    private Book book;
+    private Pairing pairing;
+
+    @BeforeEach
+    void open(@TempDir Path folder) {
+        book = Book.open(folder);
+        pairing = new Pairing(book.devices(), CLOCK);
+        book.devices().putPerson("Ada", pairing.hashPin("4711"));
+    }
+
+    @AfterEach
+    void close() {
+        book.close();
+    }
+
+    /** Test vectors for PBKDF2 with HMAC-SHA-256: RFC 7914, section 11, first 32 octets of each (from memory). */
+    @Test
+    void pinIsDerivedAsPublished() {
+        assertThat(HexFormat.of().formatHex(Pairing.derive("passwd", "salt".getBytes(StandardCharsets.UTF_8), 1)))
+                .isEqualTo("55ac046e56e3089fec1691c22544b605f94185216dde0465e68b9d57c20dacbc");
+        assertThat(HexFormat.of()
+                        .formatHex(Pairing.derive("Password", "NaCl".getBytes(StandardCharsets.UTF_8), 80_000)))
+                .isEqualTo("4ddcd8f60b98be21830cee5ef22701f9641a4418d04c0414aeff08876b34ab56");
+    }
+
+    @Test
+    void codePairsOneTabletWithTheRightPin() {
+        var code = pairing.code();
+        assertThatThrownBy(() -> pairing.pair(code, "Tablet", "Ada", "0000")).hasMessageContaining("not right");
+        assertThatThrownBy(() -> pairing.pair("123", "Tablet", "Ada", "4711")).hasMessageContaining("not right");
+        var shown = pairing.pair(code, "Tablet", "Ada", "4711");
+        assertThat(pairing.knows(Optional.of(shown))).isTrue();
+        assertThat(pairing.knows(Optional.of(shown + "x"))).isFalse();
+        assertThat(pairing.knows(Optional.empty())).isFalse();
+        assertThatThrownBy(() -> pairing.pair(code, "Other", "Ada", "4711"))
+                .as("the code is used up")
+                .isNotNull();
+        assertThat(book.devices().listPaired())
+                .singleElement()
+                .satisfies(device -> assertThat(device.person()).isEqualTo("Ada"));
+        book.devices().unpair(book.devices().listPaired().getFirst().id(), CLOCK.instant());
+        assertThat(pairing.knows(Optional.of(shown))).as("lost").isFalse();
+    }
+
+    @Test
+    void codeEndsWhenItIsGuessedAtOrTooOld() {
+        var code = pairing.code();
+        for (int i = 0; i < 5; i++) {
+            assertThatThrownBy(() -> pairing.pair("00000000", "Tablet", "Nobody", "1"))
+                    .isNotNull();
+        }
+        assertThatThrownBy(() -> pairing.pair(code, "Tablet", "Ada", "4711")).isNotNull();
+        var later = new Pairing(book.devices(), Clock.offset(CLOCK, Duration.ofMinutes(11)));
+        var old = later.code();
+        assertThat(new Pairing(book.devices(), CLOCK).code()).isNotEqualTo(old);
+    }
+
+    @Test
+    void otherMachinesSeeOnlyThePageThatPairsUntilTheyArePaired() throws Exception {
+        // Loopback under another name counts as another machine: a proxy would come from there.
+        var address = "127.0.0.2";
+        var server =
+                CornerbookServer.start(book, new Assessor(LimitsFile.load()), new Door(0, address, null), CLOCK, "");
+        try {
+            var base = "http://" + address + ":" + server.port();
+            assertThat(get(base + "/", "").statusCode()).isEqualTo(303);
+            assertThat(get(base + "/pair", "").body()).contains("Pair this tablet", "Ada");
+            assertThat(get(base + "/devices", "").statusCode()).isEqualTo(303);
+            var local = "http://127.0.0.1:" + server.port();
+            var code = get(local + "/devices", "").body().replaceAll("(?s).*class=\"code\">([0-9 ]+)<.*", "$1");
+            assertThat(post(base + "/pair", Map.of("code", code, "device", "Trolley", "person", "Ada", "pin", "1"))
+                            .statusCode())
+                    .isEqualTo(422);
+            var paired =
+                    post(base + "/pair", Map.of("code", code, "device", "Trolley", "person", "Ada", "pin", "4711"));
+            assertThat(paired.statusCode()).isEqualTo(303);
+            var cookie = paired.headers().firstValue("Set-Cookie").orElseThrow();
+            assertThat(cookie).contains("HttpOnly", "SameSite=Strict");
+            var device = cookie.replaceFirst(";.*", "");
+            assertThat(get(base + "/", device).body()).contains("Today");
+            assertThat(get(base + "/devices", device).statusCode())
+                    .as("only the desk")
+                    .isEqualTo(303);
+            book.devices().unpair(book.devices().listPaired().getFirst().id(), CLOCK.instant());
+            assertThat(get(base + "/", device).statusCode()).isEqualTo(303);
+        } finally {
+            server.stop();
+        }
+    }
+
+    private HttpResponse<String> get(String address, String cookie) throws Exception {
+        var request = HttpRequest.newBuilder(URI.create(address)).header("Accept", "text/html");
+        if (!cookie.isEmpty()) {
+            request.header("Cookie", cookie);
+        }
+        return client.send(request.build(), BodyHandlers.ofString());
+    }
+
+    private HttpResponse<String> post(String address, Map<String, String> fields) throws Exception {
+        var body = fields.entrySet().stream()
+                .map(field -> field.getKey() + "=" + URLEncoder.encode(field.getValue(), StandardCharsets.UTF_8))
+                .collect(Collectors.joining("&"));
+        return client.send(
+                HttpRequest.newBuilder(URI.create(address))
+                        .header("Content-Type", "application/x-www-form-urlencoded")
+                        .POST(BodyPublishers.ofString(body))
+                        .build(),
+                BodyHandlers.ofString());
+    }
+}
