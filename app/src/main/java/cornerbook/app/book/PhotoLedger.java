@@ -37,7 +37,8 @@ public final class PhotoLedger {
     /** The photos of a visit, earliest first. */
     public List<Photo> list(String visitId) {
         return store.read(handle -> handle.select(
-                        "select id, corner, person, made_at from photo where visit_id = ? order by made_at, id", visitId)
+                        "select id, corner, person, made_at from photo where visit_id = ? order by made_at, id",
+                        visitId)
                 .map((row, context) -> {
                     var corner = row.getString("corner");
                     return new Photo(
@@ -58,7 +59,8 @@ public final class PhotoLedger {
 
     /** Photos whose content is not what was stored, one sentence each. */
     static List<String> problems(Handle handle) {
-        return handle.select("select id, sha256, jpeg from photo")
+        return handle
+                .select("select id, sha256, jpeg from photo")
                 .map((row, context) -> sha256(row.getBytes("jpeg")).equals(row.getString("sha256"))
                         ? ""
                         : "The photo %s is damaged, its digest is another".formatted(row.getString("id")))

@@ -51,7 +51,8 @@ public final class ShelfLabels {
                 .sorted(Comparator.comparing(Stored::place))
                 .toList();
         var page = new Xhtml();
-        page.raw("<!DOCTYPE html>\n<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en\"><head><title>Shelf labels</title>");
+        page.raw(
+                "<!DOCTYPE html>\n<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en\"><head><title>Shelf labels</title>");
         page.raw("<meta name=\"description\" content=\"A label for each place in the store\"/><style>");
         page.raw(paper.css + CSS).raw("</style></head><body>\n");
         stored.forEach(each -> write(page, each));

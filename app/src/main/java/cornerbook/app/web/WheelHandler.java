@@ -28,8 +28,8 @@ final class WheelHandler {
     }
 
     void sendLabels(ServerRequest request, ServerResponse response) {
-        var paper = Pages.queryValue(request, "paper").equals("a4") ? ShelfLabels.Paper.A4_3_BY_8 : ShelfLabels.Paper.ROLL;
-        Pages.sendPdf(
-                response, "shelf-labels", ShelfLabels.render(desk.book().listHistories(), paper));
+        var paper =
+                Pages.queryValue(request, "paper").equals("a4") ? ShelfLabels.Paper.A4_3_BY_8 : ShelfLabels.Paper.ROLL;
+        Pages.sendPdf(response, "shelf-labels", ShelfLabels.render(desk.book().listHistories(), paper));
     }
 }

@@ -71,8 +71,8 @@ public record WheelPage(
         return Stream.of(Spot.OUTER, Spot.CENTRE, Spot.INNER)
                 .map(spot -> visits.reversed().stream()
                         .flatMap(visit -> Stream.of(Corner.values())
-                                .flatMap(corner -> new Slot(Measure.TREAD_DEPTH, corner, tag, spot)
-                                        .findIn(visit).stream()))
+                                .flatMap(corner ->
+                                        new Slot(Measure.TREAD_DEPTH, corner, tag, spot).findIn(visit).stream()))
                         .map(reading -> reading.asWritten())
                         .findFirst()
                         .orElse("–"))

@@ -3,6 +3,7 @@
 import { all, put, remove } from "./bay-store.mjs";
 
 const MOST_AT_ONCE = 50;
+const SHORTEST_WAIT_MS = 500;
 const LONGEST_WAIT_MS = 15_000;
 const ANSWER_MS = 10_000;
 
@@ -18,9 +19,9 @@ export function newId() {
 export class Outbox extends EventTarget {
   entries = [];
   linked = true;
-  #sending = false;
+  #sending;
   #again = false;
-  #waitMs = 500;
+  #waitMs = SHORTEST_WAIT_MS;
   #timer = 0;
 
   async load() {
@@ -67,25 +68,25 @@ export class Outbox extends EventTarget {
     }
   }
 
-  async send() {
-    if (this.#sending) {
-      this.#again = true;
-      return;
-    }
-    this.#sending = true;
+  /** Sends what is ready; resolves when that is done, or the link is gone and a later try is planned. */
+  send() {
+    this.#again = true;
+    this.#sending ??= this.#run().finally(() => (this.#sending = undefined));
+    return this.#sending;
+  }
+
+  async #run() {
     clearTimeout(this.#timer);
     try {
-      do {
+      while (this.#again) {
         this.#again = false;
         await this.#sendAll();
-      } while (this.#again);
-      this.#waitMs = 500;
+      }
+      this.#waitMs = SHORTEST_WAIT_MS;
     } catch {
       this.setLinked(false);
       this.#timer = setTimeout(() => this.send(), this.#waitMs);
       this.#waitMs = Math.min(LONGEST_WAIT_MS, this.#waitMs * 2);
-    } finally {
-      this.#sending = false;
     }
   }
 

@@ -14,9 +14,7 @@ async function smaller(file) {
 export function photos(view, corner) {
   const { visit } = view;
   const said = h("span", { role: "status" });
-  const input = h("input", { type: "file", id: `photo.${corner ?? "car"}`, accept: "image/*", className: "unseen", tabIndex: -1 });
-  input.setAttribute("capture", "environment");
-  input.setAttribute("aria-label", "Photo");
+  const input = h("input", { type: "file", id: `photo.${corner ?? "car"}`, accept: "image/*", hidden: true, capture: "environment" });
   input.addEventListener("change", async () => {
     for (const file of input.files) {
       try {

@@ -71,11 +71,12 @@ class CutNetworkTest {
                 await outbox.send();
               }
               for (const field of fieldsOf(step).filter((each) => visit.applies(each))) {
-                const last = visit.lastOf(field)?.written.split(" ")[0];
+                const last = field.measure === "DISC_DIAL_RADIUS" ? "120" : visit.lastOf(field)?.written.replace(` ${field.unit}`, "");
                 const usual = { "kPa": "240", "N·m": "120", "°C": field.measure === "TYRE_TEMPERATURE" ? "8" : "200", "V": "12.6", "A": "500" };
                 const value = field.words[0] ?? last ?? usual[field.unit] ?? String(field.high > 50 ? 60 : field.low + 1);
                 const entry = await visit.enter(field, value);
                 entries.push([entry.id, entry.key]);
+                await outbox.send();
                 await outbox.send();
               }
               return JSON.stringify({ cuts: window.cuts, entries, steps: visit.sheet.steps.length });
@@ -149,9 +150,11 @@ class CutNetworkTest {
             var stored = shop.readings(visitId);
             assertThat(stored)
                     .extracting(Reading::id)
-                    .containsExactlyInAnyOrderElementsOf(
-                            sent.stream().map(each -> each.path(0).stringValue()).toList());
-            assertThat(sent.stream().map(each -> each.path(1).stringValue()).distinct()).hasSameSizeAs(sent);
+                    .containsExactlyInAnyOrderElementsOf(sent.stream()
+                            .map(each -> each.path(0).stringValue())
+                            .toList());
+            assertThat(sent.stream().map(each -> each.path(1).stringValue()).distinct())
+                    .hasSameSizeAs(sent);
             assertThat(shop.visit(visitId).leftOn()).hasSize(4);
         }
         return cuts;

@@ -21,12 +21,14 @@ class WheelPageTest {
         var car = DemoShop.histories(TODAY).getFirst();
         var visit = car.visits().getLast();
         var plan = assessor.plan(car, visit.id()).orElseThrow();
-        plan.plan().wheelAt().forEach((corner, tag) -> assertThat(
-                        WheelPage.of(car, tag, assessor).next())
-                .isEqualTo(corner));
+        plan.plan()
+                .wheelAt()
+                .forEach((corner, tag) ->
+                        assertThat(WheelPage.of(car, tag, assessor).next()).isEqualTo(corner));
         var tag = String.valueOf(visit.arrivedOn().get(Corner.LF));
-        assertThat(WheelPage.of(car, tag, assessor).depths()).hasSize(3).allSatisfy(depth -> assertThat(depth)
-                .endsWith("mm"));
+        assertThat(WheelPage.of(car, tag, assessor).depths())
+                .hasSize(3)
+                .allSatisfy(depth -> assertThat(depth).endsWith("mm"));
     }
 
     @Test
