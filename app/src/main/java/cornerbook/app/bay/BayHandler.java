@@ -9,6 +9,7 @@ import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import io.helidon.webserver.sse.SseSink;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.logging.Level;
@@ -52,7 +53,9 @@ final class BayHandler {
 
     void sendSheet(ServerRequest request, ServerResponse response) {
         var open = desk.getOpenVisit(Pages.pathValue(request, "id"));
-        send(response, 200, new BaySheets(desk.assessor()).make(open, pages.assetsPath()));
+        var sheet = BayJson.write(new BaySheets(desk.assessor()).make(open, pages.assetsPath()));
+        response.header(HeaderNames.CACHE_CONTROL, "no-store");
+        Pages.sendPacked(request, response, "application/json", sheet.getBytes(StandardCharsets.UTF_8));
     }
 
     void sendState(ServerRequest request, ServerResponse response) {

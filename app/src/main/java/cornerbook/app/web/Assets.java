@@ -79,7 +79,8 @@ final class Assets {
         return name.endsWith(".woff2");
     }
 
-    private static byte[] pack(byte[] content) {
+    /** In gzip form. */
+    static byte[] pack(byte[] content) {
         var packed = new ByteArrayOutputStream();
         try (var stream = new GZIPOutputStream(packed)) {
             stream.write(content);

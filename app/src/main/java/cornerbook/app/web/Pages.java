@@ -9,6 +9,7 @@ import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import java.util.function.Supplier;
 
 /** Renders the templates and sends pages. */
 public final class Pages {
@@ -57,17 +58,29 @@ public final class Pages {
     }
 
     private static void send(ServerRequest request, ServerResponse response, Assets.Asset asset) {
-        response.header(HeaderNames.CONTENT_TYPE, asset.type());
-        response.header(HeaderNames.VARY, "Accept-Encoding");
-        boolean packed = asset.packed().length > 0
-                && request.headers()
-                        .first(HeaderNames.ACCEPT_ENCODING)
-                        .orElse("")
-                        .contains("gzip");
-        if (packed) {
-            response.header(HeaderNames.CONTENT_ENCODING, "gzip");
+        if (asset.packed().length > 0) {
+            sendPacked(request, response, asset.type(), asset.content(), asset::packed);
+        } else {
+            response.header(HeaderNames.CONTENT_TYPE, asset.type());
+            response.send(asset.content());
         }
-        response.send(packed ? asset.packed() : asset.content());
+    }
+
+    /** Sends in gzip form (RFC 1952) to browsers that take it. */
+    public static void sendPacked(ServerRequest request, ServerResponse response, String type, byte[] content) {
+        sendPacked(request, response, type, content, () -> Assets.pack(content));
+    }
+
+    private static void sendPacked(
+            ServerRequest request, ServerResponse response, String type, byte[] content, Supplier<byte[]> packed) {
+        response.header(HeaderNames.CONTENT_TYPE, type);
+        response.header(HeaderNames.VARY, "Accept-Encoding");
+        if (request.headers().first(HeaderNames.ACCEPT_ENCODING).orElse("").contains("gzip")) {
+            response.header(HeaderNames.CONTENT_ENCODING, "gzip");
+            response.send(packed.get());
+        } else {
+            response.send(content);
+        }
     }
 
     /** Shown in the browser; kept, it has this name. */

@@ -1,11 +1,13 @@
 package cornerbook.app.bay;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import cornerbook.core.corner.Corner;
 import cornerbook.core.visit.CarHistory;
 import cornerbook.core.visit.Reading;
 import java.nio.file.Path;
+import java.sql.DriverManager;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -26,8 +28,11 @@ class BayEntriesTest {
     private final String visitId = car.visits().getLast().id();
     private BayShop shop;
 
+    @TempDir
+    private Path folder;
+
     @BeforeEach
-    void open(@TempDir Path folder) {
+    void open() {
         shop = new BayShop(folder, List.of(car));
     }
 
@@ -86,6 +91,17 @@ class BayEntriesTest {
         assertThat(correction.asWritten()).isEqualTo("4.4 mm");
         assertThat(correction.reason()).contains("Bo", "Ada");
         assertThat(statuses(second)).as("once answered").containsExactly("already");
+    }
+
+    @Test
+    void rivalIsNeverChangedOrDeleted() throws Exception {
+        assertThat(statuses(tread("OUTER", "5.2"), tread("OUTER", "4.4"))).containsExactly("stored", "conflict");
+        try (var connection = DriverManager.getConnection("jdbc:sqlite:" + folder.resolve("book.sqlite"));
+                var statement = connection.createStatement()) {
+            for (var sql : List.of("update rival_reading set amount = 5", "delete from rival_reading")) {
+                assertThatThrownBy(() -> statement.execute(sql)).hasMessageContaining("a reading is never");
+            }
+        }
     }
 
     @Test

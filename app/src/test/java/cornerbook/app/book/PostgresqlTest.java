@@ -76,7 +76,11 @@ class PostgresqlTest {
         }
         try (var connection = DriverManager.getConnection(url);
                 var statement = connection.createStatement()) {
-            for (var sql : List.of("update reading set amount = 1", "delete from reading", "truncate reading")) {
+            for (var sql : List.of(
+                    "update reading set amount = 1",
+                    "delete from reading",
+                    "truncate reading cascade",
+                    "truncate rival_reading cascade")) {
                 assertThatThrownBy(() -> statement.execute(sql)).hasMessageContaining("a reading is never");
             }
         }
