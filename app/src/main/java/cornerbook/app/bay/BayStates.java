@@ -5,9 +5,9 @@ import cornerbook.app.bay.BayState.Rival;
 import cornerbook.app.bay.BayState.Stored;
 import cornerbook.app.bay.BayState.Ticked;
 import cornerbook.app.book.BayLedger;
+import cornerbook.app.book.BayNotes;
 import cornerbook.app.book.Book;
 import cornerbook.app.book.Departure;
-import cornerbook.app.book.PhotoLedger;
 import cornerbook.app.book.RivalReading;
 import cornerbook.app.web.Slot;
 import cornerbook.core.visit.Reading;
@@ -20,11 +20,9 @@ import java.util.stream.Collectors;
 /** Reads what the book has of a visit. */
 final class BayStates {
     private final BayLedger ledger;
-    private final PhotoLedger photos;
 
     BayStates(Book book) {
         this.ledger = book.bay();
-        this.photos = book.photos();
     }
 
     /**
@@ -35,22 +33,21 @@ final class BayStates {
     BayState read(Visit visit, List<String> onCar) {
         var standing = new LinkedHashMap<String, Stored>();
         standing(visit).forEach(reading -> standing.put(key(reading), new Stored(reading.id(), shown(reading))));
+        var notes = ledger.read(visit.id());
         return new BayState(
                 visit.leftOn(),
                 standing,
-                ledger.listRivals(visit.id()).stream()
-                        .map(rival -> rival(rival, standing))
-                        .toList(),
-                ticks(visit.id()),
-                photos.list(visit.id()),
+                notes.rivals().stream().map(rival -> rival(rival, standing)).toList(),
+                ticks(notes),
+                notes.photos(),
                 onCar,
-                ledger.findDeparture(visit.id()).map(BayStates::departed).orElse(null));
+                notes.departure().map(BayStates::departed).orElse(null));
     }
 
     /** The last tick of each step. */
-    private Map<String, Ticked> ticks(String visitId) {
+    private static Map<String, Ticked> ticks(BayNotes notes) {
         var ticks = new LinkedHashMap<String, Ticked>();
-        ledger.listTicks(visitId).forEach(tick -> ticks.put(tick.tick(), new Ticked(tick.done(), tick.person())));
+        notes.ticks().forEach(tick -> ticks.put(tick.tick(), new Ticked(tick.done(), tick.person())));
         return ticks;
     }
 

@@ -9,6 +9,7 @@ import cornerbook.app.web.Slot;
 import cornerbook.app.web.VisitSlots;
 import cornerbook.app.web.Words;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.fastener.TighteningOrder;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Vehicle;
 import java.util.ArrayList;
@@ -111,7 +112,10 @@ final class BaySteps {
                 "TORQUE",
                 Kind.TORQUE,
                 "Torque on the ground",
-                List.of(TORQUE),
+                Stream.concat(
+                                Stream.of(TORQUE),
+                                TighteningOrder.of(vehicle.fastener().count()).cautions().stream())
+                        .toList(),
                 group(corners(slots::leaving).filter(only(Measure.WHEEL_TORQUE)), true),
                 new Tick(Ticks.SECOND_CHECK, "A second person has checked all four")));
         steps.add(step(

@@ -46,7 +46,6 @@ final class EntryIntake {
      * @throws BookException when the book fails; entries before are stored, and may be sent again
      */
     List<EntryAnswer> take(JsonNode batch) {
-        desk.getHistoryOfVisit(visitId);
         if (!batch.path("entries").isArray()) {
             throw new RefusedEntry("/entries", "The entries are missing, expected a list.");
         }

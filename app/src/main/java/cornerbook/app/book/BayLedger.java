@@ -54,13 +54,21 @@ public final class BayLedger {
         });
     }
 
-    /** Readings that wait for a person's answer, in the order of their arrival at one place. */
-    public List<RivalReading> listRivals(String visitId) {
-        return store.read(handle -> handle.select(
+    /** All that was entered beside readings. */
+    public BayNotes read(String visitId) {
+        return store.read(handle -> new BayNotes(
+                listRivals(handle, visitId),
+                listTicks(handle, visitId),
+                PhotoLedger.list(handle, visitId),
+                findDeparture(handle, visitId)));
+    }
+
+    private static List<RivalReading> listRivals(Handle handle, String visitId) {
+        return handle.select(
                         "select * from rival_reading where visit_id = ? and not exists (select 1 from rival_answer where rival_id = rival_reading.id) order by made_at, id",
                         visitId)
                 .map((row, context) -> rival(row))
-                .list());
+                .list();
     }
 
     /**
@@ -110,17 +118,15 @@ public final class BayLedger {
         });
     }
 
-    /** Every tick of a visit, earliest first: the last of each step says whether it is done. */
-    public List<WorkTick> listTicks(String visitId) {
-        return store.read(handle -> handle.select(
-                        "select * from work_tick where visit_id = ? order by made_at, id", visitId)
+    private static List<WorkTick> listTicks(Handle handle, String visitId) {
+        return handle.select("select * from work_tick where visit_id = ? order by made_at, id", visitId)
                 .map((row, context) -> new WorkTick(
                         row.getString("id"),
                         row.getString("tick"),
                         row.getInt("done") == 1,
                         row.getString("person"),
                         Instant.parse(row.getString("made_at"))))
-                .list());
+                .list();
     }
 
     public Arrival addDeparture(String visitId, Departure departure) {
@@ -149,17 +155,19 @@ public final class BayLedger {
 
     /** The last hand-over of a visit; empty while the car is in the bay. */
     public Optional<Departure> findDeparture(String visitId) {
-        return store.read(handle -> {
-            var departures = new ArrayList<Departure>();
-            handle.select("select * from departure where visit_id = ? order by made_at, id", visitId)
-                    .map((row, context) -> new Departure(
-                            row.getString("id"),
-                            row.getString("person"),
-                            Instant.parse(row.getString("made_at")),
-                            List.of()))
-                    .forEach(departures::add);
-            return departures.isEmpty() ? Optional.empty() : Optional.of(withReasons(handle, departures.getLast()));
-        });
+        return store.read(handle -> findDeparture(handle, visitId));
+    }
+
+    private static Optional<Departure> findDeparture(Handle handle, String visitId) {
+        return handle.select(
+                        "select * from departure where visit_id = ? order by made_at desc, id desc limit 1", visitId)
+                .map((row, context) -> new Departure(
+                        row.getString("id"),
+                        row.getString("person"),
+                        Instant.parse(row.getString("made_at")),
+                        List.of()))
+                .findFirst()
+                .map(departure -> withReasons(handle, departure));
     }
 
     private static Departure withReasons(Handle handle, Departure departure) {

@@ -36,7 +36,11 @@ public final class PhotoLedger {
 
     /** The photos of a visit, earliest first. */
     public List<Photo> list(String visitId) {
-        return store.read(handle -> handle.select(
+        return store.read(handle -> list(handle, visitId));
+    }
+
+    static List<Photo> list(Handle handle, String visitId) {
+        return handle.select(
                         "select id, corner, person, made_at from photo where visit_id = ? order by made_at, id",
                         visitId)
                 .map((row, context) -> {
@@ -47,7 +51,7 @@ public final class PhotoLedger {
                             row.getString("person"),
                             Instant.parse(row.getString("made_at")));
                 })
-                .list());
+                .list();
     }
 
     /** The content of a photo as JPEG. */

@@ -28,6 +28,8 @@ import java.util.stream.IntStream;
  * that says that the reading is on the disk. A tablet corrects its own reading again and again, on cars of its own choice.
  */
 public final class TabletsOnOneBook {
+    private static final List<String> CORNERS = List.of("LF", "RF", "LR", "RR");
+    private static final List<String> MEASURES = List.of("DISC_LIP", "PISTON_RETURN");
     private static final int OK = 200;
     private static final int WARM = 3;
     private static final double MILLION = 1e6;
@@ -53,8 +55,7 @@ public final class TabletsOnOneBook {
             var clock = Clock.systemUTC();
             var cars = DemoShop.histories(LocalDate.now(ZoneOffset.UTC));
             book.addAll(cars);
-            var server =
-                    CornerbookServer.start(book, new Assessor(LimitsFile.load()), 0, clock, "", new BayRoom());
+            var server = CornerbookServer.start(book, new Assessor(LimitsFile.load()), 0, clock, "", new BayRoom());
             try {
                 new TabletsOnOneBook("http://127.0.0.1:" + server.port()).run(cars, tablets, readings, paceMs);
             } finally {
@@ -66,8 +67,8 @@ public final class TabletsOnOneBook {
     private void run(List<CarHistory> cars, int tablets, int readings, int paceMs) throws Exception {
         try (var executor = Executors.newVirtualThreadPerTaskExecutor()) {
             var runs = IntStream.range(0, tablets)
-                    .mapToObj(tablet -> executor.submit(() -> timesMs(
-                            cars.get(tablet % cars.size()), tablet / cars.size(), readings, paceMs)))
+                    .mapToObj(tablet -> executor.submit(
+                            () -> timesMs(cars.get(tablet % cars.size()), tablet / cars.size(), readings, paceMs)))
                     .toList();
             var times = new double[tablets * readings];
             for (int tablet = 0; tablet < tablets; tablet++) {
@@ -85,7 +86,7 @@ public final class TabletsOnOneBook {
         }
     }
 
-    private double[] timesMs(CarHistory car, int corner, int readings, int paceMs)
+    private double[] timesMs(CarHistory car, int place, int readings, int paceMs)
             throws IOException, InterruptedException {
         var visitId = car.visits().getLast().id();
         var times = new double[readings];
@@ -95,10 +96,11 @@ public final class TabletsOnOneBook {
         for (int i = -WARM; i < readings; i++) {
             var id = UUID.randomUUID().toString();
             var body =
-                    "{\"entries\":[{\"id\":\"%s\",\"kind\":\"reading\",\"measure\":\"DISC_LIP\",\"corner\":\"%s\",\"written\":\"%.2f\",\"person\":\"Ada\",\"at\":\"2026-11-25T10:00:00Z\"%s}]}"
+                    "{\"entries\":[{\"id\":\"%s\",\"kind\":\"reading\",\"measure\":\"%s\",\"corner\":\"%s\",\"written\":\"%.2f\",\"person\":\"Ada\",\"at\":\"2026-11-25T10:00:00Z\"%s}]}"
                             .formatted(
                                     id,
-                                    List.of("LF", "RF", "LR", "RR").get(corner % 4),
+                                    MEASURES.get(place / CORNERS.size()),
+                                    CORNERS.get(place % CORNERS.size()),
                                     1 + (i + WARM) / 100.0,
                                     shown == null ? "" : ",\"shown\":\"" + shown + "\"");
             long start = System.nanoTime();
