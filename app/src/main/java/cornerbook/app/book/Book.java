@@ -18,6 +18,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
 
 /**
@@ -156,6 +157,24 @@ public final class Book implements AutoCloseable {
                         LocalDate.parse(row.getString("visit_date")),
                         row.getInt("readings")))
                 .list());
+    }
+
+    /** Brake pairs, one to an axle, that were worked on at the visits of these days, both counted. */
+    public int countBrakePairs(LocalDate from, LocalDate until) {
+        return store.read(handle -> handle
+                .createQuery(
+                        "select reading.* from reading join visit on visit.id = reading.visit_id where visit.visit_date between :from and :until and reading.measure in (<measures>)")
+                .bind("from", from.toString())
+                .bind("until", until.toString())
+                .bindList("measures", DustRule.measures().stream().map(Enum::name).toList())
+                .map((row, context) -> Map.entry(row.getString("visit_id"), CarReader.reading(row)))
+                .stream()
+                .collect(Collectors.groupingBy(
+                        Map.Entry::getKey, Collectors.mapping(Map.Entry::getValue, Collectors.toList())))
+                .values()
+                .stream()
+                .mapToInt(DustRule::pairsServiced)
+                .sum());
     }
 
     /** Every car with all its visits, read at one go, by name. */

@@ -1,9 +1,10 @@
 package cornerbook.app.handover;
 
 import cornerbook.app.picture.BrakeFigure;
+import cornerbook.app.picture.SeizingOverMonths;
 import cornerbook.core.visit.Assessment;
 
-/** The pads and discs of the four corners as pictures, in one row. */
+/** The pads and discs of the four corners as pictures, in one row, and how likely a pad seizes. */
 final class BrakesSection {
     private BrakesSection() {}
 
@@ -12,7 +13,7 @@ final class BrakesSection {
         if (figures.isEmpty()) {
             return;
         }
-        page.element("h2", "The brakes");
+        page.raw("<div class=\"together\">").element("h2", "The brakes");
         page.raw("<table class=\"brakes\"><tr>");
         for (var figure : figures) {
             page.raw("<td><b>").text(figure.corner().name()).raw("</b><br/>");
@@ -24,5 +25,11 @@ final class BrakesSection {
                 "p class=\"small\"",
                 "Pads in mm, leading edge at the top: dashed the limit, dotted the visit before, as far as the disc when new. "
                         + "Discs: how far each point stands from their mean; dashed the variation that is allowed.");
+        page.raw("</div>");
+        var seizing = SeizingOverMonths.svg(assessment.seizing());
+        if (!seizing.isEmpty()) {
+            page.raw("<div class=\"together seizing\">").element("h3", "Chance that a pad seizes, if it is not cleaned again");
+            page.raw(Xhtml.described(seizing)).raw("</div>");
+        }
     }
 }

@@ -5,10 +5,14 @@ import static cornerbook.app.handover.SheetWords.km;
 import static cornerbook.app.handover.SheetWords.line;
 import static cornerbook.app.handover.SheetWords.name;
 
+import cornerbook.core.brake.BurnishPlan;
+import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.visit.Assessment;
+import cornerbook.core.visit.BurnishPlanning;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.SetForecast;
+import cornerbook.core.visit.Vehicle;
 import cornerbook.core.visit.Verdict;
 import cornerbook.core.visit.Visit;
 import cornerbook.core.visit.WheelSet;
@@ -16,6 +20,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -27,6 +32,9 @@ final class SheetPage {
     /** Work is written freely; these words tell that hands were at the brakes. */
     private static final Pattern BRAKE_WORK =
             Pattern.compile("\\b(brakes?|pads?|discs?|calipers?)\\b", Pattern.CASE_INSENSITIVE);
+
+    /** Between the seasons' days; a guide is all that a sheet can be. */
+    private static final double BURNISH_AIR_C = 10;
 
     private final Assessment assessment;
     private final Visit visit;
@@ -63,12 +71,12 @@ final class SheetPage {
         writeWork();
         corners.writeTable();
         findings.write();
-        if (room.pictures()) {
-            BrakesSection.write(assessment, page);
-        }
         writeOtherSet();
         writeNotJudged();
         writeCautions();
+        if (room.pictures()) {
+            BrakesSection.write(assessment, page);
+        }
         writeClose(madeAt);
         return page.raw("</body></html>").toString();
     }
@@ -188,14 +196,36 @@ final class SheetPage {
         page.list(cautions, cautions.size());
     }
 
-    /** Stops, speeds and pauses as the service literature for new friction material has them; feel: common practice, no source. */
+    /**
+     * Stops, speeds and pauses as planned from the car's data, or as the service literature for new friction material has them; feel:
+     * common practice, no source.
+     */
     private String burnish() {
-        var regenerating = assessment.history().vehicle().electric()
+        var vehicle = assessment.history().vehicle();
+        var regenerating = vehicle.electric()
                 ? " This car slows by its motor first: use the maker's own way to brake with the friction brakes."
                 : "";
-        return "After the work on the brakes: where traffic allows, slow moderately from 65 to 15 km/h 8 to 10 times, 15 to 30 s apart, then drive 15 min with little braking to cool them."
+        return "After the work on the brakes: where traffic allows, slow moderately from 65 to 15 km/h %s, then drive 15 min with little braking to cool them."
+                        .formatted(stops(vehicle))
                 + regenerating
                 + " The pedal may feel different at first; if it is soft or the car pulls, stop and call us.";
+    }
+
+    private static String stops(Vehicle vehicle) {
+        var planning = BurnishPlanning.of(vehicle, BURNISH_AIR_C);
+        if (!planning.missing().isEmpty()) {
+            return "8 to 10 times, 15 to 30 s apart";
+        }
+        var plans = Arrays.stream(Axle.values())
+                .map(axle -> planning.drive(axle, 0).plan())
+                .toList();
+        return "%d times, %.0f s apart"
+                .formatted(
+                        plans.stream().mapToInt(BurnishPlan::stops).max().orElseThrow(),
+                        Math.ceil(plans.stream()
+                                .mapToDouble(BurnishPlan::spacingS)
+                                .max()
+                                .orElseThrow()));
     }
 
     private void writeClose(Instant madeAt) {

@@ -35,6 +35,8 @@ final class SheetStyle {
             .corners { font-size: 8pt; }
             .corners th, .corners td { white-space: nowrap; }
             .corners td:nth-child(2) { white-space: normal; }
+            .together { page-break-inside: avoid; }
+            .seizing svg { width: 84mm; height: auto; }
             .brakes td { width: 25%; padding: 0 2mm 0 0; border: 0; }
             .brakes svg { width: 34mm; height: auto; }
             .findings th { white-space: nowrap; }

@@ -1,11 +1,8 @@
 package cornerbook.app.picture;
 
 import cornerbook.app.picture.Svg.Anchor;
-import cornerbook.core.brake.CensoredTime;
-import cornerbook.core.brake.SeizingExposure;
-import cornerbook.core.brake.SeizingHazard;
 import cornerbook.core.brake.TurnbullEstimate;
-import java.util.List;
+import cornerbook.core.visit.SeizingCurve;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -26,25 +23,25 @@ public final class SeizingOverMonths {
 
     private SeizingOverMonths() {}
 
-    /**
-     * Draws it.
-     *
-     * @param seen what is known of the pads' times; empty leaves out Turnbull's estimate
-     */
-    public static String svg(SeizingHazard hazard, SeizingExposure exposure, List<CensoredTime> seen) {
+    /** Draws it; nothing while no pad of the car was followed. */
+    public static String svg(SeizingCurve curve) {
+        var hazard = curve.hazard();
+        var exposure = curve.exposure();
+        var seen = curve.seen();
+        if (seen.isEmpty()) {
+            return "";
+        }
         double inAYear = hazard.chance(exposure, 0, STEP_MONTHS).probability();
         var svg = new Svg(
                 WIDTH,
                 HEIGHT,
-                "Chance that a pad has seized, over the months since its guides were cleaned: %.0f %% in a year, %.0f %% in two; %s"
+                "Chance that a pad has seized, over the months since its guides were cleaned: %.0f %% in a year, %.0f %% in two; beside the estimate from %d pad times"
                         .formatted(
                                 100 * inAYear,
                                 100
                                         * hazard.chance(exposure, 0, 2.0 * STEP_MONTHS)
                                                 .probability(),
-                                seen.isEmpty()
-                                        ? "no pad of this car was followed yet"
-                                        : "beside the estimate from %d pad times".formatted(seen.size())));
+                                seen.size()));
         axes(svg);
         var months = IntStream.rangeClosed(1, MONTHS).boxed().toList();
         svg.path(
@@ -71,11 +68,9 @@ public final class SeizingOverMonths {
                 "none",
                 Palette.OCHRE,
                 2.5);
-        if (!seen.isEmpty()) {
-            turnbull(svg, TurnbullEstimate.of(seen));
-        }
+        turnbull(svg, TurnbullEstimate.of(seen));
         svg.words(LEFT_X, 222, 12, Anchor.START, Palette.OCHRE, false, "fit, with its 95 % band");
-        svg.words(RIGHT_X, 222, 12, Anchor.END, Palette.PLUM, false, seen.isEmpty() ? "" : "as seen (Turnbull)");
+        svg.words(RIGHT_X, 222, 12, Anchor.END, Palette.PLUM, false, "as seen (Turnbull)");
         return svg.close();
     }
 

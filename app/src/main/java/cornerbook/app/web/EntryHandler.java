@@ -154,7 +154,8 @@ final class EntryHandler {
                         saved.matches("[0-9]{1,3}") ? Integer.valueOf(saved) : null,
                         leaving.page(standing, ofSets),
                         openRetorque(open.visit().id()),
-                        retorqueForm));
+                        retorqueForm,
+                        BrakeDust.ofWeek(desk.book(), open.visit().date())));
     }
 
     private @Nullable OpenRetorque openRetorque(String visitId) {

@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param errors how many fields could not be read
  * @param saved how many readings were just stored; null when the page was only asked for
  * @param retorque null when none is open
+ * @param dust of the week of the visit
  */
 public record EntryPage(
         CarHistory history,
@@ -31,7 +32,8 @@ public record EntryPage(
         @Nullable Integer saved,
         Leaving leaving,
         @Nullable OpenRetorque retorque,
-        RetorqueForm retorqueForm) {
+        RetorqueForm retorqueForm,
+        BrakeDust dust) {
     public EntryPage {
         corners = List.copyOf(corners);
     }

@@ -7,7 +7,6 @@ import cornerbook.app.picture.SeizingOverMonths;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.visit.Assessment;
 import cornerbook.core.visit.Finding;
-import cornerbook.core.visit.SeizingCurve;
 import cornerbook.core.visit.Subject;
 import cornerbook.core.visit.Verdict;
 import cornerbook.core.visit.Visit;
@@ -27,7 +26,7 @@ import java.util.stream.Stream;
  * What one visit found out: a card for each thing that asks for something, gravest first, then what holds, by its place
  * on the car. What a wheel's pattern of wear says stands with its set.
  */
-public record FindingsPage(Assessment assessment, SeizingCurve seizing) {
+public record FindingsPage(Assessment assessment) {
     /** The pads and the disc of every corner that was read. */
     public List<BrakeFigure> brakes() {
         return BrakeFigure.of(assessment);
@@ -35,9 +34,7 @@ public record FindingsPage(Assessment assessment, SeizingCurve seizing) {
 
     /** The chance of seizing over the months; empty before a cleaning is in the book. */
     public String seizingPicture() {
-        return seizing.seen().isEmpty()
-                ? ""
-                : SeizingOverMonths.svg(seizing.hazard(), seizing.exposure(), seizing.seen());
+        return SeizingOverMonths.svg(assessment.seizing());
     }
 
     /** Findings that say the same of different corners. */

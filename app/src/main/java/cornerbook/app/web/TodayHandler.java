@@ -34,7 +34,13 @@ final class TodayHandler {
                 200,
                 "today",
                 new TodayPage(
-                        today, date, desk.book().listVisits(date), desk.book().listOpenRetorques(), cars, query));
+                        today,
+                        date,
+                        desk.book().listVisits(date),
+                        desk.book().listOpenRetorques(),
+                        cars,
+                        query,
+                        BrakeDust.ofWeek(desk.book(), date)));
     }
 
     /** A plate is found whatever is typed between its letters and digits. */

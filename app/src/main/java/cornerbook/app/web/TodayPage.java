@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * The visits of a day, the re-torques that are due, and the cars.
  *
  * @param query what was searched for, may be empty
+ * @param dust of the week of the day shown
  */
 public record TodayPage(
         LocalDate today,
@@ -19,7 +20,8 @@ public record TodayPage(
         List<VisitSummary> visits,
         List<OpenRetorque> retorques,
         List<Car> cars,
-        String query) {
+        String query,
+        BrakeDust dust) {
     public TodayPage {
         visits = List.copyOf(visits);
         retorques = List.copyOf(retorques);

@@ -205,6 +205,20 @@ class VisitFileTest {
     }
 
     @Test
+    void pinsThatTheCaliperHasNotAreRefused() {
+        var text = edited(file -> {
+            var reading = firstTread(file);
+            reading.put("measure", "retaining pin movement").put("value", "free");
+            reading.remove(List.of("wheel", "spot"));
+        });
+
+        assertThat(problems(text)).singleElement().satisfies(problem -> {
+            assertThat(problem.where()).endsWith("/value");
+            assertThat(problem.message()).contains("cannot be where the caliper is sliding");
+        });
+    }
+
+    @Test
     void movementBetweenTheWordsIsRefused() {
         var text =
                 edited(file -> firstTread(file).put("measure", "pad movement").put("value", 1.5));

@@ -81,7 +81,8 @@ final class SheetCars {
                 base.plan(),
                 base.retorque(),
                 notJudged,
-                base.doubted());
+                base.doubted(),
+                base.seizing());
     }
 
     /** The visit with other work, readings and notes. */

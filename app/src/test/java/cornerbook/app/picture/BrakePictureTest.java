@@ -10,6 +10,7 @@ import cornerbook.core.corner.Spot;
 import cornerbook.core.visit.BrakeMeasured;
 import cornerbook.core.visit.BrakeMeasured.Pad;
 import cornerbook.core.visit.BrakeSpecification;
+import cornerbook.core.visit.SeizingCurve;
 import java.io.StringReader;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -83,9 +84,9 @@ class BrakePictureTest {
                 CensoredTime.notBy(12),
                 CensoredTime.notBy(24),
                 CensoredTime.between(12, 24));
-        var label = parse(SeizingOverMonths.svg(hazard, exposure, seen)).getAttribute("aria-label");
+        var label = parse(SeizingOverMonths.svg(new SeizingCurve(hazard, exposure, seen))).getAttribute("aria-label");
         assertThat(label).contains("beside the estimate from 4 pad times");
-        assertThat(SeizingOverMonths.svg(hazard, exposure, List.of())).doesNotContain("Turnbull");
+        assertThat(SeizingOverMonths.svg(new SeizingCurve(hazard, exposure, List.of()))).isEmpty();
     }
 
     private static Element parse(String svg) throws Exception {

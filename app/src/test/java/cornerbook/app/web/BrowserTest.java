@@ -246,6 +246,8 @@ class BrowserTest {
                 "/visits/" + OPEN_VISIT,
                 "/visits/" + OPEN_VISIT + "/findings",
                 "/visits/" + OPEN_VISIT + "/plan",
+                "/visits/" + OPEN_VISIT + "/burnish",
+                "/visits/" + FINISHED_VISIT + "/burnish",
                 "/visits/" + FINISHED_VISIT,
                 "/visits/" + FINISHED_VISIT + "/plan",
                 "/visits/" + FINISHED_VISIT + "/findings",

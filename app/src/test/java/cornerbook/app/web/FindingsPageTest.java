@@ -24,16 +24,10 @@ class FindingsPageTest {
         return SHOP.stream().flatMap(car -> car.visits().stream().map(visit -> ASSESSOR.assess(car, visit.id())));
     }
 
-    private static FindingsPage page(Assessment assessment) {
-        return new FindingsPage(
-                assessment,
-                ASSESSOR.seizing(assessment.history(), assessment.visit().id()));
-    }
-
     @Test
     void noFindingIsLostAndNoneStandsTwice() {
         assertThat(assessments()).allSatisfy(assessment -> {
-            var page = page(assessment);
+            var page = new FindingsPage(assessment);
             var shown = Stream.concat(
                             page.cards().stream().flatMap(card -> card.things().stream()),
                             page.areas().stream().flatMap(area -> area.things().stream()))
@@ -46,7 +40,7 @@ class FindingsPageTest {
     @Test
     void whatAsksForSomethingIsACardAndGravestFirst() {
         assertThat(assessments()).allSatisfy(assessment -> {
-            var page = page(assessment);
+            var page = new FindingsPage(assessment);
             assertThat(page.cards().stream().map(card -> card.first().verdict()))
                     .isSortedAccordingTo(java.util.Comparator.reverseOrder());
             assertThat(page.areas().stream().flatMap(area -> area.things().stream()))
@@ -57,7 +51,7 @@ class FindingsPageTest {
     @Test
     void sameCautionStandsOnceWithAllItsCorners() {
         assertThat(assessments()).allSatisfy(assessment -> {
-            var page = page(assessment);
+            var page = new FindingsPage(assessment);
             assertThat(page.cards().stream().map(FindingsPage.Card::words)).doesNotHaveDuplicates();
             assertThat(page.cards().stream()
                             .flatMap(card -> card.things().stream())
@@ -79,7 +73,7 @@ class FindingsPageTest {
 
     @Test
     void patternOfWearStandsWithItsSet() {
-        assertThat(assessments().flatMap(assessment -> page(assessment).cards().stream()))
+        assertThat(assessments().flatMap(assessment -> new FindingsPage(assessment).cards().stream()))
                 .extracting(card -> card.first().subject().part())
                 .contains(Subject.Part.WHEEL_SET)
                 .doesNotContain(Subject.Part.TREAD_PATTERN);
@@ -87,7 +81,7 @@ class FindingsPageTest {
 
     @Test
     void evidenceOfOneSetStandsOnceAndNamesItsWheel() {
-        assertThat(assessments().flatMap(assessment -> page(assessment).cards().stream()))
+        assertThat(assessments().flatMap(assessment -> new FindingsPage(assessment).cards().stream()))
                 .flatExtracting(FindingsPage.Card::things)
                 .allSatisfy(thing -> {
                     assertThat(thing.evidence())

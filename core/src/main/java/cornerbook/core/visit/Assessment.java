@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param retorque null when no wheel went on
  * @param notJudged what could not be judged, and what is missing for it
  * @param doubted readings that the wear model finds incredible; they count all the same
+ * @param seizing how likely a pad seizes over the months
  */
 public record Assessment(
         CarHistory history,
@@ -25,7 +26,8 @@ public record Assessment(
         @Nullable WheelPlan plan,
         @Nullable Retorque retorque,
         List<String> notJudged,
-        List<TreadPrediction> doubted) {
+        List<TreadPrediction> doubted,
+        SeizingCurve seizing) {
     public Assessment {
         findings = List.copyOf(findings);
         forecasts = List.copyOf(forecasts);

@@ -84,17 +84,6 @@ public final class Assessor {
                 .flatMap(set -> planning(history, visit).plan(set, nextVisit(visit, season), Set.of()));
     }
 
-    /** How likely a pad seizes over the months, as {@link #assess} judges it by. */
-    public SeizingCurve seizing(CarHistory history, String visitId) {
-        var visits = history.visits().subList(0, history.visits().indexOf(history.getVisit(visitId)) + 1);
-        var runs = new RunHistory(history, visits, knowledge);
-        return SeizingCurve.of(
-                history.vehicle(),
-                PadClock.of(visits),
-                runs.next(SeasonKind.ALL_SEASON).meanKm(),
-                knowledge);
-    }
-
     private WheelPlanning planning(CarHistory history, Visit visit) {
         var visits = history.visits().subList(0, history.visits().indexOf(visit) + 1);
         var runs = new RunHistory(history, visits, knowledge);
@@ -172,7 +161,8 @@ public final class Assessor {
                 plan,
                 Retorque.after(history, visit).orElse(null),
                 notJudged,
-                doubted(history, visitId));
+                doubted(history, visitId),
+                SeizingCurve.of(vehicle, PadClock.of(visits), distance.meanKm(), knowledge));
     }
 
     /** The stored set of the season to come; empty when the car came on it, or has none. */

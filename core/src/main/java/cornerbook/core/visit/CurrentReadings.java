@@ -13,11 +13,14 @@ final class CurrentReadings {
     private final List<Reading> readings;
 
     CurrentReadings(Visit visit) {
-        var corrected = visit.readings().stream()
-                .map(Reading::corrects)
-                .filter(Objects::nonNull)
-                .collect(Collectors.toSet());
-        readings = visit.readings().stream()
+        this(visit.readings());
+    }
+
+    /** @param all readings of one visit */
+    CurrentReadings(List<Reading> all) {
+        var corrected =
+                all.stream().map(Reading::corrects).filter(Objects::nonNull).collect(Collectors.toSet());
+        readings = all.stream()
                 .filter(reading -> !corrected.contains(reading.id()))
                 .toList();
     }

@@ -10,7 +10,7 @@ import java.util.Set;
  * them is forgotten now and then.
  */
 public final class OpenBrakeWork {
-    private static final Set<Measure> WORK = Set.of(
+    static final Set<Measure> WORK = Set.of(
             Measure.BRACKET_CLEANED, Measure.PADS_REPLACED, Measure.DISC_REPLACED, Measure.BRAKE_HARDWARE_REPLACED);
 
     private OpenBrakeWork() {}
@@ -24,10 +24,10 @@ public final class OpenBrakeWork {
         }
         boolean worked = false;
         for (var corner : Corner.values()) {
-            var at = new BrakeCorner(corner, vehicle, readings);
-            if (!wasServiced(at)) {
+            if (!wasServiced(corner, readings)) {
                 continue;
             }
+            var at = new BrakeCorner(corner, vehicle, readings);
             worked = true;
             if (!at.done(Measure.CALIPER_CLOSED)) {
                 open.add("%s caliper: work was done there and it is not recorded as closed".formatted(corner));
@@ -48,9 +48,12 @@ public final class OpenBrakeWork {
     }
 
     /** Whether hands were at this brake for more than a look. */
-    static boolean wasServiced(BrakeCorner at) {
-        return at.read(Measure.PAD_MOVEMENT_AFTER_SERVICE).isPresent()
-                || WORK.stream().anyMatch(at::done);
+    static boolean wasServiced(Corner corner, CurrentReadings readings) {
+        return readings.ofCorner(Measure.PAD_MOVEMENT_AFTER_SERVICE, corner, null)
+                        .isPresent()
+                || WORK.stream()
+                        .flatMap(measure -> readings.ofCorner(measure, corner, null).stream())
+                        .anyMatch(reading -> Math.round(reading.value()) == 1);
     }
 
     private static boolean done(CurrentReadings readings, Measure measure) {

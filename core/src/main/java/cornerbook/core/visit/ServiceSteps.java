@@ -83,7 +83,7 @@ public final class ServiceSteps {
                                 Measure.ABUTMENT_LUBRICANT,
                                 Measure.PAD_MOVEMENT_AFTER_SERVICE),
                         List.of(DUST, GRINDING),
-                        lubricants(sliding, brake.electricParkingBrake()),
+                        lubricants(sliding, motorPressesPads(brake)),
                         true),
                 rare(
                         "Replaced",
@@ -127,6 +127,12 @@ public final class ServiceSteps {
     private static boolean hasElectricParkingBrake(Vehicle vehicle) {
         return vehicle.front().brake().electricParkingBrake()
                 || vehicle.rear().brake().electricParkingBrake();
+    }
+
+    /** Where the kind of an electric parking brake is not known, its motor may press there. */
+    private static boolean motorPressesPads(BrakeSpecification brake) {
+        var kind = brake.details().parkingBrake();
+        return brake.electricParkingBrake() && (kind == null || kind == BrakeDetails.ParkingBrake.MOTOR_ON_CALIPER);
     }
 
     private static List<Lubricant> lubricants(boolean sliding, boolean parkingBrakeMotor) {
