@@ -3,6 +3,7 @@ package cornerbook.app.book;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.visit.CarHistory;
 import cornerbook.core.visit.Customer;
+import cornerbook.core.visit.DustRule;
 import cornerbook.core.visit.IdentityRules;
 import cornerbook.core.visit.Knowledge;
 import cornerbook.core.visit.Reading;
@@ -166,7 +167,8 @@ public final class Book implements AutoCloseable {
                         "select reading.* from reading join visit on visit.id = reading.visit_id where visit.visit_date between :from and :until and reading.measure in (<measures>)")
                 .bind("from", from.toString())
                 .bind("until", until.toString())
-                .bindList("measures", DustRule.measures().stream().map(Enum::name).toList())
+                .bindList(
+                        "measures", DustRule.measures().stream().map(Enum::name).toList())
                 .map((row, context) -> Map.entry(row.getString("visit_id"), CarReader.reading(row)))
                 .stream()
                 .collect(Collectors.groupingBy(

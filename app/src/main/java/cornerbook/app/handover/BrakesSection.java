@@ -28,7 +28,8 @@ final class BrakesSection {
         page.raw("</div>");
         var seizing = SeizingOverMonths.svg(assessment.seizing());
         if (!seizing.isEmpty()) {
-            page.raw("<div class=\"together seizing\">").element("h3", "Chance that a pad seizes, if it is not cleaned again");
+            page.raw("<div class=\"together seizing\">")
+                    .element("h3", "Chance that a pad seizes, if it is not cleaned again");
             page.raw(Xhtml.described(seizing)).raw("</div>");
         }
     }

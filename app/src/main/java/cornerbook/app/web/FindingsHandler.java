@@ -19,10 +19,7 @@ final class FindingsHandler {
     }
 
     void show(ServerRequest request, ServerResponse response) {
-        var assessment = assess(request);
-        var seizing =
-                desk.assessor().seizing(assessment.history(), assessment.visit().id());
-        pages.send(response, 200, "findings", new FindingsPage(assessment, seizing));
+        pages.send(response, 200, "findings", new FindingsPage(assess(request)));
     }
 
     void sendSheet(ServerRequest request, ServerResponse response) {

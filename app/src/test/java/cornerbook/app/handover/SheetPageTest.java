@@ -15,7 +15,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 class SheetPageTest {
-    private static final String BURNISH = "65 to 15 km/h 8 to 10 times";
+    private static final String BURNISH = "slow moderately from 65 to 15 km/h";
 
     private static String page(Assessment assessment) {
         return new SheetPage(assessment, SheetRoom.TRIED.getFirst(), List.of()).write(DemoShop.NAME, SheetCars.NOW);

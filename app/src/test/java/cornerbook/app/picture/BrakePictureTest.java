@@ -84,9 +84,11 @@ class BrakePictureTest {
                 CensoredTime.notBy(12),
                 CensoredTime.notBy(24),
                 CensoredTime.between(12, 24));
-        var label = parse(SeizingOverMonths.svg(new SeizingCurve(hazard, exposure, seen))).getAttribute("aria-label");
+        var label = parse(SeizingOverMonths.svg(new SeizingCurve(hazard, exposure, seen)))
+                .getAttribute("aria-label");
         assertThat(label).contains("beside the estimate from 4 pad times");
-        assertThat(SeizingOverMonths.svg(new SeizingCurve(hazard, exposure, List.of()))).isEmpty();
+        assertThat(SeizingOverMonths.svg(new SeizingCurve(hazard, exposure, List.of())))
+                .isEmpty();
     }
 
     private static Element parse(String svg) throws Exception {

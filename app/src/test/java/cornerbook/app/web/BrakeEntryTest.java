@@ -111,7 +111,9 @@ class BrakeEntryTest {
         var count = BrakeDust.ofWeek(book, TODAY).pairs();
         assertThat(get("/").body()).contains("Brake pairs worked on this week: " + count + ".", "29 CFR 1910.1001");
         post(Links.visit(VISIT), Map.of("form", "h", "BRACKET_CLEANED.LF..", "done", "BRACKET_CLEANED.RF..", "done"));
-        assertThat(BrakeDust.ofWeek(book, TODAY).pairs()).as("one axle is one pair").isEqualTo(count + 1);
+        assertThat(BrakeDust.ofWeek(book, TODAY).pairs())
+                .as("one axle is one pair")
+                .isEqualTo(count + 1);
         assertThat(BrakeDust.ofWeek(book, TODAY.plusDays(7)).pairs()).isZero();
         assertThat(new BrakeDust(5).isOver()).isFalse();
         assertThat(new BrakeDust(6).sentence()).contains("enclosure");
@@ -124,7 +126,8 @@ class BrakeEntryTest {
         var asked = get(Links.burnish(VISIT));
         assertThat(asked.statusCode()).isEqualTo(200);
         assertThat(asked.body()).contains("There is no plan yet").doesNotContain("Slow down moderately");
-        var typed = "?mass=1500&frontShare=60&frontDiscMass=7&frontDiscDiameter=300&rearDiscMass=6&rearDiscDiameter=290&air=";
+        var typed =
+                "?mass=1500&frontShare=60&frontDiscMass=7&frontDiscDiameter=300&rearDiscMass=6&rearDiscDiameter=290&air=";
         assertThat(get(Links.burnish(VISIT) + typed + "10").body()).contains("Slow down moderately");
         var refused = get(Links.burnish(VISIT) + typed + "warm");
         assertThat(refused.statusCode()).isEqualTo(422);
