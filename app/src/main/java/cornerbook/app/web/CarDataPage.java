@@ -81,7 +81,12 @@ public record CarDataPage(
     }
 
     public String typed(CarField field) {
-        return typed.getOrDefault(field.pointer(), "");
+        return Typed.withoutUnit(typed.getOrDefault(field.pointer(), ""), field.unit());
+    }
+
+    /** What a field is, where its name alone does not say how it is written. */
+    public String example(CarField field) {
+        return field.hint().contains(" as ") || field.name().equals("tag") ? field.hint() : "";
     }
 
     public String error(String pointer) {
@@ -107,8 +112,8 @@ public record CarDataPage(
     }
 
     private static String words(String name) {
-        if (name.equals(name.toUpperCase(Locale.ROOT))) {
-            return name;
+        if (name.equals(name.toUpperCase(Locale.ROOT)) || name.equals("vin")) {
+            return name.toUpperCase(Locale.ROOT);
         }
         return Words.sentenceStart(
                 name.replaceAll("([A-Z])", " $1").toLowerCase(Locale.ROOT).strip());
