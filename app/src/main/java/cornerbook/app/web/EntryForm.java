@@ -1,5 +1,6 @@
 package cornerbook.app.web;
 
+import cornerbook.app.unit.UnitSystem;
 import cornerbook.app.web.EntryPage.Field;
 import cornerbook.app.web.EntryPage.Group;
 import cornerbook.app.web.EntryPage.Questions;
@@ -36,6 +37,7 @@ final class EntryForm {
     private final VisitSlots slots;
     private final BrakeGroups brakes;
     private final Form form;
+    private final EntryUnits units;
     private final Map<String, String> errors = new HashMap<>();
     private final Map<String, Reading> typed = new LinkedHashMap<>();
     private final Map<String, TreadPrediction> doubted = new LinkedHashMap<>();
@@ -47,6 +49,7 @@ final class EntryForm {
         this.slots = new VisitSlots(open.history().vehicle(), visit);
         this.brakes = new BrakeGroups(open.history().vehicle());
         this.form = form;
+        this.units = EntryUnits.of(form);
     }
 
     /**
@@ -95,6 +98,11 @@ final class EntryForm {
         return doubted.values().stream()
                 .map(prediction -> prediction.reading().id())
                 .toList();
+    }
+
+    /** The units of bare readings. */
+    UnitSystem units() {
+        return units.system();
     }
 
     boolean isSound() {
@@ -180,7 +188,7 @@ final class EntryForm {
         return new Field(
                 key,
                 Words.measure(slot.measure(), slot.spot()),
-                scale == null ? slot.measure().unit() : "",
+                units.label(slot.measure()),
                 form.has(key) ? form.get(key) : shown,
                 stored.map(Reading::id).orElse(""),
                 scale == null ? List.of() : scale.words(),
@@ -190,11 +198,9 @@ final class EntryForm {
                 stored.isPresent() && (errors.containsKey(key) || doubted.containsKey(key)));
     }
 
-    private static String show(Slot slot, Reading reading) {
+    private String show(Slot slot, Reading reading) {
         var scale = slot.measure().scale();
-        return scale != null
-                ? scale.wordOf(reading.value())
-                : Typed.withoutUnit(reading.asWritten(), slot.measure().unit());
+        return scale != null ? scale.wordOf(reading.value()) : units.withoutUnit(reading.asWritten(), slot.measure());
     }
 
     private boolean isKnown(String key) {
@@ -214,7 +220,7 @@ final class EntryForm {
             return;
         }
         try {
-            double value = Typed.valueOf(slot.measure(), text);
+            double value = Typed.valueOf(slot.measure(), units.withUnit(text, slot.measure()));
             if (stored == null) {
                 typed.put(key, read(slot, value, text, null, null));
             } else if (differs(stored, value, text)) {
@@ -226,10 +232,10 @@ final class EntryForm {
     }
 
     /** Other points may have the same spread. */
-    private static boolean differs(Reading stored, double value, String text) {
+    private boolean differs(Reading stored, double value, String text) {
         var measure = stored.measure();
         return Math.abs(stored.value() - value) > 1e-9
-                || (measure.mayBePoints() && !Typed.withUnit(text, measure).equals(stored.asWritten()));
+                || (measure.mayBePoints() && !units.withUnit(text, measure).equals(stored.asWritten()));
     }
 
     private void correct(Slot slot, double value, String text, Reading stored, boolean showedNothing) {
@@ -256,7 +262,7 @@ final class EntryForm {
                 slot.wheelTag(),
                 slot.spot(),
                 value,
-                Typed.withUnit(text, slot.measure()),
+                units.withUnit(text, slot.measure()),
                 corrects,
                 reason);
     }

@@ -86,8 +86,14 @@ final class EntryHandler {
                     .recordRetorque(
                             open.visit().id(),
                             dateOf(typed.get("date"), desk.today()),
-                            Typed.valueOf(typed.get("odometer"), "km"),
-                            Typed.valueOf(typed.get("torque"), "N·m"));
+                            Typed.valueOf(
+                                    typed.get("odometer"),
+                                    "km",
+                                    EntryUnits.of(typed).system()),
+                            Typed.valueOf(
+                                    typed.get("torque"),
+                                    "N·m",
+                                    EntryUnits.of(typed).system()));
             Pages.redirect(response, Links.visit(open.visit().id()) + "#retorque");
             return;
         } catch (BookException | IllegalArgumentException e) {
@@ -146,6 +152,7 @@ final class EntryHandler {
                         open.history(),
                         open.visit(),
                         formId.isEmpty() ? UUID.randomUUID().toString() : formId,
+                        form.units(),
                         form.corners(),
                         form.vehicle(),
                         form.problem(),

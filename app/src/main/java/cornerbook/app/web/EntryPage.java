@@ -1,6 +1,7 @@
 package cornerbook.app.web;
 
 import cornerbook.app.book.OpenRetorque;
+import cornerbook.app.unit.UnitSystem;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.visit.CarHistory;
 import cornerbook.core.visit.Measure;
@@ -14,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * The entry form of a visit.
  *
  * @param formId born with the form, so that a form that is sent twice stores once
+ * @param units of bare readings
  * @param problem what cannot stand and belongs to no single field, may be empty
  * @param errors how many fields could not be read
  * @param saved how many readings were just stored; null when the page was only asked for
@@ -24,6 +26,7 @@ public record EntryPage(
         CarHistory history,
         Visit visit,
         String formId,
+        UnitSystem units,
         List<Section> corners,
         Section vehicle,
         String problem,

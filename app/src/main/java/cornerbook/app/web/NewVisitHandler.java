@@ -80,7 +80,7 @@ final class NewVisitHandler {
         return new Visit(
                 UUID.fromString(typed.get("visit")).toString(),
                 EntryHandler.dateOf(typed.get("date"), desk.today()),
-                Typed.valueOf(typed.get("odometer"), "km"),
+                Typed.valueOf(typed.get("odometer"), "km", EntryUnits.of(typed).system()),
                 typed.get("technician").isEmpty() ? null : typed.get("technician"),
                 arrivedOn,
                 Map.of(),

@@ -1,5 +1,6 @@
 package cornerbook.app.web;
 
+import cornerbook.app.unit.UnitSystem;
 import cornerbook.core.quantity.Quantities;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.WrittenReading;
@@ -29,9 +30,9 @@ public final class Typed {
         return value;
     }
 
-    /** The value in this unit. */
-    public static double valueOf(String text, String unit) {
-        return inSentences(() -> Quantities.parse(text, unit));
+    /** The value in the book's unit; a bare number is in the person's. */
+    static double valueOf(String text, String unit, UnitSystem system) {
+        return inSentences(() -> Quantities.parse(system.withUnit(text, unit), unit));
     }
 
     private static double inSentences(DoubleSupplier parse) {
@@ -45,13 +46,6 @@ public final class Typed {
     /** What was typed, with the unit that it was meant in. */
     public static String withUnit(String text, Measure measure) {
         return measure.scale() == null && text.matches("[0-9.,;\\s+−-]+") ? text + " " + measure.unit() : text;
-    }
-
-    /** The inverse of {@link #withUnit}, for the field, where the unit stands beside it. */
-    public static String withoutUnit(String asWritten, String unit) {
-        return asWritten.endsWith(" " + unit)
-                ? asWritten.substring(0, asWritten.length() - unit.length() - 1)
-                : asWritten;
     }
 
     /** With a capital and a full stop. */

@@ -1,6 +1,7 @@
 package cornerbook.app.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
@@ -174,6 +175,53 @@ class BenchTest {
         assertThat(Double.parseDouble(page.locator("#torque").inputValue())).isEqualTo(88.507);
         page.locator(".units button[value=metric]").click();
         assertThat(page.locator("#torque").inputValue()).isEqualTo("120");
+    }
+
+    @Test
+    void readingsAreTypedInThePersonsUnitsAndAnUnitThatIsWrittenCounts() {
+        var page = open("/visits/" + CAR + "-v7", 1180);
+        page.locator(".units button[value=us]").click();
+        var depths = page.locator("input[name^='TREAD_DEPTH.RR.']");
+        depths.nth(0).fill("7");
+        depths.nth(1).fill("5.5 mm");
+        depths.nth(2).fill("7/32");
+        page.locator("input[name^='PRESSURE_FOUND.RR.']").fill("33");
+        page.getByText("Store readings").click();
+        page.waitForLoadState();
+        var readings = book.findHistoryOfVisit(CAR + "-v7")
+                .orElseThrow()
+                .getVisit(CAR + "-v7")
+                .readings();
+        assertThat(readings).extracting(reading -> reading.asWritten()).contains("7/32 in", "5.5 mm", "33 psi");
+        assertThat(readings)
+                .filteredOn(reading -> reading.asWritten().equals("7/32 in"))
+                .allSatisfy(reading -> assertThat(reading.value()).isCloseTo(7 * 25.4 / 32, within(1e-9)))
+                .hasSize(2);
+        assertThat(page.locator("input[name^='TREAD_DEPTH.RR.']").first().inputValue())
+                .isEqualTo("7");
+        page.locator(".units button[value=metric]").click();
+        assertThat(page.locator("input[name^='TREAD_DEPTH.RR.']").first().inputValue())
+                .isEqualTo("7/32 in");
+    }
+
+    /** Whatever a page says in metric units it says in the other units too, as a sentence. */
+    @Test
+    void noMetricQuantityIsLeftOnAnyPageOfAPersonWithUsUnits() {
+        var page = open("/", 1180);
+        page.locator(".units button[value=us]").click();
+        for (var address : List.of(
+                "/cars/" + CAR,
+                "/visits/demo-03-v7",
+                "/visits/demo-03-v7/findings",
+                "/visits/demo-03-v7/plan",
+                TORQUE,
+                PRESSURE)) {
+            page.navigate("http://127.0.0.1:" + server.port() + address);
+            page.evaluate("document.querySelectorAll('[translate=no]').forEach(each => each.remove())");
+            assertThat(page.locator("main").innerText().replaceAll("\"[^\"]*\"", ""))
+                    .as(address)
+                    .doesNotContainPattern("[0-9][\\s\u00a0\u202f](kPa|N·m|km|kg)\\b");
+        }
     }
 
     private Page open(String address, int width) {

@@ -13,12 +13,12 @@ import org.jspecify.annotations.Nullable;
 import systems.uom.ucum.format.UCUMFormat;
 
 /**
- * Reads and shows quantities. A number may have a decimal point or comma, or be a fraction ("9/32 in", "1 1/4 in"); a
+ * Reads and shows quantities. A number may have a decimal point or comma, or be a fraction ("9/32 in", "6.5/32 in", "1 1/4 in"); a
  * bare number is in the book's unit, a fraction needs its own. Factors are those of UCUM as the units library has them; checked against NIST SP 811.
  */
 public final class Quantities {
     private static final Pattern WRITTEN = Pattern.compile(
-            "(?<sign>[+\\-−]?)\\s*(?:(?:(?<whole>\\d+)\\s+)?(?<top>\\d+)\\s*/\\s*(?<bottom>\\d+)|(?<number>\\d+(?: \\d{3})*(?:[.,]\\d+)?))\\s*(?<unit>[^\\d\\s].*)?");
+            "(?<sign>[+\\-−]?)\\s*(?:(?:(?<whole>\\d+)\\s+)?(?<top>\\d+(?:[.,]\\d+)?)\\s*/\\s*(?<bottom>\\d+)|(?<number>\\d+(?: \\d{3})*(?:[.,]\\d+)?))\\s*(?<unit>[^\\d\\s].*)?");
     private static final Pattern THOUSANDS = Pattern.compile("[1-9]\\d{0,2}[.,]\\d{3}");
     private static final Pattern OTHER_BLANKS = Pattern.compile("[\\s\\u00a0\\u2007\\u2009\\u202f]+");
 
@@ -102,7 +102,7 @@ public final class Quantities {
             throw new IllegalArgumentException(
                     "\"%s\" is a fraction without a unit, expected one as in 9/32 in".formatted(shorten(written)));
         }
-        double part = Double.parseDouble(match.group("top")) / bottom;
+        double part = Double.parseDouble(match.group("top").replace(',', '.')) / bottom;
         return match.group("whole") == null ? part : part + Double.parseDouble(match.group("whole"));
     }
 
