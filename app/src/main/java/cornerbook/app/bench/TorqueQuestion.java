@@ -2,8 +2,8 @@ package cornerbook.app.bench;
 
 import cornerbook.core.fastener.ClampLoad;
 import cornerbook.core.fastener.FrictionBand;
-import cornerbook.core.fastener.MetricThread;
 import cornerbook.core.fastener.PropertyClass;
+import cornerbook.core.fastener.ScrewThread;
 import cornerbook.core.fastener.SeatFace;
 import cornerbook.core.fastener.ShortForm;
 import cornerbook.core.fastener.ThreadState;
@@ -86,7 +86,12 @@ final class TorqueQuestion {
                             "Clamp load",
                             "The maker's torque holds for the thread that the maker names, clean and dry as a rule. Nothing here offers another one.",
                             List.of(
-                                    Ask.words("thread", "Thread", "M14×1.5", "thread", "Thread, as M14x1.5."),
+                                    Ask.words(
+                                            "thread",
+                                            "Thread",
+                                            "M14×1.5",
+                                            "thread",
+                                            "Thread, as M14x1.5 or 1/2-20 UNF."),
                                     Ask.choice(
                                             "class",
                                             "Strength",
@@ -94,7 +99,7 @@ final class TorqueQuestion {
                                                     .map(PropertyClass::toString)
                                                     .toList(),
                                             "property class",
-                                            "Property class on the bolt's head."),
+                                            "Property class on the bolt's head, or the grade of an inch bolt."),
                                     Ask.choice(
                                             "on-thread",
                                             "On the thread",
@@ -210,7 +215,7 @@ final class TorqueQuestion {
             return List.of();
         }
         double torqueNm = given.quantity("torque");
-        var thread = MetricThread.parse(given.words("thread"));
+        var thread = ScrewThread.parse(given.words("thread"));
         var strength = PropertyClass.parse(given.words("class"));
         var friction = given.findWords("friction").map(TorqueQuestion::friction).orElse(FrictionBand.DRY);
         var load = ClampLoad.of(thread, strength, seat(given, thread), friction, torqueNm);
@@ -220,10 +225,10 @@ final class TorqueQuestion {
                 new Part(
                         "clampLoad",
                         List.of(
-                                "Clamp load of %s class %s, friction %s to %s: %.0f to %.0f kN, %.0f to %.0f %% of the proof load"
+                                "Clamp load of %s %s, friction %s to %s: %.0f to %.0f kN, %.0f to %.0f %% of the proof load"
                                         .formatted(
                                                 thread,
-                                                strength,
+                                                strength.words(),
                                                 friction.lowest(),
                                                 friction.highest(),
                                                 load.leastN() / N_PER_KN,
@@ -242,7 +247,7 @@ final class TorqueQuestion {
                         shortForm));
     }
 
-    private static SeatFace seat(Given given, MetricThread thread) {
+    private static SeatFace seat(Given given, ScrewThread thread) {
         double meanMm = given.quantity("seat-diameter", SeatFace.usualMeanDiameterMm(thread));
         if (given.any("cone") && given.any("ball")) {
             throw new AskException("ball", "is given beside a cone, expected one of the two");

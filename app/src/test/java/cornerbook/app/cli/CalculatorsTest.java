@@ -40,6 +40,7 @@ class CalculatorsTest {
                 "torque 130 --thread M14x1.5 --class 10.9 --ball 14 | Clamp load of M14×1.5 class 10.9",
                 "torque 130 --thread M14x1.5 --class 10.9 --friction '0.10 to 0.16' | friction 0.1 to 0.16",
                 "lift --front 1000 --rear 1000 --wheelbase 2800 --points 'LF 600 750; RF 600 -750; LR 2000 650; RR 2000 -650' --arm-rating 1000 --hoist-rating 4000 | Arm LR: 5",
+                "torque '100 lbf·ft' --thread '1/2-20 UNF' --class 'grade 8' | Clamp load of 1/2-20 grade 8",
                 "torque 130 --bar 100 --bar-spread 15 | Torque bar: ends between 85 N·m (63 lbf·ft) and 115 N·m (85 lbf·ft)",
                 "lift --front 1000 --rear 1000 --wheelbase 2800 --points-front 600 --points-rear 2000 --points-width 1500 --arm-rating '2000 lb' --hoist-rating 4000 | Arm LF: 429 kg (945 lb)",
                 "lift --front 1000 --rear 1000 --wheelbase 2800 --points-front 600 --points-rear 2000 --points-width 1500 --arm-rating '2000 lb' --hoist-rating 4000 --off 'drive battery=450 kg@1400 mm' | Hoist: 1550 kg (3417 lb), 39 % of its rating",

@@ -182,9 +182,9 @@ class BenchTest {
         var page = open("/visits/" + CAR + "-v7", 1180);
         page.locator(".units button[value=us]").click();
         var depths = page.locator("input[name^='TREAD_DEPTH.RR.']");
-        depths.nth(0).fill("7");
+        depths.nth(0).fill("6.5");
         depths.nth(1).fill("5.5 mm");
-        depths.nth(2).fill("7/32");
+        depths.nth(2).fill("13/64");
         page.locator("input[name^='PRESSURE_FOUND.RR.']").fill("33");
         page.getByText("Store readings").click();
         page.waitForLoadState();
@@ -192,16 +192,18 @@ class BenchTest {
                 .orElseThrow()
                 .getVisit(CAR + "-v7")
                 .readings();
-        assertThat(readings).extracting(reading -> reading.asWritten()).contains("7/32 in", "5.5 mm", "33 psi");
         assertThat(readings)
-                .filteredOn(reading -> reading.asWritten().equals("7/32 in"))
-                .allSatisfy(reading -> assertThat(reading.value()).isCloseTo(7 * 25.4 / 32, within(1e-9)))
+                .extracting(reading -> reading.asWritten())
+                .contains("6.5/32 in", "5.5 mm", "13/64 in", "41 °F");
+        assertThat(readings)
+                .filteredOn(reading -> reading.asWritten().contains("/"))
+                .allSatisfy(reading -> assertThat(reading.value()).isCloseTo(6.5 * 25.4 / 32, within(1e-9)))
                 .hasSize(2);
         assertThat(page.locator("input[name^='TREAD_DEPTH.RR.']").first().inputValue())
-                .isEqualTo("7");
+                .isEqualTo("6.5");
         page.locator(".units button[value=metric]").click();
         assertThat(page.locator("input[name^='TREAD_DEPTH.RR.']").first().inputValue())
-                .isEqualTo("7/32 in");
+                .isEqualTo("6.5/32 in");
     }
 
     /** Whatever a page says in metric units it says in the other units too, as a sentence. */

@@ -19,7 +19,7 @@ import java.util.List;
  * @param torqueAtYieldNm least torque at which tension and torsion reach 90 % of yield, at the lowest friction
  */
 public record ClampLoad(
-        MetricThread thread,
+        ScrewThread thread,
         PropertyClass strength,
         SeatFace seat,
         FrictionBand friction,
@@ -44,7 +44,7 @@ public record ClampLoad(
 
     /** The clamp load of a fastener tightened to {@code torqueNm}, 1 to 1000 N·m. */
     public static ClampLoad of(
-            MetricThread thread, PropertyClass strength, SeatFace seat, FrictionBand friction, double torqueNm) {
+            ScrewThread thread, PropertyClass strength, SeatFace seat, FrictionBand friction, double torqueNm) {
         check("torque", torqueNm, 1, 1000, "N·m");
         double leastN = torqueNm * MM_PER_M / Tightening.torquePerLoadMm(thread, seat, friction.highest());
         double mostN = torqueNm * MM_PER_M / Tightening.torquePerLoadMm(thread, seat, friction.lowest());
@@ -54,12 +54,11 @@ public record ClampLoad(
                 / MM_PER_M;
         var cautions = new ArrayList<String>();
         if (mostN > proofN) {
-            cautions.add(
-                    "With little friction this torque passes the proof load of %s class %s: it may stretch for good."
-                            .formatted(thread, strength));
+            cautions.add("With little friction this torque passes the proof load of %s %s: it may stretch for good."
+                    .formatted(thread, strength.words()));
         } else if (torqueNm > yieldNm) {
-            cautions.add("With little friction this torque turns %s class %s past 90 %% of its yield."
-                    .formatted(thread, strength));
+            cautions.add("With little friction this torque turns %s %s past 90 %% of its yield."
+                    .formatted(thread, strength.words()));
         }
         var steps = List.of(
                 new Step(
@@ -67,19 +66,23 @@ public record ClampLoad(
                         "d − 0.6495 P",
                         thread.pitchDiameterMm(),
                         "mm",
-                        "ISO 724 (from memory)"),
+                        "ISO 724, ASME B1.1 (from memory)"),
                 new Step(
                         "stress area As",
-                        "π/4 ((d2 + d3)/2)², d3 = %s mm".formatted(Step.digits(thread.minorDiameterMm())),
+                        "%s, d3 = %s mm, P = %s mm"
+                                .formatted(
+                                        thread.stressAreaFormula(),
+                                        Step.digits(thread.minorDiameterMm()),
+                                        Step.digits(thread.pitchMm())),
                         thread.stressAreaMm2(),
                         "mm²",
-                        "ISO 898-1 (clause from memory)"),
+                        thread.stressAreaSource()),
                 new Step(
-                        "proof load, class " + strength,
+                        "proof load, " + strength.words(),
                         "Sp As, Sp = %s MPa".formatted(Step.digits(strength.proofStressMpa(thread))),
                         proofN / N_PER_KN,
                         "kN",
-                        "ISO 898-1, proof loads (table number from memory)"),
+                        strength.source()),
                 load("least clamp load", torqueNm, seat, friction.highest(), leastN),
                 load("most clamp load", torqueNm, seat, friction.lowest(), mostN),
                 new Step(

@@ -19,7 +19,7 @@ public record SeatFace(double meanDiameterMm, double grip) {
     }
 
     /** Mean diameter to take when the seat has not been measured: 1.3 d, as of a hexagon head on its hole. Common practice, no source. */
-    public static double usualMeanDiameterMm(MetricThread thread) {
+    public static double usualMeanDiameterMm(ScrewThread thread) {
         return USUAL_MEAN_SHARE * thread.diameterMm();
     }
 

@@ -16,7 +16,7 @@ import java.util.List;
  * @param mostGain the most
  */
 public record ShortForm(
-        MetricThread thread,
+        ScrewThread thread,
         PropertyClass strength,
         ThreadState state,
         double torqueNm,
@@ -42,7 +42,7 @@ public record ShortForm(
     }
 
     /** The clamp load at {@code torqueNm}, 1 to 1000 N·m, with this on the thread. */
-    public static ShortForm of(MetricThread thread, PropertyClass strength, ThreadState state, double torqueNm) {
+    public static ShortForm of(ScrewThread thread, PropertyClass strength, ThreadState state, double torqueNm) {
         check("torque", torqueNm, 1, 1000, "N·m");
         double leastN = clampLoadN(torqueNm, state.highestFactor(), thread.diameterMm());
         double mostN = clampLoadN(torqueNm, state.lowestFactor(), thread.diameterMm());
@@ -56,28 +56,23 @@ public record ShortForm(
                             .formatted((Math.min(low, high) - 1) * 100, (Math.max(low, high) - 1) * 100, state.word()));
         }
         if (mostN > proofN) {
-            cautions.add("This torque can pass the proof load of %s class %s on %s threads."
-                    .formatted(thread, strength, state.word()));
+            cautions.add("This torque can pass the proof load of %s %s on %s threads."
+                    .formatted(thread, strength.words(), state.word()));
         }
         var source = SOURCE.formatted(state.word());
         var steps = List.of(
                 step("least clamp load, " + state.word(), torqueNm, state.highestFactor(), thread, source),
                 step("most clamp load, " + state.word(), torqueNm, state.lowestFactor(), thread, source),
                 new Step(
-                        "proof load, class " + strength,
+                        "proof load, " + strength.words(),
                         "Sp As, Sp = %s MPa, As = %s mm²"
                                 .formatted(
                                         Step.digits(strength.proofStressMpa(thread)),
                                         Step.digits(thread.stressAreaMm2())),
                         proofN / N_PER_KN,
                         "kN",
-                        "ISO 898-1, proof loads (table number from memory)"),
-                new Step(
-                        "most of the proof load",
-                        "F / Fp",
-                        mostN / proofN * 100,
-                        "%",
-                        "ISO 898-1, proof loads (table number from memory)"));
+                        strength.source()),
+                new Step("most of the proof load", "F / Fp", mostN / proofN * 100, "%", strength.source()));
         return new ShortForm(
                 thread,
                 strength,
@@ -92,7 +87,7 @@ public record ShortForm(
                 steps);
     }
 
-    private static Step step(String what, double torqueNm, double factor, MetricThread thread, String source) {
+    private static Step step(String what, double torqueNm, double factor, ScrewThread thread, String source) {
         return new Step(
                 what,
                 "T / (K d), T = %s N·m, K = %s, d = %s mm"

@@ -12,7 +12,7 @@ final class Tightening {
     private Tightening() {}
 
     /** T/F, mm. */
-    static double torquePerLoadMm(MetricThread thread, SeatFace seat, double friction) {
+    static double torquePerLoadMm(ScrewThread thread, SeatFace seat, double friction) {
         return thread.pitchMm() / (2 * Math.PI)
                 + thread.pitchDiameterMm() * friction / (2 * COS_HALF_FLANK)
                 + seat.meanDiameterMm() / 2 * friction * seat.grip();
@@ -22,7 +22,7 @@ final class Tightening {
      * F_M, N: clamp load at which tension and torsion together reach 90 % of yield (VDI 2230, section 5.4.3):
      * F = 0.9 Rp As / √(1 + 3 (3/2 · d2/ds · tan(φ + ρ'))²), tan φ = P/(π d2), tan ρ' = µ / cos 30°.
      */
-    static double assemblyPreloadN(MetricThread thread, PropertyClass strength, double friction) {
+    static double assemblyPreloadN(ScrewThread thread, PropertyClass strength, double friction) {
         double helix = Math.atan(thread.pitchMm() / (Math.PI * thread.pitchDiameterMm()));
         double angle = Math.atan(friction / COS_HALF_FLANK);
         double shear = 1.5 * thread.pitchDiameterMm() / thread.stressDiameterMm() * Math.tan(helix + angle);

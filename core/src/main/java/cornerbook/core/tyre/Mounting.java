@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
  *
  * @param holes 3 to 10
  * @param circleMm diameter of the bolt circle, 80 to 230 mm
- * @param thread as "M14X1.5"
+ * @param thread as "M14X1.5" or "1/2-20"
  * @param boreMm centre bore of the wheel, or pilot of the hub, 40 to 180 mm
  * @param offsetMm ET: mounting face outward of the rim's middle, −60 to 80 mm
  * @param rimCode rim width, 3 to 14 in
@@ -20,8 +20,9 @@ import java.util.regex.Pattern;
 public record Mounting(
         int holes, double circleMm, String thread, Seat seat, double boreMm, double offsetMm, double rimCode) {
     private static final String NUMBER = "(\\d+(?:\\.\\d+)?)";
-    private static final Pattern WRITTEN = Pattern.compile("(\\d+)X" + NUMBER
-            + " (M\\d+X\\d(?:\\.\\d+)?) (CONE|BALL|FLAT) " + NUMBER + " ET(-?\\d+(?:\\.\\d+)?) " + NUMBER + "J?");
+    private static final Pattern WRITTEN =
+            Pattern.compile("(\\d+)X" + NUMBER + " (M\\d+X\\d(?:\\.\\d+)?|\\d+/\\d+-\\d+) (CONE|BALL|FLAT) " + NUMBER
+                    + " ET(-?\\d+(?:\\.\\d+)?) " + NUMBER + "J?");
 
     public Mounting {
         check("holes of the wheel", holes, 3, 10, "");

@@ -10,7 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class FastenerPropertyTest {
-    private static final MetricThread THREAD = MetricThread.parse("M14×1.5");
+    private static final ScrewThread THREAD = ScrewThread.parse("M14×1.5");
 
     /** Torque from the clamp load gives the torque again; more friction or a cone takes clamp load away. */
     @Test
@@ -40,7 +40,7 @@ class FastenerPropertyTest {
     /** A finer thread of the same diameter is thicker at its root, and clamps more at the same torque. */
     @Test
     void aFinerThreadClampsMore() {
-        var coarse = MetricThread.parse("M14");
+        var coarse = ScrewThread.parse("M14");
         assertThat(THREAD.stressAreaMm2()).isGreaterThan(coarse.stressAreaMm2());
         assertThat(Tightening.torquePerLoadMm(THREAD, SeatFace.cone(18, 60), 0.15))
                 .isLessThan(Tightening.torquePerLoadMm(coarse, SeatFace.cone(18, 60), 0.15));

@@ -14,27 +14,28 @@ class FastenerTest {
             delimiter = '|',
             value = {"M14x1.5|M14×1.5", "m12 × 1,25|M12×1.25", "M12|M12×1.75", "M14-1.5|M14×1.5"})
     void threadsAsPeopleWriteThem(String written, String shown) {
-        assertThat(MetricThread.parse(written)).hasToString(shown);
-        assertThat(MetricThread.parse(shown)).isEqualTo(MetricThread.parse(written));
+        assertThat(ScrewThread.parse(written)).hasToString(shown);
+        assertThat(ScrewThread.parse(shown)).isEqualTo(ScrewThread.parse(written));
     }
 
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
             value = {
-                "1/2-20 | thread is \"1/2-20\", expected a metric thread as M14×1.5",
+                "1/0-20 | thread is \"1/0-20\", expected an inch thread as 1/2-20 UNF",
+                "20 UNF | thread is \"20 UNF\", expected a metric thread as M14×1.5 or an inch thread as 1/2-20 UNF",
                 "M13 | thread \"M13\" has no coarse pitch here",
                 "M14×5 | thread pitch is 5 mm, expected 0.5000 to 2.800 mm",
                 "M100×2 | thread diameter is 100 mm, expected 5 to 39 mm"
             })
     void otherThreadsAreRefused(String written, String part) {
-        assertThatThrownBy(() -> MetricThread.parse(written)).hasMessageContaining(part);
+        assertThatThrownBy(() -> ScrewThread.parse(written)).hasMessageContaining(part);
     }
 
     @Test
     void whatCannotBeIsRefusedWithThePartNamed() {
         assertThatThrownBy(() -> PropertyClass.parse("9.9"))
-                .hasMessage("property class is \"9.9\", expected one of 8.8 10.9 12.9");
+                .hasMessage("property class is \"9.9\", expected one of 8.8, 10.9, 12.9, grade 5, grade 8");
         assertThatThrownBy(() -> WrenchSetting.of(130, 300, 250, 180))
                 .hasMessageStartingWith("adapter of 250 mm at 180°");
         assertThatThrownBy(() -> new WrenchScale(5, 60).check(130))
@@ -46,7 +47,7 @@ class FastenerTest {
 
     @Test
     void aLubricatedThreadIsWarnedOfAndNeverCorrected() {
-        var thread = MetricThread.parse("M12×1.5");
+        var thread = ScrewThread.parse("M12×1.5");
         var oiled = ShortForm.of(thread, PropertyClass.CLASS_8_8, ThreadState.OILED, 110);
         assertThat(oiled.leastGain()).isEqualTo(1.25);
         assertThat(oiled.cautions()).anyMatch(caution -> caution.contains("follow the vehicle's manual"));
