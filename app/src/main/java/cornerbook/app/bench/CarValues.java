@@ -2,11 +2,16 @@ package cornerbook.app.bench;
 
 import cornerbook.app.unit.UnitSystem;
 import cornerbook.core.corner.Axle;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.lift.CarMass;
 import cornerbook.core.visit.BurnishPlanning;
 import cornerbook.core.visit.CarHistory;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
 import cornerbook.core.visit.Visit;
+import cornerbook.core.wheelplan.AllWheelLimit;
+import cornerbook.core.why.Step;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -70,6 +75,16 @@ public final class CarValues {
         var size = "%s %d%s".formatted(data.tyreSize(), data.loadIndex(), data.speedSymbol());
         put("placard", size);
         put("size", size);
+        var details = history.vehicle().details();
+        var mounting = details.mounting();
+        if (mounting != null) {
+            put("car", mounting.written());
+            put("rim", Step.digits(mounting.rimCode()));
+        }
+        var limit = details.differences().allWheel();
+        if (limit != null && limit.kind() == AllWheelLimit.Kind.ROLLING_CIRCUMFERENCE) {
+            put("circumference-limit", limit.valueMm(), "mm");
+        }
     }
 
     private void battery() {
@@ -87,9 +102,33 @@ public final class CarValues {
         putLast("temperature", Measure.BATTERY_TEMPERATURE);
     }
 
+    /** The mass as it stands on the hoist; the permitted axle loads only when nothing lighter is known. */
     private void lift() {
-        put("front", history.vehicle().front().axleLoadKg(), "kg");
-        put("rear", history.vehicle().rear().axleLoadKg(), "kg");
+        var vehicle = history.vehicle();
+        var body = vehicle.details().body();
+        var mass = body.findMass();
+        put("front", mass.map(CarMass::frontKg).orElse(vehicle.front().axleLoadKg()), "kg");
+        put("rear", mass.map(CarMass::rearKg).orElse(vehicle.rear().axleLoadKg()), "kg");
+        var wheelbaseMm = body.wheelbaseMm();
+        if (wheelbaseMm != null) {
+            put("wheelbase", wheelbaseMm, "mm");
+        }
+        var trackMm = body.trackMm();
+        if (trackMm != null) {
+            put("track", trackMm, "mm");
+        }
+        var points = body.liftPoints();
+        if (points != null) {
+            put(
+                    "points",
+                    Arrays.stream(Corner.values())
+                            .map(corner -> "%s %s %s"
+                                    .formatted(
+                                            corner,
+                                            system.field(points.get(corner).behindFrontAxleMm(), "mm"),
+                                            system.field(points.get(corner).leftOfCentreMm(), "mm")))
+                            .collect(Collectors.joining("; ")));
+        }
     }
 
     private void burnish(Axle axle) {

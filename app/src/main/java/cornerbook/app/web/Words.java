@@ -96,6 +96,8 @@ public final class Words {
             case TYRE_AGE -> "Tyre age";
             case TYRE_LOAD -> "Tyre load";
             case PRESSURE -> "Pressure";
+            case PRESSURE_SENSOR -> "Pressure sensor";
+            case WHEEL_FIT -> "Wheel on its hub";
             case WHEEL_TORQUE -> "Wheel torque";
             case PAD -> "Pads";
             case PAD_SEIZING -> "Pads seizing";

@@ -185,7 +185,7 @@ class BenchTest {
         depths.nth(0).fill("6.5");
         depths.nth(1).fill("5.5 mm");
         depths.nth(2).fill("13/64");
-        page.locator("input[name^='PRESSURE_FOUND.RR.']").fill("33");
+        page.locator("input[name^='BATTERY_TEMPERATURE']").fill("41");
         page.getByText("Store readings").click();
         page.waitForLoadState();
         var readings = book.findHistoryOfVisit(CAR + "-v7")

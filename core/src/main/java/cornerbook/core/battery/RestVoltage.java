@@ -61,7 +61,7 @@ public record RestVoltage(
                             .formatted(Step.digits(volts), Step.digits(StateOfCharge.HELD_UP_VOLTS)));
         }
         check("battery voltage", volts, 8, StateOfCharge.HELD_UP_VOLTS, "V");
-        double atTableV = Math.min(volts - VOLTS_PER_KELVIN * (temperatureC - TABLE_C), StateOfCharge.HELD_UP_VOLTS);
+        double atTableV = Math.min(atTableTemperatureV(volts, temperatureC), StateOfCharge.HELD_UP_VOLTS);
         double charge = chargeAtTableTemperature(chemistry, atTableV);
         var cautions = new ArrayList<String>();
         if (restHours < REST_ENOUGH_HOURS) {
@@ -94,6 +94,11 @@ public record RestVoltage(
                                 chemistry == Chemistry.AGM
                                         ? "a vehicle maker's table for AGM"
                                         : "BCI table for flooded batteries at 80 °F")));
+    }
+
+    /** The voltage that a battery of {@code temperatureC} would have at 26.7 °C. */
+    public static double atTableTemperatureV(double volts, double temperatureC) {
+        return volts - VOLTS_PER_KELVIN * (temperatureC - TABLE_C);
     }
 
     /**

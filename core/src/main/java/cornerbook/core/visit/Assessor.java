@@ -134,7 +134,9 @@ public final class Assessor {
         }
         findings.addAll(judge.findings());
         notJudged.addAll(judge.notJudged());
-        findings.addAll(PressureFindings.of(vehicle, visit, readings, notJudged));
+        findings.addAll(PressureFindings.of(vehicle, visits, readings, notJudged));
+        findings.addAll(SensorFindings.of(history, visit, notJudged));
+        findings.addAll(WheelFitFindings.of(history, visit.leftOn()));
         findings.addAll(TorqueFindings.of(vehicle, visit, readings, notJudged));
         var distance = runs.next(SeasonKind.ALL_SEASON);
         findings.addAll(BrakeFindings.of(vehicle, visits, distance, nextVisit, limits, notJudged));
@@ -150,7 +152,7 @@ public final class Assessor {
         ParkingBrakeFindings.of(visit, notJudged).ifPresent(findings::add);
         BrakeFluidFindings.of(vehicle, visits, nextVisit, notJudged).ifPresent(findings::add);
         notJudged.addAll(OpenBrakeWork.of(vehicle, visit));
-        BatteryFindings.of(vehicle, readings, notJudged).ifPresent(findings::add);
+        BatteryFindings.of(vehicle, visits, readings, nextVisit, notJudged).ifPresent(findings::add);
         findings.sort(Comparator.comparing(Finding::verdict).reversed().thenComparingDouble(Finding::lifeLeft));
         return new Assessment(
                 history,

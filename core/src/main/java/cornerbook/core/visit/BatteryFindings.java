@@ -1,23 +1,32 @@
 package cornerbook.core.visit;
 
+import cornerbook.core.battery.BatteryHealth;
 import cornerbook.core.battery.Chemistry;
+import cornerbook.core.battery.HealthTrend;
+import cornerbook.core.battery.ParkedDays;
+import cornerbook.core.battery.RestVoltage;
 import cornerbook.core.battery.StateOfCharge;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** Finding on the 12 V battery: charge by voltage at rest, and measured against rated cranking current. */
 final class BatteryFindings {
-    /** Under this voltage at rest: charge and test again. */
-    private static final double CHARGE_BELOW_V = 12.4;
-    /** A battery is sound at this share of its rating and more. */
-    private static final double SOUND_SHARE = 0.70;
-    /** Below this share it is watched. Common practice, no source. */
-    private static final double WATCH_SHARE = 0.80;
+    /** Draw of a sleeping electric car, the middle of the 50 to 150 mA of service literature. */
+    private static final double STANDBY_A = 0.1;
+
+    private static final double LEAST_HEALTH = 0.1;
 
     private BatteryFindings() {}
 
-    static Optional<Finding> of(Vehicle vehicle, CurrentReadings readings, List<String> notJudged) {
+    /** @param visits until the one judged, which is the last */
+    static Optional<Finding> of(
+            Vehicle vehicle,
+            List<Visit> visits,
+            CurrentReadings readings,
+            LocalDate nextVisit,
+            List<String> notJudged) {
         var battery = vehicle.battery();
         var voltage = readings.ofVehicle(Measure.BATTERY_VOLTAGE);
         if (voltage.isEmpty()) {
@@ -35,7 +44,13 @@ final class BatteryFindings {
                             .formatted(volts));
             return Optional.empty();
         }
-        double charge = StateOfCharge.ofFloodedLeadAcid(volts);
+        var temperature = readings.ofVehicle(Measure.BATTERY_TEMPERATURE);
+        double atTableV = Math.min(
+                temperature
+                        .map(reading -> RestVoltage.atTableTemperatureV(volts, reading.value()))
+                        .orElse(volts),
+                StateOfCharge.HELD_UP_VOLTS);
+        double charge = RestVoltage.chargeAtTableTemperature(battery.chemistry(), atTableV);
         var evidence = new ArrayList<Evidence>();
         evidence.add(new Evidence(
                 "voltage at rest",
@@ -44,10 +59,12 @@ final class BatteryFindings {
         evidence.add(new Evidence(
                 "state of charge",
                 "about %.0f %%".formatted(charge * 100),
-                "BCI table for flooded lead-acid at 27 °C"
-                        + (battery.chemistry() == Chemistry.FLOODED
-                                ? ""
-                                : "; a sealed battery rests higher, so its charge is lower than this")));
+                switch (battery.chemistry()) {
+                    case AGM -> "a vehicle maker's table for AGM at 27 °C, ±10 %";
+                    case EFB ->
+                        "BCI table for flooded lead-acid at 27 °C; EFB rests higher, so its charge is lower than this";
+                    default -> "BCI table for flooded lead-acid at 27 °C, ±10 %";
+                }));
         double health = 1;
         var cranking = readings.ofVehicle(Measure.BATTERY_CRANKING_CURRENT);
         var rated = battery.ratedCrankingCurrentA();
@@ -61,17 +78,23 @@ final class BatteryFindings {
         } else {
             notJudged.add("12 V battery: health, as no cranking current was measured against its rating");
         }
-        readings.ofVehicle(Measure.BATTERY_TEMPERATURE)
-                .ifPresent(temperature ->
-                        evidence.add(new Evidence("temperature", "%.0f °C".formatted(temperature.value()), "reading")));
-        var verdict = health < SOUND_SHARE
+        temperature.ifPresent(reading -> evidence.add(new Evidence(
+                "temperature", "%.0f °C".formatted(reading.value()), "reading; 1.2 mV/K to the table's 27 °C")));
+        var trend = HealthTrend.of(health(vehicle, visits), BatteryHealth.SOUND_SHARE);
+        trend.ifPresent(line -> evidence.add(evidence(line)));
+        evidence.add(parked(battery, health));
+        var end = trend.map(HealthTrend::reaches).orElse(null);
+        boolean ends = end != null && end.isBefore(nextVisit);
+        var verdict = health < BatteryHealth.SOUND_SHARE
                 ? Verdict.SPENT
-                : volts < CHARGE_BELOW_V || health < WATCH_SHARE ? Verdict.RUNS_OUT : Verdict.HOLDS;
+                : ends || volts < RestVoltage.CHARGE_BELOW_V || health < BatteryHealth.WATCH_SHARE
+                        ? Verdict.RUNS_OUT
+                        : Verdict.HOLDS;
         var plain = switch (verdict) {
             case SPENT ->
                 "The 12 V battery is at the end of its life. If it fails, the car cannot be started or unlocked, however full the drive battery is.";
             case RUNS_OUT ->
-                health < WATCH_SHARE
+                ends || health < BatteryHealth.WATCH_SHARE
                         ? "The 12 V battery is getting weak; have it tested at the next visit."
                         : "The 12 V battery is low. Charge it and have it tested again.";
             default -> "The 12 V battery is in order.";
@@ -81,10 +104,45 @@ final class BatteryFindings {
                 verdict,
                 "12 V battery %.2f V at rest, about %.0f %% charged".formatted(volts, charge * 100),
                 plain,
-                null,
+                verdict == Verdict.SPENT ? null : end,
                 null,
                 Math.clamp(Math.min(health, charge), 0, 1),
                 evidence,
                 "BCI open-circuit voltage table; under 12.4 V charge and test again (service literature)"));
+    }
+
+    /** Measured over rated current at each visit since this battery was installed. */
+    private static List<HealthTrend.Point> health(Vehicle vehicle, List<Visit> visits) {
+        var rated = vehicle.battery().ratedCrankingCurrentA();
+        var installed = vehicle.battery().installedOn();
+        if (rated == null) {
+            return List.of();
+        }
+        return visits.stream()
+                .filter(visit -> installed == null || !visit.date().isBefore(installed))
+                .flatMap(visit -> new CurrentReadings(visit)
+                                .ofVehicle(Measure.BATTERY_CRANKING_CURRENT)
+                                .map(reading -> new HealthTrend.Point(visit.date(), reading.value() / rated))
+                                .stream())
+                .toList();
+    }
+
+    private static Evidence evidence(HealthTrend line) {
+        var end = line.reaches();
+        return new Evidence(
+                "trend of the health",
+                "%+.0f %% a year, ±%.0f %%"
+                        .formatted(line.sharePerYear() * 100, line.errorPerYear() * 100)
+                        .replace('-', '−'),
+                "least squares over the visits; "
+                        + (end == null ? "not told apart from none, or not falling" : "70 % about " + end));
+    }
+
+    private static Evidence parked(TwelveVoltBattery battery, double health) {
+        var parked = ParkedDays.of(battery.ratedCapacityAh(), Math.clamp(health, LEAST_HEALTH, 1), STANDBY_A);
+        return new Evidence(
+                "parked from full to half charge",
+                "%.0f days".formatted(parked.days()),
+                "0.5 × A·h × health / (24 h × 100 mA), without converter; 50 to 150 mA is usual (service literature)");
     }
 }

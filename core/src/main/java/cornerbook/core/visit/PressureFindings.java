@@ -2,8 +2,10 @@ package cornerbook.core.visit;
 
 import cornerbook.core.corner.Corner;
 import cornerbook.core.tyre.GasLaw;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Findings on the air in each tyre: as found, and as set against the placard. */
 final class PressureFindings {
@@ -16,13 +18,18 @@ final class PressureFindings {
 
     private PressureFindings() {}
 
-    static List<Finding> of(Vehicle vehicle, Visit visit, CurrentReadings readings, List<String> notJudged) {
+    /** @param visits until the one judged, which is the last */
+    static List<Finding> of(Vehicle vehicle, List<Visit> visits, CurrentReadings readings, List<String> notJudged) {
+        var visit = visits.getLast();
         var findings = new ArrayList<Finding>();
         for (var corner : Corner.values()) {
             double placardKpa = vehicle.axle(corner.axle()).placardPressureKpa();
             var arrived = visit.arrivedOn().get(corner);
             var left = visit.leftOn().get(corner);
+            var loss = arrived == null ? Optional.<AirLoss>empty() : AirLoss.find(arrived, visits);
             if (arrived != null) {
+                loss.filter(AirLoss::slowLeak)
+                        .ifPresent(leak -> findings.add(slowLeak(corner, arrived, leak, placardKpa, visit.date())));
                 readings.ofWheel(Measure.PRESSURE_FOUND, arrived)
                         .filter(found -> found.value() < WARNING_SHARE * placardKpa)
                         .ifPresent(found ->
@@ -31,7 +38,8 @@ final class PressureFindings {
             if (left != null) {
                 var set = readings.ofWheel(Measure.PRESSURE_SET, left);
                 if (set.isPresent()) {
-                    findings.add(set(corner, left, set.get(), placardKpa, readings));
+                    findings.add(set(
+                            corner, left, set.get(), placardKpa, readings, loss.filter(lost -> left.equals(arrived))));
                 } else {
                     notJudged.add("%s pressure: not recorded as set on %s".formatted(corner, left));
                 }
@@ -61,7 +69,34 @@ final class PressureFindings {
                 "49 CFR 571.138 S4.2: 25 % below the placard");
     }
 
-    private static Finding set(Corner corner, String tag, Reading set, double placardKpa, CurrentReadings readings) {
+    /** It runs out when the warning would come, set to the placard now. */
+    private static Finding slowLeak(Corner corner, String tag, AirLoss leak, double placardKpa, LocalDate day) {
+        var horizon = leak.reaches(placardKpa, WARNING_SHARE * placardKpa, day);
+        return new Finding(
+                new Subject(Subject.Part.PRESSURE, corner, tag, null),
+                Verdict.RUNS_OUT,
+                "%s loses %.0f kPa in 30 days: a slow leak"
+                        .formatted(tag, leak.rate().lossKpa()),
+                "The tyre at %s loses air, more than the cold explains; the leak has to be found.".formatted(corner),
+                horizon,
+                null,
+                Math.clamp(leak.foundKpa() / placardKpa, 0, 1),
+                List.of(
+                        leak.evidence(),
+                        new Evidence(
+                                "warning would come about",
+                                horizon.toString(),
+                                "set to the placard now, 25 % lost at this rate")),
+                "ideal gas, volume constant; about 1 psi a month is usual (service literature), a leak from twice that is common practice, no source");
+    }
+
+    private static Finding set(
+            Corner corner,
+            String tag,
+            Reading set,
+            double placardKpa,
+            CurrentReadings readings,
+            Optional<AirLoss> loss) {
         double differenceKpa = set.value() - placardKpa;
         boolean fits = Math.abs(differenceKpa) <= SET_TOLERANCE_KPA;
         var evidence = new ArrayList<Evidence>();
@@ -74,7 +109,12 @@ final class PressureFindings {
                     "to expect at −20 °C",
                     "%.0f kPa".formatted(coldKpa),
                     "ideal gas from %.0f °C when set".formatted(temperature.value())));
+            evidence.add(new Evidence(
+                    "above the warning then",
+                    "%.0f kPa".formatted(coldKpa - WARNING_SHARE * placardKpa),
+                    "the warning comes at 25 % below the placard (49 CFR 571.138, S4.2)"));
         });
+        loss.map(AirLoss::evidence).ifPresent(evidence::add);
         return new Finding(
                 new Subject(Subject.Part.PRESSURE, corner, tag, null),
                 fits ? Verdict.HOLDS : Verdict.SPENT,

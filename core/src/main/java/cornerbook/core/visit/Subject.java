@@ -18,6 +18,9 @@ public record Subject(
         TYRE_AGE,
         TYRE_LOAD,
         PRESSURE,
+        PRESSURE_SENSOR,
+        /** Whether a wheel belongs on the hub. */
+        WHEEL_FIT,
         WHEEL_TORQUE,
         PAD,
         /** All pads of the car together: whether they stay free. */

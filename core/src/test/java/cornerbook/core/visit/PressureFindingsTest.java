@@ -1,0 +1,61 @@
+package cornerbook.core.visit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import cornerbook.core.corner.Corner;
+import cornerbook.core.tyre.GasLaw;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Air lost between two visits, with the temperature taken out. All readings are invented. */
+class PressureFindingsTest {
+    private static final double SPRING_C = 22;
+    private static final double AUTUMN_C = 4;
+
+    /** Set in spring in the warm, found in autumn in the cold after losing so much at 20 °C. */
+    private static List<Finding> findings(double lostKpa) {
+        double springAt20 = GasLaw.gaugePressureKpa(250, SPRING_C, 20);
+        double foundKpa = GasLaw.gaugePressureKpa(springAt20 - lostKpa, 20, AUTUMN_C);
+        var spring = new Visit(
+                "v1",
+                LocalDate.of(2026, 4, 23),
+                40_000,
+                "Ida",
+                Cars.at("W-"),
+                Cars.at("S-"),
+                List.of(
+                        Cars.reading(Measure.PRESSURE_SET, Corner.LF, "S-LF", null, 250),
+                        Cars.reading(Measure.TYRE_TEMPERATURE, null, null, null, SPRING_C)),
+                List.of(),
+                null,
+                null);
+        var autumn = Cars.visit(new ArrayList<>(List.of(
+                Cars.reading(Measure.PRESSURE_FOUND, Corner.LF, "S-LF", null, foundKpa),
+                Cars.reading(Measure.PRESSURE_SET, Corner.LF, "S-LF", null, 250),
+                Cars.reading(Measure.TYRE_TEMPERATURE, null, null, null, AUTUMN_C))));
+        return PressureFindings.of(
+                Cars.vehicle(), List.of(spring, autumn), new CurrentReadings(autumn), new ArrayList<>());
+    }
+
+    @Test
+    void coldAloneIsNoLeak() {
+        assertThat(findings(0)).noneMatch(finding -> finding.title().contains("slow leak"));
+        assertThat(findings(0).getLast().evidence())
+                .extracting(Evidence::what)
+                .contains("loss of air in 30 days", "above the warning then");
+    }
+
+    /** 180 days: 120 kPa are 20 kPa in 30 days; from 250 kPa a quarter, 62.5 kPa, is gone after 93.75 days. */
+    @Test
+    void aSlowLeakIsToldFromTheColdAndHasItsDay() {
+        var leak = findings(120).stream()
+                .filter(finding -> finding.title().contains("slow leak"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(leak.title()).isEqualTo("S-LF loses 20 kPa in 30 days: a slow leak");
+        assertThat(leak.verdict()).isEqualTo(Verdict.RUNS_OUT);
+        assertThat(leak.horizon()).isEqualTo(Cars.AUTUMN.plusDays(93));
+    }
+}
