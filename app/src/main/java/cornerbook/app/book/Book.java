@@ -282,6 +282,27 @@ public final class Book implements AutoCloseable {
         return store.read(handle -> new RetorqueLedger(handle).listOpen());
     }
 
+    /** The torque wrenches and pressure gauges of the shop. */
+    public List<ShopTool> listTools() {
+        return store.read(handle -> new ToolTable(handle).list());
+    }
+
+    /** Adds a tool, or changes the one of the same mark. */
+    public void putTool(ShopTool tool) {
+        store.write(handle -> {
+            new ToolTable(handle).put(tool);
+            return null;
+        });
+    }
+
+    /** The shop has this tool no longer; one that is not there is as good as removed. */
+    public void removeTool(String id) {
+        store.write(handle -> {
+            new ToolTable(handle).remove(id);
+            return null;
+        });
+    }
+
     /** The wheels were tightened again. */
     public void recordRetorque(String visitId, LocalDate date, double odometerKm, double torqueNm) {
         store.write(handle -> {

@@ -8,6 +8,7 @@ import cornerbook.app.bench.Group;
 import cornerbook.app.bench.Part;
 import cornerbook.app.bench.Question;
 import cornerbook.app.bench.Questions;
+import cornerbook.app.book.ShopTool;
 import cornerbook.app.unit.UnitSystem;
 import cornerbook.app.web.BenchPage.Answer;
 import cornerbook.app.web.BenchPage.Field;
@@ -42,13 +43,15 @@ final class BenchHandler {
         var carId = Pages.queryValue(request, "car");
         var history = carId.isEmpty() ? null : desk.getHistory(carId);
         var axle = Pages.queryValue(request, "axle").equals("rear") ? Axle.REAR : Axle.FRONT;
-        var ofCar =
-                history == null ? Map.<String, List<String>>of() : CarValues.of(question.name(), history, axle, system);
-        var typed = typed(request, question, ofCar);
+        Map<String, List<String>> known = new LinkedHashMap<>(ofTools(question, system));
+        if (history != null) {
+            known.putAll(CarValues.of(question.name(), history, axle, system));
+        }
+        var typed = typed(request, question, known);
         var given = new Given(question, typed, system, UnitChoice.current(), desk.today());
         var errors = new HashMap<String, String>();
         var sections = question.groups().stream()
-                .map(group -> section(group, given, ofCar, errors))
+                .map(group -> section(group, given, known, errors))
                 .toList();
         boolean refused = !errors.isEmpty()
                 || sections.stream().anyMatch(section -> !section.error().isEmpty());
@@ -69,10 +72,31 @@ final class BenchHandler {
                         sections));
     }
 
-    /** What the address holds; where it holds nothing, what the car's own data say. */
+    /** What the shop's only wrench or only gauge answers; of several nobody knows which one is in hand. */
+    private Map<String, List<String>> ofTools(Question question, UnitSystem system) {
+        var kind = switch (question.name()) {
+            case "torque" -> ShopTool.Kind.TORQUE_WRENCH;
+            case "pressure" -> ShopTool.Kind.PRESSURE_GAUGE;
+            default -> null;
+        };
+        var tools = desk.book().listTools().stream()
+                .filter(tool -> tool.kind() == kind)
+                .toList();
+        if (tools.size() != 1) {
+            return Map.of();
+        }
+        var tool = tools.getFirst();
+        return tool.kind() == ShopTool.Kind.TORQUE_WRENCH
+                ? Map.of(
+                        "wrench-from", List.of(system.field(tool.lowest(), "N·m")),
+                        "wrench-to", List.of(system.field(tool.highest(), "N·m")))
+                : Map.of("gauge-offset", List.of(system.field(tool.offset(), "kPa")));
+    }
+
+    /** What the address holds; where it holds nothing, what car and tools say. */
     private static Map<String, List<String>> typed(
-            ServerRequest request, Question question, Map<String, List<String>> ofCar) {
-        Map<String, List<String>> typed = new LinkedHashMap<>(ofCar);
+            ServerRequest request, Question question, Map<String, List<String>> known) {
+        Map<String, List<String>> typed = new LinkedHashMap<>(known);
         for (var ask : question.asks()) {
             var texts = request.query().contains(ask.name()) ? request.query().all(ask.name()) : List.<String>of();
             if (!texts.isEmpty()) {
@@ -83,15 +107,15 @@ final class BenchHandler {
         return typed;
     }
 
-    /** A car's own data ask nothing by themselves: what they lack is missed only when something was typed beside them. */
+    /** What car and tools say asks nothing by itself: what it lacks is missed only when something was typed beside them. */
     private static Section section(
-            Group group, Given given, Map<String, List<String>> ofCar, Map<String, String> errors) {
+            Group group, Given given, Map<String, List<String>> known, Map<String, String> errors) {
         List<Part> parts = List.of();
         var error = "";
         try {
             parts = given.answer(group);
         } catch (AskException unread) {
-            if (!unread.isMissing() || touched(group, given, ofCar)) {
+            if (!unread.isMissing() || touched(group, given, known)) {
                 errors.put(unread.ask(), Typed.sentence(String.valueOf(unread.getMessage())));
             }
         } catch (IllegalArgumentException refused) {
@@ -112,11 +136,11 @@ final class BenchHandler {
                 parts.stream().map(part -> new Answer(part, given.shown())).toList());
     }
 
-    private static boolean touched(Group group, Given given, Map<String, List<String>> ofCar) {
+    private static boolean touched(Group group, Given given, Map<String, List<String>> known) {
         return group.asks().stream()
                 .map(Ask::name)
                 .anyMatch(name ->
-                        !given.typed().getOrDefault(name, List.of()).equals(ofCar.getOrDefault(name, List.of())));
+                        !given.typed().getOrDefault(name, List.of()).equals(known.getOrDefault(name, List.of())));
     }
 
     private static Field field(Ask ask, Given given, Map<String, String> errors) {

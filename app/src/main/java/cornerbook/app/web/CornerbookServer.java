@@ -120,6 +120,7 @@ public final class CornerbookServer {
         var findings = new FindingsHandler(desk, pages, sheet);
         var plan = new PlanHandler(desk, pages);
         var bench = new BenchHandler(desk, pages);
+        var tools = new ToolsHandler(desk, pages);
         routing.addFilter(new UnitChoice());
         var burnish = new BurnishHandler(desk, pages);
         var pairing = new Pairing(desk.book().devices(), desk.clock());
@@ -130,6 +131,9 @@ public final class CornerbookServer {
                 .get("/assets/{digest}/{name}", pages::sendAsset)
                 .post("/units", UnitChoice::choose)
                 .get("/bench", bench::list)
+                .get("/shop/tools", tools::show)
+                .post("/shop/tools", tools::save)
+                .post("/shop/tools/remove", tools::remove)
                 .get("/bench/{name}", bench::show)
                 .get("/cars/new", carData::showNew)
                 .post("/cars/new", carData::saveNew)

@@ -1,11 +1,13 @@
 package cornerbook.app.web;
 
+import cornerbook.app.book.ShopTool;
 import cornerbook.app.unit.UnitSystem;
 import cornerbook.app.web.EntryPage.Field;
 import cornerbook.app.web.EntryPage.Group;
 import cornerbook.app.web.EntryPage.Questions;
 import cornerbook.app.web.EntryPage.Section;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
 import cornerbook.core.visit.StoredWheelCheck;
 import cornerbook.core.visit.TreadPrediction;
@@ -265,6 +267,16 @@ final class EntryForm {
                 units.withUnit(text, slot.measure()),
                 corrects,
                 reason);
+    }
+
+    /** Refuses each torque that was typed and that no wrench of the shop can have set. */
+    void checkWrenches(List<ShopTool> tools) {
+        typed.forEach((key, reading) -> {
+            if (reading.measure() == Measure.WHEEL_TORQUE) {
+                WrenchCheck.refuse(tools, reading.value(), visit.date(), units.system())
+                        .ifPresent(sentence -> errors.put(key, sentence));
+            }
+        });
     }
 
     /** The rules that look at more than one value, asked before the book asks them, to place the sentence. */

@@ -35,6 +35,7 @@ final class EntryHandler {
         var form = new EntryForm(open, typed);
         var leaving = new LeavingForm(open, typed);
         var readings = form.check(desk.today(), open.visit().leftOn());
+        form.checkWrenches(desk.book().listTools());
         if (form.isSound() && !asks(form, open.with(readings, open.visit().leftOn()))) {
             try {
                 desk.book().addReadings(open.visit().id(), readings);
@@ -56,6 +57,7 @@ final class EntryHandler {
         var form = new EntryForm(open, typed);
         var leaving = new LeavingForm(open, typed);
         var readings = form.check(desk.today(), leaving.chosen());
+        form.checkWrenches(desk.book().listTools());
         var identities = leaving.check(readings, desk.today());
         if (form.isSound() && leaving.isSound() && !asks(form, open.with(readings, leaving.chosen()))) {
             try {

@@ -30,6 +30,11 @@ public final class Typed {
         return value;
     }
 
+    /** The value in this unit of the book, which stands beside the field. */
+    public static double valueOf(String text, String unit) {
+        return inSentences(() -> Quantities.parse(text, unit));
+    }
+
     /** The value in the book's unit; a bare number is in the person's. */
     static double valueOf(String text, String unit, UnitSystem system) {
         return inSentences(() -> Quantities.parse(system.withUnit(text, unit), unit));

@@ -206,6 +206,39 @@ class BenchTest {
                 .isEqualTo("6.5/32 in");
     }
 
+    @Test
+    void aTorqueThatNoWrenchOfTheShopSetsIsRefusedWithTheReason() {
+        var page = open("/shop/tools", 390);
+        page.locator("#id").fill("W-2");
+        page.locator("#name").fill("Invented small wrench");
+        page.locator("#lowest").fill("5");
+        page.locator("#highest").fill("44 lbf·ft");
+        page.getByText("Keep it").click();
+        assertThat(page.locator("[role=alert]").innerText()).contains("ay of the next calibration");
+        assertThat(page.locator("#highest").inputValue()).isEqualTo("44 lbf·ft");
+        page.locator("#due").fill("2027-03-01");
+        page.getByText("Keep it").click();
+        assertThat(page.locator("li.row.tool").innerText().replace('\u00a0', ' '))
+                .contains("W-2")
+                .contains("5 N·m to 60 N·m");
+        Axe.assertNoViolation(page, "tools");
+        assertThat((int) page.evaluate("document.documentElement.scrollWidth - window.innerWidth"))
+                .isLessThanOrEqualTo(0);
+        page.navigate("http://127.0.0.1:" + server.port() + "/visits/demo-03-v7");
+        var key = page.locator("input[name^='WHEEL_TORQUE.LF.']").getAttribute("name");
+        page.locator("[id='" + key + "']").fill("121");
+        page.getByText("Store readings").click();
+        page.locator("[name='reason." + key + "']").fill("read again");
+        page.getByText("Store readings").click();
+        assertThat(page.locator("[id='error." + key + "']").innerText().replace('\u00a0', ' '))
+                .isEqualTo("No calibrated wrench of the shop sets 121 N·m: W-2 goes from 5 N·m to 60 N·m.");
+        page.navigate("http://127.0.0.1:" + server.port() + "/bench/torque");
+        assertThat(page.locator("#wrench-to").inputValue()).startsWith("59.6");
+        page.navigate("http://127.0.0.1:" + server.port() + "/shop/tools");
+        page.locator("li.row.tool button").click();
+        assertThat(book.listTools()).isEmpty();
+    }
+
     /** Whatever a page says in metric units it says in the other units too, as a sentence. */
     @Test
     void noMetricQuantityIsLeftOnAnyPageOfAPersonWithUsUnits() {
