@@ -53,6 +53,13 @@ public final class Typed {
         return measure.scale() == null && text.matches("[0-9.,;\\s+−-]+") ? text + " " + measure.unit() : text;
     }
 
+    /** What was written without the unit at its end, for a field where that stands beside it. */
+    public static String withoutUnit(String asWritten, String unit) {
+        return asWritten.endsWith(" " + unit)
+                ? asWritten.substring(0, asWritten.length() - unit.length() - 1)
+                : asWritten;
+    }
+
     /** With a capital and a full stop. */
     public static String sentence(String message) {
         return message.isEmpty()
