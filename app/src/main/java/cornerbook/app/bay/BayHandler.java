@@ -112,7 +112,7 @@ final class BayHandler {
     }
 
     private BayState state(String visitId) {
-        return states.read(desk.getOpenVisit(visitId).visit(), watch.people(visitId));
+        return states.read(desk.getVisit(visitId), watch.people(visitId));
     }
 
     static void send(ServerResponse response, int status, Object value) {

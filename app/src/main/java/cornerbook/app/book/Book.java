@@ -197,6 +197,11 @@ public final class Book implements AutoCloseable {
         return store.read(handle -> findOfVisit(handle, visitId));
     }
 
+    /** One visit without the rest of its car's history. */
+    public Optional<Visit> findVisit(String visitId) {
+        return store.read(handle -> new CarReader(handle).findVisit(visitId));
+    }
+
     /** The car that a wheel belongs to. */
     public Optional<CarHistory> findHistoryOfWheel(String tag) {
         return store.read(handle -> handle.select("select vehicle_id from wheel where tag = ?", tag)
@@ -320,9 +325,10 @@ public final class Book implements AutoCloseable {
         });
     }
 
-    /** Connections are opened and closed with each piece of work, so there is nothing left open. */
     @Override
-    public void close() {}
+    public void close() {
+        store.close();
+    }
 
     private static Optional<CarHistory> findOfVisit(Handle handle, String visitId) {
         return handle.select("select vehicle_id from visit where id = ?", visitId)

@@ -58,8 +58,8 @@ final class BookBackup {
     }
 
     private static void refuseUnsound(Path copy, Path backup) {
-        try {
-            var problems = BookCheck.problems(BookFile.openFile(copy, backup));
+        try (var book = BookFile.openFile(copy, backup)) {
+            var problems = BookCheck.problems(book);
             if (!problems.isEmpty()) {
                 throw BookException.ofBackup(
                         "The backup %s is not sound: %s".formatted(backup, problems.getFirst()), null);

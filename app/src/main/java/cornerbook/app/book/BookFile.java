@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.function.Function;
@@ -11,6 +12,7 @@ import org.flywaydb.core.api.FlywayException;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
+import org.jspecify.annotations.Nullable;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteConfig.TransactionMode;
 import org.sqlite.SQLiteDataSource;
@@ -27,6 +29,7 @@ final class BookFile implements BookStore {
     private final SQLiteDataSource writing;
     private final Jdbi readers;
     private final Jdbi writers;
+    private @Nullable Connection kept;
 
     /** A book that is there; {@code name} is how people know it. */
     private BookFile(Path file, Path name) {
@@ -72,6 +75,7 @@ final class BookFile implements BookStore {
             throw BookFailure.ofFolder(file.toAbsolutePath().getParent(), e);
         }
         book.refuseForeign();
+        book.keepOpen();
         return book;
     }
 
@@ -115,6 +119,31 @@ final class BookFile implements BookStore {
         try {
             Migrations.of(writing, VENDOR).migrate();
         } catch (FlywayException e) {
+            throw failure.explain(e);
+        }
+    }
+
+    /** The last connection that closes writes the log back into the file and deletes it: not after each piece of work. */
+    private void keepOpen() {
+        try {
+            var connection = reading.getConnection();
+            kept = connection;
+            try (var statement = connection.createStatement()) {
+                statement.executeQuery("select count(*) from sqlite_schema").close();
+            }
+        } catch (SQLException e) {
+            throw failure.explain(e);
+        }
+    }
+
+    @Override
+    public void close() {
+        var connection = kept;
+        try {
+            if (connection != null) {
+                connection.close();
+            }
+        } catch (SQLException e) {
             throw failure.explain(e);
         }
     }

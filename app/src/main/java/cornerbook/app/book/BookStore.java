@@ -6,7 +6,7 @@ import java.util.function.Function;
 import org.jdbi.v3.core.Handle;
 
 /** Where the rows of a book are. Runs transactions on them, and turns the database's failures into sentences. */
-interface BookStore {
+interface BookStore extends AutoCloseable {
     /** Runs the work on the book as it stands at one moment. */
     <T> T read(Function<Handle, T> work);
 
@@ -21,4 +21,8 @@ interface BookStore {
 
     /** Rows that point to others that are not there, one sentence each. */
     List<String> loosePointers(Handle handle);
+
+    /** Connections are opened and closed with each piece of work; a store that keeps one more closes it here. */
+    @Override
+    default void close() {}
 }

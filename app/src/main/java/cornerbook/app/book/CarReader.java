@@ -38,6 +38,18 @@ import org.jspecify.annotations.Nullable;
 
 /** Reads a car with all its visits back into the value that core knows. */
 final class CarReader {
+    /** Whose visits are read. */
+    private enum Of {
+        VEHICLE("visit.vehicle_id"),
+        VISIT("visit.id");
+
+        private final String column;
+
+        Of(String column) {
+            this.column = column;
+        }
+    }
+
     private final Handle handle;
 
     CarReader(Handle handle) {
@@ -63,6 +75,11 @@ final class CarReader {
         }
     }
 
+    /** The visit of that id alone; empty when there is none. */
+    Optional<Visit> findVisit(String visitId) {
+        return visits(Of.VISIT, visitId).stream().findFirst();
+    }
+
     private CarHistory get(String vehicleId) {
         var axles = new EnumMap<Axle, AxleSpecification>(Axle.class);
         query(
@@ -82,7 +99,7 @@ final class CarReader {
                 vehicleId,
                 row -> customers.add(customer(row)));
         var customer = required(customers.isEmpty() ? null : customers.getFirst(), vehicleId, "customer");
-        return new CarHistory(vehicles.getFirst(), customer, sets(vehicleId), visits(vehicleId));
+        return new CarHistory(vehicles.getFirst(), customer, sets(vehicleId), visits(Of.VEHICLE, vehicleId));
     }
 
     private static <T> T required(@Nullable T part, String vehicleId, String name) {
@@ -111,39 +128,42 @@ final class CarReader {
         return sets;
     }
 
-    private List<Visit> visits(String vehicleId) {
+    private List<Visit> visits(Of of, String id) {
         var arrived = new HashMap<String, Map<Corner, String>>();
         var left = new HashMap<String, Map<Corner, String>>();
         query(
-                "select visit_wheel.* from visit_wheel join visit on visit.id = visit_wheel.visit_id where visit.vehicle_id = ?",
-                vehicleId,
+                "select visit_wheel.* from visit_wheel join visit on visit.id = visit_wheel.visit_id where " + of.column
+                        + " = ?",
+                id,
                 row -> (row.getString("moment").equals("LEFT") ? left : arrived)
                         .computeIfAbsent(row.getString("visit_id"), key -> new EnumMap<>(Corner.class))
                         .put(Corner.valueOf(row.getString("corner")), row.getString("wheel_tag")));
         var readings = new HashMap<String, List<Reading>>();
         query(
-                "select reading.* from reading join visit on visit.id = reading.visit_id where visit.vehicle_id = ? order by reading.visit_id, reading.place_in_list",
-                vehicleId,
+                "select reading.* from reading join visit on visit.id = reading.visit_id where " + of.column
+                        + " = ? order by reading.visit_id, reading.place_in_list",
+                id,
                 row -> readings.computeIfAbsent(row.getString("visit_id"), key -> new ArrayList<>())
                         .add(reading(row)));
         var work = new HashMap<String, List<String>>();
         query(
-                "select work_line.* from work_line join visit on visit.id = work_line.visit_id where visit.vehicle_id = ? order by work_line.visit_id, work_line.place_in_list",
-                vehicleId,
+                "select work_line.* from work_line join visit on visit.id = work_line.visit_id where " + of.column
+                        + " = ? order by work_line.visit_id, work_line.place_in_list",
+                id,
                 row -> work.computeIfAbsent(row.getString("visit_id"), key -> new ArrayList<>())
                         .add(row.getString("line")));
         var visits = new ArrayList<Visit>();
-        query("select * from visit where vehicle_id = ? order by visit_date, odometer_km", vehicleId, row -> {
-            var id = row.getString("id");
+        query("select * from visit where " + of.column + " = ? order by visit_date, odometer_km", id, row -> {
+            var visitId = row.getString("id");
             visits.add(new Visit(
-                    id,
+                    visitId,
                     LocalDate.parse(row.getString("visit_date")),
                     row.getDouble("odometer_km"),
                     row.getString("technician"),
-                    arrived.getOrDefault(id, Map.of()),
-                    left.getOrDefault(id, Map.of()),
-                    readings.getOrDefault(id, List.of()),
-                    work.getOrDefault(id, List.of()),
+                    arrived.getOrDefault(visitId, Map.of()),
+                    left.getOrDefault(visitId, Map.of()),
+                    readings.getOrDefault(visitId, List.of()),
+                    work.getOrDefault(visitId, List.of()),
                     row.getString("notes"),
                     date(row, "next_visit_due")));
         });

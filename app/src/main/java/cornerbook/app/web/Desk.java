@@ -4,6 +4,7 @@ import cornerbook.app.book.Book;
 import cornerbook.core.visit.Assessment;
 import cornerbook.core.visit.Assessor;
 import cornerbook.core.visit.CarHistory;
+import cornerbook.core.visit.Visit;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -31,6 +32,12 @@ public record Desk(Book book, Learning learning, Clock clock) {
 
     public CarHistory getHistoryOfVisit(String visitId) {
         return book.findHistoryOfVisit(visitId)
+                .orElseThrow(() -> new PageException(404, "The book has no visit with this address."));
+    }
+
+    /** The visit alone, or a page that says that there is none. */
+    public Visit getVisit(String visitId) {
+        return book.findVisit(visitId)
                 .orElseThrow(() -> new PageException(404, "The book has no visit with this address."));
     }
 
