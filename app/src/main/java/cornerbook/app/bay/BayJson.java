@@ -1,9 +1,8 @@
 package cornerbook.app.bay;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import cornerbook.app.web.RequestBody;
 import io.helidon.webserver.http.ServerRequest;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -29,19 +28,16 @@ final class BayJson {
      * @throws RefusedEntry when it is too long or no JSON
      */
     static JsonNode read(ServerRequest request) {
-        if (!request.content().hasEntity()) {
+        var bytes = RequestBody.read(request, LARGEST_BYTES)
+                .orElseThrow(() -> new RefusedEntry(
+                        "", "The entries are larger than this program accepts, expected fewer at once."));
+        if (bytes.length == 0) {
             throw new RefusedEntry("", "The request is empty, expected entries as JSON.");
         }
-        try (var stream = request.content().inputStream()) {
-            var bytes = stream.readNBytes(LARGEST_BYTES + 1);
-            if (bytes.length > LARGEST_BYTES) {
-                throw new RefusedEntry("", "The entries are larger than this program accepts, expected fewer at once.");
-            }
+        try {
             return MAPPER.readTree(bytes);
         } catch (JacksonException e) {
             throw new RefusedEntry("", "The request is no JSON, expected entries.");
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
         }
     }
 }

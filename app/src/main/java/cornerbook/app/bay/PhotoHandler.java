@@ -4,12 +4,11 @@ import cornerbook.app.book.Photo;
 import cornerbook.app.web.Desk;
 import cornerbook.app.web.PageException;
 import cornerbook.app.web.Pages;
+import cornerbook.app.web.RequestBody;
 import cornerbook.core.corner.Corner;
 import io.helidon.http.HeaderNames;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.UUID;
@@ -34,7 +33,8 @@ final class PhotoHandler {
                     corner.isEmpty() ? null : Corner.valueOf(corner),
                     Pages.queryValue(request, "person"),
                     Instant.parse(Pages.queryValue(request, "at")));
-            var arrival = desk.book().photos().add(visitId, photo, PhotoIntake.take(body(request)));
+            var content = RequestBody.read(request, PhotoIntake.LARGEST_BYTES).orElseThrow(PhotoIntake::tooLarge);
+            var arrival = desk.book().photos().add(visitId, photo, PhotoIntake.take(content));
             watch.tell(visitId);
             BayHandler.send(response, 200, EntryAnswer.of(photo.id(), arrival));
         } catch (IllegalArgumentException | DateTimeException e) {
@@ -50,16 +50,5 @@ final class PhotoHandler {
         response.header(HeaderNames.CONTENT_TYPE, "image/jpeg");
         response.header(HeaderNames.CACHE_CONTROL, "private, max-age=31536000, immutable");
         response.send(jpeg);
-    }
-
-    private static byte[] body(ServerRequest request) {
-        if (!request.content().hasEntity()) {
-            return new byte[0];
-        }
-        try (var stream = request.content().inputStream()) {
-            return stream.readNBytes(PhotoIntake.LARGEST_BYTES + 1);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }

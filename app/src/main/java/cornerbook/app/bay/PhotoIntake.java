@@ -33,7 +33,7 @@ final class PhotoIntake {
      */
     static byte[] take(byte[] content) {
         if (content.length > LARGEST_BYTES) {
-            throw new IllegalArgumentException("The photo is larger than 8 MB, expected a smaller one.");
+            throw tooLarge();
         }
         try (var stream = ImageIO.createImageInputStream(new ByteArrayInputStream(content))) {
             var readers = ImageIO.getImageReaders(stream);
@@ -81,5 +81,9 @@ final class PhotoIntake {
 
     private static IllegalArgumentException notAPhoto() {
         return new IllegalArgumentException("This is no photo, expected a JPEG or PNG picture.");
+    }
+
+    static IllegalArgumentException tooLarge() {
+        return new IllegalArgumentException("The photo is larger than 8 MB, expected a smaller one.");
     }
 }

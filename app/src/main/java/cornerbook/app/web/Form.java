@@ -1,9 +1,6 @@
 package cornerbook.app.web;
 
 import io.helidon.webserver.http.ServerRequest;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
@@ -53,18 +50,10 @@ record Form(Map<String, String> fields) {
     }
 
     private static String bodyOf(ServerRequest request) {
-        if (!request.content().hasEntity()) {
-            return "";
-        }
-        try (InputStream stream = request.content().inputStream()) {
-            var bytes = stream.readNBytes(LARGEST_BYTES + 1);
-            if (bytes.length > LARGEST_BYTES) {
-                throw new PageException(413, "The form is larger than this program accepts, nothing was stored.");
-            }
-            return new String(bytes, StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return RequestBody.read(request, LARGEST_BYTES)
+                .map(bytes -> new String(bytes, StandardCharsets.UTF_8))
+                .orElseThrow(() ->
+                        new PageException(413, "The form is larger than this program accepts, nothing was stored."));
     }
 
     private static String decode(String text) {
