@@ -180,7 +180,7 @@ final class TorqueQuestion {
         }
         var order = TighteningOrder.of(given.whole("count"));
         var numbers = order.order().stream().map(String::valueOf).collect(Collectors.joining(" "));
-        return List.of(new Part("order", List.of("Order, clockwise from the top: " + numbers), order));
+        return List.of(new Part("order", List.of("Order, places counted clockwise from the top: " + numbers), order));
     }
 
     private static List<Part> setting(Given given) {

@@ -36,7 +36,7 @@ class CalculatorsTest {
             value = {
                 "torque '30 lbf·ft' --length '12 in' --adapter '6 in' | Set the wrench to 27 N·m (20 lbf·ft)",
                 "torque 130 --thread M14x1.5 --class 10.9 --on-thread oiled | Mind: A torque given for clean, dry threads clamps 25 to 33 % more",
-                "torque 130 --count 5 | Order, clockwise from the top: 1 3 5 2 4",
+                "torque 130 --count 5 | Order, places counted clockwise from the top: 1 3 5 2 4",
                 "torque 130 --thread M14x1.5 --class 10.9 --ball 14 | Clamp load of M14×1.5 class 10.9",
                 "torque 130 --thread M14x1.5 --class 10.9 --friction '0.10 to 0.16' | friction 0.1 to 0.16",
                 "lift --front 1000 --rear 1000 --wheelbase 2800 --points 'LF 600 750; RF 600 -750; LR 2000 650; RR 2000 -650' --arm-rating 1000 --hoist-rating 4000 | Arm LR: 5",
