@@ -103,7 +103,7 @@ final class FindingsSection {
         if (row.horizon() != null) {
             return SheetWords.day(row.horizon());
         }
-        return row.verdict() == Verdict.RUNS_OUT ? "no date known" : "now";
+        return row.verdict() == Verdict.RUNS_OUT ? "to be looked at sooner" : "now";
     }
 
     /** Named where the finding is about one part of a set that is not on the car. */

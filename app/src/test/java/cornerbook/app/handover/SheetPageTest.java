@@ -58,7 +58,7 @@ class SheetPageTest {
     @Test
     void whatRunsOutWithoutADateIsNotSaidToDoSoNow() {
         assertThat(page(SheetCars.withFindings(SheetCars.finished(), List.of(finding(Verdict.RUNS_OUT)))))
-                .contains("<td>no date known</td>")
+                .contains("<td>to be looked at sooner</td>")
                 .doesNotContain("<td>now</td>");
         assertThat(page(SheetCars.withFindings(SheetCars.finished(), List.of(finding(Verdict.SPENT)))))
                 .contains("<td>now</td>");
