@@ -52,6 +52,9 @@ final class BookFile implements BookStore {
         try {
             if (!Files.exists(file)) {
                 NewBook.place(folder, unfinished -> new BookFile(unfinished, file).migrate());
+                var made = new BookFile(file, file);
+                made.keepOpen();
+                return made;
             }
         } catch (FileAlreadyExistsException e) {
             // Another process has just made it; it is the one to use. What stands in the way as a folder is told below.

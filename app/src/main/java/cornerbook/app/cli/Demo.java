@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 import picocli.CommandLine;
 
 /** Serves the book of the invented shop; makes it when it is empty. */
@@ -27,9 +28,10 @@ final class Demo implements Runnable {
 
     @Override
     public void run() {
+        var today = LocalDate.now(ZoneId.systemDefault());
+        var inventing = CompletableFuture.supplyAsync(() -> DemoShop.histories(today));
         try (var book = options.open()) {
-            var today = LocalDate.now(ZoneId.systemDefault());
-            var invented = DemoShop.histories(today);
+            var invented = inventing.join();
             refuseReal(book, invented);
             if (book.listVehicles().isEmpty()) {
                 fill(book, invented, today);
