@@ -47,6 +47,7 @@ final class BatteryQuestion {
                                             "h",
                                             "rest of the battery",
                                             "Hours since charger, converter or drive.")),
+                            List.of("chemistry", "volts", "rested"),
                             BatteryQuestion::rest),
                     new Group(
                             "health",
@@ -89,6 +90,7 @@ final class BatteryQuestion {
                                             new Ask.Tick(),
                                             "The tester does not allow for the battery's temperature; it is corrected for here.",
                                             "")),
+                            List.of("rated", "standard", "measured"),
                             BatteryQuestion::rating),
                     new Group(
                             "parked",
@@ -113,6 +115,7 @@ final class BatteryQuestion {
                                             "%",
                                             "health of the battery",
                                             "Health of the battery; 100 if not given.")),
+                            List.of("capacity", "standby"),
                             BatteryQuestion::parked)),
             "nothing to compute, expected --volts, --capacity, or --rated with --measured, --compare-with or --load-volts",
             "cornerbook battery --chemistry agm --temperature \"5 °C\" --volts 12.5 --rested 12 --rated 680 --standard en --measured 560");

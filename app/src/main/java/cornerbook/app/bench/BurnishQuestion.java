@@ -97,6 +97,7 @@ final class BurnishQuestion {
                                     "°C",
                                     "limit",
                                     "Temperature that the disc may not pass; 300 °C if not given.")),
+                    List.of("mass", "front-share", "disc-mass", "disc-diameter", "tyre"),
                     BurnishQuestion::drive)),
             "nothing to compute, expected --mass with the discs",
             "cornerbook burnish --mass 1900 --front-share 68 --disc-mass 7.2 --disc-diameter 320 --tyre 225/55R18");

@@ -9,10 +9,18 @@ import java.util.function.Function;
  * @param name in the page's address behind the number sign
  * @param title above them
  * @param note what has to be known before, may be empty
+ * @param needs names of the questions, its own and common ones, without which there is no answer
  * @param answer the parts that what was given allows; none when nothing was asked
  */
-public record Group(String name, String title, String note, List<Ask> asks, Function<Given, List<Part>> answer) {
+public record Group(
+        String name,
+        String title,
+        String note,
+        List<Ask> asks,
+        List<String> needs,
+        Function<Given, List<Part>> answer) {
     public Group {
+        needs = List.copyOf(needs);
         asks = List.copyOf(asks);
     }
 }

@@ -58,6 +58,7 @@ final class LiftQuestion {
                                             "mm",
                                             "height of the blocks",
                                             "Blocks that are under the wheels already; 0 if not given.")),
+                            List.of("point-height", "clearance", "arm-height"),
                             LiftQuestion::stack),
                     new Group(
                             "loads",
@@ -135,6 +136,15 @@ final class LiftQuestion {
                                             new Ask.Several("drive battery=450 kg@1500 mm", 3),
                                             "A part that is off: its mass, and where it was behind the front axle. May be repeated.",
                                             "part off")),
+                            List.of(
+                                    "front",
+                                    "rear",
+                                    "wheelbase",
+                                    "points-front",
+                                    "points-rear",
+                                    "points-width",
+                                    "arm-rating",
+                                    "hoist-rating"),
                             LiftQuestion::arms)),
             "nothing to compute, expected --front with the loads, or --point-height with the heights",
             "cornerbook lift --front 1050 --rear 1150 --wheelbase 2800 --points-front 650 --points-rear 2150 --points-width 1500 --arm-rating 1000 --hoist-rating 4000 --off \"drive battery=450 kg@1500 mm\"");

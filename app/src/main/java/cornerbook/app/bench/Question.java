@@ -32,6 +32,14 @@ public record Question(
                 .toList();
     }
 
+    /** Labels of what a group still needs before it can answer. */
+    public List<String> lacking(Group group, Given given) {
+        return asks().stream()
+                .filter(ask -> group.needs().contains(ask.name()) && !given.any(ask.name()))
+                .map(Ask::label)
+                .toList();
+    }
+
     /**
      * All answers.
      *

@@ -1,28 +1,17 @@
 package cornerbook.app.bench;
 
-import cornerbook.core.fastener.ClampLoad;
-import cornerbook.core.fastener.FrictionBand;
-import cornerbook.core.fastener.PropertyClass;
-import cornerbook.core.fastener.ScrewThread;
-import cornerbook.core.fastener.SeatFace;
-import cornerbook.core.fastener.ShortForm;
-import cornerbook.core.fastener.ThreadState;
+import cornerbook.core.fastener.ScaleSetting;
 import cornerbook.core.fastener.TighteningOrder;
 import cornerbook.core.fastener.TorqueBar;
 import cornerbook.core.fastener.WrenchCalibration;
 import cornerbook.core.fastener.WrenchScale;
 import cornerbook.core.fastener.WrenchSetting;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** What to set on the wrench, and what the torque does to the fastener. */
 final class TorqueQuestion {
-    private static final Pattern BETWEEN = Pattern.compile("\\s+(?:to\\s+)?|\\s*–\\s*");
-    private static final double N_PER_KN = 1000;
-
     static final Question QUESTION = new Question(
             "torque",
             "Torque",
@@ -44,11 +33,12 @@ final class TorqueQuestion {
                                     "",
                                     "fasteners per wheel",
                                     "Fasteners per wheel, 3 to 10.")),
+                            List.of("count"),
                             TorqueQuestion::order),
                     new Group(
                             "setting",
-                            "Wrench with an adapter",
-                            "",
+                            "Setting of the wrench",
+                            "Without an adapter, the scale and what the wrench shows too much are enough.",
                             List.of(
                                     Ask.quantity(
                                             "length",
@@ -79,60 +69,16 @@ final class TorqueQuestion {
                                             "Scale to",
                                             "N·m",
                                             "top of the wrench's scale",
-                                            "Most torque on the wrench's scale.")),
+                                            "Most torque on the wrench's scale."),
+                                    Ask.quantity(
+                                            "wrench-offset",
+                                            "Wrench shows too much",
+                                            "N·m",
+                                            "offset of the wrench",
+                                            "What the wrench shows too much against its calibration; 0 if not given.")),
+                            List.of("torque", "length", "adapter"),
                             TorqueQuestion::setting),
-                    new Group(
-                            "clamp-load",
-                            "Clamp load",
-                            "The maker's torque holds for the thread that the maker names, clean and dry as a rule. Nothing here offers another one.",
-                            List.of(
-                                    Ask.words(
-                                            "thread",
-                                            "Thread",
-                                            "M14×1.5",
-                                            "thread",
-                                            "Thread, as M14x1.5 or 1/2-20 UNF."),
-                                    Ask.choice(
-                                            "class",
-                                            "Strength",
-                                            Arrays.stream(PropertyClass.values())
-                                                    .map(PropertyClass::toString)
-                                                    .toList(),
-                                            "property class",
-                                            "Property class on the bolt's head, or the grade of an inch bolt."),
-                                    Ask.choice(
-                                            "on-thread",
-                                            "On the thread",
-                                            Arrays.stream(ThreadState.values())
-                                                    .map(ThreadState::word)
-                                                    .toList(),
-                                            "state of the thread",
-                                            "What is on the thread; dry if not given."),
-                                    Ask.quantity(
-                                            "seat-diameter",
-                                            "Seat, mean",
-                                            "mm",
-                                            "mean diameter of the seat",
-                                            "Mean diameter of the seat; 1.3 times the thread if not given."),
-                                    Ask.quantity(
-                                            "cone",
-                                            "Cone",
-                                            "°",
-                                            "included angle of the cone",
-                                            "The seat is a cone of this included angle; flat if not given."),
-                                    Ask.quantity(
-                                            "ball",
-                                            "Ball",
-                                            "mm",
-                                            "radius of the ball seat",
-                                            "The seat is a ball of this radius; flat if not given."),
-                                    Ask.words(
-                                            "friction",
-                                            "Friction",
-                                            "0.14 to 0.24",
-                                            "friction",
-                                            "Least and most friction; 0.14 and 0.24 (clean and dry) if not given.")),
-                            TorqueQuestion::clampLoad),
+                    ClampLoadGroup.GROUP,
                     new Group(
                             "bar",
                             "Torque bar on the impact wrench",
@@ -150,6 +96,7 @@ final class TorqueQuestion {
                                             "%",
                                             "spread of the bar",
                                             "Its spread either way, as found by trial.")),
+                            List.of("torque", "bar", "bar-spread"),
                             TorqueQuestion::bar),
                     new Group(
                             "calibration",
@@ -168,6 +115,7 @@ final class TorqueQuestion {
                                             "",
                                             "cycles of the wrench",
                                             "Clicks since then; 0 if not given.")),
+                            List.of("calibrated"),
                             TorqueQuestion::calibration)),
             "torque alone asks nothing, expected --adapter, --thread, --count, --bar or --calibrated with it",
             "cornerbook torque \"98 lbf·ft\" --adapter \"6 in\" --length \"18 in\" --thread M14x1.5 --class 10.9 --count 5");
@@ -186,7 +134,7 @@ final class TorqueQuestion {
     private static List<Part> setting(Given given) {
         var parts = new ArrayList<Part>();
         boolean asked = given.any("length", "adapter", "angle");
-        boolean scale = given.any("wrench-from", "wrench-to");
+        boolean scale = given.any("wrench-from", "wrench-to", "wrench-offset");
         if (!asked && !scale) {
             return parts;
         }
@@ -205,67 +153,17 @@ final class TorqueQuestion {
                     setting));
         }
         if (scale) {
-            new WrenchScale(given.quantity("wrench-from"), given.quantity("wrench-to")).check(settingNm);
+            var onScale = ScaleSetting.of(
+                    new WrenchScale(given.quantity("wrench-from"), given.quantity("wrench-to")),
+                    settingNm,
+                    given.quantity("wrench-offset", 0));
+            parts.add(new Part(
+                    "wrench",
+                    List.of("To be read on this wrench: %s"
+                            .formatted(given.shown().show(onScale.settingNm(), "N·m"))),
+                    onScale));
         }
         return parts;
-    }
-
-    private static List<Part> clampLoad(Given given) {
-        if (!given.any("thread", "class", "on-thread", "seat-diameter", "cone", "ball", "friction")) {
-            return List.of();
-        }
-        double torqueNm = given.quantity("torque");
-        var thread = ScrewThread.parse(given.words("thread"));
-        var strength = PropertyClass.parse(given.words("class"));
-        var friction = given.findWords("friction").map(TorqueQuestion::friction).orElse(FrictionBand.DRY);
-        var load = ClampLoad.of(thread, strength, seat(given, thread), friction, torqueNm);
-        var state = given.findWords("on-thread").map(ThreadState::parse).orElse(ThreadState.DRY);
-        var shortForm = ShortForm.of(thread, strength, state, torqueNm);
-        return List.of(
-                new Part(
-                        "clampLoad",
-                        List.of(
-                                "Clamp load of %s %s, friction %s to %s: %.0f to %.0f kN, %.0f to %.0f %% of the proof load"
-                                        .formatted(
-                                                thread,
-                                                strength.words(),
-                                                friction.lowest(),
-                                                friction.highest(),
-                                                load.leastN() / N_PER_KN,
-                                                load.mostN() / N_PER_KN,
-                                                load.leastShareOfProof() * 100,
-                                                load.mostShareOfProof() * 100)),
-                        load),
-                new Part(
-                        "shortForm",
-                        List.of("By the short form, %s thread: %.0f to %.0f kN, up to %.0f %% of the proof load"
-                                .formatted(
-                                        shortForm.state().word(),
-                                        shortForm.leastN() / N_PER_KN,
-                                        shortForm.mostN() / N_PER_KN,
-                                        shortForm.mostShareOfProof() * 100)),
-                        shortForm));
-    }
-
-    private static SeatFace seat(Given given, ScrewThread thread) {
-        double meanMm = given.quantity("seat-diameter", SeatFace.usualMeanDiameterMm(thread));
-        if (given.any("cone") && given.any("ball")) {
-            throw new AskException("ball", "is given beside a cone, expected one of the two");
-        }
-        if (given.any("cone")) {
-            return SeatFace.cone(meanMm, given.quantity("cone"));
-        }
-        return given.any("ball") ? SeatFace.ball(meanMm, given.quantity("ball")) : new SeatFace(meanMm, 1);
-    }
-
-    private static FrictionBand friction(String text) {
-        var ends = BETWEEN.splitAsStream(text.replace(',', '.')).toList();
-        try {
-            return new FrictionBand(Double.parseDouble(ends.getFirst()), Double.parseDouble(ends.get(1)));
-        } catch (NumberFormatException | IndexOutOfBoundsException e) {
-            throw new IllegalArgumentException(
-                    "friction is \"%s\", expected the least and the most as in 0.14 to 0.24".formatted(text), e);
-        }
     }
 
     private static List<Part> bar(Given given) {

@@ -39,6 +39,7 @@ final class TyreQuestion {
                                             "km/h",
                                             "speed shown",
                                             "Speed that the speedometer shows; 100 km/h if not given.")),
+                            List.of("placard", "other"),
                             TyreQuestion::comparison),
                     new Group(
                             "rim",
@@ -47,6 +48,7 @@ final class TyreQuestion {
                             List.of(
                                     Ask.words("size", "Size", SIZE, "", "Tyre size."),
                                     Ask.number("rim", "Rim width", "in", "rim width", "Width of the rim, as 7.5.")),
+                            List.of("size", "rim"),
                             TyreQuestion::rim),
                     new Group(
                             "circumference",
@@ -65,6 +67,7 @@ final class TyreQuestion {
                                             "mm",
                                             "limit of the circumference",
                                             "Largest difference that the car's maker allows.")),
+                            List.of("worn", "circumference-limit"),
                             TyreQuestion::circumference),
                     new Group(
                             "fit",
@@ -83,6 +86,7 @@ final class TyreQuestion {
                                             MOUNTING,
                                             "",
                                             "The other wheel, written alike.")),
+                            List.of("car", "wheel"),
                             TyreQuestion::fit)),
             "nothing to compute, expected --placard, --size, --worn or --car",
             "cornerbook tyre --placard \"225/55R18 98V\" --other \"235/50R18 101H\" --speed \"62 mph\"");

@@ -8,7 +8,7 @@ import cornerbook.app.bench.Group;
 import cornerbook.app.bench.Part;
 import cornerbook.app.bench.Question;
 import cornerbook.app.bench.Questions;
-import cornerbook.app.book.ShopTool;
+import cornerbook.app.bench.WorkedExample;
 import cornerbook.app.unit.UnitSystem;
 import cornerbook.app.web.BenchPage.Answer;
 import cornerbook.app.web.BenchPage.Field;
@@ -43,15 +43,22 @@ final class BenchHandler {
         var carId = Pages.queryValue(request, "car");
         var history = carId.isEmpty() ? null : desk.getHistory(carId);
         var axle = Pages.queryValue(request, "axle").equals("rear") ? Axle.REAR : Axle.FRONT;
-        Map<String, List<String>> known = new LinkedHashMap<>(ofTools(question, system));
+        boolean example = history == null && !request.query().contains("blank") && !asksAny(request, question);
+        var tools = BenchTools.of(question, desk.book().listTools(), request, desk.today());
+        if (example) {
+            tools = tools.withoutChoice();
+        }
+        Map<String, List<String>> known = new LinkedHashMap<>(tools.values(system));
         if (history != null) {
             known.putAll(CarValues.of(question.name(), history, axle, system));
         }
-        var typed = typed(request, question, known);
+        var typed = example
+                ? WorkedExample.of(question, system, desk.today())
+                : typed(request, question, known, tools, system);
         var given = new Given(question, typed, system, UnitChoice.current(), desk.today());
         var errors = new HashMap<String, String>();
         var sections = question.groups().stream()
-                .map(group -> section(group, given, known, errors))
+                .map(group -> section(question, group, given, known, errors))
                 .toList();
         boolean refused = !errors.isEmpty()
                 || sections.stream().anyMatch(section -> !section.error().isEmpty());
@@ -65,37 +72,26 @@ final class BenchHandler {
                         axle == Axle.REAR ? "rear" : "front",
                         system,
                         system != UnitChoice.current(),
-                        !typed.isEmpty(),
+                        example,
+                        history == null ? desk.book().listVisits(desk.today()) : List.of(),
+                        tools,
                         question.common().stream()
                                 .map(ask -> field(ask, given, errors))
                                 .toList(),
                         sections));
     }
 
-    /** What the shop's only wrench or only gauge answers; of several nobody knows which one is in hand. */
-    private Map<String, List<String>> ofTools(Question question, UnitSystem system) {
-        var kind = switch (question.name()) {
-            case "torque" -> ShopTool.Kind.TORQUE_WRENCH;
-            case "pressure" -> ShopTool.Kind.PRESSURE_GAUGE;
-            default -> null;
-        };
-        var tools = desk.book().listTools().stream()
-                .filter(tool -> tool.kind() == kind)
-                .toList();
-        if (tools.size() != 1) {
-            return Map.of();
-        }
-        var tool = tools.getFirst();
-        return tool.kind() == ShopTool.Kind.TORQUE_WRENCH
-                ? Map.of(
-                        "wrench-from", List.of(system.field(tool.lowest(), "N·m")),
-                        "wrench-to", List.of(system.field(tool.highest(), "N·m")))
-                : Map.of("gauge-offset", List.of(system.field(tool.offset(), "kPa")));
+    private static boolean asksAny(ServerRequest request, Question question) {
+        return question.asks().stream().anyMatch(ask -> request.query().contains(ask.name()));
     }
 
-    /** What the address holds; where it holds nothing, what car and tools say. */
+    /** What the address holds; where it holds nothing, what car and tools say. A tool just taken up outranks what was typed of the one before. */
     private static Map<String, List<String>> typed(
-            ServerRequest request, Question question, Map<String, List<String>> known) {
+            ServerRequest request,
+            Question question,
+            Map<String, List<String>> known,
+            BenchTools tools,
+            UnitSystem system) {
         Map<String, List<String>> typed = new LinkedHashMap<>(known);
         for (var ask : question.asks()) {
             var texts = request.query().contains(ask.name()) ? request.query().all(ask.name()) : List.<String>of();
@@ -103,13 +99,17 @@ final class BenchHandler {
                 typed.put(ask.name(), texts.stream().map(String::strip).toList());
             }
         }
+        if (tools.changed()) {
+            typed.keySet().removeAll(tools.names());
+            typed.putAll(tools.values(system));
+        }
         typed.values().removeIf(texts -> texts.stream().allMatch(String::isEmpty));
         return typed;
     }
 
     /** What car and tools say asks nothing by itself: what it lacks is missed only when something was typed beside them. */
     private static Section section(
-            Group group, Given given, Map<String, List<String>> known, Map<String, String> errors) {
+            Question question, Group group, Given given, Map<String, List<String>> known, Map<String, String> errors) {
         List<Part> parts = List.of();
         var error = "";
         try {
@@ -133,6 +133,7 @@ final class BenchHandler {
                 group.note(),
                 group.asks().stream().map(ask -> field(ask, given, errors)).toList(),
                 error,
+                question.lacking(group, given),
                 parts.stream().map(part -> new Answer(part, given.shown())).toList());
     }
 

@@ -4,6 +4,7 @@ import cornerbook.app.bench.Ask;
 import cornerbook.app.bench.Part;
 import cornerbook.app.bench.Question;
 import cornerbook.app.bench.Questions;
+import cornerbook.app.book.VisitSummary;
 import cornerbook.app.picture.BenchPicture;
 import cornerbook.app.unit.Shown;
 import cornerbook.app.unit.UnitSystem;
@@ -18,7 +19,9 @@ import org.jspecify.annotations.Nullable;
  * @param axle "front" or "rear" where a car's axle counts
  * @param system the units of bare numbers in this address
  * @param foreign whether the person reads in other units than the address was written in
- * @param asked whether anything was typed
+ * @param example whether an invented example was filled in, as nothing was typed
+ * @param visits of this day, whose cars may be chosen
+ * @param tools of the shop, for the one in hand to be chosen
  */
 public record BenchPage(
         Question question,
@@ -26,10 +29,13 @@ public record BenchPage(
         String axle,
         UnitSystem system,
         boolean foreign,
-        boolean asked,
+        boolean example,
+        List<VisitSummary> visits,
+        BenchTools tools,
         List<Field> common,
         List<Section> sections) {
     public BenchPage {
+        visits = List.copyOf(visits);
         common = List.copyOf(common);
         sections = List.copyOf(sections);
     }
@@ -37,6 +43,11 @@ public record BenchPage(
     /** All calculators, for the way from one to the other. */
     public List<Question> questions() {
         return Questions.ALL;
+    }
+
+    /** Whether the two axles of a car give different answers. */
+    public boolean byAxle() {
+        return List.of("pressure", "tyre", "burnish").contains(question.name());
     }
 
     public boolean errors() {
@@ -51,10 +62,18 @@ public record BenchPage(
      * Questions that are answered together, with their answers.
      *
      * @param error what core refuses and belongs to no single field, may be empty
+     * @param lacking labels of what is still to be typed for an answer
      */
     public record Section(
-            String name, String title, String note, List<Field> fields, String error, List<Answer> answers) {
+            String name,
+            String title,
+            String note,
+            List<Field> fields,
+            String error,
+            List<String> lacking,
+            List<Answer> answers) {
         public Section {
+            lacking = List.copyOf(lacking);
             fields = List.copyOf(fields);
             answers = List.copyOf(answers);
         }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import cornerbook.app.book.Book;
+import cornerbook.app.book.ShopTool;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.visit.Assessor;
@@ -78,7 +79,20 @@ class BenchTest {
     @ParameterizedTest
     @ValueSource(ints = {390, 1180})
     void everyPageIsAccessibleAndDoesNotScrollSideways(int width) {
-        for (var address : List.of("/bench", LIFT, PRESSURE, TORQUE, TYRE, BATTERY)) {
+        for (var address : List.of(
+                "/bench",
+                LIFT,
+                PRESSURE,
+                TORQUE,
+                TYRE,
+                BATTERY,
+                "/bench/lift",
+                "/bench/pressure",
+                "/bench/torque",
+                "/bench/tyre",
+                "/bench/battery",
+                "/bench/burnish",
+                "/bench/torque?blank=yes")) {
             var page = open(address, width);
             page.evaluate("document.querySelectorAll('details').forEach(each => each.open = true)");
             Axe.assertNoViolation(page, address + " at " + width);
@@ -232,11 +246,59 @@ class BenchTest {
         page.getByText("Store readings").click();
         assertThat(page.locator("[id='error." + key + "']").innerText().replace('\u00a0', ' '))
                 .isEqualTo("No calibrated wrench of the shop sets 121 N·m: W-2 goes from 5 N·m to 60 N·m.");
-        page.navigate("http://127.0.0.1:" + server.port() + "/bench/torque");
+        page.navigate("http://127.0.0.1:" + server.port() + "/bench/torque?blank=yes");
         assertThat(page.locator("#wrench-to").inputValue()).startsWith("59.6");
         page.navigate("http://127.0.0.1:" + server.port() + "/shop/tools");
         page.locator("li.row.tool button").click();
         assertThat(book.listTools()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"lift", "pressure", "torque", "tyre", "battery", "burnish"})
+    void aPageThatNobodyHasTypedIntoAnswersAnInventedExampleInEitherUnits(String name) {
+        var page = open("/bench/" + name, 1180);
+        for (var system : List.of("metric", "us")) {
+            page.locator(".units button[value=" + system + "]").click();
+            assertThat(page.locator(".example").innerText()).contains("Invented example");
+            assertThat(page.locator(".error").count()).isZero();
+            assertThat(page.locator("section.bench").count())
+                    .as("each part is answered")
+                    .isEqualTo(page.locator("section.bench:has(details.why)").count());
+        }
+        page.locator(".example a.button").first().click();
+        assertThat(page.url()).contains("car=");
+        assertThat(page.locator(".example").count()).isZero();
+        page.navigate("http://127.0.0.1:" + server.port() + "/bench/" + name + "?blank=yes");
+        assertThat(page.locator("details.why").count()).isZero();
+        assertThat(page.locator(".answered .soft").first().innerText())
+                .startsWith("Still to be filled in: ")
+                .doesNotContain("--");
+    }
+
+    @Test
+    void aWrenchOfTheShopIsTakenInHandAndAnotherOneReplacesIt() {
+        book.putTool(wrench("W-1", 40, 200, 3, TODAY.plusDays(100)));
+        book.putTool(wrench("W-9", 20, 100, -1, TODAY.minusDays(1)));
+        var page = open("/bench/torque?torque=90", 390);
+        page.locator("#tool").selectOption("W-1");
+        page.locator("#setting button").click();
+        assertThat(page.locator("#setting .lead").innerText().replace('\u00a0', ' '))
+                .contains("To be read on this wrench: 93 N·m");
+        page.locator("#wrench-offset").fill("5");
+        page.locator("#setting button").click();
+        assertThat(page.locator("#setting .lead").innerText()).contains("95");
+        page.locator("#tool").selectOption("W-9");
+        page.locator("#setting button").click();
+        assertThat(page.locator("#setting .lead").innerText()).contains("89");
+        assertThat(page.locator(".common .error").innerText()).contains("overdue");
+        page.locator("#tool").selectOption("");
+        page.locator("#setting button").click();
+        assertThat(page.locator("#wrench-to").inputValue()).isEmpty();
+        List.of("W-1", "W-9").forEach(book::removeTool);
+    }
+
+    private static ShopTool wrench(String id, double lowest, double highest, double offset, LocalDate due) {
+        return new ShopTool(id, ShopTool.Kind.TORQUE_WRENCH, "Invented wrench", lowest, highest, offset, due);
     }
 
     /** Whatever a page says in metric units it says in the other units too, as a sentence. */
