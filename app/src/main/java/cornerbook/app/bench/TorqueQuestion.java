@@ -38,14 +38,14 @@ final class TorqueQuestion {
                     new Group(
                             "setting",
                             "Setting of the wrench",
-                            "Without an adapter, the scale and what the wrench shows too much are enough.",
+                            "",
                             List.of(
                                     Ask.quantity(
                                             "length",
                                             "Wrench",
                                             "mm",
                                             "wrench length",
-                                            "Middle of the grip to the middle of the drive."),
+                                            "Middle of the grip to the middle of the drive; only with an adapter."),
                                     Ask.quantity(
                                             "adapter",
                                             "Adapter",

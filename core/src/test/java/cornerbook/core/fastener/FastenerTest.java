@@ -78,4 +78,18 @@ class FastenerTest {
         assertThatThrownBy(() -> WrenchCalibration.of(last, 0, LocalDate.of(2026, 1, 9)))
                 .hasMessageContaining("expected a day not after 2026-01-09");
     }
+
+    /** By hand: a wrench that shows 3 N·m too much clicks at 130 when 133 stands on its scale. */
+    @Test
+    void whatAWrenchShowsTooMuchIsAddedToItsSetting() {
+        var scale = new WrenchScale(40, 200);
+        assertThat(ScaleSetting.of(scale, 130, 3).settingNm()).isEqualTo(133);
+        assertThat(ScaleSetting.of(scale, 130, 3).cautions()).isEmpty();
+        assertThat(ScaleSetting.of(new WrenchScale(10, 200), 41, -3).cautions())
+                .containsExactly("The setting lies in the lowest fifth of the scale: take a smaller wrench.");
+        assertThatThrownBy(() -> ScaleSetting.of(scale, 198, 3))
+                .hasMessage("setting of the wrench is 201 N·m, expected 40 to 200 N·m");
+        assertThatThrownBy(() -> ScaleSetting.of(scale, 130, 21))
+                .hasMessage("offset of the wrench is 21 N·m, expected -20 to 20 N·m");
+    }
 }
