@@ -3,24 +3,17 @@ package cornerbook.app.book;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.visit.CarHistory;
 import cornerbook.core.visit.Customer;
-import cornerbook.core.visit.DustRule;
-import cornerbook.core.visit.IdentityRules;
 import cornerbook.core.visit.Knowledge;
 import cornerbook.core.visit.Reading;
-import cornerbook.core.visit.StoredWheelCheck;
 import cornerbook.core.visit.StoredWheelCheck.Identity;
 import cornerbook.core.visit.Visit;
-import cornerbook.core.visit.VisitRules;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import org.jdbi.v3.core.Handle;
 
 /**
  * The book: every car with its wheels, visits and readings, kept in one folder. Each change is one transaction that is on
@@ -100,13 +93,7 @@ public final class Book implements AutoCloseable {
         return store.write(handle -> {
             var changed = new LinkedHashMap<String, Customer>();
             for (var history : histories) {
-                IdentityRules.check(history).stream().findFirst().ifPresent(problem -> refuse(problem.message()));
-                refuseProblems(history);
-                new TakenIds(handle).refuse(history);
-                new CarWriter(handle).writeCar(history).ifPresent(customer -> changed.put(customer.id(), customer));
-                if (!history.visits().isEmpty()) {
-                    new RetorqueLedger(handle).change(history, history.visits().getLast());
-                }
+                new VisitLedger(handle).addCar(history).ifPresent(customer -> changed.put(customer.id(), customer));
             }
             return List.copyOf(changed.values());
         });
@@ -132,61 +119,22 @@ public final class Book implements AutoCloseable {
 
     /** All cars by name. */
     public List<VehicleSummary> listVehicles() {
-        return store.read(handle -> handle.select(
-                        "select vehicle.id, vehicle.name, vehicle.plate, vehicle.revision, customer.name as customer_name, max(visit.visit_date) as last_visit from vehicle join customer on customer.id = vehicle.customer_id left join visit on visit.vehicle_id = vehicle.id group by vehicle.id, vehicle.name, vehicle.plate, vehicle.revision, customer.name order by vehicle.name")
-                .map((row, context) -> new VehicleSummary(
-                        row.getString("id"),
-                        row.getString("name"),
-                        row.getString("plate"),
-                        row.getString("customer_name"),
-                        CarReader.date(row, "last_visit"),
-                        row.getLong("revision")))
-                .list());
+        return store.read(handle -> new CarLists(handle).vehicles());
     }
 
     /** The visits of a day. */
     public List<VisitSummary> listVisits(LocalDate date) {
-        return store.read(handle -> handle.select(
-                        "select visit.id as visit_id, vehicle.id as vehicle_id, vehicle.name, vehicle.plate, customer.name as customer_name, visit.visit_date, (select count(*) from reading where reading.visit_id = visit.id) as readings from visit join vehicle on vehicle.id = visit.vehicle_id join customer on customer.id = vehicle.customer_id where visit.visit_date = ? order by vehicle.name",
-                        date.toString())
-                .map((row, context) -> new VisitSummary(
-                        row.getString("visit_id"),
-                        row.getString("vehicle_id"),
-                        row.getString("name"),
-                        row.getString("plate"),
-                        row.getString("customer_name"),
-                        LocalDate.parse(row.getString("visit_date")),
-                        row.getInt("readings")))
-                .list());
+        return store.read(handle -> new CarLists(handle).visits(date));
     }
 
     /** Brake pairs, one to an axle, that were worked on at the visits of these days, both counted. */
     public int countBrakePairs(LocalDate from, LocalDate until) {
-        return store.read(handle -> handle
-                .createQuery(
-                        "select reading.* from reading join visit on visit.id = reading.visit_id where visit.visit_date between :from and :until and reading.measure in (<measures>)")
-                .bind("from", from.toString())
-                .bind("until", until.toString())
-                .bindList(
-                        "measures", DustRule.measures().stream().map(Enum::name).toList())
-                .map((row, context) -> Map.entry(row.getString("visit_id"), CarReader.reading(row)))
-                .stream()
-                .collect(Collectors.groupingBy(
-                        Map.Entry::getKey, Collectors.mapping(Map.Entry::getValue, Collectors.toList())))
-                .values()
-                .stream()
-                .mapToInt(DustRule::pairsServiced)
-                .sum());
+        return store.read(handle -> new CarLists(handle).countBrakePairs(from, until));
     }
 
     /** Every car with all its visits, read at one go, by name. */
     public List<CarHistory> listHistories() {
-        return store.read(handle -> {
-            var reader = new CarReader(handle);
-            return handle.select("select id from vehicle order by name").mapTo(String.class).list().stream()
-                    .flatMap(id -> reader.find(id).stream())
-                    .toList();
-        });
+        return store.read(handle -> new CarLists(handle).histories());
     }
 
     public Optional<CarHistory> findHistory(String vehicleId) {
@@ -194,7 +142,7 @@ public final class Book implements AutoCloseable {
     }
 
     public Optional<CarHistory> findHistoryOfVisit(String visitId) {
-        return store.read(handle -> findOfVisit(handle, visitId));
+        return store.read(handle -> new VisitLedger(handle).findHistory(visitId));
     }
 
     /** One visit without the rest of its car's history. */
@@ -204,33 +152,18 @@ public final class Book implements AutoCloseable {
 
     /** The car that a wheel belongs to. */
     public Optional<CarHistory> findHistoryOfWheel(String tag) {
-        return store.read(handle -> handle.select("select vehicle_id from wheel where tag = ?", tag)
-                .mapTo(String.class)
-                .findFirst()
-                .flatMap(new CarReader(handle)::find));
+        return store.read(handle -> new CarLists(handle).findHistoryOfWheel(tag));
     }
 
     /** A new visit of a car that is in the book. */
     public void addVisit(String vehicleId, Visit visit) {
-        store.write(handle -> {
-            var history = new CarReader(handle)
-                    .find(vehicleId)
-                    .orElseThrow(() -> new BookException("No car %s is in the book".formatted(vehicleId)));
-            var visits = new ArrayList<>(history.visits());
-            visits.add(visit);
-            var longer = with(history, visits);
-            refuseProblems(longer);
-            new TakenIds(handle).refuse(vehicleId, visit);
-            new CarWriter(handle).writeVisit(vehicleId, visit);
-            new FittingLedger(handle).rewrite(longer);
-            new RetorqueLedger(handle).change(longer, visit);
-            return visit;
-        });
+        store.write(handle -> new VisitLedger(handle).add(vehicleId, visit));
     }
 
     /** Appends readings to a visit. A reading that is there already, with the same content, counts once. */
     public void addReadings(String visitId, List<Reading> readings) {
-        store.write(handle -> new ReadingLedger(handle).add(getOfVisit(handle, visitId), visitId, readings));
+        store.write(handle ->
+                new ReadingLedger(handle).add(new VisitLedger(handle).getHistory(visitId), visitId, readings));
     }
 
     /** The photos of visits. */
@@ -259,27 +192,7 @@ public final class Book implements AutoCloseable {
      * @throws BookException when a stored wheel differs from its take-off, or a wheel is at two corners
      */
     public void recordLeaving(String visitId, Map<Corner, String> leftOn, List<Identity> identities) {
-        store.write(handle -> {
-            var history = getOfVisit(handle, visitId);
-            var visit = history.getVisit(visitId);
-            var left = visit.withLeftOn(leftOn);
-            var changed = replaced(history, left);
-            refuseProblems(changed);
-            for (var tag : leftOn.values()) {
-                if (!visit.arrivedOn().containsValue(tag)) {
-                    StoredWheelCheck.compareDepths(history, visit, tag).ifPresent(Book::refuse);
-                    identities.stream()
-                            .filter(identity -> identity.wheelTag().equals(tag))
-                            .flatMap(identity -> history.findWheel(tag).stream()
-                                    .flatMap(wheel -> StoredWheelCheck.compareIdentity(wheel, identity).stream()))
-                            .forEach(Book::refuse);
-                }
-            }
-            new CarWriter(handle).replaceLeaving(visitId, leftOn);
-            new FittingLedger(handle).rewrite(changed);
-            new RetorqueLedger(handle).change(changed, left);
-            return left;
-        });
+        store.write(handle -> new VisitLedger(handle).recordLeaving(visitId, leftOn, identities));
     }
 
     /** Re-torques that are due or will be, soonest first. */
@@ -311,54 +224,13 @@ public final class Book implements AutoCloseable {
     /** The wheels were tightened again. */
     public void recordRetorque(String visitId, LocalDate date, double odometerKm, double torqueNm) {
         store.write(handle -> {
-            var visit = getOfVisit(handle, visitId).getVisit(visitId);
-            if (date.isBefore(visit.date()) || odometerKm < visit.odometerKm()) {
-                throw new BookException("The re-torque is dated %s at %.0f km, expected %s and %.0f km or later"
-                        .formatted(date, odometerKm, visit.date(), visit.odometerKm()));
-            }
-            if (!(torqueNm > 0 && torqueNm <= 1000)) {
-                throw new BookException(
-                        "The re-torque is %s N·m, expected above 0 and up to 1000 N·m".formatted(torqueNm));
-            }
             new RetorqueLedger(handle).record(visitId, date, odometerKm, torqueNm);
-            return visit;
+            return null;
         });
     }
 
     @Override
     public void close() {
         store.close();
-    }
-
-    private static Optional<CarHistory> findOfVisit(Handle handle, String visitId) {
-        return handle.select("select vehicle_id from visit where id = ?", visitId)
-                .mapTo(String.class)
-                .findFirst()
-                .flatMap(new CarReader(handle)::find);
-    }
-
-    static CarHistory getOfVisit(Handle handle, String visitId) {
-        return findOfVisit(handle, visitId)
-                .orElseThrow(() -> new BookException("No visit %s is in the book".formatted(visitId)));
-    }
-
-    static void refuseProblems(CarHistory history) {
-        VisitRules.check(history, LocalDate.MAX).stream().findFirst().ifPresent(problem -> refuse(problem.message()));
-    }
-
-    private static void refuse(String sentence) {
-        throw new BookException(sentence);
-    }
-
-    private static CarHistory with(CarHistory history, List<Visit> visits) {
-        return new CarHistory(history.vehicle(), history.customer(), history.sets(), visits);
-    }
-
-    static CarHistory replaced(CarHistory history, Visit visit) {
-        return with(
-                history,
-                history.visits().stream()
-                        .map(other -> other.id().equals(visit.id()) ? visit : other)
-                        .toList());
     }
 }

@@ -1,5 +1,6 @@
 package cornerbook.app.book;
 
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.sql.DataSource;
@@ -9,6 +10,9 @@ import org.flywaydb.core.api.MigrationState;
 
 /** The migrations of a book: one folder for every database, and one for the little that each says in words of its own. */
 final class Migrations {
+    /** What a database calls a column of bytes, by its folder. */
+    private static final Map<String, String> BYTES = Map.of("sqlite", "blob", "postgresql", "bytea");
+
     private static final String FOLDER = "classpath:cornerbook/app/book/sql/";
 
     private Migrations() {}
@@ -16,7 +20,8 @@ final class Migrations {
     static Flyway of(DataSource source, String vendor) {
         return Flyway.configure()
                 .dataSource(source)
-                .locations(FOLDER + "common", FOLDER + vendor)
+                .placeholders(Map.of("bytes", String.valueOf(BYTES.get(vendor))))
+                .locations(FOLDER + "common", FOLDER + "only/" + vendor)
                 // Books are older than the quotation marks that PostgreSQL needs in V1; what it makes is the same.
                 .validateOnMigrate(false)
                 .load();

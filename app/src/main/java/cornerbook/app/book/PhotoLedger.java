@@ -20,17 +20,13 @@ public final class PhotoLedger {
     /** A photo that is there already, by its id, counts once. */
     public Arrival add(String visitId, Photo photo, byte[] jpeg) {
         return store.write(handle -> {
-            Book.getOfVisit(handle, visitId);
-            int added = handle.execute(
-                    "insert into photo (id, visit_id, corner, person, made_at, sha256, jpeg) values (?, ?, ?, ?, ?, ?, ?) on conflict (id) do nothing",
-                    photo.id(),
-                    visitId,
-                    CarWriter.text(photo.corner()),
-                    photo.person(),
-                    photo.madeAt().toString(),
-                    sha256(jpeg),
-                    jpeg);
-            return added == 0 ? Arrival.ALREADY : Arrival.STORED;
+            new VisitLedger(handle).getHistory(visitId);
+            boolean added = BayRows.entry("photo", photo.id(), visitId, photo.person(), photo.madeAt())
+                    .set("corner", photo.corner())
+                    .set("sha256", sha256(jpeg))
+                    .set("jpeg", jpeg)
+                    .insertOnce(handle);
+            return added ? Arrival.STORED : Arrival.ALREADY;
         });
     }
 

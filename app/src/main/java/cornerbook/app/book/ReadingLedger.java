@@ -42,8 +42,8 @@ final class ReadingLedger {
         var all = new ArrayList<>(visit.readings());
         all.addAll(fresh);
         var longer = visit.withReadings(all);
-        var changed = Book.replaced(history, longer);
-        Book.refuseProblems(changed);
+        var changed = VisitLedger.replaced(history, longer);
+        VisitLedger.refuseProblems(changed);
         new CarWriter(handle).writeReadings(visitId, visit.readings().size(), fresh);
         if (fresh.stream().anyMatch(reading -> reading.measure() == Measure.WHEEL_TORQUE)) {
             new RetorqueLedger(handle).change(changed, longer);

@@ -65,6 +65,14 @@ final class RetorqueLedger {
     }
 
     void record(String visitId, LocalDate date, double odometerKm, double torqueNm) {
+        var visit = new VisitLedger(handle).getHistory(visitId).getVisit(visitId);
+        if (date.isBefore(visit.date()) || odometerKm < visit.odometerKm()) {
+            throw new BookException("The re-torque is dated %s at %.0f km, expected %s and %.0f km or later"
+                    .formatted(date, odometerKm, visit.date(), visit.odometerKm()));
+        }
+        if (!(torqueNm > 0 && torqueNm <= 1000)) {
+            throw new BookException("The re-torque is %s N·m, expected above 0 and up to 1000 N·m".formatted(torqueNm));
+        }
         int changed = handle.execute(
                 "update retorque set recorded_date = ?, recorded_odometer_km = ?, recorded_torque_nm = ? where visit_id = ? and recorded_date is null and superseded_by is null",
                 date.toString(),

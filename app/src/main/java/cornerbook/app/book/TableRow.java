@@ -17,7 +17,7 @@ final class TableRow {
         this.table = table;
     }
 
-    /** A number or text as it is, a flag as 0 or 1, a constant by its name, a date as ISO text. */
+    /** A number, text or content as it is, a flag as 0 or 1, a constant by its name, a date as ISO text. */
     TableRow set(String column, @Nullable Object value) {
         columns.add(column);
         values.add(
@@ -26,6 +26,7 @@ final class TableRow {
                     case Boolean flag -> flag ? 1 : 0;
                     case Enum<?> constant -> constant.name();
                     case Number number -> number;
+                    case byte[] content -> content;
                     default -> value.toString();
                 });
         return this;
@@ -55,12 +56,17 @@ final class TableRow {
     }
 
     void insert(Handle handle) {
-        handle.execute(
-                "insert into %s (%s) values (%s)"
-                        .formatted(
-                                table,
-                                String.join(", ", columns),
-                                String.join(", ", Collections.nCopies(columns.size(), "?"))),
-                values.toArray());
+        handle.execute(insertion(), values.toArray());
+    }
+
+    /** Inserts the row unless one of its id is there already; gives whether it was not. */
+    boolean insertOnce(Handle handle) {
+        return handle.execute(insertion() + " on conflict (id) do nothing", values.toArray()) > 0;
+    }
+
+    private String insertion() {
+        return "insert into %s (%s) values (%s)"
+                .formatted(
+                        table, String.join(", ", columns), String.join(", ", Collections.nCopies(columns.size(), "?")));
     }
 }

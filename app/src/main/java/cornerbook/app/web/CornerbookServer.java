@@ -2,7 +2,6 @@ package cornerbook.app.web;
 
 import cornerbook.app.book.Book;
 import cornerbook.app.book.BookException;
-import cornerbook.app.handover.HandoverSheet;
 import cornerbook.core.visit.Assessor;
 import io.helidon.http.HttpException;
 import io.helidon.webserver.WebServer;
@@ -50,17 +49,6 @@ public final class CornerbookServer {
     /** The same where its door is. */
     public static CornerbookServer start(
             Book book, Assessor assessor, Door door, Clock clock, String shopName, Room... rooms) {
-        return start(
-                book,
-                assessor,
-                door,
-                clock,
-                (assessment, madeAt, leftOpen) -> HandoverSheet.render(assessment, shopName, madeAt, leftOpen),
-                rooms);
-    }
-
-    static CornerbookServer start(
-            Book book, Assessor assessor, Door door, Clock clock, SheetMaker sheet, Room... rooms) {
         requireFree(door.port());
         var pages = new Pages();
         var learning = new Learning(book, assessor, clock);
@@ -75,7 +63,7 @@ public final class CornerbookServer {
                     for (var room : rooms) {
                         room.open(routing, desk, pages);
                     }
-                    route(routing, pages, desk, sheet, door);
+                    route(routing, pages, desk, shopName, door);
                 })
                 .build();
         server.start();
@@ -111,13 +99,13 @@ public final class CornerbookServer {
         learning.close();
     }
 
-    private static void route(HttpRouting.Builder routing, Pages pages, Desk desk, SheetMaker sheet, Door door) {
+    private static void route(HttpRouting.Builder routing, Pages pages, Desk desk, String shopName, Door door) {
         var today = new TodayHandler(desk, pages);
         var vehicle = new VehicleHandler(desk, pages);
         var carData = new CarDataHandler(desk, pages);
         var newVisit = new NewVisitHandler(desk, pages);
         var entry = new EntryHandler(desk, pages);
-        var findings = new FindingsHandler(desk, pages, sheet);
+        var findings = new FindingsHandler(desk, pages, shopName);
         var plan = new PlanHandler(desk, pages);
         var bench = new BenchHandler(desk, pages);
         var tools = new ToolsHandler(desk, pages);

@@ -1,6 +1,7 @@
 package cornerbook.app.web;
 
 import cornerbook.app.book.Departure;
+import cornerbook.app.handover.HandoverSheet;
 import cornerbook.core.visit.Assessment;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
@@ -10,12 +11,12 @@ import java.util.List;
 final class FindingsHandler {
     private final Desk desk;
     private final Pages pages;
-    private final SheetMaker sheet;
+    private final String shopName;
 
-    FindingsHandler(Desk desk, Pages pages, SheetMaker sheet) {
+    FindingsHandler(Desk desk, Pages pages, String shopName) {
         this.desk = desk;
         this.pages = pages;
-        this.sheet = sheet;
+        this.shopName = shopName;
     }
 
     void show(ServerRequest request, ServerResponse response) {
@@ -29,7 +30,10 @@ final class FindingsHandler {
                 .findDeparture(assessment.visit().id())
                 .map(Departure::leftOpen)
                 .orElse(List.of());
-        Pages.sendPdf(response, "handover-" + assessment.visit().date(), sheet.make(assessment, desk.now(), leftOpen));
+        Pages.sendPdf(
+                response,
+                "handover-" + assessment.visit().date(),
+                HandoverSheet.render(assessment, shopName, desk.now(), leftOpen));
     }
 
     private Assessment assess(ServerRequest request) {

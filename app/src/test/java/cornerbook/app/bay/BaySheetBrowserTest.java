@@ -12,52 +12,34 @@ import cornerbook.core.corner.Spot;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The bay sheet as hands in gloves meet it, in a real browser. */
-@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class BaySheetBrowserTest {
     private static final String CAR = "demo-08";
     private static final List<String> DEPTHS =
             List.of("5.0", "4.9", "5.1", "5.0", "5.0", "5.0", "5.1", "5.2", "5.0", "5.3", "5.2", "5.1");
 
-    private final List<BrowserContext> tablets = new ArrayList<>();
-    private Chromium chromium;
-    private BayShop shop;
-    private String visitId;
+    @RegisterExtension
+    private final Chromium chromium = new Chromium();
 
-    @BeforeAll
-    void startTheBrowser() {
-        chromium = Chromium.start();
-    }
+    @AutoClose
+    private BayShop shop;
+
+    private String visitId;
 
     @BeforeEach
     void openTheShop(@TempDir Path folder) {
         var car = BayShop.untouched(CAR);
         visitId = car.visits().getLast().id();
         shop = new BayShop(folder, List.of(car));
-    }
-
-    @AfterEach
-    void closeTheShop() {
-        tablets.forEach(BrowserContext::close);
-        tablets.clear();
-        shop.close();
-    }
-
-    @AfterAll
-    void stopTheBrowser() {
-        chromium.close();
     }
 
     @Test
@@ -269,7 +251,6 @@ class BaySheetBrowserTest {
     private BrowserContext tablet(String person) {
         var tablet = chromium.newTablet(1180, 820);
         tablet.addInitScript("localStorage.setItem('person', '%s')".formatted(person));
-        tablets.add(tablet);
         return tablet;
     }
 

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 
@@ -93,6 +94,9 @@ class CutNetworkTest {
             }
             """;
 
+    @RegisterExtension
+    private final Chromium chromium = new Chromium();
+
     @Test
     void everyReadingArrivesOnceThroughTwoHundredCuts(@TempDir Path folder) {
         assertThat(cutVisit(folder, 1)).isGreaterThanOrEqualTo(200);
@@ -107,13 +111,12 @@ class CutNetworkTest {
     }
 
     /** One visit; gives how many requests were cut. */
-    private static int cutVisit(Path folder, int seed) {
+    private int cutVisit(Path folder, int seed) {
         var car = BayShop.untouched("demo-08");
         var visitId = car.visits().getLast().id();
         var random = new Random(seed);
         int cuts = 0;
-        try (var chromium = Chromium.start();
-                var tablet = chromium.newTablet(1180, 820);
+        try (var tablet = chromium.newTablet(1180, 820);
                 var shop = new BayShop(folder, List.of(car))) {
             tablet.addInitScript("localStorage.setItem('person', 'Ada')");
             Page first = tablet.newPage();

@@ -5,23 +5,14 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import cornerbook.app.book.Book;
 import cornerbook.app.book.ShopTool;
-import cornerbook.app.demo.DemoShop;
-import cornerbook.app.limits.LimitsFile;
-import cornerbook.core.visit.Assessor;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.LocalDate;
-import java.time.LocalTime;
-import java.time.ZoneOffset;
-import java.util.ArrayList;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -30,7 +21,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The pages of the bench in a real browser, over the invented shop. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class BenchTest {
-    private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
     private static final String CAR = "demo-08";
     private static final String LIFT =
             "/bench/lift?front=1050&rear=1150&wheelbase=2800&points-front=650&points-rear=2150&points-width=1500&arm-rating=1000&hoist-rating=4000&point-height=140&clearance=110&arm-height=95&adapter-height=60";
@@ -43,37 +33,15 @@ class BenchTest {
     private static final String BATTERY =
             "/bench/battery?chemistry=agm&volts=12.5&rested=12&rated=680&standard=en&measured=560&capacity=70&standby=0.1";
 
-    private final List<Page> pages = new ArrayList<>();
-    private Book book;
-    private CornerbookServer server;
-    private Chromium chromium;
+    @RegisterExtension
+    private final Chromium chromium = new Chromium();
+
+    @AutoClose
+    private ServedShop shop;
 
     @BeforeAll
     void openTheShop(@TempDir Path folder) {
-        chromium = Chromium.start();
-        book = Book.open(folder);
-        book.addAll(DemoShop.histories(TODAY));
-        Clock clock = Clock.fixed(TODAY.atTime(LocalTime.NOON).toInstant(ZoneOffset.UTC), ZoneOffset.UTC);
-        server = CornerbookServer.start(book, new Assessor(LimitsFile.load()), 0, clock, "");
-    }
-
-    @AfterEach
-    void closePages() {
-        pages.forEach(Page::close);
-        pages.clear();
-    }
-
-    @AfterAll
-    void closeTheShop() {
-        if (server != null) {
-            server.stop();
-        }
-        if (book != null) {
-            book.close();
-        }
-        if (chromium != null) {
-            chromium.close();
-        }
+        shop = new ServedShop(folder, ServedShop.cars());
     }
 
     @ParameterizedTest
@@ -185,7 +153,7 @@ class BenchTest {
                 .isEqualTo("true");
         assertThat(page.locator("#setting .lead").innerText().replace('\u00a0', ' '))
                 .contains("Set the wrench to 74 lbf·ft");
-        page.navigate("http://127.0.0.1:" + server.port() + "/bench/torque?car=" + CAR);
+        page.navigate(shop.address("/bench/torque?car=" + CAR));
         assertThat(Double.parseDouble(page.locator("#torque").inputValue())).isEqualTo(88.507);
         page.locator(".units button[value=metric]").click();
         assertThat(page.locator("#torque").inputValue()).isEqualTo("120");
@@ -202,10 +170,7 @@ class BenchTest {
         page.locator("input[name^='BATTERY_TEMPERATURE']").fill("41");
         page.getByText("Store readings").click();
         page.waitForLoadState();
-        var readings = book.findHistoryOfVisit(CAR + "-v7")
-                .orElseThrow()
-                .getVisit(CAR + "-v7")
-                .readings();
+        var readings = shop.readings(CAR + "-v7");
         assertThat(readings)
                 .extracting(reading -> reading.asWritten())
                 .contains("6.5/32 in", "5.5 mm", "13/64 in", "41 °F");
@@ -238,7 +203,7 @@ class BenchTest {
         Axe.assertNoViolation(page, "tools");
         assertThat((int) page.evaluate("document.documentElement.scrollWidth - window.innerWidth"))
                 .isLessThanOrEqualTo(0);
-        page.navigate("http://127.0.0.1:" + server.port() + "/visits/demo-03-v7");
+        page.navigate(shop.address("/visits/demo-03-v7"));
         var key = page.locator("input[name^='WHEEL_TORQUE.LF.']").getAttribute("name");
         page.locator("[id='" + key + "']").fill("121");
         page.getByText("Store readings").click();
@@ -246,11 +211,11 @@ class BenchTest {
         page.getByText("Store readings").click();
         assertThat(page.locator("[id='error." + key + "']").innerText().replace('\u00a0', ' '))
                 .isEqualTo("No calibrated wrench of the shop sets 121 N·m: W-2 goes from 5 N·m to 60 N·m.");
-        page.navigate("http://127.0.0.1:" + server.port() + "/bench/torque?blank=yes");
+        page.navigate(shop.address("/bench/torque?blank=yes"));
         assertThat(page.locator("#wrench-to").inputValue()).startsWith("59.6");
-        page.navigate("http://127.0.0.1:" + server.port() + "/shop/tools");
+        page.navigate(shop.address("/shop/tools"));
         page.locator("li.row.tool button").click();
-        assertThat(book.listTools()).isEmpty();
+        assertThat(shop.book().listTools()).isEmpty();
     }
 
     @ParameterizedTest
@@ -277,8 +242,8 @@ class BenchTest {
 
     @Test
     void aWrenchOfTheShopIsTakenInHandAndAnotherOneReplacesIt() {
-        book.putTool(wrench("W-1", 40, 200, 3, TODAY.plusDays(100)));
-        book.putTool(wrench("W-9", 20, 100, -1, TODAY.minusDays(1)));
+        shop.book().putTool(wrench("W-1", 40, 200, 3, ServedShop.TODAY.plusDays(100)));
+        shop.book().putTool(wrench("W-9", 20, 100, -1, ServedShop.TODAY.minusDays(1)));
         var page = open("/bench/torque?torque=90", 390);
         page.locator("#tool").selectOption("W-1");
         page.locator("#setting button").click();
@@ -313,7 +278,7 @@ class BenchTest {
                 "/visits/demo-03-v7/plan",
                 TORQUE,
                 PRESSURE)) {
-            page.navigate("http://127.0.0.1:" + server.port() + address);
+            page.navigate(shop.address(address));
             page.evaluate("document.querySelectorAll('[translate=no]').forEach(each => each.remove())");
             assertThat(page.locator("main").innerText().replaceAll("\"[^\"]*\"", ""))
                     .as(address)
@@ -322,9 +287,6 @@ class BenchTest {
     }
 
     private Page open(String address, int width) {
-        var page = chromium.newPage(width, width == 390 ? 844 : 820);
-        pages.add(page);
-        page.navigate("http://127.0.0.1:" + server.port() + address);
-        return page;
+        return chromium.open(shop.address(address), width);
     }
 }

@@ -6,25 +6,16 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ReducedMotion;
-import cornerbook.app.book.Book;
-import cornerbook.app.demo.DemoShop;
-import cornerbook.app.limits.LimitsFile;
-import cornerbook.core.visit.Assessor;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.LocalDate;
-import java.time.LocalTime;
-import java.time.ZoneOffset;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -32,7 +23,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The pages as a person meets them, in a real browser, over the invented shop. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class BrowserTest {
-    private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
     /** A car of today: only its front wheels are read so far. */
     private static final String OPEN_CAR = "demo-08";
 
@@ -40,42 +30,20 @@ class BrowserTest {
     private static final String OTHER_OPEN_VISIT = "demo-11-v7";
     private static final String FINISHED_VISIT = "demo-03-v7";
 
-    private final List<Page> pages = new ArrayList<>();
-    private Book book;
-    private CornerbookServer server;
-    private Chromium chromium;
+    @RegisterExtension
+    private final Chromium chromium = new Chromium();
+
+    @AutoClose
+    private ServedShop shop;
 
     @BeforeAll
     void openTheShop(@TempDir Path folder) {
-        chromium = Chromium.start();
-        book = Book.open(folder);
-        book.addAll(DemoShop.histories(TODAY));
-        Clock clock = Clock.fixed(TODAY.atTime(LocalTime.NOON).toInstant(ZoneOffset.UTC), ZoneOffset.UTC);
-        server = CornerbookServer.start(book, new Assessor(LimitsFile.load()), 0, clock, "");
-    }
-
-    @AfterEach
-    void closePages() {
-        pages.forEach(Page::close);
-        pages.clear();
-    }
-
-    @AfterAll
-    void closeTheShop() {
-        if (server != null) {
-            server.stop();
-        }
-        if (book != null) {
-            book.close();
-        }
-        if (chromium != null) {
-            chromium.close();
-        }
+        shop = new ServedShop(folder, ServedShop.cars());
     }
 
     @Test
     void threeDepthsAreTypedWithEnterAndTheFindingSaysWhy() {
-        Page page = open("/", 1180, 820);
+        Page page = open("/", 1180);
         page.locator("a[href='/visits/" + OPEN_VISIT + "']").first().click();
         Locator depths = page.locator("input[name^='TREAD_DEPTH.LR.']");
         assertThat(depths.count()).isEqualTo(3);
@@ -87,10 +55,10 @@ class BrowserTest {
         assertThat(depths.nth(2).inputValue())
                 .as("Enter moves on within the corner")
                 .isEqualTo("5.0");
-        int before = readings(OPEN_VISIT).size();
+        int before = shop.readings(OPEN_VISIT).size();
         save(page);
-        assertThat(readings(OPEN_VISIT)).hasSize(before + 3);
-        assertThat(readings(OPEN_VISIT))
+        assertThat(shop.readings(OPEN_VISIT)).hasSize(before + 3);
+        assertThat(shop.readings(OPEN_VISIT))
                 .filteredOn(reading -> reading.measure() == Measure.TREAD_DEPTH)
                 .extracting(Reading::asWritten)
                 .contains("5.1 mm", "5.2 mm", "5.0 mm");
@@ -108,13 +76,13 @@ class BrowserTest {
 
     @Test
     void negativeDepthIsRefusedBesideItsFieldAndNothingIsStored() {
-        List<Reading> before = readings(OTHER_OPEN_VISIT);
-        Page page = open("/visits/" + OTHER_OPEN_VISIT, 1180, 820);
+        List<Reading> before = shop.readings(OTHER_OPEN_VISIT);
+        Page page = open("/visits/" + OTHER_OPEN_VISIT, 1180);
         Locator depths = page.locator("input[name^='TREAD_DEPTH.LR.']");
         depths.first().fill("-3");
         depths.nth(1).fill("5.2");
         save(page);
-        assertThat(readings(OTHER_OPEN_VISIT)).isEqualTo(before);
+        assertThat(shop.readings(OTHER_OPEN_VISIT)).isEqualTo(before);
         Locator refused = page.locator("input[name^='TREAD_DEPTH.LR.'][aria-invalid='true']");
         assertThat(refused.count()).isEqualTo(1);
         assertThat(refused.inputValue()).as("what was typed is kept").isEqualTo("-3");
@@ -127,12 +95,12 @@ class BrowserTest {
     @ParameterizedTest
     @ValueSource(ints = {390, 1180})
     void incredibleDepthIsAskedAboutAtItsFieldAndStoredWithOneTick(int width) {
-        List<Reading> before = readings(OTHER_OPEN_VISIT);
-        Page page = open("/visits/" + OTHER_OPEN_VISIT, width, width == 390 ? 844 : 820);
+        List<Reading> before = shop.readings(OTHER_OPEN_VISIT);
+        Page page = open("/visits/" + OTHER_OPEN_VISIT, width);
         Locator depth = page.locator("input[name^='TREAD_DEPTH.RR.']").nth(width == 390 ? 0 : 1);
         depth.fill("2.4");
         save(page);
-        assertThat(readings(OTHER_OPEN_VISIT)).isEqualTo(before);
+        assertThat(shop.readings(OTHER_OPEN_VISIT)).isEqualTo(before);
         assertThat(page.evaluate("document.activeElement.name")).isEqualTo(depth.getAttribute("name"));
         assertThat(depth.getAttribute("aria-invalid")).as("no error").isNull();
         assertThat(page.locator("#" + escaped(depth.getAttribute("aria-describedby")))
@@ -143,14 +111,14 @@ class BrowserTest {
         assertThat(tick.boundingBox().height).isGreaterThanOrEqualTo(44);
         tick.click();
         save(page);
-        assertThat(readings(OTHER_OPEN_VISIT)).hasSize(before.size() + 1);
+        assertThat(shop.readings(OTHER_OPEN_VISIT)).hasSize(before.size() + 1);
     }
 
     @ParameterizedTest
     @ValueSource(ints = {390, 1180})
     void noPageScrollsSideways(int width) {
         for (String address : addresses()) {
-            Page page = open(address, width, width == 390 ? 844 : 820);
+            Page page = open(address, width);
             Object overflow = page.evaluate("document.documentElement.scrollWidth - window.innerWidth");
             assertThat((int) overflow).as(address + " at " + width).isLessThanOrEqualTo(0);
         }
@@ -160,7 +128,7 @@ class BrowserTest {
     @ValueSource(ints = {390, 1180})
     void everyPageIsAccessible(int width) {
         for (String address : addresses()) {
-            Page page = open(address, width, width == 390 ? 844 : 820);
+            Page page = open(address, width);
             page.evaluate("document.querySelectorAll('details').forEach(each => each.open = true)");
             Axe.assertNoViolation(page, address + " at " + width);
         }
@@ -168,7 +136,7 @@ class BrowserTest {
 
     @Test
     void partsOfTheVisitAndTheButtonThatStoresStayInReachOfAThumb() {
-        Page page = open("/visits/" + FINISHED_VISIT, 390, 844);
+        Page page = open("/visits/" + FINISHED_VISIT, 390);
         page.emulateMedia(new Page.EmulateMediaOptions().setReducedMotion(ReducedMotion.REDUCE));
         Locator links = page.locator(".jump a");
         assertThat(links.allInnerTexts()).containsExactly("LF", "RF", "LR", "RR", "Vehicle", "Wheels", "Re-torque");
@@ -195,7 +163,7 @@ class BrowserTest {
 
     @Test
     void nothingMovesByItselfOnThePageOfTheVisit() {
-        Page page = open("/visits/" + OPEN_VISIT, 390, 844);
+        Page page = open("/visits/" + OPEN_VISIT, 390);
         page.mouse().wheel(0, 3000);
         page.evaluate("document.fonts.ready");
         Object shift = page.evaluate(
@@ -208,7 +176,7 @@ class BrowserTest {
     @ValueSource(ints = {390, 1180})
     void focusIsSeenAndNeverUnderABar(int width) {
         for (String address : List.of("/visits/" + OPEN_VISIT, "/visits/" + FINISHED_VISIT + "/findings")) {
-            Page page = open(address, width, width == 390 ? 844 : 820);
+            Page page = open(address, width);
             page.emulateMedia(new Page.EmulateMediaOptions().setReducedMotion(ReducedMotion.REDUCE));
             for (int i = 0; i < 60; i++) {
                 page.keyboard().press("Tab");
@@ -230,7 +198,7 @@ class BrowserTest {
     @Test
     void everyPageIsReachedByKeyboard() {
         for (String address : addresses()) {
-            Page page = open(address, 1180, 820);
+            Page page = open(address, 1180);
             page.keyboard().press("Tab");
             assertThat(page.evaluate("document.activeElement.tagName"))
                     .as(address)
@@ -254,11 +222,8 @@ class BrowserTest {
                 "/cars/nobody");
     }
 
-    private Page open(String address, int width, int height) {
-        Page page = chromium.newPage(width, height);
-        pages.add(page);
-        page.navigate("http://127.0.0.1:" + server.port() + address);
-        return page;
+    private Page open(String address, int width) {
+        return chromium.open(shop.address(address), width);
     }
 
     private static void save(Page page) {
@@ -268,10 +233,6 @@ class BrowserTest {
                 .first()
                 .click();
         page.waitForLoadState();
-    }
-
-    private List<Reading> readings(String visitId) {
-        return book.findHistoryOfVisit(visitId).orElseThrow().getVisit(visitId).readings();
     }
 
     private static String escaped(String id) {

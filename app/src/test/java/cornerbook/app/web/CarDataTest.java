@@ -4,61 +4,35 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
 import cornerbook.app.book.Book;
-import cornerbook.app.demo.DemoShop;
 import cornerbook.app.exchange.CarForm;
-import cornerbook.app.limits.LimitsFile;
-import cornerbook.core.visit.Assessor;
 import cornerbook.core.visit.CarHistory;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.LocalDate;
-import java.time.LocalTime;
-import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Map;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A car is added and its data are changed, in a real browser. All cars are invented. */
-@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class CarDataTest {
-    private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
-    private static final Clock CLOCK =
-            Clock.fixed(TODAY.atTime(LocalTime.NOON).toInstant(ZoneOffset.UTC), ZoneOffset.UTC);
-    private static final CarHistory KNOWN = DemoShop.histories(TODAY).getFirst();
+    private static final CarHistory KNOWN = ServedShop.cars().getFirst();
 
-    private Chromium chromium;
+    @RegisterExtension
+    private final Chromium chromium = new Chromium();
+
+    @AutoClose
+    private ServedShop shop;
+
     private Book book;
-    private CornerbookServer server;
     private Page page;
-
-    @BeforeAll
-    void startTheBrowser() {
-        chromium = Chromium.start();
-    }
 
     @BeforeEach
     void open(@TempDir Path folder) {
-        book = Book.open(folder);
-        book.add(KNOWN);
-        server = CornerbookServer.start(book, new Assessor(LimitsFile.load()), 0, CLOCK, "");
+        shop = new ServedShop(folder, List.of(KNOWN));
+        book = shop.book();
         page = chromium.newPage(1180, 820);
-    }
-
-    @AfterEach
-    void close() {
-        page.close();
-        server.stop();
-        book.close();
-    }
-
-    @AfterAll
-    void closeTheBrowser() {
-        chromium.close();
     }
 
     @Test
@@ -145,7 +119,7 @@ class CarDataTest {
     }
 
     private void go(String path) {
-        page.navigate("http://127.0.0.1:" + server.port() + path);
+        page.navigate(shop.address(path));
         openAll();
     }
 

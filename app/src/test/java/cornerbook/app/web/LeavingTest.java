@@ -5,8 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
-import cornerbook.app.book.Book;
-import cornerbook.app.demo.DemoShop;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
@@ -19,70 +17,41 @@ import cornerbook.core.visit.Visit;
 import cornerbook.core.visit.Wheel;
 import cornerbook.core.visit.WheelSet;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.LocalDate;
-import java.time.LocalTime;
-import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The wheels go on, in a real browser: filled in by the plan, compared with their take-off, stopped at a mix-up. */
-@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class LeavingTest {
-    private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
     private static final String VISIT = "demo-08-v7";
-    private static final Clock CLOCK =
-            Clock.fixed(TODAY.atTime(LocalTime.NOON).toInstant(ZoneOffset.UTC), ZoneOffset.UTC);
 
-    private Chromium chromium;
+    @RegisterExtension
+    private final Chromium chromium = new Chromium();
+
+    @AutoClose
+    private ServedShop shop;
+
     private CarHistory car;
     private Map<Corner, String> planned;
-    private Book book;
-    private CornerbookServer server;
     private Page page;
     private int loads;
 
-    @BeforeAll
-    void startTheBrowser() {
-        chromium = Chromium.start();
-    }
-
     @BeforeEach
     void openTheVisit(@TempDir Path folder) {
-        var assessor = new Assessor(LimitsFile.load());
-        car = DemoShop.histories(TODAY).stream()
-                .filter(history -> history.vehicle().id().equals("demo-08"))
-                .map(LeavingTest::withIdentities)
-                .findFirst()
-                .orElseThrow();
-        planned = Optional.ofNullable(assessor.assess(car, VISIT).plan())
+        car = withIdentities(ServedShop.car("demo-08"));
+        planned = Optional.ofNullable(
+                        new Assessor(LimitsFile.load()).assess(car, VISIT).plan())
                 .orElseThrow()
                 .wheelAt();
-        book = Book.open(folder);
-        book.add(car);
-        server = CornerbookServer.start(book, assessor, 0, CLOCK, "");
+        shop = new ServedShop(folder, List.of(car));
         page = chromium.newPage(390, 844);
         page.onLoad(loaded -> loads++);
-        page.navigate("http://127.0.0.1:" + server.port() + "/visits/" + VISIT);
-    }
-
-    @AfterEach
-    void closeTheVisit() {
-        page.close();
-        server.stop();
-        book.close();
-    }
-
-    @AfterAll
-    void closeTheBrowser() {
-        chromium.close();
+        page.navigate(shop.address("/visits/" + VISIT));
     }
 
     @Test
@@ -244,7 +213,7 @@ class LeavingTest {
     }
 
     private Visit visit() {
-        return book.findHistoryOfVisit(VISIT).orElseThrow().getVisit(VISIT);
+        return shop.visit(VISIT);
     }
 
     private Locator field(String name) {

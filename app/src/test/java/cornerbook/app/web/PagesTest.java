@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import cornerbook.app.book.Book;
-import cornerbook.app.demo.DemoShop;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
@@ -16,49 +15,35 @@ import cornerbook.core.visit.Reading;
 import cornerbook.core.visit.Vehicle;
 import cornerbook.core.visit.Visit;
 import cornerbook.core.wheelplan.Rule;
-import java.io.IOException;
 import java.net.InetAddress;
 import java.net.Socket;
-import java.net.URI;
-import java.net.URLEncoder;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
-import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
-import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
-import java.util.stream.Collectors;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class PagesTest {
-    private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
-    private static final Clock CLOCK = Clock.fixed(TODAY.atTime(10, 0).toInstant(ZoneOffset.UTC), ZoneOffset.UTC);
+    @AutoClose
+    private ServedShop shop;
 
-    private final HttpClient client = HttpClient.newHttpClient();
     private CarHistory car;
     private String visitId;
     private Book book;
-    private CornerbookServer server;
 
     @BeforeEach
     void start(@TempDir Path folder) {
-        book = Book.open(folder);
-        var cars = DemoShop.histories(TODAY);
+        var cars = ServedShop.cars();
         // A car whose latest visit is of today and whose wheels have not left yet.
         var open = cars.stream()
-                .filter(history -> history.visits().getLast().date().equals(TODAY)
+                .filter(history -> history.visits().getLast().date().equals(ServedShop.TODAY)
                         && history.visits().getLast().leftOn().isEmpty())
                 .findFirst()
                 .orElseThrow();
@@ -68,35 +53,25 @@ class PagesTest {
                 open.sets(),
                 open.visits());
         visitId = car.visits().getLast().id();
-        book.add(car);
-        server = CornerbookServer.start(
-                book,
-                new Assessor(LimitsFile.load()),
-                Door.local(0),
-                CLOCK,
-                (assessment, madeAt, leftOpen) -> "%PDF-1.7".getBytes(StandardCharsets.US_ASCII));
-    }
-
-    @AfterEach
-    void stop() {
-        server.stop();
-        book.close();
+        shop = new ServedShop(folder, List.of(car));
+        book = shop.book();
     }
 
     @Test
     void everyPageAnswersWithWhatItIsFor() throws Exception {
-        assertThat(get("/").body())
+        assertThat(shop.get("/").body())
                 .contains(
                         "Today, 25 Nov 2026",
                         car.vehicle().name(),
                         car.vehicle().plate(),
                         "Re-torques still open");
-        assertThat(get(Links.car(car.vehicle().id())).body())
+        assertThat(shop.get(Links.car(car.vehicle().id())).body())
                 .contains("Car from above", "Depth over distance", "cut across", "Specification");
-        assertThat(get(Links.newVisit(car.vehicle().id())).body()).contains("New visit", "Odometer", "Technician");
-        assertThat(get(Links.visit(visitId)).body()).contains("Tread outer", "Wheels leaving on", "Pad movement inner");
-        assertThat(get(Links.findings(visitId)).body()).contains("Why", "Source:", "Hand-over sheet");
-        var sheet = get(Links.handover(visitId));
+        assertThat(shop.get(Links.newVisit(car.vehicle().id())).body()).contains("New visit", "Odometer", "Technician");
+        assertThat(shop.get(Links.visit(visitId)).body())
+                .contains("Tread outer", "Wheels leaving on", "Pad movement inner");
+        assertThat(shop.get(Links.findings(visitId)).body()).contains("Why", "Source:", "Hand-over sheet");
+        var sheet = shop.get(Links.handover(visitId));
         assertThat(sheet.headers().firstValue("Content-Type")).contains("application/pdf");
         assertThat(sheet.body()).startsWith("%PDF");
     }
@@ -104,7 +79,7 @@ class PagesTest {
     @Test
     void planSaysWhoMovesWhatItGainsAndWhy() throws Exception {
         var plan = new Assessor(LimitsFile.load()).plan(car, visitId).orElseThrow();
-        var page = get(Links.plan(visitId)).body();
+        var page = shop.get(Links.plan(visitId)).body();
         assertThat(page)
                 .contains(
                         "Car from above, front up: wheels move",
@@ -122,24 +97,27 @@ class PagesTest {
                 Links.visit(visitId),
                 Links.findings(visitId),
                 Links.car(car.vehicle().id()))) {
-            assertThat(get(path).body()).contains("href=\"" + Links.plan(visitId) + "\"");
+            assertThat(shop.get(path).body()).contains("href=\"" + Links.plan(visitId) + "\"");
         }
     }
 
     @Test
     void planWithoutARuleSaysSoAndPrintsNoTags() throws Exception {
-        var page = get(Links.planWithout(visitId, Set.of(Rule.SAME_AXLE)));
+        var page = shop.get(Links.planWithout(visitId, Set.of(Rule.SAME_AXLE)));
         assertThat(page.statusCode()).isEqualTo(200);
         assertThat(page.body())
                 .contains("This plan leaves out", "Nothing is stored", "left out, as asked", "Plan with it")
                 .doesNotContain(Links.tags(visitId));
-        assertThat(get(Links.plan(visitId)).body()).contains(Links.planWithout(visitId, Set.of(Rule.SAME_AXLE)));
-        says(get(Links.plan(visitId) + "?without=gravity"), 400, "without \"gravity\", expected one of directional");
+        assertThat(shop.get(Links.plan(visitId)).body()).contains(Links.planWithout(visitId, Set.of(Rule.SAME_AXLE)));
+        says(
+                shop.get(Links.plan(visitId) + "?without=gravity"),
+                400,
+                "without \"gravity\", expected one of directional");
     }
 
     @Test
     void planPageOfAVisitWithoutOneSaysWhatIsMissing() throws Exception {
-        var bare = new Visit("bare", TODAY, 10, null, Map.of(), Map.of(), List.of(), List.of(), null, null);
+        var bare = new Visit("bare", ServedShop.TODAY, 10, null, Map.of(), Map.of(), List.of(), List.of(), null, null);
         var like = car.vehicle();
         var vehicle = new Vehicle(
                 "bare",
@@ -156,14 +134,14 @@ class PagesTest {
                 null);
         book.add(new CarHistory(
                 vehicle, new Customer("bare", "Nobody (invented)", null, null), List.of(), List.of(bare)));
-        assertThat(get(Links.plan("bare")).body()).contains("There is no plan: it needs a set of four wheels");
-        says(get(Links.tags("bare")), 404, "there are no wheel tags");
+        assertThat(shop.get(Links.plan("bare")).body()).contains("There is no plan: it needs a set of four wheels");
+        says(shop.get(Links.tags("bare")), 404, "there are no wheel tags");
     }
 
     @Test
     void tagsComeForTheRollAndForA4() throws Exception {
         for (var address : List.of(Links.tags(visitId), Links.tagsOnA4(visitId))) {
-            var tags = get(address);
+            var tags = shop.get(address);
             assertThat(tags.headers().firstValue("Content-Type")).contains("application/pdf");
             assertThat(tags.body()).startsWith("%PDF");
         }
@@ -171,7 +149,7 @@ class PagesTest {
 
     @Test
     void everyAnswerKeepsTheBrowserToThisProgram() throws Exception {
-        var page = get("/");
+        var page = shop.get("/");
         assertThat(page.headers().firstValue("Content-Security-Policy").orElseThrow())
                 .contains("default-src 'none'", "frame-ancestors 'none'");
         assertThat(page.headers().firstValue("Cache-Control")).contains("no-store");
@@ -185,35 +163,36 @@ class PagesTest {
                 "/?q=Sons",
                 Links.car(car.vehicle().id()),
                 Links.newVisit(car.vehicle().id()))) {
-            assertThat(get(path).body())
+            assertThat(shop.get(path).body())
                     .contains("&lt;script&gt;alert(1)&lt;/script&gt; &amp; Sons")
                     .doesNotContain("<script>alert");
         }
-        assertThat(get("/?q=" + encode("\"><script>x")).body()).doesNotContain("<script>x");
+        assertThat(shop.get("/?q=" + ServedShop.encode("\"><script>x")).body()).doesNotContain("<script>x");
     }
 
     @Test
     void plateIsFoundWhateverStandsBetweenItsLetters() throws Exception {
         var typed = car.vehicle().plate().toLowerCase(java.util.Locale.ROOT).replace(" ", "-");
-        assertThat(get("/?q=" + encode(typed)).body())
+        assertThat(shop.get("/?q=" + ServedShop.encode(typed)).body())
                 .contains(Links.car(car.vehicle().id()));
-        assertThat(get("/?q=nobody").body()).contains("No car matches");
+        assertThat(shop.get("/?q=nobody").body()).contains("No car matches");
     }
 
     @Test
     void whatIsNotThereAndWhatIsNotADateAreSaidPlainly() throws Exception {
-        assertThat(get("/nowhere")).satisfies(answer -> says(answer, 404, "There is no page at this address."));
-        assertThat(get("/cars/none")).satisfies(answer -> says(answer, 404, "The book has no car with this address."));
-        assertThat(get("/visits/none")).satisfies(answer -> says(answer, 404, "The book has no visit"));
-        assertThat(get("/?date=soon")).satisfies(answer -> says(answer, 400, "expected one as 2026-11-25"));
+        assertThat(shop.get("/nowhere")).satisfies(answer -> says(answer, 404, "There is no page at this address."));
+        assertThat(shop.get("/cars/none"))
+                .satisfies(answer -> says(answer, 404, "The book has no car with this address."));
+        assertThat(shop.get("/visits/none")).satisfies(answer -> says(answer, 404, "The book has no visit"));
+        assertThat(shop.get("/?date=soon")).satisfies(answer -> says(answer, 400, "expected one as 2026-11-25"));
     }
 
     @Test
     void typedReadingIsStoredOnceWithItsUnit() throws Exception {
         var slot = emptySlot();
         var fields = new LinkedHashMap<>(Map.of("form", UUID.randomUUID().toString(), slot.key(), "24 °C"));
-        assertThat(post(Links.visit(visitId), fields).statusCode()).isEqualTo(303);
-        assertThat(post(Links.visit(visitId), fields).statusCode()).isEqualTo(303);
+        assertThat(shop.post(Links.visit(visitId), fields).statusCode()).isEqualTo(303);
+        assertThat(shop.post(Links.visit(visitId), fields).statusCode()).isEqualTo(303);
         assertThat(readings().stream().filter(reading -> reading.measure() == slot.measure()))
                 .singleElement()
                 .satisfies(reading -> {
@@ -231,7 +210,7 @@ class PagesTest {
                 Corner.LF,
                 car.getVisit(visitId).arrivedOn().get(Corner.LF),
                 Spot.INNER);
-        var answer = post(
+        var answer = shop.post(
                 Links.visit(visitId),
                 Map.of(
                         "form",
@@ -244,9 +223,10 @@ class PagesTest {
                         "typed wrongly"));
         says(answer, 422, "expected 0 to 25 mm");
         assertThat(answer.body()).contains("value=\"21 °C\"", "value=\"-3 mm\"", "aria-invalid=\"true\"");
-        says(post(Links.visit(visitId), Map.of("form", "f", slot.key(), "12 parsecs")), 422, "nothing was stored");
+        says(shop.post(Links.visit(visitId), Map.of("form", "f", slot.key(), "12 parsecs")), 422, "nothing was stored");
         says(
-                post(Links.visit(visitId), Map.of("form", "f", depth.key(), "15", "reason." + depth.key(), "again")),
+                shop.post(
+                        Links.visit(visitId), Map.of("form", "f", depth.key(), "15", "reason." + depth.key(), "again")),
                 422,
                 "deeper than new");
         assertThat(readings()).isEqualTo(before);
@@ -259,7 +239,7 @@ class PagesTest {
         var fields = new LinkedHashMap<>(
                 Map.of("form", "f", slot.key(), "21", rearDepth().key(), "2.1"));
         fields.put("reason." + rearDepth().key(), "gauge was not zeroed");
-        var answer = post(Links.visit(visitId), fields);
+        var answer = shop.post(Links.visit(visitId), fields);
         says(answer, 422, "LR centre groove reads 2.1\u00a0mm, expected");
         assertThat(answer.body())
                 .contains("Read again: these readings stand", "value=\"21\"", "value=\"2.1\"")
@@ -267,15 +247,16 @@ class PagesTest {
         assertThat(readings()).isEqualTo(before);
         fields.put("again", between(answer.body(), "name=\"again\" value=\"", "\""));
         fields.put(rearDepth().key(), "2.0");
-        says(post(Links.visit(visitId), fields), 422, "reads 2.0\u00a0mm");
+        says(shop.post(Links.visit(visitId), fields), 422, "reads 2.0\u00a0mm");
         fields.put(rearDepth().key(), "2.1");
-        assertThat(post(Links.visit(visitId), fields).statusCode()).isEqualTo(303);
+        assertThat(shop.post(Links.visit(visitId), fields).statusCode()).isEqualTo(303);
         assertThat(readings())
                 .hasSize(before.size() + 2)
                 .extracting(Reading::asWritten)
                 .contains("2.1 mm");
-        assertThat(get(Links.findings(visitId)).body()).contains("Read again?", "LR centre groove reads 2.1\u00a0mm");
-        assertThat(get(Links.visit(visitId)).body()).doesNotContain("these readings stand");
+        assertThat(shop.get(Links.findings(visitId)).body())
+                .contains("Read again?", "LR centre groove reads 2.1\u00a0mm");
+        assertThat(shop.get(Links.visit(visitId)).body()).doesNotContain("these readings stand");
     }
 
     @Test
@@ -284,11 +265,11 @@ class PagesTest {
         var fields = new LinkedHashMap<>(Map.of("form", "f", rearDepth().key(), "2.1"));
         fields.put("reason." + rearDepth().key(), "gauge was not zeroed");
         car.getVisit(visitId).arrivedOn().forEach((corner, tag) -> fields.put(corner.name(), tag));
-        var answer = post(Links.leaving(visitId), fields);
+        var answer = shop.post(Links.leaving(visitId), fields);
         says(answer, 422, "LR centre groove reads 2.1\u00a0mm, expected");
         assertThat(readings()).isEqualTo(before);
         fields.put("again", between(answer.body(), "name=\"again\" value=\"", "\""));
-        assertThat(post(Links.leaving(visitId), fields).statusCode()).isEqualTo(303);
+        assertThat(shop.post(Links.leaving(visitId), fields).statusCode()).isEqualTo(303);
         assertThat(readings()).hasSize(before.size() + 1);
     }
 
@@ -308,23 +289,23 @@ class PagesTest {
     @Test
     void storedReadingChangesOnlyWithAReason() throws Exception {
         var slot = emptySlot();
-        post(Links.visit(visitId), Map.of("form", "a", slot.key(), "21"));
+        shop.post(Links.visit(visitId), Map.of("form", "a", slot.key(), "21"));
         var first = readings().getLast();
         var change = new LinkedHashMap<>(Map.of("form", "b", slot.key(), "22", "was." + slot.key(), first.id()));
-        says(post(Links.visit(visitId), change), 422, "21 °C is stored; say why it changes.");
+        says(shop.post(Links.visit(visitId), change), 422, "21 °C is stored; say why it changes.");
         says(
-                post(Links.visit(visitId), Map.of("form", "b", slot.key(), "", "was." + slot.key(), first.id())),
+                shop.post(Links.visit(visitId), Map.of("form", "b", slot.key(), "", "was." + slot.key(), first.id())),
                 422,
                 "A reading is never deleted");
         change.put("reason." + slot.key(), "thermometer in the sun");
-        assertThat(post(Links.visit(visitId), change).statusCode()).isEqualTo(303);
+        assertThat(shop.post(Links.visit(visitId), change).statusCode()).isEqualTo(303);
         assertThat(readings()).contains(first);
         assertThat(readings().getLast()).satisfies(reading -> {
             assertThat(reading.value()).isEqualTo(22);
             assertThat(reading.corrects()).isEqualTo(first.id());
             assertThat(reading.reason()).isEqualTo("thermometer in the sun");
         });
-        assertThat(get(Links.visit(visitId)).body()).contains("value=\"22\"");
+        assertThat(shop.get(Links.visit(visitId)).body()).contains("value=\"22\"");
     }
 
     @Test
@@ -337,7 +318,7 @@ class PagesTest {
             fields.put(slot.key(), scale == null ? reading.asWritten() : scale.wordOf(reading.value()));
             fields.put("was." + slot.key(), reading.id());
         }
-        assertThat(post(Links.visit(visitId), fields)
+        assertThat(shop.post(Links.visit(visitId), fields)
                         .headers()
                         .firstValue("Location")
                         .orElseThrow())
@@ -356,17 +337,17 @@ class PagesTest {
         for (var corner : Corner.values()) {
             fields.put(corner.name(), stored.wheels().get(corner.ordinal()).tag());
         }
-        assertThat(get(Links.visit(visitId) + "?set=" + stored.id()).body())
+        assertThat(shop.get(Links.visit(visitId) + "?set=" + stored.id()).body())
                 .contains("Filled in as the wheel plan has the");
         var twice = new LinkedHashMap<>(fields);
         twice.put("RF", fields.getOrDefault("LF", ""));
-        says(post(Links.leaving(visitId), twice), 422, "at once");
-        says(post(Links.leaving(visitId), Map.of("LF", fields.getOrDefault("LF", ""))), 422, "four wheels");
-        assertThat(post(Links.leaving(visitId), fields).statusCode()).isEqualTo(303);
-        assertThat(get(Links.visit(visitId)).body()).contains("Pressure set", "Record the re-torque");
-        assertThat(get("/").body()).contains(car.vehicle().name(), "#retorque");
+        says(shop.post(Links.leaving(visitId), twice), 422, "at once");
+        says(shop.post(Links.leaving(visitId), Map.of("LF", fields.getOrDefault("LF", ""))), 422, "four wheels");
+        assertThat(shop.post(Links.leaving(visitId), fields).statusCode()).isEqualTo(303);
+        assertThat(shop.get(Links.visit(visitId)).body()).contains("Pressure set", "Record the re-torque");
+        assertThat(shop.get("/").body()).contains(car.vehicle().name(), "#retorque");
         says(
-                post(Links.retorque(visitId), Map.of("date", "2026-12-24", "odometer", "1", "torque", "100")),
+                shop.post(Links.retorque(visitId), Map.of("date", "2026-12-24", "odometer", "1", "torque", "100")),
                 422,
                 "lies in the future");
         assertThat(book.listOpenRetorques()).hasSize(1);
@@ -384,12 +365,12 @@ class PagesTest {
                 "technician",
                 "Ansel"));
         var path = Links.newVisit(car.vehicle().id());
-        says(post(path, fields), 422, "runs backwards");
+        says(shop.post(path, fields), 422, "runs backwards");
         fields.put("odometer", "many");
-        says(post(path, fields), 422, "value=\"many\"");
+        says(shop.post(path, fields), 422, "value=\"many\"");
         fields.put("odometer", (car.visits().getLast().odometerKm() + 10) + " km");
-        assertThat(post(path, fields).statusCode()).isEqualTo(303);
-        assertThat(post(path, fields).statusCode()).isEqualTo(303);
+        assertThat(shop.post(path, fields).statusCode()).isEqualTo(303);
+        assertThat(shop.post(path, fields).statusCode()).isEqualTo(303);
         assertThat(book.findHistory(car.vehicle().id()).orElseThrow().visits())
                 .hasSize(car.visits().size() + 1);
     }
@@ -398,15 +379,15 @@ class PagesTest {
     void changeFromAnotherSiteIsRefused() throws Exception {
         var before = readings();
         var fields = Map.of("form", "f", emptySlot().key(), "21");
-        says(post(Links.visit(visitId), fields, "Origin", "http://elsewhere.example"), 403, "another site");
-        says(post(Links.visit(visitId), fields, "Origin", "null"), 403, "another site");
-        says(post(Links.visit(visitId), fields, "Sec-Fetch-Site", "cross-site"), 403, "another site");
+        says(shop.post(Links.visit(visitId), fields, "Origin", "http://elsewhere.example"), 403, "another site");
+        says(shop.post(Links.visit(visitId), fields, "Origin", "null"), 403, "another site");
+        says(shop.post(Links.visit(visitId), fields, "Sec-Fetch-Site", "cross-site"), 403, "another site");
         assertThat(readings()).isEqualTo(before);
     }
 
     @Test
     void hostThatIsNotThisMachineIsRefused() throws Exception {
-        try (var socket = new Socket(InetAddress.getLoopbackAddress(), server.port())) {
+        try (var socket = new Socket(InetAddress.getLoopbackAddress(), shop.port())) {
             socket.getOutputStream()
                     .write("GET / HTTP/1.1\r\nHost: rebound.example\r\nConnection: close\r\n\r\n"
                             .getBytes(StandardCharsets.US_ASCII));
@@ -417,16 +398,16 @@ class PagesTest {
 
     @Test
     void formThatIsFarTooLargeIsRefused() throws Exception {
-        var answer = post(Links.visit(visitId), Map.of("form", "x".repeat(Form.LARGEST_BYTES)));
+        var answer = shop.post(Links.visit(visitId), Map.of("form", "x".repeat(Form.LARGEST_BYTES)));
         assertThat(answer.statusCode()).isEqualTo(413);
     }
 
     @Test
     void portInUseIsOneSentence() {
-        assertThatThrownBy(
-                        () -> CornerbookServer.start(book, new Assessor(LimitsFile.load()), server.port(), CLOCK, ""))
+        assertThatThrownBy(() -> CornerbookServer.start(
+                        book, new Assessor(LimitsFile.load()), shop.port(), ServedShop.CLOCK, ""))
                 .isInstanceOf(IllegalStateException.class)
-                .hasMessage("Port %d is in use by another program, choose another one with --port.", server.port());
+                .hasMessage("Port %d is in use by another program, choose another one with --port.", shop.port());
     }
 
     private Slot emptySlot() {
@@ -434,37 +415,11 @@ class PagesTest {
     }
 
     private List<Reading> readings() {
-        return book.findHistoryOfVisit(visitId).orElseThrow().getVisit(visitId).readings();
+        return shop.readings(visitId);
     }
 
     private static void says(HttpResponse<String> answer, int status, String words) {
         assertThat(answer.statusCode()).isEqualTo(status);
         assertThat(answer.body()).contains(words);
-    }
-
-    private HttpResponse<String> get(String path) throws IOException, InterruptedException {
-        return client.send(HttpRequest.newBuilder(address(path)).build(), BodyHandlers.ofString());
-    }
-
-    private HttpResponse<String> post(String path, Map<String, String> fields, String... headers)
-            throws IOException, InterruptedException {
-        var body = fields.entrySet().stream()
-                .map(field -> encode(field.getKey()) + "=" + encode(field.getValue()))
-                .collect(Collectors.joining("&"));
-        var request = HttpRequest.newBuilder(address(path))
-                .header("Content-Type", "application/x-www-form-urlencoded")
-                .POST(BodyPublishers.ofString(body));
-        for (int i = 0; i < headers.length; i += 2) {
-            request.header(headers[i], headers[i + 1]);
-        }
-        return client.send(request.build(), BodyHandlers.ofString());
-    }
-
-    private URI address(String path) {
-        return URI.create("http://127.0.0.1:" + server.port() + path);
-    }
-
-    private static String encode(String text) {
-        return URLEncoder.encode(text, StandardCharsets.UTF_8);
     }
 }

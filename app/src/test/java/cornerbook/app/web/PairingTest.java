@@ -7,10 +7,8 @@ import cornerbook.app.book.Book;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.visit.Assessor;
 import java.net.URI;
-import java.net.URLEncoder;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
-import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
@@ -20,7 +18,6 @@ import java.time.Duration;
 import java.util.HexFormat;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -128,13 +125,8 @@ class PairingTest {
     }
 
     private HttpResponse<String> post(String address, Map<String, String> fields) throws Exception {
-        var body = fields.entrySet().stream()
-                .map(field -> field.getKey() + "=" + URLEncoder.encode(field.getValue(), StandardCharsets.UTF_8))
-                .collect(Collectors.joining("&"));
         return client.send(
-                HttpRequest.newBuilder(URI.create(address))
-                        .header("Content-Type", "application/x-www-form-urlencoded")
-                        .POST(BodyPublishers.ofString(body))
+                ServedShop.form(HttpRequest.newBuilder(URI.create(address)), fields)
                         .build(),
                 BodyHandlers.ofString());
     }

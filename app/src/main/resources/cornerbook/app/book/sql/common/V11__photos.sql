@@ -1,4 +1,4 @@
--- Photos stand in the book itself, so that a backup has them all. Only the type of their content differs between databases.
+-- Photos stand in the book itself, so that a backup has them all.
 create table photo (
     id text primary key,
     visit_id text not null references visit (id),
@@ -6,6 +6,6 @@ create table photo (
     person text not null,
     made_at text not null,
     sha256 text not null,
-    jpeg bytea not null
+    jpeg ${bytes} not null
 );
 create index photo_by_visit on photo (visit_id);
