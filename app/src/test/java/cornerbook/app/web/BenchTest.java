@@ -7,6 +7,7 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import cornerbook.app.book.ShopTool;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeAll;
@@ -233,7 +234,7 @@ class BenchTest {
         page.locator(".example a.button").first().click();
         assertThat(page.url()).contains("car=");
         assertThat(page.locator(".example").count()).isZero();
-        page.navigate("http://127.0.0.1:" + server.port() + "/bench/" + name + "?blank=yes");
+        page.navigate(shop.address("/bench/" + name + "?blank=yes"));
         assertThat(page.locator("details.why").count()).isZero();
         assertThat(page.locator(".answered .soft").first().innerText())
                 .startsWith("Still to be filled in: ")
@@ -259,7 +260,7 @@ class BenchTest {
         page.locator("#tool").selectOption("");
         page.locator("#setting button").click();
         assertThat(page.locator("#wrench-to").inputValue()).isEmpty();
-        List.of("W-1", "W-9").forEach(book::removeTool);
+        List.of("W-1", "W-9").forEach(shop.book()::removeTool);
     }
 
     private static ShopTool wrench(String id, double lowest, double highest, double offset, LocalDate due) {
