@@ -1,6 +1,7 @@
 package cornerbook.app.bay;
 
 import cornerbook.app.book.BookException;
+import cornerbook.app.web.Caller;
 import cornerbook.app.web.Desk;
 import cornerbook.app.web.Pages;
 import io.helidon.http.HeaderNames;
@@ -51,9 +52,15 @@ final class BayHandler {
         send(response, 200, ids);
     }
 
+    /** Who works on the tablet that asks, and how that person wants the sheet. */
+    void sendMe(ServerRequest request, ServerResponse response) {
+        send(response, 200, Me.of(Caller.current(), desk.book().devices()));
+    }
+
     void sendSheet(ServerRequest request, ServerResponse response) {
         var open = desk.getOpenVisit(Pages.pathValue(request, "id"));
-        var sheet = BayJson.write(new BaySheets(desk.assessor()).make(open, pages.assetsPath()));
+        var sheets = new BaySheets(desk.assessor(), desk.book().rules().asksSecondCheck());
+        var sheet = BayJson.write(sheets.makeInEachUnits(open, pages.assetsPath()));
         response.header(HeaderNames.CACHE_CONTROL, "no-store");
         Pages.sendPacked(request, response, "application/json", sheet.getBytes(StandardCharsets.UTF_8));
     }

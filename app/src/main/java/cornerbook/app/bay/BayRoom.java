@@ -17,6 +17,7 @@ public final class BayRoom implements Room {
                 .get("/bay/worker.mjs", pages::sendWorker)
                 .get("/bay/shell", handler::showShell)
                 .get("/bay/today.json", handler::sendToday)
+                .get("/bay/me.json", handler::sendMe)
                 .get("/bay/visits/{id}", handler::showSheet)
                 .get("/bay/visits/{id}/sheet.json", handler::sendSheet)
                 .get("/bay/visits/{id}/state.json", handler::sendState)

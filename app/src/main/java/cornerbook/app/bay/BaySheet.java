@@ -8,8 +8,8 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The sheet of one visit as it is sent to tablets: all that does not change while people enter. It is kept there, so that
- * the visit can be worked without the network.
+ * The sheet of one visit as it is sent to tablets, in the units of one person: all that does not change while people enter.
+ * It is kept there, so that the visit can be worked without the network.
  *
  * @param assets address of the modules that this server has
  * @param car what people call the car
@@ -87,10 +87,12 @@ public record BaySheet(
      *
      * @param goesOn whether it belongs to the wheel that the car leaves on
      * @param onlyNew whether it is left out when that wheel came on the car too
+     * @param unit stands beside the field: "mm", "/32″"
+     * @param suffix what a bare number is written with: " mm", "/32 in"
      * @param words what may be chosen; empty where a value is typed
      * @param points whether it may be written as several points, parted by spaces
-     * @param low lowest value that can be
-     * @param high highest value that can be
+     * @param low lowest value that can be, in the field's unit
+     * @param high highest value that can be, in the field's unit
      * @param last null when it was never read before, and for what belongs to a wheel
      * @param expected null where nothing is expected
      */
@@ -103,6 +105,7 @@ public record BaySheet(
             boolean onlyNew,
             String label,
             String unit,
+            String suffix,
             List<String> words,
             boolean points,
             double low,
@@ -113,7 +116,7 @@ public record BaySheet(
     /** A thing to do that is ticked. */
     public record Tick(String key, String label) {}
 
-    /** What was read at the last visit that read it. */
+    /** What was read at the last visit that read it; without its unit where that is the field's. */
     public record Last(String written, String day) {}
 
     /**
@@ -138,8 +141,15 @@ public record BaySheet(
             Map<String, Last> last,
             Map<String, Expected> expected) {}
 
-    /** The fasteners of each wheel. */
-    public record Fasteners(int count, List<Integer> order, String torque, String thread, String retorque) {}
+    /**
+     * The fasteners of each wheel.
+     *
+     * @param order in which they are tightened
+     * @param torque the number before its unit
+     * @param retorque distance after which they are tightened again
+     */
+    public record Fasteners(
+            int count, List<Integer> order, String torque, String unit, String thread, String retorque) {}
 
     /**
      * Something that must be closed before the car leaves.

@@ -4,6 +4,8 @@ import cornerbook.app.bay.BaySheet.Expected;
 import cornerbook.app.bay.BaySheet.Fasteners;
 import cornerbook.app.bay.BaySheet.Last;
 import cornerbook.app.bay.BaySheet.WheelCard;
+import cornerbook.app.unit.UnitSystem;
+import cornerbook.app.web.EntryPage.Fill;
 import cornerbook.app.web.OpenVisit;
 import cornerbook.app.web.Slot;
 import cornerbook.app.web.VisitSlots;
@@ -13,10 +15,13 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.fastener.TighteningOrder;
 import cornerbook.core.visit.Assessor;
+import cornerbook.core.visit.CarHistory;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
+import cornerbook.core.visit.ThicknessPrediction;
 import cornerbook.core.visit.TreadPrediction;
 import cornerbook.core.visit.Visit;
+import cornerbook.core.visit.WheelFastener;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -29,39 +34,57 @@ final class BaySheets {
     private static final double ANY_DEPTH_MM = 5;
 
     private final Assessor assessor;
+    private final boolean secondCheck;
 
-    BaySheets(Assessor assessor) {
+    /**
+     * Sheets of a shop.
+     *
+     * @param secondCheck whether the shop asks a second person to check the torque
+     */
+    BaySheets(Assessor assessor, boolean secondCheck) {
         this.assessor = assessor;
+        this.secondCheck = secondCheck;
     }
 
-    BaySheet make(OpenVisit open, String assets) {
+    /** In the units of every person that there can be: who reads it next is not known while it is on a tablet. */
+    Map<String, BaySheet> makeInEachUnits(OpenVisit open, String assets) {
+        var standing = new WheelProposal(assessor, open).standing();
+        var treads = treads(open);
+        var thicknesses =
+                assessor.thicknessPredictions(open.history(), open.visit().id());
+        var sheets = new LinkedHashMap<String, BaySheet>();
+        for (var system : UnitSystem.values()) {
+            sheets.put(system.word(), make(open, assets, standing, treads, thicknesses, BayUnits.of(system)));
+        }
+        return sheets;
+    }
+
+    private BaySheet make(
+            OpenVisit open,
+            String assets,
+            Fill standing,
+            List<TreadPrediction> treads,
+            List<ThicknessPrediction> thicknesses,
+            BayUnits units) {
         var history = open.history();
         var visit = open.visit();
         var vehicle = history.vehicle();
         var before = history.visits().subList(0, history.visits().indexOf(visit));
-        var fields = new FieldMaker(before);
-        var standing = new WheelProposal(assessor, open).standing();
         var imagined = new VisitSlots(vehicle, visit.withLeftOn(standing.wheelAt()));
-        var fastener = vehicle.fastener();
         return new BaySheet(
                 visit.id(),
                 assets,
                 vehicle.name(),
                 vehicle.plate(),
                 Words.day(visit.date()),
-                Words.km(visit.odometerKm()),
-                new BaySteps(vehicle, imagined, fields).list(),
+                units.sentence(Words.km(visit.odometerKm())),
+                new BaySteps(vehicle, imagined, new FieldMaker(before, thicknesses, units)).list(),
                 visit.arrivedOn(),
                 standing.wheelAt(),
-                standing.hint(),
-                wheels(open, before),
-                new Fasteners(
-                        fastener.count(),
-                        TighteningOrder.of(fastener.count()).order(),
-                        Words.number(fastener.torqueNm()) + " N·m",
-                        fastener.thread(),
-                        Words.km(fastener.retorqueAfterKm())),
-                OpenCautions.all(),
+                units.sentence(standing.hint()),
+                wheels(history, before, treads, units),
+                fasteners(vehicle.fastener(), units),
+                OpenCautions.all(secondCheck),
                 history.visits().stream()
                         .map(Visit::technician)
                         .filter(Objects::nonNull)
@@ -69,10 +92,20 @@ final class BaySheets {
                         .toList());
     }
 
-    private Map<String, WheelCard> wheels(OpenVisit open, List<Visit> before) {
-        var expected = expected(open);
+    private static Fasteners fasteners(WheelFastener fastener, BayUnits units) {
+        return new Fasteners(
+                fastener.count(),
+                TighteningOrder.of(fastener.count()).order(),
+                units.entry().written(fastener.torqueNm(), Measure.WHEEL_TORQUE),
+                units.entry().label(Measure.WHEEL_TORQUE),
+                fastener.thread(),
+                units.sentence(Words.km(fastener.retorqueAfterKm())));
+    }
+
+    private static Map<String, WheelCard> wheels(
+            CarHistory history, List<Visit> before, List<TreadPrediction> treads, BayUnits units) {
         var cards = new LinkedHashMap<String, WheelCard>();
-        for (var set : open.history().sets()) {
+        for (var set : history.sets()) {
             for (var wheel : set.wheels()) {
                 cards.put(
                         wheel.tag(),
@@ -81,15 +114,15 @@ final class BaySheets {
                                 set.storePlace(),
                                 Corners.last(before, wheel.tag()).orElse(null),
                                 wheel.tyre().model() + " " + wheel.tyre().size(),
-                                last(before, wheel.tag()),
-                                expected.getOrDefault(wheel.tag(), Map.of())));
+                                last(before, wheel.tag(), units),
+                                expected(treads, wheel.tag(), units)));
             }
         }
         return cards;
     }
 
     /** What was read of the wheel last, wherever it stood. */
-    private static Map<String, Last> last(List<Visit> before, String tag) {
+    private static Map<String, Last> last(List<Visit> before, String tag, BayUnits units) {
         var last = new LinkedHashMap<String, Last>();
         for (var visit : before) {
             for (var reading : visit.readings()) {
@@ -98,15 +131,29 @@ final class BaySheets {
                                 .findIn(visit)
                                 .filter(reading::equals)
                                 .isPresent()) {
-                    last.put(place(reading), new Last(reading.asWritten(), Words.day(visit.date())));
+                    last.put(place(reading), units.last(reading, visit));
                 }
             }
         }
         return last;
     }
 
-    /** What the wear model expects of each groove, as if it were read now: by wheel, then by place. */
-    private Map<String, Map<String, Expected>> expected(OpenVisit open) {
+    private static Map<String, Expected> expected(List<TreadPrediction> treads, String tag, BayUnits units) {
+        var expected = new LinkedHashMap<String, Expected>();
+        treads.stream()
+                .filter(each -> tag.equals(each.reading().wheelTag()))
+                .forEach(each -> expected.put(
+                        place(each.reading()),
+                        units.expected(
+                                each.reading().measure(),
+                                each.expectedMm().mean(),
+                                each.credibleWithinMm(),
+                                each.asks())));
+        return expected;
+    }
+
+    /** What the wear model expects of each groove of every wheel, as if it were read now. */
+    private List<TreadPrediction> treads(OpenVisit open) {
         var imagined = new ArrayList<Reading>();
         for (var set : open.history().sets()) {
             for (var wheel : set.wheels()) {
@@ -125,19 +172,7 @@ final class BaySheets {
             }
         }
         var asIfRead = open.with(open.visit().withReadings(imagined));
-        var expected = new LinkedHashMap<String, Map<String, Expected>>();
-        for (var prediction :
-                assessor.predictions(asIfRead.history(), asIfRead.visit().id())) {
-            expected.computeIfAbsent(String.valueOf(prediction.reading().wheelTag()), unused -> new LinkedHashMap<>())
-                    .put(place(prediction.reading()), expected(prediction));
-        }
-        return expected;
-    }
-
-    private static Expected expected(TreadPrediction prediction) {
-        double mean = prediction.expectedMm().mean();
-        double within = prediction.credibleWithinMm();
-        return new Expected(mean - within, mean + within, Words.sentenceStart(prediction.asks()));
+        return assessor.predictions(asIfRead.history(), asIfRead.visit().id());
     }
 
     private static String place(Reading reading) {

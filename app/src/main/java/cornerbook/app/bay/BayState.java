@@ -25,8 +25,17 @@ public record BayState(
         List<String> onCar,
         @Nullable Departed departed) {
 
-    /** A reading that stands. */
-    public record Stored(String id, String written) {}
+    /**
+     * A reading that stands.
+     *
+     * @param shown what a field shows of it, by the name of the units
+     * @param person who took it at a tablet; null when it was typed elsewhere
+     */
+    public record Stored(
+            String id,
+            String written,
+            Map<String, String> shown,
+            @Nullable String person) {}
 
     /** Two readings of one place. */
     public record Rival(String id, String key, String written, String person, String standing) {}

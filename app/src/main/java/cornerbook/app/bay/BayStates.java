@@ -31,9 +31,16 @@ final class BayStates {
      * @param onCar who has its sheet open
      */
     BayState read(Visit visit, List<String> onCar) {
-        var standing = new LinkedHashMap<String, Stored>();
-        standing(visit).forEach(reading -> standing.put(key(reading), new Stored(reading.id(), shown(reading))));
         var notes = ledger.read(visit.id());
+        var standing = new LinkedHashMap<String, Stored>();
+        standing(visit)
+                .forEach(reading -> standing.put(
+                        key(reading),
+                        new Stored(
+                                reading.id(),
+                                shown(reading),
+                                BayUnits.shownToAll(reading),
+                                notes.authors().get(reading.id()))));
         return new BayState(
                 visit.leftOn(),
                 standing,

@@ -115,6 +115,7 @@ final class BaySteps {
                 Stream.concat(
                                 Stream.of(TORQUE),
                                 TighteningOrder.of(vehicle.fastener().count()).cautions().stream())
+                        .map(fields.units()::sentence)
                         .toList(),
                 group(corners(slots::leaving).filter(only(Measure.WHEEL_TORQUE)), true),
                 new Tick(Ticks.SECOND_CHECK, "A second person has checked all four")));
@@ -140,6 +141,10 @@ final class BaySteps {
         return new Step(id, kind, title, null, cautions, List.of(group), List.of(ticks));
     }
 
+    private List<String> said(List<String> sentences) {
+        return sentences.stream().map(fields.units()::sentence).toList();
+    }
+
     private Group group(BrakeGroups.Step step) {
         var hints = new ArrayList<>(step.hints());
         if (!step.note().isEmpty()) {
@@ -147,7 +152,7 @@ final class BaySteps {
         }
         return new Group(
                 step.step().title(),
-                hints,
+                said(hints),
                 step.slots().stream().map(slot -> fields.make(slot, false)).toList(),
                 step.step().rare());
     }

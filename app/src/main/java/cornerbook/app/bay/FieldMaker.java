@@ -6,33 +6,37 @@ import cornerbook.app.bay.BaySheet.Last;
 import cornerbook.app.web.Slot;
 import cornerbook.app.web.Words;
 import cornerbook.core.visit.Measure;
+import cornerbook.core.visit.ThicknessPrediction;
 import cornerbook.core.visit.Visit;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
-/** Makes fields of places for readings, with what was read there at the visits before. */
+/** Makes fields of places for readings, with what was read there at the visits before and what is expected there now. */
 final class FieldMaker {
-    private static final List<Measure> WEAR_DOWN = List.of(Measure.PAD_THICKNESS, Measure.DISC_THICKNESS);
-    /** A gauge may err by this much upwards before a question is worth the time. Common practice, no source. */
-    private static final double THICKER_MM = 0.3;
-
     private final List<Visit> before;
+    private final List<ThicknessPrediction> predictions;
+    private final BayUnits units;
 
     /**
      * Of a car.
      *
      * @param before its visits before this one, earliest first
+     * @param predictions of its pads and discs
      */
-    FieldMaker(List<Visit> before) {
+    FieldMaker(List<Visit> before, List<ThicknessPrediction> predictions, BayUnits units) {
         this.before = List.copyOf(before);
+        this.predictions = List.copyOf(predictions);
+        this.units = units;
+    }
+
+    BayUnits units() {
+        return units;
     }
 
     Field make(Slot slot, boolean goesOn) {
         var measure = slot.measure();
         var scale = measure.scale();
         boolean ofWheel = measure.carrier() == Measure.Carrier.WHEEL;
-        var last = ofWheel ? Optional.<LastReading>empty() : findLast(slot);
         return new Field(
                 measure,
                 slot.corner(),
@@ -40,36 +44,31 @@ final class FieldMaker {
                 ofWheel,
                 goesOn,
                 measure == Measure.TREAD_DEPTH || measure == Measure.PRESSURE_FOUND,
-                Words.measure(measure, slot.spot()),
-                scale == null ? measure.unit() : "",
+                units.sentence(Words.measure(measure, slot.spot())),
+                units.entry().label(measure),
+                units.entry().suffix(measure),
                 scale == null ? List.of() : scale.words(),
                 measure.mayBePoints(),
-                measure.lowest(),
-                measure.highest(),
-                last.map(LastReading::shown).orElse(null),
-                last.map(found -> notThicker(measure, found)).orElse(null));
+                units.entry().number(measure.lowest(), measure),
+                units.entry().number(measure.highest(), measure),
+                ofWheel ? null : findLast(slot).orElse(null),
+                findExpected(slot).orElse(null));
     }
 
     /** The last reading of a place before this visit. */
-    Optional<LastReading> findLast(Slot slot) {
+    private Optional<Last> findLast(Slot slot) {
         return before.reversed().stream()
-                .flatMap(visit -> slot
-                        .findIn(visit)
-                        .map(reading -> new LastReading(
-                                new Last(BayStates.shown(reading), Words.day(visit.date())), reading.value()))
-                        .stream())
+                .flatMap(visit -> slot.findIn(visit).map(reading -> units.last(reading, visit)).stream())
                 .findFirst();
     }
 
-    record LastReading(Last shown, double value) {}
-
-    private static @Nullable Expected notThicker(Measure measure, LastReading last) {
-        return WEAR_DOWN.contains(measure)
-                ? new Expected(
-                        measure.lowest(),
-                        last.value() + THICKER_MM,
-                        "Thicker than the %s of %s: measure again, or was the part replaced?"
-                                .formatted(last.shown().written(), last.shown().day()))
-                : null;
+    private Optional<Expected> findExpected(Slot slot) {
+        return predictions.stream()
+                .filter(each -> each.measure() == slot.measure()
+                        && each.corner() == slot.corner()
+                        && each.side() == slot.spot())
+                .findFirst()
+                .map(each ->
+                        units.expected(each.measure(), each.expectedMm().mean(), each.credibleWithinMm(), each.asks()));
     }
 }

@@ -1,6 +1,8 @@
 package cornerbook.app.bay;
 
 import cornerbook.app.bay.BaySheet.Caution;
+import cornerbook.app.book.BayNotes;
+import cornerbook.app.book.WorkTick;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
@@ -8,8 +10,10 @@ import cornerbook.core.visit.Scale;
 import cornerbook.core.visit.Visit;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -29,8 +33,12 @@ final class OpenCautions {
 
     private OpenCautions() {}
 
-    /** Every caution, open or not. */
-    static List<Caution> all() {
+    /**
+     * Every caution, open or not.
+     *
+     * @param secondCheck whether the shop asks a second person to check the torque
+     */
+    static List<Caution> all(boolean secondCheck) {
         var cautions = new ArrayList<Caution>();
         cautions.add(new Caution(
                 "SERVICE_MODE",
@@ -63,13 +71,23 @@ final class OpenCautions {
                     List.of(WHEELS_ON),
                     Measure.WHEEL_TORQUE + "." + corner));
         }
+        if (secondCheck) {
+            cautions.add(new Caution(
+                    Ticks.SECOND_CHECK,
+                    "Nobody but the one who tightened has checked the torque.",
+                    List.of(WHEELS_ON),
+                    Ticks.SECOND_CHECK));
+        }
         return List.copyOf(cautions);
     }
 
     /** Those that are open by what the book has. */
-    static List<Caution> of(Visit visit) {
+    static List<Caution> of(Visit visit, BayNotes notes, boolean secondCheck) {
         var done = done(visit);
-        return all().stream()
+        if (isChecked(visit, notes)) {
+            done.add(Ticks.SECOND_CHECK);
+        }
+        return all(secondCheck).stream()
                 .filter(caution -> caution.openedBy().stream().anyMatch(done::contains))
                 .filter(caution -> !done.contains(caution.closedBy()))
                 .toList();
@@ -83,6 +101,21 @@ final class OpenCautions {
                 .map(OpenCautions::place);
         return new HashSet<>(Stream.concat(read, visit.leftOn().isEmpty() ? Stream.empty() : Stream.of(WHEELS_ON))
                 .toList());
+    }
+
+    /** By another person than all who ticked a fastener or wrote a torque down. */
+    private static boolean isChecked(Visit visit, BayNotes notes) {
+        var last = new HashMap<String, WorkTick>();
+        notes.ticks().forEach(tick -> last.put(tick.tick(), tick));
+        var check = last.get(Ticks.SECOND_CHECK);
+        var tightened = Stream.concat(
+                last.values().stream()
+                        .filter(tick -> tick.done() && tick.tick().startsWith(Ticks.FASTENER))
+                        .map(WorkTick::person),
+                BayStates.standing(visit).stream()
+                        .filter(reading -> reading.measure() == Measure.WHEEL_TORQUE)
+                        .flatMap(reading -> Optional.ofNullable(notes.authors().get(reading.id())).stream()));
+        return check != null && check.done() && tightened.noneMatch(check.person()::equals);
     }
 
     private static String place(Reading reading) {

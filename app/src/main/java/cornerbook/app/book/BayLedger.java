@@ -41,7 +41,11 @@ public final class BayLedger {
             if (readings.find(reading.id()).isPresent()
                     || standing.isEmpty()
                     || standing.get().id().equals(reading.corrects())) {
-                return readings.add(history, visitId, List.of(reading)).isEmpty() ? Arrival.ALREADY : Arrival.STORED;
+                if (readings.add(history, visitId, List.of(reading)).isEmpty()) {
+                    return Arrival.ALREADY;
+                }
+                rows.addAuthor(reading.id(), person, madeAt);
+                return Arrival.STORED;
             }
             var rival = new RivalReading(reading, standing.get().id(), person, madeAt);
             refuseUnsound(history, visitId, rival);
@@ -65,6 +69,7 @@ public final class BayLedger {
                             .toList(),
                     rows.listTicks(visitId),
                     PhotoLedger.list(handle, visitId),
+                    rows.mapAuthors(visitId),
                     last(rows.listDepartures(visitId)));
         });
     }
@@ -94,6 +99,7 @@ public final class BayLedger {
                         standing.map(Reading::id).orElse(rival.standingId()),
                         "Two readings were taken; this one by %s, chosen by %s.".formatted(rival.person(), person));
                 new ReadingLedger(handle).add(history, visitId, List.of(correction));
+                rows.addAuthor(id, rival.person(), rival.madeAt());
             }
             var kind = take ? RivalAnswer.Kind.TAKEN : RivalAnswer.Kind.KEPT;
             rows.add(new RivalAnswer(rivalId, kind, person, madeAt));

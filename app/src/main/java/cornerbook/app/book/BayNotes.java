@@ -1,6 +1,7 @@
 package cornerbook.app.book;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -9,13 +10,19 @@ import java.util.Optional;
  * @param rivals readings that wait for a person's answer, earliest first
  * @param ticks every tick, earliest first: the last of each step says whether it is done
  * @param photos earliest first
+ * @param authors who took a reading at a tablet, by its identity
  * @param departure the last hand-over; empty while the car is in the bay
  */
 public record BayNotes(
-        List<RivalReading> rivals, List<WorkTick> ticks, List<Photo> photos, Optional<Departure> departure) {
+        List<RivalReading> rivals,
+        List<WorkTick> ticks,
+        List<Photo> photos,
+        Map<String, String> authors,
+        Optional<Departure> departure) {
     public BayNotes {
         rivals = List.copyOf(rivals);
         ticks = List.copyOf(ticks);
         photos = List.copyOf(photos);
+        authors = Map.copyOf(authors);
     }
 }

@@ -5,7 +5,9 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
 
 /** Rows of what tablets enter beside readings; a row that is there already, by its id, is written once. */
@@ -63,6 +65,24 @@ final class BayRows {
                 .map((row, context) -> new Departure.Reason(
                         row.getString("caution"), row.getString("sentence"), row.getString("reason")))
                 .list();
+    }
+
+    /** Who took a reading at a tablet. */
+    void addAuthor(String readingId, String person, Instant madeAt) {
+        new TableRow("reading_author")
+                .set("reading_id", readingId)
+                .set("person", person)
+                .set("made_at", madeAt.toString())
+                .insert(handle);
+    }
+
+    /** The same by reading, for a visit. */
+    Map<String, String> mapAuthors(String visitId) {
+        return handle.select(
+                        "select reading_id, person from reading_author join reading on reading.id = reading_id where visit_id = ?",
+                        visitId)
+                .map((row, context) -> Map.entry(row.getString("reading_id"), row.getString("person")))
+                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
     }
 
     boolean add(String visitId, RivalReading rival) {

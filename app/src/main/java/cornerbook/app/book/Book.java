@@ -176,6 +176,11 @@ public final class Book implements AutoCloseable {
         return new DeviceLedger(store);
     }
 
+    /** What the shop asks for beyond what everybody does. */
+    public ShopRules rules() {
+        return new ShopRules(store);
+    }
+
     /** What tablets in the bay enter beside readings, and what two of them read at one place. */
     public BayLedger bay() {
         return new BayLedger(store);

@@ -21,6 +21,8 @@ final class Assets {
             "bay-dom.mjs",
             "bay-field.mjs",
             "bay-outbox.mjs",
+            "bay-panel.mjs",
+            "bay-person.mjs",
             "bay-photo.mjs",
             "bay-scan.mjs",
             "bay-sheet.mjs",

@@ -109,16 +109,20 @@ public final class CornerbookServer {
         var plan = new PlanHandler(desk, pages);
         var bench = new BenchHandler(desk, pages);
         var tools = new ToolsHandler(desk, pages);
-        routing.addFilter(new UnitChoice());
+        var shop = new ShopHandler(desk, pages);
         var burnish = new BurnishHandler(desk, pages);
         var pairing = new Pairing(desk.book().devices(), desk.clock());
         var wheel = new WheelHandler(desk, pages);
+        var person = new PersonHandler(desk, pairing);
         var devices = new PairingHandler(desk, pages, pairing, door);
         routing.addFilter(new RequestGuard(door, pairing));
         routing.get("/", today::show)
                 .get("/assets/{digest}/{name}", pages::sendAsset)
-                .post("/units", UnitChoice::choose)
+                .post("/preferences", person::prefer)
+                .post("/person", person::takeOver)
                 .get("/bench", bench::list)
+                .get("/shop", shop::show)
+                .post("/shop/rules", shop::save)
                 .get("/shop/tools", tools::show)
                 .post("/shop/tools", tools::save)
                 .post("/shop/tools/remove", tools::remove)

@@ -2,6 +2,9 @@ package cornerbook.app.web;
 
 import cornerbook.app.unit.UnitSystem;
 import cornerbook.core.visit.Measure;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
 
@@ -11,6 +14,9 @@ public record EntryUnits(UnitSystem system) {
     private static final Pattern BARE = Pattern.compile("[0-9.,;\\s+−-]+");
     private static final Pattern BARE_FRACTION = Pattern.compile("(?:\\d+ )?\\d+\\s*/\\s*\\d+");
     private static final String UNIT_OF_32NDS = "/32 in";
+    private static final double MM_PER_32ND = 25.4 / 32;
+    /** After the point, where it is not three. */
+    private static final Map<String, Integer> DIGITS = Map.of("in", 4, "psi", 1, "lbf·ft", 0, "°F", 0);
 
     /** The units that a form was opened with; of a form not sent yet those of this request. */
     static EntryUnits of(Form form) {
@@ -18,8 +24,29 @@ public record EntryUnits(UnitSystem system) {
     }
 
     /** Beside the field; empty for a measure in words. */
-    String label(Measure measure) {
+    public String label(Measure measure) {
         return measure.scale() != null ? "" : in32nds(measure) ? "/32\u2033" : system.unitOf(measure.unit());
+    }
+
+    /** What a bare number is written with: " mm", "/32 in"; empty for a measure in words. */
+    public String suffix(Measure measure) {
+        return measure.scale() != null ? "" : in32nds(measure) ? UNIT_OF_32NDS : " " + system.unitOf(measure.unit());
+    }
+
+    /** A value of the book as the number that stands before the suffix. */
+    public double number(double value, Measure measure) {
+        return measure.scale() != null || system.unitOf(measure.unit()).equals(measure.unit())
+                ? value
+                : in32nds(measure) ? value / MM_PER_32ND : system.in(value, measure.unit());
+    }
+
+    /** The same for people, with the digits that a tool of the trade shows; none without need. */
+    public String written(double value, Measure measure) {
+        int digits = in32nds(measure) ? 1 : DIGITS.getOrDefault(system.unitOf(measure.unit()), 3);
+        return BigDecimal.valueOf(number(value, measure))
+                .setScale(digits, RoundingMode.HALF_UP)
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
     /** What was typed, with the unit that it was meant in. */
@@ -35,12 +62,12 @@ public record EntryUnits(UnitSystem system) {
         if (!BARE.matcher(text).matches()) {
             return text;
         }
-        return in32nds(measure) ? text + UNIT_OF_32NDS : text + " " + system.unitOf(measure.unit());
+        return text + suffix(measure);
     }
 
     /** The inverse of {@link #withUnit}, for the field, where the unit stands beside it. */
-    String withoutUnit(String asWritten, Measure measure) {
-        var unit = in32nds(measure) ? UNIT_OF_32NDS : " " + system.unitOf(measure.unit());
+    public String withoutUnit(String asWritten, Measure measure) {
+        var unit = suffix(measure);
         return asWritten.endsWith(unit) ? asWritten.substring(0, asWritten.length() - unit.length()) : asWritten;
     }
 

@@ -2,6 +2,7 @@ package cornerbook.app.web;
 
 import cornerbook.app.book.DeviceLedger;
 import cornerbook.app.book.PairedDevice;
+import cornerbook.app.book.TabletAtWork;
 import java.nio.charset.StandardCharsets;
 import java.security.GeneralSecurityException;
 import java.security.MessageDigest;
@@ -10,9 +11,13 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Base64;
+import java.util.HashMap;
 import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Stream;
 import javax.crypto.SecretKeyFactory;
 import javax.crypto.spec.PBEKeySpec;
 import org.jspecify.annotations.Nullable;
@@ -36,6 +41,8 @@ public final class Pairing {
     private @Nullable String code;
     private Instant codeEnds = Instant.EPOCH;
     private int failures;
+    /** When a wrong PIN was typed for a person, lately. */
+    private final Map<String, List<Instant>> wrongPins = new HashMap<>();
 
     Pairing(DeviceLedger ledger, Clock clock) {
         this.ledger = ledger;
@@ -63,11 +70,7 @@ public final class Pairing {
         var standing = code;
         boolean rightCode =
                 standing != null && clock.instant().isBefore(codeEnds) && same(standing, typedCode.replace(" ", ""));
-        boolean rightPin = rightCode
-                && ledger.findPinHash(person)
-                        .filter(hash -> provesPin(hash, pin))
-                        .isPresent();
-        if (!rightPin) {
+        if (!rightCode || !hasPin(person, pin)) {
             failures++;
             if (failures >= MOST_FAILURES) {
                 code = null;
@@ -84,13 +87,39 @@ public final class Pairing {
         return id + "." + shown;
     }
 
-    /** Whether this is what a paired tablet was given. */
-    boolean knows(Optional<String> shown) {
+    /** The tablet that was given this; empty for one that is not paired. */
+    Optional<TabletAtWork> find(Optional<String> shown) {
         var parts = shown.orElse("").split("\\.", 2);
-        return parts.length == 2
-                && ledger.findSecretHash(parts[0])
-                        .filter(hash -> same(hash, sha256(parts[1])))
-                        .isPresent();
+        return parts.length < 2
+                ? Optional.empty()
+                : ledger.findAtWork(parts[0]).filter(tablet -> same(tablet.secretHash(), sha256(parts[1])));
+    }
+
+    /**
+     * Another person works on a paired tablet from now on.
+     *
+     * @throws IllegalArgumentException with one sentence when the PIN is wrong, or was wrong too often
+     */
+    synchronized void takeOver(String deviceId, String person, String pin) {
+        var wrong = wrongPins.getOrDefault(person, List.of()).stream()
+                .filter(at -> at.plus(CODE_LASTS).isAfter(clock.instant()))
+                .toList();
+        if (wrong.size() >= MOST_FAILURES) {
+            throw new IllegalArgumentException(
+                    "The PIN was wrong %d times; wait %d minutes.".formatted(MOST_FAILURES, CODE_LASTS.toMinutes()));
+        }
+        if (!hasPin(person, pin)) {
+            wrongPins.put(
+                    person,
+                    Stream.concat(wrong.stream(), Stream.of(clock.instant())).toList());
+            throw new IllegalArgumentException("Name or PIN are not right.");
+        }
+        wrongPins.remove(person);
+        ledger.takeOver(deviceId, person);
+    }
+
+    private boolean hasPin(String person, String pin) {
+        return ledger.findPinHash(person).filter(hash -> provesPin(hash, pin)).isPresent();
     }
 
     /** What the book keeps of a PIN. */

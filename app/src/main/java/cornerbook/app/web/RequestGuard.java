@@ -49,28 +49,31 @@ final class RequestGuard implements Filter {
                 throw new PageException(403, "This change was sent by another site, nothing was stored.");
             }
         }
-        if (!isKnown(request, host)) {
-            if (!reads
-                    || !request.headers().first(HeaderNames.ACCEPT).orElse("").contains("text/html")) {
-                throw new PageException(401, "This tablet is not paired; the desk shows the code under Tablets.");
-            }
+        var tablet =
+                pairing.find(request.headers().cookies().first(DEVICE_COOKIE).asOptional());
+        var caller = Caller.of(tablet, request.headers());
+        if (isOpen(request, host) || (tablet.isPresent() && !onlyDesk(request))) {
+            caller.run(chain::proceed);
+        } else if (reads
+                && request.headers().first(HeaderNames.ACCEPT).orElse("").contains("text/html")) {
             response.status(303);
             response.header(HeaderNames.LOCATION, Links.PAIR);
             response.send();
-            return;
+        } else {
+            throw new PageException(401, "This tablet is not paired; the desk shows the code under Tablets.");
         }
-        chain.proceed();
     }
 
-    /** From this machine, from a paired tablet, or about to be paired. Only this machine pairs and unpairs others. */
-    private boolean isKnown(RoutingRequest request, String host) {
+    /** From this machine, or about to be paired. */
+    private boolean isOpen(RoutingRequest request, String host) {
         var path = request.path().path();
-        boolean local = door.isLocal(request.remotePeer().address(), host, request.headers());
-        if (local || path.equals(Links.PAIR) || path.startsWith("/assets/")) {
-            return true;
-        }
-        return !path.startsWith(Links.DEVICES)
-                && pairing.knows(
-                        request.headers().cookies().first(DEVICE_COOKIE).asOptional());
+        return door.isLocal(request.remotePeer().address(), host, request.headers())
+                || path.equals(Links.PAIR)
+                || path.startsWith("/assets/");
+    }
+
+    /** Only this machine pairs and unpairs others. */
+    private static boolean onlyDesk(RoutingRequest request) {
+        return request.path().path().startsWith(Links.DEVICES);
     }
 }

@@ -3,13 +3,15 @@ import { h } from "./bay-dom.mjs";
 import { note } from "./bay-visit.mjs";
 
 const WHERE = {
-  here: "only on this tablet", held: "waits for a reason", book: "in the book",
+  writing: "being kept", here: "only on this tablet", held: "waits for a reason", book: "in the book",
   refused: "refused, see below", rival: "two readings, see below", "": "nothing yet",
 };
 const REASONS = ["Misread.", "Typed wrong.", "Measured again."];
 
 /** A bare number in the field's unit; undefined when a unit or points are written, which the server reads. */
 const bare = (text) => (/^[+-]?\d*[.,]?\d+$/.test(text) ? Number(text.replace(",", ".")) : undefined);
+
+const round = (value) => Math.round(value * 1000) / 1000;
 
 export class FieldView {
   constructor(visit, field, moveOn) {
@@ -26,7 +28,7 @@ export class FieldView {
       { className: `field${field.words.length > 0 ? " words" : ""}${field.points ? " points" : ""}` },
       field.words.length > 0 ? null : h("label", { htmlFor: id }, this.#label()),
       h("span", { className: "box" }, this.input, field.unit && field.words.length === 0 ? h("span", { className: "unit" }, field.unit) : null, this.mark),
-      h("span", { className: "ghost" }, last ? h("span", { className: "word" }, "last ") : "", last ? last.written.replace(` ${field.unit}`, "") : "\u00a0"),
+      h("span", { className: "ghost" }, last ? h("span", { className: "word" }, "last ") : "", last ? last.written : "\u00a0"),
       this.below,
     );
     this.update();
@@ -80,10 +82,10 @@ export class FieldView {
       return true;
     }
     const value = bare(text);
-    const { low, high, unit } = this.field;
+    const { low, high, suffix } = this.field;
     this.wrong =
       text === "" ? (stored ? "A reading is never deleted; type the right value." : "")
-      : value !== undefined && !(value >= low && value <= high) ? `${text} ${unit} cannot be, expected ${low} to ${high} ${unit}.`
+      : value !== undefined && !(value >= low && value <= high) ? `${text}${suffix} cannot be, expected ${round(low)} to ${round(high)}${suffix}.`
       : "";
     if (this.wrong || text === "") {
       this.update();
@@ -123,7 +125,9 @@ export class FieldView {
   }
 
   #showBelow(look) {
-    const shape = [this.wrong, look.where, look.entry?.refused, this.asked, look.rival?.id].join("|");
+    // Typed in another unit than the field's; a narrow field would hide it.
+    const other = look.entry && this.field.words.length === 0 && /[a-z°]/i.test(look.written) ? look.written : "";
+    const shape = [this.wrong, look.where, look.entry?.refused, this.asked, look.rival?.id, other].join("|");
     if (shape === this.shape) {
       return;
     }
@@ -131,6 +135,9 @@ export class FieldView {
     const parts = [];
     if (this.wrong) {
       parts.push(note("wrong", this.wrong));
+    }
+    if (other) {
+      parts.push(note("here", `Typed as ${other}.`));
     }
     if (look.where === "refused") {
       parts.push(note("wrong", `${look.entry.written}: ${look.entry.refused}`));

@@ -1,5 +1,6 @@
 // Entries on their way to the book. Each has an id that is born here, so that sending twice stores once; an entry goes from
 // the tablet only when the server has said that it is in the book.
+import { isKnown } from "./bay-person.mjs";
 import { all, put, remove } from "./bay-store.mjs";
 
 const MOST_AT_ONCE = 50;
@@ -19,6 +20,7 @@ export function newId() {
 export class Outbox extends EventTarget {
   entries = [];
   linked = true;
+  #keeping = new WeakMap();
   #sending;
   #again = false;
   #waitMs = SHORTEST_WAIT_MS;
@@ -40,10 +42,14 @@ export class Outbox extends EventTarget {
     // Seen at once; sent when it is on the disk.
     this.entries = [...this.entries.filter((other) => other !== replaces), kept];
     this.#changed();
-    kept.seq = await put("outbox", kept);
+    const keeping = put("outbox", kept);
+    this.#keeping.set(kept, keeping);
+    kept.seq = await keeping;
     if (replaces) {
-      await remove("outbox", replaces.seq);
+      // It may still be on its way to the disk.
+      await remove("outbox", await this.#keeping.get(replaces) ?? replaces.seq);
     }
+    this.#changed();
     this.send();
     return kept;
   }
@@ -99,7 +105,7 @@ export class Outbox extends EventTarget {
 
   async #sendAll() {
     for (;;) {
-      const ready = this.entries.filter((entry) => entry.seq !== undefined && !entry.refused && !entry.held);
+      const ready = this.entries.filter((entry) => entry.seq !== undefined && !entry.refused && !entry.held && isKnown(entry.person));
       if (ready.length === 0) {
         return;
       }

@@ -2,9 +2,10 @@
 import { departStep } from "./bay-depart.mjs";
 import { h } from "./bay-dom.mjs";
 import { FieldView } from "./bay-field.mjs";
+import { people, walk } from "./bay-person.mjs";
 import { photos } from "./bay-photo.mjs";
 import { torqueStep } from "./bay-torque.mjs";
-import { fieldsOf, note, walk } from "./bay-visit.mjs";
+import { fieldsOf, note } from "./bay-visit.mjs";
 import { wheelsStep } from "./bay-wheels.mjs";
 
 const byId = (id) => document.getElementById(id);
@@ -18,6 +19,8 @@ export class SheetView {
     this.visit = visit;
     visit.addEventListener("change", () => this.update());
     addEventListener("hashchange", () => this.show());
+    // Other units, or another way round the car.
+    people.addEventListener("change", () => this.show());
   }
 
   /** The steps, with the brakes in the order in which the person walks. */
@@ -77,16 +80,22 @@ export class SheetView {
     byId("steps").replaceChildren(
       ...this.steps.map((step) => {
         const { done, of } = this.visit.progress(step);
+        const words = step.kind === "DEPART" ? this.#missingInAll() : of > 0 ? `${done} of ${of}` : "";
         return h(
           "a",
           { href: `#${step.id}`, className: of > 0 && done === of ? "all" : "", ...(step === this.step ? { "aria-current": "step" } : {}) },
           step.corner ? `Brake ${step.corner}` : step.title,
-          of > 0 ? h("small", {}, `${done} of ${of}`) : null,
+          words ? h("small", {}, words) : null,
         );
       }),
     );
     const now = byId("steps").querySelector("[aria-current]");
     byId("steps").scrollLeft = now.offsetLeft - 60;
+  }
+
+  #missingInAll() {
+    const count = this.steps.reduce((sum, step) => sum + this.visit.progress(step).missing.length, 0) + this.visit.openCautions().length;
+    return count > 0 ? `${count} open` : "all there";
   }
 
   view(field) {

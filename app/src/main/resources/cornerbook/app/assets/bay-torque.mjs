@@ -1,6 +1,7 @@
 // A tick for each fastener in the order of the star; the last one of a wheel writes its torque.
 import { h } from "./bay-dom.mjs";
-import { fieldsOf, note, walk } from "./bay-visit.mjs";
+import { person, walk } from "./bay-person.mjs";
+import { fieldsOf, note } from "./bay-visit.mjs";
 
 const RADIUS_PERCENT = 38;
 
@@ -10,12 +11,31 @@ export function torqueStep(view, step) {
   if (fields.length === 0) {
     return [note("asks", "Record the wheels that go on first."), h("a", { className: "button main", href: "#ON" }, "Wheels on")];
   }
-  const { torque, thread, count, retorque } = visit.sheet.fasteners;
+  const { torque, unit, thread, count, retorque } = visit.sheet.fasteners;
   return [
-    h("p", { className: "large" }, torque, h("small", {}, ` ${count} × ${thread}, again after ${retorque}`)),
+    h("p", { className: "large" }, `${torque} ${unit}`, h("small", {}, ` ${count} × ${thread}, again after ${retorque}`)),
     h("div", { className: "car" }, ...walk().map((corner) => wheel(view, corner, fields)), h("div", { className: "body", ariaHidden: "true" }, h("span", {}, "front"))),
-    ...step.ticks.map((tick) => view.ticked(tick)),
+    ...step.ticks.map((tick) => (visit.asksSecondCheck ? secondCheck(view, tick, fields) : view.ticked(tick))),
   ];
+}
+
+/** The shop asks for it, so only another person than those who tightened can tick it, and only when all is tight. */
+function secondCheck(view, tick, fields) {
+  const { visit } = view;
+  const button = view.ticked(tick);
+  const said = h("div", { ariaLive: "polite" });
+  view.onUpdate(() => {
+    const tight = fields.every((field) => visit.look(field).written !== "");
+    const own = visit.tightenedBy().has(person());
+    const checked = visit.secondChecked();
+    button.ariaPressed = String(checked);
+    button.disabled = !checked && (!tight || own);
+    said.replaceChildren(
+      checked || (tight && !own) ? "" : !tight ? note("asks", "A second person checks when every wheel is tight.")
+      : note("asks", `${person()} has tightened here; another person takes over and checks.`, " ", h("button", { type: "button", className: "quiet", onclick: () => document.getElementById("who").click() }, "Take over")),
+    );
+  });
+  return h("div", {}, said, button);
 }
 
 function wheel(view, corner, fields) {
@@ -26,7 +46,7 @@ function wheel(view, corner, fields) {
   const tick = async (number) => {
     await visit.tick(key(number), !visit.done(key(number)));
     if (field && order.every((each) => visit.done(key(each))) && visit.look(field).written === "") {
-      await visit.enter(field, torque.split(" ")[0]);
+      await visit.enter(field, torque);
     }
   };
   const nuts = order.map((number, place) => {

@@ -1,8 +1,12 @@
 // One visit on this tablet: the sheet, what the book has, and over it what is only here.
 import { h } from "./bay-dom.mjs";
+import { chosen, person } from "./bay-person.mjs";
 import { get, put } from "./bay-store.mjs";
 
+const SECOND_CHECK = "SECOND_CHECK";
 const CORNERS = ["LF", "RF", "LR", "RR"];
+const BARE = /^[0-9.,;\s+\u2212-]+$/;
+const FRACTION = /^(?:\d+ )?\d+\s*\/\s*\d+$/;
 
 export class Visit extends EventTarget {
   constructor(id, outbox) {
@@ -18,20 +22,23 @@ export class Visit extends EventTarget {
     outbox.addEventListener("change", () => this.dispatchEvent(new Event("change")));
   }
 
+  /** In the units of the person who works here now. */
+  get sheet() {
+    return this.sheets?.[chosen().units];
+  }
+
   /** From the tablet; false when it was never here. */
   async load() {
     const kept = await get("sheets", this.id);
-    if (kept) {
-      this.sheet = kept.sheet;
-      this.state = kept.state;
-    }
-    return Boolean(kept);
+    this.sheets = kept?.sheets;
+    this.state = kept?.state ?? this.state;
+    return Boolean(this.sheets);
   }
 
   /** From the server. */
   async fetch() {
     const base = `/bay/visits/${encodeURIComponent(this.id)}`;
-    const [sheet, state] = await Promise.all(
+    const [sheets, state] = await Promise.all(
       [`${base}/sheet.json`, `${base}/state.json`].map(async (address) => {
         const response = await fetch(address, { signal: AbortSignal.timeout(10_000) });
         if (!response.ok) {
@@ -40,7 +47,7 @@ export class Visit extends EventTarget {
         return response.json();
       }),
     );
-    this.sheet = sheet;
+    this.sheets = sheets;
     this.state = state;
     await this.#keep();
     this.dispatchEvent(new Event("change"));
@@ -53,7 +60,7 @@ export class Visit extends EventTarget {
   }
 
   #keep() {
-    return put("sheets", { visit: this.id, sheet: this.sheet, state: this.state, keptAt: Date.now() });
+    return put("sheets", { visit: this.id, sheets: this.sheets, state: this.state, keptAt: Date.now() });
   }
 
   get pending() {
@@ -86,8 +93,8 @@ export class Visit extends EventTarget {
     const entry = this.pending.findLast((each) => each.key === key);
     const stored = this.state.readings[key];
     const rival = this.state.rivals.find((each) => each.key === key);
-    const written = (entry?.written ?? stored?.written ?? "").replace(` ${field.unit}`, "");
-    const where = entry?.refused ? "refused" : entry?.held ? "held" : entry ? "here" : rival ? "rival" : stored ? "book" : "";
+    const written = entry ? withoutUnit(field, entry.written) : (stored?.shown[chosen().units] ?? "");
+    const where = entry?.refused ? "refused" : entry?.held ? "held" : entry ? (entry.seq === undefined ? "writing" : "here") : rival ? "rival" : stored ? "book" : "";
     return { key, entry, stored, rival, written, where };
   }
 
@@ -107,30 +114,62 @@ export class Visit extends EventTarget {
     return this.pending.findLast((each) => each.tick === tick)?.done ?? this.state.ticks[tick]?.done ?? false;
   }
 
+  /** Who ticked a fastener or wrote a torque down. */
+  tightenedBy() {
+    const ticks = { ...this.state.ticks };
+    this.pending.filter((entry) => entry.tick).forEach((entry) => (ticks[entry.tick] = entry));
+    const ticked = Object.entries(ticks).filter(([key, tick]) => key.startsWith("FASTENER.") && tick.done);
+    const looks = this.#fieldsOfMeasure("WHEEL_TORQUE").map((field) => this.look(field));
+    return new Set([...ticked.map(([, tick]) => tick.person), ...looks.map(({ entry, stored }) => (entry ?? stored)?.person)].filter(Boolean));
+  }
+
+  /** Whether another person than those has checked them. */
+  secondChecked() {
+    const check = this.pending.findLast((entry) => entry.tick === SECOND_CHECK) ?? this.state.ticks[SECOND_CHECK];
+    return Boolean(check?.done) && !this.tightenedBy().has(check.person);
+  }
+
+  get asksSecondCheck() {
+    return this.sheet.cautions.some((caution) => caution.key === SECOND_CHECK);
+  }
+
   /** Cautions that are open by all that this tablet knows. */
   openCautions() {
     const has = (key) =>
       (key === "WHEELS_ON" && CORNERS.some((corner) => this.leaving(corner))) ||
+      (key === SECOND_CHECK && this.secondChecked()) ||
       this.#fieldsOf(key).some((field) => this.applies(field) && !["", "not done"].includes(this.look(field).written));
     return this.sheet.cautions.filter((caution) => caution.openedBy.some(has) && !has(caution.closedBy));
+  }
+
+  /** The step in which a caution is closed. */
+  stepThatCloses(caution) {
+    return this.sheet.steps.find((step) => step.ticks.some((tick) => tick.key === caution.closedBy) || fieldsOf(step).some((field) => `${field.measure}.${field.corner ?? ""}` === caution.closedBy));
+  }
+
+  #fieldsOfMeasure(measure) {
+    return this.sheet.steps.flatMap(fieldsOf).filter((field) => field.measure === measure && this.applies(field));
   }
 
   #fieldsOf(key) {
     return this.sheet.steps.flatMap(fieldsOf).filter((field) => `${field.measure}.${field.corner ?? ""}` === key);
   }
 
-  /** How many of a step's places have something, of how many; what most visits do without does not count. */
+  /** What a step waits for, in words, and of how many places; what most visits do without does not count. */
   progress(step) {
     const fields = step.groups.filter((group) => !group.folded).flatMap((group) => group.fields).filter((field) => this.applies(field));
     const ticks = step.kind === "TORQUE" ? [] : step.ticks;
-    return {
-      done: fields.filter((field) => this.look(field).written !== "").length + ticks.filter((tick) => this.done(tick.key)).length,
-      of: fields.length + ticks.length,
-    };
+    const missing = [
+      ...fields.filter((field) => this.look(field).written === "").map((field) => [field.corner, field.label.toLowerCase()].filter(Boolean).join(" ")),
+      ...ticks.filter((tick) => !this.done(tick.key)).map((tick) => tick.label.toLowerCase()),
+    ];
+    const of = fields.length + ticks.length;
+    return { missing, done: of - missing.length, of };
   }
 
   /** A reading; what was never sent is replaced, what the book may have is corrected with a reason. */
-  async enter(field, written, reason) {
+  async enter(field, text, reason) {
+    const written = withUnit(field, text);
     const { key, entry, stored } = this.look(field);
     const known = entry?.tried && !entry.refused ? entry.id : entry ? entry.shown : stored?.id;
     return this.outbox.add(
@@ -155,10 +194,13 @@ export class Visit extends EventTarget {
 
 export const fieldsOf = (step) => step.groups.flatMap((group) => group.fields);
 
-export const person = () => localStorage.getItem("person") ?? "";
-
 /** A sentence with a mark beside it. */
 export const note = (kind, ...words) => h("p", { className: `note ${kind}` }, ...words);
 
-/** The corners in the order in which this person walks round the car. */
-export const walk = () => (localStorage.getItem("walk") ?? "LF RF LR RR").split(" ");
+/** What was typed with the unit that it was meant in, so that it comes back as typed whoever reads it. */
+function withUnit(field, text) {
+  const inches = field.suffix.endsWith(" in");
+  return inches && FRACTION.test(text) ? `${text} in` : BARE.test(text) ? text + field.suffix : text;
+}
+
+const withoutUnit = (field, written) => (field.suffix && written.endsWith(field.suffix) ? written.slice(0, -field.suffix.length) : written);

@@ -1,7 +1,8 @@
 // Which wheel goes to which corner: as planned, unless the person says otherwise; what was read off it stops the wrong one.
 import { h } from "./bay-dom.mjs";
+import { walk } from "./bay-person.mjs";
 import { scanButton } from "./bay-scan.mjs";
-import { fieldsOf, note, walk } from "./bay-visit.mjs";
+import { fieldsOf, note } from "./bay-visit.mjs";
 
 export function wheelsStep(view, step) {
   const { visit } = view;

@@ -1,21 +1,27 @@
 // The bay on a tablet: the list of visits, or the sheet of one; who works; whether there is a link.
 import { h } from "./bay-dom.mjs";
 import { Outbox } from "./bay-outbox.mjs";
+import { openPanel } from "./bay-panel.mjs";
+import { chosen, isKnown, people, person, sync, workAs } from "./bay-person.mjs";
 import { scanButton } from "./bay-scan.mjs";
 import { SheetView } from "./bay-sheet.mjs";
 import { all, get } from "./bay-store.mjs";
-import { note, person, Visit } from "./bay-visit.mjs";
+import { note, Visit } from "./bay-visit.mjs";
 
 const byId = (id) => document.getElementById(id);
 const assets = document.documentElement.dataset.assets;
 const RECONNECT_MS = 2_000;
 
+let onCar = [];
+
 function showLink(outbox) {
-  const here = outbox.entries.length;
-  const asked = outbox.entries.filter((entry) => entry.refused || entry.held).length;
+  const writing = outbox.entries.filter((entry) => entry.seq === undefined).length;
+  const here = outbox.entries.length - writing;
+  const asked = outbox.entries.filter((entry) => entry.refused || entry.held || !isKnown(entry.person)).length;
   const words = [
     outbox.linked ? "" : "No link",
-    here > 0 ? `${here} only on this tablet` : "All in the book",
+    here > 0 ? `${here} only on this tablet` : writing > 0 ? "" : "All in the book",
+    writing > 0 ? "keeping …" : "",
     asked > 0 ? `${asked} needs you` : "",
   ];
   byId("link").textContent = words.filter(Boolean).join(", ");
@@ -25,23 +31,34 @@ function showLink(outbox) {
 function listen(visit, outbox) {
   const source = new EventSource(`/bay/visits/${encodeURIComponent(visit.id)}/events?person=${encodeURIComponent(person())}`);
   source.addEventListener("state", (event) => {
-    outbox.setLinked(true);
+    if (!outbox.linked) {
+      outbox.setLinked(true);
+      sync().catch(() => {});
+    }
     visit.take(JSON.parse(event.data));
     outbox.send();
   });
+  const name = person();
+  const again = (afterMs) => {
+    source.close();
+    people.removeEventListener("change", other);
+    setTimeout(() => listen(visit, outbox), afterMs);
+  };
+  // The others see who is on the car.
+  const other = () => person() !== name && again(0);
+  people.addEventListener("change", other);
   source.onerror = () => {
     outbox.setLinked(false);
-    source.close();
-    setTimeout(() => listen(visit, outbox), RECONNECT_MS);
+    again(RECONNECT_MS);
   };
 }
 
-/** Asks once on each tablet; every entry bears the name. */
+/** Asks once on each tablet; every entry bears the name. A paired tablet knows it. */
 function askPerson(names) {
   return new Promise((resolve) => {
     const take = (name) => {
       if (name.trim()) {
-        localStorage.setItem("person", name.trim());
+        workAs(name.trim());
         resolve();
       }
     };
@@ -54,6 +71,15 @@ function askPerson(names) {
       h("button", { type: "button", className: "main", onclick: () => take(input.value) }, "Begin"),
     );
   });
+}
+
+/** Light or dark, and who works here. */
+function showPerson() {
+  document.documentElement.dataset.look = chosen().look;
+  const others = onCar.filter((name) => name !== person());
+  const unknown = !isKnown(person());
+  byId("who").replaceChildren(person() || "Settings", others.length > 0 ? h("small", {}, `and ${others.join(", ")}`) : "", unknown ? h("small", {}, "PIN?") : "");
+  byId("who").ariaLabel = `${[person(), ...others].filter(Boolean).join(", ")}${unknown ? ", PIN wanted" : ""}: settings`;
 }
 
 async function showVisit(id, outbox) {
@@ -72,12 +98,14 @@ async function showVisit(id, outbox) {
   }
   document.title = `${visit.sheet.car} · bay sheet`;
   byId("car").replaceChildren(visit.sheet.car, " ", h("span", { className: "plate" }, visit.sheet.plate));
+  byId("who").onclick = () => openPanel(visit.sheet.people, onCar);
   if (!person()) {
     await askPerson(visit.sheet.people);
   }
   new SheetView(visit).show();
   visit.addEventListener("change", () => {
-    byId("home").textContent = visit.state.onCar.length > 1 ? `Bay · ${visit.state.onCar.join(", ")}` : `Bay · ${person()}`;
+    onCar = visit.state.onCar;
+    showPerson();
   });
   listen(visit, outbox);
 }
@@ -86,20 +114,20 @@ async function showVisit(id, outbox) {
 async function keepToday(outbox) {
   const response = await fetch("/bay/today.json");
   for (const id of await response.json()) {
-    if (!(await get("sheets", id))) {
+    if (!(await get("sheets", id))?.sheets) {
       await new Visit(id, outbox).fetch();
     }
   }
 }
 
 async function showList() {
-  const kept = await all("sheets");
+  const kept = (await all("sheets")).filter((each) => each.sheets);
   kept.sort((one, other) => other.keptAt - one.keptAt);
   byId("main").replaceChildren(
     h("form", { action: "/wheels", className: "row" }, h("label", { htmlFor: "tag" }, "Wheel tag"), h("input", { id: "tag", name: "tag", required: true, maxLength: 60, autocomplete: "off" }), h("button", { type: "submit", className: "quiet" }, "Open the wheel"), scanButton("Scan", (text) => location.assign(`/wheels/${encodeURIComponent(text)}`))),
     h("h2", {}, "Visits on this tablet"),
     ...(kept.length === 0 ? [note("asks", "None yet. Open one with a link to the server, and it stays here.")] : []),
-    h("ul", { className: "visits" }, ...kept.map(({ visit, sheet }) => h("li", {}, h("a", { className: "button quiet", href: `/bay/visits/${encodeURIComponent(visit)}` }, `${sheet.car} `, h("span", { className: "plate" }, sheet.plate), ` ${sheet.day}`)))),
+    h("ul", { className: "visits" }, ...kept.map(({ visit, sheets: { [chosen().units]: sheet } }) => h("li", {}, h("a", { className: "button quiet", href: `/bay/visits/${encodeURIComponent(visit)}` }, `${sheet.car} `, h("span", { className: "plate" }, sheet.plate), ` ${sheet.day}`)))),
   );
 }
 
@@ -108,11 +136,21 @@ async function start() {
     navigator.serviceWorker.register(`/bay/worker.mjs?assets=${assets}`, { scope: "/bay/", type: "module" }).catch(() => {});
   }
   navigator.storage?.persist?.();
+  showPerson();
+  byId("who").onclick = () => openPanel([], []);
   const outbox = new Outbox();
   await outbox.load();
+  const learned = sync().catch(() => outbox.setLinked(false));
+  people.addEventListener("change", () => {
+    showPerson();
+    outbox.send();
+  });
   outbox.addEventListener("change", () => showLink(outbox));
   showLink(outbox);
   const id = location.pathname.match(/^\/bay\/visits\/([^/]+)$/)?.[1];
+  if (!person()) {
+    await learned;
+  }
   if (id) {
     await showVisit(decodeURIComponent(id), outbox);
     keepToday(outbox).catch(() => outbox.setLinked(false));

@@ -93,7 +93,7 @@ class BaySheetBrowserTest {
         var second = tablet("Bo");
         Page one = sheet("OFF", first);
         Page two = sheet("OFF", second);
-        assertThat(two.locator("#home")).hasText("Bay · Ada, Bo");
+        assertThat(two.locator("#who")).hasText("Boand Ada");
         type(one, "f.TREAD_DEPTH.LF.OUTER", "5.0");
         assertThat(two.locator(".corner.LF input").first()).hasValue("5.0");
 
@@ -178,7 +178,7 @@ class BaySheetBrowserTest {
                 page.locator("#next .main").click();
             }
         }
-        assertThat(page.locator(".missing li")).hasCount(0);
+        assertThat(page.locator(".missing a")).hasCount(0);
         assertThat(page.locator(".open")).hasCount(0);
         page.locator("text=The car leaves").click();
         assertThat(page.locator("main")).containsText("Handed over by Ada.");

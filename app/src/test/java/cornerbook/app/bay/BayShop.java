@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -24,7 +25,16 @@ final class BayShop implements AutoCloseable {
 
     /** With these cars only. */
     BayShop(Path folder, List<CarHistory> cars) {
-        shop = new ServedShop(folder, cars, () -> new Room[] {new BayRoom()});
+        this(folder, cars, null);
+    }
+
+    /**
+     * With these cars only.
+     *
+     * @param address under which tablets reach it, null when there are none
+     */
+    BayShop(Path folder, List<CarHistory> cars, @Nullable String address) {
+        shop = new ServedShop(folder, cars, () -> new Room[] {new BayRoom()}, address);
         book = shop.book();
     }
 

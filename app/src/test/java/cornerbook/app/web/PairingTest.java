@@ -57,9 +57,9 @@ class PairingTest {
         assertThatThrownBy(() -> pairing.pair(code, "Tablet", "Ada", "0000")).hasMessageContaining("not right");
         assertThatThrownBy(() -> pairing.pair("123", "Tablet", "Ada", "4711")).hasMessageContaining("not right");
         var shown = pairing.pair(code, "Tablet", "Ada", "4711");
-        assertThat(pairing.knows(Optional.of(shown))).isTrue();
-        assertThat(pairing.knows(Optional.of(shown + "x"))).isFalse();
-        assertThat(pairing.knows(Optional.empty())).isFalse();
+        assertThat(pairing.find(Optional.of(shown))).isPresent();
+        assertThat(pairing.find(Optional.of(shown + "x"))).isEmpty();
+        assertThat(pairing.find(Optional.empty())).isEmpty();
         assertThatThrownBy(() -> pairing.pair(code, "Other", "Ada", "4711"))
                 .as("the code is used up")
                 .isNotNull();
@@ -67,7 +67,7 @@ class PairingTest {
                 .singleElement()
                 .satisfies(device -> assertThat(device.person()).isEqualTo("Ada"));
         book.devices().unpair(book.devices().listPaired().getFirst().id(), CLOCK.instant());
-        assertThat(pairing.knows(Optional.of(shown))).as("lost").isFalse();
+        assertThat(pairing.find(Optional.of(shown))).as("lost").isEmpty();
     }
 
     @Test

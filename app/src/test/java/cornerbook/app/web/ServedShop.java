@@ -26,6 +26,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** A book of invented cars behind a server on this machine, which can be killed and started again at the same address. */
 public final class ServedShop implements AutoCloseable {
@@ -37,13 +38,24 @@ public final class ServedShop implements AutoCloseable {
 
     private final Book book;
     private final int port = freePort();
+    private final Door door;
     private final Supplier<Room[]> rooms;
     private final HttpClient client = HttpClient.newHttpClient();
     private CornerbookServer server;
 
     /** With these cars only; its rooms are made anew at each start. */
     public ServedShop(Path folder, List<CarHistory> cars, Supplier<Room[]> rooms) {
+        this(folder, cars, rooms, null);
+    }
+
+    /**
+     * The same in the shop's network.
+     *
+     * @param address under which tablets reach it, null when there are none
+     */
+    public ServedShop(Path folder, List<CarHistory> cars, Supplier<Room[]> rooms, @Nullable String address) {
         this.rooms = rooms;
+        this.door = new Door(port, address, null);
         book = Book.open(folder);
         book.addAll(cars);
         server = serve();
@@ -66,7 +78,7 @@ public final class ServedShop implements AutoCloseable {
     }
 
     private CornerbookServer serve() {
-        return CornerbookServer.start(book, new Assessor(LimitsFile.load()), port, CLOCK, DemoShop.NAME, rooms.get());
+        return CornerbookServer.start(book, new Assessor(LimitsFile.load()), door, CLOCK, DemoShop.NAME, rooms.get());
     }
 
     public void kill() {

@@ -52,6 +52,11 @@ public final class Assessor {
         return TreadPrediction.of(history, visitId, knowledge);
     }
 
+    /** What the brake wear model, from all visits before, expects of the pads and discs of a visit. */
+    public List<ThicknessPrediction> thicknessPredictions(CarHistory history, String visitId) {
+        return ThicknessPrediction.of(history, visitId);
+    }
+
     /** The set that the car leaves on: as recorded, and until then the season's set, or the one that it came on. */
     public Optional<WheelSet> goingOn(CarHistory history, String visitId) {
         var visit = history.getVisit(visitId);

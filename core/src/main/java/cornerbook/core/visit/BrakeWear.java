@@ -8,6 +8,7 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.season.Dates;
 import cornerbook.core.wear.DistancePerDay;
+import cornerbook.core.wear.Estimate;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -89,6 +90,30 @@ record BrakeWear(Vehicle vehicle, List<Visit> visits, DistancePerDay distance) {
                                 followed.sinceNew() ? "since the part was new" : "of a part of unknown age",
                                 distance.meanKm(),
                                 distance.sdKm()));
+    }
+
+    /**
+     * The reading to come of one pad edge or of the disc at the last of the visits, from what was read before: mean and
+     * standard deviation, its own error included. Empty when nothing is known of the part.
+     */
+    Optional<Estimate> expectedMm(Corner corner, Measure measure, @Nullable Spot side) {
+        var brake = vehicle.axle(corner.axle()).brake();
+        boolean pad = measure != Measure.DISC_THICKNESS;
+        var prior = pad ? WearPrior.pad(brake.padNewMm()) : WearPrior.disc(brake.discNewMm());
+        var before = new ArrayList<>(visits.subList(0, visits.size() - 1));
+        before.add(visits.getLast().withReadings(List.of()));
+        return new BrakeWear(vehicle, before, distance)
+                .follow(
+                        corner,
+                        pad ? Measure.PADS_REPLACED : Measure.DISC_REPLACED,
+                        at -> at.read(measure, side).stream()
+                                .mapToDouble(Reading::value)
+                                .findFirst(),
+                        prior,
+                        0)
+                .map(Followed::part)
+                .map(part -> part.wear().thickness(new Estimate(part.run1000Km(), 0)))
+                .map(thickness -> new Estimate(thickness.mean(), Math.hypot(thickness.sd(), prior.readingSdMm())));
     }
 
     private Optional<Followed> follow(

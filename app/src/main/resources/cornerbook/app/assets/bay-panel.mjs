@@ -1,0 +1,83 @@
+// The settings of a person, one tap away: who works here, units, light or dark, the order of the corners.
+import { h } from "./bay-dom.mjs";
+import { choose, chosen, isKnown, isPaired, others, people, person, takeOver, workAs } from "./bay-person.mjs";
+import { note } from "./bay-visit.mjs";
+
+const UNITS = [["metric", "Metric"], ["us", "US customary"]];
+const LOOKS = [["light", "Light"], ["dark", "Dark"], ["device", "As the tablet"]];
+const WALKS = [
+  "LF-RF-LR-RR", "LF-LR-RF-RR",
+  "LF-RF-RR-LR", "LF-LR-RR-RF", "RF-LF-LR-RR", "RF-RR-LR-LF", "LR-LF-RF-RR", "LR-RR-RF-LF", "RR-RF-LF-LR", "RR-LR-LF-RF",
+].map((walk) => [walk, walk.replaceAll("-", " ")]);
+
+/** Opens the panel. `names` are offered where nobody needs a PIN. */
+export function openPanel(names, onCar) {
+  const dialog = h("dialog", { className: "panel" });
+  dialog.setAttribute("aria-labelledby", "panel-title");
+  const show = () => {
+    const focused = document.activeElement?.id;
+    dialog.replaceChildren(
+      h("div", { className: "head" }, h("h2", { id: "panel-title" }, person() ? `Settings of ${person()}` : "Settings"), h("button", { type: "button", id: "panel-close", className: "quiet", onclick: () => dialog.close() }, "Close")),
+      onCar.length > 0 ? h("p", {}, `On this car now: ${onCar.join(", ")}.`) : null,
+      options("units", "Units", UNITS),
+      options("walk", "Order of the corners", WALKS),
+      options("look", "Light or dark", LOOKS),
+      ...whoWorks(names),
+    );
+    document.getElementById(focused)?.focus();
+  };
+  people.addEventListener("change", show);
+  dialog.addEventListener("close", () => {
+    people.removeEventListener("change", show);
+    dialog.remove();
+  });
+  document.body.append(dialog);
+  show();
+  dialog.showModal();
+}
+
+function options(name, title, values) {
+  const group = h("fieldset", { className: `options ${name}` }, h("legend", {}, title));
+  for (const [value, label] of values) {
+    const button = h("button", { type: "button", id: `${name}.${value}`, onclick: () => choose({ [name]: value }).catch(() => {}) }, label);
+    button.ariaPressed = String(chosen()[name] === value);
+    group.append(button);
+  }
+  return group;
+}
+
+/** Without a PIN where the tablet is not paired. */
+function whoWorks(names) {
+  const said = h("div", { ariaLive: "polite" });
+  const pin = h("input", { id: "pin", type: "password", inputMode: "numeric", maxLength: 12, autocomplete: "off" });
+  const unknown = person() && !isKnown(person());
+  const offered = isPaired() ? (unknown ? [person(), ...others()] : others()) : names.filter((name) => name !== person());
+  const name = isPaired()
+    ? h("select", { id: "taker" }, ...offered.map((each) => h("option", { value: each }, each)))
+    : h("input", { id: "taker", type: "text", maxLength: 60, autocomplete: "off" });
+  const take = async () => {
+    if (!name.value.trim()) {
+      return;
+    }
+    if (!isPaired()) {
+      workAs(name.value.trim());
+      return;
+    }
+    const problem = await takeOver(name.value, pin.value);
+    document.querySelector(".panel .said")?.replaceChildren(problem ? note("wrong", problem) : note("book", `${person()} works here now.`));
+  };
+  pin.addEventListener("keydown", (event) => event.key === "Enter" && take());
+  said.className = "said";
+  if (isPaired() && offered.length === 0) {
+    return [];
+  }
+  return [
+    h("h3", {}, unknown ? `${person()}: type the PIN, then the entries go to the book` : "Another person takes over"),
+    isPaired() ? null : h("div", { className: "row" }, ...offered.map((each) => h("button", { type: "button", className: "quiet", onclick: () => workAs(each) }, each))),
+    h("div", { className: "fields" },
+      h("div", { className: "field" }, h("label", { htmlFor: "taker" }, "Name"), name),
+      isPaired() ? h("div", { className: "field" }, h("label", { htmlFor: "pin" }, "PIN"), pin) : null),
+    h("button", { type: "button", onclick: take }, "Take over"),
+    said,
+  ];
+}
