@@ -10,8 +10,8 @@ const WALKS = [
   "LF-RF-RR-LR", "LF-LR-RR-RF", "RF-LF-LR-RR", "RF-RR-LR-LF", "LR-LF-RF-RR", "LR-RR-RF-LF", "RR-RF-LF-LR", "RR-LR-LF-RF",
 ].map((walk) => [walk, walk.replaceAll("-", " ")]);
 
-/** Opens the panel. `names` are offered where nobody needs a PIN. */
-export function openPanel(names, onCar) {
+/** Opens the panel. `names` are offered where nobody needs a PIN; `closed` is called when the hands go on. */
+export function openPanel(names, onCar, closed) {
   const dialog = h("dialog", { className: "panel" });
   dialog.setAttribute("aria-labelledby", "panel-title");
   const show = () => {
@@ -30,6 +30,7 @@ export function openPanel(names, onCar) {
   dialog.addEventListener("close", () => {
     people.removeEventListener("change", show);
     dialog.remove();
+    closed();
   });
   document.body.append(dialog);
   show();

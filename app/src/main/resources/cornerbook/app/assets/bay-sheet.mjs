@@ -14,6 +14,7 @@ export class SheetView {
   #views = [];
   #updates = [];
   #chosen = [];
+  #title;
 
   constructor(visit) {
     this.visit = visit;
@@ -46,6 +47,7 @@ export class SheetView {
     }[step.kind]();
     const ticks = step.kind === "TORQUE" ? [] : step.ticks.map((tick) => this.ticked(tick));
     const title = h("h2", { tabIndex: -1 }, step.title);
+    this.#title = title;
     byId("main").replaceChildren(title, ...step.cautions.map((words) => note("caution", words)), h("div", { className: "ticks" }, ...ticks.slice(0, -1)), ...parts, ...ticks.slice(-1), ...(step.corner || step.id === "RECEIVE" ? [photos(this, step.corner)] : []));
     const at = this.steps.indexOf(step);
     const go = (to, words, kind) => (to ? h("a", { className: `button ${kind}`, href: `#${to.id}` }, words) : h("span"));
@@ -53,8 +55,13 @@ export class SheetView {
     byId("next").replaceChildren(go(this.steps[at - 1], "Back", "quiet"), go(next, next ? `Next: ${next.title}` : "", "main"));
     this.#walkByMeasure(fieldsOf(step).map((field) => field.measure));
     this.update();
-    (this.#views.find((view) => view.input.value === "")?.input ?? title).focus({ preventScroll: true });
+    this.focus();
     scrollTo(0, 0);
+  }
+
+  /** The hands go on where something is missing. */
+  focus() {
+    (this.#views.find((view) => view.input.value === "")?.input ?? this.#title).focus({ preventScroll: true });
   }
 
   update() {

@@ -98,11 +98,12 @@ async function showVisit(id, outbox) {
   }
   document.title = `${visit.sheet.car} · bay sheet`;
   byId("car").replaceChildren(visit.sheet.car, " ", h("span", { className: "plate" }, visit.sheet.plate));
-  byId("who").onclick = () => openPanel(visit.sheet.people, onCar);
   if (!person()) {
     await askPerson(visit.sheet.people);
   }
-  new SheetView(visit).show();
+  const view = new SheetView(visit);
+  view.show();
+  byId("who").onclick = () => openPanel(visit.sheet.people, onCar, () => view.focus());
   visit.addEventListener("change", () => {
     onCar = visit.state.onCar;
     showPerson();
@@ -137,7 +138,7 @@ async function start() {
   }
   navigator.storage?.persist?.();
   showPerson();
-  byId("who").onclick = () => openPanel([], []);
+  byId("who").onclick = () => openPanel([], [], () => {});
   const outbox = new Outbox();
   await outbox.load();
   const learned = sync().catch(() => outbox.setLinked(false));
