@@ -3,6 +3,7 @@ package cornerbook.app.bench;
 import cornerbook.app.unit.Shown;
 import cornerbook.app.unit.UnitSystem;
 import cornerbook.core.quantity.Quantities;
+import cornerbook.core.season.Climate;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Arrays;
@@ -24,9 +25,15 @@ import org.jspecify.annotations.Nullable;
  * @param system the units of bare numbers
  * @param shown how the answers are shown
  * @param today the day of the question
+ * @param climate of the place; null where it is not known
  */
 public record Given(
-        Question question, Map<String, List<String>> typed, UnitSystem system, Shown shown, LocalDate today) {
+        Question question,
+        Map<String, List<String>> typed,
+        UnitSystem system,
+        Shown shown,
+        LocalDate today,
+        @Nullable Climate climate) {
     public Given {
         typed = typed.entrySet().stream()
                 .collect(Collectors.toUnmodifiableMap(

@@ -32,10 +32,16 @@ public record Question(
                 .toList();
     }
 
+    /** Whether the climate of the place answers some of it. */
+    public boolean byClimate() {
+        return groups.contains(PressureSeasonGroup.GROUP);
+    }
+
     /** Labels of what a group still needs before it can answer. */
     public List<String> lacking(Group group, Given given) {
         return asks().stream()
                 .filter(ask -> group.needs().contains(ask.name()) && !given.any(ask.name()))
+                .filter(ask -> given.climate() == null || !PressureSeasonGroup.FROM_CLIMATE.contains(ask.name()))
                 .map(Ask::label)
                 .toList();
     }

@@ -1,6 +1,7 @@
 package cornerbook.app.book;
 
 import cornerbook.core.corner.Corner;
+import cornerbook.core.season.Climate;
 import cornerbook.core.visit.CarHistory;
 import cornerbook.core.visit.Customer;
 import cornerbook.core.visit.Knowledge;
@@ -222,6 +223,27 @@ public final class Book implements AutoCloseable {
     public void removeTool(String id) {
         store.write(handle -> {
             new ToolTable(handle).remove(id);
+            return null;
+        });
+    }
+
+    /** The climate of the shop's place; empty until somebody has entered it. */
+    public Optional<Climate> findClimate() {
+        return store.read(handle -> new ClimateTable(handle).find());
+    }
+
+    /** The shop's place has this climate now. */
+    public void putClimate(Climate climate) {
+        store.write(handle -> {
+            new ClimateTable(handle).replace(climate);
+            return null;
+        });
+    }
+
+    /** The climate of the shop's place is not known any longer. */
+    public void removeClimate() {
+        store.write(handle -> {
+            new ClimateTable(handle).remove();
             return null;
         });
     }

@@ -39,6 +39,9 @@ final class Assess implements Runnable {
     @CommandLine.Option(names = "--json", description = "Print the assessment as JSON.")
     private boolean json;
 
+    @CommandLine.Mixin
+    private ClimateOption climate = new ClimateOption();
+
     Assess(PrintWriter out) {
         this.out = out;
     }
@@ -47,7 +50,7 @@ final class Assess implements Runnable {
     public void run() {
         var history = SourceFile.read(file);
         var visit = SourceFile.visit(history, visitId, file);
-        var assessment = new Assessor(LimitsFile.load()).assess(history, visit.id());
+        var assessment = new Assessor(LimitsFile.load()).in(climate.find()).assess(history, visit.id());
         if (json) {
             out.println(Printed.json(AssessmentJson.write(assessment)));
         } else {

@@ -39,6 +39,8 @@ final class CalculatorVerb implements Runnable {
     @CommandLine.Option(names = "--json", description = "Print inputs, results and steps as JSON.")
     private boolean json;
 
+    private final ClimateOption climate = new ClimateOption();
+
     private final CommandSpec spec;
 
     private CalculatorVerb(Question question, PrintWriter out) {
@@ -60,6 +62,9 @@ final class CalculatorVerb implements Runnable {
         spec.parser().unmatchedOptionsArePositionalParams(true);
         for (var ask : question.common()) {
             spec.add(question.common().size() == 1 ? verb.parameter(ask) : verb.option(ask));
+        }
+        if (question.byClimate()) {
+            spec.addMixin("climate", CommandSpec.forAnnotatedObject(verb.climate));
         }
         for (var group : question.groups()) {
             var options = ArgGroupSpec.builder()
@@ -136,7 +141,8 @@ final class CalculatorVerb implements Runnable {
                 typed.put(name, argument.stringValues());
             }
         });
-        var given = new Given(question, typed, UnitSystem.METRIC, Shown.BOTH, LocalDate.now(ZoneId.systemDefault()));
+        var given = new Given(
+                question, typed, UnitSystem.METRIC, Shown.BOTH, LocalDate.now(ZoneId.systemDefault()), climate.find());
         List<Part> parts;
         try {
             parts = question.answer(given);

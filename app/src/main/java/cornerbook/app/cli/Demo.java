@@ -59,9 +59,10 @@ final class Demo implements Runnable {
                 });
     }
 
-    /** The cars, and the re-torques of all but the latest of them as recorded. */
+    /** The cars, the climate of the place, and the re-torques of all but the latest of them as recorded. */
     private static void fill(Book book, List<CarHistory> invented, LocalDate today) {
         book.addAll(invented);
+        book.putClimate(DemoShop.climate());
         book.listOpenRetorques().stream()
                 .filter(retorque -> retorque.dueDate().isBefore(today.minusDays(STILL_OPEN_DAYS)))
                 .forEach(retorque -> book.recordRetorque(

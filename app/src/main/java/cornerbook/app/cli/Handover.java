@@ -40,6 +40,9 @@ final class Handover implements Runnable {
     @CommandLine.Option(names = "--force", description = "Overwrite the sheet if it is there already.")
     private boolean force;
 
+    @CommandLine.Mixin
+    private ClimateOption climate = new ClimateOption();
+
     Handover(PrintWriter out) {
         this.out = out;
     }
@@ -53,7 +56,7 @@ final class Handover implements Runnable {
                 ? chosen
                 : file.resolveSibling(String.valueOf(file.getFileName()).replaceFirst("\\.json$", "") + ".pdf");
         TargetFile.refuse(target, force);
-        var assessment = new Assessor(LimitsFile.load()).assess(history, visit.id());
+        var assessment = new Assessor(LimitsFile.load()).in(climate.find()).assess(history, visit.id());
         TargetFile.write(target, HandoverSheet.render(assessment, shopName, Instant.now()), force);
         out.println(Printed.line("Wrote " + target));
     }

@@ -52,6 +52,7 @@ public final class Main {
                 .addSubcommand(new Restore(out))
                 .addSubcommand(new Learn(out))
                 .addSubcommand(new Calibrate(out))
+                .addSubcommand(new PlaceClimate(out))
                 .addSubcommand(new Check(out, err))
                 .addSubcommand(new Completion(out));
         Questions.ALL.forEach(question -> line.addSubcommand(CalculatorVerb.of(question, out)));

@@ -1,7 +1,9 @@
 package cornerbook.app.demo;
 
+import cornerbook.core.season.Climate;
 import cornerbook.core.visit.CarHistory;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -12,7 +14,24 @@ public final class DemoShop {
     /** Name of the shop, as it stands on pages and sheets. */
     public static final String NAME = "Garage Brisegel, Val-Ombrelune (invented)";
 
+    /** Mean daily minimum and maximum of each month, °C, January first. */
+    private static final double[][] MONTHS_C = {
+        {-15, -5}, {-14, -3}, {-8, 2}, {-1, 9}, {6, 17}, {11, 22}, {14, 25}, {13, 23}, {8, 18}, {2, 11}, {-4, 4},
+        {-11, -2}
+    };
+
     private DemoShop() {}
+
+    /** Climate of the invented place. */
+    public static Climate climate() {
+        return new Climate(
+                "Val-Ombrelune",
+                "invented, no place has these normals",
+                -27,
+                Arrays.stream(MONTHS_C)
+                        .map(month -> new Climate.MonthNormal(month[0], month[1]))
+                        .toList());
+    }
 
     /**
      * Twelve cars with six or seven visits each.

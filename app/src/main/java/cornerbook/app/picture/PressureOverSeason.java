@@ -4,17 +4,19 @@ import cornerbook.app.picture.Svg.Anchor;
 import cornerbook.app.unit.Shown;
 import cornerbook.core.tyre.SeasonPressures;
 import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** What a tyre will read cold, month by month, and on the coldest morning, with placard and warning threshold. */
+/** What a tyre will read cold, month by month, on mornings and up to the afternoons, and on the coldest morning, with placard and warning threshold. */
 public final class PressureOverSeason {
     private static final int WIDTH = 420;
-    private static final int HEIGHT = 262;
+    private static final int HEIGHT = 266;
     private static final double LEFT_X = 20;
     private static final double RIGHT_X = 400;
     private static final double TOP_Y = 44;
-    private static final double BOTTOM_Y = 206;
+    private static final double BOTTOM_Y = 204;
 
     private final SeasonPressures season;
     private final Shown shown;
@@ -25,7 +27,9 @@ public final class PressureOverSeason {
         this.season = season;
         this.shown = shown;
         var all = Stream.concat(
-                        season.months().stream().map(SeasonPressures.Expected::pressureKpa),
+                        season.months().stream()
+                                .flatMap(month -> Stream.of(month.cold(), month.mild()))
+                                .map(SeasonPressures.Expected::pressureKpa),
                         Stream.of(season.coldest().pressureKpa(), season.warningKpa(), season.placardKpa()))
                 .mapToDouble(Double::doubleValue)
                 .summaryStatistics();
@@ -46,31 +50,31 @@ public final class PressureOverSeason {
                 HEIGHT,
                 "Pressure over the season: %s; coldest morning %s; placard %s, warning below %s"
                         .formatted(
-                                season.months().stream().map(this::words).collect(Collectors.joining(", ")),
+                                season.months().stream().map(this::monthWords).collect(Collectors.joining(", ")),
                                 words(season.coldest()),
                                 shown.show(season.placardKpa(), "kPa"),
                                 shown.show(season.warningKpa(), "kPa")));
         line(svg, season.placardKpa(), Palette.SLATE, "", Anchor.START, "placard, cold");
         line(svg, season.warningKpa(), Palette.PLUM, "7 3", Anchor.END, "warning below");
-        var path = new ArrayList<String>();
-        for (int i = 0; i < season.months().size(); i++) {
-            path.add(Svg.number(x(i, points)) + " "
-                    + Svg.number(y(season.months().get(i).pressureKpa())));
+        boolean spread = season.months().stream().anyMatch(SeasonPressures.ExpectedMonth::isSpread);
+        var mornings = line(points, SeasonPressures.ExpectedMonth::cold);
+        if (spread) {
+            var afternoons = line(points, SeasonPressures.ExpectedMonth::mild);
+            svg.path(
+                    "M" + String.join("L", afternoons) + "L" + String.join("L", mornings.reversed()) + "Z",
+                    Palette.BAND,
+                    "none",
+                    0);
         }
-        svg.path("M" + String.join("L", path), "none", Palette.OCHRE, 3);
+        svg.path("M" + String.join("L", mornings), "none", Palette.OCHRE, 3);
         boolean every = points <= 8;
         for (int i = 0; i < season.months().size(); i++) {
             var month = season.months().get(i);
-            svg.circle(x(i, points), y(month.pressureKpa()), 5, Palette.PAPER, Palette.OCHRE, 2.5, "");
+            var cold = month.cold();
+            svg.circle(x(i, points), y(cold.pressureKpa()), 5, Palette.PAPER, Palette.OCHRE, 2.5, "");
             if (every || i % 2 == 0) {
-                svg.words(
-                        x(i, points),
-                        BOTTOM_Y + 22,
-                        12,
-                        Anchor.MIDDLE,
-                        Palette.INK,
-                        false,
-                        shown.show(month.temperatureC(), "°C"));
+                label(svg, x(i, points), 22, shown.show(cold.temperatureC(), "°C"));
+                label(svg, x(i, points), 6, month.name());
             }
         }
         var coldest = season.coldest();
@@ -94,8 +98,34 @@ public final class PressureOverSeason {
         svg.words(RIGHT_X, y - 15, 13, Anchor.END, Palette.INK, true, shown.show(coldest.pressureKpa(), "kPa"));
         svg.words(x + 10, BOTTOM_Y + 22, 12, Anchor.END, Palette.INK, true, shown.show(coldest.temperatureC(), "°C"));
         svg.words(RIGHT_X, BOTTOM_Y + 42, 12, Anchor.END, Palette.INK, false, "coldest morning");
-        svg.words(LEFT_X, BOTTOM_Y + 42, 12, Anchor.START, Palette.INK, false, "month by month, at its mean");
+        svg.words(
+                LEFT_X,
+                BOTTOM_Y + 42,
+                12,
+                Anchor.START,
+                Palette.INK,
+                false,
+                spread ? "mornings, and up to the afternoons" : "month by month, at its mean");
         return svg.close();
+    }
+
+    private List<String> line(int points, Function<SeasonPressures.ExpectedMonth, SeasonPressures.Expected> of) {
+        var line = new ArrayList<String>();
+        for (var month : season.months()) {
+            line.add(Svg.number(x(line.size(), points)) + " "
+                    + Svg.number(y(of.apply(month).pressureKpa())));
+        }
+        return line;
+    }
+
+    private static void label(Svg svg, double x, double below, String words) {
+        svg.words(x, BOTTOM_Y + below, 12, Anchor.MIDDLE, Palette.INK, false, words);
+    }
+
+    private String monthWords(SeasonPressures.ExpectedMonth month) {
+        return month.isSpread()
+                ? "%s %s, %s".formatted(month.name(), words(month.cold()), words(month.mild()))
+                : words(month.cold());
     }
 
     /** The words stand on top, where no reading can lie under them. */

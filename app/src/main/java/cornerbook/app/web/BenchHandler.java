@@ -24,6 +24,9 @@ import java.util.Map;
 
 /** The engineering bench: a page for each calculator. Nothing is stored; an address holds all that was typed. */
 final class BenchHandler {
+    /** What the place's own climate answers better than an example. */
+    private static final List<String> PLACE_ASKS = List.of("months", "coldest");
+
     private final Desk desk;
     private final Pages pages;
 
@@ -55,7 +58,11 @@ final class BenchHandler {
         var typed = example
                 ? WorkedExample.of(question, system, desk.today())
                 : typed(request, question, known, tools, system);
-        var given = new Given(question, typed, system, UnitChoice.current(), desk.today());
+        var climate = question.byClimate() ? desk.book().findClimate().orElse(null) : null;
+        if (example && climate != null) {
+            typed.keySet().removeAll(PLACE_ASKS);
+        }
+        var given = new Given(question, typed, system, UnitChoice.current(), desk.today(), climate);
         var errors = new HashMap<String, String>();
         var sections = question.groups().stream()
                 .map(group -> section(question, group, given, known, errors))
@@ -75,6 +82,7 @@ final class BenchHandler {
                         example,
                         history == null ? desk.book().listVisits(desk.today()) : List.of(),
                         tools,
+                        question.byClimate() && climate == null,
                         question.common().stream()
                                 .map(ask -> field(ask, given, errors))
                                 .toList(),

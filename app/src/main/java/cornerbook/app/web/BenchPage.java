@@ -21,6 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param foreign whether the person reads in other units than the address was written in
  * @param example whether an invented example was filled in, as nothing was typed
  * @param visits of this day, whose cars may be chosen
+ * @param climateLacking whether the climate of the place would answer some of it, and is not known
  * @param tools of the shop, for the one in hand to be chosen
  */
 public record BenchPage(
@@ -32,6 +33,7 @@ public record BenchPage(
         boolean example,
         List<VisitSummary> visits,
         BenchTools tools,
+        boolean climateLacking,
         List<Field> common,
         List<Section> sections) {
     public BenchPage {

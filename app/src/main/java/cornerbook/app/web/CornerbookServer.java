@@ -110,6 +110,7 @@ public final class CornerbookServer {
         var bench = new BenchHandler(desk, pages);
         var tools = new ToolsHandler(desk, pages);
         var shop = new ShopHandler(desk, pages);
+        var climate = new ClimateHandler(desk, pages);
         var burnish = new BurnishHandler(desk, pages);
         var pairing = new Pairing(desk.book().devices(), desk.clock());
         var wheel = new WheelHandler(desk, pages);
@@ -126,6 +127,9 @@ public final class CornerbookServer {
                 .get("/shop/tools", tools::show)
                 .post("/shop/tools", tools::save)
                 .post("/shop/tools/remove", tools::remove)
+                .get(ClimateHandler.PAGE, climate::show)
+                .post(ClimateHandler.PAGE, climate::save)
+                .post(ClimateHandler.PAGE + "/remove", climate::remove)
                 .get("/bench/{name}", bench::show)
                 .get("/cars/new", carData::showNew)
                 .post("/cars/new", carData::saveNew)

@@ -8,10 +8,11 @@ import java.time.LocalDate;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.UnaryOperator;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 
-/** The assessor with what the book has learned, learned anew in the background after visits. */
+/** The assessor with the climate of the place and what the book has learned, learned anew in the background after visits. */
 public final class Learning implements AutoCloseable {
     private static final Logger LOG = Logger.getLogger(Learning.class.getName());
 
@@ -25,7 +26,7 @@ public final class Learning implements AutoCloseable {
     Learning(Book book, Assessor assessor, Clock clock) {
         this.book = book;
         this.clock = clock;
-        this.assessor = assessor.with(book.knowledge());
+        this.assessor = assessor.with(book.knowledge()).in(book.findClimate().orElse(null));
     }
 
     Assessor assessor() {
@@ -49,10 +50,21 @@ public final class Learning implements AutoCloseable {
     private void learn() {
         wanted.set(false);
         try {
-            assessor = assessor.with(book.learn(LocalDate.now(clock)));
+            var knowledge = book.learn(LocalDate.now(clock));
+            change(known -> known.with(knowledge));
         } catch (BookException e) {
             LOG.log(Level.WARNING, "The book could not be learned from; what was known before serves", e);
         }
+    }
+
+    /** The book has another climate now; the next assessment counts on it. */
+    void climateChanged() {
+        var climate = book.findClimate().orElse(null);
+        change(known -> known.in(climate));
+    }
+
+    private synchronized void change(UnaryOperator<Assessor> by) {
+        assessor = by.apply(assessor);
     }
 
     /** Waits until it has learned what was wanted; nothing may be wanted any more. */

@@ -2,9 +2,15 @@ package cornerbook.app.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import cornerbook.app.demo.DemoShop;
+import cornerbook.app.exchange.ClimateFile;
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tools.jackson.databind.json.JsonMapper;
@@ -148,5 +154,23 @@ class CalculatorsTest {
     @Test
     void helpSaysWhatAUnitLooksLike() {
         assertThat(run("torque", "--help").out()).contains("98 lbf·ft").contains("Exit codes:");
+    }
+
+    @Test
+    void theClimateOfAPlaceIsReadFromAFileAndKeptInTheBook(@TempDir Path folder) throws IOException {
+        var file = Files.writeString(folder.resolve("climate.csv"), ClimateFile.write(DemoShop.climate()));
+        var words = "pressure --placard 240 --tyre-at 18 --stands-at 5 --climate " + file;
+        assertThat(run(arguments(words)).out().replaceAll("\\s+", " "))
+                .contains("in the morning")
+                .contains("Coldest morning, −27 °C (−17 °F): 201 kPa (29.1 psi)")
+                .contains("Temperatures: Val-Ombrelune (invented");
+        var data = folder.resolve("book").toString();
+        assertThat(run("climate", file.toString(), "--data", data).out())
+                .isEqualTo("Kept the climate of Val-Ombrelune" + System.lineSeparator());
+        assertThat(run("climate", "--data", data).out()).isEqualTo(Files.readString(file));
+        Files.writeString(file, "place");
+        assertThat(run(arguments(words)).exitCode()).isEqualTo(3);
+        assertThat(run(arguments(words)).err()).contains("line 1, head");
+        assertThat(run(arguments(words + "x")).exitCode()).isEqualTo(5);
     }
 }

@@ -263,6 +263,38 @@ class BenchTest {
         List.of("W-1", "W-9").forEach(shop.book()::removeTool);
     }
 
+    @Test
+    void theClimateOfThePlaceIsEnteredAndAnswersTheSeasonAndTheFindings() {
+        var page = open("/bench/pressure", 390);
+        page.getByText("Enter it").click();
+        Axe.assertNoViolation(page, "climate");
+        page.locator("#place").fill("Val-Ombrelune");
+        page.locator("#source").fill("invented");
+        page.locator("#coldest").fill("-27");
+        for (int month = 1; month <= 12; month++) {
+            page.locator("[name='minimum." + month + "']").fill(month == 12 ? "" : "-15");
+            page.locator("[name='maximum." + month + "']").fill("-5");
+        }
+        page.getByText("Keep it").click();
+        assertThat(page.locator("[role=alert]").innerText())
+                .startsWith("Mean daily minimum of December is missing")
+                .endsWith("what you typed is kept.");
+        page.locator("[name='minimum.12']").fill("5 °F");
+        page.getByText("Keep it").click();
+        assertThat(page.locator("[name='minimum.12']").inputValue()).isEqualTo("−15");
+        assertThat((int) page.evaluate("document.documentElement.scrollWidth - window.innerWidth"))
+                .isLessThanOrEqualTo(0);
+        page.navigate("http://127.0.0.1:" + server.port() + "/bench/pressure");
+        assertThat(page.locator("#season .line").allInnerTexts())
+                .anyMatch(line -> line.startsWith("Nov: "))
+                .anyMatch(line -> line.equals("Temperatures: Val-Ombrelune (invented)"));
+        page.navigate("http://127.0.0.1:" + server.port() + "/visits/demo-03-v6/findings");
+        assertThat(page.locator("main").textContent().replace('\u00a0', ' ')).contains("to expect at −27 °C");
+        page.navigate("http://127.0.0.1:" + server.port() + "/shop/climate");
+        page.getByText("Remove it from the book").click();
+        assertThat(book.findClimate()).isEmpty();
+    }
+
     private static ShopTool wrench(String id, double lowest, double highest, double offset, LocalDate due) {
         return new ShopTool(id, ShopTool.Kind.TORQUE_WRENCH, "Invented wrench", lowest, highest, offset, due);
     }

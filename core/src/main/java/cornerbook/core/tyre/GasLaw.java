@@ -37,6 +37,11 @@ public final class GasLaw {
         return (gaugeKpa + fromAirKpa) * (toC + ZERO_CELSIUS_K) / (fromC + ZERO_CELSIUS_K) - toAirKpa;
     }
 
+    /** Kelvin of a Celsius temperature. */
+    static double absolute(double temperatureC) {
+        return temperatureC + ZERO_CELSIUS_K;
+    }
+
     /** Pressure of the standard atmosphere at an altitude of −500 to 5000 m: p0 (1 − 0.0065 h / 288.15)^5.25588 (ISO 2533, from memory). */
     static double airPressureKpa(double altitudeM) {
         Range.check("altitude", altitudeM, -500, 5000, "m");

@@ -3,6 +3,7 @@ package cornerbook.core.visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.season.ChangeOver;
+import cornerbook.core.season.Climate;
 import cornerbook.core.wheelplan.Rule;
 import cornerbook.core.wheelplan.WheelPlan;
 import java.time.LocalDate;
@@ -20,6 +21,7 @@ import org.jspecify.annotations.Nullable;
 public final class Assessor {
     private final LimitTable limits;
     private final Knowledge knowledge;
+    private final @Nullable Climate climate;
 
     /**
      * An assessor by these limits.
@@ -27,17 +29,23 @@ public final class Assessor {
      * @param limits rows of the limits file; a row with jurisdiction "*" must stand for each kind that is judged
      */
     public Assessor(List<Limit> limits) {
-        this(new LimitTable(limits), Knowledge.NONE);
+        this(new LimitTable(limits), Knowledge.NONE, null);
     }
 
-    private Assessor(LimitTable limits, Knowledge knowledge) {
+    private Assessor(LimitTable limits, Knowledge knowledge, @Nullable Climate climate) {
         this.limits = limits;
         this.knowledge = knowledge;
+        this.climate = climate;
     }
 
     /** The same with what the book has learned from all its cars. */
     public Assessor with(Knowledge learned) {
-        return new Assessor(limits, learned);
+        return new Assessor(limits, learned, climate);
+    }
+
+    /** The same with the climate of the place; null when it is not known, and a usual cold morning serves. */
+    public Assessor in(@Nullable Climate place) {
+        return new Assessor(limits, knowledge, place);
     }
 
     /** Readings of a visit that the wear model, from all visits before, finds incredible: to be read again. */
@@ -139,7 +147,7 @@ public final class Assessor {
         }
         findings.addAll(judge.findings());
         notJudged.addAll(judge.notJudged());
-        findings.addAll(PressureFindings.of(vehicle, visits, readings, notJudged));
+        findings.addAll(PressureFindings.of(vehicle, visits, readings, climate, notJudged));
         findings.addAll(SensorFindings.of(history, visit, notJudged));
         findings.addAll(WheelFitFindings.of(history, visit.leftOn()));
         findings.addAll(TorqueFindings.of(vehicle, visit, readings, notJudged));

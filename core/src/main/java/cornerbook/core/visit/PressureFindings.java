@@ -1,11 +1,13 @@
 package cornerbook.core.visit;
 
 import cornerbook.core.corner.Corner;
+import cornerbook.core.season.Climate;
 import cornerbook.core.tyre.GasLaw;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** Findings on the air in each tyre: as found, and as set against the placard. */
 final class PressureFindings {
@@ -14,12 +16,18 @@ final class PressureFindings {
     /** How far the set pressure may lie from the placard's. Common practice, no source. */
     private static final double SET_TOLERANCE_KPA = 10;
 
+    /** Coldest morning where the climate of the place is not known. Common practice, no source. */
     private static final double COLD_MORNING_C = -20;
 
     private PressureFindings() {}
 
     /** @param visits until the one judged, which is the last */
-    static List<Finding> of(Vehicle vehicle, List<Visit> visits, CurrentReadings readings, List<String> notJudged) {
+    static List<Finding> of(
+            Vehicle vehicle,
+            List<Visit> visits,
+            CurrentReadings readings,
+            @Nullable Climate climate,
+            List<String> notJudged) {
         var visit = visits.getLast();
         var findings = new ArrayList<Finding>();
         for (var corner : Corner.values()) {
@@ -39,7 +47,13 @@ final class PressureFindings {
                 var set = readings.ofWheel(Measure.PRESSURE_SET, left);
                 if (set.isPresent()) {
                     findings.add(set(
-                            corner, left, set.get(), placardKpa, readings, loss.filter(lost -> left.equals(arrived))));
+                            corner,
+                            left,
+                            set.get(),
+                            placardKpa,
+                            readings,
+                            climate,
+                            loss.filter(lost -> left.equals(arrived))));
                 } else {
                     notJudged.add("%s pressure: not recorded as set on %s".formatted(corner, left));
                 }
@@ -96,6 +110,7 @@ final class PressureFindings {
             Reading set,
             double placardKpa,
             CurrentReadings readings,
+            @Nullable Climate climate,
             Optional<AirLoss> loss) {
         double differenceKpa = set.value() - placardKpa;
         boolean fits = Math.abs(differenceKpa) <= SET_TOLERANCE_KPA;
@@ -103,17 +118,9 @@ final class PressureFindings {
         evidence.add(
                 new Evidence("set", "%.0f kPa".formatted(set.value()), "reading, written \"" + set.asWritten() + "\""));
         evidence.add(new Evidence("placard, cold", "%.0f kPa".formatted(placardKpa), "vehicle's specification"));
-        readings.ofVehicle(Measure.TYRE_TEMPERATURE).ifPresent(temperature -> {
-            double coldKpa = GasLaw.gaugePressureKpa(set.value(), temperature.value(), COLD_MORNING_C);
-            evidence.add(new Evidence(
-                    "to expect at −20 °C",
-                    "%.0f kPa".formatted(coldKpa),
-                    "ideal gas from %.0f °C when set".formatted(temperature.value())));
-            evidence.add(new Evidence(
-                    "above the warning then",
-                    "%.0f kPa".formatted(coldKpa - WARNING_SHARE * placardKpa),
-                    "the warning comes at 25 % below the placard (49 CFR 571.138, S4.2)"));
-        });
+        readings.ofVehicle(Measure.TYRE_TEMPERATURE)
+                .ifPresent(temperature ->
+                        evidence.addAll(coldestMorning(set.value(), temperature.value(), placardKpa, climate)));
         loss.map(AirLoss::evidence).ifPresent(evidence::add);
         return new Finding(
                 new Subject(Subject.Part.PRESSURE, corner, tag, null),
@@ -128,5 +135,25 @@ final class PressureFindings {
                 fits ? 1 : Math.clamp(1 - Math.abs(differenceKpa) / placardKpa, 0, 1),
                 evidence,
                 "vehicle placard; tolerance ±%.0f kPa common practice, no source".formatted(SET_TOLERANCE_KPA));
+    }
+
+    private static List<Evidence> coldestMorning(
+            double setKpa, double setAtC, double placardKpa, @Nullable Climate climate) {
+        double coldestC = climate == null ? COLD_MORNING_C : climate.coldestMorningC();
+        double coldKpa = GasLaw.gaugePressureKpa(setKpa, setAtC, coldestC);
+        return List.of(
+                new Evidence(
+                        "to expect at %.0f °C".formatted(coldestC).replace('-', '−'),
+                        "%.0f kPa".formatted(coldKpa),
+                        "ideal gas from %.0f °C when set; %s"
+                                .formatted(
+                                        setAtC,
+                                        climate == null
+                                                ? "a cold morning, common practice, no source"
+                                                : "coldest morning of " + climate.citation())),
+                new Evidence(
+                        "above the warning then",
+                        "%.0f kPa".formatted(coldKpa - WARNING_SHARE * placardKpa),
+                        "the warning comes at 25 % below the placard (49 CFR 571.138, S4.2)"));
     }
 }

@@ -3,11 +3,16 @@ package cornerbook.core.tyre;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import cornerbook.core.season.Climate;
+import java.time.Month;
+import java.util.Collections;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import systems.uom.ucum.UCUM;
 
 /** Published formulas and tables; sources and tolerances stand in the files. */
 class TyreCalculatorsReferenceTest {
@@ -77,9 +82,33 @@ class TyreCalculatorsReferenceTest {
     /** 49 CFR 571.138, S4.2: 25 % under a placard of 240 kPa is 180 kPa. */
     @Test
     void warningAQuarterUnderThePlacard() {
-        var season = SeasonPressures.of(240, 20, 240, List.of(10.0, 0.0, -8.0), -25);
+        var months = Stream.of(10.0, 0.0, -8.0).map(SeasonMonth::ofMean).toList();
+        var season = SeasonPressures.of(new SeasonPressures.Start(240, 20, 3, 0), 240, months, -25, "typed");
         assertThat(season.warningKpa()).isCloseTo(180, within(1e-9));
         assertThat(season.coldest().pressureKpa()).isCloseTo((240 + 101.325) * 248.15 / 293.15 - 101.325, within(1e-9));
         assertThat(season.marginKpa()).isCloseTo(season.coldest().pressureKpa() - 180, within(1e-9));
+    }
+
+    /** Zero of the Celsius scale and standard atmosphere of UCUM, as the Indriya units library has them. */
+    @Test
+    void aSeasonByTheConstantsOfAUnitsLibrary() {
+        double airKpa = UCUM.ATMOSPHERE.getConverterTo(UCUM.PASCAL).convert(1) / 1000;
+        var kelvin = UCUM.CELSIUS.getConverterTo(UCUM.KELVIN);
+        var climate = new Climate(
+                "an invented place", "invented", -30, Collections.nCopies(12, new Climate.MonthNormal(-12.5, 3.25)));
+        var season = SeasonPressures.of(
+                new SeasonPressures.Start(260, 18, 3, 0),
+                240,
+                SeasonMonth.of(climate, Month.NOVEMBER, 4),
+                climate.coldestMorningC(),
+                climate.citation());
+        var february = season.months().getLast();
+        assertThat(february.month()).isEqualTo(Month.FEBRUARY);
+        for (var expected : List.of(february.cold(), february.mild(), season.coldest())) {
+            double ratio = kelvin.convert(expected.temperatureC()) / kelvin.convert(18.0);
+            assertThat(expected.pressureKpa()).isCloseTo((260 + airKpa) * ratio - airKpa, within(1e-9));
+        }
+        assertThat(season.errorKpa()).isCloseTo(3 * kelvin.convert(-30.0) / kelvin.convert(18.0), within(1e-9));
+        assertThat(season.temperaturesFrom()).isEqualTo("an invented place (invented)");
     }
 }

@@ -3,10 +3,13 @@ package cornerbook.core.visit;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.core.corner.Corner;
+import cornerbook.core.season.Climate;
 import cornerbook.core.tyre.GasLaw;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /** Air lost between two visits, with the temperature taken out. All readings are invented. */
@@ -16,6 +19,10 @@ class PressureFindingsTest {
 
     /** Set in spring in the warm, found in autumn in the cold after losing so much at 20 °C. */
     private static List<Finding> findings(double lostKpa) {
+        return findings(lostKpa, null);
+    }
+
+    private static List<Finding> findings(double lostKpa, @Nullable Climate climate) {
         double springAt20 = GasLaw.gaugePressureKpa(250, SPRING_C, 20);
         double foundKpa = GasLaw.gaugePressureKpa(springAt20 - lostKpa, 20, AUTUMN_C);
         var spring = new Visit(
@@ -36,7 +43,7 @@ class PressureFindingsTest {
                 Cars.reading(Measure.PRESSURE_SET, Corner.LF, "S-LF", null, 250),
                 Cars.reading(Measure.TYRE_TEMPERATURE, null, null, null, AUTUMN_C))));
         return PressureFindings.of(
-                Cars.vehicle(), List.of(spring, autumn), new CurrentReadings(autumn), new ArrayList<>());
+                Cars.vehicle(), List.of(spring, autumn), new CurrentReadings(autumn), climate, new ArrayList<>());
     }
 
     @Test
@@ -57,5 +64,21 @@ class PressureFindingsTest {
         assertThat(leak.title()).isEqualTo("S-LF loses 20 kPa in 30 days: a slow leak");
         assertThat(leak.verdict()).isEqualTo(Verdict.RUNS_OUT);
         assertThat(leak.horizon()).isEqualTo(Cars.AUTUMN.plusDays(93));
+    }
+
+    /** Set to 250 kPa at 4 °C: (250 + 101.325) × 239.15/277.15 − 101.325 at −34 °C (ideal gas, by hand) is 202 kPa. */
+    @Test
+    void theColdestMorningIsThatOfThePlaceWhereItIsKnown() {
+        var climate = new Climate(
+                "an invented place", "invented", -34, Collections.nCopies(12, new Climate.MonthNormal(-10, 0)));
+        assertThat(findings(0, climate).getLast().evidence())
+                .contains(new Evidence(
+                        "to expect at −34 °C",
+                        "202 kPa",
+                        "ideal gas from 4 °C when set; coldest morning of an invented place (invented)"));
+        assertThat(findings(0).getLast().evidence()).anySatisfy(evidence -> {
+            assertThat(evidence.what()).isEqualTo("to expect at −20 °C");
+            assertThat(evidence.how()).contains("common practice, no source");
+        });
     }
 }

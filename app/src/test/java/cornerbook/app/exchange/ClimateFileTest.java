@@ -1,0 +1,56 @@
+package cornerbook.app.exchange;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import cornerbook.app.book.Book;
+import cornerbook.app.demo.DemoShop;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ClimateFileTest {
+    private static final String TEXT = ClimateFile.write(DemoShop.climate());
+
+    @Test
+    void whatIsWrittenIsReadAgain() {
+        assertThat(ClimateFile.parse(TEXT)).isEqualTo(DemoShop.climate());
+        assertThat(TEXT)
+                .startsWith(
+                        "place,source,coldest_morning_c,month,mean_daily_minimum_c,mean_daily_maximum_c\nVal-Ombrelune,")
+                .contains("\"invented, no place has these normals\"");
+    }
+
+    @Test
+    void whatCannotBeIsRefusedWithLineAndColumn() {
+        assertThatThrownBy(() -> ClimateFile.parse("")).hasMessageContaining("line 1, head");
+        assertThatThrownBy(() -> ClimateFile.parse(TEXT.replace("month,", "moon,")))
+                .hasMessageContaining("line 1, head");
+        assertThatThrownBy(() -> ClimateFile.parse(TEXT.replaceFirst("\n[^\n]*\n$", "\n")))
+                .hasMessage("climate file has 11 rows below its head, expected one for each month");
+        assertThatThrownBy(() -> ClimateFile.parse(TEXT.replace(",7,14.0,", ",7,warm,")))
+                .hasMessage("climate file line 8, mean_daily_minimum_c: \"warm\", expected a number of °C");
+        assertThatThrownBy(() -> ClimateFile.parse(TEXT.replace(",7,14.0,", ",8,14.0,")))
+                .hasMessage("climate file line 8, month: \"8\", expected 7");
+        assertThatThrownBy(() -> ClimateFile.parse(TEXT.replace(",7,14.0,", ",7,26,")))
+                .hasMessage("climate file line 8: mean daily maximum is 25 °C, expected 26 to 55 °C");
+    }
+
+    @Test
+    void aClimateIsKeptReplacedBackedUpAndRemoved(@TempDir Path folder) {
+        var backup = folder.resolve("backup.db");
+        try (var book = Book.open(folder.resolve("one"))) {
+            assertThat(book.findClimate()).isEmpty();
+            book.putClimate(DemoShop.climate());
+            book.putClimate(DemoShop.climate());
+            book.backup(backup);
+            book.removeClimate();
+            assertThat(book.findClimate()).isEmpty();
+        }
+        Book.restore(backup, folder.resolve("two"));
+        try (var book = Book.open(folder.resolve("two"))) {
+            assertThat(book.findClimate()).contains(DemoShop.climate());
+            assertThat(book.check()).isEmpty();
+        }
+    }
+}
