@@ -284,15 +284,15 @@ class BenchTest {
         assertThat(page.locator("[name='minimum.12']").inputValue()).isEqualTo("−15");
         assertThat((int) page.evaluate("document.documentElement.scrollWidth - window.innerWidth"))
                 .isLessThanOrEqualTo(0);
-        page.navigate("http://127.0.0.1:" + server.port() + "/bench/pressure");
+        page.navigate(shop.address("/bench/pressure"));
         assertThat(page.locator("#season .line").allInnerTexts())
                 .anyMatch(line -> line.startsWith("Nov: "))
                 .anyMatch(line -> line.equals("Temperatures: Val-Ombrelune (invented)"));
-        page.navigate("http://127.0.0.1:" + server.port() + "/visits/demo-03-v6/findings");
+        page.navigate(shop.address("/visits/demo-03-v6/findings"));
         assertThat(page.locator("main").textContent().replace('\u00a0', ' ')).contains("to expect at −27 °C");
-        page.navigate("http://127.0.0.1:" + server.port() + "/shop/climate");
+        page.navigate(shop.address("/shop/climate"));
         page.getByText("Remove it from the book").click();
-        assertThat(book.findClimate()).isEmpty();
+        assertThat(shop.book().findClimate()).isEmpty();
     }
 
     private static ShopTool wrench(String id, double lowest, double highest, double offset, LocalDate due) {
