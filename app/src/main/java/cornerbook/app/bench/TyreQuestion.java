@@ -85,7 +85,13 @@ final class TyreQuestion {
                                             "The other wheel",
                                             MOUNTING,
                                             "",
-                                            "The other wheel, written alike.")),
+                                            "The other wheel, written alike."),
+                                    Ask.quantity(
+                                            "caliper-gap",
+                                            "Gap to the caliper",
+                                            "mm",
+                                            "caliper gap",
+                                            "Least gap, measured with the wheel turned by hand; not judged if not given.")),
                             List.of("car", "wheel"),
                             TyreQuestion::fit)),
             "nothing to compute, expected --placard, --size, --worn or --car",
@@ -160,10 +166,10 @@ final class TyreQuestion {
     }
 
     private static List<Part> fit(Given given) {
-        if (!given.any("car", "wheel")) {
+        if (!given.any("car", "wheel", "caliper-gap")) {
             return List.of();
         }
-        var result = SetFit.of(mounting(given, "car"), mounting(given, "wheel"));
+        var result = SetFit.of(mounting(given, "car"), mounting(given, "wheel"), given.find("caliper-gap"));
         return List.of(new Part(
                 "fit",
                 List.of(

@@ -230,6 +230,11 @@ class BenchTest {
             assertThat(page.locator("section.bench").count())
                     .as("each part is answered")
                     .isEqualTo(page.locator("section.bench:has(details.why)").count());
+            assertThat(page.locator(".answered .bench-picture svg[role=img][aria-label]")
+                            .count())
+                    .as("pictures that say what they show")
+                    .isEqualTo(page.locator(".answered svg").count())
+                    .isPositive();
         }
         page.locator(".example a.button").first().click();
         assertThat(page.url()).contains("car=");

@@ -10,6 +10,7 @@ import java.util.List;
  * unless the shop has a rule of its own (ISO 6789:2003 as quoted by a maker of wrenches).
  *
  * @param cyclesSince clicks since the last calibration
+ * @param askedOn the day asked
  * @param dueOn latest day
  * @param cyclesLeft 0 when used up
  * @param due on the day asked
@@ -17,6 +18,7 @@ import java.util.List;
 public record WrenchCalibration(
         LocalDate calibratedOn,
         int cyclesSince,
+        LocalDate askedOn,
         LocalDate dueOn,
         int cyclesLeft,
         boolean due,
@@ -48,6 +50,7 @@ public record WrenchCalibration(
         return new WrenchCalibration(
                 calibratedOn,
                 cyclesSince,
+                day,
                 dueOn,
                 left,
                 due,

@@ -10,14 +10,24 @@ import java.util.List;
  * Air lost between two readings, with the temperature taken out: both are brought to 20 °C by the ideal gas, and their
  * difference to 30 days. Its error is that of two readings by one gauge, √2 times the gauge's.
  *
+ * @param firstKpa first reading, brought to 20 °C
+ * @param secondKpa second reading, brought to 20 °C
  * @param lossKpa per 30 days at 20 °C; negative when the second reading is higher
  * @param errorKpa of it, either way
  */
 public record LeakRate(
-        double days, double lossKpa, double errorKpa, Answer answer, List<String> cautions, List<Step> steps)
+        double days,
+        double firstKpa,
+        double secondKpa,
+        double gaugeErrorKpa,
+        double lossKpa,
+        double errorKpa,
+        Answer answer,
+        List<String> cautions,
+        List<Step> steps)
         implements Explained {
     /** About 1 psi a month is lost through a sound tyre (service literature); twice that is called a leak (common practice, no source). */
-    private static final double LEAK_FROM_KPA = 2 * 6.894757;
+    public static final double LEAK_FROM_KPA = 2 * 6.894757;
 
     private static final double DAYS_PER_MONTH = 30;
     private static final double COMPARED_AT_C = 20;
@@ -64,6 +74,9 @@ public record LeakRate(
         };
         return new LeakRate(
                 days,
+                first.comparedKpa(),
+                second.comparedKpa(),
+                gaugeErrorKpa,
                 lossKpa,
                 errorKpa,
                 answer,

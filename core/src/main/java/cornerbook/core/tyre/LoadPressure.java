@@ -13,6 +13,7 @@ import java.util.List;
  *
  * @param tyreLoadKg on the heavier side
  * @param neededKpa cold gauge pressure
+ * @param placardKpa cold gauge pressure that is judged
  * @param capacityAtPlacardKg what the tyre may carry at the placard's pressure
  */
 public record LoadPressure(
@@ -22,6 +23,7 @@ public record LoadPressure(
         double referenceKpa,
         double exponent,
         double neededKpa,
+        double placardKpa,
         double capacityAtPlacardKg,
         List<String> cautions,
         List<Step> steps)
@@ -29,6 +31,11 @@ public record LoadPressure(
     public LoadPressure {
         cautions = List.copyOf(cautions);
         steps = List.copyOf(steps);
+    }
+
+    /** What the tyre may carry at a cold gauge pressure in kPa, not more than at the reference pressure. */
+    public double capacityAtKg(double pressureKpa) {
+        return capacityKg(Math.min(pressureKpa, referenceKpa), loadIndex.capacityKg(), referenceKpa, exponent);
     }
 
     /**
@@ -73,6 +80,7 @@ public record LoadPressure(
                 referenceKpa,
                 exponent,
                 neededKpa,
+                placardKpa,
                 capacityKg,
                 cautions,
                 List.of(

@@ -1,9 +1,12 @@
 package cornerbook.core.tyre;
 
+import static cornerbook.core.quantity.Range.check;
+
 import cornerbook.core.why.Explained;
 import cornerbook.core.why.Step;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Whether another set of wheels fits the car's hubs: holes, bolt circle, thread, seat and bore have to agree; offset and rim
@@ -12,6 +15,7 @@ import java.util.List;
  * @param inwardMm how much nearer the inner edge comes to strut and caliper; negative when farther
  * @param outwardMm how much farther the outer edge stands out
  * @param ringMm thickness that a hub ring has to fill on each side, 0 when the bores agree
+ * @param caliperGapMm least gap to the caliper, measured with the wheel turned by hand; null when it was not measured
  * @param mounts no reason against mounting was found
  */
 public record SetFit(
@@ -20,10 +24,14 @@ public record SetFit(
         double inwardMm,
         double outwardMm,
         double ringMm,
+        @Nullable Double caliperGapMm,
         boolean mounts,
         List<String> cautions,
         List<Step> steps)
         implements Explained {
+    /** Common practice, no source; the vehicle maker's outranks it. */
+    public static final double LEAST_CALIPER_GAP_MM = 3;
+
     private static final double INCH_MM = 25.4;
     /** Two bolt circles or bores are one when they differ by no more, mm. Common practice, no source. */
     private static final double SAME_MM = 0.1;
@@ -35,6 +43,15 @@ public record SetFit(
 
     /** The wheel on a hub that had the car's own wheel. */
     public static SetFit of(Mounting car, Mounting wheel) {
+        return of(car, wheel, null);
+    }
+
+    /**
+     * The same with the gap to the caliper, which no size tells: it is measured.
+     *
+     * @param caliperGapMm 0 to 100 mm; null when it was not measured
+     */
+    public static SetFit of(Mounting car, Mounting wheel, @Nullable Double caliperGapMm) {
         var against = new ArrayList<String>();
         if (car.holes() != wheel.holes() || Math.abs(car.circleMm() - wheel.circleMm()) > SAME_MM) {
             against.add("Bolt circle %dx%s does not go on %dx%s: do not fit."
@@ -47,6 +64,10 @@ public record SetFit(
         if (!car.thread().equals(wheel.thread())) {
             against.add("Fasteners %s of this set do not belong in the hub's %s: use those of the hub's thread."
                     .formatted(wheel.thread(), car.thread()));
+        }
+        if (caliperGapMm != null && check("caliper gap", caliperGapMm, 0, 100, "mm") < LEAST_CALIPER_GAP_MM) {
+            against.add("Caliper gap %s mm is under %.0f mm: do not fit."
+                    .formatted(Step.digits(caliperGapMm), LEAST_CALIPER_GAP_MM));
         }
         boolean mounts = against.isEmpty();
         var cautions = new ArrayList<>(against);
@@ -72,6 +93,7 @@ public record SetFit(
                 half + offset,
                 half - offset,
                 ringMm,
+                caliperGapMm,
                 mounts,
                 cautions,
                 List.of(

@@ -1,0 +1,32 @@
+package cornerbook.app.picture;
+
+import cornerbook.app.picture.BandOnScale.Band;
+import cornerbook.app.picture.BandOnScale.Mark;
+import cornerbook.app.unit.Shown;
+import cornerbook.core.tyre.CircumferenceDifference;
+import java.util.List;
+
+/** How far the rolling circumferences of a car's tyres lie apart, against their limit. */
+final class CircumferenceSpread {
+    private CircumferenceSpread() {}
+
+    static String svg(CircumferenceDifference difference, Shown shown) {
+        var colour = difference.within() ? Palette.SLATE : Palette.PLUM;
+        return BandOnScale.svg(
+                "Difference against its limit",
+                0,
+                1.25 * Math.max(difference.differenceMm(), difference.limitMm()),
+                new Band(0, difference.differenceMm(), colour),
+                List.of(
+                        new Mark(
+                                difference.limitMm(),
+                                Palette.OCHRE,
+                                true,
+                                "limit " + shown.show(difference.limitMm(), "mm")),
+                        new Mark(
+                                difference.differenceMm(),
+                                colour,
+                                false,
+                                "apart " + shown.show(difference.differenceMm(), "mm"))));
+    }
+}
