@@ -3,6 +3,7 @@ package cornerbook.app.bay;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.visit.Measure;
+import cornerbook.core.visit.Subject;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -17,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param planned where each wheel that goes on belongs
  * @param plannedHint where the plan comes from, one sentence
  * @param wheels every wheel of the car by its tag
+ * @param partsSeen what a photo of a corner or of the car may belong to, with its words
  * @param people who worked on visits of this book
  */
 public record BaySheet(
@@ -33,7 +35,14 @@ public record BaySheet(
         Map<String, WheelCard> wheels,
         Fasteners fasteners,
         List<Caution> cautions,
+        Map<Seen, Map<Subject.Part, String>> partsSeen,
         List<String> people) {
+
+    /** What a photo shows. */
+    public enum Seen {
+        CORNER,
+        CAR
+    }
 
     /** How a step is shown. */
     public enum Kind {

@@ -18,6 +18,7 @@ import cornerbook.core.visit.Assessor;
 import cornerbook.core.visit.CarHistory;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
+import cornerbook.core.visit.Subject;
 import cornerbook.core.visit.ThicknessPrediction;
 import cornerbook.core.visit.TreadPrediction;
 import cornerbook.core.visit.Visit;
@@ -28,6 +29,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /** Makes the sheet of a visit from the book. */
 final class BaySheets {
@@ -85,6 +87,7 @@ final class BaySheets {
                 wheels(history, before, treads, units),
                 fasteners(vehicle.fastener(), units),
                 OpenCautions.all(secondCheck),
+                Map.of(BaySheet.Seen.CORNER, partsSeen(Corner.LF), BaySheet.Seen.CAR, partsSeen(null)),
                 history.visits().stream()
                         .map(Visit::technician)
                         .filter(Objects::nonNull)
@@ -100,6 +103,12 @@ final class BaySheets {
                 units.entry().label(Measure.WHEEL_TORQUE),
                 fastener.thread(),
                 units.sentence(Words.km(fastener.retorqueAfterKm())));
+    }
+
+    private static Map<Subject.Part, String> partsSeen(@Nullable Corner corner) {
+        var words = new LinkedHashMap<Subject.Part, String>();
+        Words.partsSeen(corner).forEach(part -> words.put(part, Words.part(part)));
+        return words;
     }
 
     private static Map<String, WheelCard> wheels(

@@ -14,6 +14,7 @@ import cornerbook.core.tyre.Tin;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
 import cornerbook.core.visit.StoredWheelCheck.Identity;
+import cornerbook.core.visit.Subject;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -89,9 +90,17 @@ final class EntryIntake {
             case "tick" -> ledger.addTick(visitId, tick(entry));
             case "answer" ->
                 ledger.answerRival(entry.id(), entry.text("rival"), entry.flag("take"), entry.person(), entry.madeAt());
+            case "photo choice" ->
+                desk.book()
+                        .photos()
+                        .choose(
+                                visitId,
+                                entry.text("photo"),
+                                entry.optionalWord("part", Subject.Part.class),
+                                entry.flag("onSheet"));
             case "leaving" -> leave(entry);
             case "departure" -> ledger.addDeparture(visitId, departure(entry));
-            default -> throw entry.refused("kind", "reading, tick, answer, leaving or departure");
+            default -> throw entry.refused("kind", "reading, tick, answer, photo choice, leaving or departure");
         };
     }
 

@@ -1,6 +1,8 @@
 package cornerbook.app.bay;
 
+import cornerbook.app.book.KeptPhoto;
 import cornerbook.app.book.Photo;
+import cornerbook.app.photo.PhotoIntake;
 import cornerbook.app.web.Desk;
 import cornerbook.app.web.PageException;
 import cornerbook.app.web.Pages;
@@ -31,10 +33,12 @@ final class PhotoHandler {
             var photo = new Photo(
                     UUID.fromString(Pages.pathValue(request, "photo")).toString(),
                     corner.isEmpty() ? null : Corner.valueOf(corner),
+                    null,
                     Pages.queryValue(request, "person"),
-                    Instant.parse(Pages.queryValue(request, "at")));
+                    Instant.parse(Pages.queryValue(request, "at")),
+                    false);
             var content = RequestBody.read(request, PhotoIntake.LARGEST_BYTES).orElseThrow(PhotoIntake::tooLarge);
-            var arrival = desk.book().photos().add(visitId, photo, PhotoIntake.take(content));
+            var arrival = desk.book().photos().add(visitId, new KeptPhoto(photo, PhotoIntake.take(content)));
             watch.tell(visitId);
             BayHandler.send(response, 200, EntryAnswer.of(photo.id(), arrival));
         } catch (IllegalArgumentException | DateTimeException e) {

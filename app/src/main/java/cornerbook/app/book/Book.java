@@ -86,18 +86,38 @@ public final class Book implements AutoCloseable {
         addAll(List.of(history));
     }
 
-    /**
-     * New cars, all or none. Gives the customers that the book knew with other details, as they stand in it now; a detail
-     * that a car does not bring is kept.
-     */
+    /** New cars of which there is nothing but their histories; as {@link #addRecords}. */
     public List<Customer> addAll(List<CarHistory> histories) {
+        return addRecords(histories.stream().map(CarRecord::new).toList());
+    }
+
+    /**
+     * New cars with all that another book had of them, all or none. Gives the customers that the book knew with other
+     * details, as they stand in it now; a detail that a car does not bring is kept.
+     *
+     * @throws BookException when one of them cannot stand, or an id is in the book already
+     */
+    public List<Customer> addRecords(List<CarRecord> records) {
         return store.write(handle -> {
             var changed = new LinkedHashMap<String, Customer>();
-            for (var history : histories) {
-                new VisitLedger(handle).addCar(history).ifPresent(customer -> changed.put(customer.id(), customer));
+            for (var record : records) {
+                new VisitLedger(handle)
+                        .addCar(record.history())
+                        .ifPresent(customer -> changed.put(customer.id(), customer));
+                new RecordRows(handle).add(record);
             }
             return List.copyOf(changed.values());
         });
+    }
+
+    /** A car with all that the book has of it, photos too. */
+    public Optional<CarRecord> findRecord(String vehicleId) {
+        return store.read(handle -> new RecordRows(handle).find(vehicleId));
+    }
+
+    /** What was entered at a visit beside its readings, with the content of its photos. */
+    public VisitNotes notes(String visitId) {
+        return store.read(handle -> new RecordRows(handle).notes(visitId));
     }
 
     /** How often a car's history or data has changed; empty when there is no such car. */

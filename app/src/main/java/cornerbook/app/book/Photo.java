@@ -1,6 +1,7 @@
 package cornerbook.app.book;
 
 import cornerbook.core.corner.Corner;
+import cornerbook.core.visit.Subject;
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;
 
@@ -9,5 +10,13 @@ import org.jspecify.annotations.Nullable;
  *
  * @param id unique in the book, born at the tablet
  * @param corner null when it shows no single corner
+ * @param part what findings are about that it belongs to; null when nobody said so
+ * @param onSheet whether the hand-over sheet shows it
  */
-public record Photo(String id, @Nullable Corner corner, String person, Instant madeAt) {}
+public record Photo(
+        String id,
+        @Nullable Corner corner,
+        Subject.@Nullable Part part,
+        String person,
+        Instant madeAt,
+        boolean onSheet) {}

@@ -1,13 +1,14 @@
 package cornerbook.app.book;
 
+import cornerbook.app.photo.Jpeg;
 import cornerbook.core.corner.Corner;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.time.Instant;
-import java.util.HexFormat;
+import cornerbook.core.visit.Subject;
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
+import org.jspecify.annotations.Nullable;
 
 /** Keeps the photos of visits with a SHA-256 of each. */
 public final class PhotoLedger {
@@ -18,15 +19,41 @@ public final class PhotoLedger {
     }
 
     /** A photo that is there already, by its id, counts once. */
-    public Arrival add(String visitId, Photo photo, byte[] jpeg) {
+    public Arrival add(String visitId, KeptPhoto kept) {
         return store.write(handle -> {
             new VisitLedger(handle).getHistory(visitId);
-            boolean added = BayRows.entry("photo", photo.id(), visitId, photo.person(), photo.madeAt())
-                    .set("corner", photo.corner())
-                    .set("sha256", sha256(jpeg))
-                    .set("jpeg", jpeg)
-                    .insertOnce(handle);
-            return added ? Arrival.STORED : Arrival.ALREADY;
+            return add(handle, visitId, kept) ? Arrival.STORED : Arrival.ALREADY;
+        });
+    }
+
+    static boolean add(Handle handle, String visitId, KeptPhoto kept) {
+        var photo = kept.photo();
+        return BayRows.entry("photo", photo.id(), visitId, photo.person(), photo.madeAt())
+                .set("corner", photo.corner())
+                .set("part", photo.part())
+                .set("on_sheet", photo.onSheet())
+                .set("sha256", kept.jpeg().sha256())
+                .set("jpeg", kept.jpeg().content())
+                .insertOnce(handle);
+    }
+
+    /**
+     * What a photo belongs to and whether the hand-over sheet shows it; the last word counts.
+     *
+     * @throws BookException when the visit has no such photo
+     */
+    public Arrival choose(String visitId, String photoId, Subject.@Nullable Part part, boolean onSheet) {
+        return store.write(handle -> {
+            int changed = handle.execute(
+                    "update photo set part = ?, on_sheet = ? where id = ? and visit_id = ?",
+                    part == null ? null : part.name(),
+                    onSheet ? 1 : 0,
+                    photoId,
+                    visitId);
+            if (changed == 0) {
+                throw new BookException("The visit has no photo %s, expected one of its own".formatted(photoId));
+            }
+            return Arrival.STORED;
         });
     }
 
@@ -37,17 +64,26 @@ public final class PhotoLedger {
 
     static List<Photo> list(Handle handle, String visitId) {
         return handle.select(
-                        "select id, corner, person, made_at from photo where visit_id = ? order by made_at, id",
+                        "select id, corner, part, person, made_at, on_sheet from photo where visit_id = ? order by made_at, id",
                         visitId)
-                .map((row, context) -> {
-                    var corner = row.getString("corner");
-                    return new Photo(
-                            row.getString("id"),
-                            corner == null ? null : Corner.valueOf(corner),
-                            row.getString("person"),
-                            Instant.parse(row.getString("made_at")));
-                })
+                .map((row, context) -> photo(row))
                 .list();
+    }
+
+    static List<KeptPhoto> listKept(Handle handle, String visitId) {
+        return handle.select("select * from photo where visit_id = ? order by made_at, id", visitId)
+                .map((row, context) -> new KeptPhoto(photo(row), new Jpeg(row.getBytes("jpeg"))))
+                .list();
+    }
+
+    private static Photo photo(ResultSet row) throws SQLException {
+        return new Photo(
+                row.getString("id"),
+                DetailRows.constant(row, "corner", Corner.class),
+                DetailRows.constant(row, "part", Subject.Part.class),
+                row.getString("person"),
+                BayRows.madeAt(row),
+                row.getInt("on_sheet") == 1);
     }
 
     /** The content of a photo as JPEG. */
@@ -57,23 +93,24 @@ public final class PhotoLedger {
                 .findFirst());
     }
 
-    /** Photos whose content is not what was stored, one sentence each. */
+    /** Photos whose content is not there or not what was stored, one sentence each. */
     static List<String> problems(Handle handle) {
         return handle
-                .select("select id, sha256, jpeg from photo")
-                .map((row, context) -> sha256(row.getBytes("jpeg")).equals(row.getString("sha256"))
-                        ? ""
-                        : "The photo %s is damaged, its digest is another".formatted(row.getString("id")))
+                .select("select id, sha256, jpeg from photo order by id")
+                .map((row, context) ->
+                        problem(row.getString("id"), row.getString("sha256"), new Jpeg(row.getBytes("jpeg"))))
                 .stream()
-                .filter(problem -> !problem.isEmpty())
+                .flatMap(Optional::stream)
                 .toList();
     }
 
-    private static String sha256(byte[] content) {
-        try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(content));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java platform has SHA-256", e);
+    private static Optional<String> problem(String id, String digest, Jpeg jpeg) {
+        if (jpeg.sha256().equals(digest)) {
+            return Optional.empty();
         }
+        return Optional.of(
+                jpeg.content().length == 0
+                        ? "The photo %s is missing, only its digest is there".formatted(id)
+                        : "The photo %s is damaged, its digest is another".formatted(id));
     }
 }

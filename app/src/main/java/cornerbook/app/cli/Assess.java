@@ -48,7 +48,7 @@ final class Assess implements Runnable {
 
     @Override
     public void run() {
-        var history = SourceFile.read(file);
+        var history = SourceFile.read(file).history();
         var visit = SourceFile.visit(history, visitId, file);
         var assessment = new Assessor(LimitsFile.load()).in(climate.find()).assess(history, visit.id());
         if (json) {

@@ -3,9 +3,9 @@ package cornerbook.app.cli;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import cornerbook.app.book.Book;
+import cornerbook.app.book.CarRecord;
 import cornerbook.app.book.VehicleSummary;
 import cornerbook.app.exchange.VisitFile;
-import cornerbook.core.visit.CarHistory;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -59,7 +59,7 @@ final class Export implements Runnable {
                     ? List.of(id)
                     : book.listVehicles().stream().map(VehicleSummary::id).toList();
             if (target == null) {
-                ids.forEach(each -> out.println(Printed.json(VisitFile.write(history(book, each)))));
+                ids.forEach(each -> out.println(Printed.json(VisitFile.write(record(book, each)))));
             } else {
                 write(book, ids, target);
             }
@@ -71,7 +71,7 @@ final class Export implements Runnable {
         for (var id : ids) {
             var file = target.resolve(id.replaceAll("[^A-Za-z0-9._-]", "_") + ".json");
             TargetFile.refuse(file, force);
-            if (contents.put(file, VisitFile.write(history(book, id)).getBytes(UTF_8)) != null) {
+            if (contents.put(file, VisitFile.write(record(book, id)).getBytes(UTF_8)) != null) {
                 throw new CommandFailure(
                         CommandFailure.FILE_OR_PORT,
                         "Two cars would be written to %s, expected ids that differ in letters and digits; export them one by one."
@@ -84,8 +84,8 @@ final class Export implements Runnable {
         }
     }
 
-    private static CarHistory history(Book book, String id) {
-        return book.findHistory(id)
+    private static CarRecord record(Book book, String id) {
+        return book.findRecord(id)
                 .orElseThrow(() -> new CommandFailure(
                         CommandFailure.BOOK, "There is no car %s in the book, expected one of its ids.".formatted(id)));
     }

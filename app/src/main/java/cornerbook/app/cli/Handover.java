@@ -49,7 +49,8 @@ final class Handover implements Runnable {
 
     @Override
     public void run() {
-        var history = SourceFile.read(file);
+        var record = SourceFile.read(file);
+        var history = record.history();
         var visit = SourceFile.visit(history, visitId, file);
         var chosen = output;
         var target = chosen != null
@@ -57,7 +58,8 @@ final class Handover implements Runnable {
                 : file.resolveSibling(String.valueOf(file.getFileName()).replaceFirst("\\.json$", "") + ".pdf");
         TargetFile.refuse(target, force);
         var assessment = new Assessor(LimitsFile.load()).in(climate.find()).assess(history, visit.id());
-        TargetFile.write(target, HandoverSheet.render(assessment, shopName, Instant.now()), force);
+        TargetFile.write(
+                target, HandoverSheet.render(assessment, shopName, Instant.now(), record.notesOf(visit.id())), force);
         out.println(Printed.line("Wrote " + target));
     }
 }

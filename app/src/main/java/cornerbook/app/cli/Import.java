@@ -1,6 +1,5 @@
 package cornerbook.app.cli;
 
-import cornerbook.core.visit.CarHistory;
 import cornerbook.core.visit.Customer;
 import cornerbook.core.visit.Vehicle;
 import java.io.PrintWriter;
@@ -31,12 +30,13 @@ final class Import implements Runnable {
 
     @Override
     public void run() {
-        var histories = SourceFile.readAll(files);
+        var records = SourceFile.readAll(files);
         List<Customer> changed;
         try (var book = folder.open()) {
-            changed = book.addAll(histories);
+            changed = book.addRecords(records);
         }
-        var vehicles = histories.stream().map(CarHistory::vehicle).toList();
+        var vehicles =
+                records.stream().map(record -> record.history().vehicle()).toList();
         if (json) {
             out.println(Printed.jsonOf(new Answer(
                     vehicles.stream().map(Vehicle::id).toList(),

@@ -1,5 +1,6 @@
 package cornerbook.app.cli;
 
+import cornerbook.app.book.CarRecord;
 import cornerbook.app.exchange.VisitFile;
 import cornerbook.core.visit.CarHistory;
 import cornerbook.core.visit.Visit;
@@ -16,9 +17,9 @@ final class SourceFile {
     private SourceFile() {}
 
     /** Reads all of them; refuses all when one cannot stand. */
-    static List<CarHistory> readAll(List<Path> files) {
+    static List<CarRecord> readAll(List<Path> files) {
         var today = LocalDate.now(ZoneId.systemDefault());
-        var histories = new ArrayList<CarHistory>();
+        var records = new ArrayList<CarRecord>();
         var sentences = new ArrayList<String>();
         for (var file : files) {
             if (!Files.isRegularFile(file) || !Files.isReadable(file)) {
@@ -26,7 +27,7 @@ final class SourceFile {
                         CommandFailure.FILE_OR_PORT, "There is no file %s that can be read.".formatted(file));
             }
             switch (VisitFile.read(file, today)) {
-                case VisitFile.Read read -> histories.add(read.history());
+                case VisitFile.Read read -> records.add(read.record());
                 case VisitFile.Refused refused ->
                     refused.problems()
                             .forEach(problem -> sentences.add("%s: %s%s."
@@ -39,10 +40,10 @@ final class SourceFile {
         if (!sentences.isEmpty()) {
             throw CommandFailure.of(CommandFailure.INPUT_REFUSED, sentences);
         }
-        return histories;
+        return records;
     }
 
-    static CarHistory read(Path file) {
+    static CarRecord read(Path file) {
         return readAll(List.of(file)).getFirst();
     }
 

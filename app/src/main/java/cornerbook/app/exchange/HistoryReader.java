@@ -1,5 +1,7 @@
 package cornerbook.app.exchange;
 
+import cornerbook.app.book.CarRecord;
+import cornerbook.app.book.VisitNotes;
 import cornerbook.core.battery.Chemistry;
 import cornerbook.core.battery.RatingStandard;
 import cornerbook.core.brake.BrakeFluid;
@@ -24,22 +26,27 @@ import cornerbook.core.visit.WheelFastener;
 import cornerbook.core.visit.WheelSet;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import tools.jackson.databind.JsonNode;
 
 /** Turns a visit file that the schema has passed into a history, and gathers what its values get wrong. */
 final class HistoryReader {
     private final List<Problem> problems = new ArrayList<>();
+    private final Map<String, VisitNotes> notes = new HashMap<>();
+    private final Set<String> noteIds = new HashSet<>();
 
     List<Problem> problems() {
         return List.copyOf(problems);
     }
 
-    /** The history; empty when there are problems. */
-    Optional<CarHistory> read(JsonNode root) {
+    /** The car; empty when there are problems. */
+    Optional<CarRecord> read(JsonNode root) {
         var file = new JsonObject(root, "");
         var vehicle = attempt(file.child("vehicle"), HistoryReader::vehicle);
         var customer = attempt(file.child("customer"), HistoryReader::customer);
@@ -49,7 +56,8 @@ final class HistoryReader {
             checkOrder(visits);
         }
         return problems.isEmpty()
-                ? vehicle.flatMap(car -> customer.map(owner -> new CarHistory(car, owner, sets, visits)))
+                ? vehicle.flatMap(
+                        car -> customer.map(owner -> new CarRecord(new CarHistory(car, owner, sets, visits), notes)))
                 : Optional.empty();
     }
 
@@ -159,7 +167,7 @@ final class HistoryReader {
     private Visit visit(JsonObject json) {
         var id = json.text("id");
         var readings = each(json.children("readings"), reading -> reading(id, reading));
-        return json.build(() -> new Visit(
+        var visit = json.build(() -> new Visit(
                 id,
                 json.date("date"),
                 json.quantity("odometer", "km"),
@@ -170,6 +178,11 @@ final class HistoryReader {
                 lines(json, "workDone"),
                 json.optionalText("notes"),
                 json.optionalDate("nextVisitDue")));
+        var noted = new NotesReader(visit, noteIds).read(json);
+        if (!noted.isEmpty()) {
+            notes.put(id, noted);
+        }
+        return visit;
     }
 
     private static List<String> lines(JsonObject json, String name) {
@@ -186,7 +199,7 @@ final class HistoryReader {
         return wheelAt;
     }
 
-    private static Reading reading(String visitId, JsonObject json) {
+    static Reading reading(String visitId, JsonObject json) {
         var measure = json.constant("measure", Measure.class);
         double value = json.quantity("value", measure);
         try {

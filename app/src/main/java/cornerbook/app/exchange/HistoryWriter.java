@@ -1,5 +1,6 @@
 package cornerbook.app.exchange;
 
+import cornerbook.app.book.CarRecord;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.visit.AxleSpecification;
 import cornerbook.core.visit.CarHistory;
@@ -24,6 +25,11 @@ final class HistoryWriter {
     private HistoryWriter() {}
 
     static ObjectNode write(CarHistory history) {
+        return write(new CarRecord(history));
+    }
+
+    static ObjectNode write(CarRecord record) {
+        var history = record.history();
         var file = JsonNodeFactory.instance.objectNode();
         file.put("format", "cornerbook-visit-file").put("version", 1);
         var customer = history.customer();
@@ -35,7 +41,11 @@ final class HistoryWriter {
         var sets = file.putArray("wheelSets");
         history.sets().forEach(set -> write(set, sets.addObject()));
         var visits = file.putArray("visits");
-        history.visits().forEach(visit -> write(visit, visits.addObject()));
+        for (var visit : history.visits()) {
+            var item = visits.addObject();
+            write(visit, item);
+            NotesWriter.write(record.notesOf(visit.id()), item);
+        }
         return file;
     }
 
@@ -135,7 +145,7 @@ final class HistoryWriter {
         }
     }
 
-    private static void write(Reading reading, ObjectNode json) {
+    static void write(Reading reading, ObjectNode json) {
         json.put("id", reading.id()).put("measure", Words.of(reading.measure()));
         putIfPresent(json, "corner", reading.corner());
         putIfPresent(json, "wheel", reading.wheelTag());

@@ -33,6 +33,11 @@ record JsonObject(JsonNode node, String where) {
         return children;
     }
 
+    /** Those of an array that may be left out. */
+    List<JsonObject> optionalChildren(String name) {
+        return has(name) ? children(name) : List.of();
+    }
+
     boolean has(String name) {
         return node.has(name);
     }

@@ -1,5 +1,6 @@
 package cornerbook.app.exchange;
 
+import cornerbook.app.book.CarRecord;
 import cornerbook.core.visit.CarHistory;
 import cornerbook.core.visit.IdentityRules;
 import cornerbook.core.visit.Problem;
@@ -26,7 +27,9 @@ public final class VisitFile {
     /** So many problems are told of one file; the rest shows when these are mended. */
     public static final int MOST_PROBLEMS = 20;
 
-    private static final long LARGEST_BYTES = 20_000_000;
+    /** Some hundred photos of a car's years, and their text. */
+    private static final long LARGEST_BYTES = 100_000_000;
+
     private static final JsonMapper MAPPER = JsonMapper.builder()
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
@@ -37,8 +40,17 @@ public final class VisitFile {
     /** What came of reading. */
     public sealed interface Result {}
 
-    /** A history that keeps the rules. */
-    public record Read(CarHistory history) implements Result {}
+    /** A car whose history keeps the rules. */
+    public record Read(CarRecord record) implements Result {
+        /** A car of which there is nothing but its history. */
+        public Read(CarHistory history) {
+            this(new CarRecord(history));
+        }
+
+        public CarHistory history() {
+            return record.history();
+        }
+    }
 
     /**
      * Why the file cannot be taken.
@@ -59,7 +71,7 @@ public final class VisitFile {
     public static Result read(Path file, LocalDate today) {
         try {
             if (Files.size(file) > LARGEST_BYTES) {
-                return refused("%s is larger than 20 MB, expected the visits of one car".formatted(file));
+                return refused("%s is larger than 100 MB, expected the visits of one car".formatted(file));
             }
             return read(Files.readString(file), today);
         } catch (CharacterCodingException e) {
@@ -76,7 +88,7 @@ public final class VisitFile {
      */
     public static Result read(String json, LocalDate today) {
         if (json.length() > LARGEST_BYTES) {
-            return refused("it is larger than 20 MB, expected the visits of one car");
+            return refused("it is larger than 100 MB, expected the visits of one car");
         }
         JsonNode root;
         try {
@@ -92,18 +104,23 @@ public final class VisitFile {
             return new Refused(misshapen);
         }
         var reader = new HistoryReader();
-        var history = reader.read(root);
-        if (history.isEmpty()) {
+        var record = reader.read(root);
+        if (record.isEmpty()) {
             return new Refused(reader.problems());
         }
-        var broken = new ArrayList<>(IdentityRules.check(history.get()));
-        broken.addAll(VisitRules.check(history.get(), today));
-        return broken.isEmpty() ? new Read(history.get()) : new Refused(broken);
+        var broken = new ArrayList<>(IdentityRules.check(record.get().history()));
+        broken.addAll(VisitRules.check(record.get().history(), today));
+        return broken.isEmpty() ? new Read(record.get()) : new Refused(broken);
     }
 
     /** The visit file of a history; reading it gives the same history. */
     public static String write(CarHistory history) {
-        return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(HistoryWriter.write(history)) + "\n";
+        return write(new CarRecord(history));
+    }
+
+    /** The visit file of a car with all that the book has of it; reading it gives the same. */
+    public static String write(CarRecord record) {
+        return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(HistoryWriter.write(record)) + "\n";
     }
 
     /** Some editors begin a text in UTF-8 with a byte order mark, which RFC 8259, section 8.1, lets a reader pass over. */

@@ -1,15 +1,15 @@
 package cornerbook.app.handover;
 
+import cornerbook.app.book.VisitNotes;
 import cornerbook.core.visit.Assessment;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.Instant;
-import java.util.List;
 import org.apache.pdfbox.Loader;
 
 /** The sheet that the customer takes home. */
 public final class HandoverSheet {
-    /** Most pages that a sheet may have. */
+    /** Most pages that a sheet without photos may have. */
     private static final int MOST_PAGES = 2;
 
     private HandoverSheet() {}
@@ -21,21 +21,21 @@ public final class HandoverSheet {
      * @param madeAt when the sheet is made, as it is printed at its foot
      */
     public static byte[] render(Assessment assessment, String shopName, Instant madeAt) {
-        return render(assessment, shopName, madeAt, List.of());
+        return render(assessment, shopName, madeAt, VisitNotes.NONE);
     }
 
     /**
-     * The sheet of one visit that the car left with cautions open.
-     *
-     * @param leftOpen each of them with the reason that was given, one sentence each
+     * The sheet of one visit with what was noted beside its readings: the cautions that the car left with open, and the
+     * photos that were chosen for the sheet, which may have a page more.
      */
-    public static byte[] render(Assessment assessment, String shopName, Instant madeAt, List<String> leftOpen) {
+    public static byte[] render(Assessment assessment, String shopName, Instant madeAt, VisitNotes notes) {
+        int mostPages = notes.photosOnSheet().isEmpty() ? MOST_PAGES : MOST_PAGES + 1;
         byte[] pdf = {};
         try {
             for (var room : SheetRoom.TRIED) {
-                pdf = SheetPdf.of(new SheetPage(assessment, room, leftOpen).write(shopName, madeAt));
+                pdf = SheetPdf.of(new SheetPage(assessment, room, notes).write(shopName, madeAt));
                 try (var document = Loader.loadPDF(pdf)) {
-                    if (document.getNumberOfPages() <= MOST_PAGES) {
+                    if (document.getNumberOfPages() <= mostPages) {
                         return pdf;
                     }
                 }

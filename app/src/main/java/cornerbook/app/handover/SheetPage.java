@@ -5,6 +5,7 @@ import static cornerbook.app.handover.SheetWords.km;
 import static cornerbook.app.handover.SheetWords.line;
 import static cornerbook.app.handover.SheetWords.name;
 
+import cornerbook.app.book.VisitNotes;
 import cornerbook.core.brake.BurnishPlan;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
@@ -41,16 +42,16 @@ final class SheetPage {
     private final VisitReadings readings;
     private final Map<Corner, String> wheelAt;
     private final SheetRoom room;
-    private final List<String> leftOpen;
+    private final VisitNotes notes;
     private final Xhtml page = new Xhtml();
 
-    SheetPage(Assessment assessment, SheetRoom room, List<String> leftOpen) {
+    SheetPage(Assessment assessment, SheetRoom room, VisitNotes notes) {
         this.assessment = assessment;
         this.visit = assessment.visit();
         this.readings = new VisitReadings(visit);
         this.wheelAt = visit.leftOn().isEmpty() ? visit.arrivedOn() : visit.leftOn();
         this.room = room;
-        this.leftOpen = List.copyOf(leftOpen);
+        this.notes = notes;
     }
 
     String write(String shopName, Instant madeAt) {
@@ -77,6 +78,7 @@ final class SheetPage {
         if (room.pictures()) {
             BrakesSection.write(assessment, page);
         }
+        PhotosSection.write(notes.photosOnSheet(), page);
         writeClose(madeAt);
         return page.raw("</body></html>").toString();
     }
@@ -174,7 +176,7 @@ final class SheetPage {
     /** Never cut: each of them keeps somebody from harm. */
     private void writeCautions() {
         page.element("h2", "Please mind");
-        var cautions = new ArrayList<>(lines(leftOpen));
+        var cautions = new ArrayList<>(lines(notes.leftOpen()));
         if (assessment.findings().stream().anyMatch(finding -> finding.verdict() == Verdict.UNSAFE)) {
             cautions.add("Do not drive this car until what is marked Unsafe has been put right.");
         }

@@ -39,6 +39,8 @@ final class SheetStyle {
             .seizing svg { width: 84mm; height: auto; }
             .brakes td { width: 25%; padding: 0 2mm 0 0; border: 0; }
             .brakes svg { width: 34mm; height: auto; }
+            .photos td { width: 33%; border: 0; padding: 1mm 2mm 0 0; }
+            .photos img { max-width: 54mm; max-height: 54mm; }
             .findings th { white-space: nowrap; }
             .verdict { width: 22mm; }
             .findings td + td { white-space: nowrap; }

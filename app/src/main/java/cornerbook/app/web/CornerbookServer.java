@@ -143,6 +143,7 @@ public final class CornerbookServer {
                 .post("/visits/{id}/leaving", entry::saveLeaving)
                 .post("/visits/{id}/retorque", entry::saveRetorque)
                 .get("/visits/{id}/findings", findings::show)
+                .post("/visits/{id}/photos/{photo}", findings::choosePhoto)
                 .get("/visits/{id}/plan", plan::show)
                 .get("/visits/{id}/burnish", burnish::show)
                 .get("/visits/{id}/tags.pdf", plan::sendTags)

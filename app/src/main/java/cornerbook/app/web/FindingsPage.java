@@ -1,5 +1,6 @@
 package cornerbook.app.web;
 
+import cornerbook.app.book.Photo;
 import cornerbook.app.picture.BrakeFigure;
 import cornerbook.app.picture.CarFromAbove;
 import cornerbook.app.picture.CornerLabel;
@@ -26,7 +27,24 @@ import java.util.stream.Stream;
  * What one visit found out: a card for each thing that asks for something, gravest first, then what holds, by its place
  * on the car. What a wheel's pattern of wear says stands with its set.
  */
-public record FindingsPage(Assessment assessment) {
+public record FindingsPage(Assessment assessment, List<Photo> photos) {
+    public FindingsPage {
+        photos = List.copyOf(photos);
+    }
+
+    FindingsPage(Assessment assessment) {
+        this(assessment, List.of());
+    }
+
+    /** The photos that belong to what a card speaks of. */
+    public List<Photo> photosOf(Card card) {
+        return photos.stream()
+                .filter(photo -> card.things().stream()
+                        .map(thing -> thing.finding().subject())
+                        .anyMatch(subject -> subject.part() == photo.part() && subject.corner() == photo.corner()))
+                .toList();
+    }
+
     /** The pads and the disc of every corner that was read. */
     public List<BrakeFigure> brakes() {
         return BrakeFigure.of(assessment);

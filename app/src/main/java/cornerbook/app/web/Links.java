@@ -57,6 +57,16 @@ public final class Links {
         return visit(visitId) + "/handover.pdf";
     }
 
+    /** The picture itself. */
+    public static String photo(String photoId) {
+        return "/bay/photos/" + segment(photoId);
+    }
+
+    /** Where the choice about a photo is sent. */
+    public static String photo(String visitId, String photoId) {
+        return visit(visitId) + "/photos/" + segment(photoId);
+    }
+
     public static String plan(String visitId) {
         return visit(visitId) + "/plan";
     }

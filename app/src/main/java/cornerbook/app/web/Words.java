@@ -1,5 +1,6 @@
 package cornerbook.app.web;
 
+import cornerbook.app.book.Photo;
 import cornerbook.app.picture.VerdictMark;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.DriveLayout;
@@ -13,6 +14,7 @@ import cornerbook.core.visit.Verdict;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -108,6 +110,28 @@ public final class Words {
             case BRAKE_FLUID -> "Brake fluid";
             case BATTERY -> "12 V battery";
         };
+    }
+
+    /** What a photo of a corner, or of the car, may belong to. */
+    public static List<Subject.Part> partsSeen(@Nullable Corner corner) {
+        return corner == null
+                ? List.of(Subject.Part.PARKING_BRAKE, Subject.Part.BRAKE_FLUID, Subject.Part.BATTERY)
+                : List.of(
+                        Subject.Part.PAD,
+                        Subject.Part.CALIPER,
+                        Subject.Part.DISC,
+                        Subject.Part.TYRE_AGE,
+                        Subject.Part.WHEEL_FIT,
+                        Subject.Part.PRESSURE);
+    }
+
+    /** What a photo shows and who took it. */
+    public static String photo(Photo photo) {
+        var corner = photo.corner();
+        var part = photo.part();
+        return (corner == null ? "The car" : corner.name())
+                + (part == null ? "" : ", " + part(part))
+                + ", by " + photo.person();
     }
 
     /** The measure as a label, with its spot. */

@@ -11,6 +11,32 @@ async function smaller(file) {
   return canvas.convertToBlob({ type: "image/jpeg", quality: 0.85 });
 }
 
+// What was chosen here and is not in the book yet counts before what the book has.
+const chosen = (visit, photo) => visit.pending.findLast((entry) => entry.kind === "photo choice" && entry.photo === photo.id) ?? photo;
+
+/** The photo as large as the tablet, with what it belongs to and whether the customer gets it. */
+function look(visit, photo) {
+  const say = (values) => {
+    const { part, onSheet } = chosen(visit, photo);
+    visit.record("photo choice", { photo: photo.id, part, onSheet, ...values });
+  };
+  const now = chosen(visit, photo);
+  const sheet = h("button", { type: "button", className: "tick", ariaPressed: String(now.onSheet), onclick: () => {
+    sheet.ariaPressed = String(sheet.ariaPressed !== "true");
+    say({ onSheet: sheet.ariaPressed === "true" });
+  } }, "On the hand-over sheet");
+  const seen = visit.sheet.partsSeen[photo.corner ? "CORNER" : "CAR"] ?? {};
+  const part = h("select", { id: "part", onchange: () => say({ part: part.value || undefined }) },
+    h("option", { value: "" }, "no finding"),
+    ...Object.entries(seen).map(([key, label]) => h("option", { value: key, selected: key === now.part }, label)));
+  const close = h("button", { type: "button", onclick: () => dialog.close() }, "Close");
+  const dialog = h("dialog", { className: "photo", "aria-label": `Photo by ${photo.person}`, onclose: () => dialog.remove() },
+    h("img", { src: `/bay/photos/${photo.id}`, alt: `Photo by ${photo.person}` }),
+    h("div", { className: "row" }, sheet, h("label", { htmlFor: "part" }, "Belongs to"), part, close));
+  document.body.append(dialog);
+  dialog.showModal();
+}
+
 export function photos(view, corner) {
   const { visit } = view;
   const said = h("span", { role: "status" });
@@ -31,9 +57,10 @@ export function photos(view, corner) {
     const here = visit.pending.filter((entry) => entry.kind === "photo" && (entry.corner ?? "") === (corner ?? ""));
     const refused = here.find((entry) => entry.refused);
     said.textContent = refused ? refused.refused : here.length > 0 ? `${here.length} only on this tablet` : "";
-    if (shown.dataset.ids !== stored.map(({ id }) => id).join()) {
-      shown.dataset.ids = stored.map(({ id }) => id).join();
-      shown.replaceChildren(...stored.map(({ id, person }) => h("a", { href: `/bay/photos/${id}`, target: "_blank" }, h("img", { src: `/bay/photos/${id}`, alt: `Photo by ${person}`, loading: "lazy" }))));
+    const ids = stored.map((photo) => [photo.id, photo.part, photo.onSheet]).join();
+    if (shown.dataset.ids !== ids) {
+      shown.dataset.ids = ids;
+      shown.replaceChildren(...stored.map((photo) => h("button", { type: "button", className: "picture", onclick: () => look(visit, photo) }, h("img", { src: `/bay/photos/${photo.id}`, alt: `Photo by ${photo.person}`, loading: "lazy" }))));
     }
   });
   return h("div", { className: "row" }, h("button", { type: "button", className: "quiet", onclick: () => input.click() }, "Photo"), input, said, shown);

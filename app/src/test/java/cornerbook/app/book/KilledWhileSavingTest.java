@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -27,22 +28,7 @@ class KilledWhileSavingTest {
         try (var book = Book.open(folder)) {
             book.addAll(DemoShop.histories(TODAY));
         }
-        var said = folder.resolve("said");
-        var saver = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "--enable-native-access=ALL-UNNAMED",
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        Saver.class.getName(),
-                        folder.toString())
-                .redirectOutput(said.toFile())
-                .start();
-        while (acknowledged(said).size() < acknowledgedBeforeKill && saver.isAlive()) {
-            Thread.sleep(5);
-        }
-        saver.destroyForcibly().waitFor();
-
-        var acknowledged = acknowledged(said);
+        var acknowledged = killAfter(acknowledgedBeforeKill, Saver.class);
         assertThat(acknowledged).hasSizeGreaterThanOrEqualTo(acknowledgedBeforeKill);
         try (var book = Book.open(folder)) {
             assertThat(book.check()).isEmpty();
@@ -51,6 +37,48 @@ class KilledWhileSavingTest {
                     book.findHistoryOfVisit(visit).orElseThrow().getVisit(visit).readings();
             assertThat(kept).extracting(Reading::id).containsAll(acknowledged);
         }
+    }
+
+    /** Another process writes backup after backup, with photos, until it is killed: each that bears its name is whole. */
+    @Test
+    void backupThatBearsItsNameIsWhole() throws Exception {
+        var record = new Notes(4).ofCar(DemoShop.histories(TODAY).getFirst());
+        try (var book = Book.open(folder)) {
+            book.addRecords(List.of(record));
+        }
+        var acknowledged = killAfter(3, Backer.class);
+        try (var files = Files.list(folder)) {
+            var copies = files.filter(file -> file.getFileName().toString().startsWith("copy-"))
+                    .toList();
+            assertThat(copies).extracting(Path::toString).containsAll(acknowledged);
+            for (var copy : copies) {
+                var restored = folder.resolve("restored-" + copy.getFileName());
+                Book.restore(copy, restored);
+                try (var book = Book.open(restored)) {
+                    assertThat(book.check()).isEmpty();
+                    assertThat(book.findRecord(record.history().vehicle().id())).contains(record);
+                }
+            }
+        }
+    }
+
+    /** What the process acknowledged, line by line, until it had said so many and was killed. */
+    private List<String> killAfter(int lines, Class<?> program) throws Exception {
+        var said = folder.resolve("said");
+        var process = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "--enable-native-access=ALL-UNNAMED",
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        program.getName(),
+                        folder.toString())
+                .redirectOutput(said.toFile())
+                .start();
+        while (acknowledged(said).size() < lines && process.isAlive()) {
+            Thread.sleep(5);
+        }
+        process.destroyForcibly().waitFor();
+        return acknowledged(said);
     }
 
     /** The whole lines of what the process said. */
@@ -79,6 +107,22 @@ class KilledWhileSavingTest {
                             List.of(new Reading(
                                     id, Measure.BATTERY_VOLTAGE, null, null, null, 12.5, "12.5 V", null, null)));
                     System.out.println(id);
+                }
+            }
+        }
+    }
+
+    /** The process that gets killed while it backs up. */
+    static final class Backer {
+        private Backer() {}
+
+        public static void main(String[] arguments) {
+            var folder = Path.of(arguments[0]);
+            try (var book = Book.open(folder)) {
+                for (int i = 0; i < 100_000; i++) {
+                    var copy = folder.resolve("copy-" + i);
+                    book.backup(copy);
+                    System.out.println(copy);
                 }
             }
         }

@@ -69,6 +69,22 @@ class PostgresqlTest {
     }
 
     @Test
+    void photosAndNotesComeOutAsTheyWentInAndTheCheckLooksAtThem() throws Exception {
+        var url = cluster.database("notes");
+        var record = new Notes(3).ofCar(SHOP.getFirst());
+        try (var book = Book.onServer(url)) {
+            book.addRecords(List.of(record));
+            assertThat(book.findRecord(record.history().vehicle().id())).contains(record);
+            assertThat(book.check()).isEmpty();
+            try (var connection = DriverManager.getConnection(url);
+                    var statement = connection.createStatement()) {
+                statement.execute("update photo set jpeg = ''");
+            }
+            assertThat(book.check()).isNotEmpty().allMatch(problem -> problem.endsWith("only its digest is there"));
+        }
+    }
+
+    @Test
     void readingsAreNeverChangedOrDeleted() throws Exception {
         var url = cluster.database("kept");
         try (var book = Book.onServer(url)) {

@@ -241,9 +241,9 @@ class VisitFileTest {
 
     @Test
     void textLargerThanTheLimitIsRefused() {
-        assertThat(problems(" ".repeat(20_000_001)))
+        assertThat(problems(" ".repeat(100_000_001)))
                 .singleElement()
-                .satisfies(problem -> assertThat(problem.message()).contains("larger than 20 MB"));
+                .satisfies(problem -> assertThat(problem.message()).contains("larger than 100 MB"));
     }
 
     @Test

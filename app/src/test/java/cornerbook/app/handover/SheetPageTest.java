@@ -2,6 +2,7 @@ package cornerbook.app.handover;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import cornerbook.app.book.VisitNotes;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.visit.Assessment;
@@ -18,7 +19,8 @@ class SheetPageTest {
     private static final String BURNISH = "slow moderately from 65 to 15 km/h";
 
     private static String page(Assessment assessment) {
-        return new SheetPage(assessment, SheetRoom.TRIED.getFirst(), List.of()).write(DemoShop.NAME, SheetCars.NOW);
+        return new SheetPage(assessment, SheetRoom.TRIED.getFirst(), VisitNotes.NONE)
+                .write(DemoShop.NAME, SheetCars.NOW);
     }
 
     private static Assessment afterWork(String work) {

@@ -1,10 +1,11 @@
-package cornerbook.app.bay;
+package cornerbook.app.photo;
 
 import java.awt.Color;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.Locale;
 import java.util.Set;
 import javax.imageio.ImageIO;
@@ -14,12 +15,12 @@ import javax.imageio.ImageReader;
  * Makes a photo that came from outside one of ours: decoded within bounds and encoded anew as JPEG, so that what else the
  * file carried, as the place where it was taken, is gone.
  */
-final class PhotoIntake {
+public final class PhotoIntake {
     /** Tablets send some 300 kB; a camera's own file is allowed. */
-    static final int LARGEST_BYTES = 8 * 1024 * 1024;
+    public static final int LARGEST_BYTES = 8 * 1024 * 1024;
 
     /** Long side as it is kept: enough to read a date code on a whole wheel. Common practice, no source. */
-    static final int LONG_SIDE_PX = 1600;
+    public static final int LONG_SIDE_PX = 1600;
 
     private static final long MOST_PIXELS = 50_000_000;
     private static final Set<String> FORMATS = Set.of("jpeg", "png");
@@ -31,9 +32,50 @@ final class PhotoIntake {
      *
      * @throws IllegalArgumentException with one sentence when it is no photo that can be taken
      */
-    static byte[] take(byte[] content) {
+    public static Jpeg take(byte[] content) {
+        return encode(decode(content));
+    }
+
+    /**
+     * A photo that another book has kept, as it is.
+     *
+     * @throws IllegalArgumentException with one sentence when it is not in the form that {@link #take} gives
+     */
+    public static Jpeg takeKept(byte[] content) {
+        if (!JpegSegments.isJpeg(content)) {
+            throw new IllegalArgumentException("This is no photo, expected a JPEG picture.");
+        }
+        if (JpegSegments.hasMore(content)) {
+            throw new IllegalArgumentException(
+                    "The photo carries more than its picture, expected none of a camera's data.");
+        }
+        var whole = decode(content, Integer.MAX_VALUE);
+        if (Math.max(whole.getWidth(), whole.getHeight()) > LONG_SIDE_PX) {
+            throw new IllegalArgumentException("The photo has %d × %d pixels, expected at most %d on the long side."
+                    .formatted(whole.getWidth(), whole.getHeight(), LONG_SIDE_PX));
+        }
+        return new Jpeg(content);
+    }
+
+    /**
+     * A small copy, for paper.
+     *
+     * @param longSidePx at most this long
+     */
+    public static Jpeg reduced(Jpeg photo, int longSidePx) {
+        return encode(decode(photo.content(), longSidePx));
+    }
+
+    private static BufferedImage decode(byte[] content) {
+        return decode(content, LONG_SIDE_PX);
+    }
+
+    private static BufferedImage decode(byte[] content, int longSidePx) {
         if (content.length > LARGEST_BYTES) {
             throw tooLarge();
+        }
+        if (JpegSegments.isJpeg(content) && !JpegSegments.isWhole(content)) {
+            throw new IllegalArgumentException("The photo is cut short, expected a whole JPEG or PNG picture.");
         }
         try (var stream = ImageIO.createImageInputStream(new ByteArrayInputStream(content))) {
             var readers = ImageIO.getImageReaders(stream);
@@ -46,7 +88,7 @@ final class PhotoIntake {
                 if (!FORMATS.contains(reader.getFormatName().toLowerCase(Locale.ROOT))) {
                     throw notAPhoto();
                 }
-                return encode(decode(reader));
+                return decode(reader, longSidePx);
             } finally {
                 reader.dispose();
             }
@@ -56,34 +98,38 @@ final class PhotoIntake {
     }
 
     /** The size is read before a single pixel is: a small file may claim a picture that fills the memory. */
-    private static BufferedImage decode(ImageReader reader) throws IOException {
+    private static BufferedImage decode(ImageReader reader, int longSidePx) throws IOException {
         int width = reader.getWidth(0);
         int height = reader.getHeight(0);
         if ((long) width * height > MOST_PIXELS) {
             throw new IllegalArgumentException(
                     "The photo has %d × %d pixels, expected at most 50 million.".formatted(width, height));
         }
-        int each = Math.ceilDiv(Math.max(width, height), LONG_SIDE_PX);
+        int each = Math.ceilDiv(Math.max(width, height), longSidePx);
         var parameters = reader.getDefaultReadParam();
         parameters.setSourceSubsampling(each, each, 0, 0);
         return reader.read(0, parameters);
     }
 
-    private static byte[] encode(BufferedImage decoded) throws IOException {
+    private static Jpeg encode(BufferedImage decoded) {
         var opaque = new BufferedImage(decoded.getWidth(), decoded.getHeight(), BufferedImage.TYPE_INT_RGB);
         var graphics = opaque.createGraphics();
         graphics.drawImage(decoded, 0, 0, Color.WHITE, null);
         graphics.dispose();
         var jpeg = new ByteArrayOutputStream();
-        ImageIO.write(opaque, "jpeg", jpeg);
-        return jpeg.toByteArray();
+        try {
+            ImageIO.write(opaque, "jpeg", jpeg);
+        } catch (IOException e) {
+            throw new UncheckedIOException("memory takes what is written", e);
+        }
+        return new Jpeg(jpeg.toByteArray());
     }
 
     private static IllegalArgumentException notAPhoto() {
         return new IllegalArgumentException("This is no photo, expected a JPEG or PNG picture.");
     }
 
-    static IllegalArgumentException tooLarge() {
+    public static IllegalArgumentException tooLarge() {
         return new IllegalArgumentException("The photo is larger than 8 MB, expected a smaller one.");
     }
 }

@@ -1,0 +1,70 @@
+package cornerbook.app.book;
+
+import java.util.HashMap;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+
+/** Takes out and puts in all that the book has of a car. */
+final class RecordRows {
+    private final Handle handle;
+    private final BayRows rows;
+
+    RecordRows(Handle handle) {
+        this.handle = handle;
+        this.rows = new BayRows(handle);
+    }
+
+    Optional<CarRecord> find(String vehicleId) {
+        return new CarReader(handle).find(vehicleId).map(history -> {
+            var notes = new HashMap<String, VisitNotes>();
+            history.visits().stream()
+                    .map(visit -> visit.id())
+                    .forEach(id -> Optional.of(notes(id))
+                            .filter(found -> !found.isEmpty())
+                            .ifPresent(found -> notes.put(id, found)));
+            return new CarRecord(history, notes);
+        });
+    }
+
+    VisitNotes notes(String visitId) {
+        var rivals = rows.listRivals(visitId);
+        return new VisitNotes(
+                rows.listTicks(visitId),
+                rivals,
+                rivals.stream()
+                        .flatMap(rival -> rows.findAnswer(rival.reading().id()).stream())
+                        .toList(),
+                rows.listDepartures(visitId),
+                PhotoLedger.listKept(handle, visitId));
+    }
+
+    /**
+     * The notes of a car that was just added.
+     *
+     * @throws BookException when an id is in the book already
+     */
+    void add(CarRecord record) {
+        record.notes().forEach((visitId, notes) -> {
+            notes.ticks().forEach(tick -> requireNew(rows.add(visitId, tick), "tick", tick.id()));
+            notes.rivals()
+                    .forEach(rival -> requireNew(
+                            new ReadingLedger(handle).find(rival.reading().id()).isEmpty() && rows.add(visitId, rival),
+                            "reading",
+                            rival.reading().id()));
+            notes.answers().forEach(rows::add);
+            notes.departures()
+                    .forEach(departure -> requireNew(rows.add(visitId, departure), "departure", departure.id()));
+            notes.photos()
+                    .forEach(kept -> requireNew(
+                            PhotoLedger.add(handle, visitId, kept),
+                            "photo",
+                            kept.photo().id()));
+        });
+    }
+
+    private static void requireNew(boolean added, String what, String id) {
+        if (!added) {
+            throw new BookException("The %s %s is in the book already, expected an id of its own".formatted(what, id));
+        }
+    }
+}

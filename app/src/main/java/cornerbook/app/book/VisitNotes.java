@@ -1,0 +1,45 @@
+package cornerbook.app.book;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * All that was entered at one visit beside its readings, earliest first.
+ *
+ * @param rivals readings taken where another stood, answered or not
+ * @param departures hand-overs; the last one counts
+ */
+public record VisitNotes(
+        List<WorkTick> ticks,
+        List<RivalReading> rivals,
+        List<RivalAnswer> answers,
+        List<Departure> departures,
+        List<KeptPhoto> photos) {
+    public static final VisitNotes NONE = new VisitNotes(List.of(), List.of(), List.of(), List.of(), List.of());
+
+    public VisitNotes {
+        ticks = List.copyOf(ticks);
+        rivals = List.copyOf(rivals);
+        answers = List.copyOf(answers);
+        departures = List.copyOf(departures);
+        photos = List.copyOf(photos);
+    }
+
+    public boolean isEmpty() {
+        return equals(NONE);
+    }
+
+    /** Those that a person chose for the hand-over sheet. */
+    public List<KeptPhoto> photosOnSheet() {
+        return photos.stream().filter(kept -> kept.photo().onSheet()).toList();
+    }
+
+    /** What the car left with open, one sentence each. */
+    public List<String> leftOpen() {
+        return lastDeparture().map(Departure::leftOpen).orElse(List.of());
+    }
+
+    private Optional<Departure> lastDeparture() {
+        return departures.isEmpty() ? Optional.empty() : Optional.of(departures.getLast());
+    }
+}

@@ -1,0 +1,142 @@
+package cornerbook.app.exchange;
+
+import cornerbook.app.book.Departure;
+import cornerbook.app.book.KeptPhoto;
+import cornerbook.app.book.Photo;
+import cornerbook.app.book.RivalAnswer;
+import cornerbook.app.book.RivalReading;
+import cornerbook.app.book.VisitNotes;
+import cornerbook.app.book.WorkTick;
+import cornerbook.app.photo.Jpeg;
+import cornerbook.app.photo.PhotoIntake;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.visit.Reading;
+import cornerbook.core.visit.Subject;
+import cornerbook.core.visit.Visit;
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.util.Base64;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+
+/** Reads what was entered at one visit beside its readings. */
+final class NotesReader {
+    private final Visit visit;
+    private final Set<String> seen;
+
+    /**
+     * Of a visit that was read already.
+     *
+     * @param seen ids of notes that the file has had so far; this reader adds its own
+     */
+    NotesReader(Visit visit, Set<String> seen) {
+        this.visit = visit;
+        this.seen = seen;
+    }
+
+    /** The notes that a visit of the file has. */
+    VisitNotes read(JsonObject json) {
+        var rivals = json.optionalChildren("rivals");
+        return new VisitNotes(
+                each(json, "ticks", this::tick),
+                rivals.stream().map(this::rival).toList(),
+                rivals.stream()
+                        .filter(rival -> rival.has("answer"))
+                        .map(NotesReader::answer)
+                        .toList(),
+                each(json, "departures", this::departure),
+                each(json, "photos", this::photo));
+    }
+
+    private static <T> List<T> each(JsonObject json, String name, Function<JsonObject, T> read) {
+        return json.optionalChildren(name).stream().map(read).toList();
+    }
+
+    private WorkTick tick(JsonObject json) {
+        return new WorkTick(id(json), json.text("tick"), json.flag("done"), json.text("person"), madeAt(json));
+    }
+
+    private RivalReading rival(JsonObject json) {
+        id(json);
+        var reading = HistoryReader.reading(visit.id(), json);
+        var standing = json.text("standing");
+        var stands = visit.readings().stream()
+                .filter(other -> other.id().equals(standing))
+                .findFirst()
+                .filter(reading::isAtSamePlaceAs);
+        if (stands.isEmpty()) {
+            throw new ProblemException(
+                    json.where() + "/standing",
+                    "\"%s\" is no reading of this visit at this place, expected the one that stood there"
+                            .formatted(standing));
+        }
+        if (visit.readings().stream().map(Reading::id).anyMatch(reading.id()::equals)) {
+            throw new ProblemException(
+                    json.where() + "/id",
+                    "%s is a reading of this visit, expected an id of its own".formatted(reading.id()));
+        }
+        return new RivalReading(reading, standing, json.text("person"), madeAt(json));
+    }
+
+    private static RivalAnswer answer(JsonObject rival) {
+        var json = rival.child("answer");
+        return new RivalAnswer(
+                rival.text("id"), json.constant("kind", RivalAnswer.Kind.class), json.text("person"), madeAt(json));
+    }
+
+    private Departure departure(JsonObject json) {
+        return new Departure(id(json), json.text("person"), madeAt(json), each(json, "reasons", NotesReader::reason));
+    }
+
+    private static Departure.Reason reason(JsonObject json) {
+        return new Departure.Reason(json.text("caution"), json.text("sentence"), json.text("reason"));
+    }
+
+    private KeptPhoto photo(JsonObject json) {
+        var photo = new Photo(
+                id(json),
+                json.optionalConstant("corner", Corner.class),
+                json.optionalConstant("part", Subject.Part.class),
+                json.text("person"),
+                madeAt(json),
+                json.flag("onSheet"));
+        return new KeptPhoto(photo, content(json));
+    }
+
+    /** Refused when it is not what its digest says, before anything looks into it. */
+    private static Jpeg content(JsonObject json) {
+        try {
+            var bytes = Base64.getDecoder().decode(json.text("content"));
+            var digest = new Jpeg(bytes).sha256();
+            if (!digest.equals(json.text("sha256"))) {
+                throw new ProblemException(
+                        json.where() + "/sha256",
+                        "the content has the SHA-256 %s, expected the one that stands here".formatted(digest));
+            }
+            return PhotoIntake.takeKept(bytes);
+        } catch (IllegalArgumentException e) {
+            throw new ProblemException(
+                    json.where() + "/content", String.valueOf(e.getMessage()).replaceFirst("\\.$", ""));
+        }
+    }
+
+    private String id(JsonObject json) {
+        var id = json.text("id");
+        if (!seen.add(id)) {
+            throw new ProblemException(
+                    json.where() + "/id", "%s stands twice, expected an id of its own".formatted(id));
+        }
+        return id;
+    }
+
+    private static Instant madeAt(JsonObject json) {
+        try {
+            return Instant.parse(json.text("at"));
+        } catch (DateTimeException e) {
+            throw new ProblemException(
+                    json.where() + "/at",
+                    "\"%s\" is no moment, expected one in UTC as 2026-11-25T10:00:00Z".formatted(json.text("at")));
+        }
+    }
+}

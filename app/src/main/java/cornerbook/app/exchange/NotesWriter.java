@@ -1,0 +1,73 @@
+package cornerbook.app.exchange;
+
+import cornerbook.app.book.KeptPhoto;
+import cornerbook.app.book.RivalAnswer;
+import cornerbook.app.book.RivalReading;
+import cornerbook.app.book.VisitNotes;
+import java.time.Instant;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Writes what was entered at a visit beside its readings. */
+final class NotesWriter {
+    private NotesWriter() {}
+
+    static void write(VisitNotes notes, ObjectNode json) {
+        for (var tick : notes.ticks()) {
+            entry(json, "ticks", tick.id(), tick.person(), tick.madeAt())
+                    .put("tick", tick.tick())
+                    .put("done", tick.done());
+        }
+        var answers = notes.answers().stream().collect(Collectors.toMap(RivalAnswer::rivalId, Function.identity()));
+        notes.rivals().forEach(rival -> write(rival, answers, json));
+        for (var departure : notes.departures()) {
+            var reasons = entry(json, "departures", departure.id(), departure.person(), departure.madeAt())
+                    .putArray("reasons");
+            departure
+                    .reasons()
+                    .forEach(reason -> reasons.addObject()
+                            .put("caution", reason.caution())
+                            .put("sentence", reason.sentence())
+                            .put("reason", reason.reason()));
+        }
+        notes.photos().forEach(kept -> write(kept, json));
+    }
+
+    private static void write(RivalReading rival, Map<String, RivalAnswer> answers, ObjectNode json) {
+        var item = list(json, "rivals").addObject();
+        HistoryWriter.write(rival.reading(), item);
+        item.put("standing", rival.standingId())
+                .put("person", rival.person())
+                .put("at", rival.madeAt().toString());
+        var answer = answers.get(rival.reading().id());
+        if (answer != null) {
+            item.putObject("answer")
+                    .put("kind", Words.of(answer.kind()))
+                    .put("person", answer.person())
+                    .put("at", answer.madeAt().toString());
+        }
+    }
+
+    private static void write(KeptPhoto kept, ObjectNode json) {
+        var photo = kept.photo();
+        var item = entry(json, "photos", photo.id(), photo.person(), photo.madeAt());
+        HistoryWriter.putIfPresent(item, "corner", photo.corner());
+        var part = photo.part();
+        HistoryWriter.putIfPresent(item, "part", part == null ? null : Words.of(part));
+        item.put("onSheet", photo.onSheet())
+                .put("type", "image/jpeg")
+                .put("sha256", kept.jpeg().sha256())
+                .put("content", kept.jpeg().content());
+    }
+
+    private static ObjectNode entry(ObjectNode json, String list, String id, String person, Instant madeAt) {
+        return list(json, list).addObject().put("id", id).put("person", person).put("at", madeAt.toString());
+    }
+
+    private static ArrayNode list(ObjectNode json, String name) {
+        return json.withArrayProperty(name);
+    }
+}

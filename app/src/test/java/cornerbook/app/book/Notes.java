@@ -1,0 +1,100 @@
+package cornerbook.app.book;
+
+import cornerbook.app.photo.Photos;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.visit.CarHistory;
+import cornerbook.core.visit.Reading;
+import cornerbook.core.visit.Subject;
+import cornerbook.core.visit.Visit;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Random;
+import java.util.UUID;
+
+/** Invented notes of visits, chosen at random from a seed. */
+public final class Notes {
+    private final Random random;
+
+    public Notes(long seed) {
+        random = new Random(seed);
+    }
+
+    /** Every visit of a car gets some. */
+    public CarRecord ofCar(CarHistory history) {
+        var notes = new HashMap<String, VisitNotes>();
+        history.visits().forEach(visit -> notes.put(visit.id(), ofVisit(visit)));
+        return new CarRecord(history, notes);
+    }
+
+    /** The same, at one visit. */
+    public VisitNotes ofVisit(Visit visit) {
+        var ticks = new ArrayList<WorkTick>();
+        for (int i = random.nextInt(4); i >= 0; i--) {
+            ticks.add(new WorkTick(id(), "TORQUE.LF." + i, random.nextBoolean(), person(), at(i)));
+        }
+        var corrected = visit.readings().stream().map(Reading::corrects).toList();
+        var rivals = new ArrayList<RivalReading>();
+        var answers = new ArrayList<RivalAnswer>();
+        visit.readings().stream()
+                .filter(reading -> !corrected.contains(reading.id()))
+                .limit(random.nextInt(4))
+                .forEach(reading -> {
+                    var id = id();
+                    rivals.add(new RivalReading(secondOf(reading, id), reading.id(), person(), at(-rivals.size())));
+                    if (random.nextBoolean()) {
+                        var kind = RivalAnswer.Kind.values()[random.nextInt(3)];
+                        answers.add(new RivalAnswer(id, kind, person(), at(-9)));
+                    }
+                });
+        var reasons = random.nextBoolean()
+                ? List.<Departure.Reason>of()
+                : List.of(new Departure.Reason("PEDAL", "The pedal is not pumped.", "Towed \"as it is\" \\ 冬"));
+        return new VisitNotes(ticks, rivals, answers, List.of(new Departure(id(), person(), at(0), reasons)), photos());
+    }
+
+    private List<KeptPhoto> photos() {
+        var photos = new ArrayList<KeptPhoto>();
+        for (int i = random.nextInt(3); i >= 0; i--) {
+            boolean ofCorner = random.nextBoolean();
+            photos.add(new KeptPhoto(
+                    new Photo(
+                            id(),
+                            ofCorner ? Corner.values()[random.nextInt(4)] : null,
+                            ofCorner ? Subject.Part.DISC : null,
+                            person(),
+                            at(i),
+                            random.nextBoolean()),
+                    Photos.patches(random.nextInt(), 60, 40)));
+        }
+        return photos;
+    }
+
+    private static Reading secondOf(Reading reading, String id) {
+        return new Reading(
+                id,
+                reading.measure(),
+                reading.corner(),
+                reading.wheelTag(),
+                reading.spot(),
+                reading.value(),
+                reading.asWritten(),
+                null,
+                null);
+    }
+
+    private String id() {
+        return new UUID(random.nextLong(), random.nextLong()).toString();
+    }
+
+    private String person() {
+        return List.of("Ada", "Bo Ødegård", "冬 & Sons").get(random.nextInt(3));
+    }
+
+    /** Earlier for a larger step, so that a list whose steps count down is in the order of time. */
+    private static Instant at(int step) {
+        return Instant.parse("2026-11-25T10:00:00.123Z").minus(Duration.ofMinutes(step));
+    }
+}
