@@ -48,18 +48,18 @@ final class PhotosSection {
 
     private static void write(KeptPhoto kept, Xhtml page) {
         var content = PhotoIntake.reduced(kept.jpeg(), LONG_SIDE_PX).content();
-        var caption = caption(kept.photo());
-        page.raw("<img alt=\"Photo: " + Xhtml.escape(caption) + "\" src=\"data:image/jpeg;base64,")
+        var shown = shown(kept.photo());
+        var moment = MOMENT.format(kept.photo().madeAt());
+        page.raw("<img alt=\"Photo: " + Xhtml.escape(shown + ", " + moment) + "\" src=\"data:image/jpeg;base64,")
                 .raw(Base64.getEncoder().encodeToString(content))
                 .raw("\"/>");
-        page.element("p class=\"small\"", caption);
+        page.raw("<p class=\"small\">").text(shown).raw("<br/>").text(moment).raw("</p>\n");
     }
 
-    private static String caption(Photo photo) {
+    private static String shown(Photo photo) {
         var part = photo.part();
         var corner = photo.corner();
-        var where = corner == null ? "the car" : SheetWords.corner(corner);
-        return "%s, %s"
-                .formatted(part == null ? where : where + ", " + SheetWords.part(part), MOMENT.format(photo.madeAt()));
+        var where = corner == null ? "The car" : SheetWords.corner(corner);
+        return part == null ? where : where + ", " + SheetWords.part(part);
     }
 }

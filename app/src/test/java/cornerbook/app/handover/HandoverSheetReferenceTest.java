@@ -47,6 +47,15 @@ class HandoverSheetReferenceTest {
     @EnumSource(
             value = PDFAFlavour.class,
             names = {"PDFA_2_A", "PDFUA_1"})
+    void theSheetWithPhotosConforms(PDFAFlavour flavour) throws Exception {
+        var pdf = HandoverSheet.render(SheetCars.finished(), DemoShop.NAME, SheetCars.NOW, PhotosSectionTest.notes(4));
+        assertConforms(pdf, flavour);
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            value = PDFAFlavour.class,
+            names = {"PDFA_2_A", "PDFUA_1"})
     void theTagsConform(PDFAFlavour flavour) throws Exception {
         var history = SheetCars.finished().history();
         var visit = history.visits().getLast();
