@@ -17,7 +17,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** The invented shop with its bay, as tablets meet it. */
-final class BayShop implements AutoCloseable {
+final class BayShop implements AutoCloseable, CutVisit.Server {
     static final JsonMapper JSON = new JsonMapper();
 
     final Book book;
@@ -51,11 +51,18 @@ final class BayShop implements AutoCloseable {
         shop.kill();
     }
 
-    void restart() {
+    @Override
+    public void killWithin(int milliseconds) {
+        kill();
+    }
+
+    @Override
+    public void restart() {
         shop.restart();
     }
 
-    String address(String path) {
+    @Override
+    public String address(String path) {
         return shop.address(path);
     }
 
