@@ -52,5 +52,5 @@ export function departStep(view) {
         : [note("asks", "Findings and the hand-over sheet are made by the server from what is in the book. They show here as soon as the link is back and everything is there.")]),
     );
   });
-  return [onCar, h("h3", {}, "Still missing"), missing, open, said, leave, links];
+  return [onCar, open, h("h3", {}, "Still missing"), missing, said, leave, links];
 }

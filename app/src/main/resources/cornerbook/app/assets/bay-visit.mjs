@@ -160,10 +160,11 @@ export class Visit extends EventTarget {
     const fields = step.groups.filter((group) => !group.folded).flatMap((group) => group.fields).filter((field) => this.applies(field));
     const ticks = step.kind === "TORQUE" ? [] : step.ticks;
     const missing = [
-      ...fields.filter((field) => this.look(field).written === "").map((field) => [field.corner, field.label.toLowerCase()].filter(Boolean).join(" ")),
-      ...ticks.filter((tick) => !this.done(tick.key)).map((tick) => tick.label.toLowerCase()),
+      ...fields.filter((field) => this.look(field).written === "").map((field) => [field.corner, lower(field.label)].filter(Boolean).join(" ")),
+      ...ticks.filter((tick) => !this.done(tick.key)).map((tick) => lower(tick.label)),
+      ...(step.kind === "WHEELS" && !CORNERS.some((corner) => this.leaving(corner)) ? ["which wheels are on"] : []),
     ];
-    const of = fields.length + ticks.length;
+    const of = fields.length + ticks.length + (step.kind === "WHEELS" ? 1 : 0);
     return { missing, done: of - missing.length, of };
   }
 
@@ -196,6 +197,8 @@ export const fieldsOf = (step) => step.groups.flatMap((group) => group.fields);
 
 /** A sentence with a mark beside it. */
 export const note = (kind, ...words) => h("p", { className: `note ${kind}` }, ...words);
+
+const lower = (label) => label[0].toLowerCase() + label.slice(1);
 
 /** What was typed with the unit that it was meant in, so that it comes back as typed whoever reads it. */
 function withUnit(field, text) {

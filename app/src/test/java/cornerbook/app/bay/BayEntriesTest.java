@@ -2,7 +2,6 @@ package cornerbook.app.bay;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.assertj.core.api.Assertions.within;
 
 import cornerbook.core.corner.Corner;
 import cornerbook.core.visit.CarHistory;
@@ -196,68 +195,6 @@ class BayEntriesTest {
         }
         torques.add(entry("departure", Map.of("reasons", Map.of())));
         assertThat(statuses(torques)).containsOnly("stored");
-    }
-
-    @Test
-    void sheetExpectsWhatTheQuestionOfTheEntryPageExpects() throws Exception {
-        var sheets = shop.get("/bay/visits/" + visitId + "/sheet.json");
-        var sheet = sheets.path("metric");
-        var expected = sheet.path("wheels").path(wheel()).path("expected").path("TREAD_DEPTH.OUTER");
-        assertThat(expected.path("low").doubleValue())
-                .isLessThan(expected.path("high").doubleValue());
-        assertThat(expected.path("asks").stringValue()).startsWith("Expected ").contains("read it again");
-        assertThat(last(sheet)).matches("\\d\\.\\d");
-        var us = sheets.path("us");
-        assertThat(Double.parseDouble(last(us)))
-                .as("in 32nds of an inch of 25.4 mm (NIST SP 811, appendix B.8)")
-                .isCloseTo(Double.parseDouble(last(sheet)) * 32 / 25.4, within(0.05));
-        var inUs = us.path("wheels").path(wheel()).path("expected").path("TREAD_DEPTH.OUTER");
-        assertThat(inUs.path("low").doubleValue())
-                .isCloseTo(expected.path("low").doubleValue() * 32 / 25.4, within(1e-9));
-        assertThat(inUs.path("asks").stringValue()).contains("/32 in after the visits before");
-    }
-
-    private String last(JsonNode sheet) {
-        return sheet.path("wheels")
-                .path(wheel())
-                .path("last")
-                .path("TREAD_DEPTH.OUTER")
-                .path("written")
-                .stringValue();
-    }
-
-    /** Which values are expected is tested at the model; here only that they reach the tablet, in its units. */
-    @Test
-    void padsAndDiscsAreExpectedByTheirWear() throws Exception {
-        var sheets = shop.get("/bay/visits/" + visitId + "/sheet.json");
-        for (var measure : List.of("PAD_THICKNESS", "DISC_THICKNESS")) {
-            var metric = field(sheets.path("metric"), measure);
-            double lowMm = metric.path("expected").path("low").doubleValue();
-            double highMm = metric.path("expected").path("high").doubleValue();
-            assertThat(Double.parseDouble(metric.path("last").path("written").stringValue()))
-                    .as("not far from the last one")
-                    .isBetween(lowMm, highMm + 1);
-            double perMm = measure.equals("PAD_THICKNESS") ? 32 / 25.4 : 1 / 25.4;
-            assertThat(field(sheets.path("us"), measure)
-                            .path("expected")
-                            .path("high")
-                            .doubleValue())
-                    .isCloseTo(highMm * perMm, within(1e-9));
-            assertThat(metric.path("expected").path("asks").stringValue()).contains("or was the part replaced?");
-        }
-    }
-
-    private static JsonNode field(JsonNode sheet, String measure) {
-        for (var step : sheet.path("steps")) {
-            for (var group : step.path("groups")) {
-                for (var field : group.path("fields")) {
-                    if (field.path("measure").stringValue().equals(measure) && field.has("expected")) {
-                        return field;
-                    }
-                }
-            }
-        }
-        throw new AssertionError("nothing is expected of " + measure);
     }
 
     @Test

@@ -34,7 +34,10 @@ final class CutVisit {
                   window.cuts++;
                   throw new TypeError("cut before the request");
                 }
-                const answer = await through(address, options);
+                const answer = await through(address, options).catch((gone) => {
+                  window.cuts++;
+                  throw gone;
+                });
                 if (dice < 0.7) {
                   window.cuts++;
                   throw new TypeError("cut before the answer");

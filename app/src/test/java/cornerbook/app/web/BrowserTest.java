@@ -124,16 +124,6 @@ class BrowserTest {
         }
     }
 
-    @ParameterizedTest
-    @ValueSource(ints = {390, 1180})
-    void everyPageIsAccessible(int width) {
-        for (String address : addresses()) {
-            Page page = open(address, width);
-            page.evaluate("document.querySelectorAll('details').forEach(each => each.open = true)");
-            Axe.assertNoViolation(page, address + " at " + width);
-        }
-    }
-
     @Test
     void partsOfTheVisitAndTheButtonThatStoresStayInReachOfAThumb() {
         Page page = open("/visits/" + FINISHED_VISIT, 390);
