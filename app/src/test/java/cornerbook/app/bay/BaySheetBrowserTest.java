@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
 import cornerbook.app.web.Axe;
 import cornerbook.app.web.Chromium;
 import cornerbook.core.corner.Corner;
@@ -147,9 +148,11 @@ class BaySheetBrowserTest {
         assertThat(shop.readings(visitId).getLast().reason()).isEqualTo("Misread.");
     }
 
-    @Test
-    void wholeVisitByTouch() {
+    @ParameterizedTest
+    @ValueSource(ints = {390, 1180})
+    void wholeVisitByTouch(int width) {
         Page page = sheet("RECEIVE", tablet("Ada"));
+        page.setViewportSize(width, width == 390 ? 844 : 820);
         for (boolean more = true; more; ) {
             String step = String.valueOf(page.evaluate("location.hash.slice(1)"));
             for (var tick : page.locator("main button.tick").all()) {
@@ -202,6 +205,8 @@ class BaySheetBrowserTest {
         var tablet = tablet("Ada");
         Page page = sheet("RECEIVE", tablet);
         page.setViewportSize(width, width == 390 ? 844 : width == 820 ? 1180 : 820);
+        page.emulateMedia(new Page.EmulateMediaOptions()
+                .setColorScheme(width == 390 ? ColorScheme.LIGHT : ColorScheme.DARK));
         for (boolean more = true; more; ) {
             String step = String.valueOf(page.evaluate("location.hash"));
             assertThat((Integer) page.evaluate("document.documentElement.scrollWidth - innerWidth"))
