@@ -9,7 +9,7 @@ export function departStep(view) {
   const { visit } = view;
   const onCar = h("p", {});
   const missing = h("ul", { className: "missing" });
-  const open = h("div", {});
+  const open = h("div", { className: "opens" });
   const said = h("div", { ariaLive: "polite" });
   const links = h("div", { className: "row" });
   const reasons = new Map();

@@ -14,13 +14,15 @@ const bare = (text) => (/^[+-]?\d*[.,]?\d+$/.test(text) ? Number(text.replace(",
 const round = (value) => Math.round(value * 1000) / 1000;
 
 export class FieldView {
-  constructor(visit, field, moveOn) {
+  /** `apart` leaves what is said about the field to be placed elsewhere, so that its neighbours stay where they are. */
+  constructor(visit, field, moveOn, apart = false) {
     this.visit = visit;
+    this.apart = apart;
     this.field = field;
     this.moveOn = moveOn;
     this.mark = h("span", { className: "mark", role: "img" });
-    this.below = h("div", { className: "below", ariaLive: "polite" });
     const id = `f.${field.measure}.${field.corner ?? ""}.${field.spot ?? ""}${field.goesOn ? ".on" : ""}`;
+    this.below = h("div", { className: "below", id: `${id}.said`, ariaLive: "polite" });
     this.input = field.words.length > 0 ? this.#choice(id) : this.#typed(id);
     const last = visit.lastOf(field);
     this.element = h(
@@ -29,7 +31,7 @@ export class FieldView {
       field.words.length > 0 ? null : h("label", { htmlFor: id }, this.#label()),
       h("span", { className: "box" }, this.input, field.unit && field.words.length === 0 ? h("span", { className: "unit" }, field.unit) : null, this.mark),
       h("span", { className: "ghost" }, last ? h("span", { className: "word" }, "last ") : "", last ? last.written : "\u00a0"),
-      this.below,
+      apart ? null : this.below,
     );
     this.update();
   }
@@ -42,6 +44,7 @@ export class FieldView {
     return h("input", {
       id, type: "text", autocomplete: "off", enterKeyHint: "next", maxLength: 200,
       inputMode: this.field.points ? "text" : "decimal",
+      "aria-describedby": `${id}.said`,
       onkeydown: (event) => this.#key(event),
       onchange: () => this.commit(),
     });
@@ -154,8 +157,8 @@ export class FieldView {
       parts.push(note("asks", `${rival.person} read ${rival.written}; the book has ${rival.standing}. Which one counts?`));
       parts.push(this.#buttons([rival.written, rival.standing], (choice) => this.visit.record("answer", { rival: rival.id, take: choice === rival.written })));
     }
-    this.below.replaceChildren(...parts);
-    this.element.classList.toggle("speaks", parts.length > 0);
+    this.below.replaceChildren(...(this.apart && parts.length > 0 ? [h("strong", {}, this.#label())] : []), ...parts);
+    this.element.classList.toggle("speaks", !this.apart && parts.length > 0);
   }
 
   #buttons(words, chosen) {

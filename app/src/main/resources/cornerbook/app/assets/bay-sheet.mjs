@@ -106,9 +106,13 @@ export class SheetView {
   }
 
   view(field) {
-    const view = new FieldView(this.visit, field, (from) => this.#moveOn(from));
+    return this.#add(field, false).element;
+  }
+
+  #add(field, apart) {
+    const view = new FieldView(this.visit, field, (from) => this.#moveOn(from), apart);
     this.#views.push(view);
-    return view.element;
+    return view;
   }
 
   // One tool goes round the whole car before the next is taken up.
@@ -158,7 +162,8 @@ export class SheetView {
       ...walk().map((corner) => {
         const here = fields.filter((field) => field.corner === corner);
         const wheel = here.length > 0 ? this.visit.wheelOf(here[0]) : "";
-        return h("section", { className: `corner ${corner}` }, h("h3", {}, corner, h("small", {}, wheel)), h("div", { className: `spots spots-${here.length}` }, ...here.map((field) => this.view(field))));
+        const views = here.map((field) => this.#add(field, true));
+        return h("section", { className: `corner ${corner}` }, h("h3", {}, corner, h("small", {}, wheel)), h("div", { className: `spots spots-${here.length}` }, ...views.map((view) => view.element)), ...views.map((view) => view.below));
       }),
       h("div", { className: "body", ariaHidden: "true" }, h("span", {}, "front")),
     );

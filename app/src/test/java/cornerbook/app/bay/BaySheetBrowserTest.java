@@ -205,8 +205,8 @@ class BaySheetBrowserTest {
         var tablet = tablet("Ada");
         Page page = sheet("RECEIVE", tablet);
         page.setViewportSize(width, width == 390 ? 844 : width == 820 ? 1180 : 820);
-        page.emulateMedia(new Page.EmulateMediaOptions()
-                .setColorScheme(width == 390 ? ColorScheme.LIGHT : ColorScheme.DARK));
+        page.emulateMedia(
+                new Page.EmulateMediaOptions().setColorScheme(width == 390 ? ColorScheme.LIGHT : ColorScheme.DARK));
         for (boolean more = true; more; ) {
             String step = String.valueOf(page.evaluate("location.hash"));
             assertThat((Integer) page.evaluate("document.documentElement.scrollWidth - innerWidth"))
