@@ -22,6 +22,9 @@ final class BayHandler {
     /** Shorter than the time after which proxies give up a silent answer. Common practice, no source. */
     private static final int STILL_HERE_SECONDS = 20;
 
+    private static final String PRELOADS =
+            "<%s/sheet.json>; rel=preload; as=fetch; crossorigin, <%s/state.json>; rel=preload; as=fetch; crossorigin";
+
     private final Desk desk;
     private final Pages pages;
     private final Watch watch;
@@ -41,6 +44,9 @@ final class BayHandler {
 
     void showSheet(ServerRequest request, ServerResponse response) {
         desk.getHistoryOfVisit(Pages.pathValue(request, "id"));
+        var path = request.path().rawPath();
+        // The tablet asks for both while it still loads the modules (RFC 8288; preload, WHATWG HTML Standard).
+        response.header(HeaderNames.create("Link"), PRELOADS.formatted(path, path));
         showShell(request, response);
     }
 

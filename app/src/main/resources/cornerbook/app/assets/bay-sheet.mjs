@@ -84,10 +84,11 @@ export class SheetView {
   }
 
   #showSteps() {
+    const all = this.steps.map((step) => ({ step, ...this.visit.progress(step) }));
+    const open = all.reduce((sum, { missing }) => sum + missing.length, this.visit.openCautions().length);
     byId("steps").replaceChildren(
-      ...this.steps.map((step) => {
-        const { done, of } = this.visit.progress(step);
-        const words = step.kind === "DEPART" ? this.#missingInAll() : of > 0 ? `${done} of ${of}` : "";
+      ...all.map(({ step, done, of }) => {
+        const words = step.kind === "DEPART" ? (open > 0 ? `${open} open` : "all there") : of > 0 ? `${done} of ${of}` : "";
         return h(
           "a",
           { href: `#${step.id}`, className: of > 0 && done === of ? "all" : "", ...(step === this.step ? { "aria-current": "step" } : {}) },
@@ -98,11 +99,6 @@ export class SheetView {
     );
     const now = byId("steps").querySelector("[aria-current]");
     byId("steps").scrollLeft = now.offsetLeft - 60;
-  }
-
-  #missingInAll() {
-    const count = this.steps.reduce((sum, step) => sum + this.visit.progress(step).missing.length, 0) + this.visit.openCautions().length;
-    return count > 0 ? `${count} open` : "all there";
   }
 
   view(field) {

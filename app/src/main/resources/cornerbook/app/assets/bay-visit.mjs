@@ -49,8 +49,9 @@ export class Visit extends EventTarget {
     );
     this.sheets = sheets;
     this.state = state;
-    await this.#keep();
     this.dispatchEvent(new Event("change"));
+    // Hands can begin while it goes to the disk.
+    this.#keep();
   }
 
   take(state) {

@@ -132,11 +132,13 @@ async function showList() {
   );
 }
 
-async function start() {
-  if (navigator.serviceWorker) {
-    navigator.serviceWorker.register(`/bay/worker.mjs?assets=${assets}`, { scope: "/bay/", type: "module" }).catch(() => {});
-  }
+/** So that it opens without a link; after the first step is shown, as it asks for each module once more. */
+function keepPage() {
+  navigator.serviceWorker?.register(`/bay/worker.mjs?assets=${assets}`, { scope: "/bay/", type: "module" }).catch(() => {});
   navigator.storage?.persist?.();
+}
+
+async function start() {
   showPerson();
   byId("who").onclick = () => openPanel([], [], () => {});
   const outbox = new Outbox();
@@ -160,6 +162,7 @@ async function start() {
     await showList();
   }
   outbox.send();
+  keepPage();
 }
 
 start();
