@@ -2,6 +2,7 @@ package cornerbook.app.cli;
 
 import cornerbook.app.exchange.AssessmentJson;
 import cornerbook.app.limits.LimitsFile;
+import cornerbook.app.unit.QuantityText;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.season.Dates;
 import cornerbook.core.visit.Assessment;
@@ -41,6 +42,9 @@ final class Assess implements Runnable {
 
     @CommandLine.Mixin
     private ClimateOption climate = new ClimateOption();
+
+    @CommandLine.Mixin
+    private UnitsOption units = new UnitsOption();
 
     Assess(PrintWriter out) {
         this.out = out;
@@ -116,6 +120,6 @@ final class Assess implements Runnable {
         int width = command == null
                 ? CommandLine.Model.UsageMessageSpec.DEFAULT_USAGE_WIDTH
                 : command.usageMessage().width();
-        lines.addAll(Printed.wrapped(lead, text, width));
+        lines.addAll(Printed.wrapped(lead, QuantityText.sentence(text, units.orMetric()), width));
     }
 }

@@ -6,8 +6,8 @@ import cornerbook.app.bench.Given;
 import cornerbook.app.bench.Part;
 import cornerbook.app.bench.Question;
 import cornerbook.app.exchange.CalculationJson;
+import cornerbook.app.unit.QuantityText;
 import cornerbook.app.unit.Shown;
-import cornerbook.app.unit.UnitSystem;
 import cornerbook.core.why.Explained;
 import cornerbook.core.why.Step;
 import java.io.PrintWriter;
@@ -41,6 +41,9 @@ final class CalculatorVerb implements Runnable {
 
     private final ClimateOption climate = new ClimateOption();
 
+    @CommandLine.Mixin
+    private UnitsOption units = new UnitsOption();
+
     private final CommandSpec spec;
 
     private CalculatorVerb(Question question, PrintWriter out) {
@@ -56,7 +59,7 @@ final class CalculatorVerb implements Runnable {
         spec.usageMessage()
                 .description(question.description())
                 .footer(
-                        "%nQuantities carry their unit: \"98 lbf·ft\", \"6 in\", \"2300 lb\"; a bare number is in the book's unit.",
+                        "%nQuantities carry their unit: \"98 lbf·ft\", \"6 in\", \"2300 lb\"; a bare number is in the book's unit, with --units us in that of the trade there.",
                         "Example: " + question.example().replace("%", "%%"));
         // So that "-5 N·m" is read as a quantity, and refused as one.
         spec.parser().unmatchedOptionsArePositionalParams(true);
@@ -142,7 +145,12 @@ final class CalculatorVerb implements Runnable {
             }
         });
         var given = new Given(
-                question, typed, UnitSystem.METRIC, Shown.BOTH, LocalDate.now(ZoneId.systemDefault()), climate.find());
+                question,
+                typed,
+                units.orMetric(),
+                units.find().<Shown>map(system -> system).orElse(Shown.BOTH),
+                LocalDate.now(ZoneId.systemDefault()),
+                climate.find());
         List<Part> parts;
         try {
             parts = question.answer(given);
@@ -193,6 +201,7 @@ final class CalculatorVerb implements Runnable {
     }
 
     private void print(String lead, String text, int width) {
-        Printed.wrapped(lead, text, width).forEach(out::println);
+        Printed.wrapped(lead, QuantityText.sentence(text, units.orMetric()), width)
+                .forEach(out::println);
     }
 }

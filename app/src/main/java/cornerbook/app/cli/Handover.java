@@ -43,6 +43,9 @@ final class Handover implements Runnable {
     @CommandLine.Mixin
     private ClimateOption climate = new ClimateOption();
 
+    @CommandLine.Mixin
+    private UnitsOption units = new UnitsOption();
+
     Handover(PrintWriter out) {
         this.out = out;
     }
@@ -59,7 +62,7 @@ final class Handover implements Runnable {
         TargetFile.refuse(target, force);
         var assessment = new Assessor(LimitsFile.load()).in(climate.find()).assess(history, visit.id());
         TargetFile.write(
-                target, HandoverSheet.render(assessment, shopName, Instant.now(), record.notesOf(visit.id())), force);
+                target, HandoverSheet.render(assessment, shopName, Instant.now(), record.notesOf(visit.id()), units.orMetric()), force);
         out.println(Printed.line("Wrote " + target));
     }
 }

@@ -1,6 +1,8 @@
 package cornerbook.app.handover;
 
 import cornerbook.app.book.VisitNotes;
+import cornerbook.app.unit.QuantityText;
+import cornerbook.app.unit.UnitSystem;
 import cornerbook.core.visit.Assessment;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -21,19 +23,22 @@ public final class HandoverSheet {
      * @param madeAt when the sheet is made, as it is printed at its foot
      */
     public static byte[] render(Assessment assessment, String shopName, Instant madeAt) {
-        return render(assessment, shopName, madeAt, VisitNotes.NONE);
+        return render(assessment, shopName, madeAt, VisitNotes.NONE, UnitSystem.METRIC);
     }
 
     /**
      * The sheet of one visit with what was noted beside its readings: the cautions that the car left with open, and the
      * photos that were chosen for the sheet, which may have a page more.
+     *
+     * @param system the units in which it is printed
      */
-    public static byte[] render(Assessment assessment, String shopName, Instant madeAt, VisitNotes notes) {
+    public static byte[] render(Assessment assessment, String shopName, Instant madeAt, VisitNotes notes, UnitSystem system) {
         int mostPages = notes.photosOnSheet().isEmpty() ? MOST_PAGES : MOST_PAGES + 1;
         byte[] pdf = {};
         try {
             for (var room : SheetRoom.TRIED) {
-                pdf = SheetPdf.of(new SheetPage(assessment, room, notes).write(shopName, madeAt));
+                pdf = SheetPdf.of(
+                        QuantityText.page(new SheetPage(assessment, room, notes).write(shopName, madeAt), system));
                 try (var document = Loader.loadPDF(pdf)) {
                     if (document.getNumberOfPages() <= mostPages) {
                         return pdf;

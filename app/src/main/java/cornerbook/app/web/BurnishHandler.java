@@ -1,5 +1,6 @@
 package cornerbook.app.web;
 
+import cornerbook.app.unit.UnitSystem;
 import cornerbook.app.web.BurnishPage.Field;
 import cornerbook.core.brake.BurnishDrive;
 import cornerbook.core.corner.Axle;
@@ -61,7 +62,14 @@ final class BurnishHandler {
                 asked.isSound() && problem.isEmpty() ? 200 : 422,
                 "burnish",
                 new BurnishPage(
-                        history, history.getVisit(visitId), asked.fields(), missing, problem, drives, regenerating));
+                        history,
+                        history.getVisit(visitId),
+                        asked.fields(),
+                        asked.units(),
+                        missing,
+                        problem,
+                        drives,
+                        regenerating));
     }
 
     private static @Nullable Double percent(@Nullable Double share) {
@@ -71,31 +79,37 @@ final class BurnishHandler {
     /** Reads the fields one by one and keeps them for the page. */
     private static final class Asked {
         private final Form form;
+        private final UnitSystem system;
         private final List<Field> fields = new ArrayList<>();
 
         Asked(Form form) {
             this.form = form;
+            this.system = EntryUnits.of(form).system();
         }
 
         /** What was typed, else what is known; null when neither. */
         @Nullable
         Double value(String key, String label, String unit, @Nullable Double known) {
-            var typed = form.has(key) ? form.get(key) : known == null ? "" : Words.number(known);
+            var typed = form.has(key) ? form.get(key) : known == null ? "" : system.field(known, unit);
             Double value = null;
             var error = "";
             if (!typed.isEmpty()) {
                 try {
-                    value = Typed.valueOf(typed, unit);
+                    value = Typed.valueOf(typed, unit, system);
                 } catch (IllegalArgumentException e) {
                     error = String.valueOf(e.getMessage());
                 }
             }
-            fields.add(new Field(key, label, unit, typed, error));
+            fields.add(new Field(key, label, system.unitOf(unit), typed, error));
             return value;
         }
 
         boolean isSound() {
             return fields.stream().allMatch(field -> field.error().isEmpty());
+        }
+
+        String units() {
+            return system.word();
         }
 
         List<Field> fields() {

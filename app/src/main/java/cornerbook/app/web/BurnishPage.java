@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  * The burnish drive of one visit.
  *
  * @param fields what the plan is made from: the car's data, or what was typed
+ * @param units name of the units of bare numbers in the fields
  * @param missing what has to be typed before there is a plan
  * @param problem why what was typed gives no plan, may be empty
  * @param drives one for each axle; empty until nothing is missing and all of it can be
@@ -20,6 +21,7 @@ public record BurnishPage(
         CarHistory history,
         Visit visit,
         List<Field> fields,
+        String units,
         List<String> missing,
         String problem,
         List<BurnishDrive> drives,

@@ -42,7 +42,12 @@ final class CarDataHandler {
             return;
         }
         var errors = store(
-                CarForm.readNew(vehicleId, "owner-" + vehicleId, typed, SETS_OF_NEW_CAR, desk.today()),
+                CarForm.readNew(
+                        vehicleId,
+                        "owner-" + vehicleId,
+                        CarDataUnits.of(typed).meant(typed, Map.of(), fields(SETS_OF_NEW_CAR, 0)),
+                        SETS_OF_NEW_CAR,
+                        desk.today()),
                 desk.book()::add,
                 SETS_OF_NEW_CAR,
                 0);
@@ -58,7 +63,14 @@ final class CarDataHandler {
         // The revision first: a change in between is then refused, not lost.
         long revision = desk.book().findRevision(vehicleId).orElse(0L);
         var history = desk.getHistory(vehicleId);
-        send(response, 200, known(history, String.valueOf(revision), CarForm.values(history), Map.of()));
+        send(
+                response,
+                200,
+                known(
+                        history,
+                        String.valueOf(revision),
+                        CarDataUnits.of(Map.of()).shown(CarForm.values(history)),
+                        Map.of()));
     }
 
     void save(ServerRequest request, ServerResponse response) {
@@ -69,7 +81,15 @@ final class CarDataHandler {
             throw new PageException(400, "The form was not understood, nothing was stored.");
         }
         var errors = store(
-                CarForm.read(history, typed, 1, desk.today()),
+                CarForm.read(
+                        history,
+                        CarDataUnits.of(typed)
+                                .meant(
+                                        typed,
+                                        CarForm.values(history),
+                                        fields(1, history.sets().size())),
+                        1,
+                        desk.today()),
                 changed -> desk.book().change(changed, Long.parseLong(revision)),
                 1,
                 history.sets().size());
@@ -104,11 +124,7 @@ final class CarDataHandler {
     /** Each problem at its field, else at its object, else on top of the page. */
     private static Map<String, String> byField(List<Problem> problems, int newSets, int sets) {
         var places = new ArrayList<String>();
-        var fields = new ArrayList<>(CarForm.fields());
-        for (int place = sets; place < sets + newSets; place++) {
-            fields.addAll(CarForm.setFields(place));
-        }
-        for (CarField field : fields) {
+        for (CarField field : fields(newSets, sets)) {
             places.add(field.pointer());
             places.add(field.group());
         }
@@ -118,6 +134,14 @@ final class CarDataHandler {
             errors.putIfAbsent(places.contains(where) ? where : "", Typed.sentence(problem.message()));
         }
         return errors;
+    }
+
+    private static List<CarField> fields(int newSets, int sets) {
+        var fields = new ArrayList<>(CarForm.fields());
+        for (int place = sets; place < sets + newSets; place++) {
+            fields.addAll(CarForm.setFields(place));
+        }
+        return fields;
     }
 
     private static String identity(String text) {

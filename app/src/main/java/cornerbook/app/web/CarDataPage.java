@@ -81,7 +81,17 @@ public record CarDataPage(
     }
 
     public String typed(CarField field) {
-        return Typed.withoutUnit(typed.getOrDefault(field.pointer(), ""), field.unit());
+        return Typed.withoutUnit(typed.getOrDefault(field.pointer(), ""), unit(field));
+    }
+
+    /** Beside the field, in the units that the form was opened with. */
+    public String unit(CarField field) {
+        return CarDataUnits.of(typed).unitOf(field);
+    }
+
+    /** Name of these units. */
+    public String units() {
+        return CarDataUnits.of(typed).system().word();
     }
 
     /** What a field is, where its name alone does not say how it is written. */

@@ -31,7 +31,8 @@ final class FindingsHandler {
                         assessment,
                         shopName,
                         desk.now(),
-                        desk.book().notes(assessment.visit().id())));
+                        desk.book().notes(assessment.visit().id()),
+                        UnitChoice.current()));
     }
 
     /** What a photo belongs to, and whether the sheet shows it. */

@@ -70,6 +70,8 @@ class CalculatorsTest {
                 "burnish --mass 1900 --front-share 68 --disc-mass 7.2 --disc-diameter 320 --tyre 225/55R18 --air 5 | 8 stops from 65 km/h (40 mph) to 15 km/h (9 mph), 30 s apart",
                 "burnish --mass 1900 --front-share 68 --disc-mass 7.2 --disc-diameter 320 --tyre 225/55R18 --regeneration 90 | Mind: However many stops, the disc stays below 100 °C",
                 "burnish --mass '4189 lb' --front-share 68 --disc-mass 7.2 --disc-diameter '12.6 in' --tyre 225/55R18 --from '100 mph' --limit 120 | Mind: Do not drive this",
+                "torque 98 --length 18 --adapter 6 --units us | Set the wrench to 74 lbf·ft, so that the fastener gets 98 lbf·ft",
+                "pressure --placard 36 --tyre-at 68 --stands-at 32 --units us | Set now to 39.7 psi on this gauge",
                 "torque 130 --calibrated 2025-01-10 --cycles 100 | Mind: The wrench is due for calibration"
             })
     void answersInWords(String words, String part) {
@@ -112,6 +114,7 @@ class CalculatorsTest {
                 "lift --front 1800 --rear 500 --wheelbase 2800 --points-front 800 --points-rear 2000 --points-width 1500 --arm-rating 1000 --hoist-rating 4000 | 3 | outside the lift points: the car would tip",
                 "torque 130 --adapter '6 in' | 2 | --length",
                 "torque '-5 N·m' --count 5 --bar 100 --bar-spread 15 | 3 | torque is -5 N·m, expected 1 to 1000 N·m",
+                "torque 130 --count 5 --units imperial | 2 | --units",
                 "torque 130 --cuont 5 | 2 | --cuont",
                 "torque 130 --thread M14 --class 10.9 --cone 60 --ball 14 | 2 | expected one of the two",
                 "pressure --placard 250 --tyre-at 20 --stands-at -30 --maximum 300 | 3 | above the tyre's maximum of 300 kPa",

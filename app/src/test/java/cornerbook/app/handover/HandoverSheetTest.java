@@ -3,7 +3,9 @@ package cornerbook.app.handover;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import cornerbook.app.book.VisitNotes;
 import cornerbook.app.demo.DemoShop;
+import cornerbook.app.unit.UnitSystem;
 import cornerbook.core.visit.Assessment;
 import cornerbook.core.visit.Finding;
 import cornerbook.core.visit.Subject;
@@ -137,5 +139,16 @@ class HandoverSheetTest {
                 0,
                 List.of(),
                 "house rule");
+    }
+
+    @Test
+    void theSheetIsPrintedInTheUnitsOfWhoAsks() throws IOException {
+        var pdf = HandoverSheet.render(SheetCars.finished(), "Shop", SheetCars.NOW, VisitNotes.NONE, UnitSystem.US);
+        try (var document = Loader.loadPDF(pdf)) {
+            assertThat(document.getNumberOfPages()).isLessThanOrEqualTo(2);
+            assertThat(new PDFTextStripper().getText(document).replaceAll("\"[^\"]*\"", ""))
+                    .containsPattern("[0-9][\\s\u00a0\u202f]psi")
+                    .doesNotContainPattern("[0-9][\\s\u00a0\u202f](kPa|N·m|km|kg)\\b");
+        }
     }
 }

@@ -2,6 +2,7 @@ package cornerbook.app.handover;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import cornerbook.app.unit.UnitSystem;
 import cornerbook.app.book.KeptPhoto;
 import cornerbook.app.book.Photo;
 import cornerbook.app.book.VisitNotes;
@@ -42,7 +43,7 @@ class PhotosSectionTest {
     @ParameterizedTest
     @ValueSource(ints = {1, 2, 4, 10, 14})
     void chosenPhotosStandSmallOnTheSheetWithCornerAndTime(int count) throws IOException {
-        var pdf = HandoverSheet.render(SheetCars.finished(), DemoShop.NAME, SheetCars.NOW, notes(count));
+        var pdf = HandoverSheet.render(SheetCars.finished(), DemoShop.NAME, SheetCars.NOW, notes(count), UnitSystem.METRIC);
         int chosen = count == 1 ? 1 : count - 1;
         var without = HandoverSheet.render(SheetCars.finished(), DemoShop.NAME, SheetCars.NOW);
         assertThat(pdf.length - without.length).isLessThan(Math.min(chosen, 9) * PHOTO_MOST_BYTES);

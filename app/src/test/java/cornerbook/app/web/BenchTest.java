@@ -314,6 +314,9 @@ class BenchTest {
                 "/visits/demo-03-v7",
                 "/visits/demo-03-v7/findings",
                 "/visits/demo-03-v7/plan",
+                "/visits/demo-03-v7/burnish",
+                "/cars/" + CAR + "/data",
+                "/shop/climate",
                 TORQUE,
                 PRESSURE)) {
             page.navigate(shop.address(address));

@@ -1,10 +1,12 @@
 package cornerbook.app.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.microsoft.playwright.Page;
 import cornerbook.app.book.Book;
 import cornerbook.app.exchange.CarForm;
+import cornerbook.app.unit.UnitSystem;
 import cornerbook.core.visit.CarHistory;
 import java.nio.file.Path;
 import java.util.List;
@@ -80,6 +82,28 @@ class CarDataTest {
         assertThat(changed.vehicle().details().body().kerbMassKg()).isEqualTo(1700);
         assertThat(changed.visits()).isEqualTo(KNOWN.visits());
         assertThat(changed.sets()).isEqualTo(KNOWN.sets());
+    }
+
+    @Test
+    void inUsUnitsWhatWasNotTouchedStaysToTheLastDigit() {
+        go(Links.carData(KNOWN.vehicle().id()));
+        page.locator(".units button[value=us]").click();
+        openAll();
+        assertThat(page.locator("[id='/vehicle/frontAxle/placardPressure']").inputValue())
+                .isEqualTo(UnitSystem.US.field(KNOWN.vehicle().front().placardPressureKpa(), "kPa"));
+        submit();
+        assertThat(page.locator("p.error").count()).isZero();
+        assertThat(book.findHistory(KNOWN.vehicle().id())).contains(KNOWN);
+        go(Links.carData(KNOWN.vehicle().id()));
+        openAll();
+        fill("/vehicle/rearAxle/placardPressure", "40");
+        fill("/vehicle/body/kerbMass", "1700 kg");
+        submit();
+        var changed = book.findHistory(KNOWN.vehicle().id()).orElseThrow().vehicle();
+        assertThat(changed.rear().placardPressureKpa()).isCloseTo(40 * 6.894757293168, within(1e-6));
+        assertThat(changed.front()).isEqualTo(KNOWN.vehicle().front());
+        assertThat(changed.details().body().kerbMassKg()).isEqualTo(1700);
+        page.locator(".units button[value=metric]").click();
     }
 
     @Test

@@ -1,0 +1,20 @@
+package cornerbook.app.cli;
+
+import cornerbook.app.unit.UnitSystem;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+
+/** The option that names the units of what is printed. JSON stays in the book's. */
+final class UnitsOption {
+    @CommandLine.Option(names = "--units", paramLabel = "metric|us", description = "Units of what is printed.")
+    private @Nullable UnitSystem units;
+
+    Optional<UnitSystem> find() {
+        return Optional.ofNullable(units);
+    }
+
+    UnitSystem orMetric() {
+        return find().orElse(UnitSystem.METRIC);
+    }
+}
