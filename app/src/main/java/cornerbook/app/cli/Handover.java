@@ -62,7 +62,9 @@ final class Handover implements Runnable {
         TargetFile.refuse(target, force);
         var assessment = new Assessor(LimitsFile.load()).in(climate.find()).assess(history, visit.id());
         TargetFile.write(
-                target, HandoverSheet.render(assessment, shopName, Instant.now(), record.notesOf(visit.id()), units.orMetric()), force);
+                target,
+                HandoverSheet.render(assessment, shopName, Instant.now(), record.notesOf(visit.id()), units.orMetric()),
+                force);
         out.println(Printed.line("Wrote " + target));
     }
 }

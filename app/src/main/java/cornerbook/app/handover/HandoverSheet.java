@@ -32,7 +32,8 @@ public final class HandoverSheet {
      *
      * @param system the units in which it is printed
      */
-    public static byte[] render(Assessment assessment, String shopName, Instant madeAt, VisitNotes notes, UnitSystem system) {
+    public static byte[] render(
+            Assessment assessment, String shopName, Instant madeAt, VisitNotes notes, UnitSystem system) {
         int mostPages = notes.photosOnSheet().isEmpty() ? MOST_PAGES : MOST_PAGES + 1;
         byte[] pdf = {};
         try {

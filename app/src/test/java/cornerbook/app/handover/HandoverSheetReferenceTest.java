@@ -2,9 +2,9 @@ package cornerbook.app.handover;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import cornerbook.app.unit.UnitSystem;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.limits.LimitsFile;
+import cornerbook.app.unit.UnitSystem;
 import cornerbook.core.visit.Assessment;
 import cornerbook.core.visit.Assessor;
 import java.io.ByteArrayInputStream;
@@ -49,7 +49,8 @@ class HandoverSheetReferenceTest {
             value = PDFAFlavour.class,
             names = {"PDFA_2_A", "PDFUA_1"})
     void theSheetWithPhotosConforms(PDFAFlavour flavour) throws Exception {
-        var pdf = HandoverSheet.render(SheetCars.finished(), DemoShop.NAME, SheetCars.NOW, PhotosSectionTest.notes(4), UnitSystem.METRIC);
+        var pdf = HandoverSheet.render(
+                SheetCars.finished(), DemoShop.NAME, SheetCars.NOW, PhotosSectionTest.notes(4), UnitSystem.METRIC);
         assertConforms(pdf, flavour);
     }
 

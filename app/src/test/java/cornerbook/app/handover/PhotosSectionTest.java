@@ -2,12 +2,12 @@ package cornerbook.app.handover;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import cornerbook.app.unit.UnitSystem;
 import cornerbook.app.book.KeptPhoto;
 import cornerbook.app.book.Photo;
 import cornerbook.app.book.VisitNotes;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.photo.Photos;
+import cornerbook.app.unit.UnitSystem;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.visit.Subject;
 import java.io.IOException;
@@ -43,7 +43,8 @@ class PhotosSectionTest {
     @ParameterizedTest
     @ValueSource(ints = {1, 2, 4, 10, 14})
     void chosenPhotosStandSmallOnTheSheetWithCornerAndTime(int count) throws IOException {
-        var pdf = HandoverSheet.render(SheetCars.finished(), DemoShop.NAME, SheetCars.NOW, notes(count), UnitSystem.METRIC);
+        var pdf = HandoverSheet.render(
+                SheetCars.finished(), DemoShop.NAME, SheetCars.NOW, notes(count), UnitSystem.METRIC);
         int chosen = count == 1 ? 1 : count - 1;
         var without = HandoverSheet.render(SheetCars.finished(), DemoShop.NAME, SheetCars.NOW);
         assertThat(pdf.length - without.length).isLessThan(Math.min(chosen, 9) * PHOTO_MOST_BYTES);
