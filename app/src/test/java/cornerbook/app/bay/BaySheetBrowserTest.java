@@ -178,7 +178,11 @@ class BaySheetBrowserTest {
             }
             more = page.locator("#next .main").count() > 0;
             if (more) {
-                page.locator("#next .main").click();
+                var next = page.locator("#next .main");
+                String title = String.valueOf(next.textContent()).replaceFirst("^Next: ", "");
+                next.click();
+                // The browser tells the page of its new address a moment later.
+                assertThat(page.locator("main h2").first()).hasText(title);
             }
         }
         assertThat(page.locator(".missing a")).hasCount(0);
