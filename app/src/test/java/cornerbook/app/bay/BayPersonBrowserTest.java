@@ -73,6 +73,8 @@ class BayPersonBrowserTest {
         choose(page, "units.us");
         assertThat(page.locator(".corner.LF")).containsText("Typed as 5.0 mm.");
         type(page, "[id='f.TREAD_DEPTH.LF.CENTRE']", "6.5");
+        // The marks appear when the values are on the tablet's disk.
+        assertThat(page.locator(".corner.LF .mark.here")).hasCount(2);
         page.reload();
         assertThat(page.locator("[id='f.TREAD_DEPTH.LF.CENTRE']")).hasValue("6.5");
         tablet.setOffline(false);
