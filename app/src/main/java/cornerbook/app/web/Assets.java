@@ -34,6 +34,7 @@ final class Assets {
             "bay.mjs",
             "cornerbook.css",
             "fill-wheels.mjs",
+            "mark.svg",
             "next-field.mjs",
             "unsaved.mjs",
             "worker.mjs");
@@ -72,9 +73,12 @@ final class Assets {
     }
 
     private static String typeOf(String name) {
-        return isPacked(name)
-                ? "font/woff2"
-                : name.endsWith(".css") ? "text/css; charset=utf-8" : "text/javascript; charset=utf-8";
+        return switch (name.substring(name.lastIndexOf('.') + 1)) {
+            case "woff2" -> "font/woff2";
+            case "css" -> "text/css; charset=utf-8";
+            case "svg" -> "image/svg+xml";
+            default -> "text/javascript; charset=utf-8";
+        };
     }
 
     private static boolean isPacked(String name) {

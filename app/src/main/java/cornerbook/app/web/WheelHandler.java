@@ -1,5 +1,7 @@
 package cornerbook.app.web;
 
+import cornerbook.app.handover.LabelPaper;
+import cornerbook.app.handover.LabelPlace;
 import cornerbook.app.handover.ShelfLabels;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
@@ -28,8 +30,33 @@ final class WheelHandler {
     }
 
     void sendLabels(ServerRequest request, ServerResponse response) {
-        var paper =
-                Pages.queryValue(request, "paper").equals("a4") ? ShelfLabels.Paper.A4_3_BY_8 : ShelfLabels.Paper.ROLL;
-        Pages.sendPdf(response, "shelf-labels", ShelfLabels.render(desk.book().listHistories(), paper));
+        Pages.sendPdf(
+                response,
+                "shelf-labels",
+                ShelfLabels.render(desk.book().listHistories(), place(Form.ofQuery(request))));
+    }
+
+    private static LabelPlace place(Form asked) {
+        try {
+            var paper = LabelPaper.find(asked.get("paper"))
+                    .orElseThrow(() -> new IllegalArgumentException(
+                            "There is no label paper \"%s\", expected one of the list.".formatted(asked.get("paper"))));
+            return new LabelPlace(
+                    paper, (int) number(asked, "first", 1), number(asked, "right", 0), number(asked, "down", 0));
+        } catch (IllegalArgumentException e) {
+            throw new PageException(422, String.valueOf(e.getMessage()));
+        }
+    }
+
+    private static double number(Form asked, String name, double otherwise) {
+        if (asked.get(name).isEmpty()) {
+            return otherwise;
+        }
+        try {
+            return Double.parseDouble(asked.get(name).replace(',', '.'));
+        } catch (NumberFormatException e) {
+            throw new IllegalArgumentException(
+                    "\"%s\" is no number, expected one as 1.5.".formatted(asked.get(name)), e);
+        }
     }
 }
