@@ -65,8 +65,7 @@ final class BayHandler {
 
     void sendSheet(ServerRequest request, ServerResponse response) {
         var open = desk.getOpenVisit(Pages.pathValue(request, "id"));
-        var sheets = new BaySheets(desk.assessor(), desk.book().rules().asksSecondCheck());
-        var sheet = BayJson.write(sheets.makeInEachUnits(open, pages.assetsPath()));
+        var sheet = BayJson.write(new BaySheets(desk).makeInEachUnits(open, pages.assetsPath()));
         response.header(HeaderNames.CACHE_CONTROL, "no-store");
         Pages.sendPacked(request, response, "application/json", sheet.getBytes(StandardCharsets.UTF_8));
     }

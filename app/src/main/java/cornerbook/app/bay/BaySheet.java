@@ -1,8 +1,10 @@
 package cornerbook.app.bay;
 
+import cornerbook.app.web.ToolChoice;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.visit.Measure;
+import cornerbook.core.visit.ShopTool;
 import cornerbook.core.visit.Subject;
 import java.util.List;
 import java.util.Map;
@@ -20,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param wheels every wheel of the car by its tag
  * @param partsSeen what a photo of a corner or of the car may belong to, with its words
  * @param people who worked on visits of this book
+ * @param tools of the shop; none while it keeps none
  */
 public record BaySheet(
         String visit,
@@ -36,7 +39,15 @@ public record BaySheet(
         Fasteners fasteners,
         List<Caution> cautions,
         Map<Seen, Map<Subject.Part, String>> partsSeen,
-        List<String> people) {
+        List<String> people,
+        List<Tool> tools) {
+
+    /**
+     * The tools of one kind, the one that was used last first.
+     *
+     * @param steps where they are chosen
+     */
+    public record Tool(ShopTool.Kind kind, String title, List<String> steps, List<ToolChoice.Option> options) {}
 
     /** What a photo shows. */
     public enum Seen {

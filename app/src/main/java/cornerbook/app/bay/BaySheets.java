@@ -5,9 +5,11 @@ import cornerbook.app.bay.BaySheet.Fasteners;
 import cornerbook.app.bay.BaySheet.Last;
 import cornerbook.app.bay.BaySheet.WheelCard;
 import cornerbook.app.unit.UnitSystem;
+import cornerbook.app.web.Desk;
 import cornerbook.app.web.EntryPage.Fill;
 import cornerbook.app.web.OpenVisit;
 import cornerbook.app.web.Slot;
+import cornerbook.app.web.ToolChoice;
 import cornerbook.app.web.VisitSlots;
 import cornerbook.app.web.WheelProposal;
 import cornerbook.app.web.Words;
@@ -35,17 +37,14 @@ import org.jspecify.annotations.Nullable;
 final class BaySheets {
     private static final double ANY_DEPTH_MM = 5;
 
+    private final Desk desk;
     private final Assessor assessor;
     private final boolean secondCheck;
 
-    /**
-     * Sheets of a shop.
-     *
-     * @param secondCheck whether the shop asks a second person to check the torque
-     */
-    BaySheets(Assessor assessor, boolean secondCheck) {
-        this.assessor = assessor;
-        this.secondCheck = secondCheck;
+    BaySheets(Desk desk) {
+        this.desk = desk;
+        this.assessor = desk.assessor();
+        this.secondCheck = desk.book().rules().asksSecondCheck();
     }
 
     /** In the units of every person that there can be: who reads it next is not known while it is on a tablet. */
@@ -92,7 +91,15 @@ final class BaySheets {
                         .map(Visit::technician)
                         .filter(Objects::nonNull)
                         .distinct()
-                        .toList());
+                        .toList(),
+                tools(visit));
+    }
+
+    private List<BaySheet.Tool> tools(Visit visit) {
+        return ToolChoice.of(desk.book(), visit).stream()
+                .map(choice -> new BaySheet.Tool(
+                        choice.kind(), choice.kind().title(), BaySteps.of(choice.kind()), choice.options()))
+                .toList();
     }
 
     private static Fasteners fasteners(WheelFastener fastener, BayUnits units) {

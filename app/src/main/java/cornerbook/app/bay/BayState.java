@@ -2,6 +2,7 @@ package cornerbook.app.bay;
 
 import cornerbook.app.book.Photo;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.visit.ShopTool;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -13,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param readings what stands, by field key
  * @param rivals readings that wait for an answer
  * @param ticks the last tick of each step
+ * @param tools mark of the tool of each kind that the visit names
  * @param onCar who has the sheet open
  * @param departed null while the car is in the bay
  */
@@ -22,6 +24,7 @@ public record BayState(
         List<Rival> rivals,
         Map<String, Ticked> ticks,
         List<Photo> photos,
+        Map<ShopTool.Kind, String> tools,
         List<String> onCar,
         @Nullable Departed departed) {
 

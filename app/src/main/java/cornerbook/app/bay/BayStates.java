@@ -11,6 +11,7 @@ import cornerbook.app.book.Departure;
 import cornerbook.app.book.RivalReading;
 import cornerbook.app.web.Slot;
 import cornerbook.core.visit.Reading;
+import cornerbook.core.visit.ShopTool;
 import cornerbook.core.visit.Visit;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -47,6 +48,7 @@ final class BayStates {
                 notes.rivals().stream().map(rival -> rival(rival, standing)).toList(),
                 ticks(notes),
                 notes.photos(),
+                visit.tools().stream().collect(Collectors.toMap(ShopTool::kind, ShopTool::id)),
                 onCar,
                 notes.departure().map(BayStates::departed).orElse(null));
     }

@@ -11,6 +11,7 @@ import cornerbook.app.web.Words;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.fastener.TighteningOrder;
 import cornerbook.core.visit.Measure;
+import cornerbook.core.visit.ShopTool;
 import cornerbook.core.visit.Vehicle;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -49,6 +50,15 @@ final class BaySteps {
         this.slots = slots;
         this.brakes = new BrakeGroups(vehicle);
         this.fields = fields;
+    }
+
+    /** The steps at which a tool of that kind is in hand. */
+    static List<String> of(ShopTool.Kind kind) {
+        return switch (kind) {
+            case PRESSURE_GAUGE -> List.of("RECEIVE", "PRESSURE");
+            case TORQUE_WRENCH -> List.of("TORQUE");
+            case HOIST -> List.of("LIFT");
+        };
     }
 
     List<Step> list() {
@@ -97,7 +107,14 @@ final class BaySteps {
                 Kind.WHEELS,
                 "Wheels on",
                 List.of(BARE),
-                group(corners(slots::leaving).filter(not(Measure.PRESSURE_SET, Measure.WHEEL_TORQUE)), true)));
+                group(
+                        corners(slots::leaving)
+                                .filter(not(
+                                        Measure.PRESSURE_SET,
+                                        Measure.SENSOR_PRESSURE,
+                                        Measure.SENSOR_TEMPERATURE,
+                                        Measure.WHEEL_TORQUE)),
+                        true)));
         steps.add(new Step(
                 "PRESSURE",
                 Kind.CAR,
@@ -106,6 +123,10 @@ final class BaySteps {
                 List.of(COLD),
                 List.of(
                         group(corners(slots::leaving).filter(only(Measure.PRESSURE_SET)), true),
+                        group(
+                                corners(slots::leaving)
+                                        .filter(only(Measure.SENSOR_PRESSURE, Measure.SENSOR_TEMPERATURE)),
+                                true),
                         group(slots.batteryAndTyres().stream().filter(only(Measure.TYRE_TEMPERATURE)), false)),
                 List.of()));
         steps.add(step(

@@ -13,6 +13,7 @@ import cornerbook.core.corner.Spot;
 import cornerbook.core.tyre.Tin;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
+import cornerbook.core.visit.ShopTool;
 import cornerbook.core.visit.StoredWheelCheck.Identity;
 import cornerbook.core.visit.Subject;
 import java.util.ArrayList;
@@ -98,9 +99,16 @@ final class EntryIntake {
                                 entry.text("photo"),
                                 entry.optionalWord("part", Subject.Part.class),
                                 entry.flag("onSheet"));
+            case "tool" ->
+                desk.book()
+                        .chooseTool(
+                                entry.id(),
+                                visitId,
+                                entry.word("tool", ShopTool.Kind.class),
+                                entry.node().path("toolId").asString(""));
             case "leaving" -> leave(entry);
             case "departure" -> ledger.addDeparture(visitId, departure(entry));
-            default -> throw entry.refused("kind", "reading, tick, answer, photo choice, leaving or departure");
+            default -> throw entry.refused("kind", "reading, tick, answer, photo choice, tool, leaving or departure");
         };
     }
 

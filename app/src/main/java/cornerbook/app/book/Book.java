@@ -6,11 +6,13 @@ import cornerbook.core.visit.CarHistory;
 import cornerbook.core.visit.Customer;
 import cornerbook.core.visit.Knowledge;
 import cornerbook.core.visit.Reading;
+import cornerbook.core.visit.ShopTool;
 import cornerbook.core.visit.StoredWheelCheck.Identity;
 import cornerbook.core.visit.Visit;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -226,7 +228,7 @@ public final class Book implements AutoCloseable {
         return store.read(handle -> new RetorqueLedger(handle).listOpen());
     }
 
-    /** The torque wrenches and pressure gauges of the shop. */
+    /** The torque wrenches, pressure gauges and hoists of the shop. */
     public List<ShopTool> listTools() {
         return store.read(handle -> new ToolTable(handle).list());
     }
@@ -265,6 +267,32 @@ public final class Book implements AutoCloseable {
         store.write(handle -> {
             new ClimateTable(handle).remove();
             return null;
+        });
+    }
+
+    /**
+     * The tool of a kind that a visit is worked with, as the shop keeps it now.
+     *
+     * @param id born where it was chosen: the same one again changes nothing
+     * @param toolId mark of the tool; empty to take the choice back
+     * @throws BookException when the shop keeps no such tool
+     */
+    public Arrival chooseTool(String id, String visitId, ShopTool.Kind kind, String toolId) {
+        return store.write(handle -> {
+            getOfVisit(handle, visitId);
+            return new UsedTools(handle).choose(id, visitId, kind, toolId);
+        });
+    }
+
+    /** The tools of a kind, the one that was used last before all others. */
+    public List<ShopTool> offerTools(ShopTool.Kind kind) {
+        return store.read(handle -> {
+            var last = new UsedTools(handle).findLast(kind).orElse("");
+            return new ToolTable(handle)
+                    .list().stream()
+                            .filter(tool -> tool.kind() == kind)
+                            .sorted(Comparator.comparing(tool -> !tool.id().equals(last)))
+                            .toList();
         });
     }
 

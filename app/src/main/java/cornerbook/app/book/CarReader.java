@@ -16,6 +16,7 @@ import cornerbook.core.visit.CarHistory;
 import cornerbook.core.visit.Customer;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
+import cornerbook.core.visit.ShopTool;
 import cornerbook.core.visit.TwelveVoltBattery;
 import cornerbook.core.visit.Tyre;
 import cornerbook.core.visit.Vehicle;
@@ -152,6 +153,12 @@ final class CarReader {
                 id,
                 row -> work.computeIfAbsent(row.getString("visit_id"), key -> new ArrayList<>())
                         .add(row.getString("line")));
+        var tools = new HashMap<String, List<ShopTool>>();
+        query(
+                UsedTools.query(of.column),
+                id,
+                row -> tools.computeIfAbsent(row.getString("visit_id"), key -> new ArrayList<>())
+                        .add(ToolRows.tool(row)));
         var visits = new ArrayList<Visit>();
         query("select * from visit where " + of.column + " = ? order by visit_date, odometer_km", id, row -> {
             var visitId = row.getString("id");
@@ -165,7 +172,8 @@ final class CarReader {
                     readings.getOrDefault(visitId, List.of()),
                     work.getOrDefault(visitId, List.of()),
                     row.getString("notes"),
-                    date(row, "next_visit_due")));
+                    date(row, "next_visit_due"),
+                    tools.getOrDefault(visitId, List.of())));
         });
         return visits;
     }

@@ -55,6 +55,7 @@ final class CarWriter {
         writePositions(visit.id(), "LEFT", visit.leftOn());
         countChange(visit.id());
         writeReadings(visit.id(), 0, visit.readings());
+        new UsedTools(handle).write(visit.id(), visit.tools());
     }
 
     void replaceLeaving(String visitId, Map<Corner, String> leftOn) {
@@ -63,7 +64,7 @@ final class CarWriter {
         countChange(visitId);
     }
 
-    private void countChange(String visitId) {
+    void countChange(String visitId) {
         handle.execute(
                 "update vehicle set revision = revision + 1 where id = (select vehicle_id from visit where id = ?)",
                 visitId);

@@ -36,6 +36,9 @@ final class DetailRows {
                         number(row, "front_share"),
                         number(row, "wheelbase_mm"),
                         number(row, "track_mm"),
+                        number(row, "ground_clearance_mm"),
+                        number(row, "lift_point_height_mm"),
+                        number(row, "wheel_mass_kg"),
                         liftPoints),
                 new FluidChange(
                         CarReader.date(row, "brake_fluid_changed_on"), number(row, "brake_fluid_interval_years")),

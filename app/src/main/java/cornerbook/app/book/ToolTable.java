@@ -1,7 +1,8 @@
 package cornerbook.app.book;
 
-import java.time.LocalDate;
+import cornerbook.core.visit.ShopTool;
 import java.util.List;
+import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 
 /** Keeps the tools of the shop. A tool is no reading: its line may be changed. */
@@ -13,29 +14,19 @@ final class ToolTable {
     }
 
     List<ShopTool> list() {
-        return handle.select("select * from shop_tool order by kind desc, id")
-                .map((row, context) -> new ShopTool(
-                        row.getString("id"),
-                        ShopTool.Kind.valueOf(row.getString("kind")),
-                        row.getString("name"),
-                        row.getDouble("lowest"),
-                        row.getDouble("highest"),
-                        row.getDouble("amount_too_much"),
-                        LocalDate.parse(row.getString("calibration_due"))))
+        return handle.select("select shop_tool.*, id as tool_id from shop_tool order by kind desc, id")
+                .map((row, context) -> ToolRows.tool(row))
                 .list();
+    }
+
+    Optional<ShopTool> find(String id) {
+        return list().stream().filter(tool -> tool.id().equals(id)).findFirst();
     }
 
     /** Adds the tool, or changes the one of the same mark. */
     void put(ShopTool tool) {
-        handle.execute(
-                "insert into shop_tool (id, kind, name, lowest, highest, amount_too_much, calibration_due) values (?, ?, ?, ?, ?, ?, ?) on conflict (id) do update set kind = excluded.kind, name = excluded.name, lowest = excluded.lowest, highest = excluded.highest, amount_too_much = excluded.amount_too_much, calibration_due = excluded.calibration_due",
-                tool.id(),
-                tool.kind().name(),
-                tool.name(),
-                tool.lowest(),
-                tool.highest(),
-                tool.offset(),
-                tool.calibrationDue().toString());
+        remove(tool.id());
+        ToolRows.put(new TableRow("shop_tool").set("id", tool.id()), tool).insert(handle);
     }
 
     void remove(String id) {

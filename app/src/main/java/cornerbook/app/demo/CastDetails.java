@@ -97,6 +97,9 @@ final class CastDetails {
                 car.drive() == DriveLayout.FRONT ? FRONT_SHARE_OF_FRONT_DRIVE : FRONT_SHARE_OF_OTHERS,
                 2680.0,
                 1560.0,
+                150.0,
+                175.0,
+                22.5,
                 LiftPoints.symmetric(620, 2050, 1480));
     }
 

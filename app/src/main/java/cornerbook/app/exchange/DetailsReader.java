@@ -66,6 +66,9 @@ final class DetailsReader {
                 json.optionalNumber("frontShare"),
                 json.optionalQuantity("wheelbase", "mm"),
                 json.optionalQuantity("track", "mm"),
+                json.optionalQuantity("groundClearance", "mm"),
+                json.optionalQuantity("liftPointHeight", "mm"),
+                json.optionalQuantity("wheelMass", "kg"),
                 json.has("liftPoints") ? liftPoints(json.child("liftPoints")) : null);
     }
 

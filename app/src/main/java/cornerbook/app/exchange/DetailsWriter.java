@@ -81,6 +81,9 @@ final class DetailsWriter {
         putNumber(json, "frontShare", body.frontShare());
         putQuantity(json, "wheelbase", body.wheelbaseMm(), "mm");
         putQuantity(json, "track", body.trackMm(), "mm");
+        putQuantity(json, "groundClearance", body.groundClearanceMm(), "mm");
+        putQuantity(json, "liftPointHeight", body.liftPointHeightMm(), "mm");
+        putQuantity(json, "wheelMass", body.wheelMassKg(), "kg");
         var points = body.liftPoints();
         if (points != null) {
             write(points, json.putObject("liftPoints"));

@@ -17,6 +17,7 @@ import cornerbook.core.visit.Customer;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Problem;
 import cornerbook.core.visit.Reading;
+import cornerbook.core.visit.ShopTool;
 import cornerbook.core.visit.TwelveVoltBattery;
 import cornerbook.core.visit.Tyre;
 import cornerbook.core.visit.Vehicle;
@@ -167,6 +168,7 @@ final class HistoryReader {
     private Visit visit(JsonObject json) {
         var id = json.text("id");
         var readings = each(json.children("readings"), reading -> reading(id, reading));
+        var tools = json.has("tools") ? each(json.children("tools"), ToolForm::read) : List.<ShopTool>of();
         var visit = json.build(() -> new Visit(
                 id,
                 json.date("date"),
@@ -177,7 +179,8 @@ final class HistoryReader {
                 readings,
                 lines(json, "workDone"),
                 json.optionalText("notes"),
-                json.optionalDate("nextVisitDue")));
+                json.optionalDate("nextVisitDue"),
+                tools));
         var noted = new NotesReader(visit, noteIds).read(json);
         if (!noted.isEmpty()) {
             notes.put(id, noted);

@@ -137,6 +137,10 @@ final class HistoryWriter {
         }
         putIfPresent(json, "notes", visit.notes());
         putIfPresent(json, "nextVisitDue", visit.nextVisitDue());
+        if (!visit.tools().isEmpty()) {
+            var tools = json.putArray("tools");
+            visit.tools().forEach(tool -> ToolForm.write(tool, tools.addObject()));
+        }
     }
 
     private static void write(Map<Corner, String> wheelAt, ObjectNode json) {

@@ -108,6 +108,26 @@ record JsonObject(JsonNode node, String where) {
         return has(name) ? (Double) quantity(name, bookUnit) : null;
     }
 
+    /** The quantities of an array; none when it is left out. */
+    List<Double> quantities(String name, String bookUnit) {
+        return has(name)
+                ? children(name).stream()
+                        .map(child -> child.ownQuantity(bookUnit))
+                        .toList()
+                : List.of();
+    }
+
+    private double ownQuantity(String bookUnit) {
+        if (node.isNumber()) {
+            return node.doubleValue();
+        }
+        try {
+            return Quantities.parse(printable(where, node.stringValue()), bookUnit);
+        } catch (IllegalArgumentException e) {
+            throw new ProblemException(where, String.valueOf(e.getMessage()));
+        }
+    }
+
     @Nullable
     Double optionalNumber(String name) {
         return has(name) ? (Double) number(name) : null;

@@ -86,6 +86,8 @@ final class SheetWords {
             case BRAKE_PAIR -> "Brakes of an axle";
             case PRESSURE -> "Tyre pressures";
             case BATTERY -> "12 V battery";
+            case LIFT -> "On the hoist";
+            case SHOP_TOOL -> "Tools used";
             default -> {
                 var words = part.name().toLowerCase(Locale.ROOT).replace('_', ' ');
                 yield words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);

@@ -1,6 +1,5 @@
 package cornerbook.app.web;
 
-import cornerbook.app.book.ShopTool;
 import cornerbook.app.unit.UnitSystem;
 import cornerbook.app.web.EntryPage.Field;
 import cornerbook.app.web.EntryPage.Group;
@@ -9,6 +8,7 @@ import cornerbook.app.web.EntryPage.Section;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
+import cornerbook.core.visit.ShopTool;
 import cornerbook.core.visit.StoredWheelCheck;
 import cornerbook.core.visit.TreadPrediction;
 import cornerbook.core.visit.Visit;

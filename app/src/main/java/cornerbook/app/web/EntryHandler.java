@@ -3,8 +3,10 @@ package cornerbook.app.web;
 import cornerbook.app.book.BookException;
 import cornerbook.app.book.OpenRetorque;
 import cornerbook.app.web.EntryPage.RetorqueForm;
+import cornerbook.core.visit.ShopTool;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Map;
@@ -38,6 +40,7 @@ final class EntryHandler {
         form.checkWrenches(desk.book().listTools());
         if (form.isSound() && !asks(form, open.with(readings, open.visit().leftOn()))) {
             try {
+                chooseTools(open.visit().id(), typed);
                 desk.book().addReadings(open.visit().id(), readings);
                 // The wheels are not recorded with the readings; what was typed about them comes back with the page.
                 var kept = leaving.unrecorded(new WheelProposal(desk.assessor(), open).standing());
@@ -62,6 +65,7 @@ final class EntryHandler {
         if (form.isSound() && leaving.isSound() && !asks(form, open.with(readings, leaving.chosen()))) {
             try {
                 var visitId = open.visit().id();
+                chooseTools(visitId, typed);
                 desk.book().recordLeaving(visitId, leaving.chosen(), identities);
                 desk.book().addReadings(visitId, readings);
                 desk.learning().learnSoon();
@@ -72,6 +76,24 @@ final class EntryHandler {
             }
         }
         send(response, 422, open, form, leaving, typed, NOTHING_TYPED);
+    }
+
+    /** Stores each choice of a tool that is another than the form showed. */
+    private void chooseTools(String visitId, Form typed) {
+        for (var kind : ShopTool.Kind.values()) {
+            var field = "tool." + kind.name();
+            var tool = typed.get(field);
+            if (typed.has(field) && !tool.equals(typed.get("shown." + field))) {
+                var seed = String.join("|", typed.get("form"), visitId, kind.name(), tool);
+                desk.book()
+                        .chooseTool(
+                                UUID.nameUUIDFromBytes(seed.getBytes(StandardCharsets.UTF_8))
+                                        .toString(),
+                                visitId,
+                                kind,
+                                tool);
+            }
+        }
     }
 
     private boolean asks(EntryForm form, OpenVisit typed) {
@@ -164,7 +186,8 @@ final class EntryHandler {
                         leaving.page(standing, ofSets),
                         openRetorque(open.visit().id()),
                         retorqueForm,
-                        BrakeDust.ofWeek(desk.book(), open.visit().date())));
+                        BrakeDust.ofWeek(desk.book(), open.visit().date()),
+                        ToolChoice.of(desk.book(), open.visit())));
     }
 
     private @Nullable OpenRetorque openRetorque(String visitId) {

@@ -21,6 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param saved how many readings were just stored; null when the page was only asked for
  * @param retorque null when none is open
  * @param dust of the week of the visit
+ * @param tools that the visit may be worked with, kind by kind; none while the shop keeps none
  */
 public record EntryPage(
         CarHistory history,
@@ -36,9 +37,11 @@ public record EntryPage(
         Leaving leaving,
         @Nullable OpenRetorque retorque,
         RetorqueForm retorqueForm,
-        BrakeDust dust) {
+        BrakeDust dust,
+        List<ToolChoice> tools) {
     public EntryPage {
         corners = List.copyOf(corners);
+        tools = List.copyOf(tools);
     }
 
     /**

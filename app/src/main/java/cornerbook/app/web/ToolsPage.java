@@ -1,6 +1,6 @@
 package cornerbook.app.web;
 
-import cornerbook.app.book.ShopTool;
+import cornerbook.core.visit.ShopTool;
 import java.time.LocalDate;
 import java.util.List;
 

@@ -2,6 +2,7 @@ package cornerbook.app.web;
 
 import cornerbook.core.corner.Corner;
 import cornerbook.core.visit.Measure;
+import cornerbook.core.visit.PressureWarning;
 import cornerbook.core.visit.Vehicle;
 import cornerbook.core.visit.Visit;
 import java.util.ArrayList;
@@ -9,6 +10,9 @@ import java.util.List;
 
 /** Every place for a reading that a visit has, by the car's configuration and the wheels that it came and leaves on. */
 public record VisitSlots(Vehicle vehicle, Visit visit) {
+    /** What the sensor of a wheel gives after the pressure is set. */
+    public static final List<Measure> SENSOR = List.of(Measure.SENSOR_PRESSURE, Measure.SENSOR_TEMPERATURE);
+
     /** The wheel that the car came on; none where no wheel is known. */
     public List<Slot> arrived(Corner corner) {
         var tag = visit.arrivedOn().get(corner);
@@ -25,15 +29,16 @@ public record VisitSlots(Vehicle vehicle, Visit visit) {
         if (tag == null) {
             return List.of();
         }
-        return tag.equals(visit.arrivedOn().get(corner))
-                ? Slot.at(corner, tag, Measure.PRESSURE_SET, Measure.WHEEL_TORQUE)
-                : Slot.at(
-                        corner,
-                        tag,
-                        Measure.TREAD_DEPTH,
-                        Measure.PRESSURE_FOUND,
-                        Measure.PRESSURE_SET,
-                        Measure.WHEEL_TORQUE);
+        var measures = new ArrayList<Measure>();
+        if (!tag.equals(visit.arrivedOn().get(corner))) {
+            measures.addAll(List.of(Measure.TREAD_DEPTH, Measure.PRESSURE_FOUND));
+        }
+        measures.add(Measure.PRESSURE_SET);
+        if (vehicle.details().pressureWarning().kind() == PressureWarning.Kind.DIRECT) {
+            measures.addAll(SENSOR);
+        }
+        measures.add(Measure.WHEEL_TORQUE);
+        return Slot.at(corner, tag, measures.toArray(Measure[]::new));
     }
 
     public List<Slot> ofVehicle() {

@@ -109,6 +109,8 @@ public final class Words {
             case PARKING_BRAKE -> "Parking brake";
             case BRAKE_FLUID -> "Brake fluid";
             case BATTERY -> "12 V battery";
+            case LIFT -> "Lift";
+            case SHOP_TOOL -> "Tool of the shop";
         };
     }
 
@@ -140,6 +142,8 @@ public final class Words {
             case TREAD_DEPTH -> "Tread";
             case PRESSURE_FOUND -> "Pressure found";
             case PRESSURE_SET -> "Pressure set";
+            case SENSOR_PRESSURE -> "Sensor reads";
+            case SENSOR_TEMPERATURE -> "Sensor temperature";
             case WHEEL_TORQUE -> "Wheel torque";
             case PAD_THICKNESS -> "Pad";
             case PAD_THICKNESS_TRAILING -> "Trailing edge,";

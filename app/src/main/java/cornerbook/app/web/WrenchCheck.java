@@ -1,7 +1,7 @@
 package cornerbook.app.web;
 
-import cornerbook.app.book.ShopTool;
 import cornerbook.app.unit.UnitSystem;
+import cornerbook.core.visit.ShopTool;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;

@@ -4,6 +4,7 @@ import { h } from "./bay-dom.mjs";
 import { FieldView } from "./bay-field.mjs";
 import { people, walk } from "./bay-person.mjs";
 import { photos } from "./bay-photo.mjs";
+import { tools } from "./bay-tools.mjs";
 import { torqueStep } from "./bay-torque.mjs";
 import { fieldsOf, note } from "./bay-visit.mjs";
 import { wheelsStep } from "./bay-wheels.mjs";
@@ -48,7 +49,7 @@ export class SheetView {
     const ticks = step.kind === "TORQUE" ? [] : step.ticks.map((tick) => this.ticked(tick));
     const title = h("h2", { tabIndex: -1 }, step.title);
     this.#title = title;
-    byId("main").replaceChildren(title, ...step.cautions.map((words) => note("caution", words)), h("div", { className: "ticks" }, ...ticks.slice(0, -1)), ...parts, ...ticks.slice(-1), ...(step.corner || step.id === "RECEIVE" ? [photos(this, step.corner)] : []));
+    byId("main").replaceChildren(title, ...step.cautions.map((words) => note("caution", words)), ...tools(this, step), h("div", { className: "ticks" }, ...ticks.slice(0, -1)), ...parts, ...ticks.slice(-1), ...(step.corner || step.id === "RECEIVE" ? [photos(this, step.corner)] : []));
     const at = this.steps.indexOf(step);
     const go = (to, words, kind) => (to ? h("a", { className: `button ${kind}`, href: `#${to.id}` }, words) : h("span"));
     const next = this.steps[at + 1];

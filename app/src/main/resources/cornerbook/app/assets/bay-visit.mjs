@@ -188,6 +188,15 @@ export class Visit extends EventTarget {
     return this.outbox.add({ visit: this.id, kind: "tick", tick, done, person: person() });
   }
 
+  /** Mark of the tool of a kind that this visit is worked with; empty while none is named. */
+  tool(kind) {
+    return this.pending.findLast((each) => each.kind === "tool" && each.tool === kind)?.toolId ?? this.state.tools?.[kind] ?? "";
+  }
+
+  useTool(kind, toolId) {
+    return this.outbox.add({ visit: this.id, kind: "tool", tool: kind, toolId, person: person() });
+  }
+
   record(kind, values) {
     const before = kind === "leaving" || kind === "departure" ? this.pending.findLast((each) => each.kind === kind && (each.refused || !each.tried)) : undefined;
     return this.outbox.add({ visit: this.id, kind, person: person(), ...values }, before);

@@ -3,6 +3,7 @@ package cornerbook.app.book;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import cornerbook.core.visit.ShopTool;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import org.junit.jupiter.api.Test;

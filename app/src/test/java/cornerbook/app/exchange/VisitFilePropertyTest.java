@@ -11,6 +11,8 @@ import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.fastener.Seat;
+import cornerbook.core.lift.Hoist;
+import cornerbook.core.lift.HoistRating;
 import cornerbook.core.lift.LiftPoints;
 import cornerbook.core.tyre.Mounting;
 import cornerbook.core.visit.AxleSpecification;
@@ -26,6 +28,7 @@ import cornerbook.core.visit.FluidChange;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.PressureWarning;
 import cornerbook.core.visit.Reading;
+import cornerbook.core.visit.ShopTool;
 import cornerbook.core.visit.TwelveVoltBattery;
 import cornerbook.core.visit.Tyre;
 import cornerbook.core.visit.Vehicle;
@@ -156,6 +159,9 @@ class VisitFilePropertyTest {
                                 maybe(between(0.2, 0.8)),
                                 maybe(between(1500, 5500)),
                                 maybe(between(1000, 2200)),
+                                maybe(between(50, 1000)),
+                                maybe(between(50, 1000)),
+                                maybe(between(5, 80)),
                                 maybe(LiftPoints.symmetric(between(0, 900), between(1500, 2500), between(900, 1800)))),
                         new FluidChange(maybe(TODAY.minusDays(random.nextInt(2000))), maybe(between(0.5, 10))),
                         new PressureWarning(
@@ -251,7 +257,31 @@ class VisitFilePropertyTest {
                 readings,
                 random.nextBoolean() ? List.of() : List.of(word(), word()),
                 maybe(word()),
-                maybe(date.plusDays(180)));
+                maybe(date.plusDays(180)),
+                tools(date));
+    }
+
+    private List<ShopTool> tools(LocalDate date) {
+        double lowest = between(30, 100);
+        var heights = List.of(between(0, 300), between(0, 300));
+        return Stream.of(ShopTool.Kind.values())
+                .filter(kind -> random.nextBoolean())
+                .map(kind -> new ShopTool(
+                        "T-" + kind.ordinal(),
+                        kind,
+                        word(),
+                        lowest,
+                        between(500, 1500),
+                        kind == ShopTool.Kind.HOIST ? 0 : between(-10, 10),
+                        date.plusDays(random.nextInt(400) - 200),
+                        kind == ShopTool.Kind.HOIST
+                                ? new Hoist(
+                                        4,
+                                        new HoistRating(between(500, 6000), between(200, 2000), between(200, 2000)),
+                                        heights,
+                                        List.of())
+                                : null))
+                .toList();
     }
 
     private Map<Corner, String> wheelsOf(List<WheelSet> sets) {

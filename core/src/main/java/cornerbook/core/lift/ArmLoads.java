@@ -1,7 +1,5 @@
 package cornerbook.core.lift;
 
-import static cornerbook.core.quantity.Range.check;
-
 import cornerbook.core.corner.Corner;
 import cornerbook.core.why.Explained;
 import cornerbook.core.why.Step;
@@ -40,7 +38,7 @@ public record ArmLoads(
         List<Step> steps)
         implements Explained {
     /** Below this margin the car is called badly placed. Common practice, no source. */
-    private static final double LEAST_MARGIN_MM = 150;
+    public static final double LEAST_MARGIN_MM = 150;
 
     private static final String STATICS = "moments about the front axle";
 
@@ -59,22 +57,20 @@ public record ArmLoads(
      */
     public static ArmLoads of(
             CarMass car, LiftPoints points, List<PartOff> off, double armRatingKg, double hoistRatingKg) {
-        check("rating of an arm", armRatingKg, 200, 5000, "kg");
-        check("rating of the hoist", hoistRatingKg, 500, 12000, "kg");
-        double totalKg = car.frontKg() + car.rearKg();
-        double momentX = car.rearKg() * car.wheelbaseMm();
-        double momentY = totalKg * (car.leftShare() - 0.5) * car.trackMm();
-        for (var part : off) {
-            totalKg -= part.massKg();
-            momentX -= part.massKg() * part.behindFrontAxleMm();
-            momentY -= part.massKg() * part.leftOfCentreMm();
-        }
-        if (totalKg <= 0) {
-            throw new IllegalArgumentException("parts off weigh as much as the car, expected less");
-        }
-        double centreX = momentX / totalKg;
-        double centreY = momentY / totalKg;
-        double marginMm = points.marginMm(centreX, centreY);
+        return of(car, points, off, new HoistRating(hoistRatingKg, armRatingKg, armRatingKg));
+    }
+
+    /**
+     * The loads on a hoist whose front and rear arms may be rated apart.
+     *
+     * @throws IllegalArgumentException when the centre of gravity lies outside the points
+     */
+    public static ArmLoads of(CarMass car, LiftPoints points, List<PartOff> off, HoistRating rating) {
+        var centre = CentreOfGravity.of(car, off);
+        double totalKg = centre.totalKg();
+        double centreX = centre.behindFrontAxleMm();
+        double centreY = centre.leftOfCentreMm();
+        double marginMm = centre.marginMm(points);
         if (marginMm <= 0) {
             throw new IllegalArgumentException(
                     "centre of gravity is %.0f mm behind the front axle and %.0f mm left of the centre, %.0f mm outside the lift points: the car would tip, do not lift"
@@ -86,9 +82,9 @@ public record ArmLoads(
         var arms = new EnumMap<Corner, ArmLoad>(Corner.class);
         for (var corner : Corner.values()) {
             int i = corner.ordinal();
-            arms.put(corner, new ArmLoad(loads[i], most[i], most[i] / armRatingKg));
+            arms.put(corner, new ArmLoad(loads[i], most[i], most[i] / rating.armKg(corner)));
         }
-        double hoistShare = totalKg / hoistRatingKg;
+        double hoistShare = totalKg / rating.hoistKg();
         boolean holds = hoistShare <= 1 && arms.values().stream().allMatch(arm -> arm.shareOfRating() <= 1);
         return new ArmLoads(
                 car,

@@ -46,13 +46,14 @@ record AirLoss(LeakRate rate, LocalDate since, double setKpa, double foundKpa) {
                 || days > MOST_DAYS) {
             return Optional.empty();
         }
+        double setKpa = UsedGauge.of(before.get()).kpa(set.get());
+        double foundKpa = UsedGauge.of(visit).kpa(found.get());
         var rate = LeakRate.of(
-                new LeakRate.At(set.get().value(), setC.get().value()),
-                new LeakRate.At(found.get().value(), foundC.get().value()),
+                new LeakRate.At(setKpa, setC.get().value()),
+                new LeakRate.At(foundKpa, foundC.get().value()),
                 days,
                 GAUGE_ERROR_KPA);
-        return Optional.of(new AirLoss(
-                rate, before.get().date(), set.get().value(), found.get().value()));
+        return Optional.of(new AirLoss(rate, before.get().date(), setKpa, foundKpa));
     }
 
     boolean slowLeak() {

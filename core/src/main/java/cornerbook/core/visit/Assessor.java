@@ -149,6 +149,7 @@ public final class Assessor {
         notJudged.addAll(judge.notJudged());
         findings.addAll(PressureFindings.of(vehicle, visits, readings, climate, notJudged));
         findings.addAll(SensorFindings.of(history, visit, notJudged));
+        findings.addAll(SensorPressureFindings.of(vehicle, visit, readings));
         findings.addAll(WheelFitFindings.of(history, visit.leftOn()));
         findings.addAll(TorqueFindings.of(vehicle, visit, readings, notJudged));
         var distance = runs.next(SeasonKind.ALL_SEASON);
@@ -166,6 +167,8 @@ public final class Assessor {
         BrakeFluidFindings.of(vehicle, visits, nextVisit, notJudged).ifPresent(findings::add);
         notJudged.addAll(OpenBrakeWork.of(vehicle, visit));
         BatteryFindings.of(vehicle, visits, readings, nextVisit, notJudged).ifPresent(findings::add);
+        findings.addAll(ToolFindings.of(visit, readings));
+        LiftFindings.of(vehicle, visit, notJudged).ifPresent(findings::add);
         findings.sort(Comparator.comparing(Finding::verdict).reversed().thenComparingDouble(Finding::lifeLeft));
         return new Assessment(
                 history,

@@ -12,6 +12,9 @@ import org.jspecify.annotations.Nullable;
  * @param frontShare share of that mass on the front axle, 0.2 to 0.8
  * @param wheelbaseMm 1500 to 5500 mm
  * @param trackMm distance of the left and right wheels' middles, 1000 to 2200 mm
+ * @param groundClearanceMm least height over the way of a hoist's arm to its lift point, 50 to 1000 mm
+ * @param liftPointHeightMm floor to the lift points, the lowest of them, 50 to 1000 mm
+ * @param wheelMassKg one wheel with its tyre, 5 to 80 kg
  * @param liftPoints where the vehicle's maker lets a pad touch
  */
 public record CarBody(
@@ -19,9 +22,12 @@ public record CarBody(
         @Nullable Double frontShare,
         @Nullable Double wheelbaseMm,
         @Nullable Double trackMm,
+        @Nullable Double groundClearanceMm,
+        @Nullable Double liftPointHeightMm,
+        @Nullable Double wheelMassKg,
         @Nullable LiftPoints liftPoints) {
     /** Nothing is known. */
-    public static final CarBody NOT_KNOWN = new CarBody(null, null, null, null, null);
+    public static final CarBody NOT_KNOWN = new CarBody(null, null, null, null, null, null, null, null);
 
     private static final double EVEN = 0.5;
 
@@ -30,6 +36,9 @@ public record CarBody(
         Checks.optional("share on the front axle", frontShare, 0.2, 0.8, "");
         Checks.optional("wheelbase", wheelbaseMm, 1500, 5500, "mm");
         Checks.optional("track", trackMm, 1000, 2200, "mm");
+        Checks.optional("ground clearance", groundClearanceMm, 50, 1000, "mm");
+        Checks.optional("height of the lift points", liftPointHeightMm, 50, 1000, "mm");
+        Checks.optional("mass of a wheel", wheelMassKg, 5, 80, "kg");
     }
 
     /** The car on its wheels, even left and right; empty when a part of it is not known. */

@@ -12,6 +12,10 @@ public enum Measure {
     PRESSURE_FOUND(Carrier.WHEEL, "kPa", 0, 1000, Set.of()),
     /** Gauge pressure as it was set. */
     PRESSURE_SET(Carrier.WHEEL, "kPa", 0, 1000, Set.of()),
+    /** Gauge pressure that the wheel's sensor gives, after it was set, as the car or a reader shows it. */
+    SENSOR_PRESSURE(Carrier.WHEEL, "kPa", 0, 1000, Set.of()),
+    /** Temperature that the sensor gives with it. */
+    SENSOR_TEMPERATURE(Carrier.WHEEL, "°C", -50, 90, Set.of()),
     /** Lowest torque confirmed over the fasteners of the wheel, car on the ground. */
     WHEEL_TORQUE(Carrier.WHEEL, "N·m", 0, 1000, Set.of()),
     /** Friction material at the leading edge, or where it is thinnest when it is read at one place only. */

@@ -29,6 +29,7 @@ final class PressureFindings {
             @Nullable Climate climate,
             List<String> notJudged) {
         var visit = visits.getLast();
+        var gauge = UsedGauge.of(visit);
         var findings = new ArrayList<Finding>();
         for (var corner : Corner.values()) {
             double placardKpa = vehicle.axle(corner.axle()).placardPressureKpa();
@@ -39,9 +40,9 @@ final class PressureFindings {
                 loss.filter(AirLoss::slowLeak)
                         .ifPresent(leak -> findings.add(slowLeak(corner, arrived, leak, placardKpa, visit.date())));
                 readings.ofWheel(Measure.PRESSURE_FOUND, arrived)
-                        .filter(found -> found.value() < WARNING_SHARE * placardKpa)
-                        .ifPresent(found ->
-                                findings.add(foundLow(corner, arrived, arrived.equals(left), found, placardKpa)));
+                        .filter(found -> gauge.kpa(found) < WARNING_SHARE * placardKpa)
+                        .ifPresent(found -> findings.add(
+                                foundLow(corner, arrived, arrived.equals(left), found, gauge, placardKpa)));
             }
             if (left != null) {
                 var set = readings.ofWheel(Measure.PRESSURE_SET, left);
@@ -50,6 +51,7 @@ final class PressureFindings {
                             corner,
                             left,
                             set.get(),
+                            gauge,
                             placardKpa,
                             readings,
                             climate,
@@ -62,20 +64,19 @@ final class PressureFindings {
         return findings;
     }
 
-    private static Finding foundLow(Corner corner, String tag, boolean stays, Reading found, double placardKpa) {
+    private static Finding foundLow(
+            Corner corner, String tag, boolean stays, Reading found, UsedGauge gauge, double placardKpa) {
+        double foundKpa = gauge.kpa(found);
         return new Finding(
                 new Subject(Subject.Part.PRESSURE, corner, tag, null),
                 stays ? Verdict.SPENT : Verdict.RUNS_OUT,
-                "%s came in at %.0f kPa, placard %.0f kPa: look for a leak".formatted(tag, found.value(), placardKpa),
+                "%s came in at %.0f kPa, placard %.0f kPa: look for a leak".formatted(tag, foundKpa, placardKpa),
                 "The tyre at %s came in far too low on air; the cause has to be found.".formatted(corner),
                 null,
                 null,
-                Math.clamp(found.value() / placardKpa, 0, 1),
+                Math.clamp(foundKpa / placardKpa, 0, 1),
                 List.of(
-                        new Evidence(
-                                "found",
-                                "%.0f kPa".formatted(found.value()),
-                                "reading, written \"" + found.asWritten() + "\""),
+                        new Evidence("found", "%.0f kPa".formatted(foundKpa), gauge.how(found)),
                         new Evidence(
                                 "warning comes at",
                                 "%.0f kPa".formatted(WARNING_SHARE * placardKpa),
@@ -108,24 +109,25 @@ final class PressureFindings {
             Corner corner,
             String tag,
             Reading set,
+            UsedGauge gauge,
             double placardKpa,
             CurrentReadings readings,
             @Nullable Climate climate,
             Optional<AirLoss> loss) {
-        double differenceKpa = set.value() - placardKpa;
+        double setKpa = gauge.kpa(set);
+        double differenceKpa = setKpa - placardKpa;
         boolean fits = Math.abs(differenceKpa) <= SET_TOLERANCE_KPA;
         var evidence = new ArrayList<Evidence>();
-        evidence.add(
-                new Evidence("set", "%.0f kPa".formatted(set.value()), "reading, written \"" + set.asWritten() + "\""));
+        evidence.add(new Evidence("set", "%.0f kPa".formatted(setKpa), gauge.how(set)));
         evidence.add(new Evidence("placard, cold", "%.0f kPa".formatted(placardKpa), "vehicle's specification"));
         readings.ofVehicle(Measure.TYRE_TEMPERATURE)
                 .ifPresent(temperature ->
-                        evidence.addAll(coldestMorning(set.value(), temperature.value(), placardKpa, climate)));
+                        evidence.addAll(coldestMorning(setKpa, temperature.value(), placardKpa, climate)));
         loss.map(AirLoss::evidence).ifPresent(evidence::add);
         return new Finding(
                 new Subject(Subject.Part.PRESSURE, corner, tag, null),
                 fits ? Verdict.HOLDS : Verdict.SPENT,
-                "%s pressure set to %.0f kPa, placard %.0f kPa".formatted(corner, set.value(), placardKpa),
+                "%s pressure set to %.0f kPa, placard %.0f kPa".formatted(corner, setKpa, placardKpa),
                 fits
                         ? "The tyre pressure at %s is set as the placard asks.".formatted(corner)
                         : "The tyre pressure at %s is not what the placard asks; it has to be set again."

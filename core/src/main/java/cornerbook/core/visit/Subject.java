@@ -32,6 +32,10 @@ public record Subject(
         BRAKE_PAIR,
         PARKING_BRAKE,
         BRAKE_FLUID,
-        BATTERY
+        BATTERY,
+        /** The car on the hoist. */
+        LIFT,
+        /** A gauge, wrench or hoist that the visit was worked with. */
+        SHOP_TOOL
     }
 }

@@ -1,0 +1,66 @@
+package cornerbook.app.exchange;
+
+import static cornerbook.app.exchange.HistoryWriter.quantity;
+
+import cornerbook.core.lift.Hoist;
+import cornerbook.core.lift.HoistRating;
+import cornerbook.core.visit.ShopTool;
+import java.util.List;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Reads and writes a tool that a visit was worked with, as the visit file has it. */
+final class ToolForm {
+    private ToolForm() {}
+
+    static ShopTool read(JsonObject json) {
+        var kind = json.constant("kind", ShopTool.Kind.class);
+        return json.build(() -> new ShopTool(
+                json.text("id"),
+                kind,
+                json.text("name"),
+                json.quantity("lowest", kind.unit()),
+                json.quantity("highest", kind.unit()),
+                json.has("showsTooMuch") ? json.quantity("showsTooMuch", kind.unit()) : 0,
+                json.date("calibrationDue"),
+                json.has("hoist") ? hoist(json.child("hoist")) : null));
+    }
+
+    private static Hoist hoist(JsonObject json) {
+        return json.build(() -> new Hoist(
+                json.whole("arms"),
+                new HoistRating(
+                        json.quantity("rating", "kg"),
+                        json.quantity("frontArmRating", "kg"),
+                        json.quantity("rearArmRating", "kg")),
+                json.quantities("adapterHeights", "mm"),
+                json.quantities("blockHeights", "mm")));
+    }
+
+    static void write(ShopTool tool, ObjectNode json) {
+        var unit = tool.kind().unit();
+        json.put("id", tool.id())
+                .put("kind", Words.of(tool.kind()))
+                .put("name", tool.name())
+                .put("lowest", quantity(tool.lowest(), unit))
+                .put("highest", quantity(tool.highest(), unit));
+        if (tool.offset() != 0) {
+            json.put("showsTooMuch", quantity(tool.offset(), unit));
+        }
+        json.put("calibrationDue", tool.calibrationDue().toString());
+        tool.findHoist().ifPresent(hoist -> write(hoist, json.putObject("hoist")));
+    }
+
+    private static void write(Hoist hoist, ObjectNode json) {
+        json.put("arms", hoist.armCount())
+                .put("rating", quantity(hoist.rating().hoistKg(), "kg"))
+                .put("frontArmRating", quantity(hoist.rating().frontArmKg(), "kg"))
+                .put("rearArmRating", quantity(hoist.rating().rearArmKg(), "kg"));
+        write(hoist.adapterHeightsMm(), json.putArray("adapterHeights"));
+        write(hoist.blockHeightsMm(), json.putArray("blockHeights"));
+    }
+
+    private static void write(List<Double> heightsMm, ArrayNode array) {
+        heightsMm.forEach(heightMm -> array.add(quantity(heightMm, "mm")));
+    }
+}

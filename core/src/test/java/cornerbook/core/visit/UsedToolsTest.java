@@ -1,0 +1,140 @@
+package cornerbook.core.visit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import cornerbook.core.corner.Corner;
+import cornerbook.core.quantity.Quantities;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** What the tools of a visit change in its findings. Tools and readings are invented. */
+class UsedToolsTest {
+    private static final LocalDate LATER = Cars.AUTUMN.plusMonths(3);
+
+    private static ShopTool gauge(double offsetKpa, LocalDate due) {
+        return new ShopTool("G-1", ShopTool.Kind.PRESSURE_GAUGE, "Invented gauge", 0, 700, offsetKpa, due);
+    }
+
+    private static ShopTool wrench(LocalDate due) {
+        return new ShopTool("W-2", ShopTool.Kind.TORQUE_WRENCH, "Invented wrench", 20, 120, 0, due);
+    }
+
+    private static Visit visit(List<Reading> readings, ShopTool... tools) {
+        return new Visit(
+                "v",
+                Cars.AUTUMN,
+                48_000,
+                null,
+                Cars.at("S-"),
+                Cars.at("S-"),
+                readings,
+                List.of(),
+                null,
+                null,
+                Arrays.asList(tools));
+    }
+
+    private static List<Finding> pressures(Visit visit) {
+        return PressureFindings.of(Cars.vehicle(), List.of(visit), new CurrentReadings(visit), new ArrayList<>());
+    }
+
+    private static List<Finding> tools(Visit visit) {
+        return ToolFindings.of(visit, new CurrentReadings(visit));
+    }
+
+    private static List<Finding> sensors(Visit visit) {
+        return SensorPressureFindings.of(Cars.vehicle(), visit, new CurrentReadings(visit));
+    }
+
+    /** 250 kPa on a gauge that shows 14 kPa too much are 236 kPa: by definition of the offset, shown less true. */
+    @Test
+    void whatAGaugeShowsTooMuchIsTakenOffThePressure() {
+        var readings = List.of(Cars.reading(Measure.PRESSURE_SET, Corner.LF, "S-LF", null, 250));
+        assertThat(pressures(visit(readings))).extracting(Finding::verdict).containsExactly(Verdict.HOLDS);
+        var finding = pressures(visit(readings, gauge(14, LATER))).getFirst();
+        assertThat(finding.verdict()).isEqualTo(Verdict.SPENT);
+        assertThat(finding.title()).isEqualTo("LF pressure set to 236 kPa, placard 250 kPa");
+        assertThat(finding.evidence().getFirst().how())
+                .isEqualTo("reading, written \"250.0\", less the 14.0 kPa that gauge G-1 shows too much");
+    }
+
+    @Test
+    void aVisitThatNamesNoToolSaysNothingOfTools() {
+        assertThat(tools(visit(List.of(Cars.reading(Measure.WHEEL_TORQUE, Corner.LF, "S-LF", null, 140)))))
+                .isEmpty();
+    }
+
+    /** From its day on it is due, as the shop's page says: "the day from which it is not to be trusted". */
+    @Test
+    void aToolPastItsDayIsSpentForItsUse() {
+        assertThat(tools(visit(List.of(), gauge(0, Cars.AUTUMN))).getFirst().verdict())
+                .isEqualTo(Verdict.SPENT);
+        assertThat(tools(visit(List.of(), gauge(0, Cars.AUTUMN.plusDays(1))))
+                        .getFirst()
+                        .verdict())
+                .isEqualTo(Verdict.HOLDS);
+        assertThat(tools(visit(List.of(), wrench(Cars.AUTUMN))).getFirst().title())
+                .isEqualTo("Torque wrench W-2, Invented wrench: calibration was due on 2026-10-20");
+    }
+
+    @Test
+    void aTorqueThatIsNotOnTheScaleOfTheWrenchIsToBeDoneAgain() {
+        var readings = List.of(
+                Cars.reading(Measure.WHEEL_TORQUE, Corner.LF, "S-LF", null, 140),
+                Cars.reading(Measure.WHEEL_TORQUE, Corner.RF, "S-RF", null, 120));
+        assertThat(tools(visit(readings, wrench(LATER))))
+                .filteredOn(finding -> finding.verdict() == Verdict.SPENT)
+                .extracting(Finding::title)
+                .containsExactly("LF 140 N·m is not on the scale of torque wrench W-2, 20 to 120 N·m");
+    }
+
+    /**
+     * Ideal gas: 35 psi gauge at 70 °F are 0.938 psi less at 60 °F (absolute pressure in proportion to absolute temperature,
+     * standard atmosphere). A sensor that is 10 °F warmer than the tyre and reads 35 psi reads what a gauge of 34.062 psi
+     * reads.
+     */
+    @Test
+    void aSensorIsComparedAtTheTemperatureOfTheTyre() {
+        double setKpa = Quantities.parse("34.062 psi", "kPa");
+        var finding = sensors(visit(List.of(
+                        Cars.reading(Measure.PRESSURE_SET, Corner.LF, "S-LF", null, setKpa),
+                        Cars.reading(
+                                Measure.SENSOR_PRESSURE, Corner.LF, "S-LF", null, Quantities.parse("35 psi", "kPa")),
+                        Cars.reading(
+                                Measure.SENSOR_TEMPERATURE, Corner.LF, "S-LF", null, Quantities.parse("70 °F", "°C")),
+                        Cars.reading(Measure.TYRE_TEMPERATURE, null, null, null, Quantities.parse("60 °F", "°C")))))
+                .getFirst();
+        assertThat(finding.title()).matches("S-LF sensor reads [+−]0 kPa against the gauge");
+        assertThat(finding.verdict()).isEqualTo(Verdict.HOLDS);
+    }
+
+    /** 2 psi is 13.8 kPa; a quarter of 250 kPa is 62.5 kPa (49 CFR 571.138 S4.2). */
+    @Test
+    void aSensorThatDiffersFromTheGaugeIsSaid() {
+        assertThat(verdictOfSensor(250 + 13, 0)).isEqualTo(Verdict.HOLDS);
+        assertThat(verdictOfSensor(250 + 14, 0)).isEqualTo(Verdict.RUNS_OUT);
+        assertThat(verdictOfSensor(250 - 62, 0)).isEqualTo(Verdict.RUNS_OUT);
+        assertThat(verdictOfSensor(250 - 63, 0)).isEqualTo(Verdict.SPENT);
+        assertThat(verdictOfSensor(250 + 13, 5)).isEqualTo(Verdict.RUNS_OUT);
+    }
+
+    private static Verdict verdictOfSensor(double sensorKpa, double offsetKpa) {
+        return sensors(visit(
+                        List.of(
+                                Cars.reading(Measure.PRESSURE_SET, Corner.LF, "S-LF", null, 250),
+                                Cars.reading(Measure.SENSOR_PRESSURE, Corner.LF, "S-LF", null, sensorKpa)),
+                        gauge(offsetKpa, LATER)))
+                .getFirst()
+                .verdict();
+    }
+
+    @Test
+    void twoToolsOfOneKindAreRefused() {
+        assertThatThrownBy(() -> visit(List.of(), gauge(0, LATER), gauge(1, LATER)))
+                .hasMessage("two tools of one kind stand at the visit, expected one of each kind");
+    }
+}
