@@ -2,6 +2,7 @@ package cornerbook.app.demo;
 
 import cornerbook.core.season.Climate;
 import cornerbook.core.visit.CarHistory;
+import cornerbook.core.visit.ShopTool;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
@@ -42,5 +43,10 @@ public final class DemoShop {
         return Cast.members(today).stream()
                 .map(member -> new VisitWriter(member, today).write())
                 .toList();
+    }
+
+    /** The tools that it keeps. */
+    public static List<ShopTool> tools(LocalDate today) {
+        return DemoTools.kept(today);
     }
 }

@@ -27,6 +27,11 @@ final class ReadingWriter {
     /** Temperature of the tyres when they were set at the visit before. */
     private static final double LAST_SET_C = 11;
 
+    /** The car one of whose sensors reads too much. */
+    private static final int FAILING_SENSOR = 4;
+
+    private static final double FAILING_SENSOR_KPA = 24;
+
     private final String visitId;
     private final CastMember member;
     private final CarTruth truth;
@@ -75,6 +80,19 @@ final class ReadingWriter {
                 add(Measure.PRESSURE_SET, corner, tag, null, set, 0);
             }
         }
+    }
+
+    /** What each wheel's sensor gives of what was set; one sensor of the shop's cars is failing. */
+    void sensors(Map<Corner, String> fitted, double tyreC, boolean failing) {
+        fitted.forEach((corner, tag) -> readings.stream()
+                .filter(reading -> reading.measure() == Measure.PRESSURE_SET && tag.equals(reading.wheelTag()))
+                .findFirst()
+                .ifPresent(set -> {
+                    boolean fails = failing && member.number() == FAILING_SENSOR && corner == Corner.RR;
+                    double off = fails ? FAILING_SENSOR_KPA : (corner.ordinal() + member.number()) % 5 - 2;
+                    add(Measure.SENSOR_PRESSURE, corner, tag, null, set.value() + off, 0);
+                    add(Measure.SENSOR_TEMPERATURE, corner, tag, null, tyreC, 0);
+                }));
     }
 
     void wheelTorque(Map<Corner, String> fitted) {

@@ -101,6 +101,9 @@ final class VisitWriter {
                 writer.tread(leftOn, List.of(Corner.values()));
             }
             writer.pressureSet(leftOn);
+            if (seasonsToCome <= 1) {
+                writer.sensors(leftOn, tyreC, seasonsToCome == 0);
+            }
             writer.wheelTorque(leftOn);
             writer.batteryCheck(tyreC + 2, seasonsToCome);
             workDone.add(
@@ -127,7 +130,8 @@ final class VisitWriter {
                 writer.readings(),
                 workDone,
                 note(seasonsToCome),
-                null);
+                null,
+                progress == LatestVisit.FINISHED ? DemoTools.at(date, member.number(), seasonsToCome == 0) : List.of());
     }
 
     private @Nullable String note(int seasonsToCome) {

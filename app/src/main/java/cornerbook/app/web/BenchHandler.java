@@ -14,7 +14,6 @@ import cornerbook.app.web.BenchPage.Answer;
 import cornerbook.app.web.BenchPage.Field;
 import cornerbook.app.web.BenchPage.Section;
 import cornerbook.core.corner.Axle;
-import cornerbook.core.visit.ShopTool;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.util.ArrayList;

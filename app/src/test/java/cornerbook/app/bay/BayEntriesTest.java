@@ -6,8 +6,10 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.visit.CarHistory;
 import cornerbook.core.visit.Reading;
+import cornerbook.core.visit.ShopTool;
 import java.nio.file.Path;
 import java.sql.DriverManager;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -49,6 +51,21 @@ class BayEntriesTest {
         assertThat(statuses(good, unreadable, impossible)).containsExactly("stored", "refused", "refused");
         assertThat(statuses(good, unreadable)).containsExactly("already", "refused");
         assertThat(shop.readings(visitId)).extracting(Reading::asWritten).containsExactly("5.2 mm");
+    }
+
+    /** The choice is taken back by another one; each is stored once, whatever order the answers are lost in. */
+    @Test
+    void theToolInHandIsNamedByItsMarkAndTakenBack() throws Exception {
+        var gauge = new ShopTool(
+                "G-1", ShopTool.Kind.PRESSURE_GAUGE, "Invented gauge", 0, 700, 3, LocalDate.of(2027, 1, 31));
+        shop.book.putTool(gauge);
+        var named = entry("tool", Map.of("tool", "PRESSURE_GAUGE", "toolId", "G-1"));
+        var foreign = entry("tool", Map.of("tool", "TORQUE_WRENCH", "toolId", "G-1"));
+        assertThat(statuses(named, foreign)).containsExactly("stored", "refused");
+        assertThat(shop.book.findVisit(visitId).orElseThrow().tools()).containsExactly(gauge);
+        var takenBack = entry("tool", Map.of("tool", "PRESSURE_GAUGE", "toolId", ""));
+        assertThat(statuses(takenBack, named)).containsExactly("stored", "already");
+        assertThat(shop.book.findVisit(visitId).orElseThrow().tools()).isEmpty();
     }
 
     @Test

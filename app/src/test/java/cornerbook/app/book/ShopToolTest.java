@@ -3,9 +3,13 @@ package cornerbook.app.book;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import cornerbook.app.demo.DemoShop;
+import cornerbook.core.lift.Hoist;
+import cornerbook.core.lift.HoistRating;
 import cornerbook.core.visit.ShopTool;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -28,6 +32,53 @@ class ShopToolTest {
         try (var book = Book.open(folder)) {
             assertThat(book.listTools()).containsExactly(wrench("W-1", 40, 210));
             assertThat(book.check()).isEmpty();
+        }
+    }
+
+    /** A later calibration of the tool is none of the visit's that was worked with it before. */
+    @Test
+    void aVisitKeepsTheToolAsItWasOnTheDay(@TempDir Path folder) {
+        var car = DemoShop.histories(DUE.minusDays(60)).getFirst();
+        var visitId = car.visits().getFirst().id();
+        var hoist = new ShopTool(
+                "H-1",
+                ShopTool.Kind.HOIST,
+                "Invented hoist",
+                100,
+                1900,
+                0,
+                DUE,
+                new Hoist(4, new HoistRating(4000, 1000, 1100), List.of(50.0), List.of()));
+        try (var book = Book.open(folder)) {
+            book.addAll(List.of(car));
+            book.putTool(hoist);
+            book.putTool(wrench("W-1", 40, 200));
+            book.chooseTool("choice-1", visitId, ShopTool.Kind.HOIST, "H-1");
+            book.chooseTool("choice-2", visitId, ShopTool.Kind.TORQUE_WRENCH, "W-1");
+            book.putTool(wrench("W-1", 40, 340));
+            book.removeTool("H-1");
+        }
+        try (var book = Book.open(folder)) {
+            var visit = book.findVisit(visitId).orElseThrow();
+            assertThat(visit.findTool(ShopTool.Kind.HOIST)).contains(hoist);
+            assertThat(visit.findTool(ShopTool.Kind.TORQUE_WRENCH)).contains(wrench("W-1", 40, 200));
+            assertThat(book.findHistory(car.vehicle().id()).orElseThrow().getVisit(visitId))
+                    .isEqualTo(visit);
+            assertThat(book.check()).isEmpty();
+        }
+    }
+
+    @Test
+    void theToolThatWasUsedLastIsOfferedFirst(@TempDir Path folder) {
+        var car = DemoShop.histories(DUE.minusDays(60)).getFirst();
+        try (var book = Book.open(folder)) {
+            book.addAll(List.of(car));
+            book.putTool(wrench("A-1", 40, 200));
+            book.putTool(wrench("W-2", 40, 200));
+            book.chooseTool("choice", car.visits().getLast().id(), ShopTool.Kind.TORQUE_WRENCH, "W-2");
+            assertThat(book.offerTools(ShopTool.Kind.TORQUE_WRENCH))
+                    .extracting(ShopTool::id)
+                    .containsExactly("W-2", "A-1");
         }
     }
 

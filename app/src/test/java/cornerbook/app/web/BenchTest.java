@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import cornerbook.app.book.ShopTool;
+import cornerbook.core.visit.ShopTool;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -302,6 +302,37 @@ class BenchTest {
 
     private static ShopTool wrench(String id, double lowest, double highest, double offset, LocalDate due) {
         return new ShopTool(id, ShopTool.Kind.TORQUE_WRENCH, "Invented wrench", lowest, highest, offset, due);
+    }
+
+    @Test
+    void aVisitNamesItsHoistOnTheEntryPageAndItsFindingsSayWhatTheArmsCarry() {
+        var page = open("/shop/tools", 1180);
+        page.locator("#id").fill("H-9");
+        page.locator("#kind").selectOption("HOIST");
+        page.locator("#name").fill("Invented hoist");
+        page.locator("#lowest").fill("100");
+        page.locator("#highest").fill("1900");
+        page.locator("#due").fill("2027-03-01");
+        page.getByText("Keep it").click();
+        assertThat(page.locator("[role=alert]").innerText()).contains("Rating of the hoist is missing");
+        page.getByText("Of a hoist").click();
+        page.locator("#rating").fill("8800 lb");
+        page.locator("#front-arm").fill("1000");
+        page.locator("#rear-arm").fill("1000");
+        page.locator("#blocks").fill("40; 80");
+        page.getByText("Keep it").click();
+        assertThat(page.locator("li.row.tool").innerText().replace('\u00a0', ' '))
+                .contains("H-9")
+                .contains("arms 1000 kg in front and 1000 kg behind");
+        page.navigate(shop.address("/visits/demo-03-v7"));
+        page.locator("[id='tool.HOIST']").selectOption("H-9");
+        page.getByText("Store readings").click();
+        assertThat(page.locator("[id='tool.HOIST']").inputValue()).isEqualTo("H-9");
+        Axe.assertNoViolation(page, "entry with tools");
+        page.navigate(shop.address("/visits/demo-03-v7/findings"));
+        assertThat(page.locator("main").textContent()).contains("Hoist H-9: ").contains("inside the lift points");
+        page.navigate(shop.address("/shop/tools"));
+        page.locator("li.row.tool button").click();
     }
 
     /** Whatever a page says in metric units it says in the other units too, as a sentence. */
