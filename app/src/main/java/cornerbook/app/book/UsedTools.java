@@ -63,7 +63,7 @@ final class UsedTools {
     /** The query of what counts, for the reader of visits. */
     static String query(String column) {
         return "select visit_tool.* from visit_tool join visit on visit.id = visit_tool.visit_id where " + column
-                + " = ? and visit_tool.tool_id is not null and " + LAST + " order by visit_tool.kind desc";
+                + " = ? and visit_tool.tool_id is not null and " + LAST + " order by visit_tool.place_in_list";
     }
 
     /** Mark of the tool of a kind that was used last, at whatever visit. */

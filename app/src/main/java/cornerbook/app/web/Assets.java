@@ -27,6 +27,7 @@ final class Assets {
             "bay-scan.mjs",
             "bay-sheet.mjs",
             "bay-store.mjs",
+            "bay-tools.mjs",
             "bay-torque.mjs",
             "bay-visit.mjs",
             "bay-wheels.mjs",

@@ -1,5 +1,6 @@
 package cornerbook.core.visit;
 
+import cornerbook.core.season.Dates;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -37,8 +38,8 @@ final class ToolFindings {
         boolean due = tool.due(visit.date());
         var what = check(tool.kind());
         var evidence = new ArrayList<Evidence>(List.of(
-                new Evidence("next %s".formatted(what), tool.calibrationDue().toString(), "as the shop keeps it"),
-                new Evidence("used", visit.date().toString(), "day of the visit")));
+                new Evidence("next %s".formatted(what), Dates.written(tool.calibrationDue()), "as the shop keeps it"),
+                new Evidence("used", Dates.written(visit.date()), "day of the visit")));
         if (tool.offset() != 0) {
             evidence.add(offset(tool));
         }
@@ -47,9 +48,9 @@ final class ToolFindings {
                 due ? Verdict.SPENT : Verdict.HOLDS,
                 due
                         ? "%s %s, %s: %s was due on %s"
-                                .formatted(tool.kind().title(), tool.id(), tool.name(), what, tool.calibrationDue())
+                                .formatted(tool.kind().title(), tool.id(), tool.name(), what, Dates.written(tool.calibrationDue()))
                         : "%s %s, %s: %s is not due before %s"
-                                .formatted(tool.kind().title(), tool.id(), tool.name(), what, tool.calibrationDue()),
+                                .formatted(tool.kind().title(), tool.id(), tool.name(), what, Dates.written(tool.calibrationDue())),
                 due
                         ? "A tool of the shop was past its %s; what was done with it is to be checked with another one."
                                 .formatted(what)

@@ -78,7 +78,7 @@ class UsedToolsTest {
                         .verdict())
                 .isEqualTo(Verdict.HOLDS);
         assertThat(tools(visit(List.of(), wrench(Cars.AUTUMN))).getFirst().title())
-                .isEqualTo("Torque wrench W-2, Invented wrench: calibration was due on 2026-10-20");
+                .isEqualTo("Torque wrench W-2, Invented wrench: calibration was due on 20 Oct 2026");
     }
 
     @Test
