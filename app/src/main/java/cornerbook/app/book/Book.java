@@ -279,7 +279,7 @@ public final class Book implements AutoCloseable {
      */
     public Arrival chooseTool(String id, String visitId, ShopTool.Kind kind, String toolId) {
         return store.write(handle -> {
-            getOfVisit(handle, visitId);
+            new VisitLedger(handle).getHistory(visitId);
             return new UsedTools(handle).choose(id, visitId, kind, toolId);
         });
     }

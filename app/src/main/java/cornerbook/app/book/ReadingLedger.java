@@ -3,6 +3,7 @@ package cornerbook.app.book;
 import cornerbook.core.visit.CarHistory;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
+import cornerbook.core.visit.VisitRules;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -29,6 +30,9 @@ final class ReadingLedger {
         for (var reading : readings) {
             var known = find(reading.id());
             if (known.isEmpty()) {
+                VisitRules.refuseNew(history.vehicle(), reading).ifPresent(problem -> {
+                    throw new BookException(problem);
+                });
                 fresh.add(reading);
             } else if (!visit.readings().contains(known.get())) {
                 throw new BookException("The reading %s is in the book at another visit, expected an id of its own"

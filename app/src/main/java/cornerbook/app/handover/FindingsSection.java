@@ -32,6 +32,9 @@ final class FindingsSection {
         this.page = page;
     }
 
+    /** What is said of the work and not of the car lasts no longer than the visit. */
+    private static final List<Subject.Part> OF_THE_SHOP = List.of(Subject.Part.LIFT, Subject.Part.SHOP_TOOL);
+
     /** Findings of the same words and day, as one line. */
     private record Row(
             Verdict verdict,
@@ -95,13 +98,16 @@ final class FindingsSection {
         page.raw("<tr class=\"" + row.verdict() + "\"><th scope=\"row\">").raw(mark(findings.getFirst(), 18));
         page.raw(" " + row.verdict().word() + "</th>");
         page.element("td", where(row, findings) + row.words());
-        page.element("td", until(row));
+        page.element("td", until(row, findings));
         page.raw("</tr>\n");
     }
 
-    private static String until(Row row) {
+    private static String until(Row row, List<Finding> findings) {
         if (row.horizon() != null) {
             return SheetWords.day(row.horizon());
+        }
+        if (findings.stream().anyMatch(finding -> OF_THE_SHOP.contains(finding.subject().part()))) {
+            return "at this visit";
         }
         return row.verdict() == Verdict.RUNS_OUT ? "to be looked at sooner" : "now";
     }

@@ -6,6 +6,7 @@ import static cornerbook.app.handover.SheetWords.line;
 import static cornerbook.app.handover.SheetWords.name;
 
 import cornerbook.app.book.VisitNotes;
+import cornerbook.app.picture.BatteryOverVisits;
 import cornerbook.core.brake.BurnishPlan;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
@@ -77,6 +78,7 @@ final class SheetPage {
         writeCautions();
         if (room.pictures()) {
             BrakesSection.write(assessment, page);
+            writeBattery();
         }
         PhotosSection.write(notes.photosOnSheet(), page);
         writeClose(madeAt);
@@ -247,5 +249,13 @@ final class SheetPage {
 
     private static List<String> lines(List<String> words) {
         return words.stream().map(SheetWords::line).toList();
+    }
+
+    private void writeBattery() {
+        var battery = BatteryOverVisits.svg(assessment.battery());
+        if (!battery.isEmpty()) {
+            page.raw("<div class=\"together seizing\">").element("h3", "12 V battery over the visits");
+            page.raw(Xhtml.described(battery)).raw("</div>");
+        }
     }
 }

@@ -1,6 +1,7 @@
 package cornerbook.app.web;
 
 import cornerbook.app.book.Photo;
+import cornerbook.app.picture.BatteryOverVisits;
 import cornerbook.app.picture.BrakeFigure;
 import cornerbook.app.picture.CarFromAbove;
 import cornerbook.app.picture.CornerLabel;
@@ -53,6 +54,11 @@ public record FindingsPage(Assessment assessment, List<Photo> photos) {
     /** The chance of seizing over the months; empty before a cleaning is in the book. */
     public String seizingPicture() {
         return SeizingOverMonths.svg(assessment.seizing());
+    }
+
+    /** The health of the 12 V battery over the visits; empty before there are two readings of it. */
+    public String batteryPicture() {
+        return BatteryOverVisits.svg(assessment.battery());
     }
 
     /** Findings that say the same of different corners. */

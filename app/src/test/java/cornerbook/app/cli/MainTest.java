@@ -116,7 +116,8 @@ class MainTest {
             assertThat(outcome.out()).doesNotContain("\u009b", "\u202e");
             var json = JsonMapper.builder().build().readTree(outcome.out());
             assertThat(json.findValuesAsString("name"))
-                    .filteredOn(each -> tools.stream().noneMatch(tool -> tool.name().equals(each)))
+                    .filteredOn(
+                            each -> tools.stream().noneMatch(tool -> tool.name().equals(each)))
                     .isSubsetOf(name, history.customer().name());
             assertThat(json.findValuesAsString("name").contains(name)
                             || json.path("vehicleName").stringValue("").equals(name))

@@ -84,7 +84,8 @@ final class SheetCars {
                 base.retorque(),
                 notJudged,
                 base.doubted(),
-                base.seizing());
+                base.seizing(),
+                base.battery());
     }
 
     /** The visit with other work, readings and notes. */

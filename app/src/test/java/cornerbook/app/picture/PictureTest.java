@@ -2,6 +2,8 @@ package cornerbook.app.picture;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import cornerbook.core.battery.HealthTrend;
+import cornerbook.core.visit.BatteryCurve;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.visit.SetForecast.BandPoint;
@@ -76,6 +78,27 @@ class PictureTest {
                         .replaceAll("aria-label=\"[^\"]*\"", ""))
                 .distinct();
         assertThat(shapes).hasSize(Verdict.values().length);
+    }
+
+    /** 0.96, 0.90, 0.84 a year apart: by hand 0.70 is reached 2⅓ years after the last, in the first days of May 2027. */
+    @Test
+    void batteryOverVisitsShowsEachReadingTheLineAndTheDayOfItsEnd() throws Exception {
+        var points = List.of(
+                new HealthTrend.Point(LocalDate.of(2023, 1, 1), 0.96),
+                new HealthTrend.Point(LocalDate.of(2024, 1, 1), 0.90),
+                new HealthTrend.Point(LocalDate.of(2025, 1, 1), 0.84));
+        var picture = parse(BatteryOverVisits.svg(new BatteryCurve(points, 0.7)));
+        assertThat(picture.getAttribute("aria-label"))
+                .contains("over 3 visits, 96 % of its rating at first and 84 % at last; by the line")
+                .containsPattern("about \\d+ (Apr|May) 2027$");
+        assertThat(picture.getElementsByTagName("circle").getLength()).isEqualTo(3);
+        var nearer = parse(BatteryOverVisits.svg(new BatteryCurve(points, 0.75)));
+        assertThat(nearer.getElementsByTagName("circle").getLength()).isEqualTo(4);
+        assertThat(nearer.getTextContent()).contains("about ", "2026");
+        var two = parse(BatteryOverVisits.svg(new BatteryCurve(points.subList(0, 2), 0.7)));
+        assertThat(two.getTextContent()).contains("a line needs three visits");
+        assertThat(BatteryOverVisits.svg(new BatteryCurve(points.subList(0, 1), 0.7)))
+                .isEmpty();
     }
 
     @Test

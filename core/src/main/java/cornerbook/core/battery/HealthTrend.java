@@ -14,12 +14,18 @@ import org.jspecify.annotations.Nullable;
  * @param sharePerYear slope; negative when it falls
  * @param errorPerYear standard error of the slope
  * @param share of the line on the day of the last point
+ * @param last day of the last point
+ * @param meanBeforeLastYears how far the mean day of the points lies before it
+ * @param meanError standard error of the line on that mean day
  * @param reaches day on which the line is at the least share; null when it does not fall, or is not told apart from flat
  */
 public record HealthTrend(
         double sharePerYear,
         double errorPerYear,
         double share,
+        LocalDate last,
+        double meanBeforeLastYears,
+        double meanError,
         @Nullable LocalDate reaches) {
     private static final double DAYS_PER_YEAR = 365.25;
     private static final int FEWEST = 3;
@@ -61,17 +67,39 @@ public record HealthTrend(
             syy += y * y;
         }
         double slope = sxy / sxx;
-        double error = Math.sqrt(Math.max(0, syy - slope * sxy) / (n - 2) / sxx);
+        double variance = Math.max(0, syy - slope * sxy) / (n - 2);
+        double error = Math.sqrt(variance / sxx);
         double share = meanY + slope * (years(first, points.getLast()) - meanX);
         boolean falls = slope + STANDARD_ERRORS * error < 0;
         var reaches = falls
                 ? points.getLast().day().plusDays(Math.max(0, (long)
                         Math.floor((share - leastShare) / -slope * DAYS_PER_YEAR)))
                 : null;
-        return Optional.of(new HealthTrend(slope, error, share, reaches));
+        return Optional.of(new HealthTrend(
+                slope,
+                error,
+                share,
+                points.getLast().day(),
+                years(first, points.getLast()) - meanX,
+                Math.sqrt(variance / n),
+                reaches));
+    }
+
+    /** Share of the line on a day. */
+    public double shareOn(LocalDate day) {
+        return share + sharePerYear * years(last, day);
+    }
+
+    /** Half the width of the band about the line on a day: two standard errors of the line. */
+    public double bandOn(LocalDate day) {
+        return STANDARD_ERRORS * Math.hypot(meanError, errorPerYear * (years(last, day) + meanBeforeLastYears));
+    }
+
+    private static double years(LocalDate from, LocalDate day) {
+        return ChronoUnit.DAYS.between(from, day) / DAYS_PER_YEAR;
     }
 
     private static double years(LocalDate first, Point point) {
-        return ChronoUnit.DAYS.between(first, point.day()) / DAYS_PER_YEAR;
+        return years(first, point.day());
     }
 }

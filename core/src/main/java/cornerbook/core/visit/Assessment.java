@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param notJudged what could not be judged, and what is missing for it
  * @param doubted readings that the wear model finds incredible; they count all the same
  * @param seizing how likely a pad seizes over the months
+ * @param battery health of the 12 V battery over the visits
  */
 public record Assessment(
         CarHistory history,
@@ -27,7 +28,8 @@ public record Assessment(
         @Nullable Retorque retorque,
         List<String> notJudged,
         List<TreadPrediction> doubted,
-        SeizingCurve seizing) {
+        SeizingCurve seizing,
+        BatteryCurve battery) {
     public Assessment {
         findings = List.copyOf(findings);
         forecasts = List.copyOf(forecasts);

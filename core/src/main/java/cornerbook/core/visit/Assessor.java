@@ -152,6 +152,7 @@ public final class Assessor {
         findings.addAll(SensorPressureFindings.of(vehicle, visit, readings));
         findings.addAll(WheelFitFindings.of(history, visit.leftOn()));
         findings.addAll(TorqueFindings.of(vehicle, visit, readings, notJudged));
+        notJudged.addAll(BrakeReadingRules.notUsed(vehicle, readings));
         var distance = runs.next(SeasonKind.ALL_SEASON);
         findings.addAll(BrakeFindings.of(vehicle, visits, distance, nextVisit, limits, notJudged));
         SeizingFindings.of(
@@ -180,7 +181,8 @@ public final class Assessor {
                 Retorque.after(history, visit).orElse(null),
                 notJudged,
                 doubted(history, visitId),
-                SeizingCurve.of(vehicle, PadClock.of(visits), distance.meanKm(), knowledge));
+                SeizingCurve.of(vehicle, PadClock.of(visits), distance.meanKm(), knowledge),
+                BatteryCurve.of(vehicle, visits));
     }
 
     /** The stored set of the season to come; empty when the car came on it, or has none. */

@@ -80,7 +80,7 @@ final class BatteryFindings {
         }
         temperature.ifPresent(reading -> evidence.add(new Evidence(
                 "temperature", "%.0f °C".formatted(reading.value()), "reading; 1.2 mV/K to the table's 27 °C")));
-        var trend = HealthTrend.of(health(vehicle, visits), BatteryHealth.SOUND_SHARE);
+        var trend = BatteryCurve.of(vehicle, visits).trend();
         trend.ifPresent(line -> evidence.add(evidence(line)));
         evidence.add(parked(battery, health));
         var end = trend.map(HealthTrend::reaches).orElse(null);
@@ -109,22 +109,6 @@ final class BatteryFindings {
                 Math.clamp(Math.min(health, charge), 0, 1),
                 evidence,
                 "BCI open-circuit voltage table; under 12.4 V charge and test again (service literature)"));
-    }
-
-    /** Measured over rated current at each visit since this battery was installed. */
-    private static List<HealthTrend.Point> health(Vehicle vehicle, List<Visit> visits) {
-        var rated = vehicle.battery().ratedCrankingCurrentA();
-        var installed = vehicle.battery().installedOn();
-        if (rated == null) {
-            return List.of();
-        }
-        return visits.stream()
-                .filter(visit -> installed == null || !visit.date().isBefore(installed))
-                .flatMap(visit -> new CurrentReadings(visit)
-                                .ofVehicle(Measure.BATTERY_CRANKING_CURRENT)
-                                .map(reading -> new HealthTrend.Point(visit.date(), reading.value() / rated))
-                                .stream())
-                .toList();
     }
 
     private static Evidence evidence(HealthTrend line) {

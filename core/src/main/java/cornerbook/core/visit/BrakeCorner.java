@@ -23,7 +23,9 @@ record BrakeCorner(Corner corner, Vehicle vehicle, CurrentReadings readings) {
     }
 
     Optional<Reading> read(Measure measure, @Nullable Spot spot) {
-        return readings.ofCorner(measure, corner, spot);
+        return BrakeReadingRules.fitsCaliper(vehicle, corner, measure)
+                ? readings.ofCorner(measure, corner, spot)
+                : Optional.empty();
     }
 
     /** The graver of both sides, for a measure that is read on each. */

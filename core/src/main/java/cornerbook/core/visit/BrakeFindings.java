@@ -35,7 +35,7 @@ final class BrakeFindings {
         for (var corner : Corner.values()) {
             var at = new BrakeCorner(corner, vehicle, readings);
             PadFindings.of(at, wear, legal, nextVisit, notJudged).ifPresent(findings::add);
-            movement(at).ifPresent(findings::add);
+            movement(at, nextVisit).ifPresent(findings::add);
             edgeLift(at).ifPresent(findings::add);
             CaliperFindings.of(at).ifPresent(findings::add);
             DiscFindings.of(at, wear, nextVisit, notJudged).ifPresent(findings::add);
@@ -44,13 +44,14 @@ final class BrakeFindings {
         return findings;
     }
 
-    private static Optional<Finding> movement(BrakeCorner at) {
+    private static Optional<Finding> movement(BrakeCorner at, LocalDate nextVisit) {
         return at.worst(Measure.PAD_MOVEMENT)
                 .filter(worst -> Math.round(worst.value()) >= TIGHT)
-                .map(worst -> stuck(at, worst));
+                .map(worst -> stuck(at, worst, nextVisit));
     }
 
-    private static Finding stuck(BrakeCorner at, Reading worst) {
+    /** What was freed is taken to hold until somebody looks again: at the next visit, and no longer. */
+    private static Finding stuck(BrakeCorner at, Reading worst, LocalDate nextVisit) {
         boolean seized = Math.round(worst.value()) >= SEIZED;
         boolean freed = at.done(Measure.PADS_REPLACED)
                 || at.read(Measure.PAD_MOVEMENT_AFTER_SERVICE)
@@ -70,7 +71,7 @@ final class BrakeFindings {
                                         ? "A brake pad at %s moved only with force. It was freed at this visit; look again at the next."
                                         : "A brake pad at %s moved only with force. Clean and lubricate it before it seizes.")
                         .formatted(at.corner()),
-                null,
+                freed ? nextVisit : null,
                 null,
                 freed ? 1 : seized ? 0 : 0.5,
                 List.of(new Evidence("by hand, %s pad".formatted(side(worst)), found, PadFindings.written(worst))),

@@ -50,8 +50,10 @@ final class BrakePairFindings {
         var name = axle.name().toLowerCase(Locale.ROOT);
         var because = half
                 ? "they were replaced at %s only".formatted(done.getFirst().corner())
-                : "%s asks for it"
-                        .formatted(spent.stream().map(at -> at.corner().name()).collect(Collectors.joining(" and ")));
+                : "%s %s for it"
+                        .formatted(
+                                spent.stream().map(at -> at.corner().name()).collect(Collectors.joining(" and ")),
+                                spent.size() == 1 ? "asks" : "ask");
         return Optional.of(new Finding(
                 new Subject(Subject.Part.BRAKE_PAIR, null, null, null),
                 Verdict.SPENT,

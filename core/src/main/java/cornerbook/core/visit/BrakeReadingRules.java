@@ -3,8 +3,11 @@ package cornerbook.core.visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import java.util.Collections;
+import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** What a reading at a brake must not contradict: the car's equipment, what is new, and the other readings of its visit. */
@@ -24,11 +27,6 @@ final class BrakeReadingRules {
         }
         var brake = vehicle.axle(corner.axle()).brake();
         var measure = reading.measure();
-        if (ServiceSteps.impossible(vehicle, corner.axle()).contains(measure)) {
-            return Optional.of(
-                    "%s at %s cannot be where the caliper is %s, expected none, or another caliper in the car's data"
-                            .formatted(words(measure), corner, words(brake.caliper())));
-        }
         return Optional.ofNullable(
                 switch (measure) {
                     case PAD_THICKNESS, PAD_THICKNESS_TRAILING ->
@@ -39,6 +37,40 @@ final class BrakeReadingRules {
                     case HUB_DIAL_RADIUS, DISC_DIAL_RADIUS -> radii(new CurrentReadings(visit), corner);
                     default -> null;
                 });
+    }
+
+    /**
+     * Why a new reading cannot be of this car's caliper. One that is in the book stays there when the kind of caliper is put
+     * right afterwards, and is not used.
+     */
+    static Optional<String> wrongCaliper(Vehicle vehicle, Reading reading) {
+        var corner = reading.corner();
+        return corner == null || fitsCaliper(vehicle, corner, reading.measure())
+                ? Optional.empty()
+                : Optional.of("%s at %s cannot be where the caliper is %s, expected none, or another caliper in the car's data"
+                        .formatted(
+                                words(reading.measure()),
+                                corner,
+                                words(vehicle.axle(corner.axle()).brake().caliper())));
+    }
+
+    static boolean fitsCaliper(Vehicle vehicle, Corner corner, Measure measure) {
+        return !ServiceSteps.impossible(vehicle, corner.axle()).contains(measure);
+    }
+
+    /** A line for each place whose reading is not used, as the caliper is of another kind by the car's data. */
+    static List<String> notUsed(Vehicle vehicle, CurrentReadings readings) {
+        return Stream.of(Measure.SLIDE_PIN_MOVEMENT, Measure.RETAINING_PIN_MOVEMENT)
+                .flatMap(measure -> readings.all(measure).stream())
+                .filter(reading -> wrongCaliper(vehicle, reading).isPresent())
+                .map(reading -> "%s %s: not used, as the caliper is %s by the car's data"
+                        .formatted(
+                                reading.corner(),
+                                words(reading.measure()),
+                                words(vehicle.axle(Objects.requireNonNull(reading.corner()).axle())
+                                        .brake()
+                                        .caliper())))
+                .toList();
     }
 
     private static boolean isCorrected(Visit visit, Reading reading) {

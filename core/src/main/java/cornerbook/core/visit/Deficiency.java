@@ -12,8 +12,8 @@ enum Deficiency {
             "major when significantly worn",
             "UK inspection manual 1.1.14: below the maker's limit is not by itself a reason; 49 CFR 570.59(b), over 10 000 lb: within the thickness marked on the disc or the manufacturer's"),
     DISC_FRACTURED("dangerous", "UK inspection manual 1.1.14: insecure or fractured"),
-    PARKING_BRAKE_WEAK("major", "Directive 2014/45/EU, annex I 1.4.2; from memory"),
-    PARKING_BRAKE_FAILS("dangerous", "Directive 2014/45/EU, annex I 1.4.2: under half of what is asked; from memory");
+    PARKING_BRAKE_WEAK("major", "UK inspection manual 1.4.2: efficiency below the minimum"),
+    PARKING_BRAKE_FAILS("dangerous", "UK inspection manual 1.4.2: efficiency under 50 % of the required value");
 
     private final String category;
     private final String source;

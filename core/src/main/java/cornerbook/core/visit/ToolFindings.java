@@ -48,9 +48,19 @@ final class ToolFindings {
                 due ? Verdict.SPENT : Verdict.HOLDS,
                 due
                         ? "%s %s, %s: %s was due on %s"
-                                .formatted(tool.kind().title(), tool.id(), tool.name(), what, Dates.written(tool.calibrationDue()))
+                                .formatted(
+                                        tool.kind().title(),
+                                        tool.id(),
+                                        tool.name(),
+                                        what,
+                                        Dates.written(tool.calibrationDue()))
                         : "%s %s, %s: %s is not due before %s"
-                                .formatted(tool.kind().title(), tool.id(), tool.name(), what, Dates.written(tool.calibrationDue())),
+                                .formatted(
+                                        tool.kind().title(),
+                                        tool.id(),
+                                        tool.name(),
+                                        what,
+                                        Dates.written(tool.calibrationDue())),
                 due
                         ? "A tool of the shop was past its %s; what was done with it is to be checked with another one."
                                 .formatted(what)

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -35,6 +36,11 @@ public final class VisitRules {
         rules.checkWheels();
         rules.checkVisits();
         return List.copyOf(rules.problems);
+    }
+
+    /** Why a reading cannot be taken now, beside what {@link #check} says; what is in the book already may stand. */
+    public static Optional<String> refuseNew(Vehicle vehicle, Reading reading) {
+        return BrakeReadingRules.wrongCaliper(vehicle, reading);
     }
 
     private void checkWheels() {

@@ -8,6 +8,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import org.hipparchus.stat.regression.OLSMultipleLinearRegression;
 import org.hipparchus.stat.regression.SimpleRegression;
 import org.junit.jupiter.api.Test;
 
@@ -33,6 +34,38 @@ class HealthTrendReferenceTest {
             assertThat(trend.errorPerYear()).isCloseTo(regression.getSlopeStdErr(), within(1e-9));
             double lastYears = ChronoUnit.DAYS.between(FIRST, points.getLast().day()) / 365.25;
             assertThat(trend.share()).isCloseTo(regression.predict(lastYears), within(1e-9));
+        }
+    }
+
+    /** The variance of the line on a day is (1, t) V (1, t)ᵀ with V of the library's least squares for several variables. */
+    @Test
+    void theBandIsTwoStandardErrorsOfTheLineByALibrary() {
+        var random = new SplittableRandom(61);
+        for (int i = 0; i < 50; i++) {
+            int visits = random.nextInt(4, 9);
+            var shares = new double[visits];
+            var years = new double[visits][1];
+            var points = new ArrayList<HealthTrend.Point>();
+            var day = FIRST;
+            for (int visit = 0; visit < visits; visit++) {
+                shares[visit] = 1 - 0.05 * visit + random.nextDouble(-0.05, 0.05);
+                years[visit][0] = ChronoUnit.DAYS.between(FIRST, day) / 365.25;
+                points.add(new HealthTrend.Point(day, shares[visit]));
+                day = day.plusDays(random.nextInt(100, 250));
+            }
+            var library = new OLSMultipleLinearRegression();
+            library.newSampleData(shares, years);
+            var variance = library.estimateRegressionParametersVariance();
+            double noise = library.estimateErrorVariance();
+            var trend = HealthTrend.of(points, 0.7).orElseThrow();
+            for (var at : List.of(FIRST, day, day.plusDays(400))) {
+                double t = ChronoUnit.DAYS.between(FIRST, at) / 365.25;
+                double expected =
+                        2 * Math.sqrt(noise * (variance[0][0] + 2 * t * variance[0][1] + t * t * variance[1][1]));
+                assertThat(trend.bandOn(at)).isCloseTo(expected, within(1e-9));
+                var parameters = library.estimateRegressionParameters();
+                assertThat(trend.shareOn(at)).isCloseTo(parameters[0] + parameters[1] * t, within(1e-9));
+            }
         }
     }
 

@@ -10,16 +10,32 @@ import org.junit.jupiter.api.Test;
 
 class BrakeReadingRulesTest {
     @Test
-    void pinsOfTheOtherKindOfCaliperContradictTheCar() {
+    void pinsOfTheOtherKindOfCaliperCannotBeReadAnew() {
         var slidePins = Cars.reading(Measure.SLIDE_PIN_MOVEMENT, Corner.LF, null, null, 0);
-        assertThat(problem(Cars.withBrake(Caliper.FIXED, true), slidePins))
-                .isEqualTo(
+        assertThat(VisitRules.refuseNew(Cars.withBrake(Caliper.FIXED, true), slidePins))
+                .contains(
                         "slide pin movement at LF cannot be where the caliper is fixed, expected none, or another caliper in the car's data");
-        assertThat(problem(Cars.withBrake(Caliper.SLIDING, true), slidePins)).isEmpty();
-        assertThat(problem(
+        assertThat(VisitRules.refuseNew(Cars.withBrake(Caliper.SLIDING, true), slidePins))
+                .isEmpty();
+        assertThat(VisitRules.refuseNew(
                         Cars.withBrake(Caliper.SLIDING, true),
                         Cars.reading(Measure.RETAINING_PIN_MOVEMENT, Corner.RR, null, null, 0)))
-                .contains("retaining pin movement at RR");
+                .hasValueSatisfying(problem -> assertThat(problem).contains("retaining pin movement at RR"));
+    }
+
+    /** The kind of caliper was put right afterwards: what was read stays in the book and judges nothing. */
+    @Test
+    void pinsThatWereReadAtTheOtherKindOfCaliperStandAndAreNotUsed() {
+        var car = Cars.withBrake(Caliper.FIXED, true);
+        var seized = Cars.reading(Measure.SLIDE_PIN_MOVEMENT, Corner.LF, null, null, 2);
+        assertThat(problem(car, seized)).isEmpty();
+        var readings = new CurrentReadings(List.of(seized));
+        assertThat(BrakeReadingRules.notUsed(car, readings))
+                .containsExactly("LF slide pin movement: not used, as the caliper is fixed by the car's data");
+        assertThat(CaliperFindings.of(new BrakeCorner(Corner.LF, car, readings)))
+                .isEmpty();
+        assertThat(CaliperFindings.of(new BrakeCorner(Corner.LF, Cars.vehicle(), readings)))
+                .hasValueSatisfying(finding -> assertThat(finding.verdict()).isEqualTo(Verdict.SPENT));
     }
 
     @Test

@@ -66,6 +66,40 @@ class LearnedSeizingTest {
                         evidence -> assertThat(evidence.how()).contains("pad times of 80 cars, learned 25 Nov 2026"));
     }
 
+    /**
+     * Between two learnings a car's newest visit is not in the fit that judges it. How much that moves the chance, in a book of
+     * 80 cars and in one of three: docs/methods/brakes.md has these figures.
+     */
+    @Test
+    void whatTheNewestVisitOfOneCarMovesIsLittleInALargeBook() {
+        assertThat(movedByNewestVisit(CARS)).isLessThan(0.01);
+        assertThat(movedByNewestVisit(3)).isLessThan(0.1);
+    }
+
+    private static double movedByNewestVisit(int cars) {
+        var book = book(24, 7).subList(0, cars);
+        var car = book.getFirst();
+        var before = new ArrayList<>(book);
+        before.set(
+                0,
+                new CarHistory(
+                        car.vehicle(), car.customer(), car.sets(), car.visits().subList(0, 4)));
+        var shorter = new CarHistory(
+                car.vehicle(), car.customer(), car.sets(), car.visits().subList(0, 5));
+        var after = new ArrayList<>(book);
+        after.set(0, shorter);
+        var assessor = new Assessor(Cars.LIMITS);
+        var visit = shorter.visits().getFirst().id();
+        return Math.abs(probability(assessor.with(Knowledge.learn(before, TODAY)), shorter, visit)
+                - probability(assessor.with(Knowledge.learn(after, TODAY)), shorter, visit));
+    }
+
+    private static double probability(Assessor assessor, CarHistory car, String visitId) {
+        double moved = Objects.requireNonNull(seizing(assessor, car, visitId).probability());
+        System.out.println("FIGURE " + moved);
+        return moved;
+    }
+
     private static Finding seizing(Assessor assessor, CarHistory car, String visitId) {
         return assessor.assess(car, visitId).findings().stream()
                 .filter(finding -> finding.subject().part() == Subject.Part.PAD_SEIZING)
