@@ -106,7 +106,8 @@ final class FindingsSection {
         if (row.horizon() != null) {
             return SheetWords.day(row.horizon());
         }
-        if (findings.stream().anyMatch(finding -> OF_THE_SHOP.contains(finding.subject().part()))) {
+        if (findings.stream()
+                .anyMatch(finding -> OF_THE_SHOP.contains(finding.subject().part()))) {
             return "at this visit";
         }
         return row.verdict() == Verdict.RUNS_OUT ? "to be looked at sooner" : "now";

@@ -58,8 +58,7 @@ public final class BatteryOverVisits {
             picture.line(trend, shown && end != null ? end : picture.until);
         }
         for (var point : points) {
-            picture.svg.circle(
-                    picture.x(point.day()), y(point.share()), 4, Palette.SLATE, Palette.SLATE, 1, "");
+            picture.svg.circle(picture.x(point.day()), y(point.share()), 4, Palette.SLATE, Palette.SLATE, 1, "");
         }
         if (shown && end != null) {
             picture.end(end, curve.leastShare());
@@ -133,11 +132,12 @@ public final class BatteryOverVisits {
         return LEFT_X
                 + (RIGHT_X - LEFT_X)
                         * Math.clamp(
-                                (double) ChronoUnit.DAYS.between(from, day) / ChronoUnit.DAYS.between(from, until), 0, 1);
+                                (double) ChronoUnit.DAYS.between(from, day) / ChronoUnit.DAYS.between(from, until),
+                                0,
+                                1);
     }
 
     private static double y(double share) {
-        return BOTTOM_Y
-                - (BOTTOM_Y - TOP_Y) * (Math.clamp(share, LOWEST, HIGHEST) - LOWEST) / (HIGHEST - LOWEST);
+        return BOTTOM_Y - (BOTTOM_Y - TOP_Y) * (Math.clamp(share, LOWEST, HIGHEST) - LOWEST) / (HIGHEST - LOWEST);
     }
 }

@@ -3,9 +3,9 @@ package cornerbook.app.picture;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.core.battery.HealthTrend;
-import cornerbook.core.visit.BatteryCurve;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.visit.BatteryCurve;
 import cornerbook.core.visit.SetForecast.BandPoint;
 import cornerbook.core.visit.SetForecast.DepthReading;
 import cornerbook.core.visit.SetForecast.GrooveForecast;

@@ -47,11 +47,14 @@ final class BrakeReadingRules {
         var corner = reading.corner();
         return corner == null || fitsCaliper(vehicle, corner, reading.measure())
                 ? Optional.empty()
-                : Optional.of("%s at %s cannot be where the caliper is %s, expected none, or another caliper in the car's data"
-                        .formatted(
-                                words(reading.measure()),
-                                corner,
-                                words(vehicle.axle(corner.axle()).brake().caliper())));
+                : Optional.of(
+                        "%s at %s cannot be where the caliper is %s, expected none, or another caliper in the car's data"
+                                .formatted(
+                                        words(reading.measure()),
+                                        corner,
+                                        words(vehicle.axle(corner.axle())
+                                                .brake()
+                                                .caliper())));
     }
 
     static boolean fitsCaliper(Vehicle vehicle, Corner corner, Measure measure) {
@@ -67,7 +70,8 @@ final class BrakeReadingRules {
                         .formatted(
                                 reading.corner(),
                                 words(reading.measure()),
-                                words(vehicle.axle(Objects.requireNonNull(reading.corner()).axle())
+                                words(vehicle.axle(Objects.requireNonNull(reading.corner())
+                                                .axle())
                                         .brake()
                                         .caliper())))
                 .toList();
