@@ -95,9 +95,7 @@ class LearnedSeizingTest {
     }
 
     private static double probability(Assessor assessor, CarHistory car, String visitId) {
-        double moved = Objects.requireNonNull(seizing(assessor, car, visitId).probability());
-        System.out.println("FIGURE " + moved);
-        return moved;
+        return Objects.requireNonNull(seizing(assessor, car, visitId).probability());
     }
 
     private static Finding seizing(Assessor assessor, CarHistory car, String visitId) {
