@@ -39,7 +39,7 @@ class UsedToolsTest {
     }
 
     private static List<Finding> pressures(Visit visit) {
-        return PressureFindings.of(Cars.vehicle(), List.of(visit), new CurrentReadings(visit), new ArrayList<>());
+        return PressureFindings.of(Cars.vehicle(), List.of(visit), new CurrentReadings(visit), null, new ArrayList<>());
     }
 
     private static List<Finding> tools(Visit visit) {
