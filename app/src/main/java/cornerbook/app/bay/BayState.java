@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param rivals readings that wait for an answer
  * @param ticks the last tick of each step
  * @param tools mark of the tool of each kind that the visit names
+ * @param air what pressure to set, one sentence, by the name of the units
  * @param onCar who has the sheet open
  * @param departed null while the car is in the bay
  */
@@ -25,6 +26,7 @@ public record BayState(
         Map<String, Ticked> ticks,
         List<Photo> photos,
         Map<ShopTool.Kind, String> tools,
+        Map<Corner, Map<String, String>> air,
         List<String> onCar,
         @Nullable Departed departed) {
 

@@ -10,19 +10,25 @@ import cornerbook.app.book.Book;
 import cornerbook.app.book.Departure;
 import cornerbook.app.book.RivalReading;
 import cornerbook.app.web.Slot;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.visit.AirToSet;
 import cornerbook.core.visit.Reading;
 import cornerbook.core.visit.ShopTool;
 import cornerbook.core.visit.Visit;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Collectors;
 
 /** Reads what the book has of a visit. */
 final class BayStates {
+    private final Book book;
     private final BayLedger ledger;
 
     BayStates(Book book) {
+        this.book = book;
         this.ledger = book.bay();
     }
 
@@ -49,8 +55,19 @@ final class BayStates {
                 ticks(notes),
                 notes.photos(),
                 visit.tools().stream().collect(Collectors.toMap(ShopTool::kind, ShopTool::id)),
+                air(visit),
                 onCar,
                 notes.departure().map(BayStates::departed).orElse(null));
+    }
+
+    private Map<Corner, Map<String, String>> air(Visit visit) {
+        var placardsKpa = book.placardsKpa(visit.id());
+        var air = new EnumMap<Corner, Map<String, String>>(Corner.class);
+        for (var corner : Corner.values()) {
+            double placardKpa = Objects.requireNonNull(placardsKpa.get(corner.axle()), corner::name);
+            air.put(corner, BayUnits.saidToAll(AirToSet.of(placardKpa, visit).sentence()));
+        }
+        return air;
     }
 
     /** The last tick of each step. */

@@ -34,6 +34,8 @@ final class BaySteps {
             "On the ground, in sequence; a wrench that clicks without moving has not measured.";
     private static final String TWELVE_VOLT = "Let the car sleep first: awake, its converter holds the voltage up.";
     private static final String COLD = "The placard is for cold tyres.";
+    /** What the pressure to be set depends on. */
+    private static final Measure[] TEMPERATURES = {Measure.TYRE_TEMPERATURE, Measure.OUTSIDE_TEMPERATURE};
 
     private final Vehicle vehicle;
     private final VisitSlots slots;
@@ -122,12 +124,12 @@ final class BaySteps {
                 null,
                 List.of(COLD),
                 List.of(
+                        group(slots.batteryAndTyres().stream().filter(only(TEMPERATURES)), false),
                         group(corners(slots::leaving).filter(only(Measure.PRESSURE_SET)), true),
                         group(
                                 corners(slots::leaving)
                                         .filter(only(Measure.SENSOR_PRESSURE, Measure.SENSOR_TEMPERATURE)),
-                                true),
-                        group(slots.batteryAndTyres().stream().filter(only(Measure.TYRE_TEMPERATURE)), false)),
+                                true)),
                 List.of()));
         steps.add(step(
                 "TORQUE",
@@ -145,7 +147,7 @@ final class BaySteps {
                 Kind.FIELDS,
                 "12 V battery",
                 List.of(TWELVE_VOLT),
-                group(slots.batteryAndTyres().stream().filter(not(Measure.TYRE_TEMPERATURE)), false)));
+                group(slots.batteryAndTyres().stream().filter(not(TEMPERATURES)), false)));
         steps.add(new Step(
                 "BURNISH",
                 Kind.FIELDS,

@@ -24,6 +24,11 @@ record BayUnits(EntryUnits entry) {
         return ALL.stream().collect(Collectors.toMap(units -> units.system().word(), units -> units.shown(reading)));
     }
 
+    /** A sentence in the units of everybody. */
+    static Map<String, String> saidToAll(String metric) {
+        return ALL.stream().collect(Collectors.toMap(units -> units.system().word(), units -> units.sentence(metric)));
+    }
+
     static BayUnits of(UnitSystem system) {
         return new BayUnits(new EntryUnits(system));
     }

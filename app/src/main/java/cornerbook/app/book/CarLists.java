@@ -1,5 +1,6 @@
 package cornerbook.app.book;
 
+import cornerbook.core.corner.Axle;
 import cornerbook.core.visit.CarHistory;
 import cornerbook.core.visit.DustRule;
 import java.time.LocalDate;
@@ -43,6 +44,17 @@ final class CarLists {
                         LocalDate.parse(row.getString("visit_date")),
                         row.getInt("readings")))
                 .list();
+    }
+
+    Map<Axle, Double> placardsKpa(String visitId) {
+        return handle
+                .select(
+                        "select vehicle_axle.axle, vehicle_axle.placard_pressure_kpa from vehicle_axle join visit on visit.vehicle_id = vehicle_axle.vehicle_id where visit.id = ?",
+                        visitId)
+                .map((row, context) ->
+                        Map.entry(Axle.valueOf(row.getString("axle")), row.getDouble("placard_pressure_kpa")))
+                .stream()
+                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
     }
 
     int countBrakePairs(LocalDate from, LocalDate until) {

@@ -24,8 +24,8 @@ final class ReadingWriter {
     private static final double LOSS_KPA = 18;
 
     private static final double LEAK_KPA = 85;
-    /** Temperature of the tyres when they were set at the visit before. */
-    private static final double LAST_SET_C = 11;
+    /** Temperature outside when the tyres were set at the visit before. */
+    private static final double LAST_SET_C = 7;
 
     /** The car one of whose sensors reads too much. */
     private static final int FAILING_SENSOR = 4;
@@ -72,11 +72,13 @@ final class ReadingWriter {
         }
     }
 
-    void pressureSet(Map<Corner, String> fitted) {
+    /** As the tyres are warmer than the air outside, more than the placard says. */
+    void pressureSet(Map<Corner, String> fitted, double tyreC, double outsideC) {
         for (Corner corner : Corner.values()) {
             String tag = fitted.get(corner);
             if (tag != null) {
-                double set = member.vehicle().axle(corner.axle()).placardPressureKpa() + random.nextInt(5);
+                double placardKpa = member.vehicle().axle(corner.axle()).placardPressureKpa();
+                double set = Math.round(GasLaw.gaugePressureKpa(placardKpa, outsideC, tyreC)) + random.nextInt(5);
                 add(Measure.PRESSURE_SET, corner, tag, null, set, 0);
             }
         }
@@ -129,8 +131,9 @@ final class ReadingWriter {
         return new BrakeWriter(visitId, readings.size(), member, truth, random);
     }
 
-    void tyreTemperature(double tyreC) {
+    void temperatures(double tyreC, double outsideC) {
         add(Measure.TYRE_TEMPERATURE, null, null, null, tyreC, 0);
+        add(Measure.OUTSIDE_TEMPERATURE, null, null, null, outsideC, 0);
     }
 
     /** @param seasonsLeft seasons still to come before the latest visit */

@@ -29,6 +29,8 @@ final class VisitWriter {
     private static final int RUSH_DAYS = 13;
 
     private static final int SHORTEST_SEASON_DAYS = 75;
+    /** The bay and the store are warmer than the air outside. */
+    private static final int TYRES_WARMER_K = 4;
     /** The car that had new pads in front. */
     private static final int NEW_FRONT_PADS = 11;
 
@@ -85,7 +87,8 @@ final class VisitWriter {
         ReadingWriter writer = new ReadingWriter(id, member, truth, random);
         SeasonKind goingOn = seasonFrom(date);
         double tyreC = goingOn == SeasonKind.WINTER ? 6 + random.nextInt(4) : 12 + random.nextInt(5);
-        writer.tyreTemperature(tyreC);
+        double outsideC = tyreC - TYRES_WARMER_K;
+        writer.temperatures(tyreC, outsideC);
         writer.pressureFound(arrivedOn, tyreC, seasonsToCome <= 1);
         boolean measured = progress != LatestVisit.ARRIVED;
         writer.tread(arrivedOn, measured ? List.of(Corner.values()) : List.of(Corner.LF, Corner.RF));
@@ -100,7 +103,7 @@ final class VisitWriter {
             if (!leftOn.values().containsAll(arrivedOn.values())) {
                 writer.tread(leftOn, List.of(Corner.values()));
             }
-            writer.pressureSet(leftOn);
+            writer.pressureSet(leftOn, tyreC, outsideC);
             if (seasonsToCome <= 1) {
                 writer.sensors(leftOn, tyreC, seasonsToCome == 0);
             }

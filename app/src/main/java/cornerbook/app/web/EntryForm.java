@@ -1,11 +1,13 @@
 package cornerbook.app.web;
 
+import cornerbook.app.unit.QuantityText;
 import cornerbook.app.unit.UnitSystem;
 import cornerbook.app.web.EntryPage.Field;
 import cornerbook.app.web.EntryPage.Group;
 import cornerbook.app.web.EntryPage.Questions;
 import cornerbook.app.web.EntryPage.Section;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.visit.AirToSet;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
 import cornerbook.core.visit.ShopTool;
@@ -134,7 +136,7 @@ final class EntryForm {
     Section vehicle() {
         var groups = new ArrayList<Group>();
         brakes.ofVehicle().forEach(step -> groups.add(group(step)));
-        groups.add(group("12 V battery, temperature of the tyres", TWELVE_VOLT, "", slots.batteryAndTyres()));
+        groups.add(group("12 V battery, temperatures", TWELVE_VOLT, "", List.of(), slots.batteryAndTyres()));
         return new Section(null, groups);
     }
 
@@ -148,13 +150,23 @@ final class EntryForm {
                     (stays ? "Wheel " : left == null ? "Wheel as it came, " : "Coming off, ") + arrived,
                     "",
                     "",
+                    List.of(),
                     slots.arrived(corner)));
         }
         brakes.at(corner).forEach(step -> groups.add(group(step)));
         if (left != null) {
-            groups.add(group((stays ? "Wheel " : "Going on, ") + left, TORQUE, stop(left), slots.leaving(corner)));
+            groups.add(group(
+                    (stays ? "Wheel " : "Going on, ") + left,
+                    TORQUE,
+                    stop(left),
+                    List.of(QuantityText.sentence(air(corner).sentence(), units.system())),
+                    slots.leaving(corner)));
         }
         return groups;
+    }
+
+    private AirToSet air(Corner corner) {
+        return AirToSet.of(open.history().vehicle().axle(corner.axle()).placardPressureKpa(), visit);
     }
 
     /** Depths are read when the wheel is on the trolley or on the car already: the sentence stays until it is settled. */
@@ -167,9 +179,9 @@ final class EntryForm {
                         .orElse("");
     }
 
-    private Group group(String title, String note, String stop, List<Slot> slots) {
+    private Group group(String title, String note, String stop, List<String> hints, List<Slot> slots) {
         return new Group(
-                title, note, stop, List.of(), slots.stream().map(this::field).toList(), false);
+                title, note, stop, hints, slots.stream().map(this::field).toList(), false);
     }
 
     private Group group(BrakeGroups.Step step) {

@@ -52,6 +52,7 @@ public record VisitSlots(Vehicle vehicle, Visit visit) {
                 null,
                 null,
                 Measure.TYRE_TEMPERATURE,
+                Measure.OUTSIDE_TEMPERATURE,
                 Measure.BATTERY_VOLTAGE,
                 Measure.BATTERY_CRANKING_CURRENT,
                 Measure.BATTERY_TEMPERATURE);

@@ -2,7 +2,7 @@
 import { departStep } from "./bay-depart.mjs";
 import { h } from "./bay-dom.mjs";
 import { FieldView } from "./bay-field.mjs";
-import { people, walk } from "./bay-person.mjs";
+import { chosen, people, walk } from "./bay-person.mjs";
 import { photos } from "./bay-photo.mjs";
 import { tools } from "./bay-tools.mjs";
 import { torqueStep } from "./bay-torque.mjs";
@@ -149,7 +149,7 @@ export class SheetView {
     if (shown.every((field) => !field.corner)) {
       return [note("asks", "Record the wheels that go on first."), h("a", { className: "button main", href: "#ON" }, "Wheels on")];
     }
-    return [this.corners(shown), ...this.#fields(shown.filter((field) => !field.corner))];
+    return [...this.#fields(shown.filter((field) => !field.corner)), this.corners(shown)];
   }
 
   corners(fields) {
@@ -160,10 +160,21 @@ export class SheetView {
         const here = fields.filter((field) => field.corner === corner);
         const wheel = here.length > 0 ? this.visit.wheelOf(here[0]) : "";
         const views = here.map((field) => this.#add(field, true));
-        return h("section", { className: `corner ${corner}` }, h("h3", {}, corner, h("small", {}, wheel)), h("div", { className: `spots spots-${here.length}` }, ...views.map((view) => view.element)), ...views.map((view) => view.below));
+        return h("section", { className: `corner ${corner}` }, h("h3", {}, corner, h("small", {}, wheel)), h("div", { className: `spots spots-${here.length}` }, ...views.map((view) => view.element)), this.#air(here), ...views.map((view) => view.below));
       }),
       h("div", { className: "body", ariaHidden: "true" }, h("span", {}, "front")),
     );
+  }
+
+  /** What to set, as the server last computed it from the temperatures that it had. */
+  #air(fields) {
+    const set = fields.find((field) => field.measure === "PRESSURE_SET");
+    if (!set) {
+      return null;
+    }
+    const words = h("p", { className: "air" });
+    this.onUpdate(() => (words.textContent = this.visit.state.air?.[set.corner][chosen().units] ?? ""));
+    return words;
   }
 
   ticked(tick) {

@@ -148,6 +148,20 @@ class BaySheetBrowserTest {
         assertThat(shop.readings(visitId).getLast().reason()).isEqualTo("Misread.");
     }
 
+    /** Placard 240 kPa at −15 °C: (240 + 101.325) × 293.15/258.15 − 101.325 (ideal gas, by hand) are 286.3 kPa at 20 °C. */
+    @Test
+    void whatToSetFollowsTheTemperatures() {
+        Page page = sheet("ON", tablet("Ada"));
+        page.locator("text=These wheels are on").click();
+        page.locator("#steps a[href='#PRESSURE']").click();
+        assertThat(page.locator(".corner.LR .air"))
+                .hasText("Set 240 kPa: the placard, for tyres as cold as the air where the car will stand.");
+        type(page, "f.TYRE_TEMPERATURE..", "20");
+        type(page, "f.OUTSIDE_TEMPERATURE..", "-15");
+        assertThat(page.locator(".corner.LR .air"))
+                .hasText("Set 286 kPa: the placard's 240 kPa at −15 °C outside, tyres at 20 °C.");
+    }
+
     @ParameterizedTest
     @ValueSource(ints = {390, 1180})
     void wholeVisitByTouch(int width) {

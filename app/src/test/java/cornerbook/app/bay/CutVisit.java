@@ -68,7 +68,7 @@ final class CutVisit {
               }
               for (const field of fieldsOf(step).filter((each) => visit.applies(each))) {
                 const last = field.measure === "DISC_DIAL_RADIUS" ? "120" : visit.lastOf(field)?.written;
-                const usual = { "kPa": "240", "N·m": "120", "°C": field.measure === "TYRE_TEMPERATURE" ? "8" : "200", "V": "12.6", "A": "500" };
+                const usual = { "kPa": "240", "N·m": "120", "°C": field.measure.endsWith("_TEMPERATURE") ? "8" : "200", "V": "12.6", "A": "500" };
                 const value = field.words[0] ?? last ?? usual[field.unit] ?? String(field.high > 50 ? 60 : field.low + 1);
                 const entry = await visit.enter(field, value);
                 entries.push([entry.id, entry.key]);

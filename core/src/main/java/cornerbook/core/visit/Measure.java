@@ -84,6 +84,8 @@ public enum Measure {
     BRAKE_FLUID_REPLACED(Carrier.VEHICLE, Scale.DONE, Sides.NONE),
     /** Temperature of the tyres when their pressure was read and set. */
     TYRE_TEMPERATURE(Carrier.VEHICLE, "°C", -50, 90, Set.of()),
+    /** Of the air where the car will stand. */
+    OUTSIDE_TEMPERATURE(Carrier.VEHICLE, "°C", -50, 60, Set.of()),
     /** Voltage at the 12 V battery at rest. */
     BATTERY_VOLTAGE(Carrier.VEHICLE, "V", 0, 18, Set.of()),
     /** Cold cranking current that the tester estimates, in the rating standard of the battery's label. */

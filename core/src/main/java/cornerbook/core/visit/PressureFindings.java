@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 final class PressureFindings {
     /** Share of the placard pressure below which a pressure warning must come (49 CFR 571.138, S4.2). */
     private static final double WARNING_SHARE = 0.75;
-    /** How far the set pressure may lie from the placard's. Common practice, no source. */
+    /** How far the set pressure may lie from what was to be set. Common practice, no source. */
     private static final double SET_TOLERANCE_KPA = 10;
 
     /** Coldest morning where the climate of the place is not known. Common practice, no source. */
@@ -52,7 +52,7 @@ final class PressureFindings {
                             left,
                             set.get(),
                             gauge,
-                            placardKpa,
+                            AirToSet.of(placardKpa, visit),
                             readings,
                             climate,
                             loss.filter(lost -> left.equals(arrived))));
@@ -110,16 +110,23 @@ final class PressureFindings {
             String tag,
             Reading set,
             UsedGauge gauge,
-            double placardKpa,
+            AirToSet asked,
             CurrentReadings readings,
             @Nullable Climate climate,
             Optional<AirLoss> loss) {
+        double placardKpa = asked.placardKpa();
         double setKpa = gauge.kpa(set);
-        double differenceKpa = setKpa - placardKpa;
+        double differenceKpa = setKpa - asked.trueKpa();
         boolean fits = Math.abs(differenceKpa) <= SET_TOLERANCE_KPA;
         var evidence = new ArrayList<Evidence>();
         evidence.add(new Evidence("set", "%.0f kPa".formatted(setKpa), gauge.how(set)));
         evidence.add(new Evidence("placard, cold", "%.0f kPa".formatted(placardKpa), "vehicle's specification"));
+        evidence.add(new Evidence(
+                "to be set",
+                "%.0f kPa".formatted(asked.trueKpa()),
+                asked.warmed()
+                        ? "ideal gas, absolute: %s".formatted(asked.from())
+                        : "the placard's; temperature of the tyres or outside not read"));
         readings.ofVehicle(Measure.TYRE_TEMPERATURE)
                 .ifPresent(temperature ->
                         evidence.addAll(coldestMorning(setKpa, temperature.value(), placardKpa, climate)));
@@ -127,14 +134,17 @@ final class PressureFindings {
         return new Finding(
                 new Subject(Subject.Part.PRESSURE, corner, tag, null),
                 fits ? Verdict.HOLDS : Verdict.SPENT,
-                "%s pressure set to %.0f kPa, placard %.0f kPa".formatted(corner, setKpa, placardKpa),
+                asked.warmed()
+                        ? "%s pressure set to %.0f kPa, asked %.0f kPa for the placard's %.0f kPa cold"
+                                .formatted(corner, setKpa, asked.trueKpa(), placardKpa)
+                        : "%s pressure set to %.0f kPa, placard %.0f kPa".formatted(corner, setKpa, placardKpa),
                 fits
                         ? "The tyre pressure at %s is set as the placard asks.".formatted(corner)
                         : "The tyre pressure at %s is not what the placard asks; it has to be set again."
                                 .formatted(corner),
                 null,
                 null,
-                fits ? 1 : Math.clamp(1 - Math.abs(differenceKpa) / placardKpa, 0, 1),
+                fits ? 1 : Math.clamp(1 - Math.abs(differenceKpa) / asked.trueKpa(), 0, 1),
                 evidence,
                 "vehicle placard; tolerance ±%.0f kPa common practice, no source".formatted(SET_TOLERANCE_KPA));
     }

@@ -81,4 +81,23 @@ class PressureFindingsTest {
             assertThat(evidence.how()).contains("common practice, no source");
         });
     }
+
+    private static Finding set(double setKpa, double outsideC) {
+        var visit = Cars.visit(List.of(
+                Cars.reading(Measure.PRESSURE_SET, Corner.LF, "S-LF", null, setKpa),
+                Cars.reading(Measure.TYRE_TEMPERATURE, null, null, null, 20),
+                Cars.reading(Measure.OUTSIDE_TEMPERATURE, null, null, null, outsideC)));
+        return PressureFindings.of(Cars.vehicle(), List.of(visit), new CurrentReadings(visit), null, new ArrayList<>())
+                .getLast();
+    }
+
+    /** Placard 250 kPa at −15 °C: (250 + 101.325) × 293.15/258.15 − 101.325 (ideal gas, by hand) are 297.6 kPa at 20 °C. */
+    @Test
+    void whatWasSetIsJudgedByTheTemperatures() {
+        assertThat(set(298, -15).verdict()).isEqualTo(Verdict.HOLDS);
+        assertThat(set(298, -15).title()).contains("asked 298 kPa for the placard's 250 kPa cold");
+        assertThat(set(250, -15).verdict()).isEqualTo(Verdict.SPENT);
+        assertThat(set(250, 20).verdict()).isEqualTo(Verdict.HOLDS);
+        assertThat(set(298, 20).verdict()).isEqualTo(Verdict.SPENT);
+    }
 }
