@@ -185,7 +185,7 @@ public final class Words {
             case BRAKE_FLUID_WATER -> "Water in the fluid";
             case BRAKE_FLUID_REPLACED -> "Fluid replaced";
             case TYRE_TEMPERATURE -> "Tyre temperature";
-            case OUTSIDE_TEMPERATURE -> "Outside, where it will stand";
+            case OUTSIDE_TEMPERATURE -> "Outside temperature";
             case BATTERY_VOLTAGE -> "12 V battery at rest";
             case BATTERY_CRANKING_CURRENT -> "Cranking current";
             case BATTERY_TEMPERATURE -> "Battery temperature";

@@ -173,7 +173,10 @@ export class SheetView {
       return null;
     }
     const words = h("p", { className: "air" });
-    this.onUpdate(() => (words.textContent = this.visit.state.air?.[set.corner][chosen().units] ?? ""));
+    this.onUpdate(() => {
+      const [value, why] = (this.visit.state.air?.[set.corner][chosen().units] ?? "").split(": ");
+      words.replaceChildren(h("strong", {}, value), why ? ` ${why}` : "");
+    });
     return words;
   }
 

@@ -155,11 +155,11 @@ class BaySheetBrowserTest {
         page.locator("text=These wheels are on").click();
         page.locator("#steps a[href='#PRESSURE']").click();
         assertThat(page.locator(".corner.LR .air"))
-                .hasText("Set 240 kPa: the placard, for tyres as cold as the air where the car will stand.");
+                .hasText("Set 240 kPa the placard, for tyres as cold as the air where the car will stand.");
         type(page, "f.TYRE_TEMPERATURE..", "20");
         type(page, "f.OUTSIDE_TEMPERATURE..", "-15");
         assertThat(page.locator(".corner.LR .air"))
-                .hasText("Set 286 kPa: the placard's 240 kPa at −15 °C outside, tyres at 20 °C.");
+                .hasText("Set 286 kPa the placard's 240 kPa at −15 °C outside, tyres at 20 °C.");
     }
 
     @ParameterizedTest
