@@ -15,6 +15,8 @@ import java.util.Locale;
 /** What the 12 V battery's numbers say. */
 final class BatteryQuestion {
     private static final double USUAL_TEMPERATURE_C = 20;
+    /** Names up to this length are short forms and stay in capitals, as on the label. */
+    private static final int LONGEST_SHORT_FORM = 3;
 
     static final Question QUESTION = new Question(
             "battery",
@@ -40,7 +42,11 @@ final class BatteryQuestion {
                             "Let the car sleep first: awake, its converter holds the voltage up.",
                             List.of(
                                     Ask.quantity(
-                                            "volts", "Voltage at rest", "V", "battery voltage", "Voltage at rest."),
+                                            "volts",
+                                            "Voltage at rest",
+                                            "V",
+                                            "battery voltage",
+                                            "With the car asleep and nothing switched on."),
                                     Ask.number(
                                             "rested",
                                             "Rested",
@@ -88,14 +94,14 @@ final class BatteryQuestion {
                                             "tester-without-temperature",
                                             "Tester does not allow for temperature",
                                             new Ask.Tick(),
-                                            "The tester does not allow for the battery's temperature; it is corrected for here.",
+                                            "Then the battery's temperature is allowed for here.",
                                             "")),
                             List.of("rated", "standard", "measured"),
                             BatteryQuestion::rating),
                     new Group(
                             "parked",
                             "Days parked",
-                            "From full to half charge; the worst case, without converter.",
+                            "To half charge, the reserve for electronics and contactors: nothing is cranked, but below it the car may neither open nor drive. The worst case, without converter.",
                             List.of(
                                     Ask.quantity(
                                             "capacity",
@@ -114,7 +120,13 @@ final class BatteryQuestion {
                                             "Health",
                                             "%",
                                             "health of the battery",
-                                            "Health of the battery; 100 if not given.")),
+                                            "Health of the battery; 100 if not given."),
+                                    Ask.number(
+                                            "parked-at",
+                                            "Charge when parked",
+                                            "%",
+                                            "charge when it is parked",
+                                            "State of charge when it is parked; 100 if not given.")),
                             List.of("capacity", "standby"),
                             BatteryQuestion::parked)),
             "nothing to compute, expected --volts, --capacity, or --rated with --measured, --compare-with or --load-volts",
@@ -124,7 +136,8 @@ final class BatteryQuestion {
 
     private static List<String> words(Enum<?>[] constants) {
         return Arrays.stream(constants)
-                .map(constant -> constant.name().toLowerCase(Locale.ROOT))
+                .map(Enum::name)
+                .map(name -> name.length() > LONGEST_SHORT_FORM ? name.toLowerCase(Locale.ROOT) : name)
                 .toList();
     }
 
@@ -191,15 +204,18 @@ final class BatteryQuestion {
     }
 
     private static List<Part> parked(Given given) {
-        if (!given.any("capacity", "standby")) {
+        if (!given.any("capacity", "standby", "parked-at")) {
             return List.of();
         }
-        var result =
-                ParkedDays.of(given.quantity("capacity"), given.number("health", 100) / 100, given.quantity("standby"));
+        var result = ParkedDays.of(
+                given.quantity("capacity"),
+                given.number("health", 100) / 100,
+                given.quantity("standby"),
+                given.number("parked-at", 100) / 100);
         return List.of(new Part(
                 "parked",
-                List.of("Parked from full to half charge: %.0f days, worst case without converter"
-                        .formatted(result.days())),
+                List.of("Parked from %.0f %% to half charge: %.0f days, worst case without converter"
+                        .formatted(result.charge() * 100, result.days())),
                 result));
     }
 }

@@ -2,6 +2,7 @@ package cornerbook.app.bench;
 
 import cornerbook.core.tyre.PressureSetting;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** What the gauge has to show now. */
 final class PressureSettingGroup {
@@ -62,7 +63,7 @@ final class PressureSettingGroup {
                             "driven",
                             "Driven within about three hours",
                             new Ask.Tick(),
-                            "The car was driven within about three hours.",
+                            "Then the tyre is warm, and no air is let out of it.",
                             "")),
             List.of("placard", "tyre-at", "stands-at"),
             PressureSettingGroup::setting);
@@ -92,7 +93,8 @@ final class PressureSettingGroup {
                         standingC,
                         altitudeM,
                         given.quantity("stands-altitude", altitudeM),
-                        given.ticked("driven")),
+                        given.ticked("driven"),
+                        coldestC(given, standingC)),
                 new PressureSetting.Gauge(
                         given.quantity("gauge-offset", 0),
                         given.quantity("gauge-error", PressureQuestion.GAUGE_ERROR_KPA)));
@@ -110,5 +112,15 @@ final class PressureSettingGroup {
                                 shown.show(placardKpa, "kPa"),
                                 shown.show(standingC, "°C"))),
                 setting));
+    }
+
+    /** As typed for the season below, else of the place; the picture does without when it is milder than where the car stands. */
+    private static @Nullable Double coldestC(Given given, double standingC) {
+        var climate = given.climate();
+        var coldestC = given.find("coldest");
+        if (coldestC == null && climate != null) {
+            coldestC = climate.coldestMorningC();
+        }
+        return coldestC != null && coldestC < standingC ? coldestC : null;
     }
 }

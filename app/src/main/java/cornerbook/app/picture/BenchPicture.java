@@ -2,6 +2,8 @@ package cornerbook.app.picture;
 
 import cornerbook.app.unit.Shown;
 import cornerbook.core.battery.BatteryHealth;
+import cornerbook.core.battery.LoadTest;
+import cornerbook.core.battery.ParkedDays;
 import cornerbook.core.battery.RestVoltage;
 import cornerbook.core.brake.BurnishDrive;
 import cornerbook.core.fastener.ClampLoad;
@@ -16,6 +18,7 @@ import cornerbook.core.lift.LiftStack;
 import cornerbook.core.tyre.CircumferenceDifference;
 import cornerbook.core.tyre.LeakRate;
 import cornerbook.core.tyre.LoadPressure;
+import cornerbook.core.tyre.PressureSetting;
 import cornerbook.core.tyre.SeasonPressures;
 import cornerbook.core.tyre.SetFit;
 import cornerbook.core.tyre.SizeComparison;
@@ -49,7 +52,7 @@ public final class BenchPicture {
             case SizeComparison comparison -> List.of(TwoTyres.svg(comparison, shown));
             case RestVoltage rest -> List.of(ChargeByVoltage.svg(rest));
             case BatteryHealth health -> List.of(ShareOfRating.svg(health));
-            case BurnishDrive drive -> List.of(TemperatureOverTime.svg(drive));
+            case BurnishDrive drive -> List.of(TemperatureOverTime.svg(drive, shown));
             case LoadPressure load -> List.of(LoadOverPressure.svg(load, shown));
             case LeakRate leak -> List.of(PressureOverDays.svg(leak, shown));
             case SetFit fit -> List.of(WheelSection.svg(fit, shown));
@@ -57,6 +60,9 @@ public final class BenchPicture {
             case ScaleSetting setting -> List.of(TorqueScales.of(setting, shown));
             case TorqueBar bar -> List.of(TorqueScales.of(bar, shown));
             case WrenchCalibration calibration -> List.of(TorqueScales.of(calibration));
+            case PressureSetting setting -> List.of(PressureOverTemperature.svg(setting, shown));
+            case ParkedDays parked -> List.of(ChargeOverDays.svg(parked));
+            case LoadTest test -> List.of(LoadTestByTemperature.svg(test, shown));
             default -> List.of();
         };
     }

@@ -84,10 +84,13 @@ public final class LiftFromAbove {
         AROUND.forEach(corner -> drawArm(svg, corner));
         double x = x(loads.centreLeftMm());
         double y = y(loads.centreBehindFrontAxleMm());
+        var side = loads.points().nearestOnSide(loads.centreBehindFrontAxleMm(), loads.centreLeftMm());
+        svg.line(x, y, x(side.leftOfCentreMm()), y(side.behindFrontAxleMm()), Palette.PLUM, 2, "5 3");
         svg.circle(x, y, 12, Palette.PAPER, Palette.PLUM, 3, "");
         svg.line(x - 18, y, x + 18, y, Palette.PLUM, 2, "");
         svg.line(x, y - 18, x, y + 18, Palette.PLUM, 2, "");
         svg.words(x, y + 36, 13, Anchor.MIDDLE, Palette.PLUM, true, "centre of gravity");
+        svg.words(x, y + 53, 13, Anchor.MIDDLE, Palette.PLUM, true, shown.show(loads.marginMm(), "mm") + " inside");
         return svg.close();
     }
 

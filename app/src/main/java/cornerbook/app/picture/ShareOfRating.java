@@ -21,7 +21,7 @@ public final class ShareOfRating {
                 WIDTH,
                 HEIGHT,
                 words
-                        + ", sound from %.0f %%, watched under %.0f %%"
+                        + ", at its end under %.0f %%, watched from there, sound from %.0f %%"
                                 .formatted(BatteryHealth.SOUND_SHARE * 100, BatteryHealth.WATCH_SHARE * 100));
         svg.words(LEFT_X, 20, 14, Anchor.START, Palette.INK, true, words);
         svg.rectangle(LEFT_X, 34, RIGHT_X - LEFT_X, 28, 0, Palette.SHADE, Palette.HAIRLINE);
@@ -31,8 +31,8 @@ public final class ShareOfRating {
             case REPLACE -> Palette.PLUM;
         };
         svg.rectangle(LEFT_X, 38, Math.max(2, x(health.share()) - LEFT_X), 20, 3, colour, colour);
-        mark(svg, BatteryHealth.SOUND_SHARE, Anchor.END, "sound from");
-        mark(svg, BatteryHealth.WATCH_SHARE, Anchor.START, "watched under");
+        mark(svg, BatteryHealth.SOUND_SHARE, Anchor.END, "at its end under");
+        mark(svg, BatteryHealth.WATCH_SHARE, Anchor.START, "sound from");
         return svg.close();
     }
 

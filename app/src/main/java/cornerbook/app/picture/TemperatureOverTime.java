@@ -1,6 +1,7 @@
 package cornerbook.app.picture;
 
 import cornerbook.app.picture.Svg.Anchor;
+import cornerbook.app.unit.Shown;
 import cornerbook.core.brake.BurnishDrive;
 import cornerbook.core.brake.BurnishDrive.Moment;
 import java.util.Locale;
@@ -16,22 +17,27 @@ public final class TemperatureOverTime {
     private static final double BOTTOM_Y = 178;
     private static final double SECONDS_PER_MINUTE = 60;
 
+    private static final int TICKS = 6;
+
     private final BurnishDrive drive;
-    private final double highestC;
-    private final double lowestC;
+    private final Shown shown;
+    private final Axis celsius;
     private final double lastS;
 
-    private TemperatureOverTime(BurnishDrive drive) {
+    private TemperatureOverTime(BurnishDrive drive, Shown shown) {
         this.drive = drive;
+        this.shown = shown;
         double hottestC =
                 drive.temperatures().stream().mapToDouble(Moment::celsius).max().orElse(0);
-        highestC = 50 * Math.ceil((Math.max(hottestC, drive.target().limitC()) + 10) / 50);
-        lowestC = 50 * Math.floor(Math.min(0, drive.target().airC()) / 50);
+        double highestC = 50 * Math.ceil((Math.max(hottestC, drive.target().limitC()) + 10) / 50);
+        double lowestC = 50 * Math.floor(Math.min(0, drive.target().airC()) / 50);
+        celsius = new Axis(BOTTOM_Y, TOP_Y, lowestC, highestC, "°C", shown);
         lastS = drive.temperatures().getLast().seconds();
     }
 
-    public static String svg(BurnishDrive drive) {
-        return new TemperatureOverTime(drive).draw();
+    /** The picture. */
+    public static String svg(BurnishDrive drive, Shown shown) {
+        return new TemperatureOverTime(drive, shown).draw();
     }
 
     private String draw() {
@@ -39,14 +45,14 @@ public final class TemperatureOverTime {
         var svg = new Svg(
                 WIDTH,
                 HEIGHT,
-                "Temperature of a %s disc over time: %d stops, last peak %.0f °C, band %.0f to %.0f °C, limit %.0f °C, cool after %.0f minutes"
+                "Temperature of a %s disc over time: %d stops, last peak %s, band %s to %s, limit %s, cool after %.0f minutes"
                         .formatted(
                                 drive.axle().name().toLowerCase(Locale.ROOT),
                                 drive.plan().stops(),
-                                drive.plan().peaksC().getLast(),
-                                target.lowestC(),
-                                target.highestC(),
-                                target.limitC(),
+                                shown(drive.plan().peaksC().getLast()),
+                                shown(target.lowestC()),
+                                shown(target.highestC()),
+                                shown(target.limitC()),
                                 lastS / SECONDS_PER_MINUTE));
         svg.rectangle(
                 LEFT_X,
@@ -65,7 +71,7 @@ public final class TemperatureOverTime {
                 Anchor.END,
                 Palette.PLUM,
                 false,
-                "limit %.0f °C".formatted(target.limitC()));
+                "limit " + shown(target.limitC()));
         svg.path(
                 drive.temperatures().stream()
                         .map(moment -> Svg.number(x(moment.seconds())) + " " + Svg.number(y(moment.celsius())))
@@ -77,10 +83,10 @@ public final class TemperatureOverTime {
     }
 
     private void axes(Svg svg) {
-        svg.words(4, 16, 12, Anchor.START, Palette.INK, false, "disc, °C");
-        for (double celsius = lowestC; celsius <= highestC; celsius += 100) {
-            svg.line(LEFT_X, y(celsius), RIGHT_X, y(celsius), Palette.HAIRLINE, 1, "");
-            svg.words(LEFT_X - 8, y(celsius) + 4, 12, Anchor.END, Palette.INK, false, "%.0f".formatted(celsius));
+        svg.words(4, 16, 12, Anchor.START, Palette.INK, false, "disc, " + celsius.unit());
+        for (var tick : celsius.ticks(TICKS)) {
+            svg.line(LEFT_X, tick.place(), RIGHT_X, tick.place(), Palette.HAIRLINE, 1, "");
+            svg.words(LEFT_X - 8, tick.place() + 4, 12, Anchor.END, Palette.INK, false, tick.words());
         }
         int stepMinutes = lastS > 30 * SECONDS_PER_MINUTE ? 10 : 5;
         for (int minute = 0; minute * SECONDS_PER_MINUTE <= lastS; minute += stepMinutes) {
@@ -97,7 +103,11 @@ public final class TemperatureOverTime {
         return LEFT_X + (RIGHT_X - LEFT_X) * seconds / Math.max(lastS, 1);
     }
 
-    private double y(double celsius) {
-        return BOTTOM_Y - (BOTTOM_Y - TOP_Y) * (celsius - lowestC) / (highestC - lowestC);
+    private double y(double temperatureC) {
+        return celsius.place(temperatureC);
+    }
+
+    private String shown(double temperatureC) {
+        return shown.show(temperatureC, "°C");
     }
 }

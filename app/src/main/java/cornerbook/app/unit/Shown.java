@@ -1,15 +1,9 @@
 package cornerbook.app.unit;
 
 /** How a value of the book is shown to a person. */
-@FunctionalInterface
 public interface Shown {
     /** Metric with US customary behind it, as "133 N·m (98 lbf·ft)". */
-    Shown BOTH = (value, bookUnit) -> {
-        var metric = UnitSystem.METRIC.show(value, bookUnit);
-        return UnitSystem.US.unitOf(bookUnit).equals(bookUnit)
-                ? metric
-                : "%s (%s)".formatted(metric, UnitSystem.US.show(value, bookUnit));
-    };
+    Shown BOTH = new BothUnits();
 
     /**
      * The value with its unit.
@@ -17,4 +11,10 @@ public interface Shown {
      * @param bookUnit the unit of {@code value}, as the book keeps it: "kPa"
      */
     String show(double value, String bookUnit);
+
+    /** The value in the unit that comes first, as for a scale. */
+    double in(double value, String bookUnit);
+
+    /** The unit that comes first. */
+    String unitOf(String bookUnit);
 }

@@ -58,11 +58,13 @@ public enum UnitSystem implements Shown {
     }
 
     /** The unit in which this person reads and writes what the book keeps in {@code bookUnit}. */
+    @Override
     public String unitOf(String bookUnit) {
         return this == US ? US_UNITS.getOrDefault(bookUnit, bookUnit) : bookUnit;
     }
 
     /** The value in this person's unit. */
+    @Override
     public double in(double value, String bookUnit) {
         return Quantities.in(unitOf(bookUnit), value, bookUnit);
     }

@@ -40,7 +40,7 @@ public record BurnishPage(
     public record Field(String key, String label, String unit, String typed, String error) {}
 
     public String picture(BurnishDrive drive) {
-        return TemperatureOverTime.svg(drive);
+        return TemperatureOverTime.svg(drive, UnitChoice.current());
     }
 
     /** What to mind on either axle, each sentence once. */

@@ -4,7 +4,9 @@ import cornerbook.app.book.Photo;
 import cornerbook.app.picture.BatteryOverVisits;
 import cornerbook.app.picture.BrakeFigure;
 import cornerbook.app.picture.CarFromAbove;
+import cornerbook.app.picture.ChargeOverDays;
 import cornerbook.app.picture.CornerLabel;
+import cornerbook.app.picture.PressureOverTemperature;
 import cornerbook.app.picture.SeizingOverMonths;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.visit.Assessment;
@@ -59,6 +61,18 @@ public record FindingsPage(Assessment assessment, List<Photo> photos) {
     /** The health of the 12 V battery over the visits; empty before there are two readings of it. */
     public String batteryPicture() {
         return BatteryOverVisits.svg(assessment.battery());
+    }
+
+    /** Its charge over the days that the car is parked; empty when nothing of it was read. */
+    public String parkedPicture() {
+        var parked = assessment.battery().parked();
+        return parked == null ? "" : ChargeOverDays.svg(parked);
+    }
+
+    /** Pressure over temperature of the tyre that was set nearest to its warning; empty when none was set. */
+    public String pressurePicture() {
+        var outlook = assessment.pressure();
+        return outlook == null ? "" : PressureOverTemperature.svg(outlook, UnitChoice.current());
     }
 
     /** Findings that say the same of different corners. */

@@ -119,7 +119,7 @@ class CalculatorsTest {
                 "torque 130 --thread M14 --class 10.9 --cone 60 --ball 14 | 2 | expected one of the two",
                 "pressure --placard 250 --tyre-at 20 --stands-at -30 --maximum 300 | 3 | above the tyre's maximum of 300 kPa",
                 "lift --front 1000 --rear 1000 --wheelbase 2800 --points 'LF 600 750; RF 600 -750' --arm-rating 1000 --hoist-rating 4000 | 3 | lift points lack LR",
-                "battery --chemistry wet --volts 12.6 --rested 3 | 3 | expected one of flooded efb agm lithium"
+                "battery --chemistry wet --volts 12.6 --rested 3 | 3 | expected one of flooded EFB AGM lithium"
             })
     void refusesWhatCannotBe(String words, int exitCode, String part) {
         var outcome = run(arguments(words));

@@ -85,7 +85,8 @@ final class SheetCars {
                 notJudged,
                 base.doubted(),
                 base.seizing(),
-                base.battery());
+                base.battery(),
+                base.pressure());
     }
 
     /** The visit with other work, readings and notes. */

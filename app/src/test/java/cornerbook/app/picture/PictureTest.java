@@ -1,10 +1,16 @@
 package cornerbook.app.picture;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import cornerbook.app.unit.UnitSystem;
+import cornerbook.core.battery.Chemistry;
 import cornerbook.core.battery.HealthTrend;
+import cornerbook.core.battery.LoadTest;
+import cornerbook.core.battery.ParkedDays;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.tyre.PressureSetting;
 import cornerbook.core.visit.BatteryCurve;
 import cornerbook.core.visit.SetForecast.BandPoint;
 import cornerbook.core.visit.SetForecast.DepthReading;
@@ -87,17 +93,17 @@ class PictureTest {
                 new HealthTrend.Point(LocalDate.of(2023, 1, 1), 0.96),
                 new HealthTrend.Point(LocalDate.of(2024, 1, 1), 0.90),
                 new HealthTrend.Point(LocalDate.of(2025, 1, 1), 0.84));
-        var picture = parse(BatteryOverVisits.svg(new BatteryCurve(points, 0.7)));
+        var picture = parse(BatteryOverVisits.svg(new BatteryCurve(points, 0.7, null)));
         assertThat(picture.getAttribute("aria-label"))
                 .contains("over 3 visits, 96 % of its rating at first and 84 % at last; by the line")
                 .containsPattern("about \\d+ (Apr|May) 2027$");
         assertThat(picture.getElementsByTagName("circle").getLength()).isEqualTo(3);
-        var nearer = parse(BatteryOverVisits.svg(new BatteryCurve(points, 0.75)));
+        var nearer = parse(BatteryOverVisits.svg(new BatteryCurve(points, 0.75, null)));
         assertThat(nearer.getElementsByTagName("circle").getLength()).isEqualTo(4);
         assertThat(nearer.getTextContent()).contains("about ", "2026");
-        var two = parse(BatteryOverVisits.svg(new BatteryCurve(points.subList(0, 2), 0.7)));
+        var two = parse(BatteryOverVisits.svg(new BatteryCurve(points.subList(0, 2), 0.7, null)));
         assertThat(two.getTextContent()).contains("a line needs three visits");
-        assertThat(BatteryOverVisits.svg(new BatteryCurve(points.subList(0, 1), 0.7)))
+        assertThat(BatteryOverVisits.svg(new BatteryCurve(points.subList(0, 1), 0.7, null)))
                 .isEmpty();
     }
 
@@ -149,5 +155,53 @@ class PictureTest {
         var unread = new TyreForecast(WHEEL, Corner.LF, List.of());
         assertThat(parse(TreadSection.svg(unread, 4, 8.5)).getTextContent()).contains("tread not read");
         assertThat(parse(DepthOverDistance.svg(unread, 4)).getTextContent()).contains("tread not read");
+    }
+
+    @ParameterizedTest
+    @EnumSource(UnitSystem.class)
+    void pressureOverTemperatureIsToScaleAndInTheUnitsOfThePerson(UnitSystem units) throws Exception {
+        var at = new PressureSetting.Circumstances(20, 0, 0, 0, false, -30.0);
+        var setting = PressureSetting.of(250, at, new PressureSetting.Gauge(0, 3));
+        var picture = parse(PressureOverTemperature.svg(setting, units));
+        var words = picture.getAttribute("aria-label");
+        assertThat(words)
+                .contains("now: %s at %s".formatted(units.show(setting.nowKpa(), "kPa"), units.show(20, "°C")))
+                .contains("where it will stand: %s".formatted(units.show(250, "kPa")))
+                .contains("coldest morning: ", "warning below " + units.show(187.5, "kPa"));
+        assertThat(picture.getTextContent())
+                .contains("temperature of the tyre, " + units.unitOf("°C"), "pressure, " + units.unitOf("kPa"));
+        double nowX = Double.parseDouble(circle(picture, 2).getAttribute("cx"));
+        double standsX = Double.parseDouble(circle(picture, 3).getAttribute("cx"));
+        // 20 K of 62 K on a scale of 356: 114.8.
+        assertThat(nowX - standsX).isCloseTo(114.8, within(0.2));
+    }
+
+    @Test
+    void chargeOverDaysEndsAtTheReserve() throws Exception {
+        var parked = ParkedDays.of(60, 0.8, 0.1, 1);
+        var picture = parse(ChargeOverDays.svg(parked));
+        assertThat(picture.getAttribute("aria-label"))
+                .isEqualTo(
+                        "Charge over the days parked: 100 % when parked, at the reserve after 10 days, reserve for electronics and contactors");
+        assertThat(picture.getTextContent()).contains("charge, %", "days parked, without converter");
+        assertThat(parse(ChargeOverDays.svg(ParkedDays.of(60, 0.8, 0.1, 0.3))).getAttribute("aria-label"))
+                .contains("at the reserve after 0 days");
+    }
+
+    @Test
+    void loadTestStandsBesideTheLeastVoltageAtItsTemperature() throws Exception {
+        var passes = parse(LoadTestByTemperature.svg(LoadTest.of(Chemistry.AGM, 600, 9.9, 10), UnitSystem.US));
+        assertThat(passes.getAttribute("aria-label"))
+                .isEqualTo("Load test at 300 A: measured: 9.90 V at 50 °F, passes, least there: 9.40 V");
+        assertThat(passes.getTextContent()).contains("temperature of the battery, °F");
+        double measuredY = Double.parseDouble(circle(passes, 3).getAttribute("cy"));
+        double leastY = Double.parseDouble(circle(passes, 2).getAttribute("cy"));
+        assertThat(measuredY).isLessThan(leastY);
+        var fails = parse(LoadTestByTemperature.svg(LoadTest.of(Chemistry.AGM, 600, 9.1, 10), UnitSystem.METRIC));
+        assertThat(fails.getAttribute("aria-label")).contains("does not pass");
+    }
+
+    private static Element circle(Element picture, int place) {
+        return (Element) picture.getElementsByTagName("circle").item(place);
     }
 }

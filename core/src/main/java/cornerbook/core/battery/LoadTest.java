@@ -12,10 +12,17 @@ import java.util.List;
  * memory). Lead-acid only, charged before.
  *
  * @param loadA what to draw
+ * @param temperatureC of the battery
  * @param passes at least the least voltage
  */
 public record LoadTest(
-        double loadA, double volts, double leastVolts, boolean passes, List<String> cautions, List<Step> steps)
+        double loadA,
+        double volts,
+        double temperatureC,
+        double leastVolts,
+        boolean passes,
+        List<String> cautions,
+        List<Step> steps)
         implements Explained {
     private static final double[] TEMPERATURE_C = {-18, -12, -7, -1, 4, 10, 16, 21};
     private static final double[] LEAST_V = {8.5, 8.7, 8.9, 9.1, 9.3, 9.4, 9.5, 9.6};
@@ -33,11 +40,12 @@ public record LoadTest(
         check("rated cranking current", ratedA, 50, 2000, "A");
         check("voltage under load", volts, 0, 13, "V");
         check("temperature of the battery", temperatureC, TEMPERATURE_C[0], 60, "°C");
-        double leastV = StateOfCharge.between(TEMPERATURE_C, LEAST_V, temperatureC);
+        double leastV = leastVolts(temperatureC);
         boolean passes = volts >= leastV;
         return new LoadTest(
                 ratedA / 2,
                 volts,
+                temperatureC,
                 leastV,
                 passes,
                 passes ? List.of() : List.of("Charge it fully and repeat the load test before it is condemned."),
@@ -49,5 +57,10 @@ public record LoadTest(
                                 leastV,
                                 "V",
                                 "service literature from 10 °C up; colder from memory")));
+    }
+
+    /** The least voltage at a temperature of the battery; outside −18 to 21 °C that of the nearer end. */
+    public static double leastVolts(double temperatureC) {
+        return StateOfCharge.between(TEMPERATURE_C, LEAST_V, temperatureC);
     }
 }

@@ -7,35 +7,65 @@ import cornerbook.core.why.Step;
 import java.util.List;
 
 /**
- * How long a parked car takes to half the charge of its 12 V battery: 0.5 · Ah · health / (24 · I), from full, the
- * worst case without converter. Standby draw is 50 to 150 mA as a rule (service literature). Self-discharge is left out.
+ * How long a parked car takes to the reserve of its 12 V battery, half of its charge: (charge − 0.5) · Ah · health / (24 · I),
+ * the worst case without converter. Nothing is cranked in a car with a drive battery, but below the reserve its electronics
+ * may not wake and its contactors not close, so that it neither opens nor drives. Standby draw is 50 to 150 mA as a rule
+ * (service literature). Self-discharge is left out.
+ *
+ * @param charge from which it starts, 0 to 1
+ * @param days 0 when the charge is at or under the reserve already
  */
 public record ParkedDays(
-        double capacityAh, double health, double standbyA, double days, List<String> cautions, List<Step> steps)
+        double capacityAh,
+        double health,
+        double standbyA,
+        double charge,
+        double days,
+        List<String> cautions,
+        List<Step> steps)
         implements Explained {
+    /** Share of charge that is kept for electronics and contactors (service literature: days to half charge). */
+    public static final double RESERVE = 0.5;
+
+    private static final double HOURS_PER_DAY = 24;
+
     public ParkedDays {
         cautions = List.copyOf(cautions);
         steps = List.copyOf(steps);
     }
 
-    /** The days for 5 to 300 A·h, a health of 0.1 to 1 and a draw of 0.001 to 10 A. */
-    public static ParkedDays of(double capacityAh, double health, double standbyA) {
+    /** The days for 5 to 300 A·h, a health of 0.1 to 1, a draw of 0.001 to 10 A, and a charge of 0 to 1 to start from. */
+    public static ParkedDays of(double capacityAh, double health, double standbyA, double charge) {
         check("battery capacity", capacityAh, 5, 300, "A·h");
         check("health of the battery", health, 0.1, 1, "");
         check("standby current", standbyA, 0.001, 10, "A");
-        double days = 0.5 * capacityAh * health / (24 * standbyA);
+        check("charge when it is parked", charge, 0, 1, "");
+        double days = Math.max(0, charge - RESERVE) * capacityAh * health / (HOURS_PER_DAY * standbyA);
         return new ParkedDays(
                 capacityAh,
                 health,
                 standbyA,
+                charge,
                 days,
-                List.of(),
-                List.of(new Step(
-                        "days to half charge",
-                        "0.5 × %s A·h × %s / (24 h × %s A)"
-                                .formatted(Step.digits(capacityAh), Step.digits(health), Step.digits(standbyA)),
-                        days,
-                        "d",
-                        "charge balance from full, without converter")));
+                charge > RESERVE
+                        ? List.of()
+                        : List.of("The charge is at the reserve already: charge it before the car is parked."),
+                List.of(
+                        new Step(
+                                "days to half charge",
+                                "(%s − 0.5) × %s A·h × %s / (24 h × %s A)"
+                                        .formatted(
+                                                Step.digits(charge),
+                                                Step.digits(capacityAh),
+                                                Step.digits(health),
+                                                Step.digits(standbyA)),
+                                days,
+                                "d",
+                                "charge balance, without converter; half charge as reserve and 50 to 150 mA standby: service literature")));
+    }
+
+    /** Charge after so many days, 0 to 1. */
+    public double chargeAfter(double parkedDays) {
+        return Math.max(0, charge - HOURS_PER_DAY * standbyA * parkedDays / (capacityAh * health));
     }
 }

@@ -1,7 +1,9 @@
 package cornerbook.core.lift;
 
 import cornerbook.core.corner.Corner;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The four lift points.
@@ -52,6 +54,25 @@ public record LiftPoints(LiftPoint lf, LiftPoint rf, LiftPoint lr, LiftPoint rr)
             margin = Math.min(margin, cross / Math.hypot(alongX, alongY));
         }
         return margin;
+    }
+
+    /** The place on the line of the nearest side, square to it, of a place inside the polygon. */
+    public LiftPoint nearestOnSide(double behindFrontAxleMm, double leftOfCentreMm) {
+        return IntStream.range(0, AROUND.size())
+                .mapToObj(i -> {
+                    var from = get(AROUND.get(i));
+                    var to = get(AROUND.get((i + 1) % AROUND.size()));
+                    double alongX = to.behindFrontAxleMm() - from.behindFrontAxleMm();
+                    double alongY = to.leftOfCentreMm() - from.leftOfCentreMm();
+                    double share = ((behindFrontAxleMm - from.behindFrontAxleMm()) * alongX
+                                    + (leftOfCentreMm - from.leftOfCentreMm()) * alongY)
+                            / (alongX * alongX + alongY * alongY);
+                    return new LiftPoint(
+                            from.behindFrontAxleMm() + share * alongX, from.leftOfCentreMm() + share * alongY);
+                })
+                .min(Comparator.comparingDouble(foot -> Math.hypot(
+                        foot.behindFrontAxleMm() - behindFrontAxleMm, foot.leftOfCentreMm() - leftOfCentreMm)))
+                .orElseThrow();
     }
 
     private static void before(String frontName, LiftPoint front, String rearName, LiftPoint rear) {

@@ -6,6 +6,7 @@ import cornerbook.core.why.Explained;
 import cornerbook.core.why.Step;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the gauge has to show now so that the tyre has the placard's cold pressure where it will stand:
@@ -14,7 +15,9 @@ import java.util.List;
  *
  * @param gaugeOffsetKpa what this gauge shows too much against a master
  * @param gaugeErrorKpa how far it may be off beyond that, either way
- * @param setKpa to be shown by this gauge
+ * @param nowKpa what the tyre has to have now
+ * @param setKpa to be shown by this gauge: {@code nowKpa} and what the gauge shows too much
+ * @param standing the pressures where the car will stand
  */
 public record PressureSetting(
         double placardKpa,
@@ -22,7 +25,9 @@ public record PressureSetting(
         double standingC,
         double gaugeOffsetKpa,
         double gaugeErrorKpa,
+        double nowKpa,
         double setKpa,
+        PressureCurve standing,
         List<String> cautions,
         List<Step> steps)
         implements Explained {
@@ -35,9 +40,18 @@ public record PressureSetting(
         steps = List.copyOf(steps);
     }
 
-    /** Where and how the tyre is measured and will stand; altitudes in m, driven within about three hours. */
+    /**
+     * Where and how the tyre is measured and will stand; altitudes in m, driven within about three hours.
+     *
+     * @param coldestC coldest morning where it will stand; null where it is not known
+     */
     public record Circumstances(
-            double tyreC, double standingC, double altitudeM, double standingAltitudeM, boolean driven) {
+            double tyreC,
+            double standingC,
+            double altitudeM,
+            double standingAltitudeM,
+            boolean driven,
+            @Nullable Double coldestC) {
         public Circumstances {
             check("temperature of the tyre", tyreC, -50, 90, "°C");
             check("temperature where it will stand", standingC, -50, 60, "°C");
@@ -69,7 +83,9 @@ public record PressureSetting(
                 at.standingC(),
                 gauge.offsetKpa(),
                 gauge.errorKpa(),
+                trueKpa,
                 setKpa,
+                new PressureCurve(placardKpa, at.standingC(), airThereKpa, placardKpa, at.coldestC()),
                 cautions,
                 List.of(
                         new Step(

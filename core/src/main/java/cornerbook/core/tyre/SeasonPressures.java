@@ -33,7 +33,6 @@ public record SeasonPressures(
         List<String> cautions,
         List<Step> steps)
         implements Explained {
-    private static final double WARNING_SHARE = 0.75;
     private static final String GAS = "ideal gas, volume constant";
 
     public SeasonPressures {
@@ -105,7 +104,7 @@ public record SeasonPressures(
             }
         }
         var coldest = start.at(coldestC);
-        double warningKpa = WARNING_SHARE * placardKpa;
+        double warningKpa = PressureCurve.WARNING_SHARE * placardKpa;
         double marginKpa = coldest.pressureKpa() - warningKpa;
         double errorKpa = start.gaugeErrorKpa() * GasLaw.absolute(coldestC) / GasLaw.absolute(start.atC());
         steps.add(step("coldest morning", start, coldest));

@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param doubted readings that the wear model finds incredible; they count all the same
  * @param seizing how likely a pad seizes over the months
  * @param battery health of the 12 V battery over the visits
+ * @param pressure of the tyre nearest to its warning; null when none was set at a temperature that was read
  */
 public record Assessment(
         CarHistory history,
@@ -29,7 +30,8 @@ public record Assessment(
         List<String> notJudged,
         List<TreadPrediction> doubted,
         SeizingCurve seizing,
-        BatteryCurve battery) {
+        BatteryCurve battery,
+        @Nullable PressureOutlook pressure) {
     public Assessment {
         findings = List.copyOf(findings);
         forecasts = List.copyOf(forecasts);

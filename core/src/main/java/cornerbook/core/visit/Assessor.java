@@ -182,7 +182,9 @@ public final class Assessor {
                 notJudged,
                 doubted(history, visitId),
                 SeizingCurve.of(vehicle, PadClock.of(visits), distance.meanKm(), knowledge),
-                BatteryCurve.of(vehicle, visits));
+                BatteryCurve.of(vehicle, visits),
+                PressureOutlook.find(vehicle, visit, readings, PressureFindings.coldestC(climate))
+                        .orElse(null));
     }
 
     /** The stored set of the season to come; empty when the car came on it, or has none. */

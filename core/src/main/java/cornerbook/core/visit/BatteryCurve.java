@@ -2,22 +2,37 @@ package cornerbook.core.visit;
 
 import cornerbook.core.battery.BatteryHealth;
 import cornerbook.core.battery.HealthTrend;
+import cornerbook.core.battery.ParkedDays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
- * The health of the 12 V battery over the visits since it was installed: measured over rated cranking current.
+ * The 12 V battery over time: its health at the visits since it was installed, measured over rated cranking current, and how
+ * long the car may stand.
  *
  * @param points earliest first
  * @param leastShare below which it is at its end
+ * @param parked from full to the reserve, at the health of the last point, or that of a new one; null when nothing of the
+ *     battery was read at this visit
  */
-public record BatteryCurve(List<HealthTrend.Point> points, double leastShare) {
+public record BatteryCurve(
+        List<HealthTrend.Point> points,
+        double leastShare,
+        @Nullable ParkedDays parked) {
     public BatteryCurve {
         points = List.copyOf(points);
     }
 
     static BatteryCurve of(Vehicle vehicle, List<Visit> visits) {
-        return new BatteryCurve(points(vehicle, visits), BatteryHealth.SOUND_SHARE);
+        var points = points(vehicle, visits);
+        double health = points.isEmpty() ? 1 : points.getLast().share();
+        var readings = new CurrentReadings(visits.getLast());
+        boolean read = Stream.of(Measure.BATTERY_VOLTAGE, Measure.BATTERY_CRANKING_CURRENT)
+                .anyMatch(measure -> readings.ofVehicle(measure).isPresent());
+        return new BatteryCurve(
+                points, BatteryHealth.SOUND_SHARE, read ? BatteryFindings.parked(vehicle.battery(), health, 1) : null);
     }
 
     /** The straight line through them; empty when they are too few. */

@@ -82,7 +82,8 @@ final class BatteryFindings {
                 "temperature", "%.0f °C".formatted(reading.value()), "reading; 1.2 mV/K to the table's 27 °C")));
         var trend = BatteryCurve.of(vehicle, visits).trend();
         trend.ifPresent(line -> evidence.add(evidence(line)));
-        evidence.add(parked(battery, health));
+        evidence.add(parked("parked from full to half charge", parked(battery, health, 1)));
+        evidence.add(parked("parked from this charge to half", parked(battery, health, charge)));
         var end = trend.map(HealthTrend::reaches).orElse(null);
         boolean ends = end != null && end.isBefore(nextVisit);
         var verdict = health < BatteryHealth.SOUND_SHARE
@@ -122,11 +123,15 @@ final class BatteryFindings {
                         + (end == null ? "not told apart from none, or not falling" : "70 % about " + end));
     }
 
-    private static Evidence parked(TwelveVoltBattery battery, double health) {
-        var parked = ParkedDays.of(battery.ratedCapacityAh(), Math.clamp(health, LEAST_HEALTH, 1), STANDBY_A);
+    /** How long the car may stand, from a charge of 0 to 1. */
+    static ParkedDays parked(TwelveVoltBattery battery, double health, double charge) {
+        return ParkedDays.of(battery.ratedCapacityAh(), Math.clamp(health, LEAST_HEALTH, 1), STANDBY_A, charge);
+    }
+
+    private static Evidence parked(String what, ParkedDays parked) {
         return new Evidence(
-                "parked from full to half charge",
+                what,
                 "%.0f days".formatted(parked.days()),
-                "0.5 × A·h × health / (24 h × 100 mA), without converter; 50 to 150 mA is usual (service literature)");
+                "(charge − 0.5) × A·h × health / (24 h × 100 mA), without converter; half is kept for electronics and contactors; 50 to 150 mA is usual (service literature)");
     }
 }

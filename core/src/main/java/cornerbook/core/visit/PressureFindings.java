@@ -2,7 +2,7 @@ package cornerbook.core.visit;
 
 import cornerbook.core.corner.Corner;
 import cornerbook.core.season.Climate;
-import cornerbook.core.tyre.GasLaw;
+import cornerbook.core.tyre.PressureCurve;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,8 +11,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Findings on the air in each tyre: as found, and as set against the placard. */
 final class PressureFindings {
-    /** Share of the placard pressure below which a pressure warning must come (49 CFR 571.138, S4.2). */
-    private static final double WARNING_SHARE = 0.75;
     /** How far the set pressure may lie from what was to be set. Common practice, no source. */
     private static final double SET_TOLERANCE_KPA = 10;
 
@@ -40,7 +38,7 @@ final class PressureFindings {
                 loss.filter(AirLoss::slowLeak)
                         .ifPresent(leak -> findings.add(slowLeak(corner, arrived, leak, placardKpa, visit.date())));
                 readings.ofWheel(Measure.PRESSURE_FOUND, arrived)
-                        .filter(found -> gauge.kpa(found) < WARNING_SHARE * placardKpa)
+                        .filter(found -> gauge.kpa(found) < PressureCurve.WARNING_SHARE * placardKpa)
                         .ifPresent(found -> findings.add(
                                 foundLow(corner, arrived, arrived.equals(left), found, gauge, placardKpa)));
             }
@@ -79,14 +77,14 @@ final class PressureFindings {
                         new Evidence("found", "%.0f kPa".formatted(foundKpa), gauge.how(found)),
                         new Evidence(
                                 "warning comes at",
-                                "%.0f kPa".formatted(WARNING_SHARE * placardKpa),
+                                "%.0f kPa".formatted(PressureCurve.WARNING_SHARE * placardKpa),
                                 "25 % below the placard's cold pressure")),
                 "49 CFR 571.138 S4.2: 25 % below the placard");
     }
 
     /** It runs out when the warning would come, set to the placard now. */
     private static Finding slowLeak(Corner corner, String tag, AirLoss leak, double placardKpa, LocalDate day) {
-        var horizon = leak.reaches(placardKpa, WARNING_SHARE * placardKpa, day);
+        var horizon = leak.reaches(placardKpa, PressureCurve.WARNING_SHARE * placardKpa, day);
         return new Finding(
                 new Subject(Subject.Part.PRESSURE, corner, tag, null),
                 Verdict.RUNS_OUT,
@@ -149,10 +147,16 @@ final class PressureFindings {
                 "vehicle placard; tolerance ±%.0f kPa common practice, no source".formatted(SET_TOLERANCE_KPA));
     }
 
+    /** Coldest morning of the place. */
+    static double coldestC(@Nullable Climate climate) {
+        return climate == null ? COLD_MORNING_C : climate.coldestMorningC();
+    }
+
     private static List<Evidence> coldestMorning(
             double setKpa, double setAtC, double placardKpa, @Nullable Climate climate) {
-        double coldestC = climate == null ? COLD_MORNING_C : climate.coldestMorningC();
-        double coldKpa = GasLaw.gaugePressureKpa(setKpa, setAtC, coldestC);
+        double coldestC = coldestC(climate);
+        var curve = PressureCurve.atSeaLevel(setKpa, setAtC, placardKpa, coldestC);
+        double coldKpa = curve.atKpa(coldestC);
         return List.of(
                 new Evidence(
                         "to expect at %.0f °C".formatted(coldestC).replace('-', '−'),
@@ -165,7 +169,7 @@ final class PressureFindings {
                                                 : "coldest morning of " + climate.citation())),
                 new Evidence(
                         "above the warning then",
-                        "%.0f kPa".formatted(coldKpa - WARNING_SHARE * placardKpa),
+                        "%.0f kPa".formatted(coldKpa - curve.warningKpa()),
                         "the warning comes at 25 % below the placard (49 CFR 571.138, S4.2)"));
     }
 }

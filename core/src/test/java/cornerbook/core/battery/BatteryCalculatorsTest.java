@@ -74,8 +74,8 @@ class BatteryCalculatorsTest {
     /** By hand: 0.5 · 60 A·h · 0.8 / (24 h · 0.1 A) = 10 days. */
     @Test
     void daysParkedToHalfCharge() {
-        assertThat(ParkedDays.of(60, 0.8, 0.1).days()).isCloseTo(10, within(1e-12));
-        assertThatThrownBy(() -> ParkedDays.of(60, 0.8, 0)).hasMessageStartingWith("standby current is 0 A");
+        assertThat(ParkedDays.of(60, 0.8, 0.1, 1).days()).isCloseTo(10, within(1e-12));
+        assertThatThrownBy(() -> ParkedDays.of(60, 0.8, 0, 1)).hasMessageStartingWith("standby current is 0 A");
     }
 
     @ParameterizedTest

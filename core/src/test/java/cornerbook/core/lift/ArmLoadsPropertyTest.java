@@ -99,4 +99,17 @@ class ArmLoadsPropertyTest {
         assertThatThrownBy(() -> LiftStack.of(140, 110, 95, 60, 400))
                 .hasMessageStartingWith("height of the blocks is 400 mm");
     }
+
+    /** The margin is the distance to the place on the nearest side, whatever the car. */
+    @Test
+    void theNearestSideIsAsFarAwayAsTheMargin() {
+        var random = new SplittableRandom(20_261_126);
+        for (int i = 0; i < 300; i++) {
+            double x = random.nextDouble(700, 2100);
+            double y = random.nextDouble(-700, 700);
+            var side = POINTS.nearestOnSide(x, y);
+            assertThat(Math.hypot(side.behindFrontAxleMm() - x, side.leftOfCentreMm() - y))
+                    .isCloseTo(POINTS.marginMm(x, y), within(1e-9));
+        }
+    }
 }

@@ -16,7 +16,7 @@ class TyreCalculatorsPropertyTest {
     private static double setting(double placardKpa, double tyreC, double standingC, double altitudeM) {
         return PressureSetting.of(
                         placardKpa,
-                        new PressureSetting.Circumstances(tyreC, standingC, altitudeM, 0, false),
+                        new PressureSetting.Circumstances(tyreC, standingC, altitudeM, 0, false, null),
                         TRUE_GAUGE)
                 .setKpa();
     }
@@ -39,7 +39,7 @@ class TyreCalculatorsPropertyTest {
     /** A gauge that shows too much is set to more, by as much. */
     @Test
     void theGaugesOffsetIsCarried() {
-        var at = new PressureSetting.Circumstances(15, 0, 0, 0, true);
+        var at = new PressureSetting.Circumstances(15, 0, 0, 0, true, null);
         var setting = PressureSetting.of(250, at, new PressureSetting.Gauge(7, 3));
         assertThat(setting.setKpa() - PressureSetting.of(250, at, TRUE_GAUGE).setKpa())
                 .isCloseTo(7, within(1e-9));

@@ -74,7 +74,7 @@ class TyreCalculatorsReferenceTest {
         double seventyC = (70 - 32) / 1.8;
         var setting = PressureSetting.of(
                 (35 - 0.938) * KPA_PER_PSI,
-                new PressureSetting.Circumstances(seventyC, sixtyC, 0, 0, false),
+                new PressureSetting.Circumstances(seventyC, sixtyC, 0, 0, false, null),
                 new PressureSetting.Gauge(0, 0));
         assertThat(setting.setKpa() / KPA_PER_PSI).isCloseTo(35, within(0.001));
     }

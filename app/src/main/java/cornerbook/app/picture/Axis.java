@@ -1,0 +1,56 @@
+package cornerbook.app.picture;
+
+import cornerbook.app.unit.Shown;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.stream.LongStream;
+
+/**
+ * A straight scale from one place of a picture to another, with ticks that are round in the unit of one person.
+ *
+ * @param from coordinate of {@code low}
+ * @param to coordinate of {@code high}
+ * @param low in {@code bookUnit}
+ * @param high in {@code bookUnit}, above {@code low}
+ * @param bookUnit empty for a bare number
+ */
+record Axis(double from, double to, double low, double high, String bookUnit, Shown shown) {
+    private static final double[] ROUND = {1, 2, 5, 10};
+
+    /** A round value in the person's unit, without the unit, and its place. */
+    record Tick(double place, String words) {}
+
+    /** Place of a value of the book; beyond the scale its end. */
+    double place(double value) {
+        return from + (to - from) * Math.clamp((value - low) / (high - low), 0, 1);
+    }
+
+    /** Up to {@code most} + 1 ticks, which are 1, 2 or 5 times a power of ten apart. */
+    List<Tick> ticks(int most) {
+        double first = read(low);
+        double last = read(high);
+        double power = Math.pow(10, Math.floor(Math.log10((last - first) / most)));
+        double step = 0;
+        for (int i = 0; i < ROUND.length && step * most < last - first; i++) {
+            step = ROUND[i] * power;
+        }
+        double apart = step;
+        return LongStream.rangeClosed((long) Math.ceil(first / apart), (long) Math.floor(last / apart))
+                .mapToObj(count -> new Tick(
+                        from + (to - from) * (count * apart - first) / (last - first),
+                        BigDecimal.valueOf(apart)
+                                .multiply(BigDecimal.valueOf(count))
+                                .stripTrailingZeros()
+                                .toPlainString()
+                                .replace('-', '−')))
+                .toList();
+    }
+
+    String unit() {
+        return bookUnit.isEmpty() ? "" : shown.unitOf(bookUnit);
+    }
+
+    private double read(double value) {
+        return bookUnit.isEmpty() ? value : shown.in(value, bookUnit);
+    }
+}
