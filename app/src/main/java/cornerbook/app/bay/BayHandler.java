@@ -12,7 +12,6 @@ import io.helidon.webserver.sse.SseSink;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Map;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 
@@ -37,13 +36,12 @@ final class BayHandler {
         this.states = new BayStates(desk.book());
     }
 
-    /** The page of any visit: its content comes as data. */
     void showShell(ServerRequest request, ServerResponse response) {
-        pages.send(response, 200, "bay", Map.of());
+        pages.sendBayShell(response);
     }
 
     void showSheet(ServerRequest request, ServerResponse response) {
-        desk.getHistoryOfVisit(Pages.pathValue(request, "id"));
+        desk.getVisit(Pages.pathValue(request, "id"));
         var path = request.path().rawPath();
         // The tablet asks for both while it still loads the modules (RFC 8288; preload, WHATWG HTML Standard).
         response.header(HeaderNames.create("Link"), PRELOADS.formatted(path, path));

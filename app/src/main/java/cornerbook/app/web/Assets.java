@@ -69,6 +69,13 @@ final class Assets {
         return basePath;
     }
 
+    /** Names of the modules of the bay sheet, besides the one that begins. */
+    static List<String> bayModules() {
+        return NAMES.stream()
+                .filter(name -> name.startsWith("bay-") && name.endsWith(".mjs"))
+                .toList();
+    }
+
     Optional<Asset> find(String name) {
         return Optional.ofNullable(assets.get(name));
     }

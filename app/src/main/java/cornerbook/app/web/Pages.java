@@ -37,6 +37,11 @@ public final class Pages {
         return assets.basePath();
     }
 
+    /** The page of any visit on a tablet: its content comes as data. */
+    public void sendBayShell(ServerResponse response) {
+        send(response, 200, "bay", Assets.bayModules());
+    }
+
     void sendProblem(ServerResponse response, int status, String sentence) {
         send(response, status, "problem", new ProblemPage(status, sentence));
     }

@@ -14,15 +14,14 @@ const byId = (id) => document.getElementById(id);
 export class SheetView {
   #views = [];
   #updates = [];
-  #chosen = [];
+  #drawnFor;
   #title;
 
   constructor(visit) {
     this.visit = visit;
     visit.addEventListener("change", () => this.update());
     addEventListener("hashchange", () => this.show());
-    // Other units, or another way round the car.
-    people.addEventListener("change", () => this.show());
+    people.addEventListener("change", () => this.update());
   }
 
   /** The steps, with the brakes in the order in which the person walks. */
@@ -39,7 +38,7 @@ export class SheetView {
 
   show() {
     const { step, visit } = this;
-    this.#chosen = this.#leaving();
+    this.#drawnFor = this.#drawing();
     this.#views = [];
     this.#updates = [];
     const parts = {
@@ -66,7 +65,7 @@ export class SheetView {
   }
 
   update() {
-    if (String(this.#chosen) !== String(this.#leaving())) {
+    if (this.#drawnFor !== this.#drawing()) {
       this.show();
       return;
     }
@@ -75,8 +74,9 @@ export class SheetView {
     this.#showSteps();
   }
 
-  #leaving() {
-    return walk().map((corner) => this.visit.leaving(corner));
+  /** What decides which fields there are: units, the way round the car, the wheels that go on. */
+  #drawing() {
+    return [chosen().units, ...walk().map((corner) => `${corner} ${this.visit.leaving(corner)}`)].join();
   }
 
   /** Called with each change while the step is shown. */

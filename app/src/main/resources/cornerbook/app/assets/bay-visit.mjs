@@ -27,12 +27,12 @@ export class Visit extends EventTarget {
     return this.sheets?.[chosen().units];
   }
 
-  /** From the tablet; false when it was never here. */
+  /** From the tablet, unless the server was faster; without sheets when it was never here. */
   async load() {
     const kept = await get("sheets", this.id);
-    this.sheets = kept?.sheets;
-    this.state = kept?.state ?? this.state;
-    return Boolean(this.sheets);
+    if (!this.sheets && kept) {
+      Object.assign(this, { sheets: kept.sheets, state: kept.state });
+    }
   }
 
   /** From the server. */

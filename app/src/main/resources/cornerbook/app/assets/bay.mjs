@@ -11,6 +11,7 @@ import { note, Visit } from "./bay-visit.mjs";
 const byId = (id) => document.getElementById(id);
 const assets = document.documentElement.dataset.assets;
 const RECONNECT_MS = 2_000;
+const DRAWING_MS = 100;
 
 let onCar = [];
 
@@ -82,19 +83,13 @@ function showPerson() {
   byId("who").ariaLabel = `${[person(), ...others].filter(Boolean).join(", ")}${unknown ? ", PIN wanted" : ""}: settings`;
 }
 
-async function showVisit(id, outbox) {
-  const visit = new Visit(id, outbox);
-  const kept = await visit.load();
-  const fetched = visit.fetch();
-  if (kept) {
-    fetched.catch(() => outbox.setLinked(false));
-  } else {
-    try {
-      await fetched;
-    } catch {
-      byId("main").replaceChildren(note("wrong", "This visit is not on the tablet and the server cannot be reached. Open it once with a link."));
-      return;
-    }
+/** Shows what the tablet has; without that, what the server sends. */
+async function showVisit(visit, reached, outbox) {
+  if (visit.sheets) {
+    reached.then((linked) => linked || outbox.setLinked(false));
+  } else if (!(await reached)) {
+    byId("main").replaceChildren(note("wrong", "This visit is not on the tablet and the server cannot be reached. Open it once with a link."));
+    return;
   }
   document.title = `${visit.sheet.car} · bay sheet`;
   byId("car").replaceChildren(visit.sheet.car, " ", h("span", { className: "plate" }, visit.sheet.plate));
@@ -108,7 +103,13 @@ async function showVisit(id, outbox) {
     onCar = visit.state.onCar;
     showPerson();
   });
+  await drawn();
   listen(visit, outbox);
+}
+
+/** Hands first: what they do not wait for begins when the step stands on the screen. */
+function drawn() {
+  return new Promise((resolve) => setTimeout(resolve, DRAWING_MS));
 }
 
 /** Keeps the visits of today, so that each can be opened when the network is gone. */
@@ -142,24 +143,30 @@ async function start() {
   showPerson();
   byId("who").onclick = () => openPanel([], [], () => {});
   const outbox = new Outbox();
-  await outbox.load();
-  const learned = sync().catch(() => outbox.setLinked(false));
+  const id = location.pathname.match(/^\/bay\/visits\/([^/]+)$/)?.[1];
+  const visit = id ? new Visit(decodeURIComponent(id), outbox) : undefined;
+  const reached = visit?.fetch().then(() => true, () => false);
+  await Promise.all([outbox.load(), visit?.load()]);
   people.addEventListener("change", () => {
     showPerson();
     outbox.send();
   });
   outbox.addEventListener("change", () => showLink(outbox));
   showLink(outbox);
-  const id = location.pathname.match(/^\/bay\/visits\/([^/]+)$/)?.[1];
-  if (!person()) {
-    await learned;
+  const learn = () => sync().catch(() => outbox.setLinked(false));
+  const isNew = !person();
+  if (isNew) {
+    await learn();
   }
-  if (id) {
-    await showVisit(decodeURIComponent(id), outbox);
+  if (visit) {
+    await showVisit(visit, reached, outbox);
     keepToday(outbox).catch(() => outbox.setLinked(false));
   } else {
     await keepToday(outbox).catch(() => outbox.setLinked(false));
     await showList();
+  }
+  if (!isNew) {
+    learn();
   }
   outbox.send();
   keepPage();
