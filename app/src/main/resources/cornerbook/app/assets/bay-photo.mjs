@@ -11,8 +11,9 @@ async function smaller(file) {
   return canvas.convertToBlob({ type: "image/jpeg", quality: 0.85 });
 }
 
-// What was chosen here and is not in the book yet counts before what the book has.
-const chosen = (visit, photo) => visit.pending.findLast((entry) => entry.kind === "photo choice" && entry.photo === photo.id) ?? photo;
+// What was chosen here and is not in the book yet counts before what the book has, and that before what it had when the photo was opened.
+const chosen = (visit, photo) =>
+  visit.pending.findLast((entry) => entry.kind === "photo choice" && entry.photo === photo.id) ?? visit.state.photos?.find(({ id }) => id === photo.id) ?? photo;
 
 /** The photo as large as the tablet, with what it belongs to and whether the customer gets it. */
 function look(visit, photo) {
