@@ -35,18 +35,20 @@ public record BayState(
      *
      * @param shown what a field shows of it, by the name of the units
      * @param person who took it at a tablet; null when it was typed elsewhere
+     * @param at when, by that tablet's clock
      */
     public record Stored(
             String id,
             String written,
             Map<String, String> shown,
-            @Nullable String person) {}
+            @Nullable String person,
+            @Nullable String at) {}
 
     /** Two readings of one place. */
     public record Rival(String id, String key, String written, String person, String standing) {}
 
-    /** Whether a step is done, and who said so. */
-    public record Ticked(boolean done, String person) {}
+    /** Whether a step is done, who said so, and when by the clock of that tablet. */
+    public record Ticked(boolean done, String person, String at) {}
 
     /** Who handed over, and each caution that was open with its reason. */
     public record Departed(String person, String time, List<String> reasons) {}

@@ -8,6 +8,7 @@ import cornerbook.app.book.BayLedger;
 import cornerbook.app.book.BayNotes;
 import cornerbook.app.book.Book;
 import cornerbook.app.book.Departure;
+import cornerbook.app.book.ReadingAuthor;
 import cornerbook.app.book.RivalReading;
 import cornerbook.app.web.Slot;
 import cornerbook.core.corner.Corner;
@@ -21,6 +22,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** Reads what the book has of a visit. */
 final class BayStates {
@@ -42,12 +44,7 @@ final class BayStates {
         var standing = new LinkedHashMap<String, Stored>();
         standing(visit)
                 .forEach(reading -> standing.put(
-                        key(reading),
-                        new Stored(
-                                reading.id(),
-                                shown(reading),
-                                BayUnits.shownToAll(reading),
-                                notes.authors().get(reading.id()))));
+                        key(reading), stored(reading, notes.authors().get(reading.id()))));
         return new BayState(
                 visit.leftOn(),
                 standing,
@@ -70,10 +67,22 @@ final class BayStates {
         return air;
     }
 
+    private static Stored stored(Reading reading, @Nullable ReadingAuthor author) {
+        return new Stored(
+                reading.id(),
+                shown(reading),
+                BayUnits.shownToAll(reading),
+                author == null ? null : author.person(),
+                author == null ? null : author.madeAt().toString());
+    }
+
     /** The last tick of each step. */
     private static Map<String, Ticked> ticks(BayNotes notes) {
         var ticks = new LinkedHashMap<String, Ticked>();
-        notes.ticks().forEach(tick -> ticks.put(tick.tick(), new Ticked(tick.done(), tick.person())));
+        notes.ticks()
+                .forEach(tick -> ticks.put(
+                        tick.tick(),
+                        new Ticked(tick.done(), tick.person(), tick.madeAt().toString())));
         return ticks;
     }
 

@@ -5,7 +5,6 @@ import cornerbook.app.book.BayLedger;
 import cornerbook.app.book.BookException;
 import cornerbook.app.book.Departure;
 import cornerbook.app.book.WorkTick;
-import cornerbook.app.web.Caller;
 import cornerbook.app.web.Desk;
 import cornerbook.app.web.Typed;
 import cornerbook.core.corner.Corner;
@@ -20,7 +19,6 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import tools.jackson.databind.JsonNode;
 
 /** Takes a batch of entries for one visit, in their order, each on its own: one that is refused keeps no other back. */
@@ -30,14 +28,12 @@ final class EntryIntake {
     private final Desk desk;
     private final BayLedger ledger;
     private final String visitId;
-    /** On a paired tablet those who have typed their PIN on it; empty where none is asked for. */
-    private final Optional<List<String>> workers;
+    private final KnownPeople people;
 
     private boolean changed;
 
     EntryIntake(Desk desk, String visitId) {
-        this.workers =
-                Caller.current().tablet().map(tablet -> desk.book().devices().listWorkers(tablet.deviceId()));
+        this.people = KnownPeople.onTabletThatAsks(desk);
         this.desk = desk;
         this.ledger = desk.book().bay();
         this.visitId = visitId;
@@ -82,10 +78,7 @@ final class EntryIntake {
     }
 
     private Arrival store(Entry entry) {
-        if (!workers.map(known -> known.contains(entry.person())).orElse(true)) {
-            throw new RefusedEntry(
-                    entry.where() + "/person", "%s has not typed the PIN on this tablet.".formatted(entry.person()));
-        }
+        people.require(entry.person(), entry.where() + "/person");
         return switch (entry.text("kind")) {
             case "reading" -> ledger.addReading(visitId, reading(entry), entry.person(), entry.madeAt());
             case "tick" -> ledger.addTick(visitId, tick(entry));

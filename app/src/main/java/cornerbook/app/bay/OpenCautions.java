@@ -8,6 +8,7 @@ import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
 import cornerbook.core.visit.Scale;
 import cornerbook.core.visit.Visit;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -103,19 +104,27 @@ final class OpenCautions {
                 .toList());
     }
 
-    /** By another person than all who ticked a fastener or wrote a torque down. */
+    /** By another person than all who ticked a fastener or wrote a torque down, and after the last of them. */
     private static boolean isChecked(Visit visit, BayNotes notes) {
         var last = new HashMap<String, WorkTick>();
         notes.ticks().forEach(tick -> last.put(tick.tick(), tick));
         var check = last.get(Ticks.SECOND_CHECK);
-        var tightened = Stream.concat(
-                last.values().stream()
-                        .filter(tick -> tick.done() && tick.tick().startsWith(Ticks.FASTENER))
-                        .map(WorkTick::person),
-                BayStates.standing(visit).stream()
+        if (check == null || !check.done()) {
+            return false;
+        }
+        boolean ticked = last.values().stream()
+                .filter(tick -> tick.done() && tick.tick().startsWith(Ticks.FASTENER))
+                .allMatch(tick -> checks(check, tick.person(), tick.madeAt()));
+        return ticked
+                && BayStates.standing(visit).stream()
                         .filter(reading -> reading.measure() == Measure.WHEEL_TORQUE)
-                        .flatMap(reading -> Optional.ofNullable(notes.authors().get(reading.id())).stream()));
-        return check != null && check.done() && tightened.noneMatch(check.person()::equals);
+                        .flatMap(reading -> Optional.ofNullable(notes.authors().get(reading.id())).stream())
+                        .allMatch(author -> checks(check, author.person(), author.madeAt()));
+    }
+
+    /** The moments are those of the tablets: where their clocks differ it may be asked for once more than needed. */
+    private static boolean checks(WorkTick check, String tightenedBy, Instant tightenedAt) {
+        return !check.person().equals(tightenedBy) && !check.madeAt().isBefore(tightenedAt);
     }
 
     private static String place(Reading reading) {

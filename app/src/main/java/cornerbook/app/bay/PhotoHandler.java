@@ -30,17 +30,21 @@ final class PhotoHandler {
         desk.getHistoryOfVisit(visitId);
         try {
             var corner = Pages.queryValue(request, "corner");
+            var person = Pages.queryValue(request, "person");
+            KnownPeople.onTabletThatAsks(desk).require(person, "/person");
             var photo = new Photo(
                     UUID.fromString(Pages.pathValue(request, "photo")).toString(),
                     corner.isEmpty() ? null : Corner.valueOf(corner),
                     null,
-                    Pages.queryValue(request, "person"),
+                    person,
                     Instant.parse(Pages.queryValue(request, "at")),
                     false);
             var content = RequestBody.read(request, PhotoIntake.LARGEST_BYTES).orElseThrow(PhotoIntake::tooLarge);
             var arrival = desk.book().photos().add(visitId, new KeptPhoto(photo, PhotoIntake.take(content)));
             watch.tell(visitId);
             BayHandler.send(response, 200, EntryAnswer.of(photo.id(), arrival));
+        } catch (RefusedEntry e) {
+            BayHandler.send(response, 422, EntryAnswer.refused("", String.valueOf(e.getMessage()), e.pointer()));
         } catch (IllegalArgumentException | DateTimeException e) {
             BayHandler.send(response, 422, EntryAnswer.refused("", String.valueOf(e.getMessage()), ""));
         }

@@ -7,7 +7,9 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /**
  * What arrives from tablets in the bay. Each entry is one transaction and bears an id that was born at the tablet, so that
@@ -44,7 +46,7 @@ public final class BayLedger {
                 if (readings.add(history, visitId, List.of(reading)).isEmpty()) {
                     return Arrival.ALREADY;
                 }
-                rows.addAuthor(reading.id(), person, madeAt);
+                rows.add(new ReadingAuthor(reading.id(), person, madeAt));
                 return Arrival.STORED;
             }
             var rival = new RivalReading(reading, standing.get().id(), person, madeAt);
@@ -69,7 +71,8 @@ public final class BayLedger {
                             .toList(),
                     rows.listTicks(visitId),
                     PhotoLedger.list(handle, visitId),
-                    rows.mapAuthors(visitId),
+                    rows.listAuthors(visitId).stream()
+                            .collect(Collectors.toMap(ReadingAuthor::readingId, Function.identity())),
                     last(rows.listDepartures(visitId)));
         });
     }
@@ -99,7 +102,7 @@ public final class BayLedger {
                         standing.map(Reading::id).orElse(rival.standingId()),
                         "Two readings were taken; this one by %s, chosen by %s.".formatted(rival.person(), person));
                 new ReadingLedger(handle).add(history, visitId, List.of(correction));
-                rows.addAuthor(id, rival.person(), rival.madeAt());
+                rows.add(new ReadingAuthor(id, rival.person(), rival.madeAt()));
             }
             var kind = take ? RivalAnswer.Kind.TAKEN : RivalAnswer.Kind.KEPT;
             rows.add(new RivalAnswer(rivalId, kind, person, madeAt));

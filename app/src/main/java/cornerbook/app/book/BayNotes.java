@@ -10,14 +10,14 @@ import java.util.Optional;
  * @param rivals readings that wait for a person's answer, earliest first
  * @param ticks every tick, earliest first: the last of each step says whether it is done
  * @param photos earliest first
- * @param authors who took a reading at a tablet, by its identity
+ * @param authors of the readings that were taken at a tablet, by the reading's identity
  * @param departure the last hand-over; empty while the car is in the bay
  */
 public record BayNotes(
         List<RivalReading> rivals,
         List<WorkTick> ticks,
         List<Photo> photos,
-        Map<String, String> authors,
+        Map<String, ReadingAuthor> authors,
         Optional<Departure> departure) {
     public BayNotes {
         rivals = List.copyOf(rivals);

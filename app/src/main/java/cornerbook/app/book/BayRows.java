@@ -5,9 +5,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
 
 /** Rows of what tablets enter beside readings; a row that is there already, by its id, is written once. */
@@ -67,22 +65,22 @@ final class BayRows {
                 .list();
     }
 
-    /** Who took a reading at a tablet. */
-    void addAuthor(String readingId, String person, Instant madeAt) {
+    void add(ReadingAuthor author) {
         new TableRow("reading_author")
-                .set("reading_id", readingId)
-                .set("person", person)
-                .set("made_at", madeAt.toString())
+                .set("reading_id", author.readingId())
+                .set("person", author.person())
+                .set("made_at", author.madeAt())
                 .insert(handle);
     }
 
-    /** The same by reading, for a visit. */
-    Map<String, String> mapAuthors(String visitId) {
+    /** The authors of a visit's readings, earliest first. */
+    List<ReadingAuthor> listAuthors(String visitId) {
         return handle.select(
-                        "select reading_id, person from reading_author join reading on reading.id = reading_id where visit_id = ?",
+                        "select reading_author.* from reading_author join reading on reading.id = reading_id where visit_id = ? order by made_at, reading_id",
                         visitId)
-                .map((row, context) -> Map.entry(row.getString("reading_id"), row.getString("person")))
-                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
+                .map((row, context) ->
+                        new ReadingAuthor(row.getString("reading_id"), row.getString("person"), madeAt(row)))
+                .list();
     }
 
     boolean add(String visitId, RivalReading rival) {

@@ -35,7 +35,8 @@ final class RecordRows {
                         .flatMap(rival -> rows.findAnswer(rival.reading().id()).stream())
                         .toList(),
                 rows.listDepartures(visitId),
-                PhotoLedger.listKept(handle, visitId));
+                PhotoLedger.listKept(handle, visitId),
+                rows.listAuthors(visitId));
     }
 
     /**
@@ -51,6 +52,7 @@ final class RecordRows {
                             new ReadingLedger(handle).find(rival.reading().id()).isEmpty() && rows.add(visitId, rival),
                             "reading",
                             rival.reading().id()));
+            notes.authors().forEach(rows::add);
             notes.answers().forEach(rows::add);
             notes.departures()
                     .forEach(departure -> requireNew(rows.add(visitId, departure), "departure", departure.id()));

@@ -8,14 +8,17 @@ import java.util.Optional;
  *
  * @param rivals readings taken where another stood, answered or not
  * @param departures hand-overs; the last one counts
+ * @param authors of the readings that were taken at a tablet
  */
 public record VisitNotes(
         List<WorkTick> ticks,
         List<RivalReading> rivals,
         List<RivalAnswer> answers,
         List<Departure> departures,
-        List<KeptPhoto> photos) {
-    public static final VisitNotes NONE = new VisitNotes(List.of(), List.of(), List.of(), List.of(), List.of());
+        List<KeptPhoto> photos,
+        List<ReadingAuthor> authors) {
+    public static final VisitNotes NONE =
+            new VisitNotes(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
 
     public VisitNotes {
         ticks = List.copyOf(ticks);
@@ -23,6 +26,7 @@ public record VisitNotes(
         answers = List.copyOf(answers);
         departures = List.copyOf(departures);
         photos = List.copyOf(photos);
+        authors = List.copyOf(authors);
     }
 
     public boolean isEmpty() {

@@ -3,6 +3,7 @@ package cornerbook.app.exchange;
 import cornerbook.app.book.Departure;
 import cornerbook.app.book.KeptPhoto;
 import cornerbook.app.book.Photo;
+import cornerbook.app.book.ReadingAuthor;
 import cornerbook.app.book.RivalAnswer;
 import cornerbook.app.book.RivalReading;
 import cornerbook.app.book.VisitNotes;
@@ -46,7 +47,8 @@ final class NotesReader {
                         .map(NotesReader::answer)
                         .toList(),
                 each(json, "departures", this::departure),
-                each(json, "photos", this::photo));
+                each(json, "photos", this::photo),
+                each(json, "takenBy", this::author));
     }
 
     private static <T> List<T> each(JsonObject json, String name, Function<JsonObject, T> read) {
@@ -91,6 +93,21 @@ final class NotesReader {
 
     private static Departure.Reason reason(JsonObject json) {
         return new Departure.Reason(json.text("caution"), json.text("sentence"), json.text("reason"));
+    }
+
+    private ReadingAuthor author(JsonObject json) {
+        var reading = json.text("reading");
+        if (visit.readings().stream().map(Reading::id).noneMatch(reading::equals)) {
+            throw new ProblemException(
+                    json.where() + "/reading",
+                    "%s is no reading of this visit, expected the id of one".formatted(reading));
+        }
+        if (!seen.add("taken " + reading)) {
+            throw new ProblemException(
+                    json.where() + "/reading",
+                    "%s stands twice, expected one person for each reading".formatted(reading));
+        }
+        return new ReadingAuthor(reading, json.text("person"), madeAt(json));
     }
 
     private KeptPhoto photo(JsonObject json) {

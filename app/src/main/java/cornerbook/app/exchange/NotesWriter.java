@@ -34,6 +34,12 @@ final class NotesWriter {
                             .put("reason", reason.reason()));
         }
         notes.photos().forEach(kept -> write(kept, json));
+        notes.authors()
+                .forEach(author -> list(json, "takenBy")
+                        .addObject()
+                        .put("reading", author.readingId())
+                        .put("person", author.person())
+                        .put("at", author.madeAt().toString()));
     }
 
     private static void write(RivalReading rival, Map<String, RivalAnswer> answers, ObjectNode json) {

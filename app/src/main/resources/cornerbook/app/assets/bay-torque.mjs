@@ -22,13 +22,13 @@ export function torqueStep(view, step) {
 /** The shop asks for it, so only another person than those who tightened can tick it, and only when all is tight. */
 function secondCheck(view, tick, fields) {
   const { visit } = view;
-  const button = view.ticked(tick);
+  // A check before the last tightening is none, though its tick stands.
+  const button = view.ticked(tick, () => visit.secondChecked());
   const said = h("div", { ariaLive: "polite" });
   view.onUpdate(() => {
     const tight = fields.every((field) => visit.look(field).written !== "");
     const own = visit.tightenedBy().has(person());
     const checked = visit.secondChecked();
-    button.ariaPressed = String(checked);
     button.disabled = !checked && (!tight || own);
     said.replaceChildren(
       checked || (tight && !own) ? "" : !tight ? note("asks", "A second person checks when every wheel is tight.")

@@ -115,19 +115,23 @@ export class Visit extends EventTarget {
     return this.pending.findLast((each) => each.tick === tick)?.done ?? this.state.ticks[tick]?.done ?? false;
   }
 
-  /** Who ticked a fastener or wrote a torque down. */
-  tightenedBy() {
+  /** Each tick of a fastener and each torque: who, and when. */
+  tightenings() {
     const ticks = { ...this.state.ticks };
     this.pending.filter((entry) => entry.tick).forEach((entry) => (ticks[entry.tick] = entry));
-    const ticked = Object.entries(ticks).filter(([key, tick]) => key.startsWith("FASTENER.") && tick.done);
-    const looks = this.#fieldsOfMeasure("WHEEL_TORQUE").map((field) => this.look(field));
-    return new Set([...ticked.map(([, tick]) => tick.person), ...looks.map(({ entry, stored }) => (entry ?? stored)?.person)].filter(Boolean));
+    const ticked = Object.entries(ticks).filter(([key, tick]) => key.startsWith("FASTENER.") && tick.done).map(([, tick]) => tick);
+    const written = this.#fieldsOfMeasure("WHEEL_TORQUE").map((field) => this.look(field)).map(({ entry, stored }) => entry ?? stored);
+    return [...ticked, ...written].filter((each) => each?.person);
   }
 
-  /** Whether another person than those has checked them. */
+  tightenedBy() {
+    return new Set(this.tightenings().map(({ person: name }) => name));
+  }
+
+  /** Whether another person than those has checked them, after the last of them. */
   secondChecked() {
     const check = this.pending.findLast((entry) => entry.tick === SECOND_CHECK) ?? this.state.ticks[SECOND_CHECK];
-    return Boolean(check?.done) && !this.tightenedBy().has(check.person);
+    return Boolean(check?.done) && this.tightenings().every((each) => each.person !== check.person && Date.parse(each.at) <= Date.parse(check.at));
   }
 
   get asksSecondCheck() {

@@ -233,7 +233,17 @@ class BayEntriesTest {
                 .contains("Nobody but the one who tightened has checked the torque.");
         var other = with(entry("tick", Map.of("tick", "SECOND_CHECK", "done", true)), "person", "Bo")
                 .put("at", "2026-11-25T10:05:00Z");
-        assertThat(statuses(other, leaves)).containsOnly("stored");
+        var tightenedAnew =
+                entry("tick", Map.of("tick", "FASTENER.LF.1", "done", true)).put("at", "2026-11-25T10:06:00Z");
+        assertThat(statuses(other, tightenedAnew)).containsOnly("stored");
+        assertThat(send(leaves).getFirst().path("sentence").stringValue())
+                .as("Ada tightened after Bo had checked")
+                .contains("Nobody but the one who tightened");
+        var checkedAnew = with(entry("tick", Map.of("tick", "SECOND_CHECK", "done", true)), "person", "Bo")
+                .put("at", "2026-11-25T10:09:00Z");
+        var heardOfLate =
+                entry("tick", Map.of("tick", "FASTENER.LF.2", "done", true)).put("at", "2026-11-25T10:08:00Z");
+        assertThat(statuses(checkedAnew, heardOfLate, leaves)).containsOnly("stored");
         shop.book.rules().askSecondCheck(false);
         assertThat(shop.book.rules().asksSecondCheck()).isFalse();
     }

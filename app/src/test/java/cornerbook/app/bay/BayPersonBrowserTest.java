@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import cornerbook.app.book.ReadingAuthor;
 import cornerbook.app.web.Axe;
 import cornerbook.app.web.Chromium;
 import cornerbook.core.corner.Corner;
@@ -125,7 +126,9 @@ class BayPersonBrowserTest {
         page.locator("text=Take over").last().click();
         page.locator("#panel-close").click();
         assertThat(page.locator("#link")).hasText("All in the book");
-        assertThat(shop.book.bay().read(visitId).authors().values()).containsExactlyInAnyOrder("Ada", "Bo");
+        assertThat(shop.book.bay().read(visitId).authors().values())
+                .extracting(ReadingAuthor::person)
+                .containsExactlyInAnyOrder("Ada", "Bo");
 
         takeOver(page, "Ada", "4711");
         page.locator("#panel-close").click();

@@ -52,7 +52,21 @@ public final class Notes {
         var reasons = random.nextBoolean()
                 ? List.<Departure.Reason>of()
                 : List.of(new Departure.Reason("PEDAL", "The pedal is not pumped.", "Towed \"as it is\" \\ 冬"));
-        return new VisitNotes(ticks, rivals, answers, List.of(new Departure(id(), person(), at(0), reasons)), photos());
+        return new VisitNotes(
+                ticks,
+                rivals,
+                answers,
+                List.of(new Departure(id(), person(), at(0), reasons)),
+                photos(),
+                authors(visit));
+    }
+
+    private List<ReadingAuthor> authors(Visit visit) {
+        var authors = new ArrayList<ReadingAuthor>();
+        visit.readings().stream()
+                .filter(reading -> random.nextBoolean())
+                .forEach(reading -> authors.add(new ReadingAuthor(reading.id(), person(), at(-authors.size()))));
+        return authors;
     }
 
     private List<KeptPhoto> photos() {

@@ -36,7 +36,7 @@ class PhotosSectionTest {
                                 i != 1),
                         Photos.patches(i, 1600, 1200)))
                 .toList();
-        return new VisitNotes(List.of(), List.of(), List.of(), List.of(), photos);
+        return new VisitNotes(List.of(), List.of(), List.of(), List.of(), photos, List.of());
     }
 
     /** One of them is not chosen. */

@@ -1,0 +1,62 @@
+package cornerbook.app.bay;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import cornerbook.app.photo.Photos;
+import cornerbook.app.web.Room;
+import cornerbook.app.web.ServedShop;
+import cornerbook.core.visit.CarHistory;
+import java.net.http.HttpRequest.BodyPublishers;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A paired tablet enters in the name of those who typed their PIN on it, and of nobody else. */
+class PairedTabletTest {
+    private final CarHistory car = BayShop.untouched("demo-08");
+    private final String visitId = car.visits().getLast().id();
+    private ServedShop shop;
+    private String device;
+
+    @BeforeEach
+    void pair(@TempDir Path folder) throws Exception {
+        shop = new ServedShop(folder, List.of(car), () -> new Room[] {new BayRoom()}, "127.0.0.1");
+        shop.post("/devices/people", Map.of("person", "Ada", "pin", "4711"));
+        shop.post("/devices/people", Map.of("person", "Bo", "pin", "0815"));
+        var code = shop.get("/devices").body().replaceAll("(?s).*class=\"code\">([0-9 ]+)<.*", "$1");
+        var paired = shop.post("/pair", Map.of("code", code, "device", "Trolley", "person", "Ada", "pin", "4711"));
+        device = paired.headers()
+                .firstValue("Set-Cookie")
+                .orElseThrow()
+                .replaceFirst(";.*", "");
+    }
+
+    @AfterEach
+    void close() {
+        shop.close();
+    }
+
+    @Test
+    void photoOfSomebodyWhoTypedNoPinHereIsRefusedWithItsReason() throws Exception {
+        var refused = photoBy("Bo");
+        assertThat(refused.statusCode()).isEqualTo(422);
+        assertThat(BayShop.JSON.readTree(refused.body()).path("sentence").stringValue())
+                .isEqualTo("Bo has not typed the PIN on this tablet.");
+        assertThat(shop.book().photos().list(visitId)).isEmpty();
+        assertThat(photoBy("Ada").statusCode()).isEqualTo(200);
+        assertThat(shop.book().photos().list(visitId)).hasSize(1);
+    }
+
+    private HttpResponse<String> photoBy(String person) throws Exception {
+        return shop.send(shop.request("/bay/visits/%s/photos/%s?corner=LF&at=2026-11-25T10:00:00Z&person=%s"
+                        .formatted(visitId, UUID.randomUUID(), person))
+                .header("Cookie", device)
+                .PUT(BodyPublishers.ofByteArray(Photos.patches(3, 60, 40).content())));
+    }
+}
