@@ -31,10 +31,7 @@ class PairedTabletTest {
         shop.post("/devices/people", Map.of("person", "Bo", "pin", "0815"));
         var code = shop.get("/devices").body().replaceAll("(?s).*class=\"code\">([0-9 ]+)<.*", "$1");
         var paired = shop.post("/pair", Map.of("code", code, "device", "Trolley", "person", "Ada", "pin", "4711"));
-        device = paired.headers()
-                .firstValue("Set-Cookie")
-                .orElseThrow()
-                .replaceFirst(";.*", "");
+        device = paired.headers().firstValue("Set-Cookie").orElseThrow().replaceFirst(";.*", "");
     }
 
     @AfterEach
