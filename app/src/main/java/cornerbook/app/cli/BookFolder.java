@@ -37,6 +37,11 @@ final class BookFolder {
         return Path.of(place);
     }
 
+    /** Where the certificates for tablets are kept: beside the book, or on this machine when the book is on a server. */
+    Path certificates() {
+        return (isOnServer() ? Path.of("data") : path()).resolve("certificates");
+    }
+
     /** Opens the book; makes it when it is not there. */
     Book open() {
         return isOnServer() ? Book.onServer(place) : Book.open(path());

@@ -2,7 +2,6 @@ package cornerbook.app.cli;
 
 import cornerbook.app.book.Book;
 import cornerbook.app.demo.DemoShop;
-import cornerbook.app.web.Door;
 import cornerbook.core.visit.CarHistory;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -38,7 +37,7 @@ final class Demo implements Runnable {
             }
             PageServer.serve(
                     book,
-                    Door.local(options.port()),
+                    options.door(),
                     DemoShop.NAME,
                     "\nAll data are invented: %s. Stop with Ctrl+C.".formatted(DemoShop.NAME),
                     out);

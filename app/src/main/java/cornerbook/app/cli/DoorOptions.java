@@ -1,11 +1,16 @@
 package cornerbook.app.cli;
 
+import cornerbook.app.certificate.CertificateException;
+import cornerbook.app.certificate.ShopCertificates;
 import cornerbook.app.web.Door;
 import java.net.InetAddress;
 import java.net.NetworkInterface;
 import java.net.SocketException;
 import java.net.URI;
 import java.net.UnknownHostException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 
@@ -15,7 +20,7 @@ final class DoorOptions {
             names = "--address",
             paramLabel = "ADDRESS",
             description =
-                    "Address of this machine in the shop's network, as 192.168.1.10: paired tablets may use the pages.")
+                    "Address of this machine in the shop's network, as 192.168.1.10: paired tablets may use the pages, by https at the port after --port.")
     private @Nullable String address;
 
     @CommandLine.Option(
@@ -24,23 +29,40 @@ final class DoorOptions {
             description = "Address under which a proxy serves the pages with TLS, as https://bay.example.")
     private @Nullable URI origin;
 
-    Door open(int port) {
+    /**
+     * Where the server listens.
+     *
+     * @param certificates folder for those of the shop, used only for tablets without a proxy
+     */
+    Door open(int port, Path certificates) {
         var given = address;
-        if (given != null && !isOfThisMachine(given)) {
-            throw new CommandFailure(
-                    CommandFailure.FILE_OR_PORT,
-                    "The address %s is none of this machine, expected one as 192.168.1.10.".formatted(given));
-        }
         var proxy = origin;
-        if (proxy != null
-                && !("https".equals(proxy.getScheme())
-                        && proxy.getHost() != null
-                        && String.valueOf(proxy.getRawPath()).isEmpty())) {
-            throw new CommandFailure(
-                    CommandFailure.FILE_OR_PORT,
-                    "The origin %s is not understood, expected one as https://bay.example.".formatted(proxy));
+        if (given != null && !isOfThisMachine(given)) {
+            throw refused("The address %s is none of this machine, expected one as 192.168.1.10.".formatted(given));
         }
-        return new Door(port, given, proxy);
+        if (proxy != null) {
+            if (!"https".equals(proxy.getScheme())
+                    || proxy.getHost() == null
+                    || !String.valueOf(proxy.getRawPath()).isEmpty()) {
+                throw refused("The origin %s is not understood, expected one as https://bay.example.".formatted(proxy));
+            }
+            return Door.behindProxy(port, given, proxy);
+        }
+        if (given == null) {
+            return Door.local(port);
+        }
+        try {
+            return Door.forTablets(
+                    port, given, ShopCertificates.of(certificates, given, LocalDate.now(ZoneId.systemDefault())));
+        } catch (CertificateException e) {
+            throw refused(String.valueOf(e.getMessage()));
+        } catch (IllegalArgumentException e) {
+            throw refused("For tablets the %s.".formatted(e.getMessage()));
+        }
+    }
+
+    private static CommandFailure refused(String sentence) {
+        return new CommandFailure(CommandFailure.FILE_OR_PORT, sentence);
     }
 
     /** Names are not taken: whoever answers for a name could lead tablets elsewhere. */

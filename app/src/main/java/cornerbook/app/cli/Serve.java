@@ -20,9 +20,6 @@ final class Serve implements Runnable {
             description = "Name of the shop, as it is printed on top of each handover sheet.")
     private String shopName = "";
 
-    @CommandLine.Mixin
-    private DoorOptions door = new DoorOptions();
-
     Serve(PrintWriter out) {
         this.out = out;
     }
@@ -30,7 +27,7 @@ final class Serve implements Runnable {
     @Override
     public void run() {
         try (var book = options.open()) {
-            PageServer.serve(book, door.open(options.port()), shopName, "", out);
+            PageServer.serve(book, options.door(), shopName, "", out);
         }
     }
 }

@@ -1,6 +1,7 @@
 package cornerbook.app.cli;
 
 import cornerbook.app.book.Book;
+import cornerbook.app.web.Door;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
@@ -20,6 +21,9 @@ final class ServeOptions {
             description = "Port to listen on (default: ${DEFAULT-VALUE}); 0 takes a free one.")
     private int port = 7411;
 
+    @CommandLine.Mixin
+    private DoorOptions door = new DoorOptions();
+
     /** With the folder that is meant when none is named. */
     ServeOptions(Path folder) {
         this.folder = new BookFolder(folder);
@@ -30,8 +34,9 @@ final class ServeOptions {
         return folder.shown();
     }
 
-    int port() {
-        return port;
+    /** Where the pages are served. */
+    Door door() {
+        return door.open(port, folder.certificates());
     }
 
     /**

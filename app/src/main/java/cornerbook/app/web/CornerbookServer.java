@@ -5,14 +5,17 @@ import cornerbook.app.book.BookException;
 import cornerbook.core.visit.Assessor;
 import io.helidon.http.HttpException;
 import io.helidon.webserver.WebServer;
+import io.helidon.webserver.WebServerConfig;
 import io.helidon.webserver.http.HttpRouting;
 import io.helidon.webserver.http.ServerResponse;
 import java.io.IOException;
 import java.net.InetAddress;
+import java.net.InetSocketAddress;
 import java.net.ServerSocket;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 
@@ -49,23 +52,26 @@ public final class CornerbookServer {
     /** The same where its door is. */
     public static CornerbookServer start(
             Book book, Assessor assessor, Door door, Clock clock, String shopName, Room... rooms) {
-        requireFree(door.port());
+        requireFree(door.listensOn(), door.port());
         var pages = new Pages();
         var learning = new Learning(book, assessor, clock);
         var desk = new Desk(book, learning, clock);
-        var server = WebServer.builder()
+        var pairing = new Pairing(desk.book().devices(), desk.clock());
+        Consumer<HttpRouting.Builder> routes = routing -> {
+            for (var room : rooms) {
+                room.open(routing, desk, pages);
+            }
+            route(routing, pages, desk, shopName, door, pairing);
+        };
+        var builder = WebServer.builder()
                 .address(door.listensOn())
                 .port(door.port())
                 .maxPayloadSize(LARGEST_BYTES)
                 .shutdownHook(false)
                 .shutdownGracePeriod(Duration.ofMillis(200))
-                .routing(routing -> {
-                    for (var room : rooms) {
-                        room.open(routing, desk, pages);
-                    }
-                    route(routing, pages, desk, shopName, door);
-                })
-                .build();
+                .routing(routes);
+        listenForTablets(builder, routes, pages, door);
+        var server = builder.build();
         server.start();
         if (!server.isRunning()) {
             throw new IllegalStateException("The pages could not be served on port %d.".formatted(door.port()));
@@ -73,9 +79,31 @@ public final class CornerbookServer {
         return new CornerbookServer(server, learning, List.of(rooms));
     }
 
+    /** The same pages by TLS at the address of the shop's network, and the certificate for it without. */
+    private static void listenForTablets(
+            WebServerConfig.Builder builder, Consumer<HttpRouting.Builder> routes, Pages pages, Door door) {
+        var certificates = door.certificates();
+        var address = door.address();
+        if (certificates == null || address == null) {
+            return;
+        }
+        var network = new InetSocketAddress(address, 0).getAddress();
+        requireFree(network, door.port());
+        requireFree(network, door.tabletsPort());
+        builder.putSocket(
+                        "tablets",
+                        socket -> socket.address(network)
+                                .port(door.tabletsPort())
+                                .maxPayloadSize(LARGEST_BYTES)
+                                .tls(tls -> tls.sslContext(certificates.context())))
+                .routing("tablets", routes)
+                .putSocket("certificate", socket -> socket.address(network).port(door.port()))
+                .routing("certificate", new CertificateHandler(pages, door, certificates)::route);
+    }
+
     /** Asked beforehand, as the server itself only logs that it could not start. */
-    private static void requireFree(int port) {
-        try (var probe = new ServerSocket(port, 1, InetAddress.getLoopbackAddress())) {
+    private static void requireFree(InetAddress address, int port) {
+        try (var probe = new ServerSocket(port, 1, address)) {
             LOG.log(Level.FINE, "Port {0} is free", probe.getLocalPort());
         } catch (IOException e) {
             throw new IllegalStateException(
@@ -99,7 +127,8 @@ public final class CornerbookServer {
         learning.close();
     }
 
-    private static void route(HttpRouting.Builder routing, Pages pages, Desk desk, String shopName, Door door) {
+    private static void route(
+            HttpRouting.Builder routing, Pages pages, Desk desk, String shopName, Door door, Pairing pairing) {
         var today = new TodayHandler(desk, pages);
         var vehicle = new VehicleHandler(desk, pages);
         var carData = new CarDataHandler(desk, pages);
@@ -112,7 +141,6 @@ public final class CornerbookServer {
         var shop = new ShopHandler(desk, pages);
         var climate = new ClimateHandler(desk, pages);
         var burnish = new BurnishHandler(desk, pages);
-        var pairing = new Pairing(desk.book().devices(), desk.clock());
         var wheel = new WheelHandler(desk, pages);
         var person = new PersonHandler(desk, pairing);
         var devices = new PairingHandler(desk, pages, pairing, door);

@@ -9,6 +9,8 @@ import java.util.List;
  * @param open whether other machines can reach the server at all
  * @param address that the tablet opens
  * @param codePicture the address with its code as a QR code
+ * @param certificateAddress at which a tablet gets the shop's certificate; empty when it needs none
+ * @param fingerprint of that certificate, may be empty
  * @param problem one sentence, empty when there is none
  */
 public record DevicesPage(
@@ -16,6 +18,8 @@ public record DevicesPage(
         String address,
         String code,
         String codePicture,
+        String certificateAddress,
+        String fingerprint,
         long codeLastsMinutes,
         List<String> people,
         List<PairedDevice> devices,

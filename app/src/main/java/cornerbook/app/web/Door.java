@@ -1,5 +1,7 @@
 package cornerbook.app.web;
 
+import cornerbook.app.certificate.ShopCertificates;
+import cornerbook.core.quantity.Range;
 import io.helidon.http.HeaderNames;
 import io.helidon.http.ServerRequestHeaders;
 import java.net.InetAddress;
@@ -12,20 +14,41 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Where the server listens and under which names it answers.
+ * Where the server listens and under which names it answers: this machine by http, tablets by https, with certificates of
+ * the shop or those of a proxy.
  *
  * @param port 0 takes any free one
  * @param address of this machine in the shop's network, null for this machine only
  * @param origin that a proxy serves with TLS, as https://bay.example, or null
+ * @param certificates for the address, or null
  */
 public record Door(
-        int port, @Nullable String address, @Nullable URI origin) {
+        int port,
+        @Nullable String address,
+        @Nullable URI origin,
+        @Nullable ShopCertificates certificates) {
+    private static final int MOST_PORT = 65_535;
     private static final Set<String> LOOPBACK_NAMES = Set.of("localhost", "127.0.0.1", "[::1]");
     private static final List<String> OF_PROXIES = List.of("Forwarded", "X-Forwarded-For", "X-Forwarded-Host", "Via");
 
     /** On this machine only. */
     public static Door local(int port) {
-        return new Door(port, null, null);
+        return new Door(port, null, null, null);
+    }
+
+    /** Behind a proxy that serves an origin, on this machine or, when an address is given, on another. */
+    public static Door behindProxy(int port, @Nullable String address, URI origin) {
+        return new Door(port, address, origin, null);
+    }
+
+    /**
+     * For tablets in the shop's network.
+     *
+     * @param port of this machine's own pages and of the page that hands out the certificate; tablets have the one after it
+     */
+    public static Door forTablets(int port, String address, ShopCertificates certificates) {
+        Range.check("port", port, 1, MOST_PORT - 1, "");
+        return new Door(port, address, null, certificates);
     }
 
     /** Whether other machines can reach it. */
@@ -34,7 +57,19 @@ public record Door(
     }
 
     InetAddress listensOn() {
-        return address == null ? InetAddress.getLoopbackAddress() : new InetSocketAddress(0).getAddress();
+        return address == null || certificates != null
+                ? InetAddress.getLoopbackAddress()
+                : new InetSocketAddress(0).getAddress();
+    }
+
+    /** The port at which tablets are served by https. */
+    int tabletsPort() {
+        return port + 1;
+    }
+
+    /** Whether tablets speak to it by TLS, its own or a proxy's. */
+    boolean isEncrypted() {
+        return certificates != null || origin != null;
     }
 
     /** Whether a request was meant for this server: against other names for its address (DNS rebinding). */
@@ -47,7 +82,9 @@ public record Door(
 
     /** Whether a change comes from one of these pages. */
     boolean isOrigin(String sent, String host) {
-        return sent.equals("http://" + host) || (origin != null && sent.equalsIgnoreCase(origin.toString()));
+        return sent.equals("http://" + host)
+                || (certificates != null && sent.equals("https://" + host))
+                || (origin != null && sent.equalsIgnoreCase(origin.toString()));
     }
 
     /** Whether a request was made on this machine, and by no proxy on behalf of another. */
@@ -60,9 +97,17 @@ public record Door(
 
     /** The address that tablets open. */
     public String publicAddress(int actualPort) {
-        return origin != null
-                ? origin.toString()
-                : "http://%s:%d".formatted(address == null ? "127.0.0.1" : address, actualPort);
+        if (origin != null) {
+            return origin.toString();
+        }
+        return certificates == null
+                ? "http://%s:%d".formatted(address == null ? "127.0.0.1" : address, actualPort)
+                : "https://%s:%d".formatted(address, tabletsPort());
+    }
+
+    /** The address at which a tablet gets the certificate; empty when none is needed. */
+    public String certificateAddress() {
+        return certificates == null ? "" : "http://%s:%d".formatted(address, port);
     }
 
     private static String nameOf(String host) {

@@ -65,7 +65,7 @@ final class PairingHandler {
                     .addCookie(SetCookie.builder(RequestGuard.DEVICE_COOKIE, shown)
                             .path("/")
                             .httpOnly(true)
-                            .secure(door.origin() != null)
+                            .secure(door.isEncrypted())
                             .sameSite(SetCookie.SameSite.STRICT)
                             .maxAge(PAIRED_FOR)
                             .build());
@@ -87,10 +87,17 @@ final class PairingHandler {
                         address,
                         code,
                         QrCode.svg(address + "?code=" + code, "QR code that opens the page for pairing"),
+                        door.certificateAddress(),
+                        fingerprint(),
                         Pairing.CODE_LASTS.toMinutes(),
                         ledger.listPeople(),
                         ledger.listPaired(),
                         problem));
+    }
+
+    private String fingerprint() {
+        var certificates = door.certificates();
+        return certificates == null ? "" : certificates.fingerprint();
     }
 
     private void sendPair(ServerResponse response, int status, String code, String problem) {

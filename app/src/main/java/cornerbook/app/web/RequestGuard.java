@@ -6,6 +6,7 @@ import io.helidon.webserver.http.Filter;
 import io.helidon.webserver.http.FilterChain;
 import io.helidon.webserver.http.RoutingRequest;
 import io.helidon.webserver.http.RoutingResponse;
+import io.helidon.webserver.http.ServerResponse;
 import java.util.Locale;
 
 /**
@@ -14,6 +15,8 @@ import java.util.Locale;
  */
 final class RequestGuard implements Filter {
     static final String DEVICE_COOKIE = "device";
+
+    static final String ONLY_HERE = "This program answers only under a name of this machine, as localhost.";
 
     private static final String CONTENT_SECURITY_POLICY =
             "default-src 'none'; style-src 'self'; script-src 'self'; font-src 'self'; img-src 'self'; "
@@ -29,14 +32,10 @@ final class RequestGuard implements Filter {
 
     @Override
     public void filter(FilterChain chain, RoutingRequest request, RoutingResponse response) {
-        response.header("Content-Security-Policy", CONTENT_SECURITY_POLICY);
-        response.header("X-Content-Type-Options", "nosniff");
-        response.header("Referrer-Policy", "same-origin");
-        response.header("Cross-Origin-Opener-Policy", "same-origin");
-        response.header("Cross-Origin-Resource-Policy", "same-origin");
+        forbidForeign(response);
         var host = request.headers().first(HeaderNames.HOST).orElse("").toLowerCase(Locale.ROOT);
         if (!door.answersTo(host)) {
-            throw new PageException(403, "This program answers only under a name of this machine, as localhost.");
+            throw new PageException(403, ONLY_HERE);
         }
         var method = request.prologue().method();
         boolean reads = method.equals(Method.GET) || method.equals(Method.HEAD);
@@ -75,5 +74,14 @@ final class RequestGuard implements Filter {
     /** Only this machine pairs and unpairs others. */
     private static boolean onlyDesk(RoutingRequest request) {
         return request.path().path().startsWith(Links.DEVICES);
+    }
+
+    /** Tells the browser to load, frame and guess nothing else than what comes from here. */
+    static void forbidForeign(ServerResponse response) {
+        response.header("Content-Security-Policy", CONTENT_SECURITY_POLICY);
+        response.header("X-Content-Type-Options", "nosniff");
+        response.header("Referrer-Policy", "same-origin");
+        response.header("Cross-Origin-Opener-Policy", "same-origin");
+        response.header("Cross-Origin-Resource-Policy", "same-origin");
     }
 }

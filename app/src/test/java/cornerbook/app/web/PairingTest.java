@@ -4,8 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import cornerbook.app.book.Book;
+import cornerbook.app.certificate.ShopCertificates;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.visit.Assessor;
+import java.io.IOException;
+import java.net.BindException;
+import java.net.ServerSocket;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -13,11 +17,18 @@ import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.security.KeyStore;
+import java.security.cert.X509Certificate;
 import java.time.Clock;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javax.net.ssl.SSLContext;
+import javax.net.ssl.SSLHandshakeException;
+import javax.net.ssl.TrustManagerFactory;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -84,48 +95,106 @@ class PairingTest {
     }
 
     @Test
-    void otherMachinesSeeOnlyThePageThatPairsUntilTheyArePaired() throws Exception {
+    void tabletsAreServedByTlsAndSeeOnlyThePageThatPairsUntilTheyArePaired(@TempDir Path folder) throws Exception {
         // Loopback under another name counts as another machine: a proxy would come from there.
         var address = "127.0.0.2";
-        var server =
-                CornerbookServer.start(book, new Assessor(LimitsFile.load()), new Door(0, address, null), CLOCK, "");
+        var certificates = ShopCertificates.of(folder, address, LocalDate.now(CLOCK));
+        var port = twoFreePorts();
+        var server = CornerbookServer.start(
+                book, new Assessor(LimitsFile.load()), Door.forTablets(port, address, certificates), CLOCK, "");
+        var tablet = trusting(certificates.authority());
         try {
-            var base = "http://" + address + ":" + server.port();
-            assertThat(get(base + "/", "").statusCode()).isEqualTo(303);
-            assertThat(get(base + "/pair", "").body()).contains("Pair this tablet", "Ada");
-            assertThat(get(base + "/devices", "").statusCode()).isEqualTo(303);
-            var local = "http://127.0.0.1:" + server.port();
-            var code = get(local + "/devices", "").body().replaceAll("(?s).*class=\"code\">([0-9 ]+)<.*", "$1");
-            assertThat(post(base + "/pair", Map.of("code", code, "device", "Trolley", "person", "Ada", "pin", "1"))
-                            .statusCode())
-                    .isEqualTo(422);
-            var paired =
-                    post(base + "/pair", Map.of("code", code, "device", "Trolley", "person", "Ada", "pin", "4711"));
+            var base = "https://" + address + ":" + (port + 1);
+            assertThat(get(tablet, base + "/", "").statusCode()).isEqualTo(303);
+            assertThat(get(tablet, base + "/pair", "").body()).contains("Pair this tablet", "Ada");
+            assertThat(get(tablet, base + "/devices", "").statusCode()).isEqualTo(303);
+            assertThatThrownBy(() -> get(client, base + "/pair", ""))
+                    .as("who does not trust the shop")
+                    .isInstanceOf(SSLHandshakeException.class);
+            var devices =
+                    get(client, "http://127.0.0.1:" + port + "/devices", "").body();
+            assertThat(devices).contains(certificates.fingerprint(), base + "/pair");
+            var code = devices.replaceAll("(?s).*class=\"code\">([0-9 ]+)<.*", "$1");
+            assertThat(pair(tablet, base, code, "1").statusCode()).isEqualTo(422);
+            var paired = pair(tablet, base, code, "4711");
             assertThat(paired.statusCode()).isEqualTo(303);
             var cookie = paired.headers().firstValue("Set-Cookie").orElseThrow();
-            assertThat(cookie).contains("HttpOnly", "SameSite=Strict");
+            assertThat(cookie).contains("HttpOnly", "SameSite=Strict", "Secure");
             var device = cookie.replaceFirst(";.*", "");
-            assertThat(get(base + "/", device).body()).contains("Today");
-            assertThat(get(base + "/devices", device).statusCode())
+            assertThat(get(tablet, base + "/", device).body()).contains("Today");
+            assertThat(get(tablet, base + "/devices", device).statusCode())
                     .as("only the desk")
                     .isEqualTo(303);
             book.devices().unpair(book.devices().listPaired().getFirst().id(), CLOCK.instant());
-            assertThat(get(base + "/", device).statusCode()).isEqualTo(303);
+            assertThat(get(tablet, base + "/", device).statusCode()).isEqualTo(303);
         } finally {
             server.stop();
         }
     }
 
-    private HttpResponse<String> get(String address, String cookie) throws Exception {
+    @Test
+    void withoutTlsTabletsGetNothingButTheCertificate(@TempDir Path folder) throws Exception {
+        var certificates = ShopCertificates.of(folder, "127.0.0.2", LocalDate.now(CLOCK));
+        var door = Door.forTablets(twoFreePorts(), "127.0.0.2", certificates);
+        var server = CornerbookServer.start(book, new Assessor(LimitsFile.load()), door, CLOCK, "");
+        try {
+            var plain = door.certificateAddress();
+            assertThat(get(client, plain + "/", "").body())
+                    .contains(certificates.fingerprint(), door.publicAddress(0) + "/pair");
+            var file = client.send(
+                    HttpRequest.newBuilder(URI.create(plain + "/cornerbook.crt"))
+                            .build(),
+                    BodyHandlers.ofByteArray());
+            assertThat(file.body()).isEqualTo(certificates.authority().getEncoded());
+            for (var path : List.of("/pair", "/devices", "/cars/x", "/bay/visits")) {
+                var answer = get(client, plain + path, "");
+                assertThat(answer.statusCode()).as(path).isEqualTo(303);
+                assertThat(answer.headers().firstValue("Location")).as(path).contains("/");
+            }
+            assertThat(pair(client, plain, pairing.code(), "4711").statusCode()).isEqualTo(303);
+            assertThat(book.devices().listPaired()).isEmpty();
+        } finally {
+            server.stop();
+        }
+    }
+
+    private HttpResponse<String> pair(HttpClient tablet, String base, String code, String pin) throws Exception {
+        return post(tablet, base + "/pair", Map.of("code", code, "device", "Trolley", "person", "Ada", "pin", pin));
+    }
+
+    /** A client that trusts an authority and nobody else. */
+    private static HttpClient trusting(X509Certificate authority) throws Exception {
+        var trusted = KeyStore.getInstance(KeyStore.getDefaultType());
+        trusted.load(null, null);
+        trusted.setCertificateEntry("shop", authority);
+        var managers = TrustManagerFactory.getInstance(TrustManagerFactory.getDefaultAlgorithm());
+        managers.init(trusted);
+        var context = SSLContext.getInstance("TLS");
+        context.init(null, managers.getTrustManagers(), null);
+        return HttpClient.newBuilder().sslContext(context).build();
+    }
+
+    private static int twoFreePorts() throws IOException {
+        while (true) {
+            try (var first = new ServerSocket(0);
+                    var second = new ServerSocket(first.getLocalPort() + 1)) {
+                return second.getLocalPort() - 1;
+            } catch (BindException | IllegalArgumentException e) {
+                // The one after it is taken, or there is none.
+            }
+        }
+    }
+
+    private HttpResponse<String> get(HttpClient from, String address, String cookie) throws Exception {
         var request = HttpRequest.newBuilder(URI.create(address)).header("Accept", "text/html");
         if (!cookie.isEmpty()) {
             request.header("Cookie", cookie);
         }
-        return client.send(request.build(), BodyHandlers.ofString());
+        return from.send(request.build(), BodyHandlers.ofString());
     }
 
-    private HttpResponse<String> post(String address, Map<String, String> fields) throws Exception {
-        return client.send(
+    private HttpResponse<String> post(HttpClient from, String address, Map<String, String> fields) throws Exception {
+        return from.send(
                 ServedShop.form(HttpRequest.newBuilder(URI.create(address)), fields)
                         .build(),
                 BodyHandlers.ofString());

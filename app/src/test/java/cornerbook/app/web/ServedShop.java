@@ -55,7 +55,7 @@ public final class ServedShop implements AutoCloseable {
      */
     public ServedShop(Path folder, List<CarHistory> cars, Supplier<Room[]> rooms, @Nullable String address) {
         this.rooms = rooms;
-        this.door = new Door(port, address, null);
+        this.door = new Door(port, address, null, null);
         book = Book.open(folder);
         book.addAll(cars);
         server = serve();
