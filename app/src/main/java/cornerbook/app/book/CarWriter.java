@@ -44,13 +44,11 @@ final class CarWriter {
                 visit.technician(),
                 visit.notes(),
                 text(visit.nextVisitDue()));
+        var lines = handle.prepareBatch("insert into work_line (visit_id, place_in_list, line) values (?, ?, ?)");
         for (int i = 0; i < visit.workDone().size(); i++) {
-            handle.execute(
-                    "insert into work_line (visit_id, place_in_list, line) values (?, ?, ?)",
-                    visit.id(),
-                    i,
-                    visit.workDone().get(i));
+            lines.add(visit.id(), i, visit.workDone().get(i));
         }
+        lines.execute();
         writePositions(visit.id(), "ARRIVED", visit.arrivedOn());
         writePositions(visit.id(), "LEFT", visit.leftOn());
         countChange(visit.id());
@@ -97,14 +95,10 @@ final class CarWriter {
     }
 
     private void writePositions(String visitId, String moment, Map<Corner, String> wheelAt) {
-        for (var entry : wheelAt.entrySet()) {
-            handle.execute(
-                    "insert into visit_wheel (visit_id, moment, corner, wheel_tag) values (?, ?, ?, ?)",
-                    visitId,
-                    moment,
-                    entry.getKey().name(),
-                    entry.getValue());
-        }
+        var positions = handle.prepareBatch(
+                "insert into visit_wheel (visit_id, moment, corner, wheel_tag) values (?, ?, ?, ?)");
+        wheelAt.forEach((corner, tag) -> positions.add(visitId, moment, corner.name(), tag));
+        positions.execute();
     }
 
     private Optional<Customer> write(Customer customer) {

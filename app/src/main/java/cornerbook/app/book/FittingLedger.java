@@ -27,23 +27,15 @@ final class FittingLedger {
     /** From this visit on the wheels run where {@code wheelAt} says. */
     private void change(String vehicleId, Visit visit, Map<Corner, String> wheelAt) {
         // Close all that move before any opens: two wheels that swap corners must not stand at one corner in between.
-        wheelAt.forEach((corner, tag) -> handle.execute(
-                "update fitting set to_date = ?, to_odometer_km = ? where to_date is null and ((vehicle_id = ? and corner = ? and wheel_tag <> ?) or (wheel_tag = ? and corner <> ?))",
-                visit.date().toString(),
-                visit.odometerKm(),
-                vehicleId,
-                corner.name(),
-                tag,
-                tag,
-                corner.name()));
-        wheelAt.forEach((corner, tag) -> handle.execute(
-                "insert into fitting (wheel_tag, vehicle_id, corner, from_date, from_odometer_km) select ?, ?, ?, ?, ? where not exists (select 1 from fitting where wheel_tag = ? and corner = ? and to_date is null)",
-                tag,
-                vehicleId,
-                corner.name(),
-                visit.date().toString(),
-                visit.odometerKm(),
-                tag,
-                corner.name()));
+        var closing = handle.prepareBatch(
+                "update fitting set to_date = ?, to_odometer_km = ? where to_date is null and ((vehicle_id = ? and corner = ? and wheel_tag <> ?) or (wheel_tag = ? and corner <> ?))");
+        wheelAt.forEach((corner, tag) -> closing.add(
+                visit.date().toString(), visit.odometerKm(), vehicleId, corner.name(), tag, tag, corner.name()));
+        closing.execute();
+        var opening = handle.prepareBatch(
+                "insert into fitting (wheel_tag, vehicle_id, corner, from_date, from_odometer_km) select ?, ?, ?, ?, ? where not exists (select 1 from fitting where wheel_tag = ? and corner = ? and to_date is null)");
+        wheelAt.forEach((corner, tag) -> opening.add(
+                tag, vehicleId, corner.name(), visit.date().toString(), visit.odometerKm(), tag, corner.name()));
+        opening.execute();
     }
 }

@@ -22,6 +22,8 @@ final class Migrations {
                 .dataSource(source)
                 .placeholders(Map.of("bytes", String.valueOf(BYTES.get(vendor))))
                 .locations(FOLDER + "common", FOLDER + "only/" + vendor)
+                // In one transaction: a book is brought up to date whole or not at all, and goes to the disk once.
+                .group(true)
                 // Books are older than the quotation marks that PostgreSQL needs in V1; what it makes is the same.
                 .validateOnMigrate(false)
                 .load();

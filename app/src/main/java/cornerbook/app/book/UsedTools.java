@@ -30,33 +30,36 @@ final class UsedTools {
                 .isPresent()) {
             return Arrival.ALREADY;
         }
+        int place = handle.select("select count(*) from visit_tool where visit_id = ?", visitId)
+                .mapTo(Integer.class)
+                .one();
         if (toolId.isEmpty()) {
-            row(id, visitId).set("kind", kind).insert(handle);
+            row(id, visitId, place).set("kind", kind).insert(handle);
         } else {
             var tool = new ToolTable(handle)
                     .find(toolId)
                     .filter(found -> found.kind() == kind)
                     .orElseThrow(() -> new BookException("The shop keeps no %s %s, expected one of its tools"
                             .formatted(kind.title().toLowerCase(Locale.ROOT), toolId)));
-            write(id, visitId, tool);
+            write(id, visitId, place, tool);
         }
         new CarWriter(handle).countChange(visitId);
         return Arrival.STORED;
     }
 
-    /** The tools that a visit came with. */
+    /** The tools that a new visit came with. */
     void write(String visitId, List<ShopTool> tools) {
-        tools.forEach(tool -> write(visitId + "-" + tool.kind(), visitId, tool));
+        for (int i = 0; i < tools.size(); i++) {
+            var tool = tools.get(i);
+            write(visitId + "-" + tool.kind(), visitId, i, tool);
+        }
     }
 
-    private void write(String id, String visitId, ShopTool tool) {
-        ToolRows.put(row(id, visitId).set("tool_id", tool.id()), tool).insert(handle);
+    private void write(String id, String visitId, int place, ShopTool tool) {
+        ToolRows.put(row(id, visitId, place).set("tool_id", tool.id()), tool).insert(handle);
     }
 
-    private TableRow row(String id, String visitId) {
-        int place = handle.select("select count(*) from visit_tool where visit_id = ?", visitId)
-                .mapTo(Integer.class)
-                .one();
+    private static TableRow row(String id, String visitId, int place) {
         return new TableRow("visit_tool").set("id", id).set("visit_id", visitId).set("place_in_list", place);
     }
 
