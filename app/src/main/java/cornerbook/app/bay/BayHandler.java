@@ -27,13 +27,11 @@ final class BayHandler {
     private final Desk desk;
     private final Pages pages;
     private final Watch watch;
-    private final BayStates states;
 
     BayHandler(Desk desk, Pages pages, Watch watch) {
         this.desk = desk;
         this.pages = pages;
         this.watch = watch;
-        this.states = new BayStates(desk.book());
     }
 
     void showShell(ServerRequest request, ServerResponse response) {
@@ -122,7 +120,7 @@ final class BayHandler {
     }
 
     private BayState state(String visitId) {
-        return states.read(desk.getVisit(visitId), watch.people(visitId));
+        return BayStates.of(desk.getVisitInBay(visitId), watch.people(visitId));
     }
 
     static void send(ServerResponse response, int status, Object value) {

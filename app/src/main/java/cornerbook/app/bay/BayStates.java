@@ -4,13 +4,13 @@ import cornerbook.app.bay.BayState.Departed;
 import cornerbook.app.bay.BayState.Rival;
 import cornerbook.app.bay.BayState.Stored;
 import cornerbook.app.bay.BayState.Ticked;
-import cornerbook.app.book.BayLedger;
 import cornerbook.app.book.BayNotes;
-import cornerbook.app.book.Book;
 import cornerbook.app.book.Departure;
 import cornerbook.app.book.ReadingAuthor;
 import cornerbook.app.book.RivalReading;
+import cornerbook.app.book.VisitInBay;
 import cornerbook.app.web.Slot;
+import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.visit.AirToSet;
 import cornerbook.core.visit.Reading;
@@ -24,23 +24,18 @@ import java.util.Objects;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
-/** Reads what the book has of a visit. */
+/** Says what the book has of a visit. */
 final class BayStates {
-    private final Book book;
-    private final BayLedger ledger;
-
-    BayStates(Book book) {
-        this.book = book;
-        this.ledger = book.bay();
-    }
+    private BayStates() {}
 
     /**
      * The state of a visit.
      *
      * @param onCar who has its sheet open
      */
-    BayState read(Visit visit, List<String> onCar) {
-        var notes = ledger.read(visit.id());
+    static BayState of(VisitInBay read, List<String> onCar) {
+        var visit = read.visit();
+        var notes = read.notes();
         var standing = new LinkedHashMap<String, Stored>();
         standing(visit)
                 .forEach(reading -> standing.put(
@@ -52,13 +47,12 @@ final class BayStates {
                 ticks(notes),
                 notes.photos(),
                 visit.tools().stream().collect(Collectors.toMap(ShopTool::kind, ShopTool::id)),
-                air(visit),
+                air(visit, read.placardsKpa()),
                 onCar,
                 notes.departure().map(BayStates::departed).orElse(null));
     }
 
-    private Map<Corner, Map<String, String>> air(Visit visit) {
-        var placardsKpa = book.placardsKpa(visit.id());
+    private static Map<Corner, Map<String, String>> air(Visit visit, Map<Axle, Double> placardsKpa) {
         var air = new EnumMap<Corner, Map<String, String>>(Corner.class);
         for (var corner : Corner.values()) {
             double placardKpa = Objects.requireNonNull(placardsKpa.get(corner.axle()), corner::name);

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import org.jdbi.v3.core.Handle;
 
 /**
  * What arrives from tablets in the bay. Each entry is one transaction and bears an id that was born at the tablet, so that
@@ -62,19 +63,28 @@ public final class BayLedger {
 
     /** All that was entered beside readings and waits or stands. */
     public BayNotes read(String visitId) {
-        return store.read(handle -> {
-            var rows = new BayRows(handle);
-            return new BayNotes(
-                    rows.listRivals(visitId).stream()
-                            .filter(rival ->
-                                    rows.findAnswer(rival.reading().id()).isEmpty())
-                            .toList(),
-                    rows.listTicks(visitId),
-                    PhotoLedger.list(handle, visitId),
-                    rows.listAuthors(visitId).stream()
-                            .collect(Collectors.toMap(ReadingAuthor::readingId, Function.identity())),
-                    last(rows.listDepartures(visitId)));
-        });
+        return store.read(handle -> notes(handle, visitId));
+    }
+
+    /** The visit with all that tablets show of it; empty when there is none of that id. */
+    public Optional<VisitInBay> findVisit(String visitId) {
+        return store.read(handle -> new CarReader(handle)
+                .findVisit(visitId)
+                .map(visit ->
+                        new VisitInBay(visit, notes(handle, visitId), new CarLists(handle).placardsKpa(visitId))));
+    }
+
+    private static BayNotes notes(Handle handle, String visitId) {
+        var rows = new BayRows(handle);
+        return new BayNotes(
+                rows.listRivals(visitId).stream()
+                        .filter(rival -> rows.findAnswer(rival.reading().id()).isEmpty())
+                        .toList(),
+                rows.listTicks(visitId),
+                PhotoLedger.list(handle, visitId),
+                rows.listAuthors(visitId).stream()
+                        .collect(Collectors.toMap(ReadingAuthor::readingId, Function.identity())),
+                last(rows.listDepartures(visitId)));
     }
 
     /**

@@ -1,6 +1,5 @@
 package cornerbook.app.book;
 
-import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.season.Climate;
 import cornerbook.core.visit.CarHistory;
@@ -172,11 +171,6 @@ public final class Book implements AutoCloseable {
     /** One visit without the rest of its car's history. */
     public Optional<Visit> findVisit(String visitId) {
         return store.read(handle -> new CarReader(handle).findVisit(visitId));
-    }
-
-    /** The placard's cold pressure on each axle of a visit's car, kPa. */
-    public Map<Axle, Double> placardsKpa(String visitId) {
-        return store.read(handle -> new CarLists(handle).placardsKpa(visitId));
     }
 
     /** The car that a wheel belongs to. */

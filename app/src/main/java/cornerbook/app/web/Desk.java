@@ -1,6 +1,7 @@
 package cornerbook.app.web;
 
 import cornerbook.app.book.Book;
+import cornerbook.app.book.VisitInBay;
 import cornerbook.core.visit.Assessment;
 import cornerbook.core.visit.Assessor;
 import cornerbook.core.visit.CarHistory;
@@ -38,6 +39,13 @@ public record Desk(Book book, Learning learning, Clock clock) {
     /** The visit alone, or a page that says that there is none. */
     public Visit getVisit(String visitId) {
         return book.findVisit(visitId)
+                .orElseThrow(() -> new PageException(404, "The book has no visit with this address."));
+    }
+
+    /** The visit with what tablets show of it, or a page that says that there is none. */
+    public VisitInBay getVisitInBay(String visitId) {
+        return book.bay()
+                .findVisit(visitId)
                 .orElseThrow(() -> new PageException(404, "The book has no visit with this address."));
     }
 
