@@ -12,12 +12,14 @@ import cornerbook.core.visit.Visit;
 import cornerbook.core.wheelplan.AllWheelLimit;
 import cornerbook.core.why.Step;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** What a car's own data answer of a calculator's questions, as a person of these units would write it. */
@@ -68,6 +70,25 @@ public final class CarValues {
         put("load-index", String.valueOf(data.loadIndex()));
         put("reference", METRIC_REFERENCE_KPA, "kPa");
         putLast("tyre-at", Measure.TYRE_TEMPERATURE);
+        put("sensor-placard", data.placardPressureKpa(), "kPa");
+        put("learning", PressureSensorGroup.word(history.vehicle().details().pressureWarning()));
+        history.visits().stream()
+                .map(Visit::leftOn)
+                .filter(leftOn -> !leftOn.isEmpty())
+                .reduce((earlier, later) -> later)
+                .ifPresent(leftOn -> sensor(axle, leftOn));
+    }
+
+    /** The wheel of the axle whose sensor's battery is oldest. */
+    private void sensor(Axle axle, Map<Corner, String> leftOn) {
+        history.sets().stream()
+                .flatMap(set -> set.wheels().stream())
+                .filter(wheel -> leftOn.entrySet().stream()
+                        .anyMatch(at ->
+                                at.getKey().axle() == axle && at.getValue().equals(wheel.tag())))
+                .flatMap(wheel -> Stream.ofNullable(wheel.details().sensorBatteryOn()))
+                .min(Comparator.naturalOrder())
+                .ifPresent(since -> put("sensor-since", since.toString()));
     }
 
     private void tyre(Axle axle) {

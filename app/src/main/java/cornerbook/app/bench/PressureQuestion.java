@@ -5,7 +5,7 @@ import cornerbook.core.tyre.LoadIndex;
 import cornerbook.core.tyre.LoadPressure;
 import java.util.List;
 
-/** What to set on the gauge, what to expect over the season, what a load needs, whether a tyre leaks. */
+/** What to set on the gauge, what to expect over the season, what a load needs, whether a tyre leaks, what its sensor is worth. */
 final class PressureQuestion {
     static final double GAUGE_ERROR_KPA = 3;
     private static final double USUAL_EXPONENT = 0.8;
@@ -13,7 +13,7 @@ final class PressureQuestion {
     static final Question QUESTION = new Question(
             "pressure",
             "Pressure",
-            "What to set on the gauge, what it will read over the season, what a load needs, whether a tyre leaks.",
+            "What to set on the gauge, what it will read over the season, what a load needs, whether a tyre leaks, whether its sensor reads right.",
             List.of(),
             List.of(
                     PressureSettingGroup.GROUP,
@@ -74,8 +74,9 @@ final class PressureQuestion {
                                             "error of the gauge",
                                             "How far the gauge may be off; 3 kPa if not given.")),
                             List.of("first", "first-at", "second", "second-at", "days"),
-                            PressureQuestion::leak)),
-            "nothing to compute, expected --placard, --axle-load or --first",
+                            PressureQuestion::leak),
+                    PressureSensorGroup.GROUP),
+            "nothing to compute, expected --placard, --axle-load, --first, --sensor-reads, --sensor-since or --learning",
             "cornerbook pressure --placard \"36 psi\" --tyre-at \"15 °C\" --stands-at \"-5 °C\" --months \"2,-4,-9,-8,-2\" --coldest \"-24 °C\"");
 
     private PressureQuestion() {}

@@ -9,13 +9,14 @@ import java.util.Map;
 /** An invented car and its tools, for a page that nobody has typed into yet. No value of it is proof of anything. */
 public final class WorkedExample {
     private static final int MONTHS_SINCE_CALIBRATION = 8;
+    private static final int MONTHS_OF_SENSOR = 62;
 
     /** By calculator; quantities in the book's units. */
     private static final Map<String, String> TYPED = Map.of(
             "lift",
             "point-height: 240; clearance: 165; arm-height: 110; adapter-height: 40; front: 1050; rear: 1150; wheelbase: 2800; points-front: 650; points-rear: 2150; points-width: 1500; arm-rating: 1250; hoist-rating: 4000; left-share: 51; wheels-off: 24",
             "pressure",
-            "placard: 250; tyre-at: 18; stands-at: -5; maximum: 350; altitude: 150; gauge-offset: 3; gauge-error: 3; months: -1°C, -7°C, -10°C, -9°C, -3°C; coldest: -24; axle-load: 1180; load-index: 98; reference: 250; at-pressure: 250; heavier-side: 52; first: 250; first-at: 18; second: 214; second-at: -2; days: 21; error: 3",
+            "placard: 250; tyre-at: 18; stands-at: -5; maximum: 350; altitude: 150; gauge-offset: 3; gauge-error: 3; months: -1°C, -7°C, -10°C, -9°C, -3°C; coldest: -24; axle-load: 1180; load-index: 98; reference: 250; at-pressure: 250; heavier-side: 52; first: 250; first-at: 18; second: 214; second-at: -2; days: 21; error: 3; sensor-reads: 264; gauge-reads: 250; sensor-at: 24; gauge-at: 18; sensor-placard: 250; learning: tool",
             "torque",
             "torque: 130; count: 5; length: 450; adapter: 60; angle: 0; wrench-from: 40; wrench-to: 200; wrench-offset: 3; thread: M14×1.5; class: 10.9; on-thread: dry; cone: 60; bar: 90; bar-spread: 15; cycles: 1200",
             "tyre",
@@ -34,6 +35,10 @@ public final class WorkedExample {
             int colon = pair.indexOf(": ");
             var name = pair.substring(0, colon);
             typed.merge(name, List.of(inUnits(question, name, pair.substring(colon + 2), system)), WorkedExample::both);
+        }
+        if (question.name().equals("pressure")) {
+            typed.put(
+                    "sensor-since", List.of(today.minusMonths(MONTHS_OF_SENSOR).toString()));
         }
         if (question.name().equals("torque")) {
             typed.put(

@@ -20,6 +20,8 @@ import cornerbook.core.tyre.LeakRate;
 import cornerbook.core.tyre.LoadPressure;
 import cornerbook.core.tyre.PressureSetting;
 import cornerbook.core.tyre.SeasonPressures;
+import cornerbook.core.tyre.SensorAge;
+import cornerbook.core.tyre.SensorCheck;
 import cornerbook.core.tyre.SetFit;
 import cornerbook.core.tyre.SizeComparison;
 import cornerbook.core.why.Explained;
@@ -63,6 +65,8 @@ public final class BenchPicture {
             case PressureSetting setting -> List.of(PressureOverTemperature.svg(setting, shown));
             case ParkedDays parked -> List.of(ChargeOverDays.svg(parked));
             case LoadTest test -> List.of(LoadTestByTemperature.svg(test, shown));
+            case SensorCheck check -> List.of(SensorScales.of(check, shown));
+            case SensorAge age -> List.of(SensorScales.of(age));
             default -> List.of();
         };
     }

@@ -125,6 +125,7 @@ public final class Links {
         var axle = corner != null && corner.axle() == Axle.REAR ? "&axle=rear" : "";
         return switch (finding.subject().part()) {
             case PRESSURE, TYRE_LOAD -> bench("pressure", vehicleId) + axle;
+            case PRESSURE_SENSOR -> bench("pressure", vehicleId) + axle + "#sensor";
             case WHEEL_TORQUE -> bench("torque", vehicleId);
             case BATTERY -> bench("battery", vehicleId);
             default -> null;

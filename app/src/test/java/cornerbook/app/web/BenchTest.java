@@ -27,6 +27,8 @@ class BenchTest {
             "/bench/lift?front=1050&rear=1150&wheelbase=2800&points-front=650&points-rear=2150&points-width=1500&arm-rating=1000&hoist-rating=4000&point-height=140&clearance=110&arm-height=95&adapter-height=60";
     private static final String PRESSURE =
             "/bench/pressure?placard=240&tyre-at=15&stands-at=-5&months=2,-4,-9&coldest=-27&first=250&first-at=20&second=190&second-at=0&days=30";
+    private static final String SENSOR =
+            "/bench/pressure?sensor-reads=264&gauge-reads=250&sensor-placard=250&sensor-since=2019-02-01&learning=tool";
     private static final String TORQUE =
             "/bench/torque?torque=130&count=5&length=450&adapter=150&thread=M14x1.5&class=10.9&on-thread=oiled&bar=90&bar-spread=15&calibrated=2026-01-10";
     private static final String TYRE =
@@ -52,6 +54,7 @@ class BenchTest {
                 "/bench",
                 LIFT,
                 PRESSURE,
+                SENSOR,
                 TORQUE,
                 TYRE,
                 BATTERY,
@@ -78,6 +81,7 @@ class BenchTest {
             value = {
                 LIFT + " | Arm LF: 503 kg",
                 PRESSURE + " | Set now to 265 kPa on this gauge",
+                SENSOR + " | The sensor reads 14 kPa too much: off",
                 TORQUE + " | Set the wrench to 98 N·m",
                 TYRE + " | Rolling circumferences differ by 13 mm",
                 BATTERY + " | 82 % of its rating: sound"
@@ -101,6 +105,8 @@ class BenchTest {
                 "/bench/torque?torque=130&thread=M13&class=10.9 | thread | Thread \"M13\" has no coarse pitch",
                 "/bench/pressure?placard=240&tyre-at=15&stands-at=-30&maximum=280 | maximum | above the tyre's maximum of 280 kPa",
                 "/bench/pressure?axle-load=3000&load-index=91&reference=250&at-pressure=240 | axle-load | above the 615 kg of load index 91",
+                "/bench/pressure?sensor-reads=250&gauge-reads=2500&sensor-placard=250 | gauge-reads | Pressure of the gauge is 2,500 kPa, expected 0 to 1,000 kPa.",
+                "/bench/pressure?sensor-since=2999-01-01 | sensor-since | expected a day not after",
                 "/bench/tyre?size=205-55R16&rim=7 | size | where it needs a slash after the section width.",
                 "/bench/battery?chemistry=agm&volts=13.8&rested=3 | volts | a charger holds it up"
             })

@@ -1,21 +1,16 @@
 package cornerbook.core.visit;
 
 import cornerbook.core.corner.Corner;
-import cornerbook.core.tyre.GasLaw;
+import cornerbook.core.tyre.PressureCurve;
+import cornerbook.core.tyre.SensorCheck;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Findings on what the sensor of a wheel reads against the gauge: both after the tyre was set, the gauge's offset taken off,
  * the sensor's pressure brought from its own temperature to that of the tyres by the ideal gas.
  */
 final class SensorPressureFindings {
-    /** Within this a sensor is accurate: ±1 to 2 psi (trade literature). */
-    private static final double ACCURATE_KPA = 13.8;
-    /** Share of the placard pressure that may be lost before the warning (49 CFR 571.138, S4.2). */
-    private static final double WARNING_BAND = 0.25;
-
     private static final String SOURCE =
             "sensors are accurate to 1 to 2 psi (trade literature); the warning has to come at 25 % below the placard, 49 CFR 571.138 S4.2";
 
@@ -47,28 +42,32 @@ final class SensorPressureFindings {
             CurrentReadings readings) {
         double placardKpa = vehicle.axle(corner.axle()).placardPressureKpa();
         double setKpa = gauge.kpa(set);
-        var atTyre = atTyreTemperature(sensor, tag, readings);
-        double sensorKpa = atTyre.map(Converted::kpa).orElse(sensor.value());
-        double differenceKpa = sensorKpa - setKpa;
-        double bandKpa = WARNING_BAND * placardKpa;
-        var verdict = Math.abs(differenceKpa) <= ACCURATE_KPA
-                ? Verdict.HOLDS
-                : Math.abs(differenceKpa) < bandKpa ? Verdict.RUNS_OUT : Verdict.SPENT;
+        var own = readings.ofWheel(Measure.SENSOR_TEMPERATURE, tag).map(Reading::value);
+        var tyre = readings.ofVehicle(Measure.TYRE_TEMPERATURE).map(Reading::value);
+        var check = SensorCheck.of(sensor.value(), own.orElse(null), setKpa, tyre.orElse(null), placardKpa);
+        var verdict = switch (check.answer()) {
+            case ACCURATE -> Verdict.HOLDS;
+            case OFF -> Verdict.RUNS_OUT;
+            case USELESS -> Verdict.SPENT;
+        };
         var evidence = new ArrayList<Evidence>(List.of(
                 new Evidence("gauge", "%.0f kPa".formatted(setKpa), gauge.how(set)),
                 new Evidence(
                         "sensor",
                         "%.0f kPa".formatted(sensor.value()),
                         "reading, written \"" + sensor.asWritten() + "\"")));
-        atTyre.map(Converted::evidence).ifPresent(evidence::add);
+        own.ifPresent(ownC -> tyre.ifPresent(tyreC -> evidence.add(new Evidence(
+                "sensor at the tyres' temperature",
+                "%.0f kPa".formatted(check.atTyreKpa()),
+                "ideal gas from %.0f °C to %.0f °C".formatted(ownC, tyreC).replace('-', '−')))));
         evidence.add(new Evidence(
                 "the warning would come at",
-                "%.0f kPa".formatted(placardKpa - bandKpa - differenceKpa),
+                "%.0f kPa".formatted(check.warnsAtKpa()),
                 "25 %% below the placard's %.0f kPa, less what the sensor reads too much".formatted(placardKpa)));
         return new Finding(
                 new Subject(Subject.Part.PRESSURE_SENSOR, corner, tag, null),
                 verdict,
-                "%s sensor reads %s against the gauge".formatted(tag, signed(differenceKpa)),
+                "%s sensor reads %s against the gauge".formatted(tag, signed(check.differenceKpa())),
                 switch (verdict) {
                     case HOLDS -> "The pressure sensor at %s reads what the gauge reads.".formatted(corner);
                     case RUNS_OUT ->
@@ -80,30 +79,13 @@ final class SensorPressureFindings {
                 },
                 null,
                 null,
-                Math.clamp(1 - Math.abs(differenceKpa) / bandKpa, 0, 1),
+                Math.clamp(
+                        1 - Math.abs(check.differenceKpa()) / (placardKpa * (1 - PressureCurve.WARNING_SHARE)), 0, 1),
                 evidence,
                 SOURCE);
     }
 
     private static String signed(double kpa) {
         return "%+.0f kPa".formatted(kpa).replace('-', '−');
-    }
-
-    private record Converted(double kpa, Evidence evidence) {}
-
-    /** Empty when one of the two temperatures is not known; then both are taken to be the same. */
-    private static Optional<Converted> atTyreTemperature(Reading sensor, String tag, CurrentReadings readings) {
-        return readings.ofWheel(Measure.SENSOR_TEMPERATURE, tag)
-                .flatMap(own -> readings.ofVehicle(Measure.TYRE_TEMPERATURE).map(tyre -> {
-                    double kpa = GasLaw.gaugePressureKpa(sensor.value(), own.value(), tyre.value());
-                    return new Converted(
-                            kpa,
-                            new Evidence(
-                                    "sensor at the tyres' temperature",
-                                    "%.0f kPa".formatted(kpa),
-                                    "ideal gas from %.0f °C to %.0f °C"
-                                            .formatted(own.value(), tyre.value())
-                                            .replace('-', '−')));
-                }));
     }
 }

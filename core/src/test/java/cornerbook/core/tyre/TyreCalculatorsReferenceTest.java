@@ -79,6 +79,15 @@ class TyreCalculatorsReferenceTest {
         assertThat(setting.setKpa() / KPA_PER_PSI).isCloseTo(35, within(0.001));
     }
 
+    /** The same 0.938 psi of a sensor ten degrees Fahrenheit warmer than the gauge's tyre is no difference. */
+    @Test
+    void sensorTenDegreesFahrenheitWarmer() {
+        var check = SensorCheck.of(
+                35 * KPA_PER_PSI, (70 - 32) / 1.8, (35 - 0.938) * KPA_PER_PSI, (60 - 32) / 1.8, 35 * KPA_PER_PSI);
+        assertThat(check.differenceKpa() / KPA_PER_PSI).isCloseTo(0, within(0.001));
+        assertThat(check.warnsAtKpa() / KPA_PER_PSI).isCloseTo(26.25, within(0.001));
+    }
+
     /** 49 CFR 571.138, S4.2: 25 % under a placard of 240 kPa is 180 kPa. */
     @Test
     void warningAQuarterUnderThePlacard() {

@@ -66,6 +66,22 @@ class PressureFindingsTest {
         assertThat(leak.horizon()).isEqualTo(Cars.AUTUMN.plusDays(93));
     }
 
+    /** The tyre set lowest against its placard comes nearest; its curve at −20 °C by the ideal gas. */
+    @Test
+    void theTyreNearestToItsWarningIsLookedAhead() {
+        var visit = Cars.visit(List.of(
+                Cars.reading(Measure.PRESSURE_SET, Corner.LF, "S-LF", null, 250),
+                Cars.reading(Measure.PRESSURE_SET, Corner.RF, "S-RF", null, 243),
+                Cars.reading(Measure.TYRE_TEMPERATURE, null, null, null, AUTUMN_C)));
+        var outlook = PressureOutlook.find(Cars.vehicle(), visit, new CurrentReadings(visit), -20)
+                .orElseThrow();
+        assertThat(outlook.corner()).isEqualTo(Corner.RF);
+        assertThat(outlook.curve().atKpa(-20)).isEqualTo(GasLaw.gaugePressureKpa(243, AUTUMN_C, -20));
+        var bare = Cars.visit(List.of());
+        assertThat(PressureOutlook.find(Cars.vehicle(), bare, new CurrentReadings(bare), -20))
+                .isEmpty();
+    }
+
     /** Set to 250 kPa at 4 °C: (250 + 101.325) × 239.15/277.15 − 101.325 at −34 °C (ideal gas, by hand) is 202 kPa. */
     @Test
     void theColdestMorningIsThatOfThePlaceWhereItIsKnown() {
