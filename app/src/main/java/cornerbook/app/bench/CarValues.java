@@ -70,6 +70,7 @@ public final class CarValues {
         put("load-index", String.valueOf(data.loadIndex()));
         put("reference", METRIC_REFERENCE_KPA, "kPa");
         putLast("tyre-at", Measure.TYRE_TEMPERATURE);
+        putLast("stands-at", Measure.OUTSIDE_TEMPERATURE);
         put("sensor-placard", data.placardPressureKpa(), "kPa");
         put("learning", PressureSensorGroup.word(history.vehicle().details().pressureWarning()));
         history.visits().stream()

@@ -191,6 +191,13 @@ final class LiftQuestion {
             off.addAll(PartOff.wheels(given.quantity("wheels-off"), wheelbaseMm));
         }
         given.several("off").forEach(text -> off.add(part(given, text)));
+        double armKg = given.quantity("arm-rating");
+        double hoistKg = given.quantity("hoist-rating");
+        if (armKg > hoistKg) {
+            throw new IllegalArgumentException(
+                    "rating of the hoist is %.0f kg, below the %.0f kg of one of its arms: read both plates again"
+                            .formatted(hoistKg, armKg));
+        }
         var loads = ArmLoads.of(
                 new CarMass(
                         given.quantity("front"),
@@ -200,8 +207,8 @@ final class LiftQuestion {
                         given.quantity("track", USUAL_TRACK_MM)),
                 points(given),
                 off,
-                given.quantity("arm-rating"),
-                given.quantity("hoist-rating"));
+                armKg,
+                hoistKg);
         var shown = given.shown();
         var lines = new ArrayList<String>();
         for (var corner : Corner.values()) {
@@ -222,8 +229,17 @@ final class LiftQuestion {
 
     private static LiftPoints points(Given given) {
         if (given.any("points")) {
-            return PointsOneByOne.parse(given.words("points"), given);
+            var points = PointsOneByOne.parse(given.words("points"), given);
+            if (given.any("points-front", "points-rear", "points-width") && !points.equals(pointsInPairs(given))) {
+                throw new IllegalArgumentException(
+                        "lift points one by one are not those of front, rear and width, expected one of the two");
+            }
+            return points;
         }
+        return pointsInPairs(given);
+    }
+
+    private static LiftPoints pointsInPairs(Given given) {
         double frontMm = given.quantity("points-front");
         double rearMm = given.quantity("points-rear");
         double frontWidthMm = given.quantity("points-width");

@@ -89,8 +89,11 @@ public final class LiftFromAbove {
         svg.circle(x, y, 12, Palette.PAPER, Palette.PLUM, 3, "");
         svg.line(x - 18, y, x + 18, y, Palette.PLUM, 2, "");
         svg.line(x, y - 18, x, y + 18, Palette.PLUM, 2, "");
-        svg.words(x, y + 36, 13, Anchor.MIDDLE, Palette.PLUM, true, "centre of gravity");
-        svg.words(x, y + 53, 13, Anchor.MIDDLE, Palette.PLUM, true, shown.show(loads.marginMm(), "mm") + " inside");
+        // On the side that the dashed line does not take.
+        double wordsY = y(side.behindFrontAxleMm()) > y + 1 ? y - 42 : y + 36;
+        svg.words(x, wordsY, 13, Anchor.MIDDLE, Palette.PLUM, true, "centre of gravity");
+        svg.words(
+                x, wordsY + 17, 13, Anchor.MIDDLE, Palette.PLUM, true, shown.show(loads.marginMm(), "mm") + " inside");
         return svg.close();
     }
 

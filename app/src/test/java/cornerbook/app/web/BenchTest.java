@@ -105,7 +105,7 @@ class BenchTest {
                 "/bench/torque?torque=130&thread=M13&class=10.9 | thread | Thread \"M13\" has no coarse pitch",
                 "/bench/pressure?placard=240&tyre-at=15&stands-at=-30&maximum=280 | maximum | above the tyre's maximum of 280 kPa",
                 "/bench/pressure?axle-load=3000&load-index=91&reference=250&at-pressure=240 | axle-load | above the 615 kg of load index 91",
-                "/bench/pressure?sensor-reads=250&gauge-reads=2500&sensor-placard=250 | gauge-reads | Pressure of the gauge is 2,500 kPa, expected 0 to 1,000 kPa.",
+                "/bench/pressure?sensor-reads=250&gauge-reads=2500&sensor-placard=250 | gauge-reads | Pressure of the gauge is 2500 kPa, expected 0 to 1000 kPa.",
                 "/bench/pressure?sensor-since=2999-01-01 | sensor-since | expected a day not after",
                 "/bench/tyre?size=205-55R16&rim=7 | size | where it needs a slash after the section width.",
                 "/bench/battery?chemistry=agm&volts=13.8&rested=3 | volts | a charger holds it up"
@@ -129,6 +129,9 @@ class BenchTest {
         assertThat(lift.locator("#stack .lead").count())
                 .as("the rest is answered")
                 .isOne();
+        var plates = open(LIFT.replace("hoist-rating=4000", "hoist-rating=900"), 1180);
+        assertThat(plates.locator("[id='error.hoist-rating']").innerText().replace('\u00a0', ' '))
+                .contains("below the 1000 kg of one of its arms");
     }
 
     @Test

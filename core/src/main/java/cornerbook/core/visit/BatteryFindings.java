@@ -55,7 +55,8 @@ final class BatteryFindings {
         evidence.add(new Evidence(
                 "voltage at rest",
                 "%.2f V".formatted(volts),
-                "reading, written \"" + voltage.get().asWritten() + "\""));
+                "reading, written \"" + voltage.get().asWritten()
+                        + "\"; taken as rested four hours and more, sooner it is a best case"));
         evidence.add(new Evidence(
                 "state of charge",
                 "about %.0f %%".formatted(charge * 100),
@@ -70,11 +71,12 @@ final class BatteryFindings {
         var rated = battery.ratedCrankingCurrentA();
         if (cranking.isPresent() && rated != null) {
             health = cranking.get().value() / rated;
-            evidence.add(new Evidence(
-                    "cranking current",
-                    "%.0f A of %.0f A %s: %.0f %%"
-                            .formatted(cranking.get().value(), rated, battery.ratingStandard(), health * 100),
-                    "sound at 70 % and more; watched below 80 % (common practice, no source)"));
+            evidence.add(
+                    new Evidence(
+                            "cranking current",
+                            "%.0f A of %.0f A %s: %.0f %%"
+                                    .formatted(cranking.get().value(), rated, battery.ratingStandard(), health * 100),
+                            "tester set to that standard and told the temperature; sound at 70 % and more; watched below 80 % (common practice, no source)"));
         } else {
             notJudged.add("12 V battery: health, as no cranking current was measured against its rating");
         }

@@ -57,9 +57,11 @@ class BatteryPropertyTest {
         for (double temperatureC = -18; temperatureC < 40; temperatureC++) {
             assertThat(LoadTest.leastVolts(temperatureC + 1)).isGreaterThanOrEqualTo(LoadTest.leastVolts(temperatureC));
             double leastV = LoadTest.leastVolts(temperatureC);
-            assertThat(LoadTest.of(Chemistry.EFB, 600, leastV + 0.01, temperatureC).passes())
+            assertThat(LoadTest.of(Chemistry.EFB, 600, leastV + 0.01, temperatureC)
+                            .passes())
                     .isTrue();
-            assertThat(LoadTest.of(Chemistry.EFB, 600, leastV - 0.01, temperatureC).passes())
+            assertThat(LoadTest.of(Chemistry.EFB, 600, leastV - 0.01, temperatureC)
+                            .passes())
                     .isFalse();
         }
     }
@@ -79,11 +81,14 @@ class BatteryPropertyTest {
             assertThat(parked.chargeAfter(parked.days())).isCloseTo(ParkedDays.RESERVE, within(1e-12));
             assertThat(ParkedDays.of(capacityAh + 1, health, standbyA, charge).days())
                     .isGreaterThan(parked.days());
-            assertThat(ParkedDays.of(capacityAh, health + 0.05, standbyA, charge).days())
+            assertThat(ParkedDays.of(capacityAh, health + 0.05, standbyA, charge)
+                            .days())
                     .isGreaterThan(parked.days());
-            assertThat(ParkedDays.of(capacityAh, health, standbyA + 0.01, charge).days())
+            assertThat(ParkedDays.of(capacityAh, health, standbyA + 0.01, charge)
+                            .days())
                     .isLessThan(parked.days());
-            assertThat(ParkedDays.of(capacityAh, health, standbyA, charge + 0.05).days())
+            assertThat(ParkedDays.of(capacityAh, health, standbyA, charge + 0.05)
+                            .days())
                     .isGreaterThan(parked.days());
         }
         assertThat(ParkedDays.of(60, 1, 0.1, 0.5).days()).isZero();

@@ -59,7 +59,8 @@ class PressureSensorPropertyTest {
         var since = DAY.minusYears(7);
         assertThat(SensorAge.of(since, DAY).old()).isTrue();
         assertThat(SensorAge.of(since.plusDays(3), DAY).old()).isFalse();
-        assertThat(SensorAge.of(since, DAY).years()).isLessThan(SensorAge.of(since, DAY.plusDays(1)).years());
+        assertThat(SensorAge.of(since, DAY).years())
+                .isLessThan(SensorAge.of(since, DAY.plusDays(1)).years());
         assertThat(SensorAge.of(since, DAY).endsOn()).isEqualTo(DAY.plusYears(3));
         assertThatThrownBy(() -> SensorAge.of(DAY.plusDays(1), DAY))
                 .hasMessageStartingWith("battery of the sensor runs from 2026-11-27");
