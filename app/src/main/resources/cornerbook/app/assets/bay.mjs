@@ -135,7 +135,8 @@ async function showList() {
 
 /** So that it opens without a link; after the first step is shown, as it asks for each module once more. */
 function keepPage() {
-  navigator.serviceWorker?.register(`/bay/worker.mjs?assets=${assets}`, { scope: "/bay/", type: "module" }).catch(() => {});
+  // No module: browsers ask for the module of a worker without the cookie by which a paired tablet is known.
+  navigator.serviceWorker?.register(`/bay/worker.mjs?assets=${assets}`, { scope: "/bay/" }).catch(() => {});
   navigator.storage?.persist?.();
 }
 

@@ -7,9 +7,6 @@ import cornerbook.app.book.Book;
 import cornerbook.app.certificate.ShopCertificates;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.visit.Assessor;
-import java.io.IOException;
-import java.net.BindException;
-import java.net.ServerSocket;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -99,7 +96,7 @@ class PairingTest {
         // Loopback under another name counts as another machine: a proxy would come from there.
         var address = "127.0.0.2";
         var certificates = ShopCertificates.of(folder, address, LocalDate.now(CLOCK));
-        var port = twoFreePorts();
+        var port = ServedShop.twoFreePorts();
         var server = CornerbookServer.start(
                 book, new Assessor(LimitsFile.load()), Door.forTablets(port, address, certificates), CLOCK, "");
         var tablet = trusting(certificates.authority());
@@ -135,7 +132,7 @@ class PairingTest {
     @Test
     void withoutTlsTabletsGetNothingButTheCertificate(@TempDir Path folder) throws Exception {
         var certificates = ShopCertificates.of(folder, "127.0.0.2", LocalDate.now(CLOCK));
-        var door = Door.forTablets(twoFreePorts(), "127.0.0.2", certificates);
+        var door = Door.forTablets(ServedShop.twoFreePorts(), "127.0.0.2", certificates);
         var server = CornerbookServer.start(book, new Assessor(LimitsFile.load()), door, CLOCK, "");
         try {
             var plain = door.certificateAddress();
@@ -172,17 +169,6 @@ class PairingTest {
         var context = SSLContext.getInstance("TLS");
         context.init(null, managers.getTrustManagers(), null);
         return HttpClient.newBuilder().sslContext(context).build();
-    }
-
-    private static int twoFreePorts() throws IOException {
-        while (true) {
-            try (var first = new ServerSocket(0);
-                    var second = new ServerSocket(first.getLocalPort() + 1)) {
-                return second.getLocalPort() - 1;
-            } catch (BindException | IllegalArgumentException e) {
-                // The one after it is taken, or there is none.
-            }
-        }
     }
 
     private HttpResponse<String> get(HttpClient from, String address, String cookie) throws Exception {

@@ -8,6 +8,7 @@ import cornerbook.core.visit.CarHistory;
 import cornerbook.core.visit.Reading;
 import cornerbook.core.visit.Visit;
 import java.io.IOException;
+import java.net.BindException;
 import java.net.ServerSocket;
 import java.net.URI;
 import java.net.URLEncoder;
@@ -147,6 +148,18 @@ public final class ServedShop implements AutoCloseable {
     public void close() {
         server.stop();
         book.close();
+    }
+
+    /** A free port whose successor is free too. */
+    public static int twoFreePorts() throws IOException {
+        while (true) {
+            try (var first = new ServerSocket(0);
+                    var second = new ServerSocket(first.getLocalPort() + 1)) {
+                return second.getLocalPort() - 1;
+            } catch (BindException | IllegalArgumentException e) {
+                // The one after it is taken, or there is none.
+            }
+        }
     }
 
     private static int freePort() {
