@@ -128,16 +128,23 @@ public final class Book implements AutoCloseable {
     }
 
     /**
-     * What the car and its owner are now, and wheel sets that are new; visits and the sets that are there stay.
+     * What the car, its owner and its wheels are now, and wheel sets that are new; visits stay, and of a wheel that is put
+     * right the book keeps what stood there.
      *
+     * @param day on which it is changed
      * @param seenRevision the revision that the change was made from
      * @throws BookException when somebody else has changed the car since
      */
-    public void change(CarHistory changed, long seenRevision) {
+    public void change(CarHistory changed, long seenRevision, LocalDate day) {
         store.write(handle -> {
-            new CarChange(handle).apply(changed, seenRevision);
+            new CarChange(handle).apply(changed, seenRevision, day);
             return changed;
         });
+    }
+
+    /** What was put right of a car's wheels, earliest first. */
+    public List<WheelChange> listWheelChanges(String vehicleId) {
+        return store.read(handle -> new WheelChanges(handle, vehicleId).list());
     }
 
     /** All cars by name. */

@@ -4,6 +4,8 @@ import cornerbook.core.corner.Axle;
 import cornerbook.core.visit.CarHistory;
 import cornerbook.core.visit.IdentityRules;
 import cornerbook.core.visit.Wheel;
+import cornerbook.core.visit.WheelSet;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
@@ -22,7 +24,7 @@ final class CarChange {
                 .findFirst();
     }
 
-    void apply(CarHistory changed, long seenRevision) {
+    void apply(CarHistory changed, long seenRevision, LocalDate day) {
         var vehicle = changed.vehicle();
         long revision = findRevision(handle, vehicle.id())
                 .orElseThrow(() -> new BookException("No car %s is in the book".formatted(vehicle.id())));
@@ -46,15 +48,20 @@ final class CarChange {
         }
         handle.execute("delete from lift_point where vehicle_id = ?", vehicle.id());
         VehicleRows.liftPoints(vehicle).forEach(row -> row.insert(handle));
-        addSets(changed);
+        var known = new CarReader(handle).sets(vehicle.id());
+        changeSets(known, changed, day);
+        addSets(known.size(), changed);
     }
 
-    private void addSets(CarHistory changed) {
-        int known = handle.select(
-                        "select count(*) from wheel_set where vehicle_id = ?",
-                        changed.vehicle().id())
-                .mapTo(Integer.class)
-                .one();
+    private void changeSets(List<WheelSet> known, CarHistory changed, LocalDate day) {
+        var vehicleId = changed.vehicle().id();
+        for (int i = 0; i < known.size(); i++) {
+            new WheelChanges(handle, vehicleId)
+                    .apply(known.get(i), changed.sets().get(i), day);
+        }
+    }
+
+    private void addSets(int known, CarHistory changed) {
         var added = changed.sets().subList(known, changed.sets().size());
         new TakenIds(handle)
                 .refuseWheels(

@@ -110,7 +110,7 @@ final class CarReader {
         return part;
     }
 
-    private List<WheelSet> sets(String vehicleId) {
+    List<WheelSet> sets(String vehicleId) {
         var wheels = new HashMap<String, List<Wheel>>();
         query(
                 "select * from wheel where vehicle_id = ? order by set_id, place_in_list",

@@ -58,11 +58,40 @@ public final class CarForm {
         return fields;
     }
 
+    /** The fields of a wheel that the book has, at its place in the list of sets; its tag stays, as readings name it. */
+    public static List<CarField> wheelFields(int set, int wheel) {
+        var group = SET + set + "/wheels/" + wheel;
+        var fields = new ArrayList<CarField>();
+        collect(group, VisitFileSchema.node().at("/$defs/wheelSet/properties/wheels/items"), fields);
+        fields.removeIf(field -> field.name().equals("tag"));
+        return fields;
+    }
+
+    /** The fields of a set that the book has, without its wheels. */
+    public static List<CarField> knownSetFields(int set) {
+        var fields = new ArrayList<CarField>();
+        collect(SET + set, VisitFileSchema.node().at("/$defs/wheelSet"), fields);
+        fields.removeIf(field -> field.name().equals("id"));
+        return fields;
+    }
+
+    /** The fields of owner and car, and of all sets and wheels that the book has. */
+    public static List<CarField> fields(CarHistory history) {
+        var fields = fields();
+        for (int set = 0; set < history.sets().size(); set++) {
+            fields.addAll(knownSetFields(set));
+            for (int wheel = 0; wheel < history.sets().get(set).wheels().size(); wheel++) {
+                fields.addAll(wheelFields(set, wheel));
+            }
+        }
+        return fields;
+    }
+
     /** What stands in the file of a car, by pointer. */
     public static Map<String, String> values(CarHistory history) {
         var file = HistoryWriter.write(history);
         var values = new LinkedHashMap<String, String>();
-        for (var field : fields()) {
+        for (var field : fields(history)) {
             var node = file.at(field.pointer());
             if (!node.isMissingNode()) {
                 values.put(
@@ -74,7 +103,7 @@ public final class CarForm {
     }
 
     /**
-     * The car with what was typed in place of what stood there, and with the wheel sets that were typed.
+     * The car with what was typed in place of what stood there, of its wheels too, and with the wheel sets that were typed.
      *
      * @param before the car as the book has it, or one with nothing but ids
      * @param typed by pointer; an empty text is left out
@@ -84,6 +113,12 @@ public final class CarForm {
         var file = HistoryWriter.write(before);
         var customer = file.putObject("customer").put("id", before.customer().id());
         var vehicle = file.putObject("vehicle").put("id", before.vehicle().id());
+        for (int set = 0; set < before.sets().size(); set++) {
+            change(file, SET + set, knownSetFields(set), typed);
+            for (int wheel = 0; wheel < before.sets().get(set).wheels().size(); wheel++) {
+                change(file, SET + set + "/wheels/" + wheel, wheelFields(set, wheel), typed);
+            }
+        }
         return read(file, customer, vehicle, typed, before.sets().size(), newSets, today);
     }
 
@@ -123,6 +158,17 @@ public final class CarForm {
             }
         }
         return VisitFile.read(MAPPER.writeValueAsString(file), today);
+    }
+
+    /** A field that the form did not have keeps what stands in the file; one that was emptied is taken out. */
+    private static void change(ObjectNode file, String root, List<CarField> fields, Map<String, String> typed) {
+        var node = (ObjectNode) file.at(root);
+        for (var field : fields) {
+            if (typed.containsKey(field.pointer())) {
+                ((ObjectNode) file.at(field.group())).remove(field.name());
+                put(node, field, typed, root);
+            }
+        }
     }
 
     private static void addSet(ObjectNode file, int place, String tag, String vehicleId, Map<String, String> typed) {

@@ -45,12 +45,11 @@ final class CarDataHandler {
                 CarForm.readNew(
                         vehicleId,
                         "owner-" + vehicleId,
-                        CarDataUnits.of(typed).meant(typed, Map.of(), fields(SETS_OF_NEW_CAR, 0)),
+                        CarDataUnits.of(typed).meant(typed, Map.of(), newFields()),
                         SETS_OF_NEW_CAR,
                         desk.today()),
                 desk.book()::add,
-                SETS_OF_NEW_CAR,
-                0);
+                newFields());
         if (errors.isEmpty()) {
             Pages.redirect(response, Links.car(vehicleId));
         } else {
@@ -69,7 +68,7 @@ final class CarDataHandler {
                 known(
                         history,
                         String.valueOf(revision),
-                        CarDataUnits.of(Map.of()).shown(CarForm.values(history)),
+                        CarDataUnits.of(Map.of()).shown(CarForm.values(history), CarForm.fields(history)),
                         Map.of()));
     }
 
@@ -83,16 +82,11 @@ final class CarDataHandler {
         var errors = store(
                 CarForm.read(
                         history,
-                        CarDataUnits.of(typed)
-                                .meant(
-                                        typed,
-                                        CarForm.values(history),
-                                        fields(1, history.sets().size())),
+                        CarDataUnits.of(typed).meant(typed, CarForm.values(history), fields(history)),
                         1,
                         desk.today()),
-                changed -> desk.book().change(changed, Long.parseLong(revision)),
-                1,
-                history.sets().size());
+                changed -> desk.book().change(changed, Long.parseLong(revision), desk.today()),
+                fields(history));
         if (errors.isEmpty()) {
             Pages.redirect(response, Links.car(history.vehicle().id()));
         } else {
@@ -105,10 +99,10 @@ final class CarDataHandler {
         void keep(CarHistory car);
     }
 
-    private static Map<String, String> store(VisitFile.Result result, Keeping keeping, int newSets, int sets) {
+    private static Map<String, String> store(VisitFile.Result result, Keeping keeping, List<CarField> fields) {
         switch (result) {
             case VisitFile.Refused refused -> {
-                return byField(refused.problems(), newSets, sets);
+                return byField(refused.problems(), fields);
             }
             case VisitFile.Read read -> {
                 try {
@@ -121,26 +115,34 @@ final class CarDataHandler {
         }
     }
 
-    /** Each problem at its field, else at its object, else on top of the page. */
-    private static Map<String, String> byField(List<Problem> problems, int newSets, int sets) {
+    /** Each problem at its field, else at its object, else on top of the page. The wheels of a new set have their fields in common. */
+    private static Map<String, String> byField(List<Problem> problems, List<CarField> fields) {
         var places = new ArrayList<String>();
-        for (CarField field : fields(newSets, sets)) {
+        for (CarField field : fields) {
             places.add(field.pointer());
             places.add(field.group());
         }
         var errors = new HashMap<String, String>();
         for (var problem : problems) {
-            var where = ONE_WHEEL.matcher(problem.where()).replaceAll("$1");
+            var where = places.contains(problem.where())
+                    ? problem.where()
+                    : ONE_WHEEL.matcher(problem.where()).replaceAll("$1");
             errors.putIfAbsent(places.contains(where) ? where : "", Typed.sentence(problem.message()));
         }
         return errors;
     }
 
-    private static List<CarField> fields(int newSets, int sets) {
+    private static List<CarField> newFields() {
         var fields = new ArrayList<>(CarForm.fields());
-        for (int place = sets; place < sets + newSets; place++) {
+        for (int place = 0; place < SETS_OF_NEW_CAR; place++) {
             fields.addAll(CarForm.setFields(place));
         }
+        return fields;
+    }
+
+    private static List<CarField> fields(CarHistory history) {
+        var fields = new ArrayList<>(CarForm.fields(history));
+        fields.addAll(CarForm.setFields(history.sets().size()));
         return fields;
     }
 
@@ -153,14 +155,21 @@ final class CarDataHandler {
     }
 
     private static CarDataPage newCar(String id, Map<String, String> typed, Map<String, String> errors) {
-        return new CarDataPage(id, "", "", 0, SETS_OF_NEW_CAR, typed, errors);
+        return new CarDataPage(id, "", "", List.of(), List.of(), SETS_OF_NEW_CAR, typed, errors);
     }
 
-    private static CarDataPage known(
+    private CarDataPage known(
             CarHistory history, String revision, Map<String, String> typed, Map<String, String> errors) {
         var vehicle = history.vehicle();
         return new CarDataPage(
-                vehicle.id(), vehicle.name(), revision, history.sets().size(), 1, typed, errors);
+                vehicle.id(),
+                vehicle.name(),
+                revision,
+                history.sets(),
+                desk.book().listWheelChanges(vehicle.id()),
+                1,
+                typed,
+                errors);
     }
 
     private void send(ServerResponse response, int status, CarDataPage page) {

@@ -1,7 +1,9 @@
 package cornerbook.app.web;
 
+import cornerbook.app.book.WheelChange;
 import cornerbook.app.exchange.CarField;
 import cornerbook.app.exchange.CarForm;
+import cornerbook.core.visit.WheelSet;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,6 +18,7 @@ import java.util.Set;
  * @param name of a car that is in the book; empty for a new one
  * @param revision that the form was made from; empty for a new car
  * @param sets wheel sets that the car has already
+ * @param changes what was put right of their wheels, earliest first
  * @param newSets wheel sets that can be added
  * @param typed by field
  * @param errors one sentence by field; those of no field stand under the empty name
@@ -24,7 +27,8 @@ public record CarDataPage(
         String vehicleId,
         String name,
         String revision,
-        int sets,
+        List<WheelSet> sets,
+        List<WheelChange> changes,
         int newSets,
         Map<String, String> typed,
         Map<String, String> errors) {
@@ -40,6 +44,8 @@ public record CarDataPage(
             "/vehicle/battery");
 
     public CarDataPage {
+        sets = List.copyOf(sets);
+        changes = List.copyOf(changes);
         typed = Map.copyOf(typed);
         errors = Map.copyOf(errors);
     }
@@ -58,7 +64,7 @@ public record CarDataPage(
     /** All fields, by the object that they are in. */
     public List<Group> groups() {
         var fields = new ArrayList<>(CarForm.fields());
-        for (int place = sets; place < sets + newSets; place++) {
+        for (int place = sets.size(); place < sets.size() + newSets; place++) {
             fields.addAll(CarForm.setFields(place));
         }
         var byGroup = new LinkedHashMap<String, List<CarField>>();
@@ -71,6 +77,39 @@ public record CarDataPage(
                         isOpen(entry.getKey(), entry.getValue()),
                         entry.getValue()))
                 .toList();
+    }
+
+    /** The sets and wheels that the car has, each with its fields and what was put right of it. */
+    public List<Known> known() {
+        var known = new ArrayList<Known>();
+        for (int set = 0; set < sets.size(); set++) {
+            var title = Words.sentenceStart(Words.season(sets.get(set).season())) + " set";
+            known.add(known(sets.get(set).id(), title, CarForm.SET + set, CarForm.knownSetFields(set)));
+            for (int place = 0; place < sets.get(set).wheels().size(); place++) {
+                var tag = sets.get(set).wheels().get(place).tag();
+                known.add(known(
+                        tag,
+                        "%s, wheel %s".formatted(title, tag),
+                        CarForm.SET + set + "/wheels/" + place,
+                        CarForm.wheelFields(set, place)));
+            }
+        }
+        return known;
+    }
+
+    private Known known(String tag, String title, String pointer, List<CarField> fields) {
+        boolean wrong =
+                fields.stream().anyMatch(field -> !error(field.pointer()).isEmpty());
+        return new Known(
+                new Group(pointer, title, wrong, fields),
+                changes.stream().filter(change -> change.tag().equals(tag)).toList());
+    }
+
+    /** A set or a wheel that the car has. */
+    public record Known(Group group, List<WheelChange> changes) {
+        public Known {
+            changes = List.copyOf(changes);
+        }
     }
 
     private boolean isOpen(String group, List<CarField> fields) {

@@ -1,7 +1,6 @@
 package cornerbook.app.web;
 
 import cornerbook.app.exchange.CarField;
-import cornerbook.app.exchange.CarForm;
 import cornerbook.app.unit.UnitSystem;
 import cornerbook.core.quantity.Quantities;
 import java.util.HashMap;
@@ -19,9 +18,9 @@ record CarDataUnits(UnitSystem system) {
     }
 
     /** What the book has, as it stands in the fields. */
-    Map<String, String> shown(Map<String, String> values) {
+    Map<String, String> shown(Map<String, String> values, List<CarField> fields) {
         var shown = new HashMap<>(values);
-        CarForm.fields().stream()
+        fields.stream()
                 .filter(this::isForeign)
                 .forEach(field -> shown.computeIfPresent(field.pointer(), (pointer, text) -> shown(field, text)));
         return shown;

@@ -9,6 +9,7 @@ import cornerbook.app.exchange.CarForm;
 import cornerbook.app.unit.UnitSystem;
 import cornerbook.core.visit.CarHistory;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AutoClose;
@@ -40,7 +41,11 @@ class CarDataTest {
     @Test
     void aCarIsAddedAndItsFirstVisitStarted() {
         go(Links.newCar());
-        CarForm.values(KNOWN).forEach(this::fill);
+        CarForm.values(KNOWN).forEach((pointer, value) -> {
+            if (!pointer.startsWith(CarForm.SET)) {
+                fill(pointer, value);
+            }
+        });
         fill("/vehicle/name", "Merlet Nova (invented)");
         fill("/vehicle/plate", "QX 7007");
         fillWinterSet("NEW-W");
@@ -107,10 +112,45 @@ class CarDataTest {
     }
 
     @Test
+    void aWheelIsPutRightAndWhatStoodThereIsKept() {
+        var id = KNOWN.vehicle().id();
+        var known = KNOWN.sets().getFirst().wheels().getFirst();
+        go(Links.carData(id));
+        fill("/wheelSets/0/wheels/0/tyre/tin", "DOT AB C2 5419");
+        submit();
+        assertThat(page.locator(".wrong .error").innerText()).contains("eek of manufacture is 54, expected 01 to 53");
+        assertThat(book.findHistory(id)).contains(KNOWN);
+
+        fill("/wheelSets/0/wheels/0/tyre/tin", "DOT 1AB C2D EFH 3519");
+        fill("/wheelSets/0/wheels/0/sensorId", "");
+        fill("/wheelSets/0/wheels/0/mounting", "5x114.3 M14x1.5 cone 64.1 ET45 7.5J");
+        submit();
+        var changed = book.findHistory(id).orElseThrow();
+        var wheel = changed.sets().getFirst().wheels().getFirst();
+        assertThat(wheel.tyre().tin()).isEqualTo("DOT 1AB C2D EFH 3519");
+        assertThat(wheel.sensorId()).isNull();
+        assertThat(wheel.details().mounting()).isNotNull();
+        assertThat(wheel.tyre().model()).isEqualTo(known.tyre().model());
+        assertThat(changed.visits()).isEqualTo(KNOWN.visits());
+        assertThat(changed.sets().get(1)).isEqualTo(KNOWN.sets().get(1));
+        assertThat(book.listWheelChanges(id))
+                .filteredOn(change -> change.what().equals("TIN"))
+                .singleElement()
+                .satisfies(change -> {
+                    assertThat(change.tag()).isEqualTo(known.tag());
+                    assertThat(change.before()).isEqualTo(known.tyre().tin());
+                    assertThat(change.after()).isEqualTo("DOT 1AB C2D EFH 3519");
+                });
+        go(Links.carData(id));
+        assertThat(page.locator("main").innerText())
+                .contains("TIN was " + known.tyre().tin());
+    }
+
+    @Test
     void whoeverSawAnOlderCarChangesNothing() {
         var id = KNOWN.vehicle().id();
         go(Links.carData(id));
-        book.change(KNOWN, book.findRevision(id).orElseThrow());
+        book.change(KNOWN, book.findRevision(id).orElseThrow(), LocalDate.of(2026, 2, 2));
         fill("/vehicle/name", "Another name");
         submit();
         assertThat(page.locator("p.error").first().innerText()).contains("changed by somebody else");
