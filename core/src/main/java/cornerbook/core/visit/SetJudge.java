@@ -59,6 +59,7 @@ final class SetJudge {
                 limits.get(vehicle.jurisdiction(), Limit.Kind.TYRE_AGE_REPLACE, set.season(), from, until),
                 notJudged));
         findings.addAll(TyreLoadFindings.of(set, vehicle, wheelAt, notJudged));
+        findings.addAll(TyrePlacardFindings.of(set, vehicle, wheelAt, notJudged));
     }
 
     private void judgeTread(

@@ -1,0 +1,85 @@
+package cornerbook.core.visit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.SeasonKind;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/**
+ * The placard of these tests is that of {@link Cars}; half of its axle's load is 550 kg. UN R30: index 88 is 560 kg; T is 190
+ * km/h. Diameters by hand: 18 × 25.4 + 2 × 225 × 0.55 = 704.7 mm, with 0.60 of 225 it is 727.2 mm, with 0.50 of 235 692.2 mm.
+ */
+class TyrePlacardFindingsTest {
+    private static final AxleSpecification ASKED = Cars.vehicle().rear();
+    private final List<String> notJudged = new ArrayList<>();
+
+    @Test
+    void aTyreAsThePlacardAsksHasNoFinding() {
+        assertThat(judge(SeasonKind.SUMMER, ASKED.tyreSize(), ASKED.loadIndex(), ASKED.speedSymbol()))
+                .isEmpty();
+        assertThat(judge(SeasonKind.SUMMER, ASKED.tyreSize(), ASKED.loadIndex() + 4, "Y"))
+                .isEmpty();
+        assertThat(notJudged).isEmpty();
+    }
+
+    @Test
+    void aLowerLoadIndexIsSpent() {
+        assertThat(judge(SeasonKind.WINTER, ASKED.tyreSize(), 88, ASKED.speedSymbol()))
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.verdict()).isEqualTo(Verdict.SPENT);
+                    assertThat(finding.title())
+                            .isEqualTo("W at RR has load index 88, the placard asks " + ASKED.loadIndex());
+                    assertThat(finding.evidence().getFirst().value()).contains("560 kg");
+                });
+    }
+
+    @Test
+    void aLowerSpeedSymbolIsSpentButOfWinterTyresTold() {
+        assertThat(judge(SeasonKind.SUMMER, ASKED.tyreSize(), ASKED.loadIndex(), "Q"))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.verdict()).isEqualTo(Verdict.SPENT));
+        assertThat(judge(SeasonKind.WINTER, ASKED.tyreSize(), ASKED.loadIndex(), "Q"))
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.verdict()).isEqualTo(Verdict.HOLDS);
+                    assertThat(finding.plainWords()).contains("160 km/h at most", "shown to the driver");
+                });
+    }
+
+    @Test
+    void aLargerSizeIsPutRightASmallerOneTold() {
+        assertThat(ASKED.tyreSize()).isEqualTo("225/55R18");
+        assertThat(judge(SeasonKind.SUMMER, "225/60R18", ASKED.loadIndex(), ASKED.speedSymbol()))
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.verdict()).isEqualTo(Verdict.SPENT);
+                    // 727.2 / 704.7 − 1
+                    assertThat(finding.title()).endsWith("the placard has 225/55R18: +3.2 % in circumference");
+                });
+        assertThat(judge(SeasonKind.SUMMER, "235/50R18", ASKED.loadIndex(), ASKED.speedSymbol()))
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.verdict()).isEqualTo(Verdict.HOLDS);
+                    // 692.2 / 704.7 − 1
+                    assertThat(finding.title()).contains("−1.8 % in circumference");
+                });
+    }
+
+    @Test
+    void aSizeThatCannotBeReadIsNotJudged() {
+        assertThat(judge(SeasonKind.SUMMER, "225-55R18", ASKED.loadIndex(), ASKED.speedSymbol()))
+                .isEmpty();
+        assertThat(notJudged).singleElement().satisfies(line -> assertThat(line).contains("needs a slash"));
+    }
+
+    private List<Finding> judge(SeasonKind season, String size, int loadIndex, String speedSymbol) {
+        var tyre = new Tyre("Invented tread", size, loadIndex, speedSymbol, null, false, false, 8);
+        var set = new WheelSet("S", season, null, List.of(new Wheel("W", tyre, null)));
+        return TyrePlacardFindings.of(set, Cars.vehicle(), Map.of(Corner.RR, "W"), notJudged);
+    }
+}
