@@ -104,9 +104,13 @@ public final class CarValues {
             put("rim", Step.digits(mounting.rimCode()));
         }
         var limit = details.differences().allWheel();
-        if (limit != null && limit.kind() == AllWheelLimit.Kind.ROLLING_CIRCUMFERENCE) {
-            put("circumference-limit", limit.valueMm(), "mm");
+        if (limit != null) {
+            put(
+                    limit.kind() == AllWheelLimit.Kind.ROLLING_CIRCUMFERENCE ? "circumference-limit" : "tread-limit",
+                    limit.valueMm(),
+                    "mm");
         }
+        values.putAll(TyresOfCar.of(history, axle, limit != null, system));
     }
 
     private void battery() {

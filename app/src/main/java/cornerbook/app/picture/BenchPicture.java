@@ -24,6 +24,8 @@ import cornerbook.core.tyre.SensorAge;
 import cornerbook.core.tyre.SensorCheck;
 import cornerbook.core.tyre.SetFit;
 import cornerbook.core.tyre.SizeComparison;
+import cornerbook.core.tyre.SizeMeaning;
+import cornerbook.core.tyre.TyreAge;
 import cornerbook.core.why.Explained;
 import java.util.List;
 
@@ -52,6 +54,8 @@ public final class BenchPicture {
             case ArmLoads loads -> List.of(LiftFromAbove.svg(loads, shown));
             case LiftStack stack -> List.of(LiftFromSide.svg(stack, shown));
             case SizeComparison comparison -> List.of(TwoTyres.svg(comparison, shown));
+            case SizeMeaning meaning -> List.of(TyreBySize.svg(meaning, shown));
+            case TyreAge age -> List.of(AgeOfTyre.svg(age));
             case RestVoltage rest -> List.of(ChargeByVoltage.svg(rest));
             case BatteryHealth health -> List.of(ShareOfRating.svg(health));
             case BurnishDrive drive -> List.of(TemperatureOverTime.svg(drive, shown));

@@ -6,7 +6,7 @@ import cornerbook.app.unit.Shown;
 import cornerbook.core.tyre.CircumferenceDifference;
 import java.util.List;
 
-/** How far the rolling circumferences of a car's tyres lie apart, against their limit. */
+/** How far the rolling circumferences or treads of a car's tyres lie apart, against their limit. */
 final class CircumferenceSpread {
     private CircumferenceSpread() {}
 
@@ -15,8 +15,8 @@ final class CircumferenceSpread {
         return BandOnScale.svg(
                 "Difference against its limit",
                 0,
-                1.25 * Math.max(difference.differenceMm(), difference.limitMm()),
-                new Band(0, difference.differenceMm(), colour),
+                1.25 * Math.max(difference.comparedMm(), difference.limitMm()),
+                new Band(0, difference.comparedMm(), colour),
                 List.of(
                         new Mark(
                                 difference.limitMm(),
@@ -24,9 +24,9 @@ final class CircumferenceSpread {
                                 true,
                                 "limit " + shown.show(difference.limitMm(), "mm")),
                         new Mark(
-                                difference.differenceMm(),
+                                difference.comparedMm(),
                                 colour,
                                 false,
-                                "apart " + shown.show(difference.differenceMm(), "mm"))));
+                                "apart " + shown.show(difference.comparedMm(), "mm"))));
     }
 }

@@ -108,6 +108,7 @@ class BenchTest {
                 "/bench/pressure?sensor-reads=250&gauge-reads=2500&sensor-placard=250 | gauge-reads | Pressure of the gauge is 2500 kPa, expected 0 to 1000 kPa.",
                 "/bench/pressure?sensor-since=2999-01-01 | sensor-since | expected a day not after",
                 "/bench/tyre?size=205-55R16&rim=7 | size | where it needs a slash after the section width.",
+                "/bench/tyre?tin=DOT+AB+C2+5419 | tin | Week of manufacture is 54, expected 01 to 53.",
                 "/bench/battery?chemistry=agm&volts=13.8&rested=3 | volts | a charger holds it up"
             })
     void badInputIsRefusedAtItsFieldAndWhatWasTypedIsKept(String address, String field, String sentence) {

@@ -5,17 +5,23 @@ import static cornerbook.core.quantity.Range.check;
 import cornerbook.core.why.Explained;
 import cornerbook.core.why.Step;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /**
- * Difference of rolling circumference among the tyres of an all-wheel-drive car, wear included: C = 3.05 D − 2π × worn depth. Makes
- * and pressures differ by more than wear does at times: a measured circumference outranks it. The limit is the car maker's.
+ * Difference among the tyres of an axle or of an all-wheel-drive car, wear included, against the car maker's limit in its
+ * own kind: of rolling circumference, C = 3.05 D − 2π × worn depth, or of tread depth. Makes and pressures differ by more
+ * than wear does at times: a measured circumference outranks the computed one.
  *
- * @param differenceMm largest less smallest
+ * @param differenceMm largest less smallest circumference
+ * @param treadDifferenceMm most less least tread gone
+ * @param limitMm in the kind of {@code kind}
  */
 public record CircumferenceDifference(
         List<Double> circumferencesMm,
         double differenceMm,
+        double treadDifferenceMm,
+        Kind kind,
         double limitMm,
         boolean within,
         List<String> cautions,
@@ -25,6 +31,19 @@ public record CircumferenceDifference(
         circumferencesMm = List.copyOf(circumferencesMm);
         cautions = List.copyOf(cautions);
         steps = List.copyOf(steps);
+    }
+
+    /** What the car's maker limits. */
+    public enum Kind {
+        CIRCUMFERENCE("circumference", 100),
+        TREAD("tread", 10);
+        private final String word;
+        private final double mostMm;
+
+        Kind(String word, double mostMm) {
+            this.word = word;
+            this.mostMm = mostMm;
+        }
     }
 
     /** A tyre and how much of its tread is gone, mm. */
@@ -38,10 +57,44 @@ public record CircumferenceDifference(
         }
     }
 
-    /** The difference among 2 to 4 tyres against a limit of 1 to 100 mm. */
+    /** What is compared, in mm of its kind. */
+    public double comparedMm() {
+        return kind == Kind.TREAD ? treadDifferenceMm : differenceMm;
+    }
+
+    /**
+     * The difference among 2 to 4 tyres against a limit of circumference.
+     *
+     * @param limitMm 1 to 100 mm
+     */
     public static CircumferenceDifference of(List<Worn> tyres, double limitMm) {
+        return of(tyres, Kind.CIRCUMFERENCE, limitMm);
+    }
+
+    /**
+     * The difference among 2 to 4 tyres against a limit.
+     *
+     * @param limitMm above 0 to 100 mm of circumference or 10 mm of tread; 1 mm of circumference at least
+     * @throws IllegalArgumentException with one sentence, also when tread is compared between different sizes
+     */
+    public static CircumferenceDifference of(List<Worn> tyres, Kind kind, double limitMm) {
         check("number of tyres", tyres.size(), 2, 4, "");
-        check("limit of the circumference difference", limitMm, 1, 100, "mm");
+        check(
+                "limit of the %s difference".formatted(kind.word),
+                limitMm,
+                kind == Kind.TREAD ? 0.1 : 1,
+                kind.mostMm,
+                "mm");
+        if (kind == Kind.TREAD
+                && tyres.stream()
+                                .map(tyre -> tyre.size().overallDiameterMm())
+                                .distinct()
+                                .count()
+                        > 1) {
+            throw new IllegalArgumentException(
+                    "limit of the tread difference compares tyres of one size, and here are %s and %s; give a limit of the circumference"
+                            .formatted(tyres.getFirst().size(), tyres.getLast().size()));
+        }
         var all = new ArrayList<Double>();
         var steps = new ArrayList<Step>();
         for (var tyre : tyres) {
@@ -53,15 +106,19 @@ public record CircumferenceDifference(
                     "mm",
                     "ETRTO, from memory; wear by geometry"));
         }
-        double largest = all.stream().mapToDouble(Double::doubleValue).max().orElseThrow();
-        double smallest = all.stream().mapToDouble(Double::doubleValue).min().orElseThrow();
-        double differenceMm = largest - smallest;
+        double differenceMm = Collections.max(all) - Collections.min(all);
+        var worn = tyres.stream().map(Worn::wornMm).toList();
+        double treadMm = Collections.max(worn) - Collections.min(worn);
+        steps.add(new Step("difference of circumference", "largest − smallest", differenceMm, "mm", "geometry"));
+        steps.add(new Step("difference of tread gone", "most − least", treadMm, "mm", "as measured"));
         steps.add(new Step(
-                "difference", "largest − smallest", differenceMm, "mm", "limit as entered, from the car's maker"));
-        boolean within = differenceMm <= limitMm;
+                "limit of the %s difference".formatted(kind.word), "given", limitMm, "mm", "from the car's maker"));
+        boolean within = (kind == Kind.TREAD ? treadMm : differenceMm) <= limitMm;
         return new CircumferenceDifference(
                 all,
                 differenceMm,
+                treadMm,
+                kind,
                 limitMm,
                 within,
                 within

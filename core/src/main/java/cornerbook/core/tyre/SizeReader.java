@@ -15,18 +15,32 @@ final class SizeReader {
     }
 
     TyreSize read() {
-        var use = take("LT|HL|P|");
-        int sectionWidthMm = number(3, "section width in mm, as 225");
-        expect("/", "a slash after the section width");
-        int aspectRatioPercent = number(3, "aspect ratio in per cent, as 55");
-        expect("ZRF|ZR|RF|R", "construction R after the aspect ratio");
-        int rimDiameterCode = number(2, "rim diameter code, as 18");
         try {
+            var use = take("LT|HL|P|");
+            int sectionWidthMm = number(3, "section width in mm, as 225");
+            expect("/", "a slash after the section width");
+            int aspectRatioPercent = number(3, "aspect ratio in per cent, as 55");
+            expect("ZRF|ZR|RF|R", "construction R after the aspect ratio");
+            int rimDiameterCode = number(2, "rim diameter code, as 18");
             boolean commercial = !take("C").isEmpty();
-            return new TyreSize(use, sectionWidthMm, aspectRatioPercent, rimDiameterCode, commercial, service());
+            boolean before = extraLoad();
+            var service = service();
+            return new TyreSize(
+                    use,
+                    sectionWidthMm,
+                    aspectRatioPercent,
+                    rimDiameterCode,
+                    commercial,
+                    service,
+                    extraLoad() || before);
         } catch (IllegalArgumentException e) {
             throw new IllegalArgumentException("tyre size \"%s\": %s".formatted(written, e.getMessage()), e);
         }
+    }
+
+    /** Makers write it before or behind the service description. */
+    private boolean extraLoad() {
+        return !take("XL|EXTRALOAD|REINFORCED").isEmpty();
     }
 
     private @Nullable ServiceDescription service() {
@@ -35,7 +49,13 @@ final class SizeReader {
         }
         var loadIndex = new LoadIndex(number(3, "load index, as 98"));
         var twin = take("/").isEmpty() ? null : new LoadIndex(number(3, "load index for twin fitting, as 107"));
-        return new ServiceDescription(loadIndex, twin, SpeedSymbol.parse(rest));
+        return new ServiceDescription(loadIndex, twin, SpeedSymbol.parse(speedSymbol()));
+    }
+
+    /** Up to the marks that may follow it. */
+    private String speedSymbol() {
+        var letters = take("[A-Z](?=XL$|EXTRALOAD$|REINFORCED$)");
+        return letters.isEmpty() ? take(".*") : letters;
     }
 
     private int number(int mostDigits, String expected) {
@@ -63,7 +83,6 @@ final class SizeReader {
 
     private IllegalArgumentException bad(String expected) {
         var found = rest.isEmpty() ? "ends" : "has \"" + rest + "\"";
-        return new IllegalArgumentException(
-                "tyre size \"%s\" %s where it needs %s".formatted(written, found, expected));
+        return new IllegalArgumentException("%s where it needs %s".formatted(found, expected));
     }
 }

@@ -1,6 +1,8 @@
 package cornerbook.core.tyre;
 
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -13,6 +15,15 @@ import org.jspecify.annotations.Nullable;
 public record Tin(String symbols, @Nullable DateCode dateCode) {
     /** Plant 3, description 6, date 4 (80 FR 19553). */
     private static final int LONGEST = 13;
+
+    /** Plant 3, date 4: of a retreaded tyre (80 FR 19553). */
+    private static final int RETREADED = 7;
+
+    /** Plant 2, size 2, date 4, the shortest of a new tyre before the plant had three symbols (64 FR 36807). */
+    private static final int SHORTEST_OF_TWO_SYMBOL_PLANTS = 8;
+
+    /** The letters that 49 CFR 574.5 leaves out, as they are taken for digits or each other; from memory. */
+    private static final String NOT_USED = "GIOQSZ";
 
     /** Refuses what is no TIN. */
     public Tin {
@@ -49,6 +60,27 @@ public record Tin(String symbols, @Nullable DateCode dateCode) {
     /** Whether the date code has three digits, as it had before 2000. */
     public boolean madeBefore2000() {
         return dateCode == null;
+    }
+
+    /**
+     * Code of the plant that made or retreaded the tyre: three symbols of a TIN of 13 or of a retreaded tyre's 7, else two
+     * (49 CFR 574.5, 80 FR 19553). Empty when only the date was read, or of a tyre of before 2000.
+     */
+    public Optional<String> plantCode() {
+        int length = symbols.length();
+        if (dateCode == null || (length < SHORTEST_OF_TWO_SYMBOL_PLANTS && length != RETREADED)) {
+            return Optional.empty();
+        }
+        return Optional.of(symbols.substring(0, length == LONGEST || length == RETREADED ? 3 : 2));
+    }
+
+    /** Letters that no TIN uses, parted by commas, each once; empty when there are none. Such a number was misread. */
+    String unusualLetters() {
+        return symbols.chars()
+                .filter(symbol -> NOT_USED.indexOf(symbol) >= 0)
+                .mapToObj(Character::toString)
+                .distinct()
+                .collect(Collectors.joining(", "));
     }
 
     @Override

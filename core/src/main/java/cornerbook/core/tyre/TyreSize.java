@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param rimDiameterCode 10 to 30, in inches of nominal diameter
  * @param commercial whether C for commercial vehicles follows the rim code, as in "205/65R16C 107/105T"
  * @param service null when it is not written
+ * @param extraLoad whether XL, for extra load, stands behind the size
  */
 public record TyreSize(
         String use,
@@ -20,7 +21,8 @@ public record TyreSize(
         int aspectRatioPercent,
         int rimDiameterCode,
         boolean commercial,
-        @Nullable ServiceDescription service) {
+        @Nullable ServiceDescription service,
+        boolean extraLoad) {
     private static final double INCH_MM = 25.4;
 
     /** Rolling circumference over overall diameter of a radial tyre (ETRTO convention; from memory). */
@@ -34,6 +36,17 @@ public record TyreSize(
         range("section width", sectionWidthMm, 100, 455, " mm");
         range("aspect ratio", aspectRatioPercent, 20, 100, " %");
         range("rim diameter code", rimDiameterCode, 10, 30, "");
+        if (extraLoad && (commercial || use.equals("LT") || use.equals("HL"))) {
+            throw new IllegalArgumentException(
+                    "XL stands with %s, expected only one of HL, LT, C and XL".formatted(commercial ? "C" : use));
+        }
+        if (commercial && !use.isEmpty()) {
+            throw new IllegalArgumentException("C stands with %s, expected only one of them".formatted(use));
+        }
+        if (service != null && service.twinLoadIndex() != null && (extraLoad || use.matches("P|HL"))) {
+            throw new IllegalArgumentException("second load index %d stands with %s, expected it only on LT and C tyres"
+                    .formatted(service.twinLoadIndex().number(), extraLoad ? "XL" : use));
+        }
     }
 
     /**
@@ -67,9 +80,15 @@ public record TyreSize(
 
     @Override
     public String toString() {
-        var size = "%s%d/%dR%d%s"
-                .formatted(use, sectionWidthMm, aspectRatioPercent, rimDiameterCode, commercial ? "C" : "");
-        return service == null ? size : size + " " + service;
+        return "%s%d/%dR%d%s%s%s"
+                .formatted(
+                        use,
+                        sectionWidthMm,
+                        aspectRatioPercent,
+                        rimDiameterCode,
+                        commercial ? "C" : "",
+                        service == null ? "" : " " + service,
+                        extraLoad ? " XL" : "");
     }
 
     private static void range(String what, int value, int lowest, int highest, String unit) {

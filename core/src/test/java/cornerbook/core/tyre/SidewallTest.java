@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -23,7 +24,11 @@ class SidewallTest {
         "LT 245/75 R17 112R, LT245/75R17 112R",
         "205/65 R16 C 107/105T, 205/65R16C 107/105T",
         "195/75R16C 109/107R, 195/75R16C 109/107R",
-        "205/65R16C, 205/65R16C"
+        "205/65R16C, 205/65R16C",
+        "225/55R18 98V XL, 225/55R18 98V XL",
+        "225/55 R18 XL 102 W, 225/55R18 102W XL",
+        "P225/55R18 102H extra load, P225/55R18 102H XL",
+        "225/55R18 XL, 225/55R18 XL"
     })
     void sizesAsPeopleWriteThem(String written, String shown) {
         assertThat(TyreSize.parse(written)).hasToString(shown);
@@ -45,7 +50,13 @@ class SidewallTest {
                 "225/55R18 198V | load index is 198, expected 0 to 150",
                 "195/75R16C 107/109R | load index for twin fitting is 109, expected at most 107",
                 "195/75R16C 109/R | where it needs load index for twin fitting",
-                "225/55R18 98Z | speed symbol is \"Z\", expected one of L M"
+                "225/55R18 98Z | speed symbol is \"Z\", expected one of L M",
+                "225/55R18 98V X | speed symbol is \"VX\", expected one of",
+                "HL275/40R22 110Y XL | XL stands with HL, expected only one of HL, LT, C and XL",
+                "LT245/75R17 121/118S XL | XL stands with LT",
+                "205/65R16C 107/105T XL | XL stands with C",
+                "P205/65R16C | C stands with P, expected only one of them",
+                "P225/55R18 98/96V | second load index 96 stands with P, expected it only on LT and C tyres"
             })
     void theWrongPartOfASizeIsNamed(String written, String part) {
         assertThatThrownBy(() -> TyreSize.parse(written))
@@ -102,6 +113,45 @@ class SidewallTest {
         assertThatThrownBy(() -> Tin.parse(written))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining(part);
+    }
+
+    /** 80 FR 19553: 13 symbols of a new tyre and 7 of a retreaded one begin with three of the plant; before, with two. */
+    @ParameterizedTest
+    @CsvSource({
+        "DOT 1AB C2D EFH 3519, 1AB",
+        "DOT 1ABC2DEFH3519, 1AB",
+        "DOT AB C2 DEF 3519, AB",
+        "ABC23519, AB",
+        "CJX 3519, CJX",
+        "3519,",
+        "AB 3519,",
+        "DOT AB C2 347,"
+    })
+    void thePlantStandsFirst(String written, @Nullable String plant) {
+        assertThat(Tin.parse(written).plantCode().orElse(null)).isEqualTo(plant);
+    }
+
+    @Test
+    void ageIsHeldAgainstTheRule() {
+        var rule = new AgeRule(6, "house", 10, "house");
+        var tin = Tin.parse("DOT 1AB C2D EFH 0120");
+        var day = LocalDate.of(2026, 1, 4);
+        assertThat(TyreAge.of(tin, day, rule).answer()).isEqualTo(TyreAge.Answer.YOUNG);
+        assertThat(TyreAge.of(tin, day.plusDays(2), rule).answer()).isEqualTo(TyreAge.Answer.INSPECT);
+        var old = TyreAge.of(tin, LocalDate.of(2030, 1, 6), rule);
+        assertThat(old.answer()).isEqualTo(TyreAge.Answer.REPLACE);
+        assertThat(old.madeTo()).isEqualTo("2020-01-11");
+        assertThat(old.cautions()).containsExactly("Rubber ages: replace this tyre, whatever tread is left.");
+        var misread = TyreAge.of(Tin.parse("DOT OAB C2D GGH 0120"), day, rule);
+        assertThat(misread.cautions()).containsExactly("The number has O, G, which no TIN uses: read it again.");
+        var before2000 = TyreAge.of(Tin.parse("AB C2 347"), day, rule);
+        assertThat(before2000.answer()).isEqualTo(TyreAge.Answer.REPLACE);
+        assertThat(before2000.madeFrom()).isNull();
+        assertThat(before2000.ageYears()).isGreaterThan(25);
+        assertThatThrownBy(() -> TyreAge.of(tin, LocalDate.of(2019, 12, 1), rule))
+                .hasMessageContaining("expected one not after 2019-12-01");
+        assertThatThrownBy(() -> new AgeRule(6, "house", 5, "house"))
+                .hasMessageContaining("age at which a tyre is replaced");
     }
 
     @Test

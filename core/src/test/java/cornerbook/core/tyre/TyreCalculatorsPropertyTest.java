@@ -88,6 +88,45 @@ class TyreCalculatorsPropertyTest {
         assertThat(back.cautions()).anyMatch(caution -> caution.contains("Load index 91 is below the placard's 98"));
     }
 
+    /** A wider, taller or larger tyre is higher, rolls farther and turns less often; turns and way are inverse. */
+    @Test
+    void oneSizeIsMonotoneInEachNumber() {
+        var random = new SplittableRandom(20_260_204);
+        for (int i = 0; i < 200; i++) {
+            int width = random.nextInt(155, 315);
+            int ratio = random.nextInt(30, 80);
+            int rim = random.nextInt(13, 22);
+            var size = SizeMeaning.of(TyreSize.parse("%d/%dR%d".formatted(width, ratio, rim)));
+            assertThat(size.turnsPerKm() * size.rollingCircumferenceMm()).isCloseTo(1e6, within(1e-6));
+            assertThat(size.lowestRimCode()).isLessThanOrEqualTo(size.measuringRimCode());
+            assertThat(size.measuringRimCode()).isLessThanOrEqualTo(size.highestRimCode());
+            for (var larger : List.of(
+                    "%d/%dR%d".formatted(width + 10, ratio, rim),
+                    "%d/%dR%d".formatted(width, ratio + 5, rim),
+                    "%d/%dR%d".formatted(width, ratio, rim + 1))) {
+                var other = SizeMeaning.of(TyreSize.parse(larger));
+                assertThat(other.overallDiameterMm()).isGreaterThan(size.overallDiameterMm());
+                assertThat(other.turnsPerKm()).isLessThan(size.turnsPerKm());
+            }
+        }
+    }
+
+    @Test
+    void theLimitIsOfTheCarsOwnKind() {
+        var size = TyreSize.parse("225/55R18 98V");
+        var tyres = List.of(new CircumferenceDifference.Worn(size, 1), new CircumferenceDifference.Worn(size, 2.5));
+        var tread = CircumferenceDifference.of(tyres, CircumferenceDifference.Kind.TREAD, 1.5);
+        assertThat(tread.comparedMm()).isCloseTo(1.5, within(1e-12));
+        assertThat(tread.within()).isTrue();
+        assertThat(tread.differenceMm()).isCloseTo(2 * Math.PI * 1.5, within(1e-9));
+        assertThat(CircumferenceDifference.of(tyres, CircumferenceDifference.Kind.TREAD, 1.4)
+                        .within())
+                .isFalse();
+        var staggered = List.of(tyres.getFirst(), new CircumferenceDifference.Worn(TyreSize.parse("235/50R18"), 2.5));
+        assertThatThrownBy(() -> CircumferenceDifference.of(staggered, CircumferenceDifference.Kind.TREAD, 1.5))
+                .hasMessageContaining("compares tyres of one size, and here are 225/55R18 98V and 235/50R18");
+    }
+
     /** 2/32 in of wear is 10 mm of circumference (service literature). */
     @Test
     void wearTakesCircumference() {

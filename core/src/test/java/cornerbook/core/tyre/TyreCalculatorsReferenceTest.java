@@ -46,6 +46,31 @@ class TyreCalculatorsReferenceTest {
         }
     }
 
+    /** Rows of UN R30's tables and published diameters and reference pressures, each beside its source in the file. */
+    @ParameterizedTest
+    @CsvFileSource(resources = FOLDER + "one-size.csv", numLinesToSkip = 1)
+    void oneSizeByItself(
+            String size,
+            double diameterMm,
+            double capacityKg,
+            @Nullable Double twinKg,
+            double highestKmh,
+            double capacityAtHighestKg,
+            @Nullable Double referenceKpa,
+            String source) {
+        var meaning = SizeMeaning.of(TyreSize.parse(size));
+        assertThat(meaning.overallDiameterMm()).as(source).isCloseTo(diameterMm, within(0.05));
+        assertThat(meaning.capacityKg()).as(source).isEqualTo(capacityKg);
+        assertThat(meaning.twinCapacityKg()).as(source).isEqualTo(twinKg);
+        assertThat(meaning.highestKmh()).as(source).isEqualTo(highestKmh);
+        assertThat(meaning.capacityAtHighestKg()).as(source).isCloseTo(capacityAtHighestKg, within(0.01));
+        if (referenceKpa == null) {
+            assertThat(meaning.referenceKpa()).as(source).isNull();
+        } else {
+            assertThat(meaning.referenceKpa()).as(source).isCloseTo(referenceKpa, within(0.05));
+        }
+    }
+
     @ParameterizedTest
     @CsvFileSource(resources = FOLDER + "load-pressure.csv", numLinesToSkip = 1)
     void pressureForALoad(
