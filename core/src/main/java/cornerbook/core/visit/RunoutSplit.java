@@ -15,17 +15,25 @@ record RunoutSplit(BrakeCorner at, HubAndDiscRunout parts) {
      * {@code notJudged} when something of it was.
      */
     static Optional<RunoutSplit> of(BrakeCorner at, List<String> notJudged) {
-        var installed = at.points(Measure.DISC_RUNOUT);
-        var moved = at.points(Measure.DISC_RUNOUT_MOVED);
-        var by = at.read(Measure.DISC_MOVED_BY);
-        var hub = at.points(Measure.HUB_RUNOUT);
         int studs = at.vehicle().fastener().count();
+        for (var measure : List.of(Measure.DISC_RUNOUT, Measure.DISC_RUNOUT_MOVED, Measure.HUB_RUNOUT)) {
+            int first = firstStud(at, measure);
+            if (first > studs) {
+                notJudged.add("%s runout: its first reading is written at stud %d, expected 1 to %d"
+                        .formatted(at.corner(), first, studs));
+                return Optional.empty();
+            }
+        }
+        var installed = runout(at, Measure.DISC_RUNOUT, studs);
+        var moved = runout(at, Measure.DISC_RUNOUT_MOVED, studs);
+        var by = at.read(Measure.DISC_MOVED_BY);
+        var hub = runout(at, Measure.HUB_RUNOUT, studs);
         if (installed.isPresent() && moved.isPresent() && by.isPresent()) {
             return Optional.of(new RunoutSplit(
                     at,
                     HubAndDiscRunout.fromTwoPositions(
-                            Runout.ofEquallySpaced(installed.get()),
-                            Runout.ofEquallySpaced(moved.get()),
+                            installed.get(),
+                            moved.get(),
                             (int) Math.round(by.get().value()),
                             studs)));
         }
@@ -35,8 +43,8 @@ record RunoutSplit(BrakeCorner at, HubAndDiscRunout parts) {
             return Optional.of(new RunoutSplit(
                     at,
                     HubAndDiscRunout.fromHubFace(
-                            Runout.ofEquallySpaced(installed.get()),
-                            Runout.ofEquallySpaced(hub.get()),
+                            installed.get(),
+                            hub.get(),
                             hubRadius.get().value(),
                             discRadius.get().value(),
                             studs)));
@@ -48,6 +56,19 @@ record RunoutSplit(BrakeCorner at, HubAndDiscRunout parts) {
                             .formatted(at.corner()));
         }
         return Optional.empty();
+    }
+
+    /** Angles count from stud 1, wherever the first reading was taken. */
+    private static Optional<Runout> runout(BrakeCorner at, Measure measure, int studs) {
+        return at.points(measure)
+                .map(points -> Runout.ofEquallySpaced(points)
+                        .turned(360.0 * (firstStud(at, measure) - 1) / studs));
+    }
+
+    private static int firstStud(BrakeCorner at, Measure measure) {
+        return at.read(measure)
+                .map(reading -> WrittenReading.firstStud(reading.asWritten()))
+                .orElse(1);
     }
 
     String words() {

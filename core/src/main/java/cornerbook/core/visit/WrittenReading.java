@@ -9,12 +9,14 @@ import java.util.regex.Pattern;
 /**
  * What a person writes for a reading, as its value. All edges read by it. A measure with a scale is written as a word. The
  * variation of a disc and a runout may be written as their points around the disc, four or more, parted by spaces or
- * semicolons, with one unit at the end: "27.31 27.30 27.30 27.32 mm"; the value is then the highest less the lowest.
+ * semicolons, with one unit at the end: "27.31 27.30 27.30 27.32 mm"; the value is then the highest less the lowest. The points
+ * of a runout begin at stud 1, or at the stud that stands before them: "stud 3: 0 12 30 11 µm".
  */
 public final class WrittenReading {
     /** Points that tell a variation from a tilt; makers' manuals ask for 4 to 12. */
     public static final int FEWEST_POINTS = 4;
 
+    private static final Pattern FIRST_STUD = Pattern.compile("(?i)stud\\s*([1-9]\\d?)\\s*:\\s*");
     private static final Pattern BETWEEN_POINTS = Pattern.compile("[;\\s]+");
     private static final Pattern UNIT = Pattern.compile("[^0-9.,+−-].*");
     private static final int MOST_POINTS = 36;
@@ -47,7 +49,10 @@ public final class WrittenReading {
         if (!measure.mayBePoints()) {
             return Optional.empty();
         }
-        var parts = BETWEEN_POINTS.splitAsStream(written.strip()).toList();
+        var dial = measure == Measure.DISC_THICKNESS_VARIATION
+                ? written.strip()
+                : FIRST_STUD.matcher(written.strip()).replaceFirst("");
+        var parts = BETWEEN_POINTS.splitAsStream(dial).toList();
         boolean hasUnit = UNIT.matcher(parts.getLast()).matches();
         var unit = hasUnit ? parts.getLast() : measure.unit();
         var points = hasUnit ? parts.subList(0, parts.size() - 1) : parts;
@@ -61,6 +66,12 @@ public final class WrittenReading {
         return Optional.of(points.stream()
                 .map(point -> Quantities.parse(point + " " + unit, measure.unit()))
                 .toList());
+    }
+
+    /** The stud at which the first of the points was read, 1 where none is named; the car has fewer than 11. */
+    static int firstStud(String written) {
+        var first = FIRST_STUD.matcher(written.strip());
+        return first.lookingAt() ? Integer.parseInt(first.group(1)) : 1;
     }
 
     private static double spread(List<Double> points) {

@@ -154,6 +154,34 @@ class BrakeFindingsTest {
                 .containsPattern("moved on by [23] of 5 studs .* by 0\\.047 mm");
     }
 
+    /** The dial of the same hub and disc, read from another stud on: its vectors stay, as a turn is only another beginning. */
+    @Test
+    void aDialThatBeginsAtAnotherStudTellsTheSame() {
+        var fromStudOne = of(
+                Subject.Part.DISC,
+                Cars.reading(Measure.DISC_THICKNESS, Corner.RR, null, null, 27.5),
+                written(Measure.DISC_RUNOUT, tilt(0.04, 0, 0.03, 0)),
+                written(Measure.DISC_RUNOUT_MOVED, tilt(0.04, 0, 0.03, 144)),
+                Cars.reading(Measure.DISC_MOVED_BY, Corner.RR, null, null, 2));
+        // Stud 3 of 5 stands at 144°: seen from there everything lies 144° back.
+        var fromStudThree = of(
+                Subject.Part.DISC,
+                Cars.reading(Measure.DISC_THICKNESS, Corner.RR, null, null, 27.5),
+                written(Measure.DISC_RUNOUT, "stud 3: " + tilt(0.04, -144, 0.03, -144)),
+                written(Measure.DISC_RUNOUT_MOVED, tilt(0.04, 0, 0.03, 144)),
+                Cars.reading(Measure.DISC_MOVED_BY, Corner.RR, null, null, 2));
+        assertThat(fromStudThree.plainWords()).isEqualTo(fromStudOne.plainWords());
+        assertThat(part("part of the hub", fromStudThree)).isEqualTo(part("part of the hub", fromStudOne));
+    }
+
+    private static String part(String what, Finding finding) {
+        return finding.evidence().stream()
+                .filter(evidence -> evidence.what().equals(what))
+                .findFirst()
+                .orElseThrow()
+                .value();
+    }
+
     @Test
     void machiningIsJudgedWhereTheCarHasARefinishThickness() {
         var notJudged = new ArrayList<String>();

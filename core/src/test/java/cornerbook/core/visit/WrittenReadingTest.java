@@ -42,6 +42,7 @@ class WrittenReadingTest {
             value = {
                 "DISC_RUNOUT|0.00 -0.02 0.01 0.03 mm|0.05",
                 "HUB_RUNOUT|12 µm|0.012",
+                "HUB_RUNOUT|Stud 3: 0 12 30 11 µm|0.03",
                 "PAD_MOVEMENT|Tight|1",
                 "PAD_MOVEMENT|2|2",
                 "PAD_EDGE_LIFT|slight|1",
@@ -60,6 +61,8 @@ class WrittenReadingTest {
                 "DISC_THICKNESS_VARIATION|27.3 27.3 x 27.3|is not a quantity",
                 "DISC_THICKNESS_VARIATION|27.31 27.30 mm|2 points around the disc, expected 4 to 36, or one value",
                 "DISC_RUNOUT|0.01 0.02 0.03|3 points around the disc",
+                "DISC_RUNOUT|stud 0: 0.01 0.02 0.03 0.01|is not a quantity",
+                "DISC_THICKNESS_VARIATION|stud 3: 27.3 27.3 27.3 27.3|is not a quantity",
                 "PAD_MOVEMENT|loose|expected one of free, tight, seized",
                 "PAD_MOVEMENT|1.5|expected one of free, tight, seized",
                 "PEDAL_PUMPED|maybe|expected one of not done, done",
