@@ -61,8 +61,7 @@ record RunoutSplit(BrakeCorner at, HubAndDiscRunout parts) {
     /** Angles count from stud 1, wherever the first reading was taken. */
     private static Optional<Runout> runout(BrakeCorner at, Measure measure, int studs) {
         return at.points(measure)
-                .map(points -> Runout.ofEquallySpaced(points)
-                        .turned(360.0 * (firstStud(at, measure) - 1) / studs));
+                .map(points -> Runout.ofEquallySpaced(points).turned(360.0 * (firstStud(at, measure) - 1) / studs));
     }
 
     private static int firstStud(BrakeCorner at, Measure measure) {

@@ -45,13 +45,14 @@ final class TyrePlacardFindings {
                 var tyre = wheel.get().tyre();
                 judged.service(corner, wheel.get(), asked);
                 try {
-                    var comparison = SizeComparison.of(
-                            TyreSize.parse(asked.tyreSize()), TyreSize.parse(tyre.size()), SHOWN_KMH);
+                    var comparison =
+                            SizeComparison.of(TyreSize.parse(asked.tyreSize()), TyreSize.parse(tyre.size()), SHOWN_KMH);
                     if (comparison.diameterMm() != 0) {
                         sized.putIfAbsent(corner.axle(), comparison);
                     }
                 } catch (IllegalArgumentException e) {
-                    notJudged.add("%s against the placard: %s".formatted(wheel.get().tag(), e.getMessage()));
+                    notJudged.add(
+                            "%s against the placard: %s".formatted(wheel.get().tag(), e.getMessage()));
                 }
             }
         }
@@ -156,40 +157,41 @@ final class TyrePlacardFindings {
     private void size(Axle axle, SizeComparison comparison) {
         boolean larger = comparison.circumferencePercent() > LARGER_PERCENT;
         var name = axle == Axle.FRONT ? "front" : "rear";
-        findings.add(new Finding(
-                new Subject(Subject.Part.WHEEL_FIT, null, null, set.id()),
-                larger ? Verdict.SPENT : Verdict.HOLDS,
-                "%s tyres are %s, the placard has %s: %s %% in circumference"
-                        .formatted(
-                                TreadFindings.capital(name),
-                                comparison.other(),
-                                comparison.placard(),
-                                signed(comparison.circumferencePercent())),
-                larger
-                        ? "The %s tyres are larger than the car's placard has them, and the speedometer may show less than the true speed. Have it looked at before driving fast, or have tyres of the placard's size fitted."
-                                .formatted(name)
-                        : "The %s tyres have another size than the placard; at %.0f km/h shown the car does %.0f km/h."
-                                .formatted(name, SHOWN_KMH, comparison.trueKmh()),
-                null,
-                null,
-                larger ? 0 : 1,
-                List.of(
-                        new Evidence(
-                                "overall diameter",
-                                "%.0f mm, the placard's %.0f mm"
-                                        .formatted(
-                                                comparison.other().overallDiameterMm(),
-                                                comparison.placard().overallDiameterMm()),
-                                "UN R30, 6.1.2: D = d + 2 S Ra/100"),
-                        new Evidence(
-                                "true speed",
-                                "%.1f km/h when %.0f km/h are shown".formatted(comparison.trueKmh(), SHOWN_KMH),
-                                "shown × D tyre/D placard"),
-                        new Evidence(
-                                "larger by at most",
-                                "%s %%".formatted(signed(LARGER_PERCENT)),
-                                "as makers' tyres differ; common practice, no source")),
-                "UN R39, from memory: a speedometer never shows less than the true speed; sizes that the vehicle manufacturer permits outrank this"));
+        findings.add(
+                new Finding(
+                        new Subject(Subject.Part.WHEEL_FIT, null, null, set.id()),
+                        larger ? Verdict.SPENT : Verdict.HOLDS,
+                        "%s tyres are %s, the placard has %s: %s %% in circumference"
+                                .formatted(
+                                        TreadFindings.capital(name),
+                                        comparison.other(),
+                                        comparison.placard(),
+                                        signed(comparison.circumferencePercent())),
+                        larger
+                                ? "The %s tyres are larger than the car's placard has them, and the speedometer may show less than the true speed. Have it looked at before driving fast, or have tyres of the placard's size fitted."
+                                        .formatted(name)
+                                : "The %s tyres have another size than the placard; at %.0f km/h shown the car does %.0f km/h."
+                                        .formatted(name, SHOWN_KMH, comparison.trueKmh()),
+                        null,
+                        null,
+                        larger ? 0 : 1,
+                        List.of(
+                                new Evidence(
+                                        "overall diameter",
+                                        "%.0f mm, the placard's %.0f mm"
+                                                .formatted(
+                                                        comparison.other().overallDiameterMm(),
+                                                        comparison.placard().overallDiameterMm()),
+                                        "UN R30, 6.1.2: D = d + 2 S Ra/100"),
+                                new Evidence(
+                                        "true speed",
+                                        "%.1f km/h when %.0f km/h are shown".formatted(comparison.trueKmh(), SHOWN_KMH),
+                                        "shown × D tyre/D placard"),
+                                new Evidence(
+                                        "larger by at most",
+                                        "%s %%".formatted(signed(LARGER_PERCENT)),
+                                        "as makers' tyres differ; common practice, no source")),
+                        "UN R39, from memory: a speedometer never shows less than the true speed; sizes that the vehicle manufacturer permits outrank this"));
     }
 
     private static String signed(double percent) {

@@ -160,15 +160,15 @@ class BrakeFindingsTest {
         var fromStudOne = of(
                 Subject.Part.DISC,
                 Cars.reading(Measure.DISC_THICKNESS, Corner.RR, null, null, 27.5),
-                written(Measure.DISC_RUNOUT, tilt(0.04, 0, 0.03, 0)),
-                written(Measure.DISC_RUNOUT_MOVED, tilt(0.04, 0, 0.03, 144)),
+                written(Measure.DISC_RUNOUT, tilt(0.04, 20, 0.03, 50)),
+                written(Measure.DISC_RUNOUT_MOVED, tilt(0.04, 20, 0.03, 194)),
                 Cars.reading(Measure.DISC_MOVED_BY, Corner.RR, null, null, 2));
         // Stud 3 of 5 stands at 144°: seen from there everything lies 144° back.
         var fromStudThree = of(
                 Subject.Part.DISC,
                 Cars.reading(Measure.DISC_THICKNESS, Corner.RR, null, null, 27.5),
-                written(Measure.DISC_RUNOUT, "stud 3: " + tilt(0.04, -144, 0.03, -144)),
-                written(Measure.DISC_RUNOUT_MOVED, tilt(0.04, 0, 0.03, 144)),
+                written(Measure.DISC_RUNOUT, "stud 3: " + tilt(0.04, -124, 0.03, -94)),
+                written(Measure.DISC_RUNOUT_MOVED, tilt(0.04, 20, 0.03, 194)),
                 Cars.reading(Measure.DISC_MOVED_BY, Corner.RR, null, null, 2));
         assertThat(fromStudThree.plainWords()).isEqualTo(fromStudOne.plainWords());
         assertThat(part("part of the hub", fromStudThree)).isEqualTo(part("part of the hub", fromStudOne));
