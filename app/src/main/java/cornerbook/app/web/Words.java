@@ -159,7 +159,8 @@ public final class Words {
             case BRAKE_BOOTS -> "Boots";
             case DISC_THICKNESS -> "Disc thickness";
             case DISC_THICKNESS_VARIATION -> "Thickness variation, or the thickness at 4 points or more";
-            case DISC_RUNOUT -> "Runout, or the dial at 4 or more equal steps from stud 1 (from another: stud 3: 0 12 30 11)";
+            case DISC_RUNOUT ->
+                "Runout, or the dial at 4 or more equal steps from stud 1 (from another: stud 3: 0 12 30 11)";
             case HUB_RUNOUT -> "Hub face: runout, or the dial at equal steps from stud 1";
             case HUB_DIAL_RADIUS -> "Dial on the hub, radius";
             case DISC_DIAL_RADIUS -> "Dial on the disc, radius";
