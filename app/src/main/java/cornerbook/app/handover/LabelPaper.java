@@ -68,6 +68,14 @@ public enum LabelPaper {
                 .formatted(pageWidthMm, pageHeightMm, pageWidthMm, pageHeightMm - 0.5, widthMm, heightMm);
     }
 
+    double widthMm() {
+        return widthMm;
+    }
+
+    double heightMm() {
+        return heightMm;
+    }
+
     /** From the left edge of the page to a label; rows fill from the left. */
     double leftOfMm(int label) {
         return leftMm + label % across * (widthMm + gapMm);

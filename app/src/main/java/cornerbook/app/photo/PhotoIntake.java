@@ -37,13 +37,13 @@ public final class PhotoIntake {
     }
 
     /**
-     * A photo that another book has kept, as it is.
+     * A photo that another book has kept, as it is; one that is no JPEG by its content is {@linkplain #take taken} anew.
      *
-     * @throws IllegalArgumentException with one sentence when it is not in the form that {@link #take} gives
+     * @throws IllegalArgumentException with one sentence when it is no photo, or no JPEG in the form that {@link #take} gives
      */
     public static Jpeg takeKept(byte[] content) {
         if (!JpegSegments.isJpeg(content)) {
-            throw new IllegalArgumentException("This is no photo, expected a JPEG picture.");
+            return take(content);
         }
         if (JpegSegments.hasMore(content)) {
             throw new IllegalArgumentException(

@@ -35,6 +35,7 @@ final class Assets {
             "bay.mjs",
             "cornerbook.css",
             "fill-wheels.mjs",
+            "jsqr.js",
             "mark.svg",
             "next-field.mjs",
             "unsaved.mjs",
@@ -105,7 +106,7 @@ final class Assets {
     }
 
     private static byte[] read(String name) {
-        var folder = isPacked(name) ? "fonts" : "assets";
+        var folder = isPacked(name) ? "fonts" : name.endsWith(".js") ? "library" : "assets";
         try (var stream = Assets.class.getResourceAsStream("/cornerbook/app/" + folder + "/" + name)) {
             if (stream == null) {
                 throw new IllegalStateException("the program lacks its own file " + folder + "/" + name);

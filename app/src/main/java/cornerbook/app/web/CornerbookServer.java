@@ -179,6 +179,7 @@ public final class CornerbookServer {
                 .get("/wheels", wheel::find)
                 .get("/wheels/{tag}", wheel::show)
                 .get("/shelf-labels.pdf", wheel::sendLabels)
+                .get("/wheel-tags.pdf", wheel::sendTags)
                 .get(Links.DEVICES, devices::showDevices)
                 .post(Links.DEVICES + "/people", devices::addPerson)
                 .post(Links.DEVICES + "/unpair", devices::unpair)

@@ -3,8 +3,16 @@ package cornerbook.app.web;
 import cornerbook.app.handover.LabelPaper;
 import cornerbook.app.handover.LabelPlace;
 import cornerbook.app.handover.ShelfLabels;
+import cornerbook.app.handover.WheelLabels;
+import cornerbook.core.visit.CarHistory;
+import cornerbook.core.visit.Visit;
+import cornerbook.core.visit.WheelSet;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.List;
+import java.util.stream.Stream;
 
 /** The page of one wheel, as its tag opens it, and labels for the shelves that sets lie on. */
 final class WheelHandler {
@@ -23,9 +31,7 @@ final class WheelHandler {
 
     void show(ServerRequest request, ServerResponse response) {
         var tag = Pages.pathValue(request, "tag");
-        var history = desk.book()
-                .findHistoryOfWheel(tag)
-                .orElseThrow(() -> new PageException(404, "The book has no wheel with the tag %s.".formatted(tag)));
+        var history = getHistoryOfWheel(tag);
         pages.send(response, 200, "wheel", WheelPage.of(history, tag, desk.assessor()));
     }
 
@@ -34,6 +40,73 @@ final class WheelHandler {
                 response,
                 "shelf-labels",
                 ShelfLabels.render(desk.book().listHistories(), place(Form.ofQuery(request))));
+    }
+
+    /** Of one set, of the sets of a visit, or of all sets of the cars of a day. */
+    void sendTags(ServerRequest request, ServerResponse response) {
+        var asked = Form.ofQuery(request);
+        var from = place(asked);
+        var tags = asked.has("wheel")
+                ? ofSet(asked.get("wheel"))
+                : asked.has("visit") ? ofVisit(asked.get("visit")).toList() : ofDay(asked.get("day"));
+        if (tags.isEmpty()) {
+            throw new PageException(404, "There is no wheel to be tagged.");
+        }
+        Pages.sendPdf(response, "wheel-tags", WheelLabels.render(tags, from));
+    }
+
+    private List<WheelLabels.Tag> ofSet(String tag) {
+        var history = getHistoryOfWheel(tag);
+        return tags(history, history.findSetOf(tag).stream()).toList();
+    }
+
+    /** The sets that the car came or leaves on, and that were planned. */
+    private Stream<WheelLabels.Tag> ofVisit(String visitId) {
+        var history = desk.getHistoryOfVisit(visitId);
+        var visit = history.getVisit(visitId);
+        var plans = Stream.of(
+                        desk.assessor().plan(history, visitId), desk.assessor().planStored(history, visitId))
+                .flatMap(plan -> plan.stream().map(planned -> planned.set().id()))
+                .toList();
+        return tags(history, history.sets().stream().filter(set -> plans.contains(set.id()) || isOn(set, visit)));
+    }
+
+    private static boolean isOn(WheelSet set, Visit visit) {
+        return set.wheels().stream()
+                .anyMatch(wheel -> visit.arrivedOn().containsValue(wheel.tag())
+                        || visit.leftOn().containsValue(wheel.tag()));
+    }
+
+    private List<WheelLabels.Tag> ofDay(String day) {
+        try {
+            return desk.book().listVisits(LocalDate.parse(day)).stream()
+                    .flatMap(visit -> ofVisit(visit.visitId()))
+                    .distinct()
+                    .toList();
+        } catch (DateTimeParseException e) {
+            throw new PageException(422, "\"%s\" is no day, expected one as 2026-11-25.".formatted(day));
+        }
+    }
+
+    private Stream<WheelLabels.Tag> tags(CarHistory history, Stream<WheelSet> sets) {
+        var plans = WheelPage.plans(history, desk.assessor());
+        return sets.flatMap(set -> set.wheels().stream())
+                .map(wheel -> WheelPage.of(history, wheel.tag(), plans))
+                .map(page -> new WheelLabels.Tag(
+                        page.wheel().tag(),
+                        history.vehicle().plate(),
+                        page.set().season(),
+                        page.last(),
+                        page.next(),
+                        page.depths(),
+                        page.set().storePlace(),
+                        page.wheel().tyre().size()));
+    }
+
+    private CarHistory getHistoryOfWheel(String tag) {
+        return desk.book()
+                .findHistoryOfWheel(tag)
+                .orElseThrow(() -> new PageException(404, "The book has no wheel with the tag %s.".formatted(tag)));
     }
 
     private static LabelPlace place(Form asked) {

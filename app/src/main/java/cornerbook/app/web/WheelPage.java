@@ -34,6 +34,11 @@ public record WheelPage(
     }
 
     static WheelPage of(CarHistory history, String tag, Assessor assessor) {
+        return of(history, tag, plans(history, assessor));
+    }
+
+    /** With the {@link #plans plans} of its car, which all its wheels share. */
+    static WheelPage of(CarHistory history, String tag, List<SetPlan> plans) {
         var visits = history.visits();
         var last = visits.reversed().stream()
                 .flatMap(visit -> Stream.of(visit.leftOn(), visit.arrivedOn()))
@@ -44,17 +49,23 @@ public record WheelPage(
                 history.findSetOf(tag).orElseThrow(),
                 history.findWheel(tag).orElseThrow(),
                 last.orElse(null),
-                next(history, tag, assessor).orElse(null),
+                next(tag, plans).orElse(null),
                 depths(visits, tag));
     }
 
-    private static Optional<Corner> next(CarHistory history, String tag, Assessor assessor) {
+    /** What goes on at the last visit, and what waits for its season. */
+    static List<SetPlan> plans(CarHistory history, Assessor assessor) {
         if (history.visits().isEmpty()) {
-            return Optional.empty();
+            return List.of();
         }
         var visitId = history.visits().getLast().id();
         return Stream.of(assessor.plan(history, visitId), assessor.planStored(history, visitId))
                 .flatMap(Optional::stream)
+                .toList();
+    }
+
+    private static Optional<Corner> next(String tag, List<SetPlan> plans) {
+        return plans.stream()
                 .map(SetPlan::plan)
                 .flatMap(plan -> cornerOf(plan.wheelAt(), tag).stream())
                 .findFirst();

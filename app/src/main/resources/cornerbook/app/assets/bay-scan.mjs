@@ -1,39 +1,65 @@
-// Reads a QR code by the camera where the browser can; elsewhere a scanner types, or a hand.
+// Reads a QR code by the camera; where there is none, a scanner types, or a hand.
 import { h } from "./bay-dom.mjs";
 
 const LOOK_EVERY_MS = 200;
+// A tag held at arm's length still has several pixels to a module.
+const LONG_SIDE_PX = 1000;
 
-/** A button that scans, or null where the browser cannot. */
+/** A button that scans, or null where the browser gives no camera, as without https. */
 export function scanButton(label, found) {
-  if (!("BarcodeDetector" in window) || !navigator.mediaDevices) {
+  if (!navigator.mediaDevices?.getUserMedia) {
     return null;
   }
   return h("button", { type: "button", className: "quiet", onclick: () => scan(found) }, label);
 }
 
+/** What reads a picture of the video: the browser's own reader, or where it has none a library that is loaded when first used. */
+async function reader() {
+  if ((await globalThis.BarcodeDetector?.getSupportedFormats())?.includes("qr_code")) {
+    const detector = new BarcodeDetector({ formats: ["qr_code"] });
+    return async (video) => (await detector.detect(video))[0]?.rawValue;
+  }
+  // It is no module: it leaves its one function with the page.
+  await import("./jsqr.js");
+  const context = h("canvas").getContext("2d", { willReadFrequently: true });
+  return (video) => {
+    const { videoWidth, videoHeight } = video;
+    const scale = Math.min(1, LONG_SIDE_PX / Math.max(videoWidth, videoHeight));
+    const [width, height] = [Math.round(videoWidth * scale), Math.round(videoHeight * scale)];
+    Object.assign(context.canvas, { width, height });
+    context.drawImage(video, 0, 0, width, height);
+    return globalThis.jsQR(context.getImageData(0, 0, width, height).data, width, height)?.data;
+  };
+}
+
 async function scan(found) {
   const video = h("video", { autoplay: true, muted: true, playsInline: true });
-  const dialog = h("dialog", {}, video, h("button", { type: "button", onclick: () => dialog.close() }, "Close"));
-  document.body.append(dialog);
-  dialog.showModal();
+  const close = () => h("button", { type: "button", onclick: () => dialog.close() }, "Close");
+  const dialog = h("dialog", { "aria-label": "Hold the tag before the camera" }, h("p", {}, "Hold the tag before the camera."), video, close());
   let stream;
+  const stop = () => stream?.getTracks().forEach((track) => track.stop());
   dialog.addEventListener("close", () => {
-    stream?.getTracks().forEach((track) => track.stop());
+    stop();
     dialog.remove();
   });
+  document.body.append(dialog);
+  dialog.showModal();
   try {
     stream = await navigator.mediaDevices.getUserMedia({ video: { facingMode: "environment" } });
     video.srcObject = stream;
-    const detector = new BarcodeDetector({ formats: ["qr_code"] });
+    const read = await reader();
     while (dialog.open) {
-      const [code] = video.readyState >= HTMLMediaElement.HAVE_CURRENT_DATA ? await detector.detect(video) : [];
-      if (code) {
+      const text = video.readyState >= HTMLMediaElement.HAVE_CURRENT_DATA ? await read(video) : undefined;
+      if (text && dialog.open) {
         dialog.close();
-        found(code.rawValue);
+        found(text.trim());
       }
       await new Promise((resolve) => setTimeout(resolve, LOOK_EVERY_MS));
     }
+    // It may have been closed before the camera came.
+    stop();
   } catch {
-    dialog.replaceChildren(h("p", {}, "The camera cannot be used here; type the tag."), h("button", { type: "button", onclick: () => dialog.close() }, "Close"));
+    stop();
+    dialog.replaceChildren(h("p", {}, "The camera cannot be used here; type the tag."), close());
   }
 }

@@ -28,12 +28,18 @@ export function wheelsStep(view, step) {
       : note("", sheet.plannedHint),
     );
   });
-  const record = () =>
+  const record = () => {
+    const other = places.find(({ select, tag }) => !["", select.value].includes(tag.value.trim()));
+    if (other) {
+      mixed.replaceChildren(note("wrong", `Stop: ${other.tag.value.trim()} was read at ${other.corner}, ${other.select.value} is chosen there.`));
+      return;
+    }
     visit.record("leaving", {
       wheels: Object.fromEntries(places.map(({ corner, select }) => [corner, select.value])),
       shown: visit.state.leftOn,
       ...Object.assign({}, ...places.map((each) => each.read())),
     });
+  };
   const fields = fieldsOf(step).filter((field) => visit.applies(field));
   return [
     h("div", { className: "car" }, ...places.map((each) => each.element), h("div", { className: "body", ariaHidden: "true" }, h("span", {}, "front"))),
@@ -95,5 +101,5 @@ function place(visit, corner) {
     ...(code.value.trim() ? { [`dateCode.${corner}`]: code.value.trim() } : {}),
     ...(sensor.value.trim() ? { [`sensor.${corner}`]: sensor.value.trim() } : {}),
   });
-  return { corner, select, element, read };
+  return { corner, select, tag, element, read };
 }

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.app.unit.UnitSystem;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.visit.Assessment;
 import cornerbook.core.visit.Assessor;
 import java.io.ByteArrayInputStream;
@@ -66,6 +68,16 @@ class HandoverSheetReferenceTest {
         var stored = assessor.planStored(history, visit.id());
         assertConforms(WheelTags.render(history, visit, plan, stored, WheelTags.Paper.ROLL), flavour);
         assertConforms(WheelTags.render(history, visit, plan, stored, WheelTags.Paper.A4), flavour);
+        var tag = new WheelLabels.Tag(
+                "08W1",
+                "QX 0008",
+                SeasonKind.WINTER,
+                null,
+                Corner.RF,
+                List.of("5.2 mm", "5.1 mm", "5.0 mm"),
+                null,
+                "205/55R16");
+        assertConforms(WheelLabels.render(List.of(tag), LabelPlace.of(LabelPaper.A4_2_BY_7)), flavour);
     }
 
     private static void assertConforms(byte[] pdf, PDFAFlavour flavour) throws Exception {

@@ -116,8 +116,10 @@ class PhotoIntakeTest {
 
     @Test
     void photoOfAnotherBookHasToBeInTheFormThatPhotosAreKeptIn() throws IOException {
-        assertThatThrownBy(() -> PhotoIntake.takeKept(picture("png", 10, 10)))
-                .hasMessage("This is no photo, expected a JPEG picture.");
+        var png = picture("png", 10, 10);
+        assertThat(PhotoIntake.takeKept(png)).as("by its content").isEqualTo(PhotoIntake.take(png));
+        assertThatThrownBy(() -> PhotoIntake.takeKept(picture("gif", 10, 10)))
+                .hasMessage("This is no photo, expected a JPEG or PNG picture.");
         assertThatThrownBy(() -> PhotoIntake.takeKept(picture("jpeg", 1700, 10)))
                 .hasMessage("The photo has 1700 × 10 pixels, expected at most 1600 on the long side.");
     }

@@ -148,6 +148,19 @@ class PagesTest {
     }
 
     @Test
+    void tagsOfASetAVisitAndADayComeOnLabelPaper() throws Exception {
+        var wheel = ServedShop.encode(car.sets().getFirst().wheels().getFirst().tag());
+        var day = car.visits().getLast().date();
+        for (var which : List.of("wheel=" + wheel, "visit=" + ServedShop.encode(visitId), "day=" + day)) {
+            var tags = shop.get("/wheel-tags.pdf?paper=A4_3_BY_8&first=5&" + which);
+            assertThat(tags.headers().firstValue("Content-Type")).as(which).contains("application/pdf");
+        }
+        says(shop.get("/wheel-tags.pdf?paper=A4_3_BY_8&day=soon"), 422, "\"soon\" is no day");
+        says(shop.get("/wheel-tags.pdf?paper=A4_3_BY_8&day=1999-01-01"), 404, "There is no wheel to be tagged");
+        says(shop.get("/wheel-tags.pdf?paper=none&day=" + day), 422, "no label paper");
+    }
+
+    @Test
     void everyAnswerKeepsTheBrowserToThisProgram() throws Exception {
         var page = shop.get("/");
         assertThat(page.headers().firstValue("Content-Security-Policy").orElseThrow())
