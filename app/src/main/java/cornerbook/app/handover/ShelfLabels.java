@@ -5,6 +5,7 @@ import cornerbook.core.visit.Wheel;
 import cornerbook.core.visit.WheelSet;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** A label for each place in the store that a set lies at: the place, whose set it is, its wheels, and a QR code. */
@@ -29,9 +30,13 @@ public final class ShelfLabels {
     private static void write(Xhtml page, Stored stored) {
         var vehicle = stored.history().vehicle();
         page.element("h1", Xhtml.shorten(stored.place(), 30));
-        page.element("p class=\"plate\"", vehicle.plate());
+        page.element(
+                "p class=\"plate\"",
+                "%s, %s set"
+                        .formatted(
+                                vehicle.plate(),
+                                SheetWords.season(stored.set().season()).toLowerCase(Locale.ROOT)));
         page.element("p", Xhtml.shorten(vehicle.name(), 40));
-        page.element("p", SheetWords.season(stored.set().season()) + " set");
         page.element(
                 "p",
                 Xhtml.shorten(stored.set().wheels().stream().map(Wheel::tag).collect(Collectors.joining(" ")), 60));

@@ -95,8 +95,7 @@ class LabelsTest {
     @EnumSource(LabelPaper.class)
     void nothingStandsOverTheEdgeOfALabel(LabelPaper paper) throws Exception {
         assertInside(WheelLabels.render(tags, LabelPlace.of(paper)), paper);
-        assertInside(
-                ShelfLabels.render(DemoShop.histories(LocalDate.of(2026, 11, 25)), LabelPlace.of(paper)), paper);
+        assertInside(ShelfLabels.render(DemoShop.histories(LocalDate.of(2026, 11, 25)), LabelPlace.of(paper)), paper);
     }
 
     private static void assertInside(byte[] pdf, LabelPaper paper) throws Exception {
