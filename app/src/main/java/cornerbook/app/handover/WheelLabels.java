@@ -50,8 +50,11 @@ public final class WheelLabels {
 
     private static void write(Xhtml page, Tag tag) {
         page.element(tag.tag().length() > LONGEST_LARGE ? "h1 class=\"long\"" : "h1", Xhtml.shorten(tag.tag(), 24));
-        page.element("p class=\"corner\"", tag.next() == null ? "no plan" : "to " + tag.next());
-        page.element("p", "came off " + (tag.last() == null ? "no car yet" : tag.last()));
+        page.raw("<p><span class=\"corner\">")
+                .text(tag.next() == null ? "no plan" : "to " + tag.next())
+                .raw("</span> ")
+                .text("came off " + (tag.last() == null ? "no car yet" : tag.last()))
+                .raw("</p>\n");
         page.element("p class=\"plate\"", tag.plate());
         page.element(
                 "p",
