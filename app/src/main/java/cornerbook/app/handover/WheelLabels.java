@@ -14,6 +14,15 @@ public final class WheelLabels {
             .corner { font-size: 11pt; font-weight: 700; }
             """;
 
+    /** On labels of an inch. */
+    private static final String LOW_CSS = """
+            .label { font-size: 6.5pt; padding-top: 2.5mm; }
+            .code { margin-top: -0.5mm; }
+            p { margin: 0 0 0.25mm 0; }
+            """;
+
+    private static final double LOW_MM = 30;
+
     /** Characters that stand on one line of the narrowest label. */
     private static final int LONGEST_LARGE = 10;
 
@@ -45,7 +54,8 @@ public final class WheelLabels {
                 .map(tag -> new LabelSheets.Label(
                         tag.tag(), "QR code of the wheel tag " + tag.tag(), page -> write(page, tag)))
                 .toList();
-        return LabelSheets.render("Wheel tags", CSS, labels, from, "There is no wheel to be tagged.");
+        var css = from.paper().heightMm() < LOW_MM ? CSS + LOW_CSS : CSS;
+        return LabelSheets.render("Wheel tags", css, labels, from, "There is no wheel to be tagged.");
     }
 
     private static void write(Xhtml page, Tag tag) {
