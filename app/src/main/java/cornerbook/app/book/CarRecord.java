@@ -1,21 +1,24 @@
 package cornerbook.app.book;
 
 import cornerbook.core.visit.CarHistory;
+import java.util.List;
 import java.util.Map;
 
 /**
  * A car with all that the book has of it.
  *
  * @param notes what was entered beside readings, by visit id; a visit without is left out
+ * @param wheelChanges what was put right in its sets and wheels, earliest first
  */
-public record CarRecord(CarHistory history, Map<String, VisitNotes> notes) {
+public record CarRecord(CarHistory history, Map<String, VisitNotes> notes, List<WheelChange> wheelChanges) {
     public CarRecord {
         notes = Map.copyOf(notes);
+        wheelChanges = List.copyOf(wheelChanges);
     }
 
     /** A car of which there is nothing but its history. */
     public CarRecord(CarHistory history) {
-        this(history, Map.of());
+        this(history, Map.of(), List.of());
     }
 
     public VisitNotes notesOf(String visitId) {

@@ -22,7 +22,7 @@ final class RecordRows {
                     .forEach(id -> Optional.of(notes(id))
                             .filter(found -> !found.isEmpty())
                             .ifPresent(found -> notes.put(id, found)));
-            return new CarRecord(history, notes);
+            return new CarRecord(history, notes, new WheelChanges(handle, vehicleId).list());
         });
     }
 
@@ -40,11 +40,13 @@ final class RecordRows {
     }
 
     /**
-     * The notes of a car that was just added.
+     * The notes and changes of a car that was just added.
      *
      * @throws BookException when an id is in the book already
      */
     void add(CarRecord record) {
+        var wheelChanges = new WheelChanges(handle, record.history().vehicle().id());
+        record.wheelChanges().forEach(wheelChanges::keep);
         record.notes().forEach((visitId, notes) -> {
             notes.ticks().forEach(tick -> requireNew(rows.add(visitId, tick), "tick", tick.id()));
             notes.rivals()

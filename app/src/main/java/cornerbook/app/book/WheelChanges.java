@@ -56,7 +56,8 @@ final class WheelChanges {
         });
     }
 
-    private void keep(WheelChange change) {
+    /** Puts a change behind those that are kept. */
+    void keep(WheelChange change) {
         int place = handle.select("select count(*) from wheel_change where vehicle_id = ?", vehicleId)
                 .mapTo(Integer.class)
                 .one();

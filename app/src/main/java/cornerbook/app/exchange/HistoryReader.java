@@ -2,6 +2,7 @@ package cornerbook.app.exchange;
 
 import cornerbook.app.book.CarRecord;
 import cornerbook.app.book.VisitNotes;
+import cornerbook.app.book.WheelChange;
 import cornerbook.core.battery.Chemistry;
 import cornerbook.core.battery.RatingStandard;
 import cornerbook.core.brake.BrakeFluid;
@@ -53,12 +54,13 @@ final class HistoryReader {
         var customer = attempt(file.child("customer"), HistoryReader::customer);
         var sets = each(file.children("wheelSets"), this::wheelSet);
         var visits = each(file.children("visits"), this::visit);
+        var changes = each(file.optionalChildren("wheelChanges"), HistoryReader::wheelChange);
         if (problems.isEmpty()) {
             checkOrder(visits);
         }
         return problems.isEmpty()
-                ? vehicle.flatMap(
-                        car -> customer.map(owner -> new CarRecord(new CarHistory(car, owner, sets, visits), notes)))
+                ? vehicle.flatMap(car ->
+                        customer.map(owner -> new CarRecord(new CarHistory(car, owner, sets, visits), notes, changes)))
                 : Optional.empty();
     }
 
@@ -163,6 +165,15 @@ final class HistoryReader {
                 json.flag("directional"),
                 json.flag("asymmetric"),
                 json.quantity("newDepth", "mm")));
+    }
+
+    private static WheelChange wheelChange(JsonObject json) {
+        return new WheelChange(
+                json.text("wheel"),
+                json.text("what"),
+                json.optionalText("before"),
+                json.optionalText("after"),
+                json.date("on"));
     }
 
     private Visit visit(JsonObject json) {

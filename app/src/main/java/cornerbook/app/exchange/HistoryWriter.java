@@ -46,6 +46,13 @@ final class HistoryWriter {
             write(visit, item);
             NotesWriter.write(record.notesOf(visit.id()), item);
         }
+        for (var change : record.wheelChanges()) {
+            var item = file.withArrayProperty("wheelChanges").addObject();
+            item.put("wheel", change.tag()).put("what", change.what());
+            putIfPresent(item, "before", change.before());
+            putIfPresent(item, "after", change.after());
+            item.put("on", change.on().toString());
+        }
         return file;
     }
 

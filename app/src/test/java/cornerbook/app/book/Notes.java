@@ -8,6 +8,7 @@ import cornerbook.core.visit.Subject;
 import cornerbook.core.visit.Visit;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -26,7 +27,20 @@ public final class Notes {
     public CarRecord ofCar(CarHistory history) {
         var notes = new HashMap<String, VisitNotes>();
         history.visits().forEach(visit -> notes.put(visit.id(), ofVisit(visit)));
-        return new CarRecord(history, notes);
+        return new CarRecord(history, notes, changes(history));
+    }
+
+    private List<WheelChange> changes(CarHistory history) {
+        return history.sets().stream()
+                .flatMap(set -> set.wheels().stream())
+                .filter(wheel -> random.nextBoolean())
+                .map(wheel -> new WheelChange(
+                        wheel.tag(),
+                        "TIN",
+                        random.nextBoolean() ? null : "2 冬 \"old\"",
+                        wheel.tyre().tin(),
+                        LocalDate.of(2026, 11, 1 + random.nextInt(25))))
+                .toList();
     }
 
     /** The same, at one visit. */

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -57,7 +58,8 @@ class RecordRoundTripPropertyTest {
                 "photos | type | image/svg+xml | /type | does not fit, expected",
                 "photos | at | today | /at | is no moment",
                 "rivals | standing | nothing | /standing | is no reading of this visit at this place",
-                "ticks | done | perhaps | /done | does not fit"
+                "ticks | done | perhaps | /done | does not fit",
+                "takenBy | reading | nothing | /reading | is no reading of this visit"
             })
     void whatDoesNotFitIsRefusedAtItsPlace(String list, String name, String value, String where, String words) {
         var problems = refused(visit -> ((ObjectNode) visit.required(list).get(0)).put(name, value));
@@ -84,7 +86,8 @@ class RecordRoundTripPropertyTest {
             var stolen = new CarRecord(
                     other,
                     java.util.Map.of(
-                            other.visits().getFirst().id(), records.get(0).notesOf(id)));
+                            other.visits().getFirst().id(), records.get(0).notesOf(id)),
+                    List.of());
             assertThatThrownBy(() -> book.addRecords(List.of(stolen))).hasMessageContaining("is in the book already");
             assertThat(book.findHistory(other.vehicle().id())).isEmpty();
         }
@@ -103,7 +106,7 @@ class RecordRoundTripPropertyTest {
         for (var record : records(5)) {
             var file = (ObjectNode) MAPPER.readTree(VisitFile.write(record));
             for (var visit : file.required("visits")) {
-                if (visit.has("ticks") && visit.has("rivals") && visit.has("photos")) {
+                if (Stream.of("ticks", "rivals", "photos", "takenBy").allMatch(visit::has)) {
                     change.accept((ObjectNode) visit);
                     return (VisitFile.Refused) VisitFile.read(MAPPER.writeValueAsString(file), ServedShop.TODAY);
                 }
