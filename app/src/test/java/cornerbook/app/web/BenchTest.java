@@ -235,6 +235,7 @@ class BenchTest {
         var page = open("/bench/" + name, 1180);
         for (var system : List.of("metric", "us")) {
             page.locator(".units button[value=" + system + "]").click();
+            page.waitForLoadState();
             assertThat(page.locator(".example").innerText()).contains("Invented example");
             assertThat(page.locator(".error").count()).isZero();
             assertThat(page.locator("section.bench").count())
