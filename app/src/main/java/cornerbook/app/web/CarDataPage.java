@@ -33,6 +33,8 @@ public record CarDataPage(
         Map<String, String> typed,
         Map<String, String> errors) {
     /** Objects that every car has; the others may be left empty, and are folded. */
+    private static final String AMPERE_HOURS = "Ah";
+
     private static final Set<String> ALWAYS = Set.of(
             "/customer",
             "/vehicle",
@@ -154,7 +156,7 @@ public record CarDataPage(
         var title = new StringBuilder();
         for (var part : group.substring(1).split("/", -1)) {
             if (!part.equals("vehicle") || group.equals("/vehicle")) {
-                title.append(title.isEmpty() ? words(part) : ", " + words(part).toLowerCase(Locale.ROOT));
+                title.append(title.isEmpty() ? words(part) : ", " + inside(words(part)));
             }
         }
         return title.toString();
@@ -164,7 +166,15 @@ public record CarDataPage(
         if (name.equals(name.toUpperCase(Locale.ROOT)) || name.equals("vin")) {
             return name.toUpperCase(Locale.ROOT);
         }
+        if (name.endsWith(AMPERE_HOURS)) {
+            return words(name.substring(0, name.length() - AMPERE_HOURS.length())) + ", A·h";
+        }
         return Words.sentenceStart(
                 name.replaceAll("([A-Z])", " $1").toLowerCase(Locale.ROOT).strip());
+    }
+
+    /** Within a title; a corner keeps its letters. */
+    private static String inside(String words) {
+        return words.equals(words.toUpperCase(Locale.ROOT)) ? words : words.toLowerCase(Locale.ROOT);
     }
 }

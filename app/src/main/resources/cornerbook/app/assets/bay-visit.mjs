@@ -164,12 +164,15 @@ export class Visit extends EventTarget {
   progress(step) {
     const fields = step.groups.filter((group) => !group.folded).flatMap((group) => group.fields).filter((field) => this.applies(field));
     const ticks = step.kind === "TORQUE" ? [] : step.ticks;
+    // Its places are not there before it is known which wheels go on.
+    const waits = ["CAR", "TORQUE"].includes(step.kind) && fieldsOf(step).some((field) => field.goesOn) && !fields.some((field) => field.goesOn);
     const missing = [
       ...fields.filter((field) => this.look(field).written === "").map((field) => [field.corner, lower(field.label)].filter(Boolean).join(" ")),
       ...ticks.filter((tick) => !this.done(tick.key)).map((tick) => lower(tick.label)),
       ...(step.kind === "WHEELS" && !CORNERS.some((corner) => this.leaving(corner)) ? ["which wheels are on"] : []),
+      ...(waits ? ["first the wheels that go on"] : []),
     ];
-    const of = fields.length + ticks.length + (step.kind === "WHEELS" ? 1 : 0);
+    const of = fields.length + ticks.length + (step.kind === "WHEELS" || waits ? 1 : 0);
     return { missing, done: of - missing.length, of };
   }
 

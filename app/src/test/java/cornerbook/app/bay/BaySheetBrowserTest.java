@@ -190,14 +190,7 @@ class BaySheetBrowserTest {
                     input.press("Enter");
                 }
             }
-            more = page.locator("#next .main").count() > 0;
-            if (more) {
-                var next = page.locator("#next .main");
-                String title = String.valueOf(next.textContent()).replaceFirst("^Next: ", "");
-                next.click();
-                // The browser tells the page of its new address a moment later.
-                assertThat(page.locator("main h2").first()).hasText(title);
-            }
+            more = goOn(page);
         }
         assertThat(page.locator(".missing a")).hasCount(0);
         assertThat(page.locator(".open")).hasCount(0);
@@ -243,11 +236,21 @@ class BaySheetBrowserTest {
             if (step.equals("#ON")) {
                 page.locator("text=These wheels are on").click();
             }
-            more = page.locator("#next .main").count() > 0;
-            if (more) {
-                page.locator("#next .main").click();
-            }
+            more = goOn(page);
         }
+    }
+
+    /** To the next step; false when this is the last one. */
+    private static boolean goOn(Page page) {
+        var next = page.locator("#next .main");
+        if (next.count() == 0) {
+            return false;
+        }
+        String title = String.valueOf(next.textContent()).replaceFirst("^Next: ", "");
+        next.click();
+        // The browser tells the page of its new address a moment later.
+        assertThat(page.locator("main h2").first()).hasText(title);
+        return true;
     }
 
     private static String plausible(String id) {
