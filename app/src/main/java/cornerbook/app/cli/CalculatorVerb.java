@@ -132,7 +132,7 @@ final class CalculatorVerb implements Runnable {
             case Ask.Choice choice -> String.join("|", choice.words());
             case Ask.Day day -> "DATE";
             case Ask.Tick tick -> "";
-            case Ask.Several several -> several.example().replaceAll("[^=@]+", "X");
+            case Ask.Several several -> "\"%s\"".formatted(several.example());
         };
     }
 

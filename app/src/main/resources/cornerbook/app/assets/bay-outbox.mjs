@@ -128,9 +128,10 @@ export class Outbox extends EventTarget {
         throw new Error(`The server answered ${response.status}`);
       }
       const { answers, state } = await response.json();
-      await this.#settle(batch, answers);
       this.linked = true;
+      // What the book has comes before its entries go, or for a moment a place would have neither.
       this.dispatchEvent(new CustomEvent("state", { detail: { visit: batch[0].visit, state } }));
+      await this.#settle(batch, answers);
       this.#changed();
     }
   }
