@@ -54,7 +54,7 @@ final class CornersSection {
         page.raw("</tbody></table>\n");
         page.element(
                 "p class=\"small\"",
-                "Left and right as seen from the driver's seat. Pressures are for cold tyres. A dash: not measured at this visit.");
+                "Left and right as seen from the driver's seat. Pressures as set that day; for cold tyres the placard counts. A dash: not measured at this visit.");
     }
 
     private List<String> cells(Corner corner) {
