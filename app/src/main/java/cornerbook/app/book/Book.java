@@ -17,6 +17,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The book: every car with its wheels, visits and readings, kept in one folder. Each change is one transaction that is on
@@ -24,9 +25,15 @@ import java.util.Optional;
  */
 public final class Book implements AutoCloseable {
     private final BookStore store;
+    private final @Nullable ServingLock lock;
 
     Book(BookStore store) {
+        this(store, null);
+    }
+
+    private Book(BookStore store, @Nullable ServingLock lock) {
         this.store = store;
+        this.lock = lock;
     }
 
     /**
@@ -39,9 +46,24 @@ public final class Book implements AutoCloseable {
     }
 
     /**
+     * The same for the one process that serves it; others may go on to use it, but not serve it, until it is closed.
+     *
+     * @throws BookException when it cannot be used, or another process serves it
+     */
+    public static Book openToServe(Path folder) {
+        var file = BookFile.open(folder);
+        try {
+            return new Book(file, ServingLock.take(folder));
+        } catch (BookException e) {
+            file.close();
+            throw e;
+        }
+    }
+
+    /**
      * Opens the book in a PostgreSQL database; fills the database when it is empty.
      *
-     * @param url as {@code jdbc:postgresql://host/database}
+     * @param url as {@code jdbc:postgresql://host/database?user=name}; the password is found by PGPASSWORD or .pgpass as well
      * @throws BookException when it cannot be used
      */
     public static Book onServer(String url) {
@@ -53,14 +75,23 @@ public final class Book implements AutoCloseable {
         return Files.exists(folder.resolve(BookFile.NAME));
     }
 
-    /** Puts a backup into a folder that has no book yet. */
-    public static void restore(Path backupFile, Path folder) {
-        BookBackup.restore(backupFile, folder);
+    /**
+     * Puts a backup into a folder that has no book yet; returns when the book there is sound and has all that the backup has.
+     *
+     * @throws BookException when the backup is not as it was written, or the folder cannot take it
+     */
+    public static Restored restore(Path backupFile, Path folder) {
+        return BookBackup.restore(backupFile, folder);
     }
 
     /** Writes a copy of the whole book to a file that is not there yet. */
     public void backup(Path targetFile) {
         BookBackup.write(store, targetFile);
+    }
+
+    /** How much is in the book. */
+    public BookCounts count() {
+        return store.read(BookCounts::of);
     }
 
     /** What was learned last; nothing when it never was. */
@@ -311,8 +342,12 @@ public final class Book implements AutoCloseable {
         });
     }
 
+    /** Returns when the work that is going on is done; later work is refused. */
     @Override
     public void close() {
         store.close();
+        if (lock != null) {
+            lock.close();
+        }
     }
 }

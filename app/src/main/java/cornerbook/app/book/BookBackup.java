@@ -1,5 +1,6 @@
 package cornerbook.app.book;
 
+import cornerbook.app.file.OwnerOnly;
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
@@ -22,7 +23,9 @@ final class BookBackup {
             var trial = Files.createTempDirectory(folder, "new-backup");
             var unfinished = trial.resolve("unfinished");
             try {
+                OwnerOnly.createFile(unfinished);
                 book.copyTo(unfinished, target);
+                BackupSeal.put(unfinished);
                 Files.move(unfinished, target);
             } finally {
                 Files.deleteIfExists(unfinished);
@@ -36,36 +39,55 @@ final class BookBackup {
         }
     }
 
-    static void restore(Path backup, Path folder) {
-        if (!Files.isRegularFile(backup)) {
+    static Restored restore(Path backup, Path folder) {
+        if (!Files.isRegularFile(backup) || !Files.isReadable(backup)) {
             throw BookException.ofBackup(
-                    "The file %s is not there, expected a backup of a book".formatted(backup), null);
+                    "There is no file %s that can be read, expected a backup of a book".formatted(backup), null);
         }
-        if (Files.exists(folder.resolve(BookFile.NAME))) {
+        var place = folder.resolve(BookFile.NAME);
+        if (Files.exists(place)) {
             throw hasBook(folder);
         }
+        Restored prepared;
         try {
-            NewBook.place(folder, file -> {
-                Files.copy(backup, file);
-                refuseUnsound(file, backup);
-            });
+            prepared = NewBook.place(folder, file -> prepare(backup, file));
         } catch (FileAlreadyExistsException e) {
             throw hasBook(folder);
         } catch (IOException e) {
             throw new BookException(
-                    "The backup cannot be put into %s, expected a folder that can be written".formatted(folder), e);
+                    "The backup cannot be put into %s, expected a folder that can be written and has room"
+                            .formatted(folder),
+                    e);
         }
+        confirm(place, prepared.counts());
+        return prepared;
     }
 
-    private static void refuseUnsound(Path copy, Path backup) {
-        try (var book = BookFile.openFile(copy, backup)) {
+    /** Without its seal, brought up to date and checked. */
+    private static Restored prepare(Path backup, Path file) throws IOException {
+        boolean sealed = BackupSeal.copyWithout(backup, file);
+        try (var book = BookFile.openFile(file, backup)) {
+            book.letReadersAndWriterWorkTogether();
             var problems = BookCheck.problems(book);
             if (!problems.isEmpty()) {
                 throw BookException.ofBackup(
                         "The backup %s is not sound: %s".formatted(backup, problems.getFirst()), null);
             }
+            return new Restored(book.read(BookCounts::of), sealed);
         } catch (BookException e) {
             throw BookException.ofBackup(String.valueOf(e.getMessage()), e);
+        }
+    }
+
+    /** Looks at the book where it will be used. It stays, whatever is found: another process may have begun to use it. */
+    private static void confirm(Path place, BookCounts expected) {
+        try (var book = BookFile.openFile(place, place)) {
+            if (!BookCheck.problems(book).isEmpty()
+                    || !book.read(BookCounts::of).equals(expected)) {
+                throw new BookException(
+                        "The book %s is not what the backup has, as the disk may fail; do not use it, and restore into another folder"
+                                .formatted(place));
+            }
         }
     }
 

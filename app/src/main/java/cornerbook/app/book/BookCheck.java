@@ -1,13 +1,21 @@
 package cornerbook.app.book;
 
+import cornerbook.core.visit.CarHistory;
+import cornerbook.core.visit.Reading;
 import cornerbook.core.visit.VisitRules;
+import cornerbook.core.visit.WrittenReading;
+import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
 
-/** Looks for damage: in the file, between its tables, and against the rules of a visit. */
+/** Looks for damage: in the file, between its tables, against the rules of a visit, and between values and what was written for them. */
 final class BookCheck {
+    /** A value is computed from what was written; two programs may round the last bits of it in two ways. */
+    private static final double ROUNDING = 1e-9;
+
     private BookCheck() {}
 
     static List<String> problems(BookStore store) {
@@ -26,15 +34,48 @@ final class BookCheck {
                 .mapTo(String.class)
                 .list()) {
             try {
-                new CarReader(handle)
-                        .find(id)
-                        .ifPresent(history -> VisitRules.check(history, LocalDate.MAX)
-                                .forEach(problem -> problems.add(
-                                        "Car %s, %s: %s".formatted(id, problem.where(), problem.message()))));
+                new CarReader(handle).find(id).ifPresent(history -> addProblems(handle, history, problems));
             } catch (BookException e) {
                 problems.add(String.valueOf(e.getMessage()));
+            } catch (IllegalArgumentException | DateTimeException e) {
+                problems.add("The notes of car %s cannot be read, as one of their values cannot stand".formatted(id));
             }
         }
         return problems;
+    }
+
+    private static void addProblems(Handle handle, CarHistory history, List<String> problems) {
+        var carId = history.vehicle().id();
+        VisitRules.check(history, LocalDate.MAX)
+                .forEach(
+                        problem -> problems.add("Car %s, %s: %s".formatted(carId, problem.where(), problem.message())));
+        var notes = new BayRows(handle);
+        for (var visit : history.visits()) {
+            var rivals = notes.listRivals(visit.id()).stream().map(RivalReading::reading);
+            Stream.concat(visit.readings().stream(), rivals)
+                    .filter(reading -> !isAsWritten(reading))
+                    .forEach(reading -> problems.add(
+                            "Car %s, visit %s: the reading %s is %s %s, but was written \"%s\"; one of the two has changed"
+                                    .formatted(
+                                            carId,
+                                            visit.id(),
+                                            reading.id(),
+                                            reading.value(),
+                                            reading.measure().unit(),
+                                            reading.asWritten())));
+            // Each note is read, so that a value in it that cannot stand is found.
+            notes.listTicks(visit.id());
+            notes.listDepartures(visit.id());
+            notes.listAuthors(visit.id());
+        }
+    }
+
+    private static boolean isAsWritten(Reading reading) {
+        try {
+            double written = WrittenReading.valueOf(reading.measure(), reading.asWritten());
+            return Math.abs(written - reading.value()) <= ROUNDING;
+        } catch (IllegalArgumentException e) {
+            return false;
+        }
     }
 }

@@ -6,32 +6,48 @@ import org.jspecify.annotations.Nullable;
 public final class BookException extends RuntimeException {
     private static final long serialVersionUID = 1;
 
-    private final boolean ofBackup;
+    private enum Kind {
+        REFUSAL,
+        FAILURE,
+        OF_BACKUP
+    }
 
+    private final Kind kind;
+
+    /** The book refuses what it was given. */
     public BookException(String message) {
-        this(message, null, false);
+        this(message, null, Kind.REFUSAL);
     }
 
+    /** The book could not be used. */
     public BookException(String message, Throwable cause) {
-        this(message, cause, false);
+        this(message, cause, Kind.FAILURE);
     }
 
-    private BookException(String message, @Nullable Throwable cause, boolean ofBackup) {
+    private BookException(String message, @Nullable Throwable cause, Kind kind) {
         super(message, cause);
-        this.ofBackup = ofBackup;
+        this.kind = kind;
+    }
+
+    static BookException failure(String message) {
+        return new BookException(message, null, Kind.FAILURE);
+    }
+
+    static BookException refusal(String message, Throwable cause) {
+        return new BookException(message, cause, Kind.REFUSAL);
     }
 
     static BookException ofBackup(String message, @Nullable Throwable cause) {
-        return new BookException(message, cause, true);
+        return new BookException(message, cause, Kind.OF_BACKUP);
     }
 
     /** Whether the book could not be used, rather than refused what it was given: the same may be tried again. */
     public boolean isFailure() {
-        return getCause() != null;
+        return kind == Kind.FAILURE;
     }
 
     /** Whether not the book is at fault but the file that it was to be copied to or restored from. */
     public boolean isOfBackup() {
-        return ofBackup;
+        return kind == Kind.OF_BACKUP;
     }
 }

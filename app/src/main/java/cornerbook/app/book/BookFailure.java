@@ -12,6 +12,10 @@ import org.sqlite.SQLiteException;
 
 /** Turns what SQLite reports about a book into one sentence that says where, what, and what to do. */
 final class BookFailure {
+    /** What a constraint or a trigger of the database has refused. */
+    static final String REFUSED =
+            "The book refuses this, for it is there already or breaks a rule of the book; nothing of it was saved";
+
     private final Path book;
 
     /** Of the book that people know by this path. */
@@ -28,23 +32,43 @@ final class BookFailure {
         return new BookException("The file %s is empty or no book, expected one that Cornerbook wrote".formatted(book));
     }
 
+    /** Of a value in the file that can be nowhere. */
+    BookException damaged(Throwable cause) {
+        return new BookException(sentence(SQLiteErrorCode.SQLITE_CORRUPT), cause);
+    }
+
+    BookException replaced() {
+        return BookException.failure(
+                "The book %s was removed or replaced while Cornerbook had it open, and nothing of this was saved; stop Cornerbook, put the book or a backup there, and start it again"
+                        .formatted(book));
+    }
+
+    BookException closed() {
+        return BookException.failure(
+                "The book %s is closed, as Cornerbook stops; nothing of this was saved".formatted(book));
+    }
+
     static BookException newer(Object book, String version) {
         return new BookException(
                 "The book %s has the form %s of a newer Cornerbook, which this one does not know; use the newer one"
                         .formatted(book, version));
     }
 
-    static String unknown(Object book, Throwable failure) {
-        return "The book %s cannot be used: %s".formatted(book, firstLine(failure));
+    /** The database's own words name tables and statements, which help nobody but who has the log. */
+    static String unknown(Object book, String code) {
+        return "The book %s cannot be used, for a reason that has no words here (%s); nothing of this was saved"
+                .formatted(book, code);
     }
 
     BookException explain(Throwable failure) {
-        return new BookException(
-                findSqlite(failure).map(this::sentence).orElseGet(() -> unknown(book, failure)), failure);
+        var code = findSqlite(failure).map(BookFailure::primaryCode).orElse(SQLiteErrorCode.UNKNOWN_ERROR);
+        return code == SQLiteErrorCode.SQLITE_CONSTRAINT
+                ? BookException.refusal(REFUSED, failure)
+                : new BookException(sentence(code), failure);
     }
 
-    private String sentence(SQLiteException failure) {
-        return switch (primaryCode(failure)) {
+    private String sentence(SQLiteErrorCode code) {
+        return switch (code) {
             case SQLITE_BUSY, SQLITE_LOCKED ->
                 "The book %s is locked by another program; close that one or try again".formatted(book);
             case SQLITE_NOTADB, SQLITE_CORRUPT ->
@@ -58,9 +82,7 @@ final class BookFailure {
             case SQLITE_IOERR ->
                 "The disk of the book %s fails, or the file is cut short; restore a backup into another folder"
                         .formatted(book);
-            case SQLITE_CONSTRAINT ->
-                "The book refuses this, for it is there already or breaks a rule: %s".formatted(firstLine(failure));
-            default -> unknown(book, failure);
+            default -> unknown(book, code.name());
         };
     }
 
@@ -86,9 +108,5 @@ final class BookFailure {
                 .filter(SQLiteException.class::isInstance)
                 .map(SQLiteException.class::cast)
                 .findFirst();
-    }
-
-    private static String firstLine(Throwable failure) {
-        return String.valueOf(failure.getMessage()).lines().findFirst().orElse("no reason given");
     }
 }

@@ -1,13 +1,19 @@
 package cornerbook.app.book;
 
+import cornerbook.app.file.OwnerOnly;
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.time.DateTimeException;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.ReadWriteLock;
+import java.util.concurrent.locks.ReentrantReadWriteLock;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.flywaydb.core.api.FlywayException;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
@@ -16,28 +22,41 @@ import org.jspecify.annotations.Nullable;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteConfig.TransactionMode;
 import org.sqlite.SQLiteDataSource;
+import org.sqlite.SQLiteOpenMode;
 
 /** The SQLite file of a book: opens it, migrates it, runs transactions, and turns its failures into sentences. */
 final class BookFile implements BookStore {
     static final String NAME = "book.sqlite";
+    /** What SQLite keeps beside a file while it works on it: the file is not whole without the first two. */
+    static final List<String> BESIDE = List.of("-wal", "-journal", "-shm");
+
     private static final String VENDOR = "sqlite";
     private static final int BUSY_MILLISECONDS = 3000;
 
+    /** How long closing waits for work that is going on. */
+    private static final int CLOSING_SECONDS = 10;
+
     private final Path name;
     private final BookFailure failure;
+    private final FilePlace place;
     private final SQLiteDataSource reading;
     private final SQLiteDataSource writing;
     private final Jdbi readers;
     private final Jdbi writers;
+    /** Work shares it, closing has it alone. */
+    private final ReadWriteLock use = new ReentrantReadWriteLock();
+
     private @Nullable Connection kept;
+    private volatile boolean closed;
 
     /** A book that is there; {@code name} is how people know it. */
-    private BookFile(Path file, Path name) {
-        this(name, source(file, TransactionMode.DEFERRED), source(file, TransactionMode.IMMEDIATE));
+    private BookFile(Path file, Path name) throws IOException {
+        this(file, name, source(file, TransactionMode.DEFERRED), source(file, TransactionMode.IMMEDIATE));
     }
 
     /** For tests that need a source with limits. */
-    BookFile(Path name, SQLiteDataSource reading, SQLiteDataSource writing) {
+    BookFile(Path file, Path name, SQLiteDataSource reading, SQLiteDataSource writing) throws IOException {
+        this.place = new FilePlace(file);
         this.name = name;
         this.failure = new BookFailure(name);
         this.reading = reading;
@@ -51,7 +70,10 @@ final class BookFile implements BookStore {
         var file = folder.resolve(NAME);
         try {
             if (!Files.exists(file)) {
-                NewBook.place(folder, unfinished -> new BookFile(unfinished, file).migrate());
+                NewBook.place(folder, empty -> {
+                    new BookFile(empty, file).migrate();
+                    return empty;
+                });
                 var made = new BookFile(file, file);
                 made.keepOpen();
                 return made;
@@ -69,17 +91,19 @@ final class BookFile implements BookStore {
 
     /** Opens the book in a file that is there. */
     static BookFile openFile(Path file, Path name) {
-        var book = new BookFile(file, name);
         try {
+            var book = new BookFile(file, name);
             if (Files.size(file) == 0) {
                 throw book.failure.noBook();
             }
+            BESIDE.forEach(suffix -> OwnerOnly.tighten(Path.of(file + suffix)));
+            OwnerOnly.tighten(file);
+            book.refuseForeign();
+            book.keepOpen();
+            return book;
         } catch (IOException e) {
             throw BookFailure.ofFolder(file.toAbsolutePath().getParent(), e);
         }
-        book.refuseForeign();
-        book.keepOpen();
-        return book;
     }
 
     static SQLiteDataSource source(Path file, TransactionMode mode) {
@@ -88,6 +112,8 @@ final class BookFile implements BookStore {
         config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
         config.setBusyTimeout(BUSY_MILLISECONDS);
         config.setTransactionMode(mode);
+        // A book that was removed must not come back empty.
+        config.resetOpenMode(SQLiteOpenMode.CREATE);
         var source = new SQLiteDataSource(config);
         source.setUrl("jdbc:sqlite:" + file);
         return source;
@@ -108,20 +134,26 @@ final class BookFile implements BookStore {
             }
         } catch (FlywayException e) {
             throw failure.explain(e);
+        } catch (IllegalArgumentException | DateTimeException e) {
+            throw failure.damaged(e);
         }
     }
 
     private void migrate() {
-        try (var connection = writing.getConnection();
-                var statement = connection.createStatement()) {
-            // Stays with the file: readers and a writer do not wait for each other.
-            statement.execute("pragma journal_mode = wal");
-        } catch (SQLException e) {
-            throw failure.explain(e);
-        }
+        letReadersAndWriterWorkTogether();
         try {
             Migrations.of(writing, VENDOR).migrate();
         } catch (FlywayException e) {
+            throw failure.explain(e);
+        }
+    }
+
+    /** By a log beside the file, and for good: a copy of a book has lost it. */
+    void letReadersAndWriterWorkTogether() {
+        try (var connection = writing.getConnection();
+                var statement = connection.createStatement()) {
+            statement.execute("pragma journal_mode = wal");
+        } catch (SQLException e) {
             throw failure.explain(e);
         }
     }
@@ -139,38 +171,80 @@ final class BookFile implements BookStore {
         }
     }
 
+    /** Waits for work that is going on and refuses what comes later; then the file alone is the whole book. */
     @Override
     public void close() {
-        var connection = kept;
+        boolean alone = waitForWork();
         try {
+            closed = true;
+            var connection = kept;
             if (connection != null) {
                 connection.close();
             }
         } catch (SQLException e) {
             throw failure.explain(e);
+        } finally {
+            if (alone) {
+                use.writeLock().unlock();
+            }
+        }
+    }
+
+    private boolean waitForWork() {
+        try {
+            return use.writeLock().tryLock(CLOSING_SECONDS, TimeUnit.SECONDS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return false;
+        }
+    }
+
+    /** Runs work on the book that was opened, and on no other. */
+    private <T> T work(Supplier<T> work) {
+        use.readLock().lock();
+        try {
+            if (closed) {
+                throw failure.closed();
+            }
+            requireKept();
+            return work.get();
+        } catch (JdbiException e) {
+            throw failure.explain(e);
+        } finally {
+            use.readLock().unlock();
+        }
+    }
+
+    private void requireKept() {
+        if (!place.isKept()) {
+            throw failure.replaced();
         }
     }
 
     @Override
     public <T> T read(Function<Handle, T> work) {
-        try {
-            return readers.inTransaction(work::apply);
-        } catch (JdbiException e) {
-            throw failure.explain(e);
-        }
+        return work(() -> readers.inTransaction(work::apply));
     }
 
     @Override
     public synchronized <T> T write(Function<Handle, T> work) {
-        try {
-            return writers.inTransaction(work::apply);
-        } catch (JdbiException e) {
-            throw failure.explain(e);
-        }
+        return work(() -> {
+            T done = writers.inTransaction(work::apply);
+            // What was saved meanwhile into a file that is gone must not be acknowledged.
+            requireKept();
+            return done;
+        });
     }
 
     @Override
     public void copyTo(Path copy, Path target) {
+        work(() -> {
+            vacuumInto(copy, target);
+            return copy;
+        });
+    }
+
+    private void vacuumInto(Path copy, Path target) {
         try (var connection = writing.getConnection();
                 var statement = connection.prepareStatement("vacuum into ?")) {
             statement.setString(1, copy.toString());

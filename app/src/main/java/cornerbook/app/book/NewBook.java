@@ -1,5 +1,6 @@
 package cornerbook.app.book;
 
+import cornerbook.app.file.OwnerOnly;
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
@@ -9,35 +10,52 @@ import java.nio.file.Path;
 final class NewBook {
     private NewBook() {}
 
-    /** What turns the path of a file that is not there into a sound book. */
-    interface Preparation {
-        void prepare(Path file) throws IOException;
+    /** What turns an empty file into a sound book, and what it tells of it. */
+    interface Preparation<T> {
+        T prepare(Path file) throws IOException;
     }
 
     /**
      * Puts a book into a folder; makes the folder when it is not there.
      *
      * @throws FileAlreadyExistsException when another process was faster
+     * @throws BookException when a book that is gone has left its last entries there
      */
-    static void place(Path folder, Preparation preparation) throws IOException {
+    static <T> T place(Path folder, Preparation<T> preparation) throws IOException {
+        refuseLeftovers(folder);
         boolean folderIsNew = Files.notExists(folder);
-        Files.createDirectories(folder);
+        OwnerOnly.createFolders(folder);
         try {
             var trial = Files.createTempDirectory(folder, "new-book");
             var file = trial.resolve(BookFile.NAME);
             try {
-                preparation.prepare(file);
+                OwnerOnly.createFile(file);
+                T prepared = preparation.prepare(file);
                 Files.move(file, folder.resolve(BookFile.NAME));
                 folderIsNew = false;
+                return prepared;
             } finally {
                 Files.deleteIfExists(file);
-                Files.deleteIfExists(trial.resolve(BookFile.NAME + "-wal"));
-                Files.deleteIfExists(trial.resolve(BookFile.NAME + "-shm"));
+                for (var suffix : BookFile.BESIDE) {
+                    Files.deleteIfExists(Path.of(file + suffix));
+                }
                 Files.deleteIfExists(trial);
             }
         } finally {
             if (folderIsNew) {
                 Files.deleteIfExists(folder);
+            }
+        }
+    }
+
+    /** SQLite would play them into the new book, and damage it. */
+    private static void refuseLeftovers(Path folder) {
+        for (var suffix : BookFile.BESIDE) {
+            var left = folder.resolve(BookFile.NAME + suffix);
+            if (Files.exists(left)) {
+                throw new BookException(
+                        "The folder %s has no book but %s, which may hold the last entries of one that is gone; put that book back beside it, or keep this file elsewhere"
+                                .formatted(folder, left.getFileName()));
             }
         }
     }

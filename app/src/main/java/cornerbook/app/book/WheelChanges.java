@@ -28,10 +28,11 @@ final class WheelChanges {
                     .formatted(before.id(), tags(after), tags(before)));
         }
         new TableRow("wheel_set")
+                .set("vehicle_id", vehicleId)
                 .set("id", after.id())
                 .set("season", after.season())
                 .set("store_place", after.storePlace())
-                .update(handle, List.of("id"));
+                .update(handle, List.of("vehicle_id", "id"));
         keepChanged(after.id(), values(before), values(after), day);
         for (int i = 0; i < before.wheels().size(); i++) {
             apply(before.wheels().get(i), after.wheels().get(i), day);

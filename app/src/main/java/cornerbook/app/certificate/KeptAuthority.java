@@ -1,12 +1,11 @@
 package cornerbook.app.certificate;
 
+import cornerbook.app.file.OwnerOnly;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.FileAttribute;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.security.GeneralSecurityException;
 import java.security.KeyStore;
 import java.security.PrivateKey;
@@ -28,7 +27,7 @@ final class KeptAuthority {
         var file = folder.resolve(NAME);
         try {
             if (!Files.exists(file)) {
-                Files.createDirectories(folder);
+                OwnerOnly.createFolders(folder);
                 write(Authority.make(today), file);
             }
             return read(file);
@@ -57,7 +56,8 @@ final class KeptAuthority {
         var store = KeyStore.getInstance("PKCS12");
         store.load(null, PASSWORD);
         store.setKeyEntry(ALIAS, authority.key(), PASSWORD, new Certificate[] {authority.certificate()});
-        var unfinished = Files.createTempFile(file.getParent(), "authority", ".new", ownerOnly(file));
+        // The system's own way: no one but the owner reads such a file.
+        var unfinished = Files.createTempFile(file.getParent(), "authority", ".new");
         try {
             try (OutputStream out = Files.newOutputStream(unfinished)) {
                 store.store(out, PASSWORD);
@@ -68,13 +68,5 @@ final class KeptAuthority {
         } finally {
             Files.deleteIfExists(unfinished);
         }
-    }
-
-    private static FileAttribute<?>[] ownerOnly(Path file) {
-        return file.getFileSystem().supportedFileAttributeViews().contains("posix")
-                ? new FileAttribute<?>[] {
-                    PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------"))
-                }
-                : new FileAttribute<?>[0];
     }
 }

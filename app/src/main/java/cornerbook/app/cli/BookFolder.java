@@ -1,13 +1,12 @@
 package cornerbook.app.cli;
 
 import cornerbook.app.book.Book;
+import cornerbook.app.book.ServerAddress;
 import java.nio.file.Path;
 import picocli.CommandLine;
 
 /** The option that says where the book is. */
 final class BookFolder {
-    private static final String SERVER = "jdbc:postgresql:";
-
     @CommandLine.Option(
             names = "--data",
             paramLabel = "FOLDER",
@@ -23,9 +22,9 @@ final class BookFolder {
         this.place = folder.toString();
     }
 
-    /** Where the book is, as it may be shown: an address without what follows its question mark, such as a password. */
+    /** Where the book is, as it may be shown: an address without a password. */
     String shown() {
-        return isOnServer() ? place.replaceFirst("\\?.*", "") : place;
+        return isOnServer() ? ServerAddress.shown(place) : place;
     }
 
     /** The folder, for what is only done with one. */
@@ -47,6 +46,11 @@ final class BookFolder {
         return isOnServer() ? Book.onServer(place) : Book.open(path());
     }
 
+    /** The same for the one process that serves it; a server looks after many itself. */
+    Book openToServe() {
+        return isOnServer() ? Book.onServer(place) : Book.openToServe(path());
+    }
+
     /** Opens a book that is there. */
     Book openExisting() {
         if (!isOnServer() && !Book.isIn(path())) {
@@ -57,6 +61,6 @@ final class BookFolder {
     }
 
     private boolean isOnServer() {
-        return place.startsWith(SERVER);
+        return ServerAddress.is(place);
     }
 }

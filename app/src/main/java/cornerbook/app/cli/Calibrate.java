@@ -39,6 +39,7 @@ final class Calibrate implements Runnable {
 
     @Override
     public void run() {
+        TargetFile.refuse(target.resolve("calibration.md"), true);
         var today = LocalDate.now(ZoneId.systemDefault());
         var folder = data;
         List<CarHistory> cars;

@@ -16,7 +16,8 @@ final class PageServer {
     private PageServer() {}
 
     /**
-     * Serves, prints the address and waits; returns when the thread is interrupted.
+     * Serves, prints the address and waits; returns when the thread is interrupted. When the process is asked to end, the book is
+     * closed as well.
      *
      * @param shopName as it is printed on top of each handover sheet, may be blank
      * @param note printed after the address, may be empty
@@ -34,7 +35,13 @@ final class PageServer {
         } catch (IllegalStateException e) {
             throw new CommandFailure(CommandFailure.FILE_OR_PORT, String.valueOf(e.getMessage()));
         }
-        var stopping = new Thread(server::stop, "stop");
+        // The last pages are answered first; then the file of the book is made whole.
+        var stopping = new Thread(
+                () -> {
+                    server.stop();
+                    book.close();
+                },
+                "stop");
         Runtime.getRuntime().addShutdownHook(stopping);
         out.println("Cornerbook is at http://127.0.0.1:%d%s".formatted(server.port(), note));
         if (door.isOpen()) {

@@ -1,5 +1,6 @@
 package cornerbook.app.cli;
 
+import cornerbook.app.book.ServerAddress;
 import java.util.ArrayList;
 import java.util.List;
 import tools.jackson.databind.json.JsonMapper;
@@ -10,10 +11,17 @@ final class Printed {
 
     private Printed() {}
 
-    /** The text in one line, without control characters, which could steer the terminal, and without marks that turn its direction. */
+    /**
+     * The text in one line, without control characters, which could steer the terminal, without marks that turn its direction,
+     * and without passwords in addresses.
+     */
     static String line(String text) {
         var line = new StringBuilder(text.length());
-        text.replace('\n', ' ').codePoints().filter(point -> !steers(point)).forEach(line::appendCodePoint);
+        ServerAddress.hideIn(text)
+                .replace('\n', ' ')
+                .codePoints()
+                .filter(point -> !steers(point))
+                .forEach(line::appendCodePoint);
         return line.toString();
     }
 

@@ -22,7 +22,13 @@ final class Restore implements Runnable {
 
     @Override
     public void run() {
-        Book.restore(file, folder.path());
-        out.println(Printed.line("Restored the book in " + folder.path()));
+        var restored = Book.restore(file, folder.path());
+        var counts = restored.counts();
+        out.println(Printed.line("Restored the book in %s: %,d cars, %,d visits, %,d readings, %,d photos"
+                .formatted(folder.path(), counts.cars(), counts.visits(), counts.readings(), counts.photos())));
+        if (!restored.sealed()) {
+            out.println(
+                    "The backup has no seal, as older programs wrote none: it is sound, but a changed byte may have gone unnoticed.");
+        }
     }
 }

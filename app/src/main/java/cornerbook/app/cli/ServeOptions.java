@@ -40,7 +40,7 @@ final class ServeOptions {
     }
 
     /**
-     * Opens the book; makes it when it is not there.
+     * Opens the book for this process alone to serve; makes it when it is not there.
      *
      * @throws CommandFailure when the port cannot be used; asked first, so that no new book is left behind in vain
      */
@@ -57,6 +57,6 @@ final class ServeOptions {
                     CommandFailure.FILE_OR_PORT,
                     "Port %d cannot be used, expected a free one; choose another one with --port.".formatted(port));
         }
-        return folder.open();
+        return folder.openToServe();
     }
 }

@@ -7,6 +7,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.UnaryOperator;
 import java.util.logging.Level;
@@ -15,6 +16,8 @@ import java.util.logging.Logger;
 /** The assessor with the climate of the place and what the book has learned, learned anew in the background after visits. */
 public final class Learning implements AutoCloseable {
     private static final Logger LOG = Logger.getLogger(Learning.class.getName());
+
+    private static final int CLOSING_SECONDS = 10;
 
     private final Book book;
     private final Clock clock;
@@ -67,9 +70,16 @@ public final class Learning implements AutoCloseable {
         assessor = by.apply(assessor);
     }
 
-    /** Waits until it has learned what was wanted; nothing may be wanted any more. */
+    /** Waits until it has learned what was wanted, but not for ever: what is not learned now is learned after the next visit. */
     @Override
     public void close() {
-        executor.close();
+        executor.shutdown();
+        try {
+            if (!executor.awaitTermination(CLOSING_SECONDS, TimeUnit.SECONDS)) {
+                LOG.info("Stopped before all was learned");
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 }

@@ -51,6 +51,12 @@ final class ShopProcess implements AutoCloseable, CutVisit.Server {
         process = start();
     }
 
+    /** Asks it to stop, as the system and Ctrl+C do, and returns when it has ended. */
+    void stop() {
+        process.destroy();
+        end();
+    }
+
     /** What the visit is once the process has ended. */
     Visit closeAndRead(String visitId) {
         close();

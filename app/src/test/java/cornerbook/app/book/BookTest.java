@@ -13,6 +13,8 @@ import cornerbook.core.visit.Reading;
 import cornerbook.core.visit.StoredWheelCheck.Identity;
 import cornerbook.core.visit.VehicleDetails;
 import cornerbook.core.visit.Visit;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.DriverManager;
 import java.sql.SQLException;
@@ -236,8 +238,8 @@ class BookTest {
     }
 
     @Test
-    void anOlderBookIsBroughtUpToDateAndKeepsTheLatestRetorqueOpen() throws SQLException {
-        var source = BookFile.source(folder.resolve(BookFile.NAME), TransactionMode.IMMEDIATE);
+    void anOlderBookIsBroughtUpToDateAndKeepsTheLatestRetorqueOpen() throws IOException, SQLException {
+        var source = BookFile.source(Files.createFile(folder.resolve(BookFile.NAME)), TransactionMode.IMMEDIATE);
         Flyway.configure()
                 .configuration(Migrations.of(source, "sqlite").getConfiguration())
                 .target("3")

@@ -40,7 +40,7 @@ class UnusableBookTest {
     void aDamagedFileIsNamed() throws IOException {
         Files.writeString(file, "this is no book ".repeat(500));
         assertRefused(() -> Book.open(folder), "damaged or no book");
-        assertRefused(() -> Book.restore(file, folder.resolve("new")), "damaged or no book");
+        assertRefused(() -> Book.restore(file, folder.resolve("new")), "damaged or no backup");
         assertThat(folder.resolve("new")).doesNotExist();
     }
 
@@ -111,7 +111,7 @@ class UnusableBookTest {
     @Test
     void onAFullDiskNothingIsSavedAndTheBookStaysSound() throws Exception {
         writeShop();
-        try (var book = new Book(new BookFile(file, limited(), limited()))) {
+        try (var book = new Book(new BookFile(file, file, limited(), limited()))) {
             assertRefused(() -> book.add(SHOP.getFirst()), "is full");
             assertThat(book.listVehicles()).hasSize(SHOP.size() - 1);
             assertThat(book.check()).isEmpty();

@@ -1,0 +1,118 @@
+package cornerbook.app.bay;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import cornerbook.app.book.Book;
+import cornerbook.app.web.Slot;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.Spot;
+import cornerbook.core.visit.CarHistory;
+import cornerbook.core.visit.Measure;
+import cornerbook.core.visit.Reading;
+import java.io.IOException;
+import java.net.URI;
+import java.net.URLEncoder;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpRequest.BodyPublishers;
+import java.net.http.HttpResponse;
+import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The files of a book while a process serves it, and after it was asked to stop. */
+class ServedBookTest {
+    private static final String FILE = "book.sqlite";
+
+    private final CarHistory car = BayShop.untouched("demo-08");
+    private final String visitId = car.visits().getLast().id();
+    private final HttpClient client = HttpClient.newHttpClient();
+
+    @TempDir
+    private Path parent;
+
+    private Path folder;
+
+    @BeforeEach
+    void nameTheFolder() throws IOException {
+        folder = Files.createDirectory(parent.resolve("book"));
+    }
+
+    @Test
+    void afterAStopTheFileAloneHasEveryEntry() throws Exception {
+        try (var shop = new ShopProcess(folder, List.of(car))) {
+            for (var spot : Spot.values()) {
+                assertThat(enter(shop, spot).statusCode()).isEqualTo(303);
+            }
+            shop.stop();
+        }
+        assertThat(folder.resolve(FILE + "-wal")).doesNotExist();
+        assertThat(folder.resolve(FILE + "-shm")).doesNotExist();
+        var alone = Files.createDirectory(parent.resolve("alone"));
+        Files.copy(folder.resolve(FILE), alone.resolve(FILE));
+        try (var book = Book.open(alone)) {
+            assertThat(spots(book)).containsExactlyInAnyOrder(Spot.values());
+        }
+    }
+
+    @Test
+    void noEntryIsAcknowledgedIntoABookThatWasRemovedOrReplaced() throws Exception {
+        try (var shop = new ShopProcess(folder, List.of(car))) {
+            assertThat(enter(shop, Spot.INNER).statusCode()).isEqualTo(303);
+            var away = parent.resolve("away");
+            Files.move(folder.resolve(FILE), away);
+            assertRefused(enter(shop, Spot.CENTRE));
+            assertThat(folder.resolve(FILE)).doesNotExist();
+            Files.copy(away, folder.resolve(FILE));
+            assertRefused(enter(shop, Spot.CENTRE));
+            assertRefused(client.send(request(shop).build(), BodyHandlers.ofString()));
+            Files.delete(folder.resolve(FILE));
+            Files.move(away, folder.resolve(FILE));
+            assertThat(enter(shop, Spot.OUTER).statusCode()).isEqualTo(303);
+            shop.stop();
+        }
+        try (var book = Book.open(folder)) {
+            assertThat(spots(book)).containsExactlyInAnyOrder(Spot.INNER, Spot.OUTER);
+            assertThat(book.check()).isEmpty();
+        }
+    }
+
+    private HttpResponse<String> enter(ShopProcess shop, Spot spot) throws IOException, InterruptedException {
+        var slot = new Slot(
+                Measure.TREAD_DEPTH,
+                Corner.LF,
+                car.visits().getLast().arrivedOn().get(Corner.LF),
+                spot);
+        var body = "form=%s&%s=%s".formatted(spot, encode(slot.key()), encode("5.2"));
+        var request = request(shop)
+                .header("Content-Type", "application/x-www-form-urlencoded")
+                .POST(BodyPublishers.ofString(body));
+        return client.send(request.build(), BodyHandlers.ofString());
+    }
+
+    private HttpRequest.Builder request(ShopProcess shop) {
+        return HttpRequest.newBuilder(URI.create(shop.address("/visits/" + visitId)));
+    }
+
+    private static void assertRefused(HttpResponse<String> answer) {
+        assertThat(answer.statusCode()).isEqualTo(503);
+        assertThat(answer.body()).contains("was removed or replaced while Cornerbook had it open");
+    }
+
+    private List<Spot> spots(Book book) {
+        return book.findVisit(visitId).orElseThrow().readings().stream()
+                .map(Reading::spot)
+                .filter(Objects::nonNull)
+                .toList();
+    }
+
+    private static String encode(String text) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8);
+    }
+}
