@@ -36,6 +36,10 @@ final class BookFile implements BookStore {
     /** How long closing waits for work that is going on. */
     private static final int CLOSING_SECONDS = 10;
 
+    static {
+        DriverFolder.prepare();
+    }
+
     private final Path name;
     private final BookFailure failure;
     private final FilePlace place;

@@ -146,7 +146,7 @@ final class BookServer implements BookStore {
             case "25" -> "The book %s can only be read here".formatted(name);
             case "40", "55" -> "The book %s is busy with other work; try again".formatted(name);
             case "53" -> "The server of the book %s has no room left; nothing of this was saved".formatted(name);
-            default -> BookFailure.unknown(name, "SQLSTATE " + state);
+            default -> BookFailure.unknown(name, "PostgreSQL's code " + state);
         };
     }
 }

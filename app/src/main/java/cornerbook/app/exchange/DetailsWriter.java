@@ -64,7 +64,7 @@ final class DetailsWriter {
         if (allWheel != null) {
             json.putObject("allWheel")
                     .put("kind", Words.of(allWheel.kind()))
-                    .put("limit", quantity(allWheel.valueMm(), "mm"));
+                    .set("limit", quantity(allWheel.valueMm(), "mm"));
         }
         putQuantity(json, "sameAxle", differences.sameAxleMm(), "mm");
         putFlag(json, "deeperPairAtRear", differences.deeperPairAtRear());
@@ -94,13 +94,15 @@ final class DetailsWriter {
         for (var corner : Corner.values()) {
             var point = points.get(corner);
             json.putObject(corner.name())
-                    .put("behindFrontAxle", quantity(point.behindFrontAxleMm(), "mm"))
-                    .put("leftOfCentre", quantity(point.leftOfCentreMm(), "mm"));
+                    .set("behindFrontAxle", quantity(point.behindFrontAxleMm(), "mm"))
+                    .set("leftOfCentre", quantity(point.leftOfCentreMm(), "mm"));
         }
     }
 
     private static void putQuantity(ObjectNode json, String name, @Nullable Double value, String unit) {
-        putIfPresent(json, name, value == null ? null : quantity(value, unit));
+        if (value != null) {
+            json.set(name, quantity(value, unit));
+        }
     }
 
     private static void putNumber(ObjectNode json, String name, @Nullable Double value) {

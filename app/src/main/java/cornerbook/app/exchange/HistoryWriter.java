@@ -2,6 +2,7 @@ package cornerbook.app.exchange;
 
 import cornerbook.app.book.CarRecord;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.quantity.Quantities;
 import cornerbook.core.visit.AxleSpecification;
 import cornerbook.core.visit.CarHistory;
 import cornerbook.core.visit.Reading;
@@ -11,16 +12,18 @@ import cornerbook.core.visit.Vehicle;
 import cornerbook.core.visit.Visit;
 import cornerbook.core.visit.WheelSet;
 import cornerbook.core.visit.WrittenReading;
-import java.math.BigDecimal;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Writes a history in the form of the visit file. */
 final class HistoryWriter {
-    /** As the schema has it. */
-    private static final int LONGEST_QUANTITY = 200;
+    /** As the schema has them. */
+    private static final int LONGEST_QUANTITY = 40;
+
+    private static final int LONGEST_READING = 200;
 
     private HistoryWriter() {}
 
@@ -69,8 +72,8 @@ final class HistoryWriter {
                 .put("thread", fastener.thread())
                 .put("count", fastener.count())
                 .put("seat", Words.of(fastener.seat()))
-                .put("torque", quantity(fastener.torqueNm(), "N·m"))
-                .put("retorqueAfter", quantity(fastener.retorqueAfterKm(), "km"));
+                .set("torque", quantity(fastener.torqueNm(), "N·m"))
+                .set("retorqueAfter", quantity(fastener.retorqueAfterKm(), "km"));
         write(vehicle.battery(), json.putObject("battery"));
         var fluid = vehicle.brakeFluid();
         putIfPresent(json, "brakeFluid", fluid == null ? null : fluid.label());
@@ -82,27 +85,27 @@ final class HistoryWriter {
         var current = battery.ratedCrankingCurrentA();
         var standard = battery.ratingStandard();
         if (current != null && standard != null) {
-            json.put("ratedCrankingCurrent", quantity(current, "A")).put("ratingStandard", standard.name());
+            json.set("ratedCrankingCurrent", quantity(current, "A")).put("ratingStandard", standard.name());
         }
         putIfPresent(json, "installedOn", battery.installedOn());
     }
 
     private static void write(AxleSpecification axle, ObjectNode json) {
-        json.put("axleLoad", quantity(axle.axleLoadKg(), "kg"))
+        json.set("axleLoad", quantity(axle.axleLoadKg(), "kg"))
                 .put("tyreSize", axle.tyreSize())
                 .put("loadIndex", axle.loadIndex())
                 .put("speedSymbol", axle.speedSymbol())
-                .put("placardPressure", quantity(axle.placardPressureKpa(), "kPa"));
+                .set("placardPressure", quantity(axle.placardPressureKpa(), "kPa"));
         var brake = axle.brake();
         var item = json.putObject("brake");
         item.put("caliper", Words.of(brake.caliper()))
                 .put("electricParkingBrake", brake.electricParkingBrake())
-                .put("padNew", quantity(brake.padNewMm(), "mm"))
-                .put("padMinimum", quantity(brake.padMinimumMm(), "mm"))
-                .put("discNew", quantity(brake.discNewMm(), "mm"))
-                .put("discMinimum", quantity(brake.discMinimumMm(), "mm"))
-                .put("runoutLimit", quantity(brake.runoutLimitMm(), "mm"))
-                .put("thicknessVariationLimit", quantity(brake.thicknessVariationLimitMm(), "mm"));
+                .set("padNew", quantity(brake.padNewMm(), "mm"))
+                .set("padMinimum", quantity(brake.padMinimumMm(), "mm"))
+                .set("discNew", quantity(brake.discNewMm(), "mm"))
+                .set("discMinimum", quantity(brake.discMinimumMm(), "mm"))
+                .set("runoutLimit", quantity(brake.runoutLimitMm(), "mm"))
+                .set("thicknessVariationLimit", quantity(brake.thicknessVariationLimitMm(), "mm"));
         DetailsWriter.write(brake.details(), item);
     }
 
@@ -126,13 +129,13 @@ final class HistoryWriter {
         putIfPresent(json, "tin", tyre.tin());
         json.put("directional", tyre.directional())
                 .put("asymmetric", tyre.asymmetric())
-                .put("newDepth", quantity(tyre.newDepthMm(), "mm"));
+                .set("newDepth", quantity(tyre.newDepthMm(), "mm"));
     }
 
     private static void write(Visit visit, ObjectNode json) {
         json.put("id", visit.id())
                 .put("date", visit.date().toString())
-                .put("odometer", quantity(visit.odometerKm(), "km"));
+                .set("odometer", quantity(visit.odometerKm(), "km"));
         putIfPresent(json, "technician", visit.technician());
         write(visit.arrivedOn(), json.putObject("arrivedOn"));
         write(visit.leftOn(), json.putObject("leftOn"));
@@ -168,7 +171,7 @@ final class HistoryWriter {
         } else if (unit.equals("1")) {
             json.put("value", reading.value());
         } else {
-            json.put("value", quantity(reading.value(), unit));
+            json.set("value", quantity(reading.value(), unit));
         }
         putIfPresent(json, "corrects", reading.corrects());
         putIfPresent(json, "reason", reading.reason());
@@ -176,15 +179,19 @@ final class HistoryWriter {
 
     private static boolean saysTheValue(Reading reading) {
         try {
-            return reading.asWritten().length() <= LONGEST_QUANTITY
+            return reading.asWritten().length() <= LONGEST_READING
                     && WrittenReading.valueOf(reading.measure(), reading.asWritten()) == reading.value();
         } catch (IllegalArgumentException e) {
             return false;
         }
     }
 
-    static String quantity(double value, String unit) {
-        return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString() + " " + unit;
+    /** With its unit as people write it; a number that they would write nowhere, as 1e-300, stands bare in the same unit. */
+    static JsonNode quantity(double value, String unit) {
+        var written = Quantities.write(value, unit);
+        return written.length() <= LONGEST_QUANTITY
+                ? JsonNodeFactory.instance.stringNode(written)
+                : JsonNodeFactory.instance.numberNode(value);
     }
 
     static void putIfPresent(ObjectNode json, String name, @Nullable Object value) {

@@ -67,7 +67,13 @@ record JsonObject(JsonNode node, String where) {
     }
 
     double number(String name) {
-        return node.required(name).doubleValue();
+        return number(node.required(name));
+    }
+
+    /** A minus before zero means nothing, and no two stores keep it alike. */
+    private static double number(JsonNode node) {
+        double value = node.doubleValue();
+        return value == 0 ? 0 : value;
     }
 
     <E extends Enum<E>> E constant(String name, Class<E> type) {
@@ -94,8 +100,9 @@ record JsonObject(JsonNode node, String where) {
         if (node.required(name).isString()) {
             return text(name);
         }
-        var digits = BigDecimal.valueOf(number(name)).stripTrailingZeros().toPlainString();
-        return bookUnit.equals("1") ? digits : digits + " " + bookUnit;
+        return bookUnit.equals("1")
+                ? BigDecimal.valueOf(number(name)).stripTrailingZeros().toPlainString()
+                : Quantities.write(number(name), bookUnit);
     }
 
     /** The value in the book's unit. */
@@ -119,7 +126,7 @@ record JsonObject(JsonNode node, String where) {
 
     private double ownQuantity(String bookUnit) {
         if (node.isNumber()) {
-            return node.doubleValue();
+            return number(node);
         }
         try {
             return Quantities.parse(printable(where, node.stringValue()), bookUnit);

@@ -42,10 +42,10 @@ final class ToolForm {
         json.put("id", tool.id())
                 .put("kind", Words.of(tool.kind()))
                 .put("name", tool.name())
-                .put("lowest", quantity(tool.lowest(), unit))
-                .put("highest", quantity(tool.highest(), unit));
+                .set("lowest", quantity(tool.lowest(), unit))
+                .set("highest", quantity(tool.highest(), unit));
         if (tool.offset() != 0) {
-            json.put("showsTooMuch", quantity(tool.offset(), unit));
+            json.set("showsTooMuch", quantity(tool.offset(), unit));
         }
         json.put("calibrationDue", tool.calibrationDue().toString());
         tool.findHoist().ifPresent(hoist -> write(hoist, json.putObject("hoist")));
@@ -53,9 +53,9 @@ final class ToolForm {
 
     private static void write(Hoist hoist, ObjectNode json) {
         json.put("arms", hoist.armCount())
-                .put("rating", quantity(hoist.rating().hoistKg(), "kg"))
-                .put("frontArmRating", quantity(hoist.rating().frontArmKg(), "kg"))
-                .put("rearArmRating", quantity(hoist.rating().rearArmKg(), "kg"));
+                .set("rating", quantity(hoist.rating().hoistKg(), "kg"))
+                .set("frontArmRating", quantity(hoist.rating().frontArmKg(), "kg"))
+                .set("rearArmRating", quantity(hoist.rating().rearArmKg(), "kg"));
         write(hoist.adapterHeightsMm(), json.putArray("adapterHeights"));
         write(hoist.blockHeightsMm(), json.putArray("blockHeights"));
     }

@@ -6,8 +6,12 @@ import cornerbook.app.demo.DemoShop;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
 import java.io.IOException;
+import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileTime;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -62,12 +66,84 @@ class KilledWhileSavingTest {
         }
     }
 
+    /** Another process restores a backup into folder after folder until it is killed: each book that is there is whole. */
+    @Test
+    void aRestoredBookIsWholeOrNotThere() throws Exception {
+        var record = new Notes(4).ofCar(DemoShop.histories(TODAY).getFirst());
+        try (var book = Book.open(folder)) {
+            book.addRecords(List.of(record));
+            book.backup(folder.resolve("copy"));
+        }
+        var acknowledged = killAfter(3, Restorer.class);
+        int there = 0;
+        for (int i = 0; Files.exists(folder.resolve("restored-" + i)); i++) {
+            var restored = folder.resolve("restored-" + i);
+            assertThat(!acknowledged.contains(restored.toString()) || Book.isIn(restored))
+                    .isTrue();
+            if (Book.isIn(restored)) {
+                there++;
+                try (var book = Book.open(restored)) {
+                    assertThat(book.check()).isEmpty();
+                    assertThat(book.findRecord(record.history().vehicle().id())).contains(record);
+                }
+            }
+        }
+        assertThat(there).isGreaterThanOrEqualTo(3);
+    }
+
+    /** Another process imports car after car until it is killed: each is in the book whole, or not at all. */
+    @Test
+    void anImportedCarIsWholeOrNotThere() throws Exception {
+        var notes = new Notes(4);
+        var records = DemoShop.histories(TODAY).stream().map(notes::ofCar).toList();
+        var acknowledged = killAfter(5, Importer.class);
+        try (var book = Book.open(folder)) {
+            assertThat(book.check()).isEmpty();
+            for (var record : records) {
+                var id = record.history().vehicle().id();
+                var kept = book.findRecord(id);
+                assertThat(kept.isPresent() || !acknowledged.contains(id)).isTrue();
+                kept.ifPresent(found -> assertThat(found).isEqualTo(record));
+            }
+        }
+    }
+
+    /** What SQLite's driver of a killed process has left in the temporary folder is taken by the next one; that of a living one stays. */
+    @Test
+    void theDriverOfAKilledProcessIsTakenAway() throws Exception {
+        try (var book = Book.open(folder)) {
+            book.addAll(DemoShop.histories(TODAY));
+        }
+        var temporary = Files.createDirectory(folder.resolve("temporary"));
+        killAfter(1, Saver.class);
+        var left = list(temporary);
+        assertThat(left).hasSize(1);
+        killAfter(1, Saver.class);
+        assertThat(list(temporary)).as("too young to be taken").hasSize(2).containsAll(left);
+        for (var each : list(temporary)) {
+            Files.setLastModifiedTime(each, FileTime.from(Instant.now().minusSeconds(120)));
+        }
+        var living = list(temporary).getFirst();
+        try (var channel = FileChannel.open(living.resolve("in-use"), StandardOpenOption.WRITE)) {
+            assertThat(channel.tryLock()).isNotNull();
+            killAfter(1, Saver.class);
+        }
+        assertThat(list(temporary)).hasSize(2).contains(living);
+    }
+
+    private static List<Path> list(Path folder) throws IOException {
+        try (var files = Files.list(folder)) {
+            return files.sorted().toList();
+        }
+    }
+
     /** What the process acknowledged, line by line, until it had said so many and was killed. */
     private List<String> killAfter(int lines, Class<?> program) throws Exception {
         var said = folder.resolve("said");
         var process = new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "--enable-native-access=ALL-UNNAMED",
+                        "-Djava.io.tmpdir=" + Files.createDirectories(folder.resolve("temporary")),
                         "-cp",
                         System.getProperty("java.class.path"),
                         program.getName(),
@@ -123,6 +199,36 @@ class KilledWhileSavingTest {
                     var copy = folder.resolve("copy-" + i);
                     book.backup(copy);
                     System.out.println(copy);
+                }
+            }
+        }
+    }
+
+    /** The process that gets killed while it restores. */
+    static final class Restorer {
+        private Restorer() {}
+
+        public static void main(String[] arguments) {
+            var folder = Path.of(arguments[0]);
+            for (int i = 0; i < 100_000; i++) {
+                var restored = folder.resolve("restored-" + i);
+                Book.restore(folder.resolve("copy"), restored);
+                System.out.println(restored);
+            }
+        }
+    }
+
+    /** The process that gets killed while it imports. */
+    static final class Importer {
+        private Importer() {}
+
+        public static void main(String[] arguments) {
+            var notes = new Notes(4);
+            var records = DemoShop.histories(TODAY).stream().map(notes::ofCar).toList();
+            try (var book = Book.open(Path.of(arguments[0]))) {
+                for (var record : records) {
+                    book.addRecords(List.of(record));
+                    System.out.println(record.history().vehicle().id());
                 }
             }
         }

@@ -65,6 +65,36 @@ final class PostgresqlCluster {
         return "jdbc:postgresql://127.0.0.1:%d/%s?user=shop".formatted(port, name);
     }
 
+    /** Makes an empty database that asks its owner for this password; gives its address, without it. */
+    String databaseOf(String user, String password) throws IOException, InterruptedException {
+        var rules = folder.resolve("data/pg_hba.conf");
+        run("sed", "-i", "1i host all %s 127.0.0.1/32 scram-sha-256".formatted(user), rules.toString());
+        run(program("pg_ctl"), "-D", data(), "reload");
+        psql("create role %s login password '%s'".formatted(user, password));
+        psql("create database %s owner %s".formatted(user, user));
+        return "jdbc:postgresql://127.0.0.1:%d/%s?user=%s".formatted(port, user, user);
+    }
+
+    int port() {
+        return port;
+    }
+
+    /** Runs a statement as the one who may do everything. */
+    void psql(String statement) throws IOException, InterruptedException {
+        run(
+                program("psql"),
+                "-h",
+                "127.0.0.1",
+                "-p",
+                String.valueOf(port),
+                "-U",
+                "shop",
+                "-d",
+                "postgres",
+                "-c",
+                statement);
+    }
+
     void stop() throws IOException, InterruptedException {
         run(program("pg_ctl"), "-D", data(), "-m", "immediate", "-w", "stop");
         run("rm", "-rf", folder.toString());

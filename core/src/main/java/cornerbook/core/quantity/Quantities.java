@@ -1,5 +1,6 @@
 package cornerbook.core.quantity;
 
+import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
@@ -48,12 +49,25 @@ public final class Quantities {
         double size = match.group("number") != null
                 ? number(match.group("number"), bookUnit, written)
                 : fraction(match, unit, written);
-        double value = match.group("sign").isEmpty() || match.group("sign").equals("+") ? size : -size;
+        boolean negative =
+                !match.group("sign").isEmpty() && !match.group("sign").equals("+") && size != 0;
+        double value = negative ? -size : size;
         double inBook = unit == null ? value : convert(value, unit, bookUnit, written);
         if (!Double.isFinite(inBook)) {
             throw new IllegalArgumentException("\"%s\" is too large a number".formatted(shorten(written)));
         }
         return inBook;
+    }
+
+    /**
+     * The value in the book's unit with all its digits, for {@link #parse} to read as the very same value; a minus before zero
+     * is left out. A very large or very small value has up to some 330 digits.
+     */
+    public static String write(double value, String bookUnit) {
+        var digits = BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+        boolean seemsGrouped = GROUPED_UNITS.contains(bookUnit)
+                && THOUSANDS.matcher(digits.replaceFirst("-", "")).matches();
+        return (seemsGrouped ? digits + "0" : digits) + " " + bookUnit;
     }
 
     /** The value with its unit, digits as the trade reads them: "7.2 mm", "250 kPa", "12.65 V". */

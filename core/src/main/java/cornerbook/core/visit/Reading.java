@@ -34,6 +34,10 @@ public record Reading(
             throw new IllegalArgumentException("%s is %s %s, expected %s to %s %s"
                     .formatted(measure, value, measure.unit(), measure.lowest(), measure.highest(), measure.unit()));
         }
+        if (value == 0) {
+            // A minus before it means nothing, and no two stores keep it alike.
+            value = 0;
+        }
         if ((measure.carrier() != Measure.Carrier.VEHICLE) != (corner != null)) {
             throw new IllegalArgumentException(measure + (corner == null ? " needs a corner" : " has no corner"));
         }

@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.SplittableRandom;
+import java.util.stream.DoubleStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class QuantitiesPropertyTest {
     /** What is shown can be read again, and gives the value to within the digits shown. */
@@ -28,6 +30,30 @@ class QuantitiesPropertyTest {
             assertThat(again).isCloseTo(value, within(halfDigit * (1 + 1e-9)));
             assertThat(Quantities.show(again, bookUnit)).isEqualTo(Quantities.show(value, bookUnit));
         }
+    }
+
+    /** Every number there is, written with all its digits, is read back as the very same; a minus before zero is left out. */
+    @ParameterizedTest
+    @ValueSource(strings = {"mm", "m", "kPa", "N·m", "N", "°C", "V", "A", "A·h", "km", "kg", "%"})
+    void whatIsWrittenIsReadBackToTheLastBit(String bookUnit) {
+        var random = new SplittableRandom(20_260_104);
+        var values = DoubleStream.concat(
+                DoubleStream.of(
+                        -0.0,
+                        1e-300,
+                        -1e-300,
+                        1e300,
+                        Double.MIN_VALUE,
+                        Double.MAX_VALUE,
+                        1.234,
+                        -12.345,
+                        999.001,
+                        1000),
+                DoubleStream.concat(
+                        random.longs(2000).mapToDouble(Double::longBitsToDouble).filter(Double::isFinite),
+                        random.ints(2000, 0, 2_000_000).mapToDouble(thousandths -> thousandths / 1000.0)));
+        values.forEach(value -> assertThat(Quantities.parse(Quantities.write(value, bookUnit), bookUnit))
+                .isEqualTo(value == 0 ? 0.0 : value));
     }
 
     /** What is taken to another unit is read back. */
