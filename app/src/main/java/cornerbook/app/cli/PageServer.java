@@ -2,6 +2,7 @@ package cornerbook.app.cli;
 
 import cornerbook.app.bay.BayRoom;
 import cornerbook.app.book.Book;
+import cornerbook.app.book.BookException;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.app.web.CornerbookServer;
 import cornerbook.app.web.Door;
@@ -35,13 +36,7 @@ final class PageServer {
         } catch (IllegalStateException e) {
             throw new CommandFailure(CommandFailure.FILE_OR_PORT, String.valueOf(e.getMessage()));
         }
-        // The last pages are answered first; then the file of the book is made whole.
-        var stopping = new Thread(
-                () -> {
-                    server.stop();
-                    book.close();
-                },
-                "stop");
+        var stopping = new Thread(() -> stop(server, book, out), "stop");
         Runtime.getRuntime().addShutdownHook(stopping);
         out.println("Cornerbook is at http://127.0.0.1:%d%s".formatted(server.port(), note));
         if (door.isOpen()) {
@@ -55,6 +50,16 @@ final class PageServer {
             Runtime.getRuntime().removeShutdownHook(stopping);
             server.stop();
             Thread.currentThread().interrupt();
+        }
+    }
+
+    /** Answers the last pages, then makes the file of the book whole. */
+    private static void stop(CornerbookServer server, Book book, PrintWriter out) {
+        try {
+            server.stop();
+            book.close();
+        } catch (BookException e) {
+            out.println(Printed.sentence(String.valueOf(e.getMessage())));
         }
     }
 }

@@ -1,8 +1,10 @@
 package cornerbook.app.bay;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import cornerbook.app.book.Book;
+import cornerbook.app.book.BookException;
 import cornerbook.app.web.Slot;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
@@ -80,6 +82,32 @@ class ServedBookTest {
         try (var book = Book.open(folder)) {
             assertThat(spots(book)).containsExactlyInAnyOrder(Spot.INNER, Spot.OUTER);
             assertThat(book.check()).isEmpty();
+        }
+    }
+
+    /** Commands go on beside the process that serves; when it is killed, the next one may serve. */
+    @Test
+    void oneProcessServesABookAndCommandsGoOnBesideIt() throws Exception {
+        var backup = parent.resolve("backup");
+        try (var shop = new ShopProcess(folder, List.of(car))) {
+            assertThatThrownBy(() -> Book.openToServe(folder))
+                    .isInstanceOf(BookException.class)
+                    .hasMessageContaining("is served by another Cornerbook");
+            assertThat(enter(shop, Spot.INNER).statusCode()).isEqualTo(303);
+            try (var book = Book.open(folder)) {
+                book.backup(backup);
+                book.add(BayShop.untouched("demo-01"));
+                assertThat(book.check()).isEmpty();
+            }
+            assertThat(enter(shop, Spot.OUTER).statusCode()).isEqualTo(303);
+        }
+        try (var book = Book.openToServe(folder)) {
+            assertThat(spots(book)).containsExactlyInAnyOrder(Spot.INNER, Spot.OUTER);
+            assertThatThrownBy(() -> Book.openToServe(folder)).hasMessageContaining("is served by another Cornerbook");
+        }
+        Book.restore(backup, parent.resolve("restored"));
+        try (var book = Book.openToServe(parent.resolve("restored"))) {
+            assertThat(spots(book)).containsExactly(Spot.INNER);
         }
     }
 

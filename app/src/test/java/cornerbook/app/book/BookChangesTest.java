@@ -11,12 +11,14 @@ import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
 import cornerbook.core.visit.Vehicle;
 import cornerbook.core.visit.Visit;
+import cornerbook.core.visit.WheelSet;
 import java.nio.file.Path;
 import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -84,6 +86,27 @@ class BookChangesTest {
                 .isInstanceOf(BookException.class);
         assertThat(book.findHistory(CAR.vehicle().id()).orElseThrow().customer())
                 .isEqualTo(CAR.customer());
+    }
+
+    /** Ids of sets are a car's own: two cars may both have a set "winter". */
+    @Test
+    void aSetThatIsPutRightLeavesASetOfAnotherCarAlone() {
+        var set = CAR.sets().getFirst();
+        var other = new CarHistory(
+                named("other"),
+                CAR.customer(),
+                List.of(new WheelSet(set.id(), set.season(), "shelf 9", List.of())),
+                List.of());
+        book.add(other);
+        var moved = new WheelSet(set.id(), set.season(), "shelf 1", set.wheels());
+        var sets = Stream.concat(Stream.of(moved), CAR.sets().stream().skip(1)).toList();
+        var id = CAR.vehicle().id();
+        book.change(
+                new CarHistory(CAR.vehicle(), CAR.customer(), sets, CAR.visits()),
+                book.findRevision(id).orElseThrow(),
+                TODAY);
+        assertThat(book.findHistory(id).orElseThrow().sets()).isEqualTo(sets);
+        assertThat(book.findHistory("other")).contains(other);
     }
 
     @Test
