@@ -112,7 +112,8 @@ record BrakeWear(Vehicle vehicle, List<Visit> visits, DistancePerDay distance) {
                         prior,
                         0)
                 .map(Followed::part)
-                .map(part -> part.wear().thickness(new Estimate(part.run1000Km(), 0)).left())
+                .map(part ->
+                        part.wear().thickness(new Estimate(part.run1000Km(), 0)).left())
                 .map(thickness -> new Estimate(thickness.mean(), Math.hypot(thickness.sd(), prior.readingSdMm())));
     }
 

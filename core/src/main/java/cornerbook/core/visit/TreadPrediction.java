@@ -38,7 +38,9 @@ public record TreadPrediction(Reading reading, Estimate expectedMm) {
                 int tyre = tags.indexOf(reading.wheelTag());
                 if (tyre >= 0) {
                     CornerDistances run = runs.run(visit, tags.get(tyre));
-                    var depth = posterior.depth(Objects.requireNonNull(reading.spot()), tyre, run).left();
+                    var depth = posterior
+                            .depth(Objects.requireNonNull(reading.spot()), tyre, run)
+                            .left();
                     predictions.add(new TreadPrediction(
                             reading, new Estimate(depth.mean(), Math.hypot(depth.sd(), gaugeSdMm))));
                 }

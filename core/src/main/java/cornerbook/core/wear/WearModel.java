@@ -60,8 +60,7 @@ public final class WearModel {
             var shared = g > 0 && sameDesign(byGroove.get(g - 1), byGroove.get(g))
                     ? posteriors.get(g - 1).precision()
                     : null;
-            var factor =
-                    shared != null ? shared : new PosteriorPrecision(precision(newDepths, byGroove.get(g)), size);
+            var factor = shared != null ? shared : new PosteriorPrecision(precision(newDepths, byGroove.get(g)), size);
             posteriors.add(factor.solve(rightHandSide(newDepths, byGroove.get(g))));
         }
         return posteriors;

@@ -88,8 +88,7 @@ final class RandomHistories {
                 (part, mm) -> Math.max(1, mm - thousandKm * (part.startsWith("disc") ? 0.008 : 0.08) * wear));
     }
 
-    private List<Reading> readings(
-            Map<Corner, String> arrived, Map<Corner, String> left, boolean thorough) {
+    private List<Reading> readings(Map<Corner, String> arrived, Map<Corner, String> left, boolean thorough) {
         var readings = new ArrayList<Reading>();
         for (var wheels : arrived.equals(left) ? List.of(left) : List.of(arrived, left)) {
             wheels.forEach((corner, tag) -> {

@@ -64,8 +64,8 @@ class TruncatedNormalReferenceTest {
         for (var corner : Corner.values()) {
             readings.add(new TreadReading(corner.ordinal(), Spot.INNER, CornerDistances.NONE, 7.9));
             var run = CornerDistances.NONE.plus(corner, 9);
-            readings.add(new TreadReading(
-                    corner.ordinal(), Spot.INNER, run, corner == Corner.LF ? laterMm : laterMm - 0.4));
+            readings.add(
+                    new TreadReading(corner.ordinal(), Spot.INNER, run, corner == Corner.LF ? laterMm : laterMm - 0.4));
         }
         var newDepths = Collections.nCopies(TYRES, NewDepth.stated(8));
         var held = new WearModel(parameters).fit(newDepths, readings);
