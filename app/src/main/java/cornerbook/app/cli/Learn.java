@@ -47,7 +47,14 @@ final class Learn implements Runnable {
         if (knowledge.wear().rows().isEmpty()) {
             out.println("The book has no tread reading yet; the defaults serve.");
         }
-        knowledge.wear().rows().forEach(row -> out.println(Printed.line(words(row))));
+        knowledge.wear().rows().forEach(row -> {
+            out.println(Printed.line(words(row)));
+            if (!row.open().isEmpty()) {
+                out.println(
+                        "  not learned, for the readings are too few, too much alike or contradict each other: %s; what was known before serves"
+                                .formatted(String.join(", ", row.open())));
+            }
+        });
         knowledge
                 .distances()
                 .forEach((season, distance) -> out.println("%s: %.0f ± %.0f km per day, from %s"

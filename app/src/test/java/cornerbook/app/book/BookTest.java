@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import cornerbook.app.demo.DemoShop;
+import cornerbook.app.exchange.VisitFile;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.visit.CarHistory;
@@ -22,6 +23,8 @@ import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import org.flywaydb.core.Flyway;
 import org.jdbi.v3.core.Jdbi;
 import org.jspecify.annotations.Nullable;
@@ -69,6 +72,35 @@ class BookTest {
             assertThat(knowledge.wear().rows())
                     .containsExactlyInAnyOrderElementsOf(expected.wear().rows());
         }
+    }
+
+    /** Cars that are all alike leave the curvature of the likelihood without a maximum; learning ends all the same. */
+    @Test
+    void aBookOfSixHundredCarsThatAreMuchAlikeIsLearned() {
+        try (var book = Book.open(folder)) {
+            book.addAll(IntStream.range(0, 50)
+                    .boxed()
+                    .flatMap(copy -> SHOP.stream().map(car -> copyOf(car, copy)))
+                    .toList());
+            var knowledge = book.learn(TODAY);
+            assertThat(knowledge).isEqualTo(book.knowledge());
+            assertThat(knowledge.wear().rows()).isNotEmpty().allSatisfy(row -> {
+                var errors = row.learned().standardErrors();
+                assertThat(DoubleStream.of(
+                                errors.frontRate(), errors.rearRate(), errors.vehicleSpread(), errors.cornerSpread()))
+                        .allMatch(error -> error > 0 && error <= 0.4);
+            });
+        }
+    }
+
+    /** The same car under other identities. */
+    private static CarHistory copyOf(CarHistory car, int copy) {
+        var json = VisitFile.write(car).replace("\"demo-", "\"c" + copy + "-demo-");
+        for (var wheel :
+                car.sets().stream().flatMap(set -> set.wheels().stream()).toList()) {
+            json = json.replace("\"" + wheel.tag() + "\"", "\"c" + copy + "-" + wheel.tag() + "\"");
+        }
+        return ((VisitFile.Read) VisitFile.read(json, TODAY)).history();
     }
 
     @Test

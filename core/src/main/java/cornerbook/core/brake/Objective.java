@@ -6,13 +6,13 @@ import java.util.List;
 
 /** The penalised log-likelihood of a sample at one point (β, log σ), with its gradient and the negative of its Hessian. */
 final class Objective {
-    private static final double FIRST_SHIFT = 1e-6;
-
     private final double[] point;
     private final double[] gradient;
     private final double[] negativeHessian;
     private double logLikelihood;
     private double logPrior;
+    /** Whether every parameter has a proper prior. */
+    private boolean held = true;
 
     Objective(CensoredSample data, List<NormalPrior> coefficientPriors, NormalPrior logScalePrior, double[] point) {
         int size = point.length;
@@ -24,6 +24,7 @@ final class Objective {
             var prior = j < size - 1 ? coefficientPriors.get(j) : logScalePrior;
             double away = point[j] - prior.mean();
             double precision = prior.precision();
+            held &= precision > 0;
             logPrior -= 0.5 * precision * away * away;
             gradient[j] -= precision * away;
             negativeHessian[j * size + j] += precision;
@@ -72,33 +73,18 @@ final class Objective {
         return there;
     }
 
-    /** The negative Hessian, shifted by as much of its own diagonal as makes it positive definite. */
+    /** The negative Hessian, shifted where it is not positive definite. */
     CholeskyFactor curvature() {
-        int size = point.length;
-        double shift = 0;
-        while (true) {
-            var shifted = negativeHessian.clone();
-            for (int j = 0; j < size; j++) {
-                shifted[j * size + j] += shift * (1 + Math.abs(shifted[j * size + j]));
-            }
-            var factor = CholeskyFactor.find(shifted, size);
-            if (factor.isPresent()) {
-                return factor.get();
-            }
-            if (shift > 1e12) {
-                throw new IllegalArgumentException(
-                        "the likelihood has no curvature at " + Arrays.toString(point) + ", expected finite data");
-            }
-            shift = Math.max(FIRST_SHIFT, 10 * shift);
-        }
+        return CholeskyFactor.nearest(negativeHessian, point.length);
     }
 
     WeibullFit toFit() {
         int size = point.length;
-        var factor = CholeskyFactor.find(negativeHessian, size)
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "the data leave a coefficient open, expected data or priors that hold each one"));
-        var inverse = factor.inverse();
+        if (!held && CholeskyFactor.find(negativeHessian, size).isEmpty()) {
+            throw new IllegalArgumentException(
+                    "the data leave a coefficient open, expected data or priors that hold each one");
+        }
+        var inverse = curvature().inverse();
         return new WeibullFit(
                 Arrays.stream(point, 0, size - 1).boxed().toList(),
                 Math.exp(point[size - 1]),

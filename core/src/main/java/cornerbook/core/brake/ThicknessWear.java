@@ -2,6 +2,7 @@ package cornerbook.core.brake;
 
 import cornerbook.core.wear.DistancePerDay;
 import cornerbook.core.wear.Estimate;
+import cornerbook.core.wear.TruncatedNormal;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -13,10 +14,15 @@ import java.util.OptionalDouble;
  *   A = [1/s_d² + nW, −W Σa; −W Σa, 1/s_r² + W Σa²],   A · (d, r) = (new/s_d² + W Σy, m/s_r² − W Σa y)          (1)
  * </pre>
  *
- * It is the corner-rate model of tread (docs/methods/wear.md) with one part that stays where it is. Assumes wear linear in
- * distance. Accurate to 1e-12 relative.
+ * It is the corner-rate model of tread (docs/methods/wear.md) with one part that stays where it is. Pads and discs do not
+ * grow: where the posterior of r comes nearer to nothing than its standard deviation, as by a slip of the pen, it is
+ * conditioned on a rate of {@link #LEAST_MM_PER_1000_KM} or more, and d goes along with r; the priors come nearly so near, and
+ * stay as they are. Assumes wear linear in distance. Accurate to 1e-12 relative, conditioned to 1e-8.
  */
 public final class ThicknessWear {
+    /** One millimetre in ten million km: less than any part wears. Common practice, no source. */
+    static final double LEAST_MM_PER_1000_KM = 1e-4;
+
     private final Estimate whenNew;
     private final Estimate rate;
     private final double covariance;
@@ -47,9 +53,27 @@ public final class ThicknessWear {
         }
         double determinant = ofNew * ofRate - ofBoth * ofBoth;
         return new ThicknessWear(
-                new Estimate((ofRate * rightNew - ofBoth * rightRate) / determinant, Math.sqrt(ofRate / determinant)),
-                new Estimate((ofNew * rightRate - ofBoth * rightNew) / determinant, Math.sqrt(ofNew / determinant)),
-                -ofBoth / determinant);
+                        new Estimate(
+                                (ofRate * rightNew - ofBoth * rightRate) / determinant,
+                                Math.sqrt(ofRate / determinant)),
+                        new Estimate(
+                                (ofNew * rightRate - ofBoth * rightNew) / determinant, Math.sqrt(ofNew / determinant)),
+                        -ofBoth / determinant)
+                .wearing();
+    }
+
+    /** The Gaussian with mean and covariance of this one cut off below the least rate; this one where little is cut off. */
+    private ThicknessWear wearing() {
+        if (rate.mean() - LEAST_MM_PER_1000_KM >= rate.sd()) {
+            return this;
+        }
+        var held = TruncatedNormal.above(rate, LEAST_MM_PER_1000_KM);
+        double slope = covariance / variance(rate);
+        double variance = variance(whenNew) - slope * slope * (variance(rate) - variance(held));
+        return new ThicknessWear(
+                new Estimate(whenNew.mean() + slope * (held.mean() - rate.mean()), Math.sqrt(variance)),
+                held,
+                slope * variance(held));
     }
 
     /** Thickness when new, mm. */
@@ -57,7 +81,7 @@ public final class ThicknessWear {
         return whenNew;
     }
 
-    /** Wear rate, mm per 1000 km. */
+    /** Wear rate, mm per 1000 km; its mean is above 0. */
     public Estimate rate() {
         return rate;
     }

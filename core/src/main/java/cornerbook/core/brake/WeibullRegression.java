@@ -3,12 +3,14 @@ package cornerbook.core.brake;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Weibull regression on censored times, as an accelerated failure time model: log T = β₀ + β₁x₁ + … + σ W with W standard
  * smallest extreme value, so that S(t) = exp(−(t/e^(xβ))^(1/σ)). It finds the maximum of the log-likelihood plus the
  * logarithms of normal priors on β and log σ by Newton's method with the analytic gradient and Hessian; a step that does
- * not climb is halved, and a Hessian that is not negative definite is shifted until it is.
+ * not climb is halved, and a Hessian that is not negative definite is shifted until it is. With a proper prior on every
+ * parameter it always ends with the highest point that it found.
  *
  * <p>Assumes independent times and covariates that do not change with time. Sources: Meeker and Escobar, Statistical
  * Methods for Reliability Data, 1998, chapters 8 and 17; Kalbfleisch and Prentice, The Statistical Analysis of Failure Time
@@ -61,27 +63,29 @@ public final class WeibullRegression {
                 promised += 0.5 * direction[j] * here.gradient()[j];
             }
             if (promised < PROMISED_GAIN * (1 + Math.abs(here.value()))) {
-                return here.toFit();
+                break;
             }
-            here = climb(data, here, direction);
+            var higher = climb(data, here, direction);
+            if (higher.isEmpty()) {
+                break;
+            }
+            here = higher.get();
         }
-        throw new IllegalArgumentException(
-                "no maximum found in %d steps, expected data or priors that hold every coefficient"
-                        .formatted(MOST_STEPS));
+        return here.toFit();
     }
 
-    private Objective climb(CensoredSample data, Objective here, double[] direction) {
+    /** A point along the direction that is no lower; empty where rounding hides every rise. */
+    private Optional<Objective> climb(CensoredSample data, Objective here, double[] direction) {
         double length = 1;
         for (int halving = 0; halving < MOST_HALVINGS; halving++) {
             var there = here.moved(direction, length);
             var next = new Objective(data, coefficientPriors, logScalePrior, there);
             if (next.value() >= here.value()) {
-                return next;
+                return Optional.of(next);
             }
             length /= 2;
         }
-        throw new IllegalArgumentException(
-                "the likelihood cannot be raised, expected data or priors that hold every coefficient");
+        return Optional.empty();
     }
 
     /** Mean and spread of the logarithms for the parameters without a prior; the prior's mean for the others. */

@@ -1,5 +1,6 @@
 package cornerbook.core.numeric;
 
+import java.util.Arrays;
 import java.util.Optional;
 
 /**
@@ -7,6 +8,9 @@ import java.util.Optional;
  * and Van Loan, Matrix Computations, algorithm 4.2.
  */
 public final class CholeskyFactor {
+    private static final double FIRST_SHIFT = 1e-6;
+    private static final double LARGEST_SHIFT = 1e12;
+
     private final int size;
     private final double[] lower;
 
@@ -41,6 +45,29 @@ public final class CholeskyFactor {
             }
         }
         return Optional.of(new CholeskyFactor(size, lower));
+    }
+
+    /**
+     * The factor of the matrix, or, where it is not positive definite, of the matrix with as much of its own diagonal added
+     * as makes it so (Levenberg 1944, Quarterly of Applied Mathematics 2:164).
+     *
+     * @param matrix as for {@link #find}
+     * @throws IllegalArgumentException when it has an element that is no finite number
+     */
+    public static CholeskyFactor nearest(double[] matrix, int size) {
+        var shifted = matrix.clone();
+        for (double shift = 0; shift < LARGEST_SHIFT; shift = Math.max(FIRST_SHIFT, 10 * shift)) {
+            for (int j = 0; j < size; j++) {
+                double diagonal = matrix[j * size + j];
+                shifted[j * size + j] = diagonal + shift * (1 + Math.abs(diagonal));
+            }
+            var factor = find(shifted, size);
+            if (factor.isPresent()) {
+                return factor.get();
+            }
+        }
+        throw new IllegalArgumentException(
+                "no curvature in %s, expected finite numbers".formatted(Arrays.toString(matrix)));
     }
 
     /** The vector x of A x = {@code right}. */

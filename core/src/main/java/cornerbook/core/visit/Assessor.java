@@ -115,7 +115,7 @@ public final class Assessor {
         var vehicle = history.vehicle();
         var runs = new RunHistory(history, visits, knowledge);
         var readings = new CurrentReadings(visit);
-        var notJudged = new ArrayList<String>();
+        var notJudged = new ArrayList<>(runs.doubts());
         var findings = new ArrayList<Finding>();
         var goingOn = goingOn(history, visitId);
         var comingOff = findSet(history, visit.arrivedOn())

@@ -112,7 +112,8 @@ record BrakeWear(Vehicle vehicle, List<Visit> visits, DistancePerDay distance) {
                         prior,
                         0)
                 .map(Followed::part)
-                .map(part -> part.wear().thickness(new Estimate(part.run1000Km(), 0)))
+                .map(part ->
+                        part.wear().thickness(new Estimate(part.run1000Km(), 0)).left())
                 .map(thickness -> new Estimate(thickness.mean(), Math.hypot(thickness.sd(), prior.readingSdMm())));
     }
 
@@ -122,6 +123,7 @@ record BrakeWear(Vehicle vehicle, List<Visit> visits, DistancePerDay distance) {
             Function<BrakeCorner, OptionalDouble> thicknessMm,
             WearPrior prior,
             double limitMm) {
+        var mileage = new Mileage(visits);
         var readings = new ArrayList<WearReading>();
         double startKm = 0;
         boolean sinceNew = false;
@@ -130,13 +132,13 @@ record BrakeWear(Vehicle vehicle, List<Visit> visits, DistancePerDay distance) {
             var read = thicknessMm.apply(at);
             if (read.isPresent()) {
                 if (readings.isEmpty() && !sinceNew) {
-                    startKm = visit.odometerKm();
+                    startKm = mileage.sinceFirstKm(visit);
                 }
-                readings.add(new WearReading((visit.odometerKm() - startKm) / THOUSAND, read.getAsDouble()));
+                readings.add(new WearReading((mileage.sinceFirstKm(visit) - startKm) / THOUSAND, read.getAsDouble()));
             }
             if (at.done(replaced)) {
                 readings.clear();
-                startKm = visit.odometerKm();
+                startKm = mileage.sinceFirstKm(visit);
                 sinceNew = true;
             }
         }
@@ -144,7 +146,7 @@ record BrakeWear(Vehicle vehicle, List<Visit> visits, DistancePerDay distance) {
             return Optional.empty();
         }
         var wear = ThicknessWear.of(sinceNew ? prior : prior.ofUnknownAge(), readings);
-        double run = (visits.getLast().odometerKm() - startKm) / THOUSAND;
+        double run = (mileage.sinceFirstKm(visits.getLast()) - startKm) / THOUSAND;
         return Optional.of(new Followed(new ThicknessOutlook.Part(wear, run, limitMm), readings.size(), sinceNew));
     }
 }

@@ -5,7 +5,6 @@ import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.season.DistanceHistory;
 import cornerbook.core.wear.CornerDistances;
 import cornerbook.core.wear.DistancePerDay;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -23,21 +22,23 @@ final class RunHistory {
     private final Map<String, Corner> lastCorner = new HashMap<>();
     private final Map<SeasonKind, List<Double>> kmPerDay = new HashMap<>();
     private final Knowledge knowledge;
+    private final Mileage mileage;
     private final List<Double> kmPerDayAll = new ArrayList<>();
 
     RunHistory(CarHistory history, List<Visit> visits, Knowledge knowledge) {
         this.knowledge = knowledge;
+        mileage = new Mileage(visits);
         var run = new HashMap<String, CornerDistances>();
         @Nullable Visit before = null;
         for (var visit : visits) {
             if (before != null) {
-                double distanceKm = visit.odometerKm() - before.odometerKm();
+                double distanceKm = mileage.sinceFirstKm(visit) - mileage.sinceFirstKm(before);
                 visit.arrivedOn()
                         .forEach((corner, tag) -> run.merge(
                                 tag,
                                 CornerDistances.NONE.plus(corner, distanceKm / THOUSAND),
                                 (known, more) -> known.plus(corner, distanceKm / THOUSAND)));
-                countDays(history, before, visit, distanceKm);
+                mileage.kmPerDayUntil(visit).ifPresent(kmPerDay -> countSeason(history, visit, kmPerDay));
             }
             visit.arrivedOn().forEach((corner, tag) -> lastCorner.put(tag, corner));
             runByVisit.put(visit.id(), Map.copyOf(run));
@@ -53,6 +54,11 @@ final class RunHistory {
     @Nullable
     Corner lastCorner(String wheelTag) {
         return lastCorner.get(wheelTag);
+    }
+
+    /** What cannot be believed of the odometer, one sentence each. */
+    List<String> doubts() {
+        return mileage.doubts();
     }
 
     DistancePerDay next(SeasonKind season) {
@@ -82,16 +88,12 @@ final class RunHistory {
         return kmPerDay.getOrDefault(season, List.of());
     }
 
-    private void countDays(CarHistory history, Visit before, Visit visit, double distanceKm) {
-        long days = ChronoUnit.DAYS.between(before.date(), visit.date());
-        if (days <= 0) {
-            return;
-        }
-        kmPerDayAll.add(distanceKm / days);
+    private void countSeason(CarHistory history, Visit visit, double average) {
+        kmPerDayAll.add(average);
         visit.arrivedOn().values().stream()
                 .findFirst()
                 .flatMap(history::findSetOf)
                 .ifPresent(set -> kmPerDay.computeIfAbsent(set.season(), key -> new ArrayList<>())
-                        .add(distanceKm / days));
+                        .add(average));
     }
 }

@@ -60,7 +60,7 @@ public record SetForecast(
     }
 
     /**
-     * One groove.
+     * One groove. Depths are of what is left: 0 where a tread would be worn out, and not below.
      *
      * @param readings what was measured, at which distance the tyre had run, earliest first
      * @param band depth to come, from the distance run now onwards

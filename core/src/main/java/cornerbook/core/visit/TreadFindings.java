@@ -10,6 +10,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Findings on a set's tread: will it hold. */
 final class TreadFindings {
+    /** What is said where the model expects nothing to be left. */
+    private static final String WORN_OUT = "worn out";
+
     private TreadFindings() {}
 
     static Finding ofSet(SetForecast forecast, String limitSource, @Nullable Evidence atFitting) {
@@ -23,13 +26,14 @@ final class TreadFindings {
         var evidence = new ArrayList<Evidence>();
         evidence.add(new Evidence(
                 "lowest groove",
-                "%s %s, %s: %.1f ± %.1f mm"
+                "%s %s, %s: %s"
                         .formatted(
                                 weakest.corner(),
                                 weakest.wheel().tag(),
                                 word(groove),
-                                groove.depthMm(),
-                                groove.depthSdMm()),
+                                groove.depthMm() > 0
+                                        ? "%.1f ± %.1f mm".formatted(groove.depthMm(), groove.depthSdMm())
+                                        : WORN_OUT + " by the distance that it ran"),
                 "corner-rate model, all readings of this set"));
         evidence.add(new Evidence(
                 "wear there",
@@ -55,11 +59,11 @@ final class TreadFindings {
         return new Finding(
                 new Subject(Subject.Part.WHEEL_SET, null, null, forecast.set().id()),
                 verdict,
-                "%s (%s): lowest %.1f mm, %s to hold until %s"
+                "%s (%s): lowest %s, %s to hold until %s"
                         .formatted(
                                 capital(name),
                                 goingOn ? "on the car" : "coming off",
-                                groove.depthMm(),
+                                depth(groove),
                                 percent(forecast.probabilityHolds()),
                                 Dates.written(forecast.until())),
                 plainWords(forecast, verdict, name, groove, goingOn),
@@ -84,7 +88,7 @@ final class TreadFindings {
 
     private static String plainWords(
             SetForecast forecast, Verdict verdict, String name, GrooveForecast groove, boolean goingOn) {
-        var depth = "lowest tread %.1f mm, minimum %.1f mm".formatted(groove.depthMm(), forecast.limitMm());
+        var depth = "lowest tread %s, minimum %.1f mm".formatted(depth(groove), forecast.limitMm());
         return switch (verdict) {
             case UNSAFE -> "The %s is below the legal minimum (%s). It must not be driven on.".formatted(name, depth);
             case SPENT ->
@@ -105,6 +109,10 @@ final class TreadFindings {
                         ? "The %s is good until the next visit (%s).".formatted(name, depth)
                         : "The stored %s is good for its next season (%s).".formatted(name, depth);
         };
+    }
+
+    private static String depth(GrooveForecast groove) {
+        return groove.depthMm() > 0 ? "%.1f mm".formatted(groove.depthMm()) : WORN_OUT;
     }
 
     static GrooveForecast lowest(TyreForecast tyre) {

@@ -216,11 +216,11 @@ final class TreadForecaster {
                 var depth = outlook.depth(spot, placement, ahead);
                 band.add(new BandPoint(
                         runKm + ahead,
-                        depth.mean(),
-                        depth.mean() - BAND_Z * depth.sd(),
-                        depth.mean() + BAND_Z * depth.sd()));
+                        Math.max(0, depth.mean()),
+                        Math.max(0, depth.mean() - BAND_Z * depth.sd()),
+                        Math.max(0, depth.mean() + BAND_Z * depth.sd())));
             }
-            var now = outlook.depth(spot, placement, 0);
+            var now = outlook.depth(spot, placement, 0).left();
             var rate = posterior.rate(spot, corner);
             grooves.add(new GrooveForecast(spot, now.mean(), now.sd(), rate.mean(), rate.sd(), readings, band));
         }

@@ -10,7 +10,7 @@ import java.util.Objects;
 /**
  * What the wear model expected of a visit's tread readings from all visits before it, beside what was read.
  *
- * @param expectedMm mean and standard deviation of the reading to come, its own error included
+ * @param expectedMm mean and standard deviation of the reading to come, its own error included; 0 for a worn-out tread
  */
 public record TreadPrediction(Reading reading, Estimate expectedMm) {
     /** A reading further off than this many standard deviations is questioned. Common practice, no source. */
@@ -38,7 +38,9 @@ public record TreadPrediction(Reading reading, Estimate expectedMm) {
                 int tyre = tags.indexOf(reading.wheelTag());
                 if (tyre >= 0) {
                     CornerDistances run = runs.run(visit, tags.get(tyre));
-                    var depth = posterior.depth(Objects.requireNonNull(reading.spot()), tyre, run);
+                    var depth = posterior
+                            .depth(Objects.requireNonNull(reading.spot()), tyre, run)
+                            .left();
                     predictions.add(new TreadPrediction(
                             reading, new Estimate(depth.mean(), Math.hypot(depth.sd(), gaugeSdMm))));
                 }

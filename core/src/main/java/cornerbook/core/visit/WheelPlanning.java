@@ -120,7 +120,7 @@ final class WheelPlanning {
             int tyre = i;
             var run = runs.run(visit, wheel.tag());
             var depths = List.of(Spot.values()).stream()
-                    .map(spot -> posterior.depth(spot, tyre, run).mean())
+                    .map(spot -> posterior.depth(spot, tyre, run).left().mean())
                     .toList();
             wheels.add(new WheelState(
                     wheel.tag(), wheel.tyre().size(), wheel.tyre().directional(), depths, lastCorner(wheel.tag())));

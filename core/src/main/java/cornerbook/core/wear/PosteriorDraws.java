@@ -8,11 +8,10 @@ import java.util.random.RandomGenerator;
 
 /**
  * Draws of all depths and rates of a set from their joint posterior, x = mean + L z with L the Cholesky factor of the
- * covariance and z standard normal. A draw with a rate that is not positive is drawn again: treads do not grow.
+ * covariance and z standard normal. A draw with a rate below what a tread wears is drawn again: {@link WearingRates}
+ * leaves no rate's mean nearer to that than its standard deviation, so that a third of the draws and more are kept.
  */
 public final class PosteriorDraws {
-    private static final double LEAST_RATE = 1e-3;
-
     private final WearPosterior posterior;
     private final List<double[]> lower = new ArrayList<>();
     private final int unknowns;
@@ -80,7 +79,7 @@ public final class PosteriorDraws {
 
     private boolean ratesPositive(double[] draw) {
         for (int i = posterior.tyres(); i < unknowns; i++) {
-            if (draw[i] < LEAST_RATE) {
+            if (draw[i] < WearingRates.LEAST_MM_PER_1000_KM) {
                 return false;
             }
         }

@@ -28,7 +28,34 @@ public record WearKnowledge(List<Row> rows) {
      * @param tyreModel null for all models
      */
     public record Row(
-            DriveLayout drive, SeasonKind season, @Nullable String tyreModel, LearnedWear learned) {}
+            DriveLayout drive, SeasonKind season, @Nullable String tyreModel, LearnedWear learned) {
+        /** Share of the prior's spread from which a standard error says that next to nothing was learned. */
+        private static final double HARDLY_LESS = 0.9;
+
+        /**
+         * What the readings tell next to nothing of, in words, so that it is still what it was before them: they are too few, too
+         * much alike or contradict each other.
+         */
+        public List<String> open() {
+            var errors = learned.standardErrors();
+            var prior =
+                    tyreModel == null ? WearPrior.about(learned.parameters()) : WearPrior.ofModel(learned.parameters());
+            var open = new ArrayList<String>();
+            addIf(errors.frontRate() > HARDLY_LESS * prior.rateSpread(), "wear at the front", open);
+            addIf(errors.rearRate() > HARDLY_LESS * prior.rateSpread(), "wear at the rear", open);
+            addIf(errors.vehicleSpread() > HARDLY_LESS * prior.otherSpread(), "how cars differ", open);
+            addIf(errors.cornerSpread() > HARDLY_LESS * prior.otherSpread(), "how corners differ", open);
+            addIf(errors.readingSd() > HARDLY_LESS * prior.otherSpread(), "how gauges err", open);
+            addIf(errors.newDepthSd() > HARDLY_LESS * prior.otherSpread(), "how new tyres differ", open);
+            return List.copyOf(open);
+        }
+
+        private static void addIf(boolean isOpen, String words, List<String> open) {
+            if (isOpen) {
+                open.add(words);
+            }
+        }
+    }
 
     /** Learns from all sets of a book. */
     public static WearKnowledge learn(List<WearHistory> histories) {

@@ -16,9 +16,14 @@ import java.util.stream.IntStream;
  *
  * <pre>  θ ← θ + s (Σ g gᵀ + P)⁻¹ (Σ g − P (θ − θ0)),   s halved until the sum rises                       (1)</pre>
  *
+ * within {@link #MOST_SPREADS} spreads of the prior and below what a parameter can be: readings that contradict each other
+ * are no reason to go farther.
+ *
  * <p>Standard errors allow for what the sum leaves out, that grooves of one car are alike: with J the outer products of
  * whole cars' slopes and H the curvature, they are the roots of the diagonal of H⁻¹ (J + P) H⁻¹ (Huber 1967; Liang and
- * Zeger 1986, Biometrika 73:13). Checked against R's lme4.
+ * Zeger 1986, Biometrika 73:13). Where the sum has no maximum of its own, as in a book of cars that are all alike, H is not
+ * positive definite, and Σ g gᵀ + P stands in its place, as in (1). No standard error is greater than the prior's spread: a
+ * book cannot know less than was known without it. Checked against R's lme4.
  */
 public final class WearLearner {
     private static final int PARAMETERS = SetLikelihood.PARAMETERS;
@@ -28,11 +33,16 @@ public final class WearLearner {
     private static final double PRECISE = 1e-6;
 
     private static final double CURVATURE_STEP = 1e-4;
+    private static final double MOST_SPREADS = 8;
+    /** Logarithm of what every parameter stays below, in its own unit. */
+    private static final double HIGHEST = Math.log(9);
+
     /** Cars that one task sums; fixed, so that the sums do not depend on the number of processors. */
     private static final int CARS_PER_TASK = 64;
 
     private final List<List<SetLikelihood>> cars;
     private final double[] centre;
+    private final WearPrior prior;
     private final double[] priorPrecision = new double[PARAMETERS];
 
     private WearLearner(List<WearHistory> histories, WearPrior prior) {
@@ -41,10 +51,9 @@ public final class WearLearner {
             byCar.computeIfAbsent(history.car(), car -> new ArrayList<>()).add(new SetLikelihood(history));
         }
         cars = List.copyOf(byCar.values());
+        this.prior = prior;
         centre = logarithms(prior.centre());
-        Arrays.fill(priorPrecision, 1 / (prior.otherSpread() * prior.otherSpread()));
-        priorPrecision[SetLikelihood.FRONT_RATE] = 1 / (prior.rateSpread() * prior.rateSpread());
-        priorPrecision[SetLikelihood.REAR_RATE] = priorPrecision[SetLikelihood.FRONT_RATE];
+        Arrays.setAll(priorPrecision, place -> 1 / (prior.spread(place) * prior.spread(place)));
     }
 
     /**
@@ -81,12 +90,8 @@ public final class WearLearner {
         var sums = sums(at);
         for (int step = 0; step < MOST_STEPS; step++) {
             var slope = penalisedSlope(at, sums);
-            var information = sums.outerOfSets.clone();
-            for (int i = 0; i < PARAMETERS; i++) {
-                information[i * PARAMETERS + i] += priorPrecision[i];
-            }
             var direction =
-                    CholeskyFactor.find(information, PARAMETERS).orElseThrow().solve(slope);
+                    CholeskyFactor.nearest(information(sums), PARAMETERS).solve(slope);
             double promise = dot(slope, direction);
             if (promise < PRECISE) {
                 break;
@@ -110,6 +115,15 @@ public final class WearLearner {
         return at;
     }
 
+    /** Outer products of the sets' slopes, and the prior's precision. */
+    private double[] information(Sums sums) {
+        var information = sums.outerOfSets.clone();
+        for (int i = 0; i < PARAMETERS; i++) {
+            information[i * PARAMETERS + i] += priorPrecision[i];
+        }
+        return information;
+    }
+
     private WearUncertainty standardErrors(double[] at) {
         var curvature = new double[PARAMETERS * PARAMETERS];
         var sums = sums(at);
@@ -124,8 +138,10 @@ public final class WearLearner {
                 curvature[j * PARAMETERS + i] += second / 2;
             }
         }
-        var inverse = new PosteriorPrecision(curvature, PARAMETERS);
-        var middle = sums.outerOfCars;
+        var inverse = CholeskyFactor.find(curvature, PARAMETERS)
+                .orElseGet(() -> CholeskyFactor.nearest(information(sums), PARAMETERS))
+                .inverse();
+        var middle = sums.outerOfCars.clone();
         for (int i = 0; i < PARAMETERS; i++) {
             middle[i * PARAMETERS + i] += priorPrecision[i];
         }
@@ -134,10 +150,10 @@ public final class WearLearner {
             double variance = 0;
             for (int j = 0; j < PARAMETERS; j++) {
                 for (int k = 0; k < PARAMETERS; k++) {
-                    variance += inverse.covariance(i, j) * middle[j * PARAMETERS + k] * inverse.covariance(k, i);
+                    variance += inverse[i * PARAMETERS + j] * middle[j * PARAMETERS + k] * inverse[k * PARAMETERS + i];
                 }
             }
-            errors[i] = Math.sqrt(variance);
+            errors[i] = Math.min(Math.sqrt(variance), prior.spread(i));
         }
         return new WearUncertainty(
                 errors[SetLikelihood.READING_SD],
@@ -194,11 +210,15 @@ public final class WearLearner {
         return slope;
     }
 
-    private static double[] moved(double[] at, double[] direction, double share) {
+    private double[] moved(double[] at, double[] direction, double share) {
         var next = at.clone();
         for (int i = 0; i < PARAMETERS; i++) {
+            double farthest = MOST_SPREADS * prior.spread(i);
             // A parameter changes by no more than a factor of e in one step.
-            next[i] += share * Math.clamp(direction[i], -1, 1);
+            next[i] = Math.clamp(
+                    next[i] + share * Math.clamp(direction[i], -1, 1),
+                    centre[i] - farthest,
+                    Math.min(centre[i] + farthest, HIGHEST));
         }
         return next;
     }

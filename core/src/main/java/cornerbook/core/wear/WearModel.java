@@ -14,7 +14,8 @@ import java.util.List;
  * </pre>
  *
  * with the prior of the rates as {@link RatePrior} has it. Grooves that were read together share one Cholesky factor.
- * Assumes that wear is linear in distance at a corner and that grooves are independent given the prior. Derivation and
+ * Treads wear and do not grow: where the posterior of a rate reaches below what a tread can wear, it is conditioned on
+ * that, see {@link WearingRates}. Assumes that wear is linear in distance at a corner and that grooves are independent given the prior. Derivation and
  * checks: docs/methods/wear.md. Accurate to about 1e-12 relative.
  */
 public final class WearModel {
@@ -29,7 +30,7 @@ public final class WearModel {
     }
 
     /**
-     * The posterior of all depths and rates.
+     * The posterior of all depths and rates; the mean of every rate is above 0.
      *
      * @param newDepths depth when new to the book, by tyre number
      * @param readings in any order; a groove without a reading keeps its prior
@@ -37,19 +38,41 @@ public final class WearModel {
      */
     public WearPosterior fit(List<NewDepth> newDepths, List<TreadReading> readings) {
         int tyres = newDepths.size();
-        var byGroove = new ArrayList<List<TreadReading>>();
-        for (var groove : Spot.values()) {
-            byGroove.add(readingsOf(groove, readings, tyres));
+        var byGroove = byGroove(readings, tyres);
+        var posteriors = new ArrayList<>(gaussian(newDepths, byGroove));
+        for (int g = 0; g < posteriors.size(); g++) {
+            if (!WearingRates.surelyHold(posteriors.get(g), tyres)) {
+                var ofGroove = byGroove.get(g);
+                posteriors.set(
+                        g,
+                        WearingRates.condition(
+                                precision(newDepths, ofGroove), rightHandSide(newDepths, ofGroove), tyres));
+            }
         }
+        return new WearPosterior(tyres, posteriors);
+    }
+
+    /** The exact posterior of each groove, rates below 0 and all. */
+    List<GaussianPosterior> gaussian(List<NewDepth> newDepths, List<List<TreadReading>> byGroove) {
+        int size = newDepths.size() + CORNERS;
         var posteriors = new ArrayList<GaussianPosterior>();
         for (int g = 0; g < byGroove.size(); g++) {
             var shared = g > 0 && sameDesign(byGroove.get(g - 1), byGroove.get(g))
                     ? posteriors.get(g - 1).precision()
                     : null;
-            var factor = shared != null ? shared : precision(newDepths, byGroove.get(g));
+            var factor = shared != null ? shared : new PosteriorPrecision(precision(newDepths, byGroove.get(g)), size);
             posteriors.add(factor.solve(rightHandSide(newDepths, byGroove.get(g))));
         }
-        return new WearPosterior(tyres, posteriors);
+        return posteriors;
+    }
+
+    /** The readings of each groove, in the order of {@link Spot}. */
+    static List<List<TreadReading>> byGroove(List<TreadReading> readings, int tyres) {
+        var byGroove = new ArrayList<List<TreadReading>>();
+        for (var groove : Spot.values()) {
+            byGroove.add(readingsOf(groove, readings, tyres));
+        }
+        return byGroove;
     }
 
     private static List<TreadReading> readingsOf(Spot groove, List<TreadReading> readings, int tyres) {
@@ -81,7 +104,7 @@ public final class WearModel {
         return true;
     }
 
-    private PosteriorPrecision precision(List<NewDepth> newDepths, List<TreadReading> readings) {
+    private double[] precision(List<NewDepth> newDepths, List<TreadReading> readings) {
         int tyres = newDepths.size();
         int size = tyres + CORNERS;
         var precision = new double[size * size];
@@ -106,7 +129,7 @@ public final class WearModel {
                 }
             }
         }
-        return new PosteriorPrecision(precision, size);
+        return precision;
     }
 
     private double[] rightHandSide(List<NewDepth> newDepths, List<TreadReading> readings) {

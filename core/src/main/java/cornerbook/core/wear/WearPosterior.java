@@ -4,7 +4,10 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import java.util.List;
 
-/** What is known about a set's depths and the car's wear rates after all readings; exact under the corner-rate model. */
+/**
+ * What is known about a set's depths and the car's wear rates after all readings; exact under the corner-rate model, but
+ * where a rate had to be held above 0.
+ */
 public final class WearPosterior {
     private static final int CORNERS = Corner.values().length;
 
@@ -22,7 +25,7 @@ public final class WearPosterior {
         return new Estimate(posterior.mean(tyre), Math.sqrt(posterior.covariance(tyre, tyre)));
     }
 
-    /** Wear rate of a corner, mm per 1000 km. */
+    /** Wear rate of a corner, mm per 1000 km; its mean is above 0. */
     public Estimate rate(Spot groove, Corner corner) {
         var posterior = groove(groove);
         int unknown = tyres + corner.ordinal();
@@ -34,7 +37,7 @@ public final class WearPosterior {
         return groove(groove).covariance(tyres + one.ordinal(), tyres + other.ordinal());
     }
 
-    /** Depth of a tyre that has run {@code run}, mm. */
+    /** Depth of a tyre that has run {@code run}, mm; below 0 where it is worn out and would have run on. */
     public Estimate depth(Spot groove, int tyre, CornerDistances run) {
         var weights = new double[tyres + CORNERS];
         weigh(tyre, run, weights);

@@ -14,6 +14,11 @@ public record WearPrior(WearParameters centre, double rateSpread, double otherSp
         }
     }
 
+    /** Spread of the logarithm of a parameter, by its place as {@link SetLikelihood} has it. */
+    double spread(int parameter) {
+        return parameter == SetLikelihood.FRONT_RATE || parameter == SetLikelihood.REAR_RATE ? rateSpread : otherSpread;
+    }
+
     /** For a drive layout and season kind, about the defaults. Spread: common practice, no source. */
     public static WearPrior about(WearParameters defaults) {
         return new WearPrior(defaults, 0.4, 0.4);

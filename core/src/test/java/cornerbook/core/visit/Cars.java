@@ -68,6 +68,24 @@ final class Cars {
                 fluid);
     }
 
+    /** The same car under another identity. */
+    static Vehicle withId(Vehicle car, String id) {
+        return new Vehicle(
+                id,
+                car.name(),
+                car.plate(),
+                car.vin(),
+                car.drive(),
+                car.electric(),
+                car.jurisdiction(),
+                car.front(),
+                car.rear(),
+                car.fastener(),
+                car.battery(),
+                car.brakeFluid(),
+                car.details());
+    }
+
     static WheelSet set(SeasonKind season, String prefix) {
         var wheels = new ArrayList<Wheel>();
         for (var corner : Corner.values()) {

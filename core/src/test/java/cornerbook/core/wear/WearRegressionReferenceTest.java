@@ -89,8 +89,8 @@ class WearRegressionReferenceTest {
 
     /**
      * Stichler, Richey and Mandel 1953, wear of sixteen tyres in thousand miles by weight and by groove depth; their line
-     * weight = 1.32648 + 1.13685 groove was computed from the published table by exact least squares. Halved to fit the
-     * range of a depth gauge.
+     * weight = 1.32648 + 1.13685 groove was computed from the published table by exact least squares. Halved and counted down
+     * from 24 mm to fit the range of a depth gauge and to wear as a tread does.
      */
     @Test
     void publishedTyreWear() {
@@ -100,14 +100,14 @@ class WearRegressionReferenceTest {
         double[] byGroove = {
             35.7, 39.2, 31.1, 28.1, 24.0, 28.7, 25.9, 23.3, 23.1, 23.7, 20.9, 16.1, 19.9, 15.2, 11.5, 11.2
         };
-        var halved = new double[byWeight.length];
-        for (int i = 0; i < halved.length; i++) {
-            halved[i] = byWeight[i] / 2;
+        var left = new double[byWeight.length];
+        for (int i = 0; i < left.length; i++) {
+            left[i] = 24 - byWeight[i] / 2;
         }
 
-        var line = fit(byGroove, halved);
+        var line = fit(byGroove, left);
 
-        assertThat(line.interceptMm * 2).isCloseTo(1.32648, within(1e-4));
-        assertThat(line.slopeMmPer1000Km * 2).isCloseTo(1.13685, within(1e-5));
+        assertThat((24 - line.interceptMm) * 2).isCloseTo(1.32648, within(1e-4));
+        assertThat(-line.slopeMmPer1000Km * 2).isCloseTo(1.13685, within(1e-5));
     }
 }
