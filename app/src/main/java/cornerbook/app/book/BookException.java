@@ -27,7 +27,7 @@ public final class BookException extends RuntimeException {
 
     /** Whether the book could not be used, rather than refused what it was given: the same may be tried again. */
     public boolean isFailure() {
-        return getCause() != null;
+        return getCause() != null && !BookFailure.isOfARule(getCause());
     }
 
     /** Whether not the book is at fault but the file that it was to be copied to or restored from. */

@@ -12,6 +12,9 @@ import org.sqlite.SQLiteException;
 
 /** Turns what SQLite reports about a book into one sentence that says where, what, and what to do. */
 final class BookFailure {
+    /** Class of SQLSTATE (ISO/IEC 9075-2, integrity constraint violation). */
+    private static final String BROKEN_RULE = "23";
+
     private final Path book;
 
     /** Of the book that people know by this path. */
@@ -62,6 +65,15 @@ final class BookFailure {
                 "The book refuses this, for it is there already or breaks a rule: %s".formatted(firstLine(failure));
             default -> unknown(book, failure);
         };
+    }
+
+    /** Whether what was written broke a rule of the tables, which it would do again. */
+    static boolean isOfARule(Throwable failure) {
+        return Stream.iterate(failure, Objects::nonNull, Throwable::getCause)
+                .anyMatch(each -> (each instanceof SQLiteException sqlite
+                                && primaryCode(sqlite) == SQLiteErrorCode.SQLITE_CONSTRAINT)
+                        || (each instanceof SQLException sql
+                                && String.valueOf(sql.getSQLState()).startsWith(BROKEN_RULE)));
     }
 
     /** Whether a copy failed because of the book that was copied, and not because of the copy's own place. */
