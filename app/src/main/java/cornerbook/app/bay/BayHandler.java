@@ -1,8 +1,10 @@
 package cornerbook.app.bay;
 
 import cornerbook.app.book.BookException;
+import cornerbook.app.log.Faults;
 import cornerbook.app.web.Caller;
 import cornerbook.app.web.Desk;
+import cornerbook.app.web.PageException;
 import cornerbook.app.web.Pages;
 import io.helidon.http.HeaderNames;
 import io.helidon.http.sse.SseEvent;
@@ -14,6 +16,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import org.jspecify.annotations.Nullable;
 
 /** Sends sheets and states to tablets, and takes their entries. */
 final class BayHandler {
@@ -94,12 +97,15 @@ final class BayHandler {
     void takeEntries(ServerRequest request, ServerResponse response) {
         var visitId = Pages.pathValue(request, "id");
         try {
+            desk.getVisit(visitId);
             var intake = new EntryIntake(desk, visitId);
             var answers = intake.take(BayJson.read(request));
             if (intake.changed()) {
                 watch.tell(visitId);
             }
-            send(response, 200, new Answers(answers, state(visitId)));
+            send(response, 200, new Answers(answers, stateIfAny(visitId)));
+        } catch (PageException e) {
+            send(response, e.status(), new Refusal(String.valueOf(e.getMessage()), ""));
         } catch (RefusedEntry e) {
             send(response, 400, new Refusal(String.valueOf(e.getMessage()), e.pointer()));
         } catch (BookException e) {
@@ -108,7 +114,18 @@ final class BayHandler {
         }
     }
 
-    private record Answers(List<EntryAnswer> answers, BayState state) {}
+    /** What was answered stands, even where the state cannot be said. */
+    private @Nullable BayState stateIfAny(String visitId) {
+        try {
+            return state(visitId);
+        } catch (RuntimeException e) {
+            Faults.note("saying the state of visit " + visitId, e);
+            return null;
+        }
+    }
+
+    private record Answers(
+            List<EntryAnswer> answers, @Nullable BayState state) {}
 
     private record Refusal(String sentence, String pointer) {}
 
@@ -120,7 +137,7 @@ final class BayHandler {
     }
 
     private BayState state(String visitId) {
-        return BayStates.of(desk.getVisitInBay(visitId), watch.people(visitId));
+        return BayStates.of(desk.getVisitInBay(visitId), watch.people(visitId), desk.now());
     }
 
     static void send(ServerResponse response, int status, Object value) {

@@ -3,6 +3,7 @@ package cornerbook.app.bay;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import cornerbook.app.web.RequestBody;
 import io.helidon.webserver.http.ServerRequest;
+import java.util.Map;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -17,6 +18,10 @@ final class BayJson {
             .build();
 
     private BayJson() {}
+
+    static JsonNode object(Map<String, String> parts) {
+        return MAPPER.valueToTree(parts);
+    }
 
     static String write(Object value) {
         return MAPPER.writeValueAsString(value);

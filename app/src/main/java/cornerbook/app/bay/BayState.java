@@ -13,13 +13,15 @@ import org.jspecify.annotations.Nullable;
  * @param leftOn the wheels that the car leaves on; empty until they are recorded
  * @param readings what stands, by field key
  * @param rivals readings that wait for an answer
- * @param ticks the last tick of each step
+ * @param now the moment by this machine's clock, from which tablets learn how theirs differ
+ * @param ticks the tick that stands of each step, of fasteners on the wheels that it leaves on
  * @param tools mark of the tool of each kind that the visit names
  * @param air what pressure to set, one sentence, by the name of the units
  * @param onCar who has the sheet open
  * @param departed null while the car is in the bay
  */
 public record BayState(
+        String now,
         Map<Corner, String> leftOn,
         Map<String, Stored> readings,
         List<Rival> rivals,
@@ -35,20 +37,28 @@ public record BayState(
      *
      * @param shown what a field shows of it, by the name of the units
      * @param person who took it at a tablet; null when it was typed elsewhere
-     * @param at when, by that tablet's clock
      */
     public record Stored(
             String id,
             String written,
             Map<String, String> shown,
-            @Nullable String person,
-            @Nullable String at) {}
+            @Nullable String person) {}
 
     /** Two readings of one place. */
     public record Rival(String id, String key, String written, String person, String standing) {}
 
-    /** Whether a step is done, who said so, and when by the clock of that tablet. */
-    public record Ticked(boolean done, String person, String at) {}
+    /**
+     * Whether a step is done, and who said so.
+     *
+     * @param wheel the wheel whose fastener it is; null for every other step
+     * @param seen ids of the ticks and readings that a check was made of
+     */
+    public record Ticked(
+            String id,
+            boolean done,
+            String person,
+            @Nullable String wheel,
+            List<String> seen) {}
 
     /** Who handed over, and each caution that was open with its reason. */
     public record Departed(String person, String time, List<String> reasons) {}

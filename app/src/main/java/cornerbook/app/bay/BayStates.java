@@ -8,7 +8,9 @@ import cornerbook.app.book.BayNotes;
 import cornerbook.app.book.Departure;
 import cornerbook.app.book.ReadingAuthor;
 import cornerbook.app.book.RivalReading;
+import cornerbook.app.book.StandingTicks;
 import cornerbook.app.book.VisitInBay;
+import cornerbook.app.book.WorkTick;
 import cornerbook.app.web.Slot;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
@@ -16,6 +18,7 @@ import cornerbook.core.visit.AirToSet;
 import cornerbook.core.visit.Reading;
 import cornerbook.core.visit.ShopTool;
 import cornerbook.core.visit.Visit;
+import java.time.Instant;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -33,7 +36,7 @@ final class BayStates {
      *
      * @param onCar who has its sheet open
      */
-    static BayState of(VisitInBay read, List<String> onCar) {
+    static BayState of(VisitInBay read, List<String> onCar, Instant now) {
         var visit = read.visit();
         var notes = read.notes();
         var standing = new LinkedHashMap<String, Stored>();
@@ -41,10 +44,11 @@ final class BayStates {
                 .forEach(reading -> standing.put(
                         key(reading), stored(reading, notes.authors().get(reading.id()))));
         return new BayState(
+                now.toString(),
                 visit.leftOn(),
                 standing,
                 notes.rivals().stream().map(rival -> rival(rival, standing)).toList(),
-                ticks(notes),
+                ticks(notes, visit),
                 notes.photos(),
                 visit.tools().stream().collect(Collectors.toMap(ShopTool::kind, ShopTool::id)),
                 air(visit, read.placardsKpa()),
@@ -63,21 +67,14 @@ final class BayStates {
 
     private static Stored stored(Reading reading, @Nullable ReadingAuthor author) {
         return new Stored(
-                reading.id(),
-                shown(reading),
-                BayUnits.shownToAll(reading),
-                author == null ? null : author.person(),
-                author == null ? null : author.madeAt().toString());
+                reading.id(), shown(reading), BayUnits.shownToAll(reading), author == null ? null : author.person());
     }
 
-    /** The last tick of each step. */
-    private static Map<String, Ticked> ticks(BayNotes notes) {
-        var ticks = new LinkedHashMap<String, Ticked>();
-        notes.ticks()
-                .forEach(tick -> ticks.put(
-                        tick.tick(),
-                        new Ticked(tick.done(), tick.person(), tick.madeAt().toString())));
-        return ticks;
+    private static Map<String, Ticked> ticks(BayNotes notes, Visit visit) {
+        return StandingTicks.of(notes.ticks()).on(visit.leftOn()).stream()
+                .collect(Collectors.toMap(
+                        WorkTick::tick,
+                        tick -> new Ticked(tick.id(), tick.done(), tick.person(), tick.wheelTag(), tick.seen())));
     }
 
     /** The readings of a visit that no other corrects. */

@@ -3,9 +3,11 @@ package cornerbook.app.bay;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.UUID;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.JsonNode;
 
@@ -16,6 +18,9 @@ import tools.jackson.databind.JsonNode;
  */
 record Entry(JsonNode node, String where) {
     private static final int LONGEST = 200;
+
+    /** Of a check: each fastener of four wheels, and their torques. */
+    private static final int MOST_TEXTS = 200;
 
     /** Born at the tablet. */
     String id() {
@@ -38,6 +43,21 @@ record Entry(JsonNode node, String where) {
     @Nullable
     String optionalText(String name) {
         return node.path(name).isMissingNode() || node.path(name).isNull() ? null : text(name);
+    }
+
+    /** Texts of a list that may be left out. */
+    List<String> texts(String name) {
+        var list = node.path(name);
+        if (!list.isMissingNode() && (!list.isArray() || list.size() > MOST_TEXTS)) {
+            throw refused(name, "a list of up to %d words".formatted(MOST_TEXTS));
+        }
+        return IntStream.range(0, list.size())
+                .mapToObj(i -> new Entry(list, where + "/" + name).text(i))
+                .toList();
+    }
+
+    private String text(int place) {
+        return read(node.path(place), String.valueOf(place), "words, up to " + LONGEST, text -> text);
     }
 
     boolean flag(String name) {
@@ -75,7 +95,11 @@ record Entry(JsonNode node, String where) {
     }
 
     private <T> T read(String name, String expected, Function<String, T> parse) {
-        var text = node.path(name).isString() ? node.path(name).stringValue().strip() : "";
+        return read(node.path(name), name, expected, parse);
+    }
+
+    private <T> T read(JsonNode part, String name, String expected, Function<String, T> parse) {
+        var text = part.isString() ? part.stringValue().strip() : "";
         if (text.isEmpty() || text.length() > LONGEST || text.chars().anyMatch(Character::isISOControl)) {
             throw refused(name, expected);
         }

@@ -5,6 +5,7 @@ import cornerbook.app.book.BayLedger;
 import cornerbook.app.book.BookException;
 import cornerbook.app.book.Departure;
 import cornerbook.app.book.WorkTick;
+import cornerbook.app.log.Faults;
 import cornerbook.app.web.Desk;
 import cornerbook.app.web.Typed;
 import cornerbook.core.corner.Corner;
@@ -15,6 +16,9 @@ import cornerbook.core.visit.Reading;
 import cornerbook.core.visit.ShopTool;
 import cornerbook.core.visit.StoredWheelCheck.Identity;
 import cornerbook.core.visit.Subject;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -23,6 +27,9 @@ import tools.jackson.databind.JsonNode;
 
 /** Takes a batch of entries for one visit, in their order, each on its own: one that is refused keeps no other back. */
 final class EntryIntake {
+    /** Common practice, no source. */
+    private static final Duration CLOCKS_DIFFER = Duration.ofMinutes(2);
+
     private static final String CORRECTED = "Changed on the tablet.";
 
     private final Desk desk;
@@ -64,6 +71,7 @@ final class EntryIntake {
     private EntryAnswer answer(Entry entry) {
         var id = entry.node().path("id").asString("");
         try {
+            refuseFuture(entry.madeAt(), desk.now(), entry.where() + "/at");
             var arrival = store(entry);
             changed |= arrival != Arrival.ALREADY;
             return EntryAnswer.of(id, arrival);
@@ -74,6 +82,27 @@ final class EntryIntake {
                 throw e;
             }
             return EntryAnswer.refused(id, Typed.sentence(String.valueOf(e.getMessage())), entry.where());
+        } catch (RuntimeException e) {
+            // Each in its own fence: one that this program cannot take keeps no other back.
+            var fault = Faults.note("taking an entry of visit " + visitId, e);
+            return EntryAnswer.refused(
+                    id,
+                    "The program made a mistake with this entry and did not store it (fault %s).".formatted(fault),
+                    entry.where());
+        }
+    }
+
+    /**
+     * Refuses what a tablet made later than now, beyond what clocks and the network differ by.
+     *
+     * @param pointer where the moment stands in what was sent
+     */
+    static void refuseFuture(Instant madeAt, Instant now, String pointer) {
+        if (madeAt.isAfter(now.plus(CLOCKS_DIFFER))) {
+            throw new RefusedEntry(
+                    pointer,
+                    "The time %s lies ahead of this machine's %s; set the tablet's clock right."
+                            .formatted(madeAt, now.truncatedTo(ChronoUnit.SECONDS)));
         }
     }
 
@@ -81,9 +110,10 @@ final class EntryIntake {
         people.require(entry.person(), entry.where() + "/person");
         return switch (entry.text("kind")) {
             case "reading" -> ledger.addReading(visitId, reading(entry), entry.person(), entry.madeAt());
-            case "tick" -> ledger.addTick(visitId, tick(entry));
+            case "tick" -> ledger.addTick(visitId, tick(entry), entry.optionalText("shown"));
             case "answer" ->
-                ledger.answerRival(entry.id(), entry.text("rival"), entry.flag("take"), entry.person(), entry.madeAt());
+                ledger.answerRival(
+                        entry.id(), visitId, entry.text("rival"), entry.flag("take"), entry.person(), entry.madeAt());
             case "photo choice" ->
                 desk.book()
                         .photos()
@@ -128,10 +158,16 @@ final class EntryIntake {
 
     private WorkTick tick(Entry entry) {
         var key = entry.text("tick");
-        if (!Ticks.of(desk.getHistoryOfVisit(visitId).vehicle()).contains(key)) {
+        var car = desk.getHistoryOfVisit(visitId);
+        if (!Ticks.of(car.vehicle()).contains(key)) {
             throw entry.refused("tick", "a step of this car");
         }
-        return new WorkTick(entry.id(), key, entry.flag("done"), entry.person(), entry.madeAt());
+        var wheel = key.startsWith(WorkTick.FASTENER) ? entry.optionalText("wheel") : null;
+        if (wheel != null && car.findWheel(wheel).isEmpty()) {
+            throw entry.refused("wheel", "a wheel of this car");
+        }
+        return new WorkTick(
+                entry.id(), key, wheel, entry.flag("done"), true, entry.texts("seen"), entry.person(), entry.madeAt());
     }
 
     /** The same wheels again are nothing new; others than the tablet showed are asked about first. */

@@ -2,18 +2,20 @@ package cornerbook.app.bay;
 
 import cornerbook.app.bay.BaySheet.Caution;
 import cornerbook.app.book.BayNotes;
+import cornerbook.app.book.ReadingAuthor;
+import cornerbook.app.book.StandingTicks;
 import cornerbook.app.book.WorkTick;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
 import cornerbook.core.visit.Scale;
 import cornerbook.core.visit.Visit;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -22,6 +24,9 @@ import java.util.stream.Stream;
 final class OpenCautions {
     /** Opens a caution once the wheels that it leaves on are recorded. */
     private static final String WHEELS_ON = "WHEELS_ON";
+
+    /** Followed by the corner: every fastener was ticked, or a torque was read; and no tick was taken back. */
+    private static final String TIGHT = "TIGHT.";
 
     /** Work for which the caliper comes off its pads. */
     private static final List<Measure> CALIPER_OFF = List.of(
@@ -70,7 +75,7 @@ final class OpenCautions {
                     "TORQUE." + corner,
                     "The wheel at %s is not torqued.".formatted(corner),
                     List.of(WHEELS_ON),
-                    Measure.WHEEL_TORQUE + "." + corner));
+                    TIGHT + corner));
         }
         if (secondCheck) {
             cautions.add(new Caution(
@@ -85,6 +90,7 @@ final class OpenCautions {
     /** Those that are open by what the book has. */
     static List<Caution> of(Visit visit, BayNotes notes, boolean secondCheck) {
         var done = done(visit);
+        tight(visit, notes).forEach(corner -> done.add(TIGHT + corner));
         if (isChecked(visit, notes)) {
             done.add(Ticks.SECOND_CHECK);
         }
@@ -104,27 +110,47 @@ final class OpenCautions {
                 .toList());
     }
 
-    /** By another person than all who ticked a fastener or wrote a torque down, and after the last of them. */
-    private static boolean isChecked(Visit visit, BayNotes notes) {
-        var last = new HashMap<String, WorkTick>();
-        notes.ticks().forEach(tick -> last.put(tick.tick(), tick));
-        var check = last.get(Ticks.SECOND_CHECK);
-        if (check == null || !check.done()) {
-            return false;
-        }
-        boolean ticked = last.values().stream()
-                .filter(tick -> tick.done() && tick.tick().startsWith(Ticks.FASTENER))
-                .allMatch(tick -> checks(check, tick.person(), tick.madeAt()));
-        return ticked
-                && BayStates.standing(visit).stream()
-                        .filter(reading -> reading.measure() == Measure.WHEEL_TORQUE)
-                        .flatMap(reading -> Optional.ofNullable(notes.authors().get(reading.id())).stream())
-                        .allMatch(author -> checks(check, author.person(), author.madeAt()));
+    private static Set<Corner> tight(Visit visit, BayNotes notes) {
+        var tight = EnumSet.noneOf(Corner.class);
+        tight.addAll(visit.tightened());
+        torques(visit).map(Reading::corner).filter(Objects::nonNull).forEach(tight::add);
+        tight.removeAll(StandingTicks.of(notes.ticks()).loosened(visit.leftOn()));
+        return tight;
     }
 
-    /** The moments are those of the tablets: where their clocks differ it may be asked for once more than needed. */
-    private static boolean checks(WorkTick check, String tightenedBy, Instant tightenedAt) {
-        return !check.person().equals(tightenedBy) && !check.madeAt().isBefore(tightenedAt);
+    /** The torques that stand of the wheels that it leaves on. */
+    private static Stream<Reading> torques(Visit visit) {
+        return BayStates.standing(visit).stream()
+                .filter(reading -> reading.measure() == Measure.WHEEL_TORQUE
+                        && visit.leftOn().containsValue(reading.wheelTag()));
+    }
+
+    /**
+     * By another person than all who ticked a fastener or wrote a torque down, who had each of these before the eyes: what
+     * was tightened after, or on another tablet meanwhile, is not checked.
+     */
+    private static boolean isChecked(Visit visit, BayNotes notes) {
+        var ticks = StandingTicks.of(notes.ticks());
+        var check = ticks.find(Ticks.SECOND_CHECK, null).filter(WorkTick::done);
+        if (check.isEmpty()) {
+            return false;
+        }
+        var seen = check.get().seen();
+        var checker = check.get().person();
+        boolean byAnother = Stream.concat(
+                        ticks.fasteners(visit.leftOn()).stream()
+                                .filter(WorkTick::done)
+                                .map(WorkTick::person),
+                        torques(visit)
+                                .flatMap(reading ->
+                                        Optional.ofNullable(notes.authors().get(reading.id())).stream())
+                                .map(ReadingAuthor::person))
+                .noneMatch(checker::equals);
+        return byAnother
+                && ticks.on(visit.leftOn()).stream()
+                        .filter(tick -> tick.done() && tick.tick().startsWith(WorkTick.FASTENER))
+                        .allMatch(tick -> seen.contains(tick.id()))
+                && torques(visit).allMatch(reading -> seen.contains(reading.id()));
     }
 
     private static String place(Reading reading) {

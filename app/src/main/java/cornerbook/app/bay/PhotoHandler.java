@@ -11,9 +11,9 @@ import cornerbook.core.corner.Corner;
 import io.helidon.http.HeaderNames;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
-import java.time.DateTimeException;
-import java.time.Instant;
-import java.util.UUID;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 
 /** Takes photos from tablets and shows them. */
 final class PhotoHandler {
@@ -27,27 +27,40 @@ final class PhotoHandler {
 
     void take(ServerRequest request, ServerResponse response) {
         var visitId = Pages.pathValue(request, "id");
-        desk.getHistoryOfVisit(visitId);
         try {
-            var corner = Pages.queryValue(request, "corner");
-            var person = Pages.queryValue(request, "person");
-            KnownPeople.onTabletThatAsks(desk).require(person, "/person");
-            var photo = new Photo(
-                    UUID.fromString(Pages.pathValue(request, "photo")).toString(),
-                    corner.isEmpty() ? null : Corner.valueOf(corner),
-                    null,
-                    person,
-                    Instant.parse(Pages.queryValue(request, "at")),
-                    false);
+            desk.getVisit(visitId);
+            var photo = photo(request);
             var content = RequestBody.read(request, PhotoIntake.LARGEST_BYTES).orElseThrow(PhotoIntake::tooLarge);
             var arrival = desk.book().photos().add(visitId, new KeptPhoto(photo, PhotoIntake.take(content)));
             watch.tell(visitId);
             BayHandler.send(response, 200, EntryAnswer.of(photo.id(), arrival));
+        } catch (PageException e) {
+            BayHandler.send(response, e.status(), EntryAnswer.refused("", String.valueOf(e.getMessage()), ""));
         } catch (RefusedEntry e) {
             BayHandler.send(response, 422, EntryAnswer.refused("", String.valueOf(e.getMessage()), e.pointer()));
-        } catch (IllegalArgumentException | DateTimeException e) {
+        } catch (IllegalArgumentException e) {
             BayHandler.send(response, 422, EntryAnswer.refused("", String.valueOf(e.getMessage()), ""));
         }
+    }
+
+    private Photo photo(ServerRequest request) {
+        var said = new Entry(BayJson.object(about(request)), "");
+        var person = said.person();
+        KnownPeople.onTabletThatAsks(desk).require(person, "/person");
+        EntryIntake.refuseFuture(said.madeAt(), desk.now(), "/at");
+        return new Photo(said.id(), said.optionalWord("corner", Corner.class), null, person, said.madeAt(), false);
+    }
+
+    /** What the address says of the photo; what is empty there is left out. */
+    private static Map<String, String> about(ServerRequest request) {
+        var about = new HashMap<>(Map.of("id", Pages.pathValue(request, "photo")));
+        for (var name : List.of("corner", "person", "at")) {
+            var value = Pages.queryValue(request, name);
+            if (!value.isEmpty()) {
+                about.put(name, value);
+            }
+        }
+        return about;
     }
 
     void show(ServerRequest request, ServerResponse response) {

@@ -1,5 +1,6 @@
 package cornerbook.app.bay;
 
+import cornerbook.app.book.WorkTick;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.visit.Vehicle;
 import java.util.HashSet;
@@ -13,9 +14,6 @@ final class Ticks {
     static final String SECOND_CHECK = "SECOND_CHECK";
     static final String BURNISHED = "BURNISHED";
 
-    /** Followed by corner and number. */
-    static final String FASTENER = "FASTENER.";
-
     private Ticks() {}
 
     /** Every tick that a car can have. */
@@ -23,7 +21,7 @@ final class Ticks {
         var ticks = new HashSet<>(List.of(RECEIVED, ROCKED, SECOND_CHECK, BURNISHED));
         for (var corner : Corner.values()) {
             for (int number = 1; number <= vehicle.fastener().count(); number++) {
-                ticks.add(FASTENER + corner + "." + number);
+                ticks.add(WorkTick.FASTENER + corner + "." + number);
             }
         }
         return Set.copyOf(ticks);

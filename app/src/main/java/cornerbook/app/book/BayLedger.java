@@ -8,9 +8,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What arrives from tablets in the bay. Each entry is one transaction and bears an id that was born at the tablet, so that
@@ -56,7 +56,7 @@ public final class BayLedger {
             if (Math.abs(standing.get().value() - reading.value()) > SAME) {
                 return Arrival.CONFLICT;
             }
-            rows.add(new RivalAnswer(reading.id(), RivalAnswer.Kind.AGREED, person, madeAt));
+            rows.add(new RivalAnswer(null, reading.id(), RivalAnswer.Kind.AGREED, person, madeAt));
             return Arrival.STORED;
         });
     }
@@ -92,17 +92,23 @@ public final class BayLedger {
      *
      * @param id of the answer; it becomes the id of the correction
      * @param take whether the rival counts; it then corrects what stands
+     * @throws BookException when the visit has no such rival, or somebody has decided otherwise
      */
-    public Arrival answerRival(String id, String rivalId, boolean take, String person, Instant madeAt) {
+    public Arrival answerRival(String id, String visitId, String rivalId, boolean take, String person, Instant madeAt) {
         return store.write(handle -> {
             var rows = new BayRows(handle);
-            if (rows.findAnswer(rivalId).isPresent()) {
+            var rival = rows.findVisitOfRival(rivalId)
+                    .filter(visitId::equals)
+                    .flatMap(known -> rows.findRival(rivalId))
+                    .orElseThrow(() -> new BookException(
+                            "No reading %s of this visit waits for an answer, expected one of two at one place"
+                                    .formatted(rivalId)));
+            var kind = take ? RivalAnswer.Kind.TAKEN : RivalAnswer.Kind.KEPT;
+            var before = rows.findAnswer(rivalId);
+            if (before.isPresent()) {
+                refuseOther(handle, rival, before.get(), id, kind);
                 return Arrival.ALREADY;
             }
-            var visitId = rows.findVisitOfRival(rivalId)
-                    .orElseThrow(() -> new BookException(
-                            "No reading %s waits for an answer, expected one of two at one place".formatted(rivalId)));
-            var rival = rows.findRival(rivalId).orElseThrow();
             if (take) {
                 var history = new VisitLedger(handle).getHistory(visitId);
                 var standing = standing(history.getVisit(visitId), rival.reading());
@@ -114,24 +120,61 @@ public final class BayLedger {
                 new ReadingLedger(handle).add(history, visitId, List.of(correction));
                 rows.add(new ReadingAuthor(id, rival.person(), rival.madeAt()));
             }
-            var kind = take ? RivalAnswer.Kind.TAKEN : RivalAnswer.Kind.KEPT;
-            rows.add(new RivalAnswer(rivalId, kind, person, madeAt));
+            rows.add(new RivalAnswer(id, rivalId, kind, person, madeAt));
             return Arrival.STORED;
         });
     }
 
-    public Arrival addTick(String visitId, WorkTick tick) {
-        return addOnce(visitId, rows -> rows.add(visitId, tick));
+    /** The second person who answers is told what the first one decided, unless both say the same. */
+    private static void refuseOther(
+            Handle handle, RivalReading rival, RivalAnswer before, String id, RivalAnswer.Kind kind) {
+        if (id.equals(before.id()) || before.kind() == kind || before.kind() == RivalAnswer.Kind.AGREED) {
+            return;
+        }
+        var read = rival.reading().asWritten();
+        var stood = new ReadingLedger(handle)
+                .find(rival.standingId())
+                .map(Reading::asWritten)
+                .orElse("the other one");
+        boolean taken = before.kind() == RivalAnswer.Kind.TAKEN;
+        throw new BookException(
+                "%s has decided meanwhile that %s counts and not %s; to change that, type the right value anew"
+                        .formatted(before.person(), taken ? read : stood, taken ? stood : read));
+    }
+
+    /**
+     * A step that was ticked or taken back. Where another tick stands than the one that the tablet showed, the careful one
+     * wins: it is kept, and "not done" stands.
+     *
+     * @param shown id of the tick that the tablet showed; null when it showed none
+     * @return conflict when "done" does not count, for somebody had taken the step back
+     */
+    public Arrival addTick(String visitId, WorkTick made, @Nullable String shown) {
+        return store.write(handle -> {
+            var rows = new BayRows(handle);
+            var before = new VisitLedger(handle).getHistory(visitId).getVisit(visitId);
+            var ticks = rows.listTicks(visitId);
+            var standing = StandingTicks.of(ticks).find(made.tick(), made.wheelTag());
+            boolean takenBack = standing.filter(tick -> !tick.done()).isPresent();
+            boolean counts = !made.done() || !takenBack || standing.get().id().equals(shown);
+            if (!rows.add(visitId, made.counting(counts))) {
+                boolean overruled = ticks.stream().anyMatch(tick -> tick.id().equals(made.id()) && !tick.counts());
+                return overruled && takenBack ? Arrival.CONFLICT : Arrival.ALREADY;
+            }
+            var changed = new VisitLedger(handle).getHistory(visitId);
+            var after = changed.getVisit(visitId);
+            if (!after.tightened().equals(before.tightened())) {
+                new CarWriter(handle).countChange(visitId);
+                new RetorqueLedger(handle).change(changed, after);
+            }
+            return counts ? Arrival.STORED : Arrival.CONFLICT;
+        });
     }
 
     public Arrival addDeparture(String visitId, Departure departure) {
-        return addOnce(visitId, rows -> rows.add(visitId, departure));
-    }
-
-    private Arrival addOnce(String visitId, Predicate<BayRows> addition) {
         return store.write(handle -> {
             new VisitLedger(handle).getHistory(visitId);
-            return addition.test(new BayRows(handle)) ? Arrival.STORED : Arrival.ALREADY;
+            return new BayRows(handle).add(visitId, departure) ? Arrival.STORED : Arrival.ALREADY;
         });
     }
 

@@ -4,7 +4,10 @@ import cornerbook.app.book.RivalAnswer.Kind;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 
@@ -17,25 +20,52 @@ final class BayRows {
     }
 
     boolean add(String visitId, WorkTick tick) {
-        return entry("work_tick", tick.id(), visitId, tick.person(), tick.madeAt())
+        boolean added = arrived("work_tick", tick.id(), visitId, tick.person(), tick.madeAt())
                 .set("tick", tick.tick())
+                .set("wheel_tag", tick.wheelTag())
                 .set("done", tick.done())
+                .set("counts", tick.counts())
                 .insertOnce(handle);
+        if (added) {
+            tick.seen().stream()
+                    .distinct()
+                    .forEach(seenId -> new TableRow("work_tick_seen")
+                            .set("tick_id", tick.id())
+                            .set("seen_id", seenId)
+                            .insert(handle));
+        }
+        return added;
     }
 
+    /** The ticks of a visit in the order in which they arrived. */
     List<WorkTick> listTicks(String visitId) {
-        return handle.select("select * from work_tick where visit_id = ? order by made_at, id", visitId)
-                .map((row, context) -> new WorkTick(
-                        row.getString("id"),
-                        row.getString("tick"),
-                        row.getInt("done") == 1,
-                        row.getString("person"),
-                        madeAt(row)))
+        var seen = new HashMap<String, List<String>>();
+        handle.select(
+                        "select work_tick_seen.* from work_tick_seen join work_tick on work_tick.id = tick_id where visit_id = ? order by seen_id",
+                        visitId)
+                .map((row, context) -> Map.entry(row.getString("tick_id"), row.getString("seen_id")))
+                .list()
+                .forEach(row -> seen.computeIfAbsent(row.getKey(), id -> new ArrayList<>())
+                        .add(row.getValue()));
+        return handle.select("select * from work_tick where visit_id = ? order by place_in_list", visitId)
+                .map((row, context) -> tick(row, seen.getOrDefault(row.getString("id"), List.of())))
                 .list();
     }
 
+    static WorkTick tick(ResultSet row, List<String> seen) throws SQLException {
+        return new WorkTick(
+                row.getString("id"),
+                row.getString("tick"),
+                row.getString("wheel_tag"),
+                row.getInt("done") == 1,
+                row.getInt("counts") == 1,
+                seen,
+                row.getString("person"),
+                madeAt(row));
+    }
+
     boolean add(String visitId, Departure departure) {
-        boolean added = entry("departure", departure.id(), visitId, departure.person(), departure.madeAt())
+        boolean added = arrived("departure", departure.id(), visitId, departure.person(), departure.madeAt())
                 .insertOnce(handle);
         if (added) {
             departure
@@ -50,9 +80,9 @@ final class BayRows {
         return added;
     }
 
-    /** The hand-overs of a visit, earliest first. */
+    /** The hand-overs of a visit in the order in which they arrived. */
     List<Departure> listDepartures(String visitId) {
-        return handle.select("select * from departure where visit_id = ? order by made_at, id", visitId)
+        return handle.select("select * from departure where visit_id = ? order by place_in_list", visitId)
                 .map((row, context) -> new Departure(
                         row.getString("id"), row.getString("person"), madeAt(row), listReasons(row.getString("id"))))
                 .list();
@@ -118,6 +148,7 @@ final class BayRows {
     void add(RivalAnswer answer) {
         new TableRow("rival_answer")
                 .set("rival_id", answer.rivalId())
+                .set("id", answer.id())
                 .set("answer", answer.kind())
                 .set("person", answer.person())
                 .set("made_at", answer.madeAt())
@@ -127,7 +158,11 @@ final class BayRows {
     Optional<RivalAnswer> findAnswer(String rivalId) {
         return handle.select("select * from rival_answer where rival_id = ?", rivalId)
                 .map((row, context) -> new RivalAnswer(
-                        rivalId, Kind.valueOf(row.getString("answer")), row.getString("person"), madeAt(row)))
+                        row.getString("id"),
+                        rivalId,
+                        Kind.valueOf(row.getString("answer")),
+                        row.getString("person"),
+                        madeAt(row)))
                 .findFirst();
     }
 
@@ -146,6 +181,14 @@ final class BayRows {
                 .set("visit_id", visitId)
                 .set("person", person)
                 .set("made_at", madeAt);
+    }
+
+    /** The same with its place among those of its visit that are there already. */
+    private TableRow arrived(String table, String id, String visitId, String person, Instant madeAt) {
+        int place = handle.select("select count(*) from " + table + " where visit_id = ?", visitId)
+                .mapTo(Integer.class)
+                .one();
+        return entry(table, id, visitId, person, madeAt).set("place_in_list", place);
     }
 
     static Instant madeAt(ResultSet row) throws SQLException {

@@ -34,6 +34,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 
@@ -159,6 +160,7 @@ final class CarReader {
                 id,
                 row -> tools.computeIfAbsent(row.getString("visit_id"), key -> new ArrayList<>())
                         .add(ToolRows.tool(row)));
+        var tightened = tightened(of, id, left);
         var visits = new ArrayList<Visit>();
         query("select * from visit where " + of.column + " = ? order by visit_date, odometer_km", id, row -> {
             var visitId = row.getString("id");
@@ -173,9 +175,32 @@ final class CarReader {
                     work.getOrDefault(visitId, List.of()),
                     row.getString("notes"),
                     date(row, "next_visit_due"),
-                    tools.getOrDefault(visitId, List.of())));
+                    tools.getOrDefault(visitId, List.of()),
+                    tightened.getOrDefault(visitId, Set.of())));
         });
         return visits;
+    }
+
+    /** By visit, the corners at which every fastener of the wheel that it left on was ticked. */
+    private Map<String, Set<Corner>> tightened(Of of, String id, Map<String, Map<Corner, String>> left) {
+        var ticks = new HashMap<String, List<WorkTick>>();
+        var counts = new HashMap<String, Integer>();
+        query(
+                "select work_tick.*, vehicle.fastener_count from work_tick join visit on visit.id = work_tick.visit_id join vehicle on vehicle.id = visit.vehicle_id where "
+                        + of.column
+                        + " = ? and work_tick.wheel_tag is not null order by work_tick.visit_id, work_tick.place_in_list",
+                id,
+                row -> {
+                    var visitId = row.getString("visit_id");
+                    counts.put(visitId, row.getInt("fastener_count"));
+                    ticks.computeIfAbsent(visitId, key -> new ArrayList<>()).add(BayRows.tick(row, List.of()));
+                });
+        var tightened = new HashMap<String, Set<Corner>>();
+        counts.forEach((visitId, count) -> tightened.put(
+                visitId,
+                StandingTicks.of(ticks.getOrDefault(visitId, List.of()))
+                        .tightened(count, left.getOrDefault(visitId, Map.of()))));
+        return tightened;
     }
 
     static Customer customer(ResultSet row) throws SQLException {

@@ -1,6 +1,7 @@
 package cornerbook.app.exchange;
 
 import cornerbook.app.book.CarRecord;
+import cornerbook.app.book.StandingTicks;
 import cornerbook.app.book.VisitNotes;
 import cornerbook.app.book.WheelChange;
 import cornerbook.core.battery.Chemistry;
@@ -59,8 +60,16 @@ final class HistoryReader {
             checkOrder(visits);
         }
         return problems.isEmpty()
-                ? vehicle.flatMap(car ->
-                        customer.map(owner -> new CarRecord(new CarHistory(car, owner, sets, visits), notes, changes)))
+                ? vehicle.flatMap(car -> customer.map(owner -> new CarRecord(
+                        new CarHistory(
+                                car,
+                                owner,
+                                sets,
+                                visits.stream()
+                                        .map(visit -> withTicks(visit, car))
+                                        .toList()),
+                        notes,
+                        changes)))
                 : Optional.empty();
     }
 
@@ -197,6 +206,12 @@ final class HistoryReader {
             notes.put(id, noted);
         }
         return visit;
+    }
+
+    private Visit withTicks(Visit visit, Vehicle car) {
+        var ticks = notes.getOrDefault(visit.id(), VisitNotes.NONE).ticks();
+        return visit.withTightened(
+                StandingTicks.of(ticks).tightened(car.fastener().count(), visit.leftOn()));
     }
 
     private static List<String> lines(JsonObject json, String name) {

@@ -20,9 +20,12 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 
 /** Reads what was entered at one visit beside its readings. */
 final class NotesReader {
+    private static final Pattern FASTENER = Pattern.compile("FASTENER\\.(?:LF|RF|LR|RR)\\.\\d+");
+
     private final Visit visit;
     private final Set<String> seen;
 
@@ -56,7 +59,26 @@ final class NotesReader {
     }
 
     private WorkTick tick(JsonObject json) {
-        return new WorkTick(id(json), json.text("tick"), json.flag("done"), json.text("person"), madeAt(json));
+        return new WorkTick(
+                id(json),
+                tickName(json),
+                json.optionalText("wheel"),
+                json.flag("done"),
+                !json.has("counts") || json.flag("counts"),
+                json.has("seen") ? json.texts("seen") : List.of(),
+                json.text("person"),
+                madeAt(json));
+    }
+
+    /** A fastener's tick names its corner, for what follows from it. */
+    private static String tickName(JsonObject json) {
+        var tick = json.text("tick");
+        if (tick.startsWith(WorkTick.FASTENER) && !FASTENER.matcher(tick).matches()) {
+            throw new ProblemException(
+                    json.where() + "/tick",
+                    "\"%s\" is no fastener, expected a corner and a number as in FASTENER.LF.1".formatted(tick));
+        }
+        return tick;
     }
 
     private RivalReading rival(JsonObject json) {
@@ -84,7 +106,11 @@ final class NotesReader {
     private static RivalAnswer answer(JsonObject rival) {
         var json = rival.child("answer");
         return new RivalAnswer(
-                rival.text("id"), json.constant("kind", RivalAnswer.Kind.class), json.text("person"), madeAt(json));
+                json.optionalText("id"),
+                rival.text("id"),
+                json.constant("kind", RivalAnswer.Kind.class),
+                json.text("person"),
+                madeAt(json));
     }
 
     private Departure departure(JsonObject json) {

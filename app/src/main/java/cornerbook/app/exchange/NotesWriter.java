@@ -17,9 +17,16 @@ final class NotesWriter {
 
     static void write(VisitNotes notes, ObjectNode json) {
         for (var tick : notes.ticks()) {
-            entry(json, "ticks", tick.id(), tick.person(), tick.madeAt())
+            var item = entry(json, "ticks", tick.id(), tick.person(), tick.madeAt())
                     .put("tick", tick.tick())
                     .put("done", tick.done());
+            HistoryWriter.putIfPresent(item, "wheel", tick.wheelTag());
+            if (!tick.counts()) {
+                item.put("counts", false);
+            }
+            if (!tick.seen().isEmpty()) {
+                tick.seen().forEach(item.putArray("seen")::add);
+            }
         }
         var answers = notes.answers().stream().collect(Collectors.toMap(RivalAnswer::rivalId, Function.identity()));
         notes.rivals().forEach(rival -> write(rival, answers, json));
@@ -50,8 +57,9 @@ final class NotesWriter {
                 .put("at", rival.madeAt().toString());
         var answer = answers.get(rival.reading().id());
         if (answer != null) {
-            item.putObject("answer")
-                    .put("kind", Words.of(answer.kind()))
+            var given = item.putObject("answer");
+            HistoryWriter.putIfPresent(given, "id", answer.id());
+            given.put("kind", Words.of(answer.kind()))
                     .put("person", answer.person())
                     .put("at", answer.madeAt().toString());
         }

@@ -54,7 +54,10 @@ final class CornersSection {
         page.raw("</tbody></table>\n");
         page.element(
                 "p class=\"small\"",
-                "Left and right as seen from the driver's seat. Pressures as set that day; for cold tyres the placard counts. A dash: not measured at this visit.");
+                "Left and right as seen from the driver's seat. Pressures as set that day; for cold tyres the placard counts. A dash: not measured at this visit."
+                        + (readings.visit().tightened().isEmpty()
+                                ? ""
+                                : " Ticked: every fastener tightened, no torque value read."));
     }
 
     private List<String> cells(Corner corner) {
@@ -65,9 +68,16 @@ final class CornersSection {
                         .orElse("–"),
                 lowestDepthMm(corner).map(SheetWords::millimetres).orElse("–"),
                 words(tag.flatMap(wheel -> readings.lastOfWheel(Measure.PRESSURE_SET, wheel)), SheetWords::pressure),
-                words(tag.flatMap(wheel -> readings.lastOfWheel(Measure.WHEEL_TORQUE, wheel)), SheetWords::torque),
+                torque(corner, tag),
                 words(readings.lowestAtCorner(Measure.PAD_THICKNESS, corner), SheetWords::millimetres),
                 words(readings.lowestAtCorner(Measure.DISC_THICKNESS, corner), SheetWords::millimetres));
+    }
+
+    /** A wheel whose fasteners were ticked is tight, and its torque is not known. */
+    private String torque(Corner corner, Optional<String> tag) {
+        return tag.flatMap(wheel -> readings.lastOfWheel(Measure.WHEEL_TORQUE, wheel))
+                .map(reading -> SheetWords.torque(reading.value()))
+                .orElse(readings.visit().tightened().contains(corner) ? "ticked" : "–");
     }
 
     private static String words(Optional<Reading> reading, DoubleFunction<String> unit) {

@@ -17,9 +17,12 @@ final class Assets {
     private static final List<String> NAMES = List.of(
             "b612-400.woff2",
             "b612-700.woff2",
+            "bay-aside.mjs",
+            "bay-clock.mjs",
             "bay-depart.mjs",
             "bay-dom.mjs",
             "bay-field.mjs",
+            "bay-gauge.mjs",
             "bay-outbox.mjs",
             "bay-panel.mjs",
             "bay-person.mjs",

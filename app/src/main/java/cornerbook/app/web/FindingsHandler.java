@@ -1,5 +1,6 @@
 package cornerbook.app.web;
 
+import cornerbook.app.book.BookException;
 import cornerbook.app.handover.HandoverSheet;
 import cornerbook.core.visit.Assessment;
 import cornerbook.core.visit.Subject;
@@ -43,6 +44,11 @@ final class FindingsHandler {
         try {
             var part = form.get("part").isEmpty() ? null : Subject.Part.valueOf(form.get("part"));
             desk.book().photos().choose(visitId, Pages.pathValue(request, "photo"), part, form.has("onSheet"));
+        } catch (BookException e) {
+            if (e.isFailure()) {
+                throw e;
+            }
+            throw new PageException(404, "The visit has no photo with this address.");
         } catch (IllegalArgumentException e) {
             throw new PageException(422, "The photo belongs to something unknown, expected a part of the list.");
         }

@@ -36,6 +36,11 @@ export class FieldView {
     this.update();
   }
 
+  /** Whether a value is typed here; else a word is chosen. */
+  get typed() {
+    return this.field.words.length === 0;
+  }
+
   #label() {
     return this.field.measure === "TREAD_DEPTH" ? this.field.spot.toLowerCase() : this.field.label;
   }
@@ -47,6 +52,9 @@ export class FieldView {
       "aria-describedby": `${id}.said`,
       onkeydown: (event) => this.#key(event),
       onchange: () => this.commit(),
+      onfocus: () => (this.fresh = true),
+      oninput: () => (this.fresh = false),
+      onclick: () => this.#tapped(),
     });
   }
 
@@ -58,21 +66,39 @@ export class FieldView {
     return group;
   }
 
-  // A gauge or caliper types digits, then Enter or Tab: the reading is kept, and the next field waits.
+  // A gauge or caliper types digits, then Enter or Tab: the reading is kept, and the next field waits. What cannot be a reading
+  // stays, selected, so that the next value takes its place; Tab a second time goes on all the same (WCAG 2.2, 2.1.2).
   #key(event) {
-    if ((event.key === "Enter" || (event.key === "Tab" && !event.shiftKey)) && !event.isComposing) {
-      event.preventDefault();
-      if (this.commit()) {
-        this.moveOn(this);
-      }
+    const tab = event.key === "Tab" && !event.shiftKey;
+    if (event.isComposing || (event.key !== "Enter" && !tab)) {
+      return;
+    }
+    const text = this.input.value.trim();
+    if (tab && (text === this.visit.look(this.field).written || (this.wrong && text === this.wrongText))) {
+      return;
+    }
+    event.preventDefault();
+    if (this.commit()) {
+      this.moveOn(this, tab);
+    } else {
+      this.input.select();
     }
   }
 
-  async #choose(word) {
-    if (this.visit.look(this.field).written !== word) {
-      await this.visit.enter(this.field, word);
+  /** A tap into a field selects what is there, so that a gauge replaces it; a second tap sets the cursor. */
+  #tapped() {
+    if (this.fresh) {
+      this.input.select();
     }
-    this.moveOn(this);
+    this.fresh = false;
+  }
+
+  #choose(word) {
+    if (this.visit.look(this.field).written !== word) {
+      this.visit.enter(this.field, word);
+    }
+    // At once: a gauge may type already.
+    this.moveOn(this, true);
   }
 
   /** Keeps what was typed; false when it cannot be a reading. */
@@ -90,16 +116,15 @@ export class FieldView {
       text === "" ? (stored ? "A reading is never deleted; type the right value." : "")
       : value !== undefined && !(value >= low && value <= high) ? `${text}${suffix} cannot be, expected ${round(low)} to ${round(high)}${suffix}.`
       : "";
+    this.wrongText = text;
     if (this.wrong || text === "") {
       this.update();
-      if (this.wrong) {
-        this.input.select();
-      }
       return !this.wrong;
     }
     const asked = this.asked;
     this.asked = this.#question(value);
     this.visit.enter(this.field, text, asked ? "Read again." : undefined);
+    this.input.value = this.visit.look(this.field).written;
     return true;
   }
 

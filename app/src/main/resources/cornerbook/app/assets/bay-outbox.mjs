@@ -1,5 +1,6 @@
 // Entries on their way to the book. Each has an id that is born here, so that sending twice stores once; an entry goes from
 // the tablet only when the server has said that it is in the book.
+import { byServer, learn } from "./bay-clock.mjs";
 import { isKnown } from "./bay-person.mjs";
 import { all, put, remove } from "./bay-store.mjs";
 
@@ -7,6 +8,17 @@ const MOST_AT_ONCE = 50;
 const SHORTEST_WAIT_MS = 500;
 const LONGEST_WAIT_MS = 15_000;
 const ANSWER_MS = 10_000;
+const MOST_FAILURES = 3;
+
+// Not about what was sent: a proxy without its server, a book that cannot be used now, a tablet that may not enter, too much at once.
+const LINK_LOST = [401, 403, 408, 429, 502, 503, 504];
+const GONE = 404;
+const SERVER_FAILS = 500;
+
+const CONFLICTS = {
+  leaving: "Other wheels were recorded meanwhile; look at them and record again.",
+  tick: "Somebody took this step back meanwhile; look at it and tick it again.",
+};
 
 /** A random UUID (RFC 9562, version 4); crypto.randomUUID is missing where the page came without TLS over a network. */
 export function newId() {
@@ -28,12 +40,29 @@ export class Outbox extends EventTarget {
 
   async load() {
     this.entries = await all("outbox");
+    // The server may have been mended since.
+    this.entries.filter((entry) => entry.fault).forEach((entry) => Object.assign(entry, { refused: undefined, fault: undefined, failed: undefined }));
     addEventListener("online", () => this.send());
     document.addEventListener("visibilitychange", () => document.hidden || this.send());
   }
 
   of(visit) {
-    return this.entries.filter((entry) => entry.visit === visit);
+    return this.entries.filter((entry) => entry.visit === visit && !entry.note);
+  }
+
+  /** What waits to go to the book. */
+  get waiting() {
+    return this.entries.filter((entry) => !entry.note);
+  }
+
+  /** What the book or the server did not take; it keeps nothing else back. */
+  get refused() {
+    return this.entries.filter((entry) => entry.refused && !entry.note);
+  }
+
+  /** What a person keeps here as words, and sends no more. */
+  get notes() {
+    return this.entries.filter((entry) => entry.note);
   }
 
   /** Keeps an entry on this tablet, then sends it. One that was never sent is replaced by its successor. */
@@ -68,10 +97,9 @@ export class Outbox extends EventTarget {
     this.#changed();
   }
 
-  async retry() {
-    for (const entry of this.entries.filter((each) => each.refused)) {
-      await this.amend(entry, { refused: undefined });
-    }
+  /** What was refused or failed is tried once more. */
+  retry(entry) {
+    return this.amend(entry, { refused: undefined, fault: undefined, failed: undefined });
   }
 
   /** Sends what is ready; resolves when that is done, or the link is gone and a later try is planned. */
@@ -84,16 +112,25 @@ export class Outbox extends EventTarget {
   async #run() {
     clearTimeout(this.#timer);
     try {
+      let failed = false;
       while (this.#again) {
         this.#again = false;
-        await this.#sendAll();
+        failed = await this.#sendAll();
       }
-      this.#waitMs = SHORTEST_WAIT_MS;
+      if (failed) {
+        this.#later();
+      } else {
+        this.#waitMs = SHORTEST_WAIT_MS;
+      }
     } catch {
       this.setLinked(false);
-      this.#timer = setTimeout(() => this.send(), this.#waitMs);
-      this.#waitMs = Math.min(LONGEST_WAIT_MS, this.#waitMs * 2);
+      this.#later();
     }
+  }
+
+  #later() {
+    this.#timer = setTimeout(() => this.send(), this.#waitMs);
+    this.#waitMs = Math.min(LONGEST_WAIT_MS, this.#waitMs * 2);
   }
 
   setLinked(linked) {
@@ -103,62 +140,74 @@ export class Outbox extends EventTarget {
     }
   }
 
+  /** Gives whether the server failed at something that is to be tried again. */
   async #sendAll() {
+    const failed = new Set();
     for (;;) {
-      const ready = this.entries.filter((entry) => entry.seq !== undefined && !entry.refused && !entry.held && isKnown(entry.person));
+      const ready = this.entries.filter((entry) => entry.seq !== undefined && !entry.refused && !entry.held && !entry.note && !failed.has(entry) && isKnown(entry.person));
       if (ready.length === 0) {
-        return;
+        return failed.size > 0;
       }
+      // Readings are small and go first; a photo goes alone.
       const readings = ready.filter((entry) => entry.kind !== "photo");
       if (readings.length === 0) {
-        await this.#sendPhoto(ready[0]);
-        continue;
+        await this.#send([ready[0]], failed);
+      } else {
+        const batch = readings.filter((entry) => entry.visit === readings[0].visit).slice(0, MOST_AT_ONCE);
+        const first = batch.filter((entry) => !entry.tried);
+        first.forEach((entry) => (entry.tried = true));
+        await Promise.all(first.map((entry) => put("outbox", entry)));
+        await this.#send(batch, failed);
       }
-      const batch = readings.filter((entry) => entry.visit === readings[0].visit).slice(0, MOST_AT_ONCE);
-      const first = batch.filter((entry) => !entry.tried);
-      first.forEach((entry) => (entry.tried = true));
-      await Promise.all(first.map((entry) => put("outbox", entry)));
-      const response = await fetch(`/bay/visits/${encodeURIComponent(batch[0].visit)}/entries`, {
-        method: "POST",
-        headers: { "Content-Type": "application/json" },
-        body: JSON.stringify({ entries: batch }),
-        signal: AbortSignal.timeout(ANSWER_MS),
-      });
-      if (!response.ok) {
-        throw new Error(`The server answered ${response.status}`);
-      }
-      const { answers, state } = await response.json();
-      this.linked = true;
-      // What the book has comes before its entries go, or for a moment a place would have neither.
-      this.dispatchEvent(new CustomEvent("state", { detail: { visit: batch[0].visit, state } }));
-      await this.#settle(batch, answers);
       this.#changed();
     }
   }
 
-  // Readings are small and go first; a photo goes alone.
-  async #sendPhoto(entry) {
-    const about = new URLSearchParams({ corner: entry.corner ?? "", person: entry.person, at: entry.at });
-    const response = await fetch(`/bay/visits/${encodeURIComponent(entry.visit)}/photos/${entry.id}?${about}`, {
-      method: "PUT",
-      body: entry.blob,
-      signal: AbortSignal.timeout(6 * ANSWER_MS),
-    });
-    if (!response.ok && response.status !== 422) {
+  // An answer about this batch is no lost link: the one that it is about is looked for by halves, and steps aside.
+  async #send(batch, failed) {
+    const response = await (batch[0].kind === "photo" ? putPhoto(batch[0]) : postEntries(batch));
+    if (LINK_LOST.includes(response.status)) {
       throw new Error(`The server answered ${response.status}`);
     }
-    await this.#settle([entry], [await response.json()]);
     this.linked = true;
-    this.#changed();
+    const said = await response.json().catch(() => ({}));
+    const sentence = said.sentence || `The server answered ${response.status}.`;
+    if (said.answers) {
+      if (said.state) {
+        // What the book has comes before its entries go, or for a moment a place would have neither.
+        this.dispatchEvent(new CustomEvent("state", { detail: { visit: batch[0].visit, state: said.state } }));
+      }
+      await this.#settle(batch, said.answers);
+    } else if (said.status) {
+      await this.#settle(batch, [said]);
+    } else if (response.status === GONE) {
+      for (const entry of batch) {
+        await this.#setAside(entry, { refused: sentence });
+      }
+    } else if (batch.length > 1) {
+      const half = Math.ceil(batch.length / 2);
+      await this.#send(batch.slice(0, half), failed);
+      await this.#send(batch.slice(half), failed);
+    } else if (response.status < SERVER_FAILS) {
+      await this.#setAside(batch[0], { refused: sentence });
+    } else {
+      failed.add(batch[0]);
+      const times = (batch[0].failed ?? 0) + 1;
+      await this.#setAside(batch[0], times < MOST_FAILURES ? { failed: times } : { failed: times, fault: true, refused: sentence });
+    }
   }
 
   // The book has what is stored, there already, or a rival; only what is refused stays here.
   async #settle(batch, answers) {
     for (const [index, answer] of answers.entries()) {
       const entry = batch[index];
-      if (answer.status === "refused" || (answer.status === "conflict" && entry.kind === "leaving")) {
-        entry.refused = answer.sentence || "Other wheels were recorded meanwhile; look at them and record again.";
-        await put("outbox", entry);
+      const conflict = answer.status === "conflict" ? CONFLICTS[entry.kind] : undefined;
+      if (answer.status === "refused" && answer.pointer?.endsWith("/at") && !entry.timed) {
+        // The clocks went apart since the server last told the time; sent again with what it says now.
+        await this.#setAside(entry, { timed: true });
+        await learnClock(entry.visit);
+      } else if (answer.status === "refused" || conflict) {
+        await this.#setAside(entry, { refused: answer.sentence || conflict });
       } else {
         await remove("outbox", entry.seq);
         this.entries = this.entries.filter((other) => other !== entry);
@@ -166,7 +215,38 @@ export class Outbox extends EventTarget {
     }
   }
 
+  #setAside(entry, values) {
+    Object.assign(entry, values);
+    return put("outbox", entry);
+  }
+
   #changed() {
     this.dispatchEvent(new Event("change"));
+  }
+}
+
+const timed = (entry) => ({ ...entry, at: byServer(entry.at) });
+
+const postEntries = (batch) =>
+  fetch(`/bay/visits/${encodeURIComponent(batch[0].visit)}/entries`, {
+    method: "POST",
+    headers: { "Content-Type": "application/json" },
+    body: JSON.stringify({ entries: batch.map(timed) }),
+    signal: AbortSignal.timeout(ANSWER_MS),
+  });
+
+function putPhoto(entry) {
+  const about = new URLSearchParams({ corner: entry.corner ?? "", person: entry.person, at: timed(entry).at });
+  return fetch(`/bay/visits/${encodeURIComponent(entry.visit)}/photos/${entry.id}?${about}`, {
+    method: "PUT",
+    body: entry.blob,
+    signal: AbortSignal.timeout(6 * ANSWER_MS),
+  });
+}
+
+async function learnClock(visit) {
+  const response = await fetch(`/bay/visits/${encodeURIComponent(visit)}/state.json`, { signal: AbortSignal.timeout(ANSWER_MS) });
+  if (response.ok) {
+    learn((await response.json()).now);
   }
 }

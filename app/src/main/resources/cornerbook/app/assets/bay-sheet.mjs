@@ -2,6 +2,7 @@
 import { departStep } from "./bay-depart.mjs";
 import { h } from "./bay-dom.mjs";
 import { FieldView } from "./bay-field.mjs";
+import { catchStrayValues, follows } from "./bay-gauge.mjs";
 import { chosen, people, walk } from "./bay-person.mjs";
 import { photos } from "./bay-photo.mjs";
 import { tools } from "./bay-tools.mjs";
@@ -16,12 +17,17 @@ export class SheetView {
   #updates = [];
   #drawnFor;
   #title;
+  #stray;
 
   constructor(visit) {
     this.visit = visit;
     visit.addEventListener("change", () => this.update());
     addEventListener("hashchange", () => this.show());
     people.addEventListener("change", () => this.update());
+    catchStrayValues(
+      (at) => this.#views.find((view) => view.typed && view.input.value === "" && view.input.checkVisibility() && follows(view.input, at))?.input,
+      (value) => this.#stray.replaceChildren(note("wrong", `${value} was typed where no value belongs, and was not taken. Tap its field, then read again.`)),
+    );
   }
 
   /** The steps, with the brakes in the order in which the person walks. */
@@ -52,7 +58,8 @@ export class SheetView {
     const at = this.steps.indexOf(step);
     const go = (to, words, kind) => (to ? h("a", { className: `button ${kind}`, href: `#${to.id}` }, words) : h("span"));
     const next = this.steps[at + 1];
-    byId("next").replaceChildren(go(this.steps[at - 1], "Back", "quiet"), go(next, next ? `Next: ${next.title}` : "", "main"));
+    this.#stray = h("div", { className: "stray", role: "alert" });
+    byId("next").replaceChildren(this.#stray, go(this.steps[at - 1], "Back", "quiet"), go(next, next ? `Next: ${next.title}` : "", "main"));
     this.#walkByMeasure(fieldsOf(step).map((field) => field.measure));
     this.update();
     this.focus();
@@ -66,7 +73,14 @@ export class SheetView {
 
   update() {
     if (this.#drawnFor !== this.#drawing()) {
+      const { id, value } = document.activeElement;
       this.show();
+      const again = this.#views.find((view) => view.typed && view.input.id === id)?.input;
+      if (again && again.value !== value) {
+        // Somebody was typing there.
+        again.value = value;
+        again.focus();
+      }
       return;
     }
     this.#views.forEach((view) => view.update());
@@ -107,7 +121,7 @@ export class SheetView {
   }
 
   #add(field, apart) {
-    const view = new FieldView(this.visit, field, (from) => this.#moveOn(from), apart);
+    const view = new FieldView(this.visit, field, (from, toWords) => this.#moveOn(from, toWords), apart);
     this.#views.push(view);
     return view;
   }
@@ -120,9 +134,12 @@ export class SheetView {
     }
   }
 
-  #moveOn(from) {
-    const next = this.#views.slice(this.#views.indexOf(from) + 1).find((view) => view.element.offsetParent);
+  // A value goes on to the next one to be typed; a choice, and the Tab key, to the next place of either kind. What is folded
+  // away is passed by.
+  #moveOn(from, toWords) {
+    const next = this.#views.slice(this.#views.indexOf(from) + 1).find((view) => view.input.checkVisibility() && (toWords || view.typed));
     const target = next ? (next.input.querySelector?.("button") ?? next.input) : byId("next").querySelector(".main");
+    this.#stray.replaceChildren();
     target?.focus();
     target?.select?.();
     target?.scrollIntoView({ block: "nearest" });

@@ -1,4 +1,4 @@
-// A tick for each fastener in the order of the star; the last one of a wheel writes its torque.
+// A tick for each fastener in the order of the star says that it was tightened; a torque is what somebody reads and types.
 import { h } from "./bay-dom.mjs";
 import { person, walk } from "./bay-person.mjs";
 import { fieldsOf, note } from "./bay-visit.mjs";
@@ -26,7 +26,7 @@ function secondCheck(view, tick, fields) {
   const button = view.ticked(tick, () => visit.secondChecked());
   const said = h("div", { ariaLive: "polite" });
   view.onUpdate(() => {
-    const tight = fields.every((field) => visit.look(field).written !== "");
+    const tight = fields.every((field) => visit.tight(field.corner));
     const own = visit.tightenedBy().has(person());
     const checked = visit.secondChecked();
     button.disabled = !checked && (!tight || own);
@@ -40,18 +40,12 @@ function secondCheck(view, tick, fields) {
 
 function wheel(view, corner, fields) {
   const { visit } = view;
-  const { order, torque } = visit.sheet.fasteners;
+  const { order } = visit.sheet.fasteners;
   const key = (number) => `FASTENER.${corner}.${number}`;
   const field = fields.find((each) => each.corner === corner);
-  const tick = async (number) => {
-    await visit.tick(key(number), !visit.done(key(number)));
-    if (field && order.every((each) => visit.done(key(each))) && visit.look(field).written === "") {
-      await visit.enter(field, torque);
-    }
-  };
   const nuts = order.map((number, place) => {
     const angle = (2 * Math.PI * (number - 1)) / order.length;
-    const button = h("button", { type: "button", className: "nut", onclick: () => tick(number) }, String(place + 1));
+    const button = h("button", { type: "button", className: "nut", onclick: () => visit.tick(key(number), !visit.done(key(number))) }, String(place + 1));
     button.ariaLabel = `${corner}, fastener ${place + 1} of ${order.length}`;
     button.style.left = `${50 + RADIUS_PERCENT * Math.sin(angle)}%`;
     button.style.top = `${50 - RADIUS_PERCENT * Math.cos(angle)}%`;
@@ -64,5 +58,9 @@ function wheel(view, corner, fields) {
       button.classList.toggle("due", number === next);
     }
   });
-  return h("section", { className: `corner ${corner}` }, h("h3", {}, corner), h("div", { className: "nuts" }, ...nuts.map(({ button }) => button)), field ? view.view(field) : null);
+  const said = h("p", { className: "ghost", ariaLive: "polite" });
+  view.onUpdate(() => {
+    said.textContent = field && visit.tight(corner) && visit.look(field).written === "" ? "Ticked as tightened, no torque value read." : "\u00a0";
+  });
+  return h("section", { className: `corner ${corner}` }, h("h3", {}, corner), h("div", { className: "nuts" }, ...nuts.map(({ button }) => button)), said, field ? view.view(field) : null);
 }

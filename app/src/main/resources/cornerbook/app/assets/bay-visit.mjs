@@ -1,9 +1,11 @@
 // One visit on this tablet: the sheet, what the book has, and over it what is only here.
 import { h } from "./bay-dom.mjs";
+import { learn } from "./bay-clock.mjs";
 import { chosen, person } from "./bay-person.mjs";
 import { get, put } from "./bay-store.mjs";
 
 const SECOND_CHECK = "SECOND_CHECK";
+const TIGHT = "TIGHT.";
 const CORNERS = ["LF", "RF", "LR", "RR"];
 const BARE = /^[0-9.,;\s+\u2212-]+$/;
 const FRACTION = /^(?:\d+ )?\d+\s*\/\s*\d+$/;
@@ -41,6 +43,7 @@ export class Visit extends EventTarget {
     const [sheets, state] = await Promise.all(
       [`${base}/sheet.json`, `${base}/state.json`].map(async (address) => {
         const response = await fetch(address, { signal: AbortSignal.timeout(10_000) });
+        this.gone = response.status === 404;
         if (!response.ok) {
           throw new Error(`The server answered ${response.status}`);
         }
@@ -49,6 +52,7 @@ export class Visit extends EventTarget {
     );
     this.sheets = sheets;
     this.state = state;
+    learn(state.now);
     this.dispatchEvent(new Event("change"));
     // Hands can begin while it goes to the disk.
     this.#keep();
@@ -56,6 +60,7 @@ export class Visit extends EventTarget {
 
   take(state) {
     this.state = state;
+    learn(state.now);
     this.#keep();
     this.dispatchEvent(new Event("change"));
   }
@@ -111,27 +116,48 @@ export class Visit extends EventTarget {
     return this.sheet.wheels[this.wheelOf(field)];
   }
 
-  done(tick) {
-    return this.pending.findLast((each) => each.tick === tick)?.done ?? this.state.ticks[tick]?.done ?? false;
+  /** The tick that stands of a step, here or in the book; a fastener's is that of the wheel that goes on. */
+  #ticked(tick) {
+    const wheel = this.#wheelOfTick(tick);
+    const fits = (each) => each?.wheel === wheel;
+    return this.pending.findLast((each) => each.tick === tick && !each.refused && fits(each)) ?? [this.state.ticks[tick]].find(fits);
   }
 
-  /** Each tick of a fastener and each torque: who, and when. */
+  #wheelOfTick(tick) {
+    const [kind, corner] = tick.split(".");
+    return kind === "FASTENER" ? this.leaving(corner) : undefined;
+  }
+
+  done(tick) {
+    return this.#ticked(tick)?.done ?? false;
+  }
+
+  #fasteners(corner) {
+    return this.sheet.fasteners.order.map((number) => `FASTENER.${corner}.${number}`);
+  }
+
+  /** Whether every fastener of a wheel is ticked, or its torque was read, and none was taken back. */
+  tight(corner) {
+    const ticks = this.#fasteners(corner).map((key) => this.#ticked(key));
+    const torque = this.#fieldsOfMeasure("WHEEL_TORQUE").find((field) => field.corner === corner);
+    return !ticks.some((tick) => tick && !tick.done) && (ticks.every((tick) => tick?.done) || Boolean(torque && this.look(torque).written));
+  }
+
+  /** Each tick of a fastener and each torque: which, and of whom. */
   tightenings() {
-    const ticks = { ...this.state.ticks };
-    this.pending.filter((entry) => entry.tick).forEach((entry) => (ticks[entry.tick] = entry));
-    const ticked = Object.entries(ticks).filter(([key, tick]) => key.startsWith("FASTENER.") && tick.done).map(([, tick]) => tick);
+    const ticked = CORNERS.flatMap((corner) => this.#fasteners(corner)).map((key) => this.#ticked(key)).filter((tick) => tick?.done);
     const written = this.#fieldsOfMeasure("WHEEL_TORQUE").map((field) => this.look(field)).map(({ entry, stored }) => entry ?? stored);
-    return [...ticked, ...written].filter((each) => each?.person);
+    return [...ticked, ...written.filter(Boolean)];
   }
 
   tightenedBy() {
     return new Set(this.tightenings().map(({ person: name }) => name));
   }
 
-  /** Whether another person than those has checked them, after the last of them. */
+  /** Whether another person than those has checked them, each of them before the eyes. */
   secondChecked() {
-    const check = this.pending.findLast((entry) => entry.tick === SECOND_CHECK) ?? this.state.ticks[SECOND_CHECK];
-    return Boolean(check?.done) && this.tightenings().every((each) => each.person !== check.person && Date.parse(each.at) <= Date.parse(check.at));
+    const check = this.#ticked(SECOND_CHECK);
+    return Boolean(check?.done) && this.tightenings().every((each) => each.person !== check.person && check.seen?.includes(each.id));
   }
 
   get asksSecondCheck() {
@@ -143,13 +169,14 @@ export class Visit extends EventTarget {
     const has = (key) =>
       (key === "WHEELS_ON" && CORNERS.some((corner) => this.leaving(corner))) ||
       (key === SECOND_CHECK && this.secondChecked()) ||
+      (key.startsWith(TIGHT) && this.tight(key.slice(TIGHT.length))) ||
       this.#fieldsOf(key).some((field) => this.applies(field) && !["", "not done"].includes(this.look(field).written));
     return this.sheet.cautions.filter((caution) => caution.openedBy.some(has) && !has(caution.closedBy));
   }
 
   /** The step in which a caution is closed. */
   stepThatCloses(caution) {
-    return this.sheet.steps.find((step) => step.ticks.some((tick) => tick.key === caution.closedBy) || fieldsOf(step).some((field) => `${field.measure}.${field.corner ?? ""}` === caution.closedBy));
+    return this.sheet.steps.find((step) => (step.kind === "TORQUE" && caution.closedBy.startsWith(TIGHT)) || step.ticks.some((tick) => tick.key === caution.closedBy) || fieldsOf(step).some((field) => `${field.measure}.${field.corner ?? ""}` === caution.closedBy));
   }
 
   #fieldsOfMeasure(measure) {
@@ -163,11 +190,13 @@ export class Visit extends EventTarget {
   /** What a step waits for, in words, and of how many places; what most visits do without does not count. */
   progress(step) {
     const fields = step.groups.filter((group) => !group.folded).flatMap((group) => group.fields).filter((field) => this.applies(field));
+    // A wheel is tight by its ticks, too; what the wrench showed need not be typed.
+    const open = (field) => (field.measure === "WHEEL_TORQUE" ? !this.tight(field.corner) : this.look(field).written === "");
     const ticks = step.kind === "TORQUE" ? [] : step.ticks;
     // Its places are not there before it is known which wheels go on.
     const waits = ["CAR", "TORQUE"].includes(step.kind) && fieldsOf(step).some((field) => field.goesOn) && !fields.some((field) => field.goesOn);
     const missing = [
-      ...fields.filter((field) => this.look(field).written === "").map((field) => [field.corner, lower(field.label)].filter(Boolean).join(" ")),
+      ...fields.filter(open).map((field) => [field.corner, lower(field.label)].filter(Boolean).join(" ")),
       ...ticks.filter((tick) => !this.done(tick.key)).map((tick) => lower(tick.label)),
       ...(step.kind === "WHEELS" && !CORNERS.some((corner) => this.leaving(corner)) ? ["which wheels are on"] : []),
       ...(waits ? ["first the wheels that go on"] : []),
@@ -177,22 +206,26 @@ export class Visit extends EventTarget {
   }
 
   /** A reading; what was never sent is replaced, what the book may have is corrected with a reason. */
-  async enter(field, text, reason) {
+  async enter(field, text, reason, by = person()) {
     const written = withUnit(field, text);
     const { key, entry, stored } = this.look(field);
     const known = entry?.tried && !entry.refused ? entry.id : entry ? entry.shown : stored?.id;
     return this.outbox.add(
       {
-        visit: this.id, kind: "reading", key, person: person(), written,
+        visit: this.id, kind: "reading", key, person: by, written,
         measure: field.measure, corner: field.corner, spot: field.spot, wheel: this.wheelOf(field) || undefined,
-        shown: known, reason: known ? reason : undefined, held: Boolean(known && !reason),
+        goesOn: field.goesOn, shown: known, reason: known ? reason : undefined, held: Boolean(known && !reason),
       },
       entry && (!entry.tried || entry.refused) ? entry : undefined,
     );
   }
 
-  tick(tick, done) {
-    return this.outbox.add({ visit: this.id, kind: "tick", tick, done, person: person() });
+  /** Says upon which tick it was made, and a check what it was made of: the book does not go by the clocks. */
+  tick(tick, done, by = person()) {
+    return this.outbox.add({
+      visit: this.id, kind: "tick", tick, done, person: by, wheel: this.#wheelOfTick(tick), shown: this.#ticked(tick)?.id,
+      seen: tick === SECOND_CHECK && done ? this.tightenings().map(({ id }) => id) : undefined,
+    });
   }
 
   /** Mark of the tool of a kind that this visit is worked with; empty while none is named. */
@@ -215,12 +248,15 @@ export const fieldsOf = (step) => step.groups.flatMap((group) => group.fields);
 /** A sentence with a mark beside it. */
 export const note = (kind, ...words) => h("p", { className: `note ${kind}` }, ...words);
 
+/** Whether what was typed names no unit. */
+export const isBare = (text) => BARE.test(text);
+
 const lower = (label) => label[0].toLowerCase() + label.slice(1);
 
 /** What was typed with the unit that it was meant in, so that it comes back as typed whoever reads it. */
-function withUnit(field, text) {
+export function withUnit(field, text) {
   const inches = field.suffix.endsWith(" in");
-  return inches && FRACTION.test(text) ? `${text} in` : BARE.test(text) ? text + field.suffix : text;
+  return inches && FRACTION.test(text) ? `${text} in` : isBare(text) ? text + field.suffix : text;
 }
 
 const withoutUnit = (field, written) => (field.suffix && written.endsWith(field.suffix) ? written.slice(0, -field.suffix.length) : written);

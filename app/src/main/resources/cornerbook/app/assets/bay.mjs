@@ -1,4 +1,5 @@
 // The bay on a tablet: the list of visits, or the sheet of one; who works; whether there is a link.
+import { openAside, showAside } from "./bay-aside.mjs";
 import { h } from "./bay-dom.mjs";
 import { Outbox } from "./bay-outbox.mjs";
 import { openPanel } from "./bay-panel.mjs";
@@ -16,9 +17,9 @@ const DRAWING_MS = 100;
 let onCar = [];
 
 function showLink(outbox) {
-  const writing = outbox.entries.filter((entry) => entry.seq === undefined).length;
-  const here = outbox.entries.length - writing;
-  const asked = outbox.entries.filter((entry) => entry.refused || entry.held || !isKnown(entry.person)).length;
+  const writing = outbox.waiting.filter((entry) => entry.seq === undefined).length;
+  const here = outbox.waiting.length - writing;
+  const asked = outbox.waiting.filter((entry) => entry.refused || entry.held || !isKnown(entry.person)).length;
   const words = [
     outbox.linked ? "" : "No link",
     here > 0 ? `${here} only on this tablet` : writing > 0 ? "" : "All in the book",
@@ -26,6 +27,7 @@ function showLink(outbox) {
     asked > 0 ? `${asked} needs you` : "",
   ];
   byId("link").textContent = words.filter(Boolean).join(", ");
+  showAside(byId("aside"), outbox);
   byId("link").className = here > 0 ? "here" : outbox.linked ? "book" : "nolink";
 }
 
@@ -43,13 +45,15 @@ function listen(visit, outbox) {
   const again = (afterMs) => {
     source.close();
     people.removeEventListener("change", other);
-    setTimeout(() => listen(visit, outbox), afterMs);
+    if (!visit.gone) {
+      setTimeout(() => listen(visit, outbox), afterMs);
+    }
   };
   // The others see who is on the car.
   const other = () => person() !== name && again(0);
   people.addEventListener("change", other);
   source.onerror = () => {
-    outbox.setLinked(false);
+    outbox.setLinked(Boolean(visit.gone));
     again(RECONNECT_MS);
   };
 }
@@ -83,12 +87,23 @@ function showPerson() {
   byId("who").ariaLabel = `${[person(), ...others].filter(Boolean).join(", ")}${unknown ? ", PIN wanted" : ""}: settings`;
 }
 
+function showGone(visit) {
+  if (visit.gone) {
+    byId("steps").before(note("wrong", "The book has this visit no longer; what is entered here stays on this tablet and can be moved to another visit."));
+  }
+}
+
 /** Shows what the tablet has; without that, what the server sends. */
 async function showVisit(visit, reached, outbox) {
   if (visit.sheets) {
-    reached.then((linked) => linked || outbox.setLinked(false));
+    reached.then((linked) => {
+      if (!linked) {
+        outbox.setLinked(visit.gone);
+        showGone(visit);
+      }
+    });
   } else if (!(await reached)) {
-    byId("main").replaceChildren(note("wrong", "This visit is not on the tablet and the server cannot be reached. Open it once with a link."));
+    byId("main").replaceChildren(note("wrong", visit.gone ? "The book has no visit with this address." : "This visit is not on the tablet and the server cannot be reached. Open it once with a link."));
     return;
   }
   document.title = `${visit.sheet.car} · bay sheet`;
@@ -153,6 +168,7 @@ async function start() {
     outbox.send();
   });
   outbox.addEventListener("change", () => showLink(outbox));
+  byId("aside").onclick = () => openAside(outbox);
   showLink(outbox);
   const learn = () => sync().catch(() => outbox.setLinked(false));
   const isNew = !person();

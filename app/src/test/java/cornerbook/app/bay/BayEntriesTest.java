@@ -3,7 +3,9 @@ package cornerbook.app.bay;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.visit.Assessor;
 import cornerbook.core.visit.CarHistory;
 import cornerbook.core.visit.Reading;
 import cornerbook.core.visit.ShopTool;
@@ -81,7 +83,6 @@ class BayEntriesTest {
     @Test
     void whatIsNoBatchIsRefusedWhole() throws Exception {
         assertThat(shop.post(visitId, "nothing").statusCode()).isEqualTo(400);
-        assertThat(shop.post("no-visit", List.of()).statusCode()).isEqualTo(404);
         var foreign = shop.post(visitId, List.of(tread("OUTER", "5.2")), "Origin", "http://elsewhere.example");
         assertThat(foreign.statusCode()).isEqualTo(403);
         assertThat(shop.readings(visitId)).isEmpty();
@@ -169,7 +170,7 @@ class BayEntriesTest {
                 .singleElement()
                 .satisfies(reason -> assertThat(reason.reason()).isEqualTo("Towed to the next shop."));
 
-        var later = entry("departure", Map.of("reasons", Map.of())).put("at", "2026-11-25T11:00:00Z");
+        var later = entry("departure", Map.of("reasons", Map.of())).put("at", "2026-11-25T09:00:00Z");
         assertThat(statuses(done("CALIPER_CLOSED", "LF"), later)).containsOnly("stored");
         assertThat(shop.book.bay().findDeparture(visitId).orElseThrow().reasons())
                 .isEmpty();
@@ -178,11 +179,145 @@ class BayEntriesTest {
     @Test
     void tickIsAStepOfThisCar() throws Exception {
         assertThat(statuses(
-                        entry("tick", Map.of("tick", "FASTENER.LF.1", "done", true)),
-                        entry("tick", Map.of("tick", "FASTENER.LF.11", "done", true))))
-                .containsExactly("stored", "refused");
-        assertThat(state().path("ticks").path("FASTENER.LF.1").path("person").stringValue())
-                .isEqualTo("Ada");
+                        tick("ROCKED", true),
+                        tick("FASTENER.LF.11", true),
+                        tick("FASTENER.LF.1", true).put("wheel", "no wheel")))
+                .containsExactly("stored", "refused", "refused");
+        assertThat(ticked("ROCKED").path("person").stringValue()).isEqualTo("Ada");
+    }
+
+    /** A tablet ten minutes ahead ticks; another one, whose clock is right, takes the tick back. */
+    @Test
+    void ticksCountAsTheyArriveWhateverTheClocksSay() throws Exception {
+        var ahead = tick("ROCKED", true).put("at", "2026-11-25T10:10:00Z");
+        var takenBack = tick("ROCKED", false).put("shown", ahead.path("id").stringValue());
+        assertThat(statuses(ahead, takenBack)).containsOnly("stored");
+        assertThat(ticked("ROCKED").path("done").booleanValue()).isFalse();
+    }
+
+    /** "Done" of a tablet that had not seen that the step was taken back does not count, and it is told. */
+    @Test
+    void ofTwoTabletsThatHadNotSeenEachOtherNotDoneStands() throws Exception {
+        var first = tick("ROCKED", true);
+        var takenBack = tick("ROCKED", false).put("shown", first.path("id").stringValue());
+        var late = tick("ROCKED", true).put("at", "2026-11-25T11:00:00Z");
+        assertThat(statuses(first, takenBack, late)).containsExactly("stored", "stored", "conflict");
+        assertThat(statuses(late, first)).as("sent again").containsExactly("conflict", "already");
+        assertThat(ticked("ROCKED").path("done").booleanValue()).isFalse();
+        var seen = tick("ROCKED", true).put("shown", ticked("ROCKED").path("id").stringValue());
+        assertThat(statuses(seen, late)).containsExactly("stored", "already");
+        assertThat(ticked("ROCKED").path("done").booleanValue()).isTrue();
+        assertThat(statuses(tick("ROCKED", false)))
+                .as("not done needs to have seen nothing")
+                .containsExactly("stored");
+        assertThat(ticked("ROCKED").path("done").booleanValue()).isFalse();
+    }
+
+    @Test
+    void whatLiesInTheFutureIsRefusedAndPassesWithTheRightTime() throws Exception {
+        var late = tread("OUTER", "5.2").put("at", "2026-11-25T12:03:00Z");
+        var answer = send(late).getFirst();
+        assertThat(answer.path("status").stringValue()).isEqualTo("refused");
+        assertThat(answer.path("pointer").stringValue()).isEqualTo("/entries/0/at");
+        assertThat(answer.path("sentence").stringValue()).contains("lies ahead of this machine's");
+        assertThat(statuses(with(late, "at", state().path("now").stringValue())))
+                .containsExactly("stored");
+    }
+
+    @Test
+    void entryThatNoneExpectedKeepsNoOtherBack() throws Exception {
+        var odd = entry("reading", Map.of("measure", "DISC_RUNOUT", "corner", "LF", "written", "stud 1:;"));
+        try (var connection = DriverManager.getConnection("jdbc:sqlite:" + folder.resolve("book.sqlite"));
+                var statement = connection.createStatement()) {
+            statement.execute(
+                    "create trigger odd before insert on work_tick when new.tick = 'BURNISHED' begin select raise(abort, 'a rule of the tables'); end");
+        }
+        var answers = send(odd, tick("BURNISHED", true), tread("OUTER", "5.2"));
+        assertThat(answers)
+                .extracting(each -> each.path("status").stringValue())
+                .containsExactly("refused", "refused", "stored");
+        assertThat(answers.getFirst().path("sentence").stringValue()).contains("is not a quantity");
+    }
+
+    @Test
+    void visitThatTheBookHasNoMoreIsSaidSo() throws Exception {
+        var answer = shop.post("no-visit", List.of(tread("OUTER", "5.2")));
+        assertThat(answer.statusCode()).isEqualTo(404);
+        assertThat(BayShop.JSON.readTree(answer.body()).path("sentence").stringValue())
+                .isEqualTo("The book has no visit with this address.");
+    }
+
+    @Test
+    void rivalIsAnsweredOnceAndTheSecondPersonIsToldWhatWasDecided() throws Exception {
+        var second = with(tread("OUTER", "4.4"), "person", "Bo");
+        assertThat(statuses(tread("OUTER", "5.2"), second)).containsExactly("stored", "conflict");
+        var rival = second.path("id").stringValue();
+        var ofAda = entry("answer", Map.of("rival", rival, "take", true));
+        var ofBo = with(entry("answer", Map.of("rival", rival, "take", false)), "person", "Bo");
+        assertThat(statuses(ofAda)).containsExactly("stored");
+        var told = send(ofBo).getFirst();
+        assertThat(told.path("status").stringValue()).isEqualTo("refused");
+        assertThat(told.path("sentence").stringValue())
+                .isEqualTo(
+                        "Ada has decided meanwhile that 4.4 mm counts and not 5.2 mm; to change that, type the right value anew.");
+        assertThat(statuses(ofAda, with(ofAda, "id", UUID.randomUUID().toString())))
+                .as("sent twice, and said alike")
+                .containsExactly("already", "already");
+        assertThat(shop.readings(visitId)).hasSize(2);
+    }
+
+    @Test
+    void rivalIsAnsweredAtItsOwnVisitOnly() throws Exception {
+        var second = tread("OUTER", "4.4");
+        assertThat(statuses(tread("OUTER", "5.2"), second)).containsExactly("stored", "conflict");
+        var answer = entry("answer", Map.of("rival", second.path("id").stringValue(), "take", true));
+        var elsewhere = shop.post(car.visits().getFirst().id(), List.of(answer));
+        assertThat(BayShop.JSON
+                        .readTree(elsewhere.body())
+                        .path("answers")
+                        .path(0)
+                        .path("sentence")
+                        .stringValue())
+                .contains("of this visit waits for an answer");
+        assertThat(state().path("rivals").size()).isEqualTo(1);
+        assertThat(statuses(answer)).containsExactly("stored");
+    }
+
+    /** A wheel whose fasteners are ticked is tight; a torque is known only where somebody read one. */
+    @Test
+    void ticksTightenTheWheelsThatAreOnAndClaimNoTorque() throws Exception {
+        var wheels = leave();
+        var ticks = tightenedBy("Ada", wheels);
+        assertThat(statuses(ticks)).containsOnly("stored");
+        var left = shop.visit(visitId);
+        assertThat(left.tightened()).containsExactlyInAnyOrder(Corner.values());
+        assertThat(left.readings()).isEmpty();
+        assertThat(shop.book.listOpenRetorques())
+                .anyMatch(retorque -> retorque.visitId().equals(visitId));
+        var assessment = new Assessor(LimitsFile.load())
+                .assess(shop.book.findHistoryOfVisit(visitId).orElseThrow(), visitId);
+        assertThat(assessment.notJudged())
+                .contains("wheel torque: 4 wheels ticked as tightened (LF, RF, LR, RR), no torque value read")
+                .noneMatch(sentence -> sentence.contains("no torque is recorded"));
+        var loosened = tick("FASTENER.RR.2", false).put("wheel", wheels.get("RR"));
+        assertThat(statuses(loosened)).containsExactly("stored");
+        var leaves = entry("departure", Map.of("reasons", Map.of()));
+        assertThat(send(leaves).getFirst().path("sentence").stringValue()).contains("RR is not torqued");
+        assertThat(statuses(
+                        with(
+                                        tick("FASTENER.RR.2", true),
+                                        "shown",
+                                        loosened.path("id").stringValue())
+                                .put("wheel", wheels.get("RR")),
+                        leaves))
+                .containsOnly("stored");
+
+        var crossed = new HashMap<>(wheels);
+        crossed.put("LF", wheels.get("RF"));
+        crossed.put("RF", wheels.get("LF"));
+        assertThat(statuses(entry("leaving", Map.of("wheels", crossed, "shown", wheels))))
+                .containsExactly("stored");
+        assertThat(shop.visit(visitId).tightened()).containsExactlyInAnyOrder(Corner.LR, Corner.RR);
     }
 
     @Test
@@ -214,38 +349,64 @@ class BayEntriesTest {
         assertThat(statuses(torques)).containsOnly("stored");
     }
 
+    /** Whatever the clocks say: the check has to have seen each tightening, and be of somebody else. */
     @Test
     void torqueIsCheckedByAnotherPersonWhereTheShopAsksForIt() throws Exception {
         shop.book.rules().askSecondCheck(true);
+        var wheels = leave();
+        var ticks = tightenedBy("Ada", wheels);
+        assertThat(statuses(ticks)).containsOnly("stored");
+        var seen = new ArrayList<>(
+                ticks.stream().map(tick -> tick.path("id").stringValue()).toList());
+        var leaves = entry("departure", Map.of("reasons", Map.of()));
+        assertThat(statuses(check("Ada", seen))).containsExactly("stored");
+        assertThat(send(leaves).getFirst().path("sentence").stringValue())
+                .as("Ada ticked them herself")
+                .contains("Nobody but the one who tightened has checked the torque.");
+
+        var torque = reading("WHEEL_TORQUE", "LF", String.valueOf(wheels.get("LF")), "120");
+        var ahead = check("Bo", seen).put("at", "2026-11-25T11:59:00Z");
+        assertThat(statuses(torque, ahead)).containsOnly("stored");
+        assertThat(send(leaves).getFirst().path("sentence").stringValue())
+                .as("Bo had not seen the torque that Ada read")
+                .contains("Nobody but the one who tightened");
+        seen.add(torque.path("id").stringValue());
+        assertThat(statuses(check("Bo", seen), leaves)).containsOnly("stored");
+    }
+
+    private static ObjectNode check(String person, List<String> seen) {
+        var check = with(tick("SECOND_CHECK", true), "person", person);
+        seen.forEach(check.putArray("seen")::add);
+        return check;
+    }
+
+    /** The wheels that are planned go on. */
+    private Map<String, String> leave() throws Exception {
         var wheels = names(shop.get("/bay/visits/" + visitId + "/sheet.json")
                 .path("metric")
                 .path("planned"));
-        var entries = new ArrayList<ObjectNode>();
-        entries.add(entry("leaving", Map.of("wheels", wheels, "shown", Map.of())));
-        for (var corner : Corner.values()) {
-            entries.add(reading("WHEEL_TORQUE", corner.name(), String.valueOf(wheels.get(corner.name())), "120"));
-        }
-        entries.add(entry("tick", Map.of("tick", "SECOND_CHECK", "done", true)));
-        assertThat(statuses(entries)).containsOnly("stored");
-        var leaves = entry("departure", Map.of("reasons", Map.of()));
-        assertThat(send(leaves).getFirst().path("sentence").stringValue())
-                .as("Ada wrote the torque down, and ticked")
-                .contains("Nobody but the one who tightened has checked the torque.");
-        var other = with(entry("tick", Map.of("tick", "SECOND_CHECK", "done", true)), "person", "Bo")
-                .put("at", "2026-11-25T10:05:00Z");
-        var tightenedAnew =
-                entry("tick", Map.of("tick", "FASTENER.LF.1", "done", true)).put("at", "2026-11-25T10:06:00Z");
-        assertThat(statuses(other, tightenedAnew)).containsOnly("stored");
-        assertThat(send(leaves).getFirst().path("sentence").stringValue())
-                .as("Ada tightened after Bo had checked")
-                .contains("Nobody but the one who tightened");
-        var checkedAnew = with(entry("tick", Map.of("tick", "SECOND_CHECK", "done", true)), "person", "Bo")
-                .put("at", "2026-11-25T10:09:00Z");
-        var heardOfLate =
-                entry("tick", Map.of("tick", "FASTENER.LF.2", "done", true)).put("at", "2026-11-25T10:08:00Z");
-        assertThat(statuses(checkedAnew, heardOfLate, leaves)).containsOnly("stored");
-        shop.book.rules().askSecondCheck(false);
-        assertThat(shop.book.rules().asksSecondCheck()).isFalse();
+        assertThat(statuses(entry("leaving", Map.of("wheels", wheels, "shown", Map.of()))))
+                .containsExactly("stored");
+        return wheels;
+    }
+
+    private List<ObjectNode> tightenedBy(String person, Map<String, String> wheels) {
+        var ticks = new ArrayList<ObjectNode>();
+        wheels.forEach((corner, wheel) -> {
+            for (int number = 1; number <= car.vehicle().fastener().count(); number++) {
+                ticks.add(with(tick("FASTENER.%s.%d".formatted(corner, number), true), "person", person)
+                        .put("wheel", wheel));
+            }
+        });
+        return ticks;
+    }
+
+    private static ObjectNode tick(String step, boolean done) {
+        return entry("tick", Map.of("tick", step, "done", done));
+    }
+
+    private JsonNode ticked(String step) throws Exception {
+        return state().path("ticks").path(step);
     }
 
     private String wheel() {

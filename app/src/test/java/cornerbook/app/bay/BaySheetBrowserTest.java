@@ -185,7 +185,7 @@ class BaySheetBrowserTest {
             }
             for (var input : page.locator("main .field:not(.words) input[id^='f.']:visible")
                     .all()) {
-                if (input.inputValue().isEmpty()) {
+                if (input.inputValue().isEmpty() && !step.equals("TORQUE")) {
                     input.fill(plausible(String.valueOf(input.getAttribute("id"))));
                     input.press("Enter");
                 }
@@ -200,9 +200,10 @@ class BaySheetBrowserTest {
                 .isVisible();
         var visit = shop.visit(visitId);
         assertThat(visit.leftOn()).hasSize(4);
+        assertThat(visit.tightened()).hasSize(4);
         assertThat(visit.readings())
-                .filteredOn(reading -> reading.measure() == Measure.WHEEL_TORQUE)
-                .hasSize(4);
+                .as("nobody read one")
+                .noneMatch(reading -> reading.measure() == Measure.WHEEL_TORQUE);
         assertThat(visit.readings())
                 .filteredOn(reading -> reading.measure() == Measure.TREAD_DEPTH)
                 .as("of the wheels that came off and of those that go on")

@@ -50,9 +50,32 @@ class PairedTabletTest {
         assertThat(shop.book().photos().list(visitId)).hasSize(1);
     }
 
+    @Test
+    void photoThatCannotStandIsRefusedInASentence() throws Exception {
+        var nowhere = photo(visitId, "corner=MIDDLE&at=2026-11-25T10:00:00Z&person=Ada");
+        assertThat(nowhere.statusCode()).isEqualTo(422);
+        assertThat(BayShop.JSON.readTree(nowhere.body()).path("sentence").stringValue())
+                .isEqualTo("The corner is missing or not understood, expected one of LF, RF, LR, RR.");
+        assertThat(photo(visitId, "at=2026-11-25T12:30:00Z&person=Ada").body()).contains("\"/at\"");
+        var gone = photo("no-visit", "at=2026-11-25T10:00:00Z&person=Ada");
+        assertThat(gone.statusCode()).isEqualTo(404);
+        assertThat(gone.body()).contains("The book has no visit with this address.");
+    }
+
+    /** Of the desk, which asked for no pairing on this machine. */
+    @Test
+    void choiceForAPhotoThatIsNotThereIsAnsweredAsNotFound() throws Exception {
+        var answer = shop.post("/visits/%s/photos/%s".formatted(visitId, UUID.randomUUID()), Map.of("part", ""));
+        assertThat(answer.statusCode()).isEqualTo(404);
+        assertThat(answer.body()).contains("The visit has no photo with this address.");
+    }
+
     private HttpResponse<String> photoBy(String person) throws Exception {
-        return shop.send(shop.request("/bay/visits/%s/photos/%s?corner=LF&at=2026-11-25T10:00:00Z&person=%s"
-                        .formatted(visitId, UUID.randomUUID(), person))
+        return photo(visitId, "corner=LF&at=2026-11-25T10:00:00Z&person=" + person);
+    }
+
+    private HttpResponse<String> photo(String visit, String about) throws Exception {
+        return shop.send(shop.request("/bay/visits/%s/photos/%s?%s".formatted(visit, UUID.randomUUID(), about))
                 .header("Cookie", device)
                 .PUT(BodyPublishers.ofByteArray(Photos.patches(3, 60, 40).content())));
     }

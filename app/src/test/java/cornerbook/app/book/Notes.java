@@ -47,7 +47,7 @@ public final class Notes {
     public VisitNotes ofVisit(Visit visit) {
         var ticks = new ArrayList<WorkTick>();
         for (int i = random.nextInt(4); i >= 0; i--) {
-            ticks.add(new WorkTick(id(), "TORQUE.LF." + i, random.nextBoolean(), person(), at(i)));
+            ticks.add(tick(i));
         }
         var corrected = visit.readings().stream().map(Reading::corrects).toList();
         var rivals = new ArrayList<RivalReading>();
@@ -60,7 +60,7 @@ public final class Notes {
                     rivals.add(new RivalReading(secondOf(reading, id), reading.id(), person(), at(-rivals.size())));
                     if (random.nextBoolean()) {
                         var kind = RivalAnswer.Kind.values()[random.nextInt(3)];
-                        answers.add(new RivalAnswer(id, kind, person(), at(-9)));
+                        answers.add(new RivalAnswer(random.nextBoolean() ? null : id(), id, kind, person(), at(-9)));
                     }
                 });
         var reasons = random.nextBoolean()
@@ -73,6 +73,21 @@ public final class Notes {
                 List.of(new Departure(id(), person(), at(0), reasons)),
                 photos(),
                 authors(visit));
+    }
+
+    /** Out of the order of the clocks. */
+    private WorkTick tick(int place) {
+        boolean ofWheel = random.nextBoolean();
+        boolean done = random.nextBoolean();
+        return new WorkTick(
+                id(),
+                ofWheel ? "FASTENER.LF." + place : "SECOND_CHECK",
+                ofWheel ? "W-%d".formatted(place) : null,
+                done,
+                !done || random.nextBoolean(),
+                ofWheel ? List.of() : List.of(new UUID(0, place).toString(), new UUID(1, place).toString()),
+                person(),
+                at(random.nextInt(5)));
     }
 
     private List<ReadingAuthor> authors(Visit visit) {

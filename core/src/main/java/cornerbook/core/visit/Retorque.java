@@ -11,14 +11,16 @@ import java.util.Optional;
  */
 public record Retorque(String visitId, double dueOdometerKm, LocalDate dueDate, double torqueNm) {
     /**
-     * The re-torque that a visit asks for: wheels stand elsewhere than on arrival, or a wheel torque was read, as after
-     * brake work with the same wheels off and on again. Empty when no wheel was touched.
+     * The re-torque that a visit asks for: wheels stand elsewhere than on arrival, or a wheel was tightened, as after
+     * brake work with the same wheels off and on again: its torque was read, or its fasteners were ticked. Empty when no wheel was touched.
      *
      * @param history the car with its visits until then, for its distance per day
      */
     public static Optional<Retorque> after(CarHistory history, Visit visit) {
         boolean moved = !visit.leftOn().isEmpty() && !visit.leftOn().equals(visit.arrivedOn());
-        if (!moved && new CurrentReadings(visit).all(Measure.WHEEL_TORQUE).isEmpty()) {
+        boolean tightened = !visit.tightened().isEmpty()
+                || !new CurrentReadings(visit).all(Measure.WHEEL_TORQUE).isEmpty();
+        if (!moved && !tightened) {
             return Optional.empty();
         }
         var fitted = visit.leftOn().isEmpty() ? visit.arrivedOn() : visit.leftOn();

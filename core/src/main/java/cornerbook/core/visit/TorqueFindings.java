@@ -20,6 +20,7 @@ final class TorqueFindings {
 
     static List<Finding> of(Vehicle vehicle, Visit visit, CurrentReadings readings, List<String> notJudged) {
         var findings = new ArrayList<Finding>();
+        var ticked = new ArrayList<String>();
         for (var corner : Corner.values()) {
             var tag = visit.leftOn().get(corner);
             if (tag == null) {
@@ -28,10 +29,16 @@ final class TorqueFindings {
             var torque = readings.ofWheel(Measure.WHEEL_TORQUE, tag);
             if (torque.isPresent()) {
                 findings.add(finding(corner, tag, torque.get(), vehicle.fastener()));
+            } else if (visit.tightened().contains(corner)) {
+                ticked.add(corner.name());
             } else if (!tag.equals(visit.arrivedOn().get(corner))) {
                 notJudged.add("%s wheel torque: %s went on and no torque is recorded; it must be before the car moves"
                         .formatted(corner, tag));
             }
+        }
+        if (!ticked.isEmpty()) {
+            notJudged.add("wheel torque: %d %s ticked as tightened (%s), no torque value read"
+                    .formatted(ticked.size(), ticked.size() == 1 ? "wheel" : "wheels", String.join(", ", ticked)));
         }
         return findings;
     }

@@ -4,7 +4,10 @@ import cornerbook.core.corner.Corner;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -15,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param workDone what was done, one line each
  * @param nextVisitDue agreed date of the next visit; null when the season's rule gives it
  * @param tools what it was worked with, as the tool was on that day; one of a kind
+ * @param tightened where every fastener of the wheel that it left on was ticked as tightened; no torque is known by that
  */
 public record Visit(
         String id,
@@ -27,8 +31,9 @@ public record Visit(
         List<String> workDone,
         @Nullable String notes,
         @Nullable LocalDate nextVisitDue,
-        List<ShopTool> tools) {
-    /** A visit of which no tool is known. */
+        List<ShopTool> tools,
+        Set<Corner> tightened) {
+    /** A visit of which no tool and no tick is known. */
     public Visit(
             String id,
             LocalDate date,
@@ -43,6 +48,34 @@ public record Visit(
         this(id, date, odometerKm, technician, arrivedOn, leftOn, readings, workDone, notes, nextVisitDue, List.of());
     }
 
+    /** A visit of which no tick is known. */
+    public Visit(
+            String id,
+            LocalDate date,
+            double odometerKm,
+            @Nullable String technician,
+            Map<Corner, String> arrivedOn,
+            Map<Corner, String> leftOn,
+            List<Reading> readings,
+            List<String> workDone,
+            @Nullable String notes,
+            @Nullable LocalDate nextVisitDue,
+            List<ShopTool> tools) {
+        this(
+                id,
+                date,
+                odometerKm,
+                technician,
+                arrivedOn,
+                leftOn,
+                readings,
+                workDone,
+                notes,
+                nextVisitDue,
+                tools,
+                Set.of());
+    }
+
     public Visit {
         Checks.range("odometer", odometerKm, 0, 3_000_000, "km");
         arrivedOn = Map.copyOf(arrivedOn);
@@ -50,6 +83,7 @@ public record Visit(
         readings = List.copyOf(readings);
         workDone = List.copyOf(workDone);
         tools = List.copyOf(tools);
+        tightened = Set.copyOf(tightened);
         if (tools.stream().map(ShopTool::kind).distinct().count() < tools.size()) {
             throw new IllegalArgumentException("two tools of one kind stand at the visit, expected one of each kind");
         }
@@ -58,7 +92,35 @@ public record Visit(
     /** The same visit with other readings. */
     public Visit withReadings(List<Reading> others) {
         return new Visit(
-                id, date, odometerKm, technician, arrivedOn, leftOn, others, workDone, notes, nextVisitDue, tools);
+                id,
+                date,
+                odometerKm,
+                technician,
+                arrivedOn,
+                leftOn,
+                others,
+                workDone,
+                notes,
+                nextVisitDue,
+                tools,
+                tightened);
+    }
+
+    /** The same visit with other wheels ticked as tightened. */
+    public Visit withTightened(Set<Corner> corners) {
+        return new Visit(
+                id,
+                date,
+                odometerKm,
+                technician,
+                arrivedOn,
+                leftOn,
+                readings,
+                workDone,
+                notes,
+                nextVisitDue,
+                tools,
+                corners);
     }
 
     /** The tool of a kind that it was worked with. */
@@ -66,9 +128,23 @@ public record Visit(
         return tools.stream().filter(tool -> tool.kind() == kind).findFirst();
     }
 
-    /** The same visit with other wheels on leaving. */
+    /** The same visit with other wheels on leaving; a wheel that is new at its corner is not tightened there. */
     public Visit withLeftOn(Map<Corner, String> wheelAt) {
+        var stillTight = tightened.stream()
+                .filter(corner -> Objects.equals(wheelAt.get(corner), leftOn.get(corner)))
+                .collect(Collectors.toSet());
         return new Visit(
-                id, date, odometerKm, technician, arrivedOn, wheelAt, readings, workDone, notes, nextVisitDue, tools);
+                id,
+                date,
+                odometerKm,
+                technician,
+                arrivedOn,
+                wheelAt,
+                readings,
+                workDone,
+                notes,
+                nextVisitDue,
+                tools,
+                stillTight);
     }
 }

@@ -53,6 +53,9 @@ public final class WrittenReading {
                 ? written.strip()
                 : FIRST_STUD.matcher(written.strip()).replaceFirst("");
         var parts = BETWEEN_POINTS.splitAsStream(dial).toList();
+        if (parts.isEmpty()) {
+            return Optional.empty();
+        }
         boolean hasUnit = UNIT.matcher(parts.getLast()).matches();
         var unit = hasUnit ? parts.getLast() : measure.unit();
         var points = hasUnit ? parts.subList(0, parts.size() - 1) : parts;

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Random;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -54,6 +56,30 @@ class WrittenReadingTest {
         assertThat(WrittenReading.valueOf(measure, written)).isCloseTo(value, within(1e-9));
     }
 
+    /** Pieces of points, studs and units in any order: a value, or one sentence, and never a fault. */
+    @Test
+    void whateverIsTypedIsAValueOrOneSentence() {
+        var pieces = List.of(
+                "stud", "Stud 3:", "1:", ":", ";", " ", "\t", "0.01", "-", "−20", "+", ",", ".", "µm", "mm", "°", "in",
+                "/", "9/32", "\u00a0", "\u2028", "99", "1e9", "x", "é", "\"");
+        var random = new Random(7);
+        for (int i = 0; i < 200_000; i++) {
+            var written = random.ints(random.nextInt(9), 0, pieces.size())
+                    .mapToObj(pieces::get)
+                    .collect(Collectors.joining());
+            for (var measure : List.of(Measure.DISC_RUNOUT, Measure.DISC_THICKNESS_VARIATION)) {
+                try {
+                    assertThat(WrittenReading.valueOf(measure, written))
+                            .as(written)
+                            .isFinite();
+                    assertThat(WrittenReading.firstStud(written)).isBetween(1, 99);
+                } catch (IllegalArgumentException e) {
+                    assertThat(e.getMessage()).as(written).isNotBlank();
+                }
+            }
+        }
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
@@ -61,6 +87,9 @@ class WrittenReadingTest {
                 "DISC_THICKNESS_VARIATION|27.3 27.3 x 27.3|is not a quantity",
                 "DISC_THICKNESS_VARIATION|27.31 27.30 mm|2 points around the disc, expected 4 to 36, or one value",
                 "DISC_RUNOUT|0.01 0.02 0.03|3 points around the disc",
+                "DISC_RUNOUT|stud 1:;|is not a quantity",
+                "DISC_RUNOUT|; ;|is not a quantity",
+                "HUB_RUNOUT|stud 3: mm|is not a quantity",
                 "DISC_RUNOUT|stud 0: 0.01 0.02 0.03 0.01|is not a quantity",
                 "DISC_THICKNESS_VARIATION|stud 3: 27.3 27.3 27.3 27.3|is not a quantity",
                 "PAD_MOVEMENT|loose|expected one of free, tight, seized",
