@@ -1,5 +1,6 @@
 package cornerbook.app.book;
 
+import cornerbook.app.log.Faults;
 import cornerbook.core.visit.VisitRules;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -33,6 +34,9 @@ final class BookCheck {
                                         "Car %s, %s: %s".formatted(id, problem.where(), problem.message()))));
             } catch (BookException e) {
                 problems.add(String.valueOf(e.getMessage()));
+            } catch (RuntimeException fault) {
+                problems.add("Car %s could not be checked: the program has a fault with it, %s in the log"
+                        .formatted(id, Faults.note("checking car " + id, fault)));
             }
         }
         return problems;

@@ -2,6 +2,7 @@ package cornerbook.app.web;
 
 import cornerbook.app.book.BookException;
 import cornerbook.app.book.OpenRetorque;
+import cornerbook.app.judge.Judged;
 import cornerbook.app.web.EntryPage.RetorqueForm;
 import cornerbook.core.visit.ShopTool;
 import io.helidon.webserver.http.ServerRequest;
@@ -9,6 +10,7 @@ import io.helidon.webserver.http.ServerResponse;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -96,8 +98,13 @@ final class EntryHandler {
         }
     }
 
+    /** What cannot be judged is stored unasked: a car must not be locked by an entry that only another one can put right. */
     private boolean asks(EntryForm form, OpenVisit typed) {
-        form.question(desk.assessor().doubted(typed.history(), typed.visit().id()));
+        form.question(Judged.of(
+                        "visit " + typed.visit().id(),
+                        () -> desk.assessor()
+                                .doubted(typed.history(), typed.visit().id()))
+                .orElse(List.of()));
         return form.questions().count() > 0;
     }
 
