@@ -18,6 +18,8 @@ import org.jspecify.annotations.Nullable;
  */
 final class RunHistory {
     private static final double THOUSAND = 1000;
+    /** More than any car runs: one of the odometers is wrong, and says nothing of how far this one does. */
+    private static final double MOST_KM_PER_DAY = 2000;
 
     private final Map<String, Map<String, CornerDistances>> runByVisit = new HashMap<>();
     private final Map<String, Corner> lastCorner = new HashMap<>();
@@ -84,7 +86,7 @@ final class RunHistory {
 
     private void countDays(CarHistory history, Visit before, Visit visit, double distanceKm) {
         long days = ChronoUnit.DAYS.between(before.date(), visit.date());
-        if (days <= 0) {
+        if (days <= 0 || distanceKm / days > MOST_KM_PER_DAY) {
             return;
         }
         kmPerDayAll.add(distanceKm / days);
