@@ -4,6 +4,7 @@ import cornerbook.app.bay.BaySheet.Expected;
 import cornerbook.app.bay.BaySheet.Fasteners;
 import cornerbook.app.bay.BaySheet.Last;
 import cornerbook.app.bay.BaySheet.WheelCard;
+import cornerbook.app.judge.Judged;
 import cornerbook.app.unit.UnitSystem;
 import cornerbook.app.web.Desk;
 import cornerbook.app.web.EntryPage.Fill;
@@ -31,6 +32,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.BiFunction;
 import org.jspecify.annotations.Nullable;
 
 /** Makes the sheet of a visit from the book. */
@@ -51,8 +53,7 @@ final class BaySheets {
     Map<String, BaySheet> makeInEachUnits(OpenVisit open, String assets) {
         var standing = new WheelProposal(assessor, open).standing();
         var treads = treads(open);
-        var thicknesses =
-                assessor.thicknessPredictions(open.history(), open.visit().id());
+        var thicknesses = judged(open, assessor::thicknessPredictions);
         var sheets = new LinkedHashMap<String, BaySheet>();
         for (var system : UnitSystem.values()) {
             sheets.put(system.word(), make(open, assets, standing, treads, thicknesses, BayUnits.of(system)));
@@ -188,7 +189,14 @@ final class BaySheets {
             }
         }
         var asIfRead = open.with(open.visit().withReadings(imagined));
-        return assessor.predictions(asIfRead.history(), asIfRead.visit().id());
+        return judged(asIfRead, assessor::predictions);
+    }
+
+    /** Nothing is expected where it cannot be judged: the sheet is worked all the same. */
+    private static <T> List<T> judged(OpenVisit open, BiFunction<CarHistory, String, List<T>> predictions) {
+        var visitId = open.visit().id();
+        return Judged.of("visit " + visitId, () -> predictions.apply(open.history(), visitId))
+                .orElse(List.of());
     }
 
     private static String place(Reading reading) {

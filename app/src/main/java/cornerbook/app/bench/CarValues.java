@@ -100,7 +100,7 @@ public final class CarValues {
         var details = history.vehicle().details();
         var mounting = details.mounting();
         if (mounting != null) {
-            put("car", mounting.written());
+            put("hub", mounting.written());
             put("rim", Step.digits(mounting.rimCode()));
         }
         var limit = details.differences().allWheel();

@@ -48,7 +48,7 @@ final class TyreQuestion {
                             "Turn the wheel by hand and look at caliper, strut and wing before the car moves.",
                             List.of(
                                     Ask.words(
-                                            "car",
+                                            "hub",
                                             "Hub and own wheel",
                                             MOUNTING,
                                             "",
@@ -65,9 +65,9 @@ final class TyreQuestion {
                                             "mm",
                                             "caliper gap",
                                             "Least gap, measured with the wheel turned by hand; not judged if not given.")),
-                            List.of("car", "wheel"),
+                            List.of("hub", "wheel"),
                             TyreQuestion::fit)),
-            "nothing to compute, expected --size, --placard, --tin, --worn or --car",
+            "nothing to compute, expected --size, --placard, --tin, --worn or --hub",
             "cornerbook tyre --placard \"225/55R18 98V\" --other \"235/50R18 101H\" --speed \"62 mph\"");
 
     private TyreQuestion() {}
@@ -100,10 +100,10 @@ final class TyreQuestion {
     }
 
     private static List<Part> fit(Given given) {
-        if (!given.any("car", "wheel", "caliper-gap")) {
+        if (!given.any("hub", "wheel", "caliper-gap")) {
             return List.of();
         }
-        var result = SetFit.of(mounting(given, "car"), mounting(given, "wheel"), given.find("caliper-gap"));
+        var result = SetFit.of(mounting(given, "hub"), mounting(given, "wheel"), given.find("caliper-gap"));
         return List.of(new Part(
                 "fit",
                 List.of(

@@ -178,6 +178,22 @@ public final class Book implements AutoCloseable {
         return store.read(handle -> new WheelChanges(handle, vehicleId).list());
     }
 
+    /**
+     * Puts right on which day a visit was, or what its odometer read; the book keeps what stood there, with the reason.
+     *
+     * @param seen the visit as the person saw it
+     * @param day on which it is put right
+     * @throws BookException when somebody else has put it right since, or the visits could not stand so
+     */
+    public void putRight(Visit seen, LocalDate date, double odometerKm, String reason, LocalDate day) {
+        store.write(handle -> new VisitLedger(handle).putRight(seen, date, odometerKm, reason, day));
+    }
+
+    /** What was put right of a car's visits, earliest first. */
+    public List<VisitChange> listVisitChanges(String vehicleId) {
+        return store.read(handle -> new VisitChanges(handle, vehicleId).list());
+    }
+
     /** All cars by name. */
     public List<VehicleSummary> listVehicles() {
         return store.read(handle -> new CarLists(handle).vehicles());

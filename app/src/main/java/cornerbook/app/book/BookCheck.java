@@ -2,6 +2,7 @@ package cornerbook.app.book;
 
 import cornerbook.core.visit.CarHistory;
 import cornerbook.core.visit.Reading;
+import cornerbook.app.log.Faults;
 import cornerbook.core.visit.VisitRules;
 import cornerbook.core.visit.WrittenReading;
 import java.time.DateTimeException;
@@ -39,6 +40,9 @@ final class BookCheck {
                 problems.add(String.valueOf(e.getMessage()));
             } catch (IllegalArgumentException | DateTimeException e) {
                 problems.add("The notes of car %s cannot be read, as one of their values cannot stand".formatted(id));
+            } catch (RuntimeException fault) {
+                problems.add("Car %s could not be checked: the program has a fault with it, %s in the log"
+                        .formatted(id, Faults.note("checking car " + id, fault)));
             }
         }
         return problems;

@@ -22,7 +22,11 @@ final class RecordRows {
                     .forEach(id -> Optional.of(notes(id))
                             .filter(found -> !found.isEmpty())
                             .ifPresent(found -> notes.put(id, found)));
-            return new CarRecord(history, notes, new WheelChanges(handle, vehicleId).list());
+            return new CarRecord(
+                    history,
+                    notes,
+                    new WheelChanges(handle, vehicleId).list(),
+                    new VisitChanges(handle, vehicleId).list());
         });
     }
 
@@ -47,6 +51,8 @@ final class RecordRows {
     void add(CarRecord record) {
         var wheelChanges = new WheelChanges(handle, record.history().vehicle().id());
         record.wheelChanges().forEach(wheelChanges::keep);
+        var visitChanges = new VisitChanges(handle, record.history().vehicle().id());
+        record.visitChanges().forEach(visitChanges::keep);
         record.notes().forEach((visitId, notes) -> {
             notes.ticks().forEach(tick -> requireNew(rows.add(visitId, tick), "tick", tick.id()));
             notes.rivals()

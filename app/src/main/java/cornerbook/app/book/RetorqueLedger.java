@@ -49,6 +49,28 @@ final class RetorqueLedger {
                 visit.id());
     }
 
+    /** Days or odometers of visits are others: what is not recorded yet follows. */
+    void rewrite(CarHistory history) {
+        var visits = history.visits();
+        for (int i = 0; i < visits.size(); i++) {
+            var due = Retorque.after(history, visits.get(i));
+            if (due.isEmpty()) {
+                continue;
+            }
+            var later = visits.stream()
+                    .skip(i + 1L)
+                    .filter(other -> Retorque.after(history, other).isPresent())
+                    .map(Visit::id)
+                    .findFirst();
+            handle.execute(
+                    "update retorque set due_odometer_km = ?, due_date = ?, superseded_by = ? where visit_id = ? and recorded_date is null",
+                    due.get().dueOdometerKm(),
+                    due.get().dueDate().toString(),
+                    later.orElse(null),
+                    visits.get(i).id());
+        }
+    }
+
     /** Those that are due or will be, soonest first. */
     List<OpenRetorque> listOpen() {
         return handle.select(

@@ -86,6 +86,27 @@ final class VisitLedger {
         return left;
     }
 
+    /**
+     * The visit was on another day, or its odometer read something else.
+     *
+     * @param seen the visit that the change was made from
+     * @param day on which it is put right
+     */
+    Visit putRight(Visit seen, LocalDate date, double odometerKm, String reason, LocalDate day) {
+        var history = getHistory(seen.id());
+        var before = history.getVisit(seen.id());
+        var after = before.withOdometer(date, odometerKm);
+        if (after.equals(before)) {
+            return before;
+        }
+        if (!before.equals(before.withOdometer(seen.date(), seen.odometerKm()))) {
+            throw new BookException(
+                    "The visit was put right by somebody else since this form was opened, nothing was stored; open it anew");
+        }
+        new VisitChanges(handle, history.vehicle().id()).apply(history, before, after, reason, day);
+        return after;
+    }
+
     static void refuseProblems(CarHistory history) {
         refuse(VisitRules.check(history, LocalDate.MAX));
     }

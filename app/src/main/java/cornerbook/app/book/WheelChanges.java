@@ -15,10 +15,12 @@ import org.jspecify.annotations.Nullable;
 final class WheelChanges {
     private final Handle handle;
     private final String vehicleId;
+    private final ChangeRows rows;
 
     WheelChanges(Handle handle, String vehicleId) {
         this.handle = handle;
         this.vehicleId = vehicleId;
+        this.rows = new ChangeRows(handle, "wheel_change", vehicleId);
     }
 
     /** The wheels of a set that is in the book, under the tags that they have there. */
@@ -59,12 +61,7 @@ final class WheelChanges {
 
     /** Puts a change behind those that are kept. */
     void keep(WheelChange change) {
-        int place = handle.select("select count(*) from wheel_change where vehicle_id = ?", vehicleId)
-                .mapTo(Integer.class)
-                .one();
-        new TableRow("wheel_change")
-                .set("vehicle_id", vehicleId)
-                .set("place_in_list", place)
+        rows.next()
                 .set("tag", change.tag())
                 .set("what", change.what())
                 .set("before_text", change.before())
@@ -75,14 +72,12 @@ final class WheelChanges {
 
     /** All changes, earliest first. */
     List<WheelChange> list() {
-        return handle.select("select * from wheel_change where vehicle_id = ? order by place_in_list", vehicleId)
-                .map((row, context) -> new WheelChange(
-                        row.getString("tag"),
-                        row.getString("what"),
-                        row.getString("before_text"),
-                        row.getString("after_text"),
-                        LocalDate.parse(row.getString("changed_on"))))
-                .list();
+        return rows.list((row, context) -> new WheelChange(
+                row.getString("tag"),
+                row.getString("what"),
+                row.getString("before_text"),
+                row.getString("after_text"),
+                LocalDate.parse(row.getString("changed_on"))));
     }
 
     private static List<String> tags(WheelSet set) {

@@ -54,12 +54,13 @@ final class Assess implements Runnable {
     public void run() {
         var history = SourceFile.read(file).history();
         var visit = SourceFile.visit(history, visitId, file);
-        var assessment = new Assessor(LimitsFile.load()).in(climate.find()).assess(history, visit.id());
-        if (json) {
-            out.println(Printed.json(AssessmentJson.write(assessment)));
-        } else {
-            lines(assessment).forEach(out::println);
-        }
+        var assessor = new Assessor(LimitsFile.load()).in(climate.find());
+        CarFence.judge(file, visit, () -> printed(assessor.assess(history, visit.id())))
+                .forEach(out::println);
+    }
+
+    private List<String> printed(Assessment assessment) {
+        return json ? List.of(Printed.json(AssessmentJson.write(assessment))) : lines(assessment);
     }
 
     private List<String> lines(Assessment assessment) {

@@ -2,10 +2,12 @@ package cornerbook.app.cli;
 
 import java.util.List;
 
-/** A verb could not do what was asked, and changed nothing. The message has one sentence a line. */
+/** A verb could not do what was asked. The message has one sentence a line. */
 final class CommandFailure extends RuntimeException {
     private static final long serialVersionUID = 1;
 
+    /** The program has a fault. */
+    static final int FAULT = 1;
     /** What was read cannot stand. */
     static final int INPUT_REFUSED = 3;
     /** The book refuses or fails. */

@@ -3,14 +3,18 @@ package cornerbook.app.cli;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import cornerbook.app.book.Book;
+import cornerbook.app.book.BookException;
 import cornerbook.app.book.CarRecord;
 import cornerbook.app.book.VehicleSummary;
 import cornerbook.app.exchange.VisitFile;
+import cornerbook.app.log.Faults;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 
@@ -68,10 +72,12 @@ final class Export implements Runnable {
 
     private void write(Book book, List<String> ids, Path target) {
         var contents = new LinkedHashMap<Path, byte[]>();
+        var left = new ArrayList<String>();
         for (var id : ids) {
             var file = target.resolve(id.replaceAll("[^A-Za-z0-9._-]", "_") + ".json");
             TargetFile.refuse(file, force);
-            if (contents.put(file, VisitFile.write(record(book, id)).getBytes(UTF_8)) != null) {
+            var written = written(book, id, left);
+            if (written.isPresent() && contents.put(file, written.get()) != null) {
                 throw new CommandFailure(
                         CommandFailure.FILE_OR_PORT,
                         "Two cars would be written to %s, expected ids that differ in letters and digits; export them one by one."
@@ -82,6 +88,24 @@ final class Export implements Runnable {
             TargetFile.write(entry.getKey(), entry.getValue(), force);
             out.println(Printed.line("Wrote " + entry.getKey()));
         }
+        if (!left.isEmpty()) {
+            throw CommandFailure.of(CommandFailure.BOOK, left);
+        }
+    }
+
+    /** A car that cannot be taken out keeps no other back; it is told at the end. */
+    private static Optional<byte[]> written(Book book, String id, List<String> left) {
+        try {
+            return Optional.of(VisitFile.write(record(book, id)).getBytes(UTF_8));
+        } catch (BookException refused) {
+            left.add(String.valueOf(refused.getMessage()));
+        } catch (CommandFailure gone) {
+            throw gone;
+        } catch (RuntimeException fault) {
+            left.add("Car %s could not be written: the program has a fault with it, %s in the log."
+                    .formatted(id, Faults.note("writing car " + id, fault)));
+        }
+        return Optional.empty();
     }
 
     private static CarRecord record(Book book, String id) {

@@ -60,11 +60,17 @@ final class Handover implements Runnable {
                 ? chosen
                 : file.resolveSibling(String.valueOf(file.getFileName()).replaceFirst("\\.json$", "") + ".pdf");
         TargetFile.refuse(target, force);
-        var assessment = new Assessor(LimitsFile.load()).in(climate.find()).assess(history, visit.id());
-        TargetFile.write(
-                target,
-                HandoverSheet.render(assessment, shopName, Instant.now(), record.notesOf(visit.id()), units.orMetric()),
-                force);
+        var assessor = new Assessor(LimitsFile.load()).in(climate.find());
+        var sheet = CarFence.judge(
+                file,
+                visit,
+                () -> HandoverSheet.render(
+                        assessor.assess(history, visit.id()),
+                        shopName,
+                        Instant.now(),
+                        record.notesOf(visit.id()),
+                        units.orMetric()));
+        TargetFile.write(target, sheet, force);
         out.println(Printed.line("Wrote " + target));
     }
 }

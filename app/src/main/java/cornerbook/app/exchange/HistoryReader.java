@@ -2,6 +2,7 @@ package cornerbook.app.exchange;
 
 import cornerbook.app.book.CarRecord;
 import cornerbook.app.book.StandingTicks;
+import cornerbook.app.book.VisitChange;
 import cornerbook.app.book.VisitNotes;
 import cornerbook.app.book.WheelChange;
 import cornerbook.core.battery.Chemistry;
@@ -56,6 +57,7 @@ final class HistoryReader {
         var sets = each(file.children("wheelSets"), this::wheelSet);
         var visits = each(file.children("visits"), this::visit);
         var changes = each(file.optionalChildren("wheelChanges"), HistoryReader::wheelChange);
+        var visitChanges = each(file.optionalChildren("visitChanges"), change -> visitChange(change, visits));
         if (problems.isEmpty()) {
             checkOrder(visits);
         }
@@ -69,7 +71,8 @@ final class HistoryReader {
                                         .map(visit -> withTicks(visit, car))
                                         .toList()),
                         notes,
-                        changes)))
+                        changes,
+                        visitChanges)))
                 : Optional.empty();
     }
 
@@ -182,6 +185,21 @@ final class HistoryReader {
                 json.text("what"),
                 json.optionalText("before"),
                 json.optionalText("after"),
+                json.date("on"));
+    }
+
+    private static VisitChange visitChange(JsonObject json, List<Visit> visits) {
+        var visit = json.text("visit");
+        if (visits.stream().map(Visit::id).noneMatch(visit::equals)) {
+            throw new ProblemException(
+                    json.where() + "/visit", "%s is no visit of this car, expected the id of one".formatted(visit));
+        }
+        return new VisitChange(
+                visit,
+                json.text("what"),
+                json.text("before"),
+                json.text("after"),
+                json.text("reason"),
                 json.date("on"));
     }
 

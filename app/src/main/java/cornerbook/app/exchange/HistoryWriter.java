@@ -56,6 +56,16 @@ final class HistoryWriter {
             putIfPresent(item, "after", change.after());
             item.put("on", change.on().toString());
         }
+        for (var change : record.visitChanges()) {
+            file.withArrayProperty("visitChanges")
+                    .addObject()
+                    .put("visit", change.visitId())
+                    .put("what", change.what())
+                    .put("before", change.before())
+                    .put("after", change.after())
+                    .put("reason", change.reason())
+                    .put("on", change.on().toString());
+        }
         return file;
     }
 

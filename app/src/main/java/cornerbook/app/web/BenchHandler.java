@@ -14,6 +14,7 @@ import cornerbook.app.web.BenchPage.Answer;
 import cornerbook.app.web.BenchPage.Field;
 import cornerbook.app.web.BenchPage.Section;
 import cornerbook.core.corner.Axle;
+import cornerbook.core.visit.CarHistory;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.util.ArrayList;
@@ -21,6 +22,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** The engineering bench: a page for each calculator. Nothing is stored; an address holds all that was typed. */
 final class BenchHandler {
@@ -45,6 +47,15 @@ final class BenchHandler {
         var system = UnitSystem.find(Pages.queryValue(request, "units")).orElseGet(UnitChoice::current);
         var carId = Pages.queryValue(request, "car");
         var history = carId.isEmpty() ? null : desk.getHistory(carId);
+        if (history == null) {
+            var view = view(request, question, system, null);
+            pages.send(response, view.status(), view.template(), view.model());
+        } else {
+            pages.sendJudged(response, new Unjudged(history, null), () -> view(request, question, system, history));
+        }
+    }
+
+    private Pages.View view(ServerRequest request, Question question, UnitSystem system, @Nullable CarHistory history) {
         var axle = Pages.queryValue(request, "axle").equals("rear") ? Axle.REAR : Axle.FRONT;
         boolean example = history == null && !request.query().contains("blank") && !asksAny(request, question);
         var tools = BenchTools.of(question, desk.book().listTools(), request, desk.today());
@@ -69,8 +80,7 @@ final class BenchHandler {
                 .toList();
         boolean refused = !errors.isEmpty()
                 || sections.stream().anyMatch(section -> !section.error().isEmpty());
-        pages.send(
-                response,
+        return new Pages.View(
                 refused ? 422 : 200,
                 "bench",
                 new BenchPage(

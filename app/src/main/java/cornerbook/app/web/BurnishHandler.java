@@ -8,8 +8,8 @@ import cornerbook.core.visit.BurnishPlanning;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** The plan of the burnish drive after a visit. What the car's data lack is asked for on the page, and kept nowhere. */
@@ -27,43 +27,52 @@ final class BurnishHandler {
 
     void show(ServerRequest request, ServerResponse response) {
         var visitId = Pages.pathValue(request, "id");
-        var history = desk.getHistoryOfVisit(visitId);
-        var asked = new Asked(Form.ofQuery(request));
-        var known = BurnishPlanning.of(history.vehicle(), AIR_C);
+        var open = desk.getOpenVisit(visitId);
+        pages.sendJudged(response, open.unjudged(), () -> view(open, new Asked(Form.ofQuery(request))));
+    }
+
+    private static Pages.View view(OpenVisit open, Asked asked) {
+        var vehicle = open.history().vehicle();
+        var known = BurnishPlanning.of(vehicle, AIR_C);
         var share = asked.value("frontShare", "Share on the front axle", PERCENT, percent(known.frontShare()));
-        var planning = new BurnishPlanning(
-                history.vehicle(),
-                asked.value("mass", "Kerb mass", "kg", known.massKg()),
-                share == null ? null : share / 100,
-                asked.value("frontDiscMass", "Front disc, mass", "kg", known.frontDiscMassKg()),
-                asked.value("frontDiscDiameter", "Front disc, diameter", "mm", known.frontDiscDiameterMm()),
-                asked.value("rearDiscMass", "Rear disc, mass", "kg", known.rearDiscMassKg()),
-                asked.value("rearDiscDiameter", "Rear disc, diameter", "mm", known.rearDiscDiameterMm()),
-                Optional.ofNullable(asked.value("air", "Air", "°C", AIR_C)).orElse(AIR_C));
-        var drives = new ArrayList<BurnishDrive>();
+        var massKg = asked.value("mass", "Kerb mass", "kg", known.massKg());
+        var frontMassKg = asked.value("frontDiscMass", "Front disc, mass", "kg", known.frontDiscMassKg());
+        var frontMm = asked.value("frontDiscDiameter", "Front disc, diameter", "mm", known.frontDiscDiameterMm());
+        var rearMassKg = asked.value("rearDiscMass", "Rear disc, mass", "kg", known.rearDiscMassKg());
+        var rearMm = asked.value("rearDiscDiameter", "Rear disc, diameter", "mm", known.rearDiscDiameterMm());
+        var airC = asked.value("air", "Air", "°C", AIR_C);
+        List<String> missing = List.of();
+        List<BurnishDrive> drives = List.of();
         BurnishDrive regenerating = null;
         var problem = "";
-        if (asked.isSound() && planning.missing().isEmpty()) {
-            try {
-                for (var axle : Axle.values()) {
-                    drives.add(planning.drive(axle, 0));
-                }
+        try {
+            var planning = new BurnishPlanning(
+                    vehicle,
+                    massKg,
+                    share == null ? null : share / 100,
+                    frontMassKg,
+                    frontMm,
+                    rearMassKg,
+                    rearMm,
+                    airC == null ? AIR_C : airC);
+            missing = planning.missing().stream().map(Words::sentenceStart).toList();
+            if (asked.isSound() && missing.isEmpty()) {
+                drives = Arrays.stream(Axle.values())
+                        .map(axle -> planning.drive(axle, 0))
+                        .toList();
                 double usual = planning.usualRegenerationShare();
                 regenerating = usual > 0 ? planning.drive(Axle.FRONT, usual) : null;
-            } catch (IllegalArgumentException e) {
-                drives.clear();
-                problem = Typed.sentence(String.valueOf(e.getMessage()));
             }
+        } catch (IllegalArgumentException e) {
+            drives = List.of();
+            problem = Typed.sentence(String.valueOf(e.getMessage()));
         }
-        var missing = new ArrayList<>(
-                planning.missing().stream().map(Words::sentenceStart).toList());
-        pages.send(
-                response,
+        return new Pages.View(
                 asked.isSound() && problem.isEmpty() ? 200 : 422,
                 "burnish",
                 new BurnishPage(
-                        history,
-                        history.getVisit(visitId),
+                        open.history(),
+                        open.visit(),
                         asked.fields(),
                         asked.units(),
                         missing,

@@ -134,6 +134,7 @@ public final class CornerbookServer {
         var carData = new CarDataHandler(desk, pages);
         var newVisit = new NewVisitHandler(desk, pages);
         var entry = new EntryHandler(desk, pages);
+        var visitData = new VisitDataHandler(desk, pages);
         var findings = new FindingsHandler(desk, pages, shopName);
         var plan = new PlanHandler(desk, pages);
         var bench = new BenchHandler(desk, pages);
@@ -170,6 +171,8 @@ public final class CornerbookServer {
                 .post("/visits/{id}", entry::saveReadings)
                 .post("/visits/{id}/leaving", entry::saveLeaving)
                 .post("/visits/{id}/retorque", entry::saveRetorque)
+                .get("/visits/{id}/data", visitData::show)
+                .post("/visits/{id}/data", visitData::save)
                 .get("/visits/{id}/findings", findings::show)
                 .post("/visits/{id}/photos/{photo}", findings::choosePhoto)
                 .get("/visits/{id}/plan", plan::show)

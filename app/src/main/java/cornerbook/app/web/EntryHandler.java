@@ -2,20 +2,23 @@ package cornerbook.app.web;
 
 import cornerbook.app.book.BookException;
 import cornerbook.app.book.OpenRetorque;
+import cornerbook.app.judge.Judged;
 import cornerbook.app.web.EntryPage.RetorqueForm;
+import cornerbook.core.visit.OdometerDoubt;
 import cornerbook.core.visit.ShopTool;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
 /** The entry form of a visit: readings, wheels leaving on, re-torque. */
 final class EntryHandler {
-    private static final RetorqueForm NOTHING_TYPED = new RetorqueForm("", "", "", "");
+    private static final RetorqueForm NOTHING_TYPED = new RetorqueForm("", "", "", "", AskedOdometer.NONE);
     private final Desk desk;
     private final Pages pages;
 
@@ -96,34 +99,38 @@ final class EntryHandler {
         }
     }
 
+    /** What cannot be judged is stored unasked: a car must not be locked by an entry that only another one can put right. */
     private boolean asks(EntryForm form, OpenVisit typed) {
-        form.question(desk.assessor().doubted(typed.history(), typed.visit().id()));
+        form.question(Judged.of(
+                        "visit " + typed.visit().id(),
+                        () -> desk.assessor()
+                                .doubted(typed.history(), typed.visit().id()))
+                .orElse(List.of()));
         return form.questions().count() > 0;
     }
 
     void saveRetorque(ServerRequest request, ServerResponse response) {
         var open = open(request);
         var typed = Form.read(request);
-        String error;
+        var error = "";
+        var asked = AskedOdometer.NONE;
         try {
-            desk.book()
-                    .recordRetorque(
-                            open.visit().id(),
-                            dateOf(typed.get("date"), desk.today()),
-                            Typed.valueOf(
-                                    typed.get("odometer"),
-                                    "km",
-                                    EntryUnits.of(typed).system()),
-                            Typed.valueOf(
-                                    typed.get("torque"),
-                                    "N·m",
-                                    EntryUnits.of(typed).system()));
-            Pages.redirect(response, Links.visit(open.visit().id()) + "#retorque");
-            return;
+            var system = EntryUnits.of(typed).system();
+            var date = dateOf(typed.get("date"), desk.today());
+            double odometerKm = Typed.valueOf(typed.get("odometer"), "km", system);
+            double torqueNm = Typed.valueOf(typed.get("torque"), "N·m", system);
+            var doubt = AskedOdometer.of(OdometerDoubt.after(open.history(), open.visit(), date, odometerKm), typed);
+            if (doubt.isEmpty()) {
+                desk.book().recordRetorque(open.visit().id(), date, odometerKm, torqueNm);
+                Pages.redirect(response, Links.visit(open.visit().id()) + "#retorque");
+                return;
+            }
+            asked = doubt.get();
         } catch (BookException | IllegalArgumentException e) {
             error = Typed.sentence(String.valueOf(e.getMessage()));
         }
-        var retorque = new RetorqueForm(typed.get("date"), typed.get("odometer"), typed.get("torque"), error);
+        var retorque = new RetorqueForm(
+                typed.get("date"), asked.asks() ? "" : typed.get("odometer"), typed.get("torque"), error, asked);
         send(
                 response,
                 422,
@@ -186,6 +193,7 @@ final class EntryHandler {
                         leaving.page(standing, ofSets),
                         openRetorque(open.visit().id()),
                         retorqueForm,
+                        VisitDataPage.changes(desk.book(), open),
                         BrakeDust.ofWeek(desk.book(), open.visit().date()),
                         ToolChoice.of(desk.book(), open.visit())));
     }

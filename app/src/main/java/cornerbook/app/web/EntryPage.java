@@ -1,6 +1,7 @@
 package cornerbook.app.web;
 
 import cornerbook.app.book.OpenRetorque;
+import cornerbook.app.book.VisitChange;
 import cornerbook.app.unit.UnitSystem;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.visit.CarHistory;
@@ -20,6 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param errors how many fields could not be read
  * @param saved how many readings were just stored; null when the page was only asked for
  * @param retorque null when none is open
+ * @param changes what was put right of this visit, earliest first
  * @param dust of the week of the visit
  * @param tools that the visit may be worked with, kind by kind; none while the shop keeps none
  */
@@ -37,11 +39,13 @@ public record EntryPage(
         Leaving leaving,
         @Nullable OpenRetorque retorque,
         RetorqueForm retorqueForm,
+        List<VisitChange> changes,
         BrakeDust dust,
         List<ToolChoice> tools) {
     public EntryPage {
         corners = List.copyOf(corners);
         tools = List.copyOf(tools);
+        changes = List.copyOf(changes);
     }
 
     /**
@@ -186,6 +190,10 @@ public record EntryPage(
         }
     }
 
-    /** The re-torque as typed. */
-    public record RetorqueForm(String date, String odometer, String torque, String error) {}
+    /**
+     * The re-torque as typed.
+     *
+     * @param asked the odometer that is to be typed again
+     */
+    public record RetorqueForm(String date, String odometer, String torque, String error, AskedOdometer asked) {}
 }

@@ -6,6 +6,7 @@ import cornerbook.core.visit.Assessment;
 import cornerbook.core.visit.Subject;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
+import java.util.Optional;
 
 /** The findings of one visit, as a page and as the hand-over sheet. */
 final class FindingsHandler {
@@ -20,20 +21,26 @@ final class FindingsHandler {
     }
 
     void show(ServerRequest request, ServerResponse response) {
-        pages.send(response, 200, "findings", page(assess(request)));
+        var visitId = Pages.pathValue(request, "id");
+        var open = desk.getOpenVisit(visitId);
+        var photos = desk.book().photos().list(visitId);
+        pages.sendJudged(
+                response,
+                open.unjudged(),
+                () -> new Pages.View(200, "findings", new FindingsPage(assess(open), photos)));
     }
 
     void sendSheet(ServerRequest request, ServerResponse response) {
-        var assessment = assess(request);
-        Pages.sendPdf(
+        var visitId = Pages.pathValue(request, "id");
+        var open = desk.getOpenVisit(visitId);
+        var notes = desk.book().notes(visitId);
+        pages.sendJudgedPdf(
                 response,
-                "handover-" + assessment.visit().date(),
-                HandoverSheet.render(
-                        assessment,
-                        shopName,
-                        desk.now(),
-                        desk.book().notes(assessment.visit().id()),
-                        UnitChoice.current()));
+                open.unjudged(),
+                "handover-" + open.visit().date(),
+                () -> Optional.of(
+                        HandoverSheet.render(assess(open), shopName, desk.now(), notes, UnitChoice.current())),
+                "There is nothing to hand over.");
     }
 
     /** What a photo belongs to, and whether the sheet shows it. */
@@ -55,13 +62,7 @@ final class FindingsHandler {
         Pages.redirect(response, Links.findings(visitId) + "#photos");
     }
 
-    private FindingsPage page(Assessment assessment) {
-        return new FindingsPage(
-                assessment, desk.book().photos().list(assessment.visit().id()));
-    }
-
-    private Assessment assess(ServerRequest request) {
-        var visitId = Pages.pathValue(request, "id");
-        return desk.assessor().assess(desk.getHistoryOfVisit(visitId), visitId);
+    private Assessment assess(OpenVisit open) {
+        return desk.assessor().assess(open.history(), open.visit().id());
     }
 }

@@ -1,6 +1,7 @@
 package cornerbook.app.web;
 
 import cornerbook.app.book.VehicleSummary;
+import cornerbook.app.judge.Judged;
 import cornerbook.core.visit.Assessment;
 import cornerbook.core.visit.Assessor;
 import cornerbook.core.visit.Finding;
@@ -9,16 +10,16 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The gravest finding of each car's latest visit. A list shows all cars at once, so a car is read and judged again only when
- * its history or the assessor has changed; the same of both always give the same findings.
+ * its history or the assessor has changed; the same of both always give the same findings. A car that cannot be judged
+ * stands in the list as such, and is tried anew each time.
  */
 final class GravestFindings {
     private final Supplier<Assessor> assessors;
     private final Function<String, Optional<Assessment>> judge;
-    private final Map<String, Judged> judgedByCar = new ConcurrentHashMap<>();
+    private final Map<String, Kept> keptByCar = new ConcurrentHashMap<>();
 
     /**
      * Keeps what is judged.
@@ -30,24 +31,22 @@ final class GravestFindings {
         this.judge = judge;
     }
 
-    private record Judged(
-            long revision, Assessor assessor, @Nullable Finding gravest) {}
+    private record Kept(long revision, Assessor assessor, Judged.Made<Optional<Finding>> gravest) {}
 
-    /** Null when nothing was judged. */
-    @Nullable
-    Finding of(VehicleSummary vehicle) {
+    /** Empty when there is nothing to judge. */
+    Judged<Optional<Finding>> of(VehicleSummary vehicle) {
         var assessor = assessors.get();
-        var known = judgedByCar.get(vehicle.id());
-        if (known == null || known.assessor() != assessor || known.revision() != vehicle.revision()) {
-            known = new Judged(
-                    vehicle.revision(),
-                    assessor,
-                    judge.apply(vehicle.id())
-                            .flatMap(
-                                    assessment -> assessment.findings().stream().findFirst())
-                            .orElse(null));
-            judgedByCar.put(vehicle.id(), known);
+        var known = keptByCar.get(vehicle.id());
+        if (known != null && known.assessor() == assessor && known.revision() == vehicle.revision()) {
+            return known.gravest();
         }
-        return known.gravest();
+        var judged = Judged.of(
+                "car " + vehicle.id(),
+                () -> judge.apply(vehicle.id())
+                        .flatMap(assessment -> assessment.findings().stream().findFirst()));
+        if (judged instanceof Judged.Made<Optional<Finding>> made) {
+            keptByCar.put(vehicle.id(), new Kept(vehicle.revision(), assessor, made));
+        }
+        return judged;
     }
 }

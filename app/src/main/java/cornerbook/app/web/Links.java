@@ -44,6 +44,11 @@ public final class Links {
         return "/visits/" + segment(visitId);
     }
 
+    /** Date and odometer of a visit, to be put right. */
+    public static String visitData(String visitId) {
+        return visit(visitId) + "/data";
+    }
+
     /** The bay sheet of a visit, for tablets. */
     public static String bay(String visitId) {
         return "/bay" + visit(visitId);

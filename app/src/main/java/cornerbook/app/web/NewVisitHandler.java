@@ -3,12 +3,14 @@ package cornerbook.app.web;
 import cornerbook.app.book.BookException;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.visit.CarHistory;
+import cornerbook.core.visit.OdometerDoubt;
 import cornerbook.core.visit.Visit;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 
 /** Opens a visit. */
@@ -34,7 +36,8 @@ final class NewVisitHandler {
                         "",
                         "",
                         lastWheels(history),
-                        ""));
+                        "",
+                        AskedOdometer.NONE));
     }
 
     void save(ServerRequest request, ServerResponse response) {
@@ -46,16 +49,22 @@ final class NewVisitHandler {
                 arrivedOn.put(corner, typed.get(corner.name()));
             }
         }
-        String error;
+        var error = "";
+        var asked = AskedOdometer.NONE;
         try {
             var visit = read(typed, arrivedOn);
             boolean known =
                     history.visits().stream().anyMatch(other -> other.id().equals(visit.id()));
-            if (!known) {
-                desk.book().addVisit(history.vehicle().id(), visit);
+            var doubt =
+                    known ? Optional.<AskedOdometer>empty() : AskedOdometer.of(OdometerDoubt.of(history, visit), typed);
+            if (doubt.isEmpty()) {
+                if (!known) {
+                    desk.book().addVisit(history.vehicle().id(), visit);
+                }
+                Pages.redirect(response, Links.visit(visit.id()));
+                return;
             }
-            Pages.redirect(response, Links.visit(visit.id()));
-            return;
+            asked = doubt.get();
         } catch (BookException | IllegalArgumentException e) {
             error = Typed.sentence(String.valueOf(e.getMessage()));
         }
@@ -67,10 +76,11 @@ final class NewVisitHandler {
                         history,
                         typed.get("visit"),
                         typed.get("date"),
-                        typed.get("odometer"),
+                        asked.asks() ? "" : typed.get("odometer"),
                         typed.get("technician"),
                         arrivedOn,
-                        error));
+                        error,
+                        asked));
     }
 
     private Visit read(Form typed, Map<Corner, String> arrivedOn) {

@@ -10,6 +10,7 @@ import java.util.Map;
  * @param visitId born with the form, so that a form that is sent twice opens one visit
  * @param arrivedOn wheel tag at each corner, empty where unknown
  * @param error one sentence, may be empty
+ * @param asked the odometer that is to be typed again
  */
 public record NewVisitPage(
         CarHistory history,
@@ -18,7 +19,8 @@ public record NewVisitPage(
         String odometer,
         String technician,
         Map<Corner, String> arrivedOn,
-        String error) {
+        String error,
+        AskedOdometer asked) {
     public NewVisitPage {
         arrivedOn = Map.copyOf(arrivedOn);
     }

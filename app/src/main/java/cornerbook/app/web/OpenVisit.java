@@ -25,6 +25,11 @@ public record OpenVisit(CarHistory history, Visit visit) {
         return with(visit.withReadings(readings).withLeftOn(leftOn));
     }
 
+    /** For the page that stands in when it cannot be judged. */
+    Unjudged unjudged() {
+        return new Unjudged(history, visit);
+    }
+
     /** Where the rules of the book find it, as "/visits/3". */
     public String path() {
         return "/visits/" + history.visits().indexOf(visit);

@@ -1,5 +1,6 @@
 package cornerbook.app.web;
 
+import cornerbook.app.judge.Judged;
 import cornerbook.app.unit.QuantityText;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
@@ -9,6 +10,8 @@ import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Supplier;
 
 /** Renders the templates and sends pages. */
@@ -21,11 +24,70 @@ public final class Pages {
         engine.setBinaryStaticContent(false);
     }
 
+    /**
+     * A page before it is sent.
+     *
+     * @param model what the template takes
+     */
+    record View(int status, String template, Object model) {}
+
     /** Sends a page whose template takes one model. */
     public void send(ServerResponse response, int status, String template, Object model) {
+        send(response, status, render(template, model));
+    }
+
+    /**
+     * Sends a page that rests on judging a car. Where judging or drawing it fails, the page that stands in says so, and
+     * leads to where entries are put right.
+     */
+    void sendJudged(ServerResponse response, Unjudged subject, Supplier<View> judging) {
+        sendJudged(response, subject.what(), judging, faultId -> subject.view(200, faultId));
+    }
+
+    /** The same where something else stands in. */
+    void sendJudged(ServerResponse response, String what, Supplier<View> judging, Function<String, View> standIn) {
+        var page = Judged.of(what, () -> {
+            var view = judging.get();
+            return new Rendered(view.status(), render(view.template(), view.model()));
+        });
+        switch (page) {
+            case Judged.Made<Rendered> made ->
+                send(response, made.value().status(), made.value().page());
+            case Judged.Failed<Rendered> failed -> send(response, standIn.apply(failed.faultId()));
+        }
+    }
+
+    private record Rendered(int status, String page) {}
+
+    /**
+     * The same for what is printed.
+     *
+     * @param without says why there is nothing to print
+     */
+    void sendJudgedPdf(
+            ServerResponse response,
+            Unjudged subject,
+            String name,
+            Supplier<Optional<byte[]>> judging,
+            String without) {
+        switch (Judged.of(subject.what(), judging)) {
+            case Judged.Made<Optional<byte[]>> made ->
+                sendPdf(response, name, made.value().orElseThrow(() -> new PageException(404, without)));
+            case Judged.Failed<Optional<byte[]>> failed -> send(response, subject.view(409, failed.faultId()));
+        }
+    }
+
+    private void send(ServerResponse response, View view) {
+        send(response, view.status(), view.template(), view.model());
+    }
+
+    private String render(String template, Object model) {
         var output = new StringOutput();
         engine.render("web/" + template + ".jte", Map.of("page", model, "assets", assets.basePath()), output);
-        var page = QuantityText.page(output.toString(), UnitChoice.current());
+        return QuantityText.page(output.toString(), UnitChoice.current());
+    }
+
+    private static void send(ServerResponse response, int status, String page) {
         response.status(status);
         response.header(HeaderNames.CONTENT_TYPE, "text/html; charset=utf-8");
         response.header(HeaderNames.CACHE_CONTROL, "no-store");

@@ -4,6 +4,7 @@ import cornerbook.app.handover.WheelTags;
 import cornerbook.app.handover.WheelTags.Paper;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
+import java.util.Optional;
 
 /** The wheel plan of one visit, as a page and as tags for the wheels. */
 final class PlanHandler {
@@ -17,29 +18,38 @@ final class PlanHandler {
 
     void show(ServerRequest request, ServerResponse response) {
         var visitId = Pages.pathValue(request, "id");
-        var history = desk.getHistoryOfVisit(visitId);
+        var open = desk.getOpenVisit(visitId);
         var without = Links.rules(Pages.queryValue(request, "without"));
-        var planned = desk.assessor().planWithout(history, visitId, without);
-        pages.send(
-                response,
-                200,
-                "plan",
-                new PlanPage(
-                        history,
-                        history.getVisit(visitId),
-                        planned.map(PlannedSet::new).orElse(null)));
+        pages.sendJudged(response, open.unjudged(), () -> {
+            var planned = desk.assessor().planWithout(open.history(), visitId, without);
+            return new Pages.View(
+                    200,
+                    "plan",
+                    new PlanPage(
+                            open.history(),
+                            open.visit(),
+                            planned.map(PlannedSet::new).orElse(null)));
+        });
     }
 
     void sendTags(ServerRequest request, ServerResponse response) {
         var visitId = Pages.pathValue(request, "id");
-        var history = desk.getHistoryOfVisit(visitId);
-        var goingOn = desk.assessor().plan(history, visitId);
-        var stored = desk.assessor().planStored(history, visitId);
-        if (goingOn.isEmpty() && stored.isEmpty()) {
-            throw new PageException(404, "There is no wheel plan for this visit, so there are no wheel tags.");
-        }
-        var visit = history.getVisit(visitId);
+        var open = desk.getOpenVisit(visitId);
         var paper = Pages.queryValue(request, "paper").equals("a4") ? Paper.A4 : Paper.ROLL;
-        Pages.sendPdf(response, "wheel-tags-" + visit.date(), WheelTags.render(history, visit, goingOn, stored, paper));
+        pages.sendJudgedPdf(
+                response,
+                open.unjudged(),
+                "wheel-tags-" + open.visit().date(),
+                () -> tags(open, paper),
+                "There is no wheel plan for this visit, so there are no wheel tags.");
+    }
+
+    private Optional<byte[]> tags(OpenVisit open, Paper paper) {
+        var visit = open.visit();
+        var goingOn = desk.assessor().plan(open.history(), visit.id());
+        var stored = desk.assessor().planStored(open.history(), visit.id());
+        return goingOn.isEmpty() && stored.isEmpty()
+                ? Optional.empty()
+                : Optional.of(WheelTags.render(open.history(), visit, goingOn, stored, paper));
     }
 }

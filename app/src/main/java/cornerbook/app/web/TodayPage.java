@@ -3,9 +3,11 @@ package cornerbook.app.web;
 import cornerbook.app.book.OpenRetorque;
 import cornerbook.app.book.VehicleSummary;
 import cornerbook.app.book.VisitSummary;
+import cornerbook.app.judge.Judged;
 import cornerbook.core.visit.Finding;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,6 +30,20 @@ public record TodayPage(
         cars = List.copyOf(cars);
     }
 
-    /** A car with the gravest finding of its latest visit; null when nothing was judged. */
-    public record Car(VehicleSummary summary, @Nullable Finding gravest) {}
+    /**
+     * A car with what its latest visit found out.
+     *
+     * @param judged the gravest finding; empty when there is nothing to judge
+     */
+    public record Car(VehicleSummary summary, Judged<Optional<Finding>> judged) {
+        /** Null when nothing was judged. */
+        public @Nullable Finding gravest() {
+            return judged.orElse(Optional.empty()).orElse(null);
+        }
+
+        /** Of the fault that kept it from being judged; null when there was none. */
+        public @Nullable String faultId() {
+            return judged instanceof Judged.Failed<Optional<Finding>> failed ? failed.faultId() : null;
+        }
+    }
 }

@@ -1,7 +1,10 @@
 package cornerbook.app.web;
 
+import cornerbook.core.visit.Assessment;
+import cornerbook.core.visit.CarHistory;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
+import org.jspecify.annotations.Nullable;
 
 /** The page of one car. */
 final class VehicleHandler {
@@ -15,10 +18,14 @@ final class VehicleHandler {
 
     void show(ServerRequest request, ServerResponse response) {
         var history = desk.getHistory(Pages.pathValue(request, "id"));
-        pages.send(
+        pages.sendJudged(
                 response,
-                200,
-                "vehicle",
-                new VehiclePage(history, desk.assessLatest(history).orElse(null)));
+                "car " + history.vehicle().id(),
+                () -> view(history, desk.assessLatest(history).orElse(null), null),
+                faultId -> view(history, null, faultId));
+    }
+
+    private static Pages.View view(CarHistory history, @Nullable Assessment assessment, @Nullable String faultId) {
+        return new Pages.View(200, "vehicle", new VehiclePage(history, assessment, faultId));
     }
 }

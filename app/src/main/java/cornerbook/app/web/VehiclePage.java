@@ -22,9 +22,13 @@ import org.jspecify.annotations.Nullable;
 /**
  * A car: its corners, its sets, its visits, its specification.
  *
- * @param assessment of the latest visit; null when there is none
+ * @param assessment of the latest visit; null when there is none, or it could not be judged
+ * @param faultId of the fault that kept it from being judged; null when there was none
  */
-public record VehiclePage(CarHistory history, @Nullable Assessment assessment) {
+public record VehiclePage(
+        CarHistory history,
+        @Nullable Assessment assessment,
+        @Nullable String faultId) {
     private static final int GRAVEST = 5;
 
     public List<SetForecast> forecasts() {

@@ -64,9 +64,8 @@ final class WheelHandler {
     private Stream<WheelLabels.Tag> ofVisit(String visitId) {
         var history = desk.getHistoryOfVisit(visitId);
         var visit = history.getVisit(visitId);
-        var plans = Stream.of(
-                        desk.assessor().plan(history, visitId), desk.assessor().planStored(history, visitId))
-                .flatMap(plan -> plan.stream().map(planned -> planned.set().id()))
+        var plans = WheelPage.plans(history, visitId, desk.assessor()).stream()
+                .map(planned -> planned.set().id())
                 .toList();
         return tags(history, history.sets().stream().filter(set -> plans.contains(set.id()) || isOn(set, visit)));
     }

@@ -1,5 +1,6 @@
 package cornerbook.app.web;
 
+import cornerbook.app.judge.Judged;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.visit.Assessor;
@@ -53,15 +54,23 @@ public record WheelPage(
                 depths(visits, tag));
     }
 
-    /** What goes on at the last visit, and what waits for its season. */
+    /** What goes on at the last visit, and what waits for its season; none where it cannot be judged. */
     static List<SetPlan> plans(CarHistory history, Assessor assessor) {
         if (history.visits().isEmpty()) {
             return List.of();
         }
         var visitId = history.visits().getLast().id();
-        return Stream.of(assessor.plan(history, visitId), assessor.planStored(history, visitId))
-                .flatMap(Optional::stream)
-                .toList();
+        return plans(history, visitId, assessor);
+    }
+
+    /** The same at a visit. */
+    static List<SetPlan> plans(CarHistory history, String visitId, Assessor assessor) {
+        return Judged.of(
+                        "visit " + visitId,
+                        () -> Stream.of(assessor.plan(history, visitId), assessor.planStored(history, visitId))
+                                .flatMap(Optional::stream)
+                                .toList())
+                .orElse(List.of());
     }
 
     private static Optional<Corner> next(String tag, List<SetPlan> plans) {

@@ -1,5 +1,6 @@
 package cornerbook.app.web;
 
+import cornerbook.app.judge.Judged;
 import cornerbook.app.web.EntryPage.Fill;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.visit.Assessor;
@@ -12,7 +13,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
-/** Which wheels a car may leave on: each set as its wheel plan has it, and what stands there until somebody chooses. */
+/**
+ * Which wheels a car may leave on: each set as its wheel plan has it, and what stands there until somebody chooses. A set
+ * whose plan faults stands where it ran before.
+ */
 public final class WheelProposal {
     private final Assessor assessor;
     private final OpenVisit open;
@@ -46,7 +50,11 @@ public final class WheelProposal {
         var imagined = open.with(open.visit().withLeftOn(unmoved));
         var plan = unmoved.size() < Corner.values().length
                 ? Optional.<SetPlan>empty()
-                : assessor.plan(imagined.history(), imagined.visit().id());
+                : Judged.of(
+                                "visit " + imagined.visit().id(),
+                                () -> assessor.plan(
+                                        imagined.history(), imagined.visit().id()))
+                        .orElse(Optional.empty());
         return plan.map(made -> made.plan().wheelAt())
                 .map(wheelAt -> new Fill(set.id(), "Filled in " + planned(set), wheelAt, true))
                 .orElseGet(() -> new Fill(set.id(), "Filled in where they ran before.", unmoved, false));

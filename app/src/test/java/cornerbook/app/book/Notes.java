@@ -27,7 +27,20 @@ public final class Notes {
     public CarRecord ofCar(CarHistory history) {
         var notes = new HashMap<String, VisitNotes>();
         history.visits().forEach(visit -> notes.put(visit.id(), ofVisit(visit)));
-        return new CarRecord(history, notes, changes(history));
+        return new CarRecord(history, notes, changes(history), visitChanges(history));
+    }
+
+    private List<VisitChange> visitChanges(CarHistory history) {
+        return history.visits().stream()
+                .filter(visit -> random.nextBoolean())
+                .map(visit -> new VisitChange(
+                        visit.id(),
+                        "odometer",
+                        "382000 km",
+                        "38200.5 km",
+                        "A digit too many, \"冬\"",
+                        LocalDate.of(2026, 11, 1 + random.nextInt(25))))
+                .toList();
     }
 
     private List<WheelChange> changes(CarHistory history) {

@@ -87,6 +87,7 @@ class RecordRoundTripPropertyTest {
                     other,
                     java.util.Map.of(
                             other.visits().getFirst().id(), records.get(0).notesOf(id)),
+                    List.of(),
                     List.of());
             assertThatThrownBy(() -> book.addRecords(List.of(stolen))).hasMessageContaining("is in the book already");
             assertThat(book.findHistory(other.vehicle().id())).isEmpty();

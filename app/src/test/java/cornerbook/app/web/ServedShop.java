@@ -41,12 +41,18 @@ public final class ServedShop implements AutoCloseable {
     private final int port = freePort();
     private final Door door;
     private final Supplier<Room[]> rooms;
+    private final Assessor assessor;
     private final HttpClient client = HttpClient.newHttpClient();
     private CornerbookServer server;
 
     /** With these cars only; its rooms are made anew at each start. */
     public ServedShop(Path folder, List<CarHistory> cars, Supplier<Room[]> rooms) {
-        this(folder, cars, rooms, null);
+        this(folder, cars, rooms, (String) null);
+    }
+
+    /** The same, judged by this assessor. */
+    ServedShop(Path folder, List<CarHistory> cars, Supplier<Room[]> rooms, Assessor assessor) {
+        this(folder, cars, rooms, null, assessor);
     }
 
     /**
@@ -55,7 +61,13 @@ public final class ServedShop implements AutoCloseable {
      * @param address under which tablets reach it, null when there are none
      */
     public ServedShop(Path folder, List<CarHistory> cars, Supplier<Room[]> rooms, @Nullable String address) {
+        this(folder, cars, rooms, address, new Assessor(LimitsFile.load()));
+    }
+
+    private ServedShop(
+            Path folder, List<CarHistory> cars, Supplier<Room[]> rooms, @Nullable String address, Assessor assessor) {
         this.rooms = rooms;
+        this.assessor = assessor;
         this.door = new Door(port, address, null, null);
         book = Book.open(folder);
         book.addAll(cars);
@@ -79,7 +91,7 @@ public final class ServedShop implements AutoCloseable {
     }
 
     private CornerbookServer serve() {
-        return CornerbookServer.start(book, new Assessor(LimitsFile.load()), door, CLOCK, DemoShop.NAME, rooms.get());
+        return CornerbookServer.start(book, assessor, door, CLOCK, DemoShop.NAME, rooms.get());
     }
 
     public void kill() {

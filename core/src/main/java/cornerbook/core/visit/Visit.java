@@ -123,6 +123,11 @@ public record Visit(
                 corners);
     }
 
+    /** The same visit on another day, or with another odometer. */
+    public Visit withOdometer(LocalDate day, double km) {
+        return new Visit(id, day, km, technician, arrivedOn, leftOn, readings, workDone, notes, nextVisitDue, tools);
+    }
+
     /** The tool of a kind that it was worked with. */
     public Optional<ShopTool> findTool(ShopTool.Kind kind) {
         return tools.stream().filter(tool -> tool.kind() == kind).findFirst();
