@@ -14,6 +14,8 @@ import io.helidon.webserver.http.ServerResponse;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.UUID;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /** Takes photos from tablets and shows them. */
 final class PhotoHandler {
@@ -29,15 +31,15 @@ final class PhotoHandler {
         var visitId = Pages.pathValue(request, "id");
         desk.getHistoryOfVisit(visitId);
         try {
-            var corner = Pages.queryValue(request, "corner");
             var person = Pages.queryValue(request, "person");
             KnownPeople.onTabletThatAsks(desk).require(person, "/person");
             var photo = new Photo(
-                    UUID.fromString(Pages.pathValue(request, "photo")).toString(),
-                    corner.isEmpty() ? null : Corner.valueOf(corner),
+                    read("photo", Pages.pathValue(request, "photo"), "an identity as a UUID", UUID::fromString)
+                            .toString(),
+                    corner(Pages.queryValue(request, "corner")),
                     null,
                     person,
-                    Instant.parse(Pages.queryValue(request, "at")),
+                    read("at", Pages.queryValue(request, "at"), "a time as 2026-11-25T10:00:00Z", Instant::parse),
                     false);
             var content = RequestBody.read(request, PhotoIntake.LARGEST_BYTES).orElseThrow(PhotoIntake::tooLarge);
             var arrival = desk.book().photos().add(visitId, new KeptPhoto(photo, PhotoIntake.take(content)));
@@ -45,8 +47,22 @@ final class PhotoHandler {
             BayHandler.send(response, 200, EntryAnswer.of(photo.id(), arrival));
         } catch (RefusedEntry e) {
             BayHandler.send(response, 422, EntryAnswer.refused("", String.valueOf(e.getMessage()), e.pointer()));
-        } catch (IllegalArgumentException | DateTimeException e) {
+        } catch (IllegalArgumentException e) {
             BayHandler.send(response, 422, EntryAnswer.refused("", String.valueOf(e.getMessage()), ""));
+        }
+    }
+
+    private static @Nullable Corner corner(String text) {
+        return text.isEmpty() ? null : read("corner", text, "LF, RF, LR or RR", Corner::valueOf);
+    }
+
+    /** What the JDK says of a text that it does not understand is for programmers. */
+    private static <T> T read(String name, String text, String expected, Function<String, T> parse) {
+        try {
+            return parse.apply(text);
+        } catch (IllegalArgumentException | DateTimeException e) {
+            throw new RefusedEntry(
+                    "/" + name, "The %s of the photo is not understood, expected %s.".formatted(name, expected));
         }
     }
 

@@ -3,6 +3,7 @@ package cornerbook.app.cli;
 import cornerbook.app.bay.BayRoom;
 import cornerbook.app.book.Book;
 import cornerbook.app.limits.LimitsFile;
+import cornerbook.app.log.Log;
 import cornerbook.app.web.CornerbookServer;
 import cornerbook.app.web.Door;
 import cornerbook.core.visit.Assessor;
@@ -10,9 +11,12 @@ import java.io.PrintWriter;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.concurrent.CountDownLatch;
+import java.util.logging.Logger;
 
 /** Serves a book until the process is stopped. */
 final class PageServer {
+    private static final Logger LOG = Logger.getLogger(PageServer.class.getName());
+
     private PageServer() {}
 
     /**
@@ -22,6 +26,7 @@ final class PageServer {
      * @param note printed after the address, may be empty
      */
     static void serve(Book book, Door door, String shopName, String note, PrintWriter out) {
+        Log.showOn(System.err);
         CornerbookServer server;
         try {
             server = CornerbookServer.start(
@@ -34,9 +39,13 @@ final class PageServer {
         } catch (IllegalStateException e) {
             throw new CommandFailure(CommandFailure.FILE_OR_PORT, String.valueOf(e.getMessage()));
         }
-        var stopping = new Thread(server::stop, "stop");
+        var stopping = new Thread(() -> stop(server), "stop");
         Runtime.getRuntime().addShutdownHook(stopping);
-        out.println("Cornerbook is at http://127.0.0.1:%d%s".formatted(server.port(), note));
+        LOG.info("%s opened the book and serves its pages on port %d".formatted(Main.VERSION, server.port()));
+        out.println("Cornerbook is at %s%s".formatted(door.deskAddress(server.port()), note));
+        if (door.origin() != null) {
+            out.println("The proxy has to pass %s on to port %d.".formatted(door.origin(), server.port()));
+        }
         if (door.isOpen()) {
             out.println("Tablets open %s; pair them under Tablets.".formatted(door.publicAddress(server.port())));
         }
@@ -46,8 +55,13 @@ final class PageServer {
             new CountDownLatch(1).await();
         } catch (InterruptedException e) {
             Runtime.getRuntime().removeShutdownHook(stopping);
-            server.stop();
+            stop(server);
             Thread.currentThread().interrupt();
         }
+    }
+
+    private static void stop(CornerbookServer server) {
+        server.stop();
+        Log.end("The pages are stopped");
     }
 }

@@ -2,6 +2,7 @@ package cornerbook.app.web;
 
 import cornerbook.app.book.Book;
 import cornerbook.app.book.BookException;
+import cornerbook.app.log.Faults;
 import cornerbook.core.visit.Assessor;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -54,6 +55,8 @@ public final class Learning implements AutoCloseable {
             change(known -> known.with(knowledge));
         } catch (BookException e) {
             LOG.log(Level.WARNING, "The book could not be learned from; what was known before serves", e);
+        } catch (RuntimeException e) {
+            Faults.note("learning from the book; what was known before serves", e);
         }
     }
 

@@ -50,6 +50,43 @@ class PairedTabletTest {
         assertThat(shop.book().photos().list(visitId)).hasSize(1);
     }
 
+    @Test
+    void oddPhotoIsRefusedInWordsForPeople() throws Exception {
+        for (var address : List.of(
+                "nothing?corner=LF&at=2026-11-25T10:00:00Z&person=Ada",
+                UUID.randomUUID() + "?corner=XX&at=2026-11-25T10:00:00Z&person=Ada",
+                UUID.randomUUID() + "?corner=LF&at=noon&person=Ada")) {
+            var refused = shop.send(shop.request("/bay/visits/%s/photos/%s".formatted(visitId, address))
+                    .header("Cookie", device)
+                    .PUT(BodyPublishers.ofByteArray(Photos.patches(3, 60, 40).content())));
+            assertThat(refused.statusCode()).as(address).isEqualTo(422);
+            assertThat(refused.body())
+                    .as(address)
+                    .contains("is not understood, expected")
+                    .doesNotContain("cornerbook.core", "UUID string", "parsed");
+        }
+    }
+
+    @Test
+    void entryWithACharacterThatNoBookKeepsIsRefusedAloneAndNamed() throws Exception {
+        var entry =
+                "{\"id\":\"%s\",\"kind\":\"reading\",\"measure\":\"BATTERY_VOLTAGE\",\"written\":\"%s\",\"person\":\"Ada\",\"at\":\"2026-11-25T10:00:00Z\"}";
+        for (var character : List.of("\\u0000", "\\ud800", "\\u0007")) {
+            var sent = "{\"entries\":[%s]}".formatted(entry.formatted(UUID.randomUUID(), "1" + character + "2"));
+            var answer = shop.send(shop.request("/bay/visits/%s/entries".formatted(visitId))
+                    .header("Cookie", device)
+                    .POST(BodyPublishers.ofString(sent)));
+            assertThat(answer.statusCode()).as(character).isEqualTo(200);
+            assertThat(BayShop.JSON
+                            .readTree(answer.body())
+                            .at("/answers/0/sentence")
+                            .stringValue())
+                    .as(character)
+                    .startsWith("In the written stands the character U+")
+                    .endsWith(", expected text of one line.");
+        }
+    }
+
     private HttpResponse<String> photoBy(String person) throws Exception {
         return shop.send(shop.request("/bay/visits/%s/photos/%s?corner=LF&at=2026-11-25T10:00:00Z&person=%s"
                         .formatted(visitId, UUID.randomUUID(), person))
