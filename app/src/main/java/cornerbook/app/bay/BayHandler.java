@@ -1,8 +1,10 @@
 package cornerbook.app.bay;
 
 import cornerbook.app.book.BookException;
+import cornerbook.app.book.TabletAtWork;
 import cornerbook.app.log.Faults;
 import cornerbook.app.web.Caller;
+import cornerbook.app.web.Connections;
 import cornerbook.app.web.Desk;
 import cornerbook.app.web.PageException;
 import cornerbook.app.web.Pages;
@@ -78,16 +80,18 @@ final class BayHandler {
         var visitId = Pages.pathValue(request, "id");
         desk.getHistoryOfVisit(visitId);
         response.header(HeaderNames.CACHE_CONTROL, "no-store");
-        try (var watcher = watch.open(visitId, Pages.queryValue(request, "person"));
+        var deviceId = Caller.current().tablet().map(TabletAtWork::deviceId).orElse("");
+        try (var watcher = watch.open(visitId, Pages.queryValue(request, "person"), deviceId);
                 var sink = response.sink(SseSink.TYPE)) {
-            sink.emit(event(visitId));
+            sink.emit(event(visitId, watcher));
             for (var changed = watcher.next(STILL_HERE_SECONDS);
                     changed.isPresent();
                     changed = watcher.next(STILL_HERE_SECONDS)) {
                 sink.emit(
                         changed.get()
-                                ? event(visitId)
+                                ? event(visitId, watcher)
                                 : SseEvent.builder().comment("still here").build());
+                Connections.goesOn();
             }
         } catch (UncheckedIOException e) {
             LOG.log(Level.FINE, "A tablet went away", e);
@@ -129,10 +133,10 @@ final class BayHandler {
 
     private record Refusal(String sentence, String pointer) {}
 
-    private SseEvent event(String visitId) {
+    private SseEvent event(String visitId, Watch.Watcher watcher) {
         return SseEvent.builder()
                 .name("state")
-                .data(BayJson.write(state(visitId)))
+                .data(watcher.state(() -> BayJson.write(state(visitId))))
                 .build();
     }
 

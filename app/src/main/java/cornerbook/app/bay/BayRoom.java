@@ -28,6 +28,11 @@ public final class BayRoom implements Room {
     }
 
     @Override
+    public void unpaired(String deviceId) {
+        watch.endOf(deviceId);
+    }
+
+    @Override
     public void close() {
         watch.close();
     }

@@ -1,5 +1,6 @@
 package cornerbook.app.bay;
 
+import cornerbook.app.text.PlainText;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.Arrays;
@@ -60,6 +61,11 @@ record Entry(JsonNode node, String where) {
         return read(node.path(place), String.valueOf(place), "words, up to " + LONGEST, text -> text);
     }
 
+    /** A text that may be empty. */
+    String mark(String name) {
+        return node.path(name).asString("").isBlank() ? "" : text(name);
+    }
+
     boolean flag(String name) {
         if (!node.path(name).isBoolean()) {
             throw refused(name, "true or false");
@@ -100,7 +106,12 @@ record Entry(JsonNode node, String where) {
 
     private <T> T read(JsonNode part, String name, String expected, Function<String, T> parse) {
         var text = part.isString() ? part.stringValue().strip() : "";
-        if (text.isEmpty() || text.length() > LONGEST || text.chars().anyMatch(Character::isISOControl)) {
+        PlainText.findUnfit(text).ifPresent(unfit -> {
+            throw new RefusedEntry(
+                    where + "/" + name,
+                    "In the %s stands %s, expected text of one line.".formatted(name.toLowerCase(Locale.ROOT), unfit));
+        });
+        if (text.isEmpty() || text.length() > LONGEST) {
             throw refused(name, expected);
         }
         try {

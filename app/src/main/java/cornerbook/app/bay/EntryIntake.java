@@ -124,11 +124,7 @@ final class EntryIntake {
                                 entry.flag("onSheet"));
             case "tool" ->
                 desk.book()
-                        .chooseTool(
-                                entry.id(),
-                                visitId,
-                                entry.word("tool", ShopTool.Kind.class),
-                                entry.node().path("toolId").asString(""));
+                        .chooseTool(entry.id(), visitId, entry.word("tool", ShopTool.Kind.class), entry.mark("toolId"));
             case "leaving" -> leave(entry);
             case "departure" -> ledger.addDeparture(visitId, departure(entry));
             default -> throw entry.refused("kind", "reading, tick, answer, photo choice, tool, leaving or departure");

@@ -1,8 +1,8 @@
 package cornerbook.app.book;
 
+import cornerbook.app.log.Faults;
 import cornerbook.core.visit.CarHistory;
 import cornerbook.core.visit.Reading;
-import cornerbook.app.log.Faults;
 import cornerbook.core.visit.VisitRules;
 import cornerbook.core.visit.WrittenReading;
 import java.time.DateTimeException;

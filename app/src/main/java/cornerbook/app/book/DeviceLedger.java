@@ -20,24 +20,46 @@ public final class DeviceLedger {
         this.store = store;
     }
 
-    /** A person who may pair tablets; a new PIN takes the place of the one before. */
+    /** A person who may pair tablets; a new PIN takes the place of the one before, and who had left is there again. */
     public void putPerson(String name, String pinHash) {
         store.write(handle -> handle.execute(
-                "insert into person (name, pin_hash) values (?, ?) on conflict (name) do update set pin_hash = excluded.pin_hash",
+                "insert into person (name, pin_hash) values (?, ?) on conflict (name) do update set pin_hash = excluded.pin_hash, removed_at = null",
                 name,
                 pinHash));
     }
 
+    /**
+     * A person who has left: can do nothing any more, and nothing is kept but the name, which stands with what they did. Tablets
+     * that they work on now are unpaired.
+     *
+     * @return the ids of those tablets
+     */
+    public List<String> removePerson(String name, Instant at) {
+        return store.write(handle -> {
+            var worksOn = handle.select(
+                            "select device.id from device join device_person on device_person.device_id = device.id where device.unpaired_at is null and device_person.person = ? and device_person.turn = (select max(turn) from device_person as any_person where any_person.device_id = device.id)",
+                            name)
+                    .mapTo(String.class)
+                    .list();
+            worksOn.forEach(id -> unpair(handle, id, at));
+            handle.execute("delete from device_person where person = ?", name);
+            handle.execute("delete from preference where person = ?", name);
+            handle.execute("update person set removed_at = ?, pin_hash = '' where name = ?", at.toString(), name);
+            return worksOn;
+        });
+    }
+
     public List<String> listPeople() {
-        return store.read(handle -> handle.select("select name from person order by name")
+        return store.read(handle -> handle.select("select name from person where removed_at is null order by name")
                 .mapTo(String.class)
                 .list());
     }
 
     public Optional<String> findPinHash(String person) {
-        return store.read(handle -> handle.select("select pin_hash from person where name = ?", person)
-                .mapTo(String.class)
-                .findFirst());
+        return store.read(
+                handle -> handle.select("select pin_hash from person where name = ? and removed_at is null", person)
+                        .mapTo(String.class)
+                        .findFirst());
     }
 
     public void pair(PairedDevice device, String secretHash) {
@@ -124,7 +146,11 @@ public final class DeviceLedger {
 
     /** A tablet that is lost: it can do nothing any more. */
     public void unpair(String deviceId, Instant at) {
-        store.write(handle -> handle.execute(
-                "update device set unpaired_at = ? where id = ? and unpaired_at is null", at.toString(), deviceId));
+        store.write(handle -> unpair(handle, deviceId, at));
+    }
+
+    private static int unpair(Handle handle, String deviceId, Instant at) {
+        return handle.execute(
+                "update device set unpaired_at = ? where id = ? and unpaired_at is null", at.toString(), deviceId);
     }
 }

@@ -2,6 +2,7 @@ package cornerbook.app.cli;
 
 import cornerbook.app.book.Book;
 import cornerbook.app.book.ServerAddress;
+import cornerbook.app.log.Log;
 import java.nio.file.Path;
 import picocli.CommandLine;
 
@@ -38,17 +39,26 @@ final class BookFolder {
 
     /** Where the certificates for tablets are kept: beside the book, or on this machine when the book is on a server. */
     Path certificates() {
-        return (isOnServer() ? Path.of("data") : path()).resolve("certificates");
+        return ofThisMachine().resolve("certificates");
     }
 
-    /** Opens the book; makes it when it is not there. */
+    /** What belongs to the book and not into it. */
+    private Path ofThisMachine() {
+        return isOnServer() ? Path.of("data") : path();
+    }
+
+    /** Opens the book; makes it when it is not there. The log is kept beside it from now on. */
     Book open() {
-        return isOnServer() ? Book.onServer(place) : Book.open(path());
+        var book = isOnServer() ? Book.onServer(place) : Book.open(path());
+        Log.keepIn(ofThisMachine());
+        return book;
     }
 
     /** The same for the one process that serves it; a server looks after many itself. */
     Book openToServe() {
-        return isOnServer() ? Book.onServer(place) : Book.openToServe(path());
+        var book = isOnServer() ? Book.onServer(place) : Book.openToServe(path());
+        Log.keepIn(ofThisMachine());
+        return book;
     }
 
     /** Opens a book that is there. */

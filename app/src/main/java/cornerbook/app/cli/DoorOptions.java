@@ -26,7 +26,8 @@ final class DoorOptions {
     @CommandLine.Option(
             names = "--origin",
             paramLabel = "URL",
-            description = "Address under which a proxy serves the pages with TLS, as https://bay.example.")
+            description =
+                    "Address under which a proxy serves the pages with TLS, as https://bay.example. It passes requests on to --port; this machine's own pages are at the port after it, which the proxy must not reach.")
     private @Nullable URI origin;
 
     /**
@@ -46,7 +47,11 @@ final class DoorOptions {
                     || !String.valueOf(proxy.getRawPath()).isEmpty()) {
                 throw refused("The origin %s is not understood, expected one as https://bay.example.".formatted(proxy));
             }
-            return Door.behindProxy(port, given, proxy);
+            try {
+                return Door.behindProxy(port, given, proxy);
+            } catch (IllegalArgumentException e) {
+                throw refused("Behind a proxy the %s.".formatted(e.getMessage()));
+            }
         }
         if (given == null) {
             return Door.local(port);

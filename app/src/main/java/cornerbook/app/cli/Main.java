@@ -4,10 +4,12 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 
 import cornerbook.app.bench.Questions;
 import cornerbook.app.book.BookException;
+import cornerbook.app.log.Faults;
+import cornerbook.app.log.Log;
+import cornerbook.app.text.PlainText;
 import java.io.PrintWriter;
+import java.util.Arrays;
 import java.util.Locale;
-import java.util.logging.Level;
-import java.util.logging.Logger;
 import picocli.CommandLine;
 
 /** The program. */
@@ -24,15 +26,16 @@ import picocli.CommandLine;
             "4:The book refuses, or is not there, or is not sound.",
             "5:A file, a backup or a port cannot be used."
         },
-        version = "Cornerbook 0.1.0")
+        version = Main.VERSION)
 public final class Main {
+    static final String VERSION = "Cornerbook 0.1.0";
+
     private Main() {}
 
     /** Runs one verb and ends the process with its exit code. */
     public static void main(String[] arguments) {
         Locale.setDefault(Locale.ROOT);
-        // Libraries tell their life at start and their doubts about fonts; people want the answer only.
-        Logger.getLogger("").setLevel(Level.SEVERE);
+        Log.begin();
         System.setProperty("java.awt.headless", "true");
         var out = new PrintWriter(System.out, true, UTF_8);
         var err = new PrintWriter(System.err, true, UTF_8);
@@ -41,6 +44,14 @@ public final class Main {
 
     /** Runs one verb with these outputs and gives its exit code. */
     static int run(PrintWriter out, PrintWriter err, String... arguments) {
+        var unfit = Arrays.stream(arguments)
+                .flatMap(each -> PlainText.findUnfitInLines(each).stream())
+                .findFirst();
+        if (unfit.isPresent()) {
+            err.println("In what follows cornerbook stands %s, expected text.".formatted(unfit.get()));
+            err.flush();
+            return CommandLine.ExitCode.USAGE;
+        }
         var line = new CommandLine(new Main())
                 .addSubcommand(new Serve(out))
                 .addSubcommand(new Demo(out))
@@ -72,27 +83,33 @@ public final class Main {
                     + " See cornerbook --help for what is expected.");
             return CommandLine.ExitCode.USAGE;
         });
-        line.setExecutionExceptionHandler((exception, command, parsed) -> report(exception, err));
+        line.setExecutionExceptionHandler(
+                (exception, command, parsed) -> report(exception, command.getCommandName(), err));
         int exitCode = line.execute(arguments);
         out.flush();
         err.flush();
         return exitCode;
     }
 
-    private static int report(Exception exception, PrintWriter err) {
-        var message = String.valueOf(exception.getMessage());
+    /** Tells a person what came of a verb that failed, and gives the exit code. */
+    static int report(Exception exception, String verb, PrintWriter err) {
         return switch (exception) {
             case CommandFailure failure -> {
-                message.lines().forEach(sentence -> err.println(Printed.sentence(sentence)));
+                String.valueOf(failure.getMessage())
+                        .lines()
+                        .forEach(sentence -> err.println(Printed.sentence(sentence)));
                 yield failure.exitCode();
             }
             case BookException refused -> {
-                err.println(Printed.sentence(message));
+                err.println(Printed.sentence(String.valueOf(refused.getMessage())));
                 yield refused.isOfBackup() ? CommandFailure.FILE_OR_PORT : CommandFailure.BOOK;
             }
             default -> {
-                err.println(Printed.line("Cornerbook has a fault and stopped (%s: %s)."
-                        .formatted(exception.getClass().getSimpleName(), message)));
+                var file = Log.file();
+                var id = Faults.note("running " + verb, exception);
+                err.println(Printed.line(
+                        "Cornerbook has a fault and stopped (fault %s); what led to it stands in %s, without personal data."
+                                .formatted(id, file)));
                 yield CommandLine.ExitCode.SOFTWARE;
             }
         };

@@ -4,6 +4,7 @@ import cornerbook.app.bay.BayRoom;
 import cornerbook.app.book.Book;
 import cornerbook.app.book.BookException;
 import cornerbook.app.limits.LimitsFile;
+import cornerbook.app.log.Log;
 import cornerbook.app.web.CornerbookServer;
 import cornerbook.app.web.Door;
 import cornerbook.core.visit.Assessor;
@@ -11,9 +12,12 @@ import java.io.PrintWriter;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.concurrent.CountDownLatch;
+import java.util.logging.Logger;
 
 /** Serves a book until the process is stopped. */
 final class PageServer {
+    private static final Logger LOG = Logger.getLogger(PageServer.class.getName());
+
     private PageServer() {}
 
     /**
@@ -24,6 +28,7 @@ final class PageServer {
      * @param note printed after the address, may be empty
      */
     static void serve(Book book, Door door, String shopName, String note, PrintWriter out) {
+        Log.showOn(System.err);
         CornerbookServer server;
         try {
             server = CornerbookServer.start(
@@ -38,7 +43,11 @@ final class PageServer {
         }
         var stopping = new Thread(() -> stop(server, book, out), "stop");
         Runtime.getRuntime().addShutdownHook(stopping);
-        out.println("Cornerbook is at http://127.0.0.1:%d%s".formatted(server.port(), note));
+        LOG.info("%s opened the book and serves its pages on port %d".formatted(Main.VERSION, server.port()));
+        out.println("Cornerbook is at %s%s".formatted(door.deskAddress(server.port()), note));
+        if (door.origin() != null) {
+            out.println("The proxy has to pass %s on to port %d.".formatted(door.origin(), server.port()));
+        }
         if (door.isOpen()) {
             out.println("Tablets open %s; pair them under Tablets.".formatted(door.publicAddress(server.port())));
         }
@@ -48,7 +57,7 @@ final class PageServer {
             new CountDownLatch(1).await();
         } catch (InterruptedException e) {
             Runtime.getRuntime().removeShutdownHook(stopping);
-            server.stop();
+            stop(server, book, out);
             Thread.currentThread().interrupt();
         }
     }
@@ -58,6 +67,7 @@ final class PageServer {
         try {
             server.stop();
             book.close();
+            Log.end("The pages are stopped and the book is closed");
         } catch (BookException e) {
             out.println(Printed.sentence(String.valueOf(e.getMessage())));
         }

@@ -1,5 +1,6 @@
 package cornerbook.app.exchange;
 
+import cornerbook.app.text.PlainText;
 import cornerbook.core.season.Climate;
 import java.time.Month;
 import java.util.ArrayList;
@@ -27,6 +28,9 @@ public final class ClimateFile {
      */
     public static Climate parse(String csv) {
         var mapper = CsvMapper.builder().enable(CsvReadFeature.WRAP_AS_ARRAY).build();
+        PlainText.findUnfitInLines(csv).ifPresent(unfit -> {
+            throw new IllegalArgumentException("climate file has %s, expected text".formatted(unfit));
+        });
         var rows = new ArrayList<List<String>>();
         try (MappingIterator<String[]> lines = mapper.readerFor(String[].class).readValues(csv)) {
             lines.forEachRemaining(cells -> rows.add(List.of(cells)));

@@ -1,5 +1,6 @@
 package cornerbook.app.exchange;
 
+import cornerbook.app.text.PlainText;
 import cornerbook.core.quantity.Quantities;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.WrittenReading;
@@ -174,19 +175,10 @@ record JsonObject(JsonNode node, String where) {
         }
     }
 
-    /** Refuses what cannot stand on a printed page: the characters outside the set of XML 1.0, section 2.2. */
     private static String printable(String where, String text) {
-        text.codePoints()
-                .filter(point -> (point < ' ' && "\t\n\r".indexOf(point) < 0)
-                        || (point >= Character.MIN_SURROGATE && point <= Character.MAX_SURROGATE)
-                        || point == 0xFFFE
-                        || point == 0xFFFF)
-                .findFirst()
-                .ifPresent(point -> {
-                    throw new ProblemException(
-                            where,
-                            "the character U+%04X stands here, expected text that can be printed".formatted(point));
-                });
+        PlainText.findUnfitInLines(text).ifPresent(unfit -> {
+            throw new ProblemException(where, unfit + " stands here, expected text that can be printed");
+        });
         return text;
     }
 

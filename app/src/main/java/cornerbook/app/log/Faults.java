@@ -2,7 +2,6 @@ package cornerbook.app.log;
 
 import java.util.HexFormat;
 import java.util.concurrent.ThreadLocalRandom;
-import java.util.logging.Level;
 import java.util.logging.Logger;
 
 /** Faults of the program itself, as against bad input and a book that refuses. */
@@ -18,7 +17,7 @@ public final class Faults {
      */
     public static String note(String during, Throwable fault) {
         var id = HexFormat.of().toHexDigits(ThreadLocalRandom.current().nextInt());
-        LOG.log(Level.SEVERE, "Fault " + id + " while " + during, fault);
+        LOG.log(new FaultRecord(id, during, fault));
         return id;
     }
 }

@@ -35,8 +35,9 @@ final class CarDataHandler {
     }
 
     void saveNew(ServerRequest request, ServerResponse response) {
-        var typed = Form.read(request).fields();
-        var vehicleId = identity(typed.getOrDefault("car", ""));
+        var form = Form.read(request);
+        var typed = form.fields();
+        var vehicleId = form.identity("car");
         if (desk.book().findRevision(vehicleId).isPresent()) {
             Pages.redirect(response, Links.car(vehicleId));
             return;
@@ -144,14 +145,6 @@ final class CarDataHandler {
         var fields = new ArrayList<>(CarForm.fields(history));
         fields.addAll(CarForm.setFields(history.sets().size()));
         return fields;
-    }
-
-    private static String identity(String text) {
-        try {
-            return UUID.fromString(text).toString();
-        } catch (IllegalArgumentException e) {
-            throw new PageException(400, "The form was not understood, nothing was stored.");
-        }
     }
 
     private static CarDataPage newCar(String id, Map<String, String> typed, Map<String, String> errors) {

@@ -34,6 +34,7 @@ final class CertificateHandler {
                 .get(FILE, this::send)
                 .get("/assets/{digest}/{name}", pages::sendAsset)
                 .any((request, response) -> Pages.redirect(response, "/"));
+        Problems.route(routing, pages);
     }
 
     private void show(ServerRequest request, ServerResponse response) {

@@ -1,36 +1,22 @@
 package cornerbook.app.web;
 
 import cornerbook.app.book.Book;
-import cornerbook.app.book.BookException;
 import cornerbook.core.visit.Assessor;
-import io.helidon.http.HttpException;
-import io.helidon.webserver.WebServer;
-import io.helidon.webserver.WebServerConfig;
 import io.helidon.webserver.http.HttpRouting;
-import io.helidon.webserver.http.ServerResponse;
-import java.io.IOException;
-import java.net.InetAddress;
-import java.net.InetSocketAddress;
-import java.net.ServerSocket;
 import java.time.Clock;
-import java.time.Duration;
 import java.util.List;
 import java.util.function.Consumer;
-import java.util.logging.Level;
-import java.util.logging.Logger;
 
 /** The running web server. It listens on loopback only, unless its door is open to the shop's network. */
 public final class CornerbookServer {
-    private static final Logger LOG = Logger.getLogger(CornerbookServer.class.getName());
-    /** A photo; each page and each entry has a smaller limit of its own. */
-    private static final int LARGEST_BYTES = 9 * 1024 * 1024;
-
-    private final WebServer server;
+    private final Listeners listeners;
+    private final Refusals refusals;
     private final Learning learning;
     private final List<Room> rooms;
 
-    private CornerbookServer(WebServer server, Learning learning, List<Room> rooms) {
-        this.server = server;
+    private CornerbookServer(Listeners listeners, Refusals refusals, Learning learning, List<Room> rooms) {
+        this.listeners = listeners;
+        this.refusals = refusals;
         this.learning = learning;
         this.rooms = rooms;
     }
@@ -52,67 +38,29 @@ public final class CornerbookServer {
     /** The same where its door is. */
     public static CornerbookServer start(
             Book book, Assessor assessor, Door door, Clock clock, String shopName, Room... rooms) {
-        requireFree(door.listensOn(), door.port());
         var pages = new Pages();
         var learning = new Learning(book, assessor, clock);
         var desk = new Desk(book, learning, clock);
-        var pairing = new Pairing(desk.book().devices(), desk.clock());
+        var connections = Listeners.bounded(door, Clock.systemUTC());
+        var refusals = new Refusals(Clock.systemUTC());
+        var pairing = new Pairing(desk.book().devices(), desk.clock(), refusals);
+        var guard = new RequestGuard(door, pairing, connections, refusals);
         Consumer<HttpRouting.Builder> routes = routing -> {
+            routing.addFilter(guard);
             for (var room : rooms) {
                 room.open(routing, desk, pages);
             }
-            route(routing, pages, desk, shopName, door, pairing);
+            route(routing, pages, desk, shopName, door, pairing, List.of(rooms));
         };
-        var builder = WebServer.builder()
-                .address(door.listensOn())
-                .port(door.port())
-                .maxPayloadSize(LARGEST_BYTES)
-                .shutdownHook(false)
-                .shutdownGracePeriod(Duration.ofMillis(200))
-                .routing(routes);
-        listenForTablets(builder, routes, pages, door);
-        var server = builder.build();
-        server.start();
-        if (!server.isRunning()) {
-            throw new IllegalStateException("The pages could not be served on port %d.".formatted(door.port()));
-        }
-        return new CornerbookServer(server, learning, List.of(rooms));
-    }
-
-    /** The same pages by TLS at the address of the shop's network, and the certificate for it without. */
-    private static void listenForTablets(
-            WebServerConfig.Builder builder, Consumer<HttpRouting.Builder> routes, Pages pages, Door door) {
-        var certificates = door.certificates();
-        var address = door.address();
-        if (certificates == null || address == null) {
-            return;
-        }
-        var network = new InetSocketAddress(address, 0).getAddress();
-        requireFree(network, door.port());
-        requireFree(network, door.tabletsPort());
-        builder.putSocket(
-                        "tablets",
-                        socket -> socket.address(network)
-                                .port(door.tabletsPort())
-                                .maxPayloadSize(LARGEST_BYTES)
-                                .tls(tls -> tls.sslContext(certificates.context())))
-                .routing("tablets", routes)
-                .putSocket("certificate", socket -> socket.address(network).port(door.port()))
-                .routing("certificate", new CertificateHandler(pages, door, certificates)::route);
-    }
-
-    /** Asked beforehand, as the server itself only logs that it could not start. */
-    private static void requireFree(InetAddress address, int port) {
-        try (var probe = new ServerSocket(port, 1, address)) {
-            LOG.log(Level.FINE, "Port {0} is free", probe.getLocalPort());
-        } catch (IOException e) {
-            throw new IllegalStateException(
-                    "Port %d is in use by another program, choose another one with --port.".formatted(port), e);
-        }
+        var certificate = door.certificates();
+        Consumer<HttpRouting.Builder> certificates =
+                certificate == null ? routing -> {} : new CertificateHandler(pages, door, certificate)::route;
+        return new CornerbookServer(
+                new Listeners(door, routes, certificates, connections), refusals, learning, List.of(rooms));
     }
 
     public int port() {
-        return server.port();
+        return listeners.port();
     }
 
     /** Learns from the book in the background, when that was never done. */
@@ -123,12 +71,19 @@ public final class CornerbookServer {
     /** Returns when the last page is answered and nothing is being learned any more. */
     public void stop() {
         rooms.forEach(Room::close);
-        server.stop();
+        listeners.close();
+        refusals.close();
         learning.close();
     }
 
     private static void route(
-            HttpRouting.Builder routing, Pages pages, Desk desk, String shopName, Door door, Pairing pairing) {
+            HttpRouting.Builder routing,
+            Pages pages,
+            Desk desk,
+            String shopName,
+            Door door,
+            Pairing pairing,
+            List<Room> rooms) {
         var today = new TodayHandler(desk, pages);
         var vehicle = new VehicleHandler(desk, pages);
         var carData = new CarDataHandler(desk, pages);
@@ -144,8 +99,7 @@ public final class CornerbookServer {
         var burnish = new BurnishHandler(desk, pages);
         var wheel = new WheelHandler(desk, pages);
         var person = new PersonHandler(desk, pairing);
-        var devices = new PairingHandler(desk, pages, pairing, door);
-        routing.addFilter(new RequestGuard(door, pairing));
+        var devices = new PairingHandler(desk, pages, pairing, door, rooms);
         routing.get("/", today::show)
                 .get("/assets/{digest}/{name}", pages::sendAsset)
                 .post("/preferences", person::prefer)
@@ -185,29 +139,11 @@ public final class CornerbookServer {
                 .get("/wheel-tags.pdf", wheel::sendTags)
                 .get(Links.DEVICES, devices::showDevices)
                 .post(Links.DEVICES + "/people", devices::addPerson)
+                .post(Links.DEVICES + "/people/remove", devices::removePerson)
                 .post(Links.DEVICES + "/unpair", devices::unpair)
                 .get(Links.PAIR, devices::showPair)
                 .post(Links.PAIR, devices::pair)
                 .any((request, response) -> pages.sendProblem(response, 404, "There is no page at this address."));
-        routing.error(
-                PageException.class,
-                (request, response, problem) -> pages.sendProblem(response, problem.status(), sentence(problem)));
-        routing.error(
-                BookException.class,
-                (request, response, problem) -> pages.sendProblem(response, 503, sentence(problem)));
-        routing.error(
-                HttpException.class,
-                (request, response, problem) -> pages.sendProblem(
-                        response, problem.status().code(), "The request was not understood, nothing was stored."));
-        routing.error(RuntimeException.class, (request, response, problem) -> sendFault(pages, response, problem));
-    }
-
-    private static void sendFault(Pages pages, ServerResponse response, RuntimeException problem) {
-        LOG.log(Level.WARNING, "A page failed", problem);
-        pages.sendProblem(response, 500, "The program made a mistake on this page; what was stored before is safe.");
-    }
-
-    private static String sentence(Exception problem) {
-        return String.valueOf(problem.getMessage());
+        Problems.route(routing, pages);
     }
 }

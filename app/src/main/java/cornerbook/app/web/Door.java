@@ -2,11 +2,11 @@ package cornerbook.app.web;
 
 import cornerbook.app.certificate.ShopCertificates;
 import cornerbook.core.quantity.Range;
+import io.helidon.common.socket.PeerInfo;
 import io.helidon.http.HeaderNames;
 import io.helidon.http.ServerRequestHeaders;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
-import java.net.SocketAddress;
 import java.net.URI;
 import java.util.List;
 import java.util.Locale;
@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * Where the server listens and under which names it answers: this machine by http, tablets by https, with certificates of
  * the shop or those of a proxy.
  *
- * @param port 0 takes any free one
+ * @param port 0 takes any free one, where there is no second; with a proxy the one that it passes requests on to
  * @param address of this machine in the shop's network, null for this machine only
  * @param origin that a proxy serves with TLS, as https://bay.example, or null
  * @param certificates for the address, or null
@@ -36,8 +36,14 @@ public record Door(
         return new Door(port, null, null, null);
     }
 
-    /** Behind a proxy that serves an origin, on this machine or, when an address is given, on another. */
+    /**
+     * Behind a proxy that serves an origin, on this machine or, when an address is given, on another.
+     *
+     * @param port to which the proxy passes requests on; nobody who comes there is taken for this machine, whose own pages
+     *     are at the one after it
+     */
     public static Door behindProxy(int port, @Nullable String address, URI origin) {
+        Range.check("port", port, 1, MOST_PORT - 1, "");
         return new Door(port, address, origin, null);
     }
 
@@ -62,8 +68,14 @@ public record Door(
                 : new InetSocketAddress(0).getAddress();
     }
 
-    /** The port at which tablets are served by https. */
-    int tabletsPort() {
+    /** In the shop's network; null for this machine only. */
+    @Nullable
+    InetAddress network() {
+        return address == null ? null : new InetSocketAddress(address, 0).getAddress();
+    }
+
+    /** The port at which tablets are served by https, or with a proxy this machine alone. */
+    int secondPort() {
         return port + 1;
     }
 
@@ -87,12 +99,21 @@ public record Door(
                 || (origin != null && sent.equalsIgnoreCase(origin.toString()));
     }
 
-    /** Whether a request was made on this machine, and by no proxy on behalf of another. */
-    boolean isLocal(SocketAddress peer, String host, ServerRequestHeaders headers) {
-        return peer instanceof InetSocketAddress internet
+    /**
+     * Whether a request was made on this machine, and by no proxy on behalf of another. What comes to the port that a proxy
+     * knows never is: whatever stands in it, the proxy may have put there.
+     */
+    boolean isLocal(PeerInfo near, PeerInfo far, String host, ServerRequestHeaders headers) {
+        return (origin == null || near.port() == secondPort())
+                && far.address() instanceof InetSocketAddress internet
                 && internet.getAddress().isLoopbackAddress()
                 && LOOPBACK_NAMES.contains(nameOf(host))
                 && OF_PROXIES.stream().noneMatch(name -> headers.contains(HeaderNames.create(name)));
+    }
+
+    /** The address of this machine's own pages. */
+    public String deskAddress(int actualPort) {
+        return "http://127.0.0.1:%d".formatted(origin == null ? actualPort : secondPort());
     }
 
     /** The address that tablets open. */
@@ -102,7 +123,7 @@ public record Door(
         }
         return certificates == null
                 ? "http://%s:%d".formatted(address == null ? "127.0.0.1" : address, actualPort)
-                : "https://%s:%d".formatted(address, tabletsPort());
+                : "https://%s:%d".formatted(address, secondPort());
     }
 
     /** The address at which a tablet gets the certificate; empty when none is needed. */

@@ -1,10 +1,14 @@
 package cornerbook.app.web;
 
+import cornerbook.app.text.PlainText;
 import io.helidon.webserver.http.ServerRequest;
 import java.net.URLDecoder;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.UUID;
 
 /** What a person typed into a form, by field name; a field that was not sent is empty. */
 record Form(Map<String, String> fields) {
@@ -24,12 +28,21 @@ record Form(Map<String, String> fields) {
         for (var pair : body.split("&", -1)) {
             int equals = pair.indexOf('=');
             if (equals > 0) {
-                fields.put(
-                        decode(pair.substring(0, equals)),
-                        decode(pair.substring(equals + 1)).strip());
+                var name = decode(pair.substring(0, equals));
+                fields.put(name, plain(name, decode(pair.substring(equals + 1))).strip());
             }
         }
         return new Form(fields);
+    }
+
+    private static String plain(String name, String text) {
+        PlainText.findUnfit(text).ifPresent(unfit -> {
+            throw new PageException(
+                    400,
+                    "In the field %s stands %s, expected text of one line, nothing was stored."
+                            .formatted(PlainText.shown(name), unfit));
+        });
+        return text;
     }
 
     /** What the address of a page carries behind its question mark. */
@@ -45,21 +58,36 @@ record Form(Map<String, String> fields) {
         return fields.getOrDefault(name, "");
     }
 
+    /** The identity that the form was given when it was shown. */
+    String identity(String name) {
+        try {
+            return UUID.fromString(get(name)).toString();
+        } catch (IllegalArgumentException e) {
+            throw new PageException(400, "The form was not understood, nothing was stored.");
+        }
+    }
+
     boolean has(String name) {
         return fields.containsKey(name);
     }
 
+    /** Each byte as one character, so that what was encoded and what was not are decoded alike. */
     private static String bodyOf(ServerRequest request) {
         return RequestBody.read(request, LARGEST_BYTES)
-                .map(bytes -> new String(bytes, StandardCharsets.UTF_8))
+                .map(bytes -> new String(bytes, StandardCharsets.ISO_8859_1))
                 .orElseThrow(() ->
                         new PageException(413, "The form is larger than this program accepts, nothing was stored."));
     }
 
+    /** What is no UTF-8 is refused: in its place would stand a sign that nobody typed. */
     private static String decode(String text) {
         try {
-            return URLDecoder.decode(text, StandardCharsets.UTF_8);
-        } catch (IllegalArgumentException e) {
+            var bytes = URLDecoder.decode(text, StandardCharsets.ISO_8859_1).getBytes(StandardCharsets.ISO_8859_1);
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
+        } catch (IllegalArgumentException | CharacterCodingException e) {
             throw new PageException(400, "The form was not understood, nothing was stored.");
         }
     }

@@ -59,7 +59,7 @@ public final class Learning implements AutoCloseable {
         } catch (BookException e) {
             LOG.log(Level.WARNING, "The book could not be learned from; what was known before serves", e);
         } catch (RuntimeException e) {
-            Faults.note("learning from all cars of the book", e);
+            Faults.note("learning from the book; what was known before serves", e);
         }
     }
 

@@ -88,7 +88,7 @@ final class NewVisitHandler {
             throw new IllegalArgumentException("The odometer is missing, expected a distance as 48200 km.");
         }
         return new Visit(
-                UUID.fromString(typed.get("visit")).toString(),
+                typed.identity("visit"),
                 EntryHandler.dateOf(typed.get("date"), desk.today()),
                 Typed.valueOf(typed.get("odometer"), "km", EntryUnits.of(typed).system()),
                 typed.get("technician").isEmpty() ? null : typed.get("technician"),

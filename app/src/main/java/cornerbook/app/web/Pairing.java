@@ -24,7 +24,9 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Pairs tablets: the desk shows a code, a person types it on the tablet with name and PIN, and the tablet gets a secret of
- * 256 bits. Of the secret the book keeps a SHA-256, of the PIN a PBKDF2 (RFC 8018) with its own salt. Safe for use by many
+ * 256 bits. The code has 12 digits and lasts ten minutes: at 10 000 tries a second, more than the server answers, six million
+ * strangers' tries meet it with a chance of six in a million, and each still needs name and PIN. So wrong codes void nothing
+ * and nobody is counted; only who has the right code can use it up, by five wrong PINs. Of the secret the book keeps a SHA-256, of the PIN a PBKDF2 (RFC 8018) with its own salt. Safe for use by many
  * threads.
  */
 public final class Pairing {
@@ -32,31 +34,34 @@ public final class Pairing {
     /** As OWASP's password storage cheat sheet has it for PBKDF2 with HMAC-SHA-256 (from memory). */
     private static final int ROUNDS = 600_000;
 
-    private static final int MOST_FAILURES = 5;
+    private static final long CODES = 1_000_000_000_000L;
+    private static final int MOST_WRONG_PINS = 5;
     private static final String ROUNDS_SALT_HASH = "%d$%s$%s";
 
     private final DeviceLedger ledger;
     private final Clock clock;
+    private final Refusals refusals;
     private final SecureRandom random = new SecureRandom();
     private @Nullable String code;
     private Instant codeEnds = Instant.EPOCH;
-    private int failures;
-    /** When a wrong PIN was typed for a person, lately. */
+    private int wrongPinsWithCode;
+    /** When a wrong PIN was typed on a paired tablet, lately; at most so many times each. */
     private final Map<String, List<Instant>> wrongPins = new HashMap<>();
 
-    Pairing(DeviceLedger ledger, Clock clock) {
+    Pairing(DeviceLedger ledger, Clock clock, Refusals refusals) {
         this.ledger = ledger;
         this.clock = clock;
+        this.refusals = refusals;
     }
 
-    /** The code that pairs one tablet; a new one when there is none, or the last was used, is too old or was guessed at. */
+    /** The code that pairs one tablet; a new one when there is none, or the last was used up or is too old. */
     synchronized String code() {
         var standing = code;
         if (standing == null || clock.instant().isAfter(codeEnds)) {
-            standing = "%08d".formatted(random.nextInt(100_000_000));
+            standing = "%012d".formatted(random.nextLong(CODES));
             code = standing;
             codeEnds = clock.instant().plus(CODE_LASTS);
-            failures = 0;
+            wrongPinsWithCode = 0;
         }
         return standing;
     }
@@ -70,21 +75,30 @@ public final class Pairing {
         var standing = code;
         boolean rightCode =
                 standing != null && clock.instant().isBefore(codeEnds) && same(standing, typedCode.replace(" ", ""));
-        if (!rightCode || !hasPin(person, pin)) {
-            failures++;
-            if (failures >= MOST_FAILURES) {
+        if (!rightCode) {
+            throw refused(Refusals.Reason.WRONG_CODE);
+        }
+        var known = findKnown(person, pin);
+        if (known.isEmpty()) {
+            wrongPinsWithCode++;
+            if (wrongPinsWithCode >= MOST_WRONG_PINS) {
                 code = null;
             }
-            throw new IllegalArgumentException(
-                    "Code, name or PIN are not right; take the code that the desk shows now.");
+            throw refused(Refusals.Reason.WRONG_PIN);
         }
         code = null;
         var secret = new byte[32];
         random.nextBytes(secret);
         var shown = Base64.getUrlEncoder().withoutPadding().encodeToString(secret);
         var id = UUID.randomUUID().toString();
-        ledger.pair(new PairedDevice(id, deviceName, person, clock.instant()), sha256(shown));
+        ledger.pair(new PairedDevice(id, deviceName, known.get(), clock.instant()), sha256(shown));
         return id + "." + shown;
+    }
+
+    /** The same words for each: a stranger must not learn which of the three was right. */
+    private IllegalArgumentException refused(Refusals.Reason reason) {
+        refusals.count(reason);
+        return new IllegalArgumentException("Code, name or PIN are not right; take the code that the desk shows now.");
     }
 
     /** The tablet that was given this; empty for one that is not paired. */
@@ -98,28 +112,36 @@ public final class Pairing {
     /**
      * Another person works on a paired tablet from now on.
      *
-     * @throws IllegalArgumentException with one sentence when the PIN is wrong, or was wrong too often
+     * @throws IllegalArgumentException with one sentence when the PIN is wrong, or PINs were wrong too often on this tablet
      */
     synchronized void takeOver(String deviceId, String person, String pin) {
-        var wrong = wrongPins.getOrDefault(person, List.of()).stream()
+        var wrong = wrongPins.getOrDefault(deviceId, List.of()).stream()
                 .filter(at -> at.plus(CODE_LASTS).isAfter(clock.instant()))
                 .toList();
-        if (wrong.size() >= MOST_FAILURES) {
-            throw new IllegalArgumentException(
-                    "The PIN was wrong %d times; wait %d minutes.".formatted(MOST_FAILURES, CODE_LASTS.toMinutes()));
+        if (wrong.size() >= MOST_WRONG_PINS) {
+            throw new IllegalArgumentException("A PIN was wrong %d times on this tablet; wait %d minutes."
+                    .formatted(MOST_WRONG_PINS, CODE_LASTS.toMinutes()));
         }
-        if (!hasPin(person, pin)) {
+        var known = findKnown(person, pin);
+        if (known.isEmpty()) {
+            refusals.count(Refusals.Reason.WRONG_PIN);
             wrongPins.put(
-                    person,
+                    deviceId,
                     Stream.concat(wrong.stream(), Stream.of(clock.instant())).toList());
             throw new IllegalArgumentException("Name or PIN are not right.");
         }
-        wrongPins.remove(person);
-        ledger.takeOver(deviceId, person);
+        wrongPins.remove(deviceId);
+        ledger.takeOver(deviceId, known.get());
     }
 
-    private boolean hasPin(String person, String pin) {
-        return ledger.findPinHash(person).filter(hash -> provesPin(hash, pin)).isPresent();
+    /** The person as the book has the name, when the PIN is theirs; a telephone may write names with other capitals. */
+    private Optional<String> findKnown(String person, String pin) {
+        return ledger.listPeople().stream()
+                .filter(person::equalsIgnoreCase)
+                .filter(name -> ledger.findPinHash(name)
+                        .filter(hash -> provesPin(hash, pin))
+                        .isPresent())
+                .findFirst();
     }
 
     /** What the book keeps of a PIN. */

@@ -6,25 +6,28 @@ import io.helidon.http.SetCookie;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.time.Duration;
+import java.util.List;
 
 /** The desk's page of tablets, and the page on which a tablet is paired. */
 final class PairingHandler {
     /** Browsers keep no cookie for longer (RFC 6265bis, 400 days). */
     private static final Duration PAIRED_FOR = Duration.ofDays(400);
 
-    private static final int SHORTEST_PIN = 4;
+    private static final int LONGEST_NAME = 60;
 
     private final Desk desk;
     private final Pages pages;
     private final Pairing pairing;
     private final Door door;
+    private final List<Room> rooms;
     private final DeviceLedger ledger;
 
-    PairingHandler(Desk desk, Pages pages, Pairing pairing, Door door) {
+    PairingHandler(Desk desk, Pages pages, Pairing pairing, Door door, List<Room> rooms) {
         this.desk = desk;
         this.pages = pages;
         this.pairing = pairing;
         this.door = door;
+        this.rooms = List.copyOf(rooms);
         this.ledger = desk.book().devices();
     }
 
@@ -35,21 +38,38 @@ final class PairingHandler {
     void addPerson(ServerRequest request, ServerResponse response) {
         var typed = Form.read(request);
         var name = typed.get("person");
-        if (name.isEmpty() || name.length() > 60 || !typed.get("pin").matches("[0-9]{4,12}")) {
+        if (name.isEmpty() || name.length() > LONGEST_NAME) {
             sendDevices(
                     request,
                     response,
                     422,
-                    "A person needs a name and a PIN, expected %d to 12 digits.".formatted(SHORTEST_PIN));
+                    "A person needs a name, expected up to %d characters.".formatted(LONGEST_NAME));
+            return;
+        }
+        var problem = Pin.problem(typed.get("pin"));
+        if (problem.isPresent()) {
+            sendDevices(request, response, 422, problem.get());
             return;
         }
         ledger.putPerson(name, pairing.hashPin(typed.get("pin")));
         Pages.redirect(response, Links.DEVICES);
     }
 
-    void unpair(ServerRequest request, ServerResponse response) {
-        ledger.unpair(Form.read(request).get("device"), desk.now());
+    /** Tablets that the person works on are theirs no more, and nobody's until they are paired anew. */
+    void removePerson(ServerRequest request, ServerResponse response) {
+        ledger.removePerson(Form.read(request).get("person"), desk.now()).forEach(this::endStreams);
         Pages.redirect(response, Links.DEVICES);
+    }
+
+    void unpair(ServerRequest request, ServerResponse response) {
+        var device = Form.read(request).get("device");
+        ledger.unpair(device, desk.now());
+        endStreams(device);
+        Pages.redirect(response, Links.DEVICES);
+    }
+
+    private void endStreams(String deviceId) {
+        rooms.forEach(room -> room.unpaired(deviceId));
     }
 
     void showPair(ServerRequest request, ServerResponse response) {
@@ -59,6 +79,14 @@ final class PairingHandler {
     void pair(ServerRequest request, ServerResponse response) {
         var typed = Form.read(request);
         var name = typed.get("device").isEmpty() ? "Tablet" : typed.get("device");
+        if (name.length() > LONGEST_NAME) {
+            sendPair(
+                    response,
+                    422,
+                    typed.get("code"),
+                    "The name of the tablet is too long, expected up to %d characters.".formatted(LONGEST_NAME));
+            return;
+        }
         try {
             var shown = pairing.pair(typed.get("code"), name, typed.get("person"), typed.get("pin"));
             response.headers()
@@ -101,6 +129,6 @@ final class PairingHandler {
     }
 
     private void sendPair(ServerResponse response, int status, String code, String problem) {
-        pages.send(response, status, "pair", new PairPage(code, ledger.listPeople(), problem));
+        pages.send(response, status, "pair", new PairPage(code, problem));
     }
 }

@@ -1,5 +1,6 @@
 package cornerbook.app.web;
 
+import cornerbook.app.text.PlainText;
 import io.helidon.http.HeaderNames;
 import io.helidon.http.Method;
 import io.helidon.webserver.http.Filter;
@@ -8,6 +9,7 @@ import io.helidon.webserver.http.RoutingRequest;
 import io.helidon.webserver.http.RoutingResponse;
 import io.helidon.webserver.http.ServerResponse;
 import java.util.Locale;
+import java.util.stream.Stream;
 
 /**
  * Lets in only requests that were meant for this server (Host), from this machine or a paired tablet, and changes only from
@@ -24,17 +26,27 @@ final class RequestGuard implements Filter {
 
     private final Door door;
     private final Pairing pairing;
+    private final Connections connections;
+    private final Refusals refusals;
 
-    RequestGuard(Door door, Pairing pairing) {
+    RequestGuard(Door door, Pairing pairing, Connections connections, Refusals refusals) {
         this.door = door;
         this.pairing = pairing;
+        this.connections = connections;
+        this.refusals = refusals;
     }
 
     @Override
     public void filter(FilterChain chain, RoutingRequest request, RoutingResponse response) {
+        connections.answer(request, () -> admit(chain, request, response));
+    }
+
+    private void admit(FilterChain chain, RoutingRequest request, RoutingResponse response) {
         forbidForeign(response);
+        requirePlainAddress(request);
         var host = request.headers().first(HeaderNames.HOST).orElse("").toLowerCase(Locale.ROOT);
         if (!door.answersTo(host)) {
+            refusals.count(Refusals.Reason.ANOTHER_NAME);
             throw new PageException(403, ONLY_HERE);
         }
         var method = request.prologue().method();
@@ -45,6 +57,7 @@ final class RequestGuard implements Filter {
                     .orElse("same-origin");
             var origin = request.headers().first(HeaderNames.ORIGIN).orElse("http://" + host);
             if (!site.equals("same-origin") || !door.isOrigin(origin, host)) {
+                refusals.count(Refusals.Reason.ANOTHER_SITE);
                 throw new PageException(403, "This change was sent by another site, nothing was stored.");
             }
         }
@@ -53,8 +66,10 @@ final class RequestGuard implements Filter {
         var caller = Caller.of(tablet, request.headers());
         if (isOpen(request, host) || (tablet.isPresent() && !onlyDesk(request))) {
             caller.run(chain::proceed);
-        } else if (reads
-                && request.headers().first(HeaderNames.ACCEPT).orElse("").contains("text/html")) {
+            return;
+        }
+        refusals.count(Refusals.Reason.NOT_PAIRED);
+        if (reads && request.headers().first(HeaderNames.ACCEPT).orElse("").contains("text/html")) {
             response.status(303);
             response.header(HeaderNames.LOCATION, Links.PAIR);
             response.send();
@@ -63,10 +78,24 @@ final class RequestGuard implements Filter {
         }
     }
 
+    /** Names of cars, visits and photos stand in addresses, and what a page is asked behind the question mark. */
+    private static void requirePlainAddress(RoutingRequest request) {
+        var names = request.query().names();
+        var values = names.stream().flatMap(name -> request.query().all(name).stream());
+        Stream.of(Stream.of(request.path().path()), names.stream(), values)
+                .flatMap(each -> each)
+                .flatMap(each -> PlainText.findUnfitInLines(each).stream())
+                .findFirst()
+                .ifPresent(unfit -> {
+                    throw new PageException(
+                            400, "In the address stands %s, expected text, nothing was stored.".formatted(unfit));
+                });
+    }
+
     /** From this machine, or about to be paired. */
     private boolean isOpen(RoutingRequest request, String host) {
         var path = request.path().path();
-        return door.isLocal(request.remotePeer().address(), host, request.headers())
+        return door.isLocal(request.localPeer(), request.remotePeer(), host, request.headers())
                 || path.equals(Links.PAIR)
                 || path.startsWith("/assets/");
     }

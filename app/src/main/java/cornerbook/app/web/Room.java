@@ -7,6 +7,9 @@ public interface Room extends AutoCloseable {
     /** Adds its addresses. */
     void open(HttpRouting.Builder routing, Desk desk, Pages pages);
 
+    /** Ends at once what is still being sent to a tablet; it is not paired any more. */
+    void unpaired(String deviceId);
+
     /** Ends what is still being answered; the server stops. */
     @Override
     void close();

@@ -70,6 +70,26 @@ class PairedTabletTest {
         assertThat(answer.body()).contains("The visit has no photo with this address.");
     }
 
+    @Test
+    void entryWithACharacterThatNoBookKeepsIsRefusedAloneAndNamed() throws Exception {
+        var entry =
+                "{\"id\":\"%s\",\"kind\":\"reading\",\"measure\":\"BATTERY_VOLTAGE\",\"written\":\"%s\",\"person\":\"Ada\",\"at\":\"2026-11-25T10:00:00Z\"}";
+        for (var character : List.of("\\u0000", "\\ud800", "\\u0007")) {
+            var sent = "{\"entries\":[%s]}".formatted(entry.formatted(UUID.randomUUID(), "1" + character + "2"));
+            var answer = shop.send(shop.request("/bay/visits/%s/entries".formatted(visitId))
+                    .header("Cookie", device)
+                    .POST(BodyPublishers.ofString(sent)));
+            assertThat(answer.statusCode()).as(character).isEqualTo(200);
+            assertThat(BayShop.JSON
+                            .readTree(answer.body())
+                            .at("/answers/0/sentence")
+                            .stringValue())
+                    .as(character)
+                    .startsWith("In the written stands the character U+")
+                    .endsWith(", expected text of one line.");
+        }
+    }
+
     private HttpResponse<String> photoBy(String person) throws Exception {
         return photo(visitId, "corner=LF&at=2026-11-25T10:00:00Z&person=" + person);
     }

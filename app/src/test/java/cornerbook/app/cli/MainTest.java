@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.exchange.VisitFile;
 import cornerbook.app.limits.LimitsFile;
+import cornerbook.app.log.Log;
 import cornerbook.core.visit.Assessor;
 import cornerbook.core.visit.CarHistory;
 import cornerbook.core.visit.Customer;
@@ -50,6 +51,29 @@ class MainTest {
         assertThat(outcome.err()).contains(part).doesNotContain("\tat ").doesNotContain("Exception");
         assertThat(outcome.err().strip().lines()).isNotEmpty().allMatch(line -> line.endsWith("."));
         assertThat(outcome.out()).isEmpty();
+    }
+
+    @Test
+    void faultIsToldWithItsIdAndWhereTheLogIs() throws IOException {
+        Log.keepIn(folder);
+        var err = new StringWriter();
+        var writer = new PrintWriter(err, true);
+        assertThat(Main.report(new IllegalStateException("Ida Invented"), "learn", writer))
+                .isEqualTo(1);
+        var id = err.toString().replaceAll("(?s).*\\(fault ([0-9a-f]{8})\\).*", "$1");
+        assertThat(err.toString())
+                .contains(folder.resolve("log/cornerbook.jsonl").toString())
+                .doesNotContain("Exception", "Ida");
+        assertThat(Files.readString(folder.resolve("log/cornerbook.jsonl")))
+                .contains(id, "running learn", "MainTest.java")
+                .doesNotContain("Ida");
+    }
+
+    @Test
+    void whatCannotBeKeptIsRefusedInEveryParameter() {
+        for (var text : List.of("Garage\u0000", "Garage\ud800", "Garage\u0007")) {
+            assertRefused(run("handover", file, "--shop", text), 2, "stands the character U+");
+        }
     }
 
     private List<String> names() throws IOException {

@@ -30,6 +30,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class PairingTest {
     private static final Clock CLOCK = Clock.systemUTC();
@@ -40,7 +42,7 @@ class PairingTest {
     @BeforeEach
     void open(@TempDir Path folder) {
         book = Book.open(folder);
-        pairing = new Pairing(book.devices(), CLOCK);
+        pairing = new Pairing(book.devices(), CLOCK, new Refusals(CLOCK));
         book.devices().putPerson("Ada", pairing.hashPin("4711"));
     }
 
@@ -79,16 +81,118 @@ class PairingTest {
     }
 
     @Test
-    void codeEndsWhenItIsGuessedAtOrTooOld() {
+    void strangersWhoGuessCodesEndNothing() {
+        var code = pairing.code();
+        for (int i = 0; i < 50; i++) {
+            assertThatThrownBy(() -> pairing.pair("000000000000", "Tablet", "Ada", "4711"))
+                    .hasMessageContaining("not right");
+        }
+        assertThat(pairing.code()).isEqualTo(code).matches("[0-9]{12}");
+        assertThat(pairing.find(Optional.of(pairing.pair(code, "Tablet", "Ada", "4711"))))
+                .isPresent();
+    }
+
+    @Test
+    void whoHasTheCodeMayTryFivePins() {
         var code = pairing.code();
         for (int i = 0; i < 5; i++) {
-            assertThatThrownBy(() -> pairing.pair("00000000", "Tablet", "Nobody", "1"))
-                    .isNotNull();
+            assertThatThrownBy(() -> pairing.pair(code, "Tablet", "Ada", "0000"))
+                    .hasMessageContaining("not right");
         }
-        assertThatThrownBy(() -> pairing.pair(code, "Tablet", "Ada", "4711")).isNotNull();
-        var later = new Pairing(book.devices(), Clock.offset(CLOCK, Duration.ofMinutes(11)));
-        var old = later.code();
-        assertThat(new Pairing(book.devices(), CLOCK).code()).isNotEqualTo(old);
+        assertThatThrownBy(() -> pairing.pair(code, "Tablet", "Ada", "4711")).hasMessageContaining("not right");
+        assertThat(pairing.code()).isNotEqualTo(code);
+    }
+
+    @Test
+    void codeEndsWhenItIsTooOld() {
+        var then = new Pairing(book.devices(), Clock.offset(CLOCK, Duration.ofMinutes(-11)), new Refusals(CLOCK));
+        var code = then.code();
+        assertThat(new Pairing(book.devices(), CLOCK, new Refusals(CLOCK)).code())
+                .isNotEqualTo(code);
+    }
+
+    @Test
+    void wrongPinsCountForTheTabletAndKeepNothingOfNames() {
+        var tablet = pairing.find(Optional.of(pairing.pair(pairing.code(), "Tablet", "Ada", "4711")))
+                .orElseThrow()
+                .deviceId();
+        var other = pairing.find(Optional.of(pairing.pair(pairing.code(), "Other", "Ada", "4711")))
+                .orElseThrow()
+                .deviceId();
+        for (int i = 0; i < 5; i++) {
+            var name = "x".repeat(125_000) + i;
+            assertThatThrownBy(() -> pairing.takeOver(tablet, name, "4711")).hasMessageContaining("not right");
+        }
+        assertThatThrownBy(() -> pairing.takeOver(tablet, "Ada", "4711"))
+                .hasMessage("A PIN was wrong 5 times on this tablet; wait 10 minutes.");
+        pairing.takeOver(other, "ADA", "4711");
+        assertThat(book.devices().listWorkers(other)).containsExactly("Ada");
+    }
+
+    @Test
+    void whoHasLeftCannotSignInAndIsNotOfferedButStaysInWhatWasDone() {
+        book.devices().putPerson("Bo", pairing.hashPin("2580"));
+        var shown = pairing.pair(pairing.code(), "Trolley", "Bo", "2580");
+        var tablet = pairing.find(Optional.of(shown)).orElseThrow().deviceId();
+        pairing.takeOver(tablet, "Ada", "4711");
+        assertThat(book.devices().removePerson("Bo", CLOCK.instant()))
+                .as("Ada works on it now")
+                .isEmpty();
+        assertThat(book.devices().listPeople()).containsExactly("Ada");
+        assertThat(book.devices().listWorkers(tablet)).containsExactly("Ada");
+        assertThatThrownBy(() -> pairing.takeOver(tablet, "Bo", "2580")).hasMessageContaining("not right");
+        assertThat(book.devices().removePerson("Ada", CLOCK.instant())).containsExactly(tablet);
+        assertThat(pairing.find(Optional.of(shown))).isEmpty();
+        book.devices().putPerson("Bo", pairing.hashPin("3690"));
+        assertThat(book.devices().listWorkers(tablet))
+                .as("of the same name, and not yet on this tablet")
+                .isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"0000", "1234", "9876", "7890", "111111", "1984", "2031", "123", "12a4", "0123456789"})
+    void weakPinsAreRefused(String pin) {
+        assertThat(Pin.problem(pin)).isPresent();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"4711", "0815", "2580", "19840", "1243"})
+    void othersAreTaken(String pin) {
+        assertThat(Pin.problem(pin)).isEmpty();
+    }
+
+    @Test
+    void nothingThatComesThroughAProxyIsThisMachine() throws Exception {
+        var port = ServedShop.twoFreePorts();
+        var door = Door.behindProxy(port, null, URI.create("https://bay.example"));
+        var server = CornerbookServer.start(book, new Assessor(LimitsFile.load()), door, CLOCK, "");
+        try {
+            // As of a proxy that keeps neither Host nor says that it is one.
+            var proxied = "http://127.0.0.1:" + port;
+            assertThat(get(client, proxied + "/devices", "").statusCode()).isEqualTo(303);
+            assertThat(post(client, proxied + "/devices/people", Map.of("person", "Eve", "pin", "4712"))
+                            .statusCode())
+                    .isEqualTo(401);
+            assertThat(get(client, proxied + "/pair", "").body())
+                    .contains("Pair this tablet")
+                    .doesNotContain("Ada");
+            assertThat(book.devices().listPeople()).containsExactly("Ada");
+            var desk = door.deskAddress(server.port());
+            assertThat(desk).isEqualTo("http://127.0.0.1:" + (port + 1));
+            assertThat(get(client, desk + "/devices", "").body()).contains("https://bay.example/pair");
+            assertThat(post(client, desk + "/devices/people", Map.of("person", "Cy", "pin", "4712"))
+                            .statusCode())
+                    .isEqualTo(303);
+            assertThat(post(client, desk + "/devices/people/remove", Map.of("person", "Cy"))
+                            .statusCode())
+                    .isEqualTo(303);
+            assertThat(post(client, desk + "/devices/people", Map.of("person", "Di", "pin", "1234"))
+                            .body())
+                    .contains("guessed too easily");
+            assertThat(book.devices().listPeople()).containsExactly("Ada");
+        } finally {
+            server.stop();
+        }
     }
 
     @Test
@@ -103,7 +207,9 @@ class PairingTest {
         try {
             var base = "https://" + address + ":" + (port + 1);
             assertThat(get(tablet, base + "/", "").statusCode()).isEqualTo(303);
-            assertThat(get(tablet, base + "/pair", "").body()).contains("Pair this tablet", "Ada");
+            assertThat(get(tablet, base + "/pair", "").body())
+                    .contains("Pair this tablet")
+                    .doesNotContain("Ada");
             assertThat(get(tablet, base + "/devices", "").statusCode()).isEqualTo(303);
             assertThatThrownBy(() -> get(client, base + "/pair", ""))
                     .as("who does not trust the shop")

@@ -45,8 +45,11 @@ public record Reading(
             throw new IllegalArgumentException(measure + (wheelTag == null ? " needs a wheel" : " has no wheel"));
         }
         if (spot == null ? !measure.spots().isEmpty() : !measure.spots().contains(spot)) {
-            throw new IllegalArgumentException(
-                    "%s at %s, expected one of %s".formatted(measure, spot, measure.spots()));
+            throw new IllegalArgumentException("%s is read at %s, expected %s"
+                    .formatted(
+                            measure,
+                            spot == null ? "no place" : spot,
+                            measure.spots().isEmpty() ? "no place" : "one of " + measure.spots()));
         }
         if ((corrects == null) != (reason == null)) {
             throw new IllegalArgumentException("a correction names the reading that it corrects and gives a reason");

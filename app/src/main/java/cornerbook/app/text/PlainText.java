@@ -1,0 +1,46 @@
+package cornerbook.app.text;
+
+import java.util.Optional;
+import java.util.function.IntPredicate;
+
+/**
+ * Tells text that every book can keep and every page can show from what cannot: half of a surrogate pair, which is no Unicode
+ * text and which PostgreSQL refuses, NUL and the other control characters, and U+FFFE and U+FFFF (XML 1.0, section 2.2). Asked
+ * at each edge, so that both kinds of book take the same.
+ */
+public final class PlainText {
+    private static final int LONGEST_NAME = 60;
+
+    private PlainText() {}
+
+    /** What cannot stand in a text of one line, as "the character U+0000"; empty when all can. */
+    public static Optional<String> findUnfit(String line) {
+        return find(line, PlainText::isUnfit);
+    }
+
+    /** The same in a text of several lines, which may have tabs, too. */
+    public static Optional<String> findUnfitInLines(String text) {
+        return find(text, point -> isUnfit(point) && "\t\n\r".indexOf(point) < 0);
+    }
+
+    /** The name of something that a stranger may have sent, as a sentence can hold it: without such characters, and not long. */
+    public static String shown(String name) {
+        var fit = name.codePoints()
+                .filter(point -> !isUnfit(point))
+                .limit(LONGEST_NAME)
+                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append);
+        return fit.toString();
+    }
+
+    private static Optional<String> find(String text, IntPredicate unfit) {
+        var found = text.codePoints().filter(unfit).findFirst();
+        return found.isPresent() ? Optional.of("the character U+%04X".formatted(found.getAsInt())) : Optional.empty();
+    }
+
+    private static boolean isUnfit(int point) {
+        return Character.isISOControl(point)
+                || (point >= Character.MIN_SURROGATE && point <= Character.MAX_SURROGATE)
+                || point == 0xFFFE
+                || point == 0xFFFF;
+    }
+}

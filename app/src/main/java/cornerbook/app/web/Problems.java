@@ -1,0 +1,76 @@
+package cornerbook.app.web;
+
+import cornerbook.app.book.BookException;
+import cornerbook.app.log.Faults;
+import io.helidon.http.HttpException;
+import io.helidon.http.RequestException;
+import io.helidon.webserver.http.HttpRouting;
+import io.helidon.webserver.http.ServerRequest;
+import io.helidon.webserver.http.ServerResponse;
+import java.io.UncheckedIOException;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+
+/** What a person is told when a request comes to nothing. */
+final class Problems {
+    private static final Logger LOG = Logger.getLogger(Problems.class.getName());
+    private static final String NOT_UNDERSTOOD = "The request was not understood, nothing was stored.";
+    private static final int LONGEST_PATH = 200;
+
+    private final Pages pages;
+
+    private Problems(Pages pages) {
+        this.pages = pages;
+    }
+
+    /** For all addresses of a server. */
+    static void route(HttpRouting.Builder routing, Pages pages) {
+        var problems = new Problems(pages);
+        routing.error(
+                        PageException.class,
+                        (request, response, problem) ->
+                                pages.sendProblem(response, problem.status(), sentence(problem)))
+                .error(BookException.class, problems::sendBook)
+                .error(
+                        HttpException.class,
+                        (request, response, problem) ->
+                                pages.sendProblem(response, problem.status().code(), NOT_UNDERSTOOD))
+                .error(
+                        RequestException.class,
+                        (request, response, problem) ->
+                                pages.sendProblem(response, problem.status().code(), NOT_UNDERSTOOD))
+                .error(UncheckedIOException.class, problems::sendCut)
+                .error(Throwable.class, problems::sendFault);
+    }
+
+    private void sendBook(ServerRequest request, ServerResponse response, BookException problem) {
+        if (problem.isFailure()) {
+            LOG.log(Level.WARNING, "The book could not be used", problem);
+        }
+        pages.sendProblem(response, 503, sentence(problem));
+    }
+
+    /** The link was cut while the request was read: no fault, and as a rule nobody is there to be told. */
+    private void sendCut(ServerRequest request, ServerResponse response, UncheckedIOException problem) {
+        LOG.log(Level.FINE, "A request was cut off", problem);
+        pages.sendProblem(response, 400, "The request was cut off, nothing was stored.");
+    }
+
+    private void sendFault(ServerRequest request, ServerResponse response, Throwable problem) {
+        var path = request.path().rawPath();
+        var id = Faults.note(
+                "answering %s %s"
+                        .formatted(
+                                request.prologue().method().text(),
+                                path.substring(0, Math.min(path.length(), LONGEST_PATH))),
+                problem);
+        pages.sendProblem(
+                response,
+                500,
+                "The program made a mistake on this page (fault %s); what was stored before is safe.".formatted(id));
+    }
+
+    private static String sentence(Exception problem) {
+        return String.valueOf(problem.getMessage());
+    }
+}
