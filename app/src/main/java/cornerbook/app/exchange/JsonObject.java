@@ -66,8 +66,9 @@ record JsonObject(JsonNode node, String where) {
         return (int) number(name);
     }
 
+    /** Nothing has no sign: −0 is 0. */
     double number(String name) {
-        return node.required(name).doubleValue();
+        return node.required(name).doubleValue() + 0.0;
     }
 
     <E extends Enum<E>> E constant(String name, Class<E> type) {
@@ -119,7 +120,7 @@ record JsonObject(JsonNode node, String where) {
 
     private double ownQuantity(String bookUnit) {
         if (node.isNumber()) {
-            return node.doubleValue();
+            return node.doubleValue() + 0.0;
         }
         try {
             return Quantities.parse(printable(where, node.stringValue()), bookUnit);

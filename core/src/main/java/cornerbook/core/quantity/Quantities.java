@@ -53,7 +53,8 @@ public final class Quantities {
         if (!Double.isFinite(inBook)) {
             throw new IllegalArgumentException("\"%s\" is too large a number".formatted(shorten(written)));
         }
-        return inBook;
+        // Nothing has no sign: −0 is 0.
+        return inBook + 0.0;
     }
 
     /** The value with its unit, digits as the trade reads them: "7.2 mm", "250 kPa", "12.65 V". */
