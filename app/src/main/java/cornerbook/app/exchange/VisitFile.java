@@ -99,6 +99,10 @@ public final class VisitFile {
         if (root.isMissingNode()) {
             return refused("there is nothing in it, expected a visit file");
         }
+        var beyond = FileNumbers.check(root);
+        if (!beyond.isEmpty()) {
+            return new Refused(beyond);
+        }
         var misshapen = VisitFileSchema.check(root);
         if (!misshapen.isEmpty()) {
             return new Refused(misshapen);

@@ -49,7 +49,7 @@ final class VisitFileSchema {
     }
 
     /** As RFC 6901, section 3, has a name stand in a pointer. */
-    private static String escaped(String name) {
+    static String escaped(String name) {
         return name.replace("~", "~0").replace("/", "~1");
     }
 
@@ -74,7 +74,7 @@ final class VisitFileSchema {
                 : asked.asString();
     }
 
-    private static String shorten(JsonNode node) {
+    static String shorten(JsonNode node) {
         var text = String.valueOf(node);
         return text.length() <= 60 ? text : text.substring(0, 60) + "…";
     }

@@ -25,7 +25,8 @@ class CarDetailsFileTest {
     @Test
     void liftPointsInTheWrongOrderAreRefused() {
         assertThat(problems(car -> car.withObject("/body/liftPoints/LR").put("behindFrontAxle", 100)))
-                .containsExactly(new Problem("/vehicle/body/liftPoints", "lift point LF is not ahead of LR"));
+                .containsExactly(new Problem(
+                        "/vehicle/body/liftPoints", "lift point LF is not ahead of LR, expected the front ones ahead"));
     }
 
     @Test

@@ -77,13 +77,15 @@ public record LiftPoints(LiftPoint lf, LiftPoint rf, LiftPoint lr, LiftPoint rr)
 
     private static void before(String frontName, LiftPoint front, String rearName, LiftPoint rear) {
         if (front.behindFrontAxleMm() >= rear.behindFrontAxleMm()) {
-            throw new IllegalArgumentException("lift point %s is not ahead of %s".formatted(frontName, rearName));
+            throw new IllegalArgumentException(
+                    "lift point %s is not ahead of %s, expected the front ones ahead".formatted(frontName, rearName));
         }
     }
 
     private static void leftOf(String leftName, LiftPoint left, String rightName, LiftPoint right) {
         if (left.leftOfCentreMm() <= right.leftOfCentreMm()) {
-            throw new IllegalArgumentException("lift point %s is not left of %s".formatted(leftName, rightName));
+            throw new IllegalArgumentException("lift point %s is not left of %s, expected the left ones further left"
+                    .formatted(leftName, rightName));
         }
     }
 }

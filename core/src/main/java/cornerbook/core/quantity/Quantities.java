@@ -56,7 +56,8 @@ public final class Quantities {
         if (!Double.isFinite(inBook)) {
             throw new IllegalArgumentException("\"%s\" is too large a number".formatted(shorten(written)));
         }
-        return inBook;
+        // Nothing has no sign: −0 is 0.
+        return inBook + 0.0;
     }
 
     /**

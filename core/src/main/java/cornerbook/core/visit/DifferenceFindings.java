@@ -20,6 +20,9 @@ import org.jspecify.annotations.Nullable;
  * The depth of a wheel is that of its least groove, at the posterior mean; it wears at the mean rates of its corner.
  */
 final class DifferenceFindings {
+    /** No set is driven longer, whenever the next visit was agreed for. */
+    private static final int MOST_YEARS = 10;
+
     private static final String METHOD = "docs/methods/wheelplan.md, rules";
 
     private final WheelPlanning.Needs needs;
@@ -122,7 +125,9 @@ final class DifferenceFindings {
     }
 
     private @Nullable LocalDate firstDayBeyond(Predicate<Corner> which, double limitMm) {
-        for (var day = today; !day.isAfter(nextVisit); day = day.plusDays(1)) {
+        for (var day = today;
+                !day.isAfter(nextVisit) && !day.isAfter(today.plusYears(MOST_YEARS));
+                day = day.plusDays(1)) {
             if (differenceMm(which, kmUntil(day)) > limitMm) {
                 return day;
             }
@@ -154,7 +159,7 @@ final class DifferenceFindings {
         for (int g = 0; g < depths.size(); g++) {
             lowest = Math.min(lowest, depths.get(g) - afterKm / 1000 * rates.get(g));
         }
-        return lowest;
+        return Math.max(0, lowest);
     }
 
     private String depths(Predicate<Corner> which) {

@@ -2,7 +2,9 @@ package cornerbook.core.visit;
 
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
+import java.util.Locale;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -39,17 +41,24 @@ public record Reading(
             value = 0;
         }
         if ((measure.carrier() != Measure.Carrier.VEHICLE) != (corner != null)) {
-            throw new IllegalArgumentException(measure + (corner == null ? " needs a corner" : " has no corner"));
+            throw new IllegalArgumentException(
+                    measure + (corner == null ? " needs a corner, expected one" : " has no corner, expected none"));
         }
         if ((measure.carrier() == Measure.Carrier.WHEEL) != (wheelTag != null)) {
-            throw new IllegalArgumentException(measure + (wheelTag == null ? " needs a wheel" : " has no wheel"));
+            throw new IllegalArgumentException(
+                    measure + (wheelTag == null ? " needs a wheel, expected its tag" : " has no wheel, expected none"));
         }
         if (spot == null ? !measure.spots().isEmpty() : !measure.spots().contains(spot)) {
-            throw new IllegalArgumentException("%s is read at %s, expected %s"
-                    .formatted(
-                            measure,
-                            spot == null ? "no place" : spot,
-                            measure.spots().isEmpty() ? "no place" : "one of " + measure.spots()));
+            throw new IllegalArgumentException(
+                    measure.spots().isEmpty()
+                            ? "%s has no spots, expected none".formatted(measure)
+                            : "%s is read at a spot, expected one of %s"
+                                    .formatted(
+                                            measure,
+                                            measure.spots().stream()
+                                                    .sorted()
+                                                    .map(each -> each.name().toLowerCase(Locale.ROOT))
+                                                    .collect(Collectors.joining(", "))));
         }
         if ((corrects == null) != (reason == null)) {
             throw new IllegalArgumentException("a correction names the reading that it corrects and gives a reason");

@@ -1,10 +1,12 @@
 package cornerbook.core.visit;
 
 import cornerbook.core.season.Dates;
+import cornerbook.core.visit.SetForecast.DepthReading;
 import cornerbook.core.visit.SetForecast.GrooveForecast;
 import cornerbook.core.visit.SetForecast.TyreForecast;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
@@ -52,6 +54,7 @@ final class TreadFindings {
         if (atFitting != null) {
             evidence.add(atFitting);
         }
+        evidence.addAll(grown(forecast));
         evidence.add(new Evidence(
                 "chance that every groove holds until " + Dates.written(forecast.until()),
                 percent(forecast.probabilityHolds()),
@@ -109,6 +112,36 @@ final class TreadFindings {
                         ? "The %s is good until the next visit (%s).".formatted(name, depth)
                         : "The stored %s is good for its next season (%s).".formatted(name, depth);
         };
+    }
+
+    /** Grooves whose last reading is deeper than one before by more than the gauge may err. */
+    private static List<Evidence> grown(SetForecast forecast) {
+        var grown = new ArrayList<Evidence>();
+        for (var tyre : forecast.tyres()) {
+            for (var groove : tyre.grooves()) {
+                var least = groove.readings().stream().min(Comparator.comparingDouble(DepthReading::depthMm));
+                if (least.isEmpty()) {
+                    continue;
+                }
+                var last = groove.readings().getLast();
+                if (last.depthMm() > least.get().depthMm() + StoredWheelCheck.GAUGE_ERROR_MM) {
+                    grown.add(
+                            new Evidence(
+                                    "contradicts wear",
+                                    "%s %s, %s: %.1f mm on %s after %.1f mm on %s"
+                                            .formatted(
+                                                    tyre.corner(),
+                                                    tyre.wheel().tag(),
+                                                    word(groove),
+                                                    last.depthMm(),
+                                                    Dates.written(last.date()),
+                                                    least.get().depthMm(),
+                                                    Dates.written(least.get().date())),
+                                    "a tread does not grow: read it again, or is it another wheel? Until then wear is held above nothing"));
+                }
+            }
+        }
+        return grown;
     }
 
     private static String depth(GrooveForecast groove) {

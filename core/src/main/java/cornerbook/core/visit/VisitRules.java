@@ -16,6 +16,11 @@ public final class VisitRules {
     /** How far a gauge may read above the depth when new. Common practice, no source. */
     public static final double DEEPER_THAN_NEW_MM = 0.5;
 
+    /** No visit that a shop keeps was earlier: a year before that was typed wrong. Common practice, no source. */
+    private static final LocalDate EARLIEST = LocalDate.of(1950, 1, 1);
+    /** No next visit is agreed for later. Common practice, no source. */
+    private static final int MOST_YEARS_AHEAD = 10;
+
     private final CarHistory history;
     private final LocalDate today;
     private final List<Problem> problems = new ArrayList<>();
@@ -71,6 +76,16 @@ public final class VisitRules {
                 add(
                         where + "/date",
                         "date %s lies in the future, expected %s or earlier".formatted(visit.date(), today));
+            }
+            if (visit.date().isBefore(EARLIEST)) {
+                add(where + "/date", "date %s is long ago, expected %s or later".formatted(visit.date(), EARLIEST));
+            }
+            var due = visit.nextVisitDue();
+            if (due != null && due.isAfter(visit.date().plusYears(MOST_YEARS_AHEAD))) {
+                add(
+                        where + "/nextVisitDue",
+                        "next visit %s is more than %d years after this one, expected a day before that"
+                                .formatted(due, MOST_YEARS_AHEAD));
             }
             if (before != null && visit.odometerKm() < before.odometerKm()) {
                 add(

@@ -82,7 +82,8 @@ class ArmLoadsPropertyTest {
                         4000))
                 .hasMessageStartingWith("centre of gravity is 800 mm behind the front axle")
                 .hasMessageContaining("100 mm outside the lift points: the car would tip");
-        assertThatThrownBy(() -> LiftPoints.symmetric(2000, 900, 1500)).hasMessage("lift point LF is not ahead of LR");
+        assertThatThrownBy(() -> LiftPoints.symmetric(2000, 900, 1500))
+                .hasMessage("lift point LF is not ahead of LR, expected the front ones ahead");
         var heavy = ArmLoads.of(new CarMass(1400, 1400, 2800, 0.5, 1600), POINTS, List.of(), 750, 2500);
         assertThat(heavy.holds()).isFalse();
         assertThat(heavy.cautions()).first().asString().contains("heavier than the hoist's rating");

@@ -291,7 +291,7 @@ class AnyEntryPropertyTest {
         int days = new int[] {0, 0, 1, 40, 180, 366, 1500}[random.nextInt(7)];
         double km = new double[] {0, 1, 300, 4_000, 45_000, 345_000, 2_000_000}[random.nextInt(7)];
         var date = last.date().plusDays(days);
-        var due = new LocalDate[] {null, null, date.minusDays(30), date, date.plusDays(1), LocalDate.of(9999, 12, 31)}
+        var due = new LocalDate[] {null, null, date.minusDays(30), date, date.plusDays(1), date.plusYears(9)}
                 [random.nextInt(6)];
         var odd = new Visit(
                 "odd",

@@ -1,0 +1,45 @@
+package cornerbook.app.exchange;
+
+import cornerbook.core.visit.Problem;
+import java.util.ArrayList;
+import java.util.List;
+import tools.jackson.databind.JsonNode;
+
+/**
+ * Refuses numbers that no quantity of a visit file comes near, before anything counts with them: JSON knows no bounds
+ * (RFC 8259, section 6), whole numbers of the machine do.
+ */
+final class FileNumbers {
+    private static final double LARGEST = 1e12;
+    private static final double SMALLEST = 1e-9;
+
+    private FileNumbers() {}
+
+    /** One problem for each number that is too large, or too near to nothing and not nothing. */
+    static List<Problem> check(JsonNode root) {
+        var problems = new ArrayList<Problem>();
+        check(root, "", problems);
+        return problems;
+    }
+
+    private static void check(JsonNode node, String where, List<Problem> problems) {
+        if (node.isObject()) {
+            node.properties()
+                    .forEach(member ->
+                            check(member.getValue(), where + "/" + VisitFileSchema.escaped(member.getKey()), problems));
+        } else if (node.isArray()) {
+            int place = 0;
+            for (var element : node) {
+                check(element, where + "/" + place++, problems);
+            }
+        } else if (node.isNumber()) {
+            double size = Math.abs(node.asDouble(Double.POSITIVE_INFINITY));
+            if (!(size <= LARGEST && (size == 0 || size >= SMALLEST))) {
+                problems.add(new Problem(
+                        where,
+                        "%s does not fit, expected 0 or a number between 0.000000001 and 1000000000000, or the negative of one"
+                                .formatted(VisitFileSchema.shorten(node))));
+            }
+        }
+    }
+}
