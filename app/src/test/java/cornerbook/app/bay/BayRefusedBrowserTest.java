@@ -76,10 +76,34 @@ class BayRefusedBrowserTest {
         Page shell = shell();
         shell.evaluate(
                 OF_A_LOST_VISIT,
-                Map.of("kind", "reading", "key", "k1", "measure", "TREAD_DEPTH", "spot", "CENTRE", "wheel", "X", "written", "4.9 mm"));
+                Map.of(
+                        "kind",
+                        "reading",
+                        "key",
+                        "k1",
+                        "measure",
+                        "TREAD_DEPTH",
+                        "spot",
+                        "CENTRE",
+                        "wheel",
+                        "X",
+                        "written",
+                        "4.9 mm"));
         shell.evaluate(
                 OF_A_LOST_VISIT,
-                Map.of("kind", "reading", "key", "k2", "measure", "TREAD_DEPTH", "spot", "INNER", "wheel", "X", "written", "4.8 mm"));
+                Map.of(
+                        "kind",
+                        "reading",
+                        "key",
+                        "k2",
+                        "measure",
+                        "TREAD_DEPTH",
+                        "spot",
+                        "INNER",
+                        "wheel",
+                        "X",
+                        "written",
+                        "4.8 mm"));
         shell.close();
         Page page = sheet("OFF");
         type(page, LF + "OUTER", "5.0");
@@ -134,7 +158,8 @@ class BayRefusedBrowserTest {
         tablet.setOffline(false);
         assertThat(page.locator("#aside")).hasText("1 not taken");
         assertThat(page.locator("#link")).hasText("1 only on this tablet, 1 needs you");
-        assertThat(shop.readings(visitId)).extracting(Reading::asWritten)
+        assertThat(shop.readings(visitId))
+                .extracting(Reading::asWritten)
                 .containsExactly("5.0 mm", "4.9 mm", "5.1 mm", "5.2 mm");
         page.unroute("**/entries");
         page.locator("#aside").click();
