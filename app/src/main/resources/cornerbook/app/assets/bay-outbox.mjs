@@ -166,11 +166,13 @@ export class Outbox extends EventTarget {
   // An answer about this batch is no lost link: the one that it is about is looked for by halves, and steps aside.
   async #send(batch, failed) {
     const response = await (batch[0].kind === "photo" ? putPhoto(batch[0]) : postEntries(batch));
-    if (LINK_LOST.includes(response.status)) {
+    const said = await response.json().catch(() => ({}));
+    // What does not speak as the server does is something on the way to it.
+    const foreign = (response.ok && !said.status && said.answers?.length !== batch.length) || (response.status === GONE && !said.sentence);
+    if (foreign || LINK_LOST.includes(response.status)) {
       throw new Error(`The server answered ${response.status}`);
     }
     this.linked = true;
-    const said = await response.json().catch(() => ({}));
     const sentence = said.sentence || `The server answered ${response.status}.`;
     if (said.answers) {
       if (said.state) {
@@ -204,8 +206,8 @@ export class Outbox extends EventTarget {
       const conflict = answer.status === "conflict" ? CONFLICTS[entry.kind] : undefined;
       if (answer.status === "refused" && answer.pointer?.endsWith("/at") && !entry.timed) {
         // The clocks went apart since the server last told the time; sent again with what it says now.
-        await this.#setAside(entry, { timed: true });
         await learnClock(entry.visit);
+        await this.#setAside(entry, { timed: true });
       } else if (answer.status === "refused" || conflict) {
         await this.#setAside(entry, { refused: answer.sentence || conflict });
       } else {
@@ -246,7 +248,8 @@ function putPhoto(entry) {
 
 async function learnClock(visit) {
   const response = await fetch(`/bay/visits/${encodeURIComponent(visit)}/state.json`, { signal: AbortSignal.timeout(ANSWER_MS) });
-  if (response.ok) {
-    learn((await response.json()).now);
+  if (!response.ok) {
+    throw new Error(`The server answered ${response.status}`);
   }
+  learn((await response.json()).now);
 }

@@ -16,14 +16,14 @@ export function openPanel(names, onCar, closed) {
   dialog.setAttribute("aria-labelledby", "panel-title");
   const show = () => {
     const focused = document.activeElement?.id;
-    dialog.replaceChildren(
+    dialog.replaceChildren(...[
       h("div", { className: "head" }, h("h2", { id: "panel-title" }, person() ? `Settings of ${person()}` : "Settings"), h("button", { type: "button", id: "panel-close", className: "quiet", onclick: () => dialog.close() }, "Close")),
       onCar.length > 0 ? h("p", {}, `On this car now: ${onCar.join(", ")}.`) : null,
       options("units", "Units", UNITS),
       options("walk", "Order of the corners", WALKS),
       options("look", "Light or dark", LOOKS),
       ...whoWorks(names),
-    );
+    ].filter(Boolean));
     document.getElementById(focused)?.focus();
   };
   people.addEventListener("change", show);

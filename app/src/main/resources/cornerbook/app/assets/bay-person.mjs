@@ -16,8 +16,8 @@ function changed() {
   people.dispatchEvent(new Event("change"));
 }
 
-// Another page of this tablet.
-addEventListener("storage", changed);
+// Another page of this tablet; what it keeps besides is nothing of a person.
+addEventListener("storage", ({ key }) => [null, "person", "me", "unsent"].includes(key) && changed());
 
 export const person = () => localStorage.getItem("person") ?? "";
 

@@ -225,7 +225,7 @@ export class Visit extends EventTarget {
     return this.outbox.add({
       visit: this.id, kind: "tick", tick, done, person: by, wheel: this.#wheelOfTick(tick), shown: this.#ticked(tick)?.id,
       seen: tick === SECOND_CHECK && done ? this.tightenings().map(({ id }) => id) : undefined,
-    });
+    }, this.pending.find((each) => each.tick === tick && each.refused));
   }
 
   /** Mark of the tool of a kind that this visit is worked with; empty while none is named. */

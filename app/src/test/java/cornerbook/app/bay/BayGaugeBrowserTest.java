@@ -174,7 +174,8 @@ class BayGaugeBrowserTest {
             case WHEEL_TORQUE -> "120";
             case PAD_THICKNESS, PAD_THICKNESS_TRAILING -> "7.0";
             case DISC_THICKNESS -> "22.1";
-            case DISC_DIAL_RADIUS, HUB_DIAL_RADIUS -> "120";
+            case DISC_DIAL_RADIUS -> "120";
+            case HUB_DIAL_RADIUS -> "60";
             case BATTERY_VOLTAGE -> "12.6";
             case BATTERY_CRANKING_CURRENT -> "500";
             case BRAKE_FLUID_BOILING_POINT -> "200";

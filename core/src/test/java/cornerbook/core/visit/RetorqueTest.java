@@ -3,9 +3,11 @@ package cornerbook.core.visit;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.core.corner.Corner;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class RetorqueTest {
@@ -26,6 +28,25 @@ class RetorqueTest {
     void wheelsThatNobodyTouchedAskForNone() {
         assertThat(after(Cars.at("S-"), List.of())).isEmpty();
         assertThat(after(Map.of(), List.of())).isEmpty();
+    }
+
+    /** Fasteners that were ticked as tightened, though nobody read a torque. */
+    @Test
+    void tickedFastenersAskForOne() {
+        var visit = new Visit(
+                        "v", Cars.AUTUMN, 48_000, null, Cars.at("S-"), Cars.at("S-"), List.of(), List.of(), null, null)
+                .withTightened(Set.of(Corner.LF));
+        assertThat(Retorque.after(Cars.history(visit), visit)).isPresent();
+    }
+
+    @Test
+    void anotherWheelAtACornerIsNotTightened() {
+        var visit = new Visit(
+                        "v", Cars.AUTUMN, 48_000, null, Cars.at("S-"), Cars.at("S-"), List.of(), List.of(), null, null)
+                .withTightened(Set.of(Corner.LF, Corner.RF));
+        var changed = new EnumMap<>(Cars.at("S-"));
+        changed.put(Corner.LF, "W-LF");
+        assertThat(visit.withLeftOn(changed).tightened()).containsExactly(Corner.RF);
     }
 
     private static Optional<Retorque> after(Map<Corner, String> leftOn, List<Reading> readings) {
