@@ -5,7 +5,7 @@ import java.util.function.IntPredicate;
 
 /**
  * Tells text that every book can keep and every page can show from what cannot: half of a surrogate pair, which is no Unicode
- * text and which PostgreSQL refuses, NUL and the other control characters, and U+FFFE and U+FFFF (XML 1.0, section 2.2). Asked
+ * text and which PostgreSQL refuses, NUL and other control characters, and U+FFFE and U+FFFF (XML 1.0, section 2.2). Asked
  * at each edge, so that both kinds of book take the same.
  */
 public final class PlainText {
@@ -18,9 +18,9 @@ public final class PlainText {
         return find(line, PlainText::isUnfit);
     }
 
-    /** The same in a text of several lines, which may have tabs, too. */
+    /** The same in a text of several lines, which may have tabs, and what else XML lets stand, too. */
     public static Optional<String> findUnfitInLines(String text) {
-        return find(text, point -> isUnfit(point) && "\t\n\r".indexOf(point) < 0);
+        return find(text, point -> isNoText(point) || (point < ' ' && "\t\n\r".indexOf(point) < 0));
     }
 
     /** The name of something that a stranger may have sent, as a sentence can hold it: without such characters, and not long. */
@@ -38,8 +38,11 @@ public final class PlainText {
     }
 
     private static boolean isUnfit(int point) {
-        return Character.isISOControl(point)
-                || (point >= Character.MIN_SURROGATE && point <= Character.MAX_SURROGATE)
+        return Character.isISOControl(point) || isNoText(point);
+    }
+
+    private static boolean isNoText(int point) {
+        return (point >= Character.MIN_SURROGATE && point <= Character.MAX_SURROGATE)
                 || point == 0xFFFE
                 || point == 0xFFFF;
     }

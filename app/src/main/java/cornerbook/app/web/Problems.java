@@ -2,12 +2,15 @@ package cornerbook.app.web;
 
 import cornerbook.app.book.BookException;
 import cornerbook.app.log.Faults;
+import io.helidon.common.socket.SocketWriterException;
 import io.helidon.http.HttpException;
 import io.helidon.http.RequestException;
+import io.helidon.webserver.CloseConnectionException;
 import io.helidon.webserver.http.HttpRouting;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.io.UncheckedIOException;
+import java.nio.file.FileSystemException;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 
@@ -39,7 +42,8 @@ final class Problems {
                         RequestException.class,
                         (request, response, problem) ->
                                 pages.sendProblem(response, problem.status().code(), NOT_UNDERSTOOD))
-                .error(UncheckedIOException.class, problems::sendCut)
+                .error(SocketWriterException.class, (request, response, problem) -> leave(problem))
+                .error(UncheckedIOException.class, problems::sendIo)
                 .error(Throwable.class, problems::sendFault);
     }
 
@@ -50,10 +54,18 @@ final class Problems {
         pages.sendProblem(response, 503, sentence(problem));
     }
 
-    /** The link was cut while the request was read: no fault, and as a rule nobody is there to be told. */
-    private void sendCut(ServerRequest request, ServerResponse response, UncheckedIOException problem) {
-        LOG.log(Level.FINE, "A request was cut off", problem);
-        pages.sendProblem(response, 400, "The request was cut off, nothing was stored.");
+    /** Unless a file failed, the browser went away while it was answered. */
+    private void sendIo(ServerRequest request, ServerResponse response, UncheckedIOException problem) {
+        if (problem.getCause() instanceof FileSystemException) {
+            sendFault(request, response, problem);
+        } else {
+            leave(problem);
+        }
+    }
+
+    /** Nobody is there to be told. */
+    private static void leave(RuntimeException problem) {
+        throw new CloseConnectionException("The other side is gone", problem);
     }
 
     private void sendFault(ServerRequest request, ServerResponse response, Throwable problem) {

@@ -8,7 +8,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class PlainTextTest {
     @ParameterizedTest
-    @ValueSource(strings = {"a\u0000b", "\ud800", "x\udc00y", "\ud83d", "\u0007", "\u001b[2J", "\u0085", "\uffff"})
+    @ValueSource(strings = {"a\u0000b", "\ud800", "x\udc00y", "\ud83d", "\u0007", "\u001b[2J", "\uffff"})
     void whatNoBookCanKeepIsFoundInEachKindOfText(String text) {
         assertThat(PlainText.findUnfit(text)).isPresent();
         assertThat(PlainText.findUnfitInLines(text)).isPresent();
@@ -18,7 +18,9 @@ class PlainTextTest {
     void lettersOfAllScriptsAndPairsAreText() {
         assertThat(PlainText.findUnfit("Ærø 8,7 mm – 鈴木 \ud83d\ude97 \u200d")).isEmpty();
         assertThat(PlainText.findUnfitInLines("two\r\n\tlines")).isEmpty();
+        assertThat(PlainText.findUnfitInLines("\u009b")).isEmpty();
         assertThat(PlainText.findUnfit("two\nlines")).contains("the character U+000A");
+        assertThat(PlainText.findUnfit("\u009b")).contains("the character U+009B");
     }
 
     @Test
