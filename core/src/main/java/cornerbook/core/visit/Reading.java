@@ -2,7 +2,9 @@ package cornerbook.core.visit;
 
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
+import java.util.Locale;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -41,12 +43,25 @@ public record Reading(
             throw new IllegalArgumentException(measure + (wheelTag == null ? " needs a wheel" : " has no wheel"));
         }
         if (spot == null ? !measure.spots().isEmpty() : !measure.spots().contains(spot)) {
-            throw new IllegalArgumentException(
-                    "%s at %s, expected one of %s".formatted(measure, spot, measure.spots()));
+            throw new IllegalArgumentException("%s %s, expected %s"
+                    .formatted(
+                            measure,
+                            spot == null ? "names no spot" : "is at the spot " + word(spot),
+                            measure.spots().isEmpty()
+                                    ? "none"
+                                    : "one of "
+                                            + measure.spots().stream()
+                                                    .sorted()
+                                                    .map(Reading::word)
+                                                    .collect(Collectors.joining(", "))));
         }
         if ((corrects == null) != (reason == null)) {
             throw new IllegalArgumentException("a correction names the reading that it corrects and gives a reason");
         }
+    }
+
+    private static String word(Spot spot) {
+        return spot.name().toLowerCase(Locale.ROOT);
     }
 
     /** Whether both measured the same thing at the same place. */
