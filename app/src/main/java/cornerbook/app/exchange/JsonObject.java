@@ -1,6 +1,7 @@
 package cornerbook.app.exchange;
 
 import cornerbook.core.quantity.Quantities;
+import cornerbook.core.quantity.Quoted;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.WrittenReading;
 import java.math.BigDecimal;
@@ -67,7 +68,12 @@ record JsonObject(JsonNode node, String where) {
     }
 
     double number(String name) {
-        return node.required(name).doubleValue();
+        return plain(node.required(name));
+    }
+
+    /** Without the sign that a zero may have: the book's text has none, and what is read back is to be equal. */
+    private static double plain(JsonNode number) {
+        return number.doubleValue() + 0.0;
     }
 
     <E extends Enum<E>> E constant(String name, Class<E> type) {
@@ -80,7 +86,8 @@ record JsonObject(JsonNode node, String where) {
         } catch (DateTimeException e) {
             throw new ProblemException(
                     where + "/" + name,
-                    "\"%s\" is no day of the calendar, expected year-month-day as 2026-11-25".formatted(text(name)));
+                    "%s is no day of the calendar, expected year-month-day as 2026-11-25"
+                            .formatted(Quoted.of(text(name))));
         }
     }
 
@@ -119,7 +126,7 @@ record JsonObject(JsonNode node, String where) {
 
     private double ownQuantity(String bookUnit) {
         if (node.isNumber()) {
-            return node.doubleValue();
+            return plain(node);
         }
         try {
             return Quantities.parse(printable(where, node.stringValue()), bookUnit);
