@@ -7,6 +7,7 @@ import cornerbook.core.fastener.ScrewThread;
 import cornerbook.core.fastener.SeatFace;
 import cornerbook.core.fastener.ShortForm;
 import cornerbook.core.fastener.ThreadState;
+import cornerbook.core.quantity.Quoted;
 import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -121,7 +122,7 @@ final class ClampLoadGroup {
             return new FrictionBand(Double.parseDouble(ends.getFirst()), Double.parseDouble(ends.get(1)));
         } catch (NumberFormatException | IndexOutOfBoundsException e) {
             throw new IllegalArgumentException(
-                    "friction is \"%s\", expected the least and the most as in 0.14 to 0.24".formatted(text), e);
+                    "friction is %s, expected the least and the most as in 0.14 to 0.24".formatted(Quoted.of(text)), e);
         }
     }
 }

@@ -3,6 +3,7 @@ package cornerbook.app.bench;
 import cornerbook.app.unit.Shown;
 import cornerbook.app.unit.UnitSystem;
 import cornerbook.core.quantity.Quantities;
+import cornerbook.core.quantity.Quoted;
 import cornerbook.core.season.Climate;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -121,7 +122,7 @@ public record Given(
                         return Double.valueOf(
                                 text.replace(',', '.').replace('−', '-').replaceFirst("\\s*%$", ""));
                     } catch (NumberFormatException e) {
-                        throw new IllegalArgumentException("\"%s\" is not a number".formatted(text), e);
+                        throw new IllegalArgumentException("%s is not a number".formatted(Quoted.of(text)), e);
                     }
                 })
                 .filter(Double::isFinite)
@@ -136,7 +137,7 @@ public record Given(
     Integer findWhole(String name) {
         return read(name, text -> {
                     if (!text.matches("\\d{1,6}")) {
-                        throw new IllegalArgumentException("\"%s\" is not a whole number".formatted(text));
+                        throw new IllegalArgumentException("%s is not a whole number".formatted(Quoted.of(text)));
                     }
                     return Integer.valueOf(text);
                 })
@@ -173,7 +174,8 @@ public record Given(
             try {
                 return LocalDate.parse(text);
             } catch (DateTimeException e) {
-                throw new IllegalArgumentException("\"%s\" is no day, expected one as %s".formatted(text, today), e);
+                throw new IllegalArgumentException(
+                        "%s is no day, expected one as %s".formatted(Quoted.of(text), today), e);
             }
         });
     }
@@ -195,8 +197,8 @@ public record Given(
                 text -> choice.words().stream()
                         .filter(text::equalsIgnoreCase)
                         .findFirst()
-                        .orElseThrow(() -> new IllegalArgumentException("%s is \"%s\", expected one of %s"
-                                .formatted(ask(name).corePart(), text, String.join(" ", choice.words())))));
+                        .orElseThrow(() -> new IllegalArgumentException("%s is %s, expected one of %s"
+                                .formatted(ask(name).corePart(), Quoted.of(text), String.join(" ", choice.words())))));
     }
 
     private <T> T needed(String name, @Nullable T value) {

@@ -3,6 +3,7 @@ package cornerbook.app.bench;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.lift.LiftPoint;
 import cornerbook.core.lift.LiftPoints;
+import cornerbook.core.quantity.Quoted;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Locale;
@@ -30,8 +31,8 @@ final class PointsOneByOne {
             var match = POINT.matcher(part);
             if (!match.matches()) {
                 throw new IllegalArgumentException(
-                        "lift points have \"%s\", expected each as LF 650 750, parted by semicolons"
-                                .formatted(part.strip()));
+                        "lift points have %s, expected each as LF 650 750, parted by semicolons"
+                                .formatted(Quoted.of(part)));
             }
             points.put(
                     Corner.valueOf(match.group(1).toUpperCase(Locale.ROOT)),

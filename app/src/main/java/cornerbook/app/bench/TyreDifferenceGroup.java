@@ -1,6 +1,7 @@
 package cornerbook.app.bench;
 
 import cornerbook.app.unit.Shown;
+import cornerbook.core.quantity.Quoted;
 import cornerbook.core.tyre.CircumferenceDifference;
 import cornerbook.core.tyre.CircumferenceDifference.Kind;
 import cornerbook.core.tyre.TyreSize;
@@ -96,7 +97,7 @@ final class TyreDifferenceGroup {
                 left.group(1).matches(".*[a-zA-Z\"].*") ? left.group(1) : left.group(1) + " " + unit, "mm");
         if (leftMm > newMm) {
             throw new IllegalArgumentException(
-                    "worn tyre has \"%s\", expected no more tread left than new".formatted(text));
+                    "worn tyre has %s, expected no more tread left than new".formatted(Quoted.of(text)));
         }
         return newMm - leftMm;
     }

@@ -1,6 +1,7 @@
 package cornerbook.app.exchange;
 
 import cornerbook.app.text.PlainText;
+import cornerbook.core.quantity.Quoted;
 import cornerbook.core.season.Climate;
 import java.time.Month;
 import java.util.ArrayList;
@@ -76,7 +77,11 @@ public final class ClimateFile {
 
     private static double number(int line, int column, List<String> cells) {
         try {
-            return Double.parseDouble(cells.get(column));
+            double number = Double.parseDouble(cells.get(column));
+            if (Double.isFinite(number)) {
+                return number;
+            }
+            throw bad(line, COLUMNS.get(column), cells.get(column), "a number of °C");
         } catch (NumberFormatException e) {
             throw bad(line, COLUMNS.get(column), cells.get(column), "a number of °C");
         }
@@ -84,7 +89,7 @@ public final class ClimateFile {
 
     private static IllegalArgumentException bad(int line, String column, String was, String expected) {
         return new IllegalArgumentException(
-                "climate file line %d, %s: \"%s\", expected %s".formatted(line, column, was, expected));
+                "climate file line %d, %s: %s, expected %s".formatted(line, column, Quoted.of(was), expected));
     }
 
     /** The text of a climate; read again it is the same. */

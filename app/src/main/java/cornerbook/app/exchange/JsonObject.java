@@ -2,6 +2,7 @@ package cornerbook.app.exchange;
 
 import cornerbook.app.text.PlainText;
 import cornerbook.core.quantity.Quantities;
+import cornerbook.core.quantity.Quoted;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.WrittenReading;
 import java.math.BigDecimal;
@@ -87,7 +88,8 @@ record JsonObject(JsonNode node, String where) {
         } catch (DateTimeException e) {
             throw new ProblemException(
                     where + "/" + name,
-                    "\"%s\" is no day of the calendar, expected year-month-day as 2026-11-25".formatted(text(name)));
+                    "%s is no day of the calendar, expected year-month-day as 2026-11-25"
+                            .formatted(Quoted.of(text(name))));
         }
     }
 

@@ -11,6 +11,7 @@ import cornerbook.app.book.WorkTick;
 import cornerbook.app.photo.Jpeg;
 import cornerbook.app.photo.PhotoIntake;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.quantity.Quoted;
 import cornerbook.core.visit.Reading;
 import cornerbook.core.visit.Subject;
 import cornerbook.core.visit.Visit;
@@ -92,8 +93,8 @@ final class NotesReader {
         if (stands.isEmpty()) {
             throw new ProblemException(
                     json.where() + "/standing",
-                    "\"%s\" is no reading of this visit at this place, expected the one that stood there"
-                            .formatted(standing));
+                    "%s is no reading of this visit at this place, expected the one that stood there"
+                            .formatted(Quoted.of(standing)));
         }
         if (visit.readings().stream().map(Reading::id).anyMatch(reading.id()::equals)) {
             throw new ProblemException(
@@ -179,7 +180,8 @@ final class NotesReader {
         } catch (DateTimeException e) {
             throw new ProblemException(
                     json.where() + "/at",
-                    "\"%s\" is no moment, expected one in UTC as 2026-11-25T10:00:00Z".formatted(json.text("at")));
+                    "%s is no moment, expected one in UTC as 2026-11-25T10:00:00Z"
+                            .formatted(Quoted.of(json.text("at"))));
         }
     }
 }

@@ -1,6 +1,7 @@
 package cornerbook.app.limits;
 
 import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.quantity.Quoted;
 import cornerbook.core.visit.Limit;
 import java.io.IOException;
 import java.io.InputStream;
@@ -62,7 +63,7 @@ public final class LimitsFile {
 
     private static void checkHead(List<String> cells) {
         if (!cells.equals(COLUMNS)) {
-            throw bad(1, "head", String.join(",", cells), String.join(",", COLUMNS));
+            throw bad(1, "head", Quoted.of(String.join(",", cells)), String.join(",", COLUMNS));
         }
     }
 
@@ -89,7 +90,7 @@ public final class LimitsFile {
         var kind = word(line, "kind", Limit.Kind.class, cells.get(1));
         double value = value(line, cells.get(3));
         if (kind == Limit.Kind.SEIZING_RISK && value >= 1) {
-            throw bad(line, "value", quote(cells.get(3)), "a chance above 0 and below 1");
+            throw bad(line, "value", Quoted.of(cells.get(3)), "a chance above 0 and below 1");
         }
         var season = cells.get(2).isEmpty() ? null : word(line, "season", SeasonKind.class, cells.get(2));
         return new Limit(
@@ -113,8 +114,8 @@ public final class LimitsFile {
         return Arrays.stream(words.getEnumConstants())
                 .filter(word -> word.name().equals(cell))
                 .findFirst()
-                .orElseThrow(
-                        () -> bad(line, column, quote(cell), "one of " + Arrays.toString(words.getEnumConstants())));
+                .orElseThrow(() ->
+                        bad(line, column, Quoted.of(cell), "one of " + Arrays.toString(words.getEnumConstants())));
     }
 
     private static double value(int line, String cell) {
@@ -123,9 +124,9 @@ public final class LimitsFile {
             if (value > 0 && Double.isFinite(value)) {
                 return value;
             }
-            throw bad(line, "value", quote(cell), "a number above 0");
+            throw bad(line, "value", Quoted.of(cell), "a number above 0");
         } catch (NumberFormatException e) {
-            throw bad(line, "value", quote(cell), "a number");
+            throw bad(line, "value", Quoted.of(cell), "a number");
         }
     }
 
@@ -133,12 +134,8 @@ public final class LimitsFile {
         try {
             return cell.isEmpty() ? null : MonthDay.parse("--" + cell);
         } catch (DateTimeParseException e) {
-            throw bad(line, column, quote(cell), "month and day as 12-01");
+            throw bad(line, column, Quoted.of(cell), "month and day as 12-01");
         }
-    }
-
-    private static String quote(String cell) {
-        return "\"" + cell + "\"";
     }
 
     private static IllegalArgumentException bad(int line, String column, String was, String expected) {

@@ -1,18 +1,23 @@
 package cornerbook.app.photo;
 
 import java.nio.ByteBuffer;
-import java.nio.ByteOrder;
+import java.util.Set;
 
-/** The segments of a JPEG file up to its first scan, by ITU-T T.81, annex B. */
+/** The segments of a JPEG file, by ITU-T T.81, annex B. */
 final class JpegSegments {
     private static final int START_OF_IMAGE = 0xffd8;
     private static final int END_OF_IMAGE = 0xffd9;
     private static final int START_OF_SCAN = 0xffda;
-    private static final int COMMENT = 0xfffe;
-    /** Application segments 1 to 15: Exif has its block in 1 (CIPA DC-008, 4.7.2). That of JFIF is 0. */
-    private static final int FIRST_APPLICATION = 0xffe1;
+    private static final int FIRST_RESTART = 0xffd0;
+    private static final int LAST_RESTART = 0xffd7;
+    /** Of JFIF, which is only the picture's form: its name, version and density, and no small picture (ITU-T T.871, 10.1). */
+    private static final int JFIF = 0xffe0;
 
-    private static final int LAST_APPLICATION = 0xffef;
+    private static final int JFIF_LENGTH = 16;
+
+    /** What a decoder needs: frames with Huffman coding, tables and the interval of restarts (ITU-T T.81, table B.1). */
+    private static final Set<Integer> OF_THE_PICTURE =
+            Set.of(0xffc0, 0xffc1, 0xffc2, 0xffc4, 0xffdb, 0xffdd, START_OF_SCAN);
 
     private JpegSegments() {}
 
@@ -23,7 +28,7 @@ final class JpegSegments {
 
     /** Whether its end is there: between a scan's data a marker of the end cannot stand by chance (B.1.1.5). */
     static boolean isWhole(byte[] content) {
-        int scan = walk(content, START_OF_SCAN, START_OF_SCAN);
+        int scan = findScan(content);
         for (int at = scan; scan >= 0 && at < content.length - 1; at++) {
             if (ByteBuffer.wrap(content).getChar(at) == END_OF_IMAGE) {
                 return true;
@@ -32,22 +37,52 @@ final class JpegSegments {
         return false;
     }
 
-    /** Whether a camera or a program left something beside the picture. */
+    /**
+     * Whether a camera or a program left something beside the picture: between its segments, in one that no decoder needs
+     * or behind the end.
+     */
     static boolean hasMore(byte[] content) {
-        return walk(content, FIRST_APPLICATION, LAST_APPLICATION) >= 0 || walk(content, COMMENT, COMMENT) >= 0;
-    }
-
-    /** Where the first segment of such a marker begins, -1 when there is none before the first scan ends it. */
-    private static int walk(byte[] content, int first, int last) {
-        var bytes = ByteBuffer.wrap(content).order(ByteOrder.BIG_ENDIAN);
+        var bytes = ByteBuffer.wrap(content);
         int at = 2;
         while (at + 4 <= content.length) {
             int marker = bytes.getChar(at);
-            if (marker >= first && marker <= last) {
+            int length = bytes.getChar(at + 2);
+            if (marker == END_OF_IMAGE || !(OF_THE_PICTURE.contains(marker) || isJfif(marker, length))) {
+                return true;
+            }
+            at += 2 + length;
+            if (marker == START_OF_SCAN) {
+                at = endOfScan(bytes, at);
+            }
+        }
+        return at + 2 < content.length && bytes.getChar(at) == END_OF_IMAGE;
+    }
+
+    private static boolean isJfif(int marker, int length) {
+        return marker == JFIF && length == JFIF_LENGTH;
+    }
+
+    /** Where the next marker stands that is none of a restart (B.1.1.3, B.1.1.5). */
+    private static int endOfScan(ByteBuffer bytes, int from) {
+        int at = from;
+        while (at + 2 <= bytes.capacity()) {
+            int marker = bytes.getChar(at);
+            if (marker > 0xff00 && !(marker >= FIRST_RESTART && marker <= LAST_RESTART)) {
                 return at;
             }
+            at++;
+        }
+        return at;
+    }
+
+    /** Where the first scan begins, -1 when there is none. */
+    private static int findScan(byte[] content) {
+        var bytes = ByteBuffer.wrap(content);
+        int at = 2;
+        while (at + 4 <= content.length) {
+            int marker = bytes.getChar(at);
             if (marker == START_OF_SCAN || marker < 0xff00) {
-                return -1;
+                return marker == START_OF_SCAN ? at : -1;
             }
             at += 2 + bytes.getChar(at + 2);
         }

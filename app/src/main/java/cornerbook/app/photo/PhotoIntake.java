@@ -10,6 +10,8 @@ import java.util.Locale;
 import java.util.Set;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReader;
+import javax.imageio.stream.MemoryCacheImageInputStream;
+import javax.imageio.stream.MemoryCacheImageOutputStream;
 
 /**
  * Makes a photo that came from outside one of ours: decoded within bounds and encoded anew as JPEG, so that what else the
@@ -77,7 +79,8 @@ public final class PhotoIntake {
         if (JpegSegments.isJpeg(content) && !JpegSegments.isWhole(content)) {
             throw new IllegalArgumentException("The photo is cut short, expected a whole JPEG or PNG picture.");
         }
-        try (var stream = ImageIO.createImageInputStream(new ByteArrayInputStream(content))) {
+        // In memory: by itself the JDK writes a copy, which a kill would leave in the folder of temporary files.
+        try (var stream = new MemoryCacheImageInputStream(new ByteArrayInputStream(content))) {
             var readers = ImageIO.getImageReaders(stream);
             if (!readers.hasNext()) {
                 throw notAPhoto();
@@ -117,8 +120,8 @@ public final class PhotoIntake {
         graphics.drawImage(decoded, 0, 0, Color.WHITE, null);
         graphics.dispose();
         var jpeg = new ByteArrayOutputStream();
-        try {
-            ImageIO.write(opaque, "jpeg", jpeg);
+        try (var stream = new MemoryCacheImageOutputStream(jpeg)) {
+            ImageIO.write(opaque, "jpeg", stream);
         } catch (IOException e) {
             throw new UncheckedIOException("memory takes what is written", e);
         }

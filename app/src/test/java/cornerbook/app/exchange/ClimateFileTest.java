@@ -30,6 +30,8 @@ class ClimateFileTest {
                 .hasMessage("climate file has 11 rows below its head, expected one for each month");
         assertThatThrownBy(() -> ClimateFile.parse(TEXT.replace(",7,14.0,", ",7,warm,")))
                 .hasMessage("climate file line 8, mean_daily_minimum_c: \"warm\", expected a number of °C");
+        assertThatThrownBy(() -> ClimateFile.parse(TEXT.replace(",7,14.0,", ",7,-1e999,")))
+                .hasMessage("climate file line 8, mean_daily_minimum_c: \"-1e999\", expected a number of °C");
         assertThatThrownBy(() -> ClimateFile.parse(TEXT.replace(",7,14.0,", ",8,14.0,")))
                 .hasMessage("climate file line 8, month: \"8\", expected 7");
         assertThatThrownBy(() -> ClimateFile.parse(TEXT.replace(",7,14.0,", ",7,26,")))

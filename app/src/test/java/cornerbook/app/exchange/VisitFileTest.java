@@ -104,6 +104,43 @@ class VisitFileTest {
         assertThat(problems(text)).isNotEmpty();
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"1e300", "-1e300", "1e-300"})
+    void numberThatNothingOnACarHasIsRefusedAtItsPlace(String number) {
+        var text = edited(file -> file.withObject("/wheelSets/0/wheels/0/tyre").put("loadIndex", 77))
+                .replace(":77", ":" + number);
+
+        assertThat(problems(text)).singleElement().satisfies(problem -> {
+            assertThat(problem.where()).isEqualTo("/wheelSets/0/wheels/0/tyre/loadIndex");
+            assertThat(problem.message()).contains("a number, expected one with at most 15 digits");
+        });
+    }
+
+    @Test
+    void zeroWithASignComesBackAsItWasWritten() {
+        var text = edited(file -> firstTread(file).put("value", 77)).replace(":77", ":-0.0");
+
+        assertThat(VisitFile.read(text, TODAY))
+                .isInstanceOfSatisfying(
+                        VisitFile.Read.class,
+                        read -> assertThat(VisitFile.read(VisitFile.write(read.record()), TODAY))
+                                .isEqualTo(read));
+    }
+
+    @Test
+    void longWordsAreNotRepeatedWhole() {
+        assertThat(problems("{\"%s\": 1}".formatted("x".repeat(900))))
+                .allSatisfy(problem -> assertThat(problem.message()).hasSizeLessThan(150));
+    }
+
+    @Test
+    void readingWithoutItsSpotIsRefusedWithTheSpotsThatItMayHave() {
+        assertThat(problems(edited(file -> firstTread(file).remove("spot"))))
+                .singleElement()
+                .satisfies(problem -> assertThat(problem.message())
+                        .isEqualTo("tread depth names no spot, expected one of inner, centre, outer"));
+    }
+
     @Test
     void unknownPropertyIsRefused() {
         assertThat(problems(edited(file -> file.withObject("/vehicle").put("colour", "blue"))))

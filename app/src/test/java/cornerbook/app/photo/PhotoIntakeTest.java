@@ -9,6 +9,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.util.Arrays;
 import javax.imageio.ImageIO;
 import javax.imageio.plugins.tiff.TIFFDirectory;
@@ -122,6 +123,41 @@ class PhotoIntakeTest {
                 .hasMessage("This is no photo, expected a JPEG or PNG picture.");
         assertThatThrownBy(() -> PhotoIntake.takeKept(picture("jpeg", 1700, 10)))
                 .hasMessage("The photo has 1700 × 10 pixels, expected at most 1600 on the long side.");
+    }
+
+    /** 0xff18 is reserved (ITU-T T.81, table B.1), and decoders pass over it as over what stands behind the end. */
+    @Test
+    void placeThatHidesFromDecodersIsFoundInPhotosOfAnotherBook() throws IOException {
+        var jpeg = picture("jpeg", 40, 30);
+        var block = "Exif\0\0MM and a place".getBytes(StandardCharsets.US_ASCII);
+        var hidden = ByteBuffer.allocate(jpeg.length + 4 + block.length);
+        hidden.put(jpeg, 0, 2).putChar((char) 0xff18).putChar((char) (2 + block.length));
+        hidden.put(block).put(jpeg, 2, jpeg.length - 2);
+        var behind = ByteBuffer.allocate(jpeg.length + block.length).put(jpeg).put(block);
+        assertThat(PhotoIntake.takeKept(jpeg)).isEqualTo(new Jpeg(jpeg));
+        for (var photo : new byte[][] {hidden.array(), behind.array()}) {
+            assertThat(PhotoIntake.take(photo)).as("a decoder reads it").isNotNull();
+            assertThatThrownBy(() -> PhotoIntake.takeKept(photo))
+                    .hasMessage("The photo carries more than its picture, expected none of a camera's data.");
+        }
+        var half = Arrays.copyOf(jpeg, jpeg.length - 20);
+        assertThatThrownBy(() -> PhotoIntake.takeKept(half)).hasMessageContaining("cut short");
+    }
+
+    /** A copy there would carry the place along, and a kill would leave it. */
+    @Test
+    void nothingIsWrittenToTheFolderOfTemporaryFiles() throws IOException {
+        var photo = picture("jpeg", 40, 30);
+        var cache = ImageIO.getCacheDirectory();
+        var folder = Files.createTempDirectory("photo-intake");
+        ImageIO.setCacheDirectory(folder.toFile());
+        // Whoever wants to write a copy fails now.
+        Files.delete(folder);
+        try {
+            assertThat(PhotoIntake.take(photo)).isNotNull();
+        } finally {
+            ImageIO.setCacheDirectory(cache);
+        }
     }
 
     private static byte[] picture(String format, int width, int height) throws IOException {

@@ -1,5 +1,6 @@
 package cornerbook.core.brake;
 
+import cornerbook.core.quantity.Quoted;
 import java.util.Arrays;
 import java.util.stream.Collectors;
 
@@ -32,9 +33,9 @@ public enum BrakeFluid {
         return Arrays.stream(values())
                 .filter(grade -> grade.label.equals(label))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("brake fluid is \"%s\", expected one of %s"
+                .orElseThrow(() -> new IllegalArgumentException("brake fluid is %s, expected one of %s"
                         .formatted(
-                                label,
+                                Quoted.of(label),
                                 Arrays.stream(values()).map(BrakeFluid::label).collect(Collectors.joining(", ")))));
     }
 

@@ -1,5 +1,6 @@
 package cornerbook.core.fastener;
 
+import cornerbook.core.quantity.Quoted;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -43,9 +44,9 @@ public enum PropertyClass {
                 .filter(each -> each.written.equals(
                         text.strip().toLowerCase(Locale.ROOT).replace(',', '.')))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("property class is \"%s\", expected one of %s"
+                .orElseThrow(() -> new IllegalArgumentException("property class is %s, expected one of %s"
                         .formatted(
-                                text,
+                                Quoted.of(text),
                                 Arrays.stream(values())
                                         .map(PropertyClass::toString)
                                         .collect(Collectors.joining(", ")))));

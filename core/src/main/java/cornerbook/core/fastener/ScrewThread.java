@@ -2,6 +2,7 @@ package cornerbook.core.fastener;
 
 import static cornerbook.core.quantity.Range.check;
 
+import cornerbook.core.quantity.Quoted;
 import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
@@ -72,7 +73,7 @@ public record ScrewThread(double diameterMm, double pitchMm, Standard standard) 
             double threadsPerInch = number(unified.group(3));
             if (threadsPerInch == 0 || number(unified.group(2)) == 0) {
                 throw new IllegalArgumentException(
-                        "thread is \"%s\", expected an inch thread as 1/2-20 UNF".formatted(text.strip()));
+                        "thread is %s, expected an inch thread as 1/2-20 UNF".formatted(Quoted.of(text)));
             }
             return new ScrewThread(
                     number(unified.group(1)) / number(unified.group(2)) * INCH_MM,
@@ -82,8 +83,8 @@ public record ScrewThread(double diameterMm, double pitchMm, Standard standard) 
         var match = METRIC.matcher(written);
         if (!match.matches()) {
             throw new IllegalArgumentException(
-                    "thread is \"%s\", expected a metric thread as M14×1.5 or an inch thread as 1/2-20 UNF"
-                            .formatted(text.strip()));
+                    "thread is %s, expected a metric thread as M14×1.5 or an inch thread as 1/2-20 UNF"
+                            .formatted(Quoted.of(text)));
         }
         double diameterMm = number(match.group(1));
         if (match.group(2) != null) {
@@ -92,7 +93,7 @@ public record ScrewThread(double diameterMm, double pitchMm, Standard standard) 
         var coarse = COARSE_MM.get(diameterMm);
         if (coarse == null) {
             throw new IllegalArgumentException(
-                    "thread \"%s\" has no coarse pitch here, expected its pitch as in M14×1.5".formatted(text.strip()));
+                    "thread %s has no coarse pitch here, expected its pitch as in M14×1.5".formatted(Quoted.of(text)));
         }
         return new ScrewThread(diameterMm, coarse);
     }

@@ -1,5 +1,6 @@
 package cornerbook.core.fastener;
 
+import cornerbook.core.quantity.Quoted;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -19,8 +20,10 @@ public enum Seat {
         return Arrays.stream(values())
                 .filter(seat -> seat.word().equals(text.strip().toLowerCase(Locale.ROOT)))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("seat is \"%s\", expected one of %s"
-                        .formatted(text, Arrays.stream(values()).map(Seat::word).collect(Collectors.joining(" ")))));
+                .orElseThrow(() -> new IllegalArgumentException("seat is %s, expected one of %s"
+                        .formatted(
+                                Quoted.of(text),
+                                Arrays.stream(values()).map(Seat::word).collect(Collectors.joining(" ")))));
     }
 
     /** The word for people: "cone". */

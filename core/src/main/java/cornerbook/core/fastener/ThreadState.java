@@ -1,5 +1,6 @@
 package cornerbook.core.fastener;
 
+import cornerbook.core.quantity.Quoted;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -30,9 +31,9 @@ public enum ThreadState {
         return Arrays.stream(values())
                 .filter(state -> state.word().equals(text.strip().toLowerCase(Locale.ROOT)))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("state of the thread is \"%s\", expected one of %s"
+                .orElseThrow(() -> new IllegalArgumentException("state of the thread is %s, expected one of %s"
                         .formatted(
-                                text,
+                                Quoted.of(text),
                                 Arrays.stream(values()).map(ThreadState::word).collect(Collectors.joining(" ")))));
     }
 

@@ -42,8 +42,8 @@ public final class Quantities {
         var written = OTHER_BLANKS.matcher(text).replaceAll(" ").strip();
         var match = WRITTEN.matcher(written);
         if (!match.matches()) {
-            throw new IllegalArgumentException("\"%s\" is not a quantity, expected a number with %s"
-                    .formatted(shorten(written), UnitSpelling.expected(bookUnit)));
+            throw new IllegalArgumentException("%s is not a quantity, expected a number with %s"
+                    .formatted(Quoted.of(written), UnitSpelling.expected(bookUnit)));
         }
         var unit = match.group("unit");
         double size = match.group("number") != null
@@ -54,7 +54,7 @@ public final class Quantities {
         double value = negative ? -size : size;
         double inBook = unit == null ? value : convert(value, unit, bookUnit, written);
         if (!Double.isFinite(inBook)) {
-            throw new IllegalArgumentException("\"%s\" is too large a number".formatted(shorten(written)));
+            throw new IllegalArgumentException("%s is too large a number".formatted(Quoted.of(written)));
         }
         // Nothing has no sign: −0 is 0.
         return inBook + 0.0;
@@ -90,7 +90,7 @@ public final class Quantities {
     public static double in(String unit, double value, String bookUnit) {
         var ucum = UnitSpelling.findUcum(unit, bookUnit)
                 .orElseThrow(() -> new IllegalArgumentException(
-                        "unit is \"%s\", expected one of %s".formatted(unit, UnitSpelling.expected(bookUnit))));
+                        "unit is %s, expected one of %s".formatted(Quoted.of(unit), UnitSpelling.expected(bookUnit))));
         return change(value, UnitSpelling.ucumOf(bookUnit), ucum);
     }
 
@@ -101,7 +101,7 @@ public final class Quantities {
         }
         if (plain.indexOf('.') >= 0) {
             throw new IllegalArgumentException(
-                    "\"%s\" can be read in two ways, expected thousands without a point".formatted(shorten(written)));
+                    "%s can be read in two ways, expected thousands without a point".formatted(Quoted.of(written)));
         }
         return Double.parseDouble(plain.replace(",", ""));
     }
@@ -110,12 +110,11 @@ public final class Quantities {
     private static double fraction(Matcher match, @Nullable String unit, String written) {
         double bottom = Double.parseDouble(match.group("bottom"));
         if (bottom == 0) {
-            throw new IllegalArgumentException(
-                    "\"%s\" divides by zero, expected a fraction".formatted(shorten(written)));
+            throw new IllegalArgumentException("%s divides by zero, expected a fraction".formatted(Quoted.of(written)));
         }
         if (unit == null) {
             throw new IllegalArgumentException(
-                    "\"%s\" is a fraction without a unit, expected one as in 9/32 in".formatted(shorten(written)));
+                    "%s is a fraction without a unit, expected one as in 9/32 in".formatted(Quoted.of(written)));
         }
         double part = Double.parseDouble(match.group("top").replace(',', '.')) / bottom;
         return match.group("whole") == null ? part : part + Double.parseDouble(match.group("whole"));
@@ -123,8 +122,8 @@ public final class Quantities {
 
     private static double convert(double value, String unit, String bookUnit, String written) {
         var ucum = UnitSpelling.findUcum(unit, bookUnit)
-                .orElseThrow(() -> new IllegalArgumentException("\"%s\" has the unit \"%s\", expected one of %s"
-                        .formatted(shorten(written), shorten(unit.strip()), UnitSpelling.expected(bookUnit))));
+                .orElseThrow(() -> new IllegalArgumentException("%s has the unit %s, expected one of %s"
+                        .formatted(Quoted.of(written), Quoted.of(unit), UnitSpelling.expected(bookUnit))));
         return change(value, ucum, UnitSpelling.ucumOf(bookUnit));
     }
 
@@ -143,9 +142,5 @@ public final class Quantities {
         } catch (IncommensurableException e) {
             throw new IllegalStateException("no way from " + ucum + " to " + target, e);
         }
-    }
-
-    private static String shorten(String text) {
-        return text.length() <= 40 ? text : text.substring(0, 40) + "…";
     }
 }

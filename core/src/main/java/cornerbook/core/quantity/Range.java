@@ -4,6 +4,9 @@ import java.util.Locale;
 
 /** Refuses what lies outside the range in which a value can be meant. */
 public final class Range {
+    /** Nobody counts the digits of what is larger. */
+    private static final double WRITTEN_OUT_BELOW = 1e9;
+
     private Range() {}
 
     /**
@@ -21,7 +24,7 @@ public final class Range {
     }
 
     private static String plain(double value, String unit) {
-        var digits = value == Math.rint(value)
+        var digits = value == Math.rint(value) && Math.abs(value) < WRITTEN_OUT_BELOW
                 ? String.format(Locale.ROOT, "%.0f", value)
                 : String.format(Locale.ROOT, "%.4g", value);
         return (digits + " " + unit).strip();

@@ -1,5 +1,6 @@
 package cornerbook.core.tyre;
 
+import cornerbook.core.quantity.Quoted;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -33,7 +34,8 @@ public record DateCode(int week, int year) {
      */
     public static DateCode parse(String digits) {
         if (!digits.matches("[0-9]{4}")) {
-            throw new IllegalArgumentException("date code is \"%s\", expected four digits, as 3519".formatted(digits));
+            throw new IllegalArgumentException(
+                    "date code is %s, expected four digits, as 3519".formatted(Quoted.of(digits)));
         }
         return new DateCode(Integer.parseInt(digits.substring(0, 2)), 2000 + Integer.parseInt(digits.substring(2)));
     }

@@ -3,6 +3,7 @@ package cornerbook.core.tyre;
 import static cornerbook.core.quantity.Range.check;
 
 import cornerbook.core.fastener.Seat;
+import cornerbook.core.quantity.Quoted;
 import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.regex.Pattern;
@@ -21,8 +22,8 @@ public record Mounting(
         int holes, double circleMm, String thread, Seat seat, double boreMm, double offsetMm, double rimCode) {
     private static final String NUMBER = "(\\d+(?:\\.\\d+)?)";
     private static final Pattern WRITTEN =
-            Pattern.compile("(\\d+)X" + NUMBER + " (M\\d+X\\d(?:\\.\\d+)?|\\d+/\\d+-\\d+) (CONE|BALL|FLAT) " + NUMBER
-                    + " ET(-?\\d+(?:\\.\\d+)?) " + NUMBER + "J?");
+            Pattern.compile("(\\d{1,2})X" + NUMBER + " (M\\d+X\\d(?:\\.\\d+)?|\\d+/\\d+-\\d+) (CONE|BALL|FLAT) "
+                    + NUMBER + " ET(-?\\d+(?:\\.\\d+)?) " + NUMBER + "J?");
 
     public Mounting {
         check("holes of the wheel", holes, 3, 10, "");
@@ -46,7 +47,7 @@ public record Mounting(
                 .replaceAll("\\s+", " "));
         if (!match.matches()) {
             throw new IllegalArgumentException(
-                    "mounting is \"%s\", expected as in 5x114.3 M14x1.5 cone 64.1 ET45 7.5J".formatted(text.strip()));
+                    "mounting is %s, expected as in 5x114.3 M14x1.5 cone 64.1 ET45 7.5J".formatted(Quoted.of(text)));
         }
         return new Mounting(
                 Integer.parseInt(match.group(1)),

@@ -1,5 +1,6 @@
 package cornerbook.core.tyre;
 
+import cornerbook.core.quantity.Quoted;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -34,7 +35,7 @@ final class SizeReader {
                     service,
                     extraLoad() || before);
         } catch (IllegalArgumentException e) {
-            throw new IllegalArgumentException("tyre size \"%s\": %s".formatted(written, e.getMessage()), e);
+            throw new IllegalArgumentException("tyre size %s: %s".formatted(Quoted.of(written), e.getMessage()), e);
         }
     }
 
@@ -82,7 +83,7 @@ final class SizeReader {
     }
 
     private IllegalArgumentException bad(String expected) {
-        var found = rest.isEmpty() ? "ends" : "has \"" + rest + "\"";
+        var found = rest.isEmpty() ? "ends" : "has " + Quoted.of(rest);
         return new IllegalArgumentException("%s where it needs %s".formatted(found, expected));
     }
 }

@@ -1,5 +1,6 @@
 package cornerbook.core.tyre;
 
+import cornerbook.core.quantity.Quoted;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -47,9 +48,9 @@ public enum SpeedSymbol {
         return Arrays.stream(values())
                 .filter(symbol -> symbol.name().equals(wanted))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("speed symbol is \"%s\", expected one of %s"
+                .orElseThrow(() -> new IllegalArgumentException("speed symbol is %s, expected one of %s"
                         .formatted(
-                                text,
+                                Quoted.of(text),
                                 Arrays.stream(values()).map(SpeedSymbol::name).collect(Collectors.joining(" ")))));
     }
 

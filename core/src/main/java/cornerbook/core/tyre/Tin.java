@@ -1,5 +1,6 @@
 package cornerbook.core.tyre;
 
+import cornerbook.core.quantity.Quoted;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -19,6 +20,9 @@ public record Tin(String symbols, @Nullable DateCode dateCode) {
     /** Plant 3, date 4: of a retreaded tyre (80 FR 19553). */
     private static final int RETREADED = 7;
 
+    /** Week and last digit of the year. */
+    private static final int DATE_BEFORE_2000 = 3;
+
     /** Plant 2, size 2, date 4, the shortest of a new tyre before the plant had three symbols (64 FR 36807). */
     private static final int SHORTEST_OF_TWO_SYMBOL_PLANTS = 8;
 
@@ -29,8 +33,8 @@ public record Tin(String symbols, @Nullable DateCode dateCode) {
     public Tin {
         if (!symbols.matches("[A-Z0-9]{3,%d}".formatted(LONGEST))) {
             throw new IllegalArgumentException(
-                    "TIN is \"%s\", expected 3 to %d letters and digits that end in the date code"
-                            .formatted(symbols, LONGEST));
+                    "TIN is %s, expected 3 to %d letters and digits that end in the date code"
+                            .formatted(Quoted.of(symbols), LONGEST));
         }
     }
 
@@ -51,8 +55,7 @@ public record Tin(String symbols, @Nullable DateCode dateCode) {
         }
         if (!last.matches(".*[0-9]{4}")) {
             throw new IllegalArgumentException(
-                    "TIN is \"%s\", expected four digits for week and year at its end, as 3519"
-                            .formatted(text.strip()));
+                    "TIN is %s, expected four digits for week and year at its end, as 3519".formatted(Quoted.of(text)));
         }
         return new Tin(symbols, DateCode.parse(last.substring(last.length() - 4)));
     }
@@ -83,8 +86,14 @@ public record Tin(String symbols, @Nullable DateCode dateCode) {
                 .collect(Collectors.joining(", "));
     }
 
+    /** As it is read again: three digits of before 2000 stand apart, or a digit before them would be taken for the week. */
     @Override
     public String toString() {
-        return "DOT " + symbols;
+        int date = symbols.length() - DATE_BEFORE_2000;
+        return madeBefore2000()
+                ? "DOT %s %s"
+                        .formatted(symbols.substring(0, date), symbols.substring(date))
+                        .replace("  ", " ")
+                : "DOT " + symbols;
     }
 }

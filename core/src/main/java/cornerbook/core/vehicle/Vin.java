@@ -1,5 +1,6 @@
 package cornerbook.core.vehicle;
 
+import cornerbook.core.quantity.Quoted;
 import java.util.Locale;
 
 /**
@@ -24,13 +25,13 @@ public record Vin(String symbols) {
     public Vin {
         if (symbols.length() != LENGTH) {
             throw new IllegalArgumentException(
-                    "VIN \"%s\" has %d symbols, expected %d".formatted(symbols, symbols.length(), LENGTH));
+                    "VIN %s has %d symbols, expected %d".formatted(Quoted.of(symbols), symbols.length(), LENGTH));
         }
         for (int i = 0; i < LENGTH; i++) {
             if (!isDigit(symbols.charAt(i)) && LETTERS.indexOf(symbols.charAt(i)) < 0) {
                 throw new IllegalArgumentException(
-                        "VIN \"%s\" has \"%s\" at position %d, expected a digit or a capital letter other than I, O and Q"
-                                .formatted(symbols, symbols.charAt(i), i + 1));
+                        "VIN %s has %s at position %d, expected a digit or a capital letter other than I, O and Q"
+                                .formatted(Quoted.of(symbols), Quoted.of(symbols.substring(i, i + 1)), i + 1));
             }
         }
     }

@@ -49,20 +49,25 @@ public record Reading(
                     measure + (wheelTag == null ? " needs a wheel, expected its tag" : " has no wheel, expected none"));
         }
         if (spot == null ? !measure.spots().isEmpty() : !measure.spots().contains(spot)) {
-            throw new IllegalArgumentException(
-                    measure.spots().isEmpty()
-                            ? "%s has no spots, expected none".formatted(measure)
-                            : "%s is read at a spot, expected one of %s"
-                                    .formatted(
-                                            measure,
-                                            measure.spots().stream()
+            throw new IllegalArgumentException("%s %s, expected %s"
+                    .formatted(
+                            measure,
+                            spot == null ? "names no spot" : "is at the spot " + word(spot),
+                            measure.spots().isEmpty()
+                                    ? "none"
+                                    : "one of "
+                                            + measure.spots().stream()
                                                     .sorted()
-                                                    .map(each -> each.name().toLowerCase(Locale.ROOT))
+                                                    .map(Reading::word)
                                                     .collect(Collectors.joining(", "))));
         }
         if ((corrects == null) != (reason == null)) {
             throw new IllegalArgumentException("a correction names the reading that it corrects and gives a reason");
         }
+    }
+
+    private static String word(Spot spot) {
+        return spot.name().toLowerCase(Locale.ROOT);
     }
 
     /** Whether both measured the same thing at the same place. */

@@ -1,5 +1,6 @@
 package cornerbook.core.visit;
 
+import cornerbook.core.quantity.Quoted;
 import java.util.List;
 import java.util.Locale;
 
@@ -52,10 +53,6 @@ public enum Scale {
             }
         }
         throw new IllegalArgumentException(
-                "\"%s\" is not known here, expected one of %s".formatted(shorten(written), String.join(", ", words)));
-    }
-
-    private static String shorten(String text) {
-        return text.length() <= 40 ? text : text.substring(0, 40) + "…";
+                "%s is not known here, expected one of %s".formatted(Quoted.of(written), String.join(", ", words)));
     }
 }

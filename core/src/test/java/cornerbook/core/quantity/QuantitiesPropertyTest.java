@@ -85,4 +85,11 @@ class QuantitiesPropertyTest {
                     .isCloseTo(Quantities.parse(value + " " + bookUnit, bookUnit) * factor, within(1e-9 * value));
         }
     }
+
+    /** A zero with a sign is another number to a record than the zero that the book gives back. */
+    @ParameterizedTest
+    @CsvSource({"-0, mm", "−0.00 in, mm", "-0 psi, kPa"})
+    void nothingHasNoSign(String written, String bookUnit) {
+        assertThat(Double.valueOf(Quantities.parse(written, bookUnit))).isEqualTo(Double.valueOf(0.0));
+    }
 }

@@ -168,4 +168,21 @@ class SidewallTest {
     void aWeek53IsAlwaysTaken() {
         assertThat(new DateCode(53, 2020).dated()).isEqualTo(LocalDate.of(2021, 1, 3));
     }
+
+    @ParameterizedTest
+    @CsvSource({"AB C2 347, DOT ABC2 347", "347, DOT 347", "DOT 1AB C2D EFG 3519, DOT 1ABC2DEFG3519"})
+    void tinIsReadBackAsItIsShown(String written, String shown) {
+        assertThat(Tin.parse(written)).hasToString(shown);
+        assertThat(Tin.parse(shown)).isEqualTo(Tin.parse(written));
+    }
+
+    @Test
+    void refusalRepeatsTheBeginningOfWhatWasWrittenAndIsOneLine() {
+        assertThatThrownBy(() -> Mounting.parse("99999999999x114.3 M14x1.5 cone 64.1 ET45 7.5J"))
+                .hasMessage(
+                        "mounting is \"99999999999x114.3 M14x1.5 cone 64.1 ET45…\", expected as in 5x114.3 M14x1.5 cone 64.1 ET45 7.5J");
+        assertThatThrownBy(() -> TyreSize.parse("LT\n" + "x".repeat(1000)))
+                .hasMessage("tyre size \"LT %s…\": has \"%s…\" where it needs section width in mm, as 225"
+                        .formatted("x".repeat(37), "X".repeat(40)));
+    }
 }

@@ -1,0 +1,61 @@
+package cornerbook.app.fuzz;
+
+import cornerbook.app.bay.BayEntriesFuzz;
+import cornerbook.app.bench.CalculatorFuzz;
+import cornerbook.app.book.RestoreFuzz;
+import cornerbook.app.exchange.ClimateFileFuzz;
+import cornerbook.app.exchange.EditedVisitFileFuzz;
+import cornerbook.app.exchange.VisitFileFuzz;
+import cornerbook.app.limits.LimitsFileFuzz;
+import cornerbook.app.photo.PhotoFuzz;
+import cornerbook.app.unit.IdentifierFuzz;
+import cornerbook.app.unit.QuantityFuzz;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+
+/** The targets by their name, which is that of their folder in the corpus too. */
+final class FuzzTargets {
+    private static final Path CORPUS = Path.of("src", "test", "resources", "fuzz");
+
+    private static final Map<String, Supplier<FuzzTarget>> ALL = Map.of(
+            "bay-entries", BayEntriesFuzz::new,
+            "calculators", CalculatorFuzz::new,
+            "climate-file", ClimateFileFuzz::new,
+            "edited-visit-file", EditedVisitFileFuzz::new,
+            "identifiers", IdentifierFuzz::new,
+            "limits-file", LimitsFileFuzz::new,
+            "photos", PhotoFuzz::new,
+            "quantities", QuantityFuzz::new,
+            "restore", RestoreFuzz::new,
+            "visit-file", VisitFileFuzz::new);
+
+    private FuzzTargets() {}
+
+    static List<String> names() {
+        return ALL.keySet().stream().sorted().toList();
+    }
+
+    static FuzzTarget open(String name) {
+        return Objects.requireNonNull(ALL.get(name), name).get();
+    }
+
+    /** Where the kept inputs of a target are. */
+    static Path corpus(String name) {
+        return CORPUS.resolve(name);
+    }
+
+    static List<Path> inputs(String name) {
+        try (Stream<Path> files = Files.list(corpus(name))) {
+            return files.sorted().toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
