@@ -68,6 +68,31 @@ final class Cars {
                 fluid);
     }
 
+    static Vehicle withFastener(WheelFastener fastener) {
+        return with(fastener, vehicle().battery());
+    }
+
+    static Vehicle withBattery(TwelveVoltBattery battery) {
+        return with(vehicle().fastener(), battery);
+    }
+
+    private static Vehicle with(WheelFastener fastener, TwelveVoltBattery battery) {
+        var car = vehicle();
+        return new Vehicle(
+                car.id(),
+                car.name(),
+                car.plate(),
+                car.vin(),
+                car.drive(),
+                car.electric(),
+                car.jurisdiction(),
+                car.front(),
+                car.rear(),
+                fastener,
+                battery,
+                car.brakeFluid());
+    }
+
     static WheelSet set(SeasonKind season, String prefix) {
         var wheels = new ArrayList<Wheel>();
         for (var corner : Corner.values()) {
