@@ -86,4 +86,38 @@ class BatteryCalculatorsTest {
         assertThat(test.passes()).isTrue();
         assertThat(test.loadA()).isEqualTo(300);
     }
+
+    /** By hand: SAE = 1.5 DIN + 40 or 1.7 DIN, whichever of the two published ways gives less or more. */
+    @ParameterizedTest
+    @CsvSource({
+        "400, DIN, SAE, 640, 680",
+        "100, DIN, SAE, 170, 190",
+        "680, SAE, DIN, 400, 426.667",
+        "170, SAE, DIN, 86.667, 100",
+        "665, EN, SAE, 700, 722.826",
+        "700, SAE, EN, 644, 665",
+        "400, DIN, EN, 588.8, 646"
+    })
+    void bothPublishedWaysAreTheEndsOfTheRange(
+            double ratedA, RatingStandard from, RatingStandard to, double lowA, double highA) {
+        var conversion = RatingConversion.of(ratedA, from, to);
+        assertThat(conversion.lowA()).isCloseTo(lowA, within(0.001));
+        assertThat(conversion.highA()).isCloseTo(highA, within(0.001));
+    }
+
+    @Test
+    void aRatingIsNotConvertedIntoItself() {
+        assertThatThrownBy(() -> RatingConversion.of(500, RatingStandard.EN, RatingStandard.EN))
+                .hasMessageContaining("expected another standard");
+    }
+
+    /** At 13.2 V a lead-acid battery may still be at rest, above it is held up (service literature). */
+    @Test
+    void theHighestVoltageOfABatteryAtRestIsStillOne() {
+        assertThat(StateOfCharge.ofFloodedLeadAcid(StateOfCharge.HELD_UP_VOLTS)).isEqualTo(1);
+        assertThat(StateOfCharge.ofFloodedLeadAcid(0)).isZero();
+        assertThatThrownBy(() -> StateOfCharge.ofFloodedLeadAcid(13.21)).hasMessageContaining("of a battery at rest");
+        assertThat(RestVoltage.of(Chemistry.FLOODED, 13.2, 26.7, 8).stateOfCharge())
+                .isEqualTo(1);
+    }
 }

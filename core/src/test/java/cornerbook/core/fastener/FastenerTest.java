@@ -2,7 +2,10 @@ package cornerbook.core.fastener;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
+import static org.assertj.core.api.Assertions.within;
 
+import cornerbook.core.why.Step;
 import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -91,5 +94,88 @@ class FastenerTest {
                 .hasMessage("setting of the wrench is 201 N·m, expected 40 to 200 N·m");
         assertThatThrownBy(() -> ScaleSetting.of(scale, 130, 21))
                 .hasMessage("offset of the wrench is 21 N·m, expected -20 to 20 N·m");
+    }
+
+    /** By hand from K: 0.25/0.20 to 0.20/0.15, and 0.25/0.16 to 0.20/0.12 (handbook values of K). */
+    @ParameterizedTest
+    @CsvSource({"OILED, 25 to 33 %", "ANTI_SEIZE, 56 to 67 %"})
+    void aLubricatedThreadClampsSoMuchMore(ThreadState state, String more) {
+        var form = ShortForm.of(ScrewThread.parse("M14×1.5"), PropertyClass.CLASS_10_9, state, 140);
+        assertThat(form.cautions()).anyMatch(caution -> caution.contains("clamps " + more + " more"));
+    }
+
+    /** By hand: 140 N·m / (0.25 × 14 mm) = 40 kN, 140 N·m / (0.20 × 14 mm) = 50 kN. */
+    @Test
+    void theWorkingOfTheShortFormShowsItsLoads() {
+        var form = ShortForm.of(ScrewThread.parse("M14×1.5"), PropertyClass.CLASS_10_9, ThreadState.DRY, 140);
+        assertThat(form.steps())
+                .extracting(Step::what, Step::shown)
+                .contains(tuple("least clamp load, dry", "40 kN"), tuple("most clamp load, dry", "50 kN"));
+        assertThat(form.steps().get(2).value() * 1000).isCloseTo(50_000 / form.mostShareOfProof(), within(1e-6));
+        assertThat(form.steps().getLast().value()).isCloseTo(100 * form.mostShareOfProof(), within(1e-9));
+    }
+
+    /** An inch thread by ASME B1.1, a metric one by ISO 898-1: the formula shown is that of the number. */
+    @Test
+    void theStressAreaIsShownByItsOwnStandard() {
+        assertThat(area("1/2-20 UNF")).isEqualTo("0.7854 (d − 0.9743 P)², ASME B1.1, as published tables quote it");
+        assertThat(area("M14×1.5")).isEqualTo("π/4 ((d2 + d3)/2)², ISO 898-1 (clause from memory)");
+    }
+
+    private static String area(String thread) {
+        var load = ClampLoad.of(
+                ScrewThread.parse(thread), PropertyClass.CLASS_10_9, SeatFace.flat(15, 20), FrictionBand.DRY, 100);
+        var step = load.steps().stream()
+                .filter(each -> each.what().startsWith("stress area"))
+                .findFirst()
+                .orElseThrow();
+        return step.formula().replaceAll(", d3.*", "") + ", " + step.source();
+    }
+
+    /** Threads of wheel studs, written in the largest parts of an inch. */
+    @ParameterizedTest
+    @CsvSource({"1/2-20 UNF, 1/2-20", "7/16-20 UNF, 7/16-20", "9/16-18 UNF, 9/16-18", "5/8-18 UNF, 5/8-18"})
+    void inchThreadsAreWrittenAsTheTradeDoes(String written, String shown) {
+        assertThat(ScrewThread.parse(written)).hasToString(shown);
+    }
+
+    /** The clamp load's working is in kilonewtons, and its shares are those of the proof load. */
+    @Test
+    void theClampLoadIsShownAgainstItsProofLoad() {
+        var load = ClampLoad.of(
+                ScrewThread.parse("M14×1.5"), PropertyClass.CLASS_10_9, SeatFace.cone(18, 60), FrictionBand.DRY, 140);
+        double proofKn = step(load, "proof load");
+        assertThat(load.leastN() / 1000).isCloseTo(load.leastShareOfProof() * proofKn, within(1e-9));
+        assertThat(load.mostN() / 1000).isCloseTo(load.mostShareOfProof() * proofKn, within(1e-9));
+        assertThat(step(load, "least clamp load")).isCloseTo(load.leastN() / 1000, within(1e-9));
+        assertThat(step(load, "most clamp load")).isCloseTo(load.mostN() / 1000, within(1e-9));
+    }
+
+    private static double step(ClampLoad load, String what) {
+        return load.steps().stream()
+                .filter(each -> each.what().startsWith(what))
+                .findFirst()
+                .orElseThrow()
+                .value();
+    }
+
+    /** With hardly any friction most of the torque goes into the stud: first past 90 % of its yield, then past its proof load. */
+    @Test
+    void aTorqueThatStretchesTheStudIsSaid() {
+        var thread = ScrewThread.parse("M14×1.5");
+        var slippery = new FrictionBand(0.08, 0.10);
+        double yieldNm = clamp(thread, slippery, 100).torqueAtYieldNm();
+        assertThat(clamp(thread, slippery, yieldNm * 0.999).cautions()).isEmpty();
+        assertThat(clamp(thread, slippery, yieldNm * 1.001).cautions())
+                .singleElement()
+                .asString()
+                .containsAnyOf("past 90 % of its yield", "passes the proof load");
+        double proofNm = 100 / clamp(thread, slippery, 100).mostShareOfProof();
+        assertThat(clamp(thread, slippery, proofNm * 1.001).cautions())
+                .anyMatch(caution -> caution.contains("passes the proof load"));
+    }
+
+    private static ClampLoad clamp(ScrewThread thread, FrictionBand friction, double torqueNm) {
+        return ClampLoad.of(thread, PropertyClass.CLASS_10_9, SeatFace.cone(18, 60), friction, torqueNm);
     }
 }

@@ -42,16 +42,23 @@ final class Cars {
     }
 
     static Vehicle vehicle(@Nullable BrakeFluid fluid) {
-        return vehicle(fluid, BrakeSpecification.Caliper.SLIDING, true);
+        return vehicle(fluid, brake(BrakeSpecification.Caliper.SLIDING, true, BrakeDetails.NOT_KNOWN));
     }
 
     static Vehicle withBrake(BrakeSpecification.Caliper caliper, boolean electricParkingBrake) {
-        return vehicle(BrakeFluid.DOT_4, caliper, electricParkingBrake);
+        return vehicle(BrakeFluid.DOT_4, brake(caliper, electricParkingBrake, BrakeDetails.NOT_KNOWN));
     }
 
-    private static Vehicle vehicle(
-            @Nullable BrakeFluid fluid, BrakeSpecification.Caliper caliper, boolean electricParkingBrake) {
-        var brake = new BrakeSpecification(caliper, electricParkingBrake, 11, 3, 28, 26, 0.05, 0.015);
+    static Vehicle withBrake(BrakeDetails details) {
+        return vehicle(BrakeFluid.DOT_4, brake(BrakeSpecification.Caliper.SLIDING, true, details));
+    }
+
+    private static BrakeSpecification brake(
+            BrakeSpecification.Caliper caliper, boolean electricParkingBrake, BrakeDetails details) {
+        return new BrakeSpecification(caliper, electricParkingBrake, 11, 3, 28, 26, 0.05, 0.015, details);
+    }
+
+    private static Vehicle vehicle(@Nullable BrakeFluid fluid, BrakeSpecification brake) {
         var axle = new AxleSpecification(1100, "225/55R18", 98, "V", 250, brake);
         return new Vehicle(
                 "car-1",
