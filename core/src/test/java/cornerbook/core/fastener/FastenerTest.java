@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import cornerbook.core.why.Step;
 import java.time.LocalDate;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -177,5 +178,73 @@ class FastenerTest {
 
     private static ClampLoad clamp(ScrewThread thread, FrictionBand friction, double torqueNm) {
         return ClampLoad.of(thread, PropertyClass.CLASS_10_9, SeatFace.cone(18, 60), friction, torqueNm);
+    }
+
+    /** By geometry: a cone of 60° grips as 1/sin 30° = 2; a ball of 15 mm under a mean diameter of 18 mm as 1/√(1 − 0.6²) = 1.25. */
+    @Test
+    void theSeatGripsByItsShape() {
+        assertThat(SeatFace.cone(18, 60).grip()).isCloseTo(2, within(1e-12));
+        assertThat(SeatFace.ball(18, 15).grip()).isCloseTo(1.25, within(1e-12));
+        assertThat(SeatFace.flat(15, 22).meanDiameterMm()).isEqualTo(18.5);
+        assertThat(SeatFace.usualMeanDiameterMm(ScrewThread.parse("M14×1.5"))).isCloseTo(18.2, within(1e-12));
+    }
+
+    /** 90 N·m give 76.5 to 103.5 N·m with 15 % either way; up to 90 % of the torque asked may be run up: 103.5 of 115. */
+    @Test
+    void theBandOfABarIsItsSpread() {
+        var bar = TorqueBar.of(115, 90, 15);
+        assertThat(bar.leastNm()).isCloseTo(76.5, within(1e-9));
+        assertThat(bar.mostNm()).isCloseTo(103.5, within(1e-9));
+        assertThat(bar.fits()).isTrue();
+        assertThat(TorqueBar.of(114.9, 90, 15).fits()).isFalse();
+    }
+
+    /** Turned back by half of the wrench's length, an adapter doubles the setting; farther back it is refused. */
+    @Test
+    void anAdapterMayTakeHalfOfTheWrench() {
+        assertThat(WrenchSetting.of(130, 450, 225, 180).settingNm()).isCloseTo(260, within(1e-9));
+        assertThatThrownBy(() -> WrenchSetting.of(130, 450, 226, 180)).hasMessageContaining("more than half");
+    }
+
+    @Test
+    void aWrenchThatIsDueIsNotTrusted() {
+        var last = LocalDate.of(2026, 1, 10);
+        assertThat(WrenchCalibration.of(last, 4999, last).cautions()).isEmpty();
+        assertThat(WrenchCalibration.of(last, 5000, last).cautions())
+                .containsExactly("The wrench is due for calibration: do not trust its setting.");
+        assertThatThrownBy(() -> WrenchCalibration.of(last, -1, last)).hasMessageContaining("expected 0 or more");
+    }
+
+    /** The lowest fifth of a scale is not trusted (ISO 6789, from memory): 40 of 200 N·m is its end. */
+    @Test
+    void theLowestFifthOfAScaleEndsAtAFifth() {
+        assertThat(ScaleSetting.of(new WrenchScale(10, 200), 40, 0).cautions()).isEmpty();
+        assertThat(ScaleSetting.of(new WrenchScale(10, 200), 39.9, 0).cautions())
+                .hasSize(1);
+    }
+
+    /** ISO 898-1, class 8.8: up to 16 mm 580 MPa of proof and 640 MPa of yield, above 600 and 660 MPa. */
+    @ParameterizedTest
+    @CsvSource({"M16, 580, 640", "M18, 600, 660"})
+    void thickBoltsOfClass88AreStronger(String thread, double proofMpa, double yieldMpa) {
+        var bolt = ScrewThread.parse(thread);
+        assertThat(PropertyClass.CLASS_8_8.proofStressMpa(bolt)).isEqualTo(proofMpa);
+        assertThat(PropertyClass.CLASS_8_8.yieldStressMpa(bolt)).isEqualTo(yieldMpa);
+    }
+
+    @Test
+    void strengthNamesItsStandard() {
+        assertThat(PropertyClass.GRADE_8.source()).startsWith("SAE J429");
+        assertThat(PropertyClass.CLASS_10_9.source()).startsWith("ISO 898-1");
+    }
+
+    @Test
+    void theStateOfAThreadIsReadByItsWord() {
+        for (var state : ThreadState.values()) {
+            assertThat(ThreadState.parse(" " + state.word().toUpperCase(Locale.ROOT)))
+                    .isEqualTo(state);
+        }
+        assertThatThrownBy(() -> ThreadState.parse("wet"))
+                .hasMessage("state of the thread is \"wet\", expected one of dry oiled anti-seize");
     }
 }

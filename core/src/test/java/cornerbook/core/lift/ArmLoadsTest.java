@@ -123,4 +123,44 @@ class ArmLoadsTest {
                         new LiftPoint(at.get(6), at.get(7))))
                 .hasMessage(message);
     }
+
+    /** By moments: 52 % on the left of a track of 1550 mm are 31 mm; 100 kg less at 300 mm left bring it to 19 600/1500 mm. */
+    @Test
+    void theCentreMovesAwayFromWhatCameOff() {
+        var car = new CarMass(800, 800, 2700, 0.52, 1550);
+        assertThat(CentreOfGravity.of(car, List.of()).leftOfCentreMm()).isCloseTo(31, within(1e-9));
+        var off = CentreOfGravity.of(car, List.of(new PartOff("battery", 100, 1350, 300)));
+        assertThat(off.leftOfCentreMm()).isCloseTo(19_600 / 1500.0, within(1e-9));
+        assertThat(off.behindFrontAxleMm()).isCloseTo(1350, within(1e-9));
+    }
+
+    @Test
+    void aCarIsNotTakenApartAltogether() {
+        var half = new PartOff("half", 800, 1350, 0);
+        assertThatThrownBy(() -> CentreOfGravity.of(CAR, List.of(half, half))).hasMessageContaining("expected less");
+    }
+
+    /** Arm 120 mm, adapter 40 mm and 10 mm of play under a point at 140 mm: 30 mm are missing, and 30 mm of blocks are enough. */
+    @ParameterizedTest
+    @CsvSource({"0, false", "29, false", "30, true"})
+    void theArmGoesUnderWithEnoughBlocks(double blocksMm, boolean goesUnder) {
+        var stack = LiftStack.of(140, 160, 120, 40, blocksMm);
+        assertThat(stack.neededMm()).isEqualTo(30);
+        assertThat(stack.goesUnder()).isEqualTo(goesUnder);
+        assertThat(stack.cautions()
+                        .contains(
+                                "The arm does not go under: drive the car onto blocks of 30 mm under all four wheels."))
+                .isNotEqualTo(goesUnder);
+    }
+
+    @Test
+    void heightsThatNoShopHasAreRefused() {
+        var rating = new HoistRating(4000, 1000, 1000);
+        assertThatThrownBy(() -> new Hoist(4, rating, List.of(501.0), List.of()))
+                .hasMessageContaining("adapter");
+        assertThatThrownBy(() -> new Hoist(4, rating, List.of(), List.of(301.0)))
+                .hasMessageContaining("blocks");
+        assertThat(new Hoist(4, rating, List.of(80.0, 40.0), List.of(30.0, 60.0)).highestBlocksMm())
+                .isEqualTo(60);
+    }
 }
