@@ -8,6 +8,7 @@ import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.fastener.Seat;
+import cornerbook.core.wear.CornerContrast;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -167,5 +168,30 @@ final class Cars {
                 String.valueOf(value),
                 null,
                 null);
+    }
+
+    /** A winter set as it stands at its corners, with what is said of it: season's minimum 4 mm, legal minimum 1.6 mm. */
+    static SetForecast forecast(
+            SetForecast.Role role,
+            double chance,
+            List<SetForecast.TyreForecast> tyres,
+            List<CornerContrast> contrasts) {
+        return new SetForecast(
+                set(SeasonKind.WINTER, "W-"),
+                role,
+                AUTUMN,
+                AUTUMN.plusDays(177),
+                4,
+                1.6,
+                chance,
+                chance < 0.9 ? LocalDate.of(2026, 12, 1) : null,
+                0.9,
+                40,
+                8,
+                "invented",
+                "invented",
+                "invented",
+                tyres,
+                contrasts);
     }
 }

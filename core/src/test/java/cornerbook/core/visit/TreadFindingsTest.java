@@ -9,18 +9,14 @@ import cornerbook.core.visit.SetForecast.DepthReading;
 import cornerbook.core.visit.SetForecast.GrooveForecast;
 import cornerbook.core.visit.SetForecast.Role;
 import cornerbook.core.visit.SetForecast.TyreForecast;
-import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** What is said of a winter set whose forecast is given: season's minimum 4 mm, legal 1.6 mm, new 8 mm, all invented. */
 class TreadFindingsTest {
-    private static final LocalDate UNTIL = Cars.AUTUMN.plusDays(177);
-
     /** More likely used up than not before the next visit is used up now; surer than asked (90 %) holds. */
     @ParameterizedTest
     @CsvSource({"0.2, SPENT", "0.4, SPENT", "0.49, SPENT", "0.5, RUNS_OUT", "0.89, RUNS_OUT", "0.9, HOLDS", "1, HOLDS"})
@@ -99,26 +95,10 @@ class TreadFindingsTest {
     /** RR's outer groove is the lowest, at what the model says, and was read so; all others are at 7 mm. */
     private static SetForecast forecast(Role role, double chance, double modelMm, Double... readMm) {
         var set = Cars.set(SeasonKind.WINTER, "W-");
-        @Nullable LocalDate horizon = chance < 0.9 ? LocalDate.of(2026, 12, 1) : null;
-        return new SetForecast(
-                set,
-                role,
-                Cars.AUTUMN,
-                UNTIL,
-                4,
-                1.6,
-                chance,
-                horizon,
-                0.9,
-                40,
-                8,
-                "invented",
-                "invented",
-                "invented",
-                Arrays.stream(Corner.values())
-                        .map(corner -> tyre(set, corner, corner == Corner.RR ? modelMm : 7, readMm))
-                        .toList(),
-                List.of());
+        var tyres = Arrays.stream(Corner.values())
+                .map(corner -> tyre(set, corner, corner == Corner.RR ? modelMm : 7, readMm))
+                .toList();
+        return Cars.forecast(role, chance, tyres, List.of());
     }
 
     private static TyreForecast tyre(WheelSet set, Corner corner, double outerMm, Double... readMm) {
