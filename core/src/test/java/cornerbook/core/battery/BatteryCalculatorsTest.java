@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -85,5 +88,117 @@ class BatteryCalculatorsTest {
         assertThat(test.leastVolts()).as("service literature").isCloseTo(leastV, within(1e-9));
         assertThat(test.passes()).isTrue();
         assertThat(test.loadA()).isEqualTo(300);
+    }
+
+    /** By hand: SAE = 1.5 DIN + 40 or 1.7 DIN, whichever of the two published ways gives less or more. */
+    @ParameterizedTest
+    @CsvSource({
+        "400, DIN, SAE, 640, 680",
+        "100, DIN, SAE, 170, 190",
+        "680, SAE, DIN, 400, 426.667",
+        "170, SAE, DIN, 86.667, 100",
+        "665, EN, SAE, 700, 722.826",
+        "700, SAE, EN, 644, 665",
+        "400, DIN, EN, 588.8, 646"
+    })
+    void bothPublishedWaysAreTheEndsOfTheRange(
+            double ratedA, RatingStandard from, RatingStandard to, double lowA, double highA) {
+        var conversion = RatingConversion.of(ratedA, from, to);
+        assertThat(conversion.lowA()).isCloseTo(lowA, within(0.001));
+        assertThat(conversion.highA()).isCloseTo(highA, within(0.001));
+    }
+
+    @Test
+    void aRatingIsNotConvertedIntoItself() {
+        assertThatThrownBy(() -> RatingConversion.of(500, RatingStandard.EN, RatingStandard.EN))
+                .hasMessageContaining("expected another standard");
+    }
+
+    /** At 13.2 V a lead-acid battery may still be at rest, above it is held up (service literature). */
+    @Test
+    void theHighestVoltageOfABatteryAtRestIsStillOne() {
+        assertThat(StateOfCharge.ofFloodedLeadAcid(StateOfCharge.HELD_UP_VOLTS)).isEqualTo(1);
+        assertThat(StateOfCharge.ofFloodedLeadAcid(0)).isZero();
+        assertThatThrownBy(() -> StateOfCharge.ofFloodedLeadAcid(13.21)).hasMessageContaining("of a battery at rest");
+        assertThat(RestVoltage.of(Chemistry.FLOODED, 13.2, 26.7, 8).stateOfCharge())
+                .isEqualTo(1);
+    }
+
+    /** Sound from 70 % (service literature), watched below 80 % (common practice, no source); only what is condemned is tested again. */
+    @ParameterizedTest
+    @CsvSource({"480, SOUND, 80", "479, WATCH, 79.83", "420, WATCH, 70", "419, REPLACE, 69.83"})
+    void theShareOfTheRatingDecides(double measuredA, BatteryHealth.Judgement judgement, double percent) {
+        var health = BatteryHealth.of(measuredA, 600, RatingStandard.SAE, 20, true);
+        assertThat(health.judgement()).isEqualTo(judgement);
+        assertThat(health.steps().getLast().value()).isCloseTo(percent, within(0.01));
+        assertThat(health.steps().getFirst().value())
+                .as("the tester knew the temperature")
+                .isEqualTo(100);
+        assertThat(health.cautions().isEmpty()).isNotEqualTo(judgement == BatteryHealth.Judgement.REPLACE);
+    }
+
+    /** At 0 °C a sound battery has 65 % of its power (widely printed, from memory), and the working says so. */
+    @Test
+    void theColdIsShownInTheWorking() {
+        var step =
+                BatteryHealth.of(390, 600, RatingStandard.SAE, 0, false).steps().getFirst();
+        assertThat(step.value()).isCloseTo(65, within(1e-9));
+        assertThat(step.formula()).contains("65 % at 0 °C", "at 0 °C");
+    }
+
+    @Test
+    void aBatteryThatFailsUnderLoadIsChargedFirst() {
+        assertThat(LoadTest.of(Chemistry.AGM, 600, 9.6, 21).cautions()).isEmpty();
+        var failed = LoadTest.of(Chemistry.AGM, 600, 9.59, 21);
+        assertThat(failed.passes()).isFalse();
+        assertThat(failed.cautions()).singleElement().asString().contains("Charge it fully");
+        assertThat(failed.steps().getFirst().shown()).isEqualTo("300 A");
+    }
+
+    /** Half the charge is kept for electronics and contactors (service literature). */
+    @ParameterizedTest
+    @CsvSource({"0.5, true", "0.51, false"})
+    void aBatteryAtItsReserveIsChargedBeforeItIsParked(double charge, boolean atReserve) {
+        var parked = ParkedDays.of(60, 1, 0.1, charge);
+        assertThat(parked.cautions().isEmpty()).isNotEqualTo(atReserve);
+        assertThat(parked.days() == 0).isEqualTo(atReserve);
+    }
+
+    /** Four hours of rest are enough, and 12.4 V need no charge (service literature). */
+    @Test
+    void theLimitsOfARestVoltageAreStillGood() {
+        assertThat(RestVoltage.of(Chemistry.FLOODED, 12.4, 20, 4).cautions()).isEmpty();
+        assertThat(RestVoltage.of(Chemistry.FLOODED, 12.39, 20, 4).cautions())
+                .singleElement()
+                .asString()
+                .startsWith("Under 12.4 V");
+    }
+
+    /** AGM at 12.6 V is 75 % by a vehicle maker's table, flooded at 12.45 V by BCI's: each names its own. */
+    @Test
+    void theTableOfAChargeIsNamed() {
+        var agm = RestVoltage.of(Chemistry.AGM, 12.6, 26.7, 8).steps().getLast();
+        assertThat(agm.shown()).isEqualTo("75 %");
+        assertThat(agm.source()).contains("AGM");
+        var flooded = RestVoltage.of(Chemistry.FLOODED, 12.45, 26.7, 8).steps().getLast();
+        assertThat(flooded.shown()).isEqualTo("75 %");
+        assertThat(flooded.source()).startsWith("BCI");
+    }
+
+    /** Points inside three months tell more of the tester than of the battery: 90 days are enough. */
+    @Test
+    void aTrendNeedsThreeMonths() {
+        assertThat(trend(90)).isPresent();
+        assertThat(trend(89)).isEmpty();
+    }
+
+    private static Optional<HealthTrend> trend(int days) {
+        var last = LocalDate.of(2026, 10, 20);
+        return HealthTrend.of(
+                List.of(
+                        new HealthTrend.Point(last.minusDays(days), 0.95),
+                        new HealthTrend.Point(last.minusDays(40), 0.92),
+                        new HealthTrend.Point(last, 0.9)),
+                0.7);
     }
 }

@@ -46,6 +46,7 @@ class SidewallTest {
                 "225/55R | ends where it needs rim diameter code",
                 "225/155R18 | aspect ratio is 155 %, expected 20 to 100 %",
                 "22/55R18 | section width is 22 mm, expected 100 to 455 mm",
+                "225/55R31 | rim diameter code is 31, expected 10 to 30",
                 "225/55R18 V | where it needs load index",
                 "225/55R18 198V | load index is 198, expected 0 to 150",
                 "195/75R16C 107/109R | load index for twin fitting is 109, expected at most 107",

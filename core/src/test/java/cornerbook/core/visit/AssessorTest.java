@@ -202,4 +202,59 @@ class AssessorTest {
                 .findFirst()
                 .orElseThrow();
     }
+
+    /** What was read of the whole car is judged with the rest: parking brake, fluid, battery, and the hoist that it stood on. */
+    @Test
+    void everyPartThatWasReadIsJudged() {
+        var readings = List.of(
+                Cars.reading(Measure.PARKING_BRAKE_HOLDING, null, null, null, 0),
+                Cars.reading(Measure.BRAKE_FLUID_WATER, null, null, null, 1),
+                Cars.reading(Measure.BATTERY_VOLTAGE, null, null, null, 12.7),
+                Cars.reading(Measure.PAD_MOVEMENT_AFTER_SERVICE, Corner.LF, null, null, 0));
+        assertThat(assessor.assess(Cars.changeOver(7, 7, readings), "v2").findings())
+                .extracting(finding -> finding.subject().part())
+                .contains(Part.PARKING_BRAKE, Part.BRAKE_FLUID, Part.BATTERY, Part.PAD_SEIZING);
+    }
+
+    /** The gravest stands first, and of two as grave the one with less life left. */
+    @Test
+    void findingsStandInTheOrderOfTheirWeight() {
+        var findings = assess(3.6, 1.2).findings();
+        assertThat(findings.getFirst().verdict()).isEqualTo(Verdict.UNSAFE);
+        for (int i = 1; i < findings.size(); i++) {
+            var before = findings.get(i - 1);
+            var here = findings.get(i);
+            assertThat(here.verdict()).isLessThanOrEqualTo(before.verdict());
+            if (here.verdict() == before.verdict()) {
+                assertThat(here.lifeLeft()).isGreaterThanOrEqualTo(before.lifeLeft());
+            }
+        }
+    }
+
+    /** The set that comes off has a plan for the day on which it goes on again; a car that stays on its set stores none. */
+    @Test
+    void theStoredSetHasItsPlan() {
+        assertThat(assessor.planStored(Cars.changeOver(7, 7.5, List.of()), "v2"))
+                .hasValueSatisfying(plan -> assertThat(plan.request().wheels())
+                        .extracting(wheel -> wheel.tag())
+                        .containsExactlyInAnyOrder("S-LF", "S-RF", "S-LR", "S-RR"));
+        var stays = new ArrayList<Reading>();
+        for (var corner : Corner.values()) {
+            for (var spot : Spot.values()) {
+                stays.add(Cars.reading(Measure.TREAD_DEPTH, corner, "S-" + corner, spot, 7));
+            }
+        }
+        assertThat(assessor.planStored(Cars.history(Cars.visit(stays)), "v")).isEmpty();
+        assertThat(assessor.assess(Cars.history(Cars.visit(stays)), "v").forecasts())
+                .extracting(SetForecast::role)
+                .containsExactly(SetForecast.Role.GOING_ON);
+    }
+
+    /** A set that nobody has measured is named, and one read below what the law asks is held against it where the season asks less. */
+    @Test
+    void aSetThatWasNeverMeasuredIsNamed() {
+        var bare = Cars.history(Cars.visit(List.of()));
+        assertThat(assessor.assess(bare, "v").notJudged())
+                .anyMatch(line -> line.contains("summer set: its tread was never measured"));
+    }
 }

@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class BrakeFluidFindingsTest {
     private final List<String> notJudged = new ArrayList<>();
@@ -105,5 +106,75 @@ class BrakeFluidFindingsTest {
 
     private Optional<Finding> judge(Vehicle vehicle, List<Reading> readings) {
         return BrakeFluidFindings.of(vehicle, List.of(Cars.visit(readings)), Cars.AUTUMN.plusDays(180), notJudged);
+    }
+
+    /** An interval of two years ends on its day; what ends on the day of the next visit is changed there. */
+    @ParameterizedTest
+    @CsvSource({"0, SPENT", "1, RUNS_OUT", "179, RUNS_OUT", "180, HOLDS"})
+    void theDayOnWhichTheIntervalEndsIsTheLast(int daysFromNow, Verdict verdict) {
+        var finding = changed(Cars.AUTUMN.plusDays(daysFromNow).minusYears(2));
+        assertThat(finding.verdict()).isEqualTo(verdict);
+        assertThat(Optional.ofNullable(finding.horizon()))
+                .isEqualTo(
+                        verdict == Verdict.RUNS_OUT
+                                ? Optional.of(Cars.AUTUMN.plusDays(daysFromNow))
+                                : Optional.empty());
+        assertThat(finding.lifeLeft()).isEqualTo(verdict == Verdict.SPENT ? 0 : 1);
+        assertThat(finding.plainWords().contains("is good")).isEqualTo(verdict == Verdict.HOLDS);
+    }
+
+    /** DOT 4 boils at 230 °C new and at 155 °C wet (49 CFR 571.116 S5.1.1 and S5.1.2): 192.5 °C is half way. */
+    @Test
+    void theMarkShowsHowFarTheFluidIsFromWet() {
+        assertThat(judge(BrakeFluid.DOT_4, 192.5)).map(Finding::lifeLeft).contains(0.5);
+        assertThat(judge(BrakeFluid.DOT_4, 192.5)).map(Finding::plainWords).contains("The brake fluid is good.");
+    }
+
+    /** Boiling early and full of water is one fault, told once. */
+    @Test
+    void wetFluidIsToldOnce() {
+        var both = judge(
+                        Cars.vehicle(),
+                        List.of(water(5), Cars.reading(Measure.BRAKE_FLUID_BOILING_POINT, null, null, null, 140)))
+                .orElseThrow();
+        assertThat(both.verdict()).isEqualTo(Verdict.SPENT);
+        assertThat(both.lifeLeft()).isZero();
+        assertThat(both.plainWords()).containsOnlyOnce("has to be changed now");
+    }
+
+    /** Good fluid that is due does not talk wet fluid good. */
+    @Test
+    void wetFluidStaysSpentThoughItIsNotDueYet() {
+        var boils = Cars.reading(Measure.BRAKE_FLUID_BOILING_POINT, null, null, null, 140);
+        assertThat(judge(withInterval(Cars.AUTUMN.minusYears(2).plusDays(90)), List.of(boils)))
+                .map(Finding::verdict)
+                .contains(Verdict.SPENT);
+    }
+
+    /** A change at a visit is newer than the day that came with the car. */
+    @Test
+    void aChangeInTheBookOutranksTheDayFromTheCarsPapers() {
+        var replaced = new Visit(
+                "before",
+                Cars.AUTUMN.minusDays(100),
+                45_000,
+                null,
+                Cars.at("S-"),
+                Cars.at("S-"),
+                List.of(Cars.reading(Measure.BRAKE_FLUID_REPLACED, null, null, null, 1)),
+                List.of(),
+                null,
+                null);
+        var visits = List.of(replaced, Cars.visit(List.of()));
+        assertThat(BrakeFluidFindings.of(
+                        withInterval(Cars.AUTUMN.minusYears(9)), visits, Cars.AUTUMN.plusDays(180), notJudged))
+                .map(Finding::verdict)
+                .contains(Verdict.HOLDS);
+    }
+
+    @Test
+    void anIntervalThatIsNotKnownIsSaid() {
+        judge(Cars.vehicle(), List.of(Cars.reading(Measure.BRAKE_FLUID_REPLACED, null, null, null, 1)));
+        assertThat(notJudged).containsExactly("brake fluid: age, for the manufacturer's interval is not known");
     }
 }

@@ -8,6 +8,7 @@ import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.fastener.Seat;
+import cornerbook.core.wear.CornerContrast;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -42,16 +43,23 @@ final class Cars {
     }
 
     static Vehicle vehicle(@Nullable BrakeFluid fluid) {
-        return vehicle(fluid, BrakeSpecification.Caliper.SLIDING, true);
+        return vehicle(fluid, brake(BrakeSpecification.Caliper.SLIDING, true, BrakeDetails.NOT_KNOWN));
     }
 
     static Vehicle withBrake(BrakeSpecification.Caliper caliper, boolean electricParkingBrake) {
-        return vehicle(BrakeFluid.DOT_4, caliper, electricParkingBrake);
+        return vehicle(BrakeFluid.DOT_4, brake(caliper, electricParkingBrake, BrakeDetails.NOT_KNOWN));
     }
 
-    private static Vehicle vehicle(
-            @Nullable BrakeFluid fluid, BrakeSpecification.Caliper caliper, boolean electricParkingBrake) {
-        var brake = new BrakeSpecification(caliper, electricParkingBrake, 11, 3, 28, 26, 0.05, 0.015);
+    static Vehicle withBrake(BrakeDetails details) {
+        return vehicle(BrakeFluid.DOT_4, brake(BrakeSpecification.Caliper.SLIDING, true, details));
+    }
+
+    private static BrakeSpecification brake(
+            BrakeSpecification.Caliper caliper, boolean electricParkingBrake, BrakeDetails details) {
+        return new BrakeSpecification(caliper, electricParkingBrake, 11, 3, 28, 26, 0.05, 0.015, details);
+    }
+
+    private static Vehicle vehicle(@Nullable BrakeFluid fluid, BrakeSpecification brake) {
         var axle = new AxleSpecification(1100, "225/55R18", 98, "V", 250, brake);
         return new Vehicle(
                 "car-1",
@@ -70,6 +78,20 @@ final class Cars {
 
     /** The same car under another identity. */
     static Vehicle withId(Vehicle car, String id) {
+        return with(car, id, car.fastener(), car.battery());
+    }
+
+    static Vehicle withFastener(WheelFastener fastener) {
+        var car = vehicle();
+        return with(car, car.id(), fastener, car.battery());
+    }
+
+    static Vehicle withBattery(TwelveVoltBattery battery) {
+        var car = vehicle();
+        return with(car, car.id(), car.fastener(), battery);
+    }
+
+    private static Vehicle with(Vehicle car, String id, WheelFastener fastener, TwelveVoltBattery battery) {
         return new Vehicle(
                 id,
                 car.name(),
@@ -80,8 +102,8 @@ final class Cars {
                 car.jurisdiction(),
                 car.front(),
                 car.rear(),
-                car.fastener(),
-                car.battery(),
+                fastener,
+                battery,
                 car.brakeFluid(),
                 car.details());
     }
@@ -153,5 +175,30 @@ final class Cars {
                 String.valueOf(value),
                 null,
                 null);
+    }
+
+    /** A winter set as it stands at its corners, with what is said of it: season's minimum 4 mm, legal minimum 1.6 mm. */
+    static SetForecast forecast(
+            SetForecast.Role role,
+            double chance,
+            List<SetForecast.TyreForecast> tyres,
+            List<CornerContrast> contrasts) {
+        return new SetForecast(
+                set(SeasonKind.WINTER, "W-"),
+                role,
+                AUTUMN,
+                AUTUMN.plusDays(177),
+                4,
+                1.6,
+                chance,
+                chance < 0.9 ? LocalDate.of(2026, 12, 1) : null,
+                0.9,
+                40,
+                8,
+                "invented",
+                "invented",
+                "invented",
+                tyres,
+                contrasts);
     }
 }

@@ -4,12 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
+import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.wheelplan.AllWheelLimit;
 import cornerbook.core.wheelplan.Rule;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -162,5 +165,68 @@ class DifferenceRulesTest {
                 before.customer(),
                 before.sets(),
                 List.of(before.visits().getFirst(), visit));
+    }
+
+    /** The house's rule is a wish that runs out today; the manufacturer's limit ends the set. */
+    @Test
+    void onlyTheManufacturersLimitEndsASet() {
+        var house = differences(car(DifferenceLimits.NOT_KNOWN, 7.8, 5.8, 7, 7)).getFirst();
+        assertThat(house.horizon()).isEqualTo(Cars.AUTUMN);
+        var manufacturer = differences(car(new DifferenceLimits(null, 1.5, null), 7.8, 5.8, 7, 7))
+                .getFirst();
+        assertThat(manufacturer.verdict()).isEqualTo(Verdict.SPENT);
+        assertThat(manufacturer.horizon()).isNull();
+        assertThat(manufacturer.lifeLeft()).isZero();
+        assertThat(manufacturer.evidence().getFirst().value()).matches("LF 7\\.\\d mm, RF 5\\.\\d mm");
+    }
+
+    @Test
+    void theAxleThatDiffersIsNamed() {
+        assertThat(differences(car(DifferenceLimits.NOT_KNOWN, 7, 7, 7.8, 5.8)))
+                .extracting(Finding::title)
+                .singleElement()
+                .asString()
+                .startsWith("The two tyres of the rear axle differ by");
+    }
+
+    /**
+     * In 7000 km of its first winter the front lost 1.8 mm and the rear 0.5 mm: 1.3 mm apart, 1.4 mm allowed. Before spring the limit
+     * is passed, and little of what is allowed is left today.
+     */
+    @Test
+    void aDifferenceThatGrowsHasTheDayOnWhichItIsTooMuch() {
+        var limit = new DifferenceLimits(new AllWheelLimit(AllWheelLimit.Kind.TREAD_DEPTH, 1.4), null, null);
+        var finding = differences(wearing(limit, 6.2, 7.5)).getFirst();
+        assertThat(finding.verdict()).isEqualTo(Verdict.RUNS_OUT);
+        assertThat(finding.title()).isEqualTo("The four tyres will differ by more than 1.4 mm before the next visit");
+        assertThat(finding.horizon()).isBetween(Cars.AUTUMN.plusDays(20), LocalDate.of(2027, 4, 15));
+        assertThat(finding.lifeLeft()).isBetween(0.02, 0.4);
+    }
+
+    /** Winter wheels that were 8 mm new, after their first winter at these depths. */
+    private static CarHistory wearing(DifferenceLimits differences, double frontMm, double rearMm) {
+        var autumn = winter("v0", Cars.AUTUMN.minusYears(1), 33_000, Cars.at("S-"), Cars.at("W-"), 8, 8);
+        var spring = winter("v1", LocalDate.of(2026, 4, 15), 40_000, Cars.at("W-"), Cars.at("S-"), frontMm, rearMm);
+        var now = winter("v2", Cars.AUTUMN, 48_000, Cars.at("S-"), Cars.at("W-"), frontMm, rearMm);
+        var car = car(differences, 7, 7, 7, 7);
+        return new CarHistory(car.vehicle(), car.customer(), car.sets(), List.of(autumn, spring, now));
+    }
+
+    private static Visit winter(
+            String id,
+            LocalDate date,
+            double odometerKm,
+            Map<Corner, String> arrivedOn,
+            Map<Corner, String> leftOn,
+            double frontMm,
+            double rearMm) {
+        var readings = new ArrayList<Reading>();
+        for (var corner : Corner.values()) {
+            double depthMm = corner.axle() == Axle.FRONT ? frontMm : rearMm;
+            for (var spot : Spot.values()) {
+                readings.add(Cars.reading(Measure.TREAD_DEPTH, corner, "W-" + corner, spot, depthMm));
+            }
+        }
+        return new Visit(id, date, odometerKm, null, arrivedOn, leftOn, readings, List.of(), null, null);
     }
 }

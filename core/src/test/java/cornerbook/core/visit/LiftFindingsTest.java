@@ -1,6 +1,8 @@
 package cornerbook.core.visit;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+import static org.assertj.core.api.Assertions.within;
 
 import cornerbook.core.lift.Hoist;
 import cornerbook.core.lift.HoistRating;
@@ -10,6 +12,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The car on the hoist of a visit. Cars and hoists are invented unless a source is named. */
 class LiftFindingsTest {
@@ -135,5 +139,85 @@ class LiftFindingsTest {
     void aVisitThatNamesNoHoistSaysNothingOfLifting() {
         assertThat(findings(body(1600, null, null))).isEmpty();
         assertThat(notJudged).isEmpty();
+    }
+
+    /** 1800 kg are 90 % of a hoist rated 2000 kg, from where the margin is thin; 1600 kg are all of one rated 1600 kg, and not more. */
+    @ParameterizedTest
+    @CsvSource({"1800, 2000, HOLDS", "1800, 1999, RUNS_OUT", "1600, 1600, RUNS_OUT", "1600, 1599, UNSAFE"})
+    void aHoistIsThinFrom90PercentAndTooWeakAbove100(double massKg, double hoistKg, Verdict verdict) {
+        var finding = finding(body(massKg, 180.0, POINTS), hoist(hoistKg, 1000));
+        assertThat(finding.verdict()).isEqualTo(verdict);
+        assertThat(finding.lifeLeft()).isCloseTo(Math.max(0, 1 - massKg / hoistKg), within(1e-9));
+    }
+
+    /** The centre of gravity lies 1350 mm behind the front axle: 150 mm inside the points are enough, on their line it tips. */
+    @ParameterizedTest
+    @CsvSource({"1200, HOLDS", "1201, RUNS_OUT", "1349, RUNS_OUT", "1350, UNSAFE", "1351, UNSAFE"})
+    void theCentreOfGravityHasToLieWellInside(double frontMm, Verdict verdict) {
+        var finding = finding(body(1600, 180.0, LiftPoints.symmetric(frontMm, 2500, 1500)), hoist(12_000, 5000));
+        assertThat(finding.verdict()).isEqualTo(verdict);
+    }
+
+    @Test
+    void theMarginIsShownWithItsSide() {
+        var tips = finding(body(1600, 180.0, LiftPoints.symmetric(1500, 2600, 1500)), hoist(4000, 1000));
+        assertThat(tips.evidence().getFirst().value()).isEqualTo("−150 mm");
+        assertThat(finding(body(1600, 180.0, POINTS), hoist(4000, 1000)).title())
+                .isEqualTo(
+                        "Hoist H-1: 40 % of a rating with even pads, centre of gravity 750 mm inside the lift points");
+    }
+
+    /** Four wheels of 22 kg off, the car weighs 1512 kg; a wheel that nobody weighed leaves that unsaid. */
+    @Test
+    void theCarIsJudgedWithItsWheelsOffToo() {
+        assertThat(finding(body(1600, 180.0, POINTS), hoist(4000, 1000)).evidence())
+                .filteredOn(evidence -> evidence.what().startsWith("hoist, "))
+                .extracting(Evidence::what, Evidence::value)
+                .containsExactly(
+                        tuple("hoist, wheels on", "1600 kg: 40 % of 4000 kg"),
+                        tuple("hoist, wheels off", "1512 kg: 38 % of 4000 kg"));
+        var unweighed = new CarBody(1600.0, 0.5, 2700.0, 1550.0, 160.0, 180.0, null, POINTS);
+        assertThat(finding(unweighed, hoist(4000, 1000)).evidence())
+                .contains(new Evidence("wheels off", "not judged", "the mass of a wheel is not known"));
+    }
+
+    /** Lowered pad 120 mm, adapter 40 mm, play 10 mm: 10 mm are to spare under a point at 180 mm, none under one at 170 mm. */
+    @ParameterizedTest
+    @CsvSource({"180, with 10 mm to spare", "170, with 0 mm to spare", "169, blocks of 1 mm are needed"})
+    void whetherTheArmsGoUnderIsShown(double pointMm, String value) {
+        assertThat(finding(body(1600, pointMm, POINTS), hoist(4000, 1000)).evidence())
+                .filteredOn(evidence -> evidence.what().equals("arms under the car"))
+                .extracting(Evidence::value)
+                .containsExactly(value);
+    }
+
+    /** Blocks that are higher than needed, but none that are enough: the highest are tried and said. */
+    @Test
+    void blocksThatAreTooLowDoNotHelp() {
+        var finding = finding(body(1600, 140.0, POINTS), hoist(4000, 1000, 10.0, 20.0));
+        assertThat(finding.verdict()).isEqualTo(Verdict.SPENT);
+    }
+
+    @Test
+    void oneThingThatIsNotKnownIsNamedAlone() {
+        finding(new CarBody(1600.0, 0.5, 2700.0, 1550.0, null, 180.0, 22.0, POINTS), hoist(4000, 1000));
+        assertThat(notJudged)
+                .containsExactly(
+                        "lift on H-1: whether the arms go under cannot be said, as the car's ground clearance is not known");
+    }
+
+    @Test
+    void aHoistWithTwoArmsIsNotComputed() {
+        var two = new ShopTool(
+                "H-2",
+                ShopTool.Kind.HOIST,
+                "Invented hoist",
+                120,
+                1900,
+                0,
+                Cars.AUTUMN.plusMonths(5),
+                new Hoist(2, new HoistRating(4000, 1000, 1000), List.of(40.0), List.of()));
+        assertThat(findings(body(1600, 180.0, POINTS), two)).isEmpty();
+        assertThat(notJudged).containsExactly("lift on H-2: loads are computed for 4 arms, it has 2");
     }
 }

@@ -9,8 +9,11 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Air lost between two visits, with the temperature taken out. All readings are invented. */
 class PressureFindingsTest {
@@ -115,5 +118,54 @@ class PressureFindingsTest {
         assertThat(set(250, -15).verdict()).isEqualTo(Verdict.SPENT);
         assertThat(set(250, 20).verdict()).isEqualTo(Verdict.HOLDS);
         assertThat(set(298, 20).verdict()).isEqualTo(Verdict.SPENT);
+    }
+
+    /** 25 % below the placard of 250 kPa is 187.5 kPa (49 CFR 571.138 S4.2): the warning comes below it. */
+    @ParameterizedTest
+    @CsvSource({"187.4, true", "187.5, false", "230, false"})
+    void aTyreThatCameInFarTooLowLooksForALeak(double foundKpa, boolean low) {
+        var found = Cars.reading(Measure.PRESSURE_FOUND, Corner.LF, "S-LF", null, foundKpa);
+        assertThat(judge(Cars.at("S-"), found).stream()
+                        .anyMatch(finding -> finding.verdict() == Verdict.SPENT
+                                && finding.title().contains("look for a leak")))
+                .isEqualTo(low);
+    }
+
+    /** A tyre that leaks and stays on the car has to be mended now; one that goes into store, before it goes on again. */
+    @Test
+    void aLowTyreThatComesOffMayWait() {
+        var found = Cars.reading(Measure.PRESSURE_FOUND, Corner.LF, "S-LF", null, 125);
+        assertThat(judge(Cars.at("W-"), found)).first().satisfies(finding -> {
+            assertThat(finding.verdict()).isEqualTo(Verdict.RUNS_OUT);
+            assertThat(finding.lifeLeft()).isEqualTo(0.5);
+            assertThat(finding.subject()).isEqualTo(new Subject(Subject.Part.PRESSURE, Corner.LF, "S-LF", null));
+        });
+    }
+
+    /** Ten kilopascals either way of the placard's 250 kPa: common practice, no source. */
+    @ParameterizedTest
+    @CsvSource({"239, SPENT", "240, HOLDS", "260, HOLDS", "261, SPENT"})
+    void whatWasSetMayDifferByTen(double setKpa, Verdict verdict) {
+        assertThat(judge(Cars.at("S-"), Cars.reading(Measure.PRESSURE_SET, Corner.RF, "S-RF", null, setKpa)))
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.verdict()).isEqualTo(verdict);
+                    assertThat(finding.lifeLeft())
+                            .isEqualTo(verdict == Verdict.HOLDS ? 1 : 1 - Math.abs(setKpa - 250) / 250);
+                });
+    }
+
+    @Test
+    void aWheelWithoutAPressureIsNamed() {
+        var notJudged = new ArrayList<String>();
+        var visit = Cars.visit(List.of(Cars.reading(Measure.PRESSURE_SET, Corner.RF, "S-RF", null, 250)));
+        PressureFindings.of(Cars.vehicle(), List.of(visit), new CurrentReadings(visit), null, notJudged);
+        assertThat(notJudged).hasSize(3).noneMatch(line -> line.startsWith("RF"));
+    }
+
+    private static List<Finding> judge(Map<Corner, String> leftOn, Reading reading) {
+        var visit = new Visit(
+                "v", Cars.AUTUMN, 48_000, null, Cars.at("S-"), leftOn, List.of(reading), List.of(), null, null);
+        return PressureFindings.of(Cars.vehicle(), List.of(visit), new CurrentReadings(visit), null, new ArrayList<>());
     }
 }

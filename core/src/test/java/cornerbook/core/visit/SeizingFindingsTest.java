@@ -1,12 +1,16 @@
 package cornerbook.core.visit;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class SeizingFindingsTest {
@@ -96,5 +100,74 @@ class SeizingFindingsTest {
     private static Visit at(LocalDate date, List<Reading> readings) {
         return new Visit(
                 "v-" + date, date, 40_000, null, Cars.at("S-"), Cars.at("S-"), readings, List.of(), null, null);
+    }
+
+    /** The date is the last day on which the chance, 10 % here (invented), is still taken: a visit on it holds, the day after not. */
+    @Test
+    void theDateIsTheLastDayThatIsStillTaken() {
+        var horizon = Objects.requireNonNull(finding(serviced(0)).horizon());
+        assertThat(until(horizon).map(Finding::verdict)).contains(Verdict.HOLDS);
+        assertThat(until(horizon.plusDays(1)).map(Finding::verdict)).contains(Verdict.RUNS_OUT);
+        assertThat(until(horizon).orElseThrow().probability()).isBetween(0.9, 0.91);
+    }
+
+    /** The day of the visit itself is no time in which anything could seize. */
+    @Test
+    void aNextVisitHasToLieAhead() {
+        assertThat(until(FIRST)).isEmpty();
+        assertThat(until(FIRST.plusDays(1)).map(Finding::verdict)).contains(Verdict.HOLDS);
+    }
+
+    /** More likely than not to seize until then: now. */
+    @Test
+    void moreLikelyThanNotIsSpent() {
+        boolean ranOut = false;
+        for (int days = 1; days < 2000; days += 20) {
+            var finding = until(FIRST.plusDays(days)).orElseThrow();
+            double free = Objects.requireNonNull(finding.probability());
+            assertThat(finding.verdict())
+                    .as("%.3f free after %d days", free, days)
+                    .isEqualTo(free < 0.5 ? Verdict.SPENT : free < 0.9 ? Verdict.RUNS_OUT : Verdict.HOLDS);
+            ranOut |= free > 0.5 && free < 0.7;
+        }
+        assertThat(ranOut).as("chances on both sides of one half were seen").isTrue();
+    }
+
+    /** The mark empties as the date comes nearer, and says when the guides were cleaned. */
+    @Test
+    void theMarkIsWhatIsLeftOfTheInterval() {
+        var fresh = finding(serviced(0));
+        var later = finding(serviced(0), visit(6, 0));
+        assertThat(fresh.lifeLeft()).isCloseTo(1, within(0.05));
+        assertThat(later.lifeLeft()).isBetween(0.05, 0.9);
+        assertThat(evidence(later, "guides cleaned")).isEqualTo("6.0 months ago");
+        assertThat(evidence(fresh, "exposure"))
+                .as("40 km a day, salt on the road as usual")
+                .contains("14610 km per year", "outside at night");
+    }
+
+    /** The limits hold the chance between them. */
+    @Test
+    void theLimitsLieAboutTheChance() {
+        var numbers = Arrays.stream(evidence(finding(serviced(0), visit(6, 0)), "chance of seizing")
+                        .split("[^0-9]+"))
+                .map(Integer::valueOf)
+                .toList();
+        assertThat(numbers.get(1)).isLessThan(numbers.getFirst());
+        assertThat(numbers.get(2)).isGreaterThan(numbers.getFirst());
+    }
+
+    private static String evidence(Finding finding, String what) {
+        return finding.evidence().stream()
+                .filter(each -> each.what().equals(what))
+                .findFirst()
+                .orElseThrow()
+                .value();
+    }
+
+    /** Cleaned on the first day, judged on it. */
+    private static Optional<Finding> until(LocalDate nextVisit) {
+        return SeizingFindings.of(
+                Cars.vehicle(), List.of(serviced(0)), nextVisit, 40, Knowledge.NONE, RISK, new ArrayList<>());
     }
 }

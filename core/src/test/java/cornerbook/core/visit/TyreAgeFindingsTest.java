@@ -1,6 +1,7 @@
 package cornerbook.core.visit;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -92,5 +93,30 @@ class TyreAgeFindingsTest {
                 Cars.limit(Limit.Kind.TYRE_AGE_INSPECT, null, 6),
                 Cars.limit(Limit.Kind.TYRE_AGE_REPLACE, null, 10),
                 notJudged);
+    }
+
+    /** 3521 is 29 August 2021, 1878 days before: of ten years of 365.25 days 48.6 % are left. */
+    @Test
+    void theMarkShowsTheYearsThatAreLeft() {
+        assertThat(only("3521", "3521", "3521", "3521").lifeLeft()).isCloseTo(1 - 1878 / 3652.5, within(1e-9));
+    }
+
+    /** Six years on the day of the visit: inspected from today on, not on a day to come. */
+    @Test
+    void theDayOfTheInspectionItselfCounts() {
+        assertThat(judge(LocalDate.of(2027, 1, 11), "0221", "0221", "0221", "0221"))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.plainWords()).contains("is over 6 years old"));
+        assertThat(judge(LocalDate.of(2027, 1, 10), "0221", "0221", "0221", "0221"))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.plainWords()).contains("reaches 6 years on 11 Jan 2027"));
+    }
+
+    /** Ten years on the last day of its season run out; a day later they hold. */
+    @Test
+    void theLastDayOfTheSeasonCounts() {
+        // 1517 is Sunday 9 April 2017 and 1617 a week later; ten years of 365.25 days end on 10 and 17 April 2027.
+        assertThat(only("1517", "1517", "1517", "1517").verdict()).isEqualTo(Verdict.RUNS_OUT);
+        assertThat(only("1617", "1617", "1617", "1617").verdict()).isEqualTo(Verdict.HOLDS);
     }
 }

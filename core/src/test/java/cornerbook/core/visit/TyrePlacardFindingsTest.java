@@ -82,4 +82,35 @@ class TyrePlacardFindingsTest {
         var set = new WheelSet("S", season, null, List.of(new Wheel("W", tyre, null)));
         return TyrePlacardFindings.of(set, Cars.vehicle(), Map.of(Corner.RR, "W"), notJudged);
     }
+
+    /** UN R30: index 87 is 545 kg, less than half of the axle's 1100 kg. That is a finding on load by itself, not told twice. */
+    @Test
+    void whatCarriesLessThanHalfTheAxleIsToldOnce() {
+        assertThat(judge(SeasonKind.SUMMER, ASKED.tyreSize(), 87, ASKED.speedSymbol()))
+                .isEmpty();
+    }
+
+    /** Of the same width a rim an inch larger rolls 3.6 % farther; a tyre one per cent taller is within what makers differ by. */
+    @Test
+    void theAxleThatHasAnotherSizeIsNamed() {
+        assertThat(judge(SeasonKind.SUMMER, "225/55R19", ASKED.loadIndex(), ASKED.speedSymbol()))
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.title())
+                            .startsWith("Rear tyres are 225/55R19")
+                            .contains("+3.6 %");
+                    assertThat(finding.verdict()).isEqualTo(Verdict.SPENT);
+                    assertThat(finding.lifeLeft()).isZero();
+                });
+        // 457.2 + 2 × 235 × 0.55 = 715.7 mm: 1.56 % more; 457.2 + 2 × 215 × 0.60 = 715.2 mm: 1.49 % more.
+        assertThat(judge(SeasonKind.SUMMER, "235/55R18", ASKED.loadIndex(), ASKED.speedSymbol()))
+                .extracting(Finding::verdict)
+                .containsExactly(Verdict.SPENT);
+        assertThat(judge(SeasonKind.SUMMER, "215/60R18", ASKED.loadIndex(), ASKED.speedSymbol()))
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.verdict()).isEqualTo(Verdict.HOLDS);
+                    assertThat(finding.lifeLeft()).isEqualTo(1);
+                });
+    }
 }

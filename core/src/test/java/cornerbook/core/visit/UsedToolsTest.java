@@ -2,6 +2,7 @@ package cornerbook.core.visit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import cornerbook.core.corner.Corner;
 import cornerbook.core.quantity.Quantities;
@@ -136,5 +137,55 @@ class UsedToolsTest {
     void twoToolsOfOneKindAreRefused() {
         assertThatThrownBy(() -> visit(List.of(), gauge(0, LATER), gauge(1, LATER)))
                 .hasMessage("two tools of one kind stand at the visit, expected one of each kind");
+    }
+
+    /** A gauge reads on its scale only, either end included. */
+    @Test
+    void aPressureOffTheScaleOfTheGaugeIsToBeReadAgain() {
+        var readings = List.of(
+                Cars.reading(Measure.PRESSURE_FOUND, Corner.LF, "S-LF", null, 701),
+                Cars.reading(Measure.PRESSURE_SET, Corner.RF, "S-RF", null, 700));
+        assertThat(tools(visit(readings, gauge(0, LATER))))
+                .filteredOn(finding -> finding.verdict() == Verdict.SPENT)
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.subject())
+                            .isEqualTo(new Subject(Subject.Part.SHOP_TOOL, Corner.LF, "S-LF", null));
+                    assertThat(finding.lifeLeft()).isZero();
+                });
+    }
+
+    /** What a tool shows too much is said beside its calibration, with its sign; nothing is said of a true one. */
+    @Test
+    void theOffsetOfAToolIsShown() {
+        assertThat(offset(gauge(-3.5, LATER))).containsExactly("−3.5 kPa");
+        assertThat(offset(gauge(0, LATER))).isEmpty();
+        assertThat(offset(new ShopTool("W-3", ShopTool.Kind.TORQUE_WRENCH, "Invented wrench", 20, 200, 2, LATER)))
+                .containsExactly("2.0 N·m");
+    }
+
+    private static List<String> offset(ShopTool tool) {
+        return tools(visit(List.of(), tool)).getFirst().evidence().stream()
+                .filter(evidence -> evidence.what().equals("shows too much"))
+                .map(Evidence::value)
+                .toList();
+    }
+
+    /** A sensor that reads 31.25 kPa too little has half of the warning's quarter left. */
+    @Test
+    void theMarkOfASensorShowsWhatIsLeftOfItsWarning() {
+        var finding = sensors(visit(List.of(
+                        Cars.reading(Measure.PRESSURE_SET, Corner.LF, "S-LF", null, 250),
+                        Cars.reading(Measure.SENSOR_PRESSURE, Corner.LF, "S-LF", null, 218.75))))
+                .getFirst();
+        assertThat(finding.lifeLeft()).isCloseTo(0.5, within(1e-9));
+        assertThat(finding.subject()).isEqualTo(new Subject(Subject.Part.PRESSURE_SENSOR, Corner.LF, "S-LF", null));
+    }
+
+    /** A sensor without a pressure by the gauge beside it is compared with nothing. */
+    @Test
+    void aSensorAloneIsNotJudged() {
+        assertThat(sensors(visit(List.of(Cars.reading(Measure.SENSOR_PRESSURE, Corner.LF, "S-LF", null, 150)))))
+                .isEmpty();
     }
 }

@@ -1,6 +1,7 @@
 package cornerbook.core.visit;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
@@ -8,6 +9,7 @@ import cornerbook.core.tyre.Mounting;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
@@ -75,5 +77,50 @@ class WheelAndSensorFindingsTest {
         assertThat(notJudged)
                 .containsExactly(
                         "pressure warning: other wheels are on; their sensors have to be taught with the tool");
+    }
+
+    /** A sensor's battery is old from seven years and ends at ten: common practice, no source. */
+    @Test
+    void aYoungSensorBatteryHolds() {
+        var findings = sensors(Cars.AUTUMN);
+        assertThat(findings).hasSize(4).allMatch(finding -> finding.verdict() == Verdict.HOLDS);
+        assertThat(findings.getFirst().lifeLeft()).isEqualTo(1);
+        assertThat(findings.getFirst().horizon()).isNull();
+        // 1826 days are five of ten years.
+        assertThat(sensors(Cars.AUTUMN.minusDays(1826)).getFirst().lifeLeft()).isCloseTo(0.5, within(0.001));
+    }
+
+    /** A battery from after this visit was not in the wheel then. */
+    @Test
+    void aLaterBatterySaysNothingOfThisVisit() {
+        assertThat(sensors(Cars.AUTUMN.plusDays(1))).isEmpty();
+        assertThat(sensors(null)).isEmpty();
+    }
+
+    @Test
+    void wheelsThatStayedNeedNoLearning() {
+        var car = car("5x114.3 M14x1.5 cone 64.1 ET45 7.5J", null);
+        var notJudged = new ArrayList<String>();
+        SensorFindings.of(car, car.visits().getLast(), notJudged);
+        assertThat(notJudged).as("the same wheels are on").isEmpty();
+        var arrived =
+                new Visit("v", Cars.AUTUMN, 48_000, null, Cars.at("S-"), Map.of(), List.of(), List.of(), null, null);
+        SensorFindings.of(car, arrived, notJudged);
+        assertThat(notJudged).as("not known yet what it leaves on").isEmpty();
+    }
+
+    @Test
+    void aWheelOfWhichNothingIsKnownIsNotJudged() {
+        var unknown = Cars.history(Cars.visit(List.of()));
+        assertThat(WheelFitFindings.of(unknown, Cars.at("S-"))).isEmpty();
+        var car = car("5x112 M14x1.5 cone 66.6 ET40 7.5J", null);
+        assertThat(WheelFitFindings.of(car, Map.of(Corner.LR, "S-LR")))
+                .extracting(Finding::subject)
+                .containsExactly(new Subject(Subject.Part.WHEEL_FIT, Corner.LR, "S-LR", null));
+    }
+
+    private static List<Finding> sensors(@Nullable LocalDate batteryOn) {
+        var car = car("5x114.3 M14x1.5 cone 64.1 ET45 7.5J", batteryOn);
+        return SensorFindings.of(car, car.visits().getLast(), new ArrayList<>());
     }
 }
