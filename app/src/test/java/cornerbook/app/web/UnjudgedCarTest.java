@@ -13,6 +13,7 @@ import cornerbook.core.visit.Limit;
 import cornerbook.core.visit.Measure;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.DriverManager;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -96,6 +97,24 @@ class UnjudgedCarTest {
             assertThat(pages.typeAtBay(visitId, slot, "3")).isEqualTo("stored");
             assertThat(pages.typeAtDesk(visitId, slot, "4")).isTrue();
             assertThat(slot.findIn(shop.visit(visitId)).orElseThrow().value()).isEqualTo(4);
+        }
+    }
+
+    /** A value that the book cannot give back, as after damage. */
+    @Test
+    void aCarThatCannotBeReadStandsInTheListToo() throws Exception {
+        var cars = ServedShop.cars().subList(0, 3);
+        var damaged = cars.getFirst().vehicle();
+        try (var shop = shop(cars, new Assessor(LimitsFile.load()))) {
+            try (var connection = DriverManager.getConnection("jdbc:sqlite:" + folder.resolve("book.sqlite"));
+                    var statement = connection.createStatement()) {
+                statement.execute("update vehicle set fastener_seat = 'GLUED' where id = '" + damaged.id() + "'");
+            }
+            var list = shop.get("/");
+            assertThat(list.statusCode()).isEqualTo(200);
+            assertThat(list.body())
+                    .containsOnlyOnce("could not be judged")
+                    .contains(damaged.plate(), cars.getLast().vehicle().plate());
         }
     }
 
