@@ -43,6 +43,12 @@ final class BookFailure {
                         .formatted(book));
     }
 
+    BookException leftAside(Path log) {
+        return BookException.failure(
+                "The book %s was replaced while Cornerbook had it open; the last entries of the one before may be in %s, which belongs beside that one under the name %s-wal"
+                        .formatted(book, log, BookFile.NAME));
+    }
+
     BookException closed() {
         return BookException.failure(
                 "The book %s is closed, as Cornerbook stops; nothing of this was saved".formatted(book));

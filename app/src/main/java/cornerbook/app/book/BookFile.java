@@ -185,12 +185,27 @@ final class BookFile implements BookStore {
             if (connection != null) {
                 connection.close();
             }
+            if (place.isTaken()) {
+                setLogAside();
+            }
         } catch (SQLException e) {
             throw failure.explain(e);
+        } catch (IOException e) {
+            throw BookFailure.ofFolder(name.getParent(), e);
         } finally {
             if (alone) {
                 use.writeLock().unlock();
             }
+        }
+    }
+
+    /** The log of the book that was replaced has its last entries, and must not be played into the one that stands there now. */
+    private void setLogAside() throws IOException {
+        var log = Path.of(name + BESIDE.getFirst());
+        if (Files.exists(log)) {
+            var aside = Path.of(name + "-of-the-book-before-wal");
+            Files.move(log, aside);
+            throw failure.leftAside(aside);
         }
     }
 

@@ -27,6 +27,11 @@ final class FilePlace {
         }
     }
 
+    /** Whether another file stands there. */
+    boolean isTaken() {
+        return Files.exists(file) && !isKept();
+    }
+
     /** Device and number of the file; where a file system has none, when it was made. */
     private static Object identity(Path file) throws IOException {
         var attributes = Files.readAttributes(file, BasicFileAttributes.class);

@@ -8,7 +8,8 @@ public final class ServerAddress {
     static final String SCHEME = "jdbc:postgresql:";
 
     private static final Pattern ADDRESS = Pattern.compile(SCHEME + "\\S*");
-    private static final Pattern WITH_USER = Pattern.compile(SCHEME + "//(?:[^?]*|[^?/]*\\?.*)@(?<rest>.*)");
+    /** With one slash as well: a path that was made of an address has lost the other. */
+    private static final Pattern WITH_USER = Pattern.compile(SCHEME + "//?(?:[^?]*|[^?/]*\\?.*)@(?<rest>.*)");
 
     private ServerAddress() {}
 

@@ -85,6 +85,35 @@ class ServedBookTest {
         }
     }
 
+    /** The log of the one before would be played into the book that is there now. */
+    @Test
+    void theLogOfAReplacedBookIsKeptAndNotPlayedIntoTheNewOne() throws Exception {
+        var away = parent.resolve("away");
+        Files.createDirectory(away);
+        var backup = parent.resolve("backup");
+        try (var shop = new ShopProcess(folder, List.of(car))) {
+            try (var book = Book.open(folder)) {
+                book.backup(backup);
+            }
+            assertThat(enter(shop, Spot.INNER).statusCode()).isEqualTo(303);
+            Files.move(folder.resolve(FILE), away.resolve(FILE));
+            Files.copy(backup, folder.resolve(FILE));
+            assertRefused(enter(shop, Spot.OUTER));
+            shop.stop();
+        }
+        assertThat(Files.readString(folder.resolve("server.log")))
+                .contains("the last entries of the one before may be in");
+        try (var book = Book.open(folder)) {
+            assertThat(spots(book)).isEmpty();
+            assertThat(book.check()).isEmpty();
+        }
+        Files.move(folder.resolve(FILE + "-of-the-book-before-wal"), away.resolve(FILE + "-wal"));
+        try (var book = Book.open(away)) {
+            assertThat(spots(book)).containsExactly(Spot.INNER);
+            assertThat(book.check()).isEmpty();
+        }
+    }
+
     /** Commands go on beside the process that serves; when it is killed, the next one may serve. */
     @Test
     void oneProcessServesABookAndCommandsGoOnBesideIt() throws Exception {
