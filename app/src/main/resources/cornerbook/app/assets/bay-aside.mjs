@@ -5,6 +5,7 @@ import { all } from "./bay-store.mjs";
 import { fieldsOf, isBare, note, Visit, withUnit } from "./bay-visit.mjs";
 
 const ANSWER_MS = 3_000;
+const MOVABLE = ["reading", "tick", "photo"];
 const KINDS = { leaving: "wheels on", departure: "the car leaves", answer: "which of two readings counts", tool: "tool", "photo choice": "what a photo belongs to", photo: "photo" };
 
 /** The button of the bar; it is there as long as something is. */
@@ -49,13 +50,14 @@ function refusal(outbox, entry, kept, targets, done) {
   };
   const button = (words, work) => h("button", { type: "button", className: "quiet", onclick: act(work) }, words);
   const id = entry.id;
+  const others = MOVABLE.includes(entry.kind) ? targets.filter(([visit]) => visit !== entry.visit) : [];
   return h("section", { className: "aside" },
     h("h3", {}, inWords(entry, kept.get(entry.visit)), h("small", {}, ofVisit(entry, kept.get(entry.visit)))),
     note("wrong", entry.refused),
     entry.kind === "reading" ? h("label", { htmlFor: `value.${id}` }, "Another value") : null,
     entry.kind === "reading" ? retype(outbox, entry, kept.get(entry.visit), button) : null,
-    ["reading", "tick", "photo"].includes(entry.kind) && targets.length > 0 ? h("label", { htmlFor: `visit.${id}` }, "Belongs to another visit") : null,
-    ["reading", "tick", "photo"].includes(entry.kind) && targets.length > 0 ? move(outbox, entry, targets, button) : null,
+    others.length > 0 ? h("label", { htmlFor: `visit.${id}` }, "Belongs to another visit") : null,
+    others.length > 0 ? move(outbox, entry, others, button) : null,
     h("div", { className: "row" },
       button("Try again", () => outbox.retry(entry)),
       button("Keep as a note", () => outbox.amend(entry, { note: `${inWords(entry, kept.get(entry.visit))}, ${ofVisit(entry, kept.get(entry.visit))}, ${entry.person}, ${new Date(entry.at).toLocaleString()}` }))),

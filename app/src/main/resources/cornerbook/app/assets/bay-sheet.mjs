@@ -150,7 +150,7 @@ export class SheetView {
     if (!folded) {
       return h("section", {}, title ? h("h3", {}, title) : null, ...parts);
     }
-    const read = () => fields.filter((field) => this.visit.look(field).written !== "").length;
+    const read = () => fields.filter((field) => this.visit.read(field) !== "").length;
     const count = h("small", {});
     this.onUpdate(() => (count.textContent = read() > 0 ? `${read()} read` : ""));
     return h("details", { open: read() > 0 }, h("summary", {}, title, count), ...parts);

@@ -60,7 +60,7 @@ function wheel(view, corner, fields) {
   });
   const said = h("p", { className: "ghost", ariaLive: "polite" });
   view.onUpdate(() => {
-    said.textContent = field && visit.tight(corner) && visit.look(field).written === "" ? "Ticked as tightened, no torque value read." : "\u00a0";
+    said.textContent = field && visit.tight(corner) && visit.read(field) === "" ? "Ticked as tightened, no torque value read." : "\u00a0";
   });
   return h("section", { className: `corner ${corner}` }, h("h3", {}, corner), h("div", { className: "nuts" }, ...nuts.map(({ button }) => button)), said, field ? view.view(field) : null);
 }

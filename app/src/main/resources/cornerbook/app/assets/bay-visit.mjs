@@ -104,6 +104,12 @@ export class Visit extends EventTarget {
     return { key, entry, stored, rival, written, where };
   }
 
+  /** What was read at a field, here or in the book; what was refused is nothing. */
+  read(field) {
+    const { where, written, stored } = this.look(field);
+    return where === "refused" ? (stored?.shown[chosen().units] ?? "") : written;
+  }
+
   lastOf(field) {
     return field.ofWheel ? this.#ofWheel(field)?.last?.[`${field.measure}.${field.spot ?? ""}`] : field.last;
   }
@@ -140,13 +146,13 @@ export class Visit extends EventTarget {
   tight(corner) {
     const ticks = this.#fasteners(corner).map((key) => this.#ticked(key));
     const torque = this.#fieldsOfMeasure("WHEEL_TORQUE").find((field) => field.corner === corner);
-    return !ticks.some((tick) => tick && !tick.done) && (ticks.every((tick) => tick?.done) || Boolean(torque && this.look(torque).written));
+    return !ticks.some((tick) => tick && !tick.done) && (ticks.every((tick) => tick?.done) || Boolean(torque && this.read(torque)));
   }
 
   /** Each tick of a fastener and each torque: which, and of whom. */
   tightenings() {
     const ticked = CORNERS.flatMap((corner) => this.#fasteners(corner)).map((key) => this.#ticked(key)).filter((tick) => tick?.done);
-    const written = this.#fieldsOfMeasure("WHEEL_TORQUE").map((field) => this.look(field)).map(({ entry, stored }) => entry ?? stored);
+    const written = this.#fieldsOfMeasure("WHEEL_TORQUE").map((field) => this.look(field)).map(({ entry, stored }) => (entry?.refused ? stored : entry ?? stored));
     return [...ticked, ...written.filter(Boolean)];
   }
 
@@ -170,7 +176,7 @@ export class Visit extends EventTarget {
       (key === "WHEELS_ON" && CORNERS.some((corner) => this.leaving(corner))) ||
       (key === SECOND_CHECK && this.secondChecked()) ||
       (key.startsWith(TIGHT) && this.tight(key.slice(TIGHT.length))) ||
-      this.#fieldsOf(key).some((field) => this.applies(field) && !["", "not done"].includes(this.look(field).written));
+      this.#fieldsOf(key).some((field) => this.applies(field) && !["", "not done"].includes(this.read(field)));
     return this.sheet.cautions.filter((caution) => caution.openedBy.some(has) && !has(caution.closedBy));
   }
 
@@ -191,7 +197,7 @@ export class Visit extends EventTarget {
   progress(step) {
     const fields = step.groups.filter((group) => !group.folded).flatMap((group) => group.fields).filter((field) => this.applies(field));
     // A wheel is tight by its ticks, too; what the wrench showed need not be typed.
-    const open = (field) => (field.measure === "WHEEL_TORQUE" ? !this.tight(field.corner) : this.look(field).written === "");
+    const open = (field) => (field.measure === "WHEEL_TORQUE" ? !this.tight(field.corner) : this.read(field) === "");
     const ticks = step.kind === "TORQUE" ? [] : step.ticks;
     // Its places are not there before it is known which wheels go on.
     const waits = ["CAR", "TORQUE"].includes(step.kind) && fieldsOf(step).some((field) => field.goesOn) && !fields.some((field) => field.goesOn);

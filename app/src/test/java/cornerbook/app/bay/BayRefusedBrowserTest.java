@@ -61,6 +61,7 @@ class BayRefusedBrowserTest {
         type(page, "f.DISC_THICKNESS.LF.", "22.1");
         assertThat(page.locator("#link")).hasText("1 only on this tablet, 1 needs you");
         assertThat(shop.readings(visitId)).extracting(Reading::asWritten).containsExactly("22.1 mm");
+        assertThat(page.locator("#steps [aria-current] small")).hasText("1 of 8");
         page.locator("#aside").click();
         assertThat(page.locator(".aside")).containsText("is not a quantity");
         Axe.assertNoViolation(page, "what was not taken");
