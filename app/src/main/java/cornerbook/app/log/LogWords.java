@@ -35,9 +35,7 @@ final class LogWords {
                 .limit(MOST_FRAMES)
                 .forEach(each -> {
                     lines.add(each.getClass().getName() + words(each));
-                    Arrays.stream(each.getStackTrace())
-                            .limit(MOST_FRAMES)
-                            .forEach(frame -> lines.add("  " + frame));
+                    Arrays.stream(each.getStackTrace()).limit(MOST_FRAMES).forEach(frame -> lines.add("  " + frame));
                 });
         return lines;
     }
@@ -48,12 +46,11 @@ final class LogWords {
     }
 
     private static boolean tells(Throwable thrown) {
-        return switch (thrown) {
-            case NullPointerException _, IndexOutOfBoundsException _, ArithmeticException _, ClassCastException _ ->
-                true;
-            default ->
-                thrown.getStackTrace().length > 0
-                        && thrown.getStackTrace()[0].getClassName().startsWith(CORE);
-        };
+        var places = thrown.getStackTrace();
+        return thrown instanceof NullPointerException
+                || thrown instanceof IndexOutOfBoundsException
+                || thrown instanceof ArithmeticException
+                || thrown instanceof ClassCastException
+                || (places.length > 0 && places[0].getClassName().startsWith(CORE));
     }
 }
