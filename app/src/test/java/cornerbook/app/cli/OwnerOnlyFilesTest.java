@@ -20,7 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** What the program writes of the shop and its customers is read by its owner only. */
 class OwnerOnlyFilesTest {
-    private static final LocalDate TODAY = LocalDate.now(ZoneId.systemDefault());
+    private final LocalDate today = LocalDate.now(ZoneId.systemDefault());
 
     @TempDir
     private Path folder;
@@ -32,7 +32,7 @@ class OwnerOnlyFilesTest {
     void write() throws IOException {
         visitFile = Files.writeString(
                 folder.resolve("visit.json"),
-                VisitFile.write(DemoShop.histories(TODAY).getLast()));
+                VisitFile.write(DemoShop.histories(today).getLast()));
         written = Files.createDirectory(
                 folder.resolve("written"),
                 PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rwx------")));
@@ -46,9 +46,9 @@ class OwnerOnlyFilesTest {
         run("restore", written.resolve("copy"), "--data", written.resolve("restored"));
         run("export", "--all", "-o", written, "--data", data);
         run("handover", visitFile, "-o", written.resolve("sheet.pdf"));
-        ShopCertificates.of(written.resolve("certificates"), "127.0.0.1", TODAY);
+        ShopCertificates.of(written.resolve("certificates"), "127.0.0.1", today);
         try (var book = Book.openToServe(data)) {
-            book.learn(TODAY);
+            book.learn(today);
             assertThat(data.resolve("book.sqlite-wal")).exists();
             try (var all = Files.walk(written)) {
                 assertThat(all.toList())
