@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Route;
+import com.microsoft.playwright.options.FilePayload;
 import cornerbook.app.photo.Photos;
 import cornerbook.app.web.Axe;
 import cornerbook.app.web.Chromium;
@@ -13,6 +14,7 @@ import cornerbook.core.visit.Reading;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -117,7 +119,7 @@ class BayRefusedBrowserTest {
         first.locator("text=Move it there").click();
         assertThat(page.locator(".aside")).hasCount(1);
         page.locator("text=Keep as a note").click();
-        assertThat(page.locator(".aside textarea")).hasValue(java.util.regex.Pattern.compile(".*4\\.8 mm.*Ada.*"));
+        assertThat(page.locator(".aside textarea")).hasValue(Pattern.compile(".*4\\.8 mm.*Ada.*"));
         page.locator("#aside-close").click();
         assertThat(page.locator("#link")).hasText("All in the book");
         assertThat(shop.readings(visitId)).extracting(Reading::asWritten).containsExactlyInAnyOrder("5.0 mm", "4.9 mm");
@@ -132,7 +134,7 @@ class BayRefusedBrowserTest {
         shell.close();
         Page page = sheet("BRAKE.LF");
         page.locator("input[type=file]")
-                .setInputFiles(new com.microsoft.playwright.options.FilePayload(
+                .setInputFiles(new FilePayload(
                         "pad.jpeg", "image/jpeg", Photos.patches(3, 60, 40).content()));
         assertThat(page.locator(".picture")).hasCount(1);
         assertThat(page.locator("#aside")).hasText("1 not taken");
