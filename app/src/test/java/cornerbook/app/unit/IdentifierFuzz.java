@@ -51,7 +51,8 @@ public final class IdentifierFuzz implements FuzzTarget {
             new Kind<>("mounting", Mounting::parse, Mounting::written),
             new Kind<>("vin", Vin::parse, Vin::toString),
             new Kind<>("brake fluid", BrakeFluid::parse, BrakeFluid::label),
-            new Kind<>("thread", ScrewThread::parse, ScrewThread::toString),
+            // Shown by the nearest 64th of an inch.
+            new Kind<>("thread", text -> ScrewThread.parse(text).toString(), shown -> shown),
             new Kind<>("seat", Seat::parse, Seat::word),
             new Kind<>("thread state", ThreadState::parse, ThreadState::word),
             new Kind<>("property class", PropertyClass::parse, PropertyClass::toString));

@@ -128,7 +128,8 @@ public final class Quantities {
     }
 
     private static double change(double value, String from, String to) {
-        return from.equals(to)
+        // The units library knows nothing without end; it is refused in every unit.
+        return from.equals(to) || !Double.isFinite(value)
                 ? value
                 : CONVERTERS
                         .computeIfAbsent(from + " " + to, key -> converter(from, to))
