@@ -53,17 +53,17 @@ public final class TemplateBook {
     public Copy copy() {
         var folder = newFolder();
         var file = folder.resolve(BookFile.NAME);
-        try {
-            Files.write(file, content);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
         // Its form is this program's: to look for migrations would take longer than all else that is done with it.
         var reading = BookFile.source(file, TransactionMode.DEFERRED);
         var writing = BookFile.source(file, TransactionMode.IMMEDIATE);
         // Nobody pulls the plug here, and to wait for the disk takes longer than the rest.
         writing.setSynchronous(SynchronousMode.OFF.getValue());
-        return new Copy(new Book(new BookFile(file, reading, writing)), folder);
+        try {
+            Files.write(file, content);
+            return new Copy(new Book(new BookFile(file, file, reading, writing)), folder);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /** A book that goes away when it is closed. */

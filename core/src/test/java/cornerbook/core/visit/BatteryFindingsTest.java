@@ -1,6 +1,7 @@
 package cornerbook.core.visit;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import cornerbook.core.battery.Chemistry;
@@ -188,5 +189,34 @@ class BatteryFindingsTest {
 
     private static Reading amperes(double amperes) {
         return Cars.reading(Measure.BATTERY_CRANKING_CURRENT, null, null, null, amperes);
+    }
+
+    /** The share of charge and of the rating, the temperature and the trend stand beside the verdict. */
+    @Test
+    void theReadingsStandBesideTheVerdict() {
+        var finding =
+                judge(volts(12.24), amperes(400), Cars.reading(Measure.BATTERY_TEMPERATURE, null, null, null, 26.7));
+        assertThat(finding.title()).isEqualTo("12 V battery 12.24 V at rest, about 50 % charged");
+        assertThat(finding.evidence())
+                .extracting(Evidence::what, Evidence::value)
+                .contains(
+                        tuple("state of charge", "about 50 %"),
+                        tuple("cranking current", "400 A of 500 A EN: 80 %"),
+                        tuple("temperature", "27 °C"));
+        var falling = List.of(visit(360, amperes(480)), visit(180, amperes(440)), visit(0, volts(12.7), amperes(400)));
+        assertThat(BatteryFindings.of(
+                                Cars.vehicle(),
+                                falling,
+                                new CurrentReadings(falling.getLast()),
+                                NEXT,
+                                new ArrayList<>())
+                        .orElseThrow()
+                        .evidence())
+                .filteredOn(evidence -> evidence.what().equals("trend of the health"))
+                .singleElement()
+                .satisfies(evidence -> {
+                    assertThat(evidence.value()).isEqualTo("−16 % a year, ±0 %");
+                    assertThat(evidence.how()).contains("70 % about");
+                });
     }
 }

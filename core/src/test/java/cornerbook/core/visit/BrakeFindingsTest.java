@@ -210,7 +210,7 @@ class BrakeFindingsTest {
     }
 
     /** The dial at eight equal steps over a hub tilted by one amplitude and a disc tilted by another, moved on by an angle. */
-    private static String tilt(double hubMm, double hubDegrees, double discMm, double discDegrees) {
+    static String tilt(double hubMm, double hubDegrees, double discMm, double discDegrees) {
         return IntStream.range(0, 8)
                 .mapToObj(step -> String.format(
                         Locale.ROOT,

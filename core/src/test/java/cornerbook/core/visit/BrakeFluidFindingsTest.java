@@ -177,4 +177,11 @@ class BrakeFluidFindingsTest {
         judge(Cars.vehicle(), List.of(Cars.reading(Measure.BRAKE_FLUID_REPLACED, null, null, null, 1)));
         assertThat(notJudged).containsExactly("brake fluid: age, for the manufacturer's interval is not known");
     }
+
+    /** An entry that it was not done is no change. */
+    @Test
+    void fluidThatWasNotChangedIsNotNew() {
+        assertThat(judge(Cars.vehicle(), List.of(Cars.reading(Measure.BRAKE_FLUID_REPLACED, null, null, null, 0))))
+                .isEmpty();
+    }
 }

@@ -287,4 +287,33 @@ class BrakePartsTest {
     private static Reading vehicle(Measure measure, double value) {
         return Cars.reading(measure, null, null, null, value);
     }
+
+    /** The pins of a fixed caliper hold its pads: seized ones stop them as seized slide pins do. */
+    @Test
+    void theRetainingPinsOfAFixedCaliperAreJudged() {
+        var fixed = Cars.withBrake(BrakeSpecification.Caliper.FIXED, true);
+        var readings = new CurrentReadings(List.of(corner(Measure.RETAINING_PIN_MOVEMENT, 2)));
+        assertThat(CaliperFindings.of(new BrakeCorner(Corner.RR, fixed, readings)))
+                .map(Finding::verdict)
+                .contains(Verdict.SPENT);
+    }
+
+    @Test
+    void aCaliperIsFoundWithItsCorner() {
+        assertThat(findings(corner(Measure.SLIDE_PIN_MOVEMENT, 2)))
+                .filteredOn(finding -> finding.subject().part() == Subject.Part.CALIPER)
+                .extracting(finding -> finding.subject().corner(), Finding::verdict)
+                .containsExactly(tuple(Corner.RR, Verdict.SPENT));
+    }
+
+    /** Tight and seized are not the same to the one who has to free them. */
+    @Test
+    void tightAndSeizedAreToldApart() {
+        assertThat(stuck(movement(Spot.INNER, 1)))
+                .hasValueSatisfying(finding -> assertThat(finding.title()).endsWith("tight in its bracket as found"));
+        assertThat(stuck(movement(Spot.INNER, 2))).hasValueSatisfying(finding -> {
+            assertThat(finding.title()).endsWith("seized in its bracket as found");
+            assertThat(finding.plainWords()).contains("was seized");
+        });
+    }
 }

@@ -142,4 +142,21 @@ class PadFindingsTest {
                 new LimitTable(Cars.LIMITS),
                 notJudged);
     }
+
+    /** What was read, and the difference at the visit before, stand beside the verdict; below the legal minimum, the directive's defect. */
+    @Test
+    void theReadingsStandBesideTheVerdict() {
+        var before = visit("before", pad(Spot.INNER, 8.5), pad(Spot.OUTER, 8));
+        var trailing = Cars.reading(Measure.PAD_THICKNESS_TRAILING, Corner.RR, null, Spot.OUTER, 7.75);
+        var pads = judge(before, visit("v", pad(Spot.INNER, 8), trailing));
+        assertThat(pads.evidence())
+                .contains(
+                        new Evidence("inner", "8.0 mm", "reading, written \"8.0\""),
+                        new Evidence("outer", "7.8 mm", "reading, written \"7.75\""))
+                .anyMatch(each -> each.what().equals("at the visit before")
+                        && each.value().equals("0.5 mm apart"))
+                .noneMatch(each -> each.value().equals("dangerous"));
+        assertThat(judge(visit("v", pad(Spot.INNER, 1.5), pad(Spot.OUTER, 1.5))).evidence())
+                .anyMatch(each -> each.value().equals("dangerous"));
+    }
 }

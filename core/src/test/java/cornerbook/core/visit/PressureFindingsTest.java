@@ -1,6 +1,7 @@
 package cornerbook.core.visit;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import cornerbook.core.corner.Corner;
 import cornerbook.core.season.Climate;
@@ -167,5 +168,26 @@ class PressureFindingsTest {
         var visit = new Visit(
                 "v", Cars.AUTUMN, 48_000, null, Cars.at("S-"), leftOn, List.of(reading), List.of(), null, null);
         return PressureFindings.of(Cars.vehicle(), List.of(visit), new CurrentReadings(visit), null, new ArrayList<>());
+    }
+
+    /** 250 kPa set at 4 °C are 219.6 kPa at −20 °C by the ideal gas, 32.1 kPa above the warning at 187.5 kPa. */
+    @Test
+    void theColdestMorningIsHeldAgainstTheWarning() {
+        assertThat(findings(0).getLast().evidence())
+                .extracting(Evidence::what, Evidence::value)
+                .contains(tuple("above the warning then", "32 kPa"));
+    }
+
+    /** The words follow the verdict, and a placard that is brought to the warm tyre is named as such. */
+    @Test
+    void theWordsFollowTheVerdict() {
+        assertThat(set(298, -15).plainWords()).contains("is set as the placard asks");
+        assertThat(set(250, -15).plainWords()).contains("has to be set again");
+        assertThat(set(250, -15).evidence())
+                .filteredOn(evidence -> evidence.what().equals("to be set"))
+                .extracting(Evidence::how)
+                .singleElement()
+                .asString()
+                .startsWith("ideal gas");
     }
 }
