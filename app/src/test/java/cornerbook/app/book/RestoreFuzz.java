@@ -6,6 +6,7 @@ import cornerbook.app.exchange.VisitFile;
 import cornerbook.app.fuzz.FuzzTarget;
 import cornerbook.app.fuzz.Input;
 import cornerbook.app.fuzz.Sentences;
+import cornerbook.app.web.ServedShop;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.util.Arrays;
@@ -43,7 +44,7 @@ public final class RestoreFuzz implements FuzzTarget {
                 assertThat(book.check()).isEmpty();
                 for (var car : book.listVehicles()) {
                     var file = VisitFile.write(book.findRecord(car.id()).orElseThrow());
-                    assertThat(file).contains("cornerbook-visit-file");
+                    assertThat(VisitFile.read(file, ServedShop.TODAY)).isInstanceOf(VisitFile.Read.class);
                 }
             }
         } finally {

@@ -3,6 +3,7 @@ package cornerbook.app.fuzz;
 import cornerbook.app.bay.BayEntriesFuzz;
 import cornerbook.app.bench.CalculatorFuzz;
 import cornerbook.app.book.RestoreFuzz;
+import cornerbook.app.exchange.AssessedVisitFileFuzz;
 import cornerbook.app.exchange.ClimateFileFuzz;
 import cornerbook.app.exchange.EditedVisitFileFuzz;
 import cornerbook.app.exchange.VisitFileFuzz;
@@ -24,17 +25,18 @@ import java.util.stream.Stream;
 final class FuzzTargets {
     private static final Path CORPUS = Path.of("src", "test", "resources", "fuzz");
 
-    private static final Map<String, Supplier<FuzzTarget>> ALL = Map.of(
-            "bay-entries", BayEntriesFuzz::new,
-            "calculators", CalculatorFuzz::new,
-            "climate-file", ClimateFileFuzz::new,
-            "edited-visit-file", EditedVisitFileFuzz::new,
-            "identifiers", IdentifierFuzz::new,
-            "limits-file", LimitsFileFuzz::new,
-            "photos", PhotoFuzz::new,
-            "quantities", QuantityFuzz::new,
-            "restore", RestoreFuzz::new,
-            "visit-file", VisitFileFuzz::new);
+    private static final Map<String, Supplier<FuzzTarget>> ALL = Map.ofEntries(
+            Map.entry("assessed-visit-file", AssessedVisitFileFuzz::new),
+            Map.entry("bay-entries", BayEntriesFuzz::new),
+            Map.entry("calculators", CalculatorFuzz::new),
+            Map.entry("climate-file", ClimateFileFuzz::new),
+            Map.entry("edited-visit-file", EditedVisitFileFuzz::new),
+            Map.entry("identifiers", IdentifierFuzz::new),
+            Map.entry("limits-file", LimitsFileFuzz::new),
+            Map.entry("photos", PhotoFuzz::new),
+            Map.entry("quantities", QuantityFuzz::new),
+            Map.entry("restore", RestoreFuzz::new),
+            Map.entry("visit-file", VisitFileFuzz::new));
 
     private FuzzTargets() {}
 
