@@ -34,11 +34,11 @@ final class FileNumbers {
             }
         } else if (node.isNumber()) {
             double size = Math.abs(node.asDouble(Double.POSITIVE_INFINITY));
-            if (!(size <= LARGEST && (size == 0 || size >= SMALLEST))) {
+            if (!(size == 0 || (size >= SMALLEST && size < LARGEST)) && problems.size() < VisitFile.MOST_PROBLEMS) {
                 problems.add(new Problem(
                         where,
-                        "%s does not fit, expected 0 or a number between 0.000000001 and 1000000000000, or the negative of one"
-                                .formatted(VisitFileSchema.shorten(node))));
+                        "%s is too %s a number, expected one with at most 12 digits before the point and 9 behind it"
+                                .formatted(VisitFileSchema.shorten(node), size < 1 ? "small" : "large")));
             }
         }
     }

@@ -8,16 +8,12 @@ import cornerbook.core.quantity.Quoted;
 import cornerbook.core.visit.Problem;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import tools.jackson.databind.JsonNode;
 
 /** The published schema of the visit file. */
 final class VisitFileSchema {
-    private static final double LARGEST_NUMBER = 1e15;
-    private static final double SMALLEST_NUMBER = 1e-9;
-
     private static final Schema SCHEMA = load();
 
     private VisitFileSchema() {}
@@ -28,33 +24,6 @@ final class VisitFileSchema {
     }
 
     static List<Problem> check(JsonNode root) {
-        var beyondUse = new ArrayList<Problem>();
-        findBeyondUse(root, "", beyondUse);
-        return beyondUse.isEmpty() ? validate(root) : List.copyOf(beyondUse);
-    }
-
-    /**
-     * Finds numbers that nothing on a car has. The validator cannot compare the largest, and the smallest would be written
-     * with more noughts than a text may have.
-     */
-    private static void findBeyondUse(JsonNode node, String where, List<Problem> problems) {
-        double size = node.isNumber() ? Math.abs(node.doubleValue()) : 0;
-        if (!(size == 0 || (size >= SMALLEST_NUMBER && size < LARGEST_NUMBER))
-                && problems.size() < VisitFile.MOST_PROBLEMS) {
-            problems.add(new Problem(
-                    where,
-                    "%s is too %s a number, expected one with at most 15 digits before the point and 9 behind it"
-                            .formatted(shorten(node), size < 1 ? "small" : "large")));
-        }
-        node.properties()
-                .forEach(property ->
-                        findBeyondUse(property.getValue(), where + "/" + escaped(property.getKey()), problems));
-        for (int i = 0; node.isArray() && i < node.size(); i++) {
-            findBeyondUse(node.get(i), where + "/" + i, problems);
-        }
-    }
-
-    private static List<Problem> validate(JsonNode root) {
         return SCHEMA.validate(root).stream()
                 .limit(VisitFile.MOST_PROBLEMS)
                 .map(VisitFileSchema::problem)

@@ -16,7 +16,9 @@ public final class AssessedVisitFileFuzz implements FuzzTarget {
     public void take(byte[] input) {
         if (VisitFile.read(files.text(new Input(input)), VisitFileFuzz.TODAY) instanceof VisitFile.Read read) {
             for (var visit : read.history().visits()) {
-                assertThat(assessor.assess(read.history(), visit.id()).findings().toString())
+                assertThat(assessor.assess(read.history(), visit.id())
+                                .findings()
+                                .toString())
                         .doesNotContain("NaN", "Infinity");
             }
         }

@@ -112,7 +112,7 @@ class VisitFileTest {
 
         assertThat(problems(text)).singleElement().satisfies(problem -> {
             assertThat(problem.where()).isEqualTo("/wheelSets/0/wheels/0/tyre/loadIndex");
-            assertThat(problem.message()).contains("a number, expected one with at most 15 digits");
+            assertThat(problem.message()).contains("a number, expected one with at most 12 digits");
         });
     }
 
