@@ -109,10 +109,10 @@ class ArmLoadsTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "2100 750 600 -750 2100 750 2100 -750 | lift point LF is not ahead of LR",
-                "600 750 2100 -750 2100 750 2100 -750 | lift point RF is not ahead of RR",
-                "600 -750 600 -750 2100 750 2100 -750 | lift point LF is not left of RF",
-                "600 750 600 -750 2100 -750 2100 -750 | lift point LR is not left of RR"
+                "2100 750 600 -750 2100 750 2100 -750 | lift point LF is not ahead of LR, expected the front ones ahead",
+                "600 750 2100 -750 2100 750 2100 -750 | lift point RF is not ahead of RR, expected the front ones ahead",
+                "600 -750 600 -750 2100 750 2100 -750 | lift point LF is not left of RF, expected the left ones further left",
+                "600 750 600 -750 2100 -750 2100 -750 | lift point LR is not left of RR, expected the left ones further left"
             })
     void pointsAtTheWrongCornerAreRefused(String places, String message) {
         var at = List.of(places.split(" ")).stream().map(Double::valueOf).toList();
