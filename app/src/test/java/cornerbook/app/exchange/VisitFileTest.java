@@ -105,14 +105,14 @@ class VisitFileTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"1e300", "-1e300", "1e-300"})
+    @ValueSource(strings = {"1e300", "-1e300"})
     void numberThatNothingOnACarHasIsRefusedAtItsPlace(String number) {
         var text = edited(file -> file.withObject("/wheelSets/0/wheels/0/tyre").put("loadIndex", 77))
                 .replace(":77", ":" + number);
 
         assertThat(problems(text)).singleElement().satisfies(problem -> {
             assertThat(problem.where()).isEqualTo("/wheelSets/0/wheels/0/tyre/loadIndex");
-            assertThat(problem.message()).contains("a number, expected one with at most 12 digits");
+            assertThat(problem.message()).contains("too large a number, expected one with at most 12 digits");
         });
     }
 

@@ -125,7 +125,8 @@ public record Visit(
 
     /** The same visit on another day, or with another odometer. */
     public Visit withOdometer(LocalDate day, double km) {
-        return new Visit(id, day, km, technician, arrivedOn, leftOn, readings, workDone, notes, nextVisitDue, tools);
+        return new Visit(
+                id, day, km, technician, arrivedOn, leftOn, readings, workDone, notes, nextVisitDue, tools, tightened);
     }
 
     /** The tool of a kind that it was worked with. */

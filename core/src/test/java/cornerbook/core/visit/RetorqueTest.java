@@ -49,6 +49,17 @@ class RetorqueTest {
         assertThat(visit.withLeftOn(changed).tightened()).containsExactly(Corner.RF);
     }
 
+    /** A date or an odometer that is put right loosens no wheel. */
+    @Test
+    void theVisitStaysTightenedWhenItsOdometerIsPutRight() {
+        var visit = new Visit(
+                        "v", Cars.AUTUMN, 48_000, null, Cars.at("S-"), Cars.at("S-"), List.of(), List.of(), null, null)
+                .withTightened(Set.of(Corner.LF));
+        var right = visit.withOdometer(Cars.AUTUMN.minusDays(1), 47_900);
+        assertThat(right.tightened()).containsExactly(Corner.LF);
+        assertThat(Retorque.after(Cars.history(right), right)).isPresent();
+    }
+
     private static Optional<Retorque> after(Map<Corner, String> leftOn, List<Reading> readings) {
         var visit = new Visit("v", Cars.AUTUMN, 48_000, null, Cars.at("S-"), leftOn, readings, List.of(), null, null);
         return Retorque.after(Cars.history(visit), visit);
