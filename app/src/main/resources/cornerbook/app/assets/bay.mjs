@@ -24,7 +24,7 @@ function showLink(outbox) {
     outbox.linked ? "" : "No link",
     here > 0 ? `${here} only on this tablet` : writing > 0 ? "" : "All in the book",
     writing > 0 ? "keeping …" : "",
-    asked > 0 ? `${asked} needs you` : "",
+    asked > 0 ? `${asked} ${asked === 1 ? "needs" : "need"} you` : "",
   ];
   byId("link").textContent = words.filter(Boolean).join(", ");
   showAside(byId("aside"), outbox);
