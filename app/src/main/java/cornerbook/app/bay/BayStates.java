@@ -17,6 +17,7 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.visit.AirToSet;
 import cornerbook.core.visit.Reading;
 import cornerbook.core.visit.ShopTool;
+import cornerbook.core.visit.StandingReadings;
 import cornerbook.core.visit.Visit;
 import java.time.Instant;
 import java.util.EnumMap;
@@ -40,7 +41,8 @@ final class BayStates {
         var visit = read.visit();
         var notes = read.notes();
         var standing = new LinkedHashMap<String, Stored>();
-        standing(visit)
+        new StandingReadings(visit)
+                .all()
                 .forEach(reading -> standing.put(
                         key(reading), stored(reading, notes.authors().get(reading.id()))));
         return new BayState(
@@ -75,14 +77,6 @@ final class BayStates {
                 .collect(Collectors.toMap(
                         WorkTick::tick,
                         tick -> new Ticked(tick.id(), tick.done(), tick.person(), tick.wheelTag(), tick.seen())));
-    }
-
-    /** The readings of a visit that no other corrects. */
-    static List<Reading> standing(Visit visit) {
-        var corrected = visit.readings().stream().map(Reading::corrects).collect(Collectors.toSet());
-        return visit.readings().stream()
-                .filter(reading -> !corrected.contains(reading.id()))
-                .toList();
     }
 
     private static Rival rival(RivalReading rival, Map<String, Stored> standing) {

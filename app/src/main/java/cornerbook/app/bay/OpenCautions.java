@@ -9,6 +9,7 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
 import cornerbook.core.visit.Scale;
+import cornerbook.core.visit.StandingReadings;
 import cornerbook.core.visit.Visit;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -102,10 +103,12 @@ final class OpenCautions {
 
     /** What was read, by measure and corner; "not done" is nothing, and a wheel that came off closes nothing. */
     private static Set<String> done(Visit visit) {
-        var read = BayStates.standing(visit).stream()
-                .filter(reading -> reading.wheelTag() == null || visit.leftOn().containsValue(reading.wheelTag()))
-                .filter(reading -> reading.measure().scale() != Scale.DONE || reading.value() > 0)
-                .map(OpenCautions::place);
+        var read = new StandingReadings(visit)
+                .all().stream()
+                        .filter(reading ->
+                                reading.wheelTag() == null || visit.leftOn().containsValue(reading.wheelTag()))
+                        .filter(reading -> reading.measure().scale() != Scale.DONE || reading.value() > 0)
+                        .map(OpenCautions::place);
         return new HashSet<>(Stream.concat(read, visit.leftOn().isEmpty() ? Stream.empty() : Stream.of(WHEELS_ON))
                 .toList());
     }
@@ -120,9 +123,10 @@ final class OpenCautions {
 
     /** The torques that stand of the wheels that it leaves on. */
     private static Stream<Reading> torques(Visit visit) {
-        return BayStates.standing(visit).stream()
-                .filter(reading -> reading.measure() == Measure.WHEEL_TORQUE
-                        && visit.leftOn().containsValue(reading.wheelTag()));
+        return new StandingReadings(visit)
+                .all().stream()
+                        .filter(reading -> reading.measure() == Measure.WHEEL_TORQUE
+                                && visit.leftOn().containsValue(reading.wheelTag()));
     }
 
     /**

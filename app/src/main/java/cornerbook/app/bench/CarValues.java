@@ -7,7 +7,7 @@ import cornerbook.core.lift.CarMass;
 import cornerbook.core.visit.BurnishPlanning;
 import cornerbook.core.visit.CarHistory;
 import cornerbook.core.visit.Measure;
-import cornerbook.core.visit.Reading;
+import cornerbook.core.visit.StandingReadings;
 import cornerbook.core.visit.Visit;
 import cornerbook.core.wheelplan.AllWheelLimit;
 import cornerbook.core.why.Step;
@@ -17,7 +17,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -187,20 +186,9 @@ public final class CarValues {
     /** The last reading that stands, of whatever visit. */
     private void putLast(String name, Measure measure) {
         history.visits().reversed().stream()
-                .flatMap(visit -> standing(visit).stream())
-                .filter(reading -> reading.measure() == measure)
+                .flatMap(visit -> new StandingReadings(visit).all(measure).reversed().stream())
                 .findFirst()
                 .ifPresent(reading -> put(name, reading.value(), measure.unit()));
-    }
-
-    private static List<Reading> standing(Visit visit) {
-        var corrected = visit.readings().stream()
-                .map(Reading::corrects)
-                .filter(Objects::nonNull)
-                .collect(Collectors.toSet());
-        return visit.readings().reversed().stream()
-                .filter(reading -> !corrected.contains(reading.id()))
-                .toList();
     }
 
     private static String word(Enum<?> constant) {

@@ -6,6 +6,7 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.visit.CarHistory;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
+import cornerbook.core.visit.StandingReadings;
 import cornerbook.core.visit.Visit;
 import cornerbook.core.visit.Wheel;
 import java.util.ArrayList;
@@ -14,9 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** The tyres that a car stands on, for the questions on date and difference. */
 final class TyresOfCar {
@@ -71,16 +70,11 @@ final class TyresOfCar {
     }
 
     private static List<Double> depths(Visit visit, Wheel wheel) {
-        var corrected = visit.readings().stream()
-                .map(Reading::corrects)
-                .filter(Objects::nonNull)
-                .collect(Collectors.toSet());
-        return visit.readings().stream()
-                .filter(reading -> reading.measure() == Measure.TREAD_DEPTH
-                        && wheel.tag().equals(reading.wheelTag())
-                        && !corrected.contains(reading.id()))
-                .map(Reading::value)
-                .toList();
+        return new StandingReadings(visit)
+                .all(Measure.TREAD_DEPTH).stream()
+                        .filter(reading -> wheel.tag().equals(reading.wheelTag()))
+                        .map(Reading::value)
+                        .toList();
     }
 
     /** A used tyre may measure a little more than its first estimate. */

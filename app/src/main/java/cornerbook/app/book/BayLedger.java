@@ -2,7 +2,7 @@ package cornerbook.app.book;
 
 import cornerbook.core.visit.CarHistory;
 import cornerbook.core.visit.Reading;
-import cornerbook.core.visit.Visit;
+import cornerbook.core.visit.StandingReadings;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,7 +40,7 @@ public final class BayLedger {
                 return rows.findAnswer(reading.id()).isPresent() ? Arrival.ALREADY : Arrival.CONFLICT;
             }
             var history = new VisitLedger(handle).getHistory(visitId);
-            var standing = standing(history.getVisit(visitId), reading);
+            var standing = new StandingReadings(history.getVisit(visitId)).at(reading);
             if (readings.find(reading.id()).isPresent()
                     || standing.isEmpty()
                     || standing.get().id().equals(reading.corrects())) {
@@ -111,7 +111,7 @@ public final class BayLedger {
             }
             if (take) {
                 var history = new VisitLedger(handle).getHistory(visitId);
-                var standing = standing(history.getVisit(visitId), rival.reading());
+                var standing = new StandingReadings(history.getVisit(visitId)).at(rival.reading());
                 var correction = correcting(
                         rival.reading(),
                         id,
@@ -193,14 +193,6 @@ public final class BayLedger {
         var readings = new ArrayList<>(visit.readings());
         readings.add(correcting(rival.reading(), rival.reading().id(), rival.standingId(), "rival"));
         VisitLedger.refuseProblems(VisitLedger.replaced(history, visit.withReadings(readings)));
-    }
-
-    private static Optional<Reading> standing(Visit visit, Reading at) {
-        var corrected = visit.readings().stream().map(Reading::corrects).toList();
-        return visit.readings().stream()
-                .filter(at::isAtSamePlaceAs)
-                .filter(reading -> !corrected.contains(reading.id()))
-                .reduce((first, last) -> last);
     }
 
     private static Reading correcting(Reading reading, String id, String corrects, String reason) {

@@ -8,26 +8,29 @@ import cornerbook.core.visit.Finding;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
 import cornerbook.core.visit.SetForecast;
+import cornerbook.core.visit.StandingReadings;
 import cornerbook.core.visit.Subject;
 import cornerbook.core.visit.Tyre;
 import cornerbook.core.visit.Verdict;
 import cornerbook.core.visit.Wheel;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
+import java.util.function.Predicate;
 
 /** The four corners, as a picture and as a table of what was measured and set. */
 final class CornersSection {
     private static final int LONGEST_TAG_IN_PICTURE = 12;
     private static final int LONGEST_MODEL = 30;
     private final Assessment assessment;
-    private final VisitReadings readings;
+    private final StandingReadings readings;
     private final Map<Corner, String> wheelAt;
     private final Xhtml page;
 
-    CornersSection(Assessment assessment, VisitReadings readings, Map<Corner, String> wheelAt, Xhtml page) {
+    CornersSection(Assessment assessment, StandingReadings readings, Map<Corner, String> wheelAt, Xhtml page) {
         this.assessment = assessment;
         this.readings = readings;
         this.wheelAt = wheelAt;
@@ -55,7 +58,7 @@ final class CornersSection {
         page.element(
                 "p class=\"small\"",
                 "Left and right as seen from the driver's seat. Pressures as set that day; for cold tyres the placard counts. A dash: not measured at this visit."
-                        + (readings.visit().tightened().isEmpty()
+                        + (assessment.visit().tightened().isEmpty()
                                 ? ""
                                 : " Ticked: every fastener tightened, no torque value read."));
     }
@@ -67,17 +70,17 @@ final class CornersSection {
                         .map(CornersSection::tyreWords)
                         .orElse("–"),
                 lowestDepthMm(corner).map(SheetWords::millimetres).orElse("–"),
-                words(tag.flatMap(wheel -> readings.lastOfWheel(Measure.PRESSURE_SET, wheel)), SheetWords::pressure),
+                words(tag.flatMap(wheel -> readings.ofWheel(Measure.PRESSURE_SET, wheel)), SheetWords::pressure),
                 torque(corner, tag),
-                words(readings.lowestAtCorner(Measure.PAD_THICKNESS, corner), SheetWords::millimetres),
-                words(readings.lowestAtCorner(Measure.DISC_THICKNESS, corner), SheetWords::millimetres));
+                words(lowest(Measure.PAD_THICKNESS, reading -> reading.corner() == corner), SheetWords::millimetres),
+                words(lowest(Measure.DISC_THICKNESS, reading -> reading.corner() == corner), SheetWords::millimetres));
     }
 
     /** A wheel whose fasteners were ticked is tight, and its torque is not known. */
     private String torque(Corner corner, Optional<String> tag) {
-        return tag.flatMap(wheel -> readings.lastOfWheel(Measure.WHEEL_TORQUE, wheel))
+        return tag.flatMap(wheel -> readings.ofWheel(Measure.WHEEL_TORQUE, wheel))
                 .map(reading -> SheetWords.torque(reading.value()))
-                .orElse(readings.visit().tightened().contains(corner) ? "ticked" : "–");
+                .orElse(assessment.visit().tightened().contains(corner) ? "ticked" : "–");
     }
 
     private static String words(Optional<Reading> reading, DoubleFunction<String> unit) {
@@ -136,7 +139,11 @@ final class CornersSection {
 
     private Optional<Double> lowestDepthMm(Corner corner) {
         return Optional.ofNullable(wheelAt.get(corner))
-                .flatMap(tag -> readings.lowestOfWheel(Measure.TREAD_DEPTH, tag))
+                .flatMap(tag -> lowest(Measure.TREAD_DEPTH, reading -> tag.equals(reading.wheelTag())))
                 .map(Reading::value);
+    }
+
+    private Optional<Reading> lowest(Measure measure, Predicate<Reading> wanted) {
+        return readings.all(measure).stream().filter(wanted).min(Comparator.comparingDouble(Reading::value));
     }
 }

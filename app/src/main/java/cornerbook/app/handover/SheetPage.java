@@ -14,6 +14,7 @@ import cornerbook.core.visit.Assessment;
 import cornerbook.core.visit.BurnishPlanning;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.SetForecast;
+import cornerbook.core.visit.StandingReadings;
 import cornerbook.core.visit.Vehicle;
 import cornerbook.core.visit.Verdict;
 import cornerbook.core.visit.Visit;
@@ -40,7 +41,7 @@ final class SheetPage {
 
     private final Assessment assessment;
     private final Visit visit;
-    private final VisitReadings readings;
+    private final StandingReadings readings;
     private final Map<Corner, String> wheelAt;
     private final SheetRoom room;
     private final VisitNotes notes;
@@ -49,7 +50,7 @@ final class SheetPage {
     SheetPage(Assessment assessment, SheetRoom room, VisitNotes notes) {
         this.assessment = assessment;
         this.visit = assessment.visit();
-        this.readings = new VisitReadings(visit);
+        this.readings = new StandingReadings(visit);
         this.wheelAt = visit.leftOn().isEmpty() ? visit.arrivedOn() : visit.leftOn();
         this.room = room;
         this.notes = notes;
@@ -188,7 +189,7 @@ final class SheetPage {
         if (visit.workDone().stream().anyMatch(work -> BRAKE_WORK.matcher(work).find())) {
             cautions.add(burnish());
         }
-        if (readings.has(Measure.PRESSURE_SET)) {
+        if (!readings.all(Measure.PRESSURE_SET).isEmpty()) {
             cautions.add("Tyre pressures are set for cold tyres.");
         }
         cautions.add("Check the tyre pressures once a month, before driving, against the placard on the car.");

@@ -8,6 +8,7 @@ import cornerbook.core.corner.Spot;
 import cornerbook.core.visit.CarHistory;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.SetPlan;
+import cornerbook.core.visit.StandingReadings;
 import cornerbook.core.visit.Visit;
 import cornerbook.core.wheelplan.WheelState;
 import java.io.IOException;
@@ -160,7 +161,7 @@ public final class WheelTags {
 
     /** From the outside to the inside as read at this visit; as the wear model has them where nothing was read. */
     private String depths(WheelState state) {
-        var readings = new VisitReadings(visit);
+        var readings = new StandingReadings(visit);
         var read = ACROSS.stream()
                 .map(spot -> readings.ofWheel(Measure.TREAD_DEPTH, state.tag(), spot))
                 .toList();

@@ -4,10 +4,9 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
+import cornerbook.core.visit.StandingReadings;
 import cornerbook.core.visit.Visit;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -27,24 +26,9 @@ public record Slot(
                 wheelTag == null ? "" : wheelTag);
     }
 
-    /** The reading that stands here: the last one that no other corrects. */
+    /** The reading that stands here. */
     public Optional<Reading> findIn(Visit visit) {
-        var corrected = new HashSet<String>();
-        visit.readings().stream()
-                .map(Reading::corrects)
-                .filter(Objects::nonNull)
-                .forEach(corrected::add);
-        return visit.readings().stream()
-                .filter(this::holds)
-                .filter(reading -> !corrected.contains(reading.id()))
-                .reduce((first, last) -> last);
-    }
-
-    private boolean holds(Reading reading) {
-        return reading.measure() == measure
-                && reading.corner() == corner
-                && Objects.equals(reading.wheelTag(), wheelTag)
-                && reading.spot() == spot;
+        return new StandingReadings(visit).at(measure, corner, wheelTag, spot);
     }
 
     /** All slots of these measures at one corner, in the order of the work. */

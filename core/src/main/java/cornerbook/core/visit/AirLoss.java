@@ -27,12 +27,12 @@ record AirLoss(LeakRate rate, LocalDate since, double setKpa, double foundKpa) {
      */
     static Optional<AirLoss> find(String tag, List<Visit> visits) {
         var visit = visits.getLast();
-        var now = new CurrentReadings(visit);
+        var now = new StandingReadings(visit);
         var before = visits.subList(0, visits.size() - 1).reversed().stream().findFirst();
         if (before.isEmpty() || !before.get().leftOn().containsValue(tag)) {
             return Optional.empty();
         }
-        var then = new CurrentReadings(before.get());
+        var then = new StandingReadings(before.get());
         var set = then.ofWheel(Measure.PRESSURE_SET, tag);
         var setC = then.ofVehicle(Measure.TYRE_TEMPERATURE);
         var found = now.ofWheel(Measure.PRESSURE_FOUND, tag);

@@ -20,7 +20,7 @@ public record AirToSet(double placardKpa, double trueKpa, double gaugeKpa, boole
         double offsetKpa = visit.findTool(ShopTool.Kind.PRESSURE_GAUGE)
                 .map(ShopTool::offset)
                 .orElse(0.0);
-        var readings = new CurrentReadings(visit);
+        var readings = new StandingReadings(visit);
         var tyre = readings.ofVehicle(Measure.TYRE_TEMPERATURE);
         var outside = readings.ofVehicle(Measure.OUTSIDE_TEMPERATURE);
         if (tyre.isEmpty() || outside.isEmpty()) {

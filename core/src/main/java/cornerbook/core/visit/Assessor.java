@@ -114,7 +114,7 @@ public final class Assessor {
         var visits = history.visits().subList(0, history.visits().indexOf(visit) + 1);
         var vehicle = history.vehicle();
         var runs = new RunHistory(history, visits, knowledge);
-        var readings = new CurrentReadings(visit);
+        var readings = new StandingReadings(visit);
         var notJudged = new ArrayList<>(runs.doubts());
         var findings = new ArrayList<Finding>();
         var goingOn = goingOn(history, visitId);

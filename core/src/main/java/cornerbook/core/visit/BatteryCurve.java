@@ -28,7 +28,7 @@ public record BatteryCurve(
     static BatteryCurve of(Vehicle vehicle, List<Visit> visits) {
         var points = points(vehicle, visits);
         double health = points.isEmpty() ? 1 : points.getLast().share();
-        var readings = new CurrentReadings(visits.getLast());
+        var readings = new StandingReadings(visits.getLast());
         boolean read = Stream.of(Measure.BATTERY_VOLTAGE, Measure.BATTERY_CRANKING_CURRENT)
                 .anyMatch(measure -> readings.ofVehicle(measure).isPresent());
         return new BatteryCurve(
@@ -48,7 +48,7 @@ public record BatteryCurve(
         }
         return visits.stream()
                 .filter(visit -> installed == null || !visit.date().isBefore(installed))
-                .flatMap(visit -> new CurrentReadings(visit)
+                .flatMap(visit -> new StandingReadings(visit)
                                 .ofVehicle(Measure.BATTERY_CRANKING_CURRENT)
                                 .map(reading -> new HealthTrend.Point(visit.date(), reading.value() / rated))
                                 .stream())

@@ -24,7 +24,7 @@ final class BatteryFindings {
     static Optional<Finding> of(
             Vehicle vehicle,
             List<Visit> visits,
-            CurrentReadings readings,
+            StandingReadings readings,
             LocalDate nextVisit,
             List<String> notJudged) {
         var battery = vehicle.battery();

@@ -11,7 +11,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** The brake at one corner as it was read at one visit. */
-record BrakeCorner(Corner corner, Vehicle vehicle, CurrentReadings readings) {
+record BrakeCorner(Corner corner, Vehicle vehicle, StandingReadings readings) {
     static final List<Spot> SIDES = List.of(Spot.INNER, Spot.OUTER);
 
     BrakeSpecification brake() {

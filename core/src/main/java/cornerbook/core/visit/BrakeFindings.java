@@ -28,7 +28,7 @@ final class BrakeFindings {
             LocalDate nextVisit,
             LimitTable limits,
             List<String> notJudged) {
-        var readings = new CurrentReadings(visits.getLast());
+        var readings = new StandingReadings(visits.getLast());
         var legal = limits.get(vehicle.jurisdiction(), Limit.Kind.PAD_LEGAL, null);
         var wear = new BrakeWear(vehicle, visits, distance);
         var findings = new ArrayList<Finding>();

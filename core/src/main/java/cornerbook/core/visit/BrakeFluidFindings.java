@@ -18,7 +18,7 @@ final class BrakeFluidFindings {
     private static final double MONTHS_PER_YEAR = 12;
 
     private final Vehicle vehicle;
-    private final CurrentReadings readings;
+    private final StandingReadings readings;
     private final List<Evidence> evidence = new ArrayList<>();
     private final List<String> titles = new ArrayList<>();
     private final List<String> words = new ArrayList<>();
@@ -26,14 +26,14 @@ final class BrakeFluidFindings {
     private double lifeLeft = 1;
     private @Nullable LocalDate due;
 
-    private BrakeFluidFindings(Vehicle vehicle, CurrentReadings readings) {
+    private BrakeFluidFindings(Vehicle vehicle, StandingReadings readings) {
         this.vehicle = vehicle;
         this.readings = readings;
     }
 
     /** @param visits earliest first, the one that is judged last */
     static Optional<Finding> of(Vehicle vehicle, List<Visit> visits, LocalDate nextVisit, List<String> notJudged) {
-        return new BrakeFluidFindings(vehicle, new CurrentReadings(visits.getLast()))
+        return new BrakeFluidFindings(vehicle, new StandingReadings(visits.getLast()))
                 .judge(visits, nextVisit, notJudged);
     }
 
@@ -146,14 +146,14 @@ final class BrakeFluidFindings {
 
     private @Nullable LocalDate lastChange(List<Visit> visits) {
         for (var visit : visits.reversed()) {
-            if (isReplaced(new CurrentReadings(visit))) {
+            if (isReplaced(new StandingReadings(visit))) {
                 return visit.date();
             }
         }
         return vehicle.details().fluidChange().changedOn();
     }
 
-    private static boolean isReplaced(CurrentReadings readings) {
+    private static boolean isReplaced(StandingReadings readings) {
         return readings.ofVehicle(Measure.BRAKE_FLUID_REPLACED)
                 .filter(reading -> Math.round(reading.value()) == 1)
                 .isPresent();

@@ -54,7 +54,7 @@ public record BrakeMeasured(
     }
 
     private static BrakeMeasured of(Corner corner, Vehicle vehicle, Visit visit, List<Visit> before) {
-        var at = new BrakeCorner(corner, vehicle, new CurrentReadings(visit));
+        var at = new BrakeCorner(corner, vehicle, new StandingReadings(visit));
         var disc = at.discMm();
         return new BrakeMeasured(
                 corner,
@@ -79,7 +79,7 @@ public record BrakeMeasured(
 
     private static @Nullable Double beforeMm(BrakeCorner at, Spot side, List<Visit> before) {
         for (var visit : before.reversed()) {
-            var then = new BrakeCorner(at.corner(), at.vehicle(), new CurrentReadings(visit));
+            var then = new BrakeCorner(at.corner(), at.vehicle(), new StandingReadings(visit));
             OptionalDouble read = then.padMm(side);
             if (then.done(Measure.PADS_REPLACED)) {
                 return then.brake().padNewMm();

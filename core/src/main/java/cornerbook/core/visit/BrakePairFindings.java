@@ -17,7 +17,7 @@ final class BrakePairFindings {
     private BrakePairFindings() {}
 
     /** @param corners the findings of the single corners */
-    static List<Finding> of(Vehicle vehicle, CurrentReadings readings, List<Finding> corners) {
+    static List<Finding> of(Vehicle vehicle, StandingReadings readings, List<Finding> corners) {
         var findings = new ArrayList<Finding>();
         for (var axle : Axle.values()) {
             var pair = Arrays.stream(Corner.values())

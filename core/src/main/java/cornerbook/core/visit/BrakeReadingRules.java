@@ -34,7 +34,7 @@ final class BrakeReadingRules {
                     case DISC_THICKNESS, DISC_THICKNESS_VARIATION ->
                         thicker(reading, thickestMm(reading), brake.discNewMm(), DISC_THICKER_THAN_NEW_MM);
                     case DISC_MOVED_BY -> moved(reading, vehicle.fastener().count());
-                    case HUB_DIAL_RADIUS, DISC_DIAL_RADIUS -> radii(new CurrentReadings(visit), corner);
+                    case HUB_DIAL_RADIUS, DISC_DIAL_RADIUS -> radii(new StandingReadings(visit), corner);
                     default -> null;
                 });
     }
@@ -62,7 +62,7 @@ final class BrakeReadingRules {
     }
 
     /** A line for each place whose reading is not used, as the caliper is of another kind by the car's data. */
-    static List<String> notUsed(Vehicle vehicle, CurrentReadings readings) {
+    static List<String> notUsed(Vehicle vehicle, StandingReadings readings) {
         return Stream.of(Measure.SLIDE_PIN_MOVEMENT, Measure.RETAINING_PIN_MOVEMENT)
                 .flatMap(measure -> readings.all(measure).stream())
                 .filter(reading -> wrongCaliper(vehicle, reading).isPresent())
@@ -107,7 +107,7 @@ final class BrakeReadingRules {
                         .formatted(reading.corner(), reading.value(), studs - 1, studs);
     }
 
-    private static @Nullable String radii(CurrentReadings readings, Corner corner) {
+    private static @Nullable String radii(StandingReadings readings, Corner corner) {
         var hub = readings.ofCorner(Measure.HUB_DIAL_RADIUS, corner, null);
         var disc = readings.ofCorner(Measure.DISC_DIAL_RADIUS, corner, null);
         return hub.isEmpty() || disc.isEmpty() || disc.get().value() > hub.get().value()

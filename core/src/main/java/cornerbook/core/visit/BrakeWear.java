@@ -128,7 +128,7 @@ record BrakeWear(Vehicle vehicle, List<Visit> visits, DistancePerDay distance) {
         double startKm = 0;
         boolean sinceNew = false;
         for (var visit : visits) {
-            var at = new BrakeCorner(corner, vehicle, new CurrentReadings(visit));
+            var at = new BrakeCorner(corner, vehicle, new StandingReadings(visit));
             var read = thicknessMm.apply(at);
             if (read.isPresent()) {
                 if (readings.isEmpty() && !sinceNew) {

@@ -26,7 +26,7 @@ public final class DustRule {
 
     /** Axles whose brakes were worked on at one visit, by its readings. */
     public static int pairsServiced(List<Reading> readings) {
-        var current = new CurrentReadings(readings);
+        var current = new StandingReadings(readings);
         return (int) Arrays.stream(Axle.values())
                 .filter(axle -> Arrays.stream(Corner.values())
                         .anyMatch(corner -> corner.axle() == axle && OpenBrakeWork.wasServiced(corner, current)))

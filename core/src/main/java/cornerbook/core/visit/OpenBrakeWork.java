@@ -17,7 +17,7 @@ public final class OpenBrakeWork {
 
     /** One line each, as "LF caliper: work was done there and it is not recorded as closed"; empty when all is ended. */
     public static List<String> of(Vehicle vehicle, Visit visit) {
-        var readings = new CurrentReadings(visit);
+        var readings = new StandingReadings(visit);
         var open = new ArrayList<String>();
         if (inServiceMode(readings)) {
             open.add("parking brake: it went into service mode and is not recorded as out and cycled");
@@ -43,12 +43,12 @@ public final class OpenBrakeWork {
         return List.copyOf(open);
     }
 
-    static boolean inServiceMode(CurrentReadings readings) {
+    static boolean inServiceMode(StandingReadings readings) {
         return done(readings, Measure.PARKING_BRAKE_IN_SERVICE_MODE) && !done(readings, Measure.PARKING_BRAKE_CYCLED);
     }
 
     /** Whether hands were at this brake for more than a look. */
-    static boolean wasServiced(Corner corner, CurrentReadings readings) {
+    static boolean wasServiced(Corner corner, StandingReadings readings) {
         return readings.ofCorner(Measure.PAD_MOVEMENT_AFTER_SERVICE, corner, null)
                         .isPresent()
                 || WORK.stream()
@@ -56,7 +56,7 @@ public final class OpenBrakeWork {
                         .anyMatch(reading -> Math.round(reading.value()) == 1);
     }
 
-    private static boolean done(CurrentReadings readings, Measure measure) {
+    private static boolean done(StandingReadings readings, Measure measure) {
         return readings.ofVehicle(measure)
                 .filter(reading -> Math.round(reading.value()) == 1)
                 .isPresent();

@@ -29,7 +29,7 @@ final class PadClock {
             for (var spot : BrakeCorner.SIDES) {
                 var clock = new PadClock();
                 for (var visit : visits) {
-                    var readings = new CurrentReadings(visit);
+                    var readings = new StandingReadings(visit);
                     readings.ofCorner(Measure.PAD_MOVEMENT, corner, spot)
                             .ifPresent(found -> clock.seen(visit.date(), isSeized(found)));
                     readings.ofCorner(Measure.PAD_MOVEMENT_AFTER_SERVICE, corner, null)

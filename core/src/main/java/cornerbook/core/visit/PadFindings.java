@@ -119,7 +119,7 @@ final class PadFindings {
     private Optional<Double> spreadBeforeMm() {
         var visits = wear.visits();
         for (int i = visits.size() - 2; i >= 0; i--) {
-            var then = new BrakeCorner(at.corner(), at.vehicle(), new CurrentReadings(visits.get(i)));
+            var then = new BrakeCorner(at.corner(), at.vehicle(), new StandingReadings(visits.get(i)));
             var inner = then.padMm(Spot.INNER);
             var outer = then.padMm(Spot.OUTER);
             if (then.done(Measure.PADS_REPLACED)) {

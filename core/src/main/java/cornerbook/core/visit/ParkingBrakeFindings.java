@@ -9,7 +9,7 @@ final class ParkingBrakeFindings {
     private ParkingBrakeFindings() {}
 
     static Optional<Finding> of(Visit visit, List<String> notJudged) {
-        var readings = new CurrentReadings(visit);
+        var readings = new StandingReadings(visit);
         if (OpenBrakeWork.inServiceMode(readings)) {
             return Optional.of(finding(
                     Verdict.UNSAFE,

@@ -23,7 +23,7 @@ final class PressureFindings {
     static List<Finding> of(
             Vehicle vehicle,
             List<Visit> visits,
-            CurrentReadings readings,
+            StandingReadings readings,
             @Nullable Climate climate,
             List<String> notJudged) {
         var visit = visits.getLast();
@@ -109,7 +109,7 @@ final class PressureFindings {
             Reading set,
             UsedGauge gauge,
             AirToSet asked,
-            CurrentReadings readings,
+            StandingReadings readings,
             @Nullable Climate climate,
             Optional<AirLoss> loss) {
         double placardKpa = asked.placardKpa();

@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 /** The tyre that was set nearest to its pressure warning, and its cold pressure over the temperature. */
 public record PressureOutlook(Corner corner, PressureCurve curve) {
     /** Empty when no tyre was set, or the tyres' temperature was not read. */
-    static Optional<PressureOutlook> find(Vehicle vehicle, Visit visit, CurrentReadings readings, double coldestC) {
+    static Optional<PressureOutlook> find(Vehicle vehicle, Visit visit, StandingReadings readings, double coldestC) {
         var gauge = UsedGauge.of(visit);
         return readings.ofVehicle(Measure.TYRE_TEMPERATURE)
                 .flatMap(temperature -> Arrays.stream(Corner.values())

@@ -19,7 +19,7 @@ public record Retorque(String visitId, double dueOdometerKm, LocalDate dueDate, 
     public static Optional<Retorque> after(CarHistory history, Visit visit) {
         boolean moved = !visit.leftOn().isEmpty() && !visit.leftOn().equals(visit.arrivedOn());
         boolean tightened = !visit.tightened().isEmpty()
-                || !new CurrentReadings(visit).all(Measure.WHEEL_TORQUE).isEmpty();
+                || !new StandingReadings(visit).all(Measure.WHEEL_TORQUE).isEmpty();
         if (!moved && !tightened) {
             return Optional.empty();
         }

@@ -16,7 +16,7 @@ final class SensorPressureFindings {
 
     private SensorPressureFindings() {}
 
-    static List<Finding> of(Vehicle vehicle, Visit visit, CurrentReadings readings) {
+    static List<Finding> of(Vehicle vehicle, Visit visit, StandingReadings readings) {
         var gauge = UsedGauge.of(visit);
         var findings = new ArrayList<Finding>();
         for (var corner : Corner.values()) {
@@ -39,7 +39,7 @@ final class SensorPressureFindings {
             Reading set,
             UsedGauge gauge,
             Vehicle vehicle,
-            CurrentReadings readings) {
+            StandingReadings readings) {
         double placardKpa = vehicle.axle(corner.axle()).placardPressureKpa();
         double setKpa = gauge.kpa(set);
         var own = readings.ofWheel(Measure.SENSOR_TEMPERATURE, tag).map(Reading::value);

@@ -13,12 +13,12 @@ final class SetJudge {
     private final Visit visit;
     private final LimitTable limits;
     private final TreadForecaster forecaster;
-    private final CurrentReadings readings;
+    private final StandingReadings readings;
     private final List<Finding> findings = new ArrayList<>();
     private final List<SetForecast> forecasts = new ArrayList<>();
     private final List<String> notJudged = new ArrayList<>();
 
-    SetJudge(Vehicle vehicle, Visit visit, LimitTable limits, TreadForecaster forecaster, CurrentReadings readings) {
+    SetJudge(Vehicle vehicle, Visit visit, LimitTable limits, TreadForecaster forecaster, StandingReadings readings) {
         this.vehicle = vehicle;
         this.visit = visit;
         this.limits = limits;

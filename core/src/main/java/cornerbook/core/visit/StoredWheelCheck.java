@@ -26,7 +26,7 @@ public final class StoredWheelCheck {
         var before = history.visits().stream()
                 .filter(visit -> visit.date().isBefore(fitted.date()))
                 .toList();
-        for (var reading : new CurrentReadings(fitted).all(Measure.TREAD_DEPTH)) {
+        for (var reading : new StandingReadings(fitted).all(Measure.TREAD_DEPTH)) {
             if (!wheelTag.equals(reading.wheelTag())) {
                 continue;
             }
@@ -65,7 +65,7 @@ public final class StoredWheelCheck {
 
     private static Optional<Reading> lastDepth(List<Visit> before, String wheelTag, Reading reading) {
         return before.stream()
-                .flatMap(visit -> new CurrentReadings(visit).all(Measure.TREAD_DEPTH).stream())
+                .flatMap(visit -> new StandingReadings(visit).all(Measure.TREAD_DEPTH).stream())
                 .filter(earlier -> wheelTag.equals(earlier.wheelTag()) && earlier.spot() == reading.spot())
                 .reduce((first, last) -> last);
     }

@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 final class ToolFindings {
     private ToolFindings() {}
 
-    static List<Finding> of(Visit visit, CurrentReadings readings) {
+    static List<Finding> of(Visit visit, StandingReadings readings) {
         var findings = new ArrayList<Finding>();
         for (var tool : visit.tools()) {
             findings.add(calibration(tool, visit));

@@ -18,7 +18,7 @@ final class TorqueFindings {
 
     private TorqueFindings() {}
 
-    static List<Finding> of(Vehicle vehicle, Visit visit, CurrentReadings readings, List<String> notJudged) {
+    static List<Finding> of(Vehicle vehicle, Visit visit, StandingReadings readings, List<String> notJudged) {
         var findings = new ArrayList<Finding>();
         var ticked = new ArrayList<String>();
         for (var corner : Corner.values()) {

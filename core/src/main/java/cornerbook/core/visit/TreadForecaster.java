@@ -46,7 +46,7 @@ final class TreadForecaster {
     private final Visit today;
     private final RunHistory runs;
     private final Knowledge knowledge;
-    private final Map<String, CurrentReadings> currentByVisit = new HashMap<>();
+    private final Map<String, StandingReadings> currentByVisit = new HashMap<>();
 
     TreadForecaster(CarHistory history, List<Visit> visits, Visit today, RunHistory runs, Knowledge knowledge) {
         this.history = history;
@@ -56,8 +56,8 @@ final class TreadForecaster {
         this.knowledge = knowledge;
     }
 
-    private CurrentReadings current(Visit visit) {
-        return currentByVisit.computeIfAbsent(visit.id(), id -> new CurrentReadings(visit));
+    private StandingReadings current(Visit visit) {
+        return currentByVisit.computeIfAbsent(visit.id(), id -> new StandingReadings(visit));
     }
 
     /** Posterior of the set after every reading until this visit. */

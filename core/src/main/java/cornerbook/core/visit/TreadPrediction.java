@@ -34,7 +34,7 @@ public record TreadPrediction(Reading reading, Estimate expectedMm) {
             var posterior = forecaster.posterior(set);
             double gaugeSdMm = forecaster.parameters(set).readingSdMm();
             var tags = set.wheels().stream().map(Wheel::tag).toList();
-            for (var reading : new CurrentReadings(visit).all(Measure.TREAD_DEPTH)) {
+            for (var reading : new StandingReadings(visit).all(Measure.TREAD_DEPTH)) {
                 int tyre = tags.indexOf(reading.wheelTag());
                 if (tyre >= 0) {
                     CornerDistances run = runs.run(visit, tags.get(tyre));

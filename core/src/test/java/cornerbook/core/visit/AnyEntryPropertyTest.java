@@ -226,7 +226,7 @@ class AnyEntryPropertyTest {
         boolean ofTread = random.nextInt(3) == 0;
         var measure = ofTread ? Measure.TREAD_DEPTH : Measure.values()[random.nextInt(Measure.values().length)];
         var place = place(measure, visit, random);
-        var standing = new CurrentReadings(visit)
+        var standing = new StandingReadings(visit)
                 .all(measure).stream()
                         .filter(reading -> reading.corner() == place.corner && reading.spot() == place.spot)
                         .findFirst()

@@ -124,7 +124,7 @@ class BatteryFindingsTest {
         var later = BatteryFindings.of(
                         car,
                         falling,
-                        new CurrentReadings(falling.getLast()),
+                        new StandingReadings(falling.getLast()),
                         Cars.AUTUMN.plusDays(300),
                         new ArrayList<>())
                 .orElseThrow();
@@ -134,7 +134,7 @@ class BatteryFindingsTest {
         var sooner = BatteryFindings.of(
                         car,
                         falling,
-                        new CurrentReadings(falling.getLast()),
+                        new StandingReadings(falling.getLast()),
                         Cars.AUTUMN.plusDays(180),
                         new ArrayList<>())
                 .orElseThrow();
@@ -166,7 +166,7 @@ class BatteryFindingsTest {
 
     private static Optional<Finding> of(Vehicle vehicle, List<String> notJudged, Reading... readings) {
         var visit = Cars.visit(List.of(readings));
-        return BatteryFindings.of(vehicle, List.of(visit), new CurrentReadings(visit), NEXT, notJudged);
+        return BatteryFindings.of(vehicle, List.of(visit), new StandingReadings(visit), NEXT, notJudged);
     }
 
     private static Visit visit(int daysAgo, Reading... readings) {
@@ -207,7 +207,7 @@ class BatteryFindingsTest {
         assertThat(BatteryFindings.of(
                                 Cars.vehicle(),
                                 falling,
-                                new CurrentReadings(falling.getLast()),
+                                new StandingReadings(falling.getLast()),
                                 NEXT,
                                 new ArrayList<>())
                         .orElseThrow()

@@ -99,7 +99,7 @@ class BrakeCausesTest {
     }
 
     private static List<Evidence> causes(Vehicle vehicle, Corner corner, List<Reading> readings) {
-        return BrakeCauses.of(new BrakeCorner(corner, vehicle, new CurrentReadings(readings)))
+        return BrakeCauses.of(new BrakeCorner(corner, vehicle, new StandingReadings(readings)))
                 .evidence();
     }
 

@@ -117,7 +117,7 @@ class BrakePartsTest {
         var fixed = new BrakeCorner(
                 Corner.RR,
                 Cars.withBrake(BrakeSpecification.Caliper.FIXED, true),
-                new CurrentReadings(List.of(corner(Measure.PIN_LUBRICANT, 2))));
+                new StandingReadings(List.of(corner(Measure.PIN_LUBRICANT, 2))));
         assertThat(CaliperFindings.of(fixed)).map(Finding::verdict).contains(Verdict.HOLDS);
     }
 
@@ -245,7 +245,7 @@ class BrakePartsTest {
     }
 
     private static BrakeCorner at(Reading... readings) {
-        return new BrakeCorner(Corner.RR, Cars.vehicle(), new CurrentReadings(List.of(readings)));
+        return new BrakeCorner(Corner.RR, Cars.vehicle(), new StandingReadings(List.of(readings)));
     }
 
     private static Optional<Finding> stuck(Reading... readings) {
@@ -292,7 +292,7 @@ class BrakePartsTest {
     @Test
     void theRetainingPinsOfAFixedCaliperAreJudged() {
         var fixed = Cars.withBrake(BrakeSpecification.Caliper.FIXED, true);
-        var readings = new CurrentReadings(List.of(corner(Measure.RETAINING_PIN_MOVEMENT, 2)));
+        var readings = new StandingReadings(List.of(corner(Measure.RETAINING_PIN_MOVEMENT, 2)));
         assertThat(CaliperFindings.of(new BrakeCorner(Corner.RR, fixed, readings)))
                 .map(Finding::verdict)
                 .contains(Verdict.SPENT);

@@ -29,7 +29,7 @@ class BrakeReadingRulesTest {
         var car = Cars.withBrake(Caliper.FIXED, true);
         var seized = Cars.reading(Measure.SLIDE_PIN_MOVEMENT, Corner.LF, null, null, 2);
         assertThat(problem(car, seized)).isEmpty();
-        var readings = new CurrentReadings(List.of(seized));
+        var readings = new StandingReadings(List.of(seized));
         assertThat(BrakeReadingRules.notUsed(car, readings))
                 .containsExactly("LF slide pin movement: not used, as the caliper is fixed by the car's data");
         assertThat(CaliperFindings.of(new BrakeCorner(Corner.LF, car, readings)))

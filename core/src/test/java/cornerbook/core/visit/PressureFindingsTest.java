@@ -47,7 +47,7 @@ class PressureFindingsTest {
                 Cars.reading(Measure.PRESSURE_SET, Corner.LF, "S-LF", null, 250),
                 Cars.reading(Measure.TYRE_TEMPERATURE, null, null, null, AUTUMN_C))));
         return PressureFindings.of(
-                Cars.vehicle(), List.of(spring, autumn), new CurrentReadings(autumn), climate, new ArrayList<>());
+                Cars.vehicle(), List.of(spring, autumn), new StandingReadings(autumn), climate, new ArrayList<>());
     }
 
     @Test
@@ -77,12 +77,12 @@ class PressureFindingsTest {
                 Cars.reading(Measure.PRESSURE_SET, Corner.LF, "S-LF", null, 250),
                 Cars.reading(Measure.PRESSURE_SET, Corner.RF, "S-RF", null, 243),
                 Cars.reading(Measure.TYRE_TEMPERATURE, null, null, null, AUTUMN_C)));
-        var outlook = PressureOutlook.find(Cars.vehicle(), visit, new CurrentReadings(visit), -20)
+        var outlook = PressureOutlook.find(Cars.vehicle(), visit, new StandingReadings(visit), -20)
                 .orElseThrow();
         assertThat(outlook.corner()).isEqualTo(Corner.RF);
         assertThat(outlook.curve().atKpa(-20)).isEqualTo(GasLaw.gaugePressureKpa(243, AUTUMN_C, -20));
         var bare = Cars.visit(List.of());
-        assertThat(PressureOutlook.find(Cars.vehicle(), bare, new CurrentReadings(bare), -20))
+        assertThat(PressureOutlook.find(Cars.vehicle(), bare, new StandingReadings(bare), -20))
                 .isEmpty();
     }
 
@@ -107,7 +107,7 @@ class PressureFindingsTest {
                 Cars.reading(Measure.PRESSURE_SET, Corner.LF, "S-LF", null, setKpa),
                 Cars.reading(Measure.TYRE_TEMPERATURE, null, null, null, 20),
                 Cars.reading(Measure.OUTSIDE_TEMPERATURE, null, null, null, outsideC)));
-        return PressureFindings.of(Cars.vehicle(), List.of(visit), new CurrentReadings(visit), null, new ArrayList<>())
+        return PressureFindings.of(Cars.vehicle(), List.of(visit), new StandingReadings(visit), null, new ArrayList<>())
                 .getLast();
     }
 
@@ -160,14 +160,15 @@ class PressureFindingsTest {
     void aWheelWithoutAPressureIsNamed() {
         var notJudged = new ArrayList<String>();
         var visit = Cars.visit(List.of(Cars.reading(Measure.PRESSURE_SET, Corner.RF, "S-RF", null, 250)));
-        PressureFindings.of(Cars.vehicle(), List.of(visit), new CurrentReadings(visit), null, notJudged);
+        PressureFindings.of(Cars.vehicle(), List.of(visit), new StandingReadings(visit), null, notJudged);
         assertThat(notJudged).hasSize(3).noneMatch(line -> line.startsWith("RF"));
     }
 
     private static List<Finding> judge(Map<Corner, String> leftOn, Reading reading) {
         var visit = new Visit(
                 "v", Cars.AUTUMN, 48_000, null, Cars.at("S-"), leftOn, List.of(reading), List.of(), null, null);
-        return PressureFindings.of(Cars.vehicle(), List.of(visit), new CurrentReadings(visit), null, new ArrayList<>());
+        return PressureFindings.of(
+                Cars.vehicle(), List.of(visit), new StandingReadings(visit), null, new ArrayList<>());
     }
 
     /** 250 kPa set at 4 °C are 219.6 kPa at −20 °C by the ideal gas, 32.1 kPa above the warning at 187.5 kPa. */

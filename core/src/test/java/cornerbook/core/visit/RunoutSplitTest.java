@@ -78,7 +78,7 @@ class RunoutSplitTest {
     }
 
     private static BrakeCorner at(Reading... readings) {
-        return new BrakeCorner(Corner.RR, Cars.vehicle(), new CurrentReadings(List.of(readings)));
+        return new BrakeCorner(Corner.RR, Cars.vehicle(), new StandingReadings(List.of(readings)));
     }
 
     private static Reading written(Measure measure, String text) {

@@ -77,7 +77,7 @@ class TorqueFindingsTest {
     void aThreadThatCannotBeReadLeavesTheVerdict() {
         var unread = Cars.withFastener(new WheelFastener("as the other one", 5, Seat.CONE, 140, 80));
         var visit = visit(torque(Corner.LF, 100));
-        assertThat(TorqueFindings.of(unread, visit, new CurrentReadings(visit), new ArrayList<>()))
+        assertThat(TorqueFindings.of(unread, visit, new StandingReadings(visit), new ArrayList<>()))
                 .singleElement()
                 .satisfies(finding -> {
                     assertThat(finding.verdict()).isEqualTo(Verdict.UNSAFE);
@@ -89,7 +89,7 @@ class TorqueFindingsTest {
     }
 
     private static List<Finding> judge(Visit visit, List<String> notJudged) {
-        return TorqueFindings.of(Cars.vehicle(), visit, new CurrentReadings(visit), notJudged);
+        return TorqueFindings.of(Cars.vehicle(), visit, new StandingReadings(visit), notJudged);
     }
 
     /** The winter wheels went on. */

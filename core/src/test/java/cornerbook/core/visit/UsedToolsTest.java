@@ -40,15 +40,16 @@ class UsedToolsTest {
     }
 
     private static List<Finding> pressures(Visit visit) {
-        return PressureFindings.of(Cars.vehicle(), List.of(visit), new CurrentReadings(visit), null, new ArrayList<>());
+        return PressureFindings.of(
+                Cars.vehicle(), List.of(visit), new StandingReadings(visit), null, new ArrayList<>());
     }
 
     private static List<Finding> tools(Visit visit) {
-        return ToolFindings.of(visit, new CurrentReadings(visit));
+        return ToolFindings.of(visit, new StandingReadings(visit));
     }
 
     private static List<Finding> sensors(Visit visit) {
-        return SensorPressureFindings.of(Cars.vehicle(), visit, new CurrentReadings(visit));
+        return SensorPressureFindings.of(Cars.vehicle(), visit, new StandingReadings(visit));
     }
 
     /** 250 kPa on a gauge that shows 14 kPa too much are 236 kPa: by definition of the offset, shown less true. */
