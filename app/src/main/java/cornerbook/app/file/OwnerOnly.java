@@ -1,8 +1,10 @@
 package cornerbook.app.file;
 
 import java.io.IOException;
+import java.nio.channels.SeekableByteChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.nio.file.attribute.PosixFilePermission;
@@ -20,6 +22,12 @@ public final class OwnerOnly {
     /** Makes an empty file. */
     public static void createFile(Path file) throws IOException {
         Files.createFile(file, rights(file, FILE));
+    }
+
+    /** Opens a file to write behind its end; makes it when it is not there. */
+    public static SeekableByteChannel openToAppend(Path file) throws IOException {
+        return Files.newByteChannel(
+                file, Set.of(StandardOpenOption.CREATE, StandardOpenOption.APPEND), rights(file, FILE));
     }
 
     /** Makes a folder, with those that lead to it, unless it is there; one that is there stays as its owner has set it. */

@@ -2,17 +2,14 @@ package cornerbook.app.log;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
+import cornerbook.app.file.OwnerOnly;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
-import java.nio.file.attribute.FileAttribute;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.util.LinkedHashMap;
 import java.util.Locale;
-import java.util.Set;
 import java.util.logging.Handler;
 import java.util.logging.LogRecord;
 import tools.jackson.databind.json.JsonMapper;
@@ -70,15 +67,12 @@ final class LogFile extends Handler {
     }
 
     private void write(String line) throws IOException {
-        if (!Files.exists(folder)) {
-            Files.createDirectory(folder, ownerOnly("rwx------"));
-        }
+        OwnerOnly.createFolders(folder);
         var bytes = line.getBytes(UTF_8);
         if (Files.exists(path()) && Files.size(path()) + bytes.length > LARGEST_BYTES) {
             moveAside();
         }
-        try (var out = Files.newByteChannel(
-                path(), Set.of(StandardOpenOption.CREATE, StandardOpenOption.APPEND), ownerOnly("rw-------"))) {
+        try (var out = OwnerOnly.openToAppend(path())) {
             out.write(ByteBuffer.wrap(bytes));
         }
     }
@@ -93,14 +87,6 @@ final class LogFile extends Handler {
 
     private Path numbered(int number) {
         return folder.resolve(number == 0 ? "cornerbook.jsonl" : "cornerbook.%d.jsonl".formatted(number));
-    }
-
-    private FileAttribute<?>[] ownerOnly(String permissions) {
-        return folder.getFileSystem().supportedFileAttributeViews().contains("posix")
-                ? new FileAttribute<?>[] {
-                    PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString(permissions))
-                }
-                : new FileAttribute<?>[0];
     }
 
     @Override

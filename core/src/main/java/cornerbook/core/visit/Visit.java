@@ -91,47 +91,17 @@ public record Visit(
 
     /** The same visit with other readings. */
     public Visit withReadings(List<Reading> others) {
-        return new Visit(
-                id,
-                date,
-                odometerKm,
-                technician,
-                arrivedOn,
-                leftOn,
-                others,
-                workDone,
-                notes,
-                nextVisitDue,
-                tools,
-                tightened);
+        return with(date, odometerKm, leftOn, others, tightened);
     }
 
     /** The same visit with other wheels ticked as tightened. */
     public Visit withTightened(Set<Corner> corners) {
-        return new Visit(
-                id,
-                date,
-                odometerKm,
-                technician,
-                arrivedOn,
-                leftOn,
-                readings,
-                workDone,
-                notes,
-                nextVisitDue,
-                tools,
-                corners);
+        return with(date, odometerKm, leftOn, readings, corners);
     }
 
     /** The same visit on another day, or with another odometer. */
     public Visit withOdometer(LocalDate day, double km) {
-        return new Visit(
-                id, day, km, technician, arrivedOn, leftOn, readings, workDone, notes, nextVisitDue, tools, tightened);
-    }
-
-    /** The tool of a kind that it was worked with. */
-    public Optional<ShopTool> findTool(ShopTool.Kind kind) {
-        return tools.stream().filter(tool -> tool.kind() == kind).findFirst();
+        return with(day, km, leftOn, readings, tightened);
     }
 
     /** The same visit with other wheels on leaving; a wheel that is new at its corner is not tightened there. */
@@ -139,18 +109,17 @@ public record Visit(
         var stillTight = tightened.stream()
                 .filter(corner -> Objects.equals(wheelAt.get(corner), leftOn.get(corner)))
                 .collect(Collectors.toSet());
+        return with(date, odometerKm, wheelAt, readings, stillTight);
+    }
+
+    private Visit with(
+            LocalDate day, double km, Map<Corner, String> wheelAt, List<Reading> others, Set<Corner> corners) {
         return new Visit(
-                id,
-                date,
-                odometerKm,
-                technician,
-                arrivedOn,
-                wheelAt,
-                readings,
-                workDone,
-                notes,
-                nextVisitDue,
-                tools,
-                stillTight);
+                id, day, km, technician, arrivedOn, wheelAt, others, workDone, notes, nextVisitDue, tools, corners);
+    }
+
+    /** The tool of a kind that it was worked with. */
+    public Optional<ShopTool> findTool(ShopTool.Kind kind) {
+        return tools.stream().filter(tool -> tool.kind() == kind).findFirst();
     }
 }
