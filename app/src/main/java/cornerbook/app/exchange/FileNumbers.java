@@ -37,7 +37,7 @@ final class FileNumbers {
                 problems.add(new Problem(
                         where,
                         "%s is too large a number, expected one with at most 12 digits before the point"
-                                .formatted(VisitFileSchema.shorten(node))));
+                                .formatted(Double.isInfinite(size) ? "this" : VisitFileSchema.shorten(node))));
             }
         }
     }

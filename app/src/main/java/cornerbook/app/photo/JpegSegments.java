@@ -38,8 +38,8 @@ final class JpegSegments {
     }
 
     /**
-     * Whether a camera or a program left something beside the picture: between its segments, in one that no decoder needs
-     * or behind the end.
+     * Whether a camera or a program left something beside the picture: between its segments, in one that no decoder needs,
+     * in one that reaches over the file's end, or behind the picture's end.
      */
     static boolean hasMore(byte[] content) {
         var bytes = ByteBuffer.wrap(content);
@@ -55,7 +55,7 @@ final class JpegSegments {
                 at = endOfScan(bytes, at);
             }
         }
-        return at + 2 < content.length && bytes.getChar(at) == END_OF_IMAGE;
+        return at > content.length || (at + 2 < content.length && bytes.getChar(at) == END_OF_IMAGE);
     }
 
     private static boolean isJfif(int marker, int length) {
