@@ -1,6 +1,5 @@
 package cornerbook.app.bench;
 
-import cornerbook.app.unit.UnitSystem;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.lift.CarMass;
@@ -11,6 +10,7 @@ import cornerbook.core.visit.StandingReadings;
 import cornerbook.core.visit.Visit;
 import cornerbook.core.wheelplan.AllWheelLimit;
 import cornerbook.core.why.Step;
+import cornerbook.words.UnitSystem;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;

@@ -1,10 +1,10 @@
 package cornerbook.app.bench;
 
-import cornerbook.app.unit.Shown;
-import cornerbook.app.unit.UnitSystem;
 import cornerbook.core.quantity.Quantities;
 import cornerbook.core.quantity.Quoted;
 import cornerbook.core.season.Climate;
+import cornerbook.words.Shown;
+import cornerbook.words.UnitSystem;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Arrays;

@@ -1,10 +1,10 @@
 package cornerbook.app.bench;
 
-import cornerbook.app.unit.Shown;
 import cornerbook.core.quantity.Quoted;
 import cornerbook.core.tyre.CircumferenceDifference;
 import cornerbook.core.tyre.CircumferenceDifference.Kind;
 import cornerbook.core.tyre.TyreSize;
+import cornerbook.words.Shown;
 import java.util.List;
 import java.util.regex.Pattern;
 

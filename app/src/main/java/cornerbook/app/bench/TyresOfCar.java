@@ -1,6 +1,5 @@
 package cornerbook.app.bench;
 
-import cornerbook.app.unit.UnitSystem;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.visit.CarHistory;
@@ -9,6 +8,7 @@ import cornerbook.core.visit.Reading;
 import cornerbook.core.visit.StandingReadings;
 import cornerbook.core.visit.Visit;
 import cornerbook.core.visit.Wheel;
+import cornerbook.words.UnitSystem;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;

@@ -1,6 +1,6 @@
 package cornerbook.app.bench;
 
-import cornerbook.app.unit.UnitSystem;
+import cornerbook.words.UnitSystem;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -2,7 +2,7 @@ package cornerbook.app.book;
 
 import cornerbook.app.preference.Look;
 import cornerbook.app.preference.Preferences;
-import cornerbook.app.unit.UnitSystem;
+import cornerbook.words.UnitSystem;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;

@@ -1,6 +1,6 @@
 package cornerbook.app.cli;
 
-import cornerbook.app.unit.UnitSystem;
+import cornerbook.words.UnitSystem;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;

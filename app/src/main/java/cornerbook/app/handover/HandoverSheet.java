@@ -2,8 +2,8 @@ package cornerbook.app.handover;
 
 import cornerbook.app.book.VisitNotes;
 import cornerbook.app.unit.QuantityText;
-import cornerbook.app.unit.UnitSystem;
 import cornerbook.core.visit.Assessment;
+import cornerbook.words.UnitSystem;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.Instant;

@@ -1,6 +1,6 @@
 package cornerbook.app.picture;
 
-import cornerbook.app.unit.Shown;
+import cornerbook.words.Shown;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.LongStream;

@@ -1,6 +1,5 @@
 package cornerbook.app.picture;
 
-import cornerbook.app.unit.Shown;
 import cornerbook.core.battery.BatteryHealth;
 import cornerbook.core.battery.LoadTest;
 import cornerbook.core.battery.ParkedDays;
@@ -27,6 +26,7 @@ import cornerbook.core.tyre.SizeComparison;
 import cornerbook.core.tyre.SizeMeaning;
 import cornerbook.core.tyre.TyreAge;
 import cornerbook.core.why.Explained;
+import cornerbook.words.Shown;
 import java.util.List;
 
 /** The pictures of a calculator's result. */

@@ -2,8 +2,8 @@ package cornerbook.app.picture;
 
 import cornerbook.app.picture.Plot.Legend;
 import cornerbook.app.picture.Plot.Mark;
-import cornerbook.app.unit.UnitSystem;
 import cornerbook.core.battery.ParkedDays;
+import cornerbook.words.UnitSystem;
 import java.util.List;
 
 /** Charge of the 12 V battery over the days that the car is parked, down to the reserve for electronics and contactors. */

@@ -2,8 +2,8 @@ package cornerbook.app.picture;
 
 import cornerbook.app.picture.BandOnScale.Band;
 import cornerbook.app.picture.BandOnScale.Mark;
-import cornerbook.app.unit.Shown;
 import cornerbook.core.tyre.CircumferenceDifference;
+import cornerbook.words.Shown;
 import java.util.List;
 
 /** How far the rolling circumferences or treads of a car's tyres lie apart, against their limit. */

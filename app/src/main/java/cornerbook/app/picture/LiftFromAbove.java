@@ -1,11 +1,11 @@
 package cornerbook.app.picture;
 
 import cornerbook.app.picture.Svg.Anchor;
-import cornerbook.app.unit.Shown;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Side;
 import cornerbook.core.lift.ArmLoads;
 import cornerbook.core.lift.LiftPoint;
+import cornerbook.words.Shown;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;

@@ -1,8 +1,8 @@
 package cornerbook.app.picture;
 
 import cornerbook.app.picture.Svg.Anchor;
-import cornerbook.app.unit.Shown;
 import cornerbook.core.lift.LiftStack;
+import cornerbook.words.Shown;
 
 /** The heights under a lift point from the side, to scale: arm and adapter on the left, point, clearance and blocks of the car on the right. */
 public final class LiftFromSide {

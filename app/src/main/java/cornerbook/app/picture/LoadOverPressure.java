@@ -1,8 +1,8 @@
 package cornerbook.app.picture;
 
 import cornerbook.app.picture.Svg.Anchor;
-import cornerbook.app.unit.Shown;
 import cornerbook.core.tyre.LoadPressure;
+import cornerbook.words.Shown;
 import java.util.ArrayList;
 
 /** What a tyre may carry over its cold pressure, with the load on it and the pressure judged. */

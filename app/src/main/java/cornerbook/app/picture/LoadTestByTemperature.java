@@ -2,8 +2,8 @@ package cornerbook.app.picture;
 
 import cornerbook.app.picture.Plot.Legend;
 import cornerbook.app.picture.Plot.Mark;
-import cornerbook.app.unit.Shown;
 import cornerbook.core.battery.LoadTest;
+import cornerbook.words.Shown;
 import java.util.List;
 
 /** The least voltage under half of the rated current over the battery's temperature, and the voltage that was measured. */

@@ -1,8 +1,8 @@
 package cornerbook.app.picture;
 
 import cornerbook.app.picture.Svg.Anchor;
-import cornerbook.app.unit.Shown;
 import cornerbook.core.tyre.SeasonPressures;
+import cornerbook.words.Shown;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;

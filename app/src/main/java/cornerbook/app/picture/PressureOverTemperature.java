@@ -2,10 +2,10 @@ package cornerbook.app.picture;
 
 import cornerbook.app.picture.Plot.Legend;
 import cornerbook.app.picture.Plot.Mark;
-import cornerbook.app.unit.Shown;
 import cornerbook.core.tyre.PressureCurve;
 import cornerbook.core.tyre.PressureSetting;
 import cornerbook.core.visit.PressureOutlook;
+import cornerbook.words.Shown;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,9 +1,9 @@
 package cornerbook.app.picture;
 
 import cornerbook.app.picture.Svg.Anchor;
-import cornerbook.app.unit.Shown;
 import cornerbook.core.brake.BurnishDrive;
 import cornerbook.core.brake.BurnishDrive.Moment;
+import cornerbook.words.Shown;
 import java.util.Locale;
 import java.util.stream.Collectors;
 

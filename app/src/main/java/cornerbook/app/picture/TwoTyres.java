@@ -1,9 +1,9 @@
 package cornerbook.app.picture;
 
 import cornerbook.app.picture.Svg.Anchor;
-import cornerbook.app.unit.Shown;
 import cornerbook.core.tyre.SizeComparison;
 import cornerbook.core.tyre.TyreSize;
+import cornerbook.words.Shown;
 import java.util.Locale;
 
 /** Two tyre sizes side by side on one ground, to scale, and what the speedometer shows against the true speed. */

@@ -1,9 +1,9 @@
 package cornerbook.app.picture;
 
 import cornerbook.app.picture.Svg.Anchor;
-import cornerbook.app.unit.Shown;
 import cornerbook.core.tyre.SizeMeaning;
 import cornerbook.core.why.Step;
+import cornerbook.words.Shown;
 import java.util.Locale;
 
 /** One tyre of a size from the side and in section on its measuring rim, both to one scale, with its measures. */

@@ -1,10 +1,10 @@
 package cornerbook.app.picture;
 
 import cornerbook.app.picture.Svg.Anchor;
-import cornerbook.app.unit.Shown;
 import cornerbook.core.tyre.Mounting;
 import cornerbook.core.tyre.SetFit;
 import cornerbook.core.why.Step;
+import cornerbook.words.Shown;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 

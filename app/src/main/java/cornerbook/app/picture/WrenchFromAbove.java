@@ -1,8 +1,8 @@
 package cornerbook.app.picture;
 
 import cornerbook.app.picture.Svg.Anchor;
-import cornerbook.app.unit.Shown;
 import cornerbook.core.fastener.WrenchSetting;
+import cornerbook.words.Shown;
 
 /** A torque wrench from above with its adapter at its angle, to scale: grip, drive, fastener, and both torques. */
 public final class WrenchFromAbove {

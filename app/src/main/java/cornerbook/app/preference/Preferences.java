@@ -1,7 +1,7 @@
 package cornerbook.app.preference;
 
-import cornerbook.app.unit.UnitSystem;
 import cornerbook.core.corner.Corner;
+import cornerbook.words.UnitSystem;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;

@@ -1,5 +1,6 @@
 package cornerbook.app.unit;
 
+import cornerbook.words.UnitSystem;
 import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
 import java.util.regex.MatchResult;

@@ -6,9 +6,9 @@ import cornerbook.app.bench.Question;
 import cornerbook.app.bench.Questions;
 import cornerbook.app.book.VisitSummary;
 import cornerbook.app.picture.BenchPicture;
-import cornerbook.app.unit.Shown;
-import cornerbook.app.unit.UnitSystem;
 import cornerbook.core.visit.Vehicle;
+import cornerbook.words.Shown;
+import cornerbook.words.UnitSystem;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 

@@ -1,8 +1,8 @@
 package cornerbook.app.web;
 
 import cornerbook.app.bench.Question;
-import cornerbook.app.unit.UnitSystem;
 import cornerbook.core.visit.ShopTool;
+import cornerbook.words.UnitSystem;
 import io.helidon.webserver.http.ServerRequest;
 import java.time.LocalDate;
 import java.util.List;

@@ -1,10 +1,10 @@
 package cornerbook.app.web;
 
-import cornerbook.app.unit.UnitSystem;
 import cornerbook.app.web.BurnishPage.Field;
 import cornerbook.core.brake.BurnishDrive;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.visit.BurnishPlanning;
+import cornerbook.words.UnitSystem;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.util.ArrayList;

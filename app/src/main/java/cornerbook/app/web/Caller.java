@@ -3,7 +3,7 @@ package cornerbook.app.web;
 import cornerbook.app.book.TabletAtWork;
 import cornerbook.app.preference.Look;
 import cornerbook.app.preference.Preferences;
-import cornerbook.app.unit.UnitSystem;
+import cornerbook.words.UnitSystem;
 import io.helidon.http.ServerRequestHeaders;
 import java.util.Optional;
 

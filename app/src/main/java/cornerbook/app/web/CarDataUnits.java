@@ -1,8 +1,8 @@
 package cornerbook.app.web;
 
 import cornerbook.app.exchange.CarField;
-import cornerbook.app.unit.UnitSystem;
 import cornerbook.core.quantity.Quantities;
+import cornerbook.words.UnitSystem;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;

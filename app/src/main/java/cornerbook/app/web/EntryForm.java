@@ -1,7 +1,6 @@
 package cornerbook.app.web;
 
 import cornerbook.app.unit.QuantityText;
-import cornerbook.app.unit.UnitSystem;
 import cornerbook.app.web.EntryPage.Field;
 import cornerbook.app.web.EntryPage.Group;
 import cornerbook.app.web.EntryPage.Questions;
@@ -15,6 +14,7 @@ import cornerbook.core.visit.StoredWheelCheck;
 import cornerbook.core.visit.TreadPrediction;
 import cornerbook.core.visit.Visit;
 import cornerbook.core.visit.VisitRules;
+import cornerbook.words.UnitSystem;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;

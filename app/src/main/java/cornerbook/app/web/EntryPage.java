@@ -2,11 +2,11 @@ package cornerbook.app.web;
 
 import cornerbook.app.book.OpenRetorque;
 import cornerbook.app.book.VisitChange;
-import cornerbook.app.unit.UnitSystem;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.visit.CarHistory;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Visit;
+import cornerbook.words.UnitSystem;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;

@@ -4,7 +4,7 @@ import cornerbook.app.book.DeviceLedger;
 import cornerbook.app.book.TabletAtWork;
 import cornerbook.app.preference.Look;
 import cornerbook.app.preference.Preferences;
-import cornerbook.app.unit.UnitSystem;
+import cornerbook.words.UnitSystem;
 import io.helidon.http.HeaderNames;
 import io.helidon.http.SetCookie;
 import io.helidon.webserver.http.ServerRequest;

@@ -1,6 +1,6 @@
 package cornerbook.app.web;
 
-import cornerbook.app.unit.UnitSystem;
+import cornerbook.words.UnitSystem;
 
 /** The units of the person who asks. */
 public final class UnitChoice {

@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.limits.LimitsFile;
-import cornerbook.app.unit.UnitSystem;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.visit.Assessment;
 import cornerbook.core.visit.Assessor;
+import cornerbook.words.UnitSystem;
 import java.io.ByteArrayInputStream;
 import java.util.List;
 import java.util.stream.Stream;

@@ -5,11 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.book.VisitNotes;
 import cornerbook.app.demo.DemoShop;
-import cornerbook.app.unit.UnitSystem;
 import cornerbook.core.visit.Assessment;
 import cornerbook.core.visit.Finding;
 import cornerbook.core.visit.Subject;
 import cornerbook.core.visit.Verdict;
+import cornerbook.words.UnitSystem;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -3,7 +3,6 @@ package cornerbook.app.picture;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import cornerbook.app.unit.UnitSystem;
 import cornerbook.core.battery.Chemistry;
 import cornerbook.core.battery.HealthTrend;
 import cornerbook.core.battery.LoadTest;
@@ -19,6 +18,7 @@ import cornerbook.core.visit.SetForecast.TyreForecast;
 import cornerbook.core.visit.Tyre;
 import cornerbook.core.visit.Verdict;
 import cornerbook.core.visit.Wheel;
+import cornerbook.words.UnitSystem;
 import java.io.StringReader;
 import java.time.LocalDate;
 import java.util.List;

@@ -10,6 +10,7 @@ import cornerbook.app.web.Typed;
 import cornerbook.core.quantity.Quantities;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.WrittenReading;
+import cornerbook.words.UnitSystem;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;

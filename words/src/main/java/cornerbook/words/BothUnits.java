@@ -1,4 +1,4 @@
-package cornerbook.app.unit;
+package cornerbook.words;
 
 /** Metric with US customary behind it, where the two differ. */
 final class BothUnits implements Shown {

@@ -1,4 +1,4 @@
-package cornerbook.app.unit;
+package cornerbook.words;
 
 import cornerbook.core.quantity.Quantities;
 import java.util.Arrays;

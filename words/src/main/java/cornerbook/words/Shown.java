@@ -1,4 +1,4 @@
-package cornerbook.app.unit;
+package cornerbook.words;
 
 /** How a value of the book is shown to a person. */
 public interface Shown {

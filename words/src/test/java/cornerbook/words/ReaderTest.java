@@ -1,0 +1,92 @@
+package cornerbook.words;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Between;
+import cornerbook.core.say.Chance;
+import cornerbook.core.say.Day;
+import cornerbook.core.say.Formula;
+import cornerbook.core.say.Listed;
+import cornerbook.core.say.Margin;
+import cornerbook.core.say.PlusMinus;
+import cornerbook.core.say.Said;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/**
+ * How values are written. French: Office québécois de la langue française, Banque de dépannage linguistique (decimal comma, blank between
+ * thousands and before units, "1er"); units: NIST Special Publication 811 (2008), appendix B.
+ */
+class ReaderTest {
+    private static final Reader ENGLISH = Reader.DEFAULT;
+    private static final Reader FRENCH = ENGLISH.in(Language.FRENCH);
+    private static final Reader US = ENGLISH.in(UnitSystem.US);
+
+    private static String plain(String words) {
+        return words.replace('\u00a0', ' ').replace('\u202f', ' ');
+    }
+
+    @Test
+    void amountsInEachLanguage() {
+        assertThat(plain(ENGLISH.say(Amount.of(7.25, "mm")))).isEqualTo("7.3 mm");
+        assertThat(plain(FRENCH.say(Amount.of(7.2, "mm")))).isEqualTo("7,2 mm");
+        assertThat(plain(FRENCH.say(Amount.of(38200, "km")))).isEqualTo("38 200 km");
+        assertThat(plain(ENGLISH.say(Amount.of(-0.04, "°C")))).isEqualTo("0 °C");
+        assertThat(plain(ENGLISH.say(Amount.of(-4, "°C")))).isEqualTo("−4 °C");
+    }
+
+    @Test
+    void thinThingsAreReadIn32nds() {
+        assertThat(plain(US.say(new Amount(1.6, "mm", 1)))).isEqualTo("2.0/32 in");
+        assertThat(plain(US.in(Language.FRENCH).say(new Amount(1.6, "mm", 1)))).isEqualTo("2,0/32 po");
+        assertThat(plain(US.say(new Amount(22.4, "mm", 1)))).isEqualTo("0.882 in");
+        assertThat(plain(US.say(new Between(4, 5.2, "mm", 1)))).isEqualTo("5.0 to 6.6/32 in");
+    }
+
+    @Test
+    void pressureTorqueAndTemperature() {
+        assertThat(plain(US.say(Amount.of(250, "kPa")))).isEqualTo("36.3 psi");
+        assertThat(plain(US.say(Amount.of(133, "N·m")))).isEqualTo("98 lbf·ft");
+        assertThat(plain(US.say(Amount.of(-10, "°C")))).isEqualTo("14 °F");
+        assertThat(plain(US.say(new Margin(10, "°C", 0, true)))).isEqualTo("+18 °F");
+    }
+
+    @Test
+    void estimatesAndRanges() {
+        assertThat(plain(ENGLISH.say(new PlusMinus(6.72, 0.21, "mm", 1)))).isEqualTo("6.7 ± 0.2 mm");
+        assertThat(plain(FRENCH.say(Between.exact(0, 25.5, "mm")))).isEqualTo("0,0 à 25,5 mm");
+    }
+
+    @Test
+    void chancesAreNeverCertain() {
+        assertThat(plain(ENGLISH.say(new Chance(1)))).isEqualTo("over 99 %");
+        assertThat(plain(FRENCH.say(new Chance(0)))).isEqualTo("moins de 1 %");
+        assertThat(plain(ENGLISH.say(new Chance(0.955)))).isEqualTo("96 %");
+    }
+
+    @Test
+    void daysAndLists() {
+        assertThat(ENGLISH.say(new Day(LocalDate.of(2027, 10, 20)))).isEqualTo("20 Oct 2027");
+        assertThat(FRENCH.say(new Day(LocalDate.of(2027, 12, 1)))).isEqualTo("1er déc. 2027");
+        var three = List.of(Said.verbatim("a"), Said.verbatim("b"), Said.verbatim("c"));
+        assertThat(FRENCH.say(Listed.and(three))).isEqualTo("a, b et c");
+        assertThat(ENGLISH.say(Listed.or(three.subList(0, 1)))).isEqualTo("a");
+    }
+
+    @Test
+    void formulasKeepTheirSigns() {
+        assertThat(FRENCH.say(Formula.of("{} × {}", Amount.significant(1.5, "", 4), Amount.significant(20, "", 4))))
+                .isEqualTo("1,5 × 20");
+    }
+
+    @Test
+    void languageByTag() {
+        assertThat(Language.find("fr_CA.UTF-8")).contains(Language.FRENCH);
+        assertThat(Language.find("de")).isEmpty();
+        assertThat(new Reader(Language.FRENCH, UnitSystem.METRIC, ZoneOffset.UTC).language())
+                .isEqualTo(Language.FRENCH);
+    }
+}
