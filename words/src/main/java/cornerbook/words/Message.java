@@ -97,11 +97,8 @@ final class Message {
                     from = pattern.getPart(i).getLimit();
                 }
                 default -> {
-                    // SKIP_SYNTAX and INSERT_CHAR are the apostrophes of quoting: they are left out, or put where they
-                    // are missing.
-                    if (part.getType() == Part.Type.INSERT_CHAR) {
-                        filled.append((char) part.getValue());
-                    }
+                    // SKIP_SYNTAX is an apostrophe that quotes: left out. INSERT_CHAR says where one could be put:
+                    // nothing is said there.
                 }
             }
         }

@@ -18,7 +18,7 @@ class MessageReferenceTest {
                 "{name} is due",
                 "{n, plural, one {# reading} other {# readings}} of {name}",
                 "{n, plural, =0 {nothing} one {# lecture} other {# lectures}}",
-                "{n, plural, offset:0 =1 {only {name}} other {# with {name}}}",
+                "{n, plural, =1 {only {name}} other {# with {name}}}",
                 "{kind, select, on {It goes on, {n, plural, one {once} other {# times}}} other {It comes off}}.",
                 "It is the driver's {name}, isn't it?",
                 "Quoted '{name}' stays, and ''two'' are one",
