@@ -3,7 +3,7 @@ package cornerbook.app.handover;
 import cornerbook.app.book.VisitNotes;
 import cornerbook.app.unit.QuantityText;
 import cornerbook.app.unit.UnitSystem;
-import cornerbook.core.visit.Assessment;
+import cornerbook.core.assess.Assessment;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.Instant;

@@ -2,7 +2,7 @@ package cornerbook.app.picture;
 
 import cornerbook.app.picture.Svg.Anchor;
 import cornerbook.app.unit.Shown;
-import cornerbook.core.tyre.LoadPressure;
+import cornerbook.core.air.LoadPressure;
 import java.util.ArrayList;
 
 /** What a tyre may carry over its cold pressure, with the load on it and the pressure judged. */

@@ -2,7 +2,7 @@ package cornerbook.app.picture;
 
 import cornerbook.app.picture.Svg.Anchor;
 import cornerbook.app.unit.Shown;
-import cornerbook.core.tyre.LeakRate;
+import cornerbook.core.air.LeakRate;
 
 /** Two readings brought to 20 °C over the days between them, with the gauge's error and the loss that is called a leak. */
 final class PressureOverDays {

@@ -2,7 +2,7 @@ package cornerbook.app.picture;
 
 import cornerbook.app.picture.Svg.Anchor;
 import cornerbook.app.unit.Shown;
-import cornerbook.core.tyre.SeasonPressures;
+import cornerbook.core.air.SeasonPressures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;

@@ -3,8 +3,8 @@ package cornerbook.app.picture;
 import cornerbook.app.picture.BandOnScale.Band;
 import cornerbook.app.picture.BandOnScale.Mark;
 import cornerbook.app.unit.Shown;
-import cornerbook.core.tyre.SensorAge;
-import cornerbook.core.tyre.SensorCheck;
+import cornerbook.core.air.SensorAge;
+import cornerbook.core.air.SensorCheck;
 import java.util.List;
 
 /** A pressure sensor's reading against the gauge, and the age of its battery, each on a scale. */

@@ -2,8 +2,8 @@ package cornerbook.app.picture;
 
 import cornerbook.app.picture.Svg.Anchor;
 import cornerbook.app.unit.Shown;
-import cornerbook.core.brake.BurnishDrive;
-import cornerbook.core.brake.BurnishDrive.Moment;
+import cornerbook.core.brake.burnish.BurnishDrive;
+import cornerbook.core.brake.burnish.BurnishDrive.Moment;
 import java.util.Locale;
 import java.util.stream.Collectors;
 

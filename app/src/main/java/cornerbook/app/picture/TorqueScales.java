@@ -3,9 +3,9 @@ package cornerbook.app.picture;
 import cornerbook.app.picture.BandOnScale.Band;
 import cornerbook.app.picture.BandOnScale.Mark;
 import cornerbook.app.unit.Shown;
-import cornerbook.core.fastener.ScaleSetting;
-import cornerbook.core.fastener.TorqueBar;
-import cornerbook.core.fastener.WrenchCalibration;
+import cornerbook.core.torque.ScaleSetting;
+import cornerbook.core.torque.TorqueBar;
+import cornerbook.core.torque.WrenchCalibration;
 import java.time.LocalDate;
 import java.util.List;
 

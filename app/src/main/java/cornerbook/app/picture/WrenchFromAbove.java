@@ -2,7 +2,7 @@ package cornerbook.app.picture;
 
 import cornerbook.app.picture.Svg.Anchor;
 import cornerbook.app.unit.Shown;
-import cornerbook.core.fastener.WrenchSetting;
+import cornerbook.core.torque.WrenchSetting;
 
 /** A torque wrench from above with its adapter at its angle, to scale: grip, drive, fastener, and both torques. */
 public final class WrenchFromAbove {

@@ -8,7 +8,7 @@ import cornerbook.app.book.VisitSummary;
 import cornerbook.app.picture.BenchPicture;
 import cornerbook.app.unit.Shown;
 import cornerbook.app.unit.UnitSystem;
-import cornerbook.core.visit.Vehicle;
+import cornerbook.core.car.Vehicle;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 

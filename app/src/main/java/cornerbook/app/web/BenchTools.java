@@ -2,7 +2,7 @@ package cornerbook.app.web;
 
 import cornerbook.app.bench.Question;
 import cornerbook.app.unit.UnitSystem;
-import cornerbook.core.visit.ShopTool;
+import cornerbook.core.tool.ShopTool;
 import io.helidon.webserver.http.ServerRequest;
 import java.time.LocalDate;
 import java.util.List;

@@ -1,7 +1,7 @@
 package cornerbook.app.web;
 
 import cornerbook.app.unit.UnitSystem;
-import cornerbook.core.visit.Measure;
+import cornerbook.core.car.Measure;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Map;

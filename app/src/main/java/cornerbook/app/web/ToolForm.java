@@ -3,7 +3,7 @@ package cornerbook.app.web;
 import cornerbook.app.unit.UnitSystem;
 import cornerbook.core.lift.Hoist;
 import cornerbook.core.lift.HoistRating;
-import cornerbook.core.visit.ShopTool;
+import cornerbook.core.tool.ShopTool;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Arrays;

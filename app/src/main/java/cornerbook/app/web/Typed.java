@@ -1,9 +1,9 @@
 package cornerbook.app.web;
 
 import cornerbook.app.unit.UnitSystem;
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.WrittenReading;
 import cornerbook.core.quantity.Quantities;
-import cornerbook.core.visit.Measure;
-import cornerbook.core.visit.WrittenReading;
 import java.util.Locale;
 import java.util.function.DoubleSupplier;
 

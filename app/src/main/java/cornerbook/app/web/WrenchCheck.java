@@ -1,7 +1,7 @@
 package cornerbook.app.web;
 
 import cornerbook.app.unit.UnitSystem;
-import cornerbook.core.visit.ShopTool;
+import cornerbook.core.tool.ShopTool;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;

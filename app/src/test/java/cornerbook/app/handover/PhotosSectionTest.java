@@ -9,7 +9,7 @@ import cornerbook.app.demo.DemoShop;
 import cornerbook.app.photo.Photos;
 import cornerbook.app.unit.UnitSystem;
 import cornerbook.core.corner.Corner;
-import cornerbook.core.visit.Subject;
+import cornerbook.core.finding.Subject;
 import java.io.IOException;
 import java.time.Instant;
 import java.util.HashSet;

@@ -7,7 +7,7 @@ import com.microsoft.playwright.Page;
 import cornerbook.app.book.Book;
 import cornerbook.app.exchange.CarForm;
 import cornerbook.app.unit.UnitSystem;
-import cornerbook.core.visit.CarHistory;
+import cornerbook.core.car.CarHistory;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
