@@ -58,7 +58,7 @@ class BurnishPlannerPropertyTest {
     @Test
     void whatCannotBeIsRefusedInASentence() {
         assertThatThrownBy(() -> new BurnishStop(65, 70, 3, 0))
-                .hasMessage("speed after the stop is 70.0 km/h, expected 0.0 to 64.0 km/h");
+                .hasMessage("speed after the stop is 70 km/h, expected 0 to 64 km/h");
         assertThatThrownBy(() -> new BurnishTarget(5, 100, 90, 300, 8, 15, 30)).hasMessageContaining("highest peak");
     }
 }

@@ -29,9 +29,9 @@ class DiscThicknessTest {
     @Test
     void whatCannotBeIsRefusedInASentence() {
         assertThatThrownBy(() -> new DiscThickness(List.of(27.0, 27.0, 27.0)))
-                .hasMessage("points of thickness is 3.0, expected 4.0 to 36.0");
+                .hasMessage("points of thickness is 3, expected 4 to 36");
         assertThatThrownBy(() -> new DiscLimits(26, 25.5, 0.015))
-                .hasMessage("minimum refinish thickness is 25.5 mm, expected 26.0 to 60.0 mm");
+                .hasMessage("minimum refinish thickness is 25.50 mm, expected 26 to 60 mm");
     }
 
     private static DiscThickness even(double thinnestMm, double variationMm) {
