@@ -1,11 +1,11 @@
 package cornerbook.app.bay;
 
 import cornerbook.app.web.ToolChoice;
+import cornerbook.core.car.Measure;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
-import cornerbook.core.visit.Measure;
-import cornerbook.core.visit.ShopTool;
-import cornerbook.core.visit.Subject;
+import cornerbook.core.finding.Subject;
+import cornerbook.core.tool.ShopTool;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;

@@ -2,7 +2,7 @@ package cornerbook.app.bay;
 
 import cornerbook.app.book.Photo;
 import cornerbook.core.corner.Corner;
-import cornerbook.core.visit.ShopTool;
+import cornerbook.core.tool.ShopTool;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;

@@ -1,7 +1,7 @@
 package cornerbook.app.bay;
 
+import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
-import cornerbook.core.visit.Visit;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;

@@ -5,9 +5,9 @@ import cornerbook.app.bay.BaySheet.Field;
 import cornerbook.app.bay.BaySheet.Last;
 import cornerbook.app.web.Slot;
 import cornerbook.app.web.Words;
-import cornerbook.core.visit.Measure;
-import cornerbook.core.visit.ThicknessPrediction;
-import cornerbook.core.visit.Visit;
+import cornerbook.core.brake.judge.ThicknessPrediction;
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.Visit;
 import java.util.List;
 import java.util.Optional;
 

@@ -1,8 +1,8 @@
 package cornerbook.app.bay;
 
 import cornerbook.app.book.WorkTick;
+import cornerbook.core.car.Vehicle;
 import cornerbook.core.corner.Corner;
-import cornerbook.core.visit.Vehicle;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;

@@ -1,10 +1,10 @@
 package cornerbook.app.bench;
 
-import cornerbook.core.brake.BrakedCar;
-import cornerbook.core.brake.BurnishDrive;
-import cornerbook.core.brake.BurnishStop;
-import cornerbook.core.brake.BurnishTarget;
-import cornerbook.core.brake.DiscBody;
+import cornerbook.core.brake.burnish.BrakedCar;
+import cornerbook.core.brake.burnish.BurnishDrive;
+import cornerbook.core.brake.burnish.BurnishStop;
+import cornerbook.core.brake.burnish.BurnishTarget;
+import cornerbook.core.brake.burnish.DiscBody;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.tyre.TyreSize;
 import java.util.List;

@@ -1,16 +1,16 @@
 package cornerbook.app.bench;
 
+import cornerbook.words.UnitSystem;
+import cornerbook.core.brake.burnish.judge.BurnishPlanning;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.StandingReadings;
+import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.lift.CarMass;
-import cornerbook.core.visit.BurnishPlanning;
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.Measure;
-import cornerbook.core.visit.StandingReadings;
-import cornerbook.core.visit.Visit;
 import cornerbook.core.wheelplan.AllWheelLimit;
 import cornerbook.core.why.Step;
-import cornerbook.words.UnitSystem;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;

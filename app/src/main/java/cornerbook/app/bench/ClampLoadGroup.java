@@ -1,13 +1,13 @@
 package cornerbook.app.bench;
 
-import cornerbook.core.fastener.ClampLoad;
-import cornerbook.core.fastener.FrictionBand;
-import cornerbook.core.fastener.PropertyClass;
-import cornerbook.core.fastener.ScrewThread;
-import cornerbook.core.fastener.SeatFace;
-import cornerbook.core.fastener.ShortForm;
-import cornerbook.core.fastener.ThreadState;
 import cornerbook.core.quantity.Quoted;
+import cornerbook.core.torque.ClampLoad;
+import cornerbook.core.torque.FrictionBand;
+import cornerbook.core.torque.PropertyClass;
+import cornerbook.core.torque.ScrewThread;
+import cornerbook.core.torque.SeatFace;
+import cornerbook.core.torque.ShortForm;
+import cornerbook.core.torque.ThreadState;
 import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;

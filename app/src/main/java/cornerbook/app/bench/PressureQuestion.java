@@ -1,8 +1,8 @@
 package cornerbook.app.bench;
 
-import cornerbook.core.tyre.LeakRate;
+import cornerbook.core.air.LeakRate;
+import cornerbook.core.air.LoadPressure;
 import cornerbook.core.tyre.LoadIndex;
-import cornerbook.core.tyre.LoadPressure;
 import java.util.List;
 
 /** What to set on the gauge, what to expect over the season, what a load needs, whether a tyre leaks, what its sensor is worth. */

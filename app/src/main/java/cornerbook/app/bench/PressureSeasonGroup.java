@@ -1,8 +1,8 @@
 package cornerbook.app.bench;
 
+import cornerbook.core.air.SeasonMonth;
+import cornerbook.core.air.SeasonPressures;
 import cornerbook.core.season.Climate;
-import cornerbook.core.tyre.SeasonMonth;
-import cornerbook.core.tyre.SeasonPressures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;

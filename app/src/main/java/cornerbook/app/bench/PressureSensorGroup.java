@@ -1,9 +1,9 @@
 package cornerbook.app.bench;
 
-import cornerbook.core.tyre.SensorAge;
-import cornerbook.core.tyre.SensorCheck;
-import cornerbook.core.visit.PressureWarning;
-import cornerbook.core.visit.SensorLearning;
+import cornerbook.core.air.PressureWarning;
+import cornerbook.core.air.SensorAge;
+import cornerbook.core.air.SensorCheck;
+import cornerbook.core.air.SensorLearning;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

@@ -1,6 +1,6 @@
 package cornerbook.app.bench;
 
-import cornerbook.core.tyre.PressureSetting;
+import cornerbook.core.air.PressureSetting;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 

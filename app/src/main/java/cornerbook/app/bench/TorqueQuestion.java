@@ -1,11 +1,11 @@
 package cornerbook.app.bench;
 
-import cornerbook.core.fastener.ScaleSetting;
-import cornerbook.core.fastener.TighteningOrder;
-import cornerbook.core.fastener.TorqueBar;
-import cornerbook.core.fastener.WrenchCalibration;
-import cornerbook.core.fastener.WrenchScale;
-import cornerbook.core.fastener.WrenchSetting;
+import cornerbook.core.torque.ScaleSetting;
+import cornerbook.core.torque.TighteningOrder;
+import cornerbook.core.torque.TorqueBar;
+import cornerbook.core.torque.WrenchCalibration;
+import cornerbook.core.torque.WrenchScale;
+import cornerbook.core.torque.WrenchSetting;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;

@@ -1,12 +1,12 @@
 package cornerbook.app.bench;
 
 import cornerbook.app.limits.LimitsFile;
+import cornerbook.core.finding.Limit;
 import cornerbook.core.season.Dates;
 import cornerbook.core.tyre.AgeRule;
 import cornerbook.core.tyre.Tin;
 import cornerbook.core.tyre.TyreAge;
-import cornerbook.core.visit.AgeRules;
-import cornerbook.core.visit.Limit;
+import cornerbook.core.tyre.judge.AgeRules;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;

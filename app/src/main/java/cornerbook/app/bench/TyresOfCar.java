@@ -2,12 +2,12 @@ package cornerbook.app.bench;
 
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.Measure;
-import cornerbook.core.visit.Reading;
-import cornerbook.core.visit.StandingReadings;
-import cornerbook.core.visit.Visit;
-import cornerbook.core.visit.Wheel;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.Reading;
+import cornerbook.core.car.StandingReadings;
+import cornerbook.core.car.Visit;
+import cornerbook.core.car.Wheel;
 import cornerbook.words.UnitSystem;
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -1,8 +1,8 @@
 package cornerbook.app.book;
 
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.Reading;
-import cornerbook.core.visit.StandingReadings;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Reading;
+import cornerbook.core.car.StandingReadings;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,14 +1,15 @@
 package cornerbook.app.book;
 
+import cornerbook.core.assess.Learner;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Customer;
+import cornerbook.core.car.Reading;
+import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.finding.Knowledge;
 import cornerbook.core.season.Climate;
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.Customer;
-import cornerbook.core.visit.Knowledge;
-import cornerbook.core.visit.Reading;
-import cornerbook.core.visit.ShopTool;
-import cornerbook.core.visit.StoredWheelCheck.Identity;
-import cornerbook.core.visit.Visit;
+import cornerbook.core.tool.ShopTool;
+import cornerbook.core.tread.judge.StoredWheelCheck.Identity;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -101,7 +102,7 @@ public final class Book implements AutoCloseable {
 
     /** Learns from all cars and keeps it, in place of what was learned before. */
     public Knowledge learn(LocalDate today) {
-        var knowledge = Knowledge.learn(listHistories(), today);
+        var knowledge = Learner.learn(listHistories(), today);
         store.write(handle -> {
             new KnowledgeTables(handle).replace(knowledge);
             return knowledge;

@@ -1,10 +1,10 @@
 package cornerbook.app.book;
 
 import cornerbook.app.log.Faults;
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.Reading;
-import cornerbook.core.visit.VisitRules;
-import cornerbook.core.visit.WrittenReading;
+import cornerbook.core.assess.VisitRules;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Reading;
+import cornerbook.core.car.WrittenReading;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;

@@ -1,10 +1,10 @@
 package cornerbook.app.book;
 
+import cornerbook.core.assess.IdentityRules;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Wheel;
+import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.Axle;
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.IdentityRules;
-import cornerbook.core.visit.Wheel;
-import cornerbook.core.visit.WheelSet;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;

@@ -1,8 +1,8 @@
 package cornerbook.app.book;
 
+import cornerbook.core.brake.judge.DustRule;
+import cornerbook.core.car.CarHistory;
 import cornerbook.core.corner.Axle;
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.DustRule;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;

@@ -1,6 +1,6 @@
 package cornerbook.app.book;
 
-import cornerbook.core.visit.CarHistory;
+import cornerbook.core.car.CarHistory;
 import java.util.List;
 import java.util.Map;
 

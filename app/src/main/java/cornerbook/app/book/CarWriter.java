@@ -1,13 +1,13 @@
 package cornerbook.app.book;
 
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Customer;
+import cornerbook.core.car.Reading;
+import cornerbook.core.car.Vehicle;
+import cornerbook.core.car.Visit;
+import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.Customer;
-import cornerbook.core.visit.Reading;
-import cornerbook.core.visit.Vehicle;
-import cornerbook.core.visit.Visit;
-import cornerbook.core.visit.WheelSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;

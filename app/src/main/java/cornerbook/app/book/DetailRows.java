@@ -1,18 +1,18 @@
 package cornerbook.app.book;
 
+import cornerbook.core.air.PressureWarning;
+import cornerbook.core.brake.BrakeDetails;
+import cornerbook.core.brake.fluid.FluidChange;
+import cornerbook.core.brake.seizing.CarUse;
+import cornerbook.core.car.VehicleDetails;
+import cornerbook.core.car.WheelDetails;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.lift.CarBody;
 import cornerbook.core.lift.LiftPoint;
 import cornerbook.core.lift.LiftPoints;
 import cornerbook.core.tyre.Mounting;
-import cornerbook.core.visit.BrakeDetails;
-import cornerbook.core.visit.CarBody;
-import cornerbook.core.visit.CarUse;
-import cornerbook.core.visit.DifferenceLimits;
-import cornerbook.core.visit.FluidChange;
-import cornerbook.core.visit.PressureWarning;
-import cornerbook.core.visit.VehicleDetails;
-import cornerbook.core.visit.WheelDetails;
 import cornerbook.core.wheelplan.AllWheelLimit;
+import cornerbook.core.wheelplan.DifferenceLimits;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.EnumMap;

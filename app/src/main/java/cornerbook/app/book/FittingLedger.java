@@ -1,8 +1,8 @@
 package cornerbook.app.book;
 
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.Visit;
 import java.util.Map;
 import org.jdbi.v3.core.Handle;
 

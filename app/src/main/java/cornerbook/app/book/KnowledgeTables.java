@@ -1,15 +1,15 @@
 package cornerbook.app.book;
 
-import cornerbook.core.brake.LearnedSeizing;
-import cornerbook.core.brake.WeibullFit;
+import cornerbook.core.brake.seizing.LearnedSeizing;
+import cornerbook.core.brake.seizing.WeibullFit;
 import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.finding.Knowledge;
 import cornerbook.core.season.DistancePrior;
-import cornerbook.core.visit.Knowledge;
-import cornerbook.core.wear.LearnedWear;
-import cornerbook.core.wear.WearKnowledge;
-import cornerbook.core.wear.WearParameters;
-import cornerbook.core.wear.WearUncertainty;
+import cornerbook.core.tread.LearnedWear;
+import cornerbook.core.tread.WearKnowledge;
+import cornerbook.core.tread.WearParameters;
+import cornerbook.core.tread.WearUncertainty;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;

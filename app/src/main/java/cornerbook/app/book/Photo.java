@@ -1,7 +1,7 @@
 package cornerbook.app.book;
 
 import cornerbook.core.corner.Corner;
-import cornerbook.core.visit.Subject;
+import cornerbook.core.finding.Subject;
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;
 

@@ -2,7 +2,7 @@ package cornerbook.app.book;
 
 import cornerbook.app.photo.Jpeg;
 import cornerbook.core.corner.Corner;
-import cornerbook.core.visit.Subject;
+import cornerbook.core.finding.Subject;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.List;

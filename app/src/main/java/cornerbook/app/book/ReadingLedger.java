@@ -1,9 +1,9 @@
 package cornerbook.app.book;
 
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.Measure;
-import cornerbook.core.visit.Reading;
-import cornerbook.core.visit.VisitRules;
+import cornerbook.core.assess.VisitRules;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.Reading;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

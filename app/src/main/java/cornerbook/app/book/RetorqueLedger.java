@@ -1,8 +1,8 @@
 package cornerbook.app.book;
 
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.Retorque;
-import cornerbook.core.visit.Visit;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Visit;
+import cornerbook.core.torque.judge.Retorque;
 import java.time.LocalDate;
 import java.util.List;
 import org.jdbi.v3.core.Handle;

@@ -1,6 +1,6 @@
 package cornerbook.app.book;
 
-import cornerbook.core.visit.Reading;
+import cornerbook.core.car.Reading;
 import java.time.Instant;
 
 /**

@@ -1,9 +1,9 @@
 package cornerbook.app.book;
 
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.Reading;
-import cornerbook.core.visit.Visit;
-import cornerbook.core.visit.Wheel;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Reading;
+import cornerbook.core.car.Visit;
+import cornerbook.core.car.Wheel;
 import java.util.List;
 import java.util.function.Function;
 import org.jdbi.v3.core.Handle;

@@ -2,7 +2,7 @@ package cornerbook.app.book;
 
 import cornerbook.core.lift.Hoist;
 import cornerbook.core.lift.HoistRating;
-import cornerbook.core.visit.ShopTool;
+import cornerbook.core.tool.ShopTool;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;

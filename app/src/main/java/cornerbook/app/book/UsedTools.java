@@ -1,6 +1,6 @@
 package cornerbook.app.book;
 
-import cornerbook.core.visit.ShopTool;
+import cornerbook.core.tool.ShopTool;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;

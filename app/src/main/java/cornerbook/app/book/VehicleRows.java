@@ -1,10 +1,10 @@
 package cornerbook.app.book;
 
+import cornerbook.core.car.AxleSpecification;
+import cornerbook.core.car.Vehicle;
+import cornerbook.core.car.Wheel;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
-import cornerbook.core.visit.AxleSpecification;
-import cornerbook.core.visit.Vehicle;
-import cornerbook.core.visit.Wheel;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;

@@ -1,7 +1,7 @@
 package cornerbook.app.book;
 
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.Visit;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Visit;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Comparator;

@@ -1,7 +1,7 @@
 package cornerbook.app.book;
 
+import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Axle;
-import cornerbook.core.visit.Visit;
 import java.util.Map;
 
 /**

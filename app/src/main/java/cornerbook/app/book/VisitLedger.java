@@ -1,14 +1,14 @@
 package cornerbook.app.book;
 
+import cornerbook.core.assess.IdentityRules;
+import cornerbook.core.assess.VisitRules;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Customer;
+import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.Customer;
-import cornerbook.core.visit.IdentityRules;
-import cornerbook.core.visit.Problem;
-import cornerbook.core.visit.StoredWheelCheck;
-import cornerbook.core.visit.StoredWheelCheck.Identity;
-import cornerbook.core.visit.Visit;
-import cornerbook.core.visit.VisitRules;
+import cornerbook.core.finding.Problem;
+import cornerbook.core.tread.judge.StoredWheelCheck;
+import cornerbook.core.tread.judge.StoredWheelCheck.Identity;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,7 +1,7 @@
 package cornerbook.app.book;
 
-import cornerbook.core.visit.Wheel;
-import cornerbook.core.visit.WheelSet;
+import cornerbook.core.car.Wheel;
+import cornerbook.core.car.WheelSet;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,14 +1,14 @@
 package cornerbook.app.calibration;
 
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.Knowledge;
-import cornerbook.core.visit.TreadPrediction;
-import cornerbook.core.wear.Estimate;
-import cornerbook.core.wear.LearnedWear;
-import cornerbook.core.wear.WearLearner;
-import cornerbook.core.wear.WearModel;
-import cornerbook.core.wear.WearParameters;
-import cornerbook.core.wear.WearPrior;
+import cornerbook.core.assess.Learner;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.numeric.Estimate;
+import cornerbook.core.tread.LearnedWear;
+import cornerbook.core.tread.WearLearner;
+import cornerbook.core.tread.WearModel;
+import cornerbook.core.tread.WearParameters;
+import cornerbook.core.tread.WearPrior;
+import cornerbook.core.tread.judge.TreadPrediction;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -64,7 +64,7 @@ record Calibration(List<List<Double>> byCar) {
                         car.sets(),
                         car.visits().subList(0, car.visits().size() - 1)))
                 .toList();
-        var knowledge = Knowledge.learn(without, today);
+        var knowledge = Learner.learn(without, today);
         var byCar = new ArrayList<List<Double>>();
         for (var car : cars) {
             if (!car.visits().isEmpty()) {

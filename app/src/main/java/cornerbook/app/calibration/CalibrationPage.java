@@ -1,10 +1,10 @@
 package cornerbook.app.calibration;
 
 import cornerbook.app.picture.PitHistogram;
+import cornerbook.core.car.CarHistory;
 import cornerbook.core.corner.DriveLayout;
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.wear.WearParameters;
-import cornerbook.core.wear.WearPrior;
+import cornerbook.core.tread.WearParameters;
+import cornerbook.core.tread.WearPrior;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;

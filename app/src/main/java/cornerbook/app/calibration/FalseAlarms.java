@@ -3,12 +3,12 @@ package cornerbook.app.calibration;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.Spot;
-import cornerbook.core.wear.CornerContrast;
-import cornerbook.core.wear.NewDepth;
-import cornerbook.core.wear.TreadPattern;
-import cornerbook.core.wear.TreadReading;
-import cornerbook.core.wear.WearModel;
-import cornerbook.core.wear.WearParameters;
+import cornerbook.core.tread.CornerContrast;
+import cornerbook.core.tread.NewDepth;
+import cornerbook.core.tread.TreadPattern;
+import cornerbook.core.tread.TreadReading;
+import cornerbook.core.tread.WearModel;
+import cornerbook.core.tread.WearParameters;
 import java.util.List;
 import java.util.stream.Stream;
 

@@ -4,7 +4,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 
 import cornerbook.app.calibration.CalibrationPage;
 import cornerbook.app.demo.DemoShop;
-import cornerbook.core.visit.CarHistory;
+import cornerbook.core.car.CarHistory;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;

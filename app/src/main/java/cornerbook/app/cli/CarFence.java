@@ -1,7 +1,7 @@
 package cornerbook.app.cli;
 
 import cornerbook.app.judge.Judged;
-import cornerbook.core.visit.Visit;
+import cornerbook.core.car.Visit;
 import java.nio.file.Path;
 import java.util.function.Supplier;
 

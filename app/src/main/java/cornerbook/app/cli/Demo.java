@@ -2,7 +2,7 @@ package cornerbook.app.cli;
 
 import cornerbook.app.book.Book;
 import cornerbook.app.demo.DemoShop;
-import cornerbook.core.visit.CarHistory;
+import cornerbook.core.car.CarHistory;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;

@@ -2,7 +2,7 @@ package cornerbook.app.cli;
 
 import cornerbook.app.handover.HandoverSheet;
 import cornerbook.app.limits.LimitsFile;
-import cornerbook.core.visit.Assessor;
+import cornerbook.core.assess.Assessor;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Instant;

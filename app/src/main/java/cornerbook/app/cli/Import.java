@@ -1,7 +1,7 @@
 package cornerbook.app.cli;
 
-import cornerbook.core.visit.Customer;
-import cornerbook.core.visit.Vehicle;
+import cornerbook.core.car.Customer;
+import cornerbook.core.car.Vehicle;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;

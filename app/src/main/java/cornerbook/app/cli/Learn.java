@@ -1,11 +1,11 @@
 package cornerbook.app.cli;
 
 import cornerbook.app.limits.LimitsFile;
-import cornerbook.core.brake.LearnedSeizing;
-import cornerbook.core.brake.SeizingExposure;
-import cornerbook.core.visit.Knowledge;
-import cornerbook.core.visit.Limit;
-import cornerbook.core.wear.WearKnowledge;
+import cornerbook.core.brake.seizing.LearnedSeizing;
+import cornerbook.core.brake.seizing.SeizingExposure;
+import cornerbook.core.finding.Knowledge;
+import cornerbook.core.finding.Limit;
+import cornerbook.core.tread.WearKnowledge;
 import java.io.PrintWriter;
 import java.time.LocalDate;
 import java.time.ZoneId;

@@ -7,7 +7,7 @@ import cornerbook.app.limits.LimitsFile;
 import cornerbook.app.log.Log;
 import cornerbook.app.web.CornerbookServer;
 import cornerbook.app.web.Door;
-import cornerbook.core.visit.Assessor;
+import cornerbook.core.assess.Assessor;
 import java.io.PrintWriter;
 import java.time.Clock;
 import java.time.ZoneId;

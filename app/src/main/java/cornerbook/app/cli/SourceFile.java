@@ -2,8 +2,8 @@ package cornerbook.app.cli;
 
 import cornerbook.app.book.CarRecord;
 import cornerbook.app.exchange.VisitFile;
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.Visit;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Visit;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;

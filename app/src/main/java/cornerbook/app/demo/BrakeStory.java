@@ -1,8 +1,8 @@
 package cornerbook.app.demo;
 
+import cornerbook.core.car.Measure;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
-import cornerbook.core.visit.Measure;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;

@@ -1,13 +1,13 @@
 package cornerbook.app.demo;
 
 import cornerbook.app.demo.BrakeStory.Told;
+import cornerbook.core.brake.BrakeSpecification.Caliper;
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.Reading;
+import cornerbook.core.car.WrittenReading;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
-import cornerbook.core.visit.BrakeSpecification.Caliper;
-import cornerbook.core.visit.Measure;
-import cornerbook.core.visit.Reading;
-import cornerbook.core.visit.WrittenReading;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;

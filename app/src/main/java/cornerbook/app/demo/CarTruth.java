@@ -1,11 +1,11 @@
 package cornerbook.app.demo;
 
 import cornerbook.app.demo.CastMember.Trouble;
+import cornerbook.core.car.Wheel;
+import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
-import cornerbook.core.visit.Wheel;
-import cornerbook.core.visit.WheelSet;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;

@@ -1,9 +1,9 @@
 package cornerbook.app.demo;
 
+import cornerbook.core.car.Customer;
+import cornerbook.core.car.Vehicle;
+import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.Corner;
-import cornerbook.core.visit.Customer;
-import cornerbook.core.visit.Vehicle;
-import cornerbook.core.visit.WheelSet;
 import java.util.List;
 import java.util.Map;
 

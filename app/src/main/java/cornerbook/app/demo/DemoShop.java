@@ -1,8 +1,8 @@
 package cornerbook.app.demo;
 
+import cornerbook.core.car.CarHistory;
 import cornerbook.core.season.Climate;
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.ShopTool;
+import cornerbook.core.tool.ShopTool;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;

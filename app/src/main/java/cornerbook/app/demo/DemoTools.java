@@ -2,7 +2,7 @@ package cornerbook.app.demo;
 
 import cornerbook.core.lift.Hoist;
 import cornerbook.core.lift.HoistRating;
-import cornerbook.core.visit.ShopTool;
+import cornerbook.core.tool.ShopTool;
 import java.time.LocalDate;
 import java.util.List;
 

@@ -1,14 +1,14 @@
 package cornerbook.app.demo;
 
 import cornerbook.app.demo.CastMember.Trouble;
+import cornerbook.core.air.GasLaw;
 import cornerbook.core.battery.Chemistry;
+import cornerbook.core.battery.TwelveVoltBattery;
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.Reading;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
-import cornerbook.core.tyre.GasLaw;
-import cornerbook.core.visit.Measure;
-import cornerbook.core.visit.Reading;
-import cornerbook.core.visit.TwelveVoltBattery;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;

@@ -13,11 +13,11 @@ import static cornerbook.app.demo.CastParts.wear;
 
 import cornerbook.app.demo.CastMember.LatestVisit;
 import cornerbook.app.demo.CastMember.Trouble;
+import cornerbook.core.brake.BrakeSpecification.Caliper;
+import cornerbook.core.car.AxleSpecification;
+import cornerbook.core.car.Tyre;
 import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
-import cornerbook.core.visit.AxleSpecification;
-import cornerbook.core.visit.BrakeSpecification.Caliper;
-import cornerbook.core.visit.Tyre;
 import java.time.LocalDate;
 import java.util.List;
 

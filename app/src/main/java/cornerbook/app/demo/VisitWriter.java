@@ -1,13 +1,13 @@
 package cornerbook.app.demo;
 
 import cornerbook.app.demo.CastMember.LatestVisit;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Visit;
+import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.Visit;
-import cornerbook.core.visit.WheelSet;
 import java.time.LocalDate;
 import java.time.Month;
 import java.time.MonthDay;

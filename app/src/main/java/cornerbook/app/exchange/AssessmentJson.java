@@ -1,11 +1,11 @@
 package cornerbook.app.exchange;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
-import cornerbook.core.visit.Assessment;
-import cornerbook.core.visit.Finding;
-import cornerbook.core.visit.Retorque;
-import cornerbook.core.visit.SetForecast;
-import cornerbook.core.visit.TreadPrediction;
+import cornerbook.core.assess.Assessment;
+import cornerbook.core.finding.Finding;
+import cornerbook.core.torque.judge.Retorque;
+import cornerbook.core.tread.judge.SetForecast;
+import cornerbook.core.tread.judge.TreadPrediction;
 import cornerbook.core.wheelplan.WheelPlan;
 import java.time.LocalDate;
 import java.util.List;

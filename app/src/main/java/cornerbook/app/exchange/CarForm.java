@@ -1,7 +1,7 @@
 package cornerbook.app.exchange;
 
 import cornerbook.app.exchange.CarField.Kind;
-import cornerbook.core.visit.CarHistory;
+import cornerbook.core.car.CarHistory;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

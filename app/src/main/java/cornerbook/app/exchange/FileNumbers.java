@@ -1,6 +1,6 @@
 package cornerbook.app.exchange;
 
-import cornerbook.core.visit.Problem;
+import cornerbook.core.finding.Problem;
 import java.util.ArrayList;
 import java.util.List;
 import tools.jackson.databind.JsonNode;

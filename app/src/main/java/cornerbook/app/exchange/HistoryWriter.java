@@ -1,17 +1,17 @@
 package cornerbook.app.exchange;
 
 import cornerbook.app.book.CarRecord;
+import cornerbook.core.battery.TwelveVoltBattery;
+import cornerbook.core.car.AxleSpecification;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Reading;
+import cornerbook.core.car.Tyre;
+import cornerbook.core.car.Vehicle;
+import cornerbook.core.car.Visit;
+import cornerbook.core.car.WheelSet;
+import cornerbook.core.car.WrittenReading;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.quantity.Quantities;
-import cornerbook.core.visit.AxleSpecification;
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.Reading;
-import cornerbook.core.visit.TwelveVoltBattery;
-import cornerbook.core.visit.Tyre;
-import cornerbook.core.visit.Vehicle;
-import cornerbook.core.visit.Visit;
-import cornerbook.core.visit.WheelSet;
-import cornerbook.core.visit.WrittenReading;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.JsonNode;

@@ -1,10 +1,10 @@
 package cornerbook.app.exchange;
 
 import cornerbook.app.text.PlainText;
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.WrittenReading;
 import cornerbook.core.quantity.Quantities;
 import cornerbook.core.quantity.Quoted;
-import cornerbook.core.visit.Measure;
-import cornerbook.core.visit.WrittenReading;
 import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.LocalDate;

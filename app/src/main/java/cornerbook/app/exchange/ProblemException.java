@@ -1,6 +1,6 @@
 package cornerbook.app.exchange;
 
-import cornerbook.core.visit.Problem;
+import cornerbook.core.finding.Problem;
 
 /** Leaves the object that cannot be read; whoever reads its neighbours keeps the problem and goes on. */
 final class ProblemException extends RuntimeException {

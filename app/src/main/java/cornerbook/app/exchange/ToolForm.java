@@ -4,7 +4,7 @@ import static cornerbook.app.exchange.HistoryWriter.quantity;
 
 import cornerbook.core.lift.Hoist;
 import cornerbook.core.lift.HoistRating;
-import cornerbook.core.visit.ShopTool;
+import cornerbook.core.tool.ShopTool;
 import java.util.List;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;

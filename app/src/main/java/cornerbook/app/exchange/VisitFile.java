@@ -1,10 +1,10 @@
 package cornerbook.app.exchange;
 
 import cornerbook.app.book.CarRecord;
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.IdentityRules;
-import cornerbook.core.visit.Problem;
-import cornerbook.core.visit.VisitRules;
+import cornerbook.core.assess.IdentityRules;
+import cornerbook.core.assess.VisitRules;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.finding.Problem;
 import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;

@@ -2,7 +2,7 @@ package cornerbook.app.handover;
 
 import cornerbook.app.picture.BrakeFigure;
 import cornerbook.app.picture.SeizingOverMonths;
-import cornerbook.core.visit.Assessment;
+import cornerbook.core.assess.Assessment;
 
 /** The pads and discs of the four corners as pictures, in one row, and how likely a pad seizes. */
 final class BrakesSection {

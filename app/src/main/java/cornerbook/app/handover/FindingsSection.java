@@ -1,12 +1,12 @@
 package cornerbook.app.handover;
 
 import cornerbook.app.picture.VerdictMark;
+import cornerbook.core.assess.Assessment;
+import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.Corner;
-import cornerbook.core.visit.Assessment;
-import cornerbook.core.visit.Finding;
-import cornerbook.core.visit.Subject;
-import cornerbook.core.visit.Verdict;
-import cornerbook.core.visit.WheelSet;
+import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Verdict;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.Comparator;

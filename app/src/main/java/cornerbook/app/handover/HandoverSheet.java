@@ -2,7 +2,7 @@ package cornerbook.app.handover;
 
 import cornerbook.app.book.VisitNotes;
 import cornerbook.app.unit.QuantityText;
-import cornerbook.core.visit.Assessment;
+import cornerbook.core.assess.Assessment;
 import cornerbook.words.UnitSystem;
 import java.io.IOException;
 import java.io.UncheckedIOException;

@@ -2,7 +2,7 @@ package cornerbook.app.handover;
 
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
-import cornerbook.core.visit.Subject;
+import cornerbook.core.finding.Subject;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.List;

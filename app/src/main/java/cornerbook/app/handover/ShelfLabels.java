@@ -1,8 +1,8 @@
 package cornerbook.app.handover;
 
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.Wheel;
-import cornerbook.core.visit.WheelSet;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Wheel;
+import cornerbook.core.car.WheelSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;

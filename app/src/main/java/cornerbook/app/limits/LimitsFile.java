@@ -1,8 +1,8 @@
 package cornerbook.app.limits;
 
 import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.finding.Limit;
 import cornerbook.core.quantity.Quoted;
-import cornerbook.core.visit.Limit;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;

@@ -2,8 +2,8 @@ package cornerbook.app.picture;
 
 import cornerbook.app.picture.Svg.Anchor;
 import cornerbook.core.battery.HealthTrend;
+import cornerbook.core.battery.judge.BatteryCurve;
 import cornerbook.core.season.Dates;
-import cornerbook.core.visit.BatteryCurve;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 

@@ -1,32 +1,32 @@
 package cornerbook.app.picture;
 
+import cornerbook.words.Shown;
+import cornerbook.core.air.LeakRate;
+import cornerbook.core.air.LoadPressure;
+import cornerbook.core.air.PressureSetting;
+import cornerbook.core.air.SeasonPressures;
+import cornerbook.core.air.SensorAge;
+import cornerbook.core.air.SensorCheck;
 import cornerbook.core.battery.BatteryHealth;
 import cornerbook.core.battery.LoadTest;
 import cornerbook.core.battery.ParkedDays;
 import cornerbook.core.battery.RestVoltage;
-import cornerbook.core.brake.BurnishDrive;
-import cornerbook.core.fastener.ClampLoad;
-import cornerbook.core.fastener.ScaleSetting;
-import cornerbook.core.fastener.ShortForm;
-import cornerbook.core.fastener.TighteningOrder;
-import cornerbook.core.fastener.TorqueBar;
-import cornerbook.core.fastener.WrenchCalibration;
-import cornerbook.core.fastener.WrenchSetting;
+import cornerbook.core.brake.burnish.BurnishDrive;
 import cornerbook.core.lift.ArmLoads;
 import cornerbook.core.lift.LiftStack;
+import cornerbook.core.torque.ClampLoad;
+import cornerbook.core.torque.ScaleSetting;
+import cornerbook.core.torque.ShortForm;
+import cornerbook.core.torque.TighteningOrder;
+import cornerbook.core.torque.TorqueBar;
+import cornerbook.core.torque.WrenchCalibration;
+import cornerbook.core.torque.WrenchSetting;
 import cornerbook.core.tyre.CircumferenceDifference;
-import cornerbook.core.tyre.LeakRate;
-import cornerbook.core.tyre.LoadPressure;
-import cornerbook.core.tyre.PressureSetting;
-import cornerbook.core.tyre.SeasonPressures;
-import cornerbook.core.tyre.SensorAge;
-import cornerbook.core.tyre.SensorCheck;
 import cornerbook.core.tyre.SetFit;
 import cornerbook.core.tyre.SizeComparison;
 import cornerbook.core.tyre.SizeMeaning;
 import cornerbook.core.tyre.TyreAge;
 import cornerbook.core.why.Explained;
-import cornerbook.words.Shown;
 import java.util.List;
 
 /** The pictures of a calculator's result. */

@@ -1,8 +1,8 @@
 package cornerbook.app.picture;
 
+import cornerbook.core.assess.Assessment;
+import cornerbook.core.brake.judge.BrakeMeasured;
 import cornerbook.core.corner.Corner;
-import cornerbook.core.visit.Assessment;
-import cornerbook.core.visit.BrakeMeasured;
 import java.util.List;
 
 /**

@@ -1,10 +1,10 @@
 package cornerbook.app.picture;
 
 import cornerbook.app.picture.Svg.Anchor;
+import cornerbook.core.brake.judge.BrakeMeasured;
+import cornerbook.core.brake.judge.BrakeMeasured.Pad;
 import cornerbook.core.corner.Side;
 import cornerbook.core.corner.Spot;
-import cornerbook.core.visit.BrakeMeasured;
-import cornerbook.core.visit.BrakeMeasured.Pad;
 import java.util.Locale;
 import java.util.stream.Collectors;
 

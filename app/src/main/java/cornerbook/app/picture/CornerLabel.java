@@ -1,6 +1,6 @@
 package cornerbook.app.picture;
 
-import cornerbook.core.visit.Verdict;
+import cornerbook.core.finding.Verdict;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 

@@ -1,10 +1,10 @@
 package cornerbook.app.picture;
 
 import cornerbook.app.picture.Svg.Anchor;
-import cornerbook.core.visit.SetForecast.BandPoint;
-import cornerbook.core.visit.SetForecast.DepthReading;
-import cornerbook.core.visit.SetForecast.GrooveForecast;
-import cornerbook.core.visit.SetForecast.TyreForecast;
+import cornerbook.core.tread.judge.SetForecast.BandPoint;
+import cornerbook.core.tread.judge.SetForecast.DepthReading;
+import cornerbook.core.tread.judge.SetForecast.GrooveForecast;
+import cornerbook.core.tread.judge.SetForecast.TyreForecast;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;

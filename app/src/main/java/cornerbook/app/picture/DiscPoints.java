@@ -1,7 +1,7 @@
 package cornerbook.app.picture;
 
 import cornerbook.app.picture.Svg.Anchor;
-import cornerbook.core.visit.BrakeMeasured;
+import cornerbook.core.brake.judge.BrakeMeasured;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;

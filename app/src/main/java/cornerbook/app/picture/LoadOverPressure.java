@@ -1,7 +1,7 @@
 package cornerbook.app.picture;
 
 import cornerbook.app.picture.Svg.Anchor;
-import cornerbook.core.tyre.LoadPressure;
+import cornerbook.core.air.LoadPressure;
 import cornerbook.words.Shown;
 import java.util.ArrayList;
 

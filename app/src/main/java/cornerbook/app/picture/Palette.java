@@ -1,6 +1,6 @@
 package cornerbook.app.picture;
 
-import cornerbook.core.visit.Verdict;
+import cornerbook.core.finding.Verdict;
 
 /**
  * The colours of the house: slate, ochre and plum on paper white. Each stands at 4.5:1 or more against the paper (WCAG

@@ -1,7 +1,7 @@
 package cornerbook.app.picture;
 
 import cornerbook.app.picture.Svg.Anchor;
-import cornerbook.core.tyre.LeakRate;
+import cornerbook.core.air.LeakRate;
 import cornerbook.words.Shown;
 
 /** Two readings brought to 20 °C over the days between them, with the gauge's error and the loss that is called a leak. */

@@ -1,7 +1,7 @@
 package cornerbook.app.picture;
 
 import cornerbook.app.picture.Svg.Anchor;
-import cornerbook.core.tyre.SeasonPressures;
+import cornerbook.core.air.SeasonPressures;
 import cornerbook.words.Shown;
 import java.util.ArrayList;
 import java.util.List;

@@ -2,9 +2,9 @@ package cornerbook.app.picture;
 
 import cornerbook.app.picture.Plot.Legend;
 import cornerbook.app.picture.Plot.Mark;
-import cornerbook.core.tyre.PressureCurve;
-import cornerbook.core.tyre.PressureSetting;
-import cornerbook.core.visit.PressureOutlook;
+import cornerbook.core.air.PressureCurve;
+import cornerbook.core.air.PressureSetting;
+import cornerbook.core.air.judge.PressureOutlook;
 import cornerbook.words.Shown;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,8 +1,8 @@
 package cornerbook.app.picture;
 
 import cornerbook.app.picture.Svg.Anchor;
-import cornerbook.core.brake.TurnbullEstimate;
-import cornerbook.core.visit.SeizingCurve;
+import cornerbook.core.brake.seizing.TurnbullEstimate;
+import cornerbook.core.brake.seizing.judge.SeizingCurve;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;

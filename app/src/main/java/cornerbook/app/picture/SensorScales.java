@@ -2,8 +2,8 @@ package cornerbook.app.picture;
 
 import cornerbook.app.picture.BandOnScale.Band;
 import cornerbook.app.picture.BandOnScale.Mark;
-import cornerbook.core.tyre.SensorAge;
-import cornerbook.core.tyre.SensorCheck;
+import cornerbook.core.air.SensorAge;
+import cornerbook.core.air.SensorCheck;
 import cornerbook.words.Shown;
 import java.util.List;
 

@@ -1,8 +1,8 @@
 package cornerbook.app.picture;
 
 import cornerbook.app.picture.Svg.Anchor;
-import cornerbook.core.brake.BurnishDrive;
-import cornerbook.core.brake.BurnishDrive.Moment;
+import cornerbook.core.brake.burnish.BurnishDrive;
+import cornerbook.core.brake.burnish.BurnishDrive.Moment;
 import cornerbook.words.Shown;
 import java.util.Locale;
 import java.util.stream.Collectors;

@@ -1,7 +1,7 @@
 package cornerbook.app.picture;
 
 import cornerbook.app.picture.Svg.Anchor;
-import cornerbook.core.fastener.TighteningOrder;
+import cornerbook.core.torque.TighteningOrder;
 import java.util.stream.Collectors;
 
 /** The fasteners of a wheel with the order in which they are tightened: the large figure in each is its turn, lines lead to the next. */

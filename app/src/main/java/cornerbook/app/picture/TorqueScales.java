@@ -2,9 +2,9 @@ package cornerbook.app.picture;
 
 import cornerbook.app.picture.BandOnScale.Band;
 import cornerbook.app.picture.BandOnScale.Mark;
-import cornerbook.core.fastener.ScaleSetting;
-import cornerbook.core.fastener.TorqueBar;
-import cornerbook.core.fastener.WrenchCalibration;
+import cornerbook.core.torque.ScaleSetting;
+import cornerbook.core.torque.TorqueBar;
+import cornerbook.core.torque.WrenchCalibration;
 import cornerbook.words.Shown;
 import java.time.LocalDate;
 import java.util.List;

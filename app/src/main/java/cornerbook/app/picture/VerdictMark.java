@@ -1,6 +1,6 @@
 package cornerbook.app.picture;
 
-import cornerbook.core.visit.Verdict;
+import cornerbook.core.finding.Verdict;
 
 /**
  * The mark of a verdict: a brake disc whose fill is the life left. Holds has a whole rim, Runs out a broken one, Spent

@@ -1,7 +1,7 @@
 package cornerbook.app.picture;
 
 import cornerbook.app.picture.Svg.Anchor;
-import cornerbook.core.fastener.WrenchSetting;
+import cornerbook.core.torque.WrenchSetting;
 import cornerbook.words.Shown;
 
 /** A torque wrench from above with its adapter at its angle, to scale: grip, drive, fastener, and both torques. */

@@ -1,6 +1,6 @@
 package cornerbook.app.web;
 
-import cornerbook.core.visit.OdometerDoubt;
+import cornerbook.core.season.judge.OdometerDoubt;
 import java.util.Optional;
 
 /**

@@ -6,7 +6,7 @@ import cornerbook.app.bench.Question;
 import cornerbook.app.bench.Questions;
 import cornerbook.app.book.VisitSummary;
 import cornerbook.app.picture.BenchPicture;
-import cornerbook.core.visit.Vehicle;
+import cornerbook.core.car.Vehicle;
 import cornerbook.words.Shown;
 import cornerbook.words.UnitSystem;
 import java.util.List;

@@ -1,7 +1,7 @@
 package cornerbook.app.web;
 
 import cornerbook.app.bench.Question;
-import cornerbook.core.visit.ShopTool;
+import cornerbook.core.tool.ShopTool;
 import cornerbook.words.UnitSystem;
 import io.helidon.webserver.http.ServerRequest;
 import java.time.LocalDate;

@@ -1,7 +1,7 @@
 package cornerbook.app.web;
 
 import cornerbook.app.book.Book;
-import cornerbook.core.visit.DustRule;
+import cornerbook.core.brake.judge.DustRule;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.temporal.TemporalAdjusters;

@@ -1,10 +1,10 @@
 package cornerbook.app.web;
 
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.ServiceStep;
+import cornerbook.core.car.ServiceSteps;
+import cornerbook.core.car.Vehicle;
 import cornerbook.core.corner.Corner;
-import cornerbook.core.visit.Measure;
-import cornerbook.core.visit.ServiceStep;
-import cornerbook.core.visit.ServiceSteps;
-import cornerbook.core.visit.Vehicle;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;

@@ -1,9 +1,9 @@
 package cornerbook.app.web;
 
 import cornerbook.app.web.BurnishPage.Field;
-import cornerbook.core.brake.BurnishDrive;
+import cornerbook.core.brake.burnish.BurnishDrive;
+import cornerbook.core.brake.burnish.judge.BurnishPlanning;
 import cornerbook.core.corner.Axle;
-import cornerbook.core.visit.BurnishPlanning;
 import cornerbook.words.UnitSystem;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;

@@ -1,9 +1,9 @@
 package cornerbook.app.web;
 
 import cornerbook.app.picture.TemperatureOverTime;
-import cornerbook.core.brake.BurnishDrive;
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.Visit;
+import cornerbook.core.brake.burnish.BurnishDrive;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Visit;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 

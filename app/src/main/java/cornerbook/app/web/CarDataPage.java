@@ -3,7 +3,7 @@ package cornerbook.app.web;
 import cornerbook.app.book.WheelChange;
 import cornerbook.app.exchange.CarField;
 import cornerbook.app.exchange.CarForm;
-import cornerbook.core.visit.WheelSet;
+import cornerbook.core.car.WheelSet;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,16 +1,16 @@
 package cornerbook.app.web;
 
+import cornerbook.core.air.PressureWarning;
+import cornerbook.core.brake.BrakeDetails;
+import cornerbook.core.brake.BrakeSpecification;
+import cornerbook.core.car.Vehicle;
+import cornerbook.core.car.WheelDetails;
+import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
-import cornerbook.core.visit.BrakeDetails;
-import cornerbook.core.visit.BrakeSpecification;
-import cornerbook.core.visit.CarBody;
-import cornerbook.core.visit.DifferenceLimits;
-import cornerbook.core.visit.PressureWarning;
-import cornerbook.core.visit.Vehicle;
-import cornerbook.core.visit.WheelDetails;
-import cornerbook.core.visit.WheelSet;
+import cornerbook.core.lift.CarBody;
 import cornerbook.core.wheelplan.AllWheelLimit;
+import cornerbook.core.wheelplan.DifferenceLimits;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

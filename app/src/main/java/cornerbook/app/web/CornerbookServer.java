@@ -1,7 +1,7 @@
 package cornerbook.app.web;
 
 import cornerbook.app.book.Book;
-import cornerbook.core.visit.Assessor;
+import cornerbook.core.assess.Assessor;
 import io.helidon.webserver.http.HttpRouting;
 import java.time.Clock;
 import java.util.List;

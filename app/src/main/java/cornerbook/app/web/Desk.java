@@ -2,10 +2,10 @@ package cornerbook.app.web;
 
 import cornerbook.app.book.Book;
 import cornerbook.app.book.VisitInBay;
-import cornerbook.core.visit.Assessment;
-import cornerbook.core.visit.Assessor;
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.Visit;
+import cornerbook.core.assess.Assessment;
+import cornerbook.core.assess.Assessor;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Visit;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;

@@ -1,6 +1,6 @@
 package cornerbook.app.web;
 
-import cornerbook.core.visit.Measure;
+import cornerbook.core.car.Measure;
 import cornerbook.words.UnitSystem;
 import java.math.BigDecimal;
 import java.math.RoundingMode;

@@ -2,8 +2,8 @@ package cornerbook.app.web;
 
 import cornerbook.app.book.BookException;
 import cornerbook.app.handover.HandoverSheet;
-import cornerbook.core.visit.Assessment;
-import cornerbook.core.visit.Subject;
+import cornerbook.core.assess.Assessment;
+import cornerbook.core.finding.Subject;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.util.Optional;

@@ -1,7 +1,7 @@
 package cornerbook.app.web;
 
-import cornerbook.core.visit.Evidence;
-import cornerbook.core.visit.Finding;
+import cornerbook.core.finding.Evidence;
+import cornerbook.core.finding.Finding;
 import java.util.LinkedHashSet;
 import java.util.List;
 

@@ -2,9 +2,9 @@ package cornerbook.app.web;
 
 import cornerbook.app.book.VehicleSummary;
 import cornerbook.app.judge.Judged;
-import cornerbook.core.visit.Assessment;
-import cornerbook.core.visit.Assessor;
-import cornerbook.core.visit.Finding;
+import cornerbook.core.assess.Assessment;
+import cornerbook.core.assess.Assessor;
+import cornerbook.core.finding.Finding;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;

@@ -3,7 +3,7 @@ package cornerbook.app.web;
 import cornerbook.app.book.Book;
 import cornerbook.app.book.BookException;
 import cornerbook.app.log.Faults;
-import cornerbook.core.visit.Assessor;
+import cornerbook.core.assess.Assessor;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.concurrent.ExecutorService;

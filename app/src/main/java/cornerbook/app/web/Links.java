@@ -1,7 +1,7 @@
 package cornerbook.app.web;
 
 import cornerbook.core.corner.Axle;
-import cornerbook.core.visit.Finding;
+import cornerbook.core.finding.Finding;
 import cornerbook.core.wheelplan.Rule;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;

@@ -1,10 +1,10 @@
 package cornerbook.app.web;
 
 import cornerbook.app.book.BookException;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.OdometerDoubt;
-import cornerbook.core.visit.Visit;
+import cornerbook.core.season.judge.OdometerDoubt;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.util.EnumMap;

@@ -1,7 +1,7 @@
 package cornerbook.app.web;
 
+import cornerbook.core.car.CarHistory;
 import cornerbook.core.corner.Corner;
-import cornerbook.core.visit.CarHistory;
 import java.util.Map;
 
 /**

@@ -1,9 +1,9 @@
 package cornerbook.app.web;
 
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Reading;
+import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.Reading;
-import cornerbook.core.visit.Visit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

@@ -1,11 +1,11 @@
 package cornerbook.app.web;
 
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.Reading;
+import cornerbook.core.car.StandingReadings;
+import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
-import cornerbook.core.visit.Measure;
-import cornerbook.core.visit.Reading;
-import cornerbook.core.visit.StandingReadings;
-import cornerbook.core.visit.Visit;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;

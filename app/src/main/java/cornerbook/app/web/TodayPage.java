@@ -4,7 +4,7 @@ import cornerbook.app.book.OpenRetorque;
 import cornerbook.app.book.VehicleSummary;
 import cornerbook.app.book.VisitSummary;
 import cornerbook.app.judge.Judged;
-import cornerbook.core.visit.Finding;
+import cornerbook.core.finding.Finding;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;

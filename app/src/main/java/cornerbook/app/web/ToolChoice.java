@@ -1,8 +1,8 @@
 package cornerbook.app.web;
 
 import cornerbook.app.book.Book;
-import cornerbook.core.visit.ShopTool;
-import cornerbook.core.visit.Visit;
+import cornerbook.core.car.Visit;
+import cornerbook.core.tool.ShopTool;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

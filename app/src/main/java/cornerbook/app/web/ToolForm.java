@@ -2,7 +2,7 @@ package cornerbook.app.web;
 
 import cornerbook.core.lift.Hoist;
 import cornerbook.core.lift.HoistRating;
-import cornerbook.core.visit.ShopTool;
+import cornerbook.core.tool.ShopTool;
 import cornerbook.words.UnitSystem;
 import java.time.DateTimeException;
 import java.time.LocalDate;

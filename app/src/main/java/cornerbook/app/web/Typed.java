@@ -1,8 +1,8 @@
 package cornerbook.app.web;
 
 import cornerbook.core.quantity.Quantities;
-import cornerbook.core.visit.Measure;
-import cornerbook.core.visit.WrittenReading;
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.WrittenReading;
 import cornerbook.words.UnitSystem;
 import java.util.Locale;
 import java.util.function.DoubleSupplier;

@@ -1,7 +1,7 @@
 package cornerbook.app.web;
 
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.Visit;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Visit;
 import org.jspecify.annotations.Nullable;
 
 /**

@@ -1,7 +1,7 @@
 package cornerbook.app.web;
 
-import cornerbook.core.visit.Assessment;
-import cornerbook.core.visit.CarHistory;
+import cornerbook.core.assess.Assessment;
+import cornerbook.core.car.CarHistory;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import org.jspecify.annotations.Nullable;

@@ -1,8 +1,8 @@
 package cornerbook.app.web;
 
 import cornerbook.app.book.BookException;
-import cornerbook.core.visit.OdometerDoubt;
-import cornerbook.core.visit.Visit;
+import cornerbook.core.car.Visit;
+import cornerbook.core.season.judge.OdometerDoubt;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.time.DateTimeException;

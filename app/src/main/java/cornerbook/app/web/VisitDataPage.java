@@ -2,8 +2,8 @@ package cornerbook.app.web;
 
 import cornerbook.app.book.Book;
 import cornerbook.app.book.VisitChange;
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.Visit;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Visit;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Collectors;

@@ -1,10 +1,10 @@
 package cornerbook.app.web;
 
+import cornerbook.core.air.PressureWarning;
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.Vehicle;
+import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
-import cornerbook.core.visit.Measure;
-import cornerbook.core.visit.PressureWarning;
-import cornerbook.core.visit.Vehicle;
-import cornerbook.core.visit.Visit;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,15 +1,15 @@
 package cornerbook.app.web;
 
 import cornerbook.app.judge.Judged;
+import cornerbook.core.assess.Assessor;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.Visit;
+import cornerbook.core.car.Wheel;
+import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
-import cornerbook.core.visit.Assessor;
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.Measure;
-import cornerbook.core.visit.SetPlan;
-import cornerbook.core.visit.Visit;
-import cornerbook.core.visit.Wheel;
-import cornerbook.core.visit.WheelSet;
+import cornerbook.core.wheelplan.judge.SetPlan;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;

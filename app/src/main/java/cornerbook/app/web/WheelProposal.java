@@ -2,10 +2,10 @@ package cornerbook.app.web;
 
 import cornerbook.app.judge.Judged;
 import cornerbook.app.web.EntryPage.Fill;
+import cornerbook.core.assess.Assessor;
+import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.Corner;
-import cornerbook.core.visit.Assessor;
-import cornerbook.core.visit.SetPlan;
-import cornerbook.core.visit.WheelSet;
+import cornerbook.core.wheelplan.judge.SetPlan;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;

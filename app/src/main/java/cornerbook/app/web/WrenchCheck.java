@@ -1,6 +1,6 @@
 package cornerbook.app.web;
 
-import cornerbook.core.visit.ShopTool;
+import cornerbook.core.tool.ShopTool;
 import cornerbook.words.UnitSystem;
 import java.time.LocalDate;
 import java.util.List;

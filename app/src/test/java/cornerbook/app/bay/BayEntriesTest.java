@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import cornerbook.app.limits.LimitsFile;
+import cornerbook.core.assess.Assessor;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Reading;
 import cornerbook.core.corner.Corner;
-import cornerbook.core.visit.Assessor;
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.Reading;
-import cornerbook.core.visit.ShopTool;
+import cornerbook.core.tool.ShopTool;
 import java.nio.file.Path;
 import java.sql.DriverManager;
 import java.time.LocalDate;

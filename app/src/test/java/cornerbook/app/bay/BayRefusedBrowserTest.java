@@ -10,7 +10,7 @@ import com.microsoft.playwright.options.FilePayload;
 import cornerbook.app.photo.Photos;
 import cornerbook.app.web.Axe;
 import cornerbook.app.web.Chromium;
-import cornerbook.core.visit.Reading;
+import cornerbook.core.car.Reading;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;

@@ -3,8 +3,8 @@ package cornerbook.app.bay;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import cornerbook.core.car.CarHistory;
 import cornerbook.core.corner.Corner;
-import cornerbook.core.visit.CarHistory;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.AutoClose;

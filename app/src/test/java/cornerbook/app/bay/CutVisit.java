@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
-import cornerbook.core.visit.Reading;
-import cornerbook.core.visit.Visit;
+import cornerbook.core.car.Reading;
+import cornerbook.core.car.Visit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.web.Room;
 import cornerbook.app.web.ServedShop;
-import cornerbook.core.visit.CarHistory;
+import cornerbook.core.car.CarHistory;
 import java.net.http.HttpClient;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.file.Path;

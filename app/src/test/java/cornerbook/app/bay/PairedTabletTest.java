@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import cornerbook.app.photo.Photos;
 import cornerbook.app.web.Room;
 import cornerbook.app.web.ServedShop;
-import cornerbook.core.visit.CarHistory;
+import cornerbook.core.car.CarHistory;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;

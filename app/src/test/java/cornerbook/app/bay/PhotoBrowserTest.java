@@ -11,7 +11,7 @@ import cornerbook.app.photo.Photos;
 import cornerbook.app.web.Axe;
 import cornerbook.app.web.Chromium;
 import cornerbook.app.web.Links;
-import cornerbook.core.visit.Subject;
+import cornerbook.core.finding.Subject;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;

@@ -2,8 +2,8 @@ package cornerbook.app.bay;
 
 import cornerbook.app.book.Book;
 import cornerbook.app.cli.Main;
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.Visit;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Visit;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.InetAddress;

@@ -11,7 +11,7 @@ import cornerbook.app.web.Chromium;
 import cornerbook.app.web.CornerbookServer;
 import cornerbook.app.web.Door;
 import cornerbook.app.web.ServedShop;
-import cornerbook.core.visit.Assessor;
+import cornerbook.core.assess.Assessor;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;

@@ -5,15 +5,16 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.exchange.VisitFile;
+import cornerbook.core.assess.Learner;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.Reading;
+import cornerbook.core.car.VehicleDetails;
+import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.Knowledge;
-import cornerbook.core.visit.Measure;
-import cornerbook.core.visit.Reading;
-import cornerbook.core.visit.StoredWheelCheck.Identity;
-import cornerbook.core.visit.VehicleDetails;
-import cornerbook.core.visit.Visit;
+import cornerbook.core.finding.Knowledge;
+import cornerbook.core.tread.judge.StoredWheelCheck.Identity;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -65,7 +66,7 @@ class BookTest {
         }
         try (var book = Book.open(folder)) {
             var knowledge = book.knowledge();
-            var expected = Knowledge.learn(book.listHistories(), TODAY);
+            var expected = Learner.learn(book.listHistories(), TODAY);
             assertThat(knowledge.learnedOn()).isEqualTo(TODAY);
             assertThat(knowledge.distances()).isEqualTo(expected.distances());
             assertThat(knowledge.seizing()).isNotNull().isEqualTo(expected.seizing());

@@ -3,8 +3,8 @@ package cornerbook.app.book;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.demo.DemoShop;
-import cornerbook.core.visit.Measure;
-import cornerbook.core.visit.Reading;
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.Reading;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;

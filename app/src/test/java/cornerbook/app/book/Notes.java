@@ -1,11 +1,11 @@
 package cornerbook.app.book;
 
 import cornerbook.app.photo.Photos;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Reading;
+import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.Reading;
-import cornerbook.core.visit.Subject;
-import cornerbook.core.visit.Visit;
+import cornerbook.core.finding.Subject;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import cornerbook.app.photo.Photos;
 import cornerbook.app.web.ServedShop;
 import cornerbook.core.corner.Corner;
-import cornerbook.core.visit.Subject;
+import cornerbook.core.finding.Subject;
 import java.nio.file.Path;
 import java.sql.DriverManager;
 import java.time.Instant;

@@ -6,9 +6,9 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import cornerbook.app.cli.Main;
 import cornerbook.app.demo.DemoShop;
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.Measure;
-import cornerbook.core.visit.Reading;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.Reading;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,7 +1,7 @@
 package cornerbook.app.book;
 
 import cornerbook.app.web.ServedShop;
-import cornerbook.core.visit.CarHistory;
+import cornerbook.core.car.CarHistory;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;

@@ -2,18 +2,18 @@ package cornerbook.app.demo;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import cornerbook.core.assess.VisitRules;
 import cornerbook.core.battery.Chemistry;
-import cornerbook.core.brake.BrakeFluid;
+import cornerbook.core.brake.fluid.BrakeFluid;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.Reading;
+import cornerbook.core.car.Visit;
+import cornerbook.core.car.Wheel;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.Spot;
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.Measure;
-import cornerbook.core.visit.Reading;
-import cornerbook.core.visit.Visit;
-import cornerbook.core.visit.VisitRules;
-import cornerbook.core.visit.Wheel;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.HashSet;

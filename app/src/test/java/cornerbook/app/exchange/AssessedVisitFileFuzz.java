@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import cornerbook.app.fuzz.FuzzTarget;
 import cornerbook.app.fuzz.Input;
 import cornerbook.app.limits.LimitsFile;
-import cornerbook.core.visit.Assessor;
+import cornerbook.core.assess.Assessor;
 
 /** Every visit of a car that is accepted can be judged, in words and with finite numbers. */
 public final class AssessedVisitFileFuzz implements FuzzTarget {

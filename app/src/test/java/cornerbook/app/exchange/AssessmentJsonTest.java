@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.limits.LimitsFile;
-import cornerbook.core.visit.Assessor;
+import cornerbook.core.assess.Assessor;
 import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.json.JsonMapper;

@@ -3,7 +3,7 @@ package cornerbook.app.exchange;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.demo.DemoShop;
-import cornerbook.core.visit.Problem;
+import cornerbook.core.finding.Problem;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.function.Consumer;

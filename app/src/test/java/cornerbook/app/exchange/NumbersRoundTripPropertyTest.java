@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.book.Book;
 import cornerbook.app.web.ServedShop;
-import cornerbook.core.visit.Measure;
-import cornerbook.core.visit.Reading;
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.Reading;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

@@ -7,7 +7,7 @@ import cornerbook.app.book.Book;
 import cornerbook.app.book.CarRecord;
 import cornerbook.app.book.Notes;
 import cornerbook.app.web.ServedShop;
-import cornerbook.core.visit.Subject;
+import cornerbook.core.finding.Subject;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;

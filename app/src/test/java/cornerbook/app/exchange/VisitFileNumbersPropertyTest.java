@@ -3,7 +3,7 @@ package cornerbook.app.exchange;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.limits.LimitsFile;
-import cornerbook.core.visit.Assessor;
+import cornerbook.core.assess.Assessor;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

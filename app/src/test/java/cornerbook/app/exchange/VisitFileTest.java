@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import cornerbook.app.demo.DemoShop;
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.Problem;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.finding.Problem;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;

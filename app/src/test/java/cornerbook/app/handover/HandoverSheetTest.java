@@ -5,10 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.book.VisitNotes;
 import cornerbook.app.demo.DemoShop;
-import cornerbook.core.visit.Assessment;
-import cornerbook.core.visit.Finding;
-import cornerbook.core.visit.Subject;
-import cornerbook.core.visit.Verdict;
+import cornerbook.core.assess.Assessment;
+import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Verdict;
 import cornerbook.words.UnitSystem;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -8,7 +8,7 @@ import cornerbook.app.book.VisitNotes;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.photo.Photos;
 import cornerbook.core.corner.Corner;
-import cornerbook.core.visit.Subject;
+import cornerbook.core.finding.Subject;
 import cornerbook.words.UnitSystem;
 import java.io.IOException;
 import java.time.Instant;

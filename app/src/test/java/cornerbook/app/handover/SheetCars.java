@@ -1,14 +1,14 @@
 package cornerbook.app.handover;
 
 import cornerbook.app.demo.DemoShop;
-import cornerbook.core.visit.Assessment;
-import cornerbook.core.visit.Assessor;
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.Customer;
-import cornerbook.core.visit.Finding;
-import cornerbook.core.visit.Limit;
-import cornerbook.core.visit.Reading;
-import cornerbook.core.visit.Visit;
+import cornerbook.core.assess.Assessment;
+import cornerbook.core.assess.Assessor;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Customer;
+import cornerbook.core.car.Reading;
+import cornerbook.core.car.Visit;
+import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Limit;
 import java.io.IOException;
 import java.time.Instant;
 import java.time.LocalDate;

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import cornerbook.app.fuzz.FuzzTarget;
 import cornerbook.app.fuzz.Input;
 import cornerbook.app.fuzz.Sentences;
-import cornerbook.core.visit.Limit;
+import cornerbook.core.finding.Limit;
 import java.util.List;
 
 /** A text is a list of limits above nothing, or is refused with a sentence. */

@@ -3,9 +3,9 @@ package cornerbook.app.limits;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.exchange.VisitFile;
-import cornerbook.core.visit.Assessment;
-import cornerbook.core.visit.Assessor;
-import cornerbook.core.visit.Evidence;
+import cornerbook.core.assess.Assessment;
+import cornerbook.core.assess.Assessor;
+import cornerbook.core.finding.Evidence;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

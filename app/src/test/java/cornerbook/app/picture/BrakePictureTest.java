@@ -2,15 +2,15 @@ package cornerbook.app.picture;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import cornerbook.core.brake.CensoredTime;
-import cornerbook.core.brake.SeizingExposure;
-import cornerbook.core.brake.SeizingHazard;
+import cornerbook.core.brake.BrakeSpecification;
+import cornerbook.core.brake.judge.BrakeMeasured;
+import cornerbook.core.brake.judge.BrakeMeasured.Pad;
+import cornerbook.core.brake.seizing.CensoredTime;
+import cornerbook.core.brake.seizing.SeizingExposure;
+import cornerbook.core.brake.seizing.SeizingHazard;
+import cornerbook.core.brake.seizing.judge.SeizingCurve;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
-import cornerbook.core.visit.BrakeMeasured;
-import cornerbook.core.visit.BrakeMeasured.Pad;
-import cornerbook.core.visit.BrakeSpecification;
-import cornerbook.core.visit.SeizingCurve;
 import java.io.StringReader;
 import java.util.List;
 import java.util.regex.Pattern;

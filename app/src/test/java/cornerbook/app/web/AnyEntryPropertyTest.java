@@ -3,8 +3,8 @@ package cornerbook.app.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.bay.BayRoom;
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.ShopTool;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.tool.ShopTool;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;

@@ -3,7 +3,7 @@ package cornerbook.app.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.bench.Questions;
-import cornerbook.core.visit.CarHistory;
+import cornerbook.core.car.CarHistory;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

@@ -2,7 +2,7 @@ package cornerbook.app.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import cornerbook.core.visit.Reading;
+import cornerbook.core.car.Reading;
 import java.nio.file.Path;
 import java.util.Map;
 import org.junit.jupiter.api.AutoClose;

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import com.microsoft.playwright.Page;
 import cornerbook.app.book.Book;
 import cornerbook.app.exchange.CarForm;
-import cornerbook.core.visit.CarHistory;
+import cornerbook.core.car.CarHistory;
 import cornerbook.words.UnitSystem;
 import java.nio.file.Path;
 import java.time.LocalDate;

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.bench.Question;
 import cornerbook.app.bench.Questions;
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.Reading;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Reading;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.util.ArrayList;
 import java.util.HashMap;

@@ -2,7 +2,7 @@ package cornerbook.app.web;
 
 import cornerbook.app.book.Book;
 import cornerbook.app.limits.LimitsFile;
-import cornerbook.core.visit.Assessor;
+import cornerbook.core.assess.Assessor;
 
 /** The desk of a book without a server before it. */
 public final class Desks {

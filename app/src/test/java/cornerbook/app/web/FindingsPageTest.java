@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.limits.LimitsFile;
-import cornerbook.core.visit.Assessment;
-import cornerbook.core.visit.Assessor;
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.Subject;
-import cornerbook.core.visit.Verdict;
+import cornerbook.core.assess.Assessment;
+import cornerbook.core.assess.Assessor;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Verdict;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Stream;

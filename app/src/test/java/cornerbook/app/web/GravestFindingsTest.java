@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import cornerbook.app.book.VehicleSummary;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.limits.LimitsFile;
-import cornerbook.core.visit.Assessor;
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.Knowledge;
+import cornerbook.core.assess.Assessor;
+import cornerbook.core.assess.Learner;
+import cornerbook.core.car.CarHistory;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -49,7 +49,7 @@ class GravestFindingsTest {
     @Test
     void aCarIsJudgedAgainWhenTheBookHasLearned() {
         gravest.of(summary(3));
-        assessor = assessor.with(Knowledge.learn(List.of(CAR), TODAY));
+        assessor = assessor.with(Learner.learn(List.of(CAR), TODAY));
         gravest.of(summary(3));
         assertThat(judged).hasValue(2);
     }

@@ -1,11 +1,11 @@
 package cornerbook.app.web;
 
 import cornerbook.app.exchange.VisitFile;
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.Measure;
-import cornerbook.core.visit.Reading;
-import cornerbook.core.visit.Visit;
-import cornerbook.core.visit.VisitRules;
+import cornerbook.core.assess.VisitRules;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.Reading;
+import cornerbook.core.car.Visit;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;

@@ -1,10 +1,10 @@
 package cornerbook.app.web;
 
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
-import cornerbook.core.visit.CarHistory;
-import cornerbook.core.visit.Measure;
-import cornerbook.core.visit.ShopTool;
-import cornerbook.core.visit.Visit;
+import cornerbook.core.tool.ShopTool;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;

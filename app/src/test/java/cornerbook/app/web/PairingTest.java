@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import cornerbook.app.book.Book;
 import cornerbook.app.certificate.ShopCertificates;
 import cornerbook.app.limits.LimitsFile;
-import cornerbook.core.visit.Assessor;
+import cornerbook.core.assess.Assessor;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;

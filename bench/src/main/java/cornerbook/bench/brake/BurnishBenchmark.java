@@ -1,11 +1,11 @@
 package cornerbook.bench.brake;
 
-import cornerbook.core.brake.BrakedCar;
-import cornerbook.core.brake.BurnishPlan;
-import cornerbook.core.brake.BurnishPlanner;
-import cornerbook.core.brake.BurnishStop;
-import cornerbook.core.brake.BurnishTarget;
-import cornerbook.core.brake.DiscBody;
+import cornerbook.core.brake.burnish.BrakedCar;
+import cornerbook.core.brake.burnish.BurnishPlan;
+import cornerbook.core.brake.burnish.BurnishPlanner;
+import cornerbook.core.brake.burnish.BurnishStop;
+import cornerbook.core.brake.burnish.BurnishTarget;
+import cornerbook.core.brake.burnish.DiscBody;
 import cornerbook.core.corner.Axle;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;

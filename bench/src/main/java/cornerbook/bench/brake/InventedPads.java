@@ -1,6 +1,6 @@
 package cornerbook.bench.brake;
 
-import cornerbook.core.brake.CensoredTime;
+import cornerbook.core.brake.seizing.CensoredTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;

@@ -1,7 +1,7 @@
 package cornerbook.bench.brake;
 
-import cornerbook.core.brake.WeibullFit;
-import cornerbook.core.brake.WeibullRegression;
+import cornerbook.core.brake.seizing.WeibullFit;
+import cornerbook.core.brake.seizing.WeibullRegression;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;

@@ -1,7 +1,7 @@
 package cornerbook.bench.brake;
 
-import cornerbook.core.brake.WeibullFit;
-import cornerbook.core.brake.WeibullRegression;
+import cornerbook.core.brake.seizing.WeibullFit;
+import cornerbook.core.brake.seizing.WeibullRegression;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;

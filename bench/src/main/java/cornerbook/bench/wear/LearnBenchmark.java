@@ -2,8 +2,8 @@ package cornerbook.bench.wear;
 
 import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
-import cornerbook.core.wear.WearHistory;
-import cornerbook.core.wear.WearKnowledge;
+import cornerbook.core.tread.WearHistory;
+import cornerbook.core.tread.WearKnowledge;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;

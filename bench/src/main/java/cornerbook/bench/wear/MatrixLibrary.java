@@ -3,7 +3,7 @@ package cornerbook.bench.wear;
 import cornerbook.bench.wear.FleetSideBySide.WheelSet;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
-import cornerbook.core.wear.CornerDistances;
+import cornerbook.core.tread.CornerDistances;
 import java.util.ArrayList;
 import java.util.List;
 import org.hipparchus.analysis.solvers.BrentSolver;

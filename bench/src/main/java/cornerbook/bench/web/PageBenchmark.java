@@ -4,7 +4,7 @@ import cornerbook.app.book.Book;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.app.web.CornerbookServer;
-import cornerbook.core.visit.Assessor;
+import cornerbook.core.assess.Assessor;
 import java.io.IOException;
 import java.net.URI;
 import java.net.http.HttpClient;

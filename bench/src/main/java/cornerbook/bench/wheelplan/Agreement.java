@@ -3,7 +3,7 @@ package cornerbook.bench.wheelplan;
 import cornerbook.core.wheelplan.PlanRequest;
 import cornerbook.core.wheelplan.SeasonPlan;
 import cornerbook.core.wheelplan.WheelPlan;
-import cornerbook.core.wheelplan.WheelPlanner;
+import cornerbook.core.wheelplan.search.WheelPlanner;
 import java.util.List;
 
 /**

@@ -1,7 +1,7 @@
 package cornerbook.bench.wheelplan;
 
 import cornerbook.core.wheelplan.PlanRequest;
-import cornerbook.core.wheelplan.WheelPlanner;
+import cornerbook.core.wheelplan.search.WheelPlanner;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

@@ -2,7 +2,7 @@ package cornerbook.bench.wheelplan;
 
 import cornerbook.core.wheelplan.PlanRequest;
 import cornerbook.core.wheelplan.Rule;
-import cornerbook.core.wheelplan.WheelPlanner;
+import cornerbook.core.wheelplan.search.WheelPlanner;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,6 +1,6 @@
 package cornerbook.bench.wheelplan;
 
-import cornerbook.core.wheelplan.WheelPlanner;
+import cornerbook.core.wheelplan.search.WheelPlanner;
 import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;

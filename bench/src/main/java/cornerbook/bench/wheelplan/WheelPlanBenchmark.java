@@ -2,7 +2,7 @@ package cornerbook.bench.wheelplan;
 
 import cornerbook.core.wheelplan.PlanRequest;
 import cornerbook.core.wheelplan.WheelPlan;
-import cornerbook.core.wheelplan.WheelPlanner;
+import cornerbook.core.wheelplan.search.WheelPlanner;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -3,7 +3,7 @@ package cornerbook.bench.wheelplan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import cornerbook.core.wheelplan.WheelPlanner;
+import cornerbook.core.wheelplan.search.WheelPlanner;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;

@@ -1,6 +1,7 @@
 package cornerbook.core.brake;
 
-import cornerbook.core.wear.DistancePerDay;
+import cornerbook.core.quantity.Range;
+import cornerbook.core.season.DistancePerDay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -46,7 +47,7 @@ public record ThicknessOutlook(List<Part> parts, DistancePerDay distance) {
      * @param confidence above 0.5, below 1
      */
     public OptionalDouble horizonDays(double confidence, double mostDays) {
-        Checks.range("confidence", confidence, 0.5, 0.9999, "");
+        Range.check("confidence", confidence, 0.5, 0.9999, "");
         if (probabilityHolds(0) < confidence) {
             return OptionalDouble.of(0);
         }

@@ -1,8 +1,8 @@
 package cornerbook.core.brake;
 
-import cornerbook.core.wear.DistancePerDay;
-import cornerbook.core.wear.Estimate;
-import cornerbook.core.wear.TruncatedNormal;
+import cornerbook.core.numeric.Estimate;
+import cornerbook.core.numeric.TruncatedNormal;
+import cornerbook.core.season.DistancePerDay;
 import java.util.List;
 import java.util.OptionalDouble;
 

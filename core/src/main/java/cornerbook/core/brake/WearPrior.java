@@ -1,5 +1,7 @@
 package cornerbook.core.brake;
 
+import cornerbook.core.quantity.Range;
+
 /**
  * What is believed of the wear of a pad or a disc before it was measured. All defaults: common practice, no source.
  *
@@ -15,11 +17,11 @@ public record WearPrior(
     private static final double UNKNOWN_SD_MM = 5;
 
     public WearPrior {
-        Checks.range("thickness when new", newMm, 1, 60, " mm");
-        Checks.range("s.d. of the thickness when new", newSdMm, 1e-4, 5, " mm");
-        Checks.range("wear rate", rateMmPer1000Km, 1e-5, 5, " mm per 1000 km");
-        Checks.range("s.d. of the wear rate", rateSdMmPer1000Km, 1e-5, 5, " mm per 1000 km");
-        Checks.range("s.d. of a reading", readingSdMm, 1e-4, 2, " mm");
+        Range.check("thickness when new", newMm, 1, 60, "mm");
+        Range.check("s.d. of the thickness when new", newSdMm, 1e-4, 5, "mm");
+        Range.check("wear rate", rateMmPer1000Km, 1e-5, 5, "mm per 1000 km");
+        Range.check("s.d. of the wear rate", rateSdMmPer1000Km, 1e-5, 5, "mm per 1000 km");
+        Range.check("s.d. of a reading", readingSdMm, 1e-4, 2, "mm");
     }
 
     /** A pad read with a gauge. */

@@ -1,7 +1,7 @@
 /**
- * Brakes: fluid grades, when pads seize, what a burnish drive has to be, discs (thickness variation, runout, refinishing),
- * causes of uneven wear, and how pads and discs wear. It knows parts and measurements, and neither cars nor dates; the visit
- * judges. Derivations and sources in docs/methods/brakes.md.
+ * What the rooms of the brake share: what the maker specifies for the brake of an axle, and how pads and discs wear
+ * thinner. It knows parts and measurements, and neither cars nor dates. Derivations and sources in
+ * docs/methods/brakes.md.
  */
 @NullMarked
 package cornerbook.core.brake;

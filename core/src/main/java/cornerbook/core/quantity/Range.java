@@ -1,6 +1,7 @@
 package cornerbook.core.quantity;
 
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /** Refuses what lies outside the range in which a value can be meant. */
 public final class Range {
@@ -21,6 +22,13 @@ public final class Range {
                     .formatted(what, plain(value, unit), plain(lowest, ""), plain(highest, unit)));
         }
         return value;
+    }
+
+    /** Refuses a value that is known and outside its range. */
+    public static void checkKnown(String what, @Nullable Double value, double lowest, double highest, String unit) {
+        if (value != null) {
+            check(what, value, lowest, highest, unit);
+        }
     }
 
     private static String plain(double value, String unit) {

@@ -1,7 +1,5 @@
 package cornerbook.core.season;
 
-import cornerbook.core.wear.DistancePerDay;
-
 /**
  * How far a car can be believed to have run, asked where an odometer is typed: a digit too many, or two that have changed
  * places, make a distance that this car does not run. It is

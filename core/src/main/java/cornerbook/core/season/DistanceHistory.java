@@ -1,6 +1,5 @@
 package cornerbook.core.season;
 
-import cornerbook.core.wear.DistancePerDay;
 import java.util.List;
 
 /**

@@ -2,8 +2,8 @@ package cornerbook.core.tyre;
 
 import static cornerbook.core.quantity.Range.check;
 
-import cornerbook.core.fastener.Seat;
 import cornerbook.core.quantity.Quoted;
+import cornerbook.core.torque.Seat;
 import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.regex.Pattern;

@@ -52,7 +52,7 @@ public record PlanRequest(
     }
 
     /** Wear rate at a corner, mm per 1000 km. */
-    double rate(Corner corner, int groove) {
+    public double rate(Corner corner, int groove) {
         return Objects.requireNonNull(ratesMmPer1000Km.get(corner)).get(groove);
     }
 

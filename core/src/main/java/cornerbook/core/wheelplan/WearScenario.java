@@ -18,7 +18,7 @@ public record WearScenario(List<List<Double>> depthsMm, Map<Corner, List<Double>
     }
 
     /** The request as it would be if this were so. */
-    PlanRequest applyTo(PlanRequest request) {
+    public PlanRequest applyTo(PlanRequest request) {
         var wheels = new ArrayList<WheelState>();
         for (int i = 0; i < request.wheels().size(); i++) {
             var wheel = request.wheels().get(i);

@@ -1,7 +1,6 @@
 package cornerbook.core.wheelplan;
 
 import cornerbook.core.corner.Corner;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
@@ -39,26 +38,5 @@ public record WheelPlan(
         costs = List.copyOf(costs);
         leftOut = List.copyOf(leftOut);
         reasons = List.copyOf(reasons);
-    }
-
-    /** The same, which says that it was made without these rules; itself when there are none. */
-    public WheelPlan leavingOut(List<Rule> rules) {
-        if (rules.isEmpty()) {
-            return this;
-        }
-        var said = new ArrayList<>(List.of(Reasons.leftOut(rules)));
-        said.addAll(reasons);
-        return new WheelPlan(
-                wheelAt,
-                seasons,
-                distanceKm,
-                distanceUnmovedKm,
-                spreadMm,
-                seasonsPlanned,
-                lasts,
-                gains,
-                costs,
-                rules,
-                said);
     }
 }

@@ -1,6 +1,7 @@
 /**
- * Which wheel goes to which corner. Finds the assignment that lets the set run longest, under the rules of directional
- * tyres, staggered sizes and axle differences. It knows depths and wear rates only as numbers.
+ * Which wheel goes to which corner, as a question and its answer: the rules of directional tyres, staggered sizes and
+ * axle differences, and the plan that lets the set run longest under them. It knows depths and wear rates only as
+ * numbers. How the plan is found stands in cornerbook.core.wheelplan.search.
  */
 @NullMarked
 package cornerbook.core.wheelplan;

@@ -3,7 +3,7 @@ package cornerbook.core.brake;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import cornerbook.core.wear.DistancePerDay;
+import cornerbook.core.season.DistancePerDay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;

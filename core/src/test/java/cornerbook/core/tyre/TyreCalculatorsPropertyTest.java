@@ -4,6 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import cornerbook.core.air.GasLaw;
+import cornerbook.core.air.LeakRate;
+import cornerbook.core.air.LoadPressure;
+import cornerbook.core.air.PressureSetting;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;

@@ -3,6 +3,12 @@ package cornerbook.core.tyre;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import cornerbook.core.air.GasLaw;
+import cornerbook.core.air.LoadPressure;
+import cornerbook.core.air.PressureSetting;
+import cornerbook.core.air.SeasonMonth;
+import cornerbook.core.air.SeasonPressures;
+import cornerbook.core.air.SensorCheck;
 import cornerbook.core.season.Climate;
 import java.time.Month;
 import java.util.Collections;

@@ -5,6 +5,14 @@ import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import cornerbook.core.air.LeakRate;
+import cornerbook.core.air.LoadPressure;
+import cornerbook.core.air.PressureCurve;
+import cornerbook.core.air.PressureSetting;
+import cornerbook.core.air.SeasonMonth;
+import cornerbook.core.air.SeasonPressures;
+import cornerbook.core.air.SensorAge;
+import cornerbook.core.air.SensorCheck;
 import cornerbook.core.why.Step;
 import java.time.LocalDate;
 import java.time.Month;

@@ -1,0 +1,61 @@
+package cornerbook.core.air;
+
+import cornerbook.core.why.Explained;
+import cornerbook.core.why.Step;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+
+/**
+ * Age of the battery in a wheel's pressure sensor. It is soldered in and lasts five to ten years; from seven it is said, so
+ * that the sensor is changed with the next tyre. Common practice, no source.
+ *
+ * @param since day from which it runs
+ * @param years on the day asked
+ * @param endsOn day on which ten years end
+ * @param old from seven years
+ */
+public record SensorAge(
+        LocalDate since, double years, LocalDate endsOn, boolean old, List<String> cautions, List<Step> steps)
+        implements Explained {
+    /** From this age it is said. Common practice, no source. */
+    public static final double OLD_YEARS = 7;
+    /** At this age it is taken to end. Common practice, no source. */
+    public static final double END_YEARS = 10;
+
+    public static final String SOURCE = "5 to 10 years of a sensor's battery: common practice, no source";
+    private static final double DAYS_PER_YEAR = 365.25;
+
+    public SensorAge {
+        cautions = List.copyOf(cautions);
+        steps = List.copyOf(steps);
+    }
+
+    /**
+     * The age on a day.
+     *
+     * @throws IllegalArgumentException when the battery would run from a later day
+     */
+    public static SensorAge of(LocalDate since, LocalDate day) {
+        if (since.isAfter(day)) {
+            throw new IllegalArgumentException(
+                    "battery of the sensor runs from %s, expected a day not after %s".formatted(since, day));
+        }
+        double years = ChronoUnit.DAYS.between(since, day) / DAYS_PER_YEAR;
+        boolean old = years >= OLD_YEARS;
+        return new SensorAge(
+                since,
+                years,
+                since.plusDays(Math.round(END_YEARS * DAYS_PER_YEAR)),
+                old,
+                old
+                        ? List.of("At this age the sensor's battery ends: change the sensor with the next tyre.")
+                        : List.of(),
+                List.of(new Step(
+                        "age of the sensor's battery",
+                        "days since %s / 365.25".formatted(since),
+                        years,
+                        "years",
+                        SOURCE)));
+    }
+}

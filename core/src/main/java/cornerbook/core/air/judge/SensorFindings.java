@@ -1,0 +1,67 @@
+package cornerbook.core.air.judge;
+
+import cornerbook.core.air.SensorAge;
+import cornerbook.core.air.SensorLearning;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Visit;
+import cornerbook.core.car.Wheel;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.finding.Evidence;
+import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Verdict;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** Findings on the pressure sensors of the wheels that the car leaves on: their batteries, and what the car has to learn. */
+public final class SensorFindings {
+    private SensorFindings() {}
+
+    public static List<Finding> of(CarHistory history, Visit visit, List<String> notJudged) {
+        var findings = new ArrayList<Finding>();
+        var warning = history.vehicle().details().pressureWarning();
+        var leftOn = visit.leftOn();
+        history.sets().stream()
+                .flatMap(set -> set.wheels().stream())
+                .forEach(wheel -> leftOn.entrySet().stream()
+                        .filter(entry -> entry.getValue().equals(wheel.tag()))
+                        .map(Map.Entry::getKey)
+                        .forEach(corner -> old(corner, wheel, visit, findings)));
+        boolean changed = !leftOn.isEmpty() && !leftOn.equals(visit.arrivedOn());
+        if (changed && warning.kind() != null) {
+            notJudged.add("pressure warning: " + SensorLearning.of(warning).sentence());
+        }
+        return findings;
+    }
+
+    private static void old(Corner corner, Wheel wheel, Visit visit, List<Finding> findings) {
+        var since = wheel.details().sensorBatteryOn();
+        if (since == null || since.isAfter(visit.date())) {
+            return;
+        }
+        var age = SensorAge.of(since, visit.date());
+        boolean old = age.old();
+        findings.add(new Finding(
+                new Subject(Subject.Part.PRESSURE_SENSOR, corner, wheel.tag(), null),
+                old ? Verdict.RUNS_OUT : Verdict.HOLDS,
+                "%s sensor battery is %.1f years old".formatted(wheel.tag(), age.years()),
+                old
+                        ? "The pressure sensor in the wheel at %s is at the age where its battery ends; change it with the next tyre."
+                                .formatted(corner)
+                        : "The pressure sensor in the wheel at %s has years left.".formatted(corner),
+                old ? age.endsOn() : null,
+                null,
+                Math.clamp(1 - age.years() / SensorAge.END_YEARS, 0, 1),
+                List.of(new Evidence(
+                        "battery since",
+                        since.toString(),
+                        "sensor %s, %s"
+                                .formatted(
+                                        wheel.sensorId() == null ? "without identity" : wheel.sensorId(),
+                                        wheel.details().sensorType() == null
+                                                ? "type not known"
+                                                : wheel.details().sensorType()))),
+                SensorAge.SOURCE));
+    }
+}

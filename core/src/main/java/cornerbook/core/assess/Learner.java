@@ -1,0 +1,72 @@
+package cornerbook.core.assess;
+
+import cornerbook.core.brake.seizing.LearnedSeizing;
+import cornerbook.core.brake.seizing.PadHistory;
+import cornerbook.core.brake.seizing.SeizingHazard;
+import cornerbook.core.brake.seizing.judge.PadClock;
+import cornerbook.core.brake.seizing.judge.SeizingCurve;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.finding.Knowledge;
+import cornerbook.core.finding.RunHistory;
+import cornerbook.core.season.DistancePrior;
+import cornerbook.core.tread.WearHistory;
+import cornerbook.core.tread.WearKnowledge;
+import cornerbook.core.tread.judge.TreadForecaster;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+
+/** Learns from all cars of a book what each car's forecast starts from. */
+public final class Learner {
+    /** The default counts as this many cars. Common practice, no source. */
+    private static final double DEFAULT_AS_CARS = 4;
+
+    private Learner() {}
+
+    /**
+     * Learns from all cars of a book.
+     *
+     * @param today the day to note
+     */
+    public static Knowledge learn(List<CarHistory> cars, LocalDate today) {
+        var wear = new ArrayList<WearHistory>();
+        var seasons = new EnumMap<SeasonKind, List<List<Double>>>(SeasonKind.class);
+        var pads = new ArrayList<PadHistory>();
+        int carsWithPads = 0;
+        for (var car : cars) {
+            if (car.visits().isEmpty()) {
+                continue;
+            }
+            var runs = new RunHistory(car, car.visits(), Knowledge.NONE);
+            var forecaster = new TreadForecaster(car, car.visits(), car.visits().getLast(), runs, Knowledge.NONE);
+            for (var set : car.sets()) {
+                wear.add(forecaster.wearHistory(set));
+            }
+            var ofCar = SeizingCurve.histories(
+                    car.vehicle(),
+                    PadClock.of(car.visits()),
+                    runs.next(SeasonKind.ALL_SEASON).meanKm());
+            pads.addAll(ofCar);
+            carsWithPads += ofCar.isEmpty() ? 0 : 1;
+            for (var season : SeasonKind.values()) {
+                seasons.computeIfAbsent(season, key -> new ArrayList<>()).add(runs.seasonsOfKind(season));
+            }
+        }
+        var distances = new EnumMap<SeasonKind, DistancePrior>(SeasonKind.class);
+        seasons.forEach((season, ofCars) -> {
+            var learned = DistancePrior.learn(ofCars, DEFAULT_AS_CARS);
+            if (learned.cars() > 0) {
+                distances.put(season, learned);
+            }
+        });
+        return new Knowledge(
+                today,
+                WearKnowledge.learn(wear),
+                distances,
+                pads.isEmpty()
+                        ? null
+                        : new LearnedSeizing(SeizingHazard.learn(pads).fit(), carsWithPads, pads.size()));
+    }
+}

@@ -1,0 +1,209 @@
+package cornerbook.core.assess;
+
+import cornerbook.core.brake.judge.BrakeReadingRules;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.Reading;
+import cornerbook.core.car.Vehicle;
+import cornerbook.core.car.Visit;
+import cornerbook.core.car.Wheel;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.finding.Problem;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** The rules that a car's history must keep before it enters the book. */
+public final class VisitRules {
+    /** How far a gauge may read above the depth when new. Common practice, no source. */
+    public static final double DEEPER_THAN_NEW_MM = 0.5;
+
+    /** No visit that a shop keeps was earlier: a year before that was typed wrong. Common practice, no source. */
+    private static final LocalDate EARLIEST = LocalDate.of(1950, 1, 1);
+    /** No next visit is agreed for later. Common practice, no source. */
+    private static final int MOST_YEARS_AHEAD = 10;
+
+    private final CarHistory history;
+    private final LocalDate today;
+    private final List<Problem> problems = new ArrayList<>();
+    private final Map<String, Wheel> wheels = new HashMap<>();
+
+    private VisitRules(CarHistory history, LocalDate today) {
+        this.history = history;
+        this.today = today;
+    }
+
+    /**
+     * Everything that cannot stand, empty when the history is sound.
+     *
+     * @param today the last date that is not in the future
+     */
+    public static List<Problem> check(CarHistory history, LocalDate today) {
+        var rules = new VisitRules(history, today);
+        rules.checkWheels();
+        rules.checkVisits();
+        return List.copyOf(rules.problems);
+    }
+
+    /** Why a reading cannot be taken now, beside what {@link #check} says; what is in the book already may stand. */
+    public static Optional<String> refuseNew(Vehicle vehicle, Reading reading) {
+        return BrakeReadingRules.wrongCaliper(vehicle, reading);
+    }
+
+    private void checkWheels() {
+        for (int s = 0; s < history.sets().size(); s++) {
+            var set = history.sets().get(s);
+            for (int i = 0; i < set.wheels().size(); i++) {
+                var wheel = set.wheels().get(i);
+                if (wheels.put(wheel.tag(), wheel) != null) {
+                    add(
+                            "/wheelSets/%d/wheels/%d/tag".formatted(s, i),
+                            "wheel %s stands here twice, expected each tag once".formatted(wheel.tag()));
+                }
+            }
+        }
+    }
+
+    private void checkVisits() {
+        var visitIds = new HashSet<String>();
+        var readingIds = new HashSet<String>();
+        @Nullable Visit before = null;
+        for (int v = 0; v < history.visits().size(); v++) {
+            var visit = history.visits().get(v);
+            var where = "/visits/" + v;
+            if (!visitIds.add(visit.id())) {
+                add(where + "/id", "visit %s stands here twice, expected each id once".formatted(visit.id()));
+            }
+            if (visit.date().isAfter(today)) {
+                add(
+                        where + "/date",
+                        "date %s lies in the future, expected %s or earlier".formatted(visit.date(), today));
+            }
+            if (visit.date().isBefore(EARLIEST)) {
+                add(where + "/date", "date %s is long ago, expected %s or later".formatted(visit.date(), EARLIEST));
+            }
+            var due = visit.nextVisitDue();
+            if (due != null && due.isAfter(visit.date().plusYears(MOST_YEARS_AHEAD))) {
+                add(
+                        where + "/nextVisitDue",
+                        "next visit %s is more than %d years after this one, expected a day before that"
+                                .formatted(due, MOST_YEARS_AHEAD));
+            }
+            if (before != null && visit.odometerKm() < before.odometerKm()) {
+                add(
+                        where + "/odometer",
+                        "odometer runs backwards to %.0f km, expected %.0f km or more as on %s"
+                                .formatted(visit.odometerKm(), before.odometerKm(), before.date()));
+            }
+            checkPositions(where + "/arrivedOn", visit.arrivedOn());
+            checkPositions(where + "/leftOn", visit.leftOn());
+            for (int r = 0; r < visit.readings().size(); r++) {
+                var reading = visit.readings().get(r);
+                checkReading("%s/readings/%d".formatted(where, r), visit, reading, readingIds);
+            }
+            before = visit;
+        }
+    }
+
+    private void checkPositions(String where, Map<Corner, String> wheelAt) {
+        var seen = new HashMap<String, Corner>();
+        for (var corner : Corner.values()) {
+            var tag = wheelAt.get(corner);
+            if (tag == null) {
+                continue;
+            }
+            if (!wheels.containsKey(tag)) {
+                add(where + "/" + corner, "no wheel has the tag %s, expected one of the car's wheels".formatted(tag));
+            }
+            var other = seen.put(tag, corner);
+            if (other != null) {
+                add(
+                        where + "/" + corner,
+                        "wheel %s stands at %s and at %s at once, expected one corner".formatted(tag, other, corner));
+            }
+        }
+    }
+
+    private void checkReading(String where, Visit visit, Reading reading, Set<String> readingIds) {
+        if (!readingIds.add(reading.id())) {
+            add(where + "/id", "reading %s stands here twice, expected each id once".formatted(reading.id()));
+        }
+        checkCorrection(where + "/corrects", visit, reading);
+        BrakeReadingRules.problem(history.vehicle(), visit, reading)
+                .ifPresent(problem -> add(where + "/value", problem));
+        var tag = reading.wheelTag();
+        var corner = reading.corner();
+        if (tag == null || corner == null) {
+            return;
+        }
+        if (!tag.equals(visit.arrivedOn().get(corner))
+                && !tag.equals(visit.leftOn().get(corner))) {
+            add(
+                    where + "/wheel",
+                    "wheel %s was not at %s in this visit, expected %s"
+                            .formatted(tag, corner, expected(visit, corner)));
+        }
+        var wheel = wheels.get(tag);
+        if (wheel != null
+                && reading.measure() == Measure.TREAD_DEPTH
+                && reading.value() > wheel.tyre().newDepthMm() + DEEPER_THAN_NEW_MM) {
+            add(
+                    where + "/value",
+                    "tread depth %.1f mm of wheel %s is deeper than new (%.1f mm), expected at most %.1f mm"
+                            .formatted(
+                                    reading.value(),
+                                    tag,
+                                    wheel.tyre().newDepthMm(),
+                                    wheel.tyre().newDepthMm() + DEEPER_THAN_NEW_MM));
+        }
+    }
+
+    private void checkCorrection(String where, Visit visit, Reading reading) {
+        var corrects = reading.corrects();
+        if (corrects == null) {
+            return;
+        }
+        if (visit.readings().stream().noneMatch(other -> other.id().equals(corrects))) {
+            add(where, "no reading %s in this visit, expected the one that this corrects".formatted(corrects));
+        } else if (endsInACircle(reading, visit)) {
+            add(
+                    where,
+                    "reading %s corrects itself, by way of %s, expected an earlier reading"
+                            .formatted(reading.id(), corrects));
+        }
+    }
+
+    /** Readings that correct each other in a circle would all count as corrected, and none would stand. */
+    private static boolean endsInACircle(Reading reading, Visit visit) {
+        var correctedBy = new HashMap<String, String>();
+        visit.readings().forEach(each -> correctedBy.put(each.id(), each.corrects()));
+        var seen = new HashSet<String>();
+        for (var id = reading.id(); id != null; id = correctedBy.get(id)) {
+            if (!seen.add(id)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static String expected(Visit visit, Corner corner) {
+        var arrived = visit.arrivedOn().get(corner);
+        var left = visit.leftOn().get(corner);
+        if (arrived == null && left == null) {
+            return "arrivedOn or leftOn to name the wheel there";
+        }
+        return arrived == null || arrived.equals(left)
+                ? String.valueOf(left)
+                : left == null ? arrived : arrived + " or " + left;
+    }
+
+    private void add(String where, String message) {
+        problems.add(new Problem(where, message));
+    }
+}

@@ -1,0 +1,25 @@
+package cornerbook.core.battery;
+
+import cornerbook.core.quantity.Range;
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The 12 V battery as its label says.
+ *
+ * @param ratedCrankingCurrentA null when the label gives none, as for most lithium batteries
+ * @param ratingStandard the standard of that current; null only with it
+ */
+public record TwelveVoltBattery(
+        Chemistry chemistry,
+        double ratedCapacityAh,
+        @Nullable Double ratedCrankingCurrentA,
+        @Nullable RatingStandard ratingStandard,
+        @Nullable LocalDate installedOn) {
+    public TwelveVoltBattery {
+        Range.check("battery capacity", ratedCapacityAh, 5, 300, "A·h");
+        if ((ratedCrankingCurrentA == null) != (ratingStandard == null)) {
+            throw new IllegalArgumentException("a cold cranking current needs its rating standard");
+        }
+    }
+}

@@ -1,0 +1,44 @@
+package cornerbook.core.brake;
+
+import cornerbook.core.quantity.Range;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What is known of the brake of one axle beyond its limits; null for what is not.
+ *
+ * @param parkingBrake what holds this axle when the car stands
+ * @param refinishThicknessMm thickness below which no machining of the disc may end, 1 to 60 mm
+ * @param discMassKg mass of one disc, 0.5 to 50 kg
+ * @param discDiameterMm outer diameter of the disc, 150 to 500 mm
+ * @param discTemperatureLimitC temperature that the disc may reach, 100 to 800 °C
+ */
+public record BrakeDetails(
+        @Nullable ParkingBrake parkingBrake,
+        @Nullable Double refinishThicknessMm,
+        @Nullable Double discMassKg,
+        @Nullable Double discDiameterMm,
+        @Nullable Double discTemperatureLimitC) {
+    /** Nothing is known. */
+    public static final BrakeDetails NOT_KNOWN = new BrakeDetails(null, null, null, null, null);
+
+    /** Kinds of parking brake. */
+    public enum ParkingBrake {
+        /** This axle has none. */
+        NONE,
+        /** A lever or pedal pulls cables to the calipers. */
+        CABLE,
+        /** Shoes in a drum inside the disc. */
+        DRUM_IN_DISC,
+        /** A motor on each caliper. */
+        MOTOR_ON_CALIPER,
+        /** One motor pulls the cables. */
+        MOTOR_PULLING_CABLES
+    }
+
+    public BrakeDetails {
+        Range.checkKnown("refinish thickness", refinishThicknessMm, 1, 60, "mm");
+        Range.checkKnown("disc mass", discMassKg, 0.5, 50, "kg");
+        Range.checkKnown("disc diameter", discDiameterMm, 150, 500, "mm");
+        Range.checkKnown("disc temperature limit", discTemperatureLimitC, 100, 800, "°C");
+    }
+}

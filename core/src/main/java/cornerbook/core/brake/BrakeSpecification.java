@@ -1,0 +1,76 @@
+package cornerbook.core.brake;
+
+import cornerbook.core.brake.BrakeDetails.ParkingBrake;
+import cornerbook.core.quantity.Range;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The brake of one axle, from the vehicle manufacturer's data.
+ *
+ * @param electricParkingBrake whether a motor moves the parking brake of this axle
+ * @param padMinimumMm friction material left at which the pad is to be replaced
+ * @param discMinimumMm minimum thickness of the disc (the wear limit, not the refinishing limit)
+ */
+public record BrakeSpecification(
+        Caliper caliper,
+        boolean electricParkingBrake,
+        double padNewMm,
+        double padMinimumMm,
+        double discNewMm,
+        double discMinimumMm,
+        double runoutLimitMm,
+        double thicknessVariationLimitMm,
+        BrakeDetails details) {
+
+    /** How the caliper reaches the outer pad. */
+    public enum Caliper {
+        SLIDING,
+        FIXED
+    }
+
+    public BrakeSpecification {
+        Range.check("pad when new", padNewMm, 1, 30, "mm");
+        Range.check("pad minimum", padMinimumMm, 0, padNewMm, "mm");
+        Range.check("disc when new", discNewMm, 3, 60, "mm");
+        Range.check("disc minimum", discMinimumMm, 1, discNewMm, "mm");
+        Range.check("runout limit", runoutLimitMm, 0.005, 1, "mm");
+        Range.check("thickness variation limit", thicknessVariationLimitMm, 0.001, 1, "mm");
+        Range.checkKnown("refinish thickness", details.refinishThicknessMm(), discMinimumMm, discNewMm, "mm");
+        checkParkingBrake(details.parkingBrake(), electricParkingBrake);
+    }
+
+    /** A brake of which only the limits are known. */
+    public BrakeSpecification(
+            Caliper caliper,
+            boolean electricParkingBrake,
+            double padNewMm,
+            double padMinimumMm,
+            double discNewMm,
+            double discMinimumMm,
+            double runoutLimitMm,
+            double thicknessVariationLimitMm) {
+        this(
+                caliper,
+                electricParkingBrake,
+                padNewMm,
+                padMinimumMm,
+                discNewMm,
+                discMinimumMm,
+                runoutLimitMm,
+                thicknessVariationLimitMm,
+                BrakeDetails.NOT_KNOWN);
+    }
+
+    private static void checkParkingBrake(@Nullable ParkingBrake kind, boolean electric) {
+        if (kind == null || kind == ParkingBrake.DRUM_IN_DISC) {
+            return;
+        }
+        boolean motor = kind == ParkingBrake.MOTOR_ON_CALIPER || kind == ParkingBrake.MOTOR_PULLING_CABLES;
+        if (motor != electric) {
+            throw new IllegalArgumentException(
+                    motor
+                            ? "parking brake has a motor but is not said to be electric, expected an electric one"
+                            : "parking brake is electric but its kind has no motor, expected a kind with a motor");
+        }
+    }
+}

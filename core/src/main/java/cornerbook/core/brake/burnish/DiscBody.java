@@ -1,0 +1,44 @@
+package cornerbook.core.brake.burnish;
+
+import cornerbook.core.quantity.Range;
+
+/**
+ * A disc as a lump that stores and gives off heat.
+ *
+ * @param massKg of what heats up with each stop: the rings, not the hat
+ * @param coolingAreaM2 surface in the air: both faces, and the vanes where there are any
+ * @param specificHeatJPerKgK of its material
+ * @param heatShare share of the friction heat that goes into the disc; the rest goes into the pads
+ */
+public record DiscBody(double massKg, double coolingAreaM2, double specificHeatJPerKgK, double heatShare) {
+    /** Cast iron, 0.12 Btu/(lb·°F). Source: course problem in the manner of Felder and Rousseau, see docs/methods/brakes.md. */
+    public static final double CAST_IRON_J_PER_KG_K = 502;
+    /** Common practice, no source. */
+    public static final double USUAL_HEAT_SHARE = 0.9;
+
+    private static final double INNER_SHARE = 0.6;
+
+    public DiscBody {
+        Range.check("disc mass", massKg, 0.5, 100, "kg");
+        Range.check("cooling area", coolingAreaM2, 0.01, 5, "m²");
+        Range.check("specific heat", specificHeatJPerKgK, 100, 2000, "J/(kg·K)");
+        Range.check("heat share", heatShare, 0.1, 1, "");
+    }
+
+    /**
+     * A disc of which mass and diameter are known: the rings reach inward to 60 % of the diameter, and a vented disc has as much
+     * surface in its vanes as on its faces. Both: common practice, no source.
+     *
+     * @param diameterMm outer diameter
+     */
+    public static DiscBody castIron(double massKg, double diameterMm, boolean vented) {
+        Range.check("disc diameter", diameterMm, 150, 500, "mm");
+        double diameterM = diameterMm / 1000;
+        double facesM2 = 2 * Math.PI / 4 * diameterM * diameterM * (1 - INNER_SHARE * INNER_SHARE);
+        return new DiscBody(massKg, vented ? 2 * facesM2 : facesM2, CAST_IRON_J_PER_KG_K, USUAL_HEAT_SHARE);
+    }
+
+    double heatCapacityJPerK() {
+        return massKg * specificHeatJPerKgK;
+    }
+}

@@ -1,0 +1,133 @@
+package cornerbook.core.brake.judge;
+
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.Reading;
+import cornerbook.core.car.ServiceSteps;
+import cornerbook.core.car.StandingReadings;
+import cornerbook.core.car.Vehicle;
+import cornerbook.core.car.Visit;
+import cornerbook.core.car.WrittenReading;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.Spot;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** What a reading at a brake must not contradict: the car's equipment, what is new, and the other readings of its visit. */
+public final class BrakeReadingRules {
+    /** How far a gauge may read above a new pad. Common practice, no source. */
+    private static final double THICKER_THAN_NEW_MM = 0.5;
+    /** How far a micrometer and the tolerance of a casting may stand above a new disc. Common practice, no source. */
+    private static final double DISC_THICKER_THAN_NEW_MM = 0.3;
+
+    private BrakeReadingRules() {}
+
+    /** One sentence; empty when the reading can stand, or was corrected already. */
+    public static Optional<String> problem(Vehicle vehicle, Visit visit, Reading reading) {
+        var corner = reading.corner();
+        if (corner == null || isCorrected(visit, reading)) {
+            return Optional.empty();
+        }
+        var brake = vehicle.axle(corner.axle()).brake();
+        var measure = reading.measure();
+        return Optional.ofNullable(
+                switch (measure) {
+                    case PAD_THICKNESS, PAD_THICKNESS_TRAILING ->
+                        thicker(reading, reading.value(), brake.padNewMm(), THICKER_THAN_NEW_MM);
+                    case DISC_THICKNESS, DISC_THICKNESS_VARIATION ->
+                        thicker(reading, thickestMm(reading), brake.discNewMm(), DISC_THICKER_THAN_NEW_MM);
+                    case DISC_MOVED_BY -> moved(reading, vehicle.fastener().count());
+                    case HUB_DIAL_RADIUS, DISC_DIAL_RADIUS -> radii(new StandingReadings(visit), corner);
+                    default -> null;
+                });
+    }
+
+    /**
+     * Why a new reading cannot be of this car's caliper. One that is in the book stays there when the kind of caliper is put
+     * right afterwards, and is not used.
+     */
+    public static Optional<String> wrongCaliper(Vehicle vehicle, Reading reading) {
+        var corner = reading.corner();
+        return corner == null || fitsCaliper(vehicle, corner, reading.measure())
+                ? Optional.empty()
+                : Optional.of(
+                        "%s at %s cannot be where the caliper is %s, expected none, or another caliper in the car's data"
+                                .formatted(
+                                        words(reading.measure()),
+                                        corner,
+                                        words(vehicle.axle(corner.axle())
+                                                .brake()
+                                                .caliper())));
+    }
+
+    static boolean fitsCaliper(Vehicle vehicle, Corner corner, Measure measure) {
+        return !ServiceSteps.impossible(vehicle, corner.axle()).contains(measure);
+    }
+
+    /** A line for each place whose reading is not used, as the caliper is of another kind by the car's data. */
+    public static List<String> notUsed(Vehicle vehicle, StandingReadings readings) {
+        return Stream.of(Measure.SLIDE_PIN_MOVEMENT, Measure.RETAINING_PIN_MOVEMENT)
+                .flatMap(measure -> readings.all(measure).stream())
+                .filter(reading -> wrongCaliper(vehicle, reading).isPresent())
+                .map(reading -> "%s %s: not used, as the caliper is %s by the car's data"
+                        .formatted(
+                                reading.corner(),
+                                words(reading.measure()),
+                                words(vehicle.axle(Objects.requireNonNull(reading.corner())
+                                                .axle())
+                                        .brake()
+                                        .caliper())))
+                .toList();
+    }
+
+    private static boolean isCorrected(Visit visit, Reading reading) {
+        return visit.readings().stream().anyMatch(other -> reading.id().equals(other.corrects()));
+    }
+
+    private static double thickestMm(Reading reading) {
+        return WrittenReading.findPoints(reading.measure(), reading.asWritten())
+                .map(Collections::max)
+                .orElse(reading.value());
+    }
+
+    private static @Nullable String thicker(Reading reading, double valueMm, double newMm, double aboveMm) {
+        return valueMm <= newMm + aboveMm
+                ? null
+                : "%s %.2f mm%s at %s is above new (%.1f mm), expected at most %.1f mm"
+                        .formatted(
+                                words(reading.measure()),
+                                valueMm,
+                                spot(reading.spot()),
+                                reading.corner(),
+                                newMm,
+                                newMm + aboveMm);
+    }
+
+    private static @Nullable String moved(Reading reading, int studs) {
+        return reading.value() == Math.rint(reading.value()) && reading.value() < studs
+                ? null
+                : "disc at %s is moved on by %s studs, expected 1 to %d of %d"
+                        .formatted(reading.corner(), reading.value(), studs - 1, studs);
+    }
+
+    private static @Nullable String radii(StandingReadings readings, Corner corner) {
+        var hub = readings.ofCorner(Measure.HUB_DIAL_RADIUS, corner, null);
+        var disc = readings.ofCorner(Measure.DISC_DIAL_RADIUS, corner, null);
+        return hub.isEmpty() || disc.isEmpty() || disc.get().value() > hub.get().value()
+                ? null
+                : "dial at %s stood at %.0f mm on the disc and %.0f mm on the hub, expected it farther out on the disc"
+                        .formatted(corner, disc.get().value(), hub.get().value());
+    }
+
+    private static String spot(@Nullable Spot spot) {
+        return spot == null ? "" : " " + words(spot);
+    }
+
+    private static String words(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+}

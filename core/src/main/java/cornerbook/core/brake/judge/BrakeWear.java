@@ -1,0 +1,160 @@
+package cornerbook.core.brake.judge;
+
+import cornerbook.core.brake.ThicknessOutlook;
+import cornerbook.core.brake.ThicknessWear;
+import cornerbook.core.brake.WearPrior;
+import cornerbook.core.brake.WearReading;
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.Mileage;
+import cornerbook.core.car.Reading;
+import cornerbook.core.car.StandingReadings;
+import cornerbook.core.car.Vehicle;
+import cornerbook.core.car.Visit;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.Spot;
+import cornerbook.core.finding.Evidence;
+import cornerbook.core.finding.Verdict;
+import cornerbook.core.numeric.Estimate;
+import cornerbook.core.season.Dates;
+import cornerbook.core.season.DistancePerDay;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How the pads and discs of one car wear, from all visits until one. A part counts from the visit that replaced it; before the
+ * first that is in the book its age is not known, and how thick it was is left to the readings.
+ *
+ * @param visits earliest first, the one that is judged last
+ */
+public record BrakeWear(Vehicle vehicle, List<Visit> visits, DistancePerDay distance) {
+    private static final double THOUSAND = 1000;
+    private static final double EVEN = 0.5;
+    private static final double MOST_DAYS = 1461;
+
+    /** One part as it was followed. */
+    public record Followed(ThicknessOutlook.Part part, int readings, boolean sinceNew) {}
+
+    /** One pad; empty when it was never read nor replaced. */
+    public Optional<Followed> pad(Corner corner, Spot side, double limitMm) {
+        double newMm = vehicle.axle(corner.axle()).brake().padNewMm();
+        return follow(corner, Measure.PADS_REPLACED, at -> at.padMm(side), WearPrior.pad(newMm), limitMm);
+    }
+
+    /** The disc; empty when it was never read nor replaced. */
+    public Optional<Followed> disc(Corner corner, double limitMm) {
+        double newMm = vehicle.axle(corner.axle()).brake().discNewMm();
+        return follow(corner, Measure.DISC_REPLACED, BrakeCorner::discMm, WearPrior.disc(newMm), limitMm);
+    }
+
+    /**
+     * How long parts hold together, from the last of the visits on.
+     *
+     * @param probability that all hold until the next visit
+     * @param horizon day on which that falls through the confidence; null when beyond four years
+     */
+    public record Forecast(double probability, @Nullable LocalDate horizon) {
+        public Evidence evidence() {
+            return new Evidence(
+                    "above the minimum until the next visit",
+                    "with %.1f %%, and with 90 %% %s"
+                            .formatted(
+                                    100 * probability,
+                                    horizon == null ? "for over four years" : "until " + Dates.written(horizon)),
+                    "wear and distance, each with its uncertainty (docs/methods/brakes.md, wear of pads and discs)");
+        }
+
+        /** By the probability alone. */
+        public Verdict verdict() {
+            return probability < EVEN
+                    ? Verdict.SPENT
+                    : probability < Verdict.CONFIDENCE ? Verdict.RUNS_OUT : Verdict.HOLDS;
+        }
+    }
+
+    public Forecast forecast(List<Followed> parts, LocalDate nextVisit) {
+        var today = visits.getLast().date();
+        var outlook = new ThicknessOutlook(parts.stream().map(Followed::part).toList(), distance);
+        var days = outlook.horizonDays(Verdict.CONFIDENCE, MOST_DAYS);
+        return new Forecast(
+                outlook.probabilityHolds((double) Math.max(0, ChronoUnit.DAYS.between(today, nextVisit))),
+                days.isPresent() ? today.plusDays((long) days.getAsDouble()) : null);
+    }
+
+    /** How fast it wears, and what that rests on. */
+    public Evidence evidence(String what, Followed followed) {
+        var rate = followed.part().wear().rate();
+        return new Evidence(
+                "wear, " + what,
+                "%.3f ± %.3f mm per 1000 km".formatted(rate.mean(), rate.sd()),
+                "thickness model from %d readings %s and the prior (common practice, no source); %.0f ± %.0f km per day from the odometer"
+                        .formatted(
+                                followed.readings(),
+                                followed.sinceNew() ? "since the part was new" : "of a part of unknown age",
+                                distance.meanKm(),
+                                distance.sdKm()));
+    }
+
+    /**
+     * The reading to come of one pad edge or of the disc at the last of the visits, from what was read before: mean and
+     * standard deviation, its own error included. Empty when nothing is known of the part.
+     */
+    Optional<Estimate> expectedMm(Corner corner, Measure measure, @Nullable Spot side) {
+        var brake = vehicle.axle(corner.axle()).brake();
+        boolean pad = measure != Measure.DISC_THICKNESS;
+        var prior = pad ? WearPrior.pad(brake.padNewMm()) : WearPrior.disc(brake.discNewMm());
+        var before = new ArrayList<>(visits.subList(0, visits.size() - 1));
+        before.add(visits.getLast().withReadings(List.of()));
+        return new BrakeWear(vehicle, before, distance)
+                .follow(
+                        corner,
+                        pad ? Measure.PADS_REPLACED : Measure.DISC_REPLACED,
+                        at -> at.read(measure, side).stream()
+                                .mapToDouble(Reading::value)
+                                .findFirst(),
+                        prior,
+                        0)
+                .map(Followed::part)
+                .map(part ->
+                        part.wear().thickness(new Estimate(part.run1000Km(), 0)).left())
+                .map(thickness -> new Estimate(thickness.mean(), Math.hypot(thickness.sd(), prior.readingSdMm())));
+    }
+
+    private Optional<Followed> follow(
+            Corner corner,
+            Measure replaced,
+            Function<BrakeCorner, OptionalDouble> thicknessMm,
+            WearPrior prior,
+            double limitMm) {
+        var mileage = new Mileage(visits);
+        var readings = new ArrayList<WearReading>();
+        double startKm = 0;
+        boolean sinceNew = false;
+        for (var visit : visits) {
+            var at = new BrakeCorner(corner, vehicle, new StandingReadings(visit));
+            var read = thicknessMm.apply(at);
+            if (read.isPresent()) {
+                if (readings.isEmpty() && !sinceNew) {
+                    startKm = mileage.sinceFirstKm(visit);
+                }
+                readings.add(new WearReading((mileage.sinceFirstKm(visit) - startKm) / THOUSAND, read.getAsDouble()));
+            }
+            if (at.done(replaced)) {
+                readings.clear();
+                startKm = mileage.sinceFirstKm(visit);
+                sinceNew = true;
+            }
+        }
+        if (readings.isEmpty() && !sinceNew) {
+            return Optional.empty();
+        }
+        var wear = ThicknessWear.of(sinceNew ? prior : prior.ofUnknownAge(), readings);
+        double run = (mileage.sinceFirstKm(visits.getLast()) - startKm) / THOUSAND;
+        return Optional.of(new Followed(new ThicknessOutlook.Part(wear, run, limitMm), readings.size(), sinceNew));
+    }
+}

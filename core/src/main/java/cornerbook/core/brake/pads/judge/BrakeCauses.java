@@ -1,0 +1,117 @@
+package cornerbook.core.brake.pads.judge;
+
+import cornerbook.core.brake.BrakeDetails;
+import cornerbook.core.brake.BrakeSpecification;
+import cornerbook.core.brake.judge.BrakeCorner;
+import cornerbook.core.brake.pads.BrakeCause;
+import cornerbook.core.brake.pads.BrakeDiagnosis;
+import cornerbook.core.brake.pads.BrakeLook;
+import cornerbook.core.brake.pads.BrakeSign;
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.Reading;
+import cornerbook.core.corner.Axle;
+import cornerbook.core.corner.Spot;
+import cornerbook.core.finding.Evidence;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * The likely causes at one corner from what was read there: pads against each other, along themselves and against the other side,
+ * pins, movement, piston, rust.
+ */
+final class BrakeCauses {
+    private static final int TOLD = 3;
+    private static final double WORTH_TELLING = 0.05;
+    private static final double PERCENT = 100;
+
+    private final BrakeDiagnosis diagnosis;
+    private final List<BrakeSign> signs;
+
+    private BrakeCauses(BrakeDiagnosis diagnosis, List<BrakeSign> signs) {
+        this.diagnosis = diagnosis;
+        this.signs = signs;
+    }
+
+    static BrakeCauses of(BrakeCorner at) {
+        var signs = new ArrayList<BrakeSign>();
+        var inner = at.padMm(Spot.INNER);
+        var outer = at.padMm(Spot.OUTER);
+        if (inner.isPresent() && outer.isPresent()) {
+            signs.add(BrakeLook.innerAgainstOuter(inner.getAsDouble(), outer.getAsDouble()));
+        }
+        at.taper().ifPresent(edges -> signs.add(BrakeLook.taper(edges.getFirst(), edges.getLast())));
+        var here = at.thinnestPadMm();
+        var there = at.otherSide().thinnestPadMm();
+        if (here.isPresent() && there.isPresent()) {
+            signs.add(BrakeLook.leftAgainstRight(here.getAsDouble(), there.getAsDouble()));
+        }
+        at.worst(Measure.PAD_MOVEMENT)
+                .ifPresent(worst ->
+                        signs.add(movement(worst, BrakeSign.PAD_FREE, BrakeSign.PAD_TIGHT, BrakeSign.PAD_STUCK)));
+        at.read(Measure.SLIDE_PIN_MOVEMENT)
+                .ifPresent(pins -> signs.add(movement(
+                        pins, BrakeSign.SLIDE_PINS_FREE, BrakeSign.SLIDE_PINS_TIGHT, BrakeSign.SLIDE_PINS_STUCK)));
+        at.read(Measure.PISTON_RETURN)
+                .ifPresent(returned -> signs.add(
+                        BrakeLook.pistonReturn(returned.value(), at.brake().runoutLimitMm())));
+        rust(at).ifPresent(signs::add);
+        var equipment = new BrakeDiagnosis.Equipment(
+                at.brake().caliper() == BrakeSpecification.Caliper.SLIDING, hasParkingBrake(at));
+        return new BrakeCauses(BrakeDiagnosis.of(equipment, signs), signs);
+    }
+
+    /** The likeliest cause, unless it is that nothing is wrong. */
+    Optional<BrakeCause> likeliest() {
+        return Optional.of(diagnosis.likeliest()).filter(cause -> cause != BrakeCause.NOTHING);
+    }
+
+    /** The causes with their probabilities, then each sign with its row of the table. */
+    List<Evidence> evidence() {
+        var evidence = new ArrayList<Evidence>();
+        evidence.add(new Evidence(
+                "likely cause",
+                diagnosis
+                        .ranked()
+                        .filter(cause -> diagnosis.probability(cause) >= WORTH_TELLING)
+                        .limit(TOLD)
+                        .map(cause -> "%s %.0f %%".formatted(cause.words(), PERCENT * diagnosis.probability(cause)))
+                        .collect(Collectors.joining(", ")),
+                "Bayes' rule over %s; how often each cause shows each sign: common practice, no source"
+                        .formatted(signs.stream().map(BrakeSign::words).collect(Collectors.joining(", ")))));
+        var first = diagnosis.likeliest();
+        for (var sign : signs) {
+            evidence.add(new Evidence(
+                    "sign: " + sign.words(),
+                    "shown by %.0f %% of corners with %s, %.0f %% of those with %s"
+                            .formatted(
+                                    sign.percentUnder(first),
+                                    first.words(),
+                                    sign.percentUnder(BrakeCause.NOTHING),
+                                    BrakeCause.NOTHING.words()),
+                    sign.source()));
+        }
+        return evidence;
+    }
+
+    /** Where its kind is not known, the rear has it. */
+    private static boolean hasParkingBrake(BrakeCorner at) {
+        var kind = at.brake().details().parkingBrake();
+        return kind == null ? at.corner().axle() == Axle.REAR : kind != BrakeDetails.ParkingBrake.NONE;
+    }
+
+    private static Optional<BrakeSign> rust(BrakeCorner at) {
+        return at.read(Measure.DISC_RUST, Spot.INNER)
+                .flatMap(inner -> at.read(Measure.DISC_RUST, Spot.OUTER)
+                        .map(outer -> BrakeLook.rust(inner.value() / PERCENT, outer.value() / PERCENT)));
+    }
+
+    private static BrakeSign movement(Reading reading, BrakeSign free, BrakeSign tight, BrakeSign stuck) {
+        return switch ((int) Math.round(reading.value())) {
+            case 0 -> free;
+            case 1 -> tight;
+            default -> stuck;
+        };
+    }
+}

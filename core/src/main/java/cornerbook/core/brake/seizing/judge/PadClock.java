@@ -1,0 +1,99 @@
+package cornerbook.core.brake.seizing.judge;
+
+import cornerbook.core.brake.judge.BrakeCorner;
+import cornerbook.core.brake.seizing.CensoredTime;
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.Reading;
+import cornerbook.core.car.StandingReadings;
+import cornerbook.core.car.Visit;
+import cornerbook.core.corner.Corner;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One pad from one service of its guides to the next, over the visits: when it still moved and when it was found seized.
+ * Before the first service that is in the book nothing is known of its time.
+ */
+public final class PadClock {
+    private static final double DAYS_PER_MONTH = 365.25 / 12;
+
+    private final List<CensoredTime> times = new ArrayList<>();
+
+    @Nullable
+    private LocalDate serviced;
+
+    private double lastFreeMonths;
+
+    /** The clocks of all pads of a car, over its visits, earliest first. */
+    public static List<PadClock> of(List<Visit> visits) {
+        var clocks = new ArrayList<PadClock>();
+        for (var corner : Corner.values()) {
+            for (var spot : BrakeCorner.SIDES) {
+                var clock = new PadClock();
+                for (var visit : visits) {
+                    var readings = new StandingReadings(visit);
+                    readings.ofCorner(Measure.PAD_MOVEMENT, corner, spot)
+                            .ifPresent(found -> clock.seen(visit.date(), isSeized(found)));
+                    readings.ofCorner(Measure.PAD_MOVEMENT_AFTER_SERVICE, corner, null)
+                            .filter(left -> !isSeized(left))
+                            .ifPresent(left -> clock.serviced(visit.date()));
+                }
+                clocks.add(clock);
+            }
+        }
+        return clocks;
+    }
+
+    private static boolean isSeized(Reading movement) {
+        return Math.round(movement.value()) >= 2;
+    }
+
+    /** The pad was moved by hand. */
+    void seen(LocalDate date, boolean seized) {
+        if (serviced == null || !date.isAfter(serviced)) {
+            return;
+        }
+        double months = months(serviced, date);
+        if (seized) {
+            times.add(CensoredTime.between(lastFreeMonths, months));
+            serviced = null;
+        } else {
+            lastFreeMonths = months;
+        }
+    }
+
+    /** Its guides were cleaned and lubricated, and it moved afterwards. */
+    void serviced(LocalDate date) {
+        end();
+        serviced = date;
+        lastFreeMonths = 0;
+    }
+
+    /** Day of the last service since which it has not been found seized; null when there is none. */
+    @Nullable
+    LocalDate running() {
+        return serviced;
+    }
+
+    /** What is known of it, the time that still runs as not ended. */
+    List<CensoredTime> times() {
+        var all = new ArrayList<>(times);
+        if (serviced != null && lastFreeMonths > 0) {
+            all.add(CensoredTime.notBy(lastFreeMonths));
+        }
+        return all;
+    }
+
+    static double months(LocalDate from, LocalDate to) {
+        return ChronoUnit.DAYS.between(from, to) / DAYS_PER_MONTH;
+    }
+
+    private void end() {
+        if (serviced != null && lastFreeMonths > 0) {
+            times.add(CensoredTime.notBy(lastFreeMonths));
+        }
+    }
+}

@@ -1,0 +1,58 @@
+package cornerbook.core.car;
+
+import cornerbook.core.quantity.Quoted;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Named words for what is judged by hand or by eye, mildest first. A reading keeps the place of its word, counted from 0; what the
+ * words mean in a check is common practice, no source, unless the finding says otherwise.
+ */
+@SuppressWarnings("ImmutableEnumChecker") // every list is made by List.of
+public enum Scale {
+    MOVEMENT("free", "tight", "seized"),
+    AMOUNT("none", "slight", "marked"),
+    CONDITION("sound", "worn", "damaged"),
+    /** Where the wear indicator of a pad stands, if it has one. */
+    WEAR_INDICATOR("none fitted", "clear of the disc", "touches the disc", "wrong place"),
+    HOLDING("holds", "holds weakly", "does not hold"),
+    /** What went on a contact face. */
+    LUBRICANT("none", "rubber-safe grease", "metal-contact paste"),
+    DONE("not done", "done");
+
+    private final List<String> words;
+
+    Scale(String... words) {
+        this.words = List.of(words);
+    }
+
+    /** The words in their order. */
+    public List<String> words() {
+        return words;
+    }
+
+    /** The word that stands for a value; a value between two words is that of the nearer one. */
+    public String wordOf(double value) {
+        return words.get(Math.clamp(Math.round(value), 0, words.size() - 1));
+    }
+
+    /**
+     * The value of a word, or of its number.
+     *
+     * @throws IllegalArgumentException with one sentence when there is no such word
+     */
+    public double parse(String written) {
+        var word = written.strip().toLowerCase(Locale.ROOT);
+        int place = words.indexOf(word);
+        if (place >= 0) {
+            return place;
+        }
+        for (int i = 0; i < words.size(); i++) {
+            if (word.equals(String.valueOf(i))) {
+                return i;
+            }
+        }
+        throw new IllegalArgumentException(
+                "%s is not known here, expected one of %s".formatted(Quoted.of(written), String.join(", ", words)));
+    }
+}

@@ -1,0 +1,30 @@
+package cornerbook.core.car;
+
+import java.util.List;
+
+/**
+ * One step of the work at the brakes: what is read and recorded in it, and what has to be minded while hands are there.
+ *
+ * @param title what it is about, as "Pads and movement"
+ * @param measures what is read or recorded, in the order of the work
+ * @param cautions one sentence each, gravest first
+ * @param lubricants what goes where, and why; empty for a step that lubricates nothing
+ * @param rare whether most visits do without it, so that a form may fold it
+ */
+public record ServiceStep(
+        String title, List<Measure> measures, List<String> cautions, List<Lubricant> lubricants, boolean rare) {
+    public ServiceStep {
+        measures = List.copyOf(measures);
+        cautions = List.copyOf(cautions);
+        lubricants = List.copyOf(lubricants);
+    }
+
+    /**
+     * What goes on one place.
+     *
+     * @param place as "slide pins"
+     * @param kind as "rubber-safe grease", or "nothing"
+     * @param reason why this and no other
+     */
+    public record Lubricant(String place, String kind, String reason) {}
+}

@@ -1,0 +1,24 @@
+package cornerbook.core.car;
+
+import cornerbook.core.quantity.Range;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One tyre as its sidewall says.
+ *
+ * @param tin tyre identification number or its date code, or null when it was not read
+ * @param newDepthMm tread depth when it was new to the book: the design depth, or the first estimate of a used tyre
+ */
+public record Tyre(
+        String model,
+        String size,
+        int loadIndex,
+        String speedSymbol,
+        @Nullable String tin,
+        boolean directional,
+        boolean asymmetric,
+        double newDepthMm) {
+    public Tyre {
+        Range.check("tread depth when new", newDepthMm, 2, 20, "mm");
+    }
+}

@@ -1,0 +1,32 @@
+package cornerbook.core.car;
+
+import cornerbook.core.air.PressureWarning;
+import cornerbook.core.brake.fluid.FluidChange;
+import cornerbook.core.brake.seizing.CarUse;
+import cornerbook.core.lift.CarBody;
+import cornerbook.core.tyre.Mounting;
+import cornerbook.core.wheelplan.DifferenceLimits;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What the models use of a car when somebody has looked it up; without it they say what they cannot judge, or take what is
+ * usual.
+ *
+ * @param mounting the hub with the car's own wheels, or null
+ */
+public record VehicleDetails(
+        DifferenceLimits differences,
+        CarUse use,
+        CarBody body,
+        FluidChange fluidChange,
+        PressureWarning pressureWarning,
+        @Nullable Mounting mounting) {
+    /** Nothing is known. */
+    public static final VehicleDetails NOT_KNOWN = new VehicleDetails(
+            DifferenceLimits.NOT_KNOWN,
+            CarUse.USUAL,
+            CarBody.NOT_KNOWN,
+            FluidChange.NOT_KNOWN,
+            PressureWarning.NOT_KNOWN,
+            null);
+}

@@ -1,0 +1,127 @@
+package cornerbook.core.car;
+
+import cornerbook.core.corner.Corner;
+import cornerbook.core.quantity.Range;
+import cornerbook.core.tool.ShopTool;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One time that the car came in.
+ *
+ * @param arrivedOn wheel tag at each corner on arrival
+ * @param leftOn wheel tag at each corner on leaving
+ * @param workDone what was done, one line each
+ * @param nextVisitDue agreed date of the next visit; null when the season's rule gives it
+ * @param tools what it was worked with, as the tool was on that day; one of a kind
+ * @param tightened where every fastener of the wheel that it left on was ticked as tightened; no torque is known by that
+ */
+public record Visit(
+        String id,
+        LocalDate date,
+        double odometerKm,
+        @Nullable String technician,
+        Map<Corner, String> arrivedOn,
+        Map<Corner, String> leftOn,
+        List<Reading> readings,
+        List<String> workDone,
+        @Nullable String notes,
+        @Nullable LocalDate nextVisitDue,
+        List<ShopTool> tools,
+        Set<Corner> tightened) {
+    /** A visit of which no tool and no tick is known. */
+    public Visit(
+            String id,
+            LocalDate date,
+            double odometerKm,
+            @Nullable String technician,
+            Map<Corner, String> arrivedOn,
+            Map<Corner, String> leftOn,
+            List<Reading> readings,
+            List<String> workDone,
+            @Nullable String notes,
+            @Nullable LocalDate nextVisitDue) {
+        this(id, date, odometerKm, technician, arrivedOn, leftOn, readings, workDone, notes, nextVisitDue, List.of());
+    }
+
+    /** A visit of which no tick is known. */
+    public Visit(
+            String id,
+            LocalDate date,
+            double odometerKm,
+            @Nullable String technician,
+            Map<Corner, String> arrivedOn,
+            Map<Corner, String> leftOn,
+            List<Reading> readings,
+            List<String> workDone,
+            @Nullable String notes,
+            @Nullable LocalDate nextVisitDue,
+            List<ShopTool> tools) {
+        this(
+                id,
+                date,
+                odometerKm,
+                technician,
+                arrivedOn,
+                leftOn,
+                readings,
+                workDone,
+                notes,
+                nextVisitDue,
+                tools,
+                Set.of());
+    }
+
+    public Visit {
+        Range.check("odometer", odometerKm, 0, 3_000_000, "km");
+        arrivedOn = Map.copyOf(arrivedOn);
+        leftOn = Map.copyOf(leftOn);
+        readings = List.copyOf(readings);
+        workDone = List.copyOf(workDone);
+        tools = List.copyOf(tools);
+        tightened = Set.copyOf(tightened);
+        if (tools.stream().map(ShopTool::kind).distinct().count() < tools.size()) {
+            throw new IllegalArgumentException("two tools of one kind stand at the visit, expected one of each kind");
+        }
+    }
+
+    /** The same visit with other readings. */
+    public Visit withReadings(List<Reading> others) {
+        return with(date, odometerKm, leftOn, others, tightened);
+    }
+
+    /** The same visit with other wheels ticked as tightened. */
+    public Visit withTightened(Set<Corner> corners) {
+        return with(date, odometerKm, leftOn, readings, corners);
+    }
+
+    /** The same visit on another day, or with another odometer. */
+    public Visit withOdometer(LocalDate day, double km) {
+        return with(day, km, leftOn, readings, tightened);
+    }
+
+    /** The same visit with other wheels on leaving; a wheel that is new at its corner is not tightened there. */
+    public Visit withLeftOn(Map<Corner, String> wheelAt) {
+        var stillTight = tightened.stream()
+                .filter(corner -> Objects.equals(wheelAt.get(corner), leftOn.get(corner)))
+                .collect(Collectors.toSet());
+        return with(date, odometerKm, wheelAt, readings, stillTight);
+    }
+
+    private Visit with(
+            LocalDate day, double km, Map<Corner, String> wheelAt, List<Reading> others, Set<Corner> corners) {
+        return new Visit(
+                id, day, km, technician, arrivedOn, wheelAt, others, workDone, notes, nextVisitDue, tools, corners);
+    }
+
+    /** The tool of a kind that it was worked with. */
+    public Optional<ShopTool> findTool(ShopTool.Kind kind) {
+        return tools.stream().filter(tool -> tool.kind() == kind).findFirst();
+    }
+}

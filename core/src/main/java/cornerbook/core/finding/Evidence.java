@@ -1,0 +1,11 @@
+package cornerbook.core.finding;
+
+import cornerbook.core.car.Reading;
+
+/** One thing that a finding rests on: what it is, its value with unit, and how it was come by (reading, rule, formula). */
+public record Evidence(String what, String value, String how) {
+    /** How a value was come by that stands in a reading. */
+    public static String howRead(Reading reading) {
+        return "reading, written \"" + reading.asWritten() + "\"";
+    }
+}

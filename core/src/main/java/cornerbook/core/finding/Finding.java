@@ -1,0 +1,36 @@
+package cornerbook.core.finding;
+
+import cornerbook.core.quantity.Range;
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What was found out about one subject. Every screen, sheet and file is a view of this.
+ *
+ * @param title one line, for the technician
+ * @param plainWords one or two sentences for the customer
+ * @param horizon date at which it runs out; null when it does not within the time looked at, or cannot be dated
+ * @param probability that it holds until the next visit; null when the finding is a plain comparison with a limit
+ * @param lifeLeft share of the usable life that is left, 0 to 1: the fill of the mark
+ * @param evidence readings, rule or formula, and how sure
+ * @param source where the limit or the formula comes from
+ */
+public record Finding(
+        Subject subject,
+        Verdict verdict,
+        String title,
+        String plainWords,
+        @Nullable LocalDate horizon,
+        @Nullable Double probability,
+        double lifeLeft,
+        List<Evidence> evidence,
+        String source) {
+    public Finding {
+        Range.check("life left", lifeLeft, 0, 1, "");
+        if (probability != null) {
+            Range.check("probability", probability, 0, 1, "");
+        }
+        evidence = List.copyOf(evidence);
+    }
+}

@@ -1,0 +1,62 @@
+package cornerbook.core.finding;
+
+import cornerbook.core.corner.SeasonKind;
+import java.time.LocalDate;
+import java.time.MonthDay;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One row of the limits file.
+ *
+ * @param jurisdiction code of the place, or "*" for the house rule that serves where no row names the place
+ * @param season the season kind that it is for; null for all
+ * @param value in the unit of the kind (mm for tread, mm for pads, years, or a chance)
+ * @param from first day of the year on which it binds; null when all year
+ * @param until last day of the year on which it binds; null with {@code from}
+ * @param citation the text of law or the practice that it comes from
+ */
+public record Limit(
+        String jurisdiction,
+        Kind kind,
+        @Nullable SeasonKind season,
+        double value,
+        @Nullable MonthDay from,
+        @Nullable MonthDay until,
+        String citation) {
+    /** Whether it binds on any day from {@code first} to {@code last}, both counted. */
+    boolean bindsWithin(LocalDate first, LocalDate last) {
+        if (from == null || until == null) {
+            return true;
+        }
+        for (int year = first.getYear() - 1; year <= last.getYear(); year++) {
+            var begins = from.atYear(year);
+            var ends = until.atYear(until.isBefore(from) ? year + 1 : year);
+            if (!begins.isAfter(last) && !ends.isBefore(first)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** What the limit binds. */
+    public enum Kind {
+        /** Below this the car may not be driven. */
+        TREAD_LEGAL,
+        /** Below this the set is spent for the season. */
+        TREAD_SEASON,
+        /** Wise depth at fitting. */
+        TREAD_AT_FITTING,
+        /** How far the two wheels of an axle may differ in depth. */
+        TREAD_SAME_AXLE,
+        /** Difference of the axles' depths beyond which the deeper pair belongs at the rear. */
+        TREAD_DEEPER_PAIR,
+        /** Below this a pad may not be driven on. */
+        PAD_LEGAL,
+        /** Chance, above 0 and below 1, that a pad of the car seizes until the next visit, which is still taken. */
+        SEIZING_RISK,
+        /** Age of a tyre, in years, from which it is inspected. */
+        TYRE_AGE_INSPECT,
+        /** Age of a tyre, in years, at which it is replaced. */
+        TYRE_AGE_REPLACE
+    }
+}

@@ -1,0 +1,48 @@
+package cornerbook.core.finding;
+
+import cornerbook.core.corner.SeasonKind;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.NoSuchElementException;
+import java.util.Optional;
+import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
+
+/** Looks up the limit that binds: the row of the place and season, else of the place, else of the house rule "*". */
+public final class LimitTable {
+    private static final String ANYWHERE = "*";
+
+    private final List<Limit> rows;
+
+    public LimitTable(List<Limit> rows) {
+        this.rows = List.copyOf(rows);
+    }
+
+    /** The limit that binds on some day of the year; rows with dates count on every day. */
+    public Limit get(String jurisdiction, Limit.Kind kind, @Nullable SeasonKind season) {
+        return get(jurisdiction, kind, season, row -> true);
+    }
+
+    /** The limit that binds on some day from {@code first} to {@code last}; a row whose dates lie outside does not. */
+    public Limit get(
+            String jurisdiction, Limit.Kind kind, @Nullable SeasonKind season, LocalDate first, LocalDate last) {
+        return get(jurisdiction, kind, season, row -> row.bindsWithin(first, last));
+    }
+
+    private Limit get(String jurisdiction, Limit.Kind kind, @Nullable SeasonKind season, Predicate<Limit> binds) {
+        return find(jurisdiction, kind, season, binds)
+                .or(() -> find(jurisdiction, kind, null, binds))
+                .or(() -> find(ANYWHERE, kind, season, binds))
+                .or(() -> find(ANYWHERE, kind, null, binds))
+                .orElseThrow(() -> new NoSuchElementException("the limits file has no row %s %s %s and none for \"*\""
+                        .formatted(jurisdiction, kind, season)));
+    }
+
+    private Optional<Limit> find(
+            String jurisdiction, Limit.Kind kind, @Nullable SeasonKind season, Predicate<Limit> binds) {
+        return rows.stream()
+                .filter(row -> row.jurisdiction().equals(jurisdiction) && row.kind() == kind && row.season() == season)
+                .filter(binds)
+                .findFirst();
+    }
+}

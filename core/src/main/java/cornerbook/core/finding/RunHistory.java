@@ -1,0 +1,102 @@
+package cornerbook.core.finding;
+
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Mileage;
+import cornerbook.core.car.Visit;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.season.DistanceHistory;
+import cornerbook.core.season.DistancePerDay;
+import cornerbook.core.tread.CornerDistances;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What each wheel had run at each corner by each visit, and how far the car ran per day in past seasons. Between two
+ * visits the wheels are taken to have run where the later visit found them.
+ */
+public final class RunHistory {
+    private static final double THOUSAND = 1000;
+
+    private final Map<String, Map<String, CornerDistances>> runByVisit = new HashMap<>();
+    private final Map<String, Corner> lastCorner = new HashMap<>();
+    private final Map<SeasonKind, List<Double>> kmPerDay = new HashMap<>();
+    private final Knowledge knowledge;
+    private final Mileage mileage;
+    private final List<Double> kmPerDayAll = new ArrayList<>();
+
+    public RunHistory(CarHistory history, List<Visit> visits, Knowledge knowledge) {
+        this.knowledge = knowledge;
+        mileage = new Mileage(visits);
+        var run = new HashMap<String, CornerDistances>();
+        @Nullable Visit before = null;
+        for (var visit : visits) {
+            if (before != null) {
+                double distanceKm = mileage.sinceFirstKm(visit) - mileage.sinceFirstKm(before);
+                visit.arrivedOn()
+                        .forEach((corner, tag) -> run.merge(
+                                tag,
+                                CornerDistances.NONE.plus(corner, distanceKm / THOUSAND),
+                                (known, more) -> known.plus(corner, distanceKm / THOUSAND)));
+                mileage.kmPerDayUntil(visit).ifPresent(kmPerDay -> countSeason(history, visit, kmPerDay));
+            }
+            visit.arrivedOn().forEach((corner, tag) -> lastCorner.put(tag, corner));
+            runByVisit.put(visit.id(), Map.copyOf(run));
+            before = visit;
+        }
+    }
+
+    public CornerDistances run(Visit visit, String wheelTag) {
+        return runByVisit.getOrDefault(visit.id(), Map.of()).getOrDefault(wheelTag, CornerDistances.NONE);
+    }
+
+    /** Where the wheel ran last before or at the newest visit; null when it never ran. */
+    @Nullable
+    public Corner lastCorner(String wheelTag) {
+        return lastCorner.get(wheelTag);
+    }
+
+    /** What cannot be believed of the odometer, one sentence each. */
+    public List<String> doubts() {
+        return mileage.doubts();
+    }
+
+    public DistancePerDay next(SeasonKind season) {
+        return DistanceHistory.next(seasons(season), knowledge.distance(season));
+    }
+
+    /** Average of each past season of that kind, or of all seasons while there is none of it. */
+    List<Double> seasons(SeasonKind season) {
+        return kmPerDay.getOrDefault(season, kmPerDayAll);
+    }
+
+    /** Where the distance per day of a season kind comes from, in words. */
+    public String distanceBasis(SeasonKind season) {
+        var prior = knowledge.distance(season);
+        int own = seasons(season).size();
+        if (own > 0) {
+            return "odometer history, past seasons counted: " + own;
+        }
+        return prior.cars() > 0
+                ? "from %d cars of the book: this car is new to it".formatted(prior.cars())
+                : "default of %.0f ± %.0f km per day (common practice, no source): the car is new to the book"
+                        .formatted(prior.meanKm(), prior.carSdKm());
+    }
+
+    /** Average of each past season of that kind. */
+    public List<Double> seasonsOfKind(SeasonKind season) {
+        return kmPerDay.getOrDefault(season, List.of());
+    }
+
+    private void countSeason(CarHistory history, Visit visit, double average) {
+        kmPerDayAll.add(average);
+        visit.arrivedOn().values().stream()
+                .findFirst()
+                .flatMap(history::findSetOf)
+                .ifPresent(set -> kmPerDay.computeIfAbsent(set.season(), key -> new ArrayList<>())
+                        .add(average));
+    }
+}

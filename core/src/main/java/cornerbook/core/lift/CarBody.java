@@ -1,0 +1,51 @@
+package cornerbook.core.lift;
+
+import cornerbook.core.quantity.Range;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Masses and measures of the car, from the vehicle manufacturer's data or the scales; null for what is not known.
+ *
+ * @param kerbMassKg ready to drive without load, 300 to 8000 kg
+ * @param frontShare share of that mass on the front axle, 0.2 to 0.8
+ * @param wheelbaseMm 1500 to 5500 mm
+ * @param trackMm distance of the left and right wheels' middles, 1000 to 2200 mm
+ * @param groundClearanceMm least height over the way of a hoist's arm to its lift point, 50 to 1000 mm
+ * @param liftPointHeightMm floor to the lift points, the lowest of them, 50 to 1000 mm
+ * @param wheelMassKg one wheel with its tyre, 5 to 80 kg
+ * @param liftPoints where the vehicle's maker lets a pad touch
+ */
+public record CarBody(
+        @Nullable Double kerbMassKg,
+        @Nullable Double frontShare,
+        @Nullable Double wheelbaseMm,
+        @Nullable Double trackMm,
+        @Nullable Double groundClearanceMm,
+        @Nullable Double liftPointHeightMm,
+        @Nullable Double wheelMassKg,
+        @Nullable LiftPoints liftPoints) {
+    /** Nothing is known. */
+    public static final CarBody NOT_KNOWN = new CarBody(null, null, null, null, null, null, null, null);
+
+    private static final double EVEN = 0.5;
+
+    public CarBody {
+        Range.checkKnown("kerb mass", kerbMassKg, 300, 8000, "kg");
+        Range.checkKnown("share on the front axle", frontShare, 0.2, 0.8, "");
+        Range.checkKnown("wheelbase", wheelbaseMm, 1500, 5500, "mm");
+        Range.checkKnown("track", trackMm, 1000, 2200, "mm");
+        Range.checkKnown("ground clearance", groundClearanceMm, 50, 1000, "mm");
+        Range.checkKnown("height of the lift points", liftPointHeightMm, 50, 1000, "mm");
+        Range.checkKnown("mass of a wheel", wheelMassKg, 5, 80, "kg");
+    }
+
+    /** The car on its wheels, even left and right; empty when a part of it is not known. */
+    public Optional<CarMass> findMass() {
+        if (kerbMassKg == null || frontShare == null || wheelbaseMm == null || trackMm == null) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                new CarMass(kerbMassKg * frontShare, kerbMassKg * (1 - frontShare), wheelbaseMm, EVEN, trackMm));
+    }
+}

@@ -1,0 +1,113 @@
+package cornerbook.core.tool;
+
+import cornerbook.core.lift.Hoist;
+import cornerbook.core.quantity.Range;
+import cornerbook.core.torque.WrenchScale;
+import java.time.LocalDate;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A tool of the shop whose numbers count: as the shop keeps it, or as it was on the day of a visit that was worked with it.
+ *
+ * @param id as it is marked: "W-2"
+ * @param lowest least value of its scale, in the unit of its kind; for a hoist the height of its lowered pads
+ * @param highest most value of its scale; for a hoist the height of its raised pads
+ * @param offset what it shows too much against a master, in the same unit; 0 for a hoist
+ * @param calibrationDue the day from which it is not to be trusted; for a hoist that of its inspection
+ * @param hoist of a hoist; null for anything else
+ */
+public record ShopTool(
+        String id,
+        Kind kind,
+        String name,
+        double lowest,
+        double highest,
+        double offset,
+        LocalDate calibrationDue,
+        @Nullable Hoist hoist) {
+    private static final double HIGHEST_GAUGE_KPA = 2000;
+    private static final double MOST_OFFSET_SHARE = 0.1;
+
+    /** What it measures. */
+    public enum Kind {
+        TORQUE_WRENCH("N·m", "Torque wrench"),
+        PRESSURE_GAUGE("kPa", "Pressure gauge"),
+        HOIST("mm", "Hoist");
+
+        private final String unit;
+        private final String title;
+
+        Kind(String unit, String title) {
+            this.unit = unit;
+            this.title = title;
+        }
+
+        /** Unit of its values in the book. */
+        public String unit() {
+            return unit;
+        }
+
+        /** For people. */
+        public String title() {
+            return title;
+        }
+    }
+
+    /** A wrench or gauge. */
+    public ShopTool(
+            String id, Kind kind, String name, double lowest, double highest, double offset, LocalDate calibrationDue) {
+        this(id, kind, name, lowest, highest, offset, calibrationDue, null);
+    }
+
+    public ShopTool {
+        if (!id.matches("[\\p{L}\\d][\\p{L}\\d ._-]{0,19}")) {
+            throw new IllegalArgumentException(
+                    "mark of the tool is \"%s\", expected up to 20 letters, digits, points and dashes".formatted(id));
+        }
+        if (name.isBlank() || name.length() > 80) {
+            throw new IllegalArgumentException("name of the tool is missing or longer than 80 letters");
+        }
+        if ((kind == Kind.HOIST) != (hoist != null)) {
+            throw new IllegalArgumentException(
+                    kind == Kind.HOIST ? "ratings of the hoist are missing" : "only a hoist has ratings of arms");
+        }
+        if (kind == Kind.HOIST) {
+            Range.check("height of the raised pads", highest, 500, 3000, "mm");
+            Range.check("height of the lowered pads", lowest, 30, 500, "mm");
+            Range.check("offset of the tool", offset, 0, 0, "mm");
+        } else if (kind == Kind.TORQUE_WRENCH) {
+            var scale = new WrenchScale(lowest, highest);
+            Range.check(
+                    "offset of the tool",
+                    offset,
+                    -scale.highestNm() * MOST_OFFSET_SHARE,
+                    scale.highestNm() * MOST_OFFSET_SHARE,
+                    "N·m");
+        } else {
+            Range.check("top of the scale", highest, 1, HIGHEST_GAUGE_KPA, "kPa");
+            Range.check("bottom of the scale", lowest, 0, highest, "kPa");
+            Range.check("offset of the tool", offset, -highest * MOST_OFFSET_SHARE, highest * MOST_OFFSET_SHARE, "kPa");
+        }
+    }
+
+    /** Whether its calibration is due on a day. */
+    public boolean due(LocalDate day) {
+        return !day.isBefore(calibrationDue);
+    }
+
+    /** Its arms and ratings; empty when it is no hoist. */
+    public Optional<Hoist> findHoist() {
+        return Optional.ofNullable(hoist);
+    }
+
+    /** What is true when it shows a value. */
+    public double corrected(double shown) {
+        return shown - offset;
+    }
+
+    /** Whether a value lies on its scale. */
+    public boolean reaches(double value) {
+        return lowest <= value && value <= highest;
+    }
+}

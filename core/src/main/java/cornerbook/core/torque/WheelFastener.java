@@ -1,0 +1,18 @@
+package cornerbook.core.torque;
+
+import cornerbook.core.quantity.Range;
+
+/**
+ * The nuts or bolts that hold a wheel.
+ *
+ * @param thread as "M14×1.5"
+ * @param torqueNm the vehicle manufacturer's tightening torque, clean and dry
+ * @param retorqueAfterKm distance after which they are tightened again
+ */
+public record WheelFastener(String thread, int count, Seat seat, double torqueNm, double retorqueAfterKm) {
+    public WheelFastener {
+        Range.check("fasteners per wheel", count, 3, 10, "");
+        Range.check("wheel torque", torqueNm, 40, 400, "N·m");
+        Range.check("re-torque distance", retorqueAfterKm, 10, 500, "km");
+    }
+}

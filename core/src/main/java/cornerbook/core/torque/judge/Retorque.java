@@ -1,0 +1,51 @@
+package cornerbook.core.torque.judge;
+
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.StandingReadings;
+import cornerbook.core.car.Visit;
+import cornerbook.core.car.WheelSet;
+import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.finding.Knowledge;
+import cornerbook.core.finding.RunHistory;
+import java.time.LocalDate;
+import java.util.Optional;
+
+/**
+ * A re-torque that is due after wheels went on, until it is recorded.
+ *
+ * @param dueDate estimated from the car's distance per day
+ */
+public record Retorque(String visitId, double dueOdometerKm, LocalDate dueDate, double torqueNm) {
+    /**
+     * The re-torque that a visit asks for: wheels stand elsewhere than on arrival, or a wheel was tightened, as after
+     * brake work with the same wheels off and on again: its torque was read, or its fasteners were ticked. Empty when no wheel was touched.
+     *
+     * @param history the car with its visits until then, for its distance per day
+     */
+    public static Optional<Retorque> after(CarHistory history, Visit visit) {
+        boolean moved = !visit.leftOn().isEmpty() && !visit.leftOn().equals(visit.arrivedOn());
+        boolean tightened = !visit.tightened().isEmpty()
+                || !new StandingReadings(visit).all(Measure.WHEEL_TORQUE).isEmpty();
+        if (!moved && !tightened) {
+            return Optional.empty();
+        }
+        var fitted = visit.leftOn().isEmpty() ? visit.arrivedOn() : visit.leftOn();
+        var fastener = history.vehicle().fastener();
+        var until = history.visits().stream()
+                .filter(other -> !other.date().isAfter(visit.date()))
+                .toList();
+        var season = fitted.values().stream()
+                .findFirst()
+                .flatMap(history::findSetOf)
+                .map(WheelSet::season)
+                .orElse(SeasonKind.ALL_SEASON);
+        double kmPerDay = Math.max(
+                1, new RunHistory(history, until, Knowledge.NONE).next(season).meanKm());
+        return Optional.of(new Retorque(
+                visit.id(),
+                visit.odometerKm() + fastener.retorqueAfterKm(),
+                visit.date().plusDays((long) Math.ceil(fastener.retorqueAfterKm() / kmPerDay)),
+                fastener.torqueNm()));
+    }
+}

@@ -1,0 +1,18 @@
+package cornerbook.core.tread;
+
+import cornerbook.core.corner.Spot;
+
+/**
+ * Depth read in one groove.
+ *
+ * @param tyre number of the tyre in the set, from 0
+ * @param run what it had run by then
+ */
+public record TreadReading(int tyre, Spot groove, CornerDistances run, double depthMm) {
+    public TreadReading {
+        if (tyre < 0 || !(depthMm >= 0 && depthMm <= 25)) {
+            throw new IllegalArgumentException(
+                    "tyre %s reads %s mm, expected a tyre from 0 and 0 to 25 mm".formatted(tyre, depthMm));
+        }
+    }
+}

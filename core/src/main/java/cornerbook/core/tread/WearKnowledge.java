@@ -1,0 +1,101 @@
+package cornerbook.core.tread;
+
+import cornerbook.core.corner.DriveLayout;
+import cornerbook.core.corner.SeasonKind;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a book has learned about wear: for each drive layout and season kind over all tyre models, and for each tyre model
+ * in it, pulled towards the former.
+ */
+public record WearKnowledge(List<Row> rows) {
+    /** Nothing learned: the defaults serve. */
+    public static final WearKnowledge NONE = new WearKnowledge(List.of());
+
+    public WearKnowledge {
+        rows = List.copyOf(rows);
+    }
+
+    /**
+     * Learned from cars that are alike.
+     *
+     * @param tyreModel null for all models
+     */
+    public record Row(
+            DriveLayout drive, SeasonKind season, @Nullable String tyreModel, LearnedWear learned) {
+        /** Share of the prior's spread from which a standard error says that next to nothing was learned. */
+        private static final double HARDLY_LESS = 0.9;
+
+        /**
+         * What the readings tell next to nothing of, in words, so that it is still what it was before them: they are too few, too
+         * much alike or contradict each other.
+         */
+        public List<String> open() {
+            var errors = learned.standardErrors();
+            var prior =
+                    tyreModel == null ? WearPrior.about(learned.parameters()) : WearPrior.ofModel(learned.parameters());
+            var open = new ArrayList<String>();
+            addIf(errors.frontRate() > HARDLY_LESS * prior.rateSpread(), "wear at the front", open);
+            addIf(errors.rearRate() > HARDLY_LESS * prior.rateSpread(), "wear at the rear", open);
+            addIf(errors.vehicleSpread() > HARDLY_LESS * prior.otherSpread(), "how cars differ", open);
+            addIf(errors.cornerSpread() > HARDLY_LESS * prior.otherSpread(), "how corners differ", open);
+            addIf(errors.readingSd() > HARDLY_LESS * prior.otherSpread(), "how gauges err", open);
+            addIf(errors.newDepthSd() > HARDLY_LESS * prior.otherSpread(), "how new tyres differ", open);
+            return List.copyOf(open);
+        }
+
+        private static void addIf(boolean isOpen, String words, List<String> open) {
+            if (isOpen) {
+                open.add(words);
+            }
+        }
+    }
+
+    /** Learns from all sets of a book. */
+    public static WearKnowledge learn(List<WearHistory> histories) {
+        var rows = new ArrayList<Row>();
+        for (var drive : DriveLayout.values()) {
+            for (var season : SeasonKind.values()) {
+                var alike = histories.stream()
+                        .filter(history -> history.drive() == drive && history.season() == season)
+                        .filter(history -> !history.readings().isEmpty())
+                        .toList();
+                if (!alike.isEmpty()) {
+                    addRows(alike, rows);
+                }
+            }
+        }
+        return new WearKnowledge(rows);
+    }
+
+    private static void addRows(List<WearHistory> alike, List<Row> rows) {
+        var drive = alike.getFirst().drive();
+        var season = alike.getFirst().season();
+        var all = WearLearner.learn(alike, WearPrior.about(WearParameters.defaults(drive)));
+        rows.add(new Row(drive, season, null, all));
+        var ofModel = alike.stream()
+                .filter(history -> history.tyreModel() != null)
+                .collect(Collectors.groupingBy(history -> Objects.requireNonNull(history.tyreModel())));
+        ofModel.entrySet().stream()
+                .sorted(Comparator.comparing(entry -> entry.getKey()))
+                .forEach(entry -> rows.add(new Row(
+                        drive,
+                        season,
+                        entry.getKey(),
+                        WearLearner.learn(entry.getValue(), WearPrior.ofModel(all.parameters())))));
+    }
+
+    /** The row of the tyre model, else of all models; empty when no such car was ever read. */
+    public Optional<Row> find(DriveLayout drive, SeasonKind season, @Nullable String tyreModel) {
+        return rows.stream()
+                .filter(row -> row.drive() == drive && row.season() == season)
+                .filter(row -> row.tyreModel() == null || row.tyreModel().equals(tyreModel))
+                .max(Comparator.comparing(row -> row.tyreModel() != null));
+    }
+}

@@ -1,0 +1,89 @@
+package cornerbook.core.tread.judge;
+
+import cornerbook.core.car.Wheel;
+import cornerbook.core.car.WheelSet;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.Spot;
+import cornerbook.core.tread.CornerContrast;
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How the tread of one wheel set will go on.
+ *
+ * @param role the set that goes on, or the one that comes off and waits for its next season
+ * @param from first day of the time looked at: today, or the day that the stored set goes on again
+ * @param until the day that it has to hold to
+ * @param limitMm the season's minimum that it is judged by
+ * @param legalLimitMm the legal minimum
+ * @param probabilityHolds that every groove of every tyre is at or above the limit on {@code until}
+ * @param horizon day on which that probability falls through the confidence; null when beyond four years
+ * @param kmPerDay mean distance per day in this season kind
+ * @param kmPerDaySd its standard deviation
+ * @param distanceBasis where the distance comes from, in words
+ * @param wearStart wear rates that the model started from, in words
+ * @param wearBasis where those come from, in words
+ * @param contrasts left against right, by axle
+ */
+public record SetForecast(
+        WheelSet set,
+        Role role,
+        LocalDate from,
+        LocalDate until,
+        double limitMm,
+        double legalLimitMm,
+        double probabilityHolds,
+        @Nullable LocalDate horizon,
+        double confidence,
+        double kmPerDay,
+        double kmPerDaySd,
+        String distanceBasis,
+        String wearStart,
+        String wearBasis,
+        List<TyreForecast> tyres,
+        List<CornerContrast> contrasts) {
+    /** Which of the two sets it is. */
+    public enum Role {
+        GOING_ON,
+        COMING_OFF
+    }
+
+    public SetForecast {
+        tyres = List.copyOf(tyres);
+        contrasts = List.copyOf(contrasts);
+    }
+
+    /** One tyre at the corner where it will run; grooves in the order of {@link Spot}, those never read left out. */
+    public record TyreForecast(Wheel wheel, Corner corner, List<GrooveForecast> grooves) {
+        public TyreForecast {
+            grooves = List.copyOf(grooves);
+        }
+    }
+
+    /**
+     * One groove. Depths are of what is left: 0 where a tread would be worn out, and not below.
+     *
+     * @param readings what was measured, at which distance the tyre had run, earliest first
+     * @param band depth to come, from the distance run now onwards
+     */
+    public record GrooveForecast(
+            Spot groove,
+            double depthMm,
+            double depthSdMm,
+            double rateMmPer1000Km,
+            double rateSdMmPer1000Km,
+            List<DepthReading> readings,
+            List<BandPoint> band) {
+        public GrooveForecast {
+            readings = List.copyOf(readings);
+            band = List.copyOf(band);
+        }
+    }
+
+    /** A depth that was measured when the tyre had run {@code distanceKm} since it was new to the book. */
+    public record DepthReading(double distanceKm, LocalDate date, double depthMm) {}
+
+    /** Expected depth at a distance, with the band that holds it at 90 %. */
+    public record BandPoint(double distanceKm, double meanMm, double lowMm, double highMm) {}
+}

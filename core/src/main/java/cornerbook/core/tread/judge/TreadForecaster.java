@@ -1,0 +1,235 @@
+package cornerbook.core.tread.judge;
+
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.StandingReadings;
+import cornerbook.core.car.Visit;
+import cornerbook.core.car.Wheel;
+import cornerbook.core.car.WheelSet;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.Spot;
+import cornerbook.core.finding.Knowledge;
+import cornerbook.core.finding.RunHistory;
+import cornerbook.core.finding.Verdict;
+import cornerbook.core.season.Dates;
+import cornerbook.core.tread.CornerContrast;
+import cornerbook.core.tread.NewDepth;
+import cornerbook.core.tread.Placement;
+import cornerbook.core.tread.SetOutlook;
+import cornerbook.core.tread.TreadReading;
+import cornerbook.core.tread.WearHistory;
+import cornerbook.core.tread.WearKnowledge;
+import cornerbook.core.tread.WearModel;
+import cornerbook.core.tread.WearParameters;
+import cornerbook.core.tread.WearPosterior;
+import cornerbook.core.tread.judge.SetForecast.BandPoint;
+import cornerbook.core.tread.judge.SetForecast.DepthReading;
+import cornerbook.core.tread.judge.SetForecast.GrooveForecast;
+import cornerbook.core.tread.judge.SetForecast.TyreForecast;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** Brings one wheel set of a car to the wear model, and the model's answer back to corners and dates. */
+public final class TreadForecaster {
+    /** A first reading this far from the stated depth is of a used tyre: three times the prior's spread. */
+    private static final double USED_FROM_MM = 0.9;
+
+    private static final double MOST_DAYS = 4 * 365.25;
+    private static final int BAND_STEPS = 12;
+    /** Standard normal quantile of 0.95: the band holds 90 %. */
+    private static final double BAND_Z = 1.6448536269514722;
+
+    private final CarHistory history;
+    private final List<Visit> visits;
+    private final Visit today;
+    private final RunHistory runs;
+    private final Knowledge knowledge;
+    private final Map<String, StandingReadings> currentByVisit = new HashMap<>();
+
+    public TreadForecaster(CarHistory history, List<Visit> visits, Visit today, RunHistory runs, Knowledge knowledge) {
+        this.history = history;
+        this.visits = visits;
+        this.today = today;
+        this.runs = runs;
+        this.knowledge = knowledge;
+    }
+
+    private StandingReadings current(Visit visit) {
+        return currentByVisit.computeIfAbsent(visit.id(), id -> new StandingReadings(visit));
+    }
+
+    /** Posterior of the set after every reading until this visit. */
+    public WearPosterior posterior(WheelSet set) {
+        var wear = wearHistory(set);
+        return new WearModel(parameters(set)).fit(wear.newDepths(), wear.readings());
+    }
+
+    /** What the book knows of sets like this one, or the defaults. */
+    WearParameters parameters(WheelSet set) {
+        return learned(set)
+                .map(row -> row.learned().parameters())
+                .orElse(WearParameters.defaults(history.vehicle().drive()));
+    }
+
+    private Optional<WearKnowledge.Row> learned(WheelSet set) {
+        return knowledge.wear().find(history.vehicle().drive(), set.season(), model(set));
+    }
+
+    private static @Nullable String model(WheelSet set) {
+        var models = set.wheels().stream()
+                .map(wheel -> wheel.tyre().model())
+                .distinct()
+                .toList();
+        return models.size() == 1 ? models.getFirst() : null;
+    }
+
+    private String wearBasis(WheelSet set) {
+        return learned(set)
+                .map(row -> "from %,d readings of %d %s like this (%s, %s-wheel drive, %s), learned %s"
+                        .formatted(
+                                row.learned().readings(),
+                                row.learned().cars(),
+                                row.learned().cars() == 1 ? "car" : "cars",
+                                TreadFindings.seasonWord(set),
+                                row.drive().name().toLowerCase(Locale.ROOT),
+                                row.tyreModel() == null ? "all tyre models" : row.tyreModel(),
+                                Dates.written(Objects.requireNonNull(knowledge.learnedOn()))))
+                .orElse("default until the book has learned (common practice, no source)");
+    }
+
+    /** All readings of the set until this visit, as the wear model takes them. */
+    public WearHistory wearHistory(WheelSet set) {
+        var tags = set.wheels().stream().map(Wheel::tag).toList();
+        var readings = new ArrayList<TreadReading>();
+        for (var visit : visits) {
+            for (var reading : current(visit).all(Measure.TREAD_DEPTH)) {
+                var tag = reading.wheelTag();
+                var spot = reading.spot();
+                if (tag != null && spot != null && tags.contains(tag)) {
+                    readings.add(new TreadReading(tags.indexOf(tag), spot, runs.run(visit, tag), reading.value()));
+                }
+            }
+        }
+        return new WearHistory(
+                history.vehicle().id(),
+                history.vehicle().drive(),
+                set.season(),
+                model(set),
+                set.wheels().stream().map(this::newDepth).toList(),
+                readings);
+    }
+
+    /** The stated depth, unless a reading taken before the tyre ran in the book shows that it came used. */
+    private NewDepth newDepth(Wheel wheel) {
+        double statedMm = wheel.tyre().newDepthMm();
+        boolean used = visits.stream()
+                .filter(visit -> runs.run(visit, wheel.tag()).total() == 0)
+                .flatMap(visit -> current(visit).all(Measure.TREAD_DEPTH).stream())
+                .filter(reading -> wheel.tag().equals(reading.wheelTag()))
+                .anyMatch(reading -> Math.abs(reading.value() - statedMm) > USED_FROM_MM);
+        return used ? NewDepth.unknown(statedMm) : NewDepth.stated(statedMm);
+    }
+
+    /** Whether any groove of the set was ever read. */
+    public boolean wasRead(WheelSet set) {
+        return set.wheels().stream()
+                .anyMatch(wheel -> visits.stream()
+                        .anyMatch(visit -> current(visit)
+                                .ofWheel(Measure.TREAD_DEPTH, wheel.tag())
+                                .isPresent()));
+    }
+
+    public SetForecast forecast(
+            WheelSet set,
+            SetForecast.Role role,
+            Map<Corner, String> wheelAt,
+            LocalDate from,
+            LocalDate until,
+            double limitMm,
+            double legalLimitMm) {
+        var posterior = posterior(set);
+        var tags = set.wheels().stream().map(Wheel::tag).toList();
+        var corners = new ArrayList<Corner>();
+        var placements = new ArrayList<Placement>();
+        for (var corner : Corner.values()) {
+            var tag = wheelAt.get(corner);
+            if (tag != null && tags.contains(tag)) {
+                corners.add(corner);
+                placements.add(new Placement(tags.indexOf(tag), runs.run(today, tag), corner));
+            }
+        }
+        var outlook = posterior.outlook(placements);
+        var distance = runs.next(set.season());
+        double days = ChronoUnit.DAYS.between(from, until);
+        double holds = outlook.probabilityHolds(Math.max(0, days), distance, limitMm);
+        var horizon = outlook.horizonDays(distance, limitMm, Verdict.CONFIDENCE, MOST_DAYS);
+        double aheadKm = Math.max(2000, distance.meanKm() * Math.max(days, 183) * 1.5);
+        var tyres = new ArrayList<TyreForecast>();
+        for (int i = 0; i < placements.size(); i++) {
+            tyres.add(tyre(set.wheels().get(placements.get(i).tyre()), corners.get(i), i, outlook, posterior, aheadKm));
+        }
+        @Nullable LocalDate horizonDate = horizon.isPresent() ? from.plusDays((long) horizon.getAsDouble()) : null;
+        return new SetForecast(
+                set,
+                role,
+                from,
+                until,
+                limitMm,
+                legalLimitMm,
+                holds,
+                horizonDate,
+                Verdict.CONFIDENCE,
+                distance.meanKm(),
+                distance.sdKm(),
+                runs.distanceBasis(set.season()),
+                "%.2f front, %.2f rear mm per 1000 km, ± %.0f %% between cars"
+                        .formatted(
+                                parameters(set).frontRateMmPer1000Km(),
+                                parameters(set).rearRateMmPer1000Km(),
+                                parameters(set).vehicleSpread() * 100),
+                wearBasis(set),
+                tyres,
+                List.of(
+                        CornerContrast.of(posterior, Corner.LF, Corner.RF),
+                        CornerContrast.of(posterior, Corner.LR, Corner.RR)));
+    }
+
+    private TyreForecast tyre(
+            Wheel wheel, Corner corner, int placement, SetOutlook outlook, WearPosterior posterior, double aheadKm) {
+        double runKm = runs.run(today, wheel.tag()).total() * 1000;
+        var grooves = new ArrayList<GrooveForecast>();
+        for (var spot : Spot.values()) {
+            var readings = new ArrayList<DepthReading>();
+            for (var visit : visits) {
+                for (var reading : current(visit).all(Measure.TREAD_DEPTH)) {
+                    if (wheel.tag().equals(reading.wheelTag()) && reading.spot() == spot) {
+                        readings.add(new DepthReading(
+                                runs.run(visit, wheel.tag()).total() * 1000, visit.date(), reading.value()));
+                    }
+                }
+            }
+            var band = new ArrayList<BandPoint>();
+            for (int step = 0; step <= BAND_STEPS; step++) {
+                double ahead = aheadKm * step / BAND_STEPS;
+                var depth = outlook.depth(spot, placement, ahead);
+                band.add(new BandPoint(
+                        runKm + ahead,
+                        Math.max(0, depth.mean()),
+                        Math.max(0, depth.mean() - BAND_Z * depth.sd()),
+                        Math.max(0, depth.mean() + BAND_Z * depth.sd())));
+            }
+            var now = outlook.depth(spot, placement, 0).left();
+            var rate = posterior.rate(spot, corner);
+            grooves.add(new GrooveForecast(spot, now.mean(), now.sd(), rate.mean(), rate.sd(), readings, band));
+        }
+        return new TyreForecast(wheel, corner, grooves);
+    }
+}

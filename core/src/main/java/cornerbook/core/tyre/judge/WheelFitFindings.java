@@ -1,0 +1,61 @@
+package cornerbook.core.tyre.judge;
+
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.finding.Evidence;
+import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Verdict;
+import cornerbook.core.tyre.SetFit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** Findings on wheels that do not belong on this car's hubs; none where a wheel's or the car's mounting is not known. */
+public final class WheelFitFindings {
+    private WheelFitFindings() {}
+
+    public static List<Finding> of(CarHistory history, Map<Corner, String> leftOn) {
+        var car = history.vehicle().details().mounting();
+        var findings = new ArrayList<Finding>();
+        if (car == null) {
+            return findings;
+        }
+        for (var set : history.sets()) {
+            for (var wheel : set.wheels()) {
+                var mounting = wheel.details().mounting();
+                var corner = leftOn.entrySet().stream()
+                        .filter(entry -> entry.getValue().equals(wheel.tag()))
+                        .map(Map.Entry::getKey)
+                        .findFirst();
+                if (corner.isPresent() && mounting != null) {
+                    var fit = SetFit.of(car, mounting);
+                    if (!fit.mounts() || car.seat() != mounting.seat()) {
+                        findings.add(finding(corner.get(), wheel.tag(), fit));
+                    }
+                }
+            }
+        }
+        return findings;
+    }
+
+    /** A wheel that cannot seat or is held by fasteners of another seat can come off. */
+    private static Finding finding(Corner corner, String tag, SetFit fit) {
+        return new Finding(
+                new Subject(Subject.Part.WHEEL_FIT, corner, tag, null),
+                fit.mounts() ? Verdict.SPENT : Verdict.UNSAFE,
+                "%s %s does not fit the hub: %s"
+                        .formatted(corner, tag, fit.cautions().getFirst()),
+                fit.mounts()
+                        ? "The wheel at %s needs fasteners for its own seat; they have to be changed.".formatted(corner)
+                        : "The wheel at %s does not belong on this car. The car must not be driven with it."
+                                .formatted(corner),
+                null,
+                null,
+                0,
+                fit.cautions().stream()
+                        .map(caution -> new Evidence("hub and wheel", caution, "measures of hub and wheel as entered"))
+                        .toList(),
+                "measures of hub and wheel as entered; the vehicle manufacturer's data outrank them");
+    }
+}

@@ -1,9 +1,0 @@
-package cornerbook.core.visit;
-
-/**
- * Something in the input that cannot stand.
- *
- * @param where JSON pointer into the visit file
- * @param message one sentence: what it is, and what was expected
- */
-public record Problem(String where, String message) {}

@@ -1,0 +1,175 @@
+package cornerbook.core.wheelplan.judge;
+
+import cornerbook.core.corner.Axle;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.finding.Evidence;
+import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Verdict;
+import cornerbook.core.wheelplan.PlanRequest;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Findings on wheels that differ more in depth than one axle, or all-wheel drive, allows, now or before the next visit.
+ * The depth of a wheel is that of its least groove, at the posterior mean; it wears at the mean rates of its corner.
+ */
+public final class DifferenceFindings {
+    /** No set is driven longer, whenever the next visit was agreed for. */
+    private static final int MOST_YEARS = 10;
+
+    private static final String METHOD = "docs/methods/wheelplan.md, rules";
+
+    private final WheelPlanning.Needs needs;
+    private final Map<Corner, String> wheelAt;
+    private final LocalDate today;
+    private final LocalDate nextVisit;
+
+    private DifferenceFindings(
+            WheelPlanning.Needs needs, Map<Corner, String> wheelAt, LocalDate today, LocalDate nextVisit) {
+        this.needs = needs;
+        this.wheelAt = wheelAt;
+        this.today = today;
+        this.nextVisit = nextVisit;
+    }
+
+    /**
+     * One finding for each limit that is broken.
+     *
+     * @param wheelAt where the four wheels of the set stand
+     */
+    public static List<Finding> of(
+            WheelPlanning.Needs needs, Map<Corner, String> wheelAt, LocalDate today, LocalDate nextVisit) {
+        var findings = new ArrayList<Finding>();
+        var differences = new DifferenceFindings(needs, wheelAt, today, nextVisit);
+        for (var axle : Axle.values()) {
+            differences.sameAxle(axle).ifPresent(findings::add);
+        }
+        differences.allWheel().ifPresent(findings::add);
+        return findings;
+    }
+
+    private Optional<Finding> sameAxle(Axle axle) {
+        var rule = needs.rules().sameAxle();
+        var words = axle == Axle.FRONT ? "front" : "rear";
+        return judge(
+                corner -> corner.axle() == axle,
+                rule.limitMm(),
+                "The two tyres of the %s axle".formatted(words),
+                "A car whose tyres differ on one axle may pull to a side when it brakes.",
+                new Evidence("allowed on one axle", "%.1f mm".formatted(rule.limitMm()), rule.source()),
+                rule.source(),
+                rule.houseRule());
+    }
+
+    private Optional<Finding> allWheel() {
+        var limit = needs.rules().allWheel();
+        return limit == null
+                ? Optional.empty()
+                : judge(
+                        corner -> true,
+                        limit.depthMm(),
+                        "The four tyres",
+                        "Tyres that differ too much strain the all-wheel drive.",
+                        new Evidence(
+                                "allowed among all four",
+                                "%.1f mm of %s, which is %.1f mm of tread"
+                                        .formatted(limit.valueMm(), RulesOfPlan.kind(limit), limit.depthMm()),
+                                DepthRules.MANUFACTURER),
+                        DepthRules.MANUFACTURER,
+                        false);
+    }
+
+    private Optional<Finding> judge(
+            Predicate<Corner> which,
+            double limitMm,
+            String who,
+            String why,
+            Evidence allowed,
+            String source,
+            boolean houseRule) {
+        double nowMm = differenceMm(which, 0);
+        var broken = firstDayBeyond(which, limitMm);
+        if (broken == null) {
+            return Optional.empty();
+        }
+        boolean now = broken.equals(today);
+        // A house rule is a wish; only the manufacturer's limit ends a set.
+        boolean spent = now && !houseRule;
+        return Optional.of(new Finding(
+                new Subject(
+                        Subject.Part.TREAD_DIFFERENCE, null, null, needs.set().id()),
+                spent ? Verdict.SPENT : Verdict.RUNS_OUT,
+                now
+                        ? "%s differ by %.2f mm in tread depth, more than %.2f mm".formatted(who, nowMm, limitMm)
+                        : "%s will differ by more than %.1f mm before the next visit".formatted(who, limitMm),
+                "%s differ by %.2f mm in tread depth, %s the %.2f mm allowed. %s Have wheels moved or tyres replaced."
+                        .formatted(
+                                who, nowMm, now ? "more than" : "and before the next visit by more than", limitMm, why),
+                spent ? null : broken,
+                null,
+                Math.clamp(1 - nowMm / limitMm, 0, 1),
+                List.of(
+                        new Evidence("lowest grooves", depths(which), "corner-rate model, all readings of this set"),
+                        allowed,
+                        new Evidence(
+                                "at the next visit",
+                                "%.1f mm".formatted(differenceMm(which, kmUntil(nextVisit))),
+                                "at the mean wear rates of the corners")),
+                source + "; " + METHOD));
+    }
+
+    private @Nullable LocalDate firstDayBeyond(Predicate<Corner> which, double limitMm) {
+        for (var day = today;
+                !day.isAfter(nextVisit) && !day.isAfter(today.plusYears(MOST_YEARS));
+                day = day.plusDays(1)) {
+            if (differenceMm(which, kmUntil(day)) > limitMm) {
+                return day;
+            }
+        }
+        return null;
+    }
+
+    private double kmUntil(LocalDate day) {
+        return needs.seasons().kmPerDay() * (day.toEpochDay() - today.toEpochDay());
+    }
+
+    private double differenceMm(Predicate<Corner> which, double afterKm) {
+        var lowest = Arrays.stream(Corner.values())
+                .filter(which)
+                .map(corner -> lowestMm(corner, afterKm))
+                .toList();
+        return Collections.max(lowest) - Collections.min(lowest);
+    }
+
+    private double lowestMm(Corner corner, double afterKm) {
+        PlanRequest request = needs.request();
+        var depths = request.wheels().stream()
+                .filter(wheel -> wheel.tag().equals(wheelAt.get(corner)))
+                .findFirst()
+                .orElseThrow()
+                .depthsMm();
+        var rates = Objects.requireNonNull(request.ratesMmPer1000Km().get(corner));
+        double lowest = Double.POSITIVE_INFINITY;
+        for (int g = 0; g < depths.size(); g++) {
+            lowest = Math.min(lowest, depths.get(g) - afterKm / 1000 * rates.get(g));
+        }
+        return Math.max(0, lowest);
+    }
+
+    private String depths(Predicate<Corner> which) {
+        return Arrays.stream(Corner.values())
+                .filter(which)
+                .map(corner -> "%s %.1f mm".formatted(corner, lowestMm(corner, 0)))
+                .collect(Collectors.joining(", "));
+    }
+}

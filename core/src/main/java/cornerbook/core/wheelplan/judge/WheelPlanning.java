@@ -1,0 +1,221 @@
+package cornerbook.core.wheelplan.judge;
+
+import cornerbook.core.car.Vehicle;
+import cornerbook.core.car.Visit;
+import cornerbook.core.car.WheelSet;
+import cornerbook.core.corner.Axle;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.Spot;
+import cornerbook.core.finding.Limit;
+import cornerbook.core.finding.LimitTable;
+import cornerbook.core.finding.RunHistory;
+import cornerbook.core.season.SetSeasons;
+import cornerbook.core.tread.PosteriorDraws;
+import cornerbook.core.tread.WearPosterior;
+import cornerbook.core.tread.judge.TreadForecaster;
+import cornerbook.core.wheelplan.PlanRequest;
+import cornerbook.core.wheelplan.RotationPattern;
+import cornerbook.core.wheelplan.Rule;
+import cornerbook.core.wheelplan.WearScenario;
+import cornerbook.core.wheelplan.WheelState;
+import cornerbook.core.wheelplan.search.RulesLeftOut;
+import cornerbook.core.wheelplan.search.WheelPlanner;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SplittableRandom;
+import org.jspecify.annotations.Nullable;
+
+/** Brings one wheel set of a car to the wheel planner: depths now, wear rates, sizes, and where each wheel ran last. */
+public final class WheelPlanning {
+    /** Seasons of one set that are planned ahead. */
+    private static final int SEASONS = 4;
+    /** Enough for the ends of a 90 % interval to a few percent of its width. */
+    private static final int SCENARIOS = 200;
+
+    private static final long SEED = 1;
+    /** A car that stands still still gets a plan. */
+    private static final double LEAST_KM_PER_DAY = 0.1;
+
+    private final Vehicle vehicle;
+    private final LimitTable limits;
+    private final TreadForecaster forecaster;
+    private final RunHistory runs;
+    private final List<Visit> visits;
+    private final Visit visit;
+
+    public WheelPlanning(
+            Vehicle vehicle,
+            LimitTable limits,
+            TreadForecaster forecaster,
+            RunHistory runs,
+            List<Visit> visits,
+            Visit visit) {
+        this.vehicle = vehicle;
+        this.limits = limits;
+        this.forecaster = forecaster;
+        this.runs = runs;
+        this.visits = visits;
+        this.visit = visit;
+    }
+
+    /**
+     * The plan of a set; empty when it has not four wheels, its tread was never measured, or sides and sizes leave no
+     * assignment. Rules on depth that no assignment keeps are left out, and the plan says so.
+     *
+     * @param from the day that it goes on
+     * @param without rules that somebody asked to leave out
+     */
+    public Optional<SetPlan> plan(WheelSet set, LocalDate from, Set<Rule> without) {
+        return find(set, from).flatMap(needs -> {
+            var rules = needs.request.rules();
+            for (var rule : without) {
+                rules = rules.without(rule);
+            }
+            var asked = needs.request.withRules(rules);
+            return RulesLeftOut.of(asked, needs.rules.ofTheHouse())
+                    .flatMap(possible -> plan(needs, asked, possible, without));
+        });
+    }
+
+    private Optional<SetPlan> plan(Needs needs, PlanRequest asked, RulesLeftOut possible, Set<Rule> without) {
+        var wheels = asked.wheels();
+        boolean directional = wheels.stream().anyMatch(WheelState::directional);
+        boolean staggered = Set.copyOf(asked.sizeAt().values()).size() > 1;
+        return WheelPlanner.plan(
+                        possible.request(),
+                        RotationPattern.customary(vehicle.drive(), directional, staggered),
+                        scenarios(needs.set, needs.posterior))
+                .map(possible::toldIn)
+                .map(plan -> new SetPlan(
+                        needs.set,
+                        plan,
+                        asked,
+                        RulesOfPlan.of(vehicle, needs.request, needs.rules, possible.leftOut(), without),
+                        needs.seasons,
+                        runs.distanceBasis(needs.set.season())));
+    }
+
+    /**
+     * What a plan is made from.
+     *
+     * @param request with all rules
+     */
+    public record Needs(
+            WheelSet set, PlanRequest request, DepthRules rules, SetSeasons seasons, WearPosterior posterior) {}
+
+    /** What a plan of the set is made from; empty when it has not four wheels or its tread was never measured. */
+    public Optional<Needs> find(WheelSet set, LocalDate from) {
+        if (set.wheels().size() != Corner.values().length || !forecaster.wasRead(set)) {
+            return Optional.empty();
+        }
+        var posterior = forecaster.posterior(set);
+        var rates = new EnumMap<Corner, List<Double>>(Corner.class);
+        for (var corner : Corner.values()) {
+            rates.put(
+                    corner,
+                    List.of(Spot.values()).stream()
+                            .map(spot -> posterior.rate(spot, corner).mean())
+                            .toList());
+        }
+        var wheels = new ArrayList<WheelState>();
+        for (int i = 0; i < set.wheels().size(); i++) {
+            var wheel = set.wheels().get(i);
+            int tyre = i;
+            var run = runs.run(visit, wheel.tag());
+            var depths = List.of(Spot.values()).stream()
+                    .map(spot -> posterior.depth(spot, tyre, run).left().mean())
+                    .toList();
+            wheels.add(new WheelState(
+                    wheel.tag(), wheel.tyre().size(), wheel.tyre().directional(), depths, lastCorner(wheel.tag())));
+        }
+        var sizes = sizes(wheels);
+        var seasons = new SetSeasons(
+                set.season(),
+                from,
+                Math.max(LEAST_KM_PER_DAY, runs.next(set.season()).meanKm()));
+        var seasonsThousandKm = seasons.first(SEASONS).stream()
+                .map(season -> season.distanceKm() / 1000)
+                .toList();
+        var rules = DepthRules.of(vehicle, limits, set.season());
+        var request = new PlanRequest(wheels, rates, sizes, limitMm(set), seasonsThousandKm, rules.planRules());
+        return Optional.of(new Needs(set, request, rules, seasons, posterior));
+    }
+
+    /** Draws from what is known; the same set gives the same draws. */
+    private List<WearScenario> scenarios(WheelSet set, WearPosterior posterior) {
+        var random = new SplittableRandom(SEED);
+        var draws = new PosteriorDraws(posterior);
+        var scenarios = new ArrayList<WearScenario>();
+        for (int n = 0; n < SCENARIOS; n++) {
+            var draw = draws.next(random);
+            var depths = new ArrayList<List<Double>>();
+            for (int i = 0; i < set.wheels().size(); i++) {
+                int tyre = i;
+                var run = runs.run(visit, set.wheels().get(i).tag());
+                depths.add(List.of(Spot.values()).stream()
+                        .map(spot -> draw.depthMm(spot, tyre, run))
+                        .toList());
+            }
+            var rates = new EnumMap<Corner, List<Double>>(Corner.class);
+            for (var corner : Corner.values()) {
+                rates.put(
+                        corner,
+                        List.of(Spot.values()).stream()
+                                .map(spot -> draw.rateMmPer1000Km(spot, corner))
+                                .toList());
+            }
+            scenarios.add(new WearScenario(depths, rates));
+        }
+        return scenarios;
+    }
+
+    private double limitMm(WheelSet set) {
+        return Math.max(
+                limits.get(vehicle.jurisdiction(), Limit.Kind.TREAD_LEGAL, set.season())
+                        .value(),
+                limits.get(vehicle.jurisdiction(), Limit.Kind.TREAD_SEASON, set.season())
+                        .value());
+    }
+
+    /** A set may have another size than the placard's; what counts is which of its sizes runs on which axle. */
+    private Map<Axle, String> sizes(List<WheelState> wheels) {
+        var sizes = new EnumMap<Axle, String>(Axle.class);
+        for (var axle : Axle.values()) {
+            wheels.stream()
+                    .filter(wheel -> {
+                        var corner = wheel.lastCorner() != null ? wheel.lastCorner() : leftOnCorner(wheel.tag());
+                        return corner != null && corner.axle() == axle;
+                    })
+                    .findFirst()
+                    .ifPresent(wheel -> sizes.put(axle, wheel.tyreSize()));
+        }
+        return sizes;
+    }
+
+    private @Nullable Corner lastCorner(String tag) {
+        var ran = runs.lastCorner(tag);
+        if (ran != null) {
+            return ran;
+        }
+        return visits.stream()
+                .filter(earlier -> !earlier.id().equals(visit.id()))
+                .flatMap(earlier -> earlier.leftOn().entrySet().stream())
+                .filter(entry -> entry.getValue().equals(tag))
+                .map(Map.Entry::getKey)
+                .reduce((first, last) -> last)
+                .orElse(null);
+    }
+
+    private @Nullable Corner leftOnCorner(String tag) {
+        return visit.leftOn().entrySet().stream()
+                .filter(entry -> entry.getValue().equals(tag))
+                .map(Map.Entry::getKey)
+                .findFirst()
+                .orElse(null);
+    }
+}

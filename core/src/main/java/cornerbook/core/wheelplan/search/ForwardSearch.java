@@ -1,0 +1,207 @@
+package cornerbook.core.wheelplan.search;
+
+import cornerbook.core.wheelplan.search.PlanSearch.Sequence;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * The best sequence where the rules on depth bind, so that few endings can be put in order: all that can be run within
+ * the rules, season by season, each N once. A first pass keeps only the most even wheels of each season and finds a
+ * distance; the second keeps all that may still reach it, by each wheel's fastest and slowest corner and equation (1).
+ */
+final class ForwardSearch {
+    private static final int FIRST_PASS = 200;
+
+    private final SetNumbers numbers;
+    private final CountLayout layout;
+    private final List<Map<Ran, State>> layers = new ArrayList<>();
+    private final List<End> ends = new ArrayList<>();
+    /** Rate of the wheel's slowest and fastest corner by groove. */
+    private final double[][] slowest;
+
+    private final double[][] fastest;
+    private double aimThousandKm;
+
+    private ForwardSearch(SetNumbers numbers, double aimThousandKm) {
+        this.numbers = numbers;
+        this.layout = new CountLayout(numbers, numbers.seasons - 1);
+        this.aimThousandKm = aimThousandKm;
+        slowest = extremeRates(numbers, false);
+        fastest = extremeRates(numbers, true);
+    }
+
+    /** The best sequence, whatever it takes. */
+    static Optional<Sequence> best(SetNumbers numbers) {
+        return within(numbers, reachable(numbers), Integer.MAX_VALUE)
+                .orElseThrow()
+                .choose();
+    }
+
+    /** A distance that is sure to be reached, near the longest, thousand km. */
+    static double reachable(SetNumbers numbers) {
+        var first = new ForwardSearch(numbers, 0);
+        first.run(FIRST_PASS, Integer.MAX_VALUE);
+        return Math.max(0, first.aimThousandKm);
+    }
+
+    /**
+     * All that reaches the distance; empty when more than {@code mostStates} N would have to be looked at.
+     *
+     * @param aimThousandKm at most the longest distance
+     */
+    static Optional<ForwardSearch> within(SetNumbers numbers, double aimThousandKm, int mostStates) {
+        var all = new ForwardSearch(numbers, aimThousandKm);
+        return all.run(Integer.MAX_VALUE, mostStates) ? Optional.of(all) : Optional.empty();
+    }
+
+    /** The longest distance alone, thousand km. */
+    double longestThousandKm() {
+        return ends.stream().mapToDouble(End::thousandKm).max().orElseThrow();
+    }
+
+    /** Whether it came to its end before there were too many states. */
+    private boolean run(int mostKept, int mostStates) {
+        layers.add(Map.of(Ran.NOTHING, new State(Ran.NOTHING, numbers.slackMm)));
+        int states = 1;
+        for (int season = 0; season < numbers.seasons; season++) {
+            var next = new HashMap<Ran, State>();
+            for (var state : kept(layers.get(season), mostKept)) {
+                for (int assignment : numbers.allowed) {
+                    if (numbers.mayFit(assignment, state.leastMm)) {
+                        drive(season, state, assignment, next);
+                    }
+                }
+                if (states + next.size() > mostStates) {
+                    return false;
+                }
+            }
+            states += next.size();
+            layers.add(next);
+        }
+        return true;
+    }
+
+    private static List<State> kept(Map<Ran, State> states, int most) {
+        var kept = new ArrayList<>(states.values());
+        if (kept.size() > most) {
+            kept.sort(Comparator.comparingDouble(state -> SetNumbers.spread(state.leastMm)));
+            return kept.subList(0, most);
+        }
+        return kept;
+    }
+
+    private void drive(int season, State state, int assignment, Map<Ran, State> next) {
+        double reach = numbers.reach(assignment, state.depthMm);
+        boolean ends = season == numbers.seasons - 1 || reach < numbers.season[season];
+        double thousandKm = numbers.start[season] + reach;
+        if (ends && thousandKm < aimThousandKm) {
+            return;
+        }
+        double[][] worn = numbers.worn(assignment, state.depthMm, Math.min(reach, numbers.season[season]));
+        if (!numbers.withinDifferences(assignment, SetNumbers.least(worn))) {
+            return;
+        }
+        if (ends) {
+            double spread = SetNumbers.spread(SetNumbers.least(numbers.worn(assignment, state.depthMm, reach)));
+            this.ends.add(new End(season, state, assignment, thousandKm, spread, movesTo(season, state, assignment)));
+            aimThousandKm = Math.max(aimThousandKm, thousandKm - PlanSearch.SAME_THOUSAND_KM);
+        } else if (mayStillReach(season + 1, worn)) {
+            var ran = state.ran.more(layout, layout.groupOf(season), assignment, numbers);
+            var known = next.computeIfAbsent(ran, key -> new State(key, worn));
+            known.moves[assignment] = (byte) Math.min(known.moves[assignment], movesTo(season, state, assignment));
+        }
+    }
+
+    private int movesTo(int season, State state, int assignment) {
+        if (season == 0) {
+            return numbers.firstMoves[assignment];
+        }
+        int before = SeasonOrder.cheapestBefore(state.moves, assignment, numbers.allowed);
+        return state.moves[before] + Assignments.moves(before, assignment);
+    }
+
+    private boolean mayStillReach(int season, double[][] depthMm) {
+        double distance = aimThousandKm - numbers.start[season];
+        if (distance <= 0) {
+            return true;
+        }
+        for (int g = 0; g < numbers.grooves; g++) {
+            double left = 0;
+            for (int i = 0; i < Assignments.WHEELS; i++) {
+                left += depthMm[i][g] - distance * numbers.rate[i][g];
+            }
+            for (int i = 0; i < Assignments.WHEELS; i++) {
+                double atSlowest = depthMm[i][g] - distance * slowest[i][g];
+                double atFastest = depthMm[i][g] - distance * fastest[i][g];
+                if (atSlowest < -SetNumbers.TOLERANCE_MM || atFastest > left + EndingSearch.SUM_TOLERANCE_MM) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    private static double[][] extremeRates(SetNumbers numbers, boolean fastest) {
+        var extremes = new double[Assignments.WHEELS][numbers.grooves];
+        for (int i = 0; i < Assignments.WHEELS; i++) {
+            for (int g = 0; g < numbers.grooves; g++) {
+                extremes[i][g] = fastest ? 0 : Double.POSITIVE_INFINITY;
+                for (int c = 0; c < numbers.classes; c++) {
+                    if ((numbers.classesFor[i] >> c & 1) == 1) {
+                        double rate = numbers.classRate[c][g];
+                        extremes[i][g] = fastest ? Math.max(extremes[i][g], rate) : Math.min(extremes[i][g], rate);
+                    }
+                }
+            }
+        }
+        return extremes;
+    }
+
+    /** The best of all. */
+    Optional<Sequence> choose() {
+        double longest = ends.stream().mapToDouble(End::thousandKm).max().orElse(0);
+        var longEnough = ends.stream()
+                .filter(end -> end.thousandKm >= longest - PlanSearch.SAME_THOUSAND_KM)
+                .toList();
+        double even = longEnough.stream().mapToDouble(End::spreadMm).min().orElse(0);
+        return longEnough.stream()
+                .filter(end -> end.spreadMm <= even + PlanSearch.SAME_SPREAD_MM)
+                .min(Comparator.comparingInt(End::moves).thenComparingDouble(end -> -end.thousandKm))
+                .map(end -> new Sequence(order(end), end.thousandKm, end.spreadMm, end.moves));
+    }
+
+    private List<Integer> order(End end) {
+        var order = new ArrayList<>(List.of(end.assignment));
+        var state = end.state;
+        for (int season = end.season; season > 0; season--) {
+            int before = SeasonOrder.cheapestBefore(state.moves, order.getFirst(), numbers.allowed);
+            order.addFirst(before);
+            var ran = state.ran.less(layout, layout.groupOf(season - 1), before, numbers);
+            state = Objects.requireNonNull(layers.get(season - 1).get(ran));
+        }
+        return order;
+    }
+
+    private record End(int season, State state, int assignment, double thousandKm, double spreadMm, int moves) {}
+
+    /** Depths after what was run, and the fewest moves to it by the latest assignment. */
+    private static final class State {
+        private final Ran ran;
+        private final double[][] depthMm;
+        private final double[] leastMm;
+        private final byte[] moves = new byte[Assignments.COUNT];
+
+        State(Ran ran, double[][] depthMm) {
+            this.ran = ran;
+            this.depthMm = depthMm;
+            leastMm = SetNumbers.least(depthMm);
+            Arrays.fill(moves, SeasonOrder.IMPOSSIBLE);
+        }
+    }
+}

@@ -1,0 +1,45 @@
+package cornerbook.core.wheelplan.search;
+
+/** Which assignments the latest of some seasons may have had, given all that the wheels ran in them. */
+final class LatestSeason {
+    private static final int WHEELS = Assignments.WHEELS;
+
+    private final SetNumbers numbers;
+    private final int group;
+    private final double[] leastMm = new double[WHEELS];
+    /** Before the season, had the wheel run it in the class; NaN where it did not. */
+    private final double[][] leastBeforeMm;
+
+    private final double[] before = new double[WHEELS];
+
+    LatestSeason(SetNumbers numbers, CountLayout layout, int layer, Ran ran) {
+        this.numbers = numbers;
+        group = layout.groupOf(layer - 1);
+        leastBeforeMm = new double[WHEELS][numbers.classes];
+        for (int i = 0; i < WHEELS; i++) {
+            long counts = ran.counts(i);
+            leastMm[i] = layout.leastMm(i, counts, layer);
+            for (int c = 0; c < numbers.classes; c++) {
+                leastBeforeMm[i][c] = layout.count(counts, layer, group, c) == 0
+                        ? Double.NaN
+                        : layout.leastMm(i, counts - layout.one(group, c), layer - 1);
+            }
+        }
+    }
+
+    /** The group of seasons that it belongs to. */
+    int group() {
+        return group;
+    }
+
+    /** Whether it was run so by what the wheels ran, and within the rules when fitted and at its end. */
+    boolean keepsRules(int assignment) {
+        for (int i = 0; i < WHEELS; i++) {
+            before[i] = leastBeforeMm[i][numbers.classOf[Assignments.corner(assignment, i)]];
+            if (Double.isNaN(before[i])) {
+                return false;
+            }
+        }
+        return numbers.withinDifferences(assignment, leastMm) && numbers.mayFit(assignment, before);
+    }
+}

@@ -1,0 +1,37 @@
+package cornerbook.core.wheelplan.search;
+
+/** What each of the four wheels has run, as counts of a layout. */
+record Ran(long one, long two, long three, long four) {
+    static final Ran NOTHING = new Ran(0, 0, 0, 0);
+
+    /** With one season more under the assignment. */
+    Ran more(CountLayout layout, int group, int assignment, SetNumbers numbers) {
+        return new Ran(
+                one + season(layout, group, assignment, 0, numbers),
+                two + season(layout, group, assignment, 1, numbers),
+                three + season(layout, group, assignment, 2, numbers),
+                four + season(layout, group, assignment, 3, numbers));
+    }
+
+    /** With one season less under the assignment. */
+    Ran less(CountLayout layout, int group, int assignment, SetNumbers numbers) {
+        return new Ran(
+                one - season(layout, group, assignment, 0, numbers),
+                two - season(layout, group, assignment, 1, numbers),
+                three - season(layout, group, assignment, 2, numbers),
+                four - season(layout, group, assignment, 3, numbers));
+    }
+
+    long counts(int wheel) {
+        return switch (wheel) {
+            case 0 -> one;
+            case 1 -> two;
+            case 2 -> three;
+            default -> four;
+        };
+    }
+
+    private static long season(CountLayout layout, int group, int assignment, int wheel, SetNumbers numbers) {
+        return layout.one(group, numbers.classOf[Assignments.corner(assignment, wheel)]);
+    }
+}

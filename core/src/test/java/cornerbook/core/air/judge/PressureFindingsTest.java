@@ -1,0 +1,203 @@
+package cornerbook.core.air.judge;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+
+import cornerbook.core.air.GasLaw;
+import cornerbook.core.car.Cars;
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.Reading;
+import cornerbook.core.car.StandingReadings;
+import cornerbook.core.car.Visit;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.finding.Evidence;
+import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Verdict;
+import cornerbook.core.season.Climate;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Air lost between two visits, with the temperature taken out. All readings are invented. */
+class PressureFindingsTest {
+    private static final double SPRING_C = 22;
+    private static final double AUTUMN_C = 4;
+
+    /** Set in spring in the warm, found in autumn in the cold after losing so much at 20 °C. */
+    private static List<Finding> findings(double lostKpa) {
+        return findings(lostKpa, null);
+    }
+
+    private static List<Finding> findings(double lostKpa, @Nullable Climate climate) {
+        double springAt20 = GasLaw.gaugePressureKpa(250, SPRING_C, 20);
+        double foundKpa = GasLaw.gaugePressureKpa(springAt20 - lostKpa, 20, AUTUMN_C);
+        var spring = new Visit(
+                "v1",
+                LocalDate.of(2026, 4, 23),
+                40_000,
+                "Ida",
+                Cars.at("W-"),
+                Cars.at("S-"),
+                List.of(
+                        Cars.reading(Measure.PRESSURE_SET, Corner.LF, "S-LF", null, 250),
+                        Cars.reading(Measure.TYRE_TEMPERATURE, null, null, null, SPRING_C)),
+                List.of(),
+                null,
+                null);
+        var autumn = Cars.visit(new ArrayList<>(List.of(
+                Cars.reading(Measure.PRESSURE_FOUND, Corner.LF, "S-LF", null, foundKpa),
+                Cars.reading(Measure.PRESSURE_SET, Corner.LF, "S-LF", null, 250),
+                Cars.reading(Measure.TYRE_TEMPERATURE, null, null, null, AUTUMN_C))));
+        return PressureFindings.of(
+                Cars.vehicle(), List.of(spring, autumn), new StandingReadings(autumn), climate, new ArrayList<>());
+    }
+
+    @Test
+    void coldAloneIsNoLeak() {
+        assertThat(findings(0)).noneMatch(finding -> finding.title().contains("slow leak"));
+        assertThat(findings(0).getLast().evidence())
+                .extracting(Evidence::what)
+                .contains("loss of air in 30 days", "above the warning then");
+    }
+
+    /** 180 days: 120 kPa are 20 kPa in 30 days; from 250 kPa a quarter, 62.5 kPa, is gone after 93.75 days. */
+    @Test
+    void aSlowLeakIsToldFromTheColdAndHasItsDay() {
+        var leak = findings(120).stream()
+                .filter(finding -> finding.title().contains("slow leak"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(leak.title()).isEqualTo("S-LF loses 20 kPa in 30 days: a slow leak");
+        assertThat(leak.verdict()).isEqualTo(Verdict.RUNS_OUT);
+        assertThat(leak.horizon()).isEqualTo(Cars.AUTUMN.plusDays(93));
+    }
+
+    /** The tyre set lowest against its placard comes nearest; its curve at −20 °C by the ideal gas. */
+    @Test
+    void theTyreNearestToItsWarningIsLookedAhead() {
+        var visit = Cars.visit(List.of(
+                Cars.reading(Measure.PRESSURE_SET, Corner.LF, "S-LF", null, 250),
+                Cars.reading(Measure.PRESSURE_SET, Corner.RF, "S-RF", null, 243),
+                Cars.reading(Measure.TYRE_TEMPERATURE, null, null, null, AUTUMN_C)));
+        var outlook = PressureOutlook.find(Cars.vehicle(), visit, new StandingReadings(visit), -20)
+                .orElseThrow();
+        assertThat(outlook.corner()).isEqualTo(Corner.RF);
+        assertThat(outlook.curve().atKpa(-20)).isEqualTo(GasLaw.gaugePressureKpa(243, AUTUMN_C, -20));
+        var bare = Cars.visit(List.of());
+        assertThat(PressureOutlook.find(Cars.vehicle(), bare, new StandingReadings(bare), -20))
+                .isEmpty();
+    }
+
+    /** Set to 250 kPa at 4 °C: (250 + 101.325) × 239.15/277.15 − 101.325 at −34 °C (ideal gas, by hand) is 202 kPa. */
+    @Test
+    void theColdestMorningIsThatOfThePlaceWhereItIsKnown() {
+        var climate = new Climate(
+                "an invented place", "invented", -34, Collections.nCopies(12, new Climate.MonthNormal(-10, 0)));
+        assertThat(findings(0, climate).getLast().evidence())
+                .contains(new Evidence(
+                        "to expect at −34 °C",
+                        "202 kPa",
+                        "ideal gas from 4 °C when set; coldest morning of an invented place (invented)"));
+        assertThat(findings(0).getLast().evidence()).anySatisfy(evidence -> {
+            assertThat(evidence.what()).isEqualTo("to expect at −20 °C");
+            assertThat(evidence.how()).contains("common practice, no source");
+        });
+    }
+
+    private static Finding set(double setKpa, double outsideC) {
+        var visit = Cars.visit(List.of(
+                Cars.reading(Measure.PRESSURE_SET, Corner.LF, "S-LF", null, setKpa),
+                Cars.reading(Measure.TYRE_TEMPERATURE, null, null, null, 20),
+                Cars.reading(Measure.OUTSIDE_TEMPERATURE, null, null, null, outsideC)));
+        return PressureFindings.of(Cars.vehicle(), List.of(visit), new StandingReadings(visit), null, new ArrayList<>())
+                .getLast();
+    }
+
+    /** Placard 250 kPa at −15 °C: (250 + 101.325) × 293.15/258.15 − 101.325 (ideal gas, by hand) are 297.6 kPa at 20 °C. */
+    @Test
+    void whatWasSetIsJudgedByTheTemperatures() {
+        assertThat(set(298, -15).verdict()).isEqualTo(Verdict.HOLDS);
+        assertThat(set(298, -15).title()).contains("asked 298 kPa for the placard's 250 kPa cold");
+        assertThat(set(250, -15).verdict()).isEqualTo(Verdict.SPENT);
+        assertThat(set(250, 20).verdict()).isEqualTo(Verdict.HOLDS);
+        assertThat(set(298, 20).verdict()).isEqualTo(Verdict.SPENT);
+    }
+
+    /** 25 % below the placard of 250 kPa is 187.5 kPa (49 CFR 571.138 S4.2): the warning comes below it. */
+    @ParameterizedTest
+    @CsvSource({"187.4, true", "187.5, false", "230, false"})
+    void aTyreThatCameInFarTooLowLooksForALeak(double foundKpa, boolean low) {
+        var found = Cars.reading(Measure.PRESSURE_FOUND, Corner.LF, "S-LF", null, foundKpa);
+        assertThat(judge(Cars.at("S-"), found).stream()
+                        .anyMatch(finding -> finding.verdict() == Verdict.SPENT
+                                && finding.title().contains("look for a leak")))
+                .isEqualTo(low);
+    }
+
+    /** A tyre that leaks and stays on the car has to be mended now; one that goes into store, before it goes on again. */
+    @Test
+    void aLowTyreThatComesOffMayWait() {
+        var found = Cars.reading(Measure.PRESSURE_FOUND, Corner.LF, "S-LF", null, 125);
+        assertThat(judge(Cars.at("W-"), found)).first().satisfies(finding -> {
+            assertThat(finding.verdict()).isEqualTo(Verdict.RUNS_OUT);
+            assertThat(finding.lifeLeft()).isEqualTo(0.5);
+            assertThat(finding.subject()).isEqualTo(new Subject(Subject.Part.PRESSURE, Corner.LF, "S-LF", null));
+        });
+    }
+
+    /** Ten kilopascals either way of the placard's 250 kPa: common practice, no source. */
+    @ParameterizedTest
+    @CsvSource({"239, SPENT", "240, HOLDS", "260, HOLDS", "261, SPENT"})
+    void whatWasSetMayDifferByTen(double setKpa, Verdict verdict) {
+        assertThat(judge(Cars.at("S-"), Cars.reading(Measure.PRESSURE_SET, Corner.RF, "S-RF", null, setKpa)))
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.verdict()).isEqualTo(verdict);
+                    assertThat(finding.lifeLeft())
+                            .isEqualTo(verdict == Verdict.HOLDS ? 1 : 1 - Math.abs(setKpa - 250) / 250);
+                });
+    }
+
+    @Test
+    void aWheelWithoutAPressureIsNamed() {
+        var notJudged = new ArrayList<String>();
+        var visit = Cars.visit(List.of(Cars.reading(Measure.PRESSURE_SET, Corner.RF, "S-RF", null, 250)));
+        PressureFindings.of(Cars.vehicle(), List.of(visit), new StandingReadings(visit), null, notJudged);
+        assertThat(notJudged).hasSize(3).noneMatch(line -> line.startsWith("RF"));
+    }
+
+    private static List<Finding> judge(Map<Corner, String> leftOn, Reading reading) {
+        var visit = new Visit(
+                "v", Cars.AUTUMN, 48_000, null, Cars.at("S-"), leftOn, List.of(reading), List.of(), null, null);
+        return PressureFindings.of(
+                Cars.vehicle(), List.of(visit), new StandingReadings(visit), null, new ArrayList<>());
+    }
+
+    /** 250 kPa set at 4 °C are 219.6 kPa at −20 °C by the ideal gas, 32.1 kPa above the warning at 187.5 kPa. */
+    @Test
+    void theColdestMorningIsHeldAgainstTheWarning() {
+        assertThat(findings(0).getLast().evidence())
+                .extracting(Evidence::what, Evidence::value)
+                .contains(tuple("above the warning then", "32 kPa"));
+    }
+
+    /** The words follow the verdict, and a placard that is brought to the warm tyre is named as such. */
+    @Test
+    void theWordsFollowTheVerdict() {
+        assertThat(set(298, -15).plainWords()).contains("is set as the placard asks");
+        assertThat(set(250, -15).plainWords()).contains("has to be set again");
+        assertThat(set(250, -15).evidence())
+                .filteredOn(evidence -> evidence.what().equals("to be set"))
+                .extracting(Evidence::how)
+                .singleElement()
+                .asString()
+                .startsWith("ideal gas");
+    }
+}

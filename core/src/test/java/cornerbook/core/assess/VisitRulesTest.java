@@ -1,0 +1,186 @@
+package cornerbook.core.assess;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Cars;
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.Reading;
+import cornerbook.core.car.Visit;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.corner.Spot;
+import cornerbook.core.finding.Problem;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class VisitRulesTest {
+    @Test
+    void aCorrectionMayStandBeforeOrAfterWhatItCorrects() {
+        assertThat(check(volts("a", "b"), volts("b", null))).isEmpty();
+        assertThat(check(volts("a", null), volts("b", "a"), volts("c", "b"))).isEmpty();
+    }
+
+    @Test
+    void aReadingThatCorrectsItselfIsRefused() {
+        assertThat(check(volts("a", "a")))
+                .singleElement()
+                .isEqualTo(new Problem(
+                        "/visits/0/readings/0/corrects",
+                        "reading a corrects itself, by way of a, expected an earlier reading"));
+    }
+
+    @Test
+    void readingsThatCorrectEachOtherAreRefused() {
+        assertThat(check(volts("a", "b"), volts("b", "c"), volts("c", "a")))
+                .extracting(Problem::where)
+                .containsExactly(
+                        "/visits/0/readings/0/corrects",
+                        "/visits/0/readings/1/corrects",
+                        "/visits/0/readings/2/corrects");
+    }
+
+    /** The meter of a car that was only moved across the yard stands still. */
+    @Test
+    void theOdometerMayStandStillAndNotRunBack() {
+        assertThat(VisitRules.check(Cars.history(visit("v1", 48_000), visit("v2", 48_000)), Cars.AUTUMN))
+                .isEmpty();
+        assertThat(VisitRules.check(Cars.history(visit("v1", 48_000), visit("v2", 47_999)), Cars.AUTUMN))
+                .extracting(Problem::where)
+                .containsExactly("/visits/1/odometer");
+    }
+
+    @Test
+    void aVisitOfTodayIsNotInTheFuture() {
+        assertThat(VisitRules.check(Cars.history(visit("v1", 48_000)), Cars.AUTUMN))
+                .isEmpty();
+        assertThat(VisitRules.check(Cars.history(visit("v1", 48_000)), Cars.AUTUMN.minusDays(1)))
+                .extracting(Problem::where)
+                .containsExactly("/visits/0/date");
+    }
+
+    /** Two visits, readings or wheels under one name could not be told apart afterwards. */
+    @Test
+    void whatIsNamedTwiceIsRefused() {
+        assertThat(VisitRules.check(Cars.history(visit("v", 48_000), visit("v", 49_000)), Cars.AUTUMN))
+                .containsExactly(new Problem("/visits/1/id", "visit v stands here twice, expected each id once"));
+        assertThat(check(volts("a", null), volts("a", null)))
+                .containsExactly(
+                        new Problem("/visits/0/readings/1/id", "reading a stands here twice, expected each id once"));
+        var car = Cars.history();
+        var twice = new CarHistory(
+                car.vehicle(),
+                car.customer(),
+                List.of(Cars.set(SeasonKind.SUMMER, "S-"), Cars.set(SeasonKind.ALL_SEASON, "S-")),
+                List.of());
+        assertThat(VisitRules.check(twice, Cars.AUTUMN))
+                .hasSize(4)
+                .first()
+                .isEqualTo(new Problem(
+                        "/wheelSets/1/wheels/0/tag", "wheel S-LF stands here twice, expected each tag once"));
+    }
+
+    @Test
+    void aCorrectionOfNothingIsRefused() {
+        assertThat(check(volts("a", null), volts("b", "c")))
+                .containsExactly(new Problem(
+                        "/visits/0/readings/1/corrects",
+                        "no reading c in this visit, expected the one that this corrects"));
+    }
+
+    /** A gauge may read half a millimetre above the 8 mm of a new tyre: common practice, no source. */
+    @ParameterizedTest
+    @CsvSource({"8.5, false", "8.6, true"})
+    void aTreadIsHardlyDeeperThanNew(double depthMm, boolean refused) {
+        assertThat(check(Cars.reading(Measure.TREAD_DEPTH, Corner.LF, "S-LF", Spot.INNER, depthMm)))
+                .hasSize(refused ? 1 : 0)
+                .allMatch(problem -> problem.message().endsWith("deeper than new (8.0 mm), expected at most 8.5 mm"));
+    }
+
+    /** A reading may be of the wheel that came or of the one that went on, at its own corner. */
+    @Test
+    void aWheelIsReadWhereItStood() {
+        assertThat(expected(Cars.at("S-"), Cars.at("W-"), "S-LF")).isEmpty();
+        assertThat(expected(Cars.at("S-"), Cars.at("W-"), "W-LF")).isEmpty();
+        assertThat(expected(Cars.at("S-"), Cars.at("W-"), "S-RF"))
+                .contains("wheel S-RF was not at LF in this visit, expected S-LF or W-LF");
+        assertThat(expected(Cars.at("S-"), Cars.at("S-"), "S-RF")).contains(expectedWheel("S-LF"));
+        assertThat(expected(Cars.at("S-"), Map.of(), "S-RF")).contains(expectedWheel("S-LF"));
+        assertThat(expected(Map.of(), Cars.at("W-"), "S-RF")).contains(expectedWheel("W-LF"));
+        assertThat(expected(Map.of(), Map.of(), "S-RF"))
+                .contains(expectedWheel("arrivedOn or leftOn to name the wheel there"));
+    }
+
+    private static String expectedWheel(String what) {
+        return "wheel S-RF was not at LF in this visit, expected " + what;
+    }
+
+    private static Optional<String> expected(Map<Corner, String> arrived, Map<Corner, String> left, String tag) {
+        var reading = Cars.reading(Measure.TREAD_DEPTH, Corner.LF, tag, Spot.INNER, 7);
+        var visit = new Visit("v", Cars.AUTUMN, 48_000, null, arrived, left, List.of(reading), List.of(), null, null);
+        return VisitRules.check(Cars.history(visit), Cars.AUTUMN).stream()
+                .map(Problem::message)
+                .findFirst();
+    }
+
+    /** Wheels that the car does not have, and one that stands at two corners at once, on arrival as on leaving. */
+    @Test
+    void wheelsStandOnceAndAreTheCars() {
+        var odd = Cars.at("S-");
+        odd.put(Corner.RR, "S-LF");
+        odd.put(Corner.LR, "X");
+        for (var arrives : new boolean[] {true, false}) {
+            var visit = new Visit(
+                    "v",
+                    Cars.AUTUMN,
+                    48_000,
+                    null,
+                    arrives ? odd : Cars.at("S-"),
+                    arrives ? Cars.at("S-") : odd,
+                    List.of(),
+                    List.of(),
+                    null,
+                    null);
+            var where = arrives ? "/visits/0/arrivedOn/" : "/visits/0/leftOn/";
+            assertThat(VisitRules.check(Cars.history(visit), Cars.AUTUMN))
+                    .extracting(Problem::where)
+                    .containsExactlyInAnyOrder(where + "LR", where + "RR");
+        }
+    }
+
+    @Test
+    void whatABrakeContradictsIsNamedWhereItStands() {
+        assertThat(check(Cars.reading(Measure.PAD_THICKNESS, Corner.RR, null, Spot.OUTER, 14)))
+                .extracting(Problem::where)
+                .containsExactly("/visits/0/readings/0/value");
+    }
+
+    private static Visit visit(String id, double odometerKm) {
+        return new Visit(
+                id, Cars.AUTUMN, odometerKm, null, Cars.at("S-"), Cars.at("S-"), List.of(), List.of(), null, null);
+    }
+
+    private static List<Problem> check(Reading... readings) {
+        var visit = new Visit(
+                "v", Cars.AUTUMN, 48_000, null, Cars.at("S-"), Cars.at("S-"), List.of(readings), List.of(), null, null);
+        return VisitRules.check(Cars.history(visit), Cars.AUTUMN);
+    }
+
+    private static Reading volts(String id, @Nullable String corrects) {
+        return new Reading(
+                id,
+                Measure.BATTERY_VOLTAGE,
+                null,
+                null,
+                null,
+                12.6,
+                "12.6 V",
+                corrects,
+                corrects == null ? null : "misread");
+    }
+}

@@ -1,0 +1,332 @@
+package cornerbook.core.brake.caliper;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+
+import cornerbook.core.assess.BrakeFindings;
+import cornerbook.core.brake.BrakeSpecification;
+import cornerbook.core.brake.judge.BrakeCorner;
+import cornerbook.core.brake.judge.OpenBrakeWork;
+import cornerbook.core.car.Cars;
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.Reading;
+import cornerbook.core.car.StandingReadings;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.Spot;
+import cornerbook.core.finding.Evidence;
+import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.LimitTable;
+import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Verdict;
+import cornerbook.core.season.DistancePerDay;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Pads in their brackets, calipers, axles as pairs and the parking brake of an invented car. What hand and eye say is common practice,
+ * no source.
+ */
+class BrakePartsTest {
+    private static final LocalDate NEXT = Cars.AUTUMN.plusDays(180);
+
+    /** The worse side decides; words of the scale in their order: free, tight, seized. */
+    @ParameterizedTest
+    @CsvSource({"1, RUNS_OUT, 0.5", "2, SPENT, 0"})
+    void aPadThatDoesNotMoveFreelyIsFound(double place, Verdict verdict, double lifeLeft) {
+        assertThat(stuck(movement(Spot.OUTER, place), movement(Spot.INNER, 0))).hasValueSatisfying(finding -> {
+            assertThat(finding.verdict()).isEqualTo(verdict);
+            assertThat(finding.lifeLeft()).isEqualTo(lifeLeft);
+            assertThat(finding.horizon()).isNull();
+            assertThat(finding.title()).startsWith("RR outer pad");
+            assertThat(finding.subject()).isEqualTo(new Subject(Subject.Part.PAD, Corner.RR, null, null));
+        });
+        assertThat(stuck(movement(Spot.OUTER, 0), movement(Spot.INNER, 0))).isEmpty();
+    }
+
+    /** What was freed is looked at again at the next visit; what is tight after its service was not freed. */
+    @ParameterizedTest
+    @CsvSource({"1, 0, RUNS_OUT, true", "2, 0, RUNS_OUT, true", "2, 1, SPENT, false", "1, 1, RUNS_OUT, false"})
+    void aPadThatWasFreedIsLookedAtAgain(double found, double after, Verdict verdict, boolean freed) {
+        assertThat(stuck(movement(Spot.INNER, found), corner(Measure.PAD_MOVEMENT_AFTER_SERVICE, after)))
+                .hasValueSatisfying(finding -> {
+                    assertThat(finding.verdict()).isEqualTo(verdict);
+                    assertThat(Optional.ofNullable(finding.horizon()))
+                            .isEqualTo(freed ? Optional.of(NEXT) : Optional.empty());
+                    assertThat(finding.plainWords().contains("freed at this visit"))
+                            .isEqualTo(freed);
+                    assertThat(finding.lifeLeft()).isEqualTo(freed ? 1 : found == 2 ? 0 : 0.5);
+                });
+    }
+
+    @Test
+    void newPadsAreFree() {
+        assertThat(stuck(movement(Spot.INNER, 2), corner(Measure.PADS_REPLACED, 1)))
+                .map(Finding::verdict)
+                .contains(Verdict.RUNS_OUT);
+        assertThat(findings(
+                        corner(Measure.PADS_REPLACED, 1),
+                        Cars.reading(Measure.PAD_EDGE_LIFT, Corner.RR, null, Spot.INNER, 2)))
+                .noneMatch(finding -> finding.source().contains("edge lift"));
+    }
+
+    /** Words in their order: sound, worn, damaged; free, tight, seized. Boots, piston and clips alike. */
+    @ParameterizedTest
+    @CsvSource({
+        "SLIDE_PIN_MOVEMENT, slide pins",
+        "PISTON_MOVEMENT, a piston",
+        "BRAKE_HARDWARE, clips and springs",
+        "BRAKE_BOOTS, boots"
+    })
+    void eachPartOfACaliperIsJudgedByItsWord(Measure measure, String what) {
+        assertThat(caliper(corner(measure, 0)).verdict()).isEqualTo(Verdict.HOLDS);
+        assertThat(caliper(corner(measure, 0)).lifeLeft()).isEqualTo(1);
+        var light = caliper(corner(measure, 1));
+        assertThat(light.verdict()).isEqualTo(Verdict.RUNS_OUT);
+        assertThat(light.lifeLeft()).isEqualTo(0.5);
+        assertThat(light.title()).startsWith("RR caliper: " + what);
+        var grave = caliper(corner(measure, 2));
+        assertThat(grave.verdict()).isEqualTo(Verdict.SPENT);
+        assertThat(grave.lifeLeft()).isZero();
+        assertThat(grave.evidence()).extracting(Evidence::what).containsExactly(what);
+    }
+
+    /** Pins that were cleaned and clips that were replaced are put right; the same service does nothing for piston or boots. */
+    @Test
+    void whatWasPutRightIsNoFault() {
+        var service = corner(Measure.PAD_MOVEMENT_AFTER_SERVICE, 0);
+        assertThat(caliper(corner(Measure.SLIDE_PIN_MOVEMENT, 2), service).verdict())
+                .isEqualTo(Verdict.HOLDS);
+        assertThat(caliper(corner(Measure.SLIDE_PIN_MOVEMENT, 2), corner(Measure.PAD_MOVEMENT_AFTER_SERVICE, 1))
+                        .verdict())
+                .isEqualTo(Verdict.SPENT);
+        assertThat(caliper(corner(Measure.PISTON_MOVEMENT, 2), service).verdict())
+                .isEqualTo(Verdict.SPENT);
+        assertThat(caliper(corner(Measure.BRAKE_HARDWARE, 2), corner(Measure.BRAKE_HARDWARE_REPLACED, 1))
+                        .verdict())
+                .isEqualTo(Verdict.HOLDS);
+        assertThat(caliper(corner(Measure.BRAKE_HARDWARE, 2), service).verdict())
+                .isEqualTo(Verdict.SPENT);
+    }
+
+    /** A piston comes back by more than the runout allowed, 0.05 mm on this car: makers' service advice. */
+    @ParameterizedTest
+    @CsvSource({"0.05, RUNS_OUT", "0.06, HOLDS", "0, RUNS_OUT"})
+    void aPistonHasToComeBack(double returnMm, Verdict verdict) {
+        assertThat(caliper(corner(Measure.PISTON_RETURN, returnMm)).verdict()).isEqualTo(verdict);
+    }
+
+    /** Mineral paste swells the rubber of slide pins; the retaining pins of a fixed caliper have none. */
+    @Test
+    void metalPasteDoesNotBelongOnSlidePins() {
+        assertThat(caliper(corner(Measure.PIN_LUBRICANT, 2)).verdict()).isEqualTo(Verdict.RUNS_OUT);
+        assertThat(caliper(corner(Measure.PIN_LUBRICANT, 1)).verdict()).isEqualTo(Verdict.HOLDS);
+        var fixed = new BrakeCorner(
+                Corner.RR,
+                Cars.withBrake(BrakeSpecification.Caliper.FIXED, true),
+                new StandingReadings(List.of(corner(Measure.PIN_LUBRICANT, 2))));
+        assertThat(CaliperFindings.of(fixed)).map(Finding::verdict).contains(Verdict.HOLDS);
+    }
+
+    @Test
+    void aCaliperThatNobodyLookedAtHasNoFinding() {
+        assertThat(CaliperFindings.of(at())).isEmpty();
+    }
+
+    /** An axle brakes evenly only with the same pads, or discs, on both sides. */
+    @Test
+    void whatEndsOnOneSideIsReplacedOnBoth() {
+        var worn = findings(pads(2.5, 8, 8, 8));
+        assertThat(pairs(worn)).singleElement().satisfies(pair -> {
+            assertThat(pair.title()).isEqualTo("Front axle: replace the pads on both sides");
+            assertThat(pair.plainWords()).contains("LF asks for it");
+            assertThat(pair.verdict()).isEqualTo(Verdict.SPENT);
+            assertThat(pair.evidence())
+                    .extracting(Evidence::what, Evidence::value)
+                    .containsExactly(tuple("LF", "2.5 mm"), tuple("RF", "8.0 mm"));
+        });
+        assertThat(pairs(findings(pads(2.5, 2.6))).getFirst().plainWords()).contains("LF and RF ask for it");
+        assertThat(pairs(findings(pads(8, 8)))).isEmpty();
+    }
+
+    @Test
+    void oneSideReplacedAsksForTheOther() {
+        assertThat(pairs(findings(Cars.reading(Measure.PADS_REPLACED, Corner.LR, null, null, 1))))
+                .singleElement()
+                .satisfies(pair -> {
+                    assertThat(pair.title()).isEqualTo("Rear axle: replace the pads on both sides");
+                    assertThat(pair.plainWords()).contains("replaced at LR only");
+                    assertThat(pair.evidence())
+                            .extracting(Evidence::value, Evidence::how)
+                            .containsExactly(
+                                    tuple("not measured", "replaced at this visit"),
+                                    tuple("not measured", "thinnest reading"));
+                });
+        assertThat(pairs(findings(
+                        Cars.reading(Measure.PADS_REPLACED, Corner.LR, null, null, 1),
+                        Cars.reading(Measure.PADS_REPLACED, Corner.RR, null, null, 1))))
+                .isEmpty();
+    }
+
+    /** A disc below its minimum asks for both discs; one that is only cracked slightly does so too; a pad stuck by hand does not. */
+    @Test
+    void discsGoInPairsAndStuckPadsDoNot() {
+        assertThat(pairs(findings(Cars.reading(Measure.DISC_THICKNESS, Corner.LR, null, null, 25.8))))
+                .singleElement()
+                .satisfies(pair -> {
+                    assertThat(pair.title()).isEqualTo("Rear axle: replace the discs with their pads on both sides");
+                    assertThat(pair.evidence()).extracting(Evidence::value).containsExactly("25.8 mm", "not measured");
+                });
+        assertThat(pairs(findings(movement(Spot.INNER, 2))))
+                .as("it can be freed")
+                .isEmpty();
+    }
+
+    /** Words in their order: holds, holds weakly, does not hold. */
+    @ParameterizedTest
+    @CsvSource({"0, HOLDS, 1", "1, RUNS_OUT, 0.5", "2, SPENT, 0"})
+    void theParkingBrakeIsJudgedByItsWord(double place, Verdict verdict, double lifeLeft) {
+        assertThat(parking(vehicle(Measure.PARKING_BRAKE_HOLDING, place))).hasValueSatisfying(finding -> {
+            assertThat(finding.verdict()).isEqualTo(verdict);
+            assertThat(finding.lifeLeft()).isEqualTo(lifeLeft);
+            assertThat(finding.evidence().stream().anyMatch(each -> each.what().startsWith("category")))
+                    .as("a defect by the directive")
+                    .isEqualTo(verdict != Verdict.HOLDS);
+        });
+    }
+
+    /** In service mode it holds nothing, whatever was tried before. */
+    @Test
+    void aParkingBrakeInServiceModeIsUnsafe() {
+        var in = vehicle(Measure.PARKING_BRAKE_IN_SERVICE_MODE, 1);
+        var holds = vehicle(Measure.PARKING_BRAKE_HOLDING, 0);
+        assertThat(parking(in, holds)).map(Finding::verdict).contains(Verdict.UNSAFE);
+        assertThat(parking(in, holds, vehicle(Measure.PARKING_BRAKE_CYCLED, 1)))
+                .map(Finding::verdict)
+                .contains(Verdict.HOLDS);
+        assertThat(parking(in, holds, vehicle(Measure.PARKING_BRAKE_CYCLED, 0)))
+                .map(Finding::verdict)
+                .contains(Verdict.UNSAFE);
+    }
+
+    @Test
+    void aParkingBrakeThatWasNotTriedIsSaid() {
+        var notJudged = new ArrayList<String>();
+        assertThat(ParkingBrakeFindings.of(Cars.visit(List.of()), notJudged)).isEmpty();
+        assertThat(notJudged).singleElement().asString().contains("not tried");
+    }
+
+    /** Begun and not ended: caliper open, bolts loose, pedal soft. Each is ended by its own entry. */
+    @Test
+    void workThatWasBegunStaysOpenUntilEachPartIsClosed() {
+        var cleaned = corner(Measure.BRACKET_CLEANED, 1);
+        var closed = corner(Measure.CALIPER_CLOSED, 1);
+        var torqued = corner(Measure.BRACKET_BOLTS_TORQUED, 1);
+        var pumped = vehicle(Measure.PEDAL_PUMPED, 1);
+        assertThat(open(cleaned)).hasSize(3);
+        assertThat(open(cleaned, closed)).hasSize(2).noneMatch(line -> line.startsWith("RR caliper"));
+        assertThat(open(cleaned, closed, torqued)).singleElement().asString().startsWith("brake pedal");
+        assertThat(open(cleaned, closed, torqued, pumped)).isEmpty();
+        assertThat(open(corner(Measure.PAD_MOVEMENT_AFTER_SERVICE, 0)))
+                .as("hands were at it")
+                .hasSize(3);
+        assertThat(open(corner(Measure.BRACKET_CLEANED, 0))).as("not done").isEmpty();
+    }
+
+    private static List<String> open(Reading... readings) {
+        return OpenBrakeWork.of(Cars.vehicle(), Cars.visit(List.of(readings)));
+    }
+
+    private static Optional<Finding> parking(Reading... readings) {
+        return ParkingBrakeFindings.of(Cars.visit(List.of(readings)), new ArrayList<>());
+    }
+
+    private static List<Finding> pairs(List<Finding> findings) {
+        return findings.stream()
+                .filter(finding -> finding.subject().part() == Subject.Part.BRAKE_PAIR)
+                .toList();
+    }
+
+    private static Finding caliper(Reading... readings) {
+        return CaliperFindings.of(at(readings)).orElseThrow();
+    }
+
+    private static BrakeCorner at(Reading... readings) {
+        return new BrakeCorner(Corner.RR, Cars.vehicle(), new StandingReadings(List.of(readings)));
+    }
+
+    private static Optional<Finding> stuck(Reading... readings) {
+        return findings(readings).stream()
+                .filter(finding -> finding.subject().part() == Subject.Part.PAD
+                        && Objects.equals(finding.subject().corner(), Corner.RR)
+                        && finding.title().contains("in its bracket"))
+                .findFirst();
+    }
+
+    private static List<Finding> findings(Reading... readings) {
+        return BrakeFindings.of(
+                Cars.vehicle(),
+                List.of(Cars.visit(List.of(readings))),
+                new DistancePerDay(28, 6),
+                NEXT,
+                new LimitTable(Cars.LIMITS),
+                new ArrayList<>());
+    }
+
+    /** Both pads of corners in their order, each corner's at one thickness. */
+    private static Reading[] pads(double... thicknessesMm) {
+        return IntStream.range(0, thicknessesMm.length)
+                .boxed()
+                .flatMap(i -> BrakeCorner.SIDES.stream()
+                        .map(side ->
+                                Cars.reading(Measure.PAD_THICKNESS, Corner.values()[i], null, side, thicknessesMm[i])))
+                .toArray(Reading[]::new);
+    }
+
+    private static Reading movement(Spot side, double place) {
+        return Cars.reading(Measure.PAD_MOVEMENT, Corner.RR, null, side, place);
+    }
+
+    private static Reading corner(Measure measure, double value) {
+        return Cars.reading(measure, Corner.RR, null, null, value);
+    }
+
+    private static Reading vehicle(Measure measure, double value) {
+        return Cars.reading(measure, null, null, null, value);
+    }
+
+    /** The pins of a fixed caliper hold its pads: seized ones stop them as seized slide pins do. */
+    @Test
+    void theRetainingPinsOfAFixedCaliperAreJudged() {
+        var fixed = Cars.withBrake(BrakeSpecification.Caliper.FIXED, true);
+        var readings = new StandingReadings(List.of(corner(Measure.RETAINING_PIN_MOVEMENT, 2)));
+        assertThat(CaliperFindings.of(new BrakeCorner(Corner.RR, fixed, readings)))
+                .map(Finding::verdict)
+                .contains(Verdict.SPENT);
+    }
+
+    @Test
+    void aCaliperIsFoundWithItsCorner() {
+        assertThat(findings(corner(Measure.SLIDE_PIN_MOVEMENT, 2)))
+                .filteredOn(finding -> finding.subject().part() == Subject.Part.CALIPER)
+                .extracting(finding -> finding.subject().corner(), Finding::verdict)
+                .containsExactly(tuple(Corner.RR, Verdict.SPENT));
+    }
+
+    /** Tight and seized are not the same to the one who has to free them. */
+    @Test
+    void tightAndSeizedAreToldApart() {
+        assertThat(stuck(movement(Spot.INNER, 1)))
+                .hasValueSatisfying(finding -> assertThat(finding.title()).endsWith("tight in its bracket as found"));
+        assertThat(stuck(movement(Spot.INNER, 2))).hasValueSatisfying(finding -> {
+            assertThat(finding.title()).endsWith("seized in its bracket as found");
+            assertThat(finding.plainWords()).contains("was seized");
+        });
+    }
+}

@@ -1,0 +1,181 @@
+package cornerbook.core.brake.seizing.judge;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import cornerbook.core.car.Cars;
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.Reading;
+import cornerbook.core.car.Visit;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.Spot;
+import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Knowledge;
+import cornerbook.core.finding.Limit;
+import cornerbook.core.finding.Verdict;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class SeizingFindingsTest {
+    private static final Limit RISK = Cars.limit(Limit.Kind.SEIZING_RISK, null, 0.1);
+    private static final LocalDate FIRST = LocalDate.of(2024, 10, 20);
+
+    @Test
+    void withoutAServiceInTheBookThereIsNoChance() {
+        var notJudged = new ArrayList<String>();
+        assertThat(SeizingFindings.of(
+                        Cars.vehicle(), List.of(visit(0, 0)), FIRST.plusMonths(6), 40, Knowledge.NONE, RISK, notJudged))
+                .isEmpty();
+        assertThat(notJudged).containsExactly("seizing of pads: no cleaning of their guides is in the book");
+    }
+
+    @Test
+    void freshGuidesHoldAndOldOnesRunOut() {
+        var fresh = finding(serviced(0));
+        assertThat(fresh.verdict()).isEqualTo(Verdict.HOLDS);
+        assertThat(fresh.horizon()).isAfter(FIRST.plusMonths(6));
+        var old = finding(serviced(0), visit(12, 0));
+        assertThat(old.verdict()).isEqualTo(Verdict.RUNS_OUT);
+        assertThat(old.probability()).isLessThan(fresh.probability());
+        assertThat(old.plainWords()).contains("cleaned and lubricated");
+        var unseen = at(FIRST.plusMonths(36), List.of());
+        assertThat(finding(serviced(0), unseen).verdict()).isEqualTo(Verdict.SPENT);
+    }
+
+    @Test
+    void cleaningStartsTheClockAgain() {
+        var again = finding(serviced(0), serviced(12));
+        assertThat(again.verdict()).isEqualTo(Verdict.HOLDS);
+        assertThat(again.evidence())
+                .anyMatch(e -> e.what().equals("guides cleaned") && e.value().equals("at this visit"));
+    }
+
+    /** One pad that is found seized leaves seven, and makes the chance of the others greater. */
+    @Test
+    void aSeizedPadTeaches() {
+        var free = finding(serviced(0), visit(6, 0));
+        var seized = finding(serviced(0), visit(6, 2));
+        assertThat(seized.title()).contains("one of 7 pads");
+        assertThat(seized.probability()).isLessThan(free.probability());
+    }
+
+    @Test
+    void correctionsCount() {
+        var wrong = Cars.reading(Measure.PAD_MOVEMENT, Corner.RR, null, Spot.OUTER, 2);
+        var right = new Reading(
+                "r-right", Measure.PAD_MOVEMENT, Corner.RR, null, Spot.OUTER, 0, "free", wrong.id(), "mistyped");
+        var visit = at(FIRST.plusMonths(6), List.of(wrong, right));
+        assertThat(finding(serviced(0), visit).title()).contains("one of 8 pads");
+    }
+
+    private static Finding finding(Visit... visits) {
+        return SeizingFindings.of(
+                        Cars.vehicle(),
+                        List.of(visits),
+                        visits[visits.length - 1].date().plusMonths(6),
+                        40,
+                        Knowledge.NONE,
+                        RISK,
+                        new ArrayList<>())
+                .orElseThrow();
+    }
+
+    /** All pads move, but for the outer one of the right rear. */
+    private static Visit visit(int month, double rightRearOuter) {
+        var readings = new ArrayList<Reading>();
+        for (var corner : Corner.values()) {
+            for (var spot : List.of(Spot.INNER, Spot.OUTER)) {
+                double movement = corner == Corner.RR && spot == Spot.OUTER ? rightRearOuter : 0;
+                readings.add(Cars.reading(Measure.PAD_MOVEMENT, corner, null, spot, movement));
+            }
+        }
+        return at(FIRST.plusMonths(month), readings);
+    }
+
+    private static Visit serviced(int month) {
+        var readings = new ArrayList<>(visit(month, 0).readings());
+        for (var corner : Corner.values()) {
+            readings.add(Cars.reading(Measure.PAD_MOVEMENT_AFTER_SERVICE, corner, null, null, 0));
+        }
+        return at(FIRST.plusMonths(month), readings);
+    }
+
+    private static Visit at(LocalDate date, List<Reading> readings) {
+        return new Visit(
+                "v-" + date, date, 40_000, null, Cars.at("S-"), Cars.at("S-"), readings, List.of(), null, null);
+    }
+
+    /** The date is the last day on which the chance, 10 % here (invented), is still taken: a visit on it holds, the day after not. */
+    @Test
+    void theDateIsTheLastDayThatIsStillTaken() {
+        var horizon = Objects.requireNonNull(finding(serviced(0)).horizon());
+        assertThat(until(horizon).map(Finding::verdict)).contains(Verdict.HOLDS);
+        assertThat(until(horizon.plusDays(1)).map(Finding::verdict)).contains(Verdict.RUNS_OUT);
+        assertThat(until(horizon).orElseThrow().probability()).isBetween(0.9, 0.91);
+    }
+
+    /** The day of the visit itself is no time in which anything could seize. */
+    @Test
+    void aNextVisitHasToLieAhead() {
+        assertThat(until(FIRST)).isEmpty();
+        assertThat(until(FIRST.plusDays(1)).map(Finding::verdict)).contains(Verdict.HOLDS);
+    }
+
+    /** More likely than not to seize until then: now. */
+    @Test
+    void moreLikelyThanNotIsSpent() {
+        boolean ranOut = false;
+        for (int days = 1; days < 2000; days += 20) {
+            var finding = until(FIRST.plusDays(days)).orElseThrow();
+            double free = Objects.requireNonNull(finding.probability());
+            assertThat(finding.verdict())
+                    .as("%.3f free after %d days", free, days)
+                    .isEqualTo(free < 0.5 ? Verdict.SPENT : free < 0.9 ? Verdict.RUNS_OUT : Verdict.HOLDS);
+            ranOut |= free > 0.5 && free < 0.7;
+        }
+        assertThat(ranOut).as("chances on both sides of one half were seen").isTrue();
+    }
+
+    /** The mark empties as the date comes nearer, and says when the guides were cleaned. */
+    @Test
+    void theMarkIsWhatIsLeftOfTheInterval() {
+        var fresh = finding(serviced(0));
+        var later = finding(serviced(0), visit(6, 0));
+        assertThat(fresh.lifeLeft()).isCloseTo(1, within(0.05));
+        assertThat(later.lifeLeft()).isBetween(0.05, 0.9);
+        assertThat(evidence(later, "guides cleaned")).isEqualTo("6.0 months ago");
+        assertThat(evidence(fresh, "exposure"))
+                .as("40 km a day, salt on the road as usual")
+                .contains("14610 km per year", "outside at night");
+    }
+
+    /** The limits hold the chance between them. */
+    @Test
+    void theLimitsLieAboutTheChance() {
+        var numbers = Arrays.stream(evidence(finding(serviced(0), visit(6, 0)), "chance of seizing")
+                        .split("[^0-9]+"))
+                .map(Integer::valueOf)
+                .toList();
+        assertThat(numbers.get(1)).isLessThan(numbers.getFirst());
+        assertThat(numbers.get(2)).isGreaterThan(numbers.getFirst());
+    }
+
+    private static String evidence(Finding finding, String what) {
+        return finding.evidence().stream()
+                .filter(each -> each.what().equals(what))
+                .findFirst()
+                .orElseThrow()
+                .value();
+    }
+
+    /** Cleaned on the first day, judged on it. */
+    private static Optional<Finding> until(LocalDate nextVisit) {
+        return SeizingFindings.of(
+                Cars.vehicle(), List.of(serviced(0)), nextVisit, 40, Knowledge.NONE, RISK, new ArrayList<>());
+    }
+}

@@ -1,0 +1,231 @@
+package cornerbook.core.lift.judge;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+import static org.assertj.core.api.Assertions.within;
+
+import cornerbook.core.car.Cars;
+import cornerbook.core.car.VehicleDetails;
+import cornerbook.core.car.Visit;
+import cornerbook.core.finding.Evidence;
+import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Verdict;
+import cornerbook.core.lift.CarBody;
+import cornerbook.core.lift.Hoist;
+import cornerbook.core.lift.HoistRating;
+import cornerbook.core.lift.LiftPoints;
+import cornerbook.core.quantity.Quantities;
+import cornerbook.core.tool.ShopTool;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The car on the hoist of a visit. Cars and hoists are invented unless a source is named. */
+class LiftFindingsTest {
+    private static final LiftPoints POINTS = LiftPoints.symmetric(600, 2100, 1500);
+
+    private final List<String> notJudged = new ArrayList<>();
+
+    private static double kg(double pounds) {
+        return Quantities.parse(pounds + " lb", "kg");
+    }
+
+    private static CarBody body(double massKg, @Nullable Double pointHeightMm, @Nullable LiftPoints points) {
+        return new CarBody(massKg, 0.5, 2700.0, 1550.0, 160.0, pointHeightMm, 22.0, points);
+    }
+
+    private static ShopTool hoist(double hoistKg, double armKg, Double... blocksMm) {
+        return new ShopTool(
+                "H-1",
+                ShopTool.Kind.HOIST,
+                "Invented hoist",
+                120,
+                1900,
+                0,
+                Cars.AUTUMN.plusMonths(5),
+                new Hoist(4, new HoistRating(hoistKg, armKg, armKg), List.of(80.0, 40.0), List.of(blocksMm)));
+    }
+
+    private Finding finding(CarBody body, ShopTool... tools) {
+        return findings(body, tools).getFirst();
+    }
+
+    private List<Finding> findings(CarBody body, ShopTool... tools) {
+        var details = VehicleDetails.NOT_KNOWN;
+        var vehicle = Cars.vehicle()
+                .withDetails(new VehicleDetails(
+                        details.differences(),
+                        details.use(),
+                        body,
+                        details.fluidChange(),
+                        details.pressureWarning(),
+                        null));
+        var visit = new Visit(
+                "v",
+                Cars.AUTUMN,
+                48_000,
+                null,
+                Cars.at("S-"),
+                Cars.at("S-"),
+                List.of(),
+                List.of(),
+                null,
+                null,
+                List.of(tools));
+        return LiftFindings.of(vehicle, visit, notJudged).stream().toList();
+    }
+
+    /**
+     * Trade press (the serial "Heavy-duty vehicle lift safety tips", tip 3): 11 500 lb with 4500 lb in front and 7000 lb
+     * behind on a hoist rated 12 000 lb, 3000 lb an arm; each rear arm has 3500 lb to carry, so it is overloaded though the
+     * hoist is not.
+     */
+    @Test
+    void anArmMayBeOverloadedWhileTheHoistIsNot() {
+        var body = new CarBody(
+                kg(11_500), 4500 / 11_500.0, 3500.0, 1800.0, null, null, null, LiftPoints.symmetric(0, 3500, 1600));
+        var finding = finding(body, hoist(kg(12_000), kg(3000)));
+        assertThat(finding.verdict()).isEqualTo(Verdict.UNSAFE);
+        assertThat(finding.evidence())
+                .anySatisfy(evidence -> assertThat(evidence.value()).startsWith("%.0f kg,".formatted(kg(3500))))
+                .anySatisfy(
+                        evidence -> assertThat(evidence.value()).startsWith("%.0f kg: 96 %%".formatted(kg(11_500))));
+        assertThat(notJudged)
+                .containsExactly(
+                        "lift on H-1: whether the arms go under cannot be said, as the car's height of its lift points, ground clearance are not known");
+    }
+
+    /** Points in the middle of a car that weighs the same on both axles: a quarter each, a half of it twice on three pads. */
+    @Test
+    void withinAllRatingsItHolds() {
+        var finding = finding(body(1600, 180.0, POINTS), hoist(4000, 1000));
+        assertThat(finding.verdict()).isEqualTo(Verdict.HOLDS);
+        assertThat(finding.evidence()).anySatisfy(evidence -> {
+            assertThat(evidence.value()).isEqualTo("400 kg, 40 % of 1000 kg");
+            assertThat(evidence.how()).isEqualTo("all pads bear evenly; 800 kg, 80 %, when one bears nothing");
+        });
+        assertThat(notJudged).isEmpty();
+    }
+
+    @Test
+    void nearARatingItRunsOut() {
+        assertThat(finding(body(1600, 180.0, POINTS), hoist(4000, 799)).verdict())
+                .isEqualTo(Verdict.RUNS_OUT);
+        assertThat(finding(body(1600, 180.0, POINTS), hoist(1700, 1000)).verdict())
+                .isEqualTo(Verdict.RUNS_OUT);
+    }
+
+    /** Lowered pad 120 mm, lowest adapter 40 mm and 10 mm of play under a point at 140 mm: 30 mm are missing. */
+    @Test
+    void lowCarsNeedBlocks() {
+        assertThat(finding(body(1600, 140.0, POINTS), hoist(4000, 1000)).verdict())
+                .isEqualTo(Verdict.SPENT);
+        var onBlocks = finding(body(1600, 140.0, POINTS), hoist(4000, 1000, 60.0, 30.0, 20.0));
+        assertThat(onBlocks.verdict()).isEqualTo(Verdict.HOLDS);
+        assertThat(onBlocks.evidence())
+                .anySatisfy(evidence -> assertThat(evidence.value()).isEqualTo("with blocks of 30 mm"));
+    }
+
+    @Test
+    void aCentreOfGravityOutsideThePointsIsUnsafe() {
+        var finding = finding(body(1600, 180.0, LiftPoints.symmetric(1500, 2600, 1500)), hoist(4000, 1000));
+        assertThat(finding.verdict()).isEqualTo(Verdict.UNSAFE);
+        assertThat(finding.title())
+                .isEqualTo("Hoist H-1: centre of gravity 150 mm outside the lift points, do not lift");
+    }
+
+    @Test
+    void whatIsNotKnownOfTheCarIsSaid() {
+        assertThat(findings(body(1600, 180.0, null), hoist(4000, 1000))).isEmpty();
+        assertThat(notJudged).containsExactly("lift on H-1: cannot be said, as the car's lift points are not known");
+    }
+
+    @Test
+    void aVisitThatNamesNoHoistSaysNothingOfLifting() {
+        assertThat(findings(body(1600, null, null))).isEmpty();
+        assertThat(notJudged).isEmpty();
+    }
+
+    /** 1800 kg are 90 % of a hoist rated 2000 kg, from where the margin is thin; 1600 kg are all of one rated 1600 kg, and not more. */
+    @ParameterizedTest
+    @CsvSource({"1800, 2000, HOLDS", "1800, 1999, RUNS_OUT", "1600, 1600, RUNS_OUT", "1600, 1599, UNSAFE"})
+    void aHoistIsThinFrom90PercentAndTooWeakAbove100(double massKg, double hoistKg, Verdict verdict) {
+        var finding = finding(body(massKg, 180.0, POINTS), hoist(hoistKg, 1000));
+        assertThat(finding.verdict()).isEqualTo(verdict);
+        assertThat(finding.lifeLeft()).isCloseTo(Math.max(0, 1 - massKg / hoistKg), within(1e-9));
+    }
+
+    /** The centre of gravity lies 1350 mm behind the front axle: 150 mm inside the points are enough, on their line it tips. */
+    @ParameterizedTest
+    @CsvSource({"1200, HOLDS", "1201, RUNS_OUT", "1349, RUNS_OUT", "1350, UNSAFE", "1351, UNSAFE"})
+    void theCentreOfGravityHasToLieWellInside(double frontMm, Verdict verdict) {
+        var finding = finding(body(1600, 180.0, LiftPoints.symmetric(frontMm, 2500, 1500)), hoist(12_000, 5000));
+        assertThat(finding.verdict()).isEqualTo(verdict);
+    }
+
+    @Test
+    void theMarginIsShownWithItsSide() {
+        var tips = finding(body(1600, 180.0, LiftPoints.symmetric(1500, 2600, 1500)), hoist(4000, 1000));
+        assertThat(tips.evidence().getFirst().value()).isEqualTo("−150 mm");
+        assertThat(finding(body(1600, 180.0, POINTS), hoist(4000, 1000)).title())
+                .isEqualTo(
+                        "Hoist H-1: 40 % of a rating with even pads, centre of gravity 750 mm inside the lift points");
+    }
+
+    /** Four wheels of 22 kg off, the car weighs 1512 kg; a wheel that nobody weighed leaves that unsaid. */
+    @Test
+    void theCarIsJudgedWithItsWheelsOffToo() {
+        assertThat(finding(body(1600, 180.0, POINTS), hoist(4000, 1000)).evidence())
+                .filteredOn(evidence -> evidence.what().startsWith("hoist, "))
+                .extracting(Evidence::what, Evidence::value)
+                .containsExactly(
+                        tuple("hoist, wheels on", "1600 kg: 40 % of 4000 kg"),
+                        tuple("hoist, wheels off", "1512 kg: 38 % of 4000 kg"));
+        var unweighed = new CarBody(1600.0, 0.5, 2700.0, 1550.0, 160.0, 180.0, null, POINTS);
+        assertThat(finding(unweighed, hoist(4000, 1000)).evidence())
+                .contains(new Evidence("wheels off", "not judged", "the mass of a wheel is not known"));
+    }
+
+    /** Lowered pad 120 mm, adapter 40 mm, play 10 mm: 10 mm are to spare under a point at 180 mm, none under one at 170 mm. */
+    @ParameterizedTest
+    @CsvSource({"180, with 10 mm to spare", "170, with 0 mm to spare", "169, blocks of 1 mm are needed"})
+    void whetherTheArmsGoUnderIsShown(double pointMm, String value) {
+        assertThat(finding(body(1600, pointMm, POINTS), hoist(4000, 1000)).evidence())
+                .filteredOn(evidence -> evidence.what().equals("arms under the car"))
+                .extracting(Evidence::value)
+                .containsExactly(value);
+    }
+
+    /** Blocks that are higher than needed, but none that are enough: the highest are tried and said. */
+    @Test
+    void blocksThatAreTooLowDoNotHelp() {
+        var finding = finding(body(1600, 140.0, POINTS), hoist(4000, 1000, 10.0, 20.0));
+        assertThat(finding.verdict()).isEqualTo(Verdict.SPENT);
+    }
+
+    @Test
+    void oneThingThatIsNotKnownIsNamedAlone() {
+        finding(new CarBody(1600.0, 0.5, 2700.0, 1550.0, null, 180.0, 22.0, POINTS), hoist(4000, 1000));
+        assertThat(notJudged)
+                .containsExactly(
+                        "lift on H-1: whether the arms go under cannot be said, as the car's ground clearance is not known");
+    }
+
+    @Test
+    void aHoistWithTwoArmsIsNotComputed() {
+        var two = new ShopTool(
+                "H-2",
+                ShopTool.Kind.HOIST,
+                "Invented hoist",
+                120,
+                1900,
+                0,
+                Cars.AUTUMN.plusMonths(5),
+                new Hoist(2, new HoistRating(4000, 1000, 1000), List.of(40.0), List.of()));
+        assertThat(findings(body(1600, 180.0, POINTS), two)).isEmpty();
+        assertThat(notJudged).containsExactly("lift on H-2: loads are computed for 4 arms, it has 2");
+    }
+}

@@ -1,0 +1,131 @@
+package cornerbook.core.tread;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.DriveLayout;
+import cornerbook.core.corner.Spot;
+import cornerbook.core.season.DistancePerDay;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.hipparchus.linear.MatrixUtils;
+import org.hipparchus.random.CorrelatedRandomVectorGenerator;
+import org.hipparchus.random.GaussianRandomGenerator;
+import org.hipparchus.random.Well19937c;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class SetOutlookTest {
+    private static final DistancePerDay DISTANCE = new DistancePerDay(42, 9);
+    private static final double LIMIT_MM = 4.0;
+
+    /** By sampling with Hipparchus' correlated Gaussian generator (4.0.3) from the posterior's own moments. */
+    @ParameterizedTest
+    @CsvSource({"1, 60", "1, 180", "2, 90", "3, 200", "4, 140"})
+    void probabilityEqualsSampling(long seed, double days) {
+        var posterior = posterior(seed);
+        var placements = placements();
+        double ours = posterior.outlook(placements).probabilityHolds(days, DISTANCE, LIMIT_MM);
+
+        double sampled = sample(posterior, placements, days);
+
+        assertThat(ours).isCloseTo(sampled, within(0.003));
+    }
+
+    @Test
+    void probabilityFallsWithDaysAndWithTheLimit() {
+        var outlook = posterior(1).outlook(placements());
+        double before = 1;
+        for (double days = 0; days < 1400; days += 7) {
+            double now = outlook.probabilityHolds(days, DISTANCE, LIMIT_MM);
+            assertThat(now).isLessThanOrEqualTo(before + 1e-6);
+            assertThat(outlook.probabilityHolds(days, DISTANCE, LIMIT_MM + 0.3)).isLessThanOrEqualTo(now + 1e-6);
+            before = now;
+        }
+        assertThat(before).isLessThan(1e-3);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0.5, 0.8, 0.9, 0.97})
+    void horizonIsWhereTheProbabilityFallsThroughTheConfidence(double confidence) {
+        for (long seed = 1; seed <= 20; seed++) {
+            var outlook = posterior(seed).outlook(placements());
+            double days =
+                    outlook.horizonDays(DISTANCE, LIMIT_MM, confidence, 1461).orElseThrow();
+            assertThat(outlook.probabilityHolds(days, DISTANCE, LIMIT_MM)).isCloseTo(confidence, within(0.005));
+        }
+    }
+
+    @Test
+    void aSetBelowTheLimitHasNoDaysLeft() {
+        var outlook = posterior(1).outlook(placements());
+        assertThat(outlook.horizonDays(DISTANCE, 9, 0.9, 1461)).hasValue(0);
+        assertThat(outlook.horizonDays(new DistancePerDay(0, 0), 1.6, 0.9, 1461))
+                .isEmpty();
+    }
+
+    private static WearPosterior posterior(long seed) {
+        var random = new SplittableRandom(seed);
+        var readings = new ArrayList<TreadReading>();
+        for (int season = 1; season <= 2; season++) {
+            for (var corner : Corner.values()) {
+                var run = CornerDistances.NONE.plus(corner, 6.0 * season);
+                for (var groove : Spot.values()) {
+                    double depthMm = 8 - 0.17 * run.total() + 0.3 * (random.nextDouble() - 0.5);
+                    readings.add(new TreadReading(corner.ordinal(), groove, run, depthMm));
+                }
+            }
+        }
+        return new WearModel(WearParameters.defaults(DriveLayout.ALL))
+                .fit(Collections.nCopies(4, NewDepth.stated(8)), readings);
+    }
+
+    private static List<Placement> placements() {
+        return List.of(Corner.values()).stream()
+                .map(corner -> new Placement(corner.ordinal(), CornerDistances.NONE.plus(corner, 12), corner))
+                .toList();
+    }
+
+    private static double sample(WearPosterior posterior, List<Placement> placements, double days) {
+        var generator = new GaussianRandomGenerator(new Well19937c(20_261_101));
+        int draws = 400_000;
+        var holds = new boolean[draws];
+        Arrays.fill(holds, true);
+        var distances = new double[draws];
+        for (int i = 0; i < draws; i++) {
+            distances[i] =
+                    Math.max(0, (DISTANCE.meanKm() + DISTANCE.sdKm() * generator.nextNormalizedDouble()) * days / 1000);
+        }
+        for (var groove : Spot.values()) {
+            var gaussian = posterior.groove(groove);
+            var mean = new double[8];
+            var covariance = MatrixUtils.createRealMatrix(8, 8);
+            for (int i = 0; i < 8; i++) {
+                mean[i] = gaussian.mean(i);
+                for (int j = 0; j < 8; j++) {
+                    covariance.setEntry(i, j, (gaussian.covariance(i, j) + gaussian.covariance(j, i)) / 2);
+                }
+            }
+            var vectors = new CorrelatedRandomVectorGenerator(mean, covariance, 1e-12, generator);
+            for (int i = 0; i < draws; i++) {
+                var unknowns = vectors.nextVector();
+                for (var placement : placements) {
+                    double rate = unknowns[4 + placement.corner().ordinal()];
+                    double depthMm = unknowns[placement.tyre()] - (12 + distances[i]) * rate;
+                    holds[i] &= depthMm >= LIMIT_MM;
+                }
+            }
+        }
+        int held = 0;
+        for (boolean hold : holds) {
+            held += hold ? 1 : 0;
+        }
+        return (double) held / draws;
+    }
+}

@@ -1,0 +1,172 @@
+package cornerbook.core.tread.judge;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import cornerbook.core.assess.Assessor;
+import cornerbook.core.assess.Learner;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Cars;
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.Reading;
+import cornerbook.core.car.Visit;
+import cornerbook.core.car.Wheel;
+import cornerbook.core.car.WheelSet;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.corner.Spot;
+import cornerbook.core.finding.Verdict;
+import cornerbook.core.tread.judge.SetForecast.GrooveForecast;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/** What befalls a set between visits: it came used, a tyre was replaced, a reading cannot be. All cars are invented. */
+class TreadForecastTest {
+    private static final Assessor ASSESSOR = new Assessor(Cars.LIMITS);
+
+    private static List<Reading> tread(String visit, String prefix, double depthMm) {
+        var readings = new ArrayList<Reading>();
+        for (var corner : Corner.values()) {
+            for (var spot : Spot.values()) {
+                readings.add(read(visit, corner, prefix + corner, spot, depthMm));
+            }
+        }
+        return readings;
+    }
+
+    private static Reading read(String visit, Corner corner, String tag, Spot spot, double depthMm) {
+        return new Reading(
+                "%s-%s-%s".formatted(visit, tag, spot),
+                Measure.TREAD_DEPTH,
+                corner,
+                tag,
+                spot,
+                depthMm,
+                depthMm + " mm",
+                null,
+                null);
+    }
+
+    private static Visit visit(
+            String id,
+            LocalDate date,
+            double km,
+            Map<Corner, String> arrived,
+            Map<Corner, String> left,
+            List<Reading> r) {
+        return new Visit(id, date, km, null, arrived, left, r, List.of(), null, null);
+    }
+
+    private static CarHistory winters(double firstMm, double secondMm) {
+        return Cars.history(
+                visit(
+                        "v1",
+                        LocalDate.of(2025, 10, 20),
+                        40_000,
+                        Cars.at("S-"),
+                        Cars.at("W-"),
+                        tread("v1", "W-", firstMm)),
+                visit(
+                        "v2",
+                        LocalDate.of(2026, 4, 15),
+                        47_000,
+                        Cars.at("W-"),
+                        Cars.at("S-"),
+                        tread("v2", "W-", secondMm)),
+                visit("v3", LocalDate.of(2026, 10, 20), 55_000, Cars.at("S-"), Cars.at("W-"), List.of()));
+    }
+
+    private static GrooveForecast winterGroove(CarHistory car, String visitId, int tyre) {
+        return ASSESSOR.assess(car, visitId).forecasts().stream()
+                .filter(forecast -> forecast.set().season() == SeasonKind.WINTER)
+                .findFirst()
+                .orElseThrow()
+                .tyres()
+                .get(tyre)
+                .grooves()
+                .getFirst();
+    }
+
+    @Test
+    void aSetThatCameUsedStartsAtItsFirstReadingNotAtTheStatedDepth() {
+        var groove = winterGroove(winters(5.0, 3.7), "v3", 0);
+
+        assertThat(groove.depthMm()).isCloseTo(3.7, within(0.15));
+        assertThat(groove.depthSdMm()).isLessThan(0.2);
+    }
+
+    @Test
+    void aTyreReplacedAloneHasItsOwnStartAndItsCornersRate() {
+        var car = winters(8.0, 6.6);
+        var sets = new ArrayList<WheelSet>();
+        for (var set : car.sets()) {
+            var wheels = new ArrayList<>(set.wheels());
+            if (set.season() == SeasonKind.WINTER) {
+                wheels.add(new Wheel("W-NEW", wheels.getFirst().tyre(), null));
+            }
+            sets.add(new WheelSet(set.id(), set.season(), set.storePlace(), wheels));
+        }
+        var leaving = new HashMap<>(Cars.at("W-"));
+        leaving.put(Corner.RR, "W-NEW");
+        var visits = new ArrayList<>(car.visits());
+        visits.set(2, visits.get(2).withLeftOn(leaving));
+        var replaced = new CarHistory(car.vehicle(), car.customer(), sets, visits);
+
+        var forecast = ASSESSOR.assess(replaced, "v3").forecasts().getFirst();
+
+        var byTag = new HashMap<String, Double>();
+        forecast.tyres()
+                .forEach(tyre ->
+                        byTag.put(tyre.wheel().tag(), tyre.grooves().getFirst().depthMm()));
+        assertThat(byTag).containsOnlyKeys("W-LF", "W-RF", "W-LR", "W-NEW");
+        assertThat(byTag.get("W-NEW")).isCloseTo(8.0, within(0.05));
+        assertThat(byTag.get("W-LR")).isCloseTo(6.6, within(0.15));
+    }
+
+    @Test
+    void anIncredibleReadingIsQuestionedAndCountsAllTheSame() {
+        var deep = new ArrayList<>(tread("v3", "W-", 6.6));
+        deep.set(0, read("v3", Corner.LF, "W-LF", Spot.INNER, 3.1));
+        var visits = new ArrayList<>(winters(8.0, 6.6).visits());
+        visits.set(2, visits.get(2).withReadings(deep));
+        var car = Cars.history(visits.toArray(Visit[]::new));
+
+        var assessment = ASSESSOR.assess(car, "v3");
+
+        assertThat(assessment.doubted()).singleElement().satisfies(doubt -> {
+            assertThat(doubt.reading().value()).isEqualTo(3.1);
+            assertThat(doubt.question()).contains("LF inner groove reads 3.1 mm", "read it again");
+        });
+        assertThat(assessment.findings().getFirst().verdict()).isEqualTo(Verdict.SPENT);
+    }
+
+    @Test
+    void aTreadThatHasGrownIsQuestioned() {
+        var visits = new ArrayList<>(winters(8.0, 6.6).visits());
+        visits.set(2, visits.get(2).withReadings(tread("v3", "W-", 7.9)));
+
+        assertThat(ASSESSOR.assess(Cars.history(visits.toArray(Visit[]::new)), "v3")
+                        .doubted())
+                .hasSize(12);
+    }
+
+    @Test
+    void whatTheBookLearnedIsWhereAForecastStarts() {
+        var cars = List.of(winters(8.0, 6.4), winters(8.0, 6.2));
+        var knowledge = Learner.learn(cars, LocalDate.of(2026, 11, 25));
+
+        var first = ASSESSOR.assess(winters(8.0, 6.4), "v3").forecasts().getFirst();
+        var learned = ASSESSOR.with(knowledge)
+                .assess(winters(8.0, 6.4), "v3")
+                .forecasts()
+                .getFirst();
+
+        assertThat(first.wearBasis()).contains("default");
+        assertThat(learned.wearBasis()).startsWith("from 48 readings of 1 car like this (winter, all-wheel drive");
+        assertThat(learned.wearStart()).isNotEqualTo(first.wearStart());
+    }
+}

@@ -1,0 +1,95 @@
+package cornerbook.core.tread.judge;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import cornerbook.core.car.Cars;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.corner.Spot;
+import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Verdict;
+import cornerbook.core.tread.CornerContrast;
+import cornerbook.core.tread.judge.SetForecast.GrooveForecast;
+import cornerbook.core.tread.judge.SetForecast.TyreForecast;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Wear across a tyre, and one side against the other; its usual causes are common practice, no source. The set is invented. */
+class TreadPatternFindingsTest {
+    /** Depths of inner, centre and outer groove of a tyre that was 8 mm new. */
+    @ParameterizedTest
+    @CsvSource({
+        "4.5, 6.5, 4.5, too little air",
+        "6.5, 4.5, 6.5, too much air",
+        "4.5, 6.3, 6.5, inner shoulder",
+        "6.5, 6.3, 4.5, outer shoulder"
+    })
+    void theCauseFollowsTheLowGroove(double innerMm, double centreMm, double outerMm, String words) {
+        assertThat(TreadPatternFindings.of(set(tyre(innerMm, centreMm, outerMm))))
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.plainWords()).contains(words);
+                    assertThat(finding.subject())
+                            .isEqualTo(new Subject(Subject.Part.TREAD_PATTERN, Corner.LR, "W-LR", "WINTER-set"));
+                    assertThat(finding.verdict()).isEqualTo(Verdict.HOLDS);
+                    // 4.5 mm of a tyre that is 8 mm new and done at 4 mm: an eighth.
+                    assertThat(finding.lifeLeft()).isEqualTo(0.125);
+                });
+    }
+
+    @Test
+    void anEvenTyreIsNotMentioned() {
+        assertThat(TreadPatternFindings.of(set(tyre(6, 6.1, 6)))).isEmpty();
+    }
+
+    /** Uneven wear that took a groove below the minimum of 4 mm has used the tyre up; at it, it has not. */
+    @ParameterizedTest
+    @CsvSource({"3.9, SPENT", "4.0, HOLDS"})
+    void aLowShoulderBelowTheMinimumIsSpent(double innerMm, Verdict verdict) {
+        assertThat(TreadPatternFindings.of(set(tyre(innerMm, 6.3, 6.5))))
+                .extracting(Finding::verdict)
+                .containsExactly(verdict);
+    }
+
+    /** With a groove that was never read the picture across is not known. */
+    @Test
+    void twoGroovesTellNoPattern() {
+        var whole = tyre(3.9, 6.3, 6.5);
+        var half =
+                new TyreForecast(whole.wheel(), whole.corner(), whole.grooves().subList(0, 2));
+        assertThat(TreadPatternFindings.of(set(half))).isEmpty();
+    }
+
+    /** 0.30 mm and 0.15 mm per 1000 km: twice as fast, told from a chance of 90 % on (common practice, no source). */
+    @ParameterizedTest
+    @CsvSource({"0.9, true", "0.89, false"})
+    void oneSideThatWearsMuchFasterIsNamed(double chance, boolean told) {
+        var findings = TreadPatternFindings.of(Cars.forecast(
+                SetForecast.Role.GOING_ON,
+                0.95,
+                List.of(tyre(6, 6, 6)),
+                List.of(new CornerContrast(Corner.RF, 0.30, 0.15, chance))));
+        assertThat(findings).hasSize(told ? 1 : 0).allSatisfy(finding -> {
+            assertThat(finding.title()).isEqualTo("RF wears 2.0 times as fast as the other side");
+            assertThat(finding.subject())
+                    .isEqualTo(new Subject(Subject.Part.TREAD_PATTERN, Corner.RF, null, "WINTER-set"));
+        });
+    }
+
+    private static SetForecast set(TyreForecast tyre) {
+        return Cars.forecast(SetForecast.Role.GOING_ON, 0.95, List.of(tyre), List.of());
+    }
+
+    private static TyreForecast tyre(double... depthsMm) {
+        var grooves = new ArrayList<GrooveForecast>();
+        for (var spot : Spot.values()) {
+            grooves.add(new GrooveForecast(spot, depthsMm[spot.ordinal()], 0.1, 0.2, 0.03, List.of(), List.of()));
+        }
+        var wheel = Cars.set(SeasonKind.WINTER, "W-").wheels().get(Corner.LR.ordinal());
+        return new TyreForecast(wheel, Corner.LR, grooves);
+    }
+}

@@ -1,0 +1,127 @@
+package cornerbook.core.tyre.judge;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import cornerbook.core.car.Cars;
+import cornerbook.core.finding.Evidence;
+import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Limit;
+import cornerbook.core.finding.Verdict;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Weeks by 49 CFR 574.5: 4216 is the week of Sunday 16 October 2016 (the first Sunday of 2016 is 3 January), so ten years
+ * of 365.25 days end on 17 October 2026. 0221 is 10 January 2021, and 6 × 365.25 = 2191.5 days later it is 11 January 2027.
+ * 4218 is 21 October 2018, and 3653 days later it is 21 October 2028.
+ */
+class TyreAgeFindingsTest {
+    private static final LocalDate SPRING = LocalDate.of(2027, 4, 15);
+    private final List<String> notJudged = new ArrayList<>();
+
+    @Test
+    void youngTyresHoldAndTheOldestIsNamed() {
+        var finding = only("DOT 1YY WN BCDE 3524", "3524", "3424", "3524");
+        assertThat(finding.verdict()).isEqualTo(Verdict.HOLDS);
+        assertThat(finding.title()).isEqualTo("Winter set: oldest tyre W-LR is 2.2 years old, 2.6 on 15 Apr 2027");
+        assertThat(finding.horizon()).isNull();
+        assertThat(finding.subject().wheelTag()).isNull();
+        assertThat(finding.evidence())
+                .extracting(Evidence::what)
+                .startsWith("date code, W-LR", "date code, W-LF, W-RF, W-RR", "age at this visit");
+        assertThat(finding.evidence().get(1).how()).contains("DOT 1YY WN BCDE 3524");
+        assertThat(finding.source()).contains("49 CFR 574.5");
+    }
+
+    @Test
+    void aLimitInsideTheComingSeasonIsToldWithItsDate() {
+        var replaced = only("4316", "4316", "4316", "4316");
+        assertThat(replaced.verdict()).isEqualTo(Verdict.RUNS_OUT);
+        assertThat(replaced.horizon()).isEqualTo(LocalDate.of(2026, 10, 24));
+        assertThat(replaced.plainWords()).contains("reaches 10 years on 24 Oct 2026");
+        var inspected = only("0221", "0221", "0221", "0221");
+        assertThat(inspected.verdict()).isEqualTo(Verdict.HOLDS);
+        assertThat(inspected.plainWords()).contains("reaches 6 years on 11 Jan 2027");
+        assertThat(only("4218", "4218", "4218", "4218").plainWords())
+                .contains("over 6 years old", "replaced by 21 Oct 2028");
+    }
+
+    @Test
+    void theDayOfTheLimitItselfIsSpent() {
+        assertThat(judge(LocalDate.of(2026, 10, 16), "4216", "4216", "4216", "4216"))
+                .extracting(Finding::verdict)
+                .containsExactly(Verdict.RUNS_OUT);
+        assertThat(judge(LocalDate.of(2026, 10, 17), "4216", "4216", "4216", "4216"))
+                .extracting(Finding::verdict)
+                .containsExactly(Verdict.SPENT);
+    }
+
+    @Test
+    void wheelsThatDisagreeAreToldApart() {
+        var findings = judge(Cars.AUTUMN, "3524", "0115", "3524", "3524");
+        assertThat(findings).extracting(Finding::verdict).containsExactlyInAnyOrder(Verdict.HOLDS, Verdict.SPENT);
+        assertThat(findings)
+                .filteredOn(finding -> finding.verdict() == Verdict.SPENT)
+                .singleElement()
+                .satisfies(spent -> {
+                    assertThat(spent.subject().wheelTag()).isEqualTo("W-RF");
+                    assertThat(spent.plainWords()).startsWith("Tyre W-RF of the winter set is over 10 years old");
+                });
+    }
+
+    @Test
+    void whatCannotBeReadIsNotJudgedAndSaysWhy() {
+        assertThat(judge(Cars.AUTUMN, null, "AB C2 347", "WINTER", "5226")).isEmpty();
+        assertThat(notJudged)
+                .satisfiesExactlyInAnyOrder(
+                        line -> assertThat(line).isEqualTo("tyre age of W-LF: the TIN was not read"),
+                        line -> assertThat(line).contains("W-RF", "three digits, as before 2000"),
+                        line -> assertThat(line).contains("W-LR", "expected four digits for week and year"),
+                        line -> assertThat(line).contains("W-RR", "27 Dec 2026, after this visit"));
+    }
+
+    private Finding only(@Nullable String... tins) {
+        var findings = judge(Cars.AUTUMN, tins);
+        assertThat(findings).hasSize(1);
+        return findings.getFirst();
+    }
+
+    private List<Finding> judge(LocalDate today, @Nullable String... tins) {
+        return TyreAgeFindings.of(
+                Cars.withTins(tins),
+                today,
+                SPRING,
+                Cars.limit(Limit.Kind.TYRE_AGE_INSPECT, null, 6),
+                Cars.limit(Limit.Kind.TYRE_AGE_REPLACE, null, 10),
+                notJudged);
+    }
+
+    /** 3521 is 29 August 2021, 1878 days before: of ten years of 365.25 days 48.6 % are left. */
+    @Test
+    void theMarkShowsTheYearsThatAreLeft() {
+        assertThat(only("3521", "3521", "3521", "3521").lifeLeft()).isCloseTo(1 - 1878 / 3652.5, within(1e-9));
+    }
+
+    /** Six years on the day of the visit: inspected from today on, not on a day to come. */
+    @Test
+    void theDayOfTheInspectionItselfCounts() {
+        assertThat(judge(LocalDate.of(2027, 1, 11), "0221", "0221", "0221", "0221"))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.plainWords()).contains("is over 6 years old"));
+        assertThat(judge(LocalDate.of(2027, 1, 10), "0221", "0221", "0221", "0221"))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.plainWords()).contains("reaches 6 years on 11 Jan 2027"));
+    }
+
+    /** Ten years on the last day of its season run out; a day later they hold. */
+    @Test
+    void theLastDayOfTheSeasonCounts() {
+        // 1517 is Sunday 9 April 2017 and 1617 a week later; ten years of 365.25 days end on 10 and 17 April 2027.
+        assertThat(only("1517", "1517", "1517", "1517").verdict()).isEqualTo(Verdict.RUNS_OUT);
+        assertThat(only("1617", "1617", "1617", "1617").verdict()).isEqualTo(Verdict.HOLDS);
+    }
+}

@@ -1,0 +1,48 @@
+package cornerbook.core.tyre.judge;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import cornerbook.core.car.Cars;
+import cornerbook.core.car.Tyre;
+import cornerbook.core.car.Wheel;
+import cornerbook.core.car.WheelSet;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Verdict;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/** The car of these tests has 1100 kg per axle: 550 kg per tyre. UN R30: index 87 is 545 kg, index 88 is 560 kg. */
+class TyreLoadFindingsTest {
+    private final List<String> notJudged = new ArrayList<>();
+
+    @Test
+    void aTyreUnderHalfTheAxleLoadIsSpent() {
+        assertThat(judge(87, "T")).singleElement().satisfies(finding -> {
+            assertThat(finding.verdict()).isEqualTo(Verdict.SPENT);
+            assertThat(finding.title()).isEqualTo("W at RR may carry 545 kg, half of the axle's load is 550 kg");
+            assertThat(finding.source()).contains("UN R30");
+        });
+        assertThat(judge(88, "T")).isEmpty();
+        assertThat(notJudged).isEmpty();
+    }
+
+    @Test
+    void anUnknownServiceDescriptionIsNotJudged() {
+        assertThat(judge(160, "T")).isEmpty();
+        assertThat(judge(98, "X")).isEmpty();
+        assertThat(notJudged)
+                .satisfiesExactly(
+                        line -> assertThat(line).contains("W load capacity: load index is 160"),
+                        line -> assertThat(line).contains("W load capacity: speed symbol is \"X\""));
+    }
+
+    private List<Finding> judge(int loadIndex, String speedSymbol) {
+        var tyre = new Tyre("Invented tread", "225/55R18", loadIndex, speedSymbol, null, false, false, 8);
+        var set = new WheelSet("S", SeasonKind.WINTER, null, List.of(new Wheel("W", tyre, null)));
+        return TyreLoadFindings.of(set, Cars.vehicle(), Map.of(Corner.RR, "W"), notJudged);
+    }
+}

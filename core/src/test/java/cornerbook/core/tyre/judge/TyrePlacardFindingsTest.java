@@ -1,0 +1,123 @@
+package cornerbook.core.tyre.judge;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import cornerbook.core.car.AxleSpecification;
+import cornerbook.core.car.Cars;
+import cornerbook.core.car.Tyre;
+import cornerbook.core.car.Wheel;
+import cornerbook.core.car.WheelSet;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Verdict;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/**
+ * The placard of these tests is that of {@link Cars}; half of its axle's load is 550 kg. UN R30: index 88 is 560 kg; T is 190
+ * km/h. Diameters by hand: 18 × 25.4 + 2 × 225 × 0.55 = 704.7 mm, with 0.60 of 225 it is 727.2 mm, with 0.50 of 235 692.2 mm.
+ */
+class TyrePlacardFindingsTest {
+    private static final AxleSpecification ASKED = Cars.vehicle().rear();
+    private final List<String> notJudged = new ArrayList<>();
+
+    @Test
+    void aTyreAsThePlacardAsksHasNoFinding() {
+        assertThat(judge(SeasonKind.SUMMER, ASKED.tyreSize(), ASKED.loadIndex(), ASKED.speedSymbol()))
+                .isEmpty();
+        assertThat(judge(SeasonKind.SUMMER, ASKED.tyreSize(), ASKED.loadIndex() + 4, "Y"))
+                .isEmpty();
+        assertThat(notJudged).isEmpty();
+    }
+
+    @Test
+    void aLowerLoadIndexIsSpent() {
+        assertThat(judge(SeasonKind.WINTER, ASKED.tyreSize(), 88, ASKED.speedSymbol()))
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.verdict()).isEqualTo(Verdict.SPENT);
+                    assertThat(finding.title())
+                            .isEqualTo("W at RR has load index 88, the placard asks " + ASKED.loadIndex());
+                    assertThat(finding.evidence().getFirst().value()).contains("560 kg");
+                });
+    }
+
+    @Test
+    void aLowerSpeedSymbolIsSpentButOfWinterTyresTold() {
+        assertThat(judge(SeasonKind.SUMMER, ASKED.tyreSize(), ASKED.loadIndex(), "Q"))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.verdict()).isEqualTo(Verdict.SPENT));
+        assertThat(judge(SeasonKind.WINTER, ASKED.tyreSize(), ASKED.loadIndex(), "Q"))
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.verdict()).isEqualTo(Verdict.HOLDS);
+                    assertThat(finding.plainWords()).contains("160 km/h at most", "shown to the driver");
+                });
+    }
+
+    @Test
+    void aLargerSizeIsPutRightASmallerOneTold() {
+        assertThat(ASKED.tyreSize()).isEqualTo("225/55R18");
+        assertThat(judge(SeasonKind.SUMMER, "225/60R18", ASKED.loadIndex(), ASKED.speedSymbol()))
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.verdict()).isEqualTo(Verdict.SPENT);
+                    // 727.2 / 704.7 − 1
+                    assertThat(finding.title()).endsWith("the placard has 225/55R18: +3.2 % in circumference");
+                });
+        assertThat(judge(SeasonKind.SUMMER, "235/50R18", ASKED.loadIndex(), ASKED.speedSymbol()))
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.verdict()).isEqualTo(Verdict.HOLDS);
+                    // 692.2 / 704.7 − 1
+                    assertThat(finding.title()).contains("−1.8 % in circumference");
+                });
+    }
+
+    @Test
+    void aSizeThatCannotBeReadIsNotJudged() {
+        assertThat(judge(SeasonKind.SUMMER, "225-55R18", ASKED.loadIndex(), ASKED.speedSymbol()))
+                .isEmpty();
+        assertThat(notJudged).singleElement().satisfies(line -> assertThat(line).contains("needs a slash"));
+    }
+
+    private List<Finding> judge(SeasonKind season, String size, int loadIndex, String speedSymbol) {
+        var tyre = new Tyre("Invented tread", size, loadIndex, speedSymbol, null, false, false, 8);
+        var set = new WheelSet("S", season, null, List.of(new Wheel("W", tyre, null)));
+        return TyrePlacardFindings.of(set, Cars.vehicle(), Map.of(Corner.RR, "W"), notJudged);
+    }
+
+    /** UN R30: index 87 is 545 kg, less than half of the axle's 1100 kg. That is a finding on load by itself, not told twice. */
+    @Test
+    void whatCarriesLessThanHalfTheAxleIsToldOnce() {
+        assertThat(judge(SeasonKind.SUMMER, ASKED.tyreSize(), 87, ASKED.speedSymbol()))
+                .isEmpty();
+    }
+
+    /** Of the same width a rim an inch larger rolls 3.6 % farther; a tyre one per cent taller is within what makers differ by. */
+    @Test
+    void theAxleThatHasAnotherSizeIsNamed() {
+        assertThat(judge(SeasonKind.SUMMER, "225/55R19", ASKED.loadIndex(), ASKED.speedSymbol()))
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.title())
+                            .startsWith("Rear tyres are 225/55R19")
+                            .contains("+3.6 %");
+                    assertThat(finding.verdict()).isEqualTo(Verdict.SPENT);
+                    assertThat(finding.lifeLeft()).isZero();
+                });
+        // 457.2 + 2 × 235 × 0.55 = 715.7 mm: 1.56 % more; 457.2 + 2 × 215 × 0.60 = 715.2 mm: 1.49 % more.
+        assertThat(judge(SeasonKind.SUMMER, "235/55R18", ASKED.loadIndex(), ASKED.speedSymbol()))
+                .extracting(Finding::verdict)
+                .containsExactly(Verdict.SPENT);
+        assertThat(judge(SeasonKind.SUMMER, "215/60R18", ASKED.loadIndex(), ASKED.speedSymbol()))
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.verdict()).isEqualTo(Verdict.HOLDS);
+                    assertThat(finding.lifeLeft()).isEqualTo(1);
+                });
+    }
+}

@@ -1,0 +1,142 @@
+package cornerbook.core.tyre.judge;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import cornerbook.core.air.PressureWarning;
+import cornerbook.core.air.judge.SensorFindings;
+import cornerbook.core.brake.fluid.FluidChange;
+import cornerbook.core.brake.seizing.CarUse;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Cars;
+import cornerbook.core.car.VehicleDetails;
+import cornerbook.core.car.Visit;
+import cornerbook.core.car.Wheel;
+import cornerbook.core.car.WheelDetails;
+import cornerbook.core.car.WheelSet;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Verdict;
+import cornerbook.core.lift.CarBody;
+import cornerbook.core.tyre.Mounting;
+import cornerbook.core.wheelplan.DifferenceLimits;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+
+/** Wheels against the hub, and the batteries of their sensors. All data are invented. */
+class WheelAndSensorFindingsTest {
+    private static final Mounting HUB = Mounting.parse("5x114.3 M14x1.5 cone 64.1 ET45 7.5J");
+
+    private static CarHistory car(String wheel, @Nullable LocalDate batteryOn) {
+        var set = Cars.set(SeasonKind.SUMMER, "S-");
+        var known = set.wheels().stream()
+                .map(each -> new Wheel(
+                        each.tag(),
+                        each.tyre(),
+                        "1A2B3C4D",
+                        new WheelDetails(Mounting.parse(wheel), "433 MHz", batteryOn)))
+                .toList();
+        var history = Cars.history(Cars.visit(List.of()));
+        var details = new VehicleDetails(
+                DifferenceLimits.NOT_KNOWN,
+                CarUse.USUAL,
+                CarBody.NOT_KNOWN,
+                FluidChange.NOT_KNOWN,
+                new PressureWarning(PressureWarning.Kind.DIRECT, PressureWarning.Learning.BY_TOOL),
+                HUB);
+        return new CarHistory(
+                history.vehicle().withDetails(details),
+                history.customer(),
+                List.of(new WheelSet(set.id(), set.season(), null, known)),
+                history.visits());
+    }
+
+    private static List<Finding> fit(String wheel) {
+        var car = car(wheel, null);
+        return WheelFitFindings.of(car, car.visits().getLast().leftOn());
+    }
+
+    @Test
+    void aWheelOfAnotherBoltCircleIsUnsafeAndOneOfAnotherSeatIsSpent() {
+        assertThat(fit("5x114.3 M14x1.5 cone 66.6 ET40 7.5J")).isEmpty();
+        assertThat(fit("5x112 M14x1.5 cone 66.6 ET40 7.5J"))
+                .hasSize(4)
+                .allMatch(finding -> finding.verdict() == Verdict.UNSAFE);
+        assertThat(fit("5x114.3 M14x1.5 ball 64.1 ET45 7.5J"))
+                .hasSize(4)
+                .allMatch(finding -> finding.verdict() == Verdict.SPENT);
+    }
+
+    @Test
+    void anOldSensorBatteryRunsOutTenYearsAfterItsBirth() {
+        var car = car("5x114.3 M14x1.5 cone 64.1 ET45 7.5J", LocalDate.of(2019, 1, 1));
+        var findings = SensorFindings.of(car, car.visits().getLast(), new ArrayList<>());
+        assertThat(findings).hasSize(4).allMatch(finding -> finding.verdict() == Verdict.RUNS_OUT);
+        assertThat(findings.getFirst().horizon())
+                .isEqualTo(LocalDate.of(2019, 1, 1).plusDays(3653));
+        assertThat(findings.getFirst().subject().corner()).isEqualTo(Corner.LF);
+    }
+
+    @Test
+    void otherWheelsHaveToBeLearned() {
+        var car = car("5x114.3 M14x1.5 cone 64.1 ET45 7.5J", null);
+        var changed = new Visit(
+                "v", Cars.AUTUMN, 48_000, null, Cars.at("W-"), Cars.at("S-"), List.of(), List.of(), null, null);
+        var notJudged = new ArrayList<String>();
+        SensorFindings.of(car, changed, notJudged);
+        assertThat(notJudged)
+                .containsExactly(
+                        "pressure warning: other wheels are on; their sensors have to be taught with the tool");
+    }
+
+    /** A sensor's battery is old from seven years and ends at ten: common practice, no source. */
+    @Test
+    void aYoungSensorBatteryHolds() {
+        var findings = sensors(Cars.AUTUMN);
+        assertThat(findings).hasSize(4).allMatch(finding -> finding.verdict() == Verdict.HOLDS);
+        assertThat(findings.getFirst().lifeLeft()).isEqualTo(1);
+        assertThat(findings.getFirst().horizon()).isNull();
+        // 1826 days are five of ten years.
+        assertThat(sensors(Cars.AUTUMN.minusDays(1826)).getFirst().lifeLeft()).isCloseTo(0.5, within(0.001));
+    }
+
+    /** A battery from after this visit was not in the wheel then. */
+    @Test
+    void aLaterBatterySaysNothingOfThisVisit() {
+        assertThat(sensors(Cars.AUTUMN.plusDays(1))).isEmpty();
+        assertThat(sensors(null)).isEmpty();
+    }
+
+    @Test
+    void wheelsThatStayedNeedNoLearning() {
+        var car = car("5x114.3 M14x1.5 cone 64.1 ET45 7.5J", null);
+        var notJudged = new ArrayList<String>();
+        SensorFindings.of(car, car.visits().getLast(), notJudged);
+        assertThat(notJudged).as("the same wheels are on").isEmpty();
+        var arrived =
+                new Visit("v", Cars.AUTUMN, 48_000, null, Cars.at("S-"), Map.of(), List.of(), List.of(), null, null);
+        SensorFindings.of(car, arrived, notJudged);
+        assertThat(notJudged).as("not known yet what it leaves on").isEmpty();
+    }
+
+    @Test
+    void aWheelOfWhichNothingIsKnownIsNotJudged() {
+        var unknown = Cars.history(Cars.visit(List.of()));
+        assertThat(WheelFitFindings.of(unknown, Cars.at("S-"))).isEmpty();
+        var car = car("5x112 M14x1.5 cone 66.6 ET40 7.5J", null);
+        assertThat(WheelFitFindings.of(car, Map.of(Corner.LR, "S-LR")))
+                .extracting(Finding::subject)
+                .containsExactly(new Subject(Subject.Part.WHEEL_FIT, Corner.LR, "S-LR", null));
+    }
+
+    private static List<Finding> sensors(@Nullable LocalDate batteryOn) {
+        var car = car("5x114.3 M14x1.5 cone 64.1 ET45 7.5J", batteryOn);
+        return SensorFindings.of(car, car.visits().getLast(), new ArrayList<>());
+    }
+}

@@ -1,0 +1,106 @@
+package cornerbook.core.wheelplan.search;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import cornerbook.core.corner.Axle;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.wheelplan.PlanRequest;
+import cornerbook.core.wheelplan.PlanRules;
+import cornerbook.core.wheelplan.WheelPlan;
+import cornerbook.core.wheelplan.WheelState;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class WheelPlannerTest {
+    private static final Map<Axle, String> ONE_SIZE = Map.of(Axle.FRONT, "225/55R18", Axle.REAR, "225/55R18");
+
+    /**
+     * With one depth per wheel and one rate per axle the best bottleneck is known: sort both and pair the deepest with
+     * the fastest (the exchange argument for bottleneck assignment of sorted ratios).
+     */
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+    void deepestGoesWhereWearIsFastest(long seed) {
+        var random = new SplittableRandom(seed);
+        var wheels = new ArrayList<WheelState>();
+        for (var corner : Corner.values()) {
+            wheels.add(
+                    new WheelState(corner.name(), "225/55R18", false, List.of(4.5 + 4 * random.nextDouble()), corner));
+        }
+        var rates = new EnumMap<Corner, List<Double>>(Corner.class);
+        for (var corner : Corner.values()) {
+            rates.put(corner, List.of(0.1 + 0.2 * random.nextDouble()));
+        }
+        var plan = plan(wheels, rates, ONE_SIZE);
+
+        var depths = wheels.stream().map(w -> w.depthsMm().getFirst()).sorted().toList();
+        var sortedRates = rates.values().stream().map(List::getFirst).sorted().toList();
+        double expectedKm = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < 4; i++) {
+            expectedKm = Math.min(expectedKm, 1000 * (depths.get(i) - 4) / sortedRates.get(i));
+        }
+        assertThat(plan.distanceKm()).isCloseTo(expectedKm, within(1.0));
+        assertThat(plan.distanceKm()).isGreaterThanOrEqualTo(plan.distanceUnmovedKm() - 1);
+    }
+
+    @Test
+    void directionalTyresStayOnTheirSide() {
+        var wheels = wheels(true, 5, 8, 5, 8);
+        var plan = plan(wheels, evenRates(0.3, 0.1), ONE_SIZE);
+        plan.wheelAt()
+                .forEach((corner, tag) -> assertThat(Corner.valueOf(tag).side()).isEqualTo(corner.side()));
+    }
+
+    @Test
+    void staggeredSizesStayOnTheirAxle() {
+        var wheels = List.of(
+                new WheelState("LF", "245/40R19", false, List.of(5.0), Corner.LF),
+                new WheelState("RF", "245/40R19", false, List.of(6.0), Corner.RF),
+                new WheelState("LR", "275/35R19", false, List.of(8.0), Corner.LR),
+                new WheelState("RR", "275/35R19", false, List.of(8.0), Corner.RR));
+        var sizes = Map.of(Axle.FRONT, "245/40R19", Axle.REAR, "275/35R19");
+        var plan = plan(wheels, evenRates(0.3, 0.1), sizes);
+        plan.wheelAt()
+                .forEach((corner, tag) -> assertThat(Corner.valueOf(tag).axle()).isEqualTo(corner.axle()));
+    }
+
+    @Test
+    void evenWheelsAreLeftWhereTheyAre() {
+        var plan = plan(wheels(false, 7, 7, 7, 7), evenRates(0.2, 0.2), ONE_SIZE);
+        plan.wheelAt().forEach((corner, tag) -> assertThat(tag).isEqualTo(corner.name()));
+        assertThat(plan.reasons()).first().asString().contains("No move");
+    }
+
+    private static WheelPlan plan(List<WheelState> wheels, Map<Corner, List<Double>> rates, Map<Axle, String> sizes) {
+        var request = new PlanRequest(wheels, rates, sizes, 4, List.of(8.0), PlanRules.TYRES_ONLY);
+        return WheelPlanner.plan(request, List.of(), List.of()).orElseThrow();
+    }
+
+    private static List<WheelState> wheels(boolean directional, double... depthsMm) {
+        var wheels = new ArrayList<WheelState>();
+        for (var corner : Corner.values()) {
+            wheels.add(new WheelState(
+                    corner.name(), "225/55R18", directional, List.of(depthsMm[corner.ordinal()]), corner));
+        }
+        return wheels;
+    }
+
+    private static Map<Corner, List<Double>> evenRates(double front, double rear) {
+        return Map.of(
+                Corner.LF,
+                List.of(front),
+                Corner.RF,
+                List.of(front),
+                Corner.LR,
+                List.of(rear),
+                Corner.RR,
+                List.of(rear));
+    }
+}
