@@ -2,10 +2,10 @@ package cornerbook.app.bay;
 
 import cornerbook.app.bay.BaySheet.Expected;
 import cornerbook.app.bay.BaySheet.Last;
+import cornerbook.app.desk.EntryUnits;
+import cornerbook.app.desk.Words;
 import cornerbook.app.unit.QuantityText;
 import cornerbook.app.unit.UnitSystem;
-import cornerbook.app.web.EntryUnits;
-import cornerbook.app.web.Words;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Reading;
 import cornerbook.core.visit.Visit;

@@ -1,6 +1,6 @@
 package cornerbook.app.bay;
 
-import cornerbook.app.book.WorkTick;
+import cornerbook.app.book.work.WorkTick;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.visit.Vehicle;
 import java.util.HashSet;

@@ -1,7 +1,7 @@
 package cornerbook.app.cli;
 
-import cornerbook.app.handover.HandoverSheet;
 import cornerbook.app.limits.LimitsFile;
+import cornerbook.app.sheet.HandoverSheet;
 import cornerbook.core.visit.Assessor;
 import java.io.PrintWriter;
 import java.nio.file.Path;

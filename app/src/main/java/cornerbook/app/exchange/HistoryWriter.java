@@ -1,6 +1,6 @@
 package cornerbook.app.exchange;
 
-import cornerbook.app.book.CarRecord;
+import cornerbook.app.book.record.CarRecord;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.quantity.Quantities;
 import cornerbook.core.visit.AxleSpecification;

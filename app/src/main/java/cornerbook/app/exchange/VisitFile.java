@@ -1,6 +1,6 @@
 package cornerbook.app.exchange;
 
-import cornerbook.app.book.CarRecord;
+import cornerbook.app.book.record.CarRecord;
 import cornerbook.core.visit.CarHistory;
 import cornerbook.core.visit.IdentityRules;
 import cornerbook.core.visit.Problem;

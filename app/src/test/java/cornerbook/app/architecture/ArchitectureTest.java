@@ -24,7 +24,8 @@ class ArchitectureTest {
             .resideInAPackage("cornerbook.app.book..")
             .should()
             .dependOnClassesThat()
-            .resideInAnyPackage("cornerbook.app.web..", "cornerbook.app.cli..", "cornerbook.app.handover..");
+            .resideInAnyPackage(
+                    "cornerbook.app.desk..", "cornerbook.app.door..", "cornerbook.app.cli..", "cornerbook.app.sheet..");
 
     @ArchTest
     static final ArchRule onlyTheCommandLineKnowsTheCommandLine = noClasses()

@@ -2,12 +2,12 @@ package cornerbook.app.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import cornerbook.app.door.ServedShop;
 import cornerbook.app.fuzz.FuzzTarget;
 import cornerbook.app.fuzz.Input;
 import cornerbook.app.fuzz.Sentences;
 import cornerbook.app.unit.Shown;
 import cornerbook.app.unit.UnitSystem;
-import cornerbook.app.web.ServedShop;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;

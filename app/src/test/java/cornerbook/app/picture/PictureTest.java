@@ -3,6 +3,14 @@ package cornerbook.app.picture;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import cornerbook.app.picture.air.PressureOverTemperature;
+import cornerbook.app.picture.battery.BatteryOverVisits;
+import cornerbook.app.picture.battery.ChargeOverDays;
+import cornerbook.app.picture.battery.LoadTestByTemperature;
+import cornerbook.app.picture.car.CarFromAbove;
+import cornerbook.app.picture.car.WheelMoves;
+import cornerbook.app.picture.tyre.DepthOverDistance;
+import cornerbook.app.picture.tyre.TreadSection;
 import cornerbook.app.unit.UnitSystem;
 import cornerbook.core.battery.Chemistry;
 import cornerbook.core.battery.HealthTrend;

@@ -1,8 +1,8 @@
 package cornerbook.bench.handover;
 
 import cornerbook.app.demo.DemoShop;
-import cornerbook.app.handover.HandoverSheet;
 import cornerbook.app.limits.LimitsFile;
+import cornerbook.app.sheet.HandoverSheet;
 import cornerbook.core.visit.Assessment;
 import cornerbook.core.visit.Assessor;
 import cornerbook.core.visit.CarHistory;
