@@ -11,7 +11,7 @@ import cornerbook.app.desk.asked.Slot;
 import cornerbook.app.desk.asked.ToolChoice;
 import cornerbook.app.desk.asked.VisitSlots;
 import cornerbook.app.desk.asked.WheelProposal;
-import cornerbook.app.desk.visit.EntryPage.Fill;
+import cornerbook.app.desk.asked.WheelProposal.Fill;
 import cornerbook.app.judge.Judged;
 import cornerbook.app.unit.UnitSystem;
 import cornerbook.core.corner.Corner;

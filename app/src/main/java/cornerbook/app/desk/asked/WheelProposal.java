@@ -2,7 +2,6 @@ package cornerbook.app.desk.asked;
 
 import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.desk.Words;
-import cornerbook.app.desk.visit.EntryPage.Fill;
 import cornerbook.app.judge.Judged;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.visit.Assessor;
@@ -20,6 +19,23 @@ import java.util.Optional;
  * whose plan faults stands where it ran before.
  */
 public final class WheelProposal {
+    /**
+     * Wheels that may be filled in.
+     *
+     * @param setId the set that they belong to, empty when it is what stands there anyway
+     * @param hint one sentence that says where they come from
+     * @param byPlan whether the wheel plan put them there
+     */
+    public record Fill(String setId, String hint, Map<Corner, String> wheelAt, boolean byPlan) {
+        public Fill {
+            wheelAt = Map.copyOf(wheelAt);
+        }
+
+        public String at(Corner corner) {
+            return wheelAt.getOrDefault(corner, "");
+        }
+    }
+
     private final Assessor assessor;
     private final OpenVisit open;
     private final Map<String, Fill> fills = new HashMap<>();

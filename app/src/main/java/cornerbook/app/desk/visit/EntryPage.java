@@ -4,13 +4,13 @@ import cornerbook.app.book.visit.OpenRetorque;
 import cornerbook.app.book.visit.VisitChange;
 import cornerbook.app.desk.BrakeDust;
 import cornerbook.app.desk.asked.ToolChoice;
+import cornerbook.app.desk.asked.WheelProposal.Fill;
 import cornerbook.app.unit.UnitSystem;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.visit.CarHistory;
 import cornerbook.core.visit.Measure;
 import cornerbook.core.visit.Visit;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
@@ -174,23 +174,6 @@ public record EntryPage(
      * @param error one sentence, empty when it is sound
      */
     public record Place(Corner corner, String tag, String dateCode, String sensorId, String error) {}
-
-    /**
-     * Wheels that may be filled in.
-     *
-     * @param setId the set that they belong to, empty when it is what stands there anyway
-     * @param hint one sentence that says where they come from
-     * @param byPlan whether the wheel plan put them there
-     */
-    public record Fill(String setId, String hint, Map<Corner, String> wheelAt, boolean byPlan) {
-        public Fill {
-            wheelAt = Map.copyOf(wheelAt);
-        }
-
-        public String at(Corner corner) {
-            return wheelAt.getOrDefault(corner, "");
-        }
-    }
 
     /**
      * The re-torque as typed.

@@ -3,7 +3,7 @@ package cornerbook.app.desk.visit;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.desk.Typed;
-import cornerbook.app.desk.visit.EntryPage.Fill;
+import cornerbook.app.desk.asked.WheelProposal.Fill;
 import cornerbook.app.desk.visit.EntryPage.Leaving;
 import cornerbook.app.desk.visit.EntryPage.Place;
 import cornerbook.core.corner.Corner;
