@@ -60,8 +60,8 @@ public final class Reader {
     }
 
     /** The labels of a page, a sheet or a picture, by the path of its room: "app/desk/car". */
-    public Words words(String room) {
-        return new Words(this, room);
+    public Labels labels(String room) {
+        return new Labels(this, room);
     }
 
     /** The words of what is said. */

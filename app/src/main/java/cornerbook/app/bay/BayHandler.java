@@ -1,13 +1,13 @@
 package cornerbook.app.bay;
 
-import cornerbook.app.book.BookException;
-import cornerbook.app.book.TabletAtWork;
+import cornerbook.app.book.people.TabletAtWork;
+import cornerbook.app.book.store.BookException;
+import cornerbook.app.desk.Desk;
+import cornerbook.app.desk.Pages;
 import cornerbook.app.log.Faults;
-import cornerbook.app.web.Caller;
-import cornerbook.app.web.Connections;
-import cornerbook.app.web.Desk;
-import cornerbook.app.web.PageException;
-import cornerbook.app.web.Pages;
+import cornerbook.app.request.Caller;
+import cornerbook.app.request.Connections;
+import cornerbook.app.request.PageException;
 import io.helidon.http.HeaderNames;
 import io.helidon.http.sse.SseEvent;
 import io.helidon.webserver.http.ServerRequest;

@@ -1,7 +1,7 @@
 package cornerbook.app.bay;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
-import cornerbook.app.web.RequestBody;
+import cornerbook.app.request.RequestBody;
 import io.helidon.webserver.http.ServerRequest;
 import java.util.Map;
 import tools.jackson.core.JacksonException;

@@ -1,8 +1,8 @@
 package cornerbook.app.bay;
 
-import cornerbook.app.web.Desk;
-import cornerbook.app.web.Pages;
-import cornerbook.app.web.Room;
+import cornerbook.app.desk.Desk;
+import cornerbook.app.desk.Pages;
+import cornerbook.app.desk.Room;
 import io.helidon.webserver.http.HttpRouting;
 
 /** The addresses of the bay sheet. */

@@ -1,6 +1,6 @@
 package cornerbook.app.bay;
 
-import cornerbook.app.web.ToolChoice;
+import cornerbook.app.desk.asked.ToolChoice;
 import cornerbook.core.car.Measure;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;

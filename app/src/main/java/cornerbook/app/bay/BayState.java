@@ -1,6 +1,6 @@
 package cornerbook.app.bay;
 
-import cornerbook.app.book.Photo;
+import cornerbook.app.book.photo.Photo;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.tool.ShopTool;
 import java.util.List;

@@ -2,9 +2,10 @@ package cornerbook.app.bay;
 
 import cornerbook.app.bay.BaySheet.Expected;
 import cornerbook.app.bay.BaySheet.Last;
+import cornerbook.app.desk.EntryUnits;
+import cornerbook.app.desk.Words;
 import cornerbook.app.unit.QuantityText;
-import cornerbook.app.web.EntryUnits;
-import cornerbook.app.web.Words;
+import cornerbook.app.desk.Words;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.Visit;

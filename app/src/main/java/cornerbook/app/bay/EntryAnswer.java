@@ -1,6 +1,6 @@
 package cornerbook.app.bay;
 
-import cornerbook.app.book.Arrival;
+import cornerbook.app.book.store.Arrival;
 
 /**
  * What became of one entry.

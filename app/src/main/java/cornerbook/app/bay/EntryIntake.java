@@ -1,13 +1,13 @@
 package cornerbook.app.bay;
 
-import cornerbook.app.book.Arrival;
-import cornerbook.app.book.BayLedger;
-import cornerbook.app.book.BookException;
-import cornerbook.app.book.Departure;
-import cornerbook.app.book.WorkTick;
+import cornerbook.app.book.bay.BayLedger;
+import cornerbook.app.book.bay.Departure;
+import cornerbook.app.book.store.Arrival;
+import cornerbook.app.book.store.BookException;
+import cornerbook.app.book.work.WorkTick;
+import cornerbook.app.desk.Desk;
+import cornerbook.app.desk.Typed;
 import cornerbook.app.log.Faults;
-import cornerbook.app.web.Desk;
-import cornerbook.app.web.Typed;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.corner.Corner;

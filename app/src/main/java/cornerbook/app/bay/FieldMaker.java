@@ -3,11 +3,12 @@ package cornerbook.app.bay;
 import cornerbook.app.bay.BaySheet.Expected;
 import cornerbook.app.bay.BaySheet.Field;
 import cornerbook.app.bay.BaySheet.Last;
-import cornerbook.app.web.Slot;
-import cornerbook.app.web.Words;
+import cornerbook.app.desk.asked.Slot;
+import cornerbook.app.desk.Words;
 import cornerbook.core.brake.judge.ThicknessPrediction;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Visit;
+import cornerbook.app.desk.Words;
 import java.util.List;
 import java.util.Optional;
 

@@ -1,7 +1,7 @@
 package cornerbook.app.bay;
 
-import cornerbook.app.web.Caller;
-import cornerbook.app.web.Desk;
+import cornerbook.app.desk.Desk;
+import cornerbook.app.request.Caller;
 import java.util.List;
 import java.util.Optional;
 

@@ -1,9 +1,9 @@
 package cornerbook.app.bay;
 
-import cornerbook.app.book.DeviceLedger;
-import cornerbook.app.book.TabletAtWork;
+import cornerbook.app.book.people.DeviceLedger;
+import cornerbook.app.book.people.TabletAtWork;
 import cornerbook.app.preference.Preferences;
-import cornerbook.app.web.Caller;
+import cornerbook.app.request.Caller;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;

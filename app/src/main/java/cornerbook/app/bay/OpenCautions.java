@@ -1,10 +1,10 @@
 package cornerbook.app.bay;
 
 import cornerbook.app.bay.BaySheet.Caution;
-import cornerbook.app.book.BayNotes;
-import cornerbook.app.book.ReadingAuthor;
-import cornerbook.app.book.StandingTicks;
-import cornerbook.app.book.WorkTick;
+import cornerbook.app.book.bay.BayNotes;
+import cornerbook.app.book.bay.ReadingAuthor;
+import cornerbook.app.book.work.StandingTicks;
+import cornerbook.app.book.work.WorkTick;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.Scale;

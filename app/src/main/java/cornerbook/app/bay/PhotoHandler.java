@@ -1,12 +1,12 @@
 package cornerbook.app.bay;
 
-import cornerbook.app.book.KeptPhoto;
-import cornerbook.app.book.Photo;
+import cornerbook.app.book.photo.KeptPhoto;
+import cornerbook.app.book.photo.Photo;
+import cornerbook.app.desk.Desk;
+import cornerbook.app.desk.Pages;
 import cornerbook.app.photo.PhotoIntake;
-import cornerbook.app.web.Desk;
-import cornerbook.app.web.PageException;
-import cornerbook.app.web.Pages;
-import cornerbook.app.web.RequestBody;
+import cornerbook.app.request.PageException;
+import cornerbook.app.request.RequestBody;
 import cornerbook.core.corner.Corner;
 import io.helidon.http.HeaderNames;
 import io.helidon.webserver.http.ServerRequest;

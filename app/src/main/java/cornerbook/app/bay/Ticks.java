@@ -1,6 +1,6 @@
 package cornerbook.app.bay;
 
-import cornerbook.app.book.WorkTick;
+import cornerbook.app.book.work.WorkTick;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.corner.Corner;
 import java.util.HashSet;

@@ -5,6 +5,40 @@ import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Customer;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.Visit;
+import cornerbook.app.book.backup.BookBackup;
+import cornerbook.app.book.backup.BookCheck;
+import cornerbook.app.book.backup.BookCounts;
+import cornerbook.app.book.backup.Restored;
+import cornerbook.app.book.bay.BayLedger;
+import cornerbook.app.book.car.CarChange;
+import cornerbook.app.book.car.CarLists;
+import cornerbook.app.book.car.CarReader;
+import cornerbook.app.book.car.UsedTools;
+import cornerbook.app.book.car.VehicleSummary;
+import cornerbook.app.book.car.VisitSummary;
+import cornerbook.app.book.car.WheelChange;
+import cornerbook.app.book.car.WheelChanges;
+import cornerbook.app.book.knowledge.KnowledgeTables;
+import cornerbook.app.book.people.DeviceLedger;
+import cornerbook.app.book.photo.PhotoLedger;
+import cornerbook.app.book.record.CarRecord;
+import cornerbook.app.book.record.RecordRows;
+import cornerbook.app.book.record.VisitNotes;
+import cornerbook.app.book.shop.ClimateTable;
+import cornerbook.app.book.shop.ShopRules;
+import cornerbook.app.book.store.Arrival;
+import cornerbook.app.book.store.BookException;
+import cornerbook.app.book.store.BookFile;
+import cornerbook.app.book.store.BookServer;
+import cornerbook.app.book.store.BookStore;
+import cornerbook.app.book.store.ServingLock;
+import cornerbook.app.book.tool.ToolTable;
+import cornerbook.app.book.visit.OpenRetorque;
+import cornerbook.app.book.visit.ReadingLedger;
+import cornerbook.app.book.visit.RetorqueLedger;
+import cornerbook.app.book.visit.VisitChange;
+import cornerbook.app.book.visit.VisitChanges;
+import cornerbook.app.book.visit.VisitLedger;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Knowledge;
 import cornerbook.core.season.Climate;
@@ -28,7 +62,7 @@ public final class Book implements AutoCloseable {
     private final BookStore store;
     private final @Nullable ServingLock lock;
 
-    Book(BookStore store) {
+    public Book(BookStore store) {
         this(store, null);
     }
 

@@ -1,6 +1,7 @@
 /**
- * The store: a folder with one SQLite file that holds customers, cars, wheels, visits, readings, fittings and open
- * re-torques. It is the only room that knows SQL. Readings are append-only, and what was acknowledged is on the disk.
+ * The book: a folder with one SQLite file, or a PostgreSQL database, that holds all that the shop knows of its cars.
+ * Its ledgers stand in the packages below, and nothing else knows SQL. Readings are append-only, and what was
+ * acknowledged is on the disk.
  */
 @NullMarked
 package cornerbook.app.book;

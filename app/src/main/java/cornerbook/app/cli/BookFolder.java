@@ -1,7 +1,7 @@
 package cornerbook.app.cli;
 
 import cornerbook.app.book.Book;
-import cornerbook.app.book.ServerAddress;
+import cornerbook.app.book.store.ServerAddress;
 import cornerbook.app.log.Log;
 import java.nio.file.Path;
 import picocli.CommandLine;

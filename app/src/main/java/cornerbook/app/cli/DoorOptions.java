@@ -2,7 +2,7 @@ package cornerbook.app.cli;
 
 import cornerbook.app.certificate.CertificateException;
 import cornerbook.app.certificate.ShopCertificates;
-import cornerbook.app.web.Door;
+import cornerbook.app.door.Door;
 import java.net.InetAddress;
 import java.net.NetworkInterface;
 import java.net.SocketException;

@@ -3,9 +3,9 @@ package cornerbook.app.cli;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import cornerbook.app.book.Book;
-import cornerbook.app.book.BookException;
-import cornerbook.app.book.CarRecord;
-import cornerbook.app.book.VehicleSummary;
+import cornerbook.app.book.car.VehicleSummary;
+import cornerbook.app.book.record.CarRecord;
+import cornerbook.app.book.store.BookException;
 import cornerbook.app.exchange.VisitFile;
 import cornerbook.app.log.Faults;
 import java.io.PrintWriter;

@@ -1,8 +1,8 @@
 package cornerbook.app.cli;
 
-import cornerbook.app.handover.HandoverSheet;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.assess.Assessor;
+import cornerbook.app.sheet.HandoverSheet;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Instant;

@@ -3,7 +3,7 @@ package cornerbook.app.cli;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import cornerbook.app.bench.Questions;
-import cornerbook.app.book.BookException;
+import cornerbook.app.book.store.BookException;
 import cornerbook.app.log.Faults;
 import cornerbook.app.log.Log;
 import cornerbook.app.text.PlainText;

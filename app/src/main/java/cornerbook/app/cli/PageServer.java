@@ -2,11 +2,11 @@ package cornerbook.app.cli;
 
 import cornerbook.app.bay.BayRoom;
 import cornerbook.app.book.Book;
-import cornerbook.app.book.BookException;
+import cornerbook.app.book.store.BookException;
+import cornerbook.app.door.CornerbookServer;
+import cornerbook.app.door.Door;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.app.log.Log;
-import cornerbook.app.web.CornerbookServer;
-import cornerbook.app.web.Door;
 import cornerbook.core.assess.Assessor;
 import java.io.PrintWriter;
 import java.time.Clock;

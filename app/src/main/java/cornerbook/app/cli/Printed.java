@@ -1,6 +1,6 @@
 package cornerbook.app.cli;
 
-import cornerbook.app.book.ServerAddress;
+import cornerbook.app.book.store.ServerAddress;
 import java.util.ArrayList;
 import java.util.List;
 import tools.jackson.databind.json.JsonMapper;

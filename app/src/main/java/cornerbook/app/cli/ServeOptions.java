@@ -1,7 +1,7 @@
 package cornerbook.app.cli;
 
 import cornerbook.app.book.Book;
-import cornerbook.app.web.Door;
+import cornerbook.app.door.Door;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;

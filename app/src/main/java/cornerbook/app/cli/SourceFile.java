@@ -1,6 +1,6 @@
 package cornerbook.app.cli;
 
-import cornerbook.app.book.CarRecord;
+import cornerbook.app.book.record.CarRecord;
 import cornerbook.app.exchange.VisitFile;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Visit;

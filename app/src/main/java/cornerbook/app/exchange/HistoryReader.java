@@ -1,10 +1,10 @@
 package cornerbook.app.exchange;
 
-import cornerbook.app.book.CarRecord;
-import cornerbook.app.book.StandingTicks;
-import cornerbook.app.book.VisitChange;
-import cornerbook.app.book.VisitNotes;
-import cornerbook.app.book.WheelChange;
+import cornerbook.app.book.car.WheelChange;
+import cornerbook.app.book.record.CarRecord;
+import cornerbook.app.book.record.VisitNotes;
+import cornerbook.app.book.visit.VisitChange;
+import cornerbook.app.book.work.StandingTicks;
 import cornerbook.core.battery.Chemistry;
 import cornerbook.core.battery.RatingStandard;
 import cornerbook.core.battery.TwelveVoltBattery;

@@ -1,6 +1,6 @@
 package cornerbook.app.exchange;
 
-import cornerbook.app.book.CarRecord;
+import cornerbook.app.book.record.CarRecord;
 import cornerbook.core.battery.TwelveVoltBattery;
 import cornerbook.core.car.AxleSpecification;
 import cornerbook.core.car.CarHistory;

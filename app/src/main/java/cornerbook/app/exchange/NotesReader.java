@@ -1,13 +1,13 @@
 package cornerbook.app.exchange;
 
-import cornerbook.app.book.Departure;
-import cornerbook.app.book.KeptPhoto;
-import cornerbook.app.book.Photo;
-import cornerbook.app.book.ReadingAuthor;
-import cornerbook.app.book.RivalAnswer;
-import cornerbook.app.book.RivalReading;
-import cornerbook.app.book.VisitNotes;
-import cornerbook.app.book.WorkTick;
+import cornerbook.app.book.bay.Departure;
+import cornerbook.app.book.bay.ReadingAuthor;
+import cornerbook.app.book.bay.RivalAnswer;
+import cornerbook.app.book.bay.RivalReading;
+import cornerbook.app.book.photo.KeptPhoto;
+import cornerbook.app.book.photo.Photo;
+import cornerbook.app.book.record.VisitNotes;
+import cornerbook.app.book.work.WorkTick;
 import cornerbook.app.photo.Jpeg;
 import cornerbook.app.photo.PhotoIntake;
 import cornerbook.core.car.Reading;

@@ -1,9 +1,9 @@
 package cornerbook.app.exchange;
 
-import cornerbook.app.book.KeptPhoto;
-import cornerbook.app.book.RivalAnswer;
-import cornerbook.app.book.RivalReading;
-import cornerbook.app.book.VisitNotes;
+import cornerbook.app.book.bay.RivalAnswer;
+import cornerbook.app.book.bay.RivalReading;
+import cornerbook.app.book.photo.KeptPhoto;
+import cornerbook.app.book.record.VisitNotes;
 import java.time.Instant;
 import java.util.Map;
 import java.util.function.Function;

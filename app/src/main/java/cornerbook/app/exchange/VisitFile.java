@@ -1,6 +1,6 @@
 package cornerbook.app.exchange;
 
-import cornerbook.app.book.CarRecord;
+import cornerbook.app.book.record.CarRecord;
 import cornerbook.core.assess.IdentityRules;
 import cornerbook.core.assess.VisitRules;
 import cornerbook.core.car.CarHistory;

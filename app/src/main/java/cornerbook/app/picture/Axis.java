@@ -14,19 +14,19 @@ import java.util.stream.LongStream;
  * @param high in {@code bookUnit}, above {@code low}
  * @param bookUnit empty for a bare number
  */
-record Axis(double from, double to, double low, double high, String bookUnit, Shown shown) {
+public record Axis(double from, double to, double low, double high, String bookUnit, Shown shown) {
     private static final double[] ROUND = {1, 2, 5, 10};
 
     /** A round value in the person's unit, without the unit, and its place. */
-    record Tick(double place, String words) {}
+    public record Tick(double place, String words) {}
 
     /** Place of a value of the book; beyond the scale its end. */
-    double place(double value) {
+    public double place(double value) {
         return from + (to - from) * Math.clamp((value - low) / (high - low), 0, 1);
     }
 
     /** Up to {@code most} + 1 ticks, which are 1, 2 or 5 times a power of ten apart. */
-    List<Tick> ticks(int most) {
+    public List<Tick> ticks(int most) {
         double first = read(low);
         double last = read(high);
         double power = Math.pow(10, Math.floor(Math.log10((last - first) / most)));
@@ -46,7 +46,7 @@ record Axis(double from, double to, double low, double high, String bookUnit, Sh
                 .toList();
     }
 
-    String unit() {
+    public String unit() {
         return bookUnit.isEmpty() ? "" : shown.unitOf(bookUnit);
     }
 

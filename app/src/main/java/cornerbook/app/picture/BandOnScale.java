@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** A band of values on a scale, with the values that it is held against. */
-final class BandOnScale {
+public final class BandOnScale {
     private static final int WIDTH = 420;
     private static final int HEIGHT = 138;
     private static final double LEFT_X = 14;
@@ -24,13 +24,13 @@ final class BandOnScale {
     }
 
     /** A value on the scale; its words stand above the bar or below it. */
-    record Mark(double value, String colour, boolean above, String words) {}
+    public record Mark(double value, String colour, boolean above, String words) {}
 
     /** From one value to another, in a colour. */
-    record Band(double from, double to, String colour) {}
+    public record Band(double from, double to, String colour) {}
 
     /** The picture of a scale from {@code low} to {@code high}. */
-    static String svg(String title, double low, double high, Band band, List<Mark> marks) {
+    public static String svg(String title, double low, double high, Band band, List<Mark> marks) {
         return new BandOnScale(low, high).draw(title, band, marks);
     }
 

@@ -8,11 +8,11 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 
 /** One value over another: two axes with their ticks and names, and under them what the marks mean, a line for each. */
-final class Plot {
-    static final double LEFT_X = 48;
-    static final double RIGHT_X = 404;
-    static final double TOP_Y = 28;
-    static final double BOTTOM_Y = 188;
+public final class Plot {
+    public static final double LEFT_X = 48;
+    public static final double RIGHT_X = 404;
+    public static final double TOP_Y = 28;
+    public static final double BOTTOM_Y = 188;
 
     private static final int WIDTH = 420;
     private static final double LEGEND_Y = 250;
@@ -22,7 +22,7 @@ final class Plot {
     private static final int TICKS_UP = 6;
 
     /** What a line of the key stands beside. */
-    enum Mark {
+    public enum Mark {
         DOT,
         RING,
         DIAMOND,
@@ -31,14 +31,14 @@ final class Plot {
     }
 
     /** A line under the picture. */
-    record Legend(Mark mark, String colour, String words) {}
+    public record Legend(Mark mark, String colour, String words) {}
 
     private final Axis across;
     private final Axis up;
     private final Svg svg;
 
     /** Opens it; both axes have to lie on {@link #LEFT_X} to {@link #RIGHT_X} and {@link #BOTTOM_Y} to {@link #TOP_Y}. */
-    Plot(String title, Axis across, Axis up, List<Legend> legend) {
+    public Plot(String title, Axis across, Axis up, List<Legend> legend) {
         this.across = across;
         this.up = up;
         svg = new Svg(
@@ -58,12 +58,12 @@ final class Plot {
     }
 
     /** The area up to a value, under everything that is drawn after it. */
-    Plot areaBelow(double value) {
+    public Plot areaBelow(double value) {
         svg.rectangle(LEFT_X, up.place(value), RIGHT_X - LEFT_X, BOTTOM_Y - up.place(value), 0, Palette.BAND, "none");
         return this;
     }
 
-    Plot axes(String acrossWords, String upWords) {
+    public Plot axes(String acrossWords, String upWords) {
         for (var tick : up.ticks(TICKS_UP)) {
             svg.line(LEFT_X, tick.place(), RIGHT_X, tick.place(), Palette.HAIRLINE, 1, "");
             svg.words(LEFT_X - 7, tick.place() + 4, 12, Anchor.END, Palette.INK, false, tick.words());
@@ -83,13 +83,13 @@ final class Plot {
     }
 
     /** A line all over the picture at one value. */
-    Plot level(double value, String colour) {
+    public Plot level(double value, String colour) {
         svg.line(LEFT_X, up.place(value), RIGHT_X, up.place(value), colour, 2, "7 3");
         return this;
     }
 
     /** A curve between two values across, in straight pieces. */
-    Plot curve(double from, double to, DoubleUnaryOperator value, String colour) {
+    public Plot curve(double from, double to, DoubleUnaryOperator value, String colour) {
         svg.path(
                 IntStream.rangeClosed(0, PIECES)
                         .asDoubleStream()
@@ -104,7 +104,7 @@ final class Plot {
     }
 
     /** A value with how far it may be off, either way. */
-    Plot error(double at, double value, double error, String colour) {
+    public Plot error(double at, double value, double error, String colour) {
         double x = across.place(at);
         svg.line(x, up.place(value - error), x, up.place(value + error), colour, 2, "");
         DoubleStream.of(value - error, value + error)
@@ -114,17 +114,17 @@ final class Plot {
     }
 
     /** A dashed line from a point down to the scale. */
-    Plot drop(double at, double value, String colour) {
+    public Plot drop(double at, double value, String colour) {
         svg.line(across.place(at), up.place(value), across.place(at), BOTTOM_Y, colour, 1.5, "4 3");
         return this;
     }
 
-    Plot point(Mark mark, double at, double value, String colour) {
+    public Plot point(Mark mark, double at, double value, String colour) {
         shape(mark, across.place(at), up.place(value), colour);
         return this;
     }
 
-    String close() {
+    public String close() {
         return svg.close();
     }
 

@@ -21,7 +21,7 @@ public final class VerdictMark {
         return svg.close();
     }
 
-    static void draw(Svg svg, Verdict verdict, double lifeLeft, double x, double y, double radius) {
+    public static void draw(Svg svg, Verdict verdict, double lifeLeft, double x, double y, double radius) {
         var colour = Palette.of(verdict);
         double rimWidth = Math.max(1.5, radius * 0.14);
         double rimRadius = radius - rimWidth / 2;

@@ -1,6 +1,6 @@
 /**
- * The pictures that screen and hand-over sheet share, as SVG text: verdict mark, car from above, tread section, depth
- * over distance. They use presentation attributes only, so that they look the same in a browser and in a PDF, and are
+ * What pictures are drawn with, as SVG text that screen and hand-over sheet share; the pictures stand by subject in the
+ * packages below. They use presentation attributes only, so that they look the same in a browser and in a PDF, and are
  * well-formed XML. They draw what an assessment holds and compute nothing but coordinates.
  */
 @NullMarked

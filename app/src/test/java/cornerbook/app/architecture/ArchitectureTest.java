@@ -1,15 +1,24 @@
 package cornerbook.app.architecture;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
 
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import java.util.stream.Collectors;
 
 /** The rules of the house inside app. */
 @AnalyzeClasses(packages = "cornerbook.app", importOptions = ImportOption.DoNotIncludeTests.class)
 class ArchitectureTest {
+    /** Files of a package, its description among them. */
+    private static final int MOST_FILES = 30;
+
     @ArchTest
     static final ArchRule onlyTheBookKnowsSql = noClasses()
             .that()
@@ -24,7 +33,8 @@ class ArchitectureTest {
             .resideInAPackage("cornerbook.app.book..")
             .should()
             .dependOnClassesThat()
-            .resideInAnyPackage("cornerbook.app.web..", "cornerbook.app.cli..", "cornerbook.app.handover..");
+            .resideInAnyPackage(
+                    "cornerbook.app.desk..", "cornerbook.app.door..", "cornerbook.app.cli..", "cornerbook.app.sheet..");
 
     @ArchTest
     static final ArchRule onlyTheCommandLineKnowsTheCommandLine = noClasses()
@@ -33,4 +43,109 @@ class ArchitectureTest {
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("cornerbook.app.cli..", "picocli..");
+
+    @ArchTest
+    static final ArchRule noPackagesStandInACircle =
+            slices().matching("cornerbook.app.(**)").should().beFreeOfCycles();
+
+    /** Who may know whom, from the ground up: a new package has to be put on its floor here. The command line wires all of it. */
+    @ArchTest
+    static final ArchRule arrowsPointDownwards = layeredArchitecture()
+            .consideringOnlyDependenciesInLayers()
+            .layer("ground")
+            .definedBy(
+                    "cornerbook.app.file..",
+                    "cornerbook.app.limits..",
+                    "cornerbook.app.log..",
+                    "cornerbook.app.photo..",
+                    "cornerbook.app.preference..",
+                    "cornerbook.app.text..",
+                    "cornerbook.app.unit..")
+            .layer("judge")
+            .definedBy("cornerbook.app.judge..")
+            .layer("certificate")
+            .definedBy("cornerbook.app.certificate..")
+            .layer("bench")
+            .definedBy("cornerbook.app.bench..")
+            .layer("demo")
+            .definedBy("cornerbook.app.demo..")
+            .layer("picture")
+            .definedBy("cornerbook.app.picture..")
+            .layer("calibration")
+            .definedBy("cornerbook.app.calibration..")
+            .layer("book")
+            .definedBy("cornerbook.app.book..")
+            .layer("exchange")
+            .definedBy("cornerbook.app.exchange..")
+            .layer("sheet")
+            .definedBy("cornerbook.app.sheet..")
+            .layer("request")
+            .definedBy("cornerbook.app.request..")
+            .layer("desk")
+            .definedBy("cornerbook.app.desk..", "cornerbook.app.pages.desk..")
+            .layer("bay")
+            .definedBy("cornerbook.app.bay..", "cornerbook.app.pages.bay..")
+            .layer("door")
+            .definedBy("cornerbook.app.door..", "cornerbook.app.pages.door..")
+            .layer("cli")
+            .definedBy("cornerbook.app.cli..")
+            .whereLayer("ground")
+            .mayNotAccessAnyLayer()
+            .whereLayer("judge")
+            .mayOnlyAccessLayers("ground")
+            .whereLayer("certificate")
+            .mayOnlyAccessLayers("ground")
+            .whereLayer("bench")
+            .mayOnlyAccessLayers("ground")
+            .whereLayer("demo")
+            .mayNotAccessAnyLayer()
+            .whereLayer("picture")
+            .mayOnlyAccessLayers("ground")
+            .whereLayer("calibration")
+            .mayOnlyAccessLayers("picture")
+            .whereLayer("book")
+            .mayOnlyAccessLayers("ground")
+            .whereLayer("exchange")
+            .mayOnlyAccessLayers("ground", "book")
+            .whereLayer("sheet")
+            .mayOnlyAccessLayers("ground", "book", "picture")
+            .whereLayer("request")
+            .mayOnlyAccessLayers("ground", "book")
+            .whereLayer("desk")
+            .mayOnlyAccessLayers("ground", "judge", "bench", "picture", "book", "exchange", "sheet", "request")
+            .whereLayer("bay")
+            .mayOnlyAccessLayers("ground", "judge", "book", "request", "desk")
+            .whereLayer("door")
+            .mayOnlyAccessLayers("ground", "certificate", "book", "sheet", "request", "desk")
+            .whereLayer("door")
+            .mayOnlyBeAccessedByLayers("cli")
+            .whereLayer("cli")
+            .mayNotBeAccessedByAnyLayer()
+            .ensureAllClassesAreContainedInArchitecture();
+
+    /** The desk's own packages: pages know what all of them share, and never each other. */
+    @ArchTest
+    static final ArchRule pagesDoNotKnowEachOther = slices().matching("cornerbook.app.desk.(*)")
+            .should()
+            .notDependOnEachOther()
+            .ignoreDependency(
+                    JavaClass.Predicates.resideInAPackage("cornerbook.app.desk.."),
+                    JavaClass.Predicates.resideInAPackage("cornerbook.app.desk.asked"));
+
+    @ArchTest
+    static void noPackageIsTooBig(JavaClasses classes) {
+        var files = classes.stream()
+                .filter(type -> !type.getPackageName().startsWith("cornerbook.app.pages"))
+                .filter(type -> type.getSource().isPresent())
+                .collect(Collectors.groupingBy(
+                        JavaClass::getPackageName,
+                        Collectors.mapping(
+                                type -> type.getSource()
+                                        .orElseThrow()
+                                        .getFileName()
+                                        .orElse(type.getName()),
+                                Collectors.toSet())));
+        files.values().removeIf(names -> names.size() <= MOST_FILES);
+        assertThat(files).isEmpty();
+    }
 }

@@ -3,14 +3,14 @@ package cornerbook.app.bay;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.book.Book;
-import cornerbook.app.book.CarRecord;
 import cornerbook.app.book.Notes;
-import cornerbook.app.book.TemplateBook;
+import cornerbook.app.book.record.CarRecord;
+import cornerbook.app.book.store.TemplateBook;
+import cornerbook.app.door.Desks;
 import cornerbook.app.fuzz.FuzzTarget;
 import cornerbook.app.fuzz.Input;
 import cornerbook.app.fuzz.JsonEdits;
 import cornerbook.app.fuzz.Sentences;
-import cornerbook.app.web.Desks;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.corner.Corner;
 import java.util.EnumMap;

@@ -4,7 +4,7 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
-import cornerbook.app.web.Chromium;
+import cornerbook.app.door.Chromium;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import java.nio.file.Path;

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
-import cornerbook.app.web.Chromium;
+import cornerbook.app.door.Chromium;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.AutoClose;

@@ -1,8 +1,8 @@
 package cornerbook.app.bay;
 
 import cornerbook.app.book.Book;
-import cornerbook.app.web.Room;
-import cornerbook.app.web.ServedShop;
+import cornerbook.app.desk.Room;
+import cornerbook.app.door.ServedShop;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.Visit;

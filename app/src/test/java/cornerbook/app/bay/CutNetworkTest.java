@@ -2,7 +2,7 @@ package cornerbook.app.bay;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import cornerbook.app.web.Chromium;
+import cornerbook.app.door.Chromium;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Tag;

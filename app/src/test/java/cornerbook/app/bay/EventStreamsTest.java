@@ -2,8 +2,8 @@ package cornerbook.app.bay;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import cornerbook.app.web.Room;
-import cornerbook.app.web.ServedShop;
+import cornerbook.app.desk.Room;
+import cornerbook.app.door.ServedShop;
 import cornerbook.core.car.CarHistory;
 import java.net.http.HttpClient;
 import java.net.http.HttpResponse.BodyHandlers;

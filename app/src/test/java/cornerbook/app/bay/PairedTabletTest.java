@@ -2,9 +2,9 @@ package cornerbook.app.bay;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import cornerbook.app.desk.Room;
+import cornerbook.app.door.ServedShop;
 import cornerbook.app.photo.Photos;
-import cornerbook.app.web.Room;
-import cornerbook.app.web.ServedShop;
 import cornerbook.core.car.CarHistory;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;

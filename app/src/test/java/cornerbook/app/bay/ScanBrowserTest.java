@@ -5,10 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
-import cornerbook.app.handover.LabelPaper;
-import cornerbook.app.handover.LabelPlace;
-import cornerbook.app.handover.WheelLabels;
-import cornerbook.app.web.Chromium;
+import cornerbook.app.door.Chromium;
+import cornerbook.app.sheet.LabelPaper;
+import cornerbook.app.sheet.LabelPlace;
+import cornerbook.app.sheet.WheelLabels;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
 import java.awt.Color;

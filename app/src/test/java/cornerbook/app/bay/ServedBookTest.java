@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import cornerbook.app.book.Book;
-import cornerbook.app.book.BookException;
-import cornerbook.app.web.Slot;
+import cornerbook.app.book.store.BookException;
+import cornerbook.app.desk.asked.Slot;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;

@@ -2,10 +2,10 @@ package cornerbook.app.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import cornerbook.app.door.ServedShop;
 import cornerbook.app.fuzz.FuzzTarget;
 import cornerbook.app.fuzz.Input;
 import cornerbook.app.fuzz.Sentences;
-import cornerbook.app.web.ServedShop;
 import cornerbook.words.Shown;
 import cornerbook.words.UnitSystem;
 import java.util.HashMap;

@@ -3,6 +3,9 @@ package cornerbook.app.book;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import cornerbook.app.book.store.BookException;
+import cornerbook.app.book.store.BookFile;
+import cornerbook.app.book.visit.OpenRetorque;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Customer;

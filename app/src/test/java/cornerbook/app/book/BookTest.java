@@ -3,6 +3,10 @@ package cornerbook.app.book;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import cornerbook.app.book.store.BookException;
+import cornerbook.app.book.store.BookFile;
+import cornerbook.app.book.store.Migrations;
+import cornerbook.app.book.visit.OpenRetorque;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.exchange.VisitFile;
 import cornerbook.core.assess.Learner;

@@ -1,5 +1,16 @@
 package cornerbook.app.book;
 
+import cornerbook.app.book.bay.Departure;
+import cornerbook.app.book.bay.ReadingAuthor;
+import cornerbook.app.book.bay.RivalAnswer;
+import cornerbook.app.book.bay.RivalReading;
+import cornerbook.app.book.car.WheelChange;
+import cornerbook.app.book.photo.KeptPhoto;
+import cornerbook.app.book.photo.Photo;
+import cornerbook.app.book.record.CarRecord;
+import cornerbook.app.book.record.VisitNotes;
+import cornerbook.app.book.visit.VisitChange;
+import cornerbook.app.book.work.WorkTick;
 import cornerbook.app.photo.Photos;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Reading;

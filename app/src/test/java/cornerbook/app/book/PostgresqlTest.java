@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import cornerbook.app.book.store.BookException;
 import cornerbook.app.cli.Main;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.core.car.CarHistory;

@@ -2,7 +2,7 @@ package cornerbook.app.exchange;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import cornerbook.app.book.TemplateBook;
+import cornerbook.app.book.store.TemplateBook;
 import cornerbook.app.fuzz.FuzzTarget;
 import cornerbook.app.fuzz.Input;
 import java.util.List;

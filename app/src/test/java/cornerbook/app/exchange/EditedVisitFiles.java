@@ -1,6 +1,6 @@
 package cornerbook.app.exchange;
 
-import cornerbook.app.book.TemplateBook;
+import cornerbook.app.book.store.TemplateBook;
 import cornerbook.app.fuzz.Input;
 import cornerbook.app.fuzz.JsonEdits;
 import java.io.IOException;

@@ -3,7 +3,7 @@ package cornerbook.app.exchange;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.book.Book;
-import cornerbook.app.web.ServedShop;
+import cornerbook.app.door.ServedShop;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import java.nio.file.Path;

@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import cornerbook.app.book.Book;
-import cornerbook.app.book.CarRecord;
 import cornerbook.app.book.Notes;
-import cornerbook.app.web.ServedShop;
+import cornerbook.app.door.ServedShop;
 import cornerbook.core.finding.Subject;
+import cornerbook.app.book.record.CarRecord;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;

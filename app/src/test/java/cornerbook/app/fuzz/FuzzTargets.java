@@ -2,7 +2,7 @@ package cornerbook.app.fuzz;
 
 import cornerbook.app.bay.BayEntriesFuzz;
 import cornerbook.app.bench.CalculatorFuzz;
-import cornerbook.app.book.RestoreFuzz;
+import cornerbook.app.book.backup.RestoreFuzz;
 import cornerbook.app.exchange.AssessedVisitFileFuzz;
 import cornerbook.app.exchange.ClimateFileFuzz;
 import cornerbook.app.exchange.EditedVisitFileFuzz;

@@ -56,10 +56,10 @@ class LogTest {
         var ofCore = new IllegalArgumentException("wear rate at \"Ida\" is -0.0009");
         ofCore.setStackTrace(
                 new StackTraceElement[] {new StackTraceElement("cornerbook.core.wear.Invented", "check", "I.java", 1)});
-        file.publish(record("cornerbook.app.web", Level.WARNING, "A page failed", ofCore));
+        file.publish(record("cornerbook.app.desk", Level.WARNING, "A page failed", ofCore));
         assertThat(lastLine().path("trace").toString()).contains("is -0.0009").doesNotContain("Ida");
         file.publish(
-                record("cornerbook.app.web", Level.WARNING, "A page failed", new ArithmeticException("/ by zero")));
+                record("cornerbook.app.desk", Level.WARNING, "A page failed", new ArithmeticException("/ by zero")));
         assertThat(lastLine().path("trace").toString()).contains("/ by zero");
         file.publish(record("org.library", Level.SEVERE, "No glyph for Ida", new RuntimeException("Ida")));
         assertThat(Files.readString(book.resolve("log/cornerbook.jsonl"))).doesNotContain("Ida");
@@ -70,7 +70,7 @@ class LogTest {
         var file = new LogFile(book);
         var message = "x".repeat(200_000);
         for (int i = 0; i < 50; i++) {
-            file.publish(record("cornerbook.app.web", Level.INFO, message + i, null));
+            file.publish(record("cornerbook.app.desk", Level.INFO, message + i, null));
         }
         try (var files = Files.list(book.resolve("log"))) {
             var found = files.toList();
@@ -96,7 +96,7 @@ class LogTest {
     void whoRunsTheServerSeesWarningsAsOneLineEach() {
         var shown = new ByteArrayOutputStream();
         var lines = new LogLines(new PrintStream(shown, true, StandardCharsets.UTF_8));
-        lines.publish(record("cornerbook.app.web", Level.INFO, "Cornerbook serves its pages", null));
+        lines.publish(record("cornerbook.app.desk", Level.INFO, "Cornerbook serves its pages", null));
         lines.publish(new FaultRecord("1a2b3c4d", "learning from the book", new IllegalStateException("Ida")));
         assertThat(shown.toString(StandardCharsets.UTF_8).strip())
                 .matches("20[0-9-]+ [0-9:]+ Fault 1a2b3c4d while learning from the book\\.");

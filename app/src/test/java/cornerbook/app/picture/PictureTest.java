@@ -5,6 +5,14 @@ import static org.assertj.core.api.Assertions.within;
 
 import cornerbook.words.UnitSystem;
 import cornerbook.core.air.PressureSetting;
+import cornerbook.app.picture.air.PressureOverTemperature;
+import cornerbook.app.picture.battery.BatteryOverVisits;
+import cornerbook.app.picture.battery.ChargeOverDays;
+import cornerbook.app.picture.battery.LoadTestByTemperature;
+import cornerbook.app.picture.car.CarFromAbove;
+import cornerbook.app.picture.car.WheelMoves;
+import cornerbook.app.picture.tyre.DepthOverDistance;
+import cornerbook.app.picture.tyre.TreadSection;
 import cornerbook.core.battery.Chemistry;
 import cornerbook.core.battery.HealthTrend;
 import cornerbook.core.battery.LoadTest;

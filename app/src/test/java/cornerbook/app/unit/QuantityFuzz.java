@@ -3,10 +3,10 @@ package cornerbook.app.unit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import cornerbook.app.desk.Typed;
 import cornerbook.app.fuzz.FuzzTarget;
 import cornerbook.app.fuzz.Input;
 import cornerbook.app.fuzz.Sentences;
-import cornerbook.app.web.Typed;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.WrittenReading;
 import cornerbook.core.quantity.Quantities;

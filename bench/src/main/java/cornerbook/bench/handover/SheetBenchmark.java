@@ -1,12 +1,12 @@
 package cornerbook.bench.handover;
 
 import cornerbook.app.demo.DemoShop;
-import cornerbook.app.handover.HandoverSheet;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.assess.Assessor;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Customer;
+import cornerbook.app.sheet.HandoverSheet;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.concurrent.TimeUnit;

@@ -2,8 +2,8 @@ package cornerbook.bench.web;
 
 import cornerbook.app.book.Book;
 import cornerbook.app.demo.DemoShop;
+import cornerbook.app.door.CornerbookServer;
 import cornerbook.app.limits.LimitsFile;
-import cornerbook.app.web.CornerbookServer;
 import cornerbook.core.assess.Assessor;
 import java.io.IOException;
 import java.net.URI;

@@ -59,6 +59,7 @@ class ArchitectureTest {
                     "cornerbook.core.corner",
                     "cornerbook.core.numeric",
                     "cornerbook.core.quantity",
+                    "cornerbook.core.say",
                     "cornerbook.core.why")
             .layer("season")
             .definedBy("cornerbook.core.season")

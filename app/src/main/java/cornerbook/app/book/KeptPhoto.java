@@ -1,6 +1,0 @@
-package cornerbook.app.book;
-
-import cornerbook.app.photo.Jpeg;
-
-/** A photo with its content. */
-public record KeptPhoto(Photo photo, Jpeg jpeg) {}

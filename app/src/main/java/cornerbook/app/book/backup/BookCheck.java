@@ -1,0 +1,91 @@
+package cornerbook.app.book.backup;
+
+import cornerbook.app.book.bay.BayRows;
+import cornerbook.app.book.bay.RivalReading;
+import cornerbook.app.book.car.CarReader;
+import cornerbook.app.book.photo.PhotoLedger;
+import cornerbook.app.book.store.BookException;
+import cornerbook.app.book.store.BookStore;
+import cornerbook.app.log.Faults;
+import cornerbook.core.assess.VisitRules;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Reading;
+import cornerbook.core.car.WrittenReading;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.jdbi.v3.core.Handle;
+
+/** Looks for damage: in the file, between its tables, against the rules of a visit, and between values and what was written for them. */
+public final class BookCheck {
+    /** A value is computed from what was written; two programs may round the last bits of it in two ways. */
+    private static final double ROUNDING = 1e-9;
+
+    private BookCheck() {}
+
+    public static List<String> problems(BookStore store) {
+        return store.read(handle -> problems(store, handle));
+    }
+
+    private static List<String> problems(BookStore store, Handle handle) {
+        var damage = store.damage(handle);
+        if (!damage.isEmpty()) {
+            // What could be read of the rest would only repeat it.
+            return damage;
+        }
+        var problems = new ArrayList<>(store.loosePointers(handle));
+        problems.addAll(PhotoLedger.problems(handle));
+        for (var id : handle.select("select id from vehicle order by id")
+                .mapTo(String.class)
+                .list()) {
+            try {
+                new CarReader(handle).find(id).ifPresent(history -> addProblems(handle, history, problems));
+            } catch (BookException e) {
+                problems.add(String.valueOf(e.getMessage()));
+            } catch (IllegalArgumentException | DateTimeException e) {
+                problems.add("The notes of car %s cannot be read, as one of their values cannot stand".formatted(id));
+            } catch (RuntimeException fault) {
+                problems.add("Car %s could not be checked: the program has a fault with it, %s in the log"
+                        .formatted(id, Faults.note("checking car " + id, fault)));
+            }
+        }
+        return problems;
+    }
+
+    private static void addProblems(Handle handle, CarHistory history, List<String> problems) {
+        var carId = history.vehicle().id();
+        VisitRules.check(history, LocalDate.MAX)
+                .forEach(
+                        problem -> problems.add("Car %s, %s: %s".formatted(carId, problem.where(), problem.message())));
+        var notes = new BayRows(handle);
+        for (var visit : history.visits()) {
+            var rivals = notes.listRivals(visit.id()).stream().map(RivalReading::reading);
+            Stream.concat(visit.readings().stream(), rivals)
+                    .filter(reading -> !isAsWritten(reading))
+                    .forEach(reading -> problems.add(
+                            "Car %s, visit %s: the reading %s is %s %s, but was written \"%s\"; one of the two has changed"
+                                    .formatted(
+                                            carId,
+                                            visit.id(),
+                                            reading.id(),
+                                            reading.value(),
+                                            reading.measure().unit(),
+                                            reading.asWritten())));
+            // Each note is read, so that a value in it that cannot stand is found.
+            notes.listTicks(visit.id());
+            notes.listDepartures(visit.id());
+            notes.listAuthors(visit.id());
+        }
+    }
+
+    private static boolean isAsWritten(Reading reading) {
+        try {
+            double written = WrittenReading.valueOf(reading.measure(), reading.asWritten());
+            return Math.abs(written - reading.value()) <= ROUNDING;
+        } catch (IllegalArgumentException e) {
+            return false;
+        }
+    }
+}

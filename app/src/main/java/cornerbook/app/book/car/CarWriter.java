@@ -1,0 +1,150 @@
+package cornerbook.app.book.car;
+
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Customer;
+import cornerbook.core.car.Reading;
+import cornerbook.core.car.Vehicle;
+import cornerbook.core.car.Visit;
+import cornerbook.core.car.WheelSet;
+import cornerbook.app.book.store.TableRow;
+import cornerbook.core.corner.Axle;
+import cornerbook.core.corner.Corner;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+import org.jspecify.annotations.Nullable;
+
+/** Writes rows of a car and its visits. Every method runs inside the caller's transaction. */
+public final class CarWriter {
+    private final Handle handle;
+
+    public CarWriter(Handle handle) {
+        this.handle = handle;
+    }
+
+    /** A new car with all its visits; gives its customer when the book knew other details of it. */
+    public Optional<Customer> writeCar(CarHistory history) {
+        var changed = write(history.customer());
+        write(history.vehicle(), history.customer().id());
+        for (int i = 0; i < history.sets().size(); i++) {
+            write(history.vehicle().id(), history.sets().get(i), i);
+        }
+        history.visits().forEach(visit -> writeVisit(history.vehicle().id(), visit));
+        new FittingLedger(handle).rewrite(history);
+        return changed;
+    }
+
+    public void writeVisit(String vehicleId, Visit visit) {
+        handle.execute(
+                "insert into visit (id, vehicle_id, visit_date, odometer_km, technician, notes, next_visit_due) values (?, ?, ?, ?, ?, ?, ?)",
+                visit.id(),
+                vehicleId,
+                visit.date().toString(),
+                visit.odometerKm(),
+                visit.technician(),
+                visit.notes(),
+                text(visit.nextVisitDue()));
+        var lines = handle.prepareBatch("insert into work_line (visit_id, place_in_list, line) values (?, ?, ?)");
+        for (int i = 0; i < visit.workDone().size(); i++) {
+            lines.add(visit.id(), i, visit.workDone().get(i));
+        }
+        lines.execute();
+        writePositions(visit.id(), "ARRIVED", visit.arrivedOn());
+        writePositions(visit.id(), "LEFT", visit.leftOn());
+        countChange(visit.id());
+        writeReadings(visit.id(), 0, visit.readings());
+        new UsedTools(handle).write(visit.id(), visit.tools());
+    }
+
+    public void replaceLeaving(String visitId, Map<Corner, String> leftOn) {
+        handle.execute("delete from visit_wheel where visit_id = ? and moment = 'LEFT'", visitId);
+        writePositions(visitId, "LEFT", leftOn);
+        countChange(visitId);
+    }
+
+    public void countChange(String visitId) {
+        handle.execute(
+                "update vehicle set revision = revision + 1 where id = (select vehicle_id from visit where id = ?)",
+                visitId);
+    }
+
+    /** Appends readings; {@code from} is how many the visit has already. */
+    public void writeReadings(String visitId, int from, List<Reading> readings) {
+        if (readings.isEmpty()) {
+            return;
+        }
+        countChange(visitId);
+        var batch = handle.prepareBatch(
+                "insert into reading (id, visit_id, place_in_list, measure, corner, wheel_tag, spot, amount, as_written, corrects, reason) values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)");
+        int place = from;
+        for (var reading : readings) {
+            batch.add(
+                    reading.id(),
+                    visitId,
+                    place++,
+                    reading.measure().name(),
+                    text(reading.corner()),
+                    reading.wheelTag(),
+                    text(reading.spot()),
+                    reading.value(),
+                    reading.asWritten(),
+                    reading.corrects(),
+                    reading.reason());
+        }
+        batch.execute();
+    }
+
+    private void writePositions(String visitId, String moment, Map<Corner, String> wheelAt) {
+        var positions = handle.prepareBatch(
+                "insert into visit_wheel (visit_id, moment, corner, wheel_tag) values (?, ?, ?, ?)");
+        wheelAt.forEach((corner, tag) -> positions.add(visitId, moment, corner.name(), tag));
+        positions.execute();
+    }
+
+    private Optional<Customer> write(Customer customer) {
+        var before = find(customer.id());
+        handle.execute(
+                "insert into customer (id, name, phone, email) values (?, ?, ?, ?) on conflict (id) do update set name = excluded.name, phone = coalesce(excluded.phone, customer.phone), email = coalesce(excluded.email, customer.email)",
+                customer.id(),
+                customer.name(),
+                customer.phone(),
+                customer.email());
+        return before.flatMap(known -> find(customer.id()).filter(now -> !now.equals(known)));
+    }
+
+    private Optional<Customer> find(String customerId) {
+        return handle.select("select * from customer where id = ?", customerId)
+                .map((row, context) -> CarReader.customer(row))
+                .findFirst();
+    }
+
+    private void write(Vehicle vehicle, String customerId) {
+        VehicleRows.vehicle(vehicle).set("customer_id", customerId).insert(handle);
+        for (var axle : Axle.values()) {
+            VehicleRows.axle(vehicle.id(), axle, vehicle.axle(axle)).insert(handle);
+        }
+        VehicleRows.liftPoints(vehicle).forEach(row -> row.insert(handle));
+    }
+
+    void write(String vehicleId, WheelSet set, int place) {
+        new TableRow("wheel_set")
+                .set("vehicle_id", vehicleId)
+                .set("id", set.id())
+                .set("place_in_list", place)
+                .set("season", set.season())
+                .set("store_place", set.storePlace())
+                .insert(handle);
+        for (int i = 0; i < set.wheels().size(); i++) {
+            VehicleRows.wheel(set.wheels().get(i))
+                    .set("vehicle_id", vehicleId)
+                    .set("set_id", set.id())
+                    .set("place_in_list", i)
+                    .insert(handle);
+        }
+    }
+
+    static @Nullable String text(@Nullable Object value) {
+        return value == null ? null : value.toString();
+    }
+}

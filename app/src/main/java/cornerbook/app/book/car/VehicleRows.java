@@ -1,0 +1,124 @@
+package cornerbook.app.book.car;
+
+import cornerbook.core.car.AxleSpecification;
+import cornerbook.core.car.Vehicle;
+import cornerbook.core.car.Wheel;
+import cornerbook.app.book.store.TableRow;
+import cornerbook.core.corner.Axle;
+import cornerbook.core.corner.Corner;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** The rows that a car and its wheels are written to. */
+final class VehicleRows {
+    private VehicleRows() {}
+
+    /** All but the customer's id. */
+    static TableRow vehicle(Vehicle vehicle) {
+        var fastener = vehicle.fastener();
+        var battery = vehicle.battery();
+        var details = vehicle.details();
+        var allWheel = Optional.ofNullable(details.differences().allWheel());
+        var mounting = details.mounting();
+        return new TableRow("vehicle")
+                .set("id", vehicle.id())
+                .set("name", vehicle.name())
+                .set("plate", vehicle.plate())
+                .set("vin", vehicle.vin())
+                .set("drive", vehicle.drive())
+                .set("electric", vehicle.electric())
+                .set("jurisdiction", vehicle.jurisdiction())
+                .set("fastener_thread", fastener.thread())
+                .set("fastener_count", fastener.count())
+                .set("fastener_seat", fastener.seat())
+                .set("fastener_torque_nm", fastener.torqueNm())
+                .set("retorque_after_km", fastener.retorqueAfterKm())
+                .set("battery_chemistry", battery.chemistry())
+                .set("battery_capacity_ah", battery.ratedCapacityAh())
+                .set("battery_cranking_a", battery.ratedCrankingCurrentA())
+                .set("battery_standard", battery.ratingStandard())
+                .set("battery_installed_on", battery.installedOn())
+                .set("brake_fluid", vehicle.brakeFluid())
+                .set("all_wheel_limit_kind", allWheel.map(limit -> limit.kind()).orElse(null))
+                .set(
+                        "all_wheel_limit_mm",
+                        allWheel.map(limit -> limit.valueMm()).orElse(null))
+                .set("same_axle_limit_mm", details.differences().sameAxleMm())
+                .set("deeper_pair_at_rear", details.differences().deeperPairAtRear())
+                .set("salt_share", details.use().saltShare())
+                .set("garaged", details.use().garaged())
+                .set("friction_brake_share", details.use().frictionBrakeShare())
+                .set("kerb_mass_kg", details.body().kerbMassKg())
+                .set("front_share", details.body().frontShare())
+                .set("wheelbase_mm", details.body().wheelbaseMm())
+                .set("track_mm", details.body().trackMm())
+                .set("ground_clearance_mm", details.body().groundClearanceMm())
+                .set("lift_point_height_mm", details.body().liftPointHeightMm())
+                .set("wheel_mass_kg", details.body().wheelMassKg())
+                .set("brake_fluid_changed_on", details.fluidChange().changedOn())
+                .set("brake_fluid_interval_years", details.fluidChange().intervalYears())
+                .set("pressure_warning", details.pressureWarning().kind())
+                .set("sensor_learning", details.pressureWarning().learning())
+                .set("mounting", mounting == null ? null : mounting.written());
+    }
+
+    static List<TableRow> liftPoints(Vehicle vehicle) {
+        var points = vehicle.details().body().liftPoints();
+        if (points == null) {
+            return List.of();
+        }
+        return Arrays.stream(Corner.values())
+                .map(corner -> new TableRow("lift_point")
+                        .set("vehicle_id", vehicle.id())
+                        .set("corner", corner)
+                        .set("behind_front_axle_mm", points.get(corner).behindFrontAxleMm())
+                        .set("left_of_centre_mm", points.get(corner).leftOfCentreMm()))
+                .toList();
+    }
+
+    static TableRow axle(String vehicleId, Axle axle, AxleSpecification specification) {
+        var brake = specification.brake();
+        return new TableRow("vehicle_axle")
+                .set("vehicle_id", vehicleId)
+                .set("axle", axle)
+                .set("axle_load_kg", specification.axleLoadKg())
+                .set("tyre_size", specification.tyreSize())
+                .set("load_index", specification.loadIndex())
+                .set("speed_symbol", specification.speedSymbol())
+                .set("placard_pressure_kpa", specification.placardPressureKpa())
+                .set("caliper", brake.caliper())
+                .set("electric_parking_brake", brake.electricParkingBrake())
+                .set("pad_new_mm", brake.padNewMm())
+                .set("pad_minimum_mm", brake.padMinimumMm())
+                .set("disc_new_mm", brake.discNewMm())
+                .set("disc_minimum_mm", brake.discMinimumMm())
+                .set("runout_limit_mm", brake.runoutLimitMm())
+                .set("thickness_variation_limit_mm", brake.thicknessVariationLimitMm())
+                .set("parking_brake", brake.details().parkingBrake())
+                .set("refinish_thickness_mm", brake.details().refinishThicknessMm())
+                .set("disc_mass_kg", brake.details().discMassKg())
+                .set("disc_diameter_mm", brake.details().discDiameterMm())
+                .set("disc_temperature_limit_c", brake.details().discTemperatureLimitC());
+    }
+
+    /** All but car, set and place in it. */
+    static TableRow wheel(Wheel wheel) {
+        var tyre = wheel.tyre();
+        var mounting = wheel.details().mounting();
+        return new TableRow("wheel")
+                .set("tag", wheel.tag())
+                .set("tyre_model", tyre.model())
+                .set("tyre_size", tyre.size())
+                .set("load_index", tyre.loadIndex())
+                .set("speed_symbol", tyre.speedSymbol())
+                .set("tin", tyre.tin())
+                .set("directional", tyre.directional())
+                .set("\"asymmetric\"", tyre.asymmetric())
+                .set("new_depth_mm", tyre.newDepthMm())
+                .set("sensor_id", wheel.sensorId())
+                .set("mounting", mounting == null ? null : mounting.written())
+                .set("sensor_type", wheel.details().sensorType())
+                .set("sensor_battery_on", wheel.details().sensorBatteryOn());
+    }
+}

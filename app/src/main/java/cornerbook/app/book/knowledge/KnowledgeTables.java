@@ -1,0 +1,159 @@
+package cornerbook.app.book.knowledge;
+
+import cornerbook.core.brake.seizing.LearnedSeizing;
+import cornerbook.core.brake.seizing.WeibullFit;
+import cornerbook.app.book.store.TableRow;
+import cornerbook.core.corner.DriveLayout;
+import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.finding.Knowledge;
+import cornerbook.core.season.DistancePrior;
+import cornerbook.core.tread.LearnedWear;
+import cornerbook.core.tread.WearKnowledge;
+import cornerbook.core.tread.WearParameters;
+import cornerbook.core.tread.WearUncertainty;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Objects;
+import org.jdbi.v3.core.Handle;
+import org.jspecify.annotations.Nullable;
+
+/** What the book has learned, kept as a whole. */
+public final class KnowledgeTables {
+    private final Handle handle;
+
+    public KnowledgeTables(Handle handle) {
+        this.handle = handle;
+    }
+
+    public Knowledge read() {
+        var learnedOn = handle.select("select learned_on from learned")
+                .mapTo(String.class)
+                .findFirst()
+                .map(LocalDate::parse);
+        if (learnedOn.isEmpty()) {
+            return Knowledge.NONE;
+        }
+        var distances = new EnumMap<SeasonKind, DistancePrior>(SeasonKind.class);
+        handle.select("select * from learned_distance")
+                .map((row, context) -> distances.put(
+                        SeasonKind.valueOf(row.getString("season")),
+                        new DistancePrior(
+                                row.getDouble("mean_km_per_day"),
+                                row.getDouble("car_sd_km_per_day"),
+                                row.getDouble("season_sd_km_per_day"),
+                                row.getInt("cars"))))
+                .list();
+        var wear = handle.select("select * from learned_wear order by drive, season, tyre_model")
+                .map((row, context) -> wear(row))
+                .list();
+        return new Knowledge(learnedOn.get(), new WearKnowledge(wear), distances, seizing());
+    }
+
+    private @Nullable LearnedSeizing seizing() {
+        return handle.select("select * from learned_seizing")
+                .map((row, context) -> new LearnedSeizing(
+                        new WeibullFit(
+                                numbers("COEFFICIENT"),
+                                row.getDouble("scale"),
+                                numbers("COVARIANCE"),
+                                row.getDouble("log_likelihood")),
+                        row.getInt("cars"),
+                        row.getInt("pad_times")))
+                .findFirst()
+                .orElse(null);
+    }
+
+    private List<Double> numbers(String part) {
+        return handle.select("select amount from learned_seizing_number where part = ? order by place_in_list", part)
+                .mapTo(Double.class)
+                .list();
+    }
+
+    private void insert(LearnedSeizing seizing) {
+        new TableRow("learned_seizing")
+                .set("only_row", 1)
+                .set("cars", seizing.cars())
+                .set("pad_times", seizing.padTimes())
+                .set("scale", seizing.fit().scale())
+                .set("log_likelihood", seizing.fit().logLikelihood())
+                .insert(handle);
+        insert("COEFFICIENT", seizing.fit().coefficients());
+        insert("COVARIANCE", seizing.fit().covariance());
+    }
+
+    private void insert(String part, List<Double> numbers) {
+        for (int i = 0; i < numbers.size(); i++) {
+            new TableRow("learned_seizing_number")
+                    .set("part", part)
+                    .set("place_in_list", i)
+                    .set("amount", numbers.get(i))
+                    .insert(handle);
+        }
+    }
+
+    private static WearKnowledge.Row wear(ResultSet row) throws SQLException {
+        var model = row.getString("tyre_model");
+        return new WearKnowledge.Row(
+                DriveLayout.valueOf(row.getString("drive")),
+                SeasonKind.valueOf(row.getString("season")),
+                model.isEmpty() ? null : model,
+                new LearnedWear(
+                        new WearParameters(
+                                row.getDouble("reading_sd_mm"),
+                                row.getDouble("new_depth_sd_mm"),
+                                row.getDouble("front_rate_mm_per_1000_km"),
+                                row.getDouble("rear_rate_mm_per_1000_km"),
+                                row.getDouble("vehicle_spread"),
+                                row.getDouble("corner_spread")),
+                        new WearUncertainty(
+                                row.getDouble("reading_sd_error"),
+                                row.getDouble("new_depth_sd_error"),
+                                row.getDouble("front_rate_error"),
+                                row.getDouble("rear_rate_error"),
+                                row.getDouble("vehicle_spread_error"),
+                                row.getDouble("corner_spread_error")),
+                        row.getInt("cars"),
+                        row.getInt("readings")));
+    }
+
+    public void replace(Knowledge knowledge) {
+        handle.execute("delete from learned");
+        handle.execute("delete from learned_wear");
+        handle.execute("delete from learned_distance");
+        handle.execute("delete from learned_seizing");
+        handle.execute("delete from learned_seizing_number");
+        handle.execute(
+                "insert into learned (only_row, learned_on) values (1, ?)",
+                Objects.requireNonNull(knowledge.learnedOn()).toString());
+        knowledge
+                .distances()
+                .forEach((season, distance) -> handle.execute(
+                        "insert into learned_distance (season, mean_km_per_day, car_sd_km_per_day, season_sd_km_per_day, cars) values (?, ?, ?, ?, ?)",
+                        season.name(),
+                        distance.meanKm(),
+                        distance.carSdKm(),
+                        distance.seasonSdKm(),
+                        distance.cars()));
+        var seizing = knowledge.seizing();
+        if (seizing != null) {
+            insert(seizing);
+        }
+        for (var row : knowledge.wear().rows()) {
+            var learned = row.learned();
+            var model = row.tyreModel();
+            handle.createUpdate(
+                            "insert into learned_wear values (:drive, :season, :model, :parameters.readingSdMm, :parameters.newDepthSdMm, :parameters.frontRateMmPer1000Km, :parameters.rearRateMmPer1000Km, :parameters.vehicleSpread, :parameters.cornerSpread, :errors.readingSd, :errors.newDepthSd, :errors.frontRate, :errors.rearRate, :errors.vehicleSpread, :errors.cornerSpread, :cars, :readings)")
+                    .bind("drive", row.drive().name())
+                    .bind("season", row.season().name())
+                    .bind("model", model == null ? "" : model)
+                    .bindMethods("parameters", learned.parameters())
+                    .bindMethods("errors", learned.standardErrors())
+                    .bind("cars", learned.cars())
+                    .bind("readings", learned.readings())
+                    .execute();
+        }
+    }
+}

@@ -1,0 +1,122 @@
+package cornerbook.app.book.photo;
+
+import cornerbook.app.book.car.DetailRows;
+import cornerbook.app.book.store.Arrival;
+import cornerbook.app.book.store.BookException;
+import cornerbook.app.book.store.BookStore;
+import cornerbook.app.book.store.EntryRow;
+import cornerbook.app.book.visit.VisitLedger;
+import cornerbook.app.photo.Jpeg;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.finding.Subject;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.List;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+import org.jspecify.annotations.Nullable;
+
+/** Keeps the photos of visits with a SHA-256 of each. */
+public final class PhotoLedger {
+    private final BookStore store;
+
+    public PhotoLedger(BookStore store) {
+        this.store = store;
+    }
+
+    /** A photo that is there already, by its id, counts once. */
+    public Arrival add(String visitId, KeptPhoto kept) {
+        return store.write(handle -> {
+            new VisitLedger(handle).getHistory(visitId);
+            return add(handle, visitId, kept) ? Arrival.STORED : Arrival.ALREADY;
+        });
+    }
+
+    public static boolean add(Handle handle, String visitId, KeptPhoto kept) {
+        var photo = kept.photo();
+        return EntryRow.of("photo", photo.id(), visitId, photo.person(), photo.madeAt())
+                .set("corner", photo.corner())
+                .set("part", photo.part())
+                .set("on_sheet", photo.onSheet())
+                .set("sha256", kept.jpeg().sha256())
+                .set("jpeg", kept.jpeg().content())
+                .insertOnce(handle);
+    }
+
+    /**
+     * What a photo belongs to and whether the hand-over sheet shows it; the last word counts.
+     *
+     * @throws BookException when the visit has no such photo
+     */
+    public Arrival choose(String visitId, String photoId, Subject.@Nullable Part part, boolean onSheet) {
+        return store.write(handle -> {
+            int changed = handle.execute(
+                    "update photo set part = ?, on_sheet = ? where id = ? and visit_id = ?",
+                    part == null ? null : part.name(),
+                    onSheet ? 1 : 0,
+                    photoId,
+                    visitId);
+            if (changed == 0) {
+                throw new BookException("The visit has no photo %s, expected one of its own".formatted(photoId));
+            }
+            return Arrival.STORED;
+        });
+    }
+
+    /** The photos of a visit, earliest first. */
+    public List<Photo> list(String visitId) {
+        return store.read(handle -> list(handle, visitId));
+    }
+
+    public static List<Photo> list(Handle handle, String visitId) {
+        return handle.select(
+                        "select id, corner, part, person, made_at, on_sheet from photo where visit_id = ? order by made_at, id",
+                        visitId)
+                .map((row, context) -> photo(row))
+                .list();
+    }
+
+    public static List<KeptPhoto> listKept(Handle handle, String visitId) {
+        return handle.select("select * from photo where visit_id = ? order by made_at, id", visitId)
+                .map((row, context) -> new KeptPhoto(photo(row), new Jpeg(row.getBytes("jpeg"))))
+                .list();
+    }
+
+    private static Photo photo(ResultSet row) throws SQLException {
+        return new Photo(
+                row.getString("id"),
+                DetailRows.constant(row, "corner", Corner.class),
+                DetailRows.constant(row, "part", Subject.Part.class),
+                row.getString("person"),
+                EntryRow.madeAt(row),
+                row.getInt("on_sheet") == 1);
+    }
+
+    /** The content of a photo as JPEG. */
+    public Optional<byte[]> findJpeg(String photoId) {
+        return store.read(handle -> handle.select("select jpeg from photo where id = ?", photoId)
+                .mapTo(byte[].class)
+                .findFirst());
+    }
+
+    /** Photos whose content is not there or not what was stored, one sentence each. */
+    public static List<String> problems(Handle handle) {
+        return handle
+                .select("select id, sha256, jpeg from photo order by id")
+                .map((row, context) ->
+                        problem(row.getString("id"), row.getString("sha256"), new Jpeg(row.getBytes("jpeg"))))
+                .stream()
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    private static Optional<String> problem(String id, String digest, Jpeg jpeg) {
+        if (jpeg.sha256().equals(digest)) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                jpeg.content().length == 0
+                        ? "The photo %s is missing, only its digest is there".formatted(id)
+                        : "The photo %s is damaged, its digest is another".formatted(id));
+    }
+}

@@ -1,0 +1,7 @@
+/**
+ * The photos of visits.
+ */
+@NullMarked
+package cornerbook.app.book.photo;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,55 @@
+package cornerbook.app.book.record;
+
+import cornerbook.app.book.bay.Departure;
+import cornerbook.app.book.bay.ReadingAuthor;
+import cornerbook.app.book.bay.RivalAnswer;
+import cornerbook.app.book.bay.RivalReading;
+import cornerbook.app.book.photo.KeptPhoto;
+import cornerbook.app.book.work.WorkTick;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * All that was entered at one visit beside its readings, earliest first.
+ *
+ * @param rivals readings taken where another stood, answered or not
+ * @param departures hand-overs; the last one counts
+ * @param authors of the readings that were taken at a tablet
+ */
+public record VisitNotes(
+        List<WorkTick> ticks,
+        List<RivalReading> rivals,
+        List<RivalAnswer> answers,
+        List<Departure> departures,
+        List<KeptPhoto> photos,
+        List<ReadingAuthor> authors) {
+    public static final VisitNotes NONE =
+            new VisitNotes(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+
+    public VisitNotes {
+        ticks = List.copyOf(ticks);
+        rivals = List.copyOf(rivals);
+        answers = List.copyOf(answers);
+        departures = List.copyOf(departures);
+        photos = List.copyOf(photos);
+        authors = List.copyOf(authors);
+    }
+
+    public boolean isEmpty() {
+        return equals(NONE);
+    }
+
+    /** Those that a person chose for the hand-over sheet. */
+    public List<KeptPhoto> photosOnSheet() {
+        return photos.stream().filter(kept -> kept.photo().onSheet()).toList();
+    }
+
+    /** What the car left with open, one sentence each. */
+    public List<String> leftOpen() {
+        return lastDeparture().map(Departure::leftOpen).orElse(List.of());
+    }
+
+    private Optional<Departure> lastDeparture() {
+        return departures.isEmpty() ? Optional.empty() : Optional.of(departures.getLast());
+    }
+}

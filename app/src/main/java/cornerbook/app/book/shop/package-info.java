@@ -1,0 +1,7 @@
+/**
+ * What is the shop's own and no car's: its rules and the climate of its place.
+ */
+@NullMarked
+package cornerbook.app.book.shop;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,28 @@
+package cornerbook.app.book.store;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Function;
+import org.jdbi.v3.core.Handle;
+
+/** Where the rows of a book are. Runs transactions on them, and turns the database's failures into sentences. */
+public interface BookStore extends AutoCloseable {
+    /** Runs the work on the book as it stands at one moment. */
+    <T> T read(Function<Handle, T> work);
+
+    /** Runs the work in one transaction that is on the disk when this returns; writers take turns. */
+    <T> T write(Function<Handle, T> work);
+
+    /** Writes a copy of the book, as it stands at one moment, to a file that is not there and is moved to the target later. */
+    void copyTo(Path copy, Path target);
+
+    /** What is wrong with the store's own files, one sentence each. */
+    List<String> damage(Handle handle);
+
+    /** Rows that point to others that are not there, one sentence each. */
+    List<String> loosePointers(Handle handle);
+
+    /** Connections are opened and closed with each piece of work; a store that keeps one more closes it here. */
+    @Override
+    default void close() {}
+}

@@ -1,0 +1,111 @@
+package cornerbook.app.book.visit;
+
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Visit;
+import cornerbook.core.torque.judge.Retorque;
+import cornerbook.app.book.store.BookException;
+import java.time.LocalDate;
+import java.util.List;
+import org.jdbi.v3.core.Handle;
+
+/** Keeps the re-torques: open until recorded, or until the wheels are touched again and a new one supersedes them. */
+public final class RetorqueLedger {
+    private final Handle handle;
+
+    public RetorqueLedger(Handle handle) {
+        this.handle = handle;
+    }
+
+    /**
+     * The wheels or torques of a visit are new or others.
+     *
+     * @param history the car with this visit as it now is
+     */
+    public void change(CarHistory history, Visit visit) {
+        handle.execute("update retorque set superseded_by = null where superseded_by = ?", visit.id());
+        var due = Retorque.after(history, visit);
+        if (due.isEmpty()) {
+            handle.execute("delete from retorque where visit_id = ? and recorded_date is null", visit.id());
+            return;
+        }
+        handle.execute(
+                "insert into retorque (visit_id, due_odometer_km, due_date, torque_nm) values (?, ?, ?, ?) on conflict (visit_id) do nothing",
+                visit.id(),
+                due.get().dueOdometerKm(),
+                due.get().dueDate().toString(),
+                due.get().torqueNm());
+        int place = history.visits().indexOf(visit);
+        history.visits().subList(0, place).forEach(earlier -> supersede(earlier, visit));
+        history.visits().stream()
+                .skip(place + 1L)
+                .filter(later -> Retorque.after(history, later).isPresent())
+                .findFirst()
+                .ifPresent(later -> supersede(visit, later));
+    }
+
+    private void supersede(Visit visit, Visit by) {
+        handle.execute(
+                "update retorque set superseded_by = ? where visit_id = ? and recorded_date is null and superseded_by is null",
+                by.id(),
+                visit.id());
+    }
+
+    /** Days or odometers of visits are others: what is not recorded yet follows. */
+    void rewrite(CarHistory history) {
+        var visits = history.visits();
+        for (int i = 0; i < visits.size(); i++) {
+            var due = Retorque.after(history, visits.get(i));
+            if (due.isEmpty()) {
+                continue;
+            }
+            var later = visits.stream()
+                    .skip(i + 1L)
+                    .filter(other -> Retorque.after(history, other).isPresent())
+                    .map(Visit::id)
+                    .findFirst();
+            handle.execute(
+                    "update retorque set due_odometer_km = ?, due_date = ?, superseded_by = ? where visit_id = ? and recorded_date is null",
+                    due.get().dueOdometerKm(),
+                    due.get().dueDate().toString(),
+                    later.orElse(null),
+                    visits.get(i).id());
+        }
+    }
+
+    /** Those that are due or will be, soonest first. */
+    public List<OpenRetorque> listOpen() {
+        return handle.select(
+                        "select retorque.*, vehicle.id as vehicle_id, vehicle.name, vehicle.plate from retorque join visit on visit.id = retorque.visit_id join vehicle on vehicle.id = visit.vehicle_id where retorque.recorded_date is null and retorque.superseded_by is null order by retorque.due_date, vehicle.name")
+                .map((row, context) -> new OpenRetorque(
+                        row.getString("visit_id"),
+                        row.getString("vehicle_id"),
+                        row.getString("name"),
+                        row.getString("plate"),
+                        row.getDouble("due_odometer_km"),
+                        LocalDate.parse(row.getString("due_date")),
+                        row.getDouble("torque_nm")))
+                .list();
+    }
+
+    public void record(String visitId, LocalDate date, double odometerKm, double torqueNm) {
+        var visit = new VisitLedger(handle).getHistory(visitId).getVisit(visitId);
+        if (date.isBefore(visit.date()) || odometerKm < visit.odometerKm()) {
+            throw new BookException("The re-torque is dated %s at %.0f km, expected %s and %.0f km or later"
+                    .formatted(date, odometerKm, visit.date(), visit.odometerKm()));
+        }
+        if (!(torqueNm > 0 && torqueNm <= 1000)) {
+            throw new BookException("The re-torque is %s N·m, expected above 0 and up to 1000 N·m".formatted(torqueNm));
+        }
+        int changed = handle.execute(
+                "update retorque set recorded_date = ?, recorded_odometer_km = ?, recorded_torque_nm = ? where visit_id = ? and recorded_date is null and superseded_by is null",
+                date.toString(),
+                odometerKm,
+                torqueNm,
+                visitId);
+        if (changed == 0) {
+            throw new BookException(
+                    "No re-torque of visit %s is open, expected one that is neither recorded nor superseded by a later visit"
+                            .formatted(visitId));
+        }
+    }
+}

@@ -1,0 +1,23 @@
+package cornerbook.app.book.work;
+
+import cornerbook.app.book.store.EntryRow;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.List;
+
+/** Reads a tick. */
+public final class TickRow {
+    private TickRow() {}
+
+    public static WorkTick read(ResultSet row, List<String> seen) throws SQLException {
+        return new WorkTick(
+                row.getString("id"),
+                row.getString("tick"),
+                row.getString("wheel_tag"),
+                row.getInt("done") == 1,
+                row.getInt("counts") == 1,
+                seen,
+                row.getString("person"),
+                EntryRow.madeAt(row));
+    }
+}

@@ -1,0 +1,36 @@
+package cornerbook.app.book.work;
+
+import java.time.Instant;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A step of the work that was ticked, or whose tick was taken back.
+ *
+ * @param id unique in the book, born at the tablet
+ * @param tick which step, as the bay sheet names it
+ * @param wheelTag the wheel whose fastener it is; null for every other step
+ * @param counts false for a tick that was made without knowing that the step had been taken back: not done stands
+ * @param seen ids of the ticks and readings that a check was made of
+ * @param madeAt by the tablet's clock, which decides nothing
+ */
+public record WorkTick(
+        String id,
+        String tick,
+        @Nullable String wheelTag,
+        boolean done,
+        boolean counts,
+        List<String> seen,
+        String person,
+        Instant madeAt) {
+    /** Begins the name of a fastener's tick; corner and number follow. */
+    public static final String FASTENER = "FASTENER.";
+
+    public WorkTick {
+        seen = List.copyOf(seen);
+    }
+
+    public WorkTick counting(boolean now) {
+        return new WorkTick(id, tick, wheelTag, done, now, seen, person, madeAt);
+    }
+}

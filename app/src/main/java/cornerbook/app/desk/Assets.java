@@ -1,0 +1,122 @@
+package cornerbook.app.desk;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.zip.GZIPOutputStream;
+
+/** Style, script and fonts, held in memory. Their address carries a digest of them all, so it may be kept for good. */
+final class Assets {
+    private static final List<String> NAMES = List.of(
+            "b612-400.woff2",
+            "b612-700.woff2",
+            "bay-aside.mjs",
+            "bay-clock.mjs",
+            "bay-depart.mjs",
+            "bay-dom.mjs",
+            "bay-field.mjs",
+            "bay-gauge.mjs",
+            "bay-outbox.mjs",
+            "bay-panel.mjs",
+            "bay-person.mjs",
+            "bay-photo.mjs",
+            "bay-scan.mjs",
+            "bay-sheet.mjs",
+            "bay-store.mjs",
+            "bay-tools.mjs",
+            "bay-torque.mjs",
+            "bay-visit.mjs",
+            "bay-wheels.mjs",
+            "bay.css",
+            "bay.mjs",
+            "cornerbook.css",
+            "fill-wheels.mjs",
+            "jsqr.js",
+            "mark.svg",
+            "next-field.mjs",
+            "unsaved.mjs",
+            "worker.mjs");
+
+    /**
+     * One file as it is sent.
+     *
+     * @param packed the content in gzip form (RFC 1952); empty where it is packed already
+     */
+    @SuppressWarnings("ArrayRecordComponent") // never compared
+    record Asset(String type, byte[] content, byte[] packed) {}
+
+    private final Map<String, Asset> assets = new LinkedHashMap<>();
+    private final String basePath;
+
+    Assets() {
+        try {
+            var digest = MessageDigest.getInstance("SHA-256");
+            for (var name : NAMES) {
+                var content = read(name);
+                digest.update(content);
+                assets.put(name, new Asset(typeOf(name), content, isPacked(name) ? new byte[0] : pack(content)));
+            }
+            basePath = "/assets/" + HexFormat.of().formatHex(digest.digest(), 0, 8);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java platform has SHA-256", e);
+        }
+    }
+
+    String basePath() {
+        return basePath;
+    }
+
+    /** Names of the modules of the bay sheet, besides the one that begins. */
+    static List<String> bayModules() {
+        return NAMES.stream()
+                .filter(name -> name.startsWith("bay-") && name.endsWith(".mjs"))
+                .toList();
+    }
+
+    Optional<Asset> find(String name) {
+        return Optional.ofNullable(assets.get(name));
+    }
+
+    private static String typeOf(String name) {
+        return switch (name.substring(name.lastIndexOf('.') + 1)) {
+            case "woff2" -> "font/woff2";
+            case "css" -> "text/css; charset=utf-8";
+            case "svg" -> "image/svg+xml";
+            default -> "text/javascript; charset=utf-8";
+        };
+    }
+
+    private static boolean isPacked(String name) {
+        return name.endsWith(".woff2");
+    }
+
+    /** In gzip form. */
+    static byte[] pack(byte[] content) {
+        var packed = new ByteArrayOutputStream();
+        try (var stream = new GZIPOutputStream(packed)) {
+            stream.write(content);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return packed.toByteArray();
+    }
+
+    private static byte[] read(String name) {
+        var folder = isPacked(name) ? "fonts" : name.endsWith(".js") ? "library" : "assets";
+        try (var stream = Assets.class.getResourceAsStream("/cornerbook/app/" + folder + "/" + name)) {
+            if (stream == null) {
+                throw new IllegalStateException("the program lacks its own file " + folder + "/" + name);
+            }
+            return stream.readAllBytes();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

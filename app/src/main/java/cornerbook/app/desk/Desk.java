@@ -1,0 +1,66 @@
+package cornerbook.app.desk;
+
+import cornerbook.app.book.Book;
+import cornerbook.app.book.bay.VisitInBay;
+import cornerbook.core.assess.Assessment;
+import cornerbook.core.assess.Assessor;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Visit;
+import cornerbook.app.request.PageException;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.Optional;
+
+/** What every page works with: the book, the assessor and the day. */
+public record Desk(Book book, Learning learning, Clock clock) {
+    public Assessor assessor() {
+        return learning.assessor();
+    }
+
+    public LocalDate today() {
+        return LocalDate.now(clock);
+    }
+
+    public Instant now() {
+        return clock.instant();
+    }
+
+    /** The car, or a page that says that there is none. */
+    public CarHistory getHistory(String vehicleId) {
+        return book.findHistory(vehicleId)
+                .orElseThrow(() -> new PageException(404, "The book has no car with this address."));
+    }
+
+    public CarHistory getHistoryOfVisit(String visitId) {
+        return book.findHistoryOfVisit(visitId)
+                .orElseThrow(() -> new PageException(404, "The book has no visit with this address."));
+    }
+
+    /** The visit alone, or a page that says that there is none. */
+    public Visit getVisit(String visitId) {
+        return book.findVisit(visitId)
+                .orElseThrow(() -> new PageException(404, "The book has no visit with this address."));
+    }
+
+    /** The visit with what tablets show of it, or a page that says that there is none. */
+    public VisitInBay getVisitInBay(String visitId) {
+        return book.bay()
+                .findVisit(visitId)
+                .orElseThrow(() -> new PageException(404, "The book has no visit with this address."));
+    }
+
+    /** The latest visit with all that was found out at it; empty for a car without visits. */
+    public Optional<Assessment> assessLatest(CarHistory history) {
+        return history.visits().isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        assessor().assess(history, history.visits().getLast().id()));
+    }
+
+    /** The visit, or a page that says that there is none. */
+    public OpenVisit getOpenVisit(String visitId) {
+        var history = getHistoryOfVisit(visitId);
+        return new OpenVisit(history, history.getVisit(visitId));
+    }
+}

@@ -1,0 +1,96 @@
+package cornerbook.app.desk;
+
+import cornerbook.app.request.PageException;
+import cornerbook.app.request.RequestBody;
+import cornerbook.app.text.PlainText;
+import io.helidon.webserver.http.ServerRequest;
+import java.net.URLDecoder;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.UUID;
+
+/** What a person typed into a form, by field name; a field that was not sent is empty. */
+public record Form(Map<String, String> fields) {
+    /** Enough for every field of a visit, several times over. */
+    public static final int LARGEST_BYTES = 128 * 1024;
+
+    public static final Form EMPTY = new Form(Map.of());
+
+    public Form {
+        fields = Map.copyOf(fields);
+    }
+
+    /** Reads the body as application/x-www-form-urlencoded (WHATWG URL Standard, section 5.1). */
+    public static Form read(ServerRequest request) {
+        var body = bodyOf(request);
+        var fields = new LinkedHashMap<String, String>();
+        for (var pair : body.split("&", -1)) {
+            int equals = pair.indexOf('=');
+            if (equals > 0) {
+                var name = decode(pair.substring(0, equals));
+                fields.put(name, plain(name, decode(pair.substring(equals + 1))).strip());
+            }
+        }
+        return new Form(fields);
+    }
+
+    private static String plain(String name, String text) {
+        PlainText.findUnfit(text).ifPresent(unfit -> {
+            throw new PageException(
+                    400,
+                    "In the field %s stands %s, expected text of one line, nothing was stored."
+                            .formatted(PlainText.shown(name), unfit));
+        });
+        return text;
+    }
+
+    /** What the address of a page carries behind its question mark. */
+    public static Form ofQuery(ServerRequest request) {
+        var fields = new LinkedHashMap<String, String>();
+        for (var name : request.query().names()) {
+            fields.put(name, Pages.queryValue(request, name));
+        }
+        return new Form(fields);
+    }
+
+    public String get(String name) {
+        return fields.getOrDefault(name, "");
+    }
+
+    /** The identity that the form was given when it was shown. */
+    public String identity(String name) {
+        try {
+            return UUID.fromString(get(name)).toString();
+        } catch (IllegalArgumentException e) {
+            throw new PageException(400, "The form was not understood, nothing was stored.");
+        }
+    }
+
+    public boolean has(String name) {
+        return fields.containsKey(name);
+    }
+
+    /** Each byte as one character, so that what was encoded and what was not are decoded alike. */
+    private static String bodyOf(ServerRequest request) {
+        return RequestBody.read(request, LARGEST_BYTES)
+                .map(bytes -> new String(bytes, StandardCharsets.ISO_8859_1))
+                .orElseThrow(() ->
+                        new PageException(413, "The form is larger than this program accepts, nothing was stored."));
+    }
+
+    /** What is no UTF-8 is refused: in its place would stand a sign that nobody typed. */
+    private static String decode(String text) {
+        try {
+            var bytes = URLDecoder.decode(text, StandardCharsets.ISO_8859_1).getBytes(StandardCharsets.ISO_8859_1);
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
+        } catch (IllegalArgumentException | CharacterCodingException e) {
+            throw new PageException(400, "The form was not understood, nothing was stored.");
+        }
+    }
+}

@@ -1,0 +1,174 @@
+package cornerbook.app.desk;
+
+import cornerbook.app.request.PageException;
+import cornerbook.core.corner.Axle;
+import cornerbook.core.finding.Finding;
+import cornerbook.core.wheelplan.Rule;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** Addresses of the pages. */
+public final class Links {
+    public static final String DEVICES = "/devices";
+    public static final String PAIR = "/pair";
+
+    private Links() {}
+
+    public static String car(String vehicleId) {
+        return "/cars/" + segment(vehicleId);
+    }
+
+    public static String newCar() {
+        return "/cars/new";
+    }
+
+    public static String carData(String vehicleId) {
+        return car(vehicleId) + "/data";
+    }
+
+    public static String wheel(String tag) {
+        return "/wheels/" + segment(tag);
+    }
+
+    public static String newVisit(String vehicleId) {
+        return car(vehicleId) + "/visits/new";
+    }
+
+    public static String visit(String visitId) {
+        return "/visits/" + segment(visitId);
+    }
+
+    /** Date and odometer of a visit, to be put right. */
+    public static String visitData(String visitId) {
+        return visit(visitId) + "/data";
+    }
+
+    /** The bay sheet of a visit, for tablets. */
+    public static String bay(String visitId) {
+        return "/bay" + visit(visitId);
+    }
+
+    public static String findings(String visitId) {
+        return visit(visitId) + "/findings";
+    }
+
+    public static String handover(String visitId) {
+        return visit(visitId) + "/handover.pdf";
+    }
+
+    /** The picture itself. */
+    public static String photo(String photoId) {
+        return "/bay/photos/" + segment(photoId);
+    }
+
+    /** Where the choice about a photo is sent. */
+    public static String photo(String visitId, String photoId) {
+        return visit(visitId) + "/photos/" + segment(photoId);
+    }
+
+    public static String plan(String visitId) {
+        return visit(visitId) + "/plan";
+    }
+
+    /** The plan as it would be without some rules. */
+    public static String planWithout(String visitId, Set<Rule> without) {
+        return without.isEmpty()
+                ? plan(visitId)
+                : plan(visitId) + "?without="
+                        + without.stream().map(Links::word).sorted().collect(Collectors.joining(","));
+    }
+
+    /**
+     * The rules that such an address names.
+     *
+     * @throws PageException when it names one that there is not
+     */
+    public static Set<Rule> rules(String words) {
+        var rules = EnumSet.noneOf(Rule.class);
+        for (var word : words.isBlank() ? new String[0] : words.split(",", -1)) {
+            rules.add(Arrays.stream(Rule.values())
+                    .filter(rule -> word(rule).equals(word))
+                    .findFirst()
+                    .orElseThrow(() -> new PageException(
+                            400,
+                            "The address asks for a plan without \"%s\", expected one of %s."
+                                    .formatted(
+                                            word,
+                                            Arrays.stream(Rule.values())
+                                                    .map(Links::word)
+                                                    .collect(Collectors.joining(", "))))));
+        }
+        return rules;
+    }
+
+    private static String word(Rule rule) {
+        return rule.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    public static String burnish(String visitId) {
+        return visit(visitId) + "/burnish";
+    }
+
+    public static String bench(String calculator) {
+        return "/bench/" + segment(calculator);
+    }
+
+    /** A calculator with the car's own data filled in. */
+    public static String bench(String calculator, String vehicleId) {
+        return bench(calculator) + "?car=" + segment(vehicleId);
+    }
+
+    /** The calculator that a finding's numbers come from, with the car's data; null for a finding that has none. */
+    public static @Nullable String benchOf(Finding finding, String vehicleId) {
+        var corner = finding.subject().corner();
+        var axle = corner != null && corner.axle() == Axle.REAR ? "&axle=rear" : "";
+        return switch (finding.subject().part()) {
+            case PRESSURE, TYRE_LOAD -> bench("pressure", vehicleId) + axle;
+            case PRESSURE_SENSOR -> bench("pressure", vehicleId) + axle + "#sensor";
+            case WHEEL_TORQUE -> bench("torque", vehicleId);
+            case BATTERY -> bench("battery", vehicleId);
+            default -> null;
+        };
+    }
+
+    /** One tag a page, for a roll of labels. */
+    public static String tags(String visitId) {
+        return visit(visitId) + "/tags.pdf";
+    }
+
+    public static String tagsOnA4(String visitId) {
+        return tags(visitId) + "?paper=a4";
+    }
+
+    public static String leaving(String visitId) {
+        return visit(visitId) + "/leaving";
+    }
+
+    public static String retorque(String visitId) {
+        return visit(visitId) + "/retorque";
+    }
+
+    /** The visit with the wheels of one set filled in as those that leave on the car. */
+    public static String leavingWith(String visitId, String setId) {
+        return visit(visitId) + "?set=" + segment(setId) + "#leaving";
+    }
+
+    /** The visit after its readings were stored, with what was typed about the wheels and is not recorded yet. */
+    public static String saved(String visitId, int readings, Map<String, String> typed) {
+        return visit(visitId) + "?saved=" + readings
+                + typed.entrySet().stream()
+                        .map(field -> "&" + segment(field.getKey()) + "=" + segment(field.getValue()))
+                        .collect(Collectors.joining());
+    }
+
+    private static String segment(String words) {
+        return URLEncoder.encode(words, StandardCharsets.UTF_8).replace("+", "%20");
+    }
+}

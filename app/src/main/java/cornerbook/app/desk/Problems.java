@@ -1,0 +1,89 @@
+package cornerbook.app.desk;
+
+import cornerbook.app.book.store.BookException;
+import cornerbook.app.log.Faults;
+import cornerbook.app.request.PageException;
+import io.helidon.common.socket.SocketWriterException;
+import io.helidon.http.HttpException;
+import io.helidon.http.RequestException;
+import io.helidon.webserver.CloseConnectionException;
+import io.helidon.webserver.http.HttpRouting;
+import io.helidon.webserver.http.ServerRequest;
+import io.helidon.webserver.http.ServerResponse;
+import java.io.UncheckedIOException;
+import java.nio.file.FileSystemException;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+
+/** What a person is told when a request comes to nothing. */
+public final class Problems {
+    private static final Logger LOG = Logger.getLogger(Problems.class.getName());
+    private static final String NOT_UNDERSTOOD = "The request was not understood, nothing was stored.";
+    private static final int LONGEST_PATH = 200;
+
+    private final Pages pages;
+
+    private Problems(Pages pages) {
+        this.pages = pages;
+    }
+
+    /** For all addresses of a server. */
+    public static void route(HttpRouting.Builder routing, Pages pages) {
+        var problems = new Problems(pages);
+        routing.error(
+                        PageException.class,
+                        (request, response, problem) ->
+                                pages.sendProblem(response, problem.status(), sentence(problem)))
+                .error(BookException.class, problems::sendBook)
+                .error(
+                        HttpException.class,
+                        (request, response, problem) ->
+                                pages.sendProblem(response, problem.status().code(), NOT_UNDERSTOOD))
+                .error(
+                        RequestException.class,
+                        (request, response, problem) ->
+                                pages.sendProblem(response, problem.status().code(), NOT_UNDERSTOOD))
+                .error(SocketWriterException.class, (request, response, problem) -> leave(problem))
+                .error(UncheckedIOException.class, problems::sendIo)
+                .error(Throwable.class, problems::sendFault);
+    }
+
+    private void sendBook(ServerRequest request, ServerResponse response, BookException problem) {
+        if (problem.isFailure()) {
+            LOG.log(Level.WARNING, "The book could not be used", problem);
+        }
+        pages.sendProblem(response, 503, sentence(problem));
+    }
+
+    /** Unless a file failed, the browser went away while it was answered. */
+    private void sendIo(ServerRequest request, ServerResponse response, UncheckedIOException problem) {
+        if (problem.getCause() instanceof FileSystemException) {
+            sendFault(request, response, problem);
+        } else {
+            leave(problem);
+        }
+    }
+
+    /** Nobody is there to be told. */
+    private static void leave(RuntimeException problem) {
+        throw new CloseConnectionException("The other side is gone", problem);
+    }
+
+    private void sendFault(ServerRequest request, ServerResponse response, Throwable problem) {
+        var path = request.path().rawPath();
+        var id = Faults.note(
+                "answering %s %s"
+                        .formatted(
+                                request.prologue().method().text(),
+                                path.substring(0, Math.min(path.length(), LONGEST_PATH))),
+                problem);
+        pages.sendProblem(
+                response,
+                500,
+                "The program made a mistake on this page (fault %s); what was stored before is safe.".formatted(id));
+    }
+
+    private static String sentence(Exception problem) {
+        return String.valueOf(problem.getMessage());
+    }
+}

@@ -1,0 +1,14 @@
+package cornerbook.app.desk;
+
+import cornerbook.words.UnitSystem;
+import cornerbook.app.request.Caller;
+
+/** The units of the person who asks. */
+public final class UnitChoice {
+    private UnitChoice() {}
+
+    /** The units of the request that is being answered; metric outside of one. */
+    public static UnitSystem current() {
+        return Caller.current().preferences().units();
+    }
+}

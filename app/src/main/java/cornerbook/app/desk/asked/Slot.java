@@ -1,0 +1,48 @@
+package cornerbook.app.desk.asked;
+
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.Reading;
+import cornerbook.core.car.StandingReadings;
+import cornerbook.core.car.Visit;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.Spot;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** A place for one reading of a visit; null where the measure has no such thing. */
+public record Slot(
+        Measure measure,
+        @Nullable Corner corner,
+        @Nullable String wheelTag,
+        @Nullable Spot spot) {
+    /** Name of its field in the form. */
+    public String key() {
+        return String.join(
+                ".",
+                measure.name(),
+                corner == null ? "" : corner.name(),
+                spot == null ? "" : spot.name(),
+                wheelTag == null ? "" : wheelTag);
+    }
+
+    /** The reading that stands here. */
+    public Optional<Reading> findIn(Visit visit) {
+        return new StandingReadings(visit).at(measure, corner, wheelTag, spot);
+    }
+
+    /** All slots of these measures at one corner, in the order of the work. */
+    public static List<Slot> at(@Nullable Corner corner, @Nullable String wheelTag, Measure... measures) {
+        return List.of(measures).stream()
+                .flatMap(measure -> measure.spots().isEmpty()
+                        ? List.of(new Slot(measure, corner, wheelTag, null)).stream()
+                        : acrossFromOutside().stream()
+                                .filter(measure.spots()::contains)
+                                .map(spot -> new Slot(measure, corner, wheelTag, spot)))
+                .toList();
+    }
+
+    private static List<Spot> acrossFromOutside() {
+        return List.of(Spot.OUTER, Spot.CENTRE, Spot.INNER);
+    }
+}

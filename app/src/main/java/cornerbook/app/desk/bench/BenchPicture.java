@@ -1,0 +1,98 @@
+package cornerbook.app.desk.bench;
+
+import cornerbook.words.Shown;
+import cornerbook.core.air.LeakRate;
+import cornerbook.core.air.LoadPressure;
+import cornerbook.core.air.PressureSetting;
+import cornerbook.core.air.SeasonPressures;
+import cornerbook.core.air.SensorAge;
+import cornerbook.core.air.SensorCheck;
+import cornerbook.app.picture.air.LoadOverPressure;
+import cornerbook.app.picture.air.PressureOverDays;
+import cornerbook.app.picture.air.PressureOverSeason;
+import cornerbook.app.picture.air.PressureOverTemperature;
+import cornerbook.app.picture.air.SensorScales;
+import cornerbook.app.picture.air.ShareOfRating;
+import cornerbook.app.picture.battery.ChargeByVoltage;
+import cornerbook.app.picture.battery.ChargeOverDays;
+import cornerbook.app.picture.battery.LoadTestByTemperature;
+import cornerbook.app.picture.brake.TemperatureOverTime;
+import cornerbook.app.picture.lift.LiftFromAbove;
+import cornerbook.app.picture.lift.LiftFromSide;
+import cornerbook.app.picture.torque.ClampLoadBar;
+import cornerbook.app.picture.torque.TighteningSequence;
+import cornerbook.app.picture.torque.TorqueScales;
+import cornerbook.app.picture.torque.WrenchFromAbove;
+import cornerbook.app.picture.tyre.AgeOfTyre;
+import cornerbook.app.picture.tyre.CircumferenceSpread;
+import cornerbook.app.picture.tyre.TwoTyres;
+import cornerbook.app.picture.tyre.TyreBySize;
+import cornerbook.app.picture.tyre.WheelSection;
+import cornerbook.core.battery.BatteryHealth;
+import cornerbook.core.battery.LoadTest;
+import cornerbook.core.battery.ParkedDays;
+import cornerbook.core.battery.RestVoltage;
+import cornerbook.core.brake.burnish.BurnishDrive;
+import cornerbook.core.lift.ArmLoads;
+import cornerbook.core.lift.LiftStack;
+import cornerbook.core.torque.ClampLoad;
+import cornerbook.core.torque.ScaleSetting;
+import cornerbook.core.torque.ShortForm;
+import cornerbook.core.torque.TighteningOrder;
+import cornerbook.core.torque.TorqueBar;
+import cornerbook.core.torque.WrenchCalibration;
+import cornerbook.core.torque.WrenchSetting;
+import cornerbook.core.tyre.CircumferenceDifference;
+import cornerbook.core.tyre.SetFit;
+import cornerbook.core.tyre.SizeComparison;
+import cornerbook.core.tyre.SizeMeaning;
+import cornerbook.core.tyre.TyreAge;
+import cornerbook.core.why.Explained;
+import java.util.List;
+
+/** The pictures of a calculator's result. */
+public final class BenchPicture {
+    private BenchPicture() {}
+
+    /** In the order to be shown; none for a result that has none. */
+    public static List<String> of(Explained result, Shown shown) {
+        return switch (result) {
+            case TighteningOrder order -> List.of(TighteningSequence.svg(order));
+            case WrenchSetting setting -> List.of(WrenchFromAbove.svg(setting, shown));
+            case ClampLoad load ->
+                List.of(ClampLoadBar.svg(
+                        "By friction",
+                        load.leastShareOfProof(),
+                        load.mostShareOfProof(),
+                        load.strength().proofLoadN(load.thread())));
+            case ShortForm load ->
+                List.of(ClampLoadBar.svg(
+                        "Short form, " + load.state().word(),
+                        load.leastN() / load.strength().proofLoadN(load.thread()),
+                        load.mostShareOfProof(),
+                        load.strength().proofLoadN(load.thread())));
+            case SeasonPressures season -> List.of(PressureOverSeason.svg(season, shown));
+            case ArmLoads loads -> List.of(LiftFromAbove.svg(loads, shown));
+            case LiftStack stack -> List.of(LiftFromSide.svg(stack, shown));
+            case SizeComparison comparison -> List.of(TwoTyres.svg(comparison, shown));
+            case SizeMeaning meaning -> List.of(TyreBySize.svg(meaning, shown));
+            case TyreAge age -> List.of(AgeOfTyre.svg(age));
+            case RestVoltage rest -> List.of(ChargeByVoltage.svg(rest));
+            case BatteryHealth health -> List.of(ShareOfRating.svg(health));
+            case BurnishDrive drive -> List.of(TemperatureOverTime.svg(drive, shown));
+            case LoadPressure load -> List.of(LoadOverPressure.svg(load, shown));
+            case LeakRate leak -> List.of(PressureOverDays.svg(leak, shown));
+            case SetFit fit -> List.of(WheelSection.svg(fit, shown));
+            case CircumferenceDifference difference -> List.of(CircumferenceSpread.svg(difference, shown));
+            case ScaleSetting setting -> List.of(TorqueScales.of(setting, shown));
+            case TorqueBar bar -> List.of(TorqueScales.of(bar, shown));
+            case WrenchCalibration calibration -> List.of(TorqueScales.of(calibration));
+            case PressureSetting setting -> List.of(PressureOverTemperature.svg(setting, shown));
+            case ParkedDays parked -> List.of(ChargeOverDays.svg(parked));
+            case LoadTest test -> List.of(LoadTestByTemperature.svg(test, shown));
+            case SensorCheck check -> List.of(SensorScales.of(check, shown));
+            case SensorAge age -> List.of(SensorScales.of(age));
+            default -> List.of();
+        };
+    }
+}

@@ -1,0 +1,75 @@
+package cornerbook.app.desk.burnish;
+
+import cornerbook.app.picture.brake.TemperatureOverTime;
+import cornerbook.core.brake.burnish.BurnishDrive;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Visit;
+import cornerbook.app.desk.UnitChoice;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The burnish drive of one visit.
+ *
+ * @param fields what the plan is made from: the car's data, or what was typed
+ * @param units name of the units of bare numbers in the fields
+ * @param missing what has to be typed before there is a plan
+ * @param problem why what was typed gives no plan, may be empty
+ * @param drives one for each axle; empty until nothing is missing and all of it can be
+ * @param regenerating the same where the car regenerates as usual; null for one that does not
+ */
+public record BurnishPage(
+        CarHistory history,
+        Visit visit,
+        List<Field> fields,
+        String units,
+        List<String> missing,
+        String problem,
+        List<BurnishDrive> drives,
+        @Nullable BurnishDrive regenerating) {
+    public BurnishPage {
+        fields = List.copyOf(fields);
+        missing = List.copyOf(missing);
+        drives = List.copyOf(drives);
+    }
+
+    /**
+     * One thing that the plan is made from.
+     *
+     * @param error one sentence, empty when it can be
+     */
+    public record Field(String key, String label, String unit, String typed, String error) {}
+
+    public String picture(BurnishDrive drive) {
+        return TemperatureOverTime.svg(drive, UnitChoice.current());
+    }
+
+    /** What to mind on either axle, each sentence once. */
+    public List<String> cautions() {
+        return drives.stream()
+                .flatMap(drive -> drive.cautions().stream())
+                .distinct()
+                .toList();
+    }
+
+    public double coolDownMinutes() {
+        return drives.stream()
+                        .mapToDouble(drive -> drive.plan().coolDownS())
+                        .max()
+                        .orElse(0)
+                / 60;
+    }
+
+    /** The axle whose discs bind the drive: the slower to reach the band. */
+    public int stops() {
+        return drives.stream().mapToInt(drive -> drive.plan().stops()).max().orElse(0);
+    }
+
+    /** The longest of the spacings: neither axle gets hotter than with its own. */
+    public double spacingS() {
+        return drives.stream()
+                .mapToDouble(drive -> drive.plan().spacingS())
+                .max()
+                .orElse(0);
+    }
+}

@@ -1,0 +1,177 @@
+package cornerbook.app.desk.car;
+
+import cornerbook.app.book.store.BookException;
+import cornerbook.app.desk.Desk;
+import cornerbook.app.desk.Form;
+import cornerbook.app.desk.Links;
+import cornerbook.app.desk.Pages;
+import cornerbook.app.desk.Typed;
+import cornerbook.app.exchange.CarField;
+import cornerbook.app.exchange.CarForm;
+import cornerbook.app.exchange.VisitFile;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.finding.Problem;
+import cornerbook.app.request.PageException;
+import io.helidon.webserver.http.ServerRequest;
+import io.helidon.webserver.http.ServerResponse;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.regex.Pattern;
+
+/** Adds a car with its owner and wheel sets, and changes the data of one that is in the book. */
+public final class CarDataHandler {
+    /** A new car comes with its summer and its winter set. */
+    private static final int SETS_OF_NEW_CAR = 2;
+
+    private static final Pattern ONE_WHEEL = Pattern.compile("(/wheelSets/\\d+)/wheels/\\d+");
+
+    private final Desk desk;
+    private final Pages pages;
+
+    public CarDataHandler(Desk desk, Pages pages) {
+        this.desk = desk;
+        this.pages = pages;
+    }
+
+    public void showNew(ServerRequest request, ServerResponse response) {
+        send(response, 200, newCar(UUID.randomUUID().toString(), Map.of(), Map.of()));
+    }
+
+    public void saveNew(ServerRequest request, ServerResponse response) {
+        var form = Form.read(request);
+        var typed = form.fields();
+        var vehicleId = form.identity("car");
+        if (desk.book().findRevision(vehicleId).isPresent()) {
+            Pages.redirect(response, Links.car(vehicleId));
+            return;
+        }
+        var errors = store(
+                CarForm.readNew(
+                        vehicleId,
+                        "owner-" + vehicleId,
+                        CarDataUnits.of(typed).meant(typed, Map.of(), newFields()),
+                        SETS_OF_NEW_CAR,
+                        desk.today()),
+                desk.book()::add,
+                newFields());
+        if (errors.isEmpty()) {
+            Pages.redirect(response, Links.car(vehicleId));
+        } else {
+            send(response, 422, newCar(vehicleId, typed, errors));
+        }
+    }
+
+    public void show(ServerRequest request, ServerResponse response) {
+        var vehicleId = Pages.pathValue(request, "id");
+        // The revision first: a change in between is then refused, not lost.
+        long revision = desk.book().findRevision(vehicleId).orElse(0L);
+        var history = desk.getHistory(vehicleId);
+        send(
+                response,
+                200,
+                known(
+                        history,
+                        String.valueOf(revision),
+                        CarDataUnits.of(Map.of()).shown(CarForm.values(history), CarForm.fields(history)),
+                        Map.of()));
+    }
+
+    public void save(ServerRequest request, ServerResponse response) {
+        var history = desk.getHistory(Pages.pathValue(request, "id"));
+        var typed = Form.read(request).fields();
+        var revision = typed.getOrDefault("revision", "");
+        if (!revision.matches("\\d{1,18}")) {
+            throw new PageException(400, "The form was not understood, nothing was stored.");
+        }
+        var errors = store(
+                CarForm.read(
+                        history,
+                        CarDataUnits.of(typed).meant(typed, CarForm.values(history), fields(history)),
+                        1,
+                        desk.today()),
+                changed -> desk.book().change(changed, Long.parseLong(revision), desk.today()),
+                fields(history));
+        if (errors.isEmpty()) {
+            Pages.redirect(response, Links.car(history.vehicle().id()));
+        } else {
+            send(response, 422, known(history, revision, typed, errors));
+        }
+    }
+
+    /** What to do with a car that can stand. */
+    private interface Keeping {
+        void keep(CarHistory car);
+    }
+
+    private static Map<String, String> store(VisitFile.Result result, Keeping keeping, List<CarField> fields) {
+        switch (result) {
+            case VisitFile.Refused refused -> {
+                return byField(refused.problems(), fields);
+            }
+            case VisitFile.Read read -> {
+                try {
+                    keeping.keep(read.history());
+                    return Map.of();
+                } catch (BookException e) {
+                    return Map.of("", Typed.sentence(String.valueOf(e.getMessage())));
+                }
+            }
+        }
+    }
+
+    /** Each problem at its field, else at its object, else on top of the page. The wheels of a new set have their fields in common. */
+    private static Map<String, String> byField(List<Problem> problems, List<CarField> fields) {
+        var places = new ArrayList<String>();
+        for (CarField field : fields) {
+            places.add(field.pointer());
+            places.add(field.group());
+        }
+        var errors = new HashMap<String, String>();
+        for (var problem : problems) {
+            var where = places.contains(problem.where())
+                    ? problem.where()
+                    : ONE_WHEEL.matcher(problem.where()).replaceAll("$1");
+            errors.putIfAbsent(places.contains(where) ? where : "", Typed.sentence(problem.message()));
+        }
+        return errors;
+    }
+
+    private static List<CarField> newFields() {
+        var fields = new ArrayList<>(CarForm.fields());
+        for (int place = 0; place < SETS_OF_NEW_CAR; place++) {
+            fields.addAll(CarForm.setFields(place));
+        }
+        return fields;
+    }
+
+    private static List<CarField> fields(CarHistory history) {
+        var fields = new ArrayList<>(CarForm.fields(history));
+        fields.addAll(CarForm.setFields(history.sets().size()));
+        return fields;
+    }
+
+    private static CarDataPage newCar(String id, Map<String, String> typed, Map<String, String> errors) {
+        return new CarDataPage(id, "", "", List.of(), List.of(), SETS_OF_NEW_CAR, typed, errors);
+    }
+
+    private CarDataPage known(
+            CarHistory history, String revision, Map<String, String> typed, Map<String, String> errors) {
+        var vehicle = history.vehicle();
+        return new CarDataPage(
+                vehicle.id(),
+                vehicle.name(),
+                revision,
+                history.sets(),
+                desk.book().listWheelChanges(vehicle.id()),
+                1,
+                typed,
+                errors);
+    }
+
+    private void send(ServerResponse response, int status, CarDataPage page) {
+        pages.send(response, status, "desk/car/car-data", page);
+    }
+}

@@ -1,0 +1,182 @@
+package cornerbook.app.desk.car;
+
+import cornerbook.app.book.car.WheelChange;
+import cornerbook.app.desk.Typed;
+import cornerbook.app.desk.Words;
+import cornerbook.app.exchange.CarField;
+import cornerbook.app.exchange.CarForm;
+import cornerbook.core.car.WheelSet;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * The data of a car as a form, as typed.
+ *
+ * @param vehicleId born with the form of a new car, so that a form that is sent twice makes one car
+ * @param name of a car that is in the book; empty for a new one
+ * @param revision that the form was made from; empty for a new car
+ * @param sets wheel sets that the car has already
+ * @param changes what was put right of their wheels, earliest first
+ * @param newSets wheel sets that can be added
+ * @param typed by field
+ * @param errors one sentence by field; those of no field stand under the empty name
+ */
+public record CarDataPage(
+        String vehicleId,
+        String name,
+        String revision,
+        List<WheelSet> sets,
+        List<WheelChange> changes,
+        int newSets,
+        Map<String, String> typed,
+        Map<String, String> errors) {
+    /** Objects that every car has; the others may be left empty, and are folded. */
+    private static final String AMPERE_HOURS = "Ah";
+
+    private static final Set<String> ALWAYS = Set.of(
+            "/customer",
+            "/vehicle",
+            "/vehicle/frontAxle",
+            "/vehicle/frontAxle/brake",
+            "/vehicle/rearAxle",
+            "/vehicle/rearAxle/brake",
+            "/vehicle/fastener",
+            "/vehicle/battery");
+
+    public CarDataPage {
+        sets = List.copyOf(sets);
+        changes = List.copyOf(changes);
+        typed = Map.copyOf(typed);
+        errors = Map.copyOf(errors);
+    }
+
+    /** Fields under one heading. */
+    public record Group(String pointer, String title, boolean open, List<CarField> fields) {
+        public Group {
+            fields = List.copyOf(fields);
+        }
+    }
+
+    public boolean isNew() {
+        return name.isEmpty();
+    }
+
+    /** All fields, by the object that they are in. */
+    public List<Group> groups() {
+        var fields = new ArrayList<>(CarForm.fields());
+        for (int place = sets.size(); place < sets.size() + newSets; place++) {
+            fields.addAll(CarForm.setFields(place));
+        }
+        var byGroup = new LinkedHashMap<String, List<CarField>>();
+        fields.forEach(field ->
+                byGroup.computeIfAbsent(field.group(), key -> new ArrayList<>()).add(field));
+        return byGroup.entrySet().stream()
+                .map(entry -> new Group(
+                        entry.getKey(),
+                        title(entry.getKey()),
+                        isOpen(entry.getKey(), entry.getValue()),
+                        entry.getValue()))
+                .toList();
+    }
+
+    /** The sets and wheels that the car has, each with its fields and what was put right of it. */
+    public List<Known> known() {
+        var known = new ArrayList<Known>();
+        for (int set = 0; set < sets.size(); set++) {
+            var title = Words.sentenceStart(Words.season(sets.get(set).season())) + " set";
+            known.add(known(sets.get(set).id(), title, CarForm.SET + set, CarForm.knownSetFields(set)));
+            for (int place = 0; place < sets.get(set).wheels().size(); place++) {
+                var tag = sets.get(set).wheels().get(place).tag();
+                known.add(known(
+                        tag,
+                        "%s, wheel %s".formatted(title, tag),
+                        CarForm.SET + set + "/wheels/" + place,
+                        CarForm.wheelFields(set, place)));
+            }
+        }
+        return known;
+    }
+
+    private Known known(String tag, String title, String pointer, List<CarField> fields) {
+        boolean wrong =
+                fields.stream().anyMatch(field -> !error(field.pointer()).isEmpty());
+        return new Known(
+                new Group(pointer, title, wrong, fields),
+                changes.stream().filter(change -> change.tag().equals(tag)).toList());
+    }
+
+    /** A set or a wheel that the car has. */
+    public record Known(Group group, List<WheelChange> changes) {
+        public Known {
+            changes = List.copyOf(changes);
+        }
+    }
+
+    private boolean isOpen(String group, List<CarField> fields) {
+        return ALWAYS.contains(group)
+                || (isNew() && group.startsWith(CarForm.SET))
+                || !error(group).isEmpty()
+                || fields.stream().anyMatch(field -> !error(field.pointer()).isEmpty());
+    }
+
+    public String typed(CarField field) {
+        return Typed.withoutUnit(typed.getOrDefault(field.pointer(), ""), unit(field));
+    }
+
+    /** Beside the field, in the units that the form was opened with. */
+    public String unit(CarField field) {
+        return CarDataUnits.of(typed).unitOf(field);
+    }
+
+    /** Name of these units. */
+    public String units() {
+        return CarDataUnits.of(typed).system().word();
+    }
+
+    /** What a field is, where its name alone does not say how it is written. */
+    public String example(CarField field) {
+        return field.hint().contains(" as ") || field.name().equals("tag") ? field.hint() : "";
+    }
+
+    public String error(String pointer) {
+        return errors.getOrDefault(pointer, "");
+    }
+
+    /** "Axle load", with a star where nothing can be left out. */
+    public String label(CarField field) {
+        return words(field.name()) + (field.required() && ALWAYS.contains(field.group()) ? " *" : "");
+    }
+
+    private String title(String group) {
+        if (group.startsWith(CarForm.SET)) {
+            return group.endsWith("/tyre") ? "Its tyres" : "New wheel set of four";
+        }
+        var title = new StringBuilder();
+        for (var part : group.substring(1).split("/", -1)) {
+            if (!part.equals("vehicle") || group.equals("/vehicle")) {
+                title.append(title.isEmpty() ? words(part) : ", " + inside(words(part)));
+            }
+        }
+        return title.toString();
+    }
+
+    private static String words(String name) {
+        if (name.equals(name.toUpperCase(Locale.ROOT)) || name.equals("vin")) {
+            return name.toUpperCase(Locale.ROOT);
+        }
+        if (name.endsWith(AMPERE_HOURS)) {
+            return words(name.substring(0, name.length() - AMPERE_HOURS.length())) + ", A·h";
+        }
+        return Words.sentenceStart(
+                name.replaceAll("([A-Z])", " $1").toLowerCase(Locale.ROOT).strip());
+    }
+
+    /** Within a title; a corner keeps its letters. */
+    private static String inside(String words) {
+        return words.equals(words.toUpperCase(Locale.ROOT)) ? words : words.toLowerCase(Locale.ROOT);
+    }
+}

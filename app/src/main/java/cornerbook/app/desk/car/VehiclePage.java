@@ -1,0 +1,105 @@
+package cornerbook.app.desk.car;
+
+import cornerbook.app.picture.CornerLabel;
+import cornerbook.app.picture.tyre.DepthOverDistance;
+import cornerbook.app.picture.tyre.TreadSection;
+import cornerbook.core.assess.Assessment;
+import cornerbook.core.car.CarHistory;
+import cornerbook.app.picture.car.CarFromAbove;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Subject;
+import cornerbook.core.tread.judge.SetForecast;
+import cornerbook.core.tread.judge.SetForecast.GrooveForecast;
+import cornerbook.core.tread.judge.SetForecast.TyreForecast;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A car: its corners, its sets, its visits, its specification.
+ *
+ * @param assessment of the latest visit; null when there is none, or it could not be judged
+ * @param faultId of the fault that kept it from being judged; null when there was none
+ */
+public record VehiclePage(
+        CarHistory history,
+        @Nullable Assessment assessment,
+        @Nullable String faultId) {
+    private static final int GRAVEST = 5;
+
+    public List<SetForecast> forecasts() {
+        return assessment == null ? List.of() : assessment.forecasts();
+    }
+
+    public List<Finding> findings() {
+        return assessment == null ? List.of() : assessment.findings();
+    }
+
+    /** The first that ask for something; how a wheel wears across stands with its set. */
+    public List<Finding> gravest() {
+        return findings().stream()
+                .filter(finding -> finding.subject().part() != Subject.Part.TREAD_PATTERN)
+                .limit(GRAVEST)
+                .toList();
+    }
+
+    /** The car from above; each corner with its lowest groove and the gravest of what was found there. */
+    public String carPicture() {
+        var labels = new EnumMap<Corner, CornerLabel>(Corner.class);
+        forecasts().stream().findFirst().ifPresent(forecast -> {
+            for (var tyre : forecast.tyres()) {
+                var lowest = lowestMm(tyre);
+                if (lowest.isEmpty()) {
+                    continue;
+                }
+                labels.put(
+                        tyre.corner(),
+                        gravestAt(tyre, forecast)
+                                .map(finding ->
+                                        CornerLabel.ofDepth(finding.verdict(), finding.lifeLeft(), lowest.get()))
+                                .orElseGet(() ->
+                                        CornerLabel.ofWheel(String.format(Locale.ROOT, "%.1f mm", lowest.get()), "")));
+            }
+        });
+        return CarFromAbove.svg(labels);
+    }
+
+    public String treadPicture(SetForecast forecast, TyreForecast tyre) {
+        return TreadSection.svg(tyre, forecast.limitMm(), tyre.wheel().tyre().newDepthMm());
+    }
+
+    public String depthPicture(SetForecast forecast, TyreForecast tyre) {
+        return DepthOverDistance.svg(tyre, forecast.limitMm());
+    }
+
+    public boolean isOnTheCar(SetForecast forecast) {
+        return forecast.role() == SetForecast.Role.GOING_ON;
+    }
+
+    public String role(SetForecast forecast) {
+        return isOnTheCar(forecast) ? "on the car" : "off the car, judged for its next season";
+    }
+
+    /** The set's own finding counts at the corner with the lowest groove: it is that one that decides. */
+    private Optional<Finding> gravestAt(TyreForecast tyre, SetForecast forecast) {
+        var decides = forecast.tyres().stream()
+                .filter(other -> lowestMm(other).isPresent())
+                .min(Comparator.comparing(other -> lowestMm(other).orElseThrow()))
+                .filter(tyre::equals)
+                .isPresent();
+        return findings().stream()
+                .filter(finding -> finding.subject().corner() == tyre.corner()
+                        || (decides
+                                && forecast.set().id().equals(finding.subject().setId())))
+                .max(Comparator.comparing(Finding::verdict)
+                        .thenComparing(Comparator.comparing(Finding::lifeLeft).reversed()));
+    }
+
+    private static Optional<Double> lowestMm(TyreForecast tyre) {
+        return tyre.grooves().stream().map(GrooveForecast::depthMm).min(Double::compare);
+    }
+}

@@ -1,0 +1,75 @@
+package cornerbook.app.desk.findings;
+
+import cornerbook.app.book.store.BookException;
+import cornerbook.app.sheet.HandoverSheet;
+import cornerbook.core.assess.Assessment;
+import cornerbook.core.finding.Subject;
+import cornerbook.app.desk.Desk;
+import cornerbook.app.desk.Form;
+import cornerbook.app.desk.Links;
+import cornerbook.app.desk.OpenVisit;
+import cornerbook.app.desk.Pages;
+import cornerbook.app.desk.UnitChoice;
+import cornerbook.app.request.PageException;
+import io.helidon.webserver.http.ServerRequest;
+import io.helidon.webserver.http.ServerResponse;
+import java.util.Optional;
+
+/** The findings of one visit, as a page and as the hand-over sheet. */
+public final class FindingsHandler {
+    private final Desk desk;
+    private final Pages pages;
+    private final String shopName;
+
+    public FindingsHandler(Desk desk, Pages pages, String shopName) {
+        this.desk = desk;
+        this.pages = pages;
+        this.shopName = shopName;
+    }
+
+    public void show(ServerRequest request, ServerResponse response) {
+        var visitId = Pages.pathValue(request, "id");
+        var open = desk.getOpenVisit(visitId);
+        var photos = desk.book().photos().list(visitId);
+        pages.sendJudged(
+                response,
+                open.unjudged(),
+                () -> new Pages.View(200, "desk/findings/findings", new FindingsPage(assess(open), photos)));
+    }
+
+    public void sendSheet(ServerRequest request, ServerResponse response) {
+        var visitId = Pages.pathValue(request, "id");
+        var open = desk.getOpenVisit(visitId);
+        var notes = desk.book().notes(visitId);
+        pages.sendJudgedPdf(
+                response,
+                open.unjudged(),
+                "handover-" + open.visit().date(),
+                () -> Optional.of(
+                        HandoverSheet.render(assess(open), shopName, desk.now(), notes, UnitChoice.current())),
+                "There is nothing to hand over.");
+    }
+
+    /** What a photo belongs to, and whether the sheet shows it. */
+    public void choosePhoto(ServerRequest request, ServerResponse response) {
+        var visitId = Pages.pathValue(request, "id");
+        desk.getVisit(visitId);
+        var form = Form.read(request);
+        try {
+            var part = form.get("part").isEmpty() ? null : Subject.Part.valueOf(form.get("part"));
+            desk.book().photos().choose(visitId, Pages.pathValue(request, "photo"), part, form.has("onSheet"));
+        } catch (BookException e) {
+            if (e.isFailure()) {
+                throw e;
+            }
+            throw new PageException(404, "The visit has no photo with this address.");
+        } catch (IllegalArgumentException e) {
+            throw new PageException(422, "The photo belongs to something unknown, expected a part of the list.");
+        }
+        Pages.redirect(response, Links.findings(visitId) + "#photos");
+    }
+
+    private Assessment assess(OpenVisit open) {
+        return desk.assessor().assess(open.history(), open.visit().id());
+    }
+}

@@ -1,0 +1,249 @@
+package cornerbook.app.desk.findings;
+
+import cornerbook.app.book.photo.Photo;
+import cornerbook.app.desk.UnitChoice;
+import cornerbook.app.desk.Words;
+import cornerbook.app.picture.CornerLabel;
+import cornerbook.app.picture.air.PressureOverTemperature;
+import cornerbook.app.picture.brake.SeizingOverMonths;
+import cornerbook.core.assess.Assessment;
+import cornerbook.core.car.Visit;
+import cornerbook.app.picture.battery.BatteryOverVisits;
+import cornerbook.app.picture.battery.ChargeOverDays;
+import cornerbook.app.picture.brake.BrakeFigure;
+import cornerbook.app.picture.car.CarFromAbove;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Verdict;
+import cornerbook.core.wheelplan.WheelPlan;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * What one visit found out: a card for each thing that asks for something, gravest first, then what holds, by its place
+ * on the car. What a wheel's pattern of wear says stands with its set.
+ */
+public record FindingsPage(Assessment assessment, List<Photo> photos) {
+    public FindingsPage {
+        photos = List.copyOf(photos);
+    }
+
+    FindingsPage(Assessment assessment) {
+        this(assessment, List.of());
+    }
+
+    /** The photos that belong to what a card speaks of. */
+    public List<Photo> photosOf(Card card) {
+        return photos.stream()
+                .filter(photo -> card.things().stream()
+                        .map(thing -> thing.finding().subject())
+                        .anyMatch(subject -> subject.part() == photo.part() && subject.corner() == photo.corner()))
+                .toList();
+    }
+
+    /** The pads and the disc of every corner that was read. */
+    public List<BrakeFigure> brakes() {
+        return BrakeFigure.of(assessment);
+    }
+
+    /** The chance of seizing over the months; empty before a cleaning is in the book. */
+    public String seizingPicture() {
+        return SeizingOverMonths.svg(assessment.seizing());
+    }
+
+    /** The health of the 12 V battery over the visits; empty before there are two readings of it. */
+    public String batteryPicture() {
+        return BatteryOverVisits.svg(assessment.battery());
+    }
+
+    /** Its charge over the days that the car is parked; empty when nothing of it was read. */
+    public String parkedPicture() {
+        var parked = assessment.battery().parked();
+        return parked == null ? "" : ChargeOverDays.svg(parked);
+    }
+
+    /** Pressure over temperature of the tyre that was set nearest to its warning; empty when none was set. */
+    public String pressurePicture() {
+        var outlook = assessment.pressure();
+        return outlook == null ? "" : PressureOverTemperature.svg(outlook, UnitChoice.current());
+    }
+
+    /** Findings that say the same of different corners. */
+    public record Card(List<FoundThing> things, String words) {
+        public Card {
+            things = List.copyOf(things);
+        }
+
+        public Finding first() {
+            return things.getFirst().finding();
+        }
+
+        /** The corners that it speaks of, as "LF, RF"; empty for a set or the vehicle. */
+        public String corners() {
+            return String.join(
+                    ", ",
+                    things.stream()
+                            .map(thing -> thing.finding().subject().corner())
+                            .filter(Objects::nonNull)
+                            .map(Corner::name)
+                            .distinct()
+                            .toList());
+        }
+    }
+
+    /**
+     * Where on the car all this holds.
+     *
+     * @param parts what is judged there, as "Pads, Disc"
+     */
+    public record Area(String name, String parts, List<FoundThing> things) {
+        public Area {
+            things = List.copyOf(things);
+        }
+
+        /** The one with the least life left: its mark stands for the area. */
+        public Finding weakest() {
+            return things.stream()
+                    .map(FoundThing::finding)
+                    .reduce((one, other) -> one.lifeLeft() <= other.lifeLeft() ? one : other)
+                    .orElseThrow();
+        }
+    }
+
+    /** Gravest first. Advice on a set that holds is a card too: it must not be folded away. */
+    public List<Card> cards() {
+        var said = new SaidOnce(assessment.history());
+        var alike = new LinkedHashMap<String, List<FoundThing>>();
+        for (var thing : things()) {
+            if (isCard(thing)) {
+                var finding = thing.finding();
+                var key = String.join(
+                        "|",
+                        finding.verdict().name(),
+                        finding.subject().part().name(),
+                        said.shape(finding.plainWords()));
+                alike.computeIfAbsent(key, unused -> new ArrayList<>()).add(thing);
+            }
+        }
+        return alike.values().stream()
+                .map(things -> new Card(things, String.join(" ", said.join(wordsOf(things)))))
+                .toList();
+    }
+
+    /** What holds: the wheel sets, the corners, the vehicle; places where nothing holds are left out. */
+    public List<Area> areas() {
+        var held = things().stream().filter(thing -> !isCard(thing)).toList();
+        var areas = new ArrayList<Area>();
+        areas.add(area("Wheel sets", held.stream().filter(FoundThing::isOfSet)));
+        for (var corner : Corner.values()) {
+            areas.add(area(
+                    corner + " " + Words.corner(corner),
+                    held.stream()
+                            .filter(thing -> !thing.isOfSet()
+                                    && thing.finding().subject().corner() == corner)));
+        }
+        areas.add(area(
+                "Vehicle",
+                held.stream()
+                        .filter(thing ->
+                                !thing.isOfSet() && thing.finding().subject().corner() == null)));
+        return areas.stream().filter(area -> !area.things().isEmpty()).toList();
+    }
+
+    private Area area(String name, Stream<FoundThing> held) {
+        var things = held.toList();
+        var parts = things.stream().map(this::part).distinct().collect(Collectors.joining(", "));
+        return new Area(name, parts, things);
+    }
+
+    /** A set is known by its season. */
+    private String part(FoundThing thing) {
+        return assessment.history().sets().stream()
+                .filter(set -> set.id().equals(thing.finding().subject().setId()))
+                .map(set -> Words.season(set.season()))
+                .findFirst()
+                .orElseGet(() -> Words.part(thing.finding().subject().part()));
+    }
+
+    /** What could not be judged, each thing once. */
+    public List<String> notJudged() {
+        return new SaidOnce(assessment.history()).join(assessment.notJudged());
+    }
+
+    /** Where each wheel goes, and where it ran before. */
+    public String planPicture(WheelPlan plan) {
+        var labels = new EnumMap<Corner, CornerLabel>(Corner.class);
+        plan.wheelAt()
+                .forEach((corner, tag) -> labels.put(
+                        corner,
+                        CornerLabel.ofWheel(
+                                tag,
+                                lastCorner(tag)
+                                        .map(last -> last == corner ? "stays here" : "ran at " + last)
+                                        .orElse("has not run yet"))));
+        return CarFromAbove.svg(labels);
+    }
+
+    private List<FoundThing> things() {
+        var findings = assessment.findings();
+        var setsFound = findings.stream()
+                .filter(finding -> finding.subject().part() == Subject.Part.WHEEL_SET)
+                .map(finding -> finding.subject().setId())
+                .filter(Objects::nonNull)
+                .toList();
+        var said = new HashSet<String>();
+        var things = new ArrayList<FoundThing>();
+        for (var finding : findings) {
+            if (isPattern(finding)
+                    && setsFound.contains(String.valueOf(finding.subject().setId()))) {
+                continue;
+            }
+            var patterns = finding.subject().part() == Subject.Part.WHEEL_SET
+                    ? patternsOf(String.valueOf(finding.subject().setId()))
+                    : List.<Finding>of();
+            var advice =
+                    patterns.stream().map(Finding::plainWords).filter(said::add).toList();
+            things.add(new FoundThing(finding, patterns, advice));
+        }
+        return things;
+    }
+
+    private List<Finding> patternsOf(String setId) {
+        return assessment.findings().stream()
+                .filter(finding ->
+                        isPattern(finding) && setId.equals(finding.subject().setId()))
+                .toList();
+    }
+
+    private static boolean isPattern(Finding finding) {
+        return finding.subject().part() == Subject.Part.TREAD_PATTERN;
+    }
+
+    private static boolean isCard(FoundThing thing) {
+        return thing.finding().verdict() != Verdict.HOLDS || !thing.patterns().isEmpty();
+    }
+
+    private static List<String> wordsOf(List<FoundThing> things) {
+        return things.stream().map(thing -> thing.finding().plainWords()).toList();
+    }
+
+    /** The corner that a wheel last left the shop on, before this visit. */
+    private Optional<Corner> lastCorner(String tag) {
+        return assessment.history().visits().reversed().stream()
+                .filter(visit -> visit.date().isBefore(assessment.visit().date()))
+                .map(Visit::leftOn)
+                .flatMap(leftOn -> leftOn.entrySet().stream())
+                .filter(entry -> entry.getValue().equals(tag))
+                .map(Map.Entry::getKey)
+                .findFirst();
+    }
+}

@@ -1,0 +1,33 @@
+package cornerbook.app.desk.shop;
+
+import cornerbook.app.book.shop.ShopRules;
+import cornerbook.app.desk.Desk;
+import cornerbook.app.desk.Form;
+import cornerbook.app.desk.Pages;
+import cornerbook.app.request.PageException;
+import io.helidon.webserver.http.ServerRequest;
+import io.helidon.webserver.http.ServerResponse;
+
+/** The rules of the shop. */
+public final class ShopHandler {
+    private final ShopRules rules;
+    private final Pages pages;
+
+    public ShopHandler(Desk desk, Pages pages) {
+        this.rules = desk.book().rules();
+        this.pages = pages;
+    }
+
+    public void show(ServerRequest request, ServerResponse response) {
+        pages.send(response, 200, "desk/shop/shop", new ShopPage(rules.asksSecondCheck()));
+    }
+
+    public void save(ServerRequest request, ServerResponse response) {
+        var asked = Form.read(request).get("second-check");
+        if (!asked.equals("yes") && !asked.equals("no")) {
+            throw new PageException(400, "The second check is not understood, expected yes or no.");
+        }
+        rules.askSecondCheck(asked.equals("yes"));
+        Pages.redirect(response, "/shop");
+    }
+}

@@ -1,0 +1,72 @@
+package cornerbook.app.desk.today;
+
+import cornerbook.app.book.car.VehicleSummary;
+import cornerbook.app.desk.BrakeDust;
+import cornerbook.app.desk.Desk;
+import cornerbook.app.desk.Pages;
+import cornerbook.app.desk.today.TodayPage.Car;
+import cornerbook.app.request.PageException;
+import io.helidon.webserver.http.ServerRequest;
+import io.helidon.webserver.http.ServerResponse;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.Locale;
+
+/** The first page: today's visits, open re-torques, all cars. */
+public final class TodayHandler {
+    private final Desk desk;
+    private final Pages pages;
+    private final GravestFindings gravest;
+
+    public TodayHandler(Desk desk, Pages pages) {
+        this.desk = desk;
+        this.pages = pages;
+        this.gravest = new GravestFindings(
+                desk::assessor, id -> desk.book().findHistory(id).flatMap(desk::assessLatest));
+    }
+
+    public void show(ServerRequest request, ServerResponse response) {
+        var today = desk.today();
+        var date = dateOf(Pages.queryValue(request, "date"), today);
+        var query = Pages.queryValue(request, "q");
+        var cars = desk.book().listVehicles().stream()
+                .filter(vehicle -> matches(vehicle, query))
+                .map(vehicle -> new Car(vehicle, gravest.of(vehicle)))
+                .toList();
+        pages.send(
+                response,
+                200,
+                "desk/today/today",
+                new TodayPage(
+                        today,
+                        date,
+                        desk.book().listVisits(date),
+                        desk.book().listOpenRetorques(),
+                        cars,
+                        query,
+                        BrakeDust.ofWeek(desk.book(), date)));
+    }
+
+    /** A plate is found whatever is typed between its letters and digits. */
+    private static boolean matches(VehicleSummary vehicle, String query) {
+        var wanted = fold(query);
+        return fold(vehicle.plate()).contains(wanted)
+                || fold(vehicle.name()).contains(wanted)
+                || fold(vehicle.customerName()).contains(wanted);
+    }
+
+    private static String fold(String words) {
+        return words.toLowerCase(Locale.ROOT).replaceAll("[\\s\\-·.]", "");
+    }
+
+    private static LocalDate dateOf(String text, LocalDate today) {
+        if (text.isEmpty()) {
+            return today;
+        }
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeParseException e) {
+            throw new PageException(400, "The date in the address is not a date, expected one as " + today + ".");
+        }
+    }
+}

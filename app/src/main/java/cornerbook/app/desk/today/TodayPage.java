@@ -1,0 +1,50 @@
+package cornerbook.app.desk.today;
+
+import cornerbook.app.book.car.VehicleSummary;
+import cornerbook.app.book.car.VisitSummary;
+import cornerbook.app.book.visit.OpenRetorque;
+import cornerbook.app.desk.BrakeDust;
+import cornerbook.app.judge.Judged;
+import cornerbook.core.finding.Finding;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The visits of a day, the re-torques that are due, and the cars.
+ *
+ * @param query what was searched for, may be empty
+ * @param dust of the week of the day shown
+ */
+public record TodayPage(
+        LocalDate today,
+        LocalDate date,
+        List<VisitSummary> visits,
+        List<OpenRetorque> retorques,
+        List<Car> cars,
+        String query,
+        BrakeDust dust) {
+    public TodayPage {
+        visits = List.copyOf(visits);
+        retorques = List.copyOf(retorques);
+        cars = List.copyOf(cars);
+    }
+
+    /**
+     * A car with what its latest visit found out.
+     *
+     * @param judged the gravest finding; empty when there is nothing to judge
+     */
+    public record Car(VehicleSummary summary, Judged<Optional<Finding>> judged) {
+        /** Null when nothing was judged. */
+        public @Nullable Finding gravest() {
+            return judged.orElse(Optional.empty()).orElse(null);
+        }
+
+        /** Of the fault that kept it from being judged; null when there was none. */
+        public @Nullable String faultId() {
+            return judged instanceof Judged.Failed<Optional<Finding>> failed ? failed.faultId() : null;
+        }
+    }
+}

@@ -1,0 +1,47 @@
+package cornerbook.app.desk.tools;
+
+import cornerbook.app.desk.Desk;
+import cornerbook.app.desk.Form;
+import cornerbook.app.desk.Pages;
+import cornerbook.app.desk.Typed;
+import io.helidon.webserver.http.ServerRequest;
+import io.helidon.webserver.http.ServerResponse;
+
+/** The torque wrenches, pressure gauges and hoists of the shop, with the day of their calibration or inspection. */
+public final class ToolsHandler {
+    private static final String PAGE = "/shop/tools";
+    private final Desk desk;
+    private final Pages pages;
+
+    public ToolsHandler(Desk desk, Pages pages) {
+        this.desk = desk;
+        this.pages = pages;
+    }
+
+    public void show(ServerRequest request, ServerResponse response) {
+        send(response, 200, Form.EMPTY, "");
+    }
+
+    public void save(ServerRequest request, ServerResponse response) {
+        var typed = Form.read(request);
+        try {
+            desk.book().putTool(ToolForm.of(typed).tool());
+            Pages.redirect(response, PAGE);
+        } catch (IllegalArgumentException e) {
+            send(response, 422, typed, Typed.sentence(String.valueOf(e.getMessage())));
+        }
+    }
+
+    public void remove(ServerRequest request, ServerResponse response) {
+        desk.book().removeTool(Form.read(request).get("id"));
+        Pages.redirect(response, PAGE);
+    }
+
+    private void send(ServerResponse response, int status, Form typed, String error) {
+        pages.send(
+                response,
+                status,
+                "desk/tools/tools",
+                new ToolsPage(desk.book().listTools(), desk.today(), typed, error));
+    }
+}

@@ -1,0 +1,317 @@
+package cornerbook.app.desk.visit;
+
+import cornerbook.app.desk.EntryUnits;
+import cornerbook.app.desk.Form;
+import cornerbook.app.desk.OpenVisit;
+import cornerbook.app.desk.Typed;
+import cornerbook.app.desk.Words;
+import cornerbook.app.desk.asked.BrakeGroups;
+import cornerbook.app.desk.asked.Slot;
+import cornerbook.app.desk.asked.VisitSlots;
+import cornerbook.app.desk.visit.EntryPage.Field;
+import cornerbook.app.desk.visit.EntryPage.Group;
+import cornerbook.app.desk.visit.EntryPage.Questions;
+import cornerbook.app.desk.visit.EntryPage.Section;
+import cornerbook.app.unit.QuantityText;
+import cornerbook.core.air.judge.AirToSet;
+import cornerbook.core.assess.VisitRules;
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.Reading;
+import cornerbook.core.car.Visit;
+import cornerbook.words.UnitSystem;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.tool.ShopTool;
+import cornerbook.core.tread.judge.StoredWheelCheck;
+import cornerbook.core.tread.judge.TreadPrediction;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The readings of one visit as fields, and what was typed into them as readings. A field that still says what it showed
+ * gives nothing; one that says something else than the stored reading is a correction and needs a reason.
+ */
+final class EntryForm {
+    private static final String TORQUE =
+            "On the ground, in sequence; a wrench that clicks without moving has not measured.";
+    private static final String SETTLE =
+            " Take it off and compare tag, date code and sensor; if the reading was wrong, type the right one and say why.";
+    private static final String TWELVE_VOLT = "Let the car sleep first: awake, its converter holds the voltage up.";
+
+    private final OpenVisit open;
+    private final Visit visit;
+    private final VisitSlots slots;
+    private final BrakeGroups brakes;
+    private final Form form;
+    private final EntryUnits units;
+    private final Map<String, String> errors = new HashMap<>();
+    private final Map<String, Reading> typed = new LinkedHashMap<>();
+    private final Map<String, TreadPrediction> doubted = new LinkedHashMap<>();
+    private String problem = "";
+
+    EntryForm(OpenVisit open, Form form) {
+        this.open = open;
+        this.visit = open.visit();
+        this.slots = new VisitSlots(open.history().vehicle(), visit);
+        this.brakes = new BrakeGroups(open.history().vehicle());
+        this.form = form;
+        this.units = EntryUnits.of(form);
+    }
+
+    /**
+     * The readings that were typed; empty when one of them cannot stand. Then the sections carry the sentences.
+     *
+     * @param leftOn the wheels that the car leaves on, stored or about to be
+     */
+    List<Reading> check(LocalDate today, Map<Corner, String> leftOn) {
+        slots.all().forEach(this::take);
+        for (var name : form.fields().keySet()) {
+            if (name.startsWith("was.") && !isKnown(name.substring(4))) {
+                problem =
+                        "The wheels of this visit have changed since the form was opened; nothing was stored, open it anew.";
+            }
+        }
+        if (errors.isEmpty()) {
+            checkRules(today, leftOn);
+        }
+        return errors.isEmpty() && problem.isEmpty() ? List.copyOf(typed.values()) : List.of();
+    }
+
+    /**
+     * Asks about each reading that was typed and is incredible, unless the tick of the page stands for all of them. The
+     * tick names the readings that it was shown for: a value that is typed afterwards is asked about anew.
+     *
+     * @param predictions of the visit with what was typed, as the assessor doubts them
+     */
+    void question(List<TreadPrediction> predictions) {
+        for (var prediction : predictions) {
+            typed.forEach((key, reading) -> {
+                if (reading.id().equals(prediction.reading().id())) {
+                    doubted.put(key, prediction);
+                }
+            });
+        }
+        if (List.of(form.get("again").split(" ")).containsAll(doubtedIds())) {
+            doubted.clear();
+        }
+    }
+
+    Questions questions() {
+        return new Questions(doubted.size(), String.join(" ", doubtedIds()));
+    }
+
+    private List<String> doubtedIds() {
+        return doubted.values().stream()
+                .map(prediction -> prediction.reading().id())
+                .toList();
+    }
+
+    /** The units of bare readings. */
+    UnitSystem units() {
+        return units.system();
+    }
+
+    boolean isSound() {
+        return errors.isEmpty() && problem.isEmpty();
+    }
+
+    void refuse(String sentence) {
+        problem = sentence;
+    }
+
+    String problem() {
+        return problem;
+    }
+
+    int errors() {
+        return errors.size();
+    }
+
+    List<Section> corners() {
+        var corners = new ArrayList<Section>();
+        for (var corner : Corner.values()) {
+            corners.add(new Section(corner, groupsAt(corner)));
+        }
+        return corners;
+    }
+
+    Section vehicle() {
+        var groups = new ArrayList<Group>();
+        brakes.ofVehicle().forEach(step -> groups.add(group(step)));
+        groups.add(group("12 V battery, temperatures", TWELVE_VOLT, "", List.of(), slots.batteryAndTyres()));
+        return new Section(null, groups);
+    }
+
+    private List<Group> groupsAt(Corner corner) {
+        var arrived = visit.arrivedOn().get(corner);
+        var left = visit.leftOn().get(corner);
+        var groups = new ArrayList<Group>();
+        boolean stays = arrived != null && arrived.equals(left);
+        if (arrived != null) {
+            groups.add(group(
+                    (stays ? "Wheel " : left == null ? "Wheel as it came, " : "Coming off, ") + arrived,
+                    "",
+                    "",
+                    List.of(),
+                    slots.arrived(corner)));
+        }
+        brakes.at(corner).forEach(step -> groups.add(group(step)));
+        if (left != null) {
+            groups.add(group(
+                    (stays ? "Wheel " : "Going on, ") + left,
+                    TORQUE,
+                    stop(left),
+                    List.of(QuantityText.sentence(air(corner).sentence(), units.system())),
+                    slots.leaving(corner)));
+        }
+        return groups;
+    }
+
+    private AirToSet air(Corner corner) {
+        return AirToSet.of(open.history().vehicle().axle(corner.axle()).placardPressureKpa(), visit);
+    }
+
+    /** Depths are read when the wheel is on the trolley or on the car already: the sentence stays until it is settled. */
+    private String stop(String left) {
+        return visit.arrivedOn().containsValue(left)
+                ? ""
+                : StoredWheelCheck.compareDepths(open.history(), visit, left)
+                        .map(Typed::sentence)
+                        .map(sentence -> sentence + SETTLE)
+                        .orElse("");
+    }
+
+    private Group group(String title, String note, String stop, List<String> hints, List<Slot> slots) {
+        return new Group(
+                title, note, stop, hints, slots.stream().map(this::field).toList(), false);
+    }
+
+    private Group group(BrakeGroups.Step step) {
+        return new Group(
+                step.step().title(),
+                step.note(),
+                "",
+                step.hints(),
+                step.slots().stream().map(this::field).toList(),
+                step.step().rare());
+    }
+
+    private Field field(Slot slot) {
+        var key = slot.key();
+        var scale = slot.measure().scale();
+        var stored = slot.findIn(visit);
+        var shown = stored.map(reading -> show(slot, reading)).orElse("");
+        return new Field(
+                key,
+                Words.measure(slot.measure(), slot.spot()),
+                units.label(slot.measure()),
+                form.has(key) ? form.get(key) : shown,
+                stored.map(Reading::id).orElse(""),
+                scale == null ? List.of() : scale.words(),
+                errors.getOrDefault(key, ""),
+                doubted.containsKey(key) ? doubted.get(key).question() : "",
+                form.get("reason." + key),
+                stored.isPresent() && (errors.containsKey(key) || doubted.containsKey(key)));
+    }
+
+    private String show(Slot slot, Reading reading) {
+        var scale = slot.measure().scale();
+        return scale != null ? scale.wordOf(reading.value()) : units.withoutUnit(reading.asWritten(), slot.measure());
+    }
+
+    private boolean isKnown(String key) {
+        return slots.all().stream().anyMatch(slot -> slot.key().equals(key));
+    }
+
+    private void take(Slot slot) {
+        var key = slot.key();
+        var text = form.get(key);
+        var stored = slot.findIn(visit).orElse(null);
+        boolean showedNothing = form.get("was." + key).isEmpty();
+        if (!form.has(key) || (text.isEmpty() && showedNothing)) {
+            return;
+        }
+        if (text.isEmpty()) {
+            errors.put(key, "A reading is never deleted; type the right value and say why.");
+            return;
+        }
+        try {
+            double value = Typed.valueOf(slot.measure(), units.withUnit(text, slot.measure()));
+            if (stored == null) {
+                typed.put(key, read(slot, value, text, null, null));
+            } else if (differs(stored, value, text)) {
+                correct(slot, value, text, stored, showedNothing);
+            }
+        } catch (IllegalArgumentException e) {
+            errors.put(key, String.valueOf(e.getMessage()));
+        }
+    }
+
+    /** Other points may have the same spread. */
+    private boolean differs(Reading stored, double value, String text) {
+        var measure = stored.measure();
+        return Math.abs(stored.value() - value) > 1e-9
+                || (measure.mayBePoints() && !units.withUnit(text, measure).equals(stored.asWritten()));
+    }
+
+    private void correct(Slot slot, double value, String text, Reading stored, boolean showedNothing) {
+        var key = slot.key();
+        var reason = form.get("reason." + key);
+        if (reason.isEmpty()) {
+            errors.put(
+                    key,
+                    showedNothing
+                            ? "Meanwhile %s was stored here; say why it changes, or take that value."
+                                    .formatted(stored.asWritten())
+                            : "%s is stored; say why it changes.".formatted(stored.asWritten()));
+        } else {
+            typed.put(key, read(slot, value, text, stored.id(), reason));
+        }
+    }
+
+    private Reading read(Slot slot, double value, String text, @Nullable String corrects, @Nullable String reason) {
+        var seed = String.join("|", form.get("form"), visit.id(), slot.key(), text, String.valueOf(corrects));
+        return new Reading(
+                UUID.nameUUIDFromBytes(seed.getBytes(StandardCharsets.UTF_8)).toString(),
+                slot.measure(),
+                slot.corner(),
+                slot.wheelTag(),
+                slot.spot(),
+                value,
+                units.withUnit(text, slot.measure()),
+                corrects,
+                reason);
+    }
+
+    /** Refuses each torque that was typed and that no wrench of the shop can have set. */
+    void checkWrenches(List<ShopTool> tools) {
+        typed.forEach((key, reading) -> {
+            if (reading.measure() == Measure.WHEEL_TORQUE) {
+                WrenchCheck.refuse(tools, reading.value(), visit.date(), units.system())
+                        .ifPresent(sentence -> errors.put(key, sentence));
+            }
+        });
+    }
+
+    /** The rules that look at more than one value, asked before the book asks them, to place the sentence. */
+    private void checkRules(LocalDate today, Map<Corner, String> leftOn) {
+        var with = open.with(List.copyOf(typed.values()), leftOn);
+        var keys = List.copyOf(typed.keySet());
+        var prefix = with.path() + "/readings/";
+        for (var found : VisitRules.check(with.history(), today)) {
+            if (found.where().startsWith(prefix)) {
+                var number = found.where().substring(prefix.length()).replaceFirst("/.*", "");
+                int place = Integer.parseInt(number) - visit.readings().size();
+                if (place >= 0) {
+                    errors.put(keys.get(place), Typed.sentence(found.message()));
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,116 @@
+package cornerbook.app.desk.visit;
+
+import cornerbook.app.book.store.BookException;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Visit;
+import cornerbook.app.desk.Desk;
+import cornerbook.app.desk.EntryUnits;
+import cornerbook.app.desk.Form;
+import cornerbook.app.desk.Links;
+import cornerbook.app.desk.Pages;
+import cornerbook.app.desk.Typed;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.season.judge.OdometerDoubt;
+import io.helidon.webserver.http.ServerRequest;
+import io.helidon.webserver.http.ServerResponse;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+
+/** Opens a visit. */
+public final class NewVisitHandler {
+    private final Desk desk;
+    private final Pages pages;
+
+    public NewVisitHandler(Desk desk, Pages pages) {
+        this.desk = desk;
+        this.pages = pages;
+    }
+
+    public void show(ServerRequest request, ServerResponse response) {
+        var history = desk.getHistory(Pages.pathValue(request, "id"));
+        pages.send(
+                response,
+                200,
+                "desk/visit/new-visit",
+                new NewVisitPage(
+                        history,
+                        UUID.randomUUID().toString(),
+                        desk.today().toString(),
+                        "",
+                        "",
+                        lastWheels(history),
+                        "",
+                        AskedOdometer.NONE));
+    }
+
+    public void save(ServerRequest request, ServerResponse response) {
+        var history = desk.getHistory(Pages.pathValue(request, "id"));
+        var typed = Form.read(request);
+        var arrivedOn = new EnumMap<Corner, String>(Corner.class);
+        for (var corner : Corner.values()) {
+            if (!typed.get(corner.name()).isEmpty()) {
+                arrivedOn.put(corner, typed.get(corner.name()));
+            }
+        }
+        var error = "";
+        var asked = AskedOdometer.NONE;
+        try {
+            var visit = read(typed, arrivedOn);
+            boolean known =
+                    history.visits().stream().anyMatch(other -> other.id().equals(visit.id()));
+            var doubt =
+                    known ? Optional.<AskedOdometer>empty() : AskedOdometer.of(OdometerDoubt.of(history, visit), typed);
+            if (doubt.isEmpty()) {
+                if (!known) {
+                    desk.book().addVisit(history.vehicle().id(), visit);
+                }
+                Pages.redirect(response, Links.visit(visit.id()));
+                return;
+            }
+            asked = doubt.get();
+        } catch (BookException | IllegalArgumentException e) {
+            error = Typed.sentence(String.valueOf(e.getMessage()));
+        }
+        pages.send(
+                response,
+                422,
+                "desk/visit/new-visit",
+                new NewVisitPage(
+                        history,
+                        typed.get("visit"),
+                        typed.get("date"),
+                        asked.asks() ? "" : typed.get("odometer"),
+                        typed.get("technician"),
+                        arrivedOn,
+                        error,
+                        asked));
+    }
+
+    private Visit read(Form typed, Map<Corner, String> arrivedOn) {
+        if (typed.get("odometer").isEmpty()) {
+            throw new IllegalArgumentException("The odometer is missing, expected a distance as 48200 km.");
+        }
+        return new Visit(
+                typed.identity("visit"),
+                EntryHandler.dateOf(typed.get("date"), desk.today()),
+                Typed.valueOf(typed.get("odometer"), "km", EntryUnits.of(typed).system()),
+                typed.get("technician").isEmpty() ? null : typed.get("technician"),
+                arrivedOn,
+                Map.of(),
+                List.of(),
+                List.of(),
+                null,
+                null);
+    }
+
+    private static Map<Corner, String> lastWheels(CarHistory history) {
+        if (history.visits().isEmpty()) {
+            return Map.of();
+        }
+        var last = history.visits().getLast();
+        return last.leftOn().isEmpty() ? last.arrivedOn() : last.leftOn();
+    }
+}

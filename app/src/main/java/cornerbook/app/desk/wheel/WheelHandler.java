@@ -1,0 +1,139 @@
+package cornerbook.app.desk.wheel;
+
+import cornerbook.app.sheet.LabelPaper;
+import cornerbook.app.sheet.LabelPlace;
+import cornerbook.app.sheet.ShelfLabels;
+import cornerbook.app.sheet.WheelLabels;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Visit;
+import cornerbook.core.car.WheelSet;
+import cornerbook.app.desk.Desk;
+import cornerbook.app.desk.Form;
+import cornerbook.app.desk.Links;
+import cornerbook.app.desk.Pages;
+import cornerbook.app.request.PageException;
+import io.helidon.webserver.http.ServerRequest;
+import io.helidon.webserver.http.ServerResponse;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** The page of one wheel, as its tag opens it, and labels for the shelves that sets lie on. */
+public final class WheelHandler {
+    private final Desk desk;
+    private final Pages pages;
+
+    public WheelHandler(Desk desk, Pages pages) {
+        this.desk = desk;
+        this.pages = pages;
+    }
+
+    /** What was scanned or typed into the field. */
+    public void find(ServerRequest request, ServerResponse response) {
+        Pages.redirect(response, Links.wheel(Pages.queryValue(request, "tag")));
+    }
+
+    public void show(ServerRequest request, ServerResponse response) {
+        var tag = Pages.pathValue(request, "tag");
+        var history = getHistoryOfWheel(tag);
+        pages.send(response, 200, "desk/wheel/wheel", WheelPage.of(history, tag, desk.assessor()));
+    }
+
+    public void sendLabels(ServerRequest request, ServerResponse response) {
+        Pages.sendPdf(
+                response,
+                "shelf-labels",
+                ShelfLabels.render(desk.book().listHistories(), place(Form.ofQuery(request))));
+    }
+
+    /** Of one set, of the sets of a visit, or of all sets of the cars of a day. */
+    public void sendTags(ServerRequest request, ServerResponse response) {
+        var asked = Form.ofQuery(request);
+        var from = place(asked);
+        var tags = asked.has("wheel")
+                ? ofSet(asked.get("wheel"))
+                : asked.has("visit") ? ofVisit(asked.get("visit")).toList() : ofDay(asked.get("day"));
+        if (tags.isEmpty()) {
+            throw new PageException(404, "There is no wheel to be tagged.");
+        }
+        Pages.sendPdf(response, "wheel-tags", WheelLabels.render(tags, from));
+    }
+
+    private List<WheelLabels.Tag> ofSet(String tag) {
+        var history = getHistoryOfWheel(tag);
+        return tags(history, history.findSetOf(tag).stream()).toList();
+    }
+
+    /** The sets that the car came or leaves on, and that were planned. */
+    private Stream<WheelLabels.Tag> ofVisit(String visitId) {
+        var history = desk.getHistoryOfVisit(visitId);
+        var visit = history.getVisit(visitId);
+        var plans = WheelPage.plans(history, visitId, desk.assessor()).stream()
+                .map(planned -> planned.set().id())
+                .toList();
+        return tags(history, history.sets().stream().filter(set -> plans.contains(set.id()) || isOn(set, visit)));
+    }
+
+    private static boolean isOn(WheelSet set, Visit visit) {
+        return set.wheels().stream()
+                .anyMatch(wheel -> visit.arrivedOn().containsValue(wheel.tag())
+                        || visit.leftOn().containsValue(wheel.tag()));
+    }
+
+    private List<WheelLabels.Tag> ofDay(String day) {
+        try {
+            return desk.book().listVisits(LocalDate.parse(day)).stream()
+                    .flatMap(visit -> ofVisit(visit.visitId()))
+                    .distinct()
+                    .toList();
+        } catch (DateTimeParseException e) {
+            throw new PageException(422, "\"%s\" is no day, expected one as 2026-11-25.".formatted(day));
+        }
+    }
+
+    private Stream<WheelLabels.Tag> tags(CarHistory history, Stream<WheelSet> sets) {
+        var plans = WheelPage.plans(history, desk.assessor());
+        return sets.flatMap(set -> set.wheels().stream())
+                .map(wheel -> WheelPage.of(history, wheel.tag(), plans))
+                .map(page -> new WheelLabels.Tag(
+                        page.wheel().tag(),
+                        history.vehicle().plate(),
+                        page.set().season(),
+                        page.last(),
+                        page.next(),
+                        page.depths(),
+                        page.set().storePlace(),
+                        page.wheel().tyre().size()));
+    }
+
+    private CarHistory getHistoryOfWheel(String tag) {
+        return desk.book()
+                .findHistoryOfWheel(tag)
+                .orElseThrow(() -> new PageException(404, "The book has no wheel with the tag %s.".formatted(tag)));
+    }
+
+    private static LabelPlace place(Form asked) {
+        try {
+            var paper = LabelPaper.find(asked.get("paper"))
+                    .orElseThrow(() -> new IllegalArgumentException(
+                            "There is no label paper \"%s\", expected one of the list.".formatted(asked.get("paper"))));
+            return new LabelPlace(
+                    paper, (int) number(asked, "first", 1), number(asked, "right", 0), number(asked, "down", 0));
+        } catch (IllegalArgumentException e) {
+            throw new PageException(422, String.valueOf(e.getMessage()));
+        }
+    }
+
+    private static double number(Form asked, String name, double otherwise) {
+        if (asked.get(name).isEmpty()) {
+            return otherwise;
+        }
+        try {
+            return Double.parseDouble(asked.get(name).replace(',', '.'));
+        } catch (NumberFormatException e) {
+            throw new IllegalArgumentException(
+                    "\"%s\" is no number, expected one as 1.5.".formatted(asked.get(name)), e);
+        }
+    }
+}

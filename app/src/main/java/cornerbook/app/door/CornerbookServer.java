@@ -1,0 +1,169 @@
+package cornerbook.app.door;
+
+import cornerbook.app.book.Book;
+import cornerbook.core.assess.Assessor;
+import cornerbook.app.desk.Desk;
+import cornerbook.app.desk.Learning;
+import cornerbook.app.desk.Links;
+import cornerbook.app.desk.Pages;
+import cornerbook.app.desk.Problems;
+import cornerbook.app.desk.Room;
+import cornerbook.app.desk.bench.BenchHandler;
+import cornerbook.app.desk.burnish.BurnishHandler;
+import cornerbook.app.desk.car.CarDataHandler;
+import cornerbook.app.desk.car.VehicleHandler;
+import cornerbook.app.desk.findings.FindingsHandler;
+import cornerbook.app.desk.plan.PlanHandler;
+import cornerbook.app.desk.shop.ClimateHandler;
+import cornerbook.app.desk.shop.ShopHandler;
+import cornerbook.app.desk.today.TodayHandler;
+import cornerbook.app.desk.tools.ToolsHandler;
+import cornerbook.app.desk.visit.EntryHandler;
+import cornerbook.app.desk.visit.NewVisitHandler;
+import cornerbook.app.desk.visit.VisitDataHandler;
+import cornerbook.app.desk.wheel.WheelHandler;
+import io.helidon.webserver.http.HttpRouting;
+import java.time.Clock;
+import java.util.List;
+import java.util.function.Consumer;
+
+/** The running web server. It listens on loopback only, unless its door is open to the shop's network. */
+public final class CornerbookServer {
+    private final Listeners listeners;
+    private final Refusals refusals;
+    private final Learning learning;
+    private final List<Room> rooms;
+
+    private CornerbookServer(Listeners listeners, Refusals refusals, Learning learning, List<Room> rooms) {
+        this.listeners = listeners;
+        this.refusals = refusals;
+        this.learning = learning;
+        this.rooms = rooms;
+    }
+
+    /**
+     * Serves the book until it is stopped.
+     *
+     * @param port 0 takes any free one
+     * @param clock says what day it is
+     * @param shopName stands on top of each handover sheet, may be blank
+     * @param rooms are opened beside the server's own pages
+     * @throws IllegalStateException with one sentence when the port is in use
+     */
+    public static CornerbookServer start(
+            Book book, Assessor assessor, int port, Clock clock, String shopName, Room... rooms) {
+        return start(book, assessor, Door.local(port), clock, shopName, rooms);
+    }
+
+    /** The same where its door is. */
+    public static CornerbookServer start(
+            Book book, Assessor assessor, Door door, Clock clock, String shopName, Room... rooms) {
+        var pages = new Pages();
+        var learning = new Learning(book, assessor, clock);
+        var desk = new Desk(book, learning, clock);
+        var connections = Listeners.bounded(door, Clock.systemUTC());
+        var refusals = new Refusals(Clock.systemUTC());
+        var pairing = new Pairing(desk.book().devices(), desk.clock(), refusals);
+        var guard = new RequestGuard(door, pairing, connections, refusals);
+        Consumer<HttpRouting.Builder> routes = routing -> {
+            routing.addFilter(guard);
+            for (var room : rooms) {
+                room.open(routing, desk, pages);
+            }
+            route(routing, pages, desk, shopName, door, pairing, List.of(rooms));
+        };
+        var certificate = door.certificates();
+        Consumer<HttpRouting.Builder> certificates =
+                certificate == null ? routing -> {} : new CertificateHandler(pages, door, certificate)::route;
+        return new CornerbookServer(
+                new Listeners(door, routes, certificates, connections), refusals, learning, List.of(rooms));
+    }
+
+    public int port() {
+        return listeners.port();
+    }
+
+    /** Learns from the book in the background, when that was never done. */
+    public void learnIfNew() {
+        learning.learnIfNew();
+    }
+
+    /** Returns when the last page is answered and nothing is being learned any more. */
+    public void stop() {
+        rooms.forEach(Room::close);
+        listeners.close();
+        refusals.close();
+        learning.close();
+    }
+
+    private static void route(
+            HttpRouting.Builder routing,
+            Pages pages,
+            Desk desk,
+            String shopName,
+            Door door,
+            Pairing pairing,
+            List<Room> rooms) {
+        var today = new TodayHandler(desk, pages);
+        var vehicle = new VehicleHandler(desk, pages);
+        var carData = new CarDataHandler(desk, pages);
+        var newVisit = new NewVisitHandler(desk, pages);
+        var entry = new EntryHandler(desk, pages);
+        var visitData = new VisitDataHandler(desk, pages);
+        var findings = new FindingsHandler(desk, pages, shopName);
+        var plan = new PlanHandler(desk, pages);
+        var bench = new BenchHandler(desk, pages);
+        var tools = new ToolsHandler(desk, pages);
+        var shop = new ShopHandler(desk, pages);
+        var climate = new ClimateHandler(desk, pages);
+        var burnish = new BurnishHandler(desk, pages);
+        var wheel = new WheelHandler(desk, pages);
+        var person = new PersonHandler(desk, pairing);
+        var devices = new PairingHandler(desk, pages, pairing, door, rooms);
+        routing.get("/", today::show)
+                .get("/assets/{digest}/{name}", pages::sendAsset)
+                .post("/preferences", person::prefer)
+                .post("/person", person::takeOver)
+                .get("/bench", bench::list)
+                .get("/shop", shop::show)
+                .post("/shop/rules", shop::save)
+                .get("/shop/tools", tools::show)
+                .post("/shop/tools", tools::save)
+                .post("/shop/tools/remove", tools::remove)
+                .get(ClimateHandler.PAGE, climate::show)
+                .post(ClimateHandler.PAGE, climate::save)
+                .post(ClimateHandler.PAGE + "/remove", climate::remove)
+                .get("/bench/{name}", bench::show)
+                .get("/cars/new", carData::showNew)
+                .post("/cars/new", carData::saveNew)
+                .get("/cars/{id}/data", carData::show)
+                .post("/cars/{id}/data", carData::save)
+                .get("/cars/{id}", vehicle::show)
+                .get("/cars/{id}/visits/new", newVisit::show)
+                .post("/cars/{id}/visits/new", newVisit::save)
+                .get("/visits/{id}", entry::show)
+                .post("/visits/{id}", entry::saveReadings)
+                .post("/visits/{id}/leaving", entry::saveLeaving)
+                .post("/visits/{id}/retorque", entry::saveRetorque)
+                .get("/visits/{id}/data", visitData::show)
+                .post("/visits/{id}/data", visitData::save)
+                .get("/visits/{id}/findings", findings::show)
+                .post("/visits/{id}/photos/{photo}", findings::choosePhoto)
+                .get("/visits/{id}/plan", plan::show)
+                .get("/visits/{id}/burnish", burnish::show)
+                .get("/visits/{id}/tags.pdf", plan::sendTags)
+                .get("/visits/{id}/handover.pdf", findings::sendSheet)
+                .get("/wheels", wheel::find)
+                .get("/wheels/{tag}", wheel::show)
+                .get("/shelf-labels.pdf", wheel::sendLabels)
+                .get("/wheel-tags.pdf", wheel::sendTags)
+                .get(Links.DEVICES, devices::showDevices)
+                .post(Links.DEVICES + "/people", devices::addPerson)
+                .post(Links.DEVICES + "/people/remove", devices::removePerson)
+                .post(Links.DEVICES + "/unpair", devices::unpair)
+                .get(Links.PAIR, devices::showPair)
+                .post(Links.PAIR, devices::pair)
+                .any((request, response) -> pages.sendProblem(response, 404, "There is no page at this address."));
+        Problems.route(routing, pages);
+    }
+}

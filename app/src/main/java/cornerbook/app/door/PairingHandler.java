@@ -1,0 +1,139 @@
+package cornerbook.app.door;
+
+import cornerbook.app.book.people.DeviceLedger;
+import cornerbook.app.desk.Desk;
+import cornerbook.app.desk.Form;
+import cornerbook.app.desk.Links;
+import cornerbook.app.desk.Pages;
+import cornerbook.app.desk.Room;
+import cornerbook.app.sheet.QrCode;
+import io.helidon.http.SetCookie;
+import io.helidon.webserver.http.ServerRequest;
+import io.helidon.webserver.http.ServerResponse;
+import java.time.Duration;
+import java.util.List;
+
+/** The desk's page of tablets, and the page on which a tablet is paired. */
+final class PairingHandler {
+    /** Browsers keep no cookie for longer (RFC 6265bis, 400 days). */
+    private static final Duration PAIRED_FOR = Duration.ofDays(400);
+
+    private static final int LONGEST_NAME = 60;
+
+    private final Desk desk;
+    private final Pages pages;
+    private final Pairing pairing;
+    private final Door door;
+    private final List<Room> rooms;
+    private final DeviceLedger ledger;
+
+    PairingHandler(Desk desk, Pages pages, Pairing pairing, Door door, List<Room> rooms) {
+        this.desk = desk;
+        this.pages = pages;
+        this.pairing = pairing;
+        this.door = door;
+        this.rooms = List.copyOf(rooms);
+        this.ledger = desk.book().devices();
+    }
+
+    void showDevices(ServerRequest request, ServerResponse response) {
+        sendDevices(request, response, 200, "");
+    }
+
+    void addPerson(ServerRequest request, ServerResponse response) {
+        var typed = Form.read(request);
+        var name = typed.get("person");
+        if (name.isEmpty() || name.length() > LONGEST_NAME) {
+            sendDevices(
+                    request,
+                    response,
+                    422,
+                    "A person needs a name, expected up to %d characters.".formatted(LONGEST_NAME));
+            return;
+        }
+        var problem = Pin.problem(typed.get("pin"));
+        if (problem.isPresent()) {
+            sendDevices(request, response, 422, problem.get());
+            return;
+        }
+        ledger.putPerson(name, pairing.hashPin(typed.get("pin")));
+        Pages.redirect(response, Links.DEVICES);
+    }
+
+    /** Tablets that the person works on are theirs no more, and nobody's until they are paired anew. */
+    void removePerson(ServerRequest request, ServerResponse response) {
+        ledger.removePerson(Form.read(request).get("person"), desk.now()).forEach(this::endStreams);
+        Pages.redirect(response, Links.DEVICES);
+    }
+
+    void unpair(ServerRequest request, ServerResponse response) {
+        var device = Form.read(request).get("device");
+        ledger.unpair(device, desk.now());
+        endStreams(device);
+        Pages.redirect(response, Links.DEVICES);
+    }
+
+    private void endStreams(String deviceId) {
+        rooms.forEach(room -> room.unpaired(deviceId));
+    }
+
+    void showPair(ServerRequest request, ServerResponse response) {
+        sendPair(response, 200, Pages.queryValue(request, "code"), "");
+    }
+
+    void pair(ServerRequest request, ServerResponse response) {
+        var typed = Form.read(request);
+        var name = typed.get("device").isEmpty() ? "Tablet" : typed.get("device");
+        if (name.length() > LONGEST_NAME) {
+            sendPair(
+                    response,
+                    422,
+                    typed.get("code"),
+                    "The name of the tablet is too long, expected up to %d characters.".formatted(LONGEST_NAME));
+            return;
+        }
+        try {
+            var shown = pairing.pair(typed.get("code"), name, typed.get("person"), typed.get("pin"));
+            response.headers()
+                    .addCookie(SetCookie.builder(RequestGuard.DEVICE_COOKIE, shown)
+                            .path("/")
+                            .httpOnly(true)
+                            .secure(door.isEncrypted())
+                            .sameSite(SetCookie.SameSite.STRICT)
+                            .maxAge(PAIRED_FOR)
+                            .build());
+            Pages.redirect(response, "/bay/visits");
+        } catch (IllegalArgumentException e) {
+            sendPair(response, 422, "", String.valueOf(e.getMessage()));
+        }
+    }
+
+    private void sendDevices(ServerRequest request, ServerResponse response, int status, String problem) {
+        var address = door.publicAddress(request.localPeer().port()) + Links.PAIR;
+        var code = pairing.code();
+        pages.send(
+                response,
+                status,
+                "door/devices",
+                new DevicesPage(
+                        door.isOpen(),
+                        address,
+                        code,
+                        QrCode.svg(address + "?code=" + code, "QR code that opens the page for pairing"),
+                        door.certificateAddress(),
+                        fingerprint(),
+                        Pairing.CODE_LASTS.toMinutes(),
+                        ledger.listPeople(),
+                        ledger.listPaired(),
+                        problem));
+    }
+
+    private String fingerprint() {
+        var certificates = door.certificates();
+        return certificates == null ? "" : certificates.fingerprint();
+    }
+
+    private void sendPair(ServerResponse response, int status, String code, String problem) {
+        pages.send(response, status, "door/pair", new PairPage(code, problem));
+    }
+}

@@ -1,0 +1,7 @@
+/**
+ * Pictures of the 12 V battery.
+ */
+@NullMarked
+package cornerbook.app.picture.battery;
+
+import org.jspecify.annotations.NullMarked;

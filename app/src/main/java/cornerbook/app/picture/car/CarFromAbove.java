@@ -1,0 +1,86 @@
+package cornerbook.app.picture.car;
+
+import cornerbook.app.picture.CornerLabel;
+import cornerbook.app.picture.Palette;
+import cornerbook.app.picture.Svg;
+import cornerbook.app.picture.Svg.Anchor;
+import cornerbook.app.picture.VerdictMark;
+import cornerbook.core.corner.Axle;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.Side;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** The car from above with its four corners; front is up, LF is top left. */
+public final class CarFromAbove {
+    static final int WIDTH = 440;
+    static final int HEIGHT = 340;
+
+    private CarFromAbove() {}
+
+    /** A corner without a label keeps its wheel and its name. */
+    public static String svg(Map<Corner, CornerLabel> labels) {
+        var description = labels.entrySet().stream()
+                .sorted(Map.Entry.comparingByKey())
+                .map(entry -> (entry.getKey() + " " + entry.getValue().heading() + " "
+                                + entry.getValue().detail())
+                        .strip())
+                .collect(Collectors.joining(", ", "Car from above, front up: ", ""));
+        var svg = new Svg(WIDTH, HEIGHT, description);
+        draw(svg, labels);
+        return svg.close();
+    }
+
+    static void draw(Svg svg, Map<Corner, CornerLabel> labels) {
+        drawBody(svg);
+        for (var corner : Corner.values()) {
+            drawCorner(svg, corner, labels.get(corner));
+        }
+    }
+
+    private static void drawBody(Svg svg) {
+        svg.path(
+                "M162 70C162 34 182 16 220 14C258 16 278 34 278 70L282 250C283 296 270 318 220 322C170 318 157 296 158 250Z",
+                Palette.SHADE,
+                Palette.SLATE,
+                2);
+        // Windscreen, roof, rear window.
+        svg.path(
+                "M173 122C190 104 250 104 267 122L257 152C240 144 200 144 183 152Z", Palette.PAPER, Palette.SLATE, 1.5);
+        svg.path(
+                "M183 160C200 153 240 153 257 160L257 240C240 246 200 246 183 240Z",
+                Palette.PAPER,
+                Palette.HAIRLINE,
+                1);
+        svg.path(
+                "M183 249C200 254 240 254 257 249L266 278C250 290 190 290 174 278Z", Palette.PAPER, Palette.SLATE, 1.5);
+        svg.path("M212 40L220 30L228 40", "none", Palette.SLATE, 2);
+        svg.words(220, 60, 12, Anchor.MIDDLE, Palette.SLATE, false, "front");
+    }
+
+    private static void drawCorner(Svg svg, Corner corner, @Nullable CornerLabel label) {
+        boolean left = corner.side() == Side.LEFT;
+        double middleY = corner.axle() == Axle.FRONT ? 92 : 252;
+        double wheelX = left ? 143 : 275;
+        svg.rectangle(wheelX, middleY - 30, 22, 60, 6, Palette.SLATE, Palette.SLATE);
+        for (double groove : new double[] {5.5, 11, 16.5}) {
+            svg.line(wheelX + groove, middleY - 26, wheelX + groove, middleY + 26, Palette.SHADE, 1.2, "");
+        }
+        double edgeX = left ? 130 : 310;
+        var anchor = left ? Anchor.END : Anchor.START;
+        if (label == null) {
+            svg.words(edgeX, middleY + 5, 15, anchor, Palette.INK, true, corner.name());
+            return;
+        }
+        double nameX = edgeX;
+        if (label.verdict() != null) {
+            double markX = left ? edgeX - 17 : edgeX + 17;
+            VerdictMark.draw(svg, label.verdict(), label.lifeLeft(), markX, middleY - 24, 17);
+            nameX = left ? edgeX - 42 : edgeX + 42;
+        }
+        svg.words(nameX, middleY - 18, 17, anchor, Palette.SLATE, true, corner.name());
+        svg.words(edgeX, middleY + 18, 20, anchor, Palette.INK, true, label.heading());
+        svg.words(edgeX, middleY + 38, 14, anchor, Palette.INK, false, label.detail());
+    }
+}

@@ -1,0 +1,83 @@
+package cornerbook.app.picture.torque;
+
+import cornerbook.app.picture.Palette;
+import cornerbook.app.picture.Svg;
+import cornerbook.app.picture.Svg.Anchor;
+import cornerbook.core.torque.WrenchSetting;
+import cornerbook.words.Shown;
+
+/** A torque wrench from above with its adapter at its angle, to scale: grip, drive, fastener, and both torques. */
+public final class WrenchFromAbove {
+    private static final int WIDTH = 420;
+    private static final double LEFT_X = 40;
+    private static final double RIGHT_X = 380;
+
+    private WrenchFromAbove() {}
+
+    /** The picture. */
+    public static String svg(WrenchSetting setting, Shown shown) {
+        double angle = Math.toRadians(setting.angleDeg());
+        double along = setting.adapterMm() * Math.cos(angle);
+        double across = setting.adapterMm() * Math.sin(angle);
+        double scale = (RIGHT_X - LEFT_X) / Math.max(setting.lengthMm(), setting.lengthMm() + along);
+        double driveX = LEFT_X + setting.lengthMm() * scale;
+        double nutX = driveX + along * scale;
+        double up = across * scale;
+        double y = 70 + up;
+        double nutY = y - up;
+        int height = (int) Math.ceil(y + 78);
+        var svg = new Svg(
+                WIDTH,
+                height,
+                "Wrench of %s with an adapter of %s at %.0f°: set to %s, the fastener gets %s"
+                        .formatted(
+                                shown.show(setting.lengthMm(), "mm"),
+                                shown.show(setting.adapterMm(), "mm"),
+                                setting.angleDeg(),
+                                shown.show(setting.settingNm(), "N·m"),
+                                shown.show(setting.torqueNm(), "N·m")));
+        svg.line(LEFT_X, y, driveX, y, Palette.SLATE, 9, "");
+        svg.line(LEFT_X - 22, y, LEFT_X + 34, y, Palette.SLATE, 20, "");
+        svg.line(LEFT_X, y - 9, LEFT_X, y + 9, Palette.PAPER, 2, "");
+        if (setting.adapterMm() > 0) {
+            svg.line(driveX, y, nutX, nutY, Palette.OCHRE, 12, "");
+        }
+        svg.rectangle(driveX - 8, y - 8, 16, 16, 2, Palette.PAPER, Palette.SLATE);
+        svg.circle(nutX, nutY, 15, Palette.PAPER, Palette.PLUM, 5, "");
+        svg.circle(nutX, nutY, 4, Palette.PLUM, "none", 0, "");
+        dimension(svg, LEFT_X, driveX, y + 30, shown.show(setting.lengthMm(), "mm"));
+        svg.words(
+                LEFT_X - 22,
+                y + 66,
+                15,
+                Anchor.START,
+                Palette.SLATE,
+                true,
+                "set " + shown.show(setting.settingNm(), "N·m"));
+        svg.words(
+                Math.clamp(nutX, 70, WIDTH - 60.0),
+                nutY - 28,
+                15,
+                Anchor.MIDDLE,
+                Palette.PLUM,
+                true,
+                shown.show(setting.torqueNm(), "N·m"));
+        svg.words(
+                RIGHT_X + 34,
+                y + 66,
+                14,
+                Anchor.END,
+                Palette.OCHRE,
+                false,
+                "adapter %s at %.0f°".formatted(shown.show(setting.adapterMm(), "mm"), setting.angleDeg()));
+        return svg.close();
+    }
+
+    private static void dimension(Svg svg, double fromX, double toX, double y, String words) {
+        svg.line(fromX, y, toX, y, Palette.SLATE, 1, "");
+        svg.line(fromX, y - 5, fromX, y + 5, Palette.SLATE, 1, "");
+        svg.line(toX, y - 5, toX, y + 5, Palette.SLATE, 1, "");
+        svg.rectangle((fromX + toX) / 2 - 44, y - 10, 88, 20, 0, Palette.PAPER, Palette.PAPER);
+        svg.words((fromX + toX) / 2, y + 5, 13, Anchor.MIDDLE, Palette.INK, false, words);
+    }
+}

@@ -1,0 +1,48 @@
+package cornerbook.app.request;
+
+import cornerbook.app.book.people.TabletAtWork;
+import cornerbook.app.preference.Look;
+import cornerbook.app.preference.Preferences;
+import cornerbook.words.UnitSystem;
+import io.helidon.http.ServerRequestHeaders;
+import java.util.Optional;
+
+/**
+ * Who asks: the paired tablet with the person who works on it, or else a browser of this machine; known to everything that
+ * answers one request.
+ *
+ * @param preferences of the person, or else of the browser, which keeps them in cookies
+ */
+public record Caller(Optional<TabletAtWork> tablet, Preferences preferences) {
+    public static final String UNITS_COOKIE = "units";
+    public static final String LOOK_COOKIE = "look";
+    public static final String WALK_COOKIE = "walk";
+
+    private static final ScopedValue<Caller> CURRENT = ScopedValue.newInstance();
+    private static final Caller NOBODY = new Caller(Optional.empty(), Preferences.DEFAULT);
+
+    /** Of the request that is being answered; nobody outside of one. */
+    public static Caller current() {
+        return CURRENT.orElse(NOBODY);
+    }
+
+    public static Caller of(Optional<TabletAtWork> tablet, ServerRequestHeaders headers) {
+        return new Caller(tablet, tablet.map(TabletAtWork::preferences).orElseGet(() -> ofBrowser(headers)));
+    }
+
+    public void run(Runnable answer) {
+        ScopedValue.where(CURRENT, this).run(answer);
+    }
+
+    private static Preferences ofBrowser(ServerRequestHeaders headers) {
+        var usual = Preferences.DEFAULT;
+        return new Preferences(
+                cookie(headers, UNITS_COOKIE).flatMap(UnitSystem::find).orElse(usual.units()),
+                cookie(headers, LOOK_COOKIE).flatMap(Look::find).orElse(usual.look()),
+                cookie(headers, WALK_COOKIE).flatMap(Preferences::findWalk).orElse(usual.walk()));
+    }
+
+    private static Optional<String> cookie(ServerRequestHeaders headers, String name) {
+        return headers.cookies().first(name).asOptional();
+    }
+}

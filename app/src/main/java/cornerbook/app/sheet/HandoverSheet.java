@@ -1,0 +1,54 @@
+package cornerbook.app.sheet;
+
+import cornerbook.app.book.record.VisitNotes;
+import cornerbook.app.unit.QuantityText;
+import cornerbook.core.assess.Assessment;
+import cornerbook.words.UnitSystem;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.time.Instant;
+import org.apache.pdfbox.Loader;
+
+/** The sheet that the customer takes home. */
+public final class HandoverSheet {
+    /** Most pages that a sheet without photos may have. */
+    private static final int MOST_PAGES = 2;
+
+    private HandoverSheet() {}
+
+    /**
+     * The sheet of one visit.
+     *
+     * @param shopName may be blank; a name with the word "invented" marks the whole sheet as invented
+     * @param madeAt when the sheet is made, as it is printed at its foot
+     */
+    public static byte[] render(Assessment assessment, String shopName, Instant madeAt) {
+        return render(assessment, shopName, madeAt, VisitNotes.NONE, UnitSystem.METRIC);
+    }
+
+    /**
+     * The sheet of one visit with what was noted beside its readings: the cautions that the car left with open, and the
+     * photos that were chosen for the sheet, which may have a page more.
+     *
+     * @param system the units in which it is printed
+     */
+    public static byte[] render(
+            Assessment assessment, String shopName, Instant madeAt, VisitNotes notes, UnitSystem system) {
+        int mostPages = notes.photosOnSheet().isEmpty() ? MOST_PAGES : MOST_PAGES + 1;
+        byte[] pdf = {};
+        try {
+            for (var room : SheetRoom.TRIED) {
+                pdf = SheetPdf.of(
+                        QuantityText.page(new SheetPage(assessment, room, notes).write(shopName, madeAt), system));
+                try (var document = Loader.loadPDF(pdf)) {
+                    if (document.getNumberOfPages() <= mostPages) {
+                        return pdf;
+                    }
+                }
+            }
+            return pdf;
+        } catch (IOException e) {
+            throw new UncheckedIOException("the handover sheet could not be made", e);
+        }
+    }
+}

@@ -1,0 +1,34 @@
+package cornerbook.app.sheet;
+
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.util.XRLog;
+import java.awt.color.ColorSpace;
+import java.awt.color.ICC_Profile;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+
+/** Makes PDF/A-2a (ISO 19005-2) with tags (ISO 14289-1) and embedded fonts out of XHTML. */
+final class SheetPdf {
+    private static final byte[] COLOUR_PROFILE =
+            ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData();
+
+    private SheetPdf() {}
+
+    static byte[] of(String xhtml) throws IOException {
+        XRLog.setLoggingEnabled(false);
+        var pdf = new ByteArrayOutputStream(128 * 1024);
+        try (var drawer = SheetFonts.pictureDrawer()) {
+            var builder = new PdfRendererBuilder()
+                    .useFastMode()
+                    .usePdfAConformance(PdfRendererBuilder.PdfAConformance.PDFA_2_A)
+                    .usePdfUaAccessibility(true)
+                    .useColorProfile(COLOUR_PROFILE)
+                    .useSVGDrawer(drawer)
+                    .withProducer("Cornerbook")
+                    .withHtmlContent(xhtml, null);
+            SheetFonts.addTo(builder);
+            builder.toStream(pdf).run();
+        }
+        return pdf.toByteArray();
+    }
+}

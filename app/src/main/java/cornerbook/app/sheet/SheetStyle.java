@@ -1,0 +1,61 @@
+package cornerbook.app.sheet;
+
+import cornerbook.app.picture.Palette;
+
+/** How the sheet looks: A4, one column, the colours of the house. */
+final class SheetStyle {
+    static final String CSS = """
+            @page { size: A4; margin: 9mm 15mm 11mm 15mm;
+              @bottom-right { content: "Page " counter(page) " of " counter(pages); font: 7.5pt B612; color: SLATE; } }
+            body { font: 8.4pt/1.25 B612, 'DejaVu Sans'; color: INK; margin: 0; word-wrap: break-word; }
+            .wide { font-family: 'DejaVu Sans', B612; }
+            h1 { font-size: 15pt; margin: 0 0 2mm 0; color: SLATE; }
+            h2 { font-size: 10pt; margin: 1.9mm 0 0.4mm 0; color: SLATE; page-break-after: avoid; }
+            h3 { font-size: 8.5pt; margin: 1.6mm 0 0.4mm 0; page-break-after: avoid; }
+            p { margin: 0.6mm 0; }
+            ul { margin: 0; padding-left: 4.5mm; }
+            li { margin: 0.3mm 0; }
+            table { border-collapse: collapse; width: 100%; }
+            tr { page-break-inside: avoid; }
+            th, td { text-align: left; vertical-align: top; padding: 0.6mm 2mm 0.6mm 0; }
+            thead th { border-bottom: 0.4mm solid SLATE; }
+            tbody th, tbody td { border-bottom: 0.15mm solid HAIRLINE; }
+            .shop { font-weight: 700; color: SLATE; }
+            .invented { color: PLUM; font-weight: 700; }
+            .facts td { width: 25%; border-top: 0.15mm solid HAIRLINE; }
+            .overview { border-left: 1.2mm solid SLATE; padding: 1.2mm 3mm; margin: 2mm 72mm 0 0; font-size: 9.5pt; }
+            svg { display: inline-block; vertical-align: middle; }
+            .RUNS_OUT th { color: OCHRE; }
+            .SPENT th, .UNSAFE th { color: PLUM; }
+            .overview.RUNS_OUT { border-color: OCHRE; }
+            .overview.SPENT, .overview.UNSAFE { border-color: PLUM; }
+            .car { float: right; width: 66mm; margin: 2mm 0 0 4mm; }
+            .car svg { width: 66mm; height: 51mm; }
+            .corners, .clear { clear: both; }
+            .corners { font-size: 8pt; }
+            .corners th, .corners td { white-space: nowrap; }
+            .corners td:nth-child(2) { white-space: normal; }
+            .together { page-break-inside: avoid; }
+            .seizing svg { width: 84mm; height: auto; }
+            .brakes td { width: 25%; padding: 0 2mm 0 0; border: 0; }
+            .brakes svg { width: 34mm; height: auto; }
+            .photos td { width: 33%; border: 0; padding: 1mm 2mm 0 0; }
+            .photos img { max-width: 54mm; max-height: 54mm; }
+            .findings th { white-space: nowrap; }
+            .verdict { width: 22mm; }
+            .findings td + td { white-space: nowrap; }
+            .box { border: 0.5mm solid OCHRE; padding: 0 3mm 1.5mm 3mm; margin: 2.5mm 72mm 0 0; page-break-inside: avoid; }
+            .box h2 { margin-top: 1.5mm; }
+            .close { page-break-inside: avoid; margin-top: 3mm; }
+            .close p { font-weight: 700; }
+            .signatures td { width: 50%; padding: 1mm 4mm 0 0; border-top: 0.2mm solid INK; }
+            .signatures { margin-top: 8mm; border-spacing: 6mm 0; border-collapse: separate; }
+            .small, .close .small { font-size: 7pt; font-weight: 400; color: SLATE; }
+            """.replace("SLATE", Palette.SLATE)
+            .replace("INK", Palette.INK)
+            .replace("OCHRE", Palette.OCHRE)
+            .replace("PLUM", Palette.PLUM)
+            .replace("HAIRLINE", Palette.HAIRLINE);
+
+    private SheetStyle() {}
+}

@@ -1,8 +1,0 @@
-package cornerbook.app.web;
-
-/**
- * What the shop asks for.
- *
- * @param secondCheck whether another person has to check the torque
- */
-public record ShopPage(boolean secondCheck) {}

@@ -1,0 +1,213 @@
+package cornerbook.app.desk.visit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import cornerbook.app.book.Book;
+import cornerbook.app.book.visit.OpenRetorque;
+import cornerbook.app.book.visit.VisitChange;
+import cornerbook.app.desk.Links;
+import cornerbook.app.door.ServedShop;
+import cornerbook.app.exchange.VisitFile;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Visit;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.junit.jupiter.api.AutoClose;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A date or an odometer that was typed wrongly is asked about, and is put right later. */
+class VisitDataTest {
+    private static final String CAR = "demo-03";
+    private static final String ASKS = "type it again if it is right";
+
+    @AutoClose
+    private ServedShop shop;
+
+    private Book book;
+    private Visit last;
+
+    @BeforeEach
+    void open(@TempDir Path folder) {
+        shop = new ServedShop(folder, List.of(ServedShop.car(CAR)));
+        book = shop.book();
+        last = car().visits().getLast();
+    }
+
+    private CarHistory car() {
+        return book.findHistory(CAR).orElseThrow();
+    }
+
+    private String right(Visit visit) {
+        return String.valueOf(visit.odometerKm());
+    }
+
+    private Map<String, String> form(Visit seen, Object date, Object odometerKm, String reason) {
+        return new HashMap<>(Map.of(
+                "seenDate", seen.date().toString(),
+                "seenOdometer", right(seen),
+                "date", date.toString(),
+                "odometer", odometerKm.toString(),
+                "reason", reason));
+    }
+
+    private int put(Visit seen, Object date, Object odometerKm) throws Exception {
+        var form = form(seen, date, odometerKm, "A slip");
+        form.put("asked", odometerKm.toString());
+        return shop.post(Links.visitData(seen.id()), form).statusCode();
+    }
+
+    @Test
+    void anIncredibleOdometerOfANewVisitIsAskedAboutOnceAndThenStands() throws Exception {
+        double wrongKm = 10 * last.odometerKm();
+        var form = new HashMap<>(Map.of(
+                "visit", UUID.randomUUID().toString(),
+                "date", ServedShop.TODAY.toString(),
+                "odometer", right(last.withOdometer(last.date(), wrongKm))));
+        var asked = shop.post(Links.newVisit(CAR), form);
+        assertThat(asked.statusCode()).isEqualTo(422);
+        assertThat(asked.body())
+                .contains(ASKS, "Odometer, again", "value=\"" + wrongKm + "\"", "name=\"odometer\"")
+                .containsPattern("id=\"odometer\"[^>]*value=\"\"");
+        assertThat(car().visits()).hasSize(7);
+
+        form.put("asked", String.valueOf(wrongKm));
+        form.put("odometer", String.valueOf(wrongKm + 20_000));
+        assertThat(shop.post(Links.newVisit(CAR), form).body())
+                .as("another value")
+                .contains(ASKS);
+        form.put("odometer", String.valueOf(wrongKm));
+        assertThat(shop.post(Links.newVisit(CAR), form).statusCode()).isEqualTo(303);
+        assertThat(car().visits().getLast().odometerKm()).isEqualTo(wrongKm);
+
+        form.put("visit", UUID.randomUUID().toString());
+        form.put("odometer", right(last));
+        assertThat(shop.post(Links.newVisit(CAR), form).body()).contains("runs backwards");
+    }
+
+    /** The car was locked: no odometer that is true could follow. */
+    @Test
+    void aWrongOdometerIsPutRightThoughAnotherVisitHasFollowed() throws Exception {
+        var before = car().visits().get(5);
+        double rightKm = last.odometerKm();
+        assertThat(put(last, last.date(), 10 * rightKm)).isEqualTo(303);
+        var later = new Visit(
+                "later",
+                ServedShop.TODAY,
+                10 * rightKm + 300,
+                null,
+                Map.of(),
+                Map.of(),
+                List.of(),
+                List.of(),
+                null,
+                null);
+        book.addVisit(CAR, later);
+        var wrong = car().getVisit(last.id());
+        assertThat(put(wrong, wrong.date(), rightKm)).isEqualTo(303);
+        assertThat(put(later, later.date(), rightKm + 30)).isEqualTo(303);
+        assertThat(car().visits()).extracting(Visit::odometerKm).endsWith(before.odometerKm(), rightKm, rightKm + 30);
+        assertThat(book.check()).isEmpty();
+        var page = shop.get(Links.visit(last.id())).body();
+        assertThat(page).contains("odometer was", "(A slip)", "Date or odometer wrong?");
+    }
+
+    @Test
+    void whatStoodThereIsKeptWithTheReasonAndTravelsWithTheCar(@TempDir Path other) throws Exception {
+        long revision = book.findRevision(CAR).orElseThrow();
+        var day = last.date().minusDays(1);
+        assertThat(put(last, day, last.odometerKm() - 1)).isEqualTo(303);
+        assertThat(book.findRevision(CAR).orElseThrow()).isGreaterThan(revision);
+        assertThat(book.listVisitChanges(CAR))
+                .extracting(VisitChange::what, VisitChange::before, VisitChange::reason)
+                .containsExactly(
+                        org.assertj.core.groups.Tuple.tuple("date", last.date().toString(), "A slip"),
+                        org.assertj.core.groups.Tuple.tuple(
+                                "odometer", "%.0f km".formatted(last.odometerKm()), "A slip"));
+        var file = VisitFile.write(book.findRecord(CAR).orElseThrow());
+        assertThat(file).contains("\"visitChanges\"", "A slip");
+        try (var copy = Book.open(other)) {
+            copy.addRecords(List.of(((VisitFile.Read) VisitFile.read(file, ServedShop.TODAY)).record()));
+            assertThat(VisitFile.write(copy.findRecord(CAR).orElseThrow())).isEqualTo(file);
+        }
+    }
+
+    @Test
+    void whatCannotStandIsRefusedWithOneSentenceAndChangesNothing() throws Exception {
+        var before = car();
+        var earlier = before.visits().get(5);
+        refused(form(last, last.date(), earlier.odometerKm() - 10, "A slip"), "runs backwards");
+        refused(form(last, ServedShop.TODAY.plusDays(1), last.odometerKm(), "A slip"), "lies in the future");
+        refused(form(last, last.date(), last.odometerKm() + 1, " "), "The reason is missing");
+        refused(form(last, last.date(), "", "A slip"), "expected");
+        refused(form(last, last.date(), 20 * last.odometerKm(), "A slip"), ASKS);
+        var stale = last.withOdometer(last.date().minusDays(3), last.odometerKm());
+        refused(form(stale, last.date().minusDays(1), last.odometerKm(), "A slip"), "somebody else");
+        assertThat(car()).isEqualTo(before);
+        assertThat(book.listVisitChanges(CAR)).isEmpty();
+    }
+
+    private void refused(Map<String, String> form, String part) throws Exception {
+        var answer = shop.post(Links.visitData(last.id()), form);
+        assertThat(answer.statusCode()).as(part).isEqualTo(422);
+        assertThat(answer.body()).contains(part);
+    }
+
+    /** The visit moves before the one before it; the re-torque and what was superseded move with it. */
+    @Test
+    void aDateMovesTheVisitInOrderAndTheRetorqueFollows() throws Exception {
+        assertThat(book.listOpenRetorques()).extracting(OpenRetorque::visitId).containsExactly(last.id());
+        var added = new Visit(
+                "added",
+                last.date().plusDays(2),
+                last.odometerKm() + 50,
+                null,
+                /* arrivedOn= */ last.leftOn(),
+                /* leftOn= */ last.arrivedOn(),
+                List.of(),
+                List.of(),
+                null,
+                null);
+        book.addVisit(CAR, added);
+        assertThat(book.listOpenRetorques()).extracting(OpenRetorque::visitId).containsExactly("added");
+        assertThat(put(added, last.date().minusDays(3), last.odometerKm() - 50)).isEqualTo(303);
+        assertThat(car().visits()).extracting(Visit::id).endsWith("added", last.id());
+        assertThat(book.listOpenRetorques()).extracting(OpenRetorque::visitId).containsExactly(last.id());
+
+        var due = book.listOpenRetorques().getFirst();
+        assertThat(put(last, last.date(), last.odometerKm() + 7)).isEqualTo(303);
+        assertThat(book.listOpenRetorques().getFirst().dueOdometerKm()).isEqualTo(due.dueOdometerKm() + 7);
+    }
+
+    @Test
+    void theOdometerOfARetorqueIsAskedAboutToo() throws Exception {
+        var form = new HashMap<>(Map.of(
+                "date",
+                ServedShop.TODAY.toString(),
+                "odometer",
+                right(last.withOdometer(last.date(), 2_000_000)),
+                "torque",
+                "120"));
+        var asked = shop.post(Links.retorque(last.id()), form);
+        assertThat(asked.body()).contains(ASKS, "name=\"asked\" value=\"2000000.0\"");
+        form.put("odometer", String.valueOf(last.odometerKm() + 60));
+        assertThat(shop.post(Links.retorque(last.id()), form).statusCode()).isEqualTo(303);
+    }
+
+    /** Shown in miles with one digit, the odometer keeps what the book has while only the date is changed. */
+    @Test
+    void aFieldThatWasNotTouchedKeepsItsValueInOtherUnits() throws Exception {
+        var form = form(last, last.date().minusDays(1), "23456.7", "A slip");
+        form.put("shownOdometer", "23456.7");
+        form.put("units", "us");
+        assertThat(shop.post(Links.visitData(last.id()), form).statusCode()).isEqualTo(303);
+        assertThat(shop.visit(last.id()).odometerKm()).isEqualTo(last.odometerKm());
+        assertThat(LocalDate.parse(form.get("date")))
+                .isEqualTo(shop.visit(last.id()).date());
+    }
+}

@@ -1,0 +1,80 @@
+package cornerbook.app.door;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import cornerbook.app.bench.Question;
+import cornerbook.app.bench.Questions;
+import cornerbook.app.desk.Links;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Every page that the desk has, light on a telephone and dark on a tablet. The bay sheet has tests of its own. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class EveryPageTest {
+    private static final String CAR = "/cars/demo-08";
+    /** Of today: only its front wheels are read so far. */
+    private static final String OPEN_VISIT = "/visits/demo-08-v7";
+
+    private static final String FINISHED_VISIT = "/visits/demo-03-v7";
+
+    @RegisterExtension
+    private final Chromium chromium = new Chromium();
+
+    private ServedShop shop;
+
+    @BeforeAll
+    void openTheShop(@TempDir Path folder) {
+        shop = new ServedShop(folder, ServedShop.cars());
+    }
+
+    @AfterAll
+    void closeTheShop() {
+        shop.close();
+    }
+
+    static Stream<String> addresses() {
+        var visits = Stream.of(OPEN_VISIT, FINISHED_VISIT)
+                .flatMap(visit ->
+                        Stream.of("", "/data", "/findings", "/plan", "/burnish").map(visit::concat));
+        var others = List.of(
+                "/",
+                "/cars/new",
+                CAR,
+                CAR + "/data",
+                CAR + "/visits/new",
+                "/wheels/08W1",
+                "/bench",
+                "/shop",
+                "/shop/tools",
+                Links.DEVICES,
+                Links.PAIR,
+                "/cars/nobody");
+        var bench = Questions.ALL.stream().map(Question::name).map(Links::bench);
+        return Stream.of(others.stream(), visits, bench).flatMap(each -> each);
+    }
+
+    @ParameterizedTest
+    @MethodSource("addresses")
+    void isAccessibleInBothLooks(String address) {
+        for (var look : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
+            int width = look == ColorScheme.LIGHT ? 390 : 1180;
+            Page page = chromium.open(shop.address(address), width);
+            page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(look));
+            page.evaluate("document.querySelectorAll('details').forEach(each => each.open = true)");
+            assertThat((Integer) page.evaluate("document.documentElement.scrollWidth - innerWidth"))
+                    .as(address + " scrolls sideways at " + width)
+                    .isLessThanOrEqualTo(0);
+            Axe.assertNoViolation(page, "%s, %s at %d".formatted(address, look, width));
+        }
+    }
+}

@@ -1,0 +1,207 @@
+package cornerbook.app.request;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import cornerbook.app.book.Book;
+import cornerbook.app.cli.Main;
+import cornerbook.app.door.ServedShop;
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.InetSocketAddress;
+import java.net.Socket;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.channels.ServerSocketChannel;
+import java.nio.channels.SocketChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Connections that bring no request take nobody else's place. */
+@Timeout(120)
+class ConnectionsTest {
+    private static final int DESCRIPTORS = 256;
+
+    private Instant now = Instant.parse("2026-11-25T10:00:00Z");
+    private final Clock clock = new Settable();
+    private final List<SocketChannel> far = new ArrayList<>();
+    private ServerSocketChannel server;
+
+    private final class Settable extends Clock {
+        @Override
+        public ZoneOffset getZone() {
+            return ZoneOffset.UTC;
+        }
+
+        @Override
+        public Clock withZone(ZoneId zone) {
+            return this;
+        }
+
+        @Override
+        public Instant instant() {
+            return now;
+        }
+    }
+
+    @BeforeEach
+    void listen() throws IOException {
+        server = ServerSocketChannel.open().bind(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0));
+    }
+
+    @AfterEach
+    void close() throws IOException {
+        for (var each : far) {
+            each.close();
+        }
+        server.close();
+    }
+
+    private SocketChannel connect() throws IOException {
+        far.add(SocketChannel.open(server.getLocalAddress()));
+        return server.accept();
+    }
+
+    @Test
+    void oneThatWaitsLongestGivesWay() throws IOException {
+        var connections = new Connections(2, 2, clock);
+        var first = connect();
+        var second = connect();
+        var third = connect();
+        connections.add(first);
+        connections.add(second);
+        connections.add(third);
+        assertThat(List.of(first.isOpen(), second.isOpen(), third.isOpen())).containsExactly(false, true, true);
+    }
+
+    @Test
+    void oneThatBringsNoRequestInTimeIsClosed() throws IOException {
+        var connections = new Connections(10, 10, clock);
+        var early = connect();
+        connections.add(early);
+        now = now.plus(Connections.WAITS_AT_MOST);
+        connections.closeLate();
+        assertThat(early.isOpen()).isTrue();
+        var late = connect();
+        connections.add(late);
+        now = now.plusSeconds(1);
+        connections.closeLate();
+        assertThat(early.isOpen()).isFalse();
+        assertThat(late.isOpen()).isTrue();
+    }
+
+    /** As a browser meets it: the server as people start it, with few descriptors, and many who say half a sentence. */
+    @Test
+    void serverWithFewDescriptorsAnswersWhileManyConnectionsAreHalfOpenAndAfter(@TempDir Path folder) throws Exception {
+        var half = new ArrayList<Socket>();
+        try (var process = serve(folder)) {
+            for (int i = 0; i < 400; i++) {
+                var socket = new Socket(InetAddress.getLoopbackAddress(), process.port);
+                socket.getOutputStream().write("GET / HTTP/1.1\r\nHo".getBytes(StandardCharsets.US_ASCII));
+                half.add(socket);
+            }
+            assertThat(page(process.port)).as("while they are open").contains("Today");
+            for (var each : half) {
+                each.close();
+            }
+            assertThat(page(process.port)).as("after they closed").contains("Today");
+        } finally {
+            for (var each : half) {
+                each.close();
+            }
+        }
+    }
+
+    /** The limit falls below what is open, so that the system refuses the next connection, and rises again. */
+    @Test
+    void serverThatWasRefusedDescriptorsListensAgain(@TempDir Path folder) throws Exception {
+        try (var process = serve(folder)) {
+            process.limitDescriptors(10);
+            // Linux takes the descriptor for the next connection before it waits for one (accept4): this one is let in.
+            page(process.port);
+            assertThatThrownBy(() -> page(process.port)).isInstanceOf(IOException.class);
+            process.limitDescriptors(DESCRIPTORS);
+            process.awaitPage();
+            assertThat(page(process.port)).contains("Today");
+        }
+    }
+
+    private static ServerProcess serve(Path folder) throws Exception {
+        Book.open(folder).close();
+        var port = ServedShop.twoFreePorts();
+        var started = new ProcessBuilder(
+                        "sh",
+                        "-c",
+                        "ulimit -Sn %d; exec \"$0\" \"$@\"".formatted(DESCRIPTORS),
+                        ProcessHandle.current().info().command().orElseThrow(),
+                        "-XX:-MaxFDLimit",
+                        "--enable-native-access=ALL-UNNAMED",
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        Main.class.getName(),
+                        "serve",
+                        "--data",
+                        folder.toString(),
+                        "--port",
+                        String.valueOf(port))
+                .redirectErrorStream(true)
+                .redirectOutput(folder.resolve("server.out").toFile())
+                .start();
+        var server = new ServerProcess(started, port);
+        server.awaitPage();
+        return server;
+    }
+
+    private record ServerProcess(Process process, int port) implements AutoCloseable {
+        void limitDescriptors(int most) throws Exception {
+            assertThat(new ProcessBuilder("prlimit", "--pid", String.valueOf(process.pid()), "--nofile=" + most + ":")
+                            .start()
+                            .waitFor())
+                    .isZero();
+        }
+
+        void awaitPage() throws Exception {
+            while (process.isAlive()) {
+                try {
+                    page(port);
+                    return;
+                } catch (IOException e) {
+                    Thread.sleep(100);
+                }
+            }
+            throw new IllegalStateException("the server ended");
+        }
+
+        @Override
+        public void close() {
+            process.destroy();
+            process.onExit().orTimeout(30, TimeUnit.SECONDS).join();
+        }
+    }
+
+    private static String page(int port) throws IOException, InterruptedException {
+        try (var client = HttpClient.newHttpClient()) {
+            return client.send(
+                            HttpRequest.newBuilder(URI.create("http://127.0.0.1:%d/".formatted(port)))
+                                    .timeout(Duration.ofSeconds(20))
+                                    .build(),
+                            BodyHandlers.ofString())
+                    .body();
+        }
+    }
+}

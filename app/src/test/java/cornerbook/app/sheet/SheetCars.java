@@ -1,0 +1,113 @@
+package cornerbook.app.sheet;
+
+import cornerbook.app.demo.DemoShop;
+import cornerbook.core.assess.Assessment;
+import cornerbook.core.assess.Assessor;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Customer;
+import cornerbook.core.car.Reading;
+import cornerbook.core.car.Visit;
+import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Limit;
+import java.io.IOException;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.text.PDFTextStripper;
+
+/** Invented cars for the tests of the sheet. */
+final class SheetCars {
+    static final Instant NOW = Instant.parse("2026-11-25T10:00:00Z");
+    private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
+    private static final Assessor ASSESSOR = new Assessor(List.of(
+            new Limit("*", Limit.Kind.TREAD_LEGAL, null, 1.6, null, null, "house rule"),
+            new Limit("*", Limit.Kind.TREAD_SEASON, null, 4.0, null, null, "house rule"),
+            new Limit("*", Limit.Kind.TREAD_AT_FITTING, null, 4.8, null, null, "house rule"),
+            new Limit("*", Limit.Kind.TREAD_SAME_AXLE, null, 1.5, null, null, "house rule"),
+            new Limit("*", Limit.Kind.TREAD_DEEPER_PAIR, null, 1.5, null, null, "house rule"),
+            new Limit("*", Limit.Kind.SEIZING_RISK, null, 0.1, null, null, "house rule"),
+            new Limit("*", Limit.Kind.PAD_LEGAL, null, 1.6, null, null, "house rule"),
+            new Limit("*", Limit.Kind.SEIZING_RISK, null, 0.1, null, null, "house rule"),
+            new Limit("*", Limit.Kind.TYRE_AGE_INSPECT, null, 6, null, null, "house rule"),
+            new Limit("*", Limit.Kind.TYRE_AGE_REPLACE, null, 10, null, null, "house rule")));
+
+    private SheetCars() {}
+
+    /** The latest visit of each car of the demonstration. */
+    static List<Assessment> lastVisits() {
+        return DemoShop.histories(TODAY).stream()
+                .map(history ->
+                        ASSESSOR.assess(history, history.visits().getLast().id()))
+                .toList();
+    }
+
+    /** The first car whose latest visit is finished. */
+    static Assessment finished() {
+        return lastVisits().stream()
+                .filter(assessment -> !assessment.visit().workDone().isEmpty())
+                .findFirst()
+                .orElseThrow();
+    }
+
+    static Assessment ofCustomer(Assessment base, String name) {
+        var history = base.history();
+        return with(
+                base,
+                new CarHistory(
+                        history.vehicle(),
+                        new Customer(history.customer().id(), name, null, null),
+                        history.sets(),
+                        history.visits()),
+                base.visit(),
+                base.findings(),
+                base.notJudged());
+    }
+
+    static Assessment ofVisit(Assessment base, Visit visit) {
+        return with(base, base.history(), visit, base.findings(), base.notJudged());
+    }
+
+    static Assessment withFindings(Assessment base, List<Finding> findings) {
+        return with(base, base.history(), base.visit(), findings, base.notJudged());
+    }
+
+    static Assessment with(
+            Assessment base, CarHistory history, Visit visit, List<Finding> findings, List<String> notJudged) {
+        return new Assessment(
+                history,
+                visit,
+                base.nextVisit(),
+                findings,
+                base.forecasts(),
+                base.plan(),
+                base.retorque(),
+                notJudged,
+                base.doubted(),
+                base.seizing(),
+                base.battery(),
+                base.pressure());
+    }
+
+    /** The visit with other work, readings and notes. */
+    static Visit visit(Visit visit, List<Reading> readings, List<String> workDone, String notes) {
+        return new Visit(
+                visit.id(),
+                visit.date(),
+                visit.odometerKm(),
+                visit.technician(),
+                visit.arrivedOn(),
+                visit.leftOn(),
+                readings,
+                workDone,
+                notes,
+                visit.nextVisitDue());
+    }
+
+    /** The words of the sheet in their order. */
+    static String words(Assessment assessment) throws IOException {
+        try (var document = Loader.loadPDF(HandoverSheet.render(assessment, DemoShop.NAME, NOW))) {
+            return new PDFTextStripper().getText(document);
+        }
+    }
+}

@@ -1,0 +1,120 @@
+package cornerbook.app.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.zxing.BinaryBitmap;
+import com.google.zxing.RGBLuminanceSource;
+import com.google.zxing.common.HybridBinarizer;
+import com.google.zxing.qrcode.QRCodeReader;
+import cornerbook.app.demo.DemoShop;
+import cornerbook.app.limits.LimitsFile;
+import cornerbook.core.assess.Assessor;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.Visit;
+import cornerbook.app.sheet.WheelTags.Paper;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.Spot;
+import cornerbook.core.wheelplan.WheelState;
+import cornerbook.core.wheelplan.judge.SetPlan;
+import java.time.LocalDate;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.PDFRenderer;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+
+class WheelTagsTest {
+    private static final double POINTS_PER_MM = 72 / 25.4;
+    /** As a label printer prints. */
+    private static final int DOTS_PER_INCH = 203;
+
+    private final CarHistory car = DemoShop.histories(LocalDate.of(2026, 11, 25)).stream()
+            .filter(history -> history.vehicle().id().equals("demo-08"))
+            .findFirst()
+            .orElseThrow();
+    private final Visit visit = car.visits().getLast();
+    private final Assessor assessor = new Assessor(LimitsFile.load());
+    private final Optional<SetPlan> goingOn = assessor.plan(car, visit.id());
+    private final Optional<SetPlan> stored = assessor.planStored(car, visit.id());
+
+    /** The code is read from the printed page by a reader of ISO/IEC 18004. */
+    @Test
+    void eachPageOfTheRollIsOneWheelWhoseCodeIsItsTag() throws Exception {
+        try (var tags = Loader.loadPDF(WheelTags.render(car, visit, goingOn, stored, Paper.ROLL))) {
+            assertThat(tags.getNumberOfPages()).isEqualTo(8);
+            for (int i = 0; i < 8; i++) {
+                var set = (i < 4 ? stored : goingOn).orElseThrow();
+                var wheel = set.request().wheels().get(i % 4);
+                assertThat(tags.getPage(i).getMediaBox().getWidth() / POINTS_PER_MM)
+                        .isBetween(61.9, 62.1);
+                assertThat(decode(tags, i)).isEqualTo(wheel.tag());
+                assertThat(text(tags, i))
+                        .contains(
+                                wheel.tag(),
+                                car.vehicle().plate(),
+                                "Came off " + wheel.lastCorner(),
+                                String.valueOf(set.set().storePlace()),
+                                i < 4 ? "Next season " + at(set, wheel, 0) : "Goes to now " + at(set, wheel, 0),
+                                "Next season " + at(set, wheel, i < 4 ? 0 : 1));
+            }
+        }
+    }
+
+    @Test
+    void allTagsOfBothSetsAreOnOneSheetOfA4() throws Exception {
+        try (var tags = Loader.loadPDF(WheelTags.render(car, visit, goingOn, stored, Paper.A4))) {
+            assertThat(tags.getNumberOfPages()).isEqualTo(1);
+            assertThat(text(tags, 0)).contains("08S1", "08S4", "08W1", "08W4", depthsRead("08S3"));
+        }
+    }
+
+    /** From the outside to the inside. */
+    private String depthsRead(String tag) {
+        return Stream.of(Spot.OUTER, Spot.CENTRE, Spot.INNER)
+                .map(spot -> visit.readings().stream()
+                        .filter(reading -> reading.measure() == Measure.TREAD_DEPTH)
+                        .filter(reading -> tag.equals(reading.wheelTag()) && reading.spot() == spot)
+                        .findFirst()
+                        .orElseThrow()
+                        .asWritten()
+                        .replace(" mm", ""))
+                .collect(Collectors.joining(" / ", "", " mm"));
+    }
+
+    @Test
+    void setThatWaitsIsPlannedFromTheDayItGoesOnAgain() {
+        assertThat(stored.orElseThrow().seasons().from()).isEqualTo(LocalDate.of(2027, 4, 15));
+        assertThat(goingOn.orElseThrow().seasons().from()).isEqualTo(visit.date());
+    }
+
+    private static Corner at(SetPlan set, WheelState wheel, int season) {
+        return set.plan().seasons().get(season).wheelAt().entrySet().stream()
+                .filter(entry -> entry.getValue().equals(wheel.tag()))
+                .map(Map.Entry::getKey)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static String decode(PDDocument document, int page) throws Exception {
+        var image = new PDFRenderer(document).renderImageWithDPI(page, DOTS_PER_INCH);
+        int width = image.getWidth();
+        int height = image.getHeight();
+        var pixels = image.getRGB(0, 0, width, height, null, 0, width);
+        var source = new RGBLuminanceSource(width, height, pixels);
+        return new QRCodeReader()
+                .decode(new BinaryBitmap(new HybridBinarizer(source)))
+                .getText();
+    }
+
+    private static String text(PDDocument document, int page) throws Exception {
+        var stripper = new PDFTextStripper();
+        stripper.setStartPage(page + 1);
+        stripper.setEndPage(page + 1);
+        return stripper.getText(document);
+    }
+}
