@@ -1,5 +1,7 @@
 package cornerbook.app.bay;
 
+import cornerbook.app.request.Told;
+
 import cornerbook.app.bay.BaySheet.Group;
 import cornerbook.app.bay.BaySheet.Kind;
 import cornerbook.app.bay.BaySheet.Step;
@@ -138,7 +140,7 @@ final class BaySteps {
                 "Torque on the ground",
                 Stream.concat(
                                 Stream.of(TORQUE),
-                                TighteningOrder.of(vehicle.fastener().count()).cautions().stream())
+                                TighteningOrder.of(vehicle.fastener().count()).cautions().stream().map(Told::say))
                         .map(fields.units()::sentence)
                         .toList(),
                 group(corners(slots::leaving).filter(only(Measure.WHEEL_TORQUE)), true),
@@ -175,7 +177,7 @@ final class BaySteps {
             hints.addFirst(step.note());
         }
         return new Group(
-                step.step().title(),
+                Told.say(step.step().title()),
                 said(hints),
                 step.slots().stream().map(slot -> fields.make(slot, false)).toList(),
                 step.step().rare());

@@ -1,5 +1,7 @@
 package cornerbook.app.cli;
 
+import cornerbook.words.Reader;
+
 import cornerbook.app.exchange.AssessmentJson;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.app.unit.QuantityText;
@@ -81,7 +83,7 @@ final class Assess implements Runnable {
                         String.valueOf(plan.wheelAt().get(corner)),
                         lines);
             }
-            plan.reasons().forEach(reason -> add(INDENT, reason, lines));
+            plan.reasons().forEach(reason -> add(INDENT, Reader.DEFAULT.say(reason), lines));
         }
         lines.add("");
         var retorque = assessment.retorque();
@@ -93,7 +95,7 @@ final class Assess implements Runnable {
                     lines);
         }
         assessment.doubted().forEach(doubt -> add("Read again: ", doubt.question(), lines));
-        assessment.notJudged().forEach(words -> add("Not judged: ", words, lines));
+        assessment.notJudged().forEach(words -> add("Not judged: ", Reader.DEFAULT.say(words), lines));
         add("Next visit: ", assessment.nextVisit().toString(), lines);
         return lines;
     }
@@ -103,16 +105,16 @@ final class Assess implements Runnable {
         lines.add("");
         add(
                 "%-10s".formatted(finding.verdict().word()),
-                finding.title() + (horizon == null ? "" : ", runs out on " + Dates.written(horizon)),
+                Reader.DEFAULT.say(finding.title()) + (horizon == null ? "" : ", runs out on " + Dates.written(horizon)),
                 lines);
-        add(INDENT, finding.plainWords(), lines);
+        add(INDENT, Reader.DEFAULT.say(finding.plainWords()), lines);
         if (why) {
             finding.evidence()
                     .forEach(evidence -> add(
                             INDENT + "- ",
-                            "%s: %s (%s)".formatted(evidence.what(), evidence.value(), evidence.how()),
+                            "%s: %s (%s)".formatted(Reader.DEFAULT.say(evidence.what()), Reader.DEFAULT.say(evidence.value()), Reader.DEFAULT.say(evidence.how())),
                             lines));
-            add(INDENT + "- ", "source: " + finding.source(), lines);
+            add(INDENT + "- ", "source: " + Reader.DEFAULT.say(finding.source()), lines);
         }
     }
 

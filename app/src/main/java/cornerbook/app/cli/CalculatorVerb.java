@@ -1,5 +1,7 @@
 package cornerbook.app.cli;
 
+import cornerbook.words.Reader;
+
 import cornerbook.app.bench.Ask;
 import cornerbook.app.bench.AskException;
 import cornerbook.app.bench.Given;
@@ -181,7 +183,7 @@ final class CalculatorVerb implements Runnable {
 
     private void print(List<Part> parts, int width) {
         var cautions = new LinkedHashSet<String>();
-        parts.forEach(part -> cautions.addAll(part.result().cautions()));
+        parts.forEach(part -> part.result().cautions().forEach(caution -> cautions.add(Reader.DEFAULT.say(caution))));
         cautions.forEach(caution -> print("Mind: ", caution, width));
         boolean first = cautions.isEmpty();
         for (var part : parts) {
@@ -197,7 +199,7 @@ final class CalculatorVerb implements Runnable {
     }
 
     private static String words(Step step) {
-        return "%s: %s; %s (%s)".formatted(step.what(), step.shown(), step.formula(), step.source());
+        return "%s: %s; %s (%s)".formatted(Reader.DEFAULT.say(step.what()), Reader.DEFAULT.say(step.shown()), Reader.DEFAULT.say(step.formula()), Reader.DEFAULT.say(step.source()));
     }
 
     private void print(String lead, String text, int width) {

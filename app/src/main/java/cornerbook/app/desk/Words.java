@@ -1,5 +1,9 @@
 package cornerbook.app.desk;
 
+import cornerbook.core.say.Said;
+
+import cornerbook.app.request.Told;
+
 import cornerbook.app.book.photo.Photo;
 import cornerbook.app.picture.VerdictMark;
 import cornerbook.core.car.Measure;
@@ -43,6 +47,11 @@ public final class Words {
         return BEFORE_UNIT
                 .matcher(THOUSANDS.matcher(sentence).replaceAll("\u202f"))
                 .replaceAll("\u00a0");
+    }
+
+    /** What is said, for the person who asks. */
+    public static String prose(Said said) {
+        return prose(Told.say(said));
     }
 
     public static String sentenceStart(String words) {

@@ -7,6 +7,7 @@ import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.preference.Look;
 import cornerbook.app.preference.Preferences;
+import cornerbook.words.Language;
 import cornerbook.words.UnitSystem;
 import cornerbook.app.request.Caller;
 import cornerbook.app.request.PageException;
@@ -54,7 +55,8 @@ final class PersonHandler {
         return before.withUnits(chosen(typed, "units", UnitSystem::find, before.units(), "metric or us"))
                 .withLook(chosen(typed, "look", Look::find, before.look(), "device, light or dark"))
                 .withWalk(chosen(
-                        typed, "walk", Preferences::findWalk, before.walk(), "every corner once, as LF-RF-RR-LR"));
+                        typed, "walk", Preferences::findWalk, before.walk(), "every corner once, as LF-RF-RR-LR"))
+                .withLanguage(chosen(typed, "language", Language::find, before.language(), "en or fr"));
     }
 
     private static <T> T chosen(
@@ -70,7 +72,8 @@ final class PersonHandler {
         Map.of(
                         Caller.UNITS_COOKIE, chosen.units().word(),
                         Caller.LOOK_COOKIE, chosen.look().word(),
-                        Caller.WALK_COOKIE, chosen.walkWords())
+                        Caller.WALK_COOKIE, chosen.walkWords(),
+                        Caller.LANGUAGE_COOKIE, chosen.language().tag())
                 .forEach((name, value) -> response.headers()
                         .addCookie(SetCookie.builder(name, value)
                                 .path("/")

@@ -1,5 +1,7 @@
 package cornerbook.app.exchange;
 
+import cornerbook.words.Reader;
+
 import com.fasterxml.jackson.annotation.JsonInclude;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.finding.Finding;
@@ -43,7 +45,7 @@ public final class AssessmentJson {
                 assessment.forecasts(),
                 assessment.plan(),
                 assessment.retorque(),
-                assessment.notJudged(),
+                assessment.notJudged().stream().map(Reader.DEFAULT::say).toList(),
                 assessment.doubted().stream().map(TreadPrediction::question).toList());
         return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(file) + "\n";
     }

@@ -1,5 +1,7 @@
 package cornerbook.app.preference;
 
+import cornerbook.words.Language;
+
 import cornerbook.core.corner.Corner;
 import cornerbook.words.UnitSystem;
 import java.util.Arrays;
@@ -13,9 +15,9 @@ import java.util.stream.Collectors;
  *
  * @param walk every corner once, in the order in which this person takes them
  */
-public record Preferences(UnitSystem units, Look look, List<Corner> walk) {
+public record Preferences(UnitSystem units, Look look, List<Corner> walk, Language language) {
     /** Of a person who never chose. */
-    public static final Preferences DEFAULT = new Preferences(UnitSystem.METRIC, Look.DEVICE, List.of(Corner.values()));
+    public static final Preferences DEFAULT = new Preferences(UnitSystem.METRIC, Look.DEVICE, List.of(Corner.values()), Language.ENGLISH);
 
     private static final String BETWEEN = "-";
 
@@ -43,14 +45,18 @@ public record Preferences(UnitSystem units, Look look, List<Corner> walk) {
     }
 
     public Preferences withUnits(UnitSystem other) {
-        return new Preferences(other, look, walk);
+        return new Preferences(other, look, walk, language);
     }
 
     public Preferences withLook(Look other) {
-        return new Preferences(units, other, walk);
+        return new Preferences(units, other, walk, language);
     }
 
     public Preferences withWalk(List<Corner> other) {
-        return new Preferences(units, look, other);
+        return new Preferences(units, look, other, language);
+    }
+
+    public Preferences withLanguage(Language other) {
+        return new Preferences(units, look, walk, other);
     }
 }

@@ -1,5 +1,13 @@
 package cornerbook.app.request;
 
+import io.helidon.http.HeaderNames;
+
+import java.time.ZoneOffset;
+
+import cornerbook.words.Language;
+
+import cornerbook.words.Reader;
+
 import cornerbook.app.book.people.TabletAtWork;
 import cornerbook.app.preference.Look;
 import cornerbook.app.preference.Preferences;
@@ -15,6 +23,7 @@ import java.util.Optional;
  */
 public record Caller(Optional<TabletAtWork> tablet, Preferences preferences) {
     public static final String UNITS_COOKIE = "units";
+    public static final String LANGUAGE_COOKIE = "language";
     public static final String LOOK_COOKIE = "look";
     public static final String WALK_COOKIE = "walk";
 
@@ -30,6 +39,11 @@ public record Caller(Optional<TabletAtWork> tablet, Preferences preferences) {
         return new Caller(tablet, tablet.map(TabletAtWork::preferences).orElseGet(() -> ofBrowser(headers)));
     }
 
+    /** Who turns what is said into words for this person. */
+    public Reader reader() {
+        return new Reader(preferences.language(), preferences.units(), ZoneOffset.UTC);
+    }
+
     public void run(Runnable answer) {
         ScopedValue.where(CURRENT, this).run(answer);
     }
@@ -39,7 +53,11 @@ public record Caller(Optional<TabletAtWork> tablet, Preferences preferences) {
         return new Preferences(
                 cookie(headers, UNITS_COOKIE).flatMap(UnitSystem::find).orElse(usual.units()),
                 cookie(headers, LOOK_COOKIE).flatMap(Look::find).orElse(usual.look()),
-                cookie(headers, WALK_COOKIE).flatMap(Preferences::findWalk).orElse(usual.walk()));
+                cookie(headers, WALK_COOKIE).flatMap(Preferences::findWalk).orElse(usual.walk()),
+                cookie(headers, LANGUAGE_COOKIE)
+                        .or(() -> headers.first(HeaderNames.ACCEPT_LANGUAGE))
+                        .flatMap(Language::find)
+                        .orElse(usual.language()));
     }
 
     private static Optional<String> cookie(ServerRequestHeaders headers, String name) {

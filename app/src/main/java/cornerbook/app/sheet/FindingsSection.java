@@ -1,5 +1,7 @@
 package cornerbook.app.sheet;
 
+import cornerbook.words.Reader;
+
 import cornerbook.app.picture.VerdictMark;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.car.WheelSet;
@@ -177,7 +179,7 @@ final class FindingsSection {
         return findings.collect(Collectors.groupingBy(
                 finding -> new Row(
                         finding.verdict(),
-                        SheetWords.line(finding.plainWords()),
+                        SheetWords.line(Reader.DEFAULT.say(finding.plainWords())),
                         finding.horizon(),
                         storedSet(finding)),
                 LinkedHashMap::new,

@@ -1,5 +1,7 @@
 package cornerbook.app.sheet;
 
+import cornerbook.words.Reader;
+
 import static cornerbook.app.sheet.SheetWords.day;
 import static cornerbook.app.sheet.SheetWords.km;
 import static cornerbook.app.sheet.SheetWords.line;
@@ -172,7 +174,7 @@ final class SheetPage {
     private void writeNotJudged() {
         if (!assessment.notJudged().isEmpty()) {
             page.element("h2", "What could not be judged");
-            page.list(lines(assessment.notJudged()), room.lines());
+            page.list(lines(assessment.notJudged().stream().map(Reader.DEFAULT::say).toList()), room.lines());
         }
     }
 

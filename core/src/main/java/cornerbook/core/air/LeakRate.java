@@ -1,5 +1,7 @@
 package cornerbook.core.air;
 
+import cornerbook.core.say.Said;
+
 import static cornerbook.core.quantity.Range.check;
 
 import cornerbook.core.why.Explained;
@@ -23,7 +25,7 @@ public record LeakRate(
         double lossKpa,
         double errorKpa,
         Answer answer,
-        List<String> cautions,
+        List<Said> cautions,
         List<Step> steps)
         implements Explained {
     /** About 1 psi a month is lost through a sound tyre (service literature); twice that is called a leak (common practice, no source). */
@@ -67,10 +69,10 @@ public record LeakRate(
                 : lossKpa + errorKpa <= LEAK_FROM_KPA ? Answer.TIGHT : Answer.NOT_TOLD_APART;
         var cautions = switch (answer) {
             case SLOW_LEAK ->
-                List.of("The tyre loses air: find the leak at valve, bead, rim or tread before it goes out.");
+                Said.verbatims("The tyre loses air: find the leak at valve, bead, rim or tread before it goes out.");
             case NOT_TOLD_APART ->
-                List.of("Gauge and days do not tell a leak from none: measure again after more days.");
-            case TIGHT -> List.<String>of();
+                Said.verbatims("Gauge and days do not tell a leak from none: measure again after more days.");
+            case TIGHT -> List.<Said>of();
         };
         return new LeakRate(
                 days,

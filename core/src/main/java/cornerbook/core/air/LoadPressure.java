@@ -1,5 +1,7 @@
 package cornerbook.core.air;
 
+import cornerbook.core.say.Said;
+
 import static cornerbook.core.quantity.Range.check;
 
 import cornerbook.core.tyre.LoadIndex;
@@ -26,7 +28,7 @@ public record LoadPressure(
         double neededKpa,
         double placardKpa,
         double capacityAtPlacardKg,
-        List<String> cautions,
+        List<Said> cautions,
         List<Step> steps)
         implements Explained {
     public LoadPressure {
@@ -69,9 +71,9 @@ public record LoadPressure(
         double capacityKg =
                 capacityKg(Math.min(placardKpa, referenceKpa), loadIndex.capacityKg(), referenceKpa, exponent);
         var cautions = placardKpa < neededKpa
-                ? List.of(
+                ? Said.verbatims(
                         "The placard's pressure is under what this load needs by the formula: look at the maker's table for full load.")
-                : List.<String>of();
+                : List.<Said>of();
         var source =
                 "tyre standards' load and pressure relation; exponent %s as entered".formatted(Step.digits(exponent));
         return new LoadPressure(

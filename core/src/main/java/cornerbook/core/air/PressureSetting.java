@@ -1,5 +1,7 @@
 package cornerbook.core.air;
 
+import cornerbook.core.say.Said;
+
 import static cornerbook.core.quantity.Range.check;
 
 import cornerbook.core.why.Explained;
@@ -28,7 +30,7 @@ public record PressureSetting(
         double nowKpa,
         double setKpa,
         PressureCurve standing,
-        List<String> cautions,
+        List<Said> cautions,
         List<Step> steps)
         implements Explained {
     private static final double ROOM_C = 20;
@@ -73,9 +75,9 @@ public record PressureSetting(
         double airThereKpa = GasLaw.airPressureKpa(at.standingAltitudeM());
         double trueKpa = GasLaw.gaugePressureKpa(placardKpa, at.standingC(), airThereKpa, at.tyreC(), airHereKpa);
         double setKpa = trueKpa + gauge.offsetKpa();
-        var cautions = new ArrayList<String>();
+        var cautions = new ArrayList<Said>();
         if (at.driven()) {
-            cautions.add(WARM);
+            cautions.add(Said.verbatim(WARM));
         }
         return new PressureSetting(
                 placardKpa,

@@ -1,5 +1,7 @@
 package cornerbook.core.air;
 
+import cornerbook.core.say.Said;
+
 import static cornerbook.core.quantity.Range.check;
 
 import cornerbook.core.why.Explained;
@@ -30,7 +32,7 @@ public record SeasonPressures(
         double marginKpa,
         double errorKpa,
         String temperaturesFrom,
-        List<String> cautions,
+        List<Said> cautions,
         List<Step> steps)
         implements Explained {
     private static final String GAS = "ideal gas, volume constant";
@@ -133,19 +135,19 @@ public record SeasonPressures(
                 steps);
     }
 
-    private static List<String> cautions(Expected coldest, double placardKpa, double marginKpa, double errorKpa) {
-        var cautions = new ArrayList<String>();
+    private static List<Said> cautions(Expected coldest, double placardKpa, double marginKpa, double errorKpa) {
+        var cautions = new ArrayList<Said>();
         if (marginKpa < 0) {
-            cautions.add(
-                    "On the coldest morning the pressure warning will come though no air is lost: set for that cold.");
+            cautions.add(Said.verbatim(
+                    "On the coldest morning the pressure warning will come though no air is lost: set for that cold."));
         } else if (marginKpa < errorKpa) {
-            cautions.add(
-                    "On the coldest morning the pressure warning may come: its margin is smaller than the gauge's error.");
+            cautions.add(Said.verbatim(
+                    "On the coldest morning the pressure warning may come: its margin is smaller than the gauge's error."));
         }
         if (coldest.pressureKpa() < placardKpa) {
-            cautions.add(
+            cautions.add(Said.verbatim(
                     "On the coldest morning the tyre is %.0f kPa under the placard; it has to be topped up when it gets cold."
-                            .formatted(placardKpa - coldest.pressureKpa()));
+                            .formatted(placardKpa - coldest.pressureKpa())));
         }
         return cautions;
     }

@@ -1,5 +1,7 @@
 package cornerbook.core.air;
 
+import cornerbook.core.say.Said;
+
 import cornerbook.core.why.Explained;
 import cornerbook.core.why.Step;
 import java.time.LocalDate;
@@ -16,7 +18,7 @@ import java.util.List;
  * @param old from seven years
  */
 public record SensorAge(
-        LocalDate since, double years, LocalDate endsOn, boolean old, List<String> cautions, List<Step> steps)
+        LocalDate since, double years, LocalDate endsOn, boolean old, List<Said> cautions, List<Step> steps)
         implements Explained {
     /** From this age it is said. Common practice, no source. */
     public static final double OLD_YEARS = 7;
@@ -49,7 +51,7 @@ public record SensorAge(
                 since.plusDays(Math.round(END_YEARS * DAYS_PER_YEAR)),
                 old,
                 old
-                        ? List.of("At this age the sensor's battery ends: change the sensor with the next tyre.")
+                        ? Said.verbatims("At this age the sensor's battery ends: change the sensor with the next tyre.")
                         : List.of(),
                 List.of(new Step(
                         "age of the sensor's battery",

@@ -1,5 +1,7 @@
 package cornerbook.core.air;
 
+import cornerbook.core.say.Said;
+
 import static cornerbook.core.quantity.Range.check;
 
 import cornerbook.core.why.Explained;
@@ -27,7 +29,7 @@ public record SensorCheck(
         double placardKpa,
         double warnsAtKpa,
         Answer answer,
-        List<String> cautions,
+        List<Said> cautions,
         List<Step> steps)
         implements Explained {
     /** Within this a sensor is accurate: 1 to 2 psi (trade literature). */
@@ -103,10 +105,10 @@ public record SensorCheck(
                 switch (answer) {
                     case ACCURATE -> List.of();
                     case OFF ->
-                        List.of(
+                        Said.verbatims(
                                 "Make sure that the car knows in which wheel this sensor is; go by a gauge until it is changed.");
                     case USELESS ->
-                        List.of("The sensor's warning is of no use: change it, or teach the car in which wheel it is.");
+                        Said.verbatims("The sensor's warning is of no use: change it, or teach the car in which wheel it is.");
                 },
                 steps);
     }

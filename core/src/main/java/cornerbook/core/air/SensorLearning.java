@@ -1,5 +1,7 @@
 package cornerbook.core.air;
 
+import cornerbook.core.say.Said;
+
 import cornerbook.core.why.Explained;
 import cornerbook.core.why.Step;
 import java.util.List;
@@ -9,7 +11,7 @@ import java.util.List;
  *
  * @param sentence what to do, without its first capital and full stop
  */
-public record SensorLearning(PressureWarning warning, String sentence, List<String> cautions, List<Step> steps)
+public record SensorLearning(PressureWarning warning, String sentence, List<Said> cautions, List<Step> steps)
         implements Explained {
     private static final int WHEELS = 4;
 

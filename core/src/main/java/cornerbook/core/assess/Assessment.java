@@ -1,5 +1,7 @@
 package cornerbook.core.assess;
 
+import cornerbook.core.say.Said;
+
 import cornerbook.core.air.judge.PressureOutlook;
 import cornerbook.core.battery.judge.BatteryCurve;
 import cornerbook.core.brake.seizing.judge.SeizingCurve;
@@ -36,7 +38,7 @@ public record Assessment(
         List<SetForecast> forecasts,
         @Nullable WheelPlan plan,
         @Nullable Retorque retorque,
-        List<String> notJudged,
+        List<Said> notJudged,
         List<TreadPrediction> doubted,
         SeizingCurve seizing,
         BatteryCurve battery,

@@ -1,5 +1,7 @@
 package cornerbook.core.assess;
 
+import cornerbook.core.say.Said;
+
 import cornerbook.core.air.judge.PressureFindings;
 import cornerbook.core.air.judge.PressureOutlook;
 import cornerbook.core.air.judge.SensorFindings;
@@ -201,7 +203,7 @@ public final class Assessor {
                 .ifPresent(findings::add);
         ParkingBrakeFindings.of(visit, notJudged).ifPresent(findings::add);
         BrakeFluidFindings.of(vehicle, visits, nextVisit, notJudged).ifPresent(findings::add);
-        notJudged.addAll(OpenBrakeWork.of(vehicle, visit));
+        OpenBrakeWork.of(vehicle, visit).forEach(open -> notJudged.add(Said.verbatim(open)));
         BatteryFindings.of(vehicle, visits, readings, nextVisit, notJudged).ifPresent(findings::add);
         findings.addAll(ToolFindings.of(visit, readings));
         LiftFindings.of(vehicle, visit, notJudged).ifPresent(findings::add);

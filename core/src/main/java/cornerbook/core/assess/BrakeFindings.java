@@ -1,5 +1,7 @@
 package cornerbook.core.assess;
 
+import cornerbook.core.say.Said;
+
 import cornerbook.core.brake.caliper.CaliperFindings;
 import cornerbook.core.brake.disc.judge.DiscFindings;
 import cornerbook.core.brake.judge.BrakeCorner;
@@ -44,7 +46,7 @@ public final class BrakeFindings {
             DistancePerDay distance,
             LocalDate nextVisit,
             LimitTable limits,
-            List<String> notJudged) {
+            List<Said> notJudged) {
         var readings = new StandingReadings(visits.getLast());
         var legal = limits.get(vehicle.jurisdiction(), Limit.Kind.PAD_LEGAL, null);
         var wear = new BrakeWear(vehicle, visits, distance);

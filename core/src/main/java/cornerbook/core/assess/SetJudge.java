@@ -1,5 +1,7 @@
 package cornerbook.core.assess;
 
+import cornerbook.core.say.Said;
+
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.StandingReadings;
@@ -34,7 +36,7 @@ final class SetJudge {
     private final StandingReadings readings;
     private final List<Finding> findings = new ArrayList<>();
     private final List<SetForecast> forecasts = new ArrayList<>();
-    private final List<String> notJudged = new ArrayList<>();
+    private final List<Said> notJudged = new ArrayList<>();
 
     SetJudge(Vehicle vehicle, Visit visit, LimitTable limits, TreadForecaster forecaster, StandingReadings readings) {
         this.vehicle = vehicle;
@@ -53,7 +55,7 @@ final class SetJudge {
         return List.copyOf(forecasts);
     }
 
-    List<String> notJudged() {
+    List<Said> notJudged() {
         return List.copyOf(notJudged);
     }
 
@@ -67,7 +69,7 @@ final class SetJudge {
         if (forecaster.wasRead(set)) {
             judgeTread(set, role, wheelAt, from, until);
         } else {
-            notJudged.add("%s set: its tread was never measured".formatted(TreadFindings.seasonWord(set)));
+            notJudged.add(Said.verbatim("%s set: its tread was never measured".formatted(TreadFindings.seasonWord(set))));
         }
         findings.addAll(TyreAgeFindings.of(
                 set,

@@ -1,5 +1,7 @@
 package cornerbook.core.battery;
 
+import cornerbook.core.say.Said;
+
 import static cornerbook.core.quantity.Range.check;
 
 import cornerbook.core.why.Explained;
@@ -20,7 +22,7 @@ public record BatteryHealth(
         RatingStandard standard,
         double share,
         Judgement judgement,
-        List<String> cautions,
+        List<Said> cautions,
         List<Step> steps)
         implements Explained {
     /** A battery is sound at this share of its rating and more (service literature). */
@@ -65,7 +67,7 @@ public record BatteryHealth(
                 share,
                 judgement,
                 judgement == Judgement.REPLACE
-                        ? List.of(
+                        ? Said.verbatims(
                                 "Charge it fully and test again before it is condemned; check that the tester is set to %s."
                                         .formatted(standard))
                         : List.of(),

@@ -1,5 +1,7 @@
 package cornerbook.core.battery;
 
+import cornerbook.core.say.Said;
+
 import static cornerbook.core.quantity.Range.check;
 
 import cornerbook.core.why.Explained;
@@ -21,7 +23,7 @@ public record LoadTest(
         double temperatureC,
         double leastVolts,
         boolean passes,
-        List<String> cautions,
+        List<Said> cautions,
         List<Step> steps)
         implements Explained {
     private static final double[] TEMPERATURE_C = {-18, -12, -7, -1, 4, 10, 16, 21};
@@ -48,7 +50,7 @@ public record LoadTest(
                 temperatureC,
                 leastV,
                 passes,
-                passes ? List.of() : List.of("Charge it fully and repeat the load test before it is condemned."),
+                passes ? List.of() : Said.verbatims("Charge it fully and repeat the load test before it is condemned."),
                 List.of(
                         new Step("load for 15 s", "rated current / 2", ratedA / 2, "A", "service literature"),
                         new Step(

@@ -1,5 +1,7 @@
 package cornerbook.core.battery;
 
+import cornerbook.core.say.Said;
+
 import static cornerbook.core.quantity.Range.check;
 
 import cornerbook.core.why.Explained;
@@ -21,7 +23,7 @@ public record ParkedDays(
         double standbyA,
         double charge,
         double days,
-        List<String> cautions,
+        List<Said> cautions,
         List<Step> steps)
         implements Explained {
     /** Share of charge that is kept for electronics and contactors (service literature: days to half charge). */
@@ -49,7 +51,7 @@ public record ParkedDays(
                 days,
                 charge > RESERVE
                         ? List.of()
-                        : List.of("The charge is at the reserve already: charge it before the car is parked."),
+                        : Said.verbatims("The charge is at the reserve already: charge it before the car is parked."),
                 List.of(
                         new Step(
                                 "days to half charge",

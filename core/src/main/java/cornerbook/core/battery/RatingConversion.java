@@ -1,5 +1,7 @@
 package cornerbook.core.battery;
 
+import cornerbook.core.say.Said;
+
 import static cornerbook.core.quantity.Range.check;
 
 import cornerbook.core.why.Explained;
@@ -17,7 +19,7 @@ public record RatingConversion(
         RatingStandard to,
         double lowA,
         double highA,
-        List<String> cautions,
+        List<Said> cautions,
         List<Step> steps)
         implements Explained {
     private static final double DIN_SLOPE = 1.5;
@@ -76,7 +78,7 @@ public record RatingConversion(
                 to,
                 low,
                 high,
-                List.of(
+                Said.verbatims(
                         "A converted rating is a range and no rating: set the tester to the standard on the battery's label."),
                 List.of(
                         new Step("rating by " + from, from.test(), ratedA, "A", "label"),

@@ -1,5 +1,7 @@
 package cornerbook.core.battery;
 
+import cornerbook.core.say.Said;
+
 import static cornerbook.core.quantity.Range.check;
 
 import cornerbook.core.why.Explained;
@@ -23,7 +25,7 @@ public record RestVoltage(
         double restHours,
         double atTableTemperatureV,
         double stateOfCharge,
-        List<String> cautions,
+        List<Said> cautions,
         List<Step> steps)
         implements Explained {
     private static final double[] AGM_VOLTS = {11.8, 12.0, 12.3, 12.6, 12.8};
@@ -63,13 +65,13 @@ public record RestVoltage(
         check("battery voltage", volts, 8, StateOfCharge.HELD_UP_VOLTS, "V");
         double atTableV = Math.min(atTableTemperatureV(volts, temperatureC), StateOfCharge.HELD_UP_VOLTS);
         double charge = chargeAtTableTemperature(chemistry, atTableV);
-        var cautions = new ArrayList<String>();
+        var cautions = new ArrayList<Said>();
         if (restHours < REST_ENOUGH_HOURS) {
-            cautions.add(
-                    "Rested less than four hours: surface charge may show more than there is, so this is a best case.");
+            cautions.add(Said.verbatim(
+                    "Rested less than four hours: surface charge may show more than there is, so this is a best case."));
         }
         if (volts < CHARGE_BELOW_V) {
-            cautions.add("Under 12.4 V: charge it and test again before it is judged.");
+            cautions.add(Said.verbatim("Under 12.4 V: charge it and test again before it is judged."));
         }
         return new RestVoltage(
                 chemistry,

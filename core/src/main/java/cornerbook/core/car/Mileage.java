@@ -1,5 +1,7 @@
 package cornerbook.core.car;
 
+import cornerbook.core.say.Said;
+
 import cornerbook.core.season.Dates;
 import cornerbook.core.season.DistancePrior;
 import java.time.temporal.ChronoUnit;
@@ -81,17 +83,17 @@ public final class Mileage {
     }
 
     /** One sentence for each stretch whose odometer cannot be believed. */
-    public List<String> doubts() {
+    public List<Said> doubts() {
         return stretches.stream()
                 .filter(stretch -> !stretch.credible())
-                .map(stretch ->
+                .map(stretch -> Said.verbatim(
                         "distance: the odometer rose by %,.0f km from %s to %s, farther than a car drives; put odometer or date right. Until then %,.0f km are reckoned, %.0f km per day"
                                 .formatted(
                                         stretch.odometerKm,
                                         Dates.written(stretch.before.date()),
                                         Dates.written(stretch.visit.date()),
                                         km(stretch),
-                                        usualKmPerDay))
+                                        usualKmPerDay)))
                 .toList();
     }
 

@@ -1,5 +1,7 @@
 package cornerbook.core.car;
 
+import cornerbook.core.say.Said;
+
 import java.util.List;
 
 /**
@@ -12,7 +14,7 @@ import java.util.List;
  * @param rare whether most visits do without it, so that a form may fold it
  */
 public record ServiceStep(
-        String title, List<Measure> measures, List<String> cautions, List<Lubricant> lubricants, boolean rare) {
+        Said title, List<Measure> measures, List<Said> cautions, List<Lubricant> lubricants, boolean rare) {
     public ServiceStep {
         measures = List.copyOf(measures);
         cautions = List.copyOf(cautions);
@@ -26,5 +28,9 @@ public record ServiceStep(
      * @param kind as "rubber-safe grease", or "nothing"
      * @param reason why this and no other
      */
-    public record Lubricant(String place, String kind, String reason) {}
+    public record Lubricant(Said place, Said kind, Said reason) {
+        public Lubricant(String place, String kind, String reason) {
+            this(Said.verbatim(place), Said.verbatim(kind), Said.verbatim(reason));
+        }
+    }
 }

@@ -1,5 +1,7 @@
 package cornerbook.core.car;
 
+import cornerbook.core.say.Said;
+
 import cornerbook.core.brake.BrakeDetails;
 import cornerbook.core.brake.BrakeSpecification;
 import cornerbook.core.car.ServiceStep.Lubricant;
@@ -15,13 +17,13 @@ import java.util.stream.Stream;
  * uneven wear, service literature; which grease goes where, closing and pumping: common practice, no source.
  */
 public final class ServiceSteps {
-    private static final String DUST = "Wet the dust, catch it and wipe it up; never blow it off.";
-    private static final String GRINDING =
-            "Grinding or wire brush: goggles that seal and a shield, guard on, wheel rated for the speed; goggles stay on until the dust is wiped up.";
-    private static final String FLUID_RISES = "Pistons that go back lift the fluid in the reservoir: watch its level.";
-    private static final String HIGH_VOLTAGE =
-            "Orange cables are high voltage: damaged cable, dented pack or isolation warning, do not go on; call a high-voltage qualified person.";
-    private static final String SUPPORT_12_V = "Support the 12 V battery while the service mode lasts.";
+    private static final Said DUST = Said.verbatim("Wet the dust, catch it and wipe it up; never blow it off.");
+    private static final Said GRINDING =
+            Said.verbatim("Grinding or wire brush: goggles that seal and a shield, guard on, wheel rated for the speed; goggles stay on until the dust is wiped up.");
+    private static final Said FLUID_RISES = Said.verbatim("Pistons that go back lift the fluid in the reservoir: watch its level.");
+    private static final Said HIGH_VOLTAGE =
+            Said.verbatim("Orange cables are high voltage: damaged cable, dented pack or isolation warning, do not go on; call a high-voltage qualified person.");
+    private static final Said SUPPORT_12_V = Said.verbatim("Support the 12 V battery while the service mode lasts.");
 
     private ServiceSteps() {}
 
@@ -32,11 +34,11 @@ public final class ServiceSteps {
                     ? List.of(step("Before the brakes", List.of(), List.of(HIGH_VOLTAGE)))
                     : List.of();
         }
-        var cautions = new ArrayList<String>();
+        var cautions = new ArrayList<Said>();
         if (vehicle.electric()) {
             cautions.add(HIGH_VOLTAGE);
         }
-        cautions.add("Parking brake in service mode before a caliper comes off or a piston moves.");
+        cautions.add(Said.verbatim("Parking brake in service mode before a caliper comes off or a piston moves."));
         cautions.add(SUPPORT_12_V);
         return List.of(step("Parking brake: service mode", List.of(Measure.PARKING_BRAKE_IN_SERVICE_MODE), cautions));
     }
@@ -76,9 +78,9 @@ public final class ServiceSteps {
                                 Measure.DISC_DIAL_RADIUS,
                                 Measure.DISC_RUNOUT_MOVED,
                                 Measure.DISC_MOVED_BY),
-                        List.of("Faces clean, all nuts at torque, the dial at the same radius each time.")),
+                        Said.verbatims("Faces clean, all nuts at torque, the dial at the same radius each time.")),
                 new ServiceStep(
-                        "Cleaned and lubricated",
+                        Said.verbatim("Cleaned and lubricated"),
                         List.of(
                                 Measure.BRACKET_CLEANED,
                                 Measure.PIN_LUBRICANT,
@@ -90,11 +92,11 @@ public final class ServiceSteps {
                 rare(
                         "Replaced",
                         List.of(Measure.PADS_REPLACED, Measure.DISC_REPLACED, Measure.BRAKE_HARDWARE_REPLACED),
-                        List.of("Pads and discs on both sides of an axle together.")),
+                        Said.verbatims("Pads and discs on both sides of an axle together.")),
                 rare(
                         "Closed",
                         List.of(Measure.CALIPER_CLOSED, Measure.BRACKET_BOLTS_TORQUED),
-                        List.of("Bolts that the manufacturer uses once are replaced.")));
+                        Said.verbatims("Bolts that the manufacturer uses once are replaced.")));
     }
 
     /** After the last caliper is closed, before the car moves. */
@@ -109,7 +111,7 @@ public final class ServiceSteps {
                         "Pedal and parking brake",
                         Stream.concat(Stream.of(Measure.PEDAL_PUMPED), parking.stream())
                                 .toList(),
-                        List.of("Pump the pedal until it is hard before the car moves, then look at the fluid level.")),
+                        Said.verbatims("Pump the pedal until it is hard before the car moves, then look at the fluid level.")),
                 step(
                         "Brake fluid",
                         List.of(
@@ -160,11 +162,11 @@ public final class ServiceSteps {
         return lubricants;
     }
 
-    private static ServiceStep step(String title, List<Measure> measures, List<String> cautions) {
-        return new ServiceStep(title, measures, cautions, List.of(), false);
+    private static ServiceStep step(String title, List<Measure> measures, List<Said> cautions) {
+        return new ServiceStep(Said.verbatim(title), measures, cautions, List.of(), false);
     }
 
-    private static ServiceStep rare(String title, List<Measure> measures, List<String> cautions) {
-        return new ServiceStep(title, measures, cautions, List.of(), true);
+    private static ServiceStep rare(String title, List<Measure> measures, List<Said> cautions) {
+        return new ServiceStep(Said.verbatim(title), measures, cautions, List.of(), true);
     }
 }

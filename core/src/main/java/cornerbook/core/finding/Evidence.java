@@ -1,9 +1,15 @@
 package cornerbook.core.finding;
 
+import cornerbook.core.say.Said;
+
 import cornerbook.core.car.Reading;
 
 /** One thing that a finding rests on: what it is, its value with unit, and how it was come by (reading, rule, formula). */
-public record Evidence(String what, String value, String how) {
+public record Evidence(Said what, Said value, Said how) {
+    public Evidence(String what, String value, String how) {
+        this(Said.verbatim(what), Said.verbatim(value), Said.verbatim(how));
+    }
+
     /** How a value was come by that stands in a reading. */
     public static String howRead(Reading reading) {
         return "reading, written \"" + reading.asWritten() + "\"";

@@ -1,5 +1,7 @@
 package cornerbook.core.finding;
 
+import cornerbook.core.say.Said;
+
 import cornerbook.core.quantity.Range;
 import java.time.LocalDate;
 import java.util.List;
@@ -19,18 +21,40 @@ import org.jspecify.annotations.Nullable;
 public record Finding(
         Subject subject,
         Verdict verdict,
-        String title,
-        String plainWords,
+        Said title,
+        Said plainWords,
         @Nullable LocalDate horizon,
         @Nullable Double probability,
         double lifeLeft,
         List<Evidence> evidence,
-        String source) {
+        Said source) {
     public Finding {
         Range.check("life left", lifeLeft, 0, 1, "");
         if (probability != null) {
             Range.check("probability", probability, 0, 1, "");
         }
         evidence = List.copyOf(evidence);
+    }
+
+    public Finding(
+            Subject subject,
+            Verdict verdict,
+            String title,
+            String plainWords,
+            @Nullable LocalDate horizon,
+            @Nullable Double probability,
+            double lifeLeft,
+            List<Evidence> evidence,
+            String source) {
+        this(
+                subject,
+                verdict,
+                Said.verbatim(title),
+                Said.verbatim(plainWords),
+                horizon,
+                probability,
+                lifeLeft,
+                evidence,
+                Said.verbatim(source));
     }
 }

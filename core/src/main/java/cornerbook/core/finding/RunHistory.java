@@ -1,5 +1,7 @@
 package cornerbook.core.finding;
 
+import cornerbook.core.say.Said;
+
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Mileage;
 import cornerbook.core.car.Visit;
@@ -60,7 +62,7 @@ public final class RunHistory {
     }
 
     /** What cannot be believed of the odometer, one sentence each. */
-    public List<String> doubts() {
+    public List<Said> doubts() {
         return mileage.doubts();
     }
 

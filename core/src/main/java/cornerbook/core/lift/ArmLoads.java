@@ -1,5 +1,7 @@
 package cornerbook.core.lift;
 
+import cornerbook.core.say.Said;
+
 import cornerbook.core.corner.Corner;
 import cornerbook.core.why.Explained;
 import cornerbook.core.why.Step;
@@ -34,7 +36,7 @@ public record ArmLoads(
         double marginMm,
         double hoistShare,
         boolean holds,
-        List<String> cautions,
+        List<Said> cautions,
         List<Step> steps)
         implements Explained {
     /** Below this margin the car is called badly placed. Common practice, no source. */
@@ -105,25 +107,25 @@ public record ArmLoads(
         return Objects.requireNonNull(arms.get(corner));
     }
 
-    private static List<String> cautions(
+    private static List<Said> cautions(
             Map<Corner, ArmLoad> arms, double marginMm, double hoistShare, double[] loads) {
-        var cautions = new ArrayList<String>();
+        var cautions = new ArrayList<Said>();
         if (hoistShare > 1) {
-            cautions.add("The car is heavier than the hoist's rating: do not lift.");
+            cautions.add(Said.verbatim("The car is heavier than the hoist's rating: do not lift."));
         }
         arms.forEach((corner, arm) -> {
             if (arm.shareOfRating() > 1) {
-                cautions.add("The arm at %s may carry %.0f kg, more than its rating: do not lift."
-                        .formatted(corner, arm.mostKg()));
+                cautions.add(Said.verbatim("The arm at %s may carry %.0f kg, more than its rating: do not lift."
+                        .formatted(corner, arm.mostKg())));
             }
         });
         if (marginMm < LEAST_MARGIN_MM) {
-            cautions.add("The centre of gravity is only %.0f mm inside the lift points: place the car anew."
-                    .formatted(marginMm));
+            cautions.add(Said.verbatim("The centre of gravity is only %.0f mm inside the lift points: place the car anew."
+                    .formatted(marginMm)));
         }
         for (var corner : Corner.values()) {
             if (loads[corner.ordinal()] < 1e-6) {
-                cautions.add("The pad at %s carries nothing, so the car can rock.".formatted(corner));
+                cautions.add(Said.verbatim("The pad at %s carries nothing, so the car can rock.".formatted(corner)));
             }
         }
         cautions.addAll(LiftCautions.ALWAYS);

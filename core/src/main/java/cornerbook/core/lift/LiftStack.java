@@ -1,5 +1,7 @@
 package cornerbook.core.lift;
 
+import cornerbook.core.say.Said;
+
 import static cornerbook.core.quantity.Range.check;
 
 import cornerbook.core.why.Explained;
@@ -27,7 +29,7 @@ public record LiftStack(
         double blocksMm,
         double neededMm,
         double spareMm,
-        List<String> cautions,
+        List<Said> cautions,
         List<Step> steps)
         implements Explained {
     /** Room to move the arm without touching. Common practice, no source. */
@@ -49,10 +51,10 @@ public record LiftStack(
         double onWayMm = armMm + PLAY_MM - clearanceMm;
         double neededMm = Math.max(0, Math.max(atPointMm, onWayMm));
         double spareMm = blocksMm - Math.max(atPointMm, onWayMm);
-        var cautions = new ArrayList<String>();
+        var cautions = new ArrayList<Said>();
         if (spareMm < 0) {
-            cautions.add("The arm does not go under: drive the car onto blocks of %.0f mm under all four wheels."
-                    .formatted(Math.ceil(neededMm)));
+            cautions.add(Said.verbatim("The arm does not go under: drive the car onto blocks of %.0f mm under all four wheels."
+                    .formatted(Math.ceil(neededMm))));
         }
         cautions.addAll(LiftCautions.ALWAYS);
         return new LiftStack(

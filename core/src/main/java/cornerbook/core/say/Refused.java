@@ -9,6 +9,11 @@ public class Refused extends IllegalArgumentException {
         this.said = said;
     }
 
+    /** What a person is told of a refusal. */
+    public static Said said(IllegalArgumentException refusal) {
+        return refusal instanceof Refused refused ? refused.said() : Said.verbatim(String.valueOf(refusal.getMessage()));
+    }
+
     public Said said() {
         return said;
     }

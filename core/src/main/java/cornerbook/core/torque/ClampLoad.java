@@ -1,5 +1,7 @@
 package cornerbook.core.torque;
 
+import cornerbook.core.say.Said;
+
 import static cornerbook.core.quantity.Range.check;
 
 import cornerbook.core.why.Explained;
@@ -29,7 +31,7 @@ public record ClampLoad(
         double leastShareOfProof,
         double mostShareOfProof,
         double torqueAtYieldNm,
-        List<String> cautions,
+        List<Said> cautions,
         List<Step> steps)
         implements Explained {
     private static final double MM_PER_M = 1000;
@@ -52,13 +54,13 @@ public record ClampLoad(
         double yieldNm = Tightening.assemblyPreloadN(thread, strength, friction.lowest())
                 * Tightening.torquePerLoadMm(thread, seat, friction.lowest())
                 / MM_PER_M;
-        var cautions = new ArrayList<String>();
+        var cautions = new ArrayList<Said>();
         if (mostN > proofN) {
-            cautions.add("With little friction this torque passes the proof load of %s %s: it may stretch for good."
-                    .formatted(thread, strength.words()));
+            cautions.add(Said.verbatim("With little friction this torque passes the proof load of %s %s: it may stretch for good."
+                    .formatted(thread, strength.words())));
         } else if (torqueNm > yieldNm) {
-            cautions.add("With little friction this torque turns %s %s past 90 %% of its yield."
-                    .formatted(thread, strength.words()));
+            cautions.add(Said.verbatim("With little friction this torque turns %s %s past 90 %% of its yield."
+                    .formatted(thread, strength.words())));
         }
         var steps = List.of(
                 new Step(

@@ -1,5 +1,7 @@
 package cornerbook.core.torque;
 
+import cornerbook.core.say.Said;
+
 import static cornerbook.core.quantity.Range.check;
 
 import cornerbook.core.why.Explained;
@@ -15,7 +17,7 @@ import java.util.List;
  * @param settingNm to be read on the scale
  */
 public record ScaleSetting(
-        WrenchScale scale, double clickNm, double offsetNm, double settingNm, List<String> cautions, List<Step> steps)
+        WrenchScale scale, double clickNm, double offsetNm, double settingNm, List<Said> cautions, List<Step> steps)
         implements Explained {
     private static final double MOST_OFFSET_SHARE = 0.1;
     /** Below it most wrenches are not to be trusted (ISO 6789, from memory). */
@@ -45,8 +47,8 @@ public record ScaleSetting(
                 offsetNm,
                 settingNm,
                 trusted
-                        ? List.of()
-                        : List.of("The setting lies in the lowest fifth of the scale: take a smaller wrench."),
+                        ? Said.verbatims()
+                        : Said.verbatims("The setting lies in the lowest fifth of the scale: take a smaller wrench."),
                 List.of(
                         new Step(
                                 "to be read on this wrench",

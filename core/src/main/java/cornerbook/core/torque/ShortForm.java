@@ -1,5 +1,7 @@
 package cornerbook.core.torque;
 
+import cornerbook.core.say.Said;
+
 import static cornerbook.core.quantity.Range.check;
 
 import cornerbook.core.why.Explained;
@@ -25,7 +27,7 @@ public record ShortForm(
         double leastGain,
         double mostGain,
         double mostShareOfProof,
-        List<String> cautions,
+        List<Said> cautions,
         List<Step> steps)
         implements Explained {
     private static final String SOURCE = "T = K F d; handbook values of K for %s threads";
@@ -49,15 +51,15 @@ public record ShortForm(
         double proofN = strength.proofLoadN(thread);
         double low = ThreadState.DRY.highestFactor() / state.highestFactor();
         double high = ThreadState.DRY.lowestFactor() / state.lowestFactor();
-        var cautions = new ArrayList<String>();
+        var cautions = new ArrayList<Said>();
         if (state != ThreadState.DRY) {
-            cautions.add(
+            cautions.add(Said.verbatim(
                     "A torque given for clean, dry threads clamps %.0f to %.0f %% more on %s threads; follow the vehicle's manual and do not lubricate unless it says so."
-                            .formatted((Math.min(low, high) - 1) * 100, (Math.max(low, high) - 1) * 100, state.word()));
+                            .formatted((Math.min(low, high) - 1) * 100, (Math.max(low, high) - 1) * 100, state.word())));
         }
         if (mostN > proofN) {
-            cautions.add("This torque can pass the proof load of %s %s on %s threads."
-                    .formatted(thread, strength.words(), state.word()));
+            cautions.add(Said.verbatim("This torque can pass the proof load of %s %s on %s threads."
+                    .formatted(thread, strength.words(), state.word())));
         }
         var source = SOURCE.formatted(state.word());
         var steps = List.of(

@@ -1,5 +1,7 @@
 package cornerbook.core.torque;
 
+import cornerbook.core.say.Said;
+
 import cornerbook.core.why.Explained;
 import cornerbook.core.why.Step;
 import java.util.List;
@@ -11,7 +13,7 @@ import java.util.List;
  *
  * @param order the numbers 1 to n, each once
  */
-public record TighteningOrder(List<Integer> order, List<String> cautions, List<Step> steps) implements Explained {
+public record TighteningOrder(List<Integer> order, List<Said> cautions, List<Step> steps) implements Explained {
     private static final List<List<Integer>> BY_COUNT = List.of(
             List.of(1, 2, 3),
             List.of(1, 3, 2, 4),
@@ -39,7 +41,7 @@ public record TighteningOrder(List<Integer> order, List<String> cautions, List<S
         }
         return new TighteningOrder(
                 BY_COUNT.get(count - FEWEST),
-                List.of("Go round in this order twice: first to half of the torque, then to all of it."),
+                Said.verbatims("Go round in this order twice: first to half of the torque, then to all of it."),
                 List.of(new Step(
                         "fasteners per wheel",
                         "table, each next one as far across as can be",

@@ -1,5 +1,7 @@
 package cornerbook.core.torque;
 
+import cornerbook.core.say.Said;
+
 import static cornerbook.core.quantity.Range.check;
 
 import cornerbook.core.why.Explained;
@@ -20,7 +22,7 @@ public record TorqueBar(
         double leastNm,
         double mostNm,
         boolean fits,
-        List<String> cautions,
+        List<Said> cautions,
         List<Step> steps)
         implements Explained {
     /** Up to this share of the torque asked a bar may go before the wrench. Common practice, no source. */
@@ -55,7 +57,7 @@ public record TorqueBar(
                 leastNm,
                 mostNm,
                 fits,
-                List.of(caution),
+                Said.verbatims(caution),
                 List.of(
                         new Step(
                                 "least torque of the bar",

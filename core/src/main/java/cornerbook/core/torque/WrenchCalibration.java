@@ -1,5 +1,7 @@
 package cornerbook.core.torque;
 
+import cornerbook.core.say.Said;
+
 import cornerbook.core.why.Explained;
 import cornerbook.core.why.Step;
 import java.time.LocalDate;
@@ -22,7 +24,7 @@ public record WrenchCalibration(
         LocalDate dueOn,
         int cyclesLeft,
         boolean due,
-        List<String> cautions,
+        List<Said> cautions,
         List<Step> steps)
         implements Explained {
     private static final int MONTHS = 12;
@@ -54,7 +56,7 @@ public record WrenchCalibration(
                 dueOn,
                 left,
                 due,
-                due ? List.of("The wrench is due for calibration: do not trust its setting.") : List.of(),
+                due ? Said.verbatims("The wrench is due for calibration: do not trust its setting.") : List.of(),
                 List.of(
                         new Step("time between calibrations", "table", MONTHS, "months", SOURCE),
                         new Step(

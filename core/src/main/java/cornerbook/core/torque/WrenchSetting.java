@@ -1,5 +1,7 @@
 package cornerbook.core.torque;
 
+import cornerbook.core.say.Said;
+
 import static cornerbook.core.quantity.Range.check;
 
 import cornerbook.core.why.Explained;
@@ -20,10 +22,10 @@ public record WrenchSetting(
         double adapterMm,
         double angleDeg,
         double settingNm,
-        List<String> cautions,
+        List<Said> cautions,
         List<Step> steps)
         implements Explained {
-    private static final List<String> CAUTIONS = List.of(
+    private static final List<Said> CAUTIONS = Said.verbatims(
             "Hold the wrench in the middle of its grip: elsewhere the adapter's correction is another one.",
             "A wrench that clicks without turning the fastener has not measured: slacken it and tighten anew.");
 

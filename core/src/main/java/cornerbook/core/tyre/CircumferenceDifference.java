@@ -1,5 +1,7 @@
 package cornerbook.core.tyre;
 
+import cornerbook.core.say.Said;
+
 import static cornerbook.core.quantity.Range.check;
 
 import cornerbook.core.why.Explained;
@@ -24,7 +26,7 @@ public record CircumferenceDifference(
         Kind kind,
         double limitMm,
         boolean within,
-        List<String> cautions,
+        List<Said> cautions,
         List<Step> steps)
         implements Explained {
     public CircumferenceDifference {
@@ -123,7 +125,7 @@ public record CircumferenceDifference(
                 within,
                 within
                         ? List.of()
-                        : List.of(
+                        : Said.verbatims(
                                 "The tyres differ by more than the car's drive may bear: do not drive it far like this."),
                 steps);
     }

@@ -1,5 +1,7 @@
 package cornerbook.core.tyre;
 
+import cornerbook.core.say.Said;
+
 import static cornerbook.core.quantity.Range.check;
 
 import cornerbook.core.why.Explained;
@@ -22,7 +24,7 @@ public record RimFit(
         double highestRimCode,
         double sectionWidthMm,
         boolean permitted,
-        List<String> cautions,
+        List<Said> cautions,
         List<Step> steps)
         implements Explained {
     private static final double INCH_MM = 25.4;
@@ -57,7 +59,7 @@ public record RimFit(
                 permitted,
                 permitted
                         ? List.of()
-                        : List.of(
+                        : Said.verbatims(
                                 "A rim of %s in is outside %s to %s in for this tyre: do not fit without the tyre maker's word."
                                         .formatted(
                                                 Step.digits(rimCode),

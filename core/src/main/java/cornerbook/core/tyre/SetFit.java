@@ -1,5 +1,7 @@
 package cornerbook.core.tyre;
 
+import cornerbook.core.say.Said;
+
 import static cornerbook.core.quantity.Range.check;
 
 import cornerbook.core.why.Explained;
@@ -26,7 +28,7 @@ public record SetFit(
         double ringMm,
         @Nullable Double caliperGapMm,
         boolean mounts,
-        List<String> cautions,
+        List<Said> cautions,
         List<Step> steps)
         implements Explained {
     /** Common practice, no source; the vehicle maker's outranks it. */
@@ -52,40 +54,40 @@ public record SetFit(
      * @param caliperGapMm 0 to 100 mm; null when it was not measured
      */
     public static SetFit of(Mounting car, Mounting wheel, @Nullable Double caliperGapMm) {
-        var against = new ArrayList<String>();
+        var against = new ArrayList<Said>();
         if (car.holes() != wheel.holes() || Math.abs(car.circleMm() - wheel.circleMm()) > SAME_MM) {
-            against.add("Bolt circle %dx%s does not go on %dx%s: do not fit."
-                    .formatted(wheel.holes(), Step.digits(wheel.circleMm()), car.holes(), Step.digits(car.circleMm())));
+            against.add(Said.verbatim("Bolt circle %dx%s does not go on %dx%s: do not fit."
+                    .formatted(wheel.holes(), Step.digits(wheel.circleMm()), car.holes(), Step.digits(car.circleMm()))));
         }
         if (wheel.boreMm() < car.boreMm() - SAME_MM) {
-            against.add("Centre bore %s mm does not go over the hub's %s mm: do not fit."
-                    .formatted(Step.digits(wheel.boreMm()), Step.digits(car.boreMm())));
+            against.add(Said.verbatim("Centre bore %s mm does not go over the hub's %s mm: do not fit."
+                    .formatted(Step.digits(wheel.boreMm()), Step.digits(car.boreMm()))));
         }
         if (!car.thread().equals(wheel.thread())) {
-            against.add("Fasteners %s of this set do not belong in the hub's %s: use those of the hub's thread."
-                    .formatted(wheel.thread(), car.thread()));
+            against.add(Said.verbatim("Fasteners %s of this set do not belong in the hub's %s: use those of the hub's thread."
+                    .formatted(wheel.thread(), car.thread())));
         }
         if (caliperGapMm != null && check("caliper gap", caliperGapMm, 0, 100, "mm") < LEAST_CALIPER_GAP_MM) {
-            against.add("Caliper gap %s mm is under %.0f mm: do not fit."
-                    .formatted(Step.digits(caliperGapMm), LEAST_CALIPER_GAP_MM));
+            against.add(Said.verbatim("Caliper gap %s mm is under %.0f mm: do not fit."
+                    .formatted(Step.digits(caliperGapMm), LEAST_CALIPER_GAP_MM)));
         }
         boolean mounts = against.isEmpty();
         var cautions = new ArrayList<>(against);
         if (car.seat() != wheel.seat()) {
-            cautions.add(
+            cautions.add(Said.verbatim(
                     "The wheel's seat is a %s, the car's fasteners are for a %s: take fasteners for the wheel's seat."
-                            .formatted(wheel.seat().word(), car.seat().word()));
+                            .formatted(wheel.seat().word(), car.seat().word())));
         }
         double ringMm = Math.max(0, (wheel.boreMm() - car.boreMm()) / 2);
         if (ringMm > SAME_MM / 2) {
-            cautions.add("The bore is wider than the hub: a hub ring of %s to %s mm is needed."
-                    .formatted(Step.digits(car.boreMm()), Step.digits(wheel.boreMm())));
+            cautions.add(Said.verbatim("The bore is wider than the hub: a hub ring of %s to %s mm is needed."
+                    .formatted(Step.digits(car.boreMm()), Step.digits(wheel.boreMm()))));
         }
         double half = (wheel.rimCode() - car.rimCode()) * INCH_MM / 2;
         double offset = wheel.offsetMm() - car.offsetMm();
         if (half + offset > 0 || half - offset > 0) {
-            cautions.add(
-                    "The rim comes nearer to strut, caliper or wing: turn the wheel by hand before the car moves.");
+            cautions.add(Said.verbatim(
+                    "The rim comes nearer to strut, caliper or wing: turn the wheel by hand before the car moves."));
         }
         return new SetFit(
                 car,

@@ -1,5 +1,7 @@
 package cornerbook.core.tyre;
 
+import cornerbook.core.say.Said;
+
 import static cornerbook.core.quantity.Range.check;
 
 import cornerbook.core.why.Explained;
@@ -27,7 +29,7 @@ public record SizeComparison(
         double radiusMm,
         double turnsPerKm,
         boolean carriesEnough,
-        List<String> cautions,
+        List<Said> cautions,
         List<Step> steps)
         implements Explained {
     private static final double MM_PER_KM = 1e6;
@@ -42,11 +44,11 @@ public record SizeComparison(
     public static SizeComparison of(TyreSize placard, TyreSize other, double indicatedKmh) {
         check("speed shown", indicatedKmh, 10, 300, "km/h");
         double ratio = other.rollingCircumferenceMm() / placard.rollingCircumferenceMm();
-        var cautions = new ArrayList<String>();
+        var cautions = new ArrayList<Said>();
         boolean carriesEnough = carries(placard.service(), other.service(), cautions);
         if (ratio > 1) {
-            cautions.add(
-                    "The speedometer shows less than the true speed unless it has room: it must never show less (UN R39, from memory).");
+            cautions.add(Said.verbatim(
+                    "The speedometer shows less than the true speed unless it has room: it must never show less (UN R39, from memory)."));
         }
         double diameterMm = other.overallDiameterMm() - placard.overallDiameterMm();
         double turns = MM_PER_KM / other.rollingCircumferenceMm();
@@ -85,22 +87,22 @@ public record SizeComparison(
     }
 
     private static boolean carries(
-            @Nullable ServiceDescription placard, @Nullable ServiceDescription other, List<String> cautions) {
+            @Nullable ServiceDescription placard, @Nullable ServiceDescription other, List<Said> cautions) {
         if (placard == null || other == null) {
-            cautions.add("Load and speed are not judged: give both sizes with load index and speed symbol, as 98V.");
+            cautions.add(Said.verbatim("Load and speed are not judged: give both sizes with load index and speed symbol, as 98V."));
             return false;
         }
         boolean load = other.loadIndex().number() >= placard.loadIndex().number();
         boolean speed =
                 other.speedSymbol().highestKmh() >= placard.speedSymbol().highestKmh();
         if (!load) {
-            cautions.add("Load index %d is below the placard's %d: do not fit."
-                    .formatted(other.loadIndex().number(), placard.loadIndex().number()));
+            cautions.add(Said.verbatim("Load index %d is below the placard's %d: do not fit."
+                    .formatted(other.loadIndex().number(), placard.loadIndex().number())));
         }
         if (!speed) {
-            cautions.add(
+            cautions.add(Said.verbatim(
                     "Speed symbol %s is below the placard's %s: only where the law lets winter tyres, with the lower speed shown to the driver."
-                            .formatted(other.speedSymbol(), placard.speedSymbol()));
+                            .formatted(other.speedSymbol(), placard.speedSymbol())));
         }
         return load && speed;
     }

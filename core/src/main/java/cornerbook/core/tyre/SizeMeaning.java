@@ -1,5 +1,7 @@
 package cornerbook.core.tyre;
 
+import cornerbook.core.say.Said;
+
 import cornerbook.core.why.Explained;
 import cornerbook.core.why.Step;
 import java.util.ArrayList;
@@ -34,7 +36,7 @@ public record SizeMeaning(
         @Nullable Double highestKmh,
         @Nullable Double capacityAtHighestKg,
         @Nullable Double referenceKpa,
-        List<String> cautions,
+        List<Said> cautions,
         List<Step> steps)
         implements Explained {
     private static final double MM_PER_KM = 1e6;
@@ -109,7 +111,7 @@ public record SizeMeaning(
                         : service.capacityKg(service.speedSymbol().highestKmh()),
                 referenceKpa,
                 service == null
-                        ? List.of(
+                        ? Said.verbatims(
                                 "Load and speed are not known from this: write the size with load index and speed symbol, as 98V.")
                         : List.of(),
                 steps);

@@ -1,5 +1,7 @@
 package cornerbook.core.tyre;
 
+import cornerbook.core.say.Said;
+
 import cornerbook.core.why.Explained;
 import cornerbook.core.why.Step;
 import java.time.LocalDate;
@@ -25,7 +27,7 @@ public record TyreAge(
         @Nullable LocalDate replaceBy,
         AgeRule rule,
         Answer answer,
-        List<String> cautions,
+        List<Said> cautions,
         List<Step> steps)
         implements Explained {
     private static final DateCode FIRST_OF_FOUR_DIGITS = new DateCode(1, 2000);
@@ -84,19 +86,19 @@ public record TyreAge(
                 steps);
     }
 
-    private static List<String> cautions(Tin tin, Answer answer) {
-        var cautions = new ArrayList<String>();
+    private static List<Said> cautions(Tin tin, Answer answer) {
+        var cautions = new ArrayList<Said>();
         if (answer == Answer.REPLACE) {
-            cautions.add("Rubber ages: replace this tyre, whatever tread is left.");
+            cautions.add(Said.verbatim("Rubber ages: replace this tyre, whatever tread is left."));
         } else if (answer == Answer.INSPECT) {
-            cautions.add("Look at this tyre for cracks in sidewall and grooves every year.");
+            cautions.add(Said.verbatim("Look at this tyre for cracks in sidewall and grooves every year."));
         }
         if (tin.madeBefore2000()) {
-            cautions.add("Three digits are a date of before 2000: read the number again on the other sidewall.");
+            cautions.add(Said.verbatim("Three digits are a date of before 2000: read the number again on the other sidewall."));
         }
         var unusual = tin.unusualLetters();
         if (!unusual.isEmpty()) {
-            cautions.add("The number has %s, which no TIN uses: read it again.".formatted(unusual));
+            cautions.add(Said.verbatim("The number has %s, which no TIN uses: read it again.".formatted(unusual)));
         }
         return cautions;
     }

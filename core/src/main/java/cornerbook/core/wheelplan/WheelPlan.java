@@ -1,5 +1,7 @@
 package cornerbook.core.wheelplan;
 
+import cornerbook.core.say.Said;
+
 import cornerbook.core.corner.Corner;
 import java.util.List;
 import java.util.Map;
@@ -30,7 +32,7 @@ public record WheelPlan(
         List<Gain> gains,
         List<RuleCost> costs,
         List<Rule> leftOut,
-        List<String> reasons) {
+        List<Said> reasons) {
     public WheelPlan {
         wheelAt = Map.copyOf(wheelAt);
         seasons = List.copyOf(seasons);

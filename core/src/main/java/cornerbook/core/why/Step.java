@@ -1,5 +1,8 @@
 package cornerbook.core.why;
 
+import cornerbook.core.say.Said;
+
+import cornerbook.core.say.Amount;
 import java.math.BigDecimal;
 import java.math.MathContext;
 
@@ -12,7 +15,7 @@ import java.math.MathContext;
  * @param unit as shown; empty for a bare number
  * @param source standard, handbook or rule with its place; or "common practice, no source", or "from memory"
  */
-public record Step(String what, String formula, double value, String unit, String source) {
+public record Step(Said what, Said formula, double value, String unit, Said source) {
     private static final MathContext SHOWN_DIGITS = new MathContext(4);
 
     /** Refuses what is no number. */
@@ -22,9 +25,13 @@ public record Step(String what, String formula, double value, String unit, Strin
         }
     }
 
+    public Step(String what, String formula, double value, String unit, String source) {
+        this(Said.verbatim(what), Said.verbatim(formula), value, unit, Said.verbatim(source));
+    }
+
     /** The value with its unit, four digits: "70.5 kN". */
-    public String shown() {
-        return "%s %s".formatted(digits(value), unit).strip();
+    public Amount shown() {
+        return Amount.significant(value, unit, 4);
     }
 
     /** A number with four significant digits and without zeros at its end. */

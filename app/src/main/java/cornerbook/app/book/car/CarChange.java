@@ -1,5 +1,7 @@
 package cornerbook.app.book.car;
 
+import cornerbook.words.Reader;
+
 import cornerbook.core.assess.IdentityRules;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Wheel;
@@ -36,7 +38,7 @@ public final class CarChange {
                     "The car was changed by somebody else since this form was opened, nothing was stored; open it anew and change it again");
         }
         IdentityRules.check(changed).stream().findFirst().ifPresent(problem -> {
-            throw new BookException(problem.message());
+            throw new BookException(Reader.DEFAULT.say(problem.message()));
         });
         var customer = changed.customer();
         new TableRow("customer")

@@ -1,5 +1,7 @@
 package cornerbook.app.book.people;
 
+import cornerbook.words.Language;
+
 import cornerbook.app.book.store.BookStore;
 import cornerbook.app.preference.Look;
 import cornerbook.app.preference.Preferences;
@@ -100,7 +102,7 @@ public final class DeviceLedger {
     /** A tablet that is paired; empty for one that never was, or is lost. */
     public Optional<TabletAtWork> findAtWork(String deviceId) {
         return store.read(handle -> handle.select(
-                        "select device.id as device_id, device.secret_hash, device_person.person, preference.units, preference.look, preference.walk from device join device_person on device_person.device_id = device.id left join preference on preference.person = device_person.person where device.id = ? and device.unpaired_at is null order by device_person.turn desc limit 1",
+                        "select device.id as device_id, device.secret_hash, device_person.person, preference.units, preference.look, preference.walk, preference.language from device join device_person on device_person.device_id = device.id left join preference on preference.person = device_person.person where device.id = ? and device.unpaired_at is null order by device_person.turn desc limit 1",
                         deviceId)
                 .map((row, context) -> new TabletAtWork(
                         row.getString("device_id"),
@@ -119,18 +121,20 @@ public final class DeviceLedger {
 
     public void putPreferences(String person, Preferences preferences) {
         store.write(handle -> handle.execute(
-                "insert into preference (person, units, look, walk) values (?, ?, ?, ?) on conflict (person) do update set units = excluded.units, look = excluded.look, walk = excluded.walk",
+                "insert into preference (person, units, look, walk, language) values (?, ?, ?, ?, ?) on conflict (person) do update set units = excluded.units, look = excluded.look, walk = excluded.walk, language = excluded.language",
                 person,
                 preferences.units().name(),
                 preferences.look().name(),
-                preferences.walkWords()));
+                preferences.walkWords(),
+                preferences.language().name()));
     }
 
     private static Preferences preferences(ResultSet row) throws SQLException {
         return new Preferences(
                 UnitSystem.valueOf(row.getString("units")),
                 Look.valueOf(row.getString("look")),
-                Preferences.findWalk(row.getString("walk")).orElse(Preferences.DEFAULT.walk()));
+                Preferences.findWalk(row.getString("walk")).orElse(Preferences.DEFAULT.walk()),
+                Language.valueOf(row.getString("language")));
     }
 
     /** Those that are paired, the latest first. */

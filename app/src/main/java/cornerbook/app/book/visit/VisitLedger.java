@@ -1,5 +1,7 @@
 package cornerbook.app.book.visit;
 
+import cornerbook.words.Reader;
+
 import cornerbook.core.assess.IdentityRules;
 import cornerbook.core.assess.VisitRules;
 import cornerbook.core.car.CarHistory;
@@ -129,7 +131,7 @@ public final class VisitLedger {
     }
 
     private static void refuse(List<Problem> problems) {
-        problems.stream().findFirst().ifPresent(problem -> refuse(problem.message()));
+        problems.stream().findFirst().ifPresent(problem -> refuse(Reader.DEFAULT.say(problem.message())));
     }
 
     private static void refuse(String sentence) {

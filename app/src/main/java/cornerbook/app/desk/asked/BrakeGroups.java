@@ -1,5 +1,7 @@
 package cornerbook.app.desk.asked;
 
+import cornerbook.app.request.Told;
+
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.ServiceStep;
 import cornerbook.core.car.ServiceSteps;
@@ -20,19 +22,19 @@ public record BrakeGroups(Vehicle vehicle) {
 
         /** The first caution stands beside the title. */
         public String note() {
-            return step.cautions().stream().findFirst().orElse("");
+            return step.cautions().stream().findFirst().map(Told::say).orElse("");
         }
 
         /** The other cautions, then what goes where. */
         public List<String> hints() {
             return Stream.concat(
-                            step.cautions().stream().skip(1),
+                            step.cautions().stream().skip(1).map(Told::say),
                             step.lubricants().stream()
                                     .map(lubricant -> "%s: %s; %s."
                                             .formatted(
-                                                    Words.sentenceStart(lubricant.place()),
-                                                    lubricant.kind(),
-                                                    lubricant.reason())))
+                                                    Told.begin(lubricant.place()),
+                                                    Told.say(lubricant.kind()),
+                                                    Told.say(lubricant.reason()))))
                     .toList();
         }
     }

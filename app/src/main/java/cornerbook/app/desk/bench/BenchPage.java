@@ -1,5 +1,7 @@
 package cornerbook.app.desk.bench;
 
+import cornerbook.app.request.Told;
+
 import cornerbook.app.bench.Ask;
 import cornerbook.app.bench.Part;
 import cornerbook.app.bench.Question;
@@ -83,6 +85,7 @@ public record BenchPage(
         public List<String> cautions() {
             return answers.stream()
                     .flatMap(answer -> answer.part().result().cautions().stream())
+                    .map(Told::say)
                     .distinct()
                     .toList();
         }

@@ -1,5 +1,7 @@
 package cornerbook.app.desk.burnish;
 
+import cornerbook.app.request.Told;
+
 import cornerbook.app.desk.burnish.BurnishPage.Field;
 import cornerbook.core.brake.burnish.BurnishDrive;
 import cornerbook.core.brake.burnish.judge.BurnishPlanning;
@@ -62,7 +64,7 @@ public final class BurnishHandler {
                     rearMassKg,
                     rearMm,
                     airC == null ? AIR_C : airC);
-            missing = planning.missing().stream().map(Words::sentenceStart).toList();
+            missing = planning.missing().stream().map(Told::begin).toList();
             if (asked.isSound() && missing.isEmpty()) {
                 drives = Arrays.stream(Axle.values())
                         .map(axle -> planning.drive(axle, 0))

@@ -1,5 +1,7 @@
 package cornerbook.app.desk.burnish;
 
+import cornerbook.app.request.Told;
+
 import cornerbook.app.picture.brake.TemperatureOverTime;
 import cornerbook.core.brake.burnish.BurnishDrive;
 import cornerbook.core.car.CarHistory;
@@ -48,6 +50,7 @@ public record BurnishPage(
     public List<String> cautions() {
         return drives.stream()
                 .flatMap(drive -> drive.cautions().stream())
+                .map(Told::say)
                 .distinct()
                 .toList();
     }

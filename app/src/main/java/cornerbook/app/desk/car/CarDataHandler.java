@@ -1,5 +1,7 @@
 package cornerbook.app.desk.car;
 
+import cornerbook.app.request.Told;
+
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
@@ -134,7 +136,7 @@ public final class CarDataHandler {
             var where = places.contains(problem.where())
                     ? problem.where()
                     : ONE_WHEEL.matcher(problem.where()).replaceAll("$1");
-            errors.putIfAbsent(places.contains(where) ? where : "", Typed.sentence(problem.message()));
+            errors.putIfAbsent(places.contains(where) ? where : "", Typed.sentence(Told.say(problem.message())));
         }
         return errors;
     }

@@ -1,5 +1,7 @@
 package cornerbook.app.desk.findings;
 
+import cornerbook.app.request.Told;
+
 import cornerbook.app.book.photo.Photo;
 import cornerbook.app.desk.UnitChoice;
 import cornerbook.app.desk.Words;
@@ -130,7 +132,7 @@ public record FindingsPage(Assessment assessment, List<Photo> photos) {
                         "|",
                         finding.verdict().name(),
                         finding.subject().part().name(),
-                        said.shape(finding.plainWords()));
+                        said.shape(Told.say(finding.plainWords())));
                 alike.computeIfAbsent(key, unused -> new ArrayList<>()).add(thing);
             }
         }
@@ -176,7 +178,7 @@ public record FindingsPage(Assessment assessment, List<Photo> photos) {
 
     /** What could not be judged, each thing once. */
     public List<String> notJudged() {
-        return new SaidOnce(assessment.history()).join(assessment.notJudged());
+        return new SaidOnce(assessment.history()).join(assessment.notJudged().stream().map(Told::say).toList());
     }
 
     /** Where each wheel goes, and where it ran before. */
@@ -211,7 +213,7 @@ public record FindingsPage(Assessment assessment, List<Photo> photos) {
                     ? patternsOf(String.valueOf(finding.subject().setId()))
                     : List.<Finding>of();
             var advice =
-                    patterns.stream().map(Finding::plainWords).filter(said::add).toList();
+                    patterns.stream().map(Finding::plainWords).map(Told::say).filter(said::add).toList();
             things.add(new FoundThing(finding, patterns, advice));
         }
         return things;
@@ -233,7 +235,7 @@ public record FindingsPage(Assessment assessment, List<Photo> photos) {
     }
 
     private static List<String> wordsOf(List<FoundThing> things) {
-        return things.stream().map(thing -> thing.finding().plainWords()).toList();
+        return things.stream().map(thing -> Told.say(thing.finding().plainWords())).toList();
     }
 
     /** The corner that a wheel last left the shop on, before this visit. */

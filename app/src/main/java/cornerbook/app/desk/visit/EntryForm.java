@@ -1,5 +1,7 @@
 package cornerbook.app.desk.visit;
 
+import cornerbook.app.request.Told;
+
 import cornerbook.app.desk.EntryUnits;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.OpenVisit;
@@ -194,7 +196,7 @@ final class EntryForm {
 
     private Group group(BrakeGroups.Step step) {
         return new Group(
-                step.step().title(),
+                Told.say(step.step().title()),
                 step.note(),
                 "",
                 step.hints(),
@@ -309,7 +311,7 @@ final class EntryForm {
                 var number = found.where().substring(prefix.length()).replaceFirst("/.*", "");
                 int place = Integer.parseInt(number) - visit.readings().size();
                 if (place >= 0) {
-                    errors.put(keys.get(place), Typed.sentence(found.message()));
+                    errors.put(keys.get(place), Typed.sentence(Told.say(found.message())));
                 }
             }
         }

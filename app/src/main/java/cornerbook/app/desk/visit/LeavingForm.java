@@ -1,5 +1,7 @@
 package cornerbook.app.desk.visit;
 
+import cornerbook.app.request.Told;
+
 import cornerbook.app.desk.asked.WheelProposal.Fill;
 import cornerbook.app.desk.visit.EntryPage.Leaving;
 import cornerbook.app.desk.visit.EntryPage.Place;
@@ -60,7 +62,7 @@ final class LeavingForm {
         for (var found : VisitRules.check(leaving.history(), today)) {
             for (var corner : Corner.values()) {
                 if (found.where().equals(leaving.path() + "/leftOn/" + corner)) {
-                    errors.put(corner, Typed.sentence(found.message()));
+                    errors.put(corner, Typed.sentence(Told.say(found.message())));
                 }
             }
         }

@@ -1,5 +1,7 @@
 package cornerbook.core.air.judge;
 
+import cornerbook.core.say.Said;
+
 import cornerbook.core.air.PressureCurve;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
@@ -39,7 +41,7 @@ public final class PressureFindings {
             List<Visit> visits,
             StandingReadings readings,
             @Nullable Climate climate,
-            List<String> notJudged) {
+            List<Said> notJudged) {
         var visit = visits.getLast();
         var gauge = UsedGauge.of(visit);
         var findings = new ArrayList<Finding>();
@@ -69,7 +71,7 @@ public final class PressureFindings {
                             climate,
                             loss.filter(lost -> left.equals(arrived))));
                 } else {
-                    notJudged.add("%s pressure: not recorded as set on %s".formatted(corner, left));
+                    notJudged.add(Said.verbatim("%s pressure: not recorded as set on %s".formatted(corner, left)));
                 }
             }
         }

@@ -1,5 +1,7 @@
 package cornerbook.core.air.judge;
 
+import cornerbook.core.say.Said;
+
 import cornerbook.core.air.SensorAge;
 import cornerbook.core.air.SensorLearning;
 import cornerbook.core.car.CarHistory;
@@ -18,7 +20,7 @@ import java.util.Map;
 public final class SensorFindings {
     private SensorFindings() {}
 
-    public static List<Finding> of(CarHistory history, Visit visit, List<String> notJudged) {
+    public static List<Finding> of(CarHistory history, Visit visit, List<Said> notJudged) {
         var findings = new ArrayList<Finding>();
         var warning = history.vehicle().details().pressureWarning();
         var leftOn = visit.leftOn();
@@ -30,7 +32,7 @@ public final class SensorFindings {
                         .forEach(corner -> old(corner, wheel, visit, findings)));
         boolean changed = !leftOn.isEmpty() && !leftOn.equals(visit.arrivedOn());
         if (changed && warning.kind() != null) {
-            notJudged.add("pressure warning: " + SensorLearning.of(warning).sentence());
+            notJudged.add(Said.verbatim("pressure warning: " + SensorLearning.of(warning).sentence()));
         }
         return findings;
     }

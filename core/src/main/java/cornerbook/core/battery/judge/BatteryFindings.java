@@ -1,5 +1,7 @@
 package cornerbook.core.battery.judge;
 
+import cornerbook.core.say.Said;
+
 import cornerbook.core.battery.BatteryHealth;
 import cornerbook.core.battery.Chemistry;
 import cornerbook.core.battery.HealthTrend;
@@ -39,22 +41,22 @@ public final class BatteryFindings {
             List<Visit> visits,
             StandingReadings readings,
             LocalDate nextVisit,
-            List<String> notJudged) {
+            List<Said> notJudged) {
         var battery = vehicle.battery();
         var voltage = readings.ofVehicle(Measure.BATTERY_VOLTAGE);
         if (voltage.isEmpty()) {
-            notJudged.add("12 V battery: voltage at rest not measured");
+            notJudged.add(Said.verbatim("12 V battery: voltage at rest not measured"));
             return Optional.empty();
         }
         if (battery.chemistry() == Chemistry.LITHIUM) {
-            notJudged.add("12 V battery: lithium needs its maker's voltage table, which the book does not have");
+            notJudged.add(Said.verbatim("12 V battery: lithium needs its maker's voltage table, which the book does not have"));
             return Optional.empty();
         }
         double volts = voltage.get().value();
         if (volts > StateOfCharge.HELD_UP_VOLTS) {
-            notJudged.add(
+            notJudged.add(Said.verbatim(
                     "12 V battery: %.1f V is held up by the converter or a charger; let the car sleep and measure again"
-                            .formatted(volts));
+                            .formatted(volts)));
             return Optional.empty();
         }
         var temperature = readings.ofVehicle(Measure.BATTERY_TEMPERATURE);
@@ -91,7 +93,7 @@ public final class BatteryFindings {
                                     .formatted(cranking.get().value(), rated, battery.ratingStandard(), health * 100),
                             "tester set to that standard and told the temperature; sound at 70 % and more; watched below 80 % (common practice, no source)"));
         } else {
-            notJudged.add("12 V battery: health, as no cranking current was measured against its rating");
+            notJudged.add(Said.verbatim("12 V battery: health, as no cranking current was measured against its rating"));
         }
         temperature.ifPresent(reading -> evidence.add(new Evidence(
                 "temperature", "%.0f °C".formatted(reading.value()), "reading; 1.2 mV/K to the table's 27 °C")));

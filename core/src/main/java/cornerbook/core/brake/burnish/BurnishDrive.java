@@ -1,5 +1,7 @@
 package cornerbook.core.brake.burnish;
 
+import cornerbook.core.say.Said;
+
 import cornerbook.core.corner.Axle;
 import cornerbook.core.why.Explained;
 import cornerbook.core.why.Step;
@@ -24,7 +26,7 @@ public record BurnishDrive(
         BurnishTarget target,
         BurnishPlan plan,
         List<Moment> temperatures,
-        List<String> cautions,
+        List<Said> cautions,
         List<Step> steps)
         implements Explained {
     private static final String MODEL = "one lump of iron; docs/methods/brakes.md, burnish";
@@ -78,29 +80,29 @@ public record BurnishDrive(
         return moments;
     }
 
-    private static List<String> cautions(BurnishStop stop, BurnishTarget target, BurnishPlan plan) {
-        var cautions = new ArrayList<String>();
+    private static List<Said> cautions(BurnishStop stop, BurnishTarget target, BurnishPlan plan) {
+        var cautions = new ArrayList<Said>();
         switch (plan.warning()) {
             case EXCEEDS_THE_LIMIT ->
-                cautions.add("Do not drive this: the disc would pass its limit of %.0f °C. Milder or fewer stops."
-                        .formatted(target.limitC()));
+                cautions.add(Said.verbatim("Do not drive this: the disc would pass its limit of %.0f °C. Milder or fewer stops."
+                        .formatted(target.limitC())));
             case GETS_TOO_HOT ->
-                cautions.add(
+                cautions.add(Said.verbatim(
                         "Even with the longest spacing the disc gets hotter than %.0f °C: take milder or fewer stops."
-                                .formatted(target.highestC()));
+                                .formatted(target.highestC())));
             case STAYS_TOO_COLD ->
-                cautions.add(
+                cautions.add(Said.verbatim(
                         "However many stops, the disc stays below %.0f °C: keep regeneration out, or stop from a higher speed."
-                                .formatted(target.lowestC()));
+                                .formatted(target.lowestC())));
             case NONE -> {}
         }
         if (stop.regenerationShare() > 0) {
-            cautions.add(
-                    "Where the car regenerates, the discs stay cold: follow the maker's way to keep regeneration out.");
+            cautions.add(Said.verbatim(
+                    "Where the car regenerates, the discs stay cold: follow the maker's way to keep regeneration out."));
         }
-        cautions.add(
-                "Only where traffic allows, and never to a standstill on hot discs; after the stops drive on with little braking.");
-        cautions.add("The vehicle manufacturer's and the pad maker's procedure outrank this plan.");
+        cautions.add(Said.verbatim(
+                "Only where traffic allows, and never to a standstill on hot discs; after the stops drive on with little braking."));
+        cautions.add(Said.verbatim("The vehicle manufacturer's and the pad maker's procedure outrank this plan."));
         return cautions;
     }
 

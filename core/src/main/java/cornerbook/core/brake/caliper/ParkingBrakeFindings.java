@@ -1,5 +1,7 @@
 package cornerbook.core.brake.caliper;
 
+import cornerbook.core.say.Said;
+
 import cornerbook.core.brake.judge.Deficiency;
 import cornerbook.core.brake.judge.OpenBrakeWork;
 import cornerbook.core.car.Measure;
@@ -18,7 +20,7 @@ import java.util.Optional;
 public final class ParkingBrakeFindings {
     private ParkingBrakeFindings() {}
 
-    public static Optional<Finding> of(Visit visit, List<String> notJudged) {
+    public static Optional<Finding> of(Visit visit, List<Said> notJudged) {
         var readings = new StandingReadings(visit);
         if (OpenBrakeWork.inServiceMode(readings)) {
             return Optional.of(finding(
@@ -29,7 +31,7 @@ public final class ParkingBrakeFindings {
         }
         var held = readings.ofVehicle(Measure.PARKING_BRAKE_HOLDING);
         if (held.isEmpty()) {
-            notJudged.add("parking brake: whether it holds was not tried");
+            notJudged.add(Said.verbatim("parking brake: whether it holds was not tried"));
             return Optional.empty();
         }
         var word = Scale.HOLDING.wordOf(held.get().value());

@@ -1,5 +1,7 @@
 package cornerbook.core.brake.judge;
 
+import cornerbook.core.say.Verbatim;
+
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Vehicle;
@@ -91,7 +93,7 @@ public final class BrakePairFindings {
                 && finding.subject().corner() == corner
                 && finding.verdict().compareTo(Verdict.SPENT) >= 0
                 && finding.evidence().stream()
-                        .noneMatch(evidence -> evidence.what().startsWith("by hand"));
+                        .noneMatch(evidence -> evidence.what() instanceof Verbatim what && what.text().startsWith("by hand"));
     }
 
     private static String shown(double thicknessMm) {

@@ -1,5 +1,7 @@
 package cornerbook.core.brake.judge;
 
+import cornerbook.core.say.Said;
+
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.ServiceSteps;
@@ -69,18 +71,18 @@ public final class BrakeReadingRules {
     }
 
     /** A line for each place whose reading is not used, as the caliper is of another kind by the car's data. */
-    public static List<String> notUsed(Vehicle vehicle, StandingReadings readings) {
+    public static List<Said> notUsed(Vehicle vehicle, StandingReadings readings) {
         return Stream.of(Measure.SLIDE_PIN_MOVEMENT, Measure.RETAINING_PIN_MOVEMENT)
                 .flatMap(measure -> readings.all(measure).stream())
                 .filter(reading -> wrongCaliper(vehicle, reading).isPresent())
-                .map(reading -> "%s %s: not used, as the caliper is %s by the car's data"
+                .map(reading -> Said.verbatim("%s %s: not used, as the caliper is %s by the car's data"
                         .formatted(
                                 reading.corner(),
                                 words(reading.measure()),
                                 words(vehicle.axle(Objects.requireNonNull(reading.corner())
                                                 .axle())
                                         .brake()
-                                        .caliper())))
+                                        .caliper()))))
                 .toList();
     }
 

@@ -1,5 +1,7 @@
 package cornerbook.core.lift.judge;
 
+import cornerbook.core.say.Said;
+
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
@@ -42,28 +44,28 @@ public final class LiftFindings {
 
     private LiftFindings() {}
 
-    public static Optional<Finding> of(Vehicle vehicle, Visit visit, List<String> notJudged) {
+    public static Optional<Finding> of(Vehicle vehicle, Visit visit, List<Said> notJudged) {
         return visit.findTool(ShopTool.Kind.HOIST)
                 .flatMap(tool ->
                         tool.findHoist().flatMap(hoist -> of(vehicle.details().body(), tool, hoist, notJudged)));
     }
 
-    private static Optional<Finding> of(CarBody body, ShopTool tool, Hoist hoist, List<String> notJudged) {
+    private static Optional<Finding> of(CarBody body, ShopTool tool, Hoist hoist, List<Said> notJudged) {
         var mass = body.findMass();
         var points = body.liftPoints();
         if (hoist.armCount() != ARMS) {
-            notJudged.add(
-                    "lift on %s: loads are computed for 4 arms, it has %d".formatted(tool.id(), hoist.armCount()));
+            notJudged.add(Said.verbatim(
+                    "lift on %s: loads are computed for 4 arms, it has %d".formatted(tool.id(), hoist.armCount())));
             return Optional.empty();
         }
         if (mass.isEmpty() || points == null) {
-            notJudged.add("lift on %s: cannot be said, as the car's %s not known".formatted(tool.id(), missing(body)));
+            notJudged.add(Said.verbatim("lift on %s: cannot be said, as the car's %s not known".formatted(tool.id(), missing(body))));
             return Optional.empty();
         }
         var stack = stack(body, tool, hoist);
         if (stack.isEmpty()) {
-            notJudged.add("lift on %s: whether the arms go under cannot be said, as the car's %s not known"
-                    .formatted(tool.id(), missingHeight(body)));
+            notJudged.add(Said.verbatim("lift on %s: whether the arms go under cannot be said, as the car's %s not known"
+                    .formatted(tool.id(), missingHeight(body))));
         }
         return Optional.of(judge(mass.get(), points, body.wheelMassKg(), tool, hoist, stack));
     }

@@ -1,5 +1,7 @@
 package cornerbook.core.torque.judge;
 
+import cornerbook.core.say.Said;
+
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.StandingReadings;
@@ -28,7 +30,7 @@ public final class TorqueFindings {
 
     private TorqueFindings() {}
 
-    public static List<Finding> of(Vehicle vehicle, Visit visit, StandingReadings readings, List<String> notJudged) {
+    public static List<Finding> of(Vehicle vehicle, Visit visit, StandingReadings readings, List<Said> notJudged) {
         var findings = new ArrayList<Finding>();
         var ticked = new ArrayList<String>();
         for (var corner : Corner.values()) {
@@ -42,13 +44,13 @@ public final class TorqueFindings {
             } else if (visit.tightened().contains(corner)) {
                 ticked.add(corner.name());
             } else if (!tag.equals(visit.arrivedOn().get(corner))) {
-                notJudged.add("%s wheel torque: %s went on and no torque is recorded; it must be before the car moves"
-                        .formatted(corner, tag));
+                notJudged.add(Said.verbatim("%s wheel torque: %s went on and no torque is recorded; it must be before the car moves"
+                        .formatted(corner, tag)));
             }
         }
         if (!ticked.isEmpty()) {
-            notJudged.add("wheel torque: %d %s ticked as tightened (%s), no torque value read"
-                    .formatted(ticked.size(), ticked.size() == 1 ? "wheel" : "wheels", String.join(", ", ticked)));
+            notJudged.add(Said.verbatim("wheel torque: %d %s ticked as tightened (%s), no torque value read"
+                    .formatted(ticked.size(), ticked.size() == 1 ? "wheel" : "wheels", String.join(", ", ticked))));
         }
         return findings;
     }

@@ -1,5 +1,7 @@
 package cornerbook.core.tyre.judge;
 
+import cornerbook.core.say.Said;
+
 import cornerbook.core.car.Wheel;
 import cornerbook.core.car.WheelSet;
 import cornerbook.core.finding.Evidence;
@@ -33,7 +35,7 @@ public final class TyreAgeFindings {
      * @param until last day of the season to come
      */
     public static List<Finding> of(
-            WheelSet set, LocalDate today, LocalDate until, Limit inspect, Limit replace, List<String> notJudged) {
+            WheelSet set, LocalDate today, LocalDate until, Limit inspect, Limit replace, List<Said> notJudged) {
         var dated = new ArrayList<Dated>();
         var unread = new ArrayList<String>();
         for (var wheel : set.wheels()) {
@@ -45,7 +47,7 @@ public final class TyreAgeFindings {
             }
         }
         if (!unread.isEmpty()) {
-            notJudged.add("tyre age of %s: the TIN was not read".formatted(String.join(", ", unread)));
+            notJudged.add(Said.verbatim("tyre age of %s: the TIN was not read".formatted(String.join(", ", unread))));
         }
         var byVerdict =
                 dated.stream().collect(Collectors.groupingBy(wheel -> verdict(wheel.code, today, until, replace)));
@@ -55,23 +57,23 @@ public final class TyreAgeFindings {
                 .toList();
     }
 
-    private static Optional<DateCode> read(Wheel wheel, String written, LocalDate today, List<String> notJudged) {
+    private static Optional<DateCode> read(Wheel wheel, String written, LocalDate today, List<Said> notJudged) {
         @Nullable DateCode code;
         try {
             code = Tin.parse(written).dateCode();
         } catch (IllegalArgumentException e) {
-            notJudged.add("tyre age of %s: %s".formatted(wheel.tag(), e.getMessage()));
+            notJudged.add(Said.verbatim("tyre age of %s: %s".formatted(wheel.tag(), e.getMessage())));
             return Optional.empty();
         }
         if (code == null) {
-            notJudged.add(
+            notJudged.add(Said.verbatim(
                     "tyre age of %s: the TIN \"%s\" ends in three digits, as before 2000; read it again, and replace the tyre if that is so"
-                            .formatted(wheel.tag(), written));
+                            .formatted(wheel.tag(), written)));
             return Optional.empty();
         }
         if (code.dated().isAfter(today)) {
-            notJudged.add("tyre age of %s: date code %s is the week of %s, after this visit; read it again"
-                    .formatted(wheel.tag(), code, Dates.written(code.dated())));
+            notJudged.add(Said.verbatim("tyre age of %s: date code %s is the week of %s, after this visit; read it again"
+                    .formatted(wheel.tag(), code, Dates.written(code.dated()))));
             return Optional.empty();
         }
         return Optional.of(code);

@@ -1,5 +1,7 @@
 package cornerbook.core.tyre.judge;
 
+import cornerbook.core.say.Said;
+
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.Wheel;
 import cornerbook.core.car.WheelSet;
@@ -27,7 +29,7 @@ public final class TyreLoadFindings {
     private TyreLoadFindings() {}
 
     /** One finding for each tyre that carries too little; none for those that carry enough. */
-    public static List<Finding> of(WheelSet set, Vehicle vehicle, Map<Corner, String> wheelAt, List<String> notJudged) {
+    public static List<Finding> of(WheelSet set, Vehicle vehicle, Map<Corner, String> wheelAt, List<Said> notJudged) {
         var findings = new ArrayList<Finding>();
         for (var wheel : set.wheels()) {
             var corner = wheelAt.entrySet().stream()
@@ -45,13 +47,13 @@ public final class TyreLoadFindings {
         return findings;
     }
 
-    private static Optional<ServiceDescription> service(Wheel wheel, List<String> notJudged) {
+    private static Optional<ServiceDescription> service(Wheel wheel, List<Said> notJudged) {
         try {
             return Optional.of(new ServiceDescription(
                     new LoadIndex(wheel.tyre().loadIndex()),
                     SpeedSymbol.parse(wheel.tyre().speedSymbol())));
         } catch (IllegalArgumentException e) {
-            notJudged.add("%s load capacity: %s".formatted(wheel.tag(), e.getMessage()));
+            notJudged.add(Said.verbatim("%s load capacity: %s".formatted(wheel.tag(), e.getMessage())));
             return Optional.empty();
         }
     }

@@ -1,5 +1,7 @@
 package cornerbook.core.tyre.judge;
 
+import cornerbook.core.say.Said;
+
 import cornerbook.core.car.AxleSpecification;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.Wheel;
@@ -42,7 +44,7 @@ public final class TyrePlacardFindings {
     }
 
     /** One finding for each corner with too low an index or symbol, and for each axle with another size. */
-    public static List<Finding> of(WheelSet set, Vehicle vehicle, Map<Corner, String> wheelAt, List<String> notJudged) {
+    public static List<Finding> of(WheelSet set, Vehicle vehicle, Map<Corner, String> wheelAt, List<Said> notJudged) {
         var judged = new TyrePlacardFindings(set, vehicle);
         var sized = new TreeMap<Axle, SizeComparison>();
         for (var corner : Corner.values()) {
@@ -60,8 +62,8 @@ public final class TyrePlacardFindings {
                         sized.putIfAbsent(corner.axle(), comparison);
                     }
                 } catch (IllegalArgumentException e) {
-                    notJudged.add(
-                            "%s against the placard: %s".formatted(wheel.get().tag(), e.getMessage()));
+                    notJudged.add(Said.verbatim(
+                            "%s against the placard: %s".formatted(wheel.get().tag(), e.getMessage())));
                 }
             }
         }

@@ -1,5 +1,9 @@
 package cornerbook.core.tyre.judge;
 
+import cornerbook.core.say.Listed;
+
+import cornerbook.core.say.Said;
+
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Evidence;
@@ -44,18 +48,17 @@ public final class WheelFitFindings {
         return new Finding(
                 new Subject(Subject.Part.WHEEL_FIT, corner, tag, null),
                 fit.mounts() ? Verdict.SPENT : Verdict.UNSAFE,
-                "%s %s does not fit the hub: %s"
-                        .formatted(corner, tag, fit.cautions().getFirst()),
-                fit.mounts()
+                Listed.sentences(Said.verbatim("%s %s does not fit the hub:".formatted(corner, tag)), fit.cautions().getFirst()),
+                Said.verbatim(fit.mounts()
                         ? "The wheel at %s needs fasteners for its own seat; they have to be changed.".formatted(corner)
                         : "The wheel at %s does not belong on this car. The car must not be driven with it."
-                                .formatted(corner),
+                                .formatted(corner)),
                 null,
                 null,
                 0,
                 fit.cautions().stream()
-                        .map(caution -> new Evidence("hub and wheel", caution, "measures of hub and wheel as entered"))
+                        .map(caution -> new Evidence(Said.verbatim("hub and wheel"), caution, Said.verbatim("measures of hub and wheel as entered")))
                         .toList(),
-                "measures of hub and wheel as entered; the vehicle manufacturer's data outrank them");
+                Said.verbatim("measures of hub and wheel as entered; the vehicle manufacturer's data outrank them"));
     }
 }

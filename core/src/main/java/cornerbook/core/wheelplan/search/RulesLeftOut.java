@@ -1,5 +1,7 @@
 package cornerbook.core.wheelplan.search;
 
+import cornerbook.core.say.Said;
+
 import cornerbook.core.wheelplan.PlanRequest;
 import cornerbook.core.wheelplan.Rule;
 import cornerbook.core.wheelplan.WheelPlan;
@@ -43,7 +45,7 @@ public record RulesLeftOut(PlanRequest request, List<Rule> leftOut) {
         if (leftOut.isEmpty()) {
             return plan;
         }
-        var said = new ArrayList<>(List.of(Reasons.leftOut(leftOut)));
+        var said = new ArrayList<>(Said.verbatims(Reasons.leftOut(leftOut)));
         said.addAll(plan.reasons());
         return new WheelPlan(
                 plan.wheelAt(),

@@ -1,5 +1,7 @@
 package cornerbook.core.wheelplan.search;
 
+import cornerbook.core.say.Said;
+
 import cornerbook.core.corner.Corner;
 import cornerbook.core.wheelplan.PlanRequest;
 import cornerbook.core.wheelplan.RotationPattern;
@@ -69,21 +71,21 @@ public final class WheelPlanner {
                 ? new Sequence(unmoved.driven(), unmoved.thousandKm(), unmoved.spreadMm(), unmoved.moves())
                 : best;
         int seasons = request.seasonsThousandKm().size();
-        var reasons = new ArrayList<String>();
-        reasons.add(Reasons.choice(best, gain, stays));
+        var reasons = new ArrayList<Said>();
+        reasons.add(Said.verbatim(Reasons.choice(best, gain, stays)));
         if (!stays && best.moves() > 0 && numbers.firstMoves[best.assignments().getFirst()] == 0) {
             int first = 1;
             while (best.assignments().get(first).equals(best.assignments().getFirst())) {
                 first++;
             }
-            reasons.add(Reasons.later(first));
+            reasons.add(Said.verbatim(Reasons.later(first)));
         }
         for (int i = 1; i < all.size(); i++) {
-            reasons.add(Reasons.pattern(all.get(i)));
+            reasons.add(Said.verbatim(Reasons.pattern(all.get(i))));
         }
-        costs.forEach(cost -> reasons.add(Reasons.cost(cost)));
+        costs.forEach(cost -> reasons.add(Said.verbatim(Reasons.cost(cost))));
         if (seasons < asked.seasonsThousandKm().size()) {
-            reasons.add(Reasons.rulesEnd(asked.withSeasons(seasons + 1), seasons));
+            reasons.add(Said.verbatim(Reasons.rulesEnd(asked.withSeasons(seasons + 1), seasons)));
         }
         var planned = seasonPlans(request, numbers, chosen);
         double askedKm = THOUSAND

@@ -1,5 +1,11 @@
 package cornerbook.core.brake.burnish.judge;
 
+import cornerbook.core.say.Listed;
+
+import cornerbook.core.say.Refused;
+
+import cornerbook.core.say.Said;
+
 import cornerbook.core.brake.burnish.BrakedCar;
 import cornerbook.core.brake.burnish.BurnishDrive;
 import cornerbook.core.brake.burnish.BurnishStop;
@@ -59,21 +65,21 @@ public record BurnishPlanning(
     }
 
     /** What is missing for a plan, in words; empty when nothing is. */
-    public List<String> missing() {
-        var missing = new ArrayList<String>();
+    public List<Said> missing() {
+        var missing = new ArrayList<Said>();
         if (massKg == null) {
-            missing.add("kerb mass");
+            missing.add(Said.verbatim("kerb mass"));
         }
         if (frontShare == null) {
-            missing.add("share on the front axle");
+            missing.add(Said.verbatim("share on the front axle"));
         }
         for (var axle : Axle.values()) {
             var name = axle.name().toLowerCase(Locale.ROOT);
             if (discMassKg(axle) == null) {
-                missing.add("mass of a %s disc".formatted(name));
+                missing.add(Said.verbatim("mass of a %s disc".formatted(name)));
             }
             if (discDiameterMm(axle) == null) {
-                missing.add("diameter of a %s disc".formatted(name));
+                missing.add(Said.verbatim("diameter of a %s disc".formatted(name)));
             }
         }
         return missing;
@@ -123,7 +129,7 @@ public record BurnishPlanning(
         var drivenMassKg = drivenMassKg();
         var brakingShare = frontBrakingShare();
         if (drivenMassKg == null || brakingShare == null || discMassKg == null || diameterMm == null) {
-            throw new IllegalArgumentException("burnish plan lacks %s".formatted(String.join(", ", missing())));
+            throw new Refused(Listed.sentences(Said.verbatim("burnish plan lacks"), Listed.commas(missing())));
         }
         var brake = vehicle.axle(axle).brake();
         var car = new BrakedCar(

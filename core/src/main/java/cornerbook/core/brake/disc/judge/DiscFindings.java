@@ -1,5 +1,7 @@
 package cornerbook.core.brake.disc.judge;
 
+import cornerbook.core.say.Said;
+
 import cornerbook.core.brake.disc.DiscLimits;
 import cornerbook.core.brake.disc.DiscThickness;
 import cornerbook.core.brake.judge.BrakeCorner;
@@ -36,10 +38,10 @@ public final class DiscFindings {
     }
 
     /** The finding; empty, with a line in {@code notJudged}, when the thickness was not read. */
-    public static Optional<Finding> of(BrakeCorner at, BrakeWear wear, LocalDate nextVisit, List<String> notJudged) {
+    public static Optional<Finding> of(BrakeCorner at, BrakeWear wear, LocalDate nextVisit, List<Said> notJudged) {
         boolean replaced = at.done(Measure.DISC_REPLACED);
         if (at.discMm().isEmpty() && !replaced) {
-            notJudged.add("%s disc: thickness not measured".formatted(at.corner()));
+            notJudged.add(Said.verbatim("%s disc: thickness not measured".formatted(at.corner())));
             return Optional.empty();
         }
         double thicknessMm = replaced ? at.brake().discNewMm() : at.discMm().getAsDouble();
@@ -47,7 +49,7 @@ public final class DiscFindings {
     }
 
     private Finding judge(
-            double thicknessMm, boolean replaced, BrakeWear wear, LocalDate nextVisit, List<String> notJudged) {
+            double thicknessMm, boolean replaced, BrakeWear wear, LocalDate nextVisit, List<Said> notJudged) {
         double minimumMm = at.brake().discMinimumMm();
         var followed = wear.disc(at.corner(), minimumMm).stream().toList();
         var forecast = wear.forecast(followed, nextVisit);
@@ -105,7 +107,7 @@ public final class DiscFindings {
         }
     }
 
-    private void variation(List<String> notJudged) {
+    private void variation(List<Said> notJudged) {
         var read = at.read(Measure.DISC_THICKNESS_VARIATION);
         if (read.isEmpty()) {
             return;
@@ -122,17 +124,17 @@ public final class DiscFindings {
     }
 
     /** What a lathe may take off. A disc between its two minima may wear on and may not be machined. */
-    private void machining(List<String> notJudged) {
+    private void machining(List<Said> notJudged) {
         var refinishMm = at.brake().details().refinishThicknessMm();
         var points = at.discPoints();
         if (refinishMm == null) {
-            notJudged.add("%s disc: whether it may be machined, for the car's data have no refinish thickness"
-                    .formatted(at.corner()));
+            notJudged.add(Said.verbatim("%s disc: whether it may be machined, for the car's data have no refinish thickness"
+                    .formatted(at.corner())));
             return;
         }
         if (points.isEmpty()) {
-            notJudged.add("%s disc: whether it may be machined, for its thickness was not read at points around it"
-                    .formatted(at.corner()));
+            notJudged.add(Said.verbatim("%s disc: whether it may be machined, for its thickness was not read at points around it"
+                    .formatted(at.corner())));
             return;
         }
         var limits = new DiscLimits(
@@ -149,7 +151,7 @@ public final class DiscFindings {
                         : "There is too little left to machine it; it has to be replaced.");
     }
 
-    private void runout(List<String> notJudged) {
+    private void runout(List<Said> notJudged) {
         var read = at.read(Measure.DISC_RUNOUT);
         if (read.isEmpty()) {
             return;

@@ -1,5 +1,7 @@
 package cornerbook.core.brake.disc.judge;
 
+import cornerbook.core.say.Said;
+
 import cornerbook.core.brake.disc.HubAndDiscRunout;
 import cornerbook.core.brake.disc.Runout;
 import cornerbook.core.brake.judge.BrakeCorner;
@@ -18,13 +20,13 @@ record RunoutSplit(BrakeCorner at, HubAndDiscRunout parts) {
      * The parts, from two positions of the disc or else from the bare hub face; empty when neither was read, with a line in
      * {@code notJudged} when something of it was.
      */
-    static Optional<RunoutSplit> of(BrakeCorner at, List<String> notJudged) {
+    static Optional<RunoutSplit> of(BrakeCorner at, List<Said> notJudged) {
         int studs = at.vehicle().fastener().count();
         for (var measure : List.of(Measure.DISC_RUNOUT, Measure.DISC_RUNOUT_MOVED, Measure.HUB_RUNOUT)) {
             int first = firstStud(at, measure);
             if (first > studs) {
-                notJudged.add("%s runout: its first reading is written at stud %d, expected 1 to %d"
-                        .formatted(at.corner(), first, studs));
+                notJudged.add(Said.verbatim("%s runout: its first reading is written at stud %d, expected 1 to %d"
+                        .formatted(at.corner(), first, studs)));
                 return Optional.empty();
             }
         }
@@ -55,9 +57,9 @@ record RunoutSplit(BrakeCorner at, HubAndDiscRunout parts) {
         }
         if (at.read(Measure.HUB_RUNOUT).isPresent()
                 || at.read(Measure.DISC_RUNOUT_MOVED).isPresent()) {
-            notJudged.add(
+            notJudged.add(Said.verbatim(
                     "%s runout: hub and disc apart, for that needs the dial at equal steps on the disc, and either on the hub with both radii or on the disc moved on by some studs"
-                            .formatted(at.corner()));
+                            .formatted(at.corner())));
         }
         return Optional.empty();
     }

@@ -1,5 +1,7 @@
 package cornerbook.core.brake.fluid.judge;
 
+import cornerbook.core.say.Said;
+
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Vehicle;
@@ -45,12 +47,12 @@ public final class BrakeFluidFindings {
      * @param visits earliest first, the one that is judged last
      */
     public static Optional<Finding> of(
-            Vehicle vehicle, List<Visit> visits, LocalDate nextVisit, List<String> notJudged) {
+            Vehicle vehicle, List<Visit> visits, LocalDate nextVisit, List<Said> notJudged) {
         return new BrakeFluidFindings(vehicle, new StandingReadings(visits.getLast()))
                 .judge(visits, nextVisit, notJudged);
     }
 
-    private Optional<Finding> judge(List<Visit> visits, LocalDate nextVisit, List<String> notJudged) {
+    private Optional<Finding> judge(List<Visit> visits, LocalDate nextVisit, List<Said> notJudged) {
         if (isReplaced(readings)) {
             titles.add("new at this visit");
             evidence.add(new Evidence("replaced", "at this visit", "recorded"));
@@ -78,17 +80,17 @@ public final class BrakeFluidFindings {
                         "49 CFR 571.116 S5.1.2; that fluid in a car is changed below it: common practice, no source; interval: vehicle manufacturer"));
     }
 
-    private void boilingPoint(List<String> notJudged) {
+    private void boilingPoint(List<Said> notJudged) {
         var measured = readings.ofVehicle(Measure.BRAKE_FLUID_BOILING_POINT);
         if (measured.isEmpty()) {
-            notJudged.add("brake fluid: boiling point not measured");
+            notJudged.add(Said.verbatim("brake fluid: boiling point not measured"));
             return;
         }
         double boilsC = measured.get().value();
         var grade = vehicle.brakeFluid();
         if (grade == null) {
-            notJudged.add("brake fluid: boils at %.0f °C, but the vehicle's specification names no grade to judge it by"
-                    .formatted(boilsC));
+            notJudged.add(Said.verbatim("brake fluid: boils at %.0f °C, but the vehicle's specification names no grade to judge it by"
+                    .formatted(boilsC)));
             return;
         }
         double wetC = grade.minimumWetBoilingPointC();
@@ -132,12 +134,12 @@ public final class BrakeFluidFindings {
         lifeLeft = 0;
     }
 
-    private void age(List<Visit> visits, LocalDate nextVisit, List<String> notJudged) {
+    private void age(List<Visit> visits, LocalDate nextVisit, List<Said> notJudged) {
         var changedOn = lastChange(visits);
         var intervalYears = vehicle.details().fluidChange().intervalYears();
         if (changedOn == null || intervalYears == null) {
-            notJudged.add("brake fluid: age, for %s not known"
-                    .formatted(changedOn == null ? "the day of its last change is" : "the manufacturer's interval is"));
+            notJudged.add(Said.verbatim("brake fluid: age, for %s not known"
+                    .formatted(changedOn == null ? "the day of its last change is" : "the manufacturer's interval is")));
             return;
         }
         var today = visits.getLast().date();

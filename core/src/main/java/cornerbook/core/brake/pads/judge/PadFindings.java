@@ -1,5 +1,7 @@
 package cornerbook.core.brake.pads.judge;
 
+import cornerbook.core.say.Said;
+
 import cornerbook.core.brake.judge.BrakeCorner;
 import cornerbook.core.brake.judge.BrakeWear;
 import cornerbook.core.brake.judge.Deficiency;
@@ -44,15 +46,15 @@ public final class PadFindings {
 
     /** The finding; empty, with a line in {@code notJudged}, when a pad was not read. */
     public static Optional<Finding> of(
-            BrakeCorner at, BrakeWear wear, Limit legal, LocalDate nextVisit, List<String> notJudged) {
+            BrakeCorner at, BrakeWear wear, Limit legal, LocalDate nextVisit, List<Said> notJudged) {
         var inner = at.padMm(Spot.INNER);
         var outer = at.padMm(Spot.OUTER);
         if (at.done(Measure.PADS_REPLACED)) {
             return Optional.of(new PadFindings(at, wear, legal).replaced(nextVisit));
         }
         if (inner.isEmpty() || outer.isEmpty()) {
-            notJudged.add("%s pads: %s not measured"
-                    .formatted(at.corner(), inner.isPresent() ? "outer" : outer.isPresent() ? "inner" : "thickness"));
+            notJudged.add(Said.verbatim("%s pads: %s not measured"
+                    .formatted(at.corner(), inner.isPresent() ? "outer" : outer.isPresent() ? "inner" : "thickness")));
             return Optional.empty();
         }
         return Optional.of(new PadFindings(at, wear, legal).judge(inner.getAsDouble(), outer.getAsDouble(), nextVisit));

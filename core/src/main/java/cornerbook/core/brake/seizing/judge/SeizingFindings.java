@@ -1,5 +1,7 @@
 package cornerbook.core.brake.seizing.judge;
 
+import cornerbook.core.say.Said;
+
 import cornerbook.core.brake.seizing.CarUse;
 import cornerbook.core.brake.seizing.Chance;
 import cornerbook.core.brake.seizing.LearnedSeizing;
@@ -41,17 +43,17 @@ public final class SeizingFindings {
             double kmPerDay,
             Knowledge knowledge,
             Limit risk,
-            List<String> notJudged) {
+            List<Said> notJudged) {
         var date = visits.getLast().date();
         var clocks = PadClock.of(visits);
         var running =
                 clocks.stream().map(PadClock::running).filter(Objects::nonNull).toList();
         if (running.isEmpty()) {
-            notJudged.add("seizing of pads: no cleaning of their guides is in the book");
+            notJudged.add(Said.verbatim("seizing of pads: no cleaning of their guides is in the book"));
             return Optional.empty();
         }
         if (!nextVisit.isAfter(date)) {
-            notJudged.add("seizing of pads: the next visit is not after this one");
+            notJudged.add(Said.verbatim("seizing of pads: the next visit is not after this one"));
             return Optional.empty();
         }
         var curve = SeizingCurve.of(vehicle, clocks, kmPerDay, knowledge);
