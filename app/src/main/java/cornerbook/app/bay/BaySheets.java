@@ -13,8 +13,6 @@ import cornerbook.app.desk.asked.VisitSlots;
 import cornerbook.app.desk.asked.WheelProposal;
 import cornerbook.app.desk.asked.WheelProposal.Fill;
 import cornerbook.app.judge.Judged;
-import cornerbook.app.desk.asked.WheelProposal.Fill;
-import cornerbook.app.desk.Words;
 import cornerbook.core.assess.Assessor;
 import cornerbook.core.brake.judge.ThicknessPrediction;
 import cornerbook.core.car.CarHistory;

@@ -12,7 +12,6 @@ import cornerbook.app.desk.asked.VisitSlots;
 import cornerbook.app.desk.Words;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Vehicle;
-import cornerbook.app.desk.Words;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.tool.ShopTool;
 import cornerbook.core.torque.TighteningOrder;

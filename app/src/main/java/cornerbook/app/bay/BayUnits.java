@@ -5,7 +5,6 @@ import cornerbook.app.bay.BaySheet.Last;
 import cornerbook.app.desk.EntryUnits;
 import cornerbook.app.desk.Words;
 import cornerbook.app.unit.QuantityText;
-import cornerbook.app.desk.Words;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.Visit;

@@ -8,7 +8,6 @@ import cornerbook.app.desk.Words;
 import cornerbook.core.brake.judge.ThicknessPrediction;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Visit;
-import cornerbook.app.desk.Words;
 import java.util.List;
 import java.util.Optional;
 

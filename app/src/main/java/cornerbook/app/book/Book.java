@@ -24,7 +24,7 @@ import cornerbook.app.book.photo.PhotoLedger;
 import cornerbook.app.book.record.CarRecord;
 import cornerbook.app.book.record.RecordRows;
 import cornerbook.app.book.record.VisitNotes;
-import cornerbook.app.book.shop.ClimateTable;
+import cornerbook.app.book.shop.ClimateLedger;
 import cornerbook.app.book.shop.ShopRules;
 import cornerbook.app.book.store.Arrival;
 import cornerbook.app.book.store.BookException;
@@ -32,6 +32,7 @@ import cornerbook.app.book.store.BookFile;
 import cornerbook.app.book.store.BookServer;
 import cornerbook.app.book.store.BookStore;
 import cornerbook.app.book.store.ServingLock;
+import cornerbook.app.book.tool.ToolLedger;
 import cornerbook.app.book.tool.ToolTable;
 import cornerbook.app.book.visit.OpenRetorque;
 import cornerbook.app.book.visit.ReadingLedger;
@@ -293,6 +294,16 @@ public final class Book implements AutoCloseable {
         return new ShopRules(store);
     }
 
+    /** The torque wrenches, pressure gauges and hoists of the shop. */
+    public ToolLedger tools() {
+        return new ToolLedger(store);
+    }
+
+    /** The climate of the shop's place. */
+    public ClimateLedger climate() {
+        return new ClimateLedger(store);
+    }
+
     /** What tablets in the bay enter beside readings, and what two of them read at one place. */
     public BayLedger bay() {
         return new BayLedger(store);
@@ -315,48 +326,6 @@ public final class Book implements AutoCloseable {
     /** Re-torques that are due or will be, soonest first. */
     public List<OpenRetorque> listOpenRetorques() {
         return store.read(handle -> new RetorqueLedger(handle).listOpen());
-    }
-
-    /** The torque wrenches, pressure gauges and hoists of the shop. */
-    public List<ShopTool> listTools() {
-        return store.read(handle -> new ToolTable(handle).list());
-    }
-
-    /** Adds a tool, or changes the one of the same mark. */
-    public void putTool(ShopTool tool) {
-        store.write(handle -> {
-            new ToolTable(handle).put(tool);
-            return null;
-        });
-    }
-
-    /** The shop has this tool no longer; one that is not there is as good as removed. */
-    public void removeTool(String id) {
-        store.write(handle -> {
-            new ToolTable(handle).remove(id);
-            return null;
-        });
-    }
-
-    /** The climate of the shop's place; empty until somebody has entered it. */
-    public Optional<Climate> findClimate() {
-        return store.read(handle -> new ClimateTable(handle).find());
-    }
-
-    /** The shop's place has this climate now. */
-    public void putClimate(Climate climate) {
-        store.write(handle -> {
-            new ClimateTable(handle).replace(climate);
-            return null;
-        });
-    }
-
-    /** The climate of the shop's place is not known any longer. */
-    public void removeClimate() {
-        store.write(handle -> {
-            new ClimateTable(handle).remove();
-            return null;
-        });
     }
 
     /**

@@ -61,8 +61,8 @@ final class Demo implements Runnable {
     /** The cars, the tools, the climate of the place, and the re-torques of all but the latest of them as recorded. */
     private static void fill(Book book, List<CarHistory> invented, LocalDate today) {
         book.addAll(invented);
-        book.putClimate(DemoShop.climate());
-        DemoShop.tools(today).forEach(book::putTool);
+        book.climate().put(DemoShop.climate());
+        DemoShop.tools(today).forEach(book.tools()::put);
         book.listOpenRetorques().stream()
                 .filter(retorque -> retorque.dueDate().isBefore(today.minusDays(STILL_OPEN_DAYS)))
                 .forEach(retorque -> book.recordRetorque(

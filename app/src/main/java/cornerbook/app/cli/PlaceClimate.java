@@ -31,7 +31,8 @@ final class PlaceClimate implements Runnable {
         var named = file;
         if (named == null) {
             try (var book = folder.openExisting()) {
-                var climate = book.findClimate()
+                var climate = book.climate()
+                        .find()
                         .orElseThrow(() -> new CommandFailure(
                                 CommandFailure.BOOK, "The book has no climate, expected one to be kept before."));
                 out.print(ClimateFile.write(climate));
@@ -40,7 +41,7 @@ final class PlaceClimate implements Runnable {
         }
         var climate = ClimateOption.read(named);
         try (var book = folder.open()) {
-            book.putClimate(climate);
+            book.climate().put(climate);
         }
         out.println(Printed.line("Kept the climate of " + climate.place()));
     }

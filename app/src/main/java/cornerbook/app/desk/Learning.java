@@ -30,7 +30,7 @@ public final class Learning implements AutoCloseable {
     public Learning(Book book, Assessor assessor, Clock clock) {
         this.book = book;
         this.clock = clock;
-        this.assessor = assessor.with(book.knowledge()).in(book.findClimate().orElse(null));
+        this.assessor = assessor.with(book.knowledge()).in(book.climate().find().orElse(null));
     }
 
     Assessor assessor() {
@@ -65,7 +65,7 @@ public final class Learning implements AutoCloseable {
 
     /** The book has another climate now; the next assessment counts on it. */
     public void climateChanged() {
-        var climate = book.findClimate().orElse(null);
+        var climate = book.climate().find().orElse(null);
         change(known -> known.in(climate));
     }
 

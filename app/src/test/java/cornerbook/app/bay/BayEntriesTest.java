@@ -60,7 +60,7 @@ class BayEntriesTest {
     void theToolInHandIsNamedByItsMarkAndTakenBack() throws Exception {
         var gauge = new ShopTool(
                 "G-1", ShopTool.Kind.PRESSURE_GAUGE, "Invented gauge", 0, 700, 3, LocalDate.of(2027, 1, 31));
-        shop.book.putTool(gauge);
+        shop.book.tools().put(gauge);
         var named = entry("tool", Map.of("tool", "PRESSURE_GAUGE", "toolId", "G-1"));
         var foreign = entry("tool", Map.of("tool", "TORQUE_WRENCH", "toolId", "G-1"));
         assertThat(statuses(named, foreign)).containsExactly("stored", "refused");

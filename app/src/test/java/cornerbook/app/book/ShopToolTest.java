@@ -23,14 +23,14 @@ class ShopToolTest {
     @Test
     void aToolIsKeptChangedAndRemoved(@TempDir Path folder) {
         try (var book = Book.open(folder)) {
-            book.putTool(wrench("W-1", 40, 200));
-            book.putTool(wrench("W-2", 5, 60));
-            book.putTool(wrench("W-1", 40, 210));
-            assertThat(book.listTools()).containsExactly(wrench("W-1", 40, 210), wrench("W-2", 5, 60));
-            book.removeTool("W-2");
+            book.tools().put(wrench("W-1", 40, 200));
+            book.tools().put(wrench("W-2", 5, 60));
+            book.tools().put(wrench("W-1", 40, 210));
+            assertThat(book.tools().list()).containsExactly(wrench("W-1", 40, 210), wrench("W-2", 5, 60));
+            book.tools().remove("W-2");
         }
         try (var book = Book.open(folder)) {
-            assertThat(book.listTools()).containsExactly(wrench("W-1", 40, 210));
+            assertThat(book.tools().list()).containsExactly(wrench("W-1", 40, 210));
             assertThat(book.check()).isEmpty();
         }
     }
@@ -51,12 +51,12 @@ class ShopToolTest {
                 new Hoist(4, new HoistRating(4000, 1000, 1100), List.of(50.0), List.of()));
         try (var book = Book.open(folder)) {
             book.addAll(List.of(car));
-            book.putTool(hoist);
-            book.putTool(wrench("W-1", 40, 200));
+            book.tools().put(hoist);
+            book.tools().put(wrench("W-1", 40, 200));
             book.chooseTool("choice-1", visitId, ShopTool.Kind.HOIST, "H-1");
             book.chooseTool("choice-2", visitId, ShopTool.Kind.TORQUE_WRENCH, "W-1");
-            book.putTool(wrench("W-1", 40, 340));
-            book.removeTool("H-1");
+            book.tools().put(wrench("W-1", 40, 340));
+            book.tools().remove("H-1");
         }
         try (var book = Book.open(folder)) {
             var visit = book.findVisit(visitId).orElseThrow();
@@ -73,8 +73,8 @@ class ShopToolTest {
         var car = DemoShop.histories(DUE.minusDays(60)).getFirst();
         try (var book = Book.open(folder)) {
             book.addAll(List.of(car));
-            book.putTool(wrench("A-1", 40, 200));
-            book.putTool(wrench("W-2", 40, 200));
+            book.tools().put(wrench("A-1", 40, 200));
+            book.tools().put(wrench("W-2", 40, 200));
             book.chooseTool("choice", car.visits().getLast().id(), ShopTool.Kind.TORQUE_WRENCH, "W-2");
             assertThat(book.offerTools(ShopTool.Kind.TORQUE_WRENCH))
                     .extracting(ShopTool::id)

@@ -37,7 +37,8 @@ class AnyEntryPropertyTest {
             try (var shop = new ServedShop(
                     folder.resolve("seed-" + seed), List.of(car, neighbour), () -> new Room[] {new BayRoom()})) {
                 shop.book()
-                        .putTool(new ShopTool(
+                        .tools()
+                        .put(new ShopTool(
                                 "G-1",
                                 ShopTool.Kind.PRESSURE_GAUGE,
                                 "Invented gauge",

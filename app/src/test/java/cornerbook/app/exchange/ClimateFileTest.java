@@ -42,16 +42,16 @@ class ClimateFileTest {
     void aClimateIsKeptReplacedBackedUpAndRemoved(@TempDir Path folder) {
         var backup = folder.resolve("backup.db");
         try (var book = Book.open(folder.resolve("one"))) {
-            assertThat(book.findClimate()).isEmpty();
-            book.putClimate(DemoShop.climate());
-            book.putClimate(DemoShop.climate());
+            assertThat(book.climate().find()).isEmpty();
+            book.climate().put(DemoShop.climate());
+            book.climate().put(DemoShop.climate());
             book.backup(backup);
-            book.removeClimate();
-            assertThat(book.findClimate()).isEmpty();
+            book.climate().remove();
+            assertThat(book.climate().find()).isEmpty();
         }
         Book.restore(backup, folder.resolve("two"));
         try (var book = Book.open(folder.resolve("two"))) {
-            assertThat(book.findClimate()).contains(DemoShop.climate());
+            assertThat(book.climate().find()).contains(DemoShop.climate());
             assertThat(book.check()).isEmpty();
         }
     }

@@ -5,14 +5,14 @@ import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 
 /** Keeps the climate of the shop's place. It is no reading: it may be replaced. */
-public final class ClimateTable {
+final class ClimateTable {
     private final Handle handle;
 
-    public ClimateTable(Handle handle) {
+    ClimateTable(Handle handle) {
         this.handle = handle;
     }
 
-    public Optional<Climate> find() {
+    Optional<Climate> find() {
         var months = handle.select("select * from climate_month order by month")
                 .map((row, context) -> new Climate.MonthNormal(
                         row.getDouble("mean_daily_minimum_c"), row.getDouble("mean_daily_maximum_c")))
@@ -23,7 +23,7 @@ public final class ClimateTable {
                 .findOne();
     }
 
-    public void replace(Climate climate) {
+    void replace(Climate climate) {
         remove();
         handle.execute(
                 "insert into climate (id, place, source, coldest_morning_c) values (1, ?, ?, ?)",
@@ -40,7 +40,7 @@ public final class ClimateTable {
         }
     }
 
-    public void remove() {
+    void remove() {
         handle.execute("delete from climate_month");
         handle.execute("delete from climate");
     }

@@ -64,7 +64,7 @@ public final class BenchHandler {
     private Pages.View view(ServerRequest request, Question question, UnitSystem system, @Nullable CarHistory history) {
         var axle = Pages.queryValue(request, "axle").equals("rear") ? Axle.REAR : Axle.FRONT;
         boolean example = history == null && !request.query().contains("blank") && !asksAny(request, question);
-        var tools = BenchTools.of(question, desk.book().listTools(), request, desk.today());
+        var tools = BenchTools.of(question, desk.book().tools().list(), request, desk.today());
         if (example) {
             tools = tools.withoutChoice();
         }
@@ -75,7 +75,7 @@ public final class BenchHandler {
         var typed = example
                 ? WorkedExample.of(question, system, desk.today())
                 : typed(request, question, known, tools, system);
-        var climate = question.byClimate() ? desk.book().findClimate().orElse(null) : null;
+        var climate = question.byClimate() ? desk.book().climate().find().orElse(null) : null;
         if (example && climate != null) {
             typed.keySet().removeAll(PLACE_ASKS);
         }

@@ -29,18 +29,18 @@ public final class ClimateHandler {
     }
 
     public void show(ServerRequest request, ServerResponse response) {
-        var fields = desk.book().findClimate().map(ClimateHandler::fields).orElse(Map.of());
+        var fields = desk.book().climate().find().map(ClimateHandler::fields).orElse(Map.of());
         pages.send(response, 200, "desk/shop/climate", new ClimatePage(new Form(fields), !fields.isEmpty(), ""));
     }
 
     public void save(ServerRequest request, ServerResponse response) {
         var typed = Form.read(request);
         try {
-            desk.book().putClimate(climate(typed));
+            desk.book().climate().put(climate(typed));
             desk.learning().climateChanged();
             Pages.redirect(response, PAGE);
         } catch (IllegalArgumentException e) {
-            var kept = desk.book().findClimate().isPresent();
+            var kept = desk.book().climate().find().isPresent();
             pages.send(
                     response,
                     422,
@@ -50,7 +50,7 @@ public final class ClimateHandler {
     }
 
     public void remove(ServerRequest request, ServerResponse response) {
-        desk.book().removeClimate();
+        desk.book().climate().remove();
         desk.learning().climateChanged();
         Pages.redirect(response, PAGE);
     }

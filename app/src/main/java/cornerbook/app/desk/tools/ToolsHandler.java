@@ -25,7 +25,7 @@ public final class ToolsHandler {
     public void save(ServerRequest request, ServerResponse response) {
         var typed = Form.read(request);
         try {
-            desk.book().putTool(ToolForm.of(typed).tool());
+            desk.book().tools().put(ToolForm.of(typed).tool());
             Pages.redirect(response, PAGE);
         } catch (IllegalArgumentException e) {
             send(response, 422, typed, Typed.sentence(String.valueOf(e.getMessage())));
@@ -33,7 +33,7 @@ public final class ToolsHandler {
     }
 
     public void remove(ServerRequest request, ServerResponse response) {
-        desk.book().removeTool(Form.read(request).get("id"));
+        desk.book().tools().remove(Form.read(request).get("id"));
         Pages.redirect(response, PAGE);
     }
 
@@ -42,6 +42,6 @@ public final class ToolsHandler {
                 response,
                 status,
                 "desk/tools/tools",
-                new ToolsPage(desk.book().listTools(), desk.today(), typed, error));
+                new ToolsPage(desk.book().tools().list(), desk.today(), typed, error));
     }
 }

@@ -50,7 +50,7 @@ public final class EntryHandler {
         var form = new EntryForm(open, typed);
         var leaving = new LeavingForm(open, typed);
         var readings = form.check(desk.today(), open.visit().leftOn());
-        form.checkWrenches(desk.book().listTools());
+        form.checkWrenches(desk.book().tools().list());
         if (form.isSound() && !asks(form, open.with(readings, open.visit().leftOn()))) {
             try {
                 chooseTools(open.visit().id(), typed);
@@ -73,7 +73,7 @@ public final class EntryHandler {
         var form = new EntryForm(open, typed);
         var leaving = new LeavingForm(open, typed);
         var readings = form.check(desk.today(), leaving.chosen());
-        form.checkWrenches(desk.book().listTools());
+        form.checkWrenches(desk.book().tools().list());
         var identities = leaving.check(readings, desk.today());
         if (form.isSound() && leaving.isSound() && !asks(form, open.with(readings, leaving.chosen()))) {
             try {

@@ -11,7 +11,6 @@ import cornerbook.core.car.Wheel;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.desk.Typed;
-import cornerbook.app.desk.asked.WheelProposal.Fill;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.tread.judge.StoredWheelCheck;
 import cornerbook.core.tread.judge.StoredWheelCheck.Identity;

@@ -229,7 +229,7 @@ class BenchTest {
         assertThat(page.locator("#wrench-to").inputValue()).startsWith("59.6");
         page.navigate(shop.address("/shop/tools"));
         page.locator("li.row.tool button").click();
-        assertThat(shop.book().listTools()).isEmpty();
+        assertThat(shop.book().tools().list()).isEmpty();
     }
 
     @ParameterizedTest
@@ -262,8 +262,8 @@ class BenchTest {
 
     @Test
     void aWrenchOfTheShopIsTakenInHandAndAnotherOneReplacesIt() {
-        shop.book().putTool(wrench("W-1", 40, 200, 3, ServedShop.TODAY.plusDays(100)));
-        shop.book().putTool(wrench("W-9", 20, 100, -1, ServedShop.TODAY.minusDays(1)));
+        shop.book().tools().put(wrench("W-1", 40, 200, 3, ServedShop.TODAY.plusDays(100)));
+        shop.book().tools().put(wrench("W-9", 20, 100, -1, ServedShop.TODAY.minusDays(1)));
         var page = open("/bench/torque?torque=90", 390);
         page.locator("#tool").selectOption("W-1");
         page.locator("#setting button").click();
@@ -279,7 +279,7 @@ class BenchTest {
         page.locator("#tool").selectOption("");
         page.locator("#setting button").click();
         assertThat(page.locator("#wrench-to").inputValue()).isEmpty();
-        List.of("W-1", "W-9").forEach(shop.book()::removeTool);
+        List.of("W-1", "W-9").forEach(shop.book().tools()::remove);
     }
 
     @Test
@@ -311,7 +311,7 @@ class BenchTest {
         assertThat(page.locator("main").textContent().replace('\u00a0', ' ')).contains("to expect at −27 °C");
         page.navigate(shop.address("/shop/climate"));
         page.getByText("Remove it from the book").click();
-        assertThat(shop.book().findClimate()).isEmpty();
+        assertThat(shop.book().climate().find()).isEmpty();
     }
 
     private static ShopTool wrench(String id, double lowest, double highest, double offset, LocalDate due) {
