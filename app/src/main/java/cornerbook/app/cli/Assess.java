@@ -104,7 +104,7 @@ final class Assess implements Runnable {
         var horizon = finding.horizon();
         lines.add("");
         add(
-                "%-10s".formatted(finding.verdict().word()),
+                "%-10s".formatted(Reader.DEFAULT.say(finding.verdict())),
                 Reader.DEFAULT.say(finding.title()) + (horizon == null ? "" : ", runs out on " + Dates.written(horizon)),
                 lines);
         add(INDENT, Reader.DEFAULT.say(finding.plainWords()), lines);

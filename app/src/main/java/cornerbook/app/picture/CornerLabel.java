@@ -1,5 +1,7 @@
 package cornerbook.app.picture;
 
+import cornerbook.words.Reader;
+
 import cornerbook.core.finding.Verdict;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -16,7 +18,7 @@ public record CornerLabel(
         String heading, String detail, @Nullable Verdict verdict, double lifeLeft) {
     /** The verdict and the lowest depth of the tyre at this corner. */
     public static CornerLabel ofDepth(Verdict verdict, double lifeLeft, double lowestDepthMm) {
-        return new CornerLabel(String.format(Locale.ROOT, "%.1f mm", lowestDepthMm), verdict.word(), verdict, lifeLeft);
+        return new CornerLabel(String.format(Locale.ROOT, "%.1f mm", lowestDepthMm), Reader.DEFAULT.say(verdict), verdict, lifeLeft);
     }
 
     /** The wheel that belongs to this corner, with a word on it. */

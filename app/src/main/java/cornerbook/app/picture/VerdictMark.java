@@ -1,5 +1,7 @@
 package cornerbook.app.picture;
 
+import cornerbook.words.Reader;
+
 import cornerbook.core.finding.Verdict;
 
 /**
@@ -16,7 +18,7 @@ public final class VerdictMark {
      * @param sizePx width and height
      */
     public static String svg(Verdict verdict, double lifeLeft, int sizePx) {
-        var svg = new Svg(sizePx, sizePx, verdict.word());
+        var svg = new Svg(sizePx, sizePx, Reader.DEFAULT.say(verdict));
         draw(svg, verdict, lifeLeft, sizePx / 2.0, sizePx / 2.0, sizePx / 2.0 - 1);
         return svg.close();
     }

@@ -65,7 +65,7 @@ final class FindingsSection {
         return Stream.of(Verdict.UNSAFE, Verdict.SPENT, Verdict.RUNS_OUT, Verdict.HOLDS)
                 .map(verdict -> Map.entry(verdict, with(verdict).size()))
                 .filter(count -> count.getValue() > 0)
-                .map(count -> count.getValue() + " × " + count.getKey().word())
+                .map(count -> count.getValue() + " × " + Reader.DEFAULT.say(count.getKey()))
                 .collect(Collectors.joining(", ", "", "."));
     }
 
@@ -98,7 +98,7 @@ final class FindingsSection {
 
     private void writeRow(Row row, List<Finding> findings) {
         page.raw("<tr class=\"" + row.verdict() + "\"><th scope=\"row\">").raw(mark(findings.getFirst(), 18));
-        page.raw(" " + row.verdict().word() + "</th>");
+        page.raw(" " + Reader.DEFAULT.say(row.verdict()) + "</th>");
         page.element("td", where(row, findings) + row.words());
         page.element("td", until(row, findings));
         page.raw("</tr>\n");

@@ -1,7 +1,9 @@
 package cornerbook.core.corner;
 
+import cornerbook.core.say.Said;
+
 /** One of the four corners of a car; left and right as seen from the driver's seat, facing forward. */
-public enum Corner {
+public enum Corner implements Said {
     LF(Axle.FRONT, Side.LEFT),
     RF(Axle.FRONT, Side.RIGHT),
     LR(Axle.REAR, Side.LEFT),

@@ -1,7 +1,9 @@
 package cornerbook.core.corner;
 
+import cornerbook.core.say.Said;
+
 /** Which axles are driven. */
-public enum DriveLayout {
+public enum DriveLayout implements Said {
     FRONT,
     REAR,
     ALL;

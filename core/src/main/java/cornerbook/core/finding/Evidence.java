@@ -6,12 +6,19 @@ import cornerbook.core.car.Reading;
 
 /** One thing that a finding rests on: what it is, its value with unit, and how it was come by (reading, rule, formula). */
 public record Evidence(Said what, Said value, Said how) {
+    public Evidence(String what, String value, Said how) {
+        this(Said.verbatim(what), Said.verbatim(value), how);
+    }
+
     public Evidence(String what, String value, String how) {
         this(Said.verbatim(what), Said.verbatim(value), Said.verbatim(how));
     }
 
     /** How a value was come by that stands in a reading. */
-    public static String howRead(Reading reading) {
-        return "reading, written \"" + reading.asWritten() + "\"";
+    public static Said howRead(Reading reading) {
+        return new HowRead(reading.asWritten());
     }
+
+    /** How a value was come by that stands in a reading. */
+    public record HowRead(String written) implements Said {}
 }

@@ -1,5 +1,7 @@
 package cornerbook.core.finding;
 
+import cornerbook.core.say.Said;
+
 import cornerbook.core.corner.Corner;
 import org.jspecify.annotations.Nullable;
 
@@ -10,7 +12,7 @@ public record Subject(
         @Nullable String wheelTag,
         @Nullable String setId) {
     /** The part of the car. */
-    public enum Part {
+    public enum Part implements Said {
         WHEEL_SET,
         TREAD_PATTERN,
         /** Wheels of one axle, or all four, against each other. */

@@ -1,29 +1,20 @@
 package cornerbook.core.finding;
 
+import cornerbook.core.say.Said;
+
 /** What a finding comes to, mildest first. */
-public enum Verdict {
+public enum Verdict implements Said {
     /** Past the next visit at the confidence asked. */
-    HOLDS("Holds"),
+    HOLDS,
     /** Before the next visit, with a date. */
-    RUNS_OUT("Runs out"),
+    RUNS_OUT,
     /** Now. */
-    SPENT("Spent"),
+    SPENT,
     /** Do not drive. */
-    UNSAFE("Unsafe");
+    UNSAFE;
 
     /** Probability at which a horizon falls, unless asked otherwise. */
     public static final double CONFIDENCE = 0.90;
-
-    private final String word;
-
-    Verdict(String word) {
-        this.word = word;
-    }
-
-    /** The word that people read. */
-    public String word() {
-        return word;
-    }
 
     /** The graver of both. */
     public Verdict graver(Verdict other) {

@@ -1,7 +1,7 @@
 package cornerbook.core.say;
 
 /** Input that cannot stand, with the one sentence that a person is told. */
-public class Refused extends IllegalArgumentException {
+public final class Refused extends IllegalArgumentException {
     private final transient Said said;
 
     public Refused(Said said) {

@@ -221,7 +221,7 @@ public final class PadFindings {
                 at.read(Measure.PAD_THICKNESS, spot)
                         .or(() -> at.read(Measure.PAD_THICKNESS_TRAILING, spot))
                         .map(Evidence::howRead)
-                        .orElse("reading")));
+                        .orElse(Said.verbatim("reading"))));
     }
 
     private Corner corner() {
