@@ -1,12 +1,14 @@
 package cornerbook.core.car;
 
+import cornerbook.core.say.Said;
+
 import cornerbook.core.corner.Spot;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** What can be read during a visit: what it belongs to, its unit or its words inside the book, its range, and where it is taken. */
 @SuppressWarnings("ImmutableEnumChecker") // every set is made by Set.of
-public enum Measure {
+public enum Measure implements Said {
     TREAD_DEPTH(Carrier.WHEEL, "mm", 0, 25, Set.of(Spot.values())),
     /** Gauge pressure as the car came in. */
     PRESSURE_FOUND(Carrier.WHEEL, "kPa", 0, 1000, Set.of()),

@@ -1,5 +1,7 @@
 package cornerbook.core.car;
 
+import java.util.stream.IntStream;
+
 import cornerbook.core.quantity.Quoted;
 import java.util.List;
 import java.util.Locale;
@@ -26,9 +28,21 @@ public enum Scale {
         this.words = List.of(words);
     }
 
-    /** The words in their order. */
+    /** The words in their order, as files and addresses spell them. */
     public List<String> words() {
         return words;
+    }
+
+    /** The words in their order, for people. */
+    public List<ScaleWord> told() {
+        return IntStream.range(0, words.size())
+                .mapToObj(place -> new ScaleWord(this, place))
+                .toList();
+    }
+
+    /** The word for people that stands for a value; a value between two words is that of the nearer one. */
+    public ScaleWord told(double value) {
+        return new ScaleWord(this, (int) Math.clamp(Math.round(value), 0, words.size() - 1));
     }
 
     /** The word that stands for a value; a value between two words is that of the nearer one. */

@@ -1,0 +1,8 @@
+package cornerbook.core.car;
+
+import cornerbook.core.corner.Spot;
+import cornerbook.core.say.Said;
+import org.jspecify.annotations.Nullable;
+
+/** A measure as the label of a field, with the place where it is read: "Pad inner". */
+public record MeasureAt(Measure measure, @Nullable Spot spot) implements Said {}
