@@ -6,6 +6,7 @@ import cornerbook.core.brake.seizing.SeizingExposure;
 import cornerbook.core.finding.Knowledge;
 import cornerbook.core.finding.Limit;
 import cornerbook.core.tread.WearKnowledge;
+import cornerbook.words.Reader;
 import java.io.PrintWriter;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -107,7 +108,7 @@ final class Learn implements Runnable {
         for (int j = 0; j < fit.coefficients().size(); j++) {
             out.println("  %s: %.2f ± %.2f"
                     .formatted(
-                            LearnedSeizing.COEFFICIENTS.get(j),
+                            Reader.DEFAULT.say(LearnedSeizing.COEFFICIENTS.get(j)),
                             fit.coefficients().get(j),
                             fit.standardError(j)));
         }

@@ -203,7 +203,7 @@ public final class Assessor {
                 .ifPresent(findings::add);
         ParkingBrakeFindings.of(visit, notJudged).ifPresent(findings::add);
         BrakeFluidFindings.of(vehicle, visits, nextVisit, notJudged).ifPresent(findings::add);
-        OpenBrakeWork.of(vehicle, visit).forEach(open -> notJudged.add(Said.verbatim(open)));
+        notJudged.addAll(OpenBrakeWork.of(vehicle, visit));
         BatteryFindings.of(vehicle, visits, readings, nextVisit, notJudged).ifPresent(findings::add);
         findings.addAll(ToolFindings.of(visit, readings));
         LiftFindings.of(vehicle, visit, notJudged).ifPresent(findings::add);

@@ -9,6 +9,7 @@ import cornerbook.core.car.Visit;
 import cornerbook.core.car.Wheel;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Problem;
+import cornerbook.core.say.Said;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -52,7 +53,7 @@ public final class VisitRules {
     }
 
     /** Why a reading cannot be taken now, beside what {@link #check} says; what is in the book already may stand. */
-    public static Optional<String> refuseNew(Vehicle vehicle, Reading reading) {
+    public static Optional<Said> refuseNew(Vehicle vehicle, Reading reading) {
         return BrakeReadingRules.wrongCaliper(vehicle, reading);
     }
 
@@ -136,7 +137,7 @@ public final class VisitRules {
         }
         checkCorrection(where + "/corrects", visit, reading);
         BrakeReadingRules.problem(history.vehicle(), visit, reading)
-                .ifPresent(problem -> add(where + "/value", problem));
+                .ifPresent(problem -> problems.add(new Problem(where + "/value", problem)));
         var tag = reading.wheelTag();
         var corner = reading.corner();
         if (tag == null || corner == null) {

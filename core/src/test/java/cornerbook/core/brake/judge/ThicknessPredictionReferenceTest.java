@@ -56,10 +56,14 @@ class ThicknessPredictionReferenceTest {
         assertThat(prediction.expectedMm().mean()).isCloseTo(mean[0] - asked * mean[1], within(TOLERANCE_MM));
         assertThat(prediction.expectedMm().sd()).isCloseTo(Math.sqrt(variance), within(TOLERANCE_MM));
         assertThat(prediction.asks())
-                .isEqualTo("expected %.1f to %.1f mm by the wear until now: measure again, or was the part replaced?"
-                        .formatted(
-                                prediction.expectedMm().mean() - 2 * Math.sqrt(variance),
-                                prediction.expectedMm().mean() + 2 * Math.sqrt(variance)));
+                .isInstanceOfSatisfying(BrakeSaid.NotAsExpected.class, asked -> {
+                    assertThat(asked.expected().lowest())
+                            .isCloseTo(
+                                    prediction.expectedMm().mean() - 2 * Math.sqrt(variance), within(TOLERANCE_MM));
+                    assertThat(asked.expected().highest())
+                            .isCloseTo(
+                                    prediction.expectedMm().mean() + 2 * Math.sqrt(variance), within(TOLERANCE_MM));
+                });
     }
 
     @Test
