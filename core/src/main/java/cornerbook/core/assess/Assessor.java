@@ -1,6 +1,5 @@
 package cornerbook.core.assess;
 
-import cornerbook.core.say.Said;
 
 import cornerbook.core.air.judge.PressureFindings;
 import cornerbook.core.air.judge.PressureOutlook;

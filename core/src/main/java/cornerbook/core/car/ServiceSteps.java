@@ -45,7 +45,10 @@ public final class ServiceSteps {
         boolean sliding = brake.caliper() == BrakeSpecification.Caliper.SLIDING;
         var pins = sliding ? Measure.SLIDE_PIN_MOVEMENT : Measure.RETAINING_PIN_MOVEMENT;
         return List.of(
-                step(ServiceTitle.PADS_AND_MOVEMENT, List.of(Measure.PAD_THICKNESS, Measure.PAD_MOVEMENT, pins), List.of(ServiceCaution.DUST)),
+                step(
+                        ServiceTitle.PADS_AND_MOVEMENT,
+                        List.of(Measure.PAD_THICKNESS, Measure.PAD_MOVEMENT, pins),
+                        List.of(ServiceCaution.DUST)),
                 step(
                         ServiceTitle.DISC,
                         List.of(Measure.DISC_THICKNESS, Measure.DISC_RUNOUT, Measure.DISC_THICKNESS_VARIATION),

@@ -81,7 +81,8 @@ public class BrakeFindingsTest {
                 variation("26.012 26.001 25.990 26.004 mm"));
         assertThat(disc.verdict()).as("below 26 mm at one point").isEqualTo(Verdict.SPENT);
         assertThat(disc.evidence())
-                .anyMatch(e -> e.what().equals(new DiscSaid.ThinnestOf(4)) && e.value().equals(fine(25.99)))
+                .anyMatch(e ->
+                        e.what().equals(new DiscSaid.ThinnestOf(4)) && e.value().equals(fine(25.99)))
                 .anyMatch(e -> e.what() == DiscSaid.Label.THICKNESS_VARIATION
                         && e.value().equals(new DiscSaid.WithLimit(fine(0.022), fine(0.015))));
         var wobbling = of(
@@ -127,8 +128,7 @@ public class BrakeFindingsTest {
                 Cars.reading(Measure.PAD_THICKNESS, Corner.LR, null, Spot.OUTER, 8));
         assertThat(pair.title()).isEqualTo(new BrakeSaid.ReplacePair(Axle.REAR, Pair.PADS));
         var half = of(Subject.Part.BRAKE_PAIR, Cars.reading(Measure.DISC_REPLACED, Corner.LF, null, null, 1));
-        assertThat(half.plainWords())
-                .isEqualTo(new BrakeSaid.PairReplacedOnOneSide(Axle.FRONT, Pair.DISCS, Corner.LF));
+        assertThat(half.plainWords()).isEqualTo(new BrakeSaid.PairReplacedOnOneSide(Axle.FRONT, Pair.DISCS, Corner.LF));
     }
 
     @Test

@@ -104,8 +104,8 @@ public final class CaliperFindings {
     private void lubricant() {
         boolean sliding = at.brake().caliper() == BrakeSpecification.Caliper.SLIDING;
         at.read(Measure.PIN_LUBRICANT).ifPresent(reading -> {
-            evidence.add(new Evidence(
-                    Label.ON_THE_PINS, Scale.LUBRICANT.told(reading.value()), Evidence.howRead(reading)));
+            evidence.add(
+                    new Evidence(Label.ON_THE_PINS, Scale.LUBRICANT.told(reading.value()), Evidence.howRead(reading)));
             if (sliding && Math.round(reading.value()) == WORST) {
                 faults.add(new CaliperSaid.PasteOnSlidePins());
             }

@@ -35,8 +35,8 @@ public final class ParkingBrakeFindings {
             notJudged.add(new CaliperSaid.ParkingBrakeNotTried());
             return Optional.empty();
         }
-        var evidence = new ArrayList<>(List.of(new Evidence(
-                Label.TRIED, Scale.HOLDING.told(held.get().value()), Evidence.howRead(held.get()))));
+        var evidence = new ArrayList<>(List.of(
+                new Evidence(Label.TRIED, Scale.HOLDING.told(held.get().value()), Evidence.howRead(held.get()))));
         return Optional.of(
                 switch ((int) Math.round(held.get().value())) {
                     case 0 -> finding(Verdict.HOLDS, ParkingBrakeState.HOLDS, evidence);

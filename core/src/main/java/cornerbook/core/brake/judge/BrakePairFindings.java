@@ -63,7 +63,8 @@ public final class BrakePairFindings {
                 Verdict.SPENT,
                 new BrakeSaid.ReplacePair(axle, pair),
                 half
-                        ? new BrakeSaid.PairReplacedOnOneSide(axle, pair, done.getFirst().corner())
+                        ? new BrakeSaid.PairReplacedOnOneSide(
+                                axle, pair, done.getFirst().corner())
                         : new BrakeSaid.PairAskedFor(axle, pair, Listed.and(spent), spent.size()),
                 null,
                 null,

@@ -41,7 +41,8 @@ public final class BrakeReadingRules {
                         thicker(reading, corner, reading.value(), brake.padNewMm(), THICKER_THAN_NEW_MM);
                     case DISC_THICKNESS, DISC_THICKNESS_VARIATION ->
                         thicker(reading, corner, thickestMm(reading), brake.discNewMm(), DISC_THICKER_THAN_NEW_MM);
-                    case DISC_MOVED_BY -> moved(reading, corner, vehicle.fastener().count());
+                    case DISC_MOVED_BY ->
+                        moved(reading, corner, vehicle.fastener().count());
                     case HUB_DIAL_RADIUS, DISC_DIAL_RADIUS -> radii(new StandingReadings(visit), corner);
                     default -> null;
                 });

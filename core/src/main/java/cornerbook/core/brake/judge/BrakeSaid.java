@@ -61,7 +61,8 @@ public interface BrakeSaid extends Said {
     record PairAskedFor(Axle axle, Pair pair, Listed corners, int count) implements BrakeSaid {}
 
     /** Null for the horizon: beyond four years. */
-    record HoldsWith(Amount chance, Amount confidence, @Nullable LocalDate horizon) implements BrakeSaid {}
+    record HoldsWith(
+            Amount chance, Amount confidence, @Nullable LocalDate horizon) implements BrakeSaid {}
 
     /** Of the pad on a side; of the disc where there is no side. */
     record WearOf(@Nullable Spot side) implements BrakeSaid {}

@@ -64,9 +64,7 @@ public record BrakeWear(Vehicle vehicle, List<Visit> visits, DistancePerDay dist
             return new Evidence(
                     BrakeSaid.Label.ABOVE_MINIMUM,
                     new BrakeSaid.HoldsWith(
-                            new Amount(100 * probability, "%", 1),
-                            Amount.of(100 * Verdict.CONFIDENCE, "%"),
-                            horizon),
+                            new Amount(100 * probability, "%", 1), Amount.of(100 * Verdict.CONFIDENCE, "%"), horizon),
                     BrakeSaid.Ground.WEAR_AND_DISTANCE);
         }
 

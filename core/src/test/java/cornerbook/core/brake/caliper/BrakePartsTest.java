@@ -10,11 +10,11 @@ import cornerbook.core.brake.judge.BrakeCorner;
 import cornerbook.core.brake.judge.BrakeSaid;
 import cornerbook.core.brake.judge.BrakeSaid.Pair;
 import cornerbook.core.brake.judge.OpenBrakeWork;
+import cornerbook.core.brake.pads.judge.PadSaid;
 import cornerbook.core.car.Cars;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.StandingReadings;
-import cornerbook.core.brake.pads.judge.PadSaid;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
@@ -53,8 +53,7 @@ class BrakePartsTest {
             assertThat(finding.verdict()).isEqualTo(verdict);
             assertThat(finding.lifeLeft()).isEqualTo(lifeLeft);
             assertThat(finding.horizon()).isNull();
-            assertThat(finding.title())
-                    .isEqualTo(new CaliperSaid.StuckTitle(Corner.RR, Spot.OUTER, place == 2, false));
+            assertThat(finding.title()).isEqualTo(new CaliperSaid.StuckTitle(Corner.RR, Spot.OUTER, place == 2, false));
             assertThat(finding.subject()).isEqualTo(new Subject(Subject.Part.PAD, Corner.RR, null, null));
         });
         assertThat(stuck(movement(Spot.OUTER, 0), movement(Spot.INNER, 0))).isEmpty();
@@ -69,8 +68,7 @@ class BrakePartsTest {
                     assertThat(finding.verdict()).isEqualTo(verdict);
                     assertThat(Optional.ofNullable(finding.horizon()))
                             .isEqualTo(freed ? Optional.of(NEXT) : Optional.empty());
-                    assertThat(finding.plainWords())
-                            .isEqualTo(new CaliperSaid.Stuck(Corner.RR, found == 2, freed));
+                    assertThat(finding.plainWords()).isEqualTo(new CaliperSaid.Stuck(Corner.RR, found == 2, freed));
                     assertThat(finding.lifeLeft()).isEqualTo(freed ? 1 : found == 2 ? 0 : 0.5);
                 });
     }
@@ -161,8 +159,7 @@ class BrakePartsTest {
                     .containsExactly(
                             tuple(Corner.LF, new Amount(2.5, "mm", 1)), tuple(Corner.RF, new Amount(8, "mm", 1)));
         });
-        assertThat(pairs(findings(pads(2.5, 2.6))).getFirst().plainWords())
-                .isEqualTo(askedFor(Corner.LF, Corner.RF));
+        assertThat(pairs(findings(pads(2.5, 2.6))).getFirst().plainWords()).isEqualTo(askedFor(Corner.LF, Corner.RF));
         assertThat(pairs(findings(pads(8, 8)))).isEmpty();
     }
 
@@ -177,8 +174,7 @@ class BrakePartsTest {
                     assertThat(pair.evidence())
                             .extracting(Evidence::value, Evidence::how)
                             .containsExactly(
-                                    tuple(
-                                            BrakeSaid.Label.NOT_MEASURED, BrakeSaid.Ground.REPLACED_AT_THIS_VISIT),
+                                    tuple(BrakeSaid.Label.NOT_MEASURED, BrakeSaid.Ground.REPLACED_AT_THIS_VISIT),
                                     tuple(BrakeSaid.Label.NOT_MEASURED, BrakeSaid.Ground.THINNEST_READING));
                 });
         assertThat(pairs(findings(

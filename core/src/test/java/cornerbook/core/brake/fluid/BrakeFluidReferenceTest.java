@@ -29,7 +29,9 @@ class BrakeFluidReferenceTest {
     @Test
     void aGradeThatIsNoneIsRefused() {
         assertThatThrownBy(() -> BrakeFluid.parse("DOT 6"))
-                .isInstanceOfSatisfying(Refused.class, refusal -> assertThat(refusal.said())
-                        .isEqualTo(new NoSuchGrade("\"DOT 6\"", "DOT 3, DOT 4, DOT 5, DOT 5.1")));
+                .isInstanceOfSatisfying(
+                        Refused.class,
+                        refusal -> assertThat(refusal.said())
+                                .isEqualTo(new NoSuchGrade("\"DOT 6\"", "DOT 3, DOT 4, DOT 5, DOT 5.1")));
     }
 }

@@ -65,8 +65,8 @@ class BrakeReadingRulesTest {
                 .contains(new BrakeSaid.ThickerThanNew(
                         new MeasureName(Measure.DISC_THICKNESS), null, Corner.LF, mm(28.4), mm(28), mm(28.3)));
         assertThat(problem(written(Measure.DISC_THICKNESS_VARIATION, "28.40 28.41 28.40 28.39 mm")))
-                .hasValueSatisfying(problem -> assertThat(((BrakeSaid.ThickerThanNew) problem).read())
-                        .isEqualTo(mm(28.41)));
+                .hasValueSatisfying(problem ->
+                        assertThat(((BrakeSaid.ThickerThanNew) problem).read()).isEqualTo(mm(28.41)));
     }
 
     @Test
@@ -84,7 +84,8 @@ class BrakeReadingRulesTest {
         var hub = Cars.reading(Measure.HUB_DIAL_RADIUS, Corner.LF, null, null, 130);
         var disc = Cars.reading(Measure.DISC_DIAL_RADIUS, Corner.LF, null, null, 60);
         assertThat(BrakeReadingRules.problem(Cars.vehicle(), Cars.visit(List.of(hub, disc)), disc))
-                .contains(new BrakeSaid.DialNotFartherOut(Corner.LF, new Amount(60, "mm", 0), new Amount(130, "mm", 0)));
+                .contains(
+                        new BrakeSaid.DialNotFartherOut(Corner.LF, new Amount(60, "mm", 0), new Amount(130, "mm", 0)));
     }
 
     @Test

@@ -78,11 +78,13 @@ class BrakeSpecificationTest {
                 assertThatCode(() -> parking(kind, said)).doesNotThrowAnyException();
             } else {
                 assertThatThrownBy(() -> parking(kind, said))
-                        .isInstanceOfSatisfying(Refused.class, refusal -> assertThat(refusal.said())
-                                .isEqualTo(
-                                        said
-                                                ? ParkingBrakeRefusal.ELECTRIC_WITHOUT_MOTOR
-                                                : ParkingBrakeRefusal.MOTOR_NOT_ELECTRIC));
+                        .isInstanceOfSatisfying(
+                                Refused.class,
+                                refusal -> assertThat(refusal.said())
+                                        .isEqualTo(
+                                                said
+                                                        ? ParkingBrakeRefusal.ELECTRIC_WITHOUT_MOTOR
+                                                        : ParkingBrakeRefusal.MOTOR_NOT_ELECTRIC));
             }
         }
     }

@@ -55,15 +55,12 @@ class ThicknessPredictionReferenceTest {
         var prediction = predict(visits, Measure.PAD_THICKNESS, Spot.INNER);
         assertThat(prediction.expectedMm().mean()).isCloseTo(mean[0] - asked * mean[1], within(TOLERANCE_MM));
         assertThat(prediction.expectedMm().sd()).isCloseTo(Math.sqrt(variance), within(TOLERANCE_MM));
-        assertThat(prediction.asks())
-                .isInstanceOfSatisfying(BrakeSaid.NotAsExpected.class, asked -> {
-                    assertThat(asked.expected().lowest())
-                            .isCloseTo(
-                                    prediction.expectedMm().mean() - 2 * Math.sqrt(variance), within(TOLERANCE_MM));
-                    assertThat(asked.expected().highest())
-                            .isCloseTo(
-                                    prediction.expectedMm().mean() + 2 * Math.sqrt(variance), within(TOLERANCE_MM));
-                });
+        assertThat(prediction.asks()).isInstanceOfSatisfying(BrakeSaid.NotAsExpected.class, told -> {
+            assertThat(told.expected().lowest())
+                    .isCloseTo(prediction.expectedMm().mean() - 2 * Math.sqrt(variance), within(TOLERANCE_MM));
+            assertThat(told.expected().highest())
+                    .isCloseTo(prediction.expectedMm().mean() + 2 * Math.sqrt(variance), within(TOLERANCE_MM));
+        });
     }
 
     @Test

@@ -63,8 +63,8 @@ public final class DiscFindings {
         var forecast = wear.forecast(followed, nextVisit);
         verdict = thicknessMm < minimumMm ? Verdict.SPENT : forecast.verdict();
         if (replaced) {
-            evidence.add(new Evidence(
-                    BrakeSaid.Label.REPLACED, BrakeSaid.Label.AT_THIS_VISIT, BrakeSaid.Ground.RECORDED));
+            evidence.add(
+                    new Evidence(BrakeSaid.Label.REPLACED, BrakeSaid.Label.AT_THIS_VISIT, BrakeSaid.Ground.RECORDED));
             words.add(new DiscSaid.IsNew(at.corner()));
         } else {
             thickness(thicknessMm, minimumMm);
@@ -99,15 +99,14 @@ public final class DiscFindings {
                     case HOLDS -> new DiscSaid.ThickEnough(at.corner());
                 });
         at.read(Measure.DISC_THICKNESS)
-                .ifPresent(reading -> evidence.add(
-                        new Evidence(Label.THICKNESS, mm(reading.value()), Evidence.howRead(reading))));
+                .ifPresent(reading ->
+                        evidence.add(new Evidence(Label.THICKNESS, mm(reading.value()), Evidence.howRead(reading))));
         at.discPoints()
                 .ifPresent(points -> evidence.add(new Evidence(
                         new DiscSaid.ThinnestOf(points.size()),
                         fine(new DiscThickness(points).thinnestMm()),
                         new DiscSaid.AroundTheDisc(FROM_EDGE))));
-        evidence.add(
-                new Evidence(BrakeSaid.Label.MINIMUM, mm(minimumMm), BrakeSaid.Ground.VEHICLE_SPECIFICATION));
+        evidence.add(new Evidence(BrakeSaid.Label.MINIMUM, mm(minimumMm), BrakeSaid.Ground.VEHICLE_SPECIFICATION));
         if (thicknessMm < minimumMm) {
             evidence.add(Deficiency.DISC_WORN.evidence());
         }
@@ -168,8 +167,7 @@ public final class DiscFindings {
                 new DiscSaid.ReindexFirst(Evidence.howRead(read.get()))));
         var moved = at.read(Measure.DISC_RUNOUT_MOVED).map(Reading::value);
         boolean mended = moved.filter(mm -> mm <= limitMm).isPresent();
-        moved.ifPresent(mm ->
-                evidence.add(new Evidence(Label.AFTER_MOVED_ON, fine(mm), Ground.READ_AT_THIS_VISIT)));
+        moved.ifPresent(mm -> evidence.add(new Evidence(Label.AFTER_MOVED_ON, fine(mm), Ground.READ_AT_THIS_VISIT)));
         if (read.get().value() > limitMm && !mended) {
             found(Verdict.RUNS_OUT, Fault.RUNS_OUT_OF_TRUE, new DiscSaid.RunsOutOfTrue());
         }
@@ -198,8 +196,7 @@ public final class DiscFindings {
                 .ifPresent(pitting ->
                         found(Verdict.RUNS_OUT, Fault.PITTED, new DiscSaid.Pitted(BrakeCorner.side(pitting))));
         at.read(Measure.DISC_LIP)
-                .ifPresent(lip -> evidence.add(new Evidence(
-                        Label.LIP, new Amount(lip.value(), "mm", 1), Ground.LIP)));
+                .ifPresent(lip -> evidence.add(new Evidence(Label.LIP, new Amount(lip.value(), "mm", 1), Ground.LIP)));
         at.read(Measure.DISC_CRACKS)
                 .filter(cracks -> Math.round(cracks.value()) > 0)
                 .ifPresent(cracks -> {

@@ -43,14 +43,18 @@ public interface DiscSaid extends Said {
     }
 
     /** Where most of a runout comes from. */
-    enum Origin implements DiscSaid {
+    enum Origin {
         HUB,
         DISC,
         BOTH
     }
 
     /** Null for the faults: there is none. */
-    record Title(Corner corner, Amount thickness, Amount minimum, @Nullable Listed faults) implements DiscSaid {}
+    record Title(
+            Corner corner,
+            Amount thickness,
+            Amount minimum,
+            @Nullable Listed faults) implements DiscSaid {}
 
     record IsNew(Corner corner) implements DiscSaid {}
 

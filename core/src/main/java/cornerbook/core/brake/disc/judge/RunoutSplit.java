@@ -77,7 +77,8 @@ record RunoutSplit(BrakeCorner at, HubAndDiscRunout parts) {
 
     DiscSaid.Runout words() {
         int move = parts.bestMove();
-        return new DiscSaid.Runout(origin(), move, parts.studs(), fine(parts.installed(move).totalMm()));
+        return new DiscSaid.Runout(
+                origin(), move, parts.studs(), fine(parts.installed(move).totalMm()));
     }
 
     private Origin origin() {

@@ -51,8 +51,7 @@ public final class BrakeFluidFindings {
      *
      * @param visits earliest first, the one that is judged last
      */
-    public static Optional<Finding> of(
-            Vehicle vehicle, List<Visit> visits, LocalDate nextVisit, List<Said> notJudged) {
+    public static Optional<Finding> of(Vehicle vehicle, List<Visit> visits, LocalDate nextVisit, List<Said> notJudged) {
         return new BrakeFluidFindings(vehicle, new StandingReadings(visits.getLast()))
                 .judge(visits, nextVisit, notJudged);
     }
@@ -60,8 +59,8 @@ public final class BrakeFluidFindings {
     private Optional<Finding> judge(List<Visit> visits, LocalDate nextVisit, List<Said> notJudged) {
         if (isReplaced(readings)) {
             titles.add(new FluidSaid.NewAtThisVisit());
-            evidence.add(new Evidence(
-                    BrakeSaid.Label.REPLACED, BrakeSaid.Label.AT_THIS_VISIT, BrakeSaid.Ground.RECORDED));
+            evidence.add(
+                    new Evidence(BrakeSaid.Label.REPLACED, BrakeSaid.Label.AT_THIS_VISIT, BrakeSaid.Ground.RECORDED));
         } else {
             boilingPoint(notJudged);
             water();
@@ -73,17 +72,16 @@ public final class BrakeFluidFindings {
         if (verdict == Verdict.HOLDS) {
             words.add(new FluidSaid.Good());
         }
-        return Optional.of(
-                new Finding(
-                        new Subject(Subject.Part.BRAKE_FLUID, null, null, null),
-                        verdict,
-                        new FluidSaid.Title(Listed.commas(titles)),
-                        new Listed(words, Listed.Join.SENTENCES),
-                        due,
-                        null,
-                        lifeLeft,
-                        evidence,
-                        Ground.FLUID));
+        return Optional.of(new Finding(
+                new Subject(Subject.Part.BRAKE_FLUID, null, null, null),
+                verdict,
+                new FluidSaid.Title(Listed.commas(titles)),
+                new Listed(words, Listed.Join.SENTENCES),
+                due,
+                null,
+                lifeLeft,
+                evidence,
+                Ground.FLUID));
     }
 
     private void boilingPoint(List<Said> notJudged) {
@@ -103,11 +101,8 @@ public final class BrakeFluidFindings {
         titles.add(new FluidSaid.BoilsAt(celsius(boilsC), grade.label(), celsius(wetC)));
         evidence.add(new Evidence(Label.BOILING_POINT, celsius(boilsC), Evidence.howRead(measured.get())));
         evidence.add(new Evidence(
-                Label.MINIMUM_WET,
-                celsius(wetC),
-                new FluidSaid.OfWetGrade(grade.label(), percent(WET_WATER_PERCENT))));
-        evidence.add(new Evidence(
-                Label.MINIMUM_NEW, celsius(dryC), new FluidSaid.OfNewGrade(grade.label())));
+                Label.MINIMUM_WET, celsius(wetC), new FluidSaid.OfWetGrade(grade.label(), percent(WET_WATER_PERCENT))));
+        evidence.add(new Evidence(Label.MINIMUM_NEW, celsius(dryC), new FluidSaid.OfNewGrade(grade.label())));
         lifeLeft = Math.clamp((boilsC - wetC) / (dryC - wetC), 0, 1);
         if (grade.boilsTooEarly(boilsC)) {
             tooWet();

@@ -85,9 +85,7 @@ final class BrakeCauses {
             evidence.add(new Evidence(
                     new PadSaid.SignSeen(sign),
                     new PadSaid.ShownBy(
-                            percent(sign.percentUnder(first)),
-                            first,
-                            percent(sign.percentUnder(BrakeCause.NOTHING))),
+                            percent(sign.percentUnder(first)), first, percent(sign.percentUnder(BrakeCause.NOTHING))),
                     sign.source()));
         }
         return evidence;

@@ -65,8 +65,7 @@ public final class PadFindings {
         double newMm = at.brake().padNewMm();
         var forecast = wear.forecast(followed(), nextVisit);
         words.add(new PadSaid.AreNew(corner()));
-        evidence.add(new Evidence(
-                BrakeSaid.Label.REPLACED, BrakeSaid.Label.AT_THIS_VISIT, BrakeSaid.Ground.RECORDED));
+        evidence.add(new Evidence(BrakeSaid.Label.REPLACED, BrakeSaid.Label.AT_THIS_VISIT, BrakeSaid.Ground.RECORDED));
         evidence.add(new Evidence(PadSaid.Label.NEW, mm(newMm), BrakeSaid.Ground.VEHICLE_SPECIFICATION));
         return finding(forecast.verdict(), new PadSaid.NewTitle(corner(), mm(newMm)), forecast, newMm);
     }
@@ -152,8 +151,7 @@ public final class PadFindings {
         double taperMm = Math.abs(edges.get().getFirst() - edges.get().getLast());
         evidence.add(new Evidence(
                 PadSaid.Label.LEADING_AGAINST_TRAILING,
-                new PadSaid.EdgesRead(
-                        mm(edges.get().getFirst()), mm(edges.get().getLast())),
+                new PadSaid.EdgesRead(mm(edges.get().getFirst()), mm(edges.get().getLast())),
                 new PadSaid.TaperedFrom(mm(TAPER_MM))));
         if (taperMm < TAPER_MM) {
             return Verdict.HOLDS;
@@ -195,8 +193,7 @@ public final class PadFindings {
 
     private Finding finding(Verdict verdict, Said title, BrakeWear.Forecast forecast, double thinnestMm) {
         for (var side : BrakeCorner.SIDES) {
-            wear.pad(at.corner(), side, minimumMm)
-                    .ifPresent(followed -> evidence.add(wear.evidence(side, followed)));
+            wear.pad(at.corner(), side, minimumMm).ifPresent(followed -> evidence.add(wear.evidence(side, followed)));
         }
         // What is uneven or wrongly fitted has no date: then the date of the thickness would be read as its own.
         boolean byThickness = verdict == Verdict.HOLDS || verdict == forecast.verdict();

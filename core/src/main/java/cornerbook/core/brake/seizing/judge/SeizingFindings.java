@@ -87,8 +87,7 @@ public final class SeizingFindings {
                                 Label.GUIDES_CLEANED,
                                 oldest.equals(date)
                                         ? BrakeSaid.Label.AT_THIS_VISIT
-                                        : new SeizingSaid.MonthsAgo(
-                                                new Amount(PadClock.months(oldest, date), "", 1)),
+                                        : new SeizingSaid.MonthsAgo(new Amount(PadClock.months(oldest, date), "", 1)),
                                 new SeizingSaid.LongestAgo(running.size())),
                         new Evidence(
                                 Label.CHANCE_OF_SEIZING,
@@ -111,9 +110,7 @@ public final class SeizingFindings {
                                         exposure.garaged(),
                                         Amount.of(exposure.distanceKmPerYear(), "km"),
                                         percent(exposure.frictionBrakeShare())),
-                                vehicle.details().use().equals(CarUse.USUAL)
-                                        ? Ground.USUAL_USE
-                                        : Ground.USE_AS_NOTED)),
+                                vehicle.details().use().equals(CarUse.USUAL) ? Ground.USUAL_USE : Ground.USE_AS_NOTED)),
                 Ground.SEIZING));
     }
 

@@ -155,9 +155,9 @@ class DiscFindingsTest {
         var car = refinished(26.39);
         var thick = of(car, thickness(27.2), variation("27.012 27.001 26.990 27.004 mm"));
         assertThat(evidence(thick, Label.MACHINING_ALLOWANCE))
-                .isInstanceOfSatisfying(DiscSaid.PerSide.class, side -> assertThat(
-                                side.allowance().value())
-                        .isCloseTo(0.3, within(1e-9)));
+                .isInstanceOfSatisfying(
+                        DiscSaid.PerSide.class,
+                        side -> assertThat(side.allowance().value()).isCloseTo(0.3, within(1e-9)));
         assertThat(sentences(thick)).hasAtLeastOneElementOfType(DiscSaid.MayBeMachined.class);
         var thin = of(car, thickness(26.8), variation("26.402 26.391 26.380 26.394 mm"));
         assertThat(evidence(thin, Label.MACHINING_ALLOWANCE)).isEqualTo(Label.NONE);

@@ -25,12 +25,7 @@ class RunoutSplitTest {
 
     /** Total of the hub and of the disc alone, in line with each other; the disc was moved on by two studs, 144°. */
     @ParameterizedTest
-    @CsvSource({
-        "0.10, 0.04, HUB",
-        "0.05, 0.04, BOTH",
-        "0.04, 0.05, BOTH",
-        "0.04, 0.10, DISC"
-    })
+    @CsvSource({"0.10, 0.04, HUB", "0.05, 0.04, BOTH", "0.04, 0.05, BOTH", "0.04, 0.10, DISC"})
     void theGreaterPartIsNamedFromTwiceAsMuch(double hubMm, double discMm, Origin origin) {
         var split = split(
                 written(Measure.DISC_RUNOUT, BrakeFindingsTest.tilt(hubMm / 2, 20, discMm / 2, 20)),
@@ -84,11 +79,10 @@ class RunoutSplitTest {
     }
 
     private static void assertHubPart(RunoutSplit split, double totalMm, double highSpotDegrees) {
-        assertThat(split.evidence().getFirst().value())
-                .isInstanceOfSatisfying(DiscSaid.Vector.class, hub -> {
-                    assertThat(hub.runout().value()).isCloseTo(totalMm, within(0.0005));
-                    assertThat(hub.highSpotDegrees().value()).isCloseTo(highSpotDegrees, within(0.5));
-                });
+        assertThat(split.evidence().getFirst().value()).isInstanceOfSatisfying(DiscSaid.Vector.class, hub -> {
+            assertThat(hub.runout().value()).isCloseTo(totalMm, within(0.0005));
+            assertThat(hub.highSpotDegrees().value()).isCloseTo(highSpotDegrees, within(0.5));
+        });
     }
 
     private RunoutSplit split(Reading... readings) {

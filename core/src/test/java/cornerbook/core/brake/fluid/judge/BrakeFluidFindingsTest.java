@@ -49,15 +49,13 @@ class BrakeFluidFindingsTest {
     @Test
     void withoutAGradeNothingIsJudged() {
         assertThat(judge(null, 120)).isEmpty();
-        assertThat(notJudged)
-                .contains(new FluidSaid.NoGrade(Amount.of(120, "°C")));
+        assertThat(notJudged).contains(new FluidSaid.NoGrade(Amount.of(120, "°C")));
     }
 
     @Test
     void withoutAReadingNothingIsJudged() {
         assertThat(judge(Cars.vehicle(), List.of())).isEmpty();
-        assertThat(notJudged)
-                .containsExactly(NotJudged.BOILING_POINT, NotJudged.AGE_WITHOUT_LAST_CHANGE);
+        assertThat(notJudged).containsExactly(NotJudged.BOILING_POINT, NotJudged.AGE_WITHOUT_LAST_CHANGE);
     }
 
     /** Water by mass at which the wet boiling point is defined: 49 CFR 571.116 S5.1.2, 3.70 %. */
@@ -130,14 +128,17 @@ class BrakeFluidFindingsTest {
                                 ? Optional.of(Cars.AUTUMN.plusDays(daysFromNow))
                                 : Optional.empty());
         assertThat(finding.lifeLeft()).isEqualTo(verdict == Verdict.SPENT ? 0 : 1);
-        assertThat(finding.plainWords().equals(Listed.sentences(new FluidSaid.Good()))).isEqualTo(verdict == Verdict.HOLDS);
+        assertThat(finding.plainWords().equals(Listed.sentences(new FluidSaid.Good())))
+                .isEqualTo(verdict == Verdict.HOLDS);
     }
 
     /** DOT 4 boils at 230 °C new and at 155 °C wet (49 CFR 571.116 S5.1.1 and S5.1.2): 192.5 °C is half way. */
     @Test
     void theMarkShowsHowFarTheFluidIsFromWet() {
         assertThat(judge(BrakeFluid.DOT_4, 192.5)).map(Finding::lifeLeft).contains(0.5);
-        assertThat(judge(BrakeFluid.DOT_4, 192.5)).map(Finding::plainWords).contains(Listed.sentences(new FluidSaid.Good()));
+        assertThat(judge(BrakeFluid.DOT_4, 192.5))
+                .map(Finding::plainWords)
+                .contains(Listed.sentences(new FluidSaid.Good()));
     }
 
     /** Boiling early and full of water is one fault, told once. */

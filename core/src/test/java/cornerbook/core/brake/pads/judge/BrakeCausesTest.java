@@ -46,7 +46,8 @@ class BrakeCausesTest {
     /** Rust is written in percent of a face, from 15 % on it counts; one face alone is no comparison. */
     @Test
     void rustOnTheFacesIsASign() {
-        assertThat(signs(Corner.RR, rust(Spot.INNER, 20), rust(Spot.OUTER, 14))).containsExactly(BrakeSign.ONE_FACE_RUSTIER);
+        assertThat(signs(Corner.RR, rust(Spot.INNER, 20), rust(Spot.OUTER, 14)))
+                .containsExactly(BrakeSign.ONE_FACE_RUSTIER);
         assertThat(signs(Corner.RR, rust(Spot.INNER, 14), rust(Spot.OUTER, 14))).containsExactly(BrakeSign.FACES_CLEAN);
         assertThat(signs(Corner.RR, rust(Spot.INNER, 20))).isEmpty();
     }

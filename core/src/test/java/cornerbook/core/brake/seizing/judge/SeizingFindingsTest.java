@@ -152,9 +152,9 @@ class SeizingFindingsTest {
         assertThat(fresh.lifeLeft()).isCloseTo(1, within(0.05));
         assertThat(later.lifeLeft()).isBetween(0.05, 0.9);
         assertThat(evidence(later, Label.GUIDES_CLEANED))
-                .isInstanceOfSatisfying(SeizingSaid.MonthsAgo.class, ago -> assertThat(
-                                ago.months().value())
-                        .isCloseTo(6, within(0.05)));
+                .isInstanceOfSatisfying(
+                        SeizingSaid.MonthsAgo.class,
+                        ago -> assertThat(ago.months().value()).isCloseTo(6, within(0.05)));
         assertThat(evidence(fresh, Label.EXPOSURE))
                 .as("40 km a day, salt on the road as usual")
                 .isInstanceOfSatisfying(SeizingSaid.Exposure.class, exposure -> {
