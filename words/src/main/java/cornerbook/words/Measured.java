@@ -51,7 +51,10 @@ record Measured(double value, String unit, int decimals) {
                         difference ? units.in(value, unit) - units.in(0, unit) : units.in(value, unit),
                         units.unitOf(unit),
                         decimals);
-            default -> new Measured(units.in(value, unit), units.unitOf(unit), decimals);
+            default ->
+                units.unitOf(unit).equals(unit)
+                        ? new Measured(value, unit, decimals)
+                        : new Measured(units.in(value, unit), units.unitOf(unit), decimals);
         };
     }
 

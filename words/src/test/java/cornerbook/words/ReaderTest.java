@@ -51,6 +51,7 @@ class ReaderTest {
         assertThat(plain(US.say(Amount.of(250, "kPa")))).isEqualTo("36.3 psi");
         assertThat(plain(US.say(Amount.of(133, "N·m")))).isEqualTo("98 lbf·ft");
         assertThat(plain(US.say(Amount.of(-10, "°C")))).isEqualTo("14 °F");
+        assertThat(plain(US.say(Amount.of(502, "J/(kg·K)")))).isEqualTo("502 J/(kg·K)");
         assertThat(plain(US.say(new Margin(10, "°C", 0, true)))).isEqualTo("+18 °F");
     }
 

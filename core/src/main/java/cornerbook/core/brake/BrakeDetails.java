@@ -36,9 +36,9 @@ public record BrakeDetails(
     }
 
     public BrakeDetails {
-        Range.checkKnown("refinish thickness", refinishThicknessMm, 1, 60, "mm");
-        Range.checkKnown("disc mass", discMassKg, 0.5, 50, "kg");
-        Range.checkKnown("disc diameter", discDiameterMm, 150, 500, "mm");
-        Range.checkKnown("disc temperature limit", discTemperatureLimitC, 100, 800, "°C");
+        Range.checkKnown(BrakePart.REFINISH_THICKNESS, refinishThicknessMm, 1, 60, "mm");
+        Range.checkKnown(BrakePart.DISC_MASS, discMassKg, 0.5, 50, "kg");
+        Range.checkKnown(BrakePart.DISC_DIAMETER, discDiameterMm, 150, 500, "mm");
+        Range.checkKnown(BrakePart.DISC_TEMPERATURE_LIMIT, discTemperatureLimitC, 100, 800, "°C");
     }
 }

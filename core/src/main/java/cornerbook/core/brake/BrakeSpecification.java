@@ -37,13 +37,13 @@ public record BrakeSpecification(
     }
 
     public BrakeSpecification {
-        Range.check("pad when new", padNewMm, 1, 30, "mm");
-        Range.check("pad minimum", padMinimumMm, 0, padNewMm, "mm");
-        Range.check("disc when new", discNewMm, 3, 60, "mm");
-        Range.check("disc minimum", discMinimumMm, 1, discNewMm, "mm");
-        Range.check("runout limit", runoutLimitMm, 0.005, 1, "mm");
-        Range.check("thickness variation limit", thicknessVariationLimitMm, 0.001, 1, "mm");
-        Range.checkKnown("refinish thickness", details.refinishThicknessMm(), discMinimumMm, discNewMm, "mm");
+        Range.check(BrakePart.PAD_NEW, padNewMm, 1, 30, "mm");
+        Range.check(BrakePart.PAD_MINIMUM, padMinimumMm, 0, padNewMm, "mm");
+        Range.check(BrakePart.DISC_NEW, discNewMm, 3, 60, "mm");
+        Range.check(BrakePart.DISC_MINIMUM, discMinimumMm, 1, discNewMm, "mm");
+        Range.check(BrakePart.RUNOUT_LIMIT, runoutLimitMm, 0.005, 1, "mm");
+        Range.check(BrakePart.THICKNESS_VARIATION_LIMIT, thicknessVariationLimitMm, 0.001, 1, "mm");
+        Range.checkKnown(BrakePart.REFINISH_THICKNESS, details.refinishThicknessMm(), discMinimumMm, discNewMm, "mm");
         checkParkingBrake(details.parkingBrake(), electricParkingBrake);
     }
 

@@ -21,10 +21,10 @@ public record BrakedCar(double massKg, double rotatingMassFactor, double frontSh
     private static final double GRAVITY_M_PER_S2 = 9.80665;
 
     public BrakedCar {
-        Range.check("mass", massKg, 300, 10_000, "kg");
-        Range.check("rotating mass factor", rotatingMassFactor, 1, 1.5, "");
-        Range.check("front share", frontShare, 0, 1, "");
-        Range.check("rolling circumference", rollingCircumferenceM, 1, 4, "m");
+        Range.check(BurnishSaid.Part.MASS, massKg, 300, 10_000, "kg");
+        Range.check(BurnishSaid.Part.ROTATING_MASS_FACTOR, rotatingMassFactor, 1, 1.5, "");
+        Range.check(BurnishSaid.Part.FRONT_SHARE, frontShare, 0, 1, "");
+        Range.check(BurnishSaid.Part.ROLLING_CIRCUMFERENCE, rollingCircumferenceM, 1, 4, "m");
     }
 
     /**
@@ -37,9 +37,9 @@ public record BrakedCar(double massKg, double rotatingMassFactor, double frontSh
      */
     public static double frontShareWhenBraking(
             double staticFrontShare, double centreHeightMm, double wheelbaseMm, double decelerationMPerS2) {
-        Range.check("share on the front axle", staticFrontShare, 0.2, 0.8, "");
-        Range.check("height of the centre of gravity", centreHeightMm, 200, 1500, "mm");
-        Range.check("wheelbase", wheelbaseMm, 1500, 5500, "mm");
+        Range.check(BurnishSaid.Part.SHARE_ON_FRONT_AXLE, staticFrontShare, 0.2, 0.8, "");
+        Range.check(BurnishSaid.Part.CENTRE_HEIGHT, centreHeightMm, 200, 1500, "mm");
+        Range.check(BurnishSaid.Part.WHEELBASE, wheelbaseMm, 1500, 5500, "mm");
         return Math.min(1, staticFrontShare + centreHeightMm / wheelbaseMm * decelerationMPerS2 / GRAVITY_M_PER_S2);
     }
 

@@ -8,6 +8,33 @@ import cornerbook.core.say.Said;
 
 /** What is said of a burnish drive: what it lacks, what to mind, and how it was found. */
 public interface BurnishSaid extends Said {
+    /** What a drive is planned from, as a person calls it. */
+    enum Part implements BurnishSaid {
+        MASS,
+        ROTATING_MASS_FACTOR,
+        FRONT_SHARE,
+        ROLLING_CIRCUMFERENCE,
+        SHARE_ON_FRONT_AXLE,
+        CENTRE_HEIGHT,
+        WHEELBASE,
+        DISC_MASS,
+        COOLING_AREA,
+        SPECIFIC_HEAT,
+        HEAT_SHARE,
+        DISC_DIAMETER,
+        SPEED_BEFORE,
+        SPEED_AFTER,
+        DECELERATION,
+        REGENERATION_SHARE,
+        AIR_TEMPERATURE,
+        LOWEST_PEAK,
+        HIGHEST_PEAK,
+        LIMIT,
+        FEWEST_STOPS,
+        SHORTEST_SPACING,
+        LONGEST_SPACING
+    }
+
     /** What was computed. */
     enum Computed implements BurnishSaid {
         ENERGY,

@@ -74,14 +74,16 @@ public final class CaliperFindings {
 
     private void look(Measure measure, boolean mended) {
         at.read(measure).ifPresent(reading -> {
-            var found = Objects.requireNonNull(measure.scale()).told(reading.value());
+            int place = Objects.requireNonNull(measure.scale())
+                    .told(reading.value())
+                    .place();
             evidence.add(new Evidence(
                     new CaliperSaid.Looked(measure),
-                    new CaliperSaid.AsFound(found, mended),
+                    new CaliperSaid.AsFound(measure, place, mended && place > 0),
                     Evidence.howRead(reading)));
-            if (found.place() > 0 && !mended) {
-                faults.add(new CaliperSaid.Fault(measure, found.place()));
-                grave |= found.place() >= WORST;
+            if (place > 0 && !mended) {
+                faults.add(new CaliperSaid.Fault(measure, place));
+                grave |= place >= WORST;
             }
         });
     }

@@ -1,7 +1,6 @@
 package cornerbook.core.brake.caliper;
 
 import cornerbook.core.car.Measure;
-import cornerbook.core.car.ScaleWord;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.say.Amount;
@@ -30,7 +29,13 @@ public interface CaliperSaid extends Said {
 
     record Looked(Measure measure) implements CaliperSaid {}
 
-    record AsFound(ScaleWord found, boolean mended) implements CaliperSaid {}
+    /**
+     * How a part was found.
+     *
+     * @param place of the word on the scale of its measure, 0 to 2
+     * @param mended whether it was put right at the visit
+     */
+    record AsFound(Measure measure, int place, boolean mended) implements CaliperSaid {}
 
     record Returned(Amount returned, Amount movedOut, Amount runoutAllowed) implements CaliperSaid {}
 
@@ -60,6 +65,8 @@ public interface CaliperSaid extends Said {
     record Stuck(Corner corner, boolean seized, boolean freed) implements CaliperSaid {}
 
     record ByHand(Spot side) implements CaliperSaid {}
+
+    record PadMoves(boolean seized) implements CaliperSaid {}
 
     record ParkingBrakeTitle(ParkingBrakeState state) implements CaliperSaid {}
 

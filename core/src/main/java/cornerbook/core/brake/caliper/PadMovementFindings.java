@@ -3,7 +3,6 @@ package cornerbook.core.brake.caliper;
 import cornerbook.core.brake.judge.BrakeCorner;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
-import cornerbook.core.car.Scale;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
@@ -43,7 +42,7 @@ public final class PadMovementFindings {
                 null,
                 freed ? 1 : seized ? 0 : 0.5,
                 List.of(new Evidence(
-                        new CaliperSaid.ByHand(side), Scale.MOVEMENT.told(worst.value()), Evidence.howRead(worst))),
+                        new CaliperSaid.ByHand(side), new CaliperSaid.PadMoves(seized), Evidence.howRead(worst))),
                 CaliperSaid.Ground.YEARLY_CLEANING);
     }
 }

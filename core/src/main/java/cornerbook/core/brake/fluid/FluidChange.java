@@ -16,6 +16,6 @@ public record FluidChange(
     public static final FluidChange NOT_KNOWN = new FluidChange(null, null);
 
     public FluidChange {
-        Range.checkKnown("interval of the brake fluid", intervalYears, 0.5, 10, "years");
+        Range.checkKnown(FluidPart.INTERVAL, intervalYears, 0.5, 10, "years");
     }
 }

@@ -19,8 +19,8 @@ public record CarUse(
     public static final CarUse USUAL = new CarUse(null, null, null);
 
     public CarUse {
-        Range.checkKnown("salt share", saltShare, 0, 1, "");
-        Range.checkKnown("friction brake share", frictionBrakeShare, 0, 1, "");
+        Range.checkKnown(UsePart.SALT_SHARE, saltShare, 0, 1, "");
+        Range.checkKnown(UsePart.FRICTION_BRAKE_SHARE, frictionBrakeShare, 0, 1, "");
     }
 
     /** What the pads are exposed to. */

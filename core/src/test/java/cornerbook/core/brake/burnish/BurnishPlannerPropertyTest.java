@@ -5,6 +5,10 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import cornerbook.core.corner.Axle;
+import cornerbook.core.quantity.QuantitySaid;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Between;
+import cornerbook.core.say.Refused;
 import org.junit.jupiter.api.Test;
 
 class BurnishPlannerPropertyTest {
@@ -58,7 +62,11 @@ class BurnishPlannerPropertyTest {
     @Test
     void whatCannotBeIsRefusedInASentence() {
         assertThatThrownBy(() -> new BurnishStop(65, 70, 3, 0))
-                .hasMessage("speed after the stop is 70 km/h, expected 0 to 64 km/h");
-        assertThatThrownBy(() -> new BurnishTarget(5, 100, 90, 300, 8, 15, 30)).hasMessageContaining("highest peak");
+                .isInstanceOfSatisfying(Refused.class, refusal -> assertThat(refusal.said())
+                        .isEqualTo(new QuantitySaid.OutOfRange(
+                                BurnishSaid.Part.SPEED_AFTER,
+                                Amount.of(70, "km/h"),
+                                Between.exact(0, 64, "km/h"))));
+        assertThatThrownBy(() -> new BurnishTarget(5, 100, 90, 300, 8, 15, 30)).hasMessageContaining("HIGHEST_PEAK");
     }
 }

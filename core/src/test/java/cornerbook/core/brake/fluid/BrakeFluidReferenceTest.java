@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import cornerbook.core.quantity.Quoted;
 import cornerbook.core.say.Refused;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -32,6 +33,6 @@ class BrakeFluidReferenceTest {
                 .isInstanceOfSatisfying(
                         Refused.class,
                         refusal -> assertThat(refusal.said())
-                                .isEqualTo(new NoSuchGrade("\"DOT 6\"", "DOT 3, DOT 4, DOT 5, DOT 5.1")));
+                                .isEqualTo(new NoSuchGrade(Quoted.of("DOT 6"), "DOT 3, DOT 4, DOT 5, DOT 5.1")));
     }
 }

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.tuple;
 
 import cornerbook.core.brake.BrakeDetails;
 import cornerbook.core.brake.BrakeDetails.ParkingBrake;
+import cornerbook.core.brake.BrakePart;
 import cornerbook.core.brake.BrakeSpecification;
 import cornerbook.core.brake.BrakeSpecification.Caliper;
 import cornerbook.core.brake.BrakeSpecification.ParkingBrakeRefusal;
@@ -16,6 +17,7 @@ import cornerbook.core.car.Reading;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.quantity.QuantitySaid;
 import cornerbook.core.say.Refused;
 import java.util.List;
 import java.util.stream.DoubleStream;
@@ -31,16 +33,20 @@ class BrakeSpecificationTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "0.5 0.3 28 26 0.05 0.015 27 | pad when new",
-                "11 12 28 26 0.05 0.015 27 | pad minimum",
-                "11 3 70 26 0.05 0.015 27 | disc when new",
-                "11 3 28 29 0.05 0.015 28 | disc minimum",
-                "11 3 28 26 2 0.015 27 | runout limit",
-                "11 3 28 26 0.05 2 27 | thickness variation limit",
-                "11 3 28 26 0.05 0.015 25.9 | refinish thickness"
+                "0.5 0.3 28 26 0.05 0.015 27 | PAD_NEW",
+                "11 12 28 26 0.05 0.015 27 | PAD_MINIMUM",
+                "11 3 70 26 0.05 0.015 27 | DISC_NEW",
+                "11 3 28 29 0.05 0.015 28 | DISC_MINIMUM",
+                "11 3 28 26 2 0.015 27 | RUNOUT_LIMIT",
+                "11 3 28 26 0.05 2 27 | THICKNESS_VARIATION_LIMIT",
+                "11 3 28 26 0.05 0.015 25.9 | REFINISH_THICKNESS"
             })
-    void limitsThatContradictEachOtherAreRefused(String numbers, String named) {
-        assertThatThrownBy(() -> brake(numbers)).hasMessageStartingWith(named);
+    void limitsThatContradictEachOtherAreRefused(String numbers, BrakePart named) {
+        assertThatThrownBy(() -> brake(numbers))
+                .isInstanceOfSatisfying(Refused.class, refusal -> assertThat(refusal.said())
+                        .isInstanceOfSatisfying(
+                                QuantitySaid.OutOfRange.class,
+                                range -> assertThat(range.what()).isEqualTo(named)));
     }
 
     @Test
