@@ -1,5 +1,6 @@
 package cornerbook.core.car;
 
+import cornerbook.core.finding.DistanceBasis;
 import cornerbook.core.battery.Chemistry;
 import cornerbook.core.battery.RatingStandard;
 import cornerbook.core.battery.TwelveVoltBattery;
@@ -201,7 +202,7 @@ public final class Cars {
                 0.9,
                 40,
                 8,
-                "invented",
+                new DistanceBasis.OwnSeasons(1),
                 "invented",
                 "invented",
                 tyres,

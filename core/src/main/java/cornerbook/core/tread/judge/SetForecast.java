@@ -4,6 +4,7 @@ import cornerbook.core.car.Wheel;
 import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.finding.DistanceBasis;
 import cornerbook.core.tread.CornerContrast;
 import java.time.LocalDate;
 import java.util.List;
@@ -21,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param horizon day on which that probability falls through the confidence; null when beyond four years
  * @param kmPerDay mean distance per day in this season kind
  * @param kmPerDaySd its standard deviation
- * @param distanceBasis where the distance comes from, in words
+ * @param distanceBasis where the distance comes from
  * @param wearStart wear rates that the model started from, in words
  * @param wearBasis where those come from, in words
  * @param contrasts left against right, by axle
@@ -38,7 +39,7 @@ public record SetForecast(
         double confidence,
         double kmPerDay,
         double kmPerDaySd,
-        String distanceBasis,
+        DistanceBasis distanceBasis,
         String wearStart,
         String wearBasis,
         List<TyreForecast> tyres,
