@@ -166,7 +166,7 @@ final class BaySheets {
                                 each.reading().measure(),
                                 each.expectedMm().mean(),
                                 each.credibleWithinMm(),
-                                each.asks())));
+                                Told.say(each.asks()))));
         return expected;
     }
 

@@ -2,7 +2,8 @@ package cornerbook.core.assess;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import cornerbook.core.say.Said;
+import cornerbook.core.tread.TreadPattern;
+import cornerbook.core.tread.judge.TreadSaid;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.SetOf;
 import cornerbook.core.say.Amount;
@@ -38,7 +39,7 @@ class AssessorTest {
         assertThat(winter.probability()).isGreaterThan(0.9);
         assertThat(winter.evidence())
                 .extracting(Evidence::what)
-                .containsAll(Said.verbatims("lowest groove", "wear there", "distance"));
+                .contains(TreadSaid.Label.LOWEST_GROOVE, TreadSaid.Label.WEAR_THERE, TreadSaid.Label.DISTANCE);
         assertThat(assessment.forecasts())
                 .extracting(SetForecast::role)
                 .containsExactly(SetForecast.Role.GOING_ON, SetForecast.Role.COMING_OFF);
@@ -64,7 +65,7 @@ class AssessorTest {
         var assessment = assess(3.6, 7.5);
         var summer = of(assessment, Part.WHEEL_SET, "SUMMER-set");
         assertThat(summer.verdict()).isEqualTo(Verdict.SPENT);
-        assertThat(summer.plainWords()).asString().contains("Order tyres");
+        assertThat(summer.plainWords()).isInstanceOf(TreadSaid.StoredWillNotLast.class);
         assertThat(assessment.forecasts().get(1).from()).isEqualTo(assessment.nextVisit());
         assertThat(assessment.forecasts().get(1).until()).isEqualTo(LocalDate.of(2027, 10, 20));
     }
@@ -173,7 +174,7 @@ class AssessorTest {
                         null));
         var pattern = of(assessor.assess(worn, "v2"), Part.TREAD_PATTERN, "SUMMER-set");
         assertThat(pattern.subject().wheelTag()).isEqualTo("S-LF");
-        assertThat(pattern.plainWords()).asString().contains("inner shoulder");
+        assertThat(pattern.plainWords()).isEqualTo(new TreadSaid.UnevenBy(TreadPattern.Cause.INNER_ALIGNMENT));
     }
 
     @Test
