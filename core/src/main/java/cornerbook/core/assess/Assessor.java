@@ -1,7 +1,5 @@
 package cornerbook.core.assess;
 
-import cornerbook.core.say.Said;
-
 import cornerbook.core.air.judge.PressureFindings;
 import cornerbook.core.air.judge.PressureOutlook;
 import cornerbook.core.air.judge.SensorFindings;
@@ -24,6 +22,7 @@ import cornerbook.core.finding.Knowledge;
 import cornerbook.core.finding.Limit;
 import cornerbook.core.finding.LimitTable;
 import cornerbook.core.lift.judge.LiftFindings;
+import cornerbook.core.say.Said;
 import cornerbook.core.season.Climate;
 import cornerbook.core.tool.judge.ToolFindings;
 import cornerbook.core.torque.judge.Retorque;
@@ -46,11 +45,12 @@ import org.jspecify.annotations.Nullable;
 public final class Assessor {
     /** What the rooms find out, in the order in which it is told where it weighs the same. The sets are judged before them. */
     private static final List<Judge> JUDGES = List.of(
-            (given, notJudged) -> PressureFindings.of(
-                    given.vehicle(), given.visits(), given.readings(), given.climate(), notJudged),
+            (given, notJudged) ->
+                    PressureFindings.of(given.vehicle(), given.visits(), given.readings(), given.climate(), notJudged),
             (given, notJudged) -> SensorFindings.of(given.history(), given.visit(), notJudged),
             (given, notJudged) -> SensorPressureFindings.of(given.vehicle(), given.visit(), given.readings()),
-            (given, notJudged) -> WheelFitFindings.of(given.history(), given.visit().leftOn()),
+            (given, notJudged) ->
+                    WheelFitFindings.of(given.history(), given.visit().leftOn()),
             (given, notJudged) -> TorqueFindings.of(given.vehicle(), given.visit(), given.readings(), notJudged),
             (given, notJudged) -> {
                 notJudged.addAll(BrakeReadingRules.notUsed(given.vehicle(), given.readings()));
@@ -154,7 +154,8 @@ public final class Assessor {
     public Optional<SetPlan> planWithout(CarHistory history, String visitId, Set<Rule> without) {
         var given = caseOf(history, visitId);
         return given.goingOn()
-                .flatMap(set -> planning(given, forecaster(given)).plan(set, given.visit().date(), without));
+                .flatMap(set -> planning(given, forecaster(given))
+                        .plan(set, given.visit().date(), without));
     }
 
     /** The wheel plan of the set that comes off at a visit, from the day that it goes on again; empty as above. */

@@ -45,7 +45,11 @@ final class SetJudge {
         var next = given.nextVisit();
         given.goingOn()
                 .ifPresent(set -> judge.judge(
-                        set, SetForecast.Role.GOING_ON, given.positions(set), given.visit().date(), next));
+                        set,
+                        SetForecast.Role.GOING_ON,
+                        given.positions(set),
+                        given.visit().date(),
+                        next));
         given.comingOff()
                 .ifPresent(set -> judge.judge(
                         set,
@@ -75,7 +79,8 @@ final class SetJudge {
      * @param from first day of the time that it has to last
      * @param until last day of that time
      */
-    private void judge(WheelSet set, SetForecast.Role role, Map<Corner, String> wheelAt, LocalDate from, LocalDate until) {
+    private void judge(
+            WheelSet set, SetForecast.Role role, Map<Corner, String> wheelAt, LocalDate from, LocalDate until) {
         if (forecaster.wasRead(set)) {
             judgeTread(set, role, wheelAt, from, until);
         } else {
@@ -100,7 +105,9 @@ final class SetJudge {
         var forecast = forecaster.forecast(set, role, wheelAt, from, until, binding.value(), legal.value());
         forecasts.add(forecast);
         findings.add(TreadFindings.ofSet(
-                forecast, Said.verbatim(binding.citation()), role == SetForecast.Role.GOING_ON ? atFitting(set, from, until) : null));
+                forecast,
+                Said.verbatim(binding.citation()),
+                role == SetForecast.Role.GOING_ON ? atFitting(set, from, until) : null));
         findings.addAll(TreadPatternFindings.of(forecast));
     }
 

@@ -46,8 +46,7 @@ public final class Case {
      * @param climate of the place; null when it is not known
      * @throws java.util.NoSuchElementException when the history has no such visit
      */
-    public Case(
-            CarHistory history, String visitId, LimitTable limits, Knowledge knowledge, @Nullable Climate climate) {
+    public Case(CarHistory history, String visitId, LimitTable limits, Knowledge knowledge, @Nullable Climate climate) {
         this.history = history;
         this.limits = limits;
         this.knowledge = knowledge;
@@ -57,13 +56,14 @@ public final class Case {
         readings = new StandingReadings(visit);
         runs = new RunHistory(history, visits, knowledge);
         var arrivedOn = history.findSetOn(visit.arrivedOn());
-        goingOn = history.findSetOn(visit.leftOn()).or(() -> seasonsSet(arrivedOn)).or(() -> arrivedOn);
+        goingOn = history.findSetOn(visit.leftOn())
+                .or(() -> seasonsSet(arrivedOn))
+                .or(() -> arrivedOn);
         comingOff = arrivedOn.filter(set -> goingOn.filter(set::equals).isEmpty());
         var agreed = visit.nextVisitDue();
         nextVisit = agreed != null
                 ? agreed
-                : ChangeOver.after(
-                        visit.date(), goingOn.map(WheelSet::season).orElse(SeasonKind.ALL_SEASON));
+                : ChangeOver.after(visit.date(), goingOn.map(WheelSet::season).orElse(SeasonKind.ALL_SEASON));
         workDone = WorkDone.of(history, visit, readings);
     }
 

@@ -59,7 +59,9 @@ final class WorkDone {
         } else if (new HashSet<>(left.values()).equals(new HashSet<>(arrived.values()))) {
             done.add(new Work.WheelsRotated());
         } else {
-            addAt(corner -> left.containsKey(corner) && !arrived.containsValue(left.get(corner)), Work.WheelsExchanged::new);
+            addAt(
+                    corner -> left.containsKey(corner) && !arrived.containsValue(left.get(corner)),
+                    Work.WheelsExchanged::new);
         }
     }
 
@@ -101,12 +103,14 @@ final class WorkDone {
 
     private void addTightening() {
         var torqued = ofWheels(
-                Measure.WHEEL_TORQUE, (corner, reading) -> new Work.TorqueAt(corner, Amount.of(reading.value(), "N·m")));
+                Measure.WHEEL_TORQUE,
+                (corner, reading) -> new Work.TorqueAt(corner, Amount.of(reading.value(), "N·m")));
         if (!torqued.isEmpty()) {
             done.add(new Work.WheelsTorqued(Listed.commas(torqued)));
         }
         addAt(
-                corner -> visit.tightened().contains(corner) && ofWheel(Measure.WHEEL_TORQUE, corner).isEmpty(),
+                corner -> visit.tightened().contains(corner)
+                        && ofWheel(Measure.WHEEL_TORQUE, corner).isEmpty(),
                 Work.WheelsTightened::new);
     }
 

@@ -2,13 +2,6 @@ package cornerbook.core.assess;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.Objects;
-import cornerbook.core.say.Verbatim;
-import cornerbook.core.say.Margin;
-import cornerbook.core.say.PlusMinus;
-import cornerbook.core.say.Between;
-import cornerbook.core.say.Amount;
-import cornerbook.core.say.Said;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Cars;
 import cornerbook.core.car.Measure;
@@ -18,6 +11,12 @@ import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Between;
+import cornerbook.core.say.Margin;
+import cornerbook.core.say.PlusMinus;
+import cornerbook.core.say.Said;
+import cornerbook.core.say.Verbatim;
 import cornerbook.core.tread.judge.SetForecast;
 import cornerbook.core.tread.judge.SetForecast.BandPoint;
 import cornerbook.core.wheelplan.Rule;
@@ -28,6 +27,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.regex.Pattern;
@@ -233,14 +233,15 @@ class AnyEntryPropertyTest {
                 assertThat(estimate.sd()).isFinite().isNotNegative();
             }
             case Margin margin -> assertThat(margin.value()).isFinite();
-            case Record sentence -> facts(sentence).forEach(fact -> {
-                switch (fact) {
-                    case Said part -> sound(part);
-                    case String words -> sound(words);
-                    case List<?> parts -> parts.forEach(part -> sound((Said) part));
-                    default -> {}
-                }
-            });
+            case Record sentence ->
+                facts(sentence).forEach(fact -> {
+                    switch (fact) {
+                        case Said part -> sound(part);
+                        case String words -> sound(words);
+                        case List<?> parts -> parts.forEach(part -> sound((Said) part));
+                        default -> {}
+                    }
+                });
             default -> {}
         }
     }

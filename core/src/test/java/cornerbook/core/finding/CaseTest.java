@@ -66,8 +66,7 @@ class CaseTest {
         assertThat(of(Cars.at("S-"), crossed).workDone()).containsExactly(new Work.WheelsRotated());
         var exchanged = Cars.at("S-");
         exchanged.put(Corner.RF, "W-RF");
-        assertThat(of(Cars.at("S-"), exchanged).workDone())
-                .containsExactly(new Work.WheelsExchanged(at(Corner.RF)));
+        assertThat(of(Cars.at("S-"), exchanged).workDone()).containsExactly(new Work.WheelsExchanged(at(Corner.RF)));
         assertThat(of(Cars.at("S-"), Map.of()).workDone()).isEmpty();
     }
 
@@ -166,7 +165,6 @@ class CaseTest {
 
     private static Visit visit(
             Map<Corner, String> arrivedOn, Map<Corner, String> leftOn, List<Reading> readings, List<String> workDone) {
-        return new Visit(
-                "v", Cars.AUTUMN, 48_000, null, arrivedOn, leftOn, readings, workDone, null, null);
+        return new Visit("v", Cars.AUTUMN, 48_000, null, arrivedOn, leftOn, readings, workDone, null, null);
     }
 }
