@@ -26,7 +26,7 @@ public interface AssessSaid extends Said {
 
     record NoSuchWheel(String tag) implements AssessSaid {}
 
-    record WheelAtTwoCorners(String tag, Corner corner, Corner other) implements AssessSaid {}
+    record WheelAtTwoCorners(String tag, Corner first, Corner second) implements AssessSaid {}
 
     /**
      * A reading of a wheel that was elsewhere.
