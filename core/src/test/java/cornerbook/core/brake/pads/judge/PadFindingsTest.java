@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import cornerbook.core.assess.BrakeFindings;
 import cornerbook.core.brake.judge.BrakeCorner;
 import cornerbook.core.brake.judge.BrakeSaid;
+import cornerbook.core.car.CarSaid;
 import cornerbook.core.car.Cars;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
@@ -173,8 +174,8 @@ class PadFindingsTest {
         var pads = judge(before, visit("v", pad(Spot.INNER, 8), trailing));
         assertThat(pads.evidence())
                 .contains(
-                        new Evidence(Spot.INNER, new Amount(8, "mm", 1), new Evidence.HowRead("8.0")),
-                        new Evidence(Spot.OUTER, new Amount(7.75, "mm", 1), new Evidence.HowRead("7.75")))
+                        new Evidence(Spot.INNER, new Amount(8, "mm", 1), new CarSaid.HowRead("8.0")),
+                        new Evidence(Spot.OUTER, new Amount(7.75, "mm", 1), new CarSaid.HowRead("7.75")))
                 .anyMatch(each -> each.what() == PadSaid.Label.VISIT_BEFORE
                         && each.value().equals(new PadSaid.Apart(new Amount(0.5, "mm", 1))))
                 .noneMatch(each -> each.value() == BrakeSaid.Category.DANGEROUS);
