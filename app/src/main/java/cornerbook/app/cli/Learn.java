@@ -10,7 +10,6 @@ import cornerbook.core.brake.seizing.SeizingExposure;
 import cornerbook.core.finding.Knowledge;
 import cornerbook.core.finding.Limit;
 import cornerbook.core.tread.WearKnowledge;
-import cornerbook.words.Reader;
 import java.io.PrintWriter;
 import java.time.LocalDate;
 import java.time.ZoneId;
