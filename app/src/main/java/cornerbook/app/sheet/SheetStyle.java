@@ -1,12 +1,13 @@
 package cornerbook.app.sheet;
 
 import cornerbook.app.picture.Palette;
+import cornerbook.words.Labels;
 
 /** How the sheet looks: A4, one column, the colours of the house. */
 final class SheetStyle {
-    static final String CSS = """
+    private static final String CSS = """
             @page { size: A4; margin: 9mm 15mm 11mm 15mm;
-              @bottom-right { content: "Page " counter(page) " of " counter(pages); font: 7.5pt B612; color: SLATE; } }
+              @bottom-right { content: "PAGE " counter(page) " OF " counter(pages); font: 7.5pt B612; color: SLATE; } }
             body { font: 8.4pt/1.25 B612, 'DejaVu Sans'; color: INK; margin: 0; word-wrap: break-word; }
             .wide { font-family: 'DejaVu Sans', B612; }
             h1 { font-size: 15pt; margin: 0 0 2mm 0; color: SLATE; }
@@ -58,4 +59,8 @@ final class SheetStyle {
             .replace("HAIRLINE", Palette.HAIRLINE);
 
     private SheetStyle() {}
+
+    static String css(Labels labels) {
+        return CSS.replace("PAGE", labels.of("page")).replace("OF", labels.of("page-of"));
+    }
 }

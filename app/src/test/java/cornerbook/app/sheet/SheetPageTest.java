@@ -1,9 +1,12 @@
 package cornerbook.app.sheet;
 
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.ParameterizedTest;
+import cornerbook.core.car.Reading;
+import cornerbook.words.Reader;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.book.record.VisitNotes;
-import cornerbook.app.demo.DemoShop;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.car.Measure;
 import cornerbook.core.corner.Corner;
@@ -16,30 +19,49 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 class SheetPageTest {
-    private static final String BURNISH = "slow moderately from 65 to 15 km/h";
+    private static final String BURNISH = "slow moderately from 65 to 15\u00a0km/h";
 
     private static String page(Assessment assessment) {
-        return new SheetPage(assessment, SheetRoom.TRIED.getFirst(), VisitNotes.NONE)
-                .write(DemoShop.NAME, SheetCars.NOW);
+        return page(assessment, Reader.DEFAULT);
     }
 
-    private static Assessment afterWork(String work) {
-        var base = SheetCars.finished();
-        return SheetCars.ofVisit(
-                base, SheetCars.visit(base.visit(), base.visit().readings(), List.of(work), ""));
+    private static String page(Assessment assessment, Reader reader) {
+        return new SheetPage(
+                        assessment,
+                        SheetCars.SHOP,
+                        SheetCars.NOW,
+                        VisitNotes.NONE,
+                        SheetRoom.TRIED.getFirst(),
+                        reader)
+                .write();
+    }
+
+    private static Assessment after(Assessment base, Measure work, double done) {
+        var readings = List.of(new Reading("w-1", work, Corner.LF, null, null, done, "", null, null));
+        return SheetCars.ofVisit(base, SheetCars.visit(base.visit(), readings, List.of("Brake pads replaced"), ""));
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            value = Measure.class,
+            names = {"BRACKET_CLEANED", "PADS_REPLACED", "DISC_REPLACED", "BRAKE_HARDWARE_REPLACED"})
+    void workOnTheBrakesAsksToBurnishThem(Measure work) {
+        assertThat(page(after(SheetCars.finished(), work, 1))).contains(BURNISH);
+        assertThat(page(after(SheetCars.finished(), work, 0))).doesNotContain(BURNISH);
     }
 
     @Test
-    void workOnTheBrakesAsksToBurnishThem() {
-        assertThat(page(afterWork("Front pads and discs replaced"))).contains(BURNISH);
-        assertThat(page(afterWork("Winter set fitted"))).doesNotContain(BURNISH);
+    void theWordsOfTheWorkAreNotLookedInto() {
+        var base = SheetCars.finished();
+        assertThat(page(SheetCars.ofVisit(
+                        base, SheetCars.visit(base.visit(), List.of(), List.of("Brake pads looked at"), ""))))
+                .doesNotContain(BURNISH);
     }
 
     @Test
     void aCarThatRegeneratesIsToldToDoItTheMakersWay() {
         for (var car : SheetCars.lastVisits()) {
-            var worked =
-                    SheetCars.ofVisit(car, SheetCars.visit(car.visit(), List.of(), List.of("Brake pads replaced"), ""));
+            var worked = after(car, Measure.PADS_REPLACED, 1);
             assertThat(page(worked).contains("the maker's own way"))
                     .isEqualTo(car.history().vehicle().electric());
         }
@@ -91,7 +113,7 @@ class SheetPageTest {
                 "house rule");
         assertThat(page(SheetCars.withFindings(base, List.of(finding))))
                 .contains("Summer set, LF: Worn unevenly.")
-                .containsPattern(Pattern.compile("Car from above[^\"]*LF \\d\\.\\d mm Holds"));
+                .containsPattern(Pattern.compile("Car from above[^\"]*LF \\d\\.\\d\u00a0mm Holds"));
     }
 
     @Test

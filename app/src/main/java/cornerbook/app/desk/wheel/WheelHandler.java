@@ -1,5 +1,7 @@
 package cornerbook.app.desk.wheel;
 
+import cornerbook.core.say.Refused;
+import cornerbook.app.request.Told;
 import cornerbook.app.sheet.LabelPaper;
 import cornerbook.app.sheet.LabelPlace;
 import cornerbook.app.sheet.ShelfLabels;
@@ -44,7 +46,7 @@ public final class WheelHandler {
         Pages.sendPdf(
                 response,
                 "shelf-labels",
-                ShelfLabels.render(desk.book().listHistories(), place(Form.ofQuery(request))));
+                ShelfLabels.render(desk.book().listHistories(), place(Form.ofQuery(request)), Told.reader()));
     }
 
     /** Of one set, of the sets of a visit, or of all sets of the cars of a day. */
@@ -57,7 +59,7 @@ public final class WheelHandler {
         if (tags.isEmpty()) {
             throw new PageException(404, "There is no wheel to be tagged.");
         }
-        Pages.sendPdf(response, "wheel-tags", WheelLabels.render(tags, from));
+        Pages.sendPdf(response, "wheel-tags", WheelLabels.render(tags, from, Told.reader()));
     }
 
     private List<WheelLabels.Tag> ofSet(String tag) {
@@ -102,7 +104,7 @@ public final class WheelHandler {
                         page.set().season(),
                         page.last(),
                         page.next(),
-                        page.depths(),
+                        page.depthsMm(),
                         page.set().storePlace(),
                         page.wheel().tyre().size()));
     }
@@ -121,7 +123,7 @@ public final class WheelHandler {
             return new LabelPlace(
                     paper, (int) number(asked, "first", 1), number(asked, "right", 0), number(asked, "down", 0));
         } catch (IllegalArgumentException e) {
-            throw new PageException(422, String.valueOf(e.getMessage()));
+            throw new PageException(422, Told.say(Refused.said(e)));
         }
     }
 

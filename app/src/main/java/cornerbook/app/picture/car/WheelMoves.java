@@ -1,5 +1,6 @@
 package cornerbook.app.picture.car;
 
+import cornerbook.words.Reader;
 import cornerbook.app.picture.CornerLabel;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
@@ -31,16 +32,16 @@ public final class WheelMoves {
      *
      * @param moves where each wheel that moves goes, by the corner that it leaves
      */
-    public static String svg(Map<Corner, CornerLabel> labels, Map<Corner, Corner> moves) {
-        var svg = new Svg(CarFromAbove.WIDTH, CarFromAbove.HEIGHT, description(moves));
-        CarFromAbove.draw(svg, labels);
+    public static String svg(Map<Corner, CornerLabel> labels, Map<Corner, Corner> moves, Reader reader) {
+        var svg = new Svg(CarFromAbove.WIDTH, CarFromAbove.HEIGHT, description(moves, reader));
+        CarFromAbove.draw(svg, labels, reader);
         drawArrows(svg, moves, 0, 0, 1);
         return svg.close();
     }
 
     /** A small car with the arrows alone; its words stand beside it. */
-    public static String small(Map<Corner, Corner> moves) {
-        var svg = new Svg(SMALL_WIDTH, SMALL_HEIGHT, description(moves));
+    public static String small(Map<Corner, Corner> moves, Reader reader) {
+        var svg = new Svg(SMALL_WIDTH, SMALL_HEIGHT, description(moves, reader));
         svg.rectangle(30, 6, 72, 184, 26, Palette.SHADE, Palette.SLATE);
         svg.path("M60 26L66 19L72 26", "none", Palette.SLATE, 2);
         for (var corner : Corner.values()) {
@@ -54,20 +55,21 @@ public final class WheelMoves {
                     corner.side() == Side.LEFT ? Svg.Anchor.END : Svg.Anchor.START,
                     Palette.INK,
                     true,
-                    corner.name());
+                    reader.say(corner));
         }
         double scale = 94 / (REAR_Y - FRONT_Y);
         drawArrows(svg, moves, 66 - 220 * scale, 51 - FRONT_Y * scale, scale);
         return svg.close();
     }
 
-    private static String description(Map<Corner, Corner> moves) {
+    private static String description(Map<Corner, Corner> moves, Reader reader) {
+        var labels = reader.labels(CarFromAbove.ROOM);
         return moves.isEmpty()
-                ? "Car from above, front up: no wheel moves"
-                : moves.entrySet().stream()
+                ? labels.of("no-moves")
+                : labels.of("moves", "moves", moves.entrySet().stream()
                         .sorted(Map.Entry.comparingByKey())
-                        .map(move -> move.getKey() + " to " + move.getValue())
-                        .collect(Collectors.joining(", ", "Car from above, front up: wheels move ", ""));
+                        .map(move -> labels.of("move", "from", move.getKey(), "to", move.getValue()))
+                        .collect(Collectors.joining(", ")));
     }
 
     /** Heads over lines, and each line begins off its corner, so that the head of the wheel that comes there stays free. */
