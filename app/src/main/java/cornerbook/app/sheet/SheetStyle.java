@@ -33,8 +33,8 @@ final class SheetStyle {
             .car { float: right; width: 66mm; margin: 2mm 0 0 4mm; }
             .car svg { width: 66mm; height: 51mm; }
             .corners, .clear { clear: both; }
-            .corners { font-size: 8pt; }
-            .corners th, .corners td { white-space: nowrap; }
+            .corners { font-size: 7.8pt; }
+            .corners th, .corners td { white-space: nowrap; padding-right: 1.3mm; }
             .corners td:nth-child(2) { white-space: normal; }
             .together { page-break-inside: avoid; }
             .seizing svg { width: 84mm; height: auto; }
@@ -43,7 +43,7 @@ final class SheetStyle {
             .photos td { width: 33%; border: 0; padding: 1mm 2mm 0 0; }
             .photos img { max-width: 54mm; max-height: 54mm; }
             .findings th { white-space: nowrap; }
-            .verdict { width: 22mm; }
+            .verdict { width: 29mm; }
             .findings td + td { white-space: nowrap; }
             .box { border: 0.5mm solid OCHRE; padding: 0 3mm 1.5mm 3mm; margin: 2.5mm 72mm 0 0; page-break-inside: avoid; }
             .box h2 { margin-top: 1.5mm; }

@@ -1,5 +1,6 @@
 package cornerbook.app.picture;
 
+import cornerbook.words.Language;
 import cornerbook.core.say.Amount;
 import cornerbook.words.Reader;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -44,6 +45,7 @@ import org.xml.sax.InputSource;
 
 class PictureTest {
     private static final Reader ENGLISH = Reader.DEFAULT;
+    private static final Reader FRENCH = ENGLISH.in(Language.FRENCH);
     private static final Wheel WHEEL =
             new Wheel("W-1", new Tyre("Invented Ice", "225/55R18", 98, "T", null, true, false, 8.5), null);
 
@@ -211,6 +213,22 @@ class PictureTest {
         assertThat(measuredY).isLessThan(leastY);
         var fails = parse(LoadTestByTemperature.svg(LoadTest.of(Chemistry.AGM, 600, 9.1, 10), ENGLISH));
         assertThat(fails.getAttribute("aria-label")).contains("does not pass");
+    }
+
+        /** What stands in a picture and what is said of it, in one language. */
+    @Test
+    void picturesSpeakFrench() throws Exception {
+        var car = parse(CarFromAbove.svg(
+                Map.of(Corner.LF, CornerLabel.ofDepth(Verdict.RUNS_OUT, 0.2, 6.24, FRENCH)), FRENCH));
+        assertThat(car.getAttribute("aria-label"))
+                .isEqualTo("Voiture vue du dessus, avant en haut\u00a0: AVG 6,2\u00a0mm Arrive au bout");
+        assertThat(car.getTextContent()).contains("avant", "AVD", "ARG", "ARD", "6,2\u00a0mm");
+        var tread = parse(TreadSection.svg(tyre(Corner.RF, 4, 5, 6), 4, 8.5, FRENCH));
+        assertThat(tread.getAttribute("aria-label"))
+                .isEqualTo(
+                        "Bande de roulement AVD en coupe\u00a0: intérieure 4,0\u00a0mm, centrale 5,0\u00a0mm, extérieure 6,0\u00a0mm; limite 4,0\u00a0mm");
+        assertThat(parse(ChargeOverDays.svg(ParkedDays.of(60, 0.8, 0.1, 1), FRENCH)).getTextContent())
+                .contains("100\u00a0% au moment de stationner", "à la réserve après 10 jours");
     }
 
     private static Element circle(Element picture, int place) {

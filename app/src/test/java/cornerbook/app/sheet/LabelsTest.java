@@ -1,5 +1,6 @@
 package cornerbook.app.sheet;
 
+import org.junit.jupiter.api.Test;
 import java.util.OptionalDouble;
 import cornerbook.words.Reader;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -76,6 +77,14 @@ class LabelsTest {
                 assertQuiet(image, points[1], modules, modulePx);
             }
         }
+    }
+
+        @Test
+    void depthsHaveTheirUnitOnce() {
+        var read = List.of(OptionalDouble.of(5.25), OptionalDouble.empty(), OptionalDouble.of(5));
+        assertThat(TreadAcross.words(read, Reader.DEFAULT)).isEqualTo("5.25 / – / 5.00\u00a0mm");
+        assertThat(TreadAcross.words(List.of(OptionalDouble.of(5), OptionalDouble.empty()), Reader.DEFAULT))
+                .isEqualTo("5.0\u00a0mm / –");
     }
 
     /** White for four modules on all sides, seen from the middle of the upper left finder pattern. */

@@ -1,5 +1,9 @@
 package cornerbook.app.sheet;
 
+import cornerbook.core.corner.CornerName;
+import cornerbook.core.say.Listed;
+import cornerbook.core.say.Said;
+import cornerbook.words.Language;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.ParameterizedTest;
 import cornerbook.core.car.Reading;
@@ -123,6 +127,38 @@ class SheetPageTest {
                 finding(Verdict.HOLDS, Corner.LF),
                 finding(Verdict.HOLDS, Corner.RF));
         assertThat(page(SheetCars.withFindings(SheetCars.finished(), findings))).contains("<li>Brake pads: RF.</li>");
+    }
+
+        @Test
+    void theSheetSpeaksTheLanguageOfWhoTakesItHome() {
+        var french = page(SheetCars.finished(), Reader.DEFAULT.in(Language.FRENCH));
+        assertThat(french)
+                .contains("lang=\"fr\"", "Données inventées", "Ce qui a été constaté", "Avant gauche (AVG)", "À retenir")
+                .contains("Voiture vue du dessus", "Page \" counter(page) \" de ")
+                .doesNotContain("Next visit", "What was", "Left front", "Car from above", "\u202f");
+    }
+
+    @Test
+    void onlyAnInventedShopIsSaidToBeSo() {
+        var real = new SheetPage(
+                        SheetCars.finished(),
+                        Letterhead.of("Garage of invented things"),
+                        SheetCars.NOW,
+                        VisitNotes.NONE,
+                        SheetRoom.TRIED.getFirst(),
+                        Reader.DEFAULT)
+                .write();
+        assertThat(real).contains("Garage of invented things").doesNotContain("Invented data");
+    }
+
+    /** A corner stands in front of a sentence unless it is among the sentence's facts. */
+    @Test
+    void aCornerThatTheSentenceNamesIsNotSaidTwice() {
+        assertThat(NamedCorner.isNamed(Corner.LF, Listed.and(List.of(Corner.RF, new CornerName(Corner.LF)))))
+                .isTrue();
+        assertThat(NamedCorner.isNamed(Corner.LR, Listed.and(List.of(Corner.RF, new CornerName(Corner.LF)))))
+                .isFalse();
+        assertThat(NamedCorner.isNamed(Corner.LF, Said.verbatim("LF"))).isFalse();
     }
 
     private static Finding finding(Verdict verdict) {

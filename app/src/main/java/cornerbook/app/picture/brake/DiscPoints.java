@@ -73,7 +73,7 @@ public final class DiscPoints {
                         "variation",
                         new Amount(spread(points), "mm", 3),
                         "limit",
-                        new Amount(limitMm, "mm", 3)),
+                        reader.number(new Amount(limitMm, "mm", 3))),
                 reader);
         return svg.close();
     }
@@ -101,7 +101,7 @@ public final class DiscPoints {
                 false,
                 reader.labels(BrakePads.ROOM)
                         .of("thinnest-minimum", "minimum", thickness(measured.brake().discMinimumMm())));
-        svg.words(MIDDLE_X, 193, 12, Anchor.MIDDLE, Palette.INK, false, below);
+        svg.words(MIDDLE_X, 193, 11, Anchor.MIDDLE, Palette.INK, false, below);
     }
 
     private static String description(BrakeMeasured measured, Reader reader) {

@@ -23,12 +23,12 @@ import java.util.stream.Stream;
 public final class DepthOverDistance {
     private static final int WIDTH = 330;
     private static final int HEIGHT = 212;
-    private static final double LEFT_X = 30;
+    private static final double LEFT_X = 38;
     private static final double RIGHT_X = 320;
     private static final double TOP_Y = 30;
     private static final double BOTTOM_Y = 168;
     private static final int MOST_TICKS_UP = 8;
-    private static final int MOST_TICKS_ACROSS = 6;
+    private static final int MOST_TICKS_ACROSS = 4;
 
     private final GrooveForecast groove;
     private final double limitMm;

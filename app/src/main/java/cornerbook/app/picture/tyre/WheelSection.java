@@ -83,10 +83,10 @@ public final class WheelSection {
                         fine(fit.car().boreMm()),
                         "gap",
                         gap == null ? labels.of("gap-not-measured") : labels.of("caliper-gap", "gap", length(gap))));
-        svg.words(8, 20, 15, Anchor.START, Palette.INK, true, labels.of("inner-edge", "moved", inner));
-        svg.words(WIDTH - 8.0, 20, 15, Anchor.END, Palette.INK, true, labels.of("outer-edge", "moved", outer));
-        svg.words(8, 44, 14, Anchor.START, Palette.OCHRE, true, "— " + labels.of("this-set"));
-        svg.words(WIDTH - 8.0, 44, 14, Anchor.END, Palette.SLATE, true, "- - " + labels.of("cars-own"));
+        svg.words(8, 18, 15, Anchor.START, Palette.INK, true, labels.of("inner-edge", "moved", inner));
+        svg.words(8, 42, 15, Anchor.START, Palette.INK, true, labels.of("outer-edge", "moved", outer));
+        svg.words(WIDTH - 8.0, 18, 14, Anchor.END, Palette.OCHRE, true, "— " + labels.of("this-set"));
+        svg.words(WIDTH - 8.0, 42, 14, Anchor.END, Palette.SLATE, true, "- - " + labels.of("cars-own"));
         width(svg, fit.wheel(), SET_WIDTH_Y, Palette.OCHRE);
         width(svg, fit.car(), CAR_WIDTH_Y, Palette.SLATE);
         hub(svg);
@@ -203,7 +203,7 @@ public final class WheelSection {
         svg.rectangle(right - CALIPER_WIDE, CALIPER_Y, CALIPER_WIDE, CALIPER_HIGH, 6, Palette.SHADE, Palette.SLATE);
         double middle = right - CALIPER_WIDE * HALF;
         svg.words(middle, CALIPER_Y + 21, 14, Anchor.MIDDLE, Palette.INK, false, labels.of("caliper"));
-        svg.words(middle, CALIPER_Y + 41, 15, Anchor.MIDDLE, colour, true, labels.of("gap", "gap", length(gapMm)));
+        svg.words(middle, CALIPER_Y + 41, 13, Anchor.MIDDLE, colour, true, labels.of("gap", "gap", length(gapMm)));
         double y = CALIPER_Y + CALIPER_HIGH - 8;
         svg.line(right, y, spokeBack, y, colour, 3, "");
     }
