@@ -92,7 +92,6 @@ public final class Reader {
         return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 
-    
     /** A quantity without its unit, where that stands beside others once. */
     public String number(Amount amount) {
         return written.number(amount);

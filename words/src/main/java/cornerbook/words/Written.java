@@ -65,7 +65,6 @@ final class Written {
         return number(shown.value(), shown.decimals(), false) + unit(shown.unit());
     }
 
-    
     String number(Amount amount) {
         var shown = Measured.of(amount, amount.value(), units);
         return number(shown.value(), shown.decimals(), false);

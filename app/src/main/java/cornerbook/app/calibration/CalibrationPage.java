@@ -1,11 +1,11 @@
 package cornerbook.app.calibration;
 
-import cornerbook.words.Reader;
 import cornerbook.app.picture.PitHistogram;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.tread.WearParameters;
 import cornerbook.core.tread.WearPrior;
+import cornerbook.words.Reader;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;

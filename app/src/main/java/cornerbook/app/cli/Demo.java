@@ -1,8 +1,8 @@
 package cornerbook.app.cli;
 
-import cornerbook.app.sheet.Letterhead;
 import cornerbook.app.book.Book;
 import cornerbook.app.demo.DemoShop;
+import cornerbook.app.sheet.Letterhead;
 import cornerbook.core.car.CarHistory;
 import java.io.PrintWriter;
 import java.nio.file.Path;

@@ -1,10 +1,10 @@
 package cornerbook.app.cli;
 
-import cornerbook.words.Reader;
-import cornerbook.app.sheet.Letterhead;
 import cornerbook.app.limits.LimitsFile;
-import cornerbook.core.assess.Assessor;
 import cornerbook.app.sheet.HandoverSheet;
+import cornerbook.app.sheet.Letterhead;
+import cornerbook.core.assess.Assessor;
+import cornerbook.words.Reader;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -69,7 +69,6 @@ final class Handover implements Runnable {
                 () -> HandoverSheet.render(
                         assessor.assess(history, visit.id()),
                         Letterhead.of(shopName),
-
                         Instant.now(),
                         record.notesOf(visit.id()),
                         Reader.DEFAULT.in(units.orMetric())));

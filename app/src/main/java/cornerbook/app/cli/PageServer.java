@@ -1,6 +1,5 @@
 package cornerbook.app.cli;
 
-import cornerbook.app.sheet.Letterhead;
 import cornerbook.app.bay.BayRoom;
 import cornerbook.app.book.Book;
 import cornerbook.app.book.store.BookException;
@@ -8,6 +7,7 @@ import cornerbook.app.door.CornerbookServer;
 import cornerbook.app.door.Door;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.app.log.Log;
+import cornerbook.app.sheet.Letterhead;
 import cornerbook.core.assess.Assessor;
 import java.io.PrintWriter;
 import java.time.Clock;

@@ -19,7 +19,6 @@ public record Axis(double from, double to, double low, double high, String bookU
     /** More than a tick needs: sums of tenths have no tail of nines. */
     private static final int TICK_DIGITS = 6;
 
-
     /** A round value in the person's unit, without the unit, and its place. */
     public record Tick(double place, String words) {}
 

@@ -1,7 +1,7 @@
 package cornerbook.app.picture;
 
-import cornerbook.words.Reader;
 import cornerbook.app.picture.Svg.Anchor;
+import cornerbook.words.Reader;
 import java.util.List;
 
 /** A band of values on a scale, with the values that it is held against. */
@@ -35,8 +35,7 @@ public final class BandOnScale {
     }
 
     private String draw(String title, Band band, List<Mark> marks, Reader reader) {
-        var svg = new Svg(
-                WIDTH, HEIGHT, Plot.described(title, marks.stream().map(Mark::words), reader));
+        var svg = new Svg(WIDTH, HEIGHT, Plot.described(title, marks.stream().map(Mark::words), reader));
         svg.words(LEFT_X, 18, 14, Anchor.START, Palette.INK, true, title);
         svg.rectangle(LEFT_X, TOP_Y, RIGHT_X - LEFT_X, BAR, 0, Palette.SHADE, Palette.HAIRLINE);
         double from = x(band.from());

@@ -1,8 +1,8 @@
 package cornerbook.app.picture;
 
-import cornerbook.words.Reader;
-import cornerbook.core.say.Amount;
 import cornerbook.app.picture.Svg.Anchor;
+import cornerbook.core.say.Amount;
+import cornerbook.words.Reader;
 import java.util.Arrays;
 
 /** Histogram of where readings fell in their forecast, with the band that an honest forecast stays in. */

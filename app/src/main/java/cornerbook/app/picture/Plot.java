@@ -1,13 +1,13 @@
 package cornerbook.app.picture;
 
-import cornerbook.words.Reader;
-import java.util.stream.Stream;
 import cornerbook.app.picture.Svg.Anchor;
+import cornerbook.words.Reader;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** One value over another: two axes with their ticks and names, and under them what the marks mean, a line for each. */
 public final class Plot {
@@ -59,10 +59,10 @@ public final class Plot {
         }
     }
 
-    
     /** A title with what stands in the picture. */
     static String described(String title, Stream<String> words, Reader reader) {
-        return reader.labels("app/picture").of("described", "title", title, "words", words.collect(Collectors.joining(", ")));
+        return reader.labels("app/picture")
+                .of("described", "title", title, "words", words.collect(Collectors.joining(", ")));
     }
 
     /** The area up to a value, under everything that is drawn after it. */

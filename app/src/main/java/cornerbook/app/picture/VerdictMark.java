@@ -1,8 +1,7 @@
 package cornerbook.app.picture;
 
-import cornerbook.words.Reader;
-
 import cornerbook.core.finding.Verdict;
+import cornerbook.words.Reader;
 
 /**
  * The mark of a verdict: a brake disc whose fill is the life left. Holds has a whole rim, Runs out a broken one, Spent

@@ -108,8 +108,7 @@ public final class CornersSection {
         return reader.units() == UnitSystem.METRIC
                 ? "%s (%s)"
                         .formatted(
-                                reader.say(pressure),
-                                reader.in(UnitSystem.US).say(pressure))
+                                reader.say(pressure), reader.in(UnitSystem.US).say(pressure))
                 : reader.say(pressure);
     }
 
@@ -117,8 +116,7 @@ public final class CornersSection {
     private String torque(Corner corner, Optional<String> tag) {
         return tag.flatMap(wheel -> readings.ofWheel(Measure.WHEEL_TORQUE, wheel))
                 .map(reading -> reader.say(Amount.of(reading.value(), "N·m")))
-                .orElseGet(
-                        () -> assessment.visit().tightened().contains(corner) ? labels.of("ticked") : NOT_MEASURED);
+                .orElseGet(() -> assessment.visit().tightened().contains(corner) ? labels.of("ticked") : NOT_MEASURED);
     }
 
     private static String tyreWords(Wheel wheel) {

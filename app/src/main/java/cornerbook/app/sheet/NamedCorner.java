@@ -12,14 +12,14 @@ final class NamedCorner {
     private NamedCorner() {}
 
     static boolean isNamed(Corner corner, @Nullable Object fact) {
-        return switch (fact) {
-            case Corner named -> named == corner;
-            case List<?> facts -> facts.stream().anyMatch(each -> isNamed(corner, each));
-            case Record sentence when sentence instanceof Said ->
-                Arrays.stream(sentence.getClass().getRecordComponents())
-                        .anyMatch(component -> isNamed(corner, value(sentence, component)));
-            case null, default -> false;
-        };
+        if (fact instanceof List<?> facts) {
+            return facts.stream().anyMatch(each -> isNamed(corner, each));
+        }
+        return fact == corner
+                || fact instanceof Said
+                        && fact instanceof Record sentence
+                        && Arrays.stream(sentence.getClass().getRecordComponents())
+                                .anyMatch(component -> isNamed(corner, value(sentence, component)));
     }
 
     private static @Nullable Object value(Record sentence, RecordComponent component) {

@@ -1,12 +1,12 @@
 package cornerbook.app.sheet;
 
-import cornerbook.app.picture.Svg;
 import com.google.zxing.BarcodeFormat;
 import com.google.zxing.EncodeHintType;
 import com.google.zxing.WriterException;
 import com.google.zxing.common.BitMatrix;
 import com.google.zxing.qrcode.QRCodeWriter;
 import com.google.zxing.qrcode.decoder.ErrorCorrectionLevel;
+import cornerbook.app.picture.Svg;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 

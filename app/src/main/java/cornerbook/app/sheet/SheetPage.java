@@ -195,7 +195,8 @@ public final class SheetPage {
 
     /** Never cut: each of them keeps somebody from harm. */
     public Lines cautions() {
-        var cautions = new ArrayList<>(notes.leftOpen().stream().map(SheetText::line).toList());
+        var cautions =
+                new ArrayList<>(notes.leftOpen().stream().map(SheetText::line).toList());
         if (assessment.findings().stream().anyMatch(finding -> finding.verdict() == Verdict.UNSAFE)) {
             cautions.add(labels.of("do-not-drive", "unsafe", Verdict.UNSAFE));
         }
@@ -223,13 +224,7 @@ public final class SheetPage {
      */
     private String burnish(Vehicle vehicle) {
         return labels.of(
-                "burnish",
-                "speeds",
-                BURNISH_SPEEDS,
-                "stops",
-                stops(vehicle),
-                "regenerates",
-                vehicle.electric());
+                "burnish", "speeds", BURNISH_SPEEDS, "stops", stops(vehicle), "regenerates", vehicle.electric());
     }
 
     private String stops(Vehicle vehicle) {

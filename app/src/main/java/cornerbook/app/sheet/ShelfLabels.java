@@ -46,7 +46,8 @@ public final class ShelfLabels {
                 SheetText.shorten(stored.place(), LONGEST_PLACE),
                 false,
                 List.of(
-                        LabelSheets.Line.plate(vehicle.plate() + ", " + reader.say(new SetOf(stored.set().season()))),
+                        LabelSheets.Line.plate(vehicle.plate() + ", "
+                                + reader.say(new SetOf(stored.set().season()))),
                         LabelSheets.Line.of(SheetText.shorten(vehicle.name(), LONGEST_CAR)),
                         LabelSheets.Line.of(SheetText.shorten(tags, LONGEST_TAGS))));
     }

@@ -12,7 +12,6 @@ final class TreadAcross {
     /** As a depth gauge is read. */
     private static final int LEAST_DECIMALS = 1;
 
-
     private TreadAcross() {}
 
     static String words(List<OptionalDouble> depthsMm, Reader reader) {

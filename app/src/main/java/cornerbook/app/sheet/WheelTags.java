@@ -133,7 +133,11 @@ public final class WheelTags {
     }
 
     public String title() {
-        return "%s, %s, %s".formatted(labels.of("wheel-tags"), SheetText.name(history.vehicle().name()), day());
+        return "%s, %s, %s"
+                .formatted(
+                        labels.of("wheel-tags"),
+                        SheetText.name(history.vehicle().name()),
+                        day());
     }
 
     public String css() {
@@ -174,8 +178,7 @@ public final class WheelTags {
             corners.add(new Row(labels.of("goes-to-now"), reader.say(next.removeFirst())));
         }
         corners.add(new Row(
-                labels.of("next-season"),
-                next.isEmpty() ? labels.of("set-is-spent") : reader.say(next.getFirst())));
+                labels.of("next-season"), next.isEmpty() ? labels.of("set-is-spent") : reader.say(next.getFirst())));
         return new Tag(
                 SheetTemplates.described(QrCode.svg(state.tag(), labels.of("code-of-tag", "tag", state.tag()))),
                 SheetText.shorten(state.tag(), LONGEST_TAG),

@@ -1,6 +1,5 @@
 package cornerbook.app.door;
 
-import cornerbook.app.sheet.Letterhead;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -10,6 +9,7 @@ import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Words;
 import cornerbook.app.desk.asked.Slot;
 import cornerbook.app.limits.LimitsFile;
+import cornerbook.app.sheet.Letterhead;
 import cornerbook.core.assess.Assessor;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Customer;

@@ -1,12 +1,12 @@
 package cornerbook.app.door;
 
-import cornerbook.app.sheet.Letterhead;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import cornerbook.app.book.Book;
 import cornerbook.app.certificate.ShopCertificates;
 import cornerbook.app.limits.LimitsFile;
+import cornerbook.app.sheet.Letterhead;
 import cornerbook.core.assess.Assessor;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -203,7 +203,11 @@ class PairingTest {
         var certificates = ShopCertificates.of(folder, address, LocalDate.now(CLOCK));
         var port = ServedShop.twoFreePorts();
         var server = CornerbookServer.start(
-                book, new Assessor(LimitsFile.load()), Door.forTablets(port, address, certificates), CLOCK, Letterhead.of(""));
+                book,
+                new Assessor(LimitsFile.load()),
+                Door.forTablets(port, address, certificates),
+                CLOCK,
+                Letterhead.of(""));
         var tablet = trusting(certificates.authority());
         try {
             var base = "https://" + address + ":" + (port + 1);

@@ -1,10 +1,10 @@
 package cornerbook.app.door;
 
-import cornerbook.app.sheet.Letterhead;
 import cornerbook.app.book.Book;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.desk.Room;
 import cornerbook.app.limits.LimitsFile;
+import cornerbook.app.sheet.Letterhead;
 import cornerbook.core.assess.Assessor;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Reading;

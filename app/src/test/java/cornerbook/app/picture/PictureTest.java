@@ -1,13 +1,8 @@
 package cornerbook.app.picture;
 
-import cornerbook.words.Language;
-import cornerbook.core.say.Amount;
-import cornerbook.words.Reader;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import cornerbook.words.UnitSystem;
-import cornerbook.core.air.PressureSetting;
 import cornerbook.app.picture.air.PressureOverTemperature;
 import cornerbook.app.picture.battery.BatteryOverVisits;
 import cornerbook.app.picture.battery.ChargeOverDays;
@@ -16,6 +11,7 @@ import cornerbook.app.picture.car.CarFromAbove;
 import cornerbook.app.picture.car.WheelMoves;
 import cornerbook.app.picture.tyre.DepthOverDistance;
 import cornerbook.app.picture.tyre.TreadSection;
+import cornerbook.core.air.PressureSetting;
 import cornerbook.core.battery.Chemistry;
 import cornerbook.core.battery.HealthTrend;
 import cornerbook.core.battery.LoadTest;
@@ -25,11 +21,15 @@ import cornerbook.core.car.Tyre;
 import cornerbook.core.car.Wheel;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.finding.Verdict;
+import cornerbook.core.say.Amount;
 import cornerbook.core.tread.judge.SetForecast.BandPoint;
 import cornerbook.core.tread.judge.SetForecast.DepthReading;
 import cornerbook.core.tread.judge.SetForecast.GrooveForecast;
 import cornerbook.core.tread.judge.SetForecast.TyreForecast;
-import cornerbook.core.finding.Verdict;
+import cornerbook.words.Language;
+import cornerbook.words.Reader;
+import cornerbook.words.UnitSystem;
 import java.io.StringReader;
 import java.time.LocalDate;
 import java.util.List;
@@ -122,9 +122,11 @@ class PictureTest {
 
     @Test
     void carFromAboveNamesEachCornerAndEscapesWords() throws Exception {
-        var svg = CarFromAbove.svg(Map.of(
-                Corner.LF, CornerLabel.ofDepth(Verdict.HOLDS, 0.7, 6.24, ENGLISH),
-                Corner.RR, CornerLabel.ofWheel("<W&4>", "was LF")), ENGLISH);
+        var svg = CarFromAbove.svg(
+                Map.of(
+                        Corner.LF, CornerLabel.ofDepth(Verdict.HOLDS, 0.7, 6.24, ENGLISH),
+                        Corner.RR, CornerLabel.ofWheel("<W&4>", "was LF")),
+                ENGLISH);
         var car = parse(svg);
         assertThat(car.getTextContent()).contains("LF", "RF", "LR", "RR", "6.2\u00a0mm", "Holds", "<W&4>");
         assertThat(car.getAttribute("aria-label")).contains("LF 6.2\u00a0mm Holds", "RR <W&4> was LF");
@@ -145,14 +147,17 @@ class PictureTest {
                             + (Double.parseDouble(tip.group(1)) < middleX ? " left" : " right"));
             assertThat(tips).containsExactly("rear right", "rear left", "front left");
         }
-        assertThat(parse(WheelMoves.small(Map.of(), ENGLISH)).getAttribute("aria-label")).endsWith("no wheel moves");
+        assertThat(parse(WheelMoves.small(Map.of(), ENGLISH)).getAttribute("aria-label"))
+                .endsWith("no wheel moves");
     }
 
     @Test
     void treadSectionPutsTheOuterGrooveOnTheOuterSide() throws Exception {
-        assertThat(parse(TreadSection.svg(tyre(Corner.LF, 4, 5, 6), 4, 8.5, ENGLISH)).getAttribute("aria-label"))
+        assertThat(parse(TreadSection.svg(tyre(Corner.LF, 4, 5, 6), 4, 8.5, ENGLISH))
+                        .getAttribute("aria-label"))
                 .contains("outer 6.0\u00a0mm, centre 5.0\u00a0mm, inner 4.0\u00a0mm");
-        assertThat(parse(TreadSection.svg(tyre(Corner.RF, 4, 5, 6), 4, 8.5, ENGLISH)).getAttribute("aria-label"))
+        assertThat(parse(TreadSection.svg(tyre(Corner.RF, 4, 5, 6), 4, 8.5, ENGLISH))
+                        .getAttribute("aria-label"))
                 .contains("inner 4.0\u00a0mm, centre 5.0\u00a0mm, outer 6.0\u00a0mm");
     }
 
@@ -166,8 +171,10 @@ class PictureTest {
     @Test
     void tyreThatWasNeverReadIsSaidToBeSo() throws Exception {
         var unread = new TyreForecast(WHEEL, Corner.LF, List.of());
-        assertThat(parse(TreadSection.svg(unread, 4, 8.5, ENGLISH)).getTextContent()).contains("tread not read");
-        assertThat(parse(DepthOverDistance.svg(unread, 4, ENGLISH)).getTextContent()).contains("tread not read");
+        assertThat(parse(TreadSection.svg(unread, 4, 8.5, ENGLISH)).getTextContent())
+                .contains("tread not read");
+        assertThat(parse(DepthOverDistance.svg(unread, 4, ENGLISH)).getTextContent())
+                .contains("tread not read");
     }
 
     @ParameterizedTest
@@ -179,7 +186,8 @@ class PictureTest {
         var picture = parse(PressureOverTemperature.svg(setting, reader));
         var words = picture.getAttribute("aria-label");
         assertThat(words)
-                .contains("now: %s at %s".formatted(reader.say(Amount.of(setting.nowKpa(), "kPa")), reader.say(Amount.of(20, "°C"))))
+                .contains("now: %s at %s"
+                        .formatted(reader.say(Amount.of(setting.nowKpa(), "kPa")), reader.say(Amount.of(20, "°C"))))
                 .contains("where it will stand: %s".formatted(reader.say(Amount.of(250, "kPa"))))
                 .contains("coldest morning: ", "warning below " + reader.say(Amount.of(187.5, "kPa")));
         assertThat(picture.getTextContent())
@@ -198,15 +206,18 @@ class PictureTest {
                 .isEqualTo(
                         "Charge over the days parked: 100\u00a0% when parked, at the reserve after 10 days, reserve for electronics and contactors");
         assertThat(picture.getTextContent()).contains("charge,\u00a0%", "days parked, without converter");
-        assertThat(parse(ChargeOverDays.svg(ParkedDays.of(60, 0.8, 0.1, 0.3), ENGLISH)).getAttribute("aria-label"))
+        assertThat(parse(ChargeOverDays.svg(ParkedDays.of(60, 0.8, 0.1, 0.3), ENGLISH))
+                        .getAttribute("aria-label"))
                 .contains("at the reserve after 0 days");
     }
 
     @Test
     void loadTestStandsBesideTheLeastVoltageAtItsTemperature() throws Exception {
-        var passes = parse(LoadTestByTemperature.svg(LoadTest.of(Chemistry.AGM, 600, 9.9, 10), ENGLISH.in(UnitSystem.US)));
+        var passes =
+                parse(LoadTestByTemperature.svg(LoadTest.of(Chemistry.AGM, 600, 9.9, 10), ENGLISH.in(UnitSystem.US)));
         assertThat(passes.getAttribute("aria-label"))
-                .isEqualTo("Load test at 300\u00a0A: measured: 9.90\u00a0V at 50\u00a0°F, passes, least there: 9.40\u00a0V");
+                .isEqualTo(
+                        "Load test at 300\u00a0A: measured: 9.90\u00a0V at 50\u00a0°F, passes, least there: 9.40\u00a0V");
         assertThat(passes.getTextContent()).contains("temperature of the battery, °F");
         double measuredY = Double.parseDouble(circle(passes, 3).getAttribute("cy"));
         double leastY = Double.parseDouble(circle(passes, 2).getAttribute("cy"));
@@ -215,11 +226,11 @@ class PictureTest {
         assertThat(fails.getAttribute("aria-label")).contains("does not pass");
     }
 
-        /** What stands in a picture and what is said of it, in one language. */
+    /** What stands in a picture and what is said of it, in one language. */
     @Test
     void picturesSpeakFrench() throws Exception {
-        var car = parse(CarFromAbove.svg(
-                Map.of(Corner.LF, CornerLabel.ofDepth(Verdict.RUNS_OUT, 0.2, 6.24, FRENCH)), FRENCH));
+        var car = parse(
+                CarFromAbove.svg(Map.of(Corner.LF, CornerLabel.ofDepth(Verdict.RUNS_OUT, 0.2, 6.24, FRENCH)), FRENCH));
         assertThat(car.getAttribute("aria-label"))
                 .isEqualTo("Voiture vue du dessus, avant en haut\u00a0: AVG 6,2\u00a0mm Arrive au bout");
         assertThat(car.getTextContent()).contains("avant", "AVD", "ARG", "ARD", "6,2\u00a0mm");
@@ -227,7 +238,8 @@ class PictureTest {
         assertThat(tread.getAttribute("aria-label"))
                 .isEqualTo(
                         "Bande de roulement AVD en coupe\u00a0: intérieure 4,0\u00a0mm, centrale 5,0\u00a0mm, extérieure 6,0\u00a0mm; limite 4,0\u00a0mm");
-        assertThat(parse(ChargeOverDays.svg(ParkedDays.of(60, 0.8, 0.1, 1), FRENCH)).getTextContent())
+        assertThat(parse(ChargeOverDays.svg(ParkedDays.of(60, 0.8, 0.1, 1), FRENCH))
+                        .getTextContent())
                 .contains("100\u00a0% au moment de stationner", "à la réserve après 10 jours");
     }
 

@@ -1,17 +1,17 @@
 package cornerbook.app.sheet;
 
-import java.util.OptionalDouble;
-import cornerbook.words.Language;
-import cornerbook.words.Reader;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.limits.LimitsFile;
-import cornerbook.core.corner.Corner;
-import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.assess.Assessor;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.SeasonKind;
+import cornerbook.words.Language;
+import cornerbook.words.Reader;
 import java.io.ByteArrayInputStream;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;

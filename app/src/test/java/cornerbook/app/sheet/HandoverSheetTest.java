@@ -1,8 +1,5 @@
 package cornerbook.app.sheet;
 
-import cornerbook.core.say.Said;
-import cornerbook.core.say.Amount;
-import cornerbook.words.Reader;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -11,6 +8,9 @@ import cornerbook.core.assess.Assessment;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Said;
+import cornerbook.words.Reader;
 import cornerbook.words.UnitSystem;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -88,7 +88,11 @@ class HandoverSheetTest {
                 .toList();
         var visit = SheetCars.visit(base.visit(), base.visit().readings(), work, "note \u0001\uD800 ".repeat(2000));
         var flooded = SheetCars.with(
-                base, base.history(), visit, base.findings(), Collections.nCopies(300, Said.verbatim("not judged ".repeat(60))));
+                base,
+                base.history(),
+                visit,
+                base.findings(),
+                Collections.nCopies(300, Said.verbatim("not judged ".repeat(60))));
         try (var document = Loader.loadPDF(SheetCars.sheet(flooded))) {
             assertThat(document.getNumberOfPages()).isLessThanOrEqualTo(2);
             assertThat(text(document)).contains("more; the shop has all of them on its screen", "work <b>&");

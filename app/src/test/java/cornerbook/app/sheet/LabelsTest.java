@@ -1,8 +1,5 @@
 package cornerbook.app.sheet;
 
-import org.junit.jupiter.api.Test;
-import java.util.OptionalDouble;
-import cornerbook.words.Reader;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.zxing.BinaryBitmap;
@@ -18,16 +15,19 @@ import cornerbook.app.demo.DemoShop;
 import cornerbook.app.sheet.WheelLabels.Tag;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
+import cornerbook.words.Reader;
 import java.awt.Color;
 import java.awt.image.BufferedImage;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -79,7 +79,7 @@ class LabelsTest {
         }
     }
 
-        @Test
+    @Test
     void depthsHaveTheirUnitOnce() {
         var read = List.of(OptionalDouble.of(5.25), OptionalDouble.empty(), OptionalDouble.of(5));
         assertThat(TreadAcross.words(read, Reader.DEFAULT)).isEqualTo("5.25 / – / 5.00\u00a0mm");
@@ -106,7 +106,10 @@ class LabelsTest {
     @EnumSource(LabelPaper.class)
     void nothingStandsOverTheEdgeOfALabel(LabelPaper paper) throws Exception {
         assertInside(WheelLabels.render(tags, LabelPlace.of(paper), Reader.DEFAULT), paper);
-        assertInside(ShelfLabels.render(DemoShop.histories(LocalDate.of(2026, 11, 25)), LabelPlace.of(paper), Reader.DEFAULT), paper);
+        assertInside(
+                ShelfLabels.render(
+                        DemoShop.histories(LocalDate.of(2026, 11, 25)), LabelPlace.of(paper), Reader.DEFAULT),
+                paper);
     }
 
     private static void assertInside(byte[] pdf, LabelPaper paper) throws Exception {

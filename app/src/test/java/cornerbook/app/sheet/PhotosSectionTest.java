@@ -1,6 +1,5 @@
 package cornerbook.app.sheet;
 
-import cornerbook.words.Reader;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.book.photo.KeptPhoto;
@@ -9,6 +8,7 @@ import cornerbook.app.book.record.VisitNotes;
 import cornerbook.app.photo.Photos;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Subject;
+import cornerbook.words.Reader;
 import java.io.IOException;
 import java.time.Instant;
 import java.util.HashSet;

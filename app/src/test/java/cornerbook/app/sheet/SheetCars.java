@@ -1,8 +1,6 @@
 package cornerbook.app.sheet;
 
-import cornerbook.core.say.Said;
 import cornerbook.app.book.record.VisitNotes;
-import cornerbook.words.Reader;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.assess.Assessor;
@@ -12,6 +10,8 @@ import cornerbook.core.car.Reading;
 import cornerbook.core.car.Visit;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Limit;
+import cornerbook.core.say.Said;
+import cornerbook.words.Reader;
 import java.io.IOException;
 import java.time.Instant;
 import java.time.LocalDate;

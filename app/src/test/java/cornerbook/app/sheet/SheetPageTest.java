@@ -1,26 +1,26 @@
 package cornerbook.app.sheet;
 
-import cornerbook.core.corner.CornerName;
-import cornerbook.core.say.Listed;
-import cornerbook.core.say.Said;
-import cornerbook.words.Language;
-import org.junit.jupiter.params.provider.EnumSource;
-import org.junit.jupiter.params.ParameterizedTest;
-import cornerbook.core.car.Reading;
-import cornerbook.words.Reader;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.book.record.VisitNotes;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.car.Measure;
+import cornerbook.core.car.Reading;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.CornerName;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.say.Listed;
+import cornerbook.core.say.Said;
 import cornerbook.core.tread.judge.SetForecast;
+import cornerbook.words.Language;
+import cornerbook.words.Reader;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 class SheetPageTest {
     private static final String BURNISH = "slow moderately from 65 to 15\u00a0km/h";
@@ -31,12 +31,7 @@ class SheetPageTest {
 
     private static String page(Assessment assessment, Reader reader) {
         return new SheetPage(
-                        assessment,
-                        SheetCars.SHOP,
-                        SheetCars.NOW,
-                        VisitNotes.NONE,
-                        SheetRoom.TRIED.getFirst(),
-                        reader)
+                        assessment, SheetCars.SHOP, SheetCars.NOW, VisitNotes.NONE, SheetRoom.TRIED.getFirst(), reader)
                 .write();
     }
 
@@ -129,11 +124,12 @@ class SheetPageTest {
         assertThat(page(SheetCars.withFindings(SheetCars.finished(), findings))).contains("<li>Brake pads: RF.</li>");
     }
 
-        @Test
+    @Test
     void theSheetSpeaksTheLanguageOfWhoTakesItHome() {
         var french = page(SheetCars.finished(), Reader.DEFAULT.in(Language.FRENCH));
         assertThat(french)
-                .contains("lang=\"fr\"", "Données inventées", "Ce qui a été constaté", "Avant gauche (AVG)", "À retenir")
+                .contains(
+                        "lang=\"fr\"", "Données inventées", "Ce qui a été constaté", "Avant gauche (AVG)", "À retenir")
                 .contains("Voiture vue du dessus", "Page \" counter(page) \" de ")
                 .doesNotContain("Next visit", "What was", "Left front", "Car from above", "\u202f");
     }

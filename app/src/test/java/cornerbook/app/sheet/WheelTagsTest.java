@@ -1,6 +1,5 @@
 package cornerbook.app.sheet;
 
-import cornerbook.words.Reader;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.zxing.BinaryBitmap;
@@ -9,15 +8,16 @@ import com.google.zxing.common.HybridBinarizer;
 import com.google.zxing.qrcode.QRCodeReader;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.limits.LimitsFile;
+import cornerbook.app.sheet.WheelTags.Paper;
 import cornerbook.core.assess.Assessor;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Visit;
-import cornerbook.app.sheet.WheelTags.Paper;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.wheelplan.WheelState;
 import cornerbook.core.wheelplan.judge.SetPlan;
+import cornerbook.words.Reader;
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;

@@ -1,8 +1,7 @@
 package cornerbook.app.desk.burnish;
 
-import cornerbook.app.request.Told;
-
 import cornerbook.app.picture.brake.TemperatureOverTime;
+import cornerbook.app.request.Told;
 import cornerbook.core.brake.burnish.BurnishDrive;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Visit;

@@ -1,16 +1,16 @@
 package cornerbook.app.desk.car;
 
-import cornerbook.core.say.Amount;
-import cornerbook.app.request.Told;
 import cornerbook.app.picture.CornerLabel;
+import cornerbook.app.picture.car.CarFromAbove;
 import cornerbook.app.picture.tyre.DepthOverDistance;
 import cornerbook.app.picture.tyre.TreadSection;
+import cornerbook.app.request.Told;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.car.CarHistory;
-import cornerbook.app.picture.car.CarFromAbove;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.say.Amount;
 import cornerbook.core.tread.judge.SetForecast;
 import cornerbook.core.tread.judge.SetForecast.GrooveForecast;
 import cornerbook.core.tread.judge.SetForecast.TyreForecast;
@@ -60,11 +60,9 @@ public record VehiclePage(
                 labels.put(
                         tyre.corner(),
                         gravestAt(tyre, forecast)
-                                .map(finding ->
-                                        CornerLabel.ofDepth(
-                                                finding.verdict(), finding.lifeLeft(), lowest.get(), Told.reader()))
-                                .orElseGet(() ->
-                                        CornerLabel.ofWheel(Told.say(new Amount(lowest.get(), "mm", 1)), "")));
+                                .map(finding -> CornerLabel.ofDepth(
+                                        finding.verdict(), finding.lifeLeft(), lowest.get(), Told.reader()))
+                                .orElseGet(() -> CornerLabel.ofWheel(Told.say(new Amount(lowest.get(), "mm", 1)), "")));
             }
         });
         return CarFromAbove.svg(labels, Told.reader());

@@ -1,18 +1,18 @@
 package cornerbook.app.desk.findings;
 
-import cornerbook.app.request.Told;
-import cornerbook.words.Language;
-import cornerbook.app.sheet.Letterhead;
 import cornerbook.app.book.store.BookException;
-import cornerbook.app.sheet.HandoverSheet;
-import cornerbook.core.assess.Assessment;
-import cornerbook.core.finding.Subject;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Links;
 import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.request.PageException;
+import cornerbook.app.request.Told;
+import cornerbook.app.sheet.HandoverSheet;
+import cornerbook.app.sheet.Letterhead;
+import cornerbook.core.assess.Assessment;
+import cornerbook.core.finding.Subject;
+import cornerbook.words.Language;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.util.Optional;
@@ -50,8 +50,7 @@ public final class FindingsHandler {
                 response,
                 open.unjudged(),
                 "handover-" + open.visit().date(),
-                () -> Optional.of(
-                        HandoverSheet.render(assess(open), letterhead, desk.now(), notes, reader)),
+                () -> Optional.of(HandoverSheet.render(assess(open), letterhead, desk.now(), notes, reader)),
                 "There is nothing to hand over.");
     }
 

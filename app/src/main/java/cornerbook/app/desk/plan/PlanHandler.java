@@ -1,10 +1,10 @@
 package cornerbook.app.desk.plan;
 
-import cornerbook.app.request.Told;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Links;
 import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.desk.Pages;
+import cornerbook.app.request.Told;
 import cornerbook.app.sheet.WheelTags;
 import cornerbook.app.sheet.WheelTags.Paper;
 import io.helidon.webserver.http.ServerRequest;

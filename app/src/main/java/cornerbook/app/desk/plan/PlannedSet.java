@@ -1,10 +1,10 @@
 package cornerbook.app.desk.plan;
 
-import cornerbook.app.request.Told;
 import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Words;
 import cornerbook.app.picture.CornerLabel;
 import cornerbook.app.picture.car.WheelMoves;
+import cornerbook.app.request.Told;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.wheelplan.Gain;
 import cornerbook.core.wheelplan.Replacement;

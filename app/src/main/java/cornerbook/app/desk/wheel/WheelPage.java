@@ -1,12 +1,11 @@
 package cornerbook.app.desk.wheel;
 
-import cornerbook.core.car.Reading;
-import java.util.OptionalDouble;
 import cornerbook.app.desk.asked.Slot;
 import cornerbook.app.judge.Judged;
 import cornerbook.core.assess.Assessor;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
+import cornerbook.core.car.Reading;
 import cornerbook.core.car.Visit;
 import cornerbook.core.car.Wheel;
 import cornerbook.core.car.WheelSet;
@@ -16,6 +15,7 @@ import cornerbook.core.wheelplan.judge.SetPlan;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -46,7 +46,8 @@ public record WheelPage(
 
     List<OptionalDouble> depthsMm() {
         return tread.stream()
-                .map(read -> read.map(reading -> OptionalDouble.of(reading.value())).orElseGet(OptionalDouble::empty))
+                .map(read ->
+                        read.map(reading -> OptionalDouble.of(reading.value())).orElseGet(OptionalDouble::empty))
                 .toList();
     }
 

@@ -1,10 +1,10 @@
 package cornerbook.app.picture.air;
 
-import cornerbook.core.say.Amount;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
 import cornerbook.app.picture.Svg.Anchor;
 import cornerbook.core.air.LoadPressure;
+import cornerbook.core.say.Amount;
 import cornerbook.words.Reader;
 import java.util.ArrayList;
 
@@ -79,14 +79,7 @@ public final class LoadOverPressure {
         svg.words(LEFT_X, 36, 13, Anchor.START, Palette.OCHRE, true, "– – " + loadWords);
         double x = x(load.neededKpa());
         svg.words(x, BOTTOM_Y + 20, 13, x > WIDTH / 2.0 ? Anchor.END : Anchor.START, Palette.OCHRE, true, neededWords);
-        svg.words(
-                WIDTH / 2.0,
-                BOTTOM_Y + 44,
-                12,
-                Anchor.MIDDLE,
-                Palette.INK,
-                false,
-                labels.of("load-axis"));
+        svg.words(WIDTH / 2.0, BOTTOM_Y + 44, 12, Anchor.MIDDLE, Palette.INK, false, labels.of("load-axis"));
         return svg.close();
     }
 

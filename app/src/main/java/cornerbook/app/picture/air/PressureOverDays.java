@@ -1,10 +1,10 @@
 package cornerbook.app.picture.air;
 
-import cornerbook.core.say.Amount;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
 import cornerbook.app.picture.Svg.Anchor;
 import cornerbook.core.air.LeakRate;
+import cornerbook.core.say.Amount;
 import cornerbook.words.Reader;
 
 /** Two readings brought to 20 °C over the days between them, with the gauge's error and the loss that is called a leak. */
@@ -70,13 +70,7 @@ public final class PressureOverDays {
         svg.words(LEFT_X, BOTTOM_Y + 20, 12, Anchor.MIDDLE, Palette.INK, false, labels.of("first"));
         svg.words(RIGHT_X, BOTTOM_Y + 20, 12, Anchor.MIDDLE, Palette.INK, false, labels.of("days", "n", days));
         svg.words(
-                WIDTH / 2.0,
-                BOTTOM_Y + 38,
-                12,
-                Anchor.MIDDLE,
-                Palette.INK,
-                false,
-                labels.of("both-at", "base", BASE));
+                WIDTH / 2.0, BOTTOM_Y + 38, 12, Anchor.MIDDLE, Palette.INK, false, labels.of("both-at", "base", BASE));
         return svg.close();
     }
 

@@ -1,13 +1,13 @@
 package cornerbook.app.picture.air;
 
-import cornerbook.words.Labels;
-import cornerbook.core.say.Amount;
-import java.time.format.TextStyle;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
 import cornerbook.app.picture.Svg.Anchor;
 import cornerbook.core.air.SeasonPressures;
+import cornerbook.core.say.Amount;
+import cornerbook.words.Labels;
 import cornerbook.words.Reader;
+import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -106,8 +106,22 @@ public final class PressureOverSeason {
                 warns ? Palette.PLUM : Palette.SLATE,
                 Palette.PAPER,
                 1.5);
-        svg.words(RIGHT_X, y - 15, 13, Anchor.END, Palette.INK, true, reader.say(Amount.of(coldest.pressureKpa(), "kPa")));
-        svg.words(x + 10, BOTTOM_Y + 22, 12, Anchor.END, Palette.INK, true, reader.say(Amount.of(coldest.temperatureC(), "°C")));
+        svg.words(
+                RIGHT_X,
+                y - 15,
+                13,
+                Anchor.END,
+                Palette.INK,
+                true,
+                reader.say(Amount.of(coldest.pressureKpa(), "kPa")));
+        svg.words(
+                x + 10,
+                BOTTOM_Y + 22,
+                12,
+                Anchor.END,
+                Palette.INK,
+                true,
+                reader.say(Amount.of(coldest.temperatureC(), "°C")));
         svg.words(RIGHT_X, BOTTOM_Y + 42, 12, Anchor.END, Palette.INK, false, labels.of("coldest-morning"));
         svg.words(
                 LEFT_X,
@@ -133,11 +147,12 @@ public final class PressureOverSeason {
         svg.words(x, BOTTOM_Y + below, 12, Anchor.MIDDLE, Palette.INK, false, words);
     }
 
-        /** As people call it, empty where it is not known. */
+    /** As people call it, empty where it is not known. */
     private String name(SeasonPressures.ExpectedMonth month) {
         return month.month() == null
                 ? ""
-                : month.month().getDisplayName(TextStyle.SHORT, reader.language().locale());
+                : month.month()
+                        .getDisplayName(TextStyle.SHORT, reader.language().locale());
     }
 
     private String monthWords(SeasonPressures.ExpectedMonth month) {

@@ -1,7 +1,5 @@
 package cornerbook.app.picture.air;
 
-import cornerbook.words.Labels;
-import cornerbook.core.say.Amount;
 import cornerbook.app.picture.Axis;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Plot;
@@ -10,6 +8,8 @@ import cornerbook.app.picture.Plot.Mark;
 import cornerbook.core.air.PressureCurve;
 import cornerbook.core.air.PressureSetting;
 import cornerbook.core.air.judge.PressureOutlook;
+import cornerbook.core.say.Amount;
+import cornerbook.words.Labels;
 import cornerbook.words.Reader;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,8 +30,14 @@ public final class PressureOverTemperature {
                 labels.of("over-temperature"),
                 curve,
                 List.of(
-                        new Point(Mark.DOT, labels.of("now"), setting.tyreC(), setting.nowKpa(), setting.gaugeErrorKpa()),
-                        new Point(Mark.RING, labels.of("where-it-will-stand"), setting.standingC(), setting.placardKpa(), 0)),
+                        new Point(
+                                Mark.DOT, labels.of("now"), setting.tyreC(), setting.nowKpa(), setting.gaugeErrorKpa()),
+                        new Point(
+                                Mark.RING,
+                                labels.of("where-it-will-stand"),
+                                setting.standingC(),
+                                setting.placardKpa(),
+                                0)),
                 reader);
     }
 
@@ -42,7 +48,12 @@ public final class PressureOverTemperature {
         return draw(
                 labels.of("over-temperature-at", "corner", outlook.corner()),
                 curve,
-                List.of(new Point(Mark.DOT, labels.of("as-set", "corner", outlook.corner()), curve.atC(), curve.pressureKpa(), 0)),
+                List.of(new Point(
+                        Mark.DOT,
+                        labels.of("as-set", "corner", outlook.corner()),
+                        curve.atC(),
+                        curve.pressureKpa(),
+                        0)),
                 reader);
     }
 
@@ -66,8 +77,8 @@ public final class PressureOverTemperature {
         var labels = reader.labels(LoadOverPressure.ROOM);
         var points = new ArrayList<>(known);
         Optional.ofNullable(curve.coldestC())
-                .ifPresent(coldestC ->
-                        points.add(new Point(Mark.DIAMOND, labels.of("coldest-morning"), coldestC, curve.atKpa(coldestC), 0)));
+                .ifPresent(coldestC -> points.add(
+                        new Point(Mark.DIAMOND, labels.of("coldest-morning"), coldestC, curve.atKpa(coldestC), 0)));
         var temperatures = points.stream().mapToDouble(Point::temperatureC).summaryStatistics();
         double fromC = temperatures.getMin() - ROOM_C;
         double toC = temperatures.getMax() + ROOM_C;
@@ -81,7 +92,10 @@ public final class PressureOverTemperature {
         double room = ROOM_SHARE * (highKpa - lowKpa);
         var legend = new ArrayList<>(
                 points.stream().map(point -> point.legend(labels)).toList());
-        legend.add(new Legend(Mark.DASHES, Palette.PLUM, labels.of("warning-below", "pressure", Amount.of(curve.warningKpa(), "kPa"))));
+        legend.add(new Legend(
+                Mark.DASHES,
+                Palette.PLUM,
+                labels.of("warning-below", "pressure", Amount.of(curve.warningKpa(), "kPa"))));
         var plot = new Plot(
                         title,
                         new Axis(Plot.LEFT_X, Plot.RIGHT_X, fromC, toC, "°C", reader),

@@ -1,14 +1,14 @@
 package cornerbook.app.picture.air;
 
-import cornerbook.core.say.Between;
-import cornerbook.core.say.Amount;
 import cornerbook.app.picture.BandOnScale;
 import cornerbook.app.picture.BandOnScale.Band;
 import cornerbook.app.picture.BandOnScale.Mark;
+import cornerbook.app.picture.Palette;
 import cornerbook.core.air.SensorAge;
 import cornerbook.core.air.SensorCheck;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Between;
 import cornerbook.words.Reader;
-import cornerbook.app.picture.Palette;
 import java.util.List;
 
 /** A pressure sensor's reading against the gauge, and the age of its battery, each on a scale. */
@@ -38,7 +38,11 @@ public final class SensorScales {
                         check.gaugeKpa() + SensorCheck.ACCURATE_KPA,
                         Palette.OCHRE),
                 List.of(
-                        new Mark(check.atTyreKpa(), colour, true, labels.of("sensor", "pressure", Amount.of(check.atTyreKpa(), "kPa"))),
+                        new Mark(
+                                check.atTyreKpa(),
+                                colour,
+                                true,
+                                labels.of("sensor", "pressure", Amount.of(check.atTyreKpa(), "kPa"))),
                         new Mark(
                                 check.warnsAtKpa(),
                                 Palette.PLUM,

@@ -1,11 +1,11 @@
 package cornerbook.app.picture.air;
 
-import cornerbook.words.Reader;
-import cornerbook.core.say.Amount;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
 import cornerbook.app.picture.Svg.Anchor;
 import cornerbook.core.battery.BatteryHealth;
+import cornerbook.core.say.Amount;
+import cornerbook.words.Reader;
 
 /** Measured cranking current as a share of the rating, with the shares from which a battery is sound and unwatched. */
 public final class ShareOfRating {
@@ -60,7 +60,7 @@ public final class ShareOfRating {
         svg.words(x, 86, 12, anchor, Palette.INK, false, words);
     }
 
-        private static Amount percent(double share) {
+    private static Amount percent(double share) {
         return Amount.of(share * 100, "%");
     }
 

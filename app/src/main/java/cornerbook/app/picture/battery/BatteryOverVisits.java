@@ -1,16 +1,16 @@
 package cornerbook.app.picture.battery;
 
-import cornerbook.words.Labels;
-import cornerbook.words.Reader;
-import cornerbook.core.say.Amount;
-import org.jspecify.annotations.Nullable;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
 import cornerbook.app.picture.Svg.Anchor;
 import cornerbook.core.battery.HealthTrend;
 import cornerbook.core.battery.judge.BatteryCurve;
+import cornerbook.core.say.Amount;
+import cornerbook.words.Labels;
+import cornerbook.words.Reader;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The health of the 12 V battery over the visits: each measured share of its rating, the straight line through them with a
@@ -79,8 +79,7 @@ public final class BatteryOverVisits {
         return picture.svg.close();
     }
 
-        private static String description(
-            Labels labels, int visits, double first, double last, @Nullable LocalDate end) {
+    private static String description(Labels labels, int visits, double first, double last, @Nullable LocalDate end) {
         var words = labels.of("health", "n", visits, "first", percent(first), "last", percent(last));
         return end == null ? words : words + "; " + labels.of("health-end", "day", end);
     }

@@ -1,11 +1,11 @@
 package cornerbook.app.picture.battery;
 
-import cornerbook.words.Reader;
-import cornerbook.core.say.Amount;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
 import cornerbook.app.picture.Svg.Anchor;
 import cornerbook.core.battery.RestVoltage;
+import cornerbook.core.say.Amount;
+import cornerbook.words.Reader;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -63,10 +63,10 @@ public final class ChargeByVoltage {
                 2.5);
         for (double v : List.of(11.6, 12.0, 12.4, 12.8)) {
             svg.line(x(v), BOTTOM_Y, x(v), BOTTOM_Y + 5, Palette.SLATE, 1, "");
-            svg.words(
-                    x(v), BOTTOM_Y + 20, 12, Anchor.MIDDLE, Palette.INK, false, reader.say(new Amount(v, "", 1)));
+            svg.words(x(v), BOTTOM_Y + 20, 12, Anchor.MIDDLE, Palette.INK, false, reader.say(new Amount(v, "", 1)));
         }
-        svg.words(RIGHT_X, BOTTOM_Y + 38, 12, Anchor.END, Palette.INK, false, labels.of("volts-at-rest", "table", TABLE));
+        svg.words(
+                RIGHT_X, BOTTOM_Y + 38, 12, Anchor.END, Palette.INK, false, labels.of("volts-at-rest", "table", TABLE));
         double x = x(Math.clamp(rest.atTableTemperatureV(), LEAST_V, MOST_V));
         double y = y(rest.stateOfCharge());
         svg.line(x, y, x, BOTTOM_Y, Palette.PLUM, 2, "5 3");

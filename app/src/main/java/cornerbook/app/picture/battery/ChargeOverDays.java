@@ -1,13 +1,13 @@
 package cornerbook.app.picture.battery;
 
-import cornerbook.words.Reader;
-import cornerbook.core.say.Amount;
 import cornerbook.app.picture.Axis;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Plot;
 import cornerbook.app.picture.Plot.Legend;
 import cornerbook.app.picture.Plot.Mark;
 import cornerbook.core.battery.ParkedDays;
+import cornerbook.core.say.Amount;
+import cornerbook.words.Reader;
 import java.util.List;
 
 /** Charge of the 12 V battery over the days that the car is parked, down to the reserve for electronics and contactors. */

@@ -1,12 +1,12 @@
 package cornerbook.app.picture.battery;
 
-import cornerbook.core.say.Amount;
 import cornerbook.app.picture.Axis;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Plot;
 import cornerbook.app.picture.Plot.Legend;
 import cornerbook.app.picture.Plot.Mark;
 import cornerbook.core.battery.LoadTest;
+import cornerbook.core.say.Amount;
 import cornerbook.words.Reader;
 import java.util.List;
 

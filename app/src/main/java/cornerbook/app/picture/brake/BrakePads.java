@@ -1,9 +1,5 @@
 package cornerbook.app.picture.brake;
 
-import cornerbook.words.Labels;
-import cornerbook.words.Reader;
-import cornerbook.core.say.Amount;
-import java.util.List;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
 import cornerbook.app.picture.Svg.Anchor;
@@ -11,6 +7,10 @@ import cornerbook.core.brake.judge.BrakeMeasured;
 import cornerbook.core.brake.judge.BrakeMeasured.Pad;
 import cornerbook.core.corner.Side;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.say.Amount;
+import cornerbook.words.Labels;
+import cornerbook.words.Reader;
+import java.util.List;
 import java.util.stream.Collectors;
 
 /**
@@ -110,14 +110,7 @@ public final class BrakePads {
         double wordsX = MIDDLE_X + direction * 52;
         boolean thin = pad.thinnestMm() < measured.brake().padMinimumMm();
         svg.words(wordsX, 127, 15, Anchor.MIDDLE, thin ? Palette.PLUM : Palette.INK, true, thickness(pad));
-        svg.words(
-                wordsX,
-                144,
-                12,
-                Anchor.MIDDLE,
-                Palette.INK,
-                false,
-                reader.say(pad.side()));
+        svg.words(wordsX, 144, 12, Anchor.MIDDLE, Palette.INK, false, reader.say(pad.side()));
     }
 
     /** Where the friction material ends towards the disc. */
@@ -146,7 +139,9 @@ public final class BrakePads {
 
     private String description(Pad pad) {
         var beforeMm = pad.beforeMm();
-        var edges = pad.leadingMm() == pad.trailingMm() ? List.of(pad.leadingMm()) : List.of(pad.leadingMm(), pad.trailingMm());
+        var edges = pad.leadingMm() == pad.trailingMm()
+                ? List.of(pad.leadingMm())
+                : List.of(pad.leadingMm(), pad.trailingMm());
         var thickness = edges.stream().map(edge -> reader.say(mm(edge))).collect(Collectors.joining("/"));
         return beforeMm == null
                 ? labels.of("pad", "side", pad.side(), "thickness", thickness)

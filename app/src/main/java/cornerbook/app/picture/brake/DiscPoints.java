@@ -1,11 +1,11 @@
 package cornerbook.app.picture.brake;
 
-import cornerbook.words.Reader;
-import cornerbook.core.say.Amount;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
 import cornerbook.app.picture.Svg.Anchor;
 import cornerbook.core.brake.judge.BrakeMeasured;
+import cornerbook.core.say.Amount;
+import cornerbook.words.Reader;
 import java.util.Collections;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -100,7 +100,10 @@ public final class DiscPoints {
                 Palette.INK,
                 false,
                 reader.labels(BrakePads.ROOM)
-                        .of("thinnest-minimum", "minimum", thickness(measured.brake().discMinimumMm())));
+                        .of(
+                                "thinnest-minimum",
+                                "minimum",
+                                thickness(measured.brake().discMinimumMm())));
         svg.words(MIDDLE_X, 193, 11, Anchor.MIDDLE, Palette.INK, false, below);
     }
 

@@ -1,13 +1,13 @@
 package cornerbook.app.picture.brake;
 
-import cornerbook.words.Labels;
-import cornerbook.words.Reader;
-import cornerbook.core.say.Chance;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
 import cornerbook.app.picture.Svg.Anchor;
 import cornerbook.core.brake.seizing.TurnbullEstimate;
 import cornerbook.core.brake.seizing.judge.SeizingCurve;
+import cornerbook.core.say.Chance;
+import cornerbook.words.Labels;
+import cornerbook.words.Reader;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -46,8 +46,7 @@ public final class SeizingOverMonths {
                         "first",
                         new Chance(inAYear),
                         "second",
-                        new Chance(hazard.chance(exposure, 0, 2.0 * STEP_MONTHS)
-                                .probability()),
+                        new Chance(hazard.chance(exposure, 0, 2.0 * STEP_MONTHS).probability()),
                         "n",
                         seen.size()));
         axes(svg, labels);

@@ -1,14 +1,14 @@
 package cornerbook.app.picture.brake;
 
-import cornerbook.words.Labels;
-import cornerbook.core.say.Between;
-import cornerbook.core.say.Amount;
 import cornerbook.app.picture.Axis;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
 import cornerbook.app.picture.Svg.Anchor;
 import cornerbook.core.brake.burnish.BurnishDrive;
 import cornerbook.core.brake.burnish.BurnishDrive.Moment;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Between;
+import cornerbook.words.Labels;
 import cornerbook.words.Reader;
 import java.util.stream.Collectors;
 
@@ -31,7 +31,7 @@ public final class TemperatureOverTime {
 
     private TemperatureOverTime(BurnishDrive drive, Reader reader) {
         this.drive = drive;
-        
+
         this.labels = reader.labels(BrakePads.ROOM);
         double hottestC =
                 drive.temperatures().stream().mapToDouble(Moment::celsius).max().orElse(0);

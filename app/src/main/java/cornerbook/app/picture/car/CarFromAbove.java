@@ -1,6 +1,5 @@
 package cornerbook.app.picture.car;
 
-import cornerbook.words.Reader;
 import cornerbook.app.picture.CornerLabel;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
@@ -9,6 +8,7 @@ import cornerbook.app.picture.VerdictMark;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Side;
+import cornerbook.words.Reader;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -25,12 +25,12 @@ public final class CarFromAbove {
     public static String svg(Map<Corner, CornerLabel> labels, Reader reader) {
         var corners = labels.entrySet().stream()
                 .sorted(Map.Entry.comparingByKey())
-                .map(entry -> (reader.say(entry.getKey()) + " " + entry.getValue().heading() + " "
+                .map(entry -> (reader.say(entry.getKey()) + " "
+                                + entry.getValue().heading() + " "
                                 + entry.getValue().detail())
                         .strip())
                 .collect(Collectors.joining(", "));
-        var svg = new Svg(
-                WIDTH, HEIGHT, reader.labels(ROOM).of("car", "corners", corners));
+        var svg = new Svg(WIDTH, HEIGHT, reader.labels(ROOM).of("car", "corners", corners));
         draw(svg, labels, reader);
         return svg.close();
     }

@@ -1,12 +1,12 @@
 package cornerbook.app.picture.car;
 
-import cornerbook.words.Reader;
 import cornerbook.app.picture.CornerLabel;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Side;
+import cornerbook.words.Reader;
 import java.util.Map;
 import java.util.stream.Collectors;
 
@@ -66,10 +66,13 @@ public final class WheelMoves {
         var labels = reader.labels(CarFromAbove.ROOM);
         return moves.isEmpty()
                 ? labels.of("no-moves")
-                : labels.of("moves", "moves", moves.entrySet().stream()
-                        .sorted(Map.Entry.comparingByKey())
-                        .map(move -> labels.of("move", "from", move.getKey(), "to", move.getValue()))
-                        .collect(Collectors.joining(", ")));
+                : labels.of(
+                        "moves",
+                        "moves",
+                        moves.entrySet().stream()
+                                .sorted(Map.Entry.comparingByKey())
+                                .map(move -> labels.of("move", "from", move.getKey(), "to", move.getValue()))
+                                .collect(Collectors.joining(", ")));
     }
 
     /** Heads over lines, and each line begins off its corner, so that the head of the wheel that comes there stays free. */

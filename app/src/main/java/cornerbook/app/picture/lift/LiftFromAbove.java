@@ -1,15 +1,15 @@
 package cornerbook.app.picture.lift;
 
-import cornerbook.core.corner.Axle;
-import cornerbook.words.Labels;
-import cornerbook.core.say.Amount;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
 import cornerbook.app.picture.Svg.Anchor;
+import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Side;
 import cornerbook.core.lift.ArmLoads;
 import cornerbook.core.lift.LiftPoint;
+import cornerbook.core.say.Amount;
+import cornerbook.words.Labels;
 import cornerbook.words.Reader;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -102,7 +102,13 @@ public final class LiftFromAbove {
         double wordsY = y(side.behindFrontAxleMm()) > y + 1 ? y - 42 : y + 36;
         svg.words(x, wordsY, 13, Anchor.MIDDLE, Palette.PLUM, true, labels.of("centre-of-gravity"));
         svg.words(
-                x, wordsY + 17, 13, Anchor.MIDDLE, Palette.PLUM, true, labels.of("inside", "margin", new Amount(loads.marginMm(), "mm", 0)));
+                x,
+                wordsY + 17,
+                13,
+                Anchor.MIDDLE,
+                Palette.PLUM,
+                true,
+                labels.of("inside", "margin", new Amount(loads.marginMm(), "mm", 0)));
         return svg.close();
     }
 
@@ -128,7 +134,8 @@ public final class LiftFromAbove {
 
     private String words(Corner corner) {
         var arm = loads.arm(corner);
-        return "%s %s, %s".formatted(reader.say(corner), reader.say(Amount.of(arm.loadKg(), "kg")), share(arm.shareOfRating()));
+        return "%s %s, %s"
+                .formatted(reader.say(corner), reader.say(Amount.of(arm.loadKg(), "kg")), share(arm.shareOfRating()));
     }
 
     private String share(double share) {

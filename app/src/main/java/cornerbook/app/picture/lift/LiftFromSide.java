@@ -1,10 +1,10 @@
 package cornerbook.app.picture.lift;
 
-import cornerbook.core.say.Amount;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
 import cornerbook.app.picture.Svg.Anchor;
 import cornerbook.core.lift.LiftStack;
+import cornerbook.core.say.Amount;
 import cornerbook.words.Reader;
 
 /** The heights under a lift point from the side, to scale: arm and adapter on the left, point, clearance and blocks of the car on the right. */
@@ -102,7 +102,7 @@ public final class LiftFromSide {
         return svg.close();
     }
 
-        private static Amount height(double heightMm) {
+    private static Amount height(double heightMm) {
         return new Amount(heightMm, "mm", 0);
     }
 

@@ -1,11 +1,11 @@
 package cornerbook.app.picture.torque;
 
-import cornerbook.words.Reader;
-import cornerbook.core.say.Between;
-import cornerbook.core.say.Amount;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
 import cornerbook.app.picture.Svg.Anchor;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Between;
+import cornerbook.words.Reader;
 
 /** A band of clamp load against the proof load: three quarters of it, where a joint is meant to stand, and all of it. */
 public final class ClampLoadBar {
@@ -47,7 +47,13 @@ public final class ClampLoadBar {
                 3,
                 over ? Palette.PLUM : Palette.OCHRE,
                 over ? Palette.PLUM : Palette.OCHRE);
-        mark(svg, x(MEANT_SHARE, end), Palette.SLATE, "6 3", reader.say(Amount.of(MEANT_SHARE * 100, "%")), labels.of("meant"));
+        mark(
+                svg,
+                x(MEANT_SHARE, end),
+                Palette.SLATE,
+                "6 3",
+                reader.say(Amount.of(MEANT_SHARE * 100, "%")),
+                labels.of("meant"));
         mark(svg, x(1, end), Palette.PLUM, "", labels.of("proof-load"), reader.say(proof));
         return svg.close();
     }

@@ -1,10 +1,10 @@
 package cornerbook.app.picture.torque;
 
-import cornerbook.words.Reader;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
 import cornerbook.app.picture.Svg.Anchor;
 import cornerbook.core.torque.TighteningOrder;
+import cornerbook.words.Reader;
 import java.util.stream.Collectors;
 
 /** The fasteners of a wheel with the order in which they are tightened: the large figure in each is its turn, lines lead to the next. */
@@ -30,7 +30,9 @@ public final class TighteningSequence {
                 labels.of(
                         "order",
                         "fasteners",
-                        order.stream().map(String::valueOf).collect(Collectors.joining(", " + labels.of("then") + " "))));
+                        order.stream()
+                                .map(String::valueOf)
+                                .collect(Collectors.joining(", " + labels.of("then") + " "))));
         svg.circle(MIDDLE, MIDDLE, RIM_RADIUS, Palette.SHADE, Palette.SLATE, 3, "");
         svg.circle(MIDDLE, MIDDLE, RIM_RADIUS - 12, Palette.PAPER, Palette.HAIRLINE, 1.5, "");
         for (int turn = 1; turn < count; turn++) {

@@ -1,15 +1,15 @@
 package cornerbook.app.picture.torque;
 
-import cornerbook.core.say.Between;
-import cornerbook.core.say.Amount;
 import cornerbook.app.picture.BandOnScale;
 import cornerbook.app.picture.BandOnScale.Band;
 import cornerbook.app.picture.BandOnScale.Mark;
+import cornerbook.app.picture.Palette;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Between;
 import cornerbook.core.torque.ScaleSetting;
 import cornerbook.core.torque.TorqueBar;
 import cornerbook.core.torque.WrenchCalibration;
 import cornerbook.words.Reader;
-import cornerbook.app.picture.Palette;
 import java.util.List;
 
 /** Torques and days on a scale: the wrench's setting, the bar's band, the time to the next calibration. */
@@ -56,7 +56,11 @@ public final class TorqueScales {
                 most,
                 new Band(bar.leastNm(), bar.mostNm(), bar.fits() ? Palette.OCHRE : Palette.PLUM),
                 List.of(
-                        new Mark(bar.askedNm(), Palette.SLATE, true, labels.of("asked", "torque", Amount.of(bar.askedNm(), UNIT))),
+                        new Mark(
+                                bar.askedNm(),
+                                Palette.SLATE,
+                                true,
+                                labels.of("asked", "torque", Amount.of(bar.askedNm(), UNIT))),
                         new Mark(
                                 (bar.leastNm() + bar.mostNm()) / 2,
                                 bar.fits() ? Palette.OCHRE : Palette.PLUM,
@@ -73,8 +77,7 @@ public final class TorqueScales {
         double asked = calibration.askedOn().toEpochDay();
         var colour = calibration.due() ? Palette.PLUM : Palette.OCHRE;
         return BandOnScale.svg(
-                labels.of(
-                        "calibrated", "day", calibration.calibratedOn(), "n", calibration.cyclesLeft()),
+                labels.of("calibrated", "day", calibration.calibratedOn(), "n", calibration.cyclesLeft()),
                 from,
                 Math.max(due, asked) + 30,
                 new Band(from, Math.min(asked, due), colour),

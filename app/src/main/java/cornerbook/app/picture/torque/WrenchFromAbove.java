@@ -1,9 +1,9 @@
 package cornerbook.app.picture.torque;
 
-import cornerbook.core.say.Amount;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
 import cornerbook.app.picture.Svg.Anchor;
+import cornerbook.core.say.Amount;
 import cornerbook.core.torque.WrenchSetting;
 import cornerbook.words.Reader;
 
@@ -37,17 +37,7 @@ public final class WrenchFromAbove {
                 WIDTH,
                 height,
                 labels.of(
-                        "wrench",
-                        "length",
-                        length,
-                        "adapter",
-                        adapter,
-                        "angle",
-                        turned,
-                        "set",
-                        set,
-                        "torque",
-                        torque));
+                        "wrench", "length", length, "adapter", adapter, "angle", turned, "set", set, "torque", torque));
         svg.line(LEFT_X, y, driveX, y, Palette.SLATE, 9, "");
         svg.line(LEFT_X - 22, y, LEFT_X + 34, y, Palette.SLATE, 20, "");
         svg.line(LEFT_X, y - 9, LEFT_X, y + 9, Palette.PAPER, 2, "");
@@ -58,14 +48,7 @@ public final class WrenchFromAbove {
         svg.circle(nutX, nutY, 15, Palette.PAPER, Palette.PLUM, 5, "");
         svg.circle(nutX, nutY, 4, Palette.PLUM, "none", 0, "");
         dimension(svg, LEFT_X, driveX, y + 30, reader.say(length));
-        svg.words(
-                LEFT_X - 22,
-                y + 66,
-                15,
-                Anchor.START,
-                Palette.SLATE,
-                true,
-                labels.of("set", "torque", set));
+        svg.words(LEFT_X - 22, y + 66, 15, Anchor.START, Palette.SLATE, true, labels.of("set", "torque", set));
         svg.words(
                 Math.clamp(nutX, 70, WIDTH - 60.0),
                 nutY - 28,

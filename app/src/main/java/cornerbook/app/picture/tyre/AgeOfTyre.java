@@ -1,12 +1,12 @@
 package cornerbook.app.picture.tyre;
 
-import cornerbook.words.Reader;
-import cornerbook.core.say.Amount;
 import cornerbook.app.picture.BandOnScale;
 import cornerbook.app.picture.BandOnScale.Band;
 import cornerbook.app.picture.BandOnScale.Mark;
 import cornerbook.app.picture.Palette;
+import cornerbook.core.say.Amount;
 import cornerbook.core.tyre.TyreAge;
+import cornerbook.words.Reader;
 import java.util.List;
 
 /** A tyre's age in years against those from which it is inspected and at which it is replaced. */
@@ -35,8 +35,15 @@ public final class AgeOfTyre {
                                 true,
                                 labels.of("inspect", "years", new Amount(rule.inspectYears(), "", 0))),
                         new Mark(
-                                rule.replaceYears(), Palette.PLUM, true, labels.of("replace", "years", new Amount(rule.replaceYears(), "", 0))),
-                        new Mark(age.ageYears(), colour, false, labels.of("years", "years", new Amount(age.ageYears(), "", 1)))),
+                                rule.replaceYears(),
+                                Palette.PLUM,
+                                true,
+                                labels.of("replace", "years", new Amount(rule.replaceYears(), "", 0))),
+                        new Mark(
+                                age.ageYears(),
+                                colour,
+                                false,
+                                labels.of("years", "years", new Amount(age.ageYears(), "", 1)))),
                 reader);
     }
 }

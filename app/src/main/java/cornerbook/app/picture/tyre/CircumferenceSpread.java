@@ -1,12 +1,12 @@
 package cornerbook.app.picture.tyre;
 
-import cornerbook.core.say.Amount;
 import cornerbook.app.picture.BandOnScale;
 import cornerbook.app.picture.BandOnScale.Band;
 import cornerbook.app.picture.BandOnScale.Mark;
 import cornerbook.app.picture.Palette;
-import cornerbook.words.Reader;
+import cornerbook.core.say.Amount;
 import cornerbook.core.tyre.CircumferenceDifference;
+import cornerbook.words.Reader;
 import java.util.List;
 
 /** How far the rolling circumferences or treads of a car's tyres lie apart, against their limit. */

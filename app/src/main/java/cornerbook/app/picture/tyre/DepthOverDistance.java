@@ -1,16 +1,16 @@
 package cornerbook.app.picture.tyre;
 
-import cornerbook.words.Labels;
-import cornerbook.words.Reader;
-import cornerbook.core.say.Amount;
 import cornerbook.app.picture.Axis;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
 import cornerbook.app.picture.Svg.Anchor;
+import cornerbook.core.say.Amount;
 import cornerbook.core.tread.judge.SetForecast.BandPoint;
 import cornerbook.core.tread.judge.SetForecast.DepthReading;
 import cornerbook.core.tread.judge.SetForecast.GrooveForecast;
 import cornerbook.core.tread.judge.SetForecast.TyreForecast;
+import cornerbook.words.Labels;
+import cornerbook.words.Reader;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -68,7 +68,14 @@ public final class DepthOverDistance {
         var first = tyre.grooves().stream().min(Comparator.comparingDouble(groove -> kilometresLeft(groove, limitMm)));
         if (first.isEmpty()) {
             return new Svg(WIDTH, 40, reader.labels(AgeOfTyre.ROOM).of("tread-of-not-read", "corner", tyre.corner()))
-                    .words(WIDTH / 2.0, 25, 14, Anchor.MIDDLE, Palette.INK, false, reader.labels(AgeOfTyre.ROOM).of("tread-not-read"))
+                    .words(
+                            WIDTH / 2.0,
+                            25,
+                            14,
+                            Anchor.MIDDLE,
+                            Palette.INK,
+                            false,
+                            reader.labels(AgeOfTyre.ROOM).of("tread-not-read"))
                     .close();
         }
         return new DepthOverDistance(first.get(), limitMm, reader).draw(tyre);
@@ -102,14 +109,7 @@ public final class DepthOverDistance {
         drawBand(svg, groove.band());
         double limitY = y(limitMm);
         svg.line(LEFT_X, limitY, RIGHT_X, limitY, Palette.PLUM, 2, "7 3");
-        svg.words(
-                LEFT_X + 6,
-                limitY + 15,
-                12,
-                Anchor.START,
-                Palette.PLUM,
-                false,
-                labels.of("limit", "limit", limit));
+        svg.words(LEFT_X + 6, limitY + 15, 12, Anchor.START, Palette.PLUM, false, labels.of("limit", "limit", limit));
         for (var reading : groove.readings()) {
             svg.circle(x(reading.distanceKm()), y(reading.depthMm()), 4.5, Palette.PAPER, Palette.SLATE, 2.2, "");
         }
@@ -126,7 +126,14 @@ public final class DepthOverDistance {
             svg.words(tick.place(), BOTTOM_Y + 19, 12, Anchor.MIDDLE, Palette.INK, false, tick.words());
         }
         svg.line(LEFT_X, BOTTOM_Y, RIGHT_X, BOTTOM_Y, Palette.SLATE, 1.5, "");
-        svg.words(RIGHT_X, BOTTOM_Y + 38, 12, Anchor.END, Palette.INK, false, labels.of("distance-run", "unit", across.unit()));
+        svg.words(
+                RIGHT_X,
+                BOTTOM_Y + 38,
+                12,
+                Anchor.END,
+                Palette.INK,
+                false,
+                labels.of("distance-run", "unit", across.unit()));
     }
 
     private void drawBand(Svg svg, List<BandPoint> band) {

@@ -1,14 +1,14 @@
 package cornerbook.app.picture.tyre;
 
-import cornerbook.words.Reader;
-import cornerbook.core.say.Amount;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
 import cornerbook.app.picture.Svg.Anchor;
 import cornerbook.core.corner.Side;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.say.Amount;
 import cornerbook.core.tread.judge.SetForecast.GrooveForecast;
 import cornerbook.core.tread.judge.SetForecast.TyreForecast;
+import cornerbook.words.Reader;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -64,26 +64,13 @@ public final class TreadSection {
         }
         svg.line(LEFT_X, NEW_Y, RIGHT_X, NEW_Y, Palette.SLATE, 1, "2 4");
         svg.words(
-                RIGHT_X,
-                NEW_Y - 7,
-                12,
-                Anchor.END,
-                Palette.SLATE,
-                false,
-                labels.of("new", "depth", depth(newDepthMm)));
+                RIGHT_X, NEW_Y - 7, 12, Anchor.END, Palette.SLATE, false, labels.of("new", "depth", depth(newDepthMm)));
         svg.path(outline(tyre, ordered, highestMm), Palette.SLATE, "none", 0);
         double limitY = heightOf(limitMm, highestMm);
         // Paper below the plum, so that the line also shows on the rubber.
         svg.line(LEFT_X - 10, limitY, RIGHT_X + 10, limitY, Palette.PAPER, 4, "");
         svg.line(LEFT_X - 10, limitY, RIGHT_X + 10, limitY, Palette.PLUM, 2, "7 3");
-        svg.words(
-                LEFT_X - 10,
-                NEW_Y - 7,
-                12,
-                Anchor.START,
-                Palette.PLUM,
-                false,
-                labels.of("limit", "limit", limit));
+        svg.words(LEFT_X - 10, NEW_Y - 7, 12, Anchor.START, Palette.PLUM, false, labels.of("limit", "limit", limit));
         for (var groove : ordered) {
             double x = middleX(tyre, groove.groove());
             boolean below = groove.depthMm() < limitMm;

@@ -1,10 +1,10 @@
 package cornerbook.app.picture.tyre;
 
-import cornerbook.core.say.Amount;
-import cornerbook.core.say.Margin;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
 import cornerbook.app.picture.Svg.Anchor;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Margin;
 import cornerbook.core.tyre.SizeComparison;
 import cornerbook.core.tyre.TyreSize;
 import cornerbook.words.Reader;
@@ -60,7 +60,13 @@ public final class TwoTyres {
         double rim = size.rimDiameterMm() / 2 * scale;
         svg.circle(x, y, radius, colour, "none", 0, "");
         svg.circle(x, y, rim, Palette.PAPER, Palette.HAIRLINE, 2, "");
-        svg.words(x, y + 6, 15, Anchor.MIDDLE, Palette.INK, false,
+        svg.words(
+                x,
+                y + 6,
+                15,
+                Anchor.MIDDLE,
+                Palette.INK,
+                false,
                 reader.say(new Amount(size.overallDiameterMm(), "mm", 0)));
         svg.words(x, GROUND_Y + 20, 14, Anchor.MIDDLE, colour, true, size.toString());
     }
@@ -81,9 +87,7 @@ public final class TwoTyres {
                     Anchor.MIDDLE,
                     Palette.INK,
                     false,
-                    percent == 0
-                            ? labels.of("shown")
-                            : reader.say(new Margin(percent, "%", 0, true)));
+                    percent == 0 ? labels.of("shown") : reader.say(new Margin(percent, "%", 0, true)));
         }
         double x = middle + (RIGHT_X - LEFT_X) / 2 * share / 0.1;
         svg.line(middle, NEEDLE_Y, x, NEEDLE_Y, Palette.PLUM, 5, "");

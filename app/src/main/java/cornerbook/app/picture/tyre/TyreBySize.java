@@ -1,9 +1,9 @@
 package cornerbook.app.picture.tyre;
 
-import cornerbook.core.say.Amount;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
 import cornerbook.app.picture.Svg.Anchor;
+import cornerbook.core.say.Amount;
 import cornerbook.core.tyre.SizeMeaning;
 import cornerbook.words.Reader;
 import java.util.Locale;
@@ -69,7 +69,12 @@ public final class TyreBySize {
                 true,
                 labels.of("rim", "code", meaning.size().rimDiameterCode()));
         svg.words(
-                SIDE_X, middle + 17, 13, Anchor.MIDDLE, Palette.INK, false,
+                SIDE_X,
+                middle + 17,
+                13,
+                Anchor.MIDDLE,
+                Palette.INK,
+                false,
                 reader.say(new Amount(meaning.rimDiameterMm(), "mm", 0)));
         section(svg, top, 1);
         section(svg, GROUND_Y, -1);
@@ -86,13 +91,7 @@ public final class TyreBySize {
                 false,
                 labels.of("a-turn", "way", new Amount(meaning.rollingCircumferenceMm(), "mm", 0)));
         svg.words(
-                SECTION_X,
-                middle + 5,
-                13,
-                Anchor.MIDDLE,
-                Palette.INK,
-                false,
-                labels.of("rim-wide", "width", rimWidth));
+                SECTION_X, middle + 5, 13, Anchor.MIDDLE, Palette.INK, false, labels.of("rim-wide", "width", rimWidth));
         svg.words(
                 WIDTH / 2.0,
                 HEIGHT - 8.0,

@@ -1,12 +1,12 @@
 package cornerbook.app.picture.tyre;
 
-import cornerbook.words.Labels;
-import cornerbook.core.say.Amount;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
 import cornerbook.app.picture.Svg.Anchor;
+import cornerbook.core.say.Amount;
 import cornerbook.core.tyre.Mounting;
 import cornerbook.core.tyre.SetFit;
+import cornerbook.words.Labels;
 import cornerbook.words.Reader;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -154,7 +154,14 @@ public final class WheelSection {
                 true,
                 labels.of("hub", "width", fine(fit.car().boreMm())));
         if (fit.ringMm() > 0) {
-            svg.words(wordsX, AXLE_Y - 10, 14, Anchor.START, Palette.INK, false, labels.of("ring", "width", fine(fit.ringMm())));
+            svg.words(
+                    wordsX,
+                    AXLE_Y - 10,
+                    14,
+                    Anchor.START,
+                    Palette.INK,
+                    false,
+                    labels.of("ring", "width", fine(fit.ringMm())));
         }
     }
 

@@ -1,6 +1,5 @@
 package cornerbook.app.desk.wheel;
 
-import cornerbook.words.Reader;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.zxing.BinaryBitmap;
@@ -15,11 +14,12 @@ import com.google.zxing.qrcode.encoder.Encoder;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.door.ServedShop;
 import cornerbook.app.limits.LimitsFile;
-import cornerbook.core.assess.Assessor;
 import cornerbook.app.sheet.LabelPaper;
 import cornerbook.app.sheet.LabelPlace;
 import cornerbook.app.sheet.ShelfLabels;
+import cornerbook.core.assess.Assessor;
 import cornerbook.core.corner.Corner;
+import cornerbook.words.Reader;
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.Objects;

@@ -1,6 +1,5 @@
 package cornerbook.app.picture.brake;
 
-import cornerbook.words.Reader;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.core.brake.BrakeSpecification;
@@ -12,6 +11,7 @@ import cornerbook.core.brake.seizing.SeizingHazard;
 import cornerbook.core.brake.seizing.judge.SeizingCurve;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
+import cornerbook.words.Reader;
 import java.io.StringReader;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -63,7 +63,8 @@ class BrakePictureTest {
 
     @Test
     void outerPadLiesRightOnARightWheel() {
-        assertThat(BrakePads.svg(measured(Corner.RF), Reader.DEFAULT)).isNotEqualTo(BrakePads.svg(measured(Corner.LF), Reader.DEFAULT));
+        assertThat(BrakePads.svg(measured(Corner.RF), Reader.DEFAULT))
+                .isNotEqualTo(BrakePads.svg(measured(Corner.LF), Reader.DEFAULT));
     }
 
     @Test
@@ -72,8 +73,10 @@ class BrakePictureTest {
         assertThat(svg.getAttribute("aria-label"))
                 .startsWith(
                         "Disc of LF: thinnest 25.42\u00a0mm, minimum 24.00\u00a0mm; variation 0.016\u00a0mm over 8 points: 25.430\u00a0mm, ");
-        var one = parse(DiscPoints.svg(new BrakeMeasured(Corner.LF, BRAKE, List.of(), 25.42, List.of()), Reader.DEFAULT));
-        assertThat(one.getAttribute("aria-label")).isEqualTo("Disc of LF: thinnest 25.42\u00a0mm, minimum 24.00\u00a0mm");
+        var one =
+                parse(DiscPoints.svg(new BrakeMeasured(Corner.LF, BRAKE, List.of(), 25.42, List.of()), Reader.DEFAULT));
+        assertThat(one.getAttribute("aria-label"))
+                .isEqualTo("Disc of LF: thinnest 25.42\u00a0mm, minimum 24.00\u00a0mm");
     }
 
     @Test
