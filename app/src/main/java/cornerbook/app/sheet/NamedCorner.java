@@ -16,10 +16,12 @@ final class NamedCorner {
             return facts.stream().anyMatch(each -> isNamed(corner, each));
         }
         return fact == corner
-                || fact instanceof Said
-                        && fact instanceof Record sentence
-                        && Arrays.stream(sentence.getClass().getRecordComponents())
-                                .anyMatch(component -> isNamed(corner, value(sentence, component)));
+                || (fact instanceof Said && fact instanceof Record sentence && isAmongFacts(corner, sentence));
+    }
+
+    private static boolean isAmongFacts(Corner corner, Record sentence) {
+        return Arrays.stream(sentence.getClass().getRecordComponents())
+                .anyMatch(component -> isNamed(corner, value(sentence, component)));
     }
 
     private static @Nullable Object value(Record sentence, RecordComponent component) {
