@@ -1,5 +1,6 @@
 package cornerbook.app.cli;
 
+import cornerbook.words.Reader;
 import cornerbook.app.book.record.CarRecord;
 import cornerbook.app.exchange.VisitFile;
 import cornerbook.core.car.CarHistory;
@@ -34,7 +35,7 @@ final class SourceFile {
                                     .formatted(
                                             file,
                                             problem.where().isEmpty() ? "" : problem.where() + ": ",
-                                            problem.message())));
+                                            Reader.DEFAULT.say(problem.message()))));
             }
         }
         if (!sentences.isEmpty()) {

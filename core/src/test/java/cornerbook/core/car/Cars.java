@@ -11,6 +11,7 @@ import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.Limit;
+import cornerbook.core.say.Said;
 import cornerbook.core.torque.Seat;
 import cornerbook.core.torque.WheelFastener;
 import cornerbook.core.tread.CornerContrast;
@@ -24,6 +25,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Invented cars for the tests of this feature. */
 public final class Cars {
+    private static final Said INVENTED = Said.verbatim("invented");
     public static final LocalDate AUTUMN = LocalDate.of(2026, 10, 20);
 
     public static final List<Limit> LIMITS = List.of(
@@ -201,9 +203,9 @@ public final class Cars {
                 0.9,
                 40,
                 8,
-                "invented",
-                "invented",
-                "invented",
+                INVENTED,
+                INVENTED,
+                INVENTED,
                 tyres,
                 contrasts);
     }
