@@ -59,6 +59,11 @@ final class Written {
         return number(shown.value(), shown.decimals(), false) + unit(shown.unit());
     }
 
+    String number(Amount amount) {
+        var shown = Measured.of(amount, amount.value(), units);
+        return number(shown.value(), shown.decimals(), false);
+    }
+
     /** Both numbers in the unit in which the larger is read; the unit stands behind the second. */
     List<String> between(Between between) {
         double larger = Math.max(Math.abs(between.lowest()), Math.abs(between.highest()));
@@ -107,10 +112,14 @@ final class Written {
         return language == Language.FRENCH && dayOfMonth == 1 ? "1er" : String.valueOf(dayOfMonth);
     }
 
-    private String unit(String unit) {
-        var named = (language == Language.FRENCH ? FRENCH_UNITS : ENGLISH_UNITS)
+    String unitName(String unit) {
+        return (language == Language.FRENCH ? FRENCH_UNITS : ENGLISH_UNITS)
                 .getOrDefault(unit, unit)
                 .replace(' ', BLANK);
+    }
+
+    private String unit(String unit) {
+        var named = unitName(unit);
         return unit.isEmpty() || unit.startsWith("/") ? named : BLANK + named;
     }
 

@@ -1,8 +1,10 @@
 package cornerbook.app.cli;
 
 import cornerbook.app.limits.LimitsFile;
-import cornerbook.core.assess.Assessor;
 import cornerbook.app.sheet.HandoverSheet;
+import cornerbook.app.sheet.Letterhead;
+import cornerbook.core.assess.Assessor;
+import cornerbook.words.Reader;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -66,10 +68,10 @@ final class Handover implements Runnable {
                 visit,
                 () -> HandoverSheet.render(
                         assessor.assess(history, visit.id()),
-                        shopName,
+                        Letterhead.of(shopName),
                         Instant.now(),
                         record.notesOf(visit.id()),
-                        units.orMetric()));
+                        Reader.DEFAULT.in(units.orMetric())));
         TargetFile.write(target, sheet, force);
         out.println(Printed.line("Wrote " + target));
     }

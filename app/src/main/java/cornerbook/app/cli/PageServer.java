@@ -7,6 +7,7 @@ import cornerbook.app.door.CornerbookServer;
 import cornerbook.app.door.Door;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.app.log.Log;
+import cornerbook.app.sheet.Letterhead;
 import cornerbook.core.assess.Assessor;
 import java.io.PrintWriter;
 import java.time.Clock;
@@ -24,10 +25,10 @@ final class PageServer {
      * Serves, prints the address and waits; returns when the thread is interrupted. When the process is asked to end, the book is
      * closed as well.
      *
-     * @param shopName as it is printed on top of each handover sheet, may be blank
+     * @param letterhead of each handover sheet
      * @param note printed after the address, may be empty
      */
-    static void serve(Book book, Door door, String shopName, String note, PrintWriter out) {
+    static void serve(Book book, Door door, Letterhead letterhead, String note, PrintWriter out) {
         Log.showOn(System.err);
         CornerbookServer server;
         try {
@@ -36,7 +37,7 @@ final class PageServer {
                     new Assessor(LimitsFile.load()),
                     door,
                     Clock.system(ZoneId.systemDefault()),
-                    shopName,
+                    letterhead,
                     new BayRoom());
         } catch (IllegalStateException e) {
             throw new CommandFailure(CommandFailure.FILE_OR_PORT, String.valueOf(e.getMessage()));

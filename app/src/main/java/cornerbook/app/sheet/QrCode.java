@@ -6,6 +6,7 @@ import com.google.zxing.WriterException;
 import com.google.zxing.common.BitMatrix;
 import com.google.zxing.qrcode.QRCodeWriter;
 import com.google.zxing.qrcode.decoder.ErrorCorrectionLevel;
+import cornerbook.app.picture.Svg;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 
@@ -40,7 +41,7 @@ public final class QrCode {
             }
         }
         return "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %d\" role=\"img\" aria-label=\"%s\"><path d=\"%s\" fill=\"#000000\"/></svg>"
-                .formatted(modules.getWidth(), modules.getHeight(), Xhtml.escape(description), path);
+                .formatted(modules.getWidth(), modules.getHeight(), Svg.escape(description), path);
     }
 
     private static BitMatrix encode(String text) {

@@ -11,6 +11,7 @@ import cornerbook.app.sheet.LabelPlace;
 import cornerbook.app.sheet.WheelLabels;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
+import cornerbook.words.Reader;
 import java.awt.Color;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
@@ -23,6 +24,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.rendering.PDFRenderer;
@@ -119,8 +121,15 @@ class ScanBrowserTest {
     /** The printed tag, a little turned, on a grey floor. */
     private static void hold(String tag) throws IOException {
         var printed = new WheelLabels.Tag(
-                tag, "QX 0008", SeasonKind.WINTER, null, Corner.RF, List.of("5 mm", "5 mm", "5 mm"), null, "205/55R16");
-        var pdf = WheelLabels.render(List.of(printed), LabelPlace.of(LabelPaper.ROLL_62));
+                tag,
+                "QX 0008",
+                SeasonKind.WINTER,
+                null,
+                Corner.RF,
+                List.of(OptionalDouble.of(5), OptionalDouble.of(5), OptionalDouble.of(5)),
+                null,
+                "205/55R16");
+        var pdf = WheelLabels.render(List.of(printed), LabelPlace.of(LabelPaper.ROLL_62), Reader.DEFAULT);
         var picture = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_BYTE_GRAY);
         var graphics = picture.createGraphics();
         graphics.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);

@@ -11,6 +11,7 @@ import cornerbook.app.door.CornerbookServer;
 import cornerbook.app.door.Door;
 import cornerbook.app.door.ServedShop;
 import cornerbook.app.limits.LimitsFile;
+import cornerbook.app.sheet.Letterhead;
 import cornerbook.core.assess.Assessor;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -82,7 +83,8 @@ class TabletOverHttpsTest {
     }
 
     private static CornerbookServer serve(Book book, Door door) {
-        return CornerbookServer.start(book, new Assessor(LimitsFile.load()), door, ServedShop.CLOCK, "", new BayRoom());
+        return CornerbookServer.start(
+                book, new Assessor(LimitsFile.load()), door, ServedShop.CLOCK, Letterhead.of(""), new BayRoom());
     }
 
     private static void pair(Page page, Door door) {

@@ -9,6 +9,7 @@ import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Words;
 import cornerbook.app.desk.asked.Slot;
 import cornerbook.app.limits.LimitsFile;
+import cornerbook.app.sheet.Letterhead;
 import cornerbook.core.assess.Assessor;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Customer;
@@ -422,7 +423,7 @@ class PagesTest {
     @Test
     void portInUseIsOneSentence() {
         assertThatThrownBy(() -> CornerbookServer.start(
-                        book, new Assessor(LimitsFile.load()), shop.port(), ServedShop.CLOCK, ""))
+                        book, new Assessor(LimitsFile.load()), shop.port(), ServedShop.CLOCK, Letterhead.of("")))
                 .isInstanceOf(IllegalStateException.class)
                 .hasMessage("Port %d is in use by another program, choose another one with --port.", shop.port());
     }

@@ -4,6 +4,7 @@ import cornerbook.app.book.Book;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.desk.Room;
 import cornerbook.app.limits.LimitsFile;
+import cornerbook.app.sheet.Letterhead;
 import cornerbook.core.assess.Assessor;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Reading;
@@ -92,7 +93,7 @@ public final class ServedShop implements AutoCloseable {
     }
 
     private CornerbookServer serve() {
-        return CornerbookServer.start(book, assessor, door, CLOCK, DemoShop.NAME, rooms.get());
+        return CornerbookServer.start(book, assessor, door, CLOCK, Letterhead.ofInvented(DemoShop.NAME), rooms.get());
     }
 
     public void kill() {

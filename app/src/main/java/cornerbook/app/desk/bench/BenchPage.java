@@ -1,12 +1,11 @@
 package cornerbook.app.desk.bench;
 
-import cornerbook.app.request.Told;
-
 import cornerbook.app.bench.Ask;
 import cornerbook.app.bench.Part;
 import cornerbook.app.bench.Question;
 import cornerbook.app.bench.Questions;
 import cornerbook.app.book.car.VisitSummary;
+import cornerbook.app.request.Told;
 import cornerbook.core.car.Vehicle;
 import cornerbook.words.Shown;
 import cornerbook.words.UnitSystem;
@@ -94,7 +93,7 @@ public record BenchPage(
     /** One part of an answer as it is shown. */
     public record Answer(Part part, Shown shown) {
         public List<String> pictures() {
-            return BenchPicture.of(part.result(), shown);
+            return BenchPicture.of(part.result(), Told.reader());
         }
     }
 

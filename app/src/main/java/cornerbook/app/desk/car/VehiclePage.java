@@ -1,21 +1,22 @@
 package cornerbook.app.desk.car;
 
 import cornerbook.app.picture.CornerLabel;
+import cornerbook.app.picture.car.CarFromAbove;
 import cornerbook.app.picture.tyre.DepthOverDistance;
 import cornerbook.app.picture.tyre.TreadSection;
+import cornerbook.app.request.Told;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.car.CarHistory;
-import cornerbook.app.picture.car.CarFromAbove;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.say.Amount;
 import cornerbook.core.tread.judge.SetForecast;
 import cornerbook.core.tread.judge.SetForecast.GrooveForecast;
 import cornerbook.core.tread.judge.SetForecast.TyreForecast;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -59,21 +60,20 @@ public record VehiclePage(
                 labels.put(
                         tyre.corner(),
                         gravestAt(tyre, forecast)
-                                .map(finding ->
-                                        CornerLabel.ofDepth(finding.verdict(), finding.lifeLeft(), lowest.get()))
-                                .orElseGet(() ->
-                                        CornerLabel.ofWheel(String.format(Locale.ROOT, "%.1f mm", lowest.get()), "")));
+                                .map(finding -> CornerLabel.ofDepth(
+                                        finding.verdict(), finding.lifeLeft(), lowest.get(), Told.reader()))
+                                .orElseGet(() -> CornerLabel.ofWheel(Told.say(new Amount(lowest.get(), "mm", 1)), "")));
             }
         });
-        return CarFromAbove.svg(labels);
+        return CarFromAbove.svg(labels, Told.reader());
     }
 
     public String treadPicture(SetForecast forecast, TyreForecast tyre) {
-        return TreadSection.svg(tyre, forecast.limitMm(), tyre.wheel().tyre().newDepthMm());
+        return TreadSection.svg(tyre, forecast.limitMm(), tyre.wheel().tyre().newDepthMm(), Told.reader());
     }
 
     public String depthPicture(SetForecast forecast, TyreForecast tyre) {
-        return DepthOverDistance.svg(tyre, forecast.limitMm());
+        return DepthOverDistance.svg(tyre, forecast.limitMm(), Told.reader());
     }
 
     public boolean isOnTheCar(SetForecast forecast) {

@@ -1,16 +1,18 @@
 package cornerbook.app.desk.findings;
 
 import cornerbook.app.book.store.BookException;
-import cornerbook.app.sheet.HandoverSheet;
-import cornerbook.core.assess.Assessment;
-import cornerbook.core.finding.Subject;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Links;
 import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.desk.Pages;
-import cornerbook.app.desk.UnitChoice;
 import cornerbook.app.request.PageException;
+import cornerbook.app.request.Told;
+import cornerbook.app.sheet.HandoverSheet;
+import cornerbook.app.sheet.Letterhead;
+import cornerbook.core.assess.Assessment;
+import cornerbook.core.finding.Subject;
+import cornerbook.words.Language;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.util.Optional;
@@ -19,12 +21,12 @@ import java.util.Optional;
 public final class FindingsHandler {
     private final Desk desk;
     private final Pages pages;
-    private final String shopName;
+    private final Letterhead letterhead;
 
-    public FindingsHandler(Desk desk, Pages pages, String shopName) {
+    public FindingsHandler(Desk desk, Pages pages, Letterhead letterhead) {
         this.desk = desk;
         this.pages = pages;
-        this.shopName = shopName;
+        this.letterhead = letterhead;
     }
 
     public void show(ServerRequest request, ServerResponse response) {
@@ -41,12 +43,14 @@ public final class FindingsHandler {
         var visitId = Pages.pathValue(request, "id");
         var open = desk.getOpenVisit(visitId);
         var notes = desk.book().notes(visitId);
+        var reader = Language.find(Pages.queryValue(request, "language"))
+                .map(Told.reader()::in)
+                .orElseGet(Told::reader);
         pages.sendJudgedPdf(
                 response,
                 open.unjudged(),
                 "handover-" + open.visit().date(),
-                () -> Optional.of(
-                        HandoverSheet.render(assess(open), shopName, desk.now(), notes, UnitChoice.current())),
+                () -> Optional.of(HandoverSheet.render(assess(open), letterhead, desk.now(), notes, reader)),
                 "There is nothing to hand over.");
     }
 

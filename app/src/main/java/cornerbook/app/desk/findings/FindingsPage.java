@@ -1,19 +1,17 @@
 package cornerbook.app.desk.findings;
 
-import cornerbook.app.request.Told;
-
 import cornerbook.app.book.photo.Photo;
-import cornerbook.app.desk.UnitChoice;
 import cornerbook.app.desk.Words;
 import cornerbook.app.picture.CornerLabel;
 import cornerbook.app.picture.air.PressureOverTemperature;
-import cornerbook.app.picture.brake.SeizingOverMonths;
-import cornerbook.core.assess.Assessment;
-import cornerbook.core.car.Visit;
 import cornerbook.app.picture.battery.BatteryOverVisits;
 import cornerbook.app.picture.battery.ChargeOverDays;
 import cornerbook.app.picture.brake.BrakeFigure;
+import cornerbook.app.picture.brake.SeizingOverMonths;
 import cornerbook.app.picture.car.CarFromAbove;
+import cornerbook.app.request.Told;
+import cornerbook.core.assess.Assessment;
+import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
@@ -54,29 +52,29 @@ public record FindingsPage(Assessment assessment, List<Photo> photos) {
 
     /** The pads and the disc of every corner that was read. */
     public List<BrakeFigure> brakes() {
-        return BrakeFigure.of(assessment);
+        return BrakeFigure.of(assessment, Told.reader());
     }
 
     /** The chance of seizing over the months; empty before a cleaning is in the book. */
     public String seizingPicture() {
-        return SeizingOverMonths.svg(assessment.seizing());
+        return SeizingOverMonths.svg(assessment.seizing(), Told.reader());
     }
 
     /** The health of the 12 V battery over the visits; empty before there are two readings of it. */
     public String batteryPicture() {
-        return BatteryOverVisits.svg(assessment.battery());
+        return BatteryOverVisits.svg(assessment.battery(), Told.reader());
     }
 
     /** Its charge over the days that the car is parked; empty when nothing of it was read. */
     public String parkedPicture() {
         var parked = assessment.battery().parked();
-        return parked == null ? "" : ChargeOverDays.svg(parked);
+        return parked == null ? "" : ChargeOverDays.svg(parked, Told.reader());
     }
 
     /** Pressure over temperature of the tyre that was set nearest to its warning; empty when none was set. */
     public String pressurePicture() {
         var outlook = assessment.pressure();
-        return outlook == null ? "" : PressureOverTemperature.svg(outlook, UnitChoice.current());
+        return outlook == null ? "" : PressureOverTemperature.svg(outlook, Told.reader());
     }
 
     /** Findings that say the same of different corners. */
@@ -178,7 +176,8 @@ public record FindingsPage(Assessment assessment, List<Photo> photos) {
 
     /** What could not be judged, each thing once. */
     public List<String> notJudged() {
-        return new SaidOnce(assessment.history()).join(assessment.notJudged().stream().map(Told::say).toList());
+        return new SaidOnce(assessment.history())
+                .join(assessment.notJudged().stream().map(Told::say).toList());
     }
 
     /** Where each wheel goes, and where it ran before. */
@@ -192,7 +191,7 @@ public record FindingsPage(Assessment assessment, List<Photo> photos) {
                                 lastCorner(tag)
                                         .map(last -> last == corner ? "stays here" : "ran at " + last)
                                         .orElse("has not run yet"))));
-        return CarFromAbove.svg(labels);
+        return CarFromAbove.svg(labels, Told.reader());
     }
 
     private List<FoundThing> things() {
@@ -212,8 +211,11 @@ public record FindingsPage(Assessment assessment, List<Photo> photos) {
             var patterns = finding.subject().part() == Subject.Part.WHEEL_SET
                     ? patternsOf(String.valueOf(finding.subject().setId()))
                     : List.<Finding>of();
-            var advice =
-                    patterns.stream().map(Finding::plainWords).map(Told::say).filter(said::add).toList();
+            var advice = patterns.stream()
+                    .map(Finding::plainWords)
+                    .map(Told::say)
+                    .filter(said::add)
+                    .toList();
             things.add(new FoundThing(finding, patterns, advice));
         }
         return things;
@@ -235,7 +237,9 @@ public record FindingsPage(Assessment assessment, List<Photo> photos) {
     }
 
     private static List<String> wordsOf(List<FoundThing> things) {
-        return things.stream().map(thing -> Told.say(thing.finding().plainWords())).toList();
+        return things.stream()
+                .map(thing -> Told.say(thing.finding().plainWords()))
+                .toList();
     }
 
     /** The corner that a wheel last left the shop on, before this visit. */

@@ -1,7 +1,11 @@
 package cornerbook.app.desk.wheel;
 
+import cornerbook.app.desk.Desk;
+import cornerbook.app.desk.Form;
+import cornerbook.app.desk.Links;
+import cornerbook.app.desk.Pages;
+import cornerbook.app.request.PageException;
 import cornerbook.app.request.Told;
-import cornerbook.core.say.Refused;
 import cornerbook.app.sheet.LabelPaper;
 import cornerbook.app.sheet.LabelPlace;
 import cornerbook.app.sheet.ShelfLabels;
@@ -9,11 +13,7 @@ import cornerbook.app.sheet.WheelLabels;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Visit;
 import cornerbook.core.car.WheelSet;
-import cornerbook.app.desk.Desk;
-import cornerbook.app.desk.Form;
-import cornerbook.app.desk.Links;
-import cornerbook.app.desk.Pages;
-import cornerbook.app.request.PageException;
+import cornerbook.core.say.Refused;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.time.LocalDate;
@@ -46,7 +46,7 @@ public final class WheelHandler {
         Pages.sendPdf(
                 response,
                 "shelf-labels",
-                ShelfLabels.render(desk.book().listHistories(), place(Form.ofQuery(request))));
+                ShelfLabels.render(desk.book().listHistories(), place(Form.ofQuery(request)), Told.reader()));
     }
 
     /** Of one set, of the sets of a visit, or of all sets of the cars of a day. */
@@ -59,7 +59,7 @@ public final class WheelHandler {
         if (tags.isEmpty()) {
             throw new PageException(404, "There is no wheel to be tagged.");
         }
-        Pages.sendPdf(response, "wheel-tags", WheelLabels.render(tags, from));
+        Pages.sendPdf(response, "wheel-tags", WheelLabels.render(tags, from, Told.reader()));
     }
 
     private List<WheelLabels.Tag> ofSet(String tag) {
@@ -104,7 +104,7 @@ public final class WheelHandler {
                         page.set().season(),
                         page.last(),
                         page.next(),
-                        page.depths(),
+                        page.depthsMm(),
                         page.set().storePlace(),
                         page.wheel().tyre().size()));
     }

@@ -4,18 +4,20 @@ import cornerbook.app.picture.BandOnScale;
 import cornerbook.app.picture.BandOnScale.Band;
 import cornerbook.app.picture.BandOnScale.Mark;
 import cornerbook.app.picture.Palette;
-import cornerbook.words.Shown;
+import cornerbook.core.say.Amount;
 import cornerbook.core.tyre.CircumferenceDifference;
+import cornerbook.words.Reader;
 import java.util.List;
 
 /** How far the rolling circumferences or treads of a car's tyres lie apart, against their limit. */
 public final class CircumferenceSpread {
     private CircumferenceSpread() {}
 
-    public static String svg(CircumferenceDifference difference, Shown shown) {
+    public static String svg(CircumferenceDifference difference, Reader reader) {
+        var labels = reader.labels(AgeOfTyre.ROOM);
         var colour = difference.within() ? Palette.SLATE : Palette.PLUM;
         return BandOnScale.svg(
-                "Difference against its limit",
+                labels.of("difference"),
                 0,
                 1.25 * Math.max(difference.comparedMm(), difference.limitMm()),
                 new Band(0, difference.comparedMm(), colour),
@@ -24,11 +26,12 @@ public final class CircumferenceSpread {
                                 difference.limitMm(),
                                 Palette.OCHRE,
                                 true,
-                                "limit " + shown.show(difference.limitMm(), "mm")),
+                                labels.of("limit", "limit", new Amount(difference.limitMm(), "mm", 0))),
                         new Mark(
                                 difference.comparedMm(),
                                 colour,
                                 false,
-                                "apart " + shown.show(difference.comparedMm(), "mm"))));
+                                labels.of("apart", "apart", new Amount(difference.comparedMm(), "mm", 0)))),
+                reader);
     }
 }
