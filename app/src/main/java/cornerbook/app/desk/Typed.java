@@ -1,5 +1,7 @@
 package cornerbook.app.desk;
 
+import cornerbook.core.say.Saying;
+import cornerbook.app.request.Told;
 import cornerbook.core.quantity.Quantities;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.WrittenReading;
@@ -44,7 +46,7 @@ public final class Typed {
         try {
             return parse.getAsDouble();
         } catch (IllegalArgumentException e) {
-            throw new IllegalArgumentException(sentence(String.valueOf(e.getMessage())), e);
+            throw new IllegalArgumentException(sentence(Told.say(Saying.of(e))), e);
         }
     }
 

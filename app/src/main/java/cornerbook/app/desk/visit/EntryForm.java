@@ -1,5 +1,6 @@
 package cornerbook.app.desk.visit;
 
+import cornerbook.core.say.Saying;
 import cornerbook.app.request.Told;
 
 import cornerbook.app.desk.EntryUnits;
@@ -251,7 +252,7 @@ final class EntryForm {
                 correct(slot, value, text, stored, showedNothing);
             }
         } catch (IllegalArgumentException e) {
-            errors.put(key, String.valueOf(e.getMessage()));
+            errors.put(key, Told.say(Saying.of(e)));
         }
     }
 

@@ -1,5 +1,6 @@
 package cornerbook.app.desk.visit;
 
+import cornerbook.core.say.Saying;
 import cornerbook.app.request.Told;
 
 import cornerbook.app.desk.asked.WheelProposal.Fill;
@@ -72,7 +73,7 @@ final class LeavingForm {
                 identities.add(identity);
                 stopAt(leaving, identity).ifPresent(sentence -> errors.putIfAbsent(corner, sentence));
             } catch (IllegalArgumentException e) {
-                errors.putIfAbsent(corner, Typed.sentence(String.valueOf(e.getMessage())));
+                errors.putIfAbsent(corner, Typed.sentence(Told.say(Saying.of(e))));
             }
         });
         return List.copyOf(identities);

@@ -1,5 +1,7 @@
 package cornerbook.app.desk.visit;
 
+import cornerbook.core.say.Saying;
+import cornerbook.app.request.Told;
 import cornerbook.app.book.store.BookException;
 import cornerbook.core.car.Visit;
 import cornerbook.core.season.judge.OdometerDoubt;
@@ -54,7 +56,7 @@ public final class VisitDataHandler {
             }
             asked = doubt.get();
         } catch (BookException | IllegalArgumentException e) {
-            error = Typed.sentence(String.valueOf(e.getMessage()));
+            error = Typed.sentence(Told.say(Saying.of(e)));
         }
         send(
                 response,
