@@ -41,7 +41,7 @@ public final class AssessmentJson {
                 assessment.plan(),
                 assessment.retorque(),
                 assessment.notJudged(),
-                assessment.doubted().stream().map(TreadPrediction::question).toList());
+                assessment.doubted().stream().<Said>map(TreadPrediction::question).toList());
         return JsonMapper.builder()
                         .enable(SerializationFeature.ORDER_MAP_ENTRIES_BY_KEYS)
                         .changeDefaultPropertyInclusion(
@@ -68,5 +68,5 @@ public final class AssessmentJson {
             @Nullable WheelPlan plan,
             @Nullable Retorque retorque,
             List<Said> notJudged,
-            List<String> readAgain) {}
+            List<Said> readAgain) {}
 }

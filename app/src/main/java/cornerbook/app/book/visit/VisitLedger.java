@@ -133,10 +133,6 @@ public final class VisitLedger {
         problems.stream().findFirst().ifPresent(problem -> refuse(problem.message()));
     }
 
-    private static void refuse(String sentence) {
-        refuse(Said.verbatim(sentence));
-    }
-
     private static void refuse(Said sentence) {
         throw new BookException(sentence);
     }

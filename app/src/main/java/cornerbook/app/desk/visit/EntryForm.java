@@ -185,7 +185,7 @@ final class EntryForm {
         return visit.arrivedOn().containsValue(left)
                 ? ""
                 : StoredWheelCheck.compareDepths(open.history(), visit, left)
-                        .map(Typed::sentence)
+                        .map(said -> Typed.sentence(Told.say(said)))
                         .map(sentence -> sentence + SETTLE)
                         .orElse("");
     }
@@ -218,7 +218,7 @@ final class EntryForm {
                 stored.map(Reading::id).orElse(""),
                 scale == null ? List.of() : scale.words(),
                 errors.getOrDefault(key, ""),
-                doubted.containsKey(key) ? doubted.get(key).question() : "",
+                doubted.containsKey(key) ? Told.say(doubted.get(key).question()) : "",
                 form.get("reason." + key),
                 stored.isPresent() && (errors.containsKey(key) || doubted.containsKey(key)));
     }
