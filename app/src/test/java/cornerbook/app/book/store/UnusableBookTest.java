@@ -1,8 +1,10 @@
 package cornerbook.app.book.store;
 
+import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import cornerbook.app.InEnglish;
 import cornerbook.app.book.Book;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.core.car.CarHistory;
@@ -179,8 +181,7 @@ class UnusableBookTest {
     private static void assertRefused(ThrowingCallable work, String part) {
         assertThatThrownBy(work)
                 .isInstanceOf(BookException.class)
-                .hasMessageContaining(part)
-                .hasMessageNotContaining("\n")
-                .hasMessageNotContaining("[SQLITE");
+                .extracting(InEnglish::told, STRING).contains(part)
+                .doesNotContain("\n", "[SQLITE");
     }
 }
