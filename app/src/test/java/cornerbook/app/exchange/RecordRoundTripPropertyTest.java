@@ -56,7 +56,7 @@ class RecordRoundTripPropertyTest {
             value = {
                 "photos | sha256 | 00 | /sha256 | the content has the SHA-256",
                 "photos | content | AAAA | /sha256 | the content has the SHA-256",
-                "photos | content | ???? | /content | Illegal base64",
+                "photos | content | ???? | /content | not in base64",
                 "photos | type | image/svg+xml | /type | does not fit, expected",
                 "photos | at | today | /at | is no moment",
                 "rivals | standing | nothing | /standing | is no reading of this visit at this place",

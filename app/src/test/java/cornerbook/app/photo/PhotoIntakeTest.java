@@ -114,7 +114,7 @@ class PhotoIntakeTest {
         // Lines and samples of a line stand behind marker, length and precision (ITU-T T.81, B.2.2).
         ByteBuffer.wrap(jpeg).putChar(frame + 5, (char) 65_000).putChar(frame + 7, (char) 65_000);
         assertThatThrownBy(() -> PhotoIntake.take(jpeg))
-                .extracting(InEnglish::told, STRING).isEqualTo("The photo has 65000 × 65000 pixels, expected at most 50 million.");
+                .extracting(InEnglish::told, STRING).isEqualTo("The photo has 65 000 × 65 000 pixels, expected at most 50 million.");
     }
 
     @Test
@@ -124,7 +124,7 @@ class PhotoIntakeTest {
         assertThatThrownBy(() -> PhotoIntake.takeKept(picture("gif", 10, 10)))
                 .extracting(InEnglish::told, STRING).isEqualTo("This is no photo, expected a JPEG or PNG picture.");
         assertThatThrownBy(() -> PhotoIntake.takeKept(picture("jpeg", 1700, 10)))
-                .extracting(InEnglish::told, STRING).isEqualTo("The photo has 1700 × 10 pixels, expected at most 1600 on the long side.");
+                .extracting(InEnglish::told, STRING).isEqualTo("The photo has 1 700 × 10 pixels, expected at most 1 600 on the long side.");
     }
 
     /** 0xff18 is reserved (ITU-T T.81, table B.1), and decoders pass over it as over what stands behind the end. */

@@ -54,7 +54,7 @@ class UnusableBookTest {
         Arrays.fill(bytes, bytes.length / 2, bytes.length, (byte) 0x5a);
         Files.write(file, bytes);
         try (var book = Book.open(folder)) {
-            assertThat(book.check()).singleElement().asString().startsWith("The file of the book is damaged");
+            assertThat(book.check()).hasOnlyElementsOfType(StoreSaid.FileDamaged.class);
             assertRefused(book::listHistories, "damaged or no book");
         }
         assertRefused(() -> Book.restore(file, folder.resolve("new")), "is not sound: The file of the book is damaged");
