@@ -1,6 +1,5 @@
 package cornerbook.app.bay;
 
-import cornerbook.core.say.Refused;
 import cornerbook.app.request.Told;
 import cornerbook.app.book.bay.BayLedger;
 import cornerbook.app.book.bay.Departure;
@@ -156,7 +155,7 @@ final class EntryIntake {
                     shown,
                     shown == null ? null : reason == null ? CORRECTED : reason);
         } catch (IllegalArgumentException e) {
-            throw new RefusedEntry(entry.where() + "/written", Typed.sentence(Told.say(Refused.said(e))));
+            throw new RefusedEntry(entry.where() + "/written", Typed.sentence(e));
         }
     }
 
@@ -192,7 +191,7 @@ final class EntryIntake {
                         tag, code == null ? null : Tin.parse(code).symbols(), entry.optionalText("sensor." + corner)));
             } catch (IllegalArgumentException e) {
                 throw new RefusedEntry(
-                        entry.where() + "/dateCode." + corner, Typed.sentence(Told.say(Refused.said(e))));
+                        entry.where() + "/dateCode." + corner, Typed.sentence(e));
             }
         });
         desk.book().recordLeaving(visitId, wheels, identities);

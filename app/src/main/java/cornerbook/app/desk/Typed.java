@@ -1,7 +1,7 @@
 package cornerbook.app.desk;
 
-import cornerbook.core.say.Saying;
 import cornerbook.app.request.Told;
+import cornerbook.core.say.Saying;
 import cornerbook.core.quantity.Quantities;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.WrittenReading;
@@ -46,7 +46,7 @@ public final class Typed {
         try {
             return parse.getAsDouble();
         } catch (IllegalArgumentException e) {
-            throw new IllegalArgumentException(sentence(Told.say(Saying.of(e))), e);
+            throw new IllegalArgumentException(sentence(e), e);
         }
     }
 
@@ -60,6 +60,11 @@ public final class Typed {
         return asWritten.endsWith(" " + unit)
                 ? asWritten.substring(0, asWritten.length() - unit.length() - 1)
                 : asWritten;
+    }
+
+    /** The one sentence that a person is told of a refusal. */
+    public static String sentence(RuntimeException refusal) {
+        return sentence(Told.say(Saying.of(refusal)));
     }
 
     /** With a capital and a full stop. */

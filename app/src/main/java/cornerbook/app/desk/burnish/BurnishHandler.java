@@ -1,6 +1,6 @@
 package cornerbook.app.desk.burnish;
 
-import cornerbook.core.say.Saying;
+import cornerbook.core.say.Refused;
 import cornerbook.app.request.Told;
 
 import cornerbook.app.desk.burnish.BurnishPage.Field;
@@ -12,7 +12,6 @@ import cornerbook.app.desk.Form;
 import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
-import cornerbook.app.desk.Words;
 import cornerbook.words.UnitSystem;
 import cornerbook.core.corner.Axle;
 import io.helidon.webserver.http.ServerRequest;
@@ -75,7 +74,7 @@ public final class BurnishHandler {
             }
         } catch (IllegalArgumentException e) {
             drives = List.of();
-            problem = Typed.sentence(Told.say(Saying.of(e)));
+            problem = Typed.sentence(e);
         }
         return new Pages.View(
                 asked.isSound() && problem.isEmpty() ? 200 : 422,
@@ -116,7 +115,7 @@ public final class BurnishHandler {
                 try {
                     value = Typed.valueOf(typed, unit, system);
                 } catch (IllegalArgumentException e) {
-                    error = Told.say(Saying.of(e));
+                    error = Told.say(Refused.said(e));
                 }
             }
             fields.add(new Field(key, label, system.unitOf(unit), typed, error));

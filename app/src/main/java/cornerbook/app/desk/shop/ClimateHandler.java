@@ -1,7 +1,7 @@
 package cornerbook.app.desk.shop;
 
-import cornerbook.core.say.Saying;
 import cornerbook.app.request.Told;
+import cornerbook.core.say.Refused;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.EntryUnits;
 import cornerbook.app.desk.Form;
@@ -47,7 +47,7 @@ public final class ClimateHandler {
                     response,
                     422,
                     "desk/shop/climate",
-                    new ClimatePage(typed, kept, Typed.sentence(Told.say(Saying.of(e)))));
+                    new ClimatePage(typed, kept, Typed.sentence(e)));
         }
     }
 
@@ -89,7 +89,7 @@ public final class ClimateHandler {
         try {
             return new Climate.MonthNormal(minimumC, maximumC);
         } catch (IllegalArgumentException e) {
-            throw new IllegalArgumentException("%s: %s".formatted(name, Told.say(Saying.of(e))), e);
+            throw new IllegalArgumentException("%s: %s".formatted(name, Told.say(Refused.said(e))), e);
         }
     }
 
@@ -100,7 +100,7 @@ public final class ClimateHandler {
         try {
             return Typed.valueOf(typed.get(field), UNIT, EntryUnits.of(typed).system());
         } catch (IllegalArgumentException e) {
-            throw new IllegalArgumentException("%s: %s".formatted(what, Told.say(Saying.of(e))), e);
+            throw new IllegalArgumentException("%s: %s".formatted(what, Told.say(Refused.said(e))), e);
         }
     }
 }

@@ -1,7 +1,5 @@
 package cornerbook.app.desk.tools;
 
-import cornerbook.core.say.Saying;
-import cornerbook.app.request.Told;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Pages;
@@ -30,7 +28,7 @@ public final class ToolsHandler {
             desk.book().tools().put(ToolForm.of(typed).tool());
             Pages.redirect(response, PAGE);
         } catch (IllegalArgumentException e) {
-            send(response, 422, typed, Typed.sentence(Told.say(Saying.of(e))));
+            send(response, 422, typed, Typed.sentence(e));
         }
     }
 

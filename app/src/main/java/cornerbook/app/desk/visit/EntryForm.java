@@ -1,6 +1,6 @@
 package cornerbook.app.desk.visit;
 
-import cornerbook.core.say.Saying;
+import cornerbook.core.say.Refused;
 import cornerbook.app.request.Told;
 
 import cornerbook.app.desk.EntryUnits;
@@ -252,7 +252,7 @@ final class EntryForm {
                 correct(slot, value, text, stored, showedNothing);
             }
         } catch (IllegalArgumentException e) {
-            errors.put(key, Told.say(Saying.of(e)));
+            errors.put(key, Told.say(Refused.said(e)));
         }
     }
 

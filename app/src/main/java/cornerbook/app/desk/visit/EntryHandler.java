@@ -139,7 +139,7 @@ public final class EntryHandler {
             }
             asked = doubt.get();
         } catch (BookException | IllegalArgumentException e) {
-            error = Typed.sentence(Told.say(Saying.of(e)));
+            error = Typed.sentence(e);
         }
         var retorque = new RetorqueForm(
                 typed.get("date"), asked.asks() ? "" : typed.get("odometer"), typed.get("torque"), error, asked);

@@ -1,6 +1,5 @@
 package cornerbook.app.desk.visit;
 
-import cornerbook.core.say.Saying;
 import cornerbook.app.request.Told;
 
 import cornerbook.app.desk.asked.WheelProposal.Fill;
@@ -73,7 +72,7 @@ final class LeavingForm {
                 identities.add(identity);
                 stopAt(leaving, identity).ifPresent(sentence -> errors.putIfAbsent(corner, sentence));
             } catch (IllegalArgumentException e) {
-                errors.putIfAbsent(corner, Typed.sentence(Told.say(Saying.of(e))));
+                errors.putIfAbsent(corner, Typed.sentence(e));
             }
         });
         return List.copyOf(identities);

@@ -1,7 +1,5 @@
 package cornerbook.app.desk.visit;
 
-import cornerbook.core.say.Saying;
-import cornerbook.app.request.Told;
 import cornerbook.app.book.store.BookException;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Visit;
@@ -74,7 +72,7 @@ public final class NewVisitHandler {
             }
             asked = doubt.get();
         } catch (BookException | IllegalArgumentException e) {
-            error = Typed.sentence(Told.say(Saying.of(e)));
+            error = Typed.sentence(e);
         }
         pages.send(
                 response,

@@ -1,7 +1,5 @@
 package cornerbook.app.desk.visit;
 
-import cornerbook.core.say.Saying;
-import cornerbook.app.request.Told;
 import cornerbook.app.book.store.BookException;
 import cornerbook.core.car.Visit;
 import cornerbook.core.season.judge.OdometerDoubt;
@@ -56,7 +54,7 @@ public final class VisitDataHandler {
             }
             asked = doubt.get();
         } catch (BookException | IllegalArgumentException e) {
-            error = Typed.sentence(Told.say(Saying.of(e)));
+            error = Typed.sentence(e);
         }
         send(
                 response,

@@ -1,7 +1,7 @@
 package cornerbook.app.desk.wheel;
 
-import cornerbook.core.say.Saying;
 import cornerbook.app.request.Told;
+import cornerbook.core.say.Refused;
 import cornerbook.app.sheet.LabelPaper;
 import cornerbook.app.sheet.LabelPlace;
 import cornerbook.app.sheet.ShelfLabels;
@@ -123,7 +123,7 @@ public final class WheelHandler {
             return new LabelPlace(
                     paper, (int) number(asked, "first", 1), number(asked, "right", 0), number(asked, "down", 0));
         } catch (IllegalArgumentException e) {
-            throw new PageException(422, Told.say(Saying.of(e)));
+            throw new PageException(422, Told.say(Refused.said(e)));
         }
     }
 
