@@ -3,13 +3,17 @@ package cornerbook.app.calibration;
 import cornerbook.app.picture.PitHistogram;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.corner.DriveLayout;
+import cornerbook.core.say.Amount;
 import cornerbook.core.tread.WearParameters;
 import cornerbook.core.tread.WearPrior;
+import cornerbook.words.Labels;
 import cornerbook.words.Reader;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 
 /** The page on calibration, as Markdown with SVG pictures beside it. */
 public final class CalibrationPage {
@@ -22,55 +26,93 @@ public final class CalibrationPage {
             new WearParameters(0.10, 0.40, 0.15, 0.11, 0.20, 0.25),
             new WearParameters(0.25, 0.15, 0.22, 0.22, 0.30, 0.05));
 
-    private CalibrationPage() {}
+    private static final String INTERVAL = "interval";
+    private static final Amount NINETY_PERCENT = percent(0.9, 0);
+
+    private final Labels words;
+
+    private CalibrationPage(Reader reader) {
+        words = reader.labels("app/calibration");
+    }
 
     /**
-     * The files of the page by name; the same cars give the same files.
+     * The files of the page by name, in the words of this reader; the same cars give the same files.
      *
      * @param bookName what the cars are called on the page
      */
-    public static Map<String, String> files(List<CarHistory> cars, String bookName, LocalDate today) {
+    public static Map<String, String> files(List<CarHistory> cars, String bookName, LocalDate today, Reader reader) {
+        return new CalibrationPage(reader).files(cars, bookName, today);
+    }
+
+    private Map<String, String> files(List<CarHistory> cars, String bookName, LocalDate today) {
         var files = new LinkedHashMap<String, String>();
         var page = new StringBuilder(4096);
-        page.append("""
-                # Do the forecasts keep what they promise?
-
-                Made by `cornerbook calibrate`. Each car's last visit is left out, wear is learned from the rest, and the readings of the last visit are compared with their forecast: of honest 90 %% intervals nine in ten hold the reading, and the share of the forecast below the reading (the probability integral transform) is even from 0 to 1. The histograms count one reading of each car, so that the counts do not hang together; the band holds 99 of 100 bins of an honest forecast.
-
-                ## Simulated cars, whose truth is known
-
-                All of it is invented: %d cars a fleet, two to five seasons, wheels at random corners. The truths differ from the defaults; what was learned comes from the readings before the last visit.
-
-                | fleet | | gauge s.d. mm | new depth s.d. mm | front | rear mm per 1000 km | between cars | between corners | in the 90 %% interval | X² (19 degrees of freedom; 99 %% point 36.2) |
-                |---|---|---|---|---|---|---|---|---|---|
-                """.formatted(CARS));
+        page.append("# ").append(words.of("title")).append("\n\n");
+        page.append(words.of("made", INTERVAL, NINETY_PERCENT)).append("\n\n");
+        page.append("## ").append(words.of("simulated")).append("\n\n");
+        page.append(words.of("simulated-how", "cars", CARS)).append("\n\n");
+        page.append(words.of("columns", INTERVAL, NINETY_PERCENT)).append("\n|---|---|---|---|---|---|---|---|---|---|\n");
         for (int fleet = 0; fleet < TRUTHS.size(); fleet++) {
             var found = fleet(fleet);
             var histogram = found.calibration().histogram(FIRST_SEED);
-            var name = "calibration-fleet-%d.svg".formatted(fleet + 1);
-            page.append(row("%d".formatted(fleet + 1), "truth", found.truth())).append("| | |\n");
-            page.append(row("", "learned", found.learned().parameters()))
-                    .append("| %.1f %% | %.1f |%n"
-                            .formatted(found.calibration().coverage() * 100, Calibration.chiSquare(histogram)));
-            files.put(name, PitHistogram.svg("Simulated fleet %d".formatted(fleet + 1), histogram, Reader.DEFAULT));
+            var number = fleet + 1;
+            var name = "calibration-fleet-%d.svg".formatted(number);
+            page.append(row(String.valueOf(number), words.of("truth"), found.truth()))
+                    .append("| | |\n");
+            page.append(row("", words.of("learned"), found.learned().parameters()))
+                    .append("| ")
+                    .append(words.say(percent(found.calibration().coverage(), 1)))
+                    .append(" | ")
+                    .append(number(Calibration.chiSquare(histogram), 1))
+                    .append(" |\n");
+            files.put(name, PitHistogram.svg(words.of("fleet", "number", number), histogram, reader));
         }
         page.append('\n');
-        files.keySet().forEach(name -> page.append("![Histogram](%s)%n".formatted(name)));
-        page.append(
-                "%n## False alarms%n%nOf %d simulated cars without fault, whose grooves wear unevenly by %.0f %% of their wear, %.1f %% got a cause named that is not there (a tyre uneven across, or one side of an axle faster).%n"
-                        .formatted(CARS, FalseAlarms.GROOVE_SPREAD * 100, FalseAlarms.share(CARS, FIRST_SEED) * 100));
+        files.keySet().forEach(name -> page.append(picture(name)).append('\n'));
+        page.append("\n## ").append(words.of("false-alarms")).append("\n\n");
+        page.append(words.of(
+                        "false-alarms-found",
+                        "cars",
+                        CARS,
+                        "spread",
+                        percent(FalseAlarms.GROOVE_SPREAD, 0),
+                        "share",
+                        percent(FalseAlarms.share(CARS, FIRST_SEED), 1)))
+                .append('\n');
         var book = Calibration.ofBook(cars, today);
         page.append("\n## ").append(bookName).append("\n\n");
         if (book.byCar().isEmpty()) {
-            page.append("No car has two visits with tread readings yet.\n");
+            page.append(words.of("none-yet")).append('\n');
         } else {
-            files.put("calibration-book.svg", PitHistogram.svg(bookName, book.histogram(FIRST_SEED), Reader.DEFAULT));
-            page.append(
-                    "%d readings of %d cars at their last visits: %.1f %% lie in their 90 %% interval. Few cars say little; readings of one car hang together.%n%n![Histogram](calibration-book.svg)%n"
-                            .formatted(book.readings(), book.byCar().size(), book.coverage() * 100));
+            files.put("calibration-book.svg", PitHistogram.svg(bookName, book.histogram(FIRST_SEED), reader));
+            page.append(words.of(
+                            "of-book",
+                            "readings",
+                            book.readings(),
+                            "cars",
+                            book.byCar().size(),
+                            "share",
+                            percent(book.coverage(), 1),
+                            INTERVAL,
+                            NINETY_PERCENT))
+                    .append("\n\n")
+                    .append(picture("calibration-book.svg"))
+                    .append('\n');
         }
         files.put("calibration.md", page.toString());
         return files;
+    }
+
+    private String picture(String name) {
+        return "![%s](%s)".formatted(words.of("histogram"), name);
+    }
+
+    private static Amount percent(double share, int decimals) {
+        return new Amount(share * 100, "%", decimals);
+    }
+
+    private String number(double value, int decimals) {
+        return words.say(new Amount(value, "", decimals));
     }
 
     static Calibration.OfFleet fleet(int place) {
@@ -78,16 +120,15 @@ public final class CalibrationPage {
                 CARS, FIRST_SEED + place, TRUTHS.get(place), WearPrior.about(WearParameters.defaults(DriveLayout.ALL)));
     }
 
-    private static String row(String fleet, String what, WearParameters parameters) {
-        return "| %s | %s | %.3f | %.3f | %.3f | %.3f | %.3f | %.3f "
-                .formatted(
-                        fleet,
-                        what,
+    private String row(String fleet, String what, WearParameters parameters) {
+        return DoubleStream.of(
                         parameters.readingSdMm(),
                         parameters.newDepthSdMm(),
                         parameters.frontRateMmPer1000Km(),
                         parameters.rearRateMmPer1000Km(),
                         parameters.vehicleSpread(),
-                        parameters.cornerSpread());
+                        parameters.cornerSpread())
+                .mapToObj(value -> number(value, 3))
+                .collect(Collectors.joining(" | ", "| %s | %s | ".formatted(fleet, what), " "));
     }
 }

@@ -1,5 +1,6 @@
 package cornerbook.app.cli;
 
+import cornerbook.words.Reader;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import cornerbook.app.calibration.CalibrationPage;
@@ -53,7 +54,7 @@ final class Calibrate implements Runnable {
             }
             name = "The book in " + folder;
         }
-        var files = CalibrationPage.files(cars, name, today);
+        var files = CalibrationPage.files(cars, name, today, Reader.DEFAULT);
         files.forEach((file, text) -> TargetFile.write(target.resolve(file), text.getBytes(UTF_8), true));
         out.println(Printed.line("Wrote " + target.resolve("calibration.md")));
     }

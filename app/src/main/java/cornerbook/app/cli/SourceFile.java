@@ -31,7 +31,7 @@ final class SourceFile {
                 case VisitFile.Read read -> records.add(read.record());
                 case VisitFile.Refused refused ->
                     refused.problems()
-                            .forEach(problem -> sentences.add("%s: %s%s."
+                            .forEach(problem -> sentences.add("%s: %s%s"
                                     .formatted(
                                             file,
                                             problem.where().isEmpty() ? "" : problem.where() + ": ",

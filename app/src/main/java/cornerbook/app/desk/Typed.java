@@ -1,7 +1,7 @@
 package cornerbook.app.desk;
 
 import cornerbook.app.request.Told;
-import cornerbook.core.say.Refused;
+import cornerbook.core.say.Saying;
 import cornerbook.core.quantity.Quantities;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.WrittenReading;
@@ -64,10 +64,7 @@ public final class Typed {
 
     /** The one sentence that a person is told of a refusal. */
     public static String sentence(RuntimeException refusal) {
-        return sentence(
-                refusal instanceof IllegalArgumentException unfit
-                        ? Told.say(Refused.said(unfit))
-                        : String.valueOf(refusal.getMessage()));
+        return sentence(Told.say(Saying.of(refusal)));
     }
 
     /** With a capital and a full stop. */

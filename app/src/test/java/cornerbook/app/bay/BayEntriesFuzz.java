@@ -2,6 +2,7 @@ package cornerbook.app.bay;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import cornerbook.app.InEnglish;
 import cornerbook.app.book.Book;
 import cornerbook.app.book.Notes;
 import cornerbook.app.book.record.CarRecord;
@@ -126,7 +127,7 @@ public final class BayEntriesFuzz implements FuzzTarget {
         try {
             answers = intake.take(sent);
         } catch (RefusedEntry e) {
-            Sentences.check(e.getMessage(), text);
+            Sentences.check(InEnglish.told(e), text);
             return List.of();
         }
         assertThat(answers).hasSize(sent.path("entries").size());

@@ -1,8 +1,10 @@
 package cornerbook.app.bay;
 
+import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import cornerbook.app.InEnglish;
 import cornerbook.app.book.Book;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.desk.asked.Slot;
@@ -121,7 +123,7 @@ class ServedBookTest {
         try (var shop = new ShopProcess(folder, List.of(car))) {
             assertThatThrownBy(() -> Book.openToServe(folder))
                     .isInstanceOf(BookException.class)
-                    .hasMessageContaining("is served by another Cornerbook");
+                    .extracting(InEnglish::told, STRING).contains("is served by another Cornerbook");
             assertThat(enter(shop, Spot.INNER).statusCode()).isEqualTo(303);
             try (var book = Book.open(folder)) {
                 book.backup(backup);
@@ -132,7 +134,7 @@ class ServedBookTest {
         }
         try (var book = Book.openToServe(folder)) {
             assertThat(spots(book)).containsExactlyInAnyOrder(Spot.INNER, Spot.OUTER);
-            assertThatThrownBy(() -> Book.openToServe(folder)).hasMessageContaining("is served by another Cornerbook");
+            assertThatThrownBy(() -> Book.openToServe(folder)).extracting(InEnglish::told, STRING).contains("is served by another Cornerbook");
         }
         Book.restore(backup, parent.resolve("restored"));
         try (var book = Book.openToServe(parent.resolve("restored"))) {

@@ -2,6 +2,7 @@ package cornerbook.app.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import cornerbook.app.InEnglish;
 import cornerbook.app.door.ServedShop;
 import cornerbook.app.fuzz.FuzzTarget;
 import cornerbook.app.fuzz.Input;
@@ -45,7 +46,7 @@ public final class CalculatorFuzz implements FuzzTarget {
                 assertThat(part.toString()).doesNotContain("NaN", "Infinity");
             }
         } catch (IllegalArgumentException e) {
-            Sentences.check(e.getMessage(), text);
+            Sentences.check(InEnglish.told(e), text);
         }
         for (var group : given.question().groups()) {
             given.question().lacking(group, given);

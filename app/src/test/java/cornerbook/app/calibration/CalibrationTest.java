@@ -1,5 +1,6 @@
 package cornerbook.app.calibration;
 
+import cornerbook.words.Reader;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.demo.DemoShop;
@@ -30,9 +31,9 @@ class CalibrationTest {
     @Test
     void thePageNamesCoverageAndPictures() {
         var today = LocalDate.of(2026, 11, 25);
-        var files = CalibrationPage.files(DemoShop.histories(today), DemoShop.NAME, today);
+        var files = CalibrationPage.files(DemoShop.histories(today), DemoShop.NAME, today, Reader.DEFAULT);
 
         assertThat(files).containsKeys("calibration.md", "calibration-book.svg", "calibration-fleet-1.svg");
-        assertThat(files.get("calibration.md")).contains("in the 90 % interval", DemoShop.NAME);
+        assertThat(files.get("calibration.md")).contains("in the 90\u00a0% interval", DemoShop.NAME);
     }
 }

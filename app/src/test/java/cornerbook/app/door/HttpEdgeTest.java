@@ -63,6 +63,16 @@ class HttpEdgeTest {
         shop.close();
     }
 
+    @Test
+    void whoIsTurnedAwayIsToldInTheLanguageOfTheBrowser() throws IOException {
+        var french = "Host: 127.0.0.1\r\nConnection: close\r\nAccept-Language: fr-CA,en;q=0.5\r\n";
+        assertThat(send("GET /faulty HTTP/1.1\r\n" + french + "\r\n")).contains("Le programme a fait une erreur");
+        assertThat(send("GET /nowhere HTTP/1.1\r\n" + french + "\r\n")).contains("pas de page");
+        assertThat(send("POST /shop/rules HTTP/1.1\r\n" + french
+                        + "Origin: http://elsewhere.example\r\nContent-Length: 0\r\n\r\n"))
+                .contains("autre site");
+    }
+
     /** \r, \n and \0 stand for themselves; a Host is added behind the first line where none is. */
     @ParameterizedTest
     @CsvSource(

@@ -1,8 +1,10 @@
 package cornerbook.app.door;
 
+import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import cornerbook.app.InEnglish;
 import cornerbook.app.book.Book;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Links;
@@ -425,7 +427,7 @@ class PagesTest {
         assertThatThrownBy(() -> CornerbookServer.start(
                         book, new Assessor(LimitsFile.load()), shop.port(), ServedShop.CLOCK, Letterhead.of("")))
                 .isInstanceOf(IllegalStateException.class)
-                .hasMessage("Port %d is in use by another program, choose another one with --port.", shop.port());
+                .extracting(InEnglish::told, STRING).isEqualTo("Port %d is in use by another program, choose another one with --port.", shop.port());
     }
 
     private Slot emptySlot() {

@@ -2,6 +2,8 @@ package cornerbook.app.exchange;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import cornerbook.words.Facts;
+import cornerbook.words.Reader;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.assess.Assessor;
@@ -18,7 +20,7 @@ class AssessmentJsonTest {
         var assessment = new Assessor(LimitsFile.load())
                 .assess(history, history.visits().getLast().id());
 
-        var text = AssessmentJson.write(assessment);
+        var text = AssessmentJson.write(assessment, Reader.DEFAULT);
 
         var file = JsonMapper.shared().readTree(text);
         assertThat(file.required("format").stringValue()).isEqualTo("cornerbook-assessment");
@@ -31,8 +33,12 @@ class AssessmentJsonTest {
         var gravest = assessment.findings().getFirst();
         assertThat(first.required("verdict").stringValue())
                 .isEqualTo(gravest.verdict().name());
-        assertThat(first.required("title").stringValue()).isEqualTo(gravest.title());
+        assertThat(first.required("title").stringValue()).isEqualTo(Reader.DEFAULT.say(gravest.title()));
+        assertThat(first.required("titleSaid").required("code").stringValue())
+                .isEqualTo(Facts.of(gravest.title()).code());
+        assertThat(first.required("titleSaid").required("words"))
+                .isEqualTo(first.required("title"));
         assertThat(first.required("evidence")).hasSameSizeAs(gravest.evidence());
-        assertThat(text).doesNotContain(": null").isEqualTo(AssessmentJson.write(assessment));
+        assertThat(text).doesNotContain(": null").isEqualTo(AssessmentJson.write(assessment, Reader.DEFAULT));
     }
 }

@@ -1,7 +1,11 @@
 package cornerbook.app.exchange;
 
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.assertj.core.groups.Tuple;
+import org.assertj.core.api.AbstractListAssert;
+import cornerbook.app.InEnglish;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.core.finding.Problem;
 import java.time.LocalDate;
@@ -17,38 +21,42 @@ class CarDetailsFileTest {
 
     @Test
     void aFrontShareOutsideItsRangeIsRefusedAtTheBody() {
-        assertThat(problems(car -> car.withObject("/body").put("frontShare", 0.9)))
+        assertThatProblems(problems(car -> car.withObject("/body").put("frontShare", 0.9)))
                 .containsExactly(
-                        new Problem("/vehicle/body", "share on the front axle is 0.9000, expected 0.2000 to 0.8000"));
+                        tuple("/vehicle/body", "share on the front axle is 0.9000, expected 0.2000 to 0.8000"));
     }
 
     @Test
     void liftPointsInTheWrongOrderAreRefused() {
-        assertThat(problems(car -> car.withObject("/body/liftPoints/LR").put("behindFrontAxle", 100)))
-                .containsExactly(new Problem(
+        assertThatProblems(problems(car -> car.withObject("/body/liftPoints/LR").put("behindFrontAxle", 100)))
+                .containsExactly(tuple(
                         "/vehicle/body/liftPoints", "lift point LF is not ahead of LR, expected the front ones ahead"));
     }
 
     @Test
     void aParkingBrakeThatContradictsItselfIsRefused() {
-        assertThat(problems(car -> car.withObject("/rearAxle/brake").put("parkingBrake", "cable")))
-                .containsExactly(new Problem(
+        assertThatProblems(problems(car -> car.withObject("/rearAxle/brake").put("parkingBrake", "cable")))
+                .containsExactly(tuple(
                         "/vehicle/rearAxle/brake",
                         "parking brake is electric but its kind has no motor, expected a kind with a motor"));
     }
 
     @Test
     void aRefinishThicknessBelowTheMinimumIsRefused() {
-        assertThat(problems(car -> car.withObject("/rearAxle/brake").put("refinishThickness", "20 mm")))
+        assertThatProblems(problems(car -> car.withObject("/rearAxle/brake").put("refinishThickness", "20 mm")))
                 .containsExactly(
-                        new Problem("/vehicle/rearAxle/brake", "refinish thickness is 20 mm, expected 24 to 26 mm"));
+                        tuple("/vehicle/rearAxle/brake", "refinish thickness is 20 mm, expected 24 to 26 mm"));
     }
 
     @Test
     void aMountingThatCannotBeReadIsRefused() {
-        assertThat(problems(car -> car.put("mounting", "five holes")))
-                .containsExactly(new Problem(
+        assertThatProblems(problems(car -> car.put("mounting", "five holes")))
+                .containsExactly(tuple(
                         "/vehicle", "mounting is \"five holes\", expected as in 5x114.3 M14x1.5 cone 64.1 ET45 7.5J"));
+    }
+
+    private static AbstractListAssert<?, ?, Tuple, ?> assertThatProblems(List<Problem> problems) {
+        return assertThat(problems).extracting(Problem::where, problem -> InEnglish.say(problem.message()));
     }
 
     private static List<Problem> problems(Consumer<ObjectNode> change) {

@@ -2,6 +2,7 @@ package cornerbook.app.exchange;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import cornerbook.app.InEnglish;
 import cornerbook.app.fuzz.FuzzTarget;
 import cornerbook.app.fuzz.Input;
 import cornerbook.app.fuzz.Sentences;
@@ -16,7 +17,7 @@ public final class ClimateFileFuzz implements FuzzTarget {
         try {
             climate = ClimateFile.parse(text);
         } catch (IllegalArgumentException e) {
-            Sentences.check(e.getMessage(), text);
+            Sentences.check(InEnglish.told(e), text);
             return;
         }
         assertThat(ClimateFile.parse(ClimateFile.write(climate))).isEqualTo(climate);

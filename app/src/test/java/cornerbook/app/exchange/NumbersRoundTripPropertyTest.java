@@ -62,11 +62,11 @@ class NumbersRoundTripPropertyTest {
             var readings = (ArrayNode) visit.required("readings");
             readings.removeIf(reading -> MEASURES.stream()
                     .anyMatch(measure ->
-                            Words.of(measure).equals(reading.required("measure").asString())));
+                            Spelling.of(measure).equals(reading.required("measure").asString())));
             for (var measure : MEASURES) {
                 double value = number(measure);
                 sent.add(value);
-                readings.addObject().put("measure", Words.of(measure)).put("value", value);
+                readings.addObject().put("measure", Spelling.of(measure)).put("value", value);
             }
         }
         return MAPPER.writeValueAsString(file);

@@ -1,8 +1,10 @@
 package cornerbook.app.exchange;
 
+import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import cornerbook.app.InEnglish;
 import cornerbook.app.book.Book;
 import cornerbook.app.book.Notes;
 import cornerbook.app.door.ServedShop;
@@ -54,7 +56,7 @@ class RecordRoundTripPropertyTest {
             value = {
                 "photos | sha256 | 00 | /sha256 | the content has the SHA-256",
                 "photos | content | AAAA | /sha256 | the content has the SHA-256",
-                "photos | content | ???? | /content | Illegal base64",
+                "photos | content | ???? | /content | not in base64",
                 "photos | type | image/svg+xml | /type | does not fit, expected",
                 "photos | at | today | /at | is no moment",
                 "rivals | standing | nothing | /standing | is no reading of this visit at this place",
@@ -64,7 +66,7 @@ class RecordRoundTripPropertyTest {
     void whatDoesNotFitIsRefusedAtItsPlace(String list, String name, String value, String where, String words) {
         var problems = refused(visit -> ((ObjectNode) visit.required(list).get(0)).put(name, value));
         assertThat(problems.problems().getFirst().where()).endsWith("/" + list + "/0" + where);
-        assertThat(problems.problems().getFirst().message()).contains(words);
+        assertThat(InEnglish.say(problems.problems().getFirst().message())).contains(words);
     }
 
     @Test
@@ -73,7 +75,7 @@ class RecordRoundTripPropertyTest {
             var ticks = visit.withArrayProperty("ticks");
             ticks.add(ticks.get(0));
         });
-        assertThat(problems.problems().getFirst().message()).contains("stands twice");
+        assertThat(InEnglish.say(problems.problems().getFirst().message())).contains("stands twice");
     }
 
     @Test
@@ -89,7 +91,7 @@ class RecordRoundTripPropertyTest {
                             other.visits().getFirst().id(), records.get(0).notesOf(id)),
                     List.of(),
                     List.of());
-            assertThatThrownBy(() -> book.addRecords(List.of(stolen))).hasMessageContaining("is in the book already");
+            assertThatThrownBy(() -> book.addRecords(List.of(stolen))).extracting(InEnglish::told, STRING).contains("is in the book already");
             assertThat(book.findHistory(other.vehicle().id())).isEmpty();
         }
     }
@@ -99,7 +101,7 @@ class RecordRoundTripPropertyTest {
         var parts = VisitFileSchema.node().at("/$defs/visit/properties/photos/items/properties/part/enum");
         assertThat(parts.valueStream().map(part -> part.stringValue()))
                 .containsExactlyInAnyOrderElementsOf(
-                        Arrays.stream(Subject.Part.values()).map(Words::of).toList());
+                        Arrays.stream(Subject.Part.values()).map(Spelling::of).toList());
     }
 
     /** Of the first visit that has some of everything. */

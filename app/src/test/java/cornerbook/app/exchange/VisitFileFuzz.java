@@ -2,6 +2,7 @@ package cornerbook.app.exchange;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import cornerbook.app.InEnglish;
 import cornerbook.app.fuzz.FuzzTarget;
 import cornerbook.app.fuzz.Input;
 import cornerbook.app.fuzz.Sentences;
@@ -26,7 +27,7 @@ public final class VisitFileFuzz implements FuzzTarget {
             case VisitFile.Refused refused -> {
                 assertThat(refused.problems()).isNotEmpty();
                 for (var problem : refused.problems()) {
-                    Sentences.check(problem.message(), text);
+                    Sentences.check(InEnglish.say(problem.message()), text);
                     assertThat(problem.where()).matches("(?s)(/.*)?");
                 }
             }

@@ -2,6 +2,7 @@ package cornerbook.app.exchange;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import cornerbook.app.InEnglish;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.assess.Assessor;
 import java.io.IOException;
@@ -100,7 +101,7 @@ class VisitFileNumbersPropertyTest {
             case VisitFile.Refused refused ->
                 assertThat(refused.problems()).isNotEmpty().allSatisfy(problem -> {
                     assertThat(problem.where()).startsWith("/");
-                    assertThat(problem.message())
+                    assertThat(InEnglish.say(problem.message()))
                             .contains("expected")
                             .doesNotContainPattern(
                                     "Exception|java\\.|cornerbook\\.|at null|\\bInfinity\\b.*\\bInfinity\\b");

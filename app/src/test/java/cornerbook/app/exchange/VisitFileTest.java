@@ -3,6 +3,7 @@ package cornerbook.app.exchange;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import cornerbook.app.InEnglish;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.finding.Problem;
@@ -71,7 +72,7 @@ class VisitFileTest {
     void malformedTextIsRefusedWithItsPlace() {
         assertThat(problems("{\n  \"format\": oops"))
                 .singleElement()
-                .satisfies(problem -> assertThat(problem.message()).contains("line 2", "column"));
+                .satisfies(problem -> assertThat(InEnglish.say(problem.message())).contains("line 2", "column"));
     }
 
     @ParameterizedTest
@@ -86,7 +87,7 @@ class VisitFileTest {
                 .singleElement()
                 .satisfies(problem -> {
                     assertThat(problem.where()).matches("/visits/0/readings/\\d+/value");
-                    assertThat(problem.message()).contains("furlongs", "expected", "mm");
+                    assertThat(InEnglish.say(problem.message())).contains("furlongs", "expected", "mm");
                 });
     }
 
@@ -94,7 +95,7 @@ class VisitFileTest {
     void negativeDepthIsRefused() {
         assertThat(problems(edited(file -> firstTread(file).put("value", "-1 mm"))))
                 .singleElement()
-                .satisfies(problem -> assertThat(problem.message()).startsWith("tread depth is -1"));
+                .satisfies(problem -> assertThat(InEnglish.say(problem.message())).startsWith("tread depth is -1"));
     }
 
     @Test
@@ -112,7 +113,7 @@ class VisitFileTest {
 
         assertThat(problems(text)).singleElement().satisfies(problem -> {
             assertThat(problem.where()).isEqualTo("/wheelSets/0/wheels/0/tyre/loadIndex");
-            assertThat(problem.message()).contains("too large a number, expected one with at most 12 digits");
+            assertThat(InEnglish.say(problem.message())).contains("too large a number, expected one with at most 12 digits");
         });
     }
 
@@ -130,14 +131,14 @@ class VisitFileTest {
     @Test
     void longWordsAreNotRepeatedWhole() {
         assertThat(problems("{\"%s\": 1}".formatted("x".repeat(900))))
-                .allSatisfy(problem -> assertThat(problem.message()).hasSizeLessThan(150));
+                .allSatisfy(problem -> assertThat(InEnglish.say(problem.message())).hasSizeLessThan(150));
     }
 
     @Test
     void readingWithoutItsSpotIsRefusedWithTheSpotsThatItMayHave() {
         assertThat(problems(edited(file -> firstTread(file).remove("spot"))))
                 .singleElement()
-                .satisfies(problem -> assertThat(problem.message())
+                .satisfies(problem -> assertThat(InEnglish.say(problem.message()))
                         .isEqualTo("tread depth names no spot, expected one of inner, centre, outer"));
     }
 
@@ -147,7 +148,7 @@ class VisitFileTest {
                 .singleElement()
                 .satisfies(problem -> {
                     assertThat(problem.where()).isEqualTo("/vehicle/colour");
-                    assertThat(problem.message()).contains("colour", "expected");
+                    assertThat(InEnglish.say(problem.message())).contains("colour", "expected");
                 });
     }
 
@@ -162,7 +163,7 @@ class VisitFileTest {
     void wrongWordIsRefusedWithTheRightOnes() {
         assertThat(problems(edited(file -> file.withObject("/vehicle").put("drive", "sideways"))))
                 .singleElement()
-                .satisfies(problem -> assertThat(problem.message()).contains("sideways", "front", "rear", "all"));
+                .satisfies(problem -> assertThat(InEnglish.say(problem.message())).contains("sideways", "front", "rear", "all"));
     }
 
     @Test
@@ -180,13 +181,13 @@ class VisitFileTest {
         });
 
         assertThat(problems(text))
-                .anySatisfy(problem -> assertThat(problem.message()).contains("at once, expected one corner"));
+                .anySatisfy(problem -> assertThat(InEnglish.say(problem.message())).contains("at once, expected one corner"));
     }
 
     @Test
     void futureDateIsRefused() {
         assertThat(problems(edited(file -> visit(file, lastVisit(file)).put("date", "2031-01-02"))))
-                .anySatisfy(problem -> assertThat(problem.message()).contains("future"));
+                .anySatisfy(problem -> assertThat(InEnglish.say(problem.message())).contains("future"));
     }
 
     @Test
@@ -200,13 +201,13 @@ class VisitFileTest {
     void readingDeeperThanNewIsRefused() {
         assertThat(problems(edited(file -> firstTread(file).put("value", "19 mm"))))
                 .singleElement()
-                .satisfies(problem -> assertThat(problem.message()).contains("deeper than new"));
+                .satisfies(problem -> assertThat(InEnglish.say(problem.message())).contains("deeper than new"));
     }
 
     @Test
     void odometerRunningBackwardsIsRefused() {
         assertThat(problems(edited(file -> visit(file, lastVisit(file)).put("odometer", "1 km"))))
-                .anySatisfy(problem -> assertThat(problem.message()).contains("runs backwards"));
+                .anySatisfy(problem -> assertThat(InEnglish.say(problem.message())).contains("runs backwards"));
     }
 
     @Test
@@ -259,7 +260,7 @@ class VisitFileTest {
 
         assertThat(problems(text))
                 .singleElement()
-                .satisfies(problem -> assertThat(problem.message()).contains("\"1.5\"", "free, tight, seized"));
+                .satisfies(problem -> assertThat(InEnglish.say(problem.message())).contains("\"1.5\"", "free, tight, seized"));
     }
 
     @ParameterizedTest
@@ -269,7 +270,7 @@ class VisitFileTest {
                 .singleElement()
                 .satisfies(problem -> {
                     assertThat(problem.where()).isEqualTo("/customer/name");
-                    assertThat(problem.message()).contains("U+", "expected text that can be printed");
+                    assertThat(InEnglish.say(problem.message())).contains("U+", "expected text that can be printed");
                 });
     }
 
@@ -277,14 +278,14 @@ class VisitFileTest {
     void textLargerThanTheLimitIsRefused() {
         assertThat(problems(" ".repeat(100_000_001)))
                 .singleElement()
-                .satisfies(problem -> assertThat(problem.message()).contains("larger than 100 MB"));
+                .satisfies(problem -> assertThat(InEnglish.say(problem.message())).contains("larger than 100 MB"));
     }
 
     @Test
     void deepNestingIsRefused() {
         assertThat(problems("[".repeat(100_000)))
                 .singleElement()
-                .satisfies(problem -> assertThat(problem.message()).contains("nested too deeply"));
+                .satisfies(problem -> assertThat(InEnglish.say(problem.message())).contains("nested too deeply"));
     }
 
     @Test

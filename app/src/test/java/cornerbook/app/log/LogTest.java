@@ -2,6 +2,8 @@ package cornerbook.app.log;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import cornerbook.core.say.Said;
+import cornerbook.core.say.Refused;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -63,6 +65,13 @@ class LogTest {
         assertThat(lastLine().path("trace").toString()).contains("/ by zero");
         file.publish(record("org.library", Level.SEVERE, "No glyph for Ida", new RuntimeException("Ida")));
         assertThat(Files.readString(book.resolve("log/cornerbook.jsonl"))).doesNotContain("Ida");
+    }
+
+    @Test
+    void whatAPersonIsToldIsNamedWithoutItsFacts() throws IOException {
+        var file = new LogFile(book);
+        file.publish(record("cornerbook.app.desk", Level.WARNING, "A page failed", new Refused(Said.verbatim("Ida"))));
+        assertThat(lastLine().path("trace").toString()).contains("Refused: Verbatim").doesNotContain("Ida");
     }
 
     @Test

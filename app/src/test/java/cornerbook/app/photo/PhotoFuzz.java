@@ -2,6 +2,7 @@ package cornerbook.app.photo;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import cornerbook.app.InEnglish;
 import cornerbook.app.fuzz.FuzzTarget;
 import cornerbook.app.fuzz.Sentences;
 import java.io.ByteArrayInputStream;
@@ -30,7 +31,7 @@ public final class PhotoFuzz implements FuzzTarget {
         try {
             kept = intake.take(input);
         } catch (IllegalArgumentException e) {
-            Sentences.check(e.getMessage(), "");
+            Sentences.check(InEnglish.told(e), "");
             return;
         }
         var picture = ImageIO.read(new ByteArrayInputStream(kept.content()));

@@ -2,6 +2,7 @@ package cornerbook.app.unit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import cornerbook.app.InEnglish;
 import cornerbook.app.fuzz.FuzzTarget;
 import cornerbook.app.fuzz.Input;
 import cornerbook.app.fuzz.Sentences;
@@ -30,7 +31,7 @@ public final class IdentifierFuzz implements FuzzTarget {
             try {
                 read = parse.apply(text);
             } catch (IllegalArgumentException e) {
-                Sentences.check(e.getMessage(), text);
+                Sentences.check(InEnglish.told(e), text);
                 return;
             }
             var written = write.apply(read);

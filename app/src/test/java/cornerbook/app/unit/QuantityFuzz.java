@@ -3,6 +3,7 @@ package cornerbook.app.unit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import cornerbook.app.InEnglish;
 import cornerbook.app.desk.Typed;
 import cornerbook.app.fuzz.FuzzTarget;
 import cornerbook.app.fuzz.Input;
@@ -42,7 +43,7 @@ public final class QuantityFuzz implements FuzzTarget {
                 reading(text, Measure.valueOf(choice));
             }
         } catch (IllegalArgumentException e) {
-            Sentences.check(e.getMessage(), text);
+            Sentences.check(InEnglish.told(e), text);
         }
     }
 

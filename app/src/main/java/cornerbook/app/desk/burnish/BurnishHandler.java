@@ -12,7 +12,6 @@ import cornerbook.app.desk.Form;
 import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
-import cornerbook.app.desk.Words;
 import cornerbook.words.UnitSystem;
 import cornerbook.core.corner.Axle;
 import io.helidon.webserver.http.ServerRequest;

@@ -1,5 +1,6 @@
 package cornerbook.app.desk.car;
 
+import cornerbook.core.say.Saying;
 import cornerbook.app.request.Told;
 
 import cornerbook.app.book.store.BookException;
@@ -118,7 +119,7 @@ public final class CarDataHandler {
                     keeping.keep(read.history());
                     return Map.of();
                 } catch (BookException e) {
-                    return Map.of("", Typed.sentence(String.valueOf(e.getMessage())));
+                    return Map.of("", Typed.sentence(Told.say(Saying.of(e))));
                 }
             }
         }

@@ -1,5 +1,6 @@
 package cornerbook.app.desk.car;
 
+import cornerbook.app.request.Told;
 import cornerbook.app.book.car.WheelChange;
 import cornerbook.app.desk.Typed;
 import cornerbook.app.desk.Words;
@@ -139,7 +140,7 @@ public record CarDataPage(
 
     /** What a field is, where its name alone does not say how it is written. */
     public String example(CarField field) {
-        return field.hint().contains(" as ") || field.name().equals("tag") ? field.hint() : "";
+        return field.item().isToldHowToWrite() ? Told.say(field.hint()) : "";
     }
 
     public String error(String pointer) {
@@ -148,7 +149,7 @@ public record CarDataPage(
 
     /** "Axle load", with a star where nothing can be left out. */
     public String label(CarField field) {
-        return words(field.name()) + (field.required() && ALWAYS.contains(field.group()) ? " *" : "");
+        return Told.say(field.label()) + (field.required() && ALWAYS.contains(field.group()) ? " *" : "");
     }
 
     private String title(String group) {

@@ -1,5 +1,7 @@
 package cornerbook.app.desk.visit;
 
+import cornerbook.core.say.Saying;
+import cornerbook.app.request.Told;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.visit.OpenRetorque;
 import cornerbook.app.desk.BrakeDust;
@@ -60,7 +62,7 @@ public final class EntryHandler {
                 Pages.redirect(response, Links.saved(open.visit().id(), readings.size(), kept));
                 return;
             } catch (BookException e) {
-                form.refuse(Typed.sentence(String.valueOf(e.getMessage())));
+                form.refuse(Typed.sentence(Told.say(Saying.of(e))));
             }
         }
         send(response, 422, open, form, leaving, typed, NOTHING_TYPED);
@@ -85,7 +87,7 @@ public final class EntryHandler {
                 Pages.redirect(response, Links.saved(visitId, readings.size(), Map.of()) + "#leaving");
                 return;
             } catch (BookException e) {
-                leaving.refuse(Typed.sentence(String.valueOf(e.getMessage())));
+                leaving.refuse(Typed.sentence(Told.say(Saying.of(e))));
             }
         }
         send(response, 422, open, form, leaving, typed, NOTHING_TYPED);

@@ -2,6 +2,7 @@ package cornerbook.app.book.backup;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import cornerbook.app.InEnglish;
 import cornerbook.app.book.Book;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.store.TemplateBook;
@@ -39,7 +40,7 @@ public final class RestoreFuzz implements FuzzTarget {
             try {
                 Book.restore(backup, target);
             } catch (BookException e) {
-                Sentences.check(e.getMessage(), "");
+                Sentences.check(InEnglish.told(e), "");
                 assertThat(target).doesNotExist();
                 return;
             }

@@ -1,8 +1,10 @@
 package cornerbook.app.book.backup;
 
+import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import cornerbook.app.InEnglish;
 import cornerbook.app.book.Book;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.store.BookFile;
@@ -50,7 +52,7 @@ class RestoreTest {
         for (var attempt : List.<Runnable>of(() -> Book.restore(backup, folder), () -> Book.open(folder))) {
             assertThatThrownBy(attempt::run)
                     .isInstanceOf(BookException.class)
-                    .hasMessageContaining("no book but " + BookFile.NAME + suffix);
+                    .extracting(InEnglish::told, STRING).contains("no book but " + BookFile.NAME + suffix);
             assertThat(left).hasContent("last entries");
             try (var files = Files.list(folder)) {
                 assertThat(files).containsExactly(left);
@@ -80,7 +82,7 @@ class RestoreTest {
                     "update reading set amount = amount + 2 where measure = 'PRESSURE_SET' and id = (select min(id) from reading where measure = 'PRESSURE_SET')");
         }
         try (var book = Book.open(folder)) {
-            assertThat(book.check()).singleElement().asString().contains("kPa\"");
+            assertThat(book.check()).singleElement().extracting(InEnglish::say, STRING).contains("kPa\"");
         }
     }
 }

@@ -1,8 +1,10 @@
 package cornerbook.app.book.store;
 
+import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import cornerbook.app.InEnglish;
 import cornerbook.app.book.Book;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.core.car.CarHistory;
@@ -52,7 +54,7 @@ class UnusableBookTest {
         Arrays.fill(bytes, bytes.length / 2, bytes.length, (byte) 0x5a);
         Files.write(file, bytes);
         try (var book = Book.open(folder)) {
-            assertThat(book.check()).singleElement().asString().startsWith("The file of the book is damaged");
+            assertThat(book.check()).hasOnlyElementsOfType(StoreSaid.FileDamaged.class);
             assertRefused(book::listHistories, "damaged or no book");
         }
         assertRefused(() -> Book.restore(file, folder.resolve("new")), "is not sound: The file of the book is damaged");
@@ -179,8 +181,7 @@ class UnusableBookTest {
     private static void assertRefused(ThrowingCallable work, String part) {
         assertThatThrownBy(work)
                 .isInstanceOf(BookException.class)
-                .hasMessageContaining(part)
-                .hasMessageNotContaining("\n")
-                .hasMessageNotContaining("[SQLITE");
+                .extracting(InEnglish::told, STRING).contains(part)
+                .doesNotContain("\n", "[SQLITE");
     }
 }

@@ -1,0 +1,71 @@
+package cornerbook.app.exchange;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import cornerbook.app.InEnglish;
+import cornerbook.words.Language;
+import cornerbook.words.Reader;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+class CarFormTest {
+    private static final Pattern UNIT = Pattern.compile("bare number in ([^.]+)\\.$");
+
+    @Test
+    void aFieldIsExplainedAndMeasuredAsTheSchemaOfTheFileHasIt() {
+        for (var field : fields()) {
+            var description = description(field);
+            if (description.isEmpty()) {
+                continue;
+            }
+            assertThat(InEnglish.say(field.hint()))
+                    .as(field.pointer())
+                    .isEqualTo(description
+                            .replaceFirst(" A text with its unit.*", "")
+                            .replaceFirst(" Year-month-day\\.", ""));
+            var unit = UNIT.matcher(description);
+            assertThat(field.unit()).as(field.pointer()).isEqualTo(unit.find() ? unit.group(1) : "");
+        }
+    }
+
+    @Test
+    void everyFieldHasItsNameAndItsWordsInBothLanguages() {
+        var french = Reader.DEFAULT.in(Language.FRENCH);
+        for (var field : fields()) {
+            assertThat(french.say(field.label())).isNotBlank();
+            assertThat(french.say(field.hint())).isNotBlank();
+            for (var choice : field.choices()) {
+                assertThat(InEnglish.say(choice.label())).isEqualTo(choice.word());
+                assertThat(french.say(choice.label())).isNotBlank();
+            }
+        }
+    }
+
+    @Test
+    void everyItemIsAField() {
+        assertThat(new HashSet<>(fields().stream().map(CarField::item).toList())).containsExactlyInAnyOrder(CarItem.values());
+    }
+
+    private static List<CarField> fields() {
+        var fields = new ArrayList<>(CarForm.fields());
+        fields.addAll(CarForm.setFields(0));
+        fields.addAll(CarForm.wheelFields(0, 0));
+        return fields;
+    }
+
+    /** What the schema says of a field; empty for the tag of a new set, which the file does not have. */
+    private static String description(CarField field) {
+        var node = VisitFileSchema.node();
+        for (var part : field.pointer().substring(1).split("/", -1)) {
+            var inside = part.matches("\\d+") ? node.path("items") : node.path("properties").path(part);
+            var reference = inside.path("$ref").asString("");
+            node = reference.isEmpty() || reference.endsWith("/quantity")
+                    ? inside
+                    : VisitFileSchema.node().at(reference.substring(1));
+        }
+        return node.path("description").asString("");
+    }
+}
