@@ -10,8 +10,8 @@ import picocli.CommandLine;
 final class BookFolder {
     @CommandLine.Option(
             names = "--data",
-            paramLabel = "FOLDER",
-            description = "Folder of the book, or address of one in PostgreSQL (default: ${DEFAULT-VALUE}).")
+            paramLabel = "${bundle:label-folder}",
+            descriptionKey = "option-data")
     private String place;
 
     BookFolder() {
@@ -32,7 +32,7 @@ final class BookFolder {
     Path path() {
         if (isOnServer()) {
             throw new CommandFailure(
-                    CommandLine.ExitCode.USAGE, "%s is on a server, expected a folder; see --data.".formatted(shown()));
+                    CommandLine.ExitCode.USAGE, new CliSaid.OnServer(shown()));
         }
         return Path.of(place);
     }
@@ -65,7 +65,7 @@ final class BookFolder {
     Book openExisting() {
         if (!isOnServer() && !Book.isIn(path())) {
             throw new CommandFailure(
-                    CommandFailure.BOOK, "There is no book in %s, expected one; see --data.".formatted(place));
+                    CommandFailure.BOOK, new CliSaid.NoBook(place));
         }
         return open();
     }

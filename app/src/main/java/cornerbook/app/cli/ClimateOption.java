@@ -2,6 +2,7 @@ package cornerbook.app.cli;
 
 import cornerbook.app.exchange.ClimateFile;
 import cornerbook.core.season.Climate;
+import cornerbook.core.say.Refused;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -13,8 +14,8 @@ import picocli.CommandLine;
 final class ClimateOption {
     @CommandLine.Option(
             names = "--climate",
-            paramLabel = "FILE",
-            description = "Climate of the place, as CSV; see docs/commands.md.")
+            paramLabel = "${bundle:label-file}",
+            descriptionKey = "option-climate")
     private @Nullable Path file;
 
     /** The climate; null when no file was named. */
@@ -28,10 +29,10 @@ final class ClimateOption {
         try {
             return ClimateFile.parse(Files.readString(file, StandardCharsets.UTF_8));
         } catch (IllegalArgumentException e) {
-            throw new CommandFailure(CommandFailure.INPUT_REFUSED, "%s: %s".formatted(file, e.getMessage()));
+            throw new CommandFailure(CommandFailure.INPUT_REFUSED, new CliSaid.OfFile(file.toString(), null, Refused.said(e)));
         } catch (IOException e) {
             throw new CommandFailure(
-                    CommandFailure.FILE_OR_PORT, "There is no file %s that can be read.".formatted(file));
+                    CommandFailure.FILE_OR_PORT, new CliSaid.NoFile(file.toString()));
         }
     }
 }

@@ -138,7 +138,7 @@ public final class LimitsFile {
         }
     }
 
-    private static IllegalArgumentException bad(int line, String column, String was, String expected) {
+    private static IllegalArgumentException bad(int line, String column, Object was, String expected) {
         return new IllegalArgumentException(
                 "limits file line %d, %s: %s, expected %s".formatted(line, column, was, expected));
     }

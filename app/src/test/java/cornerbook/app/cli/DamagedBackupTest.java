@@ -15,6 +15,7 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -87,6 +88,7 @@ class DamagedBackupTest {
         var out = new StringWriter();
         var err = new StringWriter();
         int exitCode = Main.run(
+                Map.of(),
                 new PrintWriter(out), new PrintWriter(err), "restore", file.toString(), "--data", target.toString());
         assertThat(exitCode).as(what + ": " + out + err).isEqualTo(CommandFailure.FILE_OR_PORT);
         assertThat(out.toString()).isEmpty();
