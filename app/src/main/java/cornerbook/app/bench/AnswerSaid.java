@@ -61,19 +61,8 @@ public interface AnswerSaid extends Said {
 
     record WrenchDue(LocalDate on, int cyclesLeft) implements AnswerSaid {}
 
-    /**
-     * The clamp load by friction.
-     *
-     * @param grade whether the strength is the grade of an inch bolt, which says so itself
-     */
     record Clamps(
-            String thread,
-            String strength,
-            boolean grade,
-            Amount leastFriction,
-            Amount mostFriction,
-            Said load,
-            Said shareOfProof)
+            String thread, Said strength, Amount leastFriction, Amount mostFriction, Said load, Said shareOfProof)
             implements AnswerSaid {}
 
     record ClampsByShortForm(Said state, Said load, Amount share) implements AnswerSaid {}
@@ -133,7 +122,7 @@ public interface AnswerSaid extends Said {
 
     record OfItsRating(Amount share, BatteryHealth.Judgement judgement) implements AnswerSaid {}
 
-    record RatingCompared(Amount rated, String standard, Said other, String otherStandard) implements AnswerSaid {}
+    record RatingCompared(Amount rated, Said standard, Said other, Said otherStandard) implements AnswerSaid {}
 
     record LoadTested(Amount load, Amount volts, Amount least, boolean passes) implements AnswerSaid {}
 

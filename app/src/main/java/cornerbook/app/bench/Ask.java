@@ -54,12 +54,12 @@ public record Ask(String name, Said label, Kind kind, Said help, @Nullable Said 
     /** Up to {@code most} words of a form of their own. */
     public record Several(Said example, int most) implements Kind {}
 
-    static Ask quantity(String name, Said label, String bookUnit, @Nullable String about, Said help) {
-        return new Ask(name, label, new Quantity(bookUnit), help, named(about));
+    static Ask quantity(String name, Said label, String bookUnit, @Nullable Said about, Said help) {
+        return new Ask(name, label, new Quantity(bookUnit), help, about);
     }
 
-    static Ask number(String name, Said label, String unit, @Nullable String about, Said help) {
-        return new Ask(name, label, new Count(unit), help, named(about));
+    static Ask number(String name, Said label, String unit, @Nullable Said about, Said help) {
+        return new Ask(name, label, new Count(unit), help, about);
     }
 
     static Ask words(String name, Said label, String example, Said help) {
@@ -68,9 +68,5 @@ public record Ask(String name, Said label, Kind kind, Said help, @Nullable Said 
 
     static Ask choice(String name, Said label, List<Option> options, Said help) {
         return new Ask(name, label, new Choice(options), help, null);
-    }
-
-    private static @Nullable Said named(@Nullable String about) {
-        return about == null ? null : Said.verbatim(about);
     }
 }

@@ -313,11 +313,6 @@ public interface AskSaid extends Said {
 
     /** A word that may be chosen and is no word of core. */
     enum Option implements AskSaid {
-        DRY,
-        OILED,
-        ANTI_SEIZE,
-        FLOODED,
-        LITHIUM,
         ITSELF,
         TOOL,
         DRIVING,

@@ -5,7 +5,6 @@ import cornerbook.app.bench.AskSaid.Help;
 import cornerbook.app.bench.AskSaid.Label;
 import cornerbook.app.bench.AskSaid.Note;
 import cornerbook.app.bench.AskSaid.NothingAsked;
-import cornerbook.app.bench.AskSaid.Option;
 import cornerbook.app.bench.AskSaid.Otherwise;
 import cornerbook.app.bench.AskSaid.Title;
 import cornerbook.core.battery.BatteryHealth;
@@ -15,36 +14,40 @@ import cornerbook.core.battery.ParkedDays;
 import cornerbook.core.battery.RatingConversion;
 import cornerbook.core.battery.RatingStandard;
 import cornerbook.core.battery.RestVoltage;
+import cornerbook.core.battery.BatterySaid;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Between;
 import cornerbook.core.say.Said;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 
 /** What the 12 V battery's numbers say. */
 final class BatteryQuestion {
     private static final double USUAL_TEMPERATURE_C = 20;
+    /** Names up to this length are short forms and stay in capitals, as on the label. */
+    private static final int LONGEST_SHORT_FORM = 3;
 
     static final Question QUESTION = new Question(
             "battery", Title.BATTERY, Description.BATTERY,
             List.of(
                     Ask.choice(
                             "chemistry", Label.BATTERY_CHEMISTRY,
-                            chemistries(), Help.BATTERY_CHEMISTRY),
+                            options(Chemistry.values()), Help.BATTERY_CHEMISTRY),
                     Ask.quantity(
                             "temperature", Label.BATTERY_TEMPERATURE,
-                            "°C", "temperature of the battery", new Otherwise(Help.BATTERY_TEMPERATURE, Amount.of(USUAL_TEMPERATURE_C, "°C")))),
+                            "°C", BatterySaid.Part.TEMPERATURE, new Otherwise(Help.BATTERY_TEMPERATURE, Amount.of(USUAL_TEMPERATURE_C, "°C")))),
             List.of(
                     new Group(
                             "rest", Title.BATTERY_REST, Note.BATTERY_REST,
                             List.of(
                                     Ask.quantity(
                                             "volts", Label.BATTERY_VOLTS,
-                                            "V", "battery voltage", Help.BATTERY_VOLTS),
+                                            "V", BatterySaid.Part.VOLTAGE, Help.BATTERY_VOLTS),
                                     Ask.number(
                                             "rested", Label.BATTERY_RESTED,
-                                            "h", "rest of the battery", Help.BATTERY_RESTED)),
+                                            "h", BatterySaid.Part.REST, Help.BATTERY_RESTED)),
                             List.of("chemistry", "volts", "rested"),
                             BatteryQuestion::rest),
                     new Group(
@@ -52,19 +55,19 @@ final class BatteryQuestion {
                             List.of(
                                     Ask.quantity(
                                             "rated", Label.BATTERY_RATED,
-                                            "A", "rated cranking current", Help.BATTERY_RATED),
+                                            "A", BatterySaid.Part.RATED_CURRENT, Help.BATTERY_RATED),
                                     Ask.choice(
                                             "standard", Label.BATTERY_STANDARD,
-                                            standards(), Help.BATTERY_STANDARD),
+                                            options(RatingStandard.values()), Help.BATTERY_STANDARD),
                                     Ask.quantity(
                                             "measured", Label.BATTERY_MEASURED,
-                                            "A", "measured cranking current", Help.BATTERY_MEASURED),
+                                            "A", BatterySaid.Part.MEASURED_CURRENT, Help.BATTERY_MEASURED),
                                     Ask.choice(
                                             "compare-with", Label.BATTERY_COMPARE_WITH,
-                                            standards(), Help.BATTERY_COMPARE_WITH),
+                                            options(RatingStandard.values()), Help.BATTERY_COMPARE_WITH),
                                     Ask.quantity(
                                             "load-volts", Label.BATTERY_LOAD_VOLTS,
-                                            "V", "voltage under load", Help.BATTERY_LOAD_VOLTS),
+                                            "V", BatterySaid.Part.VOLTAGE_UNDER_LOAD, Help.BATTERY_LOAD_VOLTS),
                                     new Ask(
                                             "tester-without-temperature", Label.BATTERY_TESTER_WITHOUT_TEMPERATURE,
                                             new Ask.Tick(), Help.BATTERY_TESTER_WITHOUT_TEMPERATURE, null)),
@@ -75,36 +78,30 @@ final class BatteryQuestion {
                             List.of(
                                     Ask.quantity(
                                             "capacity", Label.BATTERY_CAPACITY,
-                                            "A·h", "battery capacity", Help.BATTERY_CAPACITY),
+                                            "A·h", BatterySaid.Part.CAPACITY, Help.BATTERY_CAPACITY),
                                     Ask.quantity(
                                             "standby", Label.BATTERY_STANDBY,
-                                            "A", "standby current", Help.BATTERY_STANDBY),
+                                            "A", BatterySaid.Part.STANDBY, Help.BATTERY_STANDBY),
                                     Ask.number(
                                             "health", Label.BATTERY_HEALTH,
-                                            "%", "health of the battery", Help.BATTERY_HEALTH),
+                                            "%", BatterySaid.Part.HEALTH, Help.BATTERY_HEALTH),
                                     Ask.number(
                                             "parked-at", Label.BATTERY_PARKED_AT,
-                                            "%", "charge when it is parked", Help.BATTERY_PARKED_AT)),
+                                            "%", BatterySaid.Part.CHARGE_WHEN_PARKED, Help.BATTERY_PARKED_AT)),
                             List.of("capacity", "standby"),
                             BatteryQuestion::parked)), NothingAsked.BATTERY,
             "cornerbook battery --chemistry agm --temperature \"5 °C\" --volts 12.5 --rested 12 --rated 680 --standard en --measured 560");
 
     private BatteryQuestion() {}
 
-    private static List<Ask.Option> chemistries() {
-        return Arrays.stream(Chemistry.values())
-                .map(each -> switch (each) {
-                    case FLOODED -> new Ask.Option("flooded", Option.FLOODED);
-                    case LITHIUM -> new Ask.Option("lithium", Option.LITHIUM);
-                    case EFB, AGM -> new Ask.Option(each.name(), Said.verbatim(each.name()));
-                })
+    private static <E extends Enum<E> & Said> List<Ask.Option> options(E[] constants) {
+        return Arrays.stream(constants)
+                .map(each -> new Ask.Option(word(each.name()), each))
                 .toList();
     }
 
-    private static List<Ask.Option> standards() {
-        return Arrays.stream(RatingStandard.values())
-                .map(each -> new Ask.Option(each.name(), Said.verbatim(each.name())))
-                .toList();
+    private static String word(String name) {
+        return name.length() > LONGEST_SHORT_FORM ? name.toLowerCase(Locale.ROOT) : name;
     }
 
     private static Amount percent(double share) {
@@ -115,11 +112,11 @@ final class BatteryQuestion {
         if (!given.any("volts", "rested")) {
             return List.of();
         }
-        var result = RestVoltage.of(
+        var result = given.at("volts", () -> RestVoltage.of(
                 given.neededChoice("chemistry", Chemistry.class),
                 given.quantity("volts"),
                 given.quantity("temperature", USUAL_TEMPERATURE_C),
-                given.number("rested"));
+                given.number("rested")));
         return List.of(Part.of("rest", result, new AnswerSaid.Charge(percent(result.stateOfCharge()))));
     }
 
@@ -141,15 +138,16 @@ final class BatteryQuestion {
                     "health", result, new AnswerSaid.OfItsRating(percent(result.share()), result.judgement())));
         }
         given.choice("compare-with", RatingStandard.class).ifPresent(other -> {
-            var result = RatingConversion.of(ratedA, given.neededChoice("standard", RatingStandard.class), other);
+            var standard = given.neededChoice("standard", RatingStandard.class);
+            var result = given.at("compare-with", () -> RatingConversion.of(ratedA, standard, other));
             parts.add(Part.of(
                     "rating",
                     result,
                     new AnswerSaid.RatingCompared(
                             Amount.of(result.ratedA(), "A"),
-                            result.from().name(),
+                            result.from(),
                             new Between(result.lowA(), result.highA(), "A", 0),
-                            result.to().name())));
+                            result.to())));
         });
         if (given.any("load-volts")) {
             var result = LoadTest.of(

@@ -4,9 +4,9 @@ import cornerbook.app.bench.AskSaid.Example;
 import cornerbook.app.bench.AskSaid.Help;
 import cornerbook.app.bench.AskSaid.Label;
 import cornerbook.app.bench.AskSaid.Note;
-import cornerbook.app.bench.AskSaid.Option;
 import cornerbook.app.bench.AskSaid.Title;
 import cornerbook.core.quantity.Quoted;
+import cornerbook.core.torque.TorqueSaid;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Between;
 import cornerbook.core.say.Refused;
@@ -39,18 +39,18 @@ final class ClampLoadGroup {
                     Ask.choice(
                             "on-thread", Label.TORQUE_ON_THREAD,
                             Arrays.stream(ThreadState.values())
-                                    .map(each -> new Ask.Option(each.word(), told(each)))
+                                    .map(each -> new Ask.Option(each.word(), each))
                                     .toList(), Help.TORQUE_ON_THREAD),
                     Ask.quantity(
                             "seat-diameter", Label.TORQUE_SEAT_DIAMETER,
-                            "mm", "mean diameter of the seat", Help.TORQUE_SEAT_DIAMETER),
+                            "mm", TorqueSaid.Part.MEAN_DIAMETER_OF_SEAT, Help.TORQUE_SEAT_DIAMETER),
                     Ask.quantity(
                             "cone", Label.TORQUE_CONE,
-                            "°", "included angle of the cone", Help.TORQUE_CONE),
+                            "°", TorqueSaid.Part.INCLUDED_ANGLE, Help.TORQUE_CONE),
                     Ask.quantity(
                             "ball", Label.TORQUE_BALL,
-                            "mm", "radius of the ball seat", Help.TORQUE_BALL),
-                    new Ask("friction", Label.TORQUE_FRICTION, new Ask.Words(Example.FRICTION, false), Help.TORQUE_FRICTION, Said.verbatim("friction"))),
+                            "mm", TorqueSaid.Part.RADIUS_OF_BALL, Help.TORQUE_BALL),
+                    new Ask("friction", Label.TORQUE_FRICTION, new Ask.Words(Example.FRICTION, false), Help.TORQUE_FRICTION, null)),
             List.of("torque", "thread", "class"),
             ClampLoadGroup::clampLoad);
 
@@ -73,8 +73,7 @@ final class ClampLoadGroup {
                         load,
                         new AnswerSaid.Clamps(
                                 thread.toString(),
-                                strength.toString(),
-                                strength.toString().startsWith("grade"),
+                                strength.told(),
                                 Amount.significant(friction.lowest(), "", 4),
                                 Amount.significant(friction.highest(), "", 4),
                                 new Between(load.leastN() / N_PER_KN, load.mostN() / N_PER_KN, "kN", 0),
@@ -84,17 +83,9 @@ final class ClampLoadGroup {
                         "shortForm",
                         shortForm,
                         new AnswerSaid.ClampsByShortForm(
-                                told(shortForm.state()),
+                                shortForm.state(),
                                 new Between(shortForm.leastN() / N_PER_KN, shortForm.mostN() / N_PER_KN, "kN", 0),
                                 Amount.of(shortForm.mostShareOfProof() * 100, "%"))));
-    }
-
-    private static Said told(ThreadState state) {
-        return switch (state) {
-            case DRY -> Option.DRY;
-            case OILED -> Option.OILED;
-            case ANTI_SEIZE -> Option.ANTI_SEIZE;
-        };
     }
 
     private static SeatFace seat(Given given, ScrewThread thread) {

@@ -1,5 +1,6 @@
 package cornerbook.app.bench;
 
+import cornerbook.core.quantity.AboutPart;
 import cornerbook.core.quantity.Quantities;
 import cornerbook.core.quantity.Quoted;
 import cornerbook.core.say.Amount;
@@ -19,6 +20,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -80,19 +82,33 @@ public record Given(
             throw unread;
         } catch (IllegalArgumentException refusal) {
             var said = Refused.said(refusal);
-            throw askOf(group, said)
+            throw askOf(said, Stream.concat(group.asks().stream(), question.common().stream()))
                     .<IllegalArgumentException>map(ask -> AskException.refused(ask.name(), said))
                     .orElse(refusal);
         }
     }
 
     /** The question that a refusal of core is about; empty when it is about none alone. */
-    private Optional<Ask> askOf(Group group, Said refusal) {
-        return Stream.concat(group.asks().stream(), question.common().stream())
-                .filter(ask -> refusal instanceof Verbatim sentence
-                        && ask.about() instanceof Verbatim about
-                        && sentence.text().startsWith(about.text()))
-                .max(Comparator.comparingInt(ask -> String.valueOf(ask.about()).length()));
+    private static Optional<Ask> askOf(Said refusal, Stream<Ask> asks) {
+        return switch (refusal) {
+            case AboutPart refused -> asks.filter(ask -> refused.what().equals(ask.about())).findFirst();
+            case Verbatim sentence -> asks.filter(ask ->
+                            ask.about() instanceof Verbatim about && sentence.text().startsWith(about.text()))
+                    .max(Comparator.comparingInt(ask -> String.valueOf(ask.about()).length()));
+            default -> Optional.empty();
+        };
+    }
+
+    /** What core computes; what it refuses and is about no other question stands at this one. */
+    <T> T at(String name, Supplier<T> computed) {
+        try {
+            return computed.get();
+        } catch (AskException unread) {
+            throw unread;
+        } catch (IllegalArgumentException refusal) {
+            var said = Refused.said(refusal);
+            throw askOf(said, question.asks().stream()).isPresent() ? refusal : AskException.refused(name, said);
+        }
     }
 
     /** A quantity of an answer, told in whole units of the book, and in those of the trade beside it where both are asked for. */

@@ -16,6 +16,7 @@ import cornerbook.core.lift.LiftPoints;
 import cornerbook.core.lift.LiftStack;
 import cornerbook.core.lift.PartOff;
 import cornerbook.core.quantity.Quoted;
+import cornerbook.core.lift.LiftSaid;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Refused;
 import cornerbook.core.say.Said;
@@ -37,38 +38,38 @@ final class LiftQuestion {
                             List.of(
                                     Ask.quantity(
                                             "point-height", Label.LIFT_POINT_HEIGHT,
-                                            "mm", "height of the lift point", Help.LIFT_POINT_HEIGHT),
+                                            "mm", LiftSaid.Part.HEIGHT_OF_POINT, Help.LIFT_POINT_HEIGHT),
                                     Ask.quantity(
                                             "clearance", Label.LIFT_CLEARANCE,
-                                            "mm", "clearance on the arm's way", Help.LIFT_CLEARANCE),
+                                            "mm", LiftSaid.Part.CLEARANCE_ON_WAY, Help.LIFT_CLEARANCE),
                                     Ask.quantity(
                                             "arm-height", Label.LIFT_ARM_HEIGHT,
-                                            "mm", "height of the arm", Help.LIFT_ARM_HEIGHT),
+                                            "mm", LiftSaid.Part.HEIGHT_OF_ARM, Help.LIFT_ARM_HEIGHT),
                                     Ask.quantity(
                                             "adapter-height", Label.LIFT_ADAPTER_HEIGHT,
-                                            "mm", "height of the adapter", Help.LIFT_ADAPTER_HEIGHT),
+                                            "mm", LiftSaid.Part.HEIGHT_OF_ADAPTER, Help.LIFT_ADAPTER_HEIGHT),
                                     Ask.quantity(
                                             "blocks", Label.LIFT_BLOCKS,
-                                            "mm", "height of the blocks", Help.LIFT_BLOCKS)),
+                                            "mm", LiftSaid.Part.BLOCK_HEIGHT, Help.LIFT_BLOCKS)),
                             List.of("point-height", "clearance", "arm-height"),
                             LiftQuestion::stack),
                     new Group(
                             "loads", Title.LIFT_LOADS, Note.LIFT_LOADS,
                             List.of(
                                     Ask.quantity(
-                                            "front", Label.LIFT_FRONT, "kg", "front axle load", Help.LIFT_FRONT),
-                                    Ask.quantity("rear", Label.LIFT_REAR, "kg", "rear axle load", Help.LIFT_REAR),
+                                            "front", Label.LIFT_FRONT, "kg", LiftSaid.Part.FRONT_AXLE_LOAD, Help.LIFT_FRONT),
+                                    Ask.quantity("rear", Label.LIFT_REAR, "kg", LiftSaid.Part.REAR_AXLE_LOAD, Help.LIFT_REAR),
                                     Ask.quantity(
-                                            "wheelbase", Label.LIFT_WHEELBASE, "mm", "wheelbase", Help.LIFT_WHEELBASE),
+                                            "wheelbase", Label.LIFT_WHEELBASE, "mm", LiftSaid.Part.WHEELBASE, Help.LIFT_WHEELBASE),
                                     Ask.quantity(
                                             "points-front", Label.LIFT_POINTS_FRONT,
-                                            "mm", "lift point", Help.LIFT_POINTS_FRONT),
+                                            "mm", LiftSaid.Part.POINT_BEHIND_FRONT_AXLE, Help.LIFT_POINTS_FRONT),
                                     Ask.quantity(
                                             "points-rear", Label.LIFT_POINTS_REAR,
                                             "mm", null, Help.LIFT_POINTS_REAR),
                                     Ask.quantity(
                                             "points-width", Label.LIFT_POINTS_WIDTH,
-                                            "mm", null, Help.LIFT_POINTS_WIDTH),
+                                            "mm", LiftSaid.Part.POINT_LEFT_OF_CENTRE, Help.LIFT_POINTS_WIDTH),
                                     Ask.quantity(
                                             "points-rear-width", Label.LIFT_POINTS_REAR_WIDTH,
                                             "mm", null, Help.LIFT_POINTS_REAR_WIDTH),
@@ -77,22 +78,22 @@ final class LiftQuestion {
                                             "LF 650 750; RF 700 -740; LR 2150 745; RR 2150 -745", Help.LIFT_POINTS),
                                     Ask.quantity(
                                             "arm-rating", Label.LIFT_ARM_RATING,
-                                            "kg", "rating of an arm", Help.LIFT_ARM_RATING),
+                                            "kg", LiftSaid.Part.ARM_RATING, Help.LIFT_ARM_RATING),
                                     Ask.quantity(
                                             "hoist-rating", Label.LIFT_HOIST_RATING,
-                                            "kg", "rating of the hoist", Help.LIFT_HOIST_RATING),
+                                            "kg", LiftSaid.Part.HOIST_RATING, Help.LIFT_HOIST_RATING),
                                     Ask.number(
                                             "left-share", Label.LIFT_LEFT_SHARE,
-                                            "%", "left share of the load", Help.LIFT_LEFT_SHARE),
+                                            "%", LiftSaid.Part.LEFT_SHARE, Help.LIFT_LEFT_SHARE),
                                     Ask.quantity(
                                             "track", Label.LIFT_TRACK,
-                                            "mm", "track", new Otherwise(Help.LIFT_TRACK, new Amount(USUAL_TRACK_MM, "mm", 0))),
+                                            "mm", LiftSaid.Part.TRACK, new Otherwise(Help.LIFT_TRACK, new Amount(USUAL_TRACK_MM, "mm", 0))),
                                     Ask.quantity(
                                             "wheels-off", Label.LIFT_WHEELS_OFF,
-                                            "kg", "mass of the front wheels", Help.LIFT_WHEELS_OFF),
+                                            "kg", null, Help.LIFT_WHEELS_OFF),
                                     new Ask(
                                             "off", Label.LIFT_OFF,
-                                            new Ask.Several(Example.PART_OFF, 3), Help.LIFT_OFF, Said.verbatim("part off"))),
+                                            new Ask.Several(Example.PART_OFF, 3), Help.LIFT_OFF, null)),
                             List.of(
                                     "front",
                                     "rear",
@@ -141,7 +142,8 @@ final class LiftQuestion {
         double wheelbaseMm = given.quantity("wheelbase");
         var off = new ArrayList<PartOff>();
         if (given.any("wheels-off")) {
-            off.addAll(PartOff.wheels(given.quantity("wheels-off"), wheelbaseMm));
+            double wheelKg = given.quantity("wheels-off");
+            off.addAll(given.at("wheels-off", () -> PartOff.wheels(wheelKg, wheelbaseMm)));
         }
         off.addAll(given.several("off", text -> part(given, text)));
         double armKg = given.quantity("arm-rating");
@@ -206,6 +208,6 @@ final class LiftQuestion {
             throw new Refused(new RefusalSaid.PartOffUnread(Quoted.of(text)));
         }
         return new PartOff(
-                match.group(1).strip(), given.quantity(match.group(2), "kg"), given.quantity(match.group(3), "mm"), 0);
+                Said.verbatim(match.group(1).strip()), given.quantity(match.group(2), "kg"), given.quantity(match.group(3), "mm"), 0);
     }
 }

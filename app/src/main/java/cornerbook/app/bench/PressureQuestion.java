@@ -8,6 +8,7 @@ import cornerbook.app.bench.AskSaid.NothingAsked;
 import cornerbook.app.bench.AskSaid.Otherwise;
 import cornerbook.app.bench.AskSaid.ReferencePressures;
 import cornerbook.app.bench.AskSaid.Title;
+import cornerbook.core.say.Said;
 import cornerbook.core.air.LeakRate;
 import cornerbook.core.air.LoadPressure;
 import cornerbook.core.say.Amount;
@@ -28,21 +29,21 @@ final class PressureQuestion {
                     new Group(
                             "load", Title.PRESSURE_LOAD, Note.PRESSURE_LOAD,
                             List.of(
-                                    Ask.quantity("axle-load", Label.PRESSURE_AXLE_LOAD, "kg", "axle load", Help.PRESSURE_AXLE_LOAD),
+                                    Ask.quantity("axle-load", Label.PRESSURE_AXLE_LOAD, "kg", Said.verbatim("axle load"), Help.PRESSURE_AXLE_LOAD),
                                     Ask.number(
-                                            "load-index", Label.PRESSURE_LOAD_INDEX, "", "load index", Help.PRESSURE_LOAD_INDEX),
+                                            "load-index", Label.PRESSURE_LOAD_INDEX, "", Said.verbatim("load index"), Help.PRESSURE_LOAD_INDEX),
                                     Ask.quantity(
                                             "reference", Label.PRESSURE_REFERENCE,
-                                            "kPa", "reference pressure", new ReferencePressures(Help.PRESSURE_REFERENCE, Amount.of(250, "kPa"), Amount.of(290, "kPa"), Amount.of(241.3, "kPa"))),
+                                            "kPa", Said.verbatim("reference pressure"), new ReferencePressures(Help.PRESSURE_REFERENCE, Amount.of(250, "kPa"), Amount.of(290, "kPa"), Amount.of(241.3, "kPa"))),
                                     Ask.quantity(
                                             "at-pressure", Label.PRESSURE_AT_PRESSURE,
-                                            "kPa", "placard pressure", Help.PRESSURE_AT_PRESSURE),
+                                            "kPa", Said.verbatim("placard pressure"), Help.PRESSURE_AT_PRESSURE),
                                     Ask.number(
                                             "exponent", Label.PRESSURE_EXPONENT,
-                                            "", "exponent of load on pressure", Help.PRESSURE_EXPONENT),
+                                            "", Said.verbatim("exponent of load on pressure"), Help.PRESSURE_EXPONENT),
                                     Ask.number(
                                             "heavier-side", Label.PRESSURE_HEAVIER_SIDE,
-                                            "%", "share of the heavier wheel", Help.PRESSURE_HEAVIER_SIDE)),
+                                            "%", Said.verbatim("share of the heavier wheel"), Help.PRESSURE_HEAVIER_SIDE)),
                             List.of("axle-load", "load-index", "reference", "at-pressure"),
                             PressureQuestion::load),
                     new Group(
@@ -54,10 +55,10 @@ final class PressureQuestion {
                                             "second", Label.PRESSURE_SECOND,
                                             "kPa", null, Help.PRESSURE_SECOND),
                                     Ask.quantity("second-at", Label.PRESSURE_SECOND_AT, "°C", null, Help.PRESSURE_SECOND_AT),
-                                    Ask.number("days", Label.PRESSURE_DAYS, "", "days between", Help.PRESSURE_DAYS),
+                                    Ask.number("days", Label.PRESSURE_DAYS, "", Said.verbatim("days between"), Help.PRESSURE_DAYS),
                                     Ask.quantity(
                                             "error", Label.PRESSURE_ERROR,
-                                            "kPa", "error of the gauge", new Otherwise(Help.PRESSURE_ERROR, Amount.of(GAUGE_ERROR_KPA, "kPa")))),
+                                            "kPa", Said.verbatim("error of the gauge"), new Otherwise(Help.PRESSURE_ERROR, Amount.of(GAUGE_ERROR_KPA, "kPa")))),
                             List.of("first", "first-at", "second", "second-at", "days"),
                             PressureQuestion::leak),
                     PressureSensorGroup.GROUP), NothingAsked.PRESSURE,

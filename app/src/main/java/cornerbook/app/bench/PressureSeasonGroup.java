@@ -30,10 +30,10 @@ final class PressureSeasonGroup {
                             "2, -4, -9, -8, -2, 5", Help.PRESSURE_MONTHS),
                     Ask.quantity(
                             "coldest", Label.PRESSURE_COLDEST,
-                            "°C", "coldest morning", Help.PRESSURE_COLDEST),
+                            "°C", Said.verbatim("coldest morning"), Help.PRESSURE_COLDEST),
                     Ask.number(
                             "months-ahead", Label.PRESSURE_MONTHS_AHEAD,
-                            "", "months ahead", Help.PRESSURE_MONTHS_AHEAD)),
+                            "", Said.verbatim("months ahead"), Help.PRESSURE_MONTHS_AHEAD)),
             List.of("placard", "stands-at", "months", "coldest"),
             PressureSeasonGroup::season);
 

@@ -32,19 +32,19 @@ final class PressureSensorGroup {
             List.of(
                     Ask.quantity(
                             "sensor-reads", Label.PRESSURE_SENSOR_READS,
-                            "kPa", "pressure of the sensor", Help.PRESSURE_SENSOR_READS),
+                            "kPa", Said.verbatim("pressure of the sensor"), Help.PRESSURE_SENSOR_READS),
                     Ask.quantity(
                             "gauge-reads", Label.PRESSURE_GAUGE_READS,
-                            "kPa", "pressure of the gauge", Help.PRESSURE_GAUGE_READS),
+                            "kPa", Said.verbatim("pressure of the gauge"), Help.PRESSURE_GAUGE_READS),
                     Ask.quantity(
                             "sensor-at", Label.PRESSURE_SENSOR_AT,
-                            "°C", "temperature of the sensor", Help.PRESSURE_SENSOR_AT),
+                            "°C", Said.verbatim("temperature of the sensor"), Help.PRESSURE_SENSOR_AT),
                     Ask.quantity(
                             "gauge-at", Label.PRESSURE_GAUGE_AT,
                             "°C", null, Help.PRESSURE_GAUGE_AT),
                     Ask.quantity(
                             "sensor-placard", Label.PRESSURE_SENSOR_PLACARD,
-                            "kPa", "placard pressure", Help.PRESSURE_SENSOR_PLACARD),
+                            "kPa", Said.verbatim("placard pressure"), Help.PRESSURE_SENSOR_PLACARD),
                     new Ask(
                             "sensor-since", Label.PRESSURE_SENSOR_SINCE,
                             new Ask.Day(), Help.PRESSURE_SENSOR_SINCE, Said.verbatim("battery of the sensor")),

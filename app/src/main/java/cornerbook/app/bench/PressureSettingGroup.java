@@ -5,6 +5,7 @@ import cornerbook.app.bench.AskSaid.Label;
 import cornerbook.app.bench.AskSaid.Note;
 import cornerbook.app.bench.AskSaid.Otherwise;
 import cornerbook.app.bench.AskSaid.Title;
+import cornerbook.core.say.Said;
 import cornerbook.core.air.PressureSetting;
 import cornerbook.core.say.Amount;
 import java.util.List;
@@ -17,28 +18,28 @@ final class PressureSettingGroup {
             List.of(
                     Ask.quantity(
                             "placard", Label.PRESSURE_PLACARD,
-                            "kPa", "placard pressure", Help.PRESSURE_PLACARD),
+                            "kPa", Said.verbatim("placard pressure"), Help.PRESSURE_PLACARD),
                     Ask.quantity(
                             "tyre-at", Label.PRESSURE_TYRE_AT,
-                            "°C", "temperature of the tyre", Help.PRESSURE_TYRE_AT),
+                            "°C", Said.verbatim("temperature of the tyre"), Help.PRESSURE_TYRE_AT),
                     Ask.quantity(
                             "stands-at", Label.PRESSURE_STANDS_AT,
-                            "°C", "temperature where it will stand", Help.PRESSURE_STANDS_AT),
+                            "°C", Said.verbatim("temperature where it will stand"), Help.PRESSURE_STANDS_AT),
                     Ask.quantity(
                             "maximum", Label.PRESSURE_MAXIMUM,
-                            "kPa", "pressure to be set", Help.PRESSURE_MAXIMUM),
+                            "kPa", Said.verbatim("pressure to be set"), Help.PRESSURE_MAXIMUM),
                     Ask.quantity(
                             "altitude", Label.PRESSURE_ALTITUDE,
-                            "m", "altitude", Help.PRESSURE_ALTITUDE),
+                            "m", Said.verbatim("altitude"), Help.PRESSURE_ALTITUDE),
                     Ask.quantity(
                             "stands-altitude", Label.PRESSURE_STANDS_ALTITUDE,
                             "m", null, Help.PRESSURE_STANDS_ALTITUDE),
                     Ask.quantity(
                             "gauge-offset", Label.PRESSURE_GAUGE_OFFSET,
-                            "kPa", "offset of the gauge", Help.PRESSURE_GAUGE_OFFSET),
+                            "kPa", Said.verbatim("offset of the gauge"), Help.PRESSURE_GAUGE_OFFSET),
                     Ask.quantity(
                             "gauge-error", Label.PRESSURE_GAUGE_ERROR,
-                            "kPa", "error of the gauge", new Otherwise(Help.PRESSURE_GAUGE_ERROR, Amount.of(PressureQuestion.GAUGE_ERROR_KPA, "kPa"))),
+                            "kPa", Said.verbatim("error of the gauge"), new Otherwise(Help.PRESSURE_GAUGE_ERROR, Amount.of(PressureQuestion.GAUGE_ERROR_KPA, "kPa"))),
                     new Ask(
                             "driven", Label.PRESSURE_DRIVEN,
                             new Ask.Tick(), Help.PRESSURE_DRIVEN, null)),

@@ -10,6 +10,7 @@ import cornerbook.core.say.Said;
 import cornerbook.core.torque.ScaleSetting;
 import cornerbook.core.torque.TighteningOrder;
 import cornerbook.core.torque.TorqueBar;
+import cornerbook.core.torque.TorqueSaid;
 import cornerbook.core.torque.WrenchCalibration;
 import cornerbook.core.torque.WrenchScale;
 import cornerbook.core.torque.WrenchSetting;
@@ -23,13 +24,13 @@ final class TorqueQuestion {
             "torque", Title.TORQUE, Description.TORQUE,
             List.of(Ask.quantity(
                     "torque", Label.TORQUE_TORQUE,
-                    "N·m", "torque", Help.TORQUE_TORQUE)),
+                    "N·m", TorqueSaid.Part.TORQUE, Help.TORQUE_TORQUE)),
             List.of(
                     new Group(
                             "order", Title.TORQUE_ORDER, Note.TORQUE_ORDER,
                             List.of(Ask.number(
                                     "count", Label.TORQUE_COUNT,
-                                    "", "fasteners per wheel", Help.TORQUE_COUNT)),
+                                    "", TorqueSaid.Part.FASTENERS_PER_WHEEL, Help.TORQUE_COUNT)),
                             List.of("count"),
                             TorqueQuestion::order),
                     new Group(
@@ -37,22 +38,22 @@ final class TorqueQuestion {
                             List.of(
                                     Ask.quantity(
                                             "length", Label.TORQUE_LENGTH,
-                                            "mm", "wrench length", Help.TORQUE_LENGTH),
+                                            "mm", TorqueSaid.Part.WRENCH_LENGTH, Help.TORQUE_LENGTH),
                                     Ask.quantity(
                                             "adapter", Label.TORQUE_ADAPTER,
-                                            "mm", "adapter length", Help.TORQUE_ADAPTER),
+                                            "mm", TorqueSaid.Part.ADAPTER_LENGTH, Help.TORQUE_ADAPTER),
                                     Ask.quantity(
                                             "angle", Label.TORQUE_ANGLE,
-                                            "°", "adapter angle", Help.TORQUE_ANGLE),
+                                            "°", TorqueSaid.Part.ADAPTER_ANGLE, Help.TORQUE_ANGLE),
                                     Ask.quantity(
                                             "wrench-from", Label.TORQUE_WRENCH_FROM,
-                                            "N·m", "bottom of the wrench's scale", Help.TORQUE_WRENCH_FROM),
+                                            "N·m", TorqueSaid.Part.BOTTOM_OF_SCALE, Help.TORQUE_WRENCH_FROM),
                                     Ask.quantity(
                                             "wrench-to", Label.TORQUE_WRENCH_TO,
-                                            "N·m", "top of the wrench's scale", Help.TORQUE_WRENCH_TO),
+                                            "N·m", TorqueSaid.Part.TOP_OF_SCALE, Help.TORQUE_WRENCH_TO),
                                     Ask.quantity(
                                             "wrench-offset", Label.TORQUE_WRENCH_OFFSET,
-                                            "N·m", "offset of the wrench", Help.TORQUE_WRENCH_OFFSET)),
+                                            "N·m", TorqueSaid.Part.OFFSET_OF_WRENCH, Help.TORQUE_WRENCH_OFFSET)),
                             List.of("torque", "length", "adapter"),
                             TorqueQuestion::setting),
                     ClampLoadGroup.GROUP,
@@ -61,10 +62,10 @@ final class TorqueQuestion {
                             List.of(
                                     Ask.quantity(
                                             "bar", Label.TORQUE_BAR,
-                                            "N·m", "torque of the bar", Help.TORQUE_BAR),
+                                            "N·m", TorqueSaid.Part.TORQUE_OF_BAR, Help.TORQUE_BAR),
                                     Ask.number(
                                             "bar-spread", Label.TORQUE_BAR_SPREAD,
-                                            "%", "spread of the bar", Help.TORQUE_BAR_SPREAD)),
+                                            "%", TorqueSaid.Part.SPREAD_OF_BAR, Help.TORQUE_BAR_SPREAD)),
                             List.of("torque", "bar", "bar-spread"),
                             TorqueQuestion::bar),
                     new Group(
@@ -72,10 +73,10 @@ final class TorqueQuestion {
                             List.of(
                                     new Ask(
                                             "calibrated", Label.TORQUE_CALIBRATED,
-                                            new Ask.Day(), Help.TORQUE_CALIBRATED, Said.verbatim("wrench was calibrated")),
+                                            new Ask.Day(), Help.TORQUE_CALIBRATED, null),
                                     Ask.number(
                                             "cycles", Label.TORQUE_CYCLES,
-                                            "", "cycles of the wrench", Help.TORQUE_CYCLES)),
+                                            "", null, Help.TORQUE_CYCLES)),
                             List.of("calibrated"),
                             TorqueQuestion::calibration)), NothingAsked.TORQUE,
             "cornerbook torque \"98 lbf·ft\" --adapter \"6 in\" --length \"18 in\" --thread M14x1.5 --class 10.9 --count 5");
@@ -86,7 +87,8 @@ final class TorqueQuestion {
         if (!given.any("count")) {
             return List.of();
         }
-        var order = TighteningOrder.of(given.whole("count"));
+        int count = given.whole("count");
+        var order = given.at("count", () -> TighteningOrder.of(count));
         var numbers = order.order().stream().map(String::valueOf).collect(Collectors.joining(" "));
         return List.of(Part.of("order", order, new AnswerSaid.TighteningPlaces(numbers)));
     }
@@ -136,7 +138,9 @@ final class TorqueQuestion {
             return List.of();
         }
         var cycles = given.findWhole("cycles");
-        var due = WrenchCalibration.of(given.day("calibrated"), cycles == null ? 0 : cycles, given.today());
+        var calibrated = given.day("calibrated");
+        var due = given.at(
+                "calibrated", () -> WrenchCalibration.of(calibrated, cycles == null ? 0 : cycles, given.today()));
         return List.of(Part.of("calibration", due, new AnswerSaid.WrenchDue(due.dueOn(), due.cyclesLeft())));
     }
 }

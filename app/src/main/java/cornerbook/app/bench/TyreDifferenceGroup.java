@@ -27,10 +27,10 @@ final class TyreDifferenceGroup {
                             new Ask.Several(Example.WORN, 4), Help.TYRE_WORN, Said.verbatim("worn tyre")),
                     Ask.quantity(
                             "circumference-limit", Label.TYRE_CIRCUMFERENCE_LIMIT,
-                            "mm", "limit of the circumference", Help.TYRE_CIRCUMFERENCE_LIMIT),
+                            "mm", Said.verbatim("limit of the circumference"), Help.TYRE_CIRCUMFERENCE_LIMIT),
                     Ask.quantity(
                             "tread-limit", Label.TYRE_TREAD_LIMIT,
-                            "mm", "limit of the tread", Help.TYRE_TREAD_LIMIT)),
+                            "mm", Said.verbatim("limit of the tread"), Help.TYRE_TREAD_LIMIT)),
             List.of("worn"),
             TyreDifferenceGroup::answer);
 

@@ -35,7 +35,7 @@ final class TyreQuestion {
                                     Ask.words("other", Label.TYRE_OTHER, "235/50R18 101H", Help.TYRE_OTHER),
                                     Ask.quantity(
                                             "speed", Label.TYRE_SPEED,
-                                            "km/h", "speed shown", new Otherwise(Help.TYRE_SPEED, Amount.of(USUAL_SPEED_KMH, "km/h")))),
+                                            "km/h", Said.verbatim("speed shown"), new Otherwise(Help.TYRE_SPEED, Amount.of(USUAL_SPEED_KMH, "km/h")))),
                             List.of("placard", "other"),
                             TyreQuestion::comparison),
                     TyreAgeGroup.GROUP,
@@ -51,7 +51,7 @@ final class TyreQuestion {
                                             MOUNTING, Help.TYRE_WHEEL),
                                     Ask.quantity(
                                             "caliper-gap", Label.TYRE_CALIPER_GAP,
-                                            "mm", "caliper gap", Help.TYRE_CALIPER_GAP)),
+                                            "mm", Said.verbatim("caliper gap"), Help.TYRE_CALIPER_GAP)),
                             List.of("hub", "wheel"),
                             TyreQuestion::fit)), NothingAsked.TYRE,
             "cornerbook tyre --placard \"225/55R18 98V\" --other \"235/50R18 101H\" --speed \"62 mph\"");

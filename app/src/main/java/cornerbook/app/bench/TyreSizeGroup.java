@@ -24,7 +24,7 @@ final class TyreSizeGroup {
                             "225/55R18 98V", Help.TYRE_SIZE),
                     Ask.number(
                             "rim", Label.TYRE_RIM,
-                            "in", "rim width", Help.TYRE_RIM)),
+                            "in", Said.verbatim("rim width"), Help.TYRE_RIM)),
             List.of("size"),
             TyreSizeGroup::answer);
 

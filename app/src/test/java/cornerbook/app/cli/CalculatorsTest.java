@@ -136,7 +136,7 @@ class CalculatorsTest {
                 "lift --front 1000 --rear 1000 --wheelbase 2800 --points-front 600 --points-rear 2000 --points-width 1500 --arm-rating '2000 lb' --hoist-rating 4000 --wheels-off '20 psi' | 2 | has the unit \"psi\", expected one of kg",
                 "lift --front 1800 --rear 500 --wheelbase 2800 --points-front 800 --points-rear 2000 --points-width 1500 --arm-rating 1000 --hoist-rating 4000 | 3 | outside the lift points: the car would tip",
                 "torque 130 --adapter '6 in' | 2 | --length",
-                "torque '-5 N·m' --count 5 --bar 100 --bar-spread 15 | 3 | torque is -5 N·m, expected 1 to 1000 N·m",
+                "torque '-5 N·m' --count 5 --bar 100 --bar-spread 15 | 3 | torque is −5 N·m, expected 1 to 1 000 N·m",
                 "torque 130 --count 5 --units imperial | 2 | --units",
                 "torque 130 --cuont 5 | 2 | --cuont",
                 "torque 130 --thread M14 --class 10.9 --cone 60 --ball 14 | 2 | expected one of the two",

@@ -26,7 +26,9 @@ public final class Range {
         if (!(value >= lowest && value <= highest)) {
             throw new Refused(new QuantitySaid.OutOfRange(
                     what,
-                    isWritten(value) ? Amount.exact(value, unit) : Amount.significant(value, unit, SHOWN_DIGITS),
+                    !Double.isFinite(value)
+                            ? Said.verbatim(String.valueOf(value))
+                            : isWritten(value) ? Amount.exact(value, unit) : Amount.significant(value, unit, SHOWN_DIGITS),
                     Between.exact(lowest, highest, unit)));
         }
         return value;
