@@ -1,5 +1,8 @@
 package cornerbook.app.bench;
 
+import cornerbook.app.request.Told;
+import cornerbook.core.air.AirSaid;
+import cornerbook.core.say.Said;
 import cornerbook.words.Reader;
 import cornerbook.core.say.Refused;
 import cornerbook.core.air.SeasonMonth;
@@ -70,7 +73,7 @@ final class PressureSeasonGroup {
                 given.any("coldest")
                         ? given.quantity("coldest")
                         : Objects.requireNonNull(climate).coldestMorningC(),
-                typed || climate == null ? "as typed" : climate.citation());
+                typed || climate == null ? AirSaid.Origin.AS_TYPED : Said.verbatim(climate.citation()));
         return List.of(new Part("season", lines(given, season), season));
     }
 
@@ -103,7 +106,7 @@ final class PressureSeasonGroup {
                     month.isSpread()
                             ? "%s: %s at %s in the morning, %s at %s in the afternoon"
                                     .formatted(
-                                            month.name(),
+                                            Told.say(month.name()),
                                             shown.show(cold.pressureKpa(), "kPa"),
                                             shown.show(cold.temperatureC(), "°C"),
                                             shown.show(mild.pressureKpa(), "kPa"),
@@ -120,7 +123,7 @@ final class PressureSeasonGroup {
                         shown.show(season.warningKpa(), "kPa"),
                         shown.show(season.marginKpa(), "kPa"),
                         shown.show(season.errorKpa(), "kPa")));
-        lines.add("Temperatures: " + season.temperaturesFrom());
+        lines.add("Temperatures: " + Told.say(season.temperaturesFrom()));
         return lines;
     }
 }

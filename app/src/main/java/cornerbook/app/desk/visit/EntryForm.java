@@ -170,7 +170,7 @@ final class EntryForm {
                     (stays ? "Wheel " : "Going on, ") + left,
                     TORQUE,
                     stop(left),
-                    List.of(QuantityText.sentence(air(corner).sentence(), units.system())),
+                    List.of(Told.say(air(corner).sentence())),
                     slots.leaving(corner)));
         }
         return groups;
