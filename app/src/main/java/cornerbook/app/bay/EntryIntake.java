@@ -148,7 +148,7 @@ final class EntryIntake {
                     shown,
                     shown == null ? null : reason == null ? CORRECTED : reason);
         } catch (IllegalArgumentException e) {
-            throw new RefusedEntry(entry.where() + "/written", Typed.sentence(String.valueOf(e.getMessage())));
+            throw new RefusedEntry(entry.where() + "/written", Typed.sentence(e));
         }
     }
 
@@ -184,7 +184,7 @@ final class EntryIntake {
                         tag, code == null ? null : Tin.parse(code).symbols(), entry.optionalText("sensor." + corner)));
             } catch (IllegalArgumentException e) {
                 throw new RefusedEntry(
-                        entry.where() + "/dateCode." + corner, Typed.sentence(String.valueOf(e.getMessage())));
+                        entry.where() + "/dateCode." + corner, Typed.sentence(e));
             }
         });
         desk.book().recordLeaving(visitId, wheels, identities);

@@ -1,6 +1,7 @@
 package cornerbook.app.bench;
 
 import cornerbook.core.battery.BatteryHealth;
+import cornerbook.core.air.AirSaid;
 import cornerbook.core.air.LeakRate;
 import cornerbook.core.air.SensorCheck;
 import cornerbook.core.corner.Axle;
@@ -9,7 +10,6 @@ import cornerbook.core.say.Amount;
 import cornerbook.core.say.Said;
 import cornerbook.core.tyre.TyreAge;
 import java.time.LocalDate;
-import java.time.Month;
 import org.jspecify.annotations.Nullable;
 
 /** The lines of the calculators' answers. */
@@ -29,7 +29,7 @@ public interface AnswerSaid extends Said {
 
     record SetNow(Said set, Said error, Said cold, Said standingAt) implements AnswerSaid {}
 
-    record MonthReads(MonthName month, Said cold, Said coldAt, Said mild, Said mildAt) implements AnswerSaid {}
+    record MonthReads(AirSaid.MonthName month, Said cold, Said coldAt, Said mild, Said mildAt) implements AnswerSaid {}
 
     record ToBeRead(Said at, Said pressure) implements AnswerSaid {}
 
@@ -131,12 +131,4 @@ public interface AnswerSaid extends Said {
     record Stops(int stops, Said from, Said to, Amount apart, Axle axle, Said peak) implements AnswerSaid {}
 
     record CoolDown(Amount minutes) implements AnswerSaid {}
-
-    /** Lines without facts, and words of a line. */
-    enum Word implements AnswerSaid {
-        AS_TYPED
-    }
-
-    /** A month in a list. */
-    record MonthName(Month month) implements AnswerSaid {}
 }

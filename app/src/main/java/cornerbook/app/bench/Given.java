@@ -111,6 +111,14 @@ public record Given(
         }
     }
 
+    /** The same where nothing is computed but only refused. */
+    void at(String name, Runnable checked) {
+        at(name, () -> {
+            checked.run();
+            return true;
+        });
+    }
+
     /** A quantity of an answer, told in whole units of the book, and in those of the trade beside it where both are asked for. */
     Said told(double value, String bookUnit) {
         var amount = new Amount(value, bookUnit, 0);

@@ -8,6 +8,8 @@ import cornerbook.app.bench.AskSaid.NothingAsked;
 import cornerbook.app.bench.AskSaid.Otherwise;
 import cornerbook.app.bench.AskSaid.ReferencePressures;
 import cornerbook.app.bench.AskSaid.Title;
+import cornerbook.core.tyre.TyreSaid;
+import cornerbook.core.air.AirSaid;
 import cornerbook.core.say.Said;
 import cornerbook.core.air.LeakRate;
 import cornerbook.core.air.LoadPressure;
@@ -29,21 +31,21 @@ final class PressureQuestion {
                     new Group(
                             "load", Title.PRESSURE_LOAD, Note.PRESSURE_LOAD,
                             List.of(
-                                    Ask.quantity("axle-load", Label.PRESSURE_AXLE_LOAD, "kg", Said.verbatim("axle load"), Help.PRESSURE_AXLE_LOAD),
+                                    Ask.quantity("axle-load", Label.PRESSURE_AXLE_LOAD, "kg", AirSaid.Input.AXLE_LOAD, Help.PRESSURE_AXLE_LOAD),
                                     Ask.number(
-                                            "load-index", Label.PRESSURE_LOAD_INDEX, "", Said.verbatim("load index"), Help.PRESSURE_LOAD_INDEX),
+                                            "load-index", Label.PRESSURE_LOAD_INDEX, "", TyreSaid.Input.LOAD_INDEX, Help.PRESSURE_LOAD_INDEX),
                                     Ask.quantity(
                                             "reference", Label.PRESSURE_REFERENCE,
-                                            "kPa", Said.verbatim("reference pressure"), new ReferencePressures(Help.PRESSURE_REFERENCE, Amount.of(250, "kPa"), Amount.of(290, "kPa"), Amount.of(241.3, "kPa"))),
+                                            "kPa", AirSaid.Input.REFERENCE_PRESSURE, new ReferencePressures(Help.PRESSURE_REFERENCE, Amount.of(250, "kPa"), Amount.of(290, "kPa"), Amount.of(241.3, "kPa"))),
                                     Ask.quantity(
                                             "at-pressure", Label.PRESSURE_AT_PRESSURE,
-                                            "kPa", Said.verbatim("placard pressure"), Help.PRESSURE_AT_PRESSURE),
+                                            "kPa", AirSaid.Input.PLACARD_PRESSURE, Help.PRESSURE_AT_PRESSURE),
                                     Ask.number(
                                             "exponent", Label.PRESSURE_EXPONENT,
-                                            "", Said.verbatim("exponent of load on pressure"), Help.PRESSURE_EXPONENT),
+                                            "", AirSaid.Input.LOAD_EXPONENT, Help.PRESSURE_EXPONENT),
                                     Ask.number(
                                             "heavier-side", Label.PRESSURE_HEAVIER_SIDE,
-                                            "%", Said.verbatim("share of the heavier wheel"), Help.PRESSURE_HEAVIER_SIDE)),
+                                            "%", AirSaid.Input.HEAVIER_SHARE, Help.PRESSURE_HEAVIER_SIDE)),
                             List.of("axle-load", "load-index", "reference", "at-pressure"),
                             PressureQuestion::load),
                     new Group(
@@ -55,10 +57,10 @@ final class PressureQuestion {
                                             "second", Label.PRESSURE_SECOND,
                                             "kPa", null, Help.PRESSURE_SECOND),
                                     Ask.quantity("second-at", Label.PRESSURE_SECOND_AT, "°C", null, Help.PRESSURE_SECOND_AT),
-                                    Ask.number("days", Label.PRESSURE_DAYS, "", Said.verbatim("days between"), Help.PRESSURE_DAYS),
+                                    Ask.number("days", Label.PRESSURE_DAYS, "", AirSaid.Input.DAYS_BETWEEN, Help.PRESSURE_DAYS),
                                     Ask.quantity(
                                             "error", Label.PRESSURE_ERROR,
-                                            "kPa", Said.verbatim("error of the gauge"), new Otherwise(Help.PRESSURE_ERROR, Amount.of(GAUGE_ERROR_KPA, "kPa")))),
+                                            "kPa", AirSaid.Input.GAUGE_ERROR, new Otherwise(Help.PRESSURE_ERROR, Amount.of(GAUGE_ERROR_KPA, "kPa")))),
                             List.of("first", "first-at", "second", "second-at", "days"),
                             PressureQuestion::leak),
                     PressureSensorGroup.GROUP), NothingAsked.PRESSURE,

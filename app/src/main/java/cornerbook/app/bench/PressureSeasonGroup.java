@@ -4,6 +4,7 @@ import cornerbook.app.bench.AskSaid.Help;
 import cornerbook.app.bench.AskSaid.Label;
 import cornerbook.app.bench.AskSaid.Note;
 import cornerbook.app.bench.AskSaid.Title;
+import cornerbook.core.air.AirSaid;
 import cornerbook.core.air.SeasonMonth;
 import cornerbook.core.air.SeasonPressures;
 import cornerbook.core.say.Refused;
@@ -30,10 +31,10 @@ final class PressureSeasonGroup {
                             "2, -4, -9, -8, -2, 5", Help.PRESSURE_MONTHS),
                     Ask.quantity(
                             "coldest", Label.PRESSURE_COLDEST,
-                            "°C", Said.verbatim("coldest morning"), Help.PRESSURE_COLDEST),
+                            "°C", AirSaid.Input.COLDEST_MORNING, Help.PRESSURE_COLDEST),
                     Ask.number(
                             "months-ahead", Label.PRESSURE_MONTHS_AHEAD,
-                            "", Said.verbatim("months ahead"), Help.PRESSURE_MONTHS_AHEAD)),
+                            "", AirSaid.Input.MONTHS_AHEAD, Help.PRESSURE_MONTHS_AHEAD)),
             List.of("placard", "stands-at", "months", "coldest"),
             PressureSeasonGroup::season);
 
@@ -49,7 +50,7 @@ final class PressureSeasonGroup {
             throw AskException.refused(typed ? "coldest" : "months", RefusalSaid.Plainly.SEASON_HALF_GIVEN);
         }
         double placardKpa = given.quantity("placard");
-        var from = typed || climate == null ? AnswerSaid.Word.AS_TYPED : Said.verbatim(climate.citation());
+        var from = typed || climate == null ? AirSaid.Origin.AS_TYPED : Said.verbatim(climate.citation());
         var start = new SeasonPressures.Start(
                 placardKpa,
                 given.quantity("stands-at"),
@@ -62,13 +63,13 @@ final class PressureSeasonGroup {
                 given.any("coldest")
                         ? given.quantity("coldest")
                         : Objects.requireNonNull(climate).coldestMorningC(),
-                typed || climate == null ? "as typed" : climate.citation());
+                from);
         return List.of(new Part("season", lines(given, season, from), season));
     }
 
     private static List<SeasonMonth> typedMonths(Given given) {
         return BETWEEN.splitAsStream(given.words("months"))
-                .map(text -> SeasonMonth.ofMean(month(given, text)))
+                .map(text -> month(given, text))
                 .toList();
     }
 
@@ -77,9 +78,9 @@ final class PressureSeasonGroup {
         return SeasonMonth.of(climate, given.today().getMonth(), count);
     }
 
-    private static double month(Given given, String text) {
+    private static SeasonMonth month(Given given, String text) {
         try {
-            return given.quantity(text, "°C");
+            return SeasonMonth.ofMean(given.quantity(text, "°C"));
         } catch (IllegalArgumentException e) {
             throw AskException.unread("months", Refused.said(e));
         }
@@ -94,7 +95,7 @@ final class PressureSeasonGroup {
             lines.add(
                     name != null && month.isSpread()
                             ? new AnswerSaid.MonthReads(
-                                    new AnswerSaid.MonthName(name),
+                                    new AirSaid.MonthName(name),
                                     given.told(cold.pressureKpa(), "kPa"),
                                     given.told(cold.temperatureC(), "°C"),
                                     given.told(mild.pressureKpa(), "kPa"),

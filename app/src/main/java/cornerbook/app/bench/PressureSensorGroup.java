@@ -5,6 +5,7 @@ import cornerbook.app.bench.AskSaid.Label;
 import cornerbook.app.bench.AskSaid.Note;
 import cornerbook.app.bench.AskSaid.Option;
 import cornerbook.app.bench.AskSaid.Title;
+import cornerbook.core.air.AirSaid;
 import cornerbook.core.air.PressureWarning;
 import cornerbook.core.air.SensorAge;
 import cornerbook.core.air.SensorCheck;
@@ -32,22 +33,22 @@ final class PressureSensorGroup {
             List.of(
                     Ask.quantity(
                             "sensor-reads", Label.PRESSURE_SENSOR_READS,
-                            "kPa", Said.verbatim("pressure of the sensor"), Help.PRESSURE_SENSOR_READS),
+                            "kPa", AirSaid.Input.SENSOR_PRESSURE, Help.PRESSURE_SENSOR_READS),
                     Ask.quantity(
                             "gauge-reads", Label.PRESSURE_GAUGE_READS,
-                            "kPa", Said.verbatim("pressure of the gauge"), Help.PRESSURE_GAUGE_READS),
+                            "kPa", AirSaid.Input.GAUGE_PRESSURE, Help.PRESSURE_GAUGE_READS),
                     Ask.quantity(
                             "sensor-at", Label.PRESSURE_SENSOR_AT,
-                            "°C", Said.verbatim("temperature of the sensor"), Help.PRESSURE_SENSOR_AT),
+                            "°C", AirSaid.Input.SENSOR_TEMPERATURE, Help.PRESSURE_SENSOR_AT),
                     Ask.quantity(
                             "gauge-at", Label.PRESSURE_GAUGE_AT,
                             "°C", null, Help.PRESSURE_GAUGE_AT),
                     Ask.quantity(
                             "sensor-placard", Label.PRESSURE_SENSOR_PLACARD,
-                            "kPa", Said.verbatim("placard pressure"), Help.PRESSURE_SENSOR_PLACARD),
+                            "kPa", AirSaid.Input.PLACARD_PRESSURE, Help.PRESSURE_SENSOR_PLACARD),
                     new Ask(
                             "sensor-since", Label.PRESSURE_SENSOR_SINCE,
-                            new Ask.Day(), Help.PRESSURE_SENSOR_SINCE, Said.verbatim("battery of the sensor")),
+                            new Ask.Day(), Help.PRESSURE_SENSOR_SINCE, AirSaid.Input.SENSOR_BATTERY),
                     Ask.choice(
                             "learning", Label.PRESSURE_LEARNING,
                             WAYS, Help.PRESSURE_LEARNING)),
@@ -69,7 +70,7 @@ final class PressureSensorGroup {
         given.findWords("learning").map(PressureSensorGroup::warning).ifPresent(warning -> {
             var learning = SensorLearning.of(warning);
             parts.add(Part.of(
-                    "sensorLearning", learning, new AnswerSaid.LearnsBy(Said.verbatim(learning.sentence()))));
+                    "sensorLearning", learning, new AnswerSaid.LearnsBy(learning.sentence())));
         });
         return parts;
     }

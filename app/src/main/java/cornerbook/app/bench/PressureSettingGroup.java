@@ -5,6 +5,7 @@ import cornerbook.app.bench.AskSaid.Label;
 import cornerbook.app.bench.AskSaid.Note;
 import cornerbook.app.bench.AskSaid.Otherwise;
 import cornerbook.app.bench.AskSaid.Title;
+import cornerbook.core.air.AirSaid;
 import cornerbook.core.say.Said;
 import cornerbook.core.air.PressureSetting;
 import cornerbook.core.say.Amount;
@@ -18,28 +19,28 @@ final class PressureSettingGroup {
             List.of(
                     Ask.quantity(
                             "placard", Label.PRESSURE_PLACARD,
-                            "kPa", Said.verbatim("placard pressure"), Help.PRESSURE_PLACARD),
+                            "kPa", AirSaid.Input.PLACARD_PRESSURE, Help.PRESSURE_PLACARD),
                     Ask.quantity(
                             "tyre-at", Label.PRESSURE_TYRE_AT,
-                            "°C", Said.verbatim("temperature of the tyre"), Help.PRESSURE_TYRE_AT),
+                            "°C", AirSaid.Input.TYRE_TEMPERATURE, Help.PRESSURE_TYRE_AT),
                     Ask.quantity(
                             "stands-at", Label.PRESSURE_STANDS_AT,
-                            "°C", Said.verbatim("temperature where it will stand"), Help.PRESSURE_STANDS_AT),
+                            "°C", AirSaid.Input.STANDING_TEMPERATURE, Help.PRESSURE_STANDS_AT),
                     Ask.quantity(
                             "maximum", Label.PRESSURE_MAXIMUM,
-                            "kPa", Said.verbatim("pressure to be set"), Help.PRESSURE_MAXIMUM),
+                            "kPa", AirSaid.Input.MAXIMUM_PRESSURE, Help.PRESSURE_MAXIMUM),
                     Ask.quantity(
                             "altitude", Label.PRESSURE_ALTITUDE,
-                            "m", Said.verbatim("altitude"), Help.PRESSURE_ALTITUDE),
+                            "m", AirSaid.Input.ALTITUDE, Help.PRESSURE_ALTITUDE),
                     Ask.quantity(
                             "stands-altitude", Label.PRESSURE_STANDS_ALTITUDE,
                             "m", null, Help.PRESSURE_STANDS_ALTITUDE),
                     Ask.quantity(
                             "gauge-offset", Label.PRESSURE_GAUGE_OFFSET,
-                            "kPa", Said.verbatim("offset of the gauge"), Help.PRESSURE_GAUGE_OFFSET),
+                            "kPa", AirSaid.Input.GAUGE_OFFSET, Help.PRESSURE_GAUGE_OFFSET),
                     Ask.quantity(
                             "gauge-error", Label.PRESSURE_GAUGE_ERROR,
-                            "kPa", Said.verbatim("error of the gauge"), new Otherwise(Help.PRESSURE_GAUGE_ERROR, Amount.of(PressureQuestion.GAUGE_ERROR_KPA, "kPa"))),
+                            "kPa", AirSaid.Input.GAUGE_ERROR, new Otherwise(Help.PRESSURE_GAUGE_ERROR, Amount.of(PressureQuestion.GAUGE_ERROR_KPA, "kPa"))),
                     new Ask(
                             "driven", Label.PRESSURE_DRIVEN,
                             new Ask.Tick(), Help.PRESSURE_DRIVEN, null)),
@@ -78,7 +79,7 @@ final class PressureSettingGroup {
                         given.quantity("gauge-error", PressureQuestion.GAUGE_ERROR_KPA)));
         var maximumKpa = given.find("maximum");
         if (maximumKpa != null) {
-            setting.requireAtMost(maximumKpa);
+            given.at("maximum", () -> setting.requireAtMost(maximumKpa));
         }
         return List.of(Part.of(
                 "setting",

@@ -5,6 +5,7 @@ import cornerbook.app.bench.AskSaid.Help;
 import cornerbook.app.bench.AskSaid.Label;
 import cornerbook.app.bench.AskSaid.Note;
 import cornerbook.app.bench.AskSaid.Title;
+import cornerbook.core.tyre.TyreSaid;
 import cornerbook.core.quantity.Quoted;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Refused;
@@ -24,13 +25,13 @@ final class TyreDifferenceGroup {
             List.of(
                     new Ask(
                             "worn", Label.TYRE_WORN,
-                            new Ask.Several(Example.WORN, 4), Help.TYRE_WORN, Said.verbatim("worn tyre")),
+                            new Ask.Several(Example.WORN, 4), Help.TYRE_WORN, TyreSaid.Input.TYRES),
                     Ask.quantity(
                             "circumference-limit", Label.TYRE_CIRCUMFERENCE_LIMIT,
-                            "mm", Said.verbatim("limit of the circumference"), Help.TYRE_CIRCUMFERENCE_LIMIT),
+                            "mm", TyreSaid.Input.CIRCUMFERENCE_LIMIT, Help.TYRE_CIRCUMFERENCE_LIMIT),
                     Ask.quantity(
                             "tread-limit", Label.TYRE_TREAD_LIMIT,
-                            "mm", Said.verbatim("limit of the tread"), Help.TYRE_TREAD_LIMIT)),
+                            "mm", TyreSaid.Input.TREAD_LIMIT, Help.TYRE_TREAD_LIMIT)),
             List.of("worn"),
             TyreDifferenceGroup::answer);
 

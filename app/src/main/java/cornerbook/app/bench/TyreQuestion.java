@@ -7,6 +7,7 @@ import cornerbook.app.bench.AskSaid.Note;
 import cornerbook.app.bench.AskSaid.NothingAsked;
 import cornerbook.app.bench.AskSaid.Otherwise;
 import cornerbook.app.bench.AskSaid.Title;
+import cornerbook.core.tyre.TyreSaid;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Said;
 import cornerbook.core.tyre.Mounting;
@@ -35,7 +36,7 @@ final class TyreQuestion {
                                     Ask.words("other", Label.TYRE_OTHER, "235/50R18 101H", Help.TYRE_OTHER),
                                     Ask.quantity(
                                             "speed", Label.TYRE_SPEED,
-                                            "km/h", Said.verbatim("speed shown"), new Otherwise(Help.TYRE_SPEED, Amount.of(USUAL_SPEED_KMH, "km/h")))),
+                                            "km/h", TyreSaid.Input.SPEED_SHOWN, new Otherwise(Help.TYRE_SPEED, Amount.of(USUAL_SPEED_KMH, "km/h")))),
                             List.of("placard", "other"),
                             TyreQuestion::comparison),
                     TyreAgeGroup.GROUP,
@@ -51,7 +52,7 @@ final class TyreQuestion {
                                             MOUNTING, Help.TYRE_WHEEL),
                                     Ask.quantity(
                                             "caliper-gap", Label.TYRE_CALIPER_GAP,
-                                            "mm", Said.verbatim("caliper gap"), Help.TYRE_CALIPER_GAP)),
+                                            "mm", TyreSaid.Input.CALIPER_GAP, Help.TYRE_CALIPER_GAP)),
                             List.of("hub", "wheel"),
                             TyreQuestion::fit)), NothingAsked.TYRE,
             "cornerbook tyre --placard \"225/55R18 98V\" --other \"235/50R18 101H\" --speed \"62 mph\"");

@@ -4,6 +4,7 @@ import cornerbook.app.bench.AskSaid.Help;
 import cornerbook.app.bench.AskSaid.Label;
 import cornerbook.app.bench.AskSaid.Note;
 import cornerbook.app.bench.AskSaid.Title;
+import cornerbook.core.tyre.TyreSaid;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Said;
 import cornerbook.core.tyre.RimFit;
@@ -24,7 +25,7 @@ final class TyreSizeGroup {
                             "225/55R18 98V", Help.TYRE_SIZE),
                     Ask.number(
                             "rim", Label.TYRE_RIM,
-                            "in", Said.verbatim("rim width"), Help.TYRE_RIM)),
+                            "in", TyreSaid.Input.RIM_WIDTH, Help.TYRE_RIM)),
             List.of("size"),
             TyreSizeGroup::answer);
 
@@ -36,7 +37,7 @@ final class TyreSizeGroup {
         }
         var size = given.reading("size", TyreSize::parse);
         var parts = new ArrayList<Part>();
-        parts.add(size(given, SizeMeaning.of(size)));
+        parts.add(size(given, given.at("size", () -> SizeMeaning.of(size))));
         if (given.any("rim")) {
             parts.add(rim(given, RimFit.of(size, given.number("rim"))));
         }

@@ -1,5 +1,7 @@
 package cornerbook.app.desk;
 
+import cornerbook.app.request.Told;
+import cornerbook.core.say.Refused;
 import cornerbook.core.quantity.Quantities;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.WrittenReading;
@@ -44,7 +46,7 @@ public final class Typed {
         try {
             return parse.getAsDouble();
         } catch (IllegalArgumentException e) {
-            throw new IllegalArgumentException(sentence(String.valueOf(e.getMessage())), e);
+            throw new IllegalArgumentException(sentence(e), e);
         }
     }
 
@@ -58,6 +60,14 @@ public final class Typed {
         return asWritten.endsWith(" " + unit)
                 ? asWritten.substring(0, asWritten.length() - unit.length() - 1)
                 : asWritten;
+    }
+
+    /** The one sentence that a person is told of a refusal. */
+    public static String sentence(RuntimeException refusal) {
+        return sentence(
+                refusal instanceof IllegalArgumentException unfit
+                        ? Told.say(Refused.said(unfit))
+                        : String.valueOf(refusal.getMessage()));
     }
 
     /** With a capital and a full stop. */

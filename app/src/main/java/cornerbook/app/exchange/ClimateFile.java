@@ -1,5 +1,7 @@
 package cornerbook.app.exchange;
 
+import cornerbook.words.Reader;
+import cornerbook.core.say.Refused;
 import cornerbook.app.text.PlainText;
 import cornerbook.core.quantity.Quoted;
 import cornerbook.core.season.Climate;
@@ -71,7 +73,7 @@ public final class ClimateFile {
         try {
             return new Climate.MonthNormal(minimumC, maximumC);
         } catch (IllegalArgumentException e) {
-            throw new IllegalArgumentException("climate file line %d: %s".formatted(line, e.getMessage()), e);
+            throw new IllegalArgumentException("climate file line %d: %s".formatted(line, Reader.DEFAULT.say(Refused.said(e))), e);
         }
     }
 

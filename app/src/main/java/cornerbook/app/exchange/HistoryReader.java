@@ -1,5 +1,6 @@
 package cornerbook.app.exchange;
 
+import cornerbook.core.say.Refused;
 import cornerbook.app.book.car.WheelChange;
 import cornerbook.app.book.record.CarRecord;
 import cornerbook.app.book.record.VisitNotes;
@@ -262,7 +263,7 @@ final class HistoryReader {
                     json.optionalText("reason"));
         } catch (IllegalArgumentException e) {
             throw new ProblemException(
-                    json.where(), String.valueOf(e.getMessage()).replace(measure.name(), Words.of(measure)));
+                    json.where(), Refused.said(e));
         }
     }
 

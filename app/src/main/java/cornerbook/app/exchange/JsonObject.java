@@ -1,5 +1,6 @@
 package cornerbook.app.exchange;
 
+import cornerbook.core.say.Refused;
 import cornerbook.app.text.PlainText;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.WrittenReading;
@@ -134,7 +135,7 @@ record JsonObject(JsonNode node, String where) {
         try {
             return Quantities.parse(printable(where, node.stringValue()), bookUnit);
         } catch (IllegalArgumentException e) {
-            throw new ProblemException(where, String.valueOf(e.getMessage()));
+            throw new ProblemException(where, Refused.said(e));
         }
     }
 
@@ -173,7 +174,7 @@ record JsonObject(JsonNode node, String where) {
         try {
             return parse.applyAsDouble(written(name, bookUnit));
         } catch (IllegalArgumentException e) {
-            throw new ProblemException(where + "/" + name, String.valueOf(e.getMessage()));
+            throw new ProblemException(where + "/" + name, Refused.said(e));
         }
     }
 
@@ -189,7 +190,7 @@ record JsonObject(JsonNode node, String where) {
         try {
             return constructor.get();
         } catch (IllegalArgumentException e) {
-            throw new ProblemException(where, String.valueOf(e.getMessage()));
+            throw new ProblemException(where, Refused.said(e));
         }
     }
 }

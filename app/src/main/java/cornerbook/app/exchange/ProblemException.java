@@ -1,5 +1,6 @@
 package cornerbook.app.exchange;
 
+import cornerbook.core.say.Said;
 import cornerbook.core.finding.Problem;
 
 /** Leaves the object that cannot be read; whoever reads its neighbours keeps the problem and goes on. */
@@ -9,6 +10,11 @@ final class ProblemException extends RuntimeException {
     ProblemException(String where, String message) {
         super(message);
         problem = new Problem(where, message);
+    }
+
+    ProblemException(String where, Said said) {
+        super(said.toString());
+        problem = new Problem(where, said);
     }
 
     Problem problem() {

@@ -1,7 +1,5 @@
 package cornerbook.core.assess;
 
-import cornerbook.core.say.Said;
-
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.StandingReadings;
@@ -10,10 +8,13 @@ import cornerbook.core.car.Visit;
 import cornerbook.core.car.Wheel;
 import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.SetOf;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Limit;
 import cornerbook.core.finding.LimitTable;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Said;
 import cornerbook.core.tread.judge.SetForecast;
 import cornerbook.core.tread.judge.TreadFindings;
 import cornerbook.core.tread.judge.TreadForecaster;
@@ -69,7 +70,7 @@ final class SetJudge {
         if (forecaster.wasRead(set)) {
             judgeTread(set, role, wheelAt, from, until);
         } else {
-            notJudged.add(Said.verbatim("%s set: its tread was never measured".formatted(TreadFindings.seasonWord(set))));
+            notJudged.add(new AssessSaid.TreadNeverMeasured(new SetOf(set.season())));
         }
         findings.addAll(TyreAgeFindings.of(
                 set,
@@ -109,11 +110,11 @@ final class SetJudge {
         }
         var wise = limits.get(vehicle.jurisdiction(), Limit.Kind.TREAD_AT_FITTING, set.season(), from, until);
         return new Evidence(
-                "lowest reading at fitting",
-                lowest.getAsDouble() < wise.value()
-                        ? "%.1f mm, below the %.1f mm recommended at fitting"
-                                .formatted(lowest.getAsDouble(), wise.value())
-                        : "%.1f mm, recommended at fitting %.1f mm".formatted(lowest.getAsDouble(), wise.value()),
-                wise.citation());
+                new AssessSaid.LowestAtFitting(),
+                new AssessSaid.DepthAtFitting(
+                        new Amount(lowest.getAsDouble(), "mm", 1),
+                        new Amount(wise.value(), "mm", 1),
+                        lowest.getAsDouble() < wise.value()),
+                Said.verbatim(wise.citation()));
     }
 }

@@ -2,6 +2,7 @@ package cornerbook.core.car;
 
 import cornerbook.core.corner.Corner;
 import cornerbook.core.quantity.Range;
+import cornerbook.core.say.Refused;
 import cornerbook.core.tool.ShopTool;
 import java.time.LocalDate;
 import java.util.List;
@@ -79,7 +80,7 @@ public record Visit(
     }
 
     public Visit {
-        Range.check("odometer", odometerKm, 0, 3_000_000, "km");
+        Range.check(CarSaid.CarNumber.ODOMETER, odometerKm, 0, 3_000_000, "km");
         arrivedOn = Map.copyOf(arrivedOn);
         leftOn = Map.copyOf(leftOn);
         readings = List.copyOf(readings);
@@ -87,7 +88,7 @@ public record Visit(
         tools = List.copyOf(tools);
         tightened = Set.copyOf(tightened);
         if (tools.stream().map(ShopTool::kind).distinct().count() < tools.size()) {
-            throw new IllegalArgumentException("two tools of one kind stand at the visit, expected one of each kind");
+            throw new Refused(new CarSaid.TwoToolsOfAKind());
         }
     }
 

@@ -2,6 +2,8 @@ package cornerbook.core.assess;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import cornerbook.core.car.CarSaid;
+import cornerbook.core.quantity.Quoted;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Cars;
 import cornerbook.core.car.Customer;
@@ -29,11 +31,11 @@ class IdentityRulesTest {
             assertThat(check(WRONG_DIGIT, place, "225/55R18", 98, "V", null))
                     .containsExactly(new Problem(
                             "/vehicle/vin",
-                            "VIN \"1G4AH59H55G118341\" has \"5\" at position 9, expected the check digit 4"));
+                            new AssessSaid.VinCheckDigit(Quoted.of(WRONG_DIGIT), Quoted.of("5"), "4")));
         }
         assertThat(check("1G4AH59", "FI", "225/55R18", 98, "V", null))
                 .extracting(Problem::message)
-                .containsExactly("VIN \"1G4AH59\" has 7 symbols, expected 17");
+                .containsExactly(new CarSaid.VinLength(Quoted.of("1G4AH59"), 7, 17));
     }
 
     @Test

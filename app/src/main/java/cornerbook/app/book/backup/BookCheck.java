@@ -1,5 +1,6 @@
 package cornerbook.app.book.backup;
 
+import cornerbook.words.Reader;
 import cornerbook.app.book.bay.BayRows;
 import cornerbook.app.book.bay.RivalReading;
 import cornerbook.app.book.car.CarReader;
@@ -58,7 +59,7 @@ public final class BookCheck {
         var carId = history.vehicle().id();
         VisitRules.check(history, LocalDate.MAX)
                 .forEach(
-                        problem -> problems.add("Car %s, %s: %s".formatted(carId, problem.where(), problem.message())));
+                        problem -> problems.add("Car %s, %s: %s".formatted(carId, problem.where(), Reader.DEFAULT.say(problem.message()))));
         var notes = new BayRows(handle);
         for (var visit : history.visits()) {
             var rivals = notes.listRivals(visit.id()).stream().map(RivalReading::reading);

@@ -1,5 +1,7 @@
 package cornerbook.app.book.car;
 
+import cornerbook.words.Reader;
+import cornerbook.core.say.Refused;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.tool.ToolRows;
 import cornerbook.app.book.work.StandingTicks;
@@ -74,12 +76,17 @@ public final class CarReader {
                     .mapTo(String.class)
                     .findFirst()
                     .map(this::get);
-        } catch (IllegalArgumentException | DateTimeException e) {
-            throw new BookException(
-                    "The car %s cannot be read from the book, as one of its values cannot stand: %s"
-                            .formatted(vehicleId, e.getMessage()),
-                    e);
+        } catch (IllegalArgumentException e) {
+            throw unreadable(vehicleId, Reader.DEFAULT.say(Refused.said(e)), e);
+        } catch (DateTimeException e) {
+            throw unreadable(vehicleId, String.valueOf(e.getMessage()), e);
         }
+    }
+
+    private static BookException unreadable(String vehicleId, String why, RuntimeException cause) {
+        return new BookException(
+                "The car %s cannot be read from the book, as one of its values cannot stand: %s".formatted(vehicleId, why),
+                cause);
     }
 
     /** The visit of that id alone; empty when there is none. */

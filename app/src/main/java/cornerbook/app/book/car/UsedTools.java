@@ -1,5 +1,6 @@
 package cornerbook.app.book.car;
 
+import cornerbook.words.Reader;
 import cornerbook.core.tool.ShopTool;
 import cornerbook.app.book.store.Arrival;
 import cornerbook.app.book.store.BookException;
@@ -45,7 +46,7 @@ public final class UsedTools {
                     .find(toolId)
                     .filter(found -> found.kind() == kind)
                     .orElseThrow(() -> new BookException("The shop keeps no %s %s, expected one of its tools"
-                            .formatted(kind.title().toLowerCase(Locale.ROOT), toolId)));
+                            .formatted(Reader.DEFAULT.say(kind).toLowerCase(Locale.ROOT), toolId)));
             write(id, visitId, place, tool);
         }
         new CarWriter(handle).countChange(visitId);

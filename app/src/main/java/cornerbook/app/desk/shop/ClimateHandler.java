@@ -1,5 +1,7 @@
 package cornerbook.app.desk.shop;
 
+import cornerbook.app.request.Told;
+import cornerbook.core.say.Refused;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.EntryUnits;
 import cornerbook.app.desk.Form;
@@ -45,7 +47,7 @@ public final class ClimateHandler {
                     response,
                     422,
                     "desk/shop/climate",
-                    new ClimatePage(typed, kept, Typed.sentence(String.valueOf(e.getMessage()))));
+                    new ClimatePage(typed, kept, Typed.sentence(e)));
         }
     }
 
@@ -87,7 +89,7 @@ public final class ClimateHandler {
         try {
             return new Climate.MonthNormal(minimumC, maximumC);
         } catch (IllegalArgumentException e) {
-            throw new IllegalArgumentException("%s: %s".formatted(name, e.getMessage()), e);
+            throw new IllegalArgumentException("%s: %s".formatted(name, Told.say(Refused.said(e))), e);
         }
     }
 
@@ -98,7 +100,7 @@ public final class ClimateHandler {
         try {
             return Typed.valueOf(typed.get(field), UNIT, EntryUnits.of(typed).system());
         } catch (IllegalArgumentException e) {
-            throw new IllegalArgumentException("%s: %s".formatted(what, e.getMessage()), e);
+            throw new IllegalArgumentException("%s: %s".formatted(what, Told.say(Refused.said(e))), e);
         }
     }
 }

@@ -1,5 +1,6 @@
 package cornerbook.app.desk.visit;
 
+import cornerbook.core.say.Refused;
 import cornerbook.app.request.Told;
 
 import cornerbook.app.desk.EntryUnits;
@@ -169,7 +170,7 @@ final class EntryForm {
                     (stays ? "Wheel " : "Going on, ") + left,
                     TORQUE,
                     stop(left),
-                    List.of(QuantityText.sentence(air(corner).sentence(), units.system())),
+                    List.of(Told.say(air(corner).sentence())),
                     slots.leaving(corner)));
         }
         return groups;
@@ -251,7 +252,7 @@ final class EntryForm {
                 correct(slot, value, text, stored, showedNothing);
             }
         } catch (IllegalArgumentException e) {
-            errors.put(key, String.valueOf(e.getMessage()));
+            errors.put(key, Told.say(Refused.said(e)));
         }
     }
 

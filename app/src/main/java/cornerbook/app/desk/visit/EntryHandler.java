@@ -137,7 +137,7 @@ public final class EntryHandler {
             }
             asked = doubt.get();
         } catch (BookException | IllegalArgumentException e) {
-            error = Typed.sentence(String.valueOf(e.getMessage()));
+            error = Typed.sentence(e);
         }
         var retorque = new RetorqueForm(
                 typed.get("date"), asked.asks() ? "" : typed.get("odometer"), typed.get("torque"), error, asked);

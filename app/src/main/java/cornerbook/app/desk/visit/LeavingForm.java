@@ -72,7 +72,7 @@ final class LeavingForm {
                 identities.add(identity);
                 stopAt(leaving, identity).ifPresent(sentence -> errors.putIfAbsent(corner, sentence));
             } catch (IllegalArgumentException e) {
-                errors.putIfAbsent(corner, Typed.sentence(String.valueOf(e.getMessage())));
+                errors.putIfAbsent(corner, Typed.sentence(e));
             }
         });
         return List.copyOf(identities);

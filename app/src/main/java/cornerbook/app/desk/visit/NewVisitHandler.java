@@ -72,7 +72,7 @@ public final class NewVisitHandler {
             }
             asked = doubt.get();
         } catch (BookException | IllegalArgumentException e) {
-            error = Typed.sentence(String.valueOf(e.getMessage()));
+            error = Typed.sentence(e);
         }
         pages.send(
                 response,

@@ -54,7 +54,7 @@ public final class VisitDataHandler {
             }
             asked = doubt.get();
         } catch (BookException | IllegalArgumentException e) {
-            error = Typed.sentence(String.valueOf(e.getMessage()));
+            error = Typed.sentence(e);
         }
         send(
                 response,

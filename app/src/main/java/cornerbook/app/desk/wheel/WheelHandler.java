@@ -1,5 +1,7 @@
 package cornerbook.app.desk.wheel;
 
+import cornerbook.app.request.Told;
+import cornerbook.core.say.Refused;
 import cornerbook.app.sheet.LabelPaper;
 import cornerbook.app.sheet.LabelPlace;
 import cornerbook.app.sheet.ShelfLabels;
@@ -121,7 +123,7 @@ public final class WheelHandler {
             return new LabelPlace(
                     paper, (int) number(asked, "first", 1), number(asked, "right", 0), number(asked, "down", 0));
         } catch (IllegalArgumentException e) {
-            throw new PageException(422, String.valueOf(e.getMessage()));
+            throw new PageException(422, Told.say(Refused.said(e)));
         }
     }
 
