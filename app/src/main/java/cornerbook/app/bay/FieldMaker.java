@@ -5,6 +5,7 @@ import cornerbook.app.bay.BaySheet.Field;
 import cornerbook.app.bay.BaySheet.Last;
 import cornerbook.app.desk.asked.Slot;
 import cornerbook.app.desk.Words;
+import cornerbook.app.request.Told;
 import cornerbook.core.brake.judge.ThicknessPrediction;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Visit;
@@ -69,6 +70,6 @@ final class FieldMaker {
                         && each.side() == slot.spot())
                 .findFirst()
                 .map(each ->
-                        units.expected(each.measure(), each.expectedMm().mean(), each.credibleWithinMm(), each.asks()));
+                        units.expected(each.measure(), each.expectedMm().mean(), each.credibleWithinMm(), Told.say(each.asks())));
     }
 }

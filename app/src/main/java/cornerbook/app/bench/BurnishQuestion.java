@@ -7,9 +7,9 @@ import cornerbook.app.bench.AskSaid.Note;
 import cornerbook.app.bench.AskSaid.NothingAsked;
 import cornerbook.app.bench.AskSaid.Otherwise;
 import cornerbook.app.bench.AskSaid.Title;
-import cornerbook.core.say.Said;
 import cornerbook.core.brake.burnish.BrakedCar;
 import cornerbook.core.brake.burnish.BurnishDrive;
+import cornerbook.core.brake.burnish.BurnishSaid;
 import cornerbook.core.brake.burnish.BurnishStop;
 import cornerbook.core.brake.burnish.BurnishTarget;
 import cornerbook.core.brake.burnish.DiscBody;
@@ -33,18 +33,18 @@ final class BurnishQuestion {
             List.of(new Group(
                     "drive", Title.BURNISH_DRIVE, Note.BURNISH_DRIVE,
                     List.of(
-                            Ask.quantity("mass", Label.BURNISH_MASS, "kg", Said.verbatim("mass"), Help.BURNISH_MASS),
+                            Ask.quantity("mass", Label.BURNISH_MASS, "kg", BurnishSaid.Part.MASS, Help.BURNISH_MASS),
                             Ask.number(
                                     "front-share", Label.BURNISH_FRONT_SHARE,
-                                    "%", Said.verbatim("front share"), Help.BURNISH_FRONT_SHARE),
+                                    "%", BurnishSaid.Part.FRONT_SHARE, Help.BURNISH_FRONT_SHARE),
                             Ask.choice(
                                     "axle", Label.BURNISH_AXLE,
                                     List.of(new Ask.Option("front", Axle.FRONT), new Ask.Option("rear", Axle.REAR)), Help.BURNISH_AXLE),
                             Ask.quantity(
-                                    "disc-mass", Label.BURNISH_DISC_MASS, "kg", Said.verbatim("disc mass"), Help.BURNISH_DISC_MASS),
+                                    "disc-mass", Label.BURNISH_DISC_MASS, "kg", BurnishSaid.Part.DISC_MASS, Help.BURNISH_DISC_MASS),
                             Ask.quantity(
                                     "disc-diameter", Label.BURNISH_DISC_DIAMETER,
-                                    "mm", Said.verbatim("disc diameter"), Help.BURNISH_DISC_DIAMETER),
+                                    "mm", BurnishSaid.Part.DISC_DIAMETER, Help.BURNISH_DISC_DIAMETER),
                             new Ask(
                                     "solid", Label.BURNISH_SOLID,
                                     new Ask.Tick(), Help.BURNISH_SOLID, null),
@@ -53,22 +53,22 @@ final class BurnishQuestion {
                                     "225/55R18", Help.BURNISH_TYRE),
                             Ask.quantity(
                                     "from", Label.BURNISH_FROM,
-                                    "km/h", Said.verbatim("speed before the stop"), new Otherwise(Help.BURNISH_FROM, Amount.of(FROM_KMH, "km/h"))),
+                                    "km/h", BurnishSaid.Part.SPEED_BEFORE, new Otherwise(Help.BURNISH_FROM, Amount.of(FROM_KMH, "km/h"))),
                             Ask.quantity(
                                     "to", Label.BURNISH_TO,
-                                    "km/h", Said.verbatim("speed after the stop"), new Otherwise(Help.BURNISH_TO, Amount.of(TO_KMH, "km/h"))),
+                                    "km/h", BurnishSaid.Part.SPEED_AFTER, new Otherwise(Help.BURNISH_TO, Amount.of(TO_KMH, "km/h"))),
                             Ask.number(
                                     "deceleration", Label.BURNISH_DECELERATION,
-                                    "m/s²", Said.verbatim("deceleration"), Help.BURNISH_DECELERATION),
+                                    "m/s²", BurnishSaid.Part.DECELERATION, Help.BURNISH_DECELERATION),
                             Ask.number(
                                     "regeneration", Label.BURNISH_REGENERATION,
-                                    "%", Said.verbatim("regeneration share"), Help.BURNISH_REGENERATION),
+                                    "%", BurnishSaid.Part.REGENERATION_SHARE, Help.BURNISH_REGENERATION),
                             Ask.quantity(
                                     "air", Label.BURNISH_AIR,
-                                    "°C", Said.verbatim("air temperature"), new Otherwise(Help.BURNISH_AIR, Amount.of(AIR_C, "°C"))),
+                                    "°C", BurnishSaid.Part.AIR_TEMPERATURE, new Otherwise(Help.BURNISH_AIR, Amount.of(AIR_C, "°C"))),
                             Ask.quantity(
                                     "limit", Label.BURNISH_LIMIT,
-                                    "°C", Said.verbatim("limit"), new Otherwise(Help.BURNISH_LIMIT, Amount.of(LIMIT_C, "°C")))),
+                                    "°C", BurnishSaid.Part.LIMIT, new Otherwise(Help.BURNISH_LIMIT, Amount.of(LIMIT_C, "°C")))),
                     List.of("mass", "front-share", "disc-mass", "disc-diameter", "tyre"),
                     BurnishQuestion::drive)), NothingAsked.BURNISH,
             "cornerbook burnish --mass 1900 --front-share 68 --disc-mass 7.2 --disc-diameter 320 --tyre 225/55R18");

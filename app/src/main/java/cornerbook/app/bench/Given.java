@@ -6,13 +6,11 @@ import cornerbook.core.quantity.Quoted;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Refused;
 import cornerbook.core.say.Said;
-import cornerbook.core.say.Verbatim;
 import cornerbook.core.season.Climate;
 import cornerbook.words.UnitSystem;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -90,13 +88,9 @@ public record Given(
 
     /** The question that a refusal of core is about; empty when it is about none alone. */
     private static Optional<Ask> askOf(Said refusal, Stream<Ask> asks) {
-        return switch (refusal) {
-            case AboutPart refused -> asks.filter(ask -> refused.what().equals(ask.about())).findFirst();
-            case Verbatim sentence -> asks.filter(ask ->
-                            ask.about() instanceof Verbatim about && sentence.text().startsWith(about.text()))
-                    .max(Comparator.comparingInt(ask -> String.valueOf(ask.about()).length()));
-            default -> Optional.empty();
-        };
+        return refusal instanceof AboutPart refused
+                ? asks.filter(ask -> refused.what().equals(ask.about())).findFirst()
+                : Optional.empty();
     }
 
     /** What core computes; what it refuses and is about no other question stands at this one. */

@@ -103,7 +103,7 @@ final class Learn implements Runnable {
         var fit = seizing.fit();
         for (int j = 0; j < fit.coefficients().size(); j++) {
             under(new CliSaid.Coefficient(
-                    Said.verbatim(LearnedSeizing.COEFFICIENTS.get(j)),
+                    LearnedSeizing.COEFFICIENTS.get(j),
                     new PlusMinus(fit.coefficients().get(j), fit.standardError(j), "", 2)));
         }
         under(new CliSaid.Shape(new PlusMinus(1 / fit.scale(), fit.standardErrorOfLogScale() / fit.scale(), "", 2)));

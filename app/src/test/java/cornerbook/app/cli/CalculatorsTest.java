@@ -82,7 +82,7 @@ class CalculatorsTest {
                 "battery --chemistry agm --rated 600 --standard sae --load-volts 9.7 | Load test at 300 A: 9.70 V",
                 "battery --chemistry lithium --capacity 60 --standby '100 mA' --health 80 | 10 days",
                 "burnish --mass 1900 --front-share 68 --disc-mass 7.2 --disc-diameter 320 --tyre 225/55R18 --air 5 | 8 stops from 65 km/h (40 mph) to 15 km/h (9 mph), 30 s apart",
-                "burnish --mass 1900 --front-share 68 --disc-mass 7.2 --disc-diameter 320 --tyre 225/55R18 --regeneration 90 | Mind: However many stops, the disc stays below 100 °C",
+                "burnish --mass 1900 --front-share 68 --disc-mass 7.2 --disc-diameter 320 --tyre 225/55R18 --regeneration 90 | Mind: However many stops, the disc stays below 100 °C",
                 "burnish --mass '4189 lb' --front-share 68 --disc-mass 7.2 --disc-diameter '12.6 in' --tyre 225/55R18 --from '100 mph' --limit 120 | Mind: Do not drive this",
                 "torque 98 --length 18 --adapter 6 --units us | Set the wrench to 74 lbf·ft, so that the fastener gets 98 lbf·ft",
                 "pressure --placard 36 --tyre-at 68 --stands-at 32 --units us | Set now to 39.7 psi on this gauge",

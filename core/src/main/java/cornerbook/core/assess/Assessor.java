@@ -1,6 +1,5 @@
 package cornerbook.core.assess;
 
-import cornerbook.core.say.Said;
 
 import cornerbook.core.air.judge.PressureFindings;
 import cornerbook.core.air.judge.PressureOutlook;
@@ -203,7 +202,7 @@ public final class Assessor {
                 .ifPresent(findings::add);
         ParkingBrakeFindings.of(visit, notJudged).ifPresent(findings::add);
         BrakeFluidFindings.of(vehicle, visits, nextVisit, notJudged).ifPresent(findings::add);
-        OpenBrakeWork.of(vehicle, visit).forEach(open -> notJudged.add(Said.verbatim(open)));
+        notJudged.addAll(OpenBrakeWork.of(vehicle, visit));
         BatteryFindings.of(vehicle, visits, readings, nextVisit, notJudged).ifPresent(findings::add);
         findings.addAll(ToolFindings.of(visit, readings));
         LiftFindings.of(vehicle, visit, notJudged).ifPresent(findings::add);

@@ -57,7 +57,7 @@ public final class VisitRules {
     }
 
     /** Why a reading cannot be taken now, beside what {@link #check} says; what is in the book already may stand. */
-    public static Optional<String> refuseNew(Vehicle vehicle, Reading reading) {
+    public static Optional<Said> refuseNew(Vehicle vehicle, Reading reading) {
         return BrakeReadingRules.wrongCaliper(vehicle, reading);
     }
 

@@ -2,6 +2,8 @@ package cornerbook.core.brake;
 
 import cornerbook.core.brake.BrakeDetails.ParkingBrake;
 import cornerbook.core.quantity.Range;
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -23,9 +25,15 @@ public record BrakeSpecification(
         BrakeDetails details) {
 
     /** How the caliper reaches the outer pad. */
-    public enum Caliper {
+    public enum Caliper implements Said {
         SLIDING,
         FIXED
+    }
+
+    /** Why a kind of parking brake cannot be. */
+    public enum ParkingBrakeRefusal implements Said {
+        MOTOR_NOT_ELECTRIC,
+        ELECTRIC_WITHOUT_MOTOR
     }
 
     public BrakeSpecification {
@@ -67,10 +75,8 @@ public record BrakeSpecification(
         }
         boolean motor = kind == ParkingBrake.MOTOR_ON_CALIPER || kind == ParkingBrake.MOTOR_PULLING_CABLES;
         if (motor != electric) {
-            throw new IllegalArgumentException(
-                    motor
-                            ? "parking brake has a motor but is not said to be electric, expected an electric one"
-                            : "parking brake is electric but its kind has no motor, expected a kind with a motor");
+            throw new Refused(
+                    motor ? ParkingBrakeRefusal.MOTOR_NOT_ELECTRIC : ParkingBrakeRefusal.ELECTRIC_WITHOUT_MOTOR);
         }
     }
 }

@@ -1,7 +1,6 @@
 package cornerbook.core.car;
 
 import cornerbook.core.say.Said;
-
 import java.util.List;
 
 /**

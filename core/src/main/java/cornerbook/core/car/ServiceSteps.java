@@ -1,11 +1,15 @@
 package cornerbook.core.car;
 
-import cornerbook.core.say.Said;
-
 import cornerbook.core.brake.BrakeDetails;
 import cornerbook.core.brake.BrakeSpecification;
+import cornerbook.core.car.ServiceSaid.LubricantKind;
+import cornerbook.core.car.ServiceSaid.LubricantPlace;
+import cornerbook.core.car.ServiceSaid.LubricantReason;
+import cornerbook.core.car.ServiceSaid.ServiceCaution;
+import cornerbook.core.car.ServiceSaid.ServiceTitle;
 import cornerbook.core.car.ServiceStep.Lubricant;
 import cornerbook.core.corner.Axle;
+import cornerbook.core.say.Said;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -17,30 +21,22 @@ import java.util.stream.Stream;
  * uneven wear, service literature; which grease goes where, closing and pumping: common practice, no source.
  */
 public final class ServiceSteps {
-    private static final Said DUST = Said.verbatim("Wet the dust, catch it and wipe it up; never blow it off.");
-    private static final Said GRINDING =
-            Said.verbatim("Grinding or wire brush: goggles that seal and a shield, guard on, wheel rated for the speed; goggles stay on until the dust is wiped up.");
-    private static final Said FLUID_RISES = Said.verbatim("Pistons that go back lift the fluid in the reservoir: watch its level.");
-    private static final Said HIGH_VOLTAGE =
-            Said.verbatim("Orange cables are high voltage: damaged cable, dented pack or isolation warning, do not go on; call a high-voltage qualified person.");
-    private static final Said SUPPORT_12_V = Said.verbatim("Support the 12 V battery while the service mode lasts.");
-
     private ServiceSteps() {}
 
     /** Before a wheel or a caliper comes off. */
     public static List<ServiceStep> before(Vehicle vehicle) {
         if (!hasElectricParkingBrake(vehicle)) {
             return vehicle.electric()
-                    ? List.of(step("Before the brakes", List.of(), List.of(HIGH_VOLTAGE)))
+                    ? List.of(step(ServiceTitle.BEFORE_THE_BRAKES, List.of(), List.of(ServiceCaution.HIGH_VOLTAGE)))
                     : List.of();
         }
         var cautions = new ArrayList<Said>();
         if (vehicle.electric()) {
-            cautions.add(HIGH_VOLTAGE);
+            cautions.add(ServiceCaution.HIGH_VOLTAGE);
         }
-        cautions.add(Said.verbatim("Parking brake in service mode before a caliper comes off or a piston moves."));
-        cautions.add(SUPPORT_12_V);
-        return List.of(step("Parking brake: service mode", List.of(Measure.PARKING_BRAKE_IN_SERVICE_MODE), cautions));
+        cautions.add(ServiceCaution.SERVICE_MODE_FIRST);
+        cautions.add(ServiceCaution.SUPPORT_12_V);
+        return List.of(step(ServiceTitle.SERVICE_MODE, List.of(Measure.PARKING_BRAKE_IN_SERVICE_MODE), cautions));
     }
 
     /** At each corner of an axle. */
@@ -49,54 +45,57 @@ public final class ServiceSteps {
         boolean sliding = brake.caliper() == BrakeSpecification.Caliper.SLIDING;
         var pins = sliding ? Measure.SLIDE_PIN_MOVEMENT : Measure.RETAINING_PIN_MOVEMENT;
         return List.of(
-                step("Pads and movement", List.of(Measure.PAD_THICKNESS, Measure.PAD_MOVEMENT, pins), List.of(DUST)),
                 step(
-                        "Disc",
+                        ServiceTitle.PADS_AND_MOVEMENT,
+                        List.of(Measure.PAD_THICKNESS, Measure.PAD_MOVEMENT, pins),
+                        List.of(ServiceCaution.DUST)),
+                step(
+                        ServiceTitle.DISC,
                         List.of(Measure.DISC_THICKNESS, Measure.DISC_RUNOUT, Measure.DISC_THICKNESS_VARIATION),
                         List.of()),
                 rare(
-                        "Pads closely",
+                        ServiceTitle.PADS_CLOSELY,
                         List.of(Measure.PAD_THICKNESS_TRAILING, Measure.PAD_WEAR_INDICATOR, Measure.PAD_EDGE_LIFT),
                         List.of()),
                 rare(
-                        "Piston and hardware",
+                        ServiceTitle.PISTON_AND_HARDWARE,
                         List.of(
                                 Measure.PISTON_MOVEMENT,
                                 Measure.PISTON_RETURN,
                                 Measure.BRAKE_HARDWARE,
                                 Measure.BRAKE_BOOTS),
-                        List.of(FLUID_RISES)),
+                        List.of(ServiceCaution.FLUID_RISES)),
                 rare(
-                        "Swept faces",
+                        ServiceTitle.SWEPT_FACES,
                         List.of(Measure.DISC_RUST, Measure.DISC_PITTING, Measure.DISC_LIP, Measure.DISC_CRACKS),
                         List.of()),
                 rare(
-                        "Hub and disc apart",
+                        ServiceTitle.HUB_AND_DISC_APART,
                         List.of(
                                 Measure.HUB_RUNOUT,
                                 Measure.HUB_DIAL_RADIUS,
                                 Measure.DISC_DIAL_RADIUS,
                                 Measure.DISC_RUNOUT_MOVED,
                                 Measure.DISC_MOVED_BY),
-                        Said.verbatims("Faces clean, all nuts at torque, the dial at the same radius each time.")),
+                        List.of(ServiceCaution.DIAL_AT_SAME_RADIUS)),
                 new ServiceStep(
-                        Said.verbatim("Cleaned and lubricated"),
+                        ServiceTitle.CLEANED_AND_LUBRICATED,
                         List.of(
                                 Measure.BRACKET_CLEANED,
                                 Measure.PIN_LUBRICANT,
                                 Measure.ABUTMENT_LUBRICANT,
                                 Measure.PAD_MOVEMENT_AFTER_SERVICE),
-                        List.of(DUST, GRINDING),
+                        List.of(ServiceCaution.DUST, ServiceCaution.GRINDING),
                         lubricants(sliding, motorPressesPads(brake)),
                         true),
                 rare(
-                        "Replaced",
+                        ServiceTitle.REPLACED,
                         List.of(Measure.PADS_REPLACED, Measure.DISC_REPLACED, Measure.BRAKE_HARDWARE_REPLACED),
-                        Said.verbatims("Pads and discs on both sides of an axle together.")),
+                        List.of(ServiceCaution.BOTH_SIDES_TOGETHER)),
                 rare(
-                        "Closed",
+                        ServiceTitle.CLOSED,
                         List.of(Measure.CALIPER_CLOSED, Measure.BRACKET_BOLTS_TORQUED),
-                        Said.verbatims("Bolts that the manufacturer uses once are replaced.")));
+                        List.of(ServiceCaution.BOLTS_USED_ONCE)));
     }
 
     /** After the last caliper is closed, before the car moves. */
@@ -108,12 +107,12 @@ public final class ServiceSteps {
         parking.add(Measure.PARKING_BRAKE_HOLDING);
         return List.of(
                 step(
-                        "Pedal and parking brake",
+                        ServiceTitle.PEDAL_AND_PARKING_BRAKE,
                         Stream.concat(Stream.of(Measure.PEDAL_PUMPED), parking.stream())
                                 .toList(),
-                        Said.verbatims("Pump the pedal until it is hard before the car moves, then look at the fluid level.")),
+                        List.of(ServiceCaution.PUMP_THE_PEDAL)),
                 step(
-                        "Brake fluid",
+                        ServiceTitle.BRAKE_FLUID,
                         List.of(
                                 Measure.BRAKE_FLUID_BOILING_POINT,
                                 Measure.BRAKE_FLUID_WATER,
@@ -144,29 +143,35 @@ public final class ServiceSteps {
         lubricants.add(
                 sliding
                         ? new Lubricant(
-                                "slide pins", "rubber-safe grease", "mineral grease swells the boots and bushings")
-                        : new Lubricant("retaining pins", "metal-contact paste, thin", "metal slides on metal"));
+                                LubricantPlace.SLIDE_PINS,
+                                LubricantKind.RUBBER_SAFE_GREASE,
+                                LubricantReason.MINERAL_GREASE_SWELLS)
+                        : new Lubricant(
+                                LubricantPlace.RETAINING_PINS,
+                                LubricantKind.METAL_CONTACT_PASTE,
+                                LubricantReason.METAL_ON_METAL));
         lubricants.add(new Lubricant(
-                "abutments, after their rust is off",
-                "metal-contact paste, thin",
-                "metal slides on metal, and the paste keeps salt water out"));
-        lubricants.add(new Lubricant("boots and piston seal", "rubber-safe grease", "they are rubber"));
+                LubricantPlace.ABUTMENTS, LubricantKind.METAL_CONTACT_PASTE, LubricantReason.METAL_ON_METAL_AND_SALT));
+        lubricants.add(new Lubricant(
+                LubricantPlace.BOOTS_AND_PISTON_SEAL, LubricantKind.RUBBER_SAFE_GREASE, LubricantReason.RUBBER));
         lubricants.add(
                 parkingBrakeMotor
                         ? new Lubricant(
-                                "pad backs",
-                                "nothing",
-                                "the motor of the parking brake presses there and must not slip")
-                        : new Lubricant("pad backs", "only what the maker of the pads asks for", "paste carries dirt"));
-        lubricants.add(new Lubricant("friction faces", "nothing", "grease there takes the braking away"));
+                                LubricantPlace.PAD_BACKS, LubricantKind.NOTHING, LubricantReason.MOTOR_PRESSES_THERE)
+                        : new Lubricant(
+                                LubricantPlace.PAD_BACKS,
+                                LubricantKind.AS_THE_PAD_MAKER_ASKS,
+                                LubricantReason.PASTE_CARRIES_DIRT));
+        lubricants.add(new Lubricant(
+                LubricantPlace.FRICTION_FACES, LubricantKind.NOTHING, LubricantReason.TAKES_BRAKING_AWAY));
         return lubricants;
     }
 
-    private static ServiceStep step(String title, List<Measure> measures, List<Said> cautions) {
-        return new ServiceStep(Said.verbatim(title), measures, cautions, List.of(), false);
+    private static ServiceStep step(ServiceTitle title, List<Measure> measures, List<Said> cautions) {
+        return new ServiceStep(title, measures, cautions, List.of(), false);
     }
 
-    private static ServiceStep rare(String title, List<Measure> measures, List<Said> cautions) {
-        return new ServiceStep(Said.verbatim(title), measures, cautions, List.of(), true);
+    private static ServiceStep rare(ServiceTitle title, List<Measure> measures, List<Said> cautions) {
+        return new ServiceStep(title, measures, cautions, List.of(), true);
     }
 }

@@ -1,21 +1,34 @@
 package cornerbook.core.assess;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import cornerbook.core.brake.caliper.ParkingBrakeFindings;
+import cornerbook.core.brake.disc.judge.DiscSaid;
+import cornerbook.core.brake.judge.BrakeSaid;
+import cornerbook.core.brake.judge.BrakeSaid.Pair;
+import cornerbook.core.brake.judge.Deficiency;
 import cornerbook.core.brake.judge.OpenBrakeWork;
+import cornerbook.core.brake.pads.BrakeCause;
+import cornerbook.core.brake.pads.BrakeSign;
+import cornerbook.core.brake.pads.SignSource;
+import cornerbook.core.brake.pads.judge.PadSaid;
 import cornerbook.core.car.Cars;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.Visit;
 import cornerbook.core.car.WrittenReading;
+import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.LimitTable;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Listed;
+import cornerbook.core.say.Said;
 import cornerbook.core.season.DistancePerDay;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -35,13 +48,18 @@ public class BrakeFindingsTest {
                 Cars.reading(Measure.PAD_THICKNESS, Corner.RR, null, Spot.INNER, 8.5),
                 Cars.reading(Measure.PAD_THICKNESS, Corner.RR, null, Spot.OUTER, 5.5),
                 Cars.reading(Measure.SLIDE_PIN_MOVEMENT, Corner.RR, null, null, 2));
-        assertThat(pads.plainWords()).contains("outer pad is worn more", "looked at first: seized slide pins");
+        assertThat(sentences(pads))
+                .contains(new PadSaid.WornMore(Spot.OUTER), new PadSaid.LookFirst(BrakeCause.SLIDE_PINS_SEIZED));
         assertThat(pads.evidence())
-                .filteredOn(evidence -> evidence.what().equals("likely cause"))
+                .filteredOn(evidence -> evidence.what() == PadSaid.Label.LIKELY_CAUSE)
                 .singleElement()
                 .satisfies(cause -> {
-                    assertThat(cause.value()).startsWith("seized slide pins ");
-                    assertThat(cause.how()).contains("outer pad thinner", "slide pins stuck");
+                    assertThat(((PadSaid.CauseChance)
+                                            ((Listed) cause.value()).items().getFirst())
+                                    .cause())
+                            .isEqualTo(BrakeCause.SLIDE_PINS_SEIZED);
+                    assertThat(((PadSaid.BayesRule) cause.how()).signs().items())
+                            .contains(BrakeSign.OUTER_PAD_THINNER, BrakeSign.SLIDE_PINS_STUCK);
                 });
     }
 
@@ -51,8 +69,8 @@ public class BrakeFindingsTest {
                 Subject.Part.PAD,
                 Cars.reading(Measure.PAD_THICKNESS, Corner.RR, null, Spot.INNER, 8.5),
                 Cars.reading(Measure.PAD_THICKNESS, Corner.RR, null, Spot.OUTER, 8.1));
-        assertThat(pads.plainWords()).doesNotContain("first");
-        assertThat(pads.evidence()).noneMatch(evidence -> evidence.what().equals("likely cause"));
+        assertThat(sentences(pads)).doesNotHaveAnyElementsOfTypes(PadSaid.LookFirst.class);
+        assertThat(pads.evidence()).noneMatch(evidence -> evidence.what() == PadSaid.Label.LIKELY_CAUSE);
     }
 
     @Test
@@ -64,9 +82,9 @@ public class BrakeFindingsTest {
         assertThat(disc.verdict()).as("below 26 mm at one point").isEqualTo(Verdict.SPENT);
         assertThat(disc.evidence())
                 .anyMatch(e ->
-                        e.what().equals("thinnest of 4 points") && e.value().equals("25.990 mm"))
-                .anyMatch(
-                        e -> e.what().equals("thickness variation") && e.value().startsWith("0.022 mm"));
+                        e.what().equals(new DiscSaid.ThinnestOf(4)) && e.value().equals(fine(25.99)))
+                .anyMatch(e -> e.what() == DiscSaid.Label.THICKNESS_VARIATION
+                        && e.value().equals(new DiscSaid.WithLimit(fine(0.022), fine(0.015))));
         var wobbling = of(
                 Subject.Part.DISC,
                 Cars.reading(Measure.DISC_THICKNESS, Corner.RR, null, null, 27.0),
@@ -81,7 +99,8 @@ public class BrakeFindingsTest {
         assertThat(pads.probability()).isBetween(0.5, 0.9);
         assertThat(pads.horizon()).isBetween(Cars.AUTUMN, NEXT);
         assertThat(pads.evidence())
-                .anyMatch(e -> e.what().equals("wear, inner pad") && e.how().contains("3 readings"));
+                .anyMatch(e -> e.what().equals(new BrakeSaid.WearOf(Spot.INNER))
+                        && ((BrakeSaid.ThicknessModel) e.how()).readings() == 3);
         assertThat(worn(8.6).verdict()).isEqualTo(Verdict.HOLDS);
         assertThat(worn(3.4).verdict()).as("above the minimum, not for long").isEqualTo(Verdict.SPENT);
         assertThat(worn(2.8).verdict()).as("below the manufacturer's minimum").isEqualTo(Verdict.SPENT);
@@ -96,7 +115,7 @@ public class BrakeFindingsTest {
                 Cars.reading(Measure.PAD_THICKNESS, Corner.RR, null, Spot.OUTER, 1.4),
                 Cars.reading(Measure.PADS_REPLACED, Corner.RR, null, null, 1));
         assertThat(pads.verdict()).isEqualTo(Verdict.HOLDS);
-        assertThat(pads.title()).contains("new");
+        assertThat(pads.title()).isInstanceOf(PadSaid.NewTitle.class);
     }
 
     @Test
@@ -107,16 +126,16 @@ public class BrakeFindingsTest {
                 Cars.reading(Measure.PAD_THICKNESS, Corner.RR, null, Spot.OUTER, 1.4),
                 Cars.reading(Measure.PAD_THICKNESS, Corner.LR, null, Spot.INNER, 8),
                 Cars.reading(Measure.PAD_THICKNESS, Corner.LR, null, Spot.OUTER, 8));
-        assertThat(pair.title()).isEqualTo("Rear axle: replace the pads on both sides");
+        assertThat(pair.title()).isEqualTo(new BrakeSaid.ReplacePair(Axle.REAR, Pair.PADS));
         var half = of(Subject.Part.BRAKE_PAIR, Cars.reading(Measure.DISC_REPLACED, Corner.LF, null, null, 1));
-        assertThat(half.plainWords()).contains("replaced at LF only");
+        assertThat(half.plainWords()).isEqualTo(new BrakeSaid.PairReplacedOnOneSide(Axle.FRONT, Pair.DISCS, Corner.LF));
     }
 
     @Test
     void liftedFrictionMaterialIsRejectedHoweverThick() {
         var lift = of(Subject.Part.PAD, Cars.reading(Measure.PAD_EDGE_LIFT, Corner.LF, null, Spot.OUTER, 1));
         assertThat(lift.verdict()).isEqualTo(Verdict.SPENT);
-        assertThat(lift.source()).contains("edge lift");
+        assertThat(lift.source()).isEqualTo(PadSaid.Ground.REJECT_ON_EDGE_LIFT);
     }
 
     @Test
@@ -129,11 +148,13 @@ public class BrakeFindingsTest {
                 Cars.reading(Measure.PISTON_RETURN, Corner.RR, null, null, 0.02),
                 Cars.reading(Measure.DISC_RUST, Corner.RR, null, Spot.INNER, 5),
                 Cars.reading(Measure.DISC_RUST, Corner.RR, null, Spot.OUTER, 30));
-        assertThat(pads.plainWords()).contains("a seized piston");
+        assertThat(sentences(pads)).contains(new PadSaid.LookFirst(BrakeCause.PISTON_SEIZED));
         assertThat(pads.evidence())
-                .anyMatch(e -> e.what().equals("sign: piston stays") && e.how().contains("0.5 mm"))
-                .anyMatch(e -> e.what().equals("sign: pad not tapered"))
-                .anyMatch(e -> e.what().equals("sign: one face rustier"));
+                .anyMatch(e -> e.what().equals(new PadSaid.SignSeen(BrakeSign.PISTON_STAYS))
+                        && e.how() instanceof SignSource.PistonReturnAdvice advice
+                        && advice.movedOut().value() == 0.5)
+                .anyMatch(e -> e.what().equals(new PadSaid.SignSeen(BrakeSign.PAD_NOT_TAPERED)))
+                .anyMatch(e -> e.what().equals(new PadSaid.SignSeen(BrakeSign.ONE_FACE_RUSTIER)));
     }
 
     @Test
@@ -145,7 +166,7 @@ public class BrakeFindingsTest {
                 Cars.reading(Measure.PAD_WEAR_INDICATOR, Corner.RR, null, Spot.INNER, 2));
         assertThat(pads.verdict()).isEqualTo(Verdict.SPENT);
         assertThat(pads.evidence())
-                .anyMatch(e -> e.value().equals("major") && e.how().contains("1.1.13"));
+                .anyMatch(e -> e.value() == BrakeSaid.Category.MAJOR && e.how() == Deficiency.PAD_AT_INDICATOR);
     }
 
     @Test
@@ -159,11 +180,14 @@ public class BrakeFindingsTest {
         // Two tilts of 0.08 and 0.06 mm in total: in line they add, and are least where the studs come nearest to
         // opposite.
         assertThat(disc.evidence())
-                .anyMatch(e -> e.what().equals("part of the hub") && e.value().startsWith("0.080 mm"))
-                .anyMatch(e -> e.what().equals("part of the disc") && e.value().startsWith("0.060 mm"));
-        assertThat(disc.plainWords())
-                .contains("Hub face and disc share in it")
-                .containsPattern("moved on by [23] of 5 studs .* by 0\\.047 mm");
+                .anyMatch(e -> e.what() == DiscSaid.Label.HUB_PART && isRunout(e.value(), 0.08))
+                .anyMatch(e -> e.what() == DiscSaid.Label.DISC_PART && isRunout(e.value(), 0.06));
+        assertThat(sentences(disc).getLast()).isInstanceOfSatisfying(DiscSaid.Runout.class, runout -> {
+            assertThat(runout.origin()).isEqualTo(DiscSaid.Origin.BOTH);
+            assertThat(runout.move()).isBetween(2, 3);
+            assertThat(runout.studs()).isEqualTo(5);
+            assertThat(runout.best().value()).isCloseTo(0.047, within(0.0005));
+        });
     }
 
     /** The dial of the same hub and disc, read from another stud on: its vectors stay, as a turn is only another beginning. */
@@ -182,27 +206,47 @@ public class BrakeFindingsTest {
                 written(Measure.DISC_RUNOUT, "stud 3: " + tilt(0.04, -124, 0.03, -94)),
                 written(Measure.DISC_RUNOUT_MOVED, tilt(0.04, 20, 0.03, 194)),
                 Cars.reading(Measure.DISC_MOVED_BY, Corner.RR, null, null, 2));
-        assertThat(fromStudThree.plainWords()).isEqualTo(fromStudOne.plainWords());
-        assertThat(part("part of the hub", fromStudThree)).isEqualTo(part("part of the hub", fromStudOne));
+        var one = (DiscSaid.Runout) sentences(fromStudOne).getLast();
+        var three = (DiscSaid.Runout) sentences(fromStudThree).getLast();
+        assertThat(three.origin()).isEqualTo(one.origin());
+        assertThat(three.move()).isEqualTo(one.move());
+        assertThat(three.best().value()).isCloseTo(one.best().value(), within(1e-5));
+        assertThat(hubPart(fromStudThree).runout().value())
+                .isCloseTo(hubPart(fromStudOne).runout().value(), within(1e-5));
+        assertThat(hubPart(fromStudThree).highSpotDegrees().value())
+                .isCloseTo(hubPart(fromStudOne).highSpotDegrees().value(), within(0.01));
     }
 
-    private static String part(String what, Finding finding) {
+    private static DiscSaid.Vector hubPart(Finding finding) {
         return finding.evidence().stream()
-                .filter(evidence -> evidence.what().equals(what))
+                .filter(evidence -> evidence.what() == DiscSaid.Label.HUB_PART)
+                .map(evidence -> (DiscSaid.Vector) evidence.value())
                 .findFirst()
-                .orElseThrow()
-                .value();
+                .orElseThrow();
+    }
+
+    private static boolean isRunout(Said value, double totalMm) {
+        return value instanceof DiscSaid.Vector vector
+                && Math.abs(vector.runout().value() - totalMm) < 0.0005;
+    }
+
+    private static List<Said> sentences(Finding finding) {
+        return ((Listed) finding.plainWords()).items();
+    }
+
+    private static Amount fine(double valueMm) {
+        return new Amount(valueMm, "mm", 3);
     }
 
     @Test
     void machiningIsJudgedWhereTheCarHasARefinishThickness() {
-        var notJudged = new ArrayList<String>();
+        var notJudged = new ArrayList<Said>();
         judge(
                 Cars.vehicle(),
                 notJudged,
                 Cars.reading(Measure.DISC_THICKNESS, Corner.RR, null, null, 27.0),
                 variation("27.012 27.001 26.990 27.004 mm"));
-        assertThat(notJudged).anyMatch(line -> line.contains("have no refinish thickness"));
+        assertThat(notJudged).contains(new DiscSaid.NoRefinishThickness(Corner.RR));
     }
 
     @Test
@@ -211,10 +255,11 @@ public class BrakeFindingsTest {
                 Cars.reading(Measure.PARKING_BRAKE_IN_SERVICE_MODE, null, null, null, 1),
                 Cars.reading(Measure.BRACKET_CLEANED, Corner.LF, null, null, 1)));
         assertThat(OpenBrakeWork.of(Cars.vehicle(), worked))
-                .anyMatch(line -> line.startsWith("parking brake"))
-                .anyMatch(line -> line.startsWith("LF caliper"))
-                .anyMatch(line -> line.startsWith("LF bracket bolts"))
-                .anyMatch(line -> line.startsWith("brake pedal"));
+                .containsExactly(
+                        new BrakeSaid.ServiceModeOpen(),
+                        new BrakeSaid.CaliperOpen(Corner.LF),
+                        new BrakeSaid.BracketBoltsOpen(Corner.LF),
+                        new BrakeSaid.PedalOpen());
         assertThat(ParkingBrakeFindings.of(worked, new ArrayList<>()))
                 .map(Finding::verdict)
                 .contains(Verdict.UNSAFE);
@@ -281,11 +326,11 @@ public class BrakeFindingsTest {
                 .orElseThrow();
     }
 
-    private static List<Finding> judge(Vehicle vehicle, List<String> notJudged, Reading... readings) {
+    private static List<Finding> judge(Vehicle vehicle, List<Said> notJudged, Reading... readings) {
         return judge(vehicle, List.of(Cars.visit(List.of(readings))), notJudged);
     }
 
-    private static List<Finding> judge(Vehicle vehicle, List<Visit> visits, List<String> notJudged) {
+    private static List<Finding> judge(Vehicle vehicle, List<Visit> visits, List<Said> notJudged) {
         return BrakeFindings.of(
                 vehicle, visits, new DistancePerDay(28, 6), NEXT, new LimitTable(Cars.LIMITS), notJudged);
     }

@@ -3,7 +3,11 @@ package cornerbook.core.car;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.core.brake.BrakeSpecification.Caliper;
+import cornerbook.core.car.ServiceSaid.LubricantKind;
+import cornerbook.core.car.ServiceSaid.LubricantPlace;
+import cornerbook.core.car.ServiceSaid.ServiceCaution;
 import cornerbook.core.corner.Axle;
+import cornerbook.core.say.Said;
 import java.util.Collection;
 import java.util.List;
 import java.util.stream.Stream;
@@ -24,22 +28,22 @@ class ServiceStepsTest {
     void aParkingBrakeMotorIsPutIntoServiceModeAndBackAndItsPadBacksStayDry() {
         var with = Cars.withBrake(Caliper.SLIDING, true);
         assertThat(measures(with)).contains(Measure.PARKING_BRAKE_IN_SERVICE_MODE, Measure.PARKING_BRAKE_CYCLED);
-        assertThat(padBacks(with)).isEqualTo("nothing");
+        assertThat(padBacks(with)).isEqualTo(LubricantKind.NOTHING);
         var without = Cars.withBrake(Caliper.SLIDING, false);
         assertThat(measures(without))
                 .contains(Measure.PARKING_BRAKE_HOLDING)
                 .doesNotContain(Measure.PARKING_BRAKE_IN_SERVICE_MODE, Measure.PARKING_BRAKE_CYCLED);
-        assertThat(padBacks(without)).isNotEqualTo("nothing");
+        assertThat(padBacks(without)).isEqualTo(LubricantKind.AS_THE_PAD_MAKER_ASKS);
     }
 
     @Test
     void cautionsStandWhereTheHandsAre() {
         var car = Cars.withBrake(Caliper.FIXED, true);
-        assertThat(ServiceSteps.before(car)).anyMatch(step -> says(step, "high voltage"));
+        assertThat(ServiceSteps.before(car)).anyMatch(step -> says(step, ServiceCaution.HIGH_VOLTAGE));
         assertThat(ServiceSteps.atCorner(car, Axle.FRONT).getFirst().cautions().getFirst())
-                .contains("never blow");
-        assertThat(ServiceSteps.atCorner(car, Axle.FRONT)).anyMatch(step -> says(step, "goggles"));
-        assertThat(ServiceSteps.after(car)).anyMatch(step -> says(step, "Pump the pedal"));
+                .isEqualTo(ServiceCaution.DUST);
+        assertThat(ServiceSteps.atCorner(car, Axle.FRONT)).anyMatch(step -> says(step, ServiceCaution.GRINDING));
+        assertThat(ServiceSteps.after(car)).anyMatch(step -> says(step, ServiceCaution.PUMP_THE_PEDAL));
     }
 
     @Test
@@ -47,14 +51,14 @@ class ServiceStepsTest {
         assertThat(measures(Cars.withBrake(Caliper.SLIDING, true))).doesNotHaveDuplicates();
     }
 
-    private static boolean says(ServiceStep step, String words) {
-        return step.cautions().stream().anyMatch(caution -> caution.contains(words));
+    private static boolean says(ServiceStep step, ServiceCaution caution) {
+        return step.cautions().contains(caution);
     }
 
-    private static String padBacks(Vehicle car) {
+    private static Said padBacks(Vehicle car) {
         return ServiceSteps.atCorner(car, Axle.REAR).stream()
                 .flatMap(step -> step.lubricants().stream())
-                .filter(lubricant -> lubricant.place().equals("pad backs"))
+                .filter(lubricant -> lubricant.place() == LubricantPlace.PAD_BACKS)
                 .findFirst()
                 .orElseThrow()
                 .kind();

@@ -10,6 +10,7 @@ import cornerbook.app.book.store.BookException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import cornerbook.words.Reader;
 import org.jdbi.v3.core.Handle;
 
 /** Appends readings to visits. */
@@ -34,7 +35,7 @@ public final class ReadingLedger {
             var known = find(reading.id());
             if (known.isEmpty()) {
                 VisitRules.refuseNew(history.vehicle(), reading).ifPresent(problem -> {
-                    throw new BookException(problem);
+                    throw new BookException(Reader.DEFAULT.say(problem));
                 });
                 fresh.add(reading);
             } else if (!visit.readings().contains(known.get())) {

@@ -21,9 +21,9 @@ public record BrakedCar(double massKg, double rotatingMassFactor, double frontSh
     private static final double GRAVITY_M_PER_S2 = 9.80665;
 
     public BrakedCar {
-        Range.check("mass", massKg, 300, 10_000, "kg");
+        Range.check(BurnishSaid.Part.MASS, massKg, 300, 10_000, "kg");
         Range.check("rotating mass factor", rotatingMassFactor, 1, 1.5, "");
-        Range.check("front share", frontShare, 0, 1, "");
+        Range.check(BurnishSaid.Part.FRONT_SHARE, frontShare, 0, 1, "");
         Range.check("rolling circumference", rollingCircumferenceM, 1, 4, "m");
     }
 

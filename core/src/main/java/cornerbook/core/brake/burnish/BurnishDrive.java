@@ -1,13 +1,16 @@
 package cornerbook.core.brake.burnish;
 
-import cornerbook.core.say.Said;
-
+import cornerbook.core.brake.burnish.BurnishSaid.Computed;
+import cornerbook.core.brake.burnish.BurnishSaid.Ground;
 import cornerbook.core.corner.Axle;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Between;
+import cornerbook.core.say.Formula;
+import cornerbook.core.say.Said;
 import cornerbook.core.why.Explained;
 import cornerbook.core.why.Step;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * A burnish drive for the discs of one axle with its temperatures over time, its cautions and its steps. The plan is that of
@@ -29,9 +32,8 @@ public record BurnishDrive(
         List<Said> cautions,
         List<Step> steps)
         implements Explained {
-    private static final String MODEL = "one lump of iron; docs/methods/brakes.md, burnish";
-    private static final String BAND = "everyday band, common practice, no source";
     private static final double COOLED_DOWN_K = 30;
+    private static final int DIGITS = 4;
 
     public BurnishDrive {
         temperatures = List.copyOf(temperatures);
@@ -83,26 +85,16 @@ public record BurnishDrive(
     private static List<Said> cautions(BurnishStop stop, BurnishTarget target, BurnishPlan plan) {
         var cautions = new ArrayList<Said>();
         switch (plan.warning()) {
-            case EXCEEDS_THE_LIMIT ->
-                cautions.add(Said.verbatim("Do not drive this: the disc would pass its limit of %.0f °C. Milder or fewer stops."
-                        .formatted(target.limitC())));
-            case GETS_TOO_HOT ->
-                cautions.add(Said.verbatim(
-                        "Even with the longest spacing the disc gets hotter than %.0f °C: take milder or fewer stops."
-                                .formatted(target.highestC())));
-            case STAYS_TOO_COLD ->
-                cautions.add(Said.verbatim(
-                        "However many stops, the disc stays below %.0f °C: keep regeneration out, or stop from a higher speed."
-                                .formatted(target.lowestC())));
+            case EXCEEDS_THE_LIMIT -> cautions.add(new BurnishSaid.ExceedsLimit(Amount.of(target.limitC(), "°C")));
+            case GETS_TOO_HOT -> cautions.add(new BurnishSaid.GetsTooHot(Amount.of(target.highestC(), "°C")));
+            case STAYS_TOO_COLD -> cautions.add(new BurnishSaid.StaysTooCold(Amount.of(target.lowestC(), "°C")));
             case NONE -> {}
         }
         if (stop.regenerationShare() > 0) {
-            cautions.add(Said.verbatim(
-                    "Where the car regenerates, the discs stay cold: follow the maker's way to keep regeneration out."));
+            cautions.add(new BurnishSaid.Regenerates());
         }
-        cautions.add(Said.verbatim(
-                "Only where traffic allows, and never to a standstill on hot discs; after the stops drive on with little braking."));
-        cautions.add(Said.verbatim("The vehicle manufacturer's and the pad maker's procedure outrank this plan."));
+        cautions.add(new BurnishSaid.WhereTrafficAllows());
+        cautions.add(new BurnishSaid.MakersOutrank());
         return cautions;
     }
 
@@ -110,49 +102,48 @@ public record BurnishDrive(
             BrakedCar car, DiscBody disc, BurnishStop stop, BurnishTarget target, BurnishPlan plan) {
         return List.of(
                 new Step(
-                        "energy of one stop into one disc",
-                        "½ m f (v₁² − v₂²) · axle share / 2 · (1 − regeneration) · share into the disc, m = %s kg, f = %s, %s to %s km/h, regeneration %s"
-                                .formatted(
-                                        Step.digits(car.massKg()),
-                                        Step.digits(car.rotatingMassFactor()),
-                                        Step.digits(stop.fromKmh()),
-                                        Step.digits(stop.toKmh()),
-                                        Step.digits(stop.regenerationShare())),
+                        Computed.ENERGY,
+                        new BurnishSaid.EnergyFormula(
+                                digits(car.massKg(), "kg"),
+                                digits(car.rotatingMassFactor(), ""),
+                                digits(stop.fromKmh(), "km/h"),
+                                digits(stop.toKmh(), "km/h"),
+                                digits(stop.regenerationShare(), "")),
                         plan.energyPerStopJ() / 1000,
                         "kJ",
-                        "kinetic energy; f from Larminie and Lowry; share into the disc: common practice, no source"),
+                        Ground.KINETIC_ENERGY),
                 new Step(
-                        "rise of one stop without cooling",
-                        "E / (m c), m = %s kg, c = %s J/(kg·K)"
-                                .formatted(Step.digits(disc.massKg()), Step.digits(disc.specificHeatJPerKgK())),
+                        Computed.RISE,
+                        Formula.of(
+                                "E / (m c), m = {}, c = {}",
+                                digits(disc.massKg(), "kg"),
+                                digits(disc.specificHeatJPerKgK(), "J/(kg·K)")),
                         plan.risePerStopK(),
                         "K",
-                        "heat capacity of cast iron"),
+                        Ground.HEAT_CAPACITY),
                 new Step(
-                        "spacing",
-                        "shortest from %s to %s s whose peaks settle at or below %s °C"
-                                .formatted(
-                                        Step.digits(target.shortestSpacingS()),
-                                        Step.digits(target.longestSpacingS()),
-                                        Step.digits(target.highestC())),
+                        Computed.SPACING,
+                        new BurnishSaid.ShortestSpacing(
+                                Between.exact(target.shortestSpacingS(), target.longestSpacingS(), "s"),
+                                digits(target.highestC(), "°C")),
                         plan.spacingS(),
                         "s",
-                        "cooling by McPhee and Johnson 2008; " + BAND),
+                        Ground.COOLING_AND_BAND),
                 new Step(
-                        "last peak",
-                        "%d stops, from air at %s °C".formatted(plan.stops(), Step.digits(target.airC())),
+                        Computed.LAST_PEAK,
+                        new BurnishSaid.StopsFromAir(plan.stops(), digits(target.airC(), "°C")),
                         plan.peaksC().getLast(),
                         "°C",
-                        MODEL),
+                        Ground.ONE_LUMP),
                 new Step(
-                        "cooling",
-                        String.format(
-                                Locale.ROOT,
-                                "at %s km/h until within %.0f K of the air",
-                                stop.fromKmh(),
-                                COOLED_DOWN_K),
+                        Computed.COOLING,
+                        new BurnishSaid.UntilNearAir(digits(stop.fromKmh(), "km/h"), Amount.of(COOLED_DOWN_K, "K")),
                         plan.coolDownS() / 60,
                         "min",
-                        MODEL));
+                        Ground.ONE_LUMP));
+    }
+
+    private static Amount digits(double value, String unit) {
+        return Amount.significant(value, unit, DIGITS);
     }
 }

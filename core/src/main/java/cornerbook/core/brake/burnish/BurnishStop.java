@@ -10,10 +10,10 @@ import cornerbook.core.quantity.Range;
  */
 public record BurnishStop(double fromKmh, double toKmh, double decelerationMPerS2, double regenerationShare) {
     public BurnishStop {
-        Range.check("speed before the stop", fromKmh, 5, 200, "km/h");
-        Range.check("speed after the stop", toKmh, 0, fromKmh - 1, "km/h");
-        Range.check("deceleration", decelerationMPerS2, 0.3, 10, "m/s²");
-        Range.check("regeneration share", regenerationShare, 0, 1, "");
+        Range.check(BurnishSaid.Part.SPEED_BEFORE, fromKmh, 5, 200, "km/h");
+        Range.check(BurnishSaid.Part.SPEED_AFTER, toKmh, 0, fromKmh - 1, "km/h");
+        Range.check(BurnishSaid.Part.DECELERATION, decelerationMPerS2, 0.3, 10, "m/s²");
+        Range.check(BurnishSaid.Part.REGENERATION_SHARE, regenerationShare, 0, 1, "");
     }
 
     double durationS() {

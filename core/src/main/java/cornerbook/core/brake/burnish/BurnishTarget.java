@@ -22,10 +22,10 @@ public record BurnishTarget(
         double shortestSpacingS,
         double longestSpacingS) {
     public BurnishTarget {
-        Range.check("air temperature", airC, -50, 50, "°C");
+        Range.check(BurnishSaid.Part.AIR_TEMPERATURE, airC, -50, 50, "°C");
         Range.check("lowest peak", lowestC, airC + 1, 600, "°C");
         Range.check("highest peak", highestC, lowestC, 700, "°C");
-        Range.check("limit", limitC, highestC, 800, "°C");
+        Range.check(BurnishSaid.Part.LIMIT, limitC, highestC, 800, "°C");
         Range.check("fewest stops", fewestStops, 1, 200, "");
         Range.check("shortest spacing", shortestSpacingS, 1, 600, "s");
         Range.check("longest spacing", longestSpacingS, shortestSpacingS, 3600, "s");

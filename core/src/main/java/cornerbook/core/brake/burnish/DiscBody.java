@@ -19,7 +19,7 @@ public record DiscBody(double massKg, double coolingAreaM2, double specificHeatJ
     private static final double INNER_SHARE = 0.6;
 
     public DiscBody {
-        Range.check("disc mass", massKg, 0.5, 100, "kg");
+        Range.check(BurnishSaid.Part.DISC_MASS, massKg, 0.5, 100, "kg");
         Range.check("cooling area", coolingAreaM2, 0.01, 5, "m²");
         Range.check("specific heat", specificHeatJPerKgK, 100, 2000, "J/(kg·K)");
         Range.check("heat share", heatShare, 0.1, 1, "");
@@ -32,7 +32,7 @@ public record DiscBody(double massKg, double coolingAreaM2, double specificHeatJ
      * @param diameterMm outer diameter
      */
     public static DiscBody castIron(double massKg, double diameterMm, boolean vented) {
-        Range.check("disc diameter", diameterMm, 150, 500, "mm");
+        Range.check(BurnishSaid.Part.DISC_DIAMETER, diameterMm, 150, 500, "mm");
         double diameterM = diameterMm / 1000;
         double facesM2 = 2 * Math.PI / 4 * diameterM * diameterM * (1 - INNER_SHARE * INNER_SHARE);
         return new DiscBody(massKg, vented ? 2 * facesM2 : facesM2, CAST_IRON_J_PER_KG_K, USUAL_HEAT_SHARE);

@@ -1,6 +1,8 @@
 package cornerbook.core.brake.caliper;
 
 import cornerbook.core.brake.BrakeSpecification;
+import cornerbook.core.brake.caliper.CaliperSaid.Ground;
+import cornerbook.core.brake.caliper.CaliperSaid.Label;
 import cornerbook.core.brake.judge.BrakeCorner;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Scale;
@@ -8,6 +10,9 @@ import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Listed;
+import cornerbook.core.say.Said;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -16,9 +21,11 @@ import java.util.Optional;
 /** Finding on what moves and holds the pads of one corner: pins, piston, hardware, boots. */
 public final class CaliperFindings {
     private static final int WORST = 2;
+    /** How far out a piston is moved to see whether it comes back. */
+    private static final Amount MOVED_OUT = new Amount(0.5, "mm", 2);
 
     private final BrakeCorner at;
-    private final List<String> faults = new ArrayList<>();
+    private final List<Said> faults = new ArrayList<>();
     private final List<Evidence> evidence = new ArrayList<>();
     private boolean grave;
 
@@ -35,45 +42,46 @@ public final class CaliperFindings {
         boolean serviced = at.read(Measure.PAD_MOVEMENT_AFTER_SERVICE)
                 .filter(after -> Math.round(after.value()) == 0)
                 .isPresent();
-        look(Measure.SLIDE_PIN_MOVEMENT, "slide pins", serviced);
-        look(Measure.RETAINING_PIN_MOVEMENT, "retaining pins", serviced);
-        look(Measure.PISTON_MOVEMENT, "a piston", false);
-        look(Measure.BRAKE_HARDWARE, "clips and springs", at.done(Measure.BRAKE_HARDWARE_REPLACED));
-        look(Measure.BRAKE_BOOTS, "boots", false);
+        look(Measure.SLIDE_PIN_MOVEMENT, serviced);
+        look(Measure.RETAINING_PIN_MOVEMENT, serviced);
+        look(Measure.PISTON_MOVEMENT, false);
+        look(Measure.BRAKE_HARDWARE, at.done(Measure.BRAKE_HARDWARE_REPLACED));
+        look(Measure.BRAKE_BOOTS, false);
         pistonReturn();
         lubricant();
         if (evidence.isEmpty()) {
             return Optional.empty();
         }
+        var found = Listed.commas(faults);
         var verdict = faults.isEmpty() ? Verdict.HOLDS : grave ? Verdict.SPENT : Verdict.RUNS_OUT;
-        var found = String.join(", ", faults);
         return Optional.of(new Finding(
                 new Subject(Subject.Part.CALIPER, at.corner(), null, null),
                 verdict,
-                "%s caliper: %s".formatted(at.corner(), faults.isEmpty() ? "moves as it should" : found),
+                faults.isEmpty()
+                        ? new CaliperSaid.MovesTitle(at.corner())
+                        : new CaliperSaid.FaultsTitle(at.corner(), found),
                 switch (verdict) {
-                    case HOLDS -> "The brake caliper at %s moves as it should.".formatted(at.corner());
-                    case RUNS_OUT ->
-                        "The brake caliper at %s needs care before the next visit: %s.".formatted(at.corner(), found);
-                    case SPENT, UNSAFE ->
-                        "The brake caliper at %s has to be put right now: %s.".formatted(at.corner(), found);
+                    case HOLDS -> new CaliperSaid.Moves(at.corner());
+                    case RUNS_OUT -> new CaliperSaid.NeedsCare(at.corner(), found);
+                    case SPENT, UNSAFE -> new CaliperSaid.PutRightNow(at.corner(), found);
                 },
                 null,
                 null,
                 verdict == Verdict.HOLDS ? 1 : grave ? 0 : 0.5,
                 evidence,
-                "service literature on uneven wear; judgement by hand and eye: common practice, no source"));
+                Ground.HAND_AND_EYE));
     }
 
-    private void look(Measure measure, String what, boolean mended) {
+    private void look(Measure measure, boolean mended) {
         at.read(measure).ifPresent(reading -> {
-            var scale = Objects.requireNonNull(measure.scale());
-            var word = scale.wordOf(reading.value());
+            var found = Objects.requireNonNull(measure.scale()).told(reading.value());
             evidence.add(new Evidence(
-                    what, word + (mended ? " as found, put right at this visit" : ""), Evidence.howRead(reading)));
-            if (Math.round(reading.value()) > 0 && !mended) {
-                faults.add(what + " " + word);
-                grave |= Math.round(reading.value()) >= WORST;
+                    new CaliperSaid.Looked(measure),
+                    new CaliperSaid.AsFound(found, mended),
+                    Evidence.howRead(reading)));
+            if (found.place() > 0 && !mended) {
+                faults.add(new CaliperSaid.Fault(measure, found.place()));
+                grave |= found.place() >= WORST;
             }
         });
     }
@@ -82,11 +90,12 @@ public final class CaliperFindings {
         at.read(Measure.PISTON_RETURN).ifPresent(reading -> {
             double limitMm = at.brake().runoutLimitMm();
             evidence.add(new Evidence(
-                    "piston's return",
-                    "%.2f mm after 0.5 mm, runout allowed %.3f mm".formatted(reading.value(), limitMm),
-                    "it returns by more than the runout allowed: makers' service advice"));
+                    Label.PISTON_RETURN,
+                    new CaliperSaid.Returned(
+                            new Amount(reading.value(), "mm", 2), MOVED_OUT, new Amount(limitMm, "mm", 3)),
+                    Ground.PISTON_CLEARS_THE_DISC));
             if (reading.value() <= limitMm) {
-                faults.add("a piston that does not return");
+                faults.add(new CaliperSaid.PistonStaysOut());
             }
         });
     }
@@ -95,10 +104,10 @@ public final class CaliperFindings {
     private void lubricant() {
         boolean sliding = at.brake().caliper() == BrakeSpecification.Caliper.SLIDING;
         at.read(Measure.PIN_LUBRICANT).ifPresent(reading -> {
-            var word = Scale.LUBRICANT.wordOf(reading.value());
-            evidence.add(new Evidence("on the pins", word, Evidence.howRead(reading)));
+            evidence.add(
+                    new Evidence(Label.ON_THE_PINS, Scale.LUBRICANT.told(reading.value()), Evidence.howRead(reading)));
             if (sliding && Math.round(reading.value()) == WORST) {
-                faults.add("metal-contact paste on slide pins, where it swells the rubber");
+                faults.add(new CaliperSaid.PasteOnSlidePins());
             }
         });
     }

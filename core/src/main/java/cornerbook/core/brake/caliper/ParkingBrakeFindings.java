@@ -1,7 +1,8 @@
 package cornerbook.core.brake.caliper;
 
-import cornerbook.core.say.Said;
-
+import cornerbook.core.brake.caliper.CaliperSaid.Ground;
+import cornerbook.core.brake.caliper.CaliperSaid.Label;
+import cornerbook.core.brake.caliper.CaliperSaid.ParkingBrakeState;
 import cornerbook.core.brake.judge.Deficiency;
 import cornerbook.core.brake.judge.OpenBrakeWork;
 import cornerbook.core.car.Measure;
@@ -12,6 +13,7 @@ import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.say.Said;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -25,50 +27,40 @@ public final class ParkingBrakeFindings {
         if (OpenBrakeWork.inServiceMode(readings)) {
             return Optional.of(finding(
                     Verdict.UNSAFE,
-                    "Parking brake still in service mode",
-                    "The parking brake is in its service mode and does not hold the car. It has to be taken out of it and applied once before the car leaves.",
-                    List.of(new Evidence("service mode", "in, not recorded as out", "readings of this visit"))));
+                    ParkingBrakeState.IN_SERVICE_MODE,
+                    List.of(new Evidence(Label.SERVICE_MODE, Label.IN_SERVICE_MODE, Ground.THIS_VISIT))));
         }
         var held = readings.ofVehicle(Measure.PARKING_BRAKE_HOLDING);
         if (held.isEmpty()) {
-            notJudged.add(Said.verbatim("parking brake: whether it holds was not tried"));
+            notJudged.add(new CaliperSaid.ParkingBrakeNotTried());
             return Optional.empty();
         }
-        var word = Scale.HOLDING.wordOf(held.get().value());
-        var evidence = new ArrayList<>(List.of(new Evidence("tried", word, Evidence.howRead(held.get()))));
+        var evidence = new ArrayList<>(List.of(
+                new Evidence(Label.TRIED, Scale.HOLDING.told(held.get().value()), Evidence.howRead(held.get()))));
         return Optional.of(
                 switch ((int) Math.round(held.get().value())) {
-                    case 0 ->
-                        finding(Verdict.HOLDS, "Parking brake holds", "The parking brake holds the car.", evidence);
+                    case 0 -> finding(Verdict.HOLDS, ParkingBrakeState.HOLDS, evidence);
                     case 1 -> {
                         evidence.add(Deficiency.PARKING_BRAKE_WEAK.evidence());
-                        yield finding(
-                                Verdict.RUNS_OUT,
-                                "Parking brake holds weakly",
-                                "The parking brake holds the car only weakly and has to be looked at.",
-                                evidence);
+                        yield finding(Verdict.RUNS_OUT, ParkingBrakeState.HOLDS_WEAKLY, evidence);
                     }
                     default -> {
                         evidence.add(Deficiency.PARKING_BRAKE_FAILS.evidence());
-                        yield finding(
-                                Verdict.SPENT,
-                                "Parking brake does not hold",
-                                "The parking brake does not hold the car. It has to be put right now; until then choke the wheels.",
-                                evidence);
+                        yield finding(Verdict.SPENT, ParkingBrakeState.DOES_NOT_HOLD, evidence);
                     }
                 });
     }
 
-    private static Finding finding(Verdict verdict, String title, String words, List<Evidence> evidence) {
+    private static Finding finding(Verdict verdict, ParkingBrakeState state, List<Evidence> evidence) {
         return new Finding(
                 new Subject(Subject.Part.PARKING_BRAKE, null, null, null),
                 verdict,
-                title,
-                words,
+                new CaliperSaid.ParkingBrakeTitle(state),
+                new CaliperSaid.ParkingBrakeWords(state),
                 null,
                 null,
                 verdict == Verdict.HOLDS ? 1 : verdict == Verdict.RUNS_OUT ? 0.5 : 0,
                 evidence,
-                "tried at the visit; verdict by hand: common practice, no source");
+                Ground.TRIED_AT_THE_VISIT);
     }
 }

@@ -1,6 +1,7 @@
 package cornerbook.core.brake.fluid;
 
 import cornerbook.core.quantity.Quoted;
+import cornerbook.core.say.Refused;
 import java.util.Arrays;
 import java.util.stream.Collectors;
 
@@ -33,10 +34,9 @@ public enum BrakeFluid {
         return Arrays.stream(values())
                 .filter(grade -> grade.label.equals(label))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("brake fluid is %s, expected one of %s"
-                        .formatted(
-                                Quoted.of(label),
-                                Arrays.stream(values()).map(BrakeFluid::label).collect(Collectors.joining(", ")))));
+                .orElseThrow(() -> new Refused(new NoSuchGrade(
+                        Quoted.of(label),
+                        Arrays.stream(values()).map(BrakeFluid::label).collect(Collectors.joining(", ")))));
     }
 
     /** The grade as the cap says it, as "DOT 5.1". */

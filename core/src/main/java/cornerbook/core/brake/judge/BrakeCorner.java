@@ -10,7 +10,7 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
@@ -107,9 +107,9 @@ public record BrakeCorner(Corner corner, Vehicle vehicle, StandingReadings readi
         return new BrakeCorner(other, vehicle, readings);
     }
 
-    /** The side that a reading was taken at, in a sentence. */
-    public static String side(Reading reading) {
-        return String.valueOf(reading.spot()).toLowerCase(Locale.ROOT);
+    /** The side that a reading was taken at, of a measure that is read on each. */
+    public static Spot side(Reading reading) {
+        return Objects.requireNonNull(reading.spot());
     }
 
     private static double difference(List<Double> edges) {

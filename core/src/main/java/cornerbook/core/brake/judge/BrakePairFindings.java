@@ -1,7 +1,8 @@
 package cornerbook.core.brake.judge;
 
-import cornerbook.core.say.Verbatim;
-
+import cornerbook.core.brake.judge.BrakeSaid.Ground;
+import cornerbook.core.brake.judge.BrakeSaid.Label;
+import cornerbook.core.brake.judge.BrakeSaid.Pair;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Vehicle;
@@ -11,12 +12,14 @@ import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Listed;
+import cornerbook.core.say.Said;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import java.util.OptionalDouble;
 
 /**
  * What an axle needs as a pair: pads, and discs, are replaced on both sides together, so that it brakes evenly. Common practice, no
@@ -28,79 +31,60 @@ public final class BrakePairFindings {
     /**
      * What differs between the two brakes of an axle.
      *
-     * @param corners the findings of the single corners
+     * @param worn the findings on thickness, lining and cracks of the single corners; what a hand says of a movement does not wear
+     *     a part out
      */
-    public static List<Finding> of(Vehicle vehicle, StandingReadings readings, List<Finding> corners) {
+    public static List<Finding> of(Vehicle vehicle, StandingReadings readings, List<Finding> worn) {
         var findings = new ArrayList<Finding>();
         for (var axle : Axle.values()) {
-            var pair = Arrays.stream(Corner.values())
+            var corners = Arrays.stream(Corner.values())
                     .filter(corner -> corner.axle() == axle)
                     .map(corner -> new BrakeCorner(corner, vehicle, readings))
                     .toList();
-            due(axle, "pads", Subject.Part.PAD, Measure.PADS_REPLACED, pair, corners)
-                    .ifPresent(findings::add);
-            due(axle, "discs with their pads", Subject.Part.DISC, Measure.DISC_REPLACED, pair, corners)
-                    .ifPresent(findings::add);
+            due(axle, Pair.PADS, corners, worn).ifPresent(findings::add);
+            due(axle, Pair.DISCS, corners, worn).ifPresent(findings::add);
         }
         return findings;
     }
 
-    private static Optional<Finding> due(
-            Axle axle,
-            String what,
-            Subject.Part part,
-            Measure replaced,
-            List<BrakeCorner> pair,
-            List<Finding> corners) {
-        var spent = pair.stream()
-                .filter(at -> corners.stream().anyMatch(finding -> isSpent(finding, part, at.corner())))
+    private static Optional<Finding> due(Axle axle, Pair pair, List<BrakeCorner> corners, List<Finding> worn) {
+        var replaced = pair == Pair.PADS ? Measure.PADS_REPLACED : Measure.DISC_REPLACED;
+        var spent = corners.stream()
+                .map(BrakeCorner::corner)
+                .filter(corner -> worn.stream().anyMatch(finding -> isSpent(finding, pair, corner)))
                 .toList();
-        var done = pair.stream().filter(at -> at.done(replaced)).toList();
+        var done = corners.stream().filter(at -> at.done(replaced)).toList();
         boolean half = done.size() == 1;
         if (spent.isEmpty() && !half) {
             return Optional.empty();
         }
-        var name = axle.name().toLowerCase(Locale.ROOT);
-        var because = half
-                ? "they were replaced at %s only".formatted(done.getFirst().corner())
-                : "%s %s for it"
-                        .formatted(
-                                spent.stream().map(at -> at.corner().name()).collect(Collectors.joining(" and ")),
-                                spent.size() == 1 ? "asks" : "ask");
         return Optional.of(new Finding(
                 new Subject(Subject.Part.BRAKE_PAIR, null, null, null),
                 Verdict.SPENT,
-                "%s axle: replace the %s on both sides".formatted(capital(name), what),
-                "At the %s axle the brake %s have to be replaced on both sides together: %s."
-                        .formatted(name, what, because),
+                new BrakeSaid.ReplacePair(axle, pair),
+                half
+                        ? new BrakeSaid.PairReplacedOnOneSide(
+                                axle, pair, done.getFirst().corner())
+                        : new BrakeSaid.PairAskedFor(axle, pair, Listed.and(spent), spent.size()),
                 null,
                 null,
                 0,
-                pair.stream()
+                corners.stream()
                         .map(at -> new Evidence(
-                                at.corner().name(),
-                                part == Subject.Part.PAD
-                                        ? shown(at.thinnestPadMm().orElse(Double.NaN))
-                                        : shown(at.discMm().orElse(Double.NaN)),
-                                at.done(replaced) ? "replaced at this visit" : "thinnest reading"))
+                                at.corner(),
+                                shown(pair == Pair.PADS ? at.thinnestPadMm() : at.discMm()),
+                                at.done(replaced) ? Ground.REPLACED_AT_THIS_VISIT : Ground.THINNEST_READING))
                         .toList(),
-                "both sides of an axle together: common practice, no source"));
+                Ground.BOTH_SIDES_TOGETHER));
     }
 
-    /** By its thickness, its lining or its cracks: what a movement by hand says does not wear a part out. */
-    private static boolean isSpent(Finding finding, Subject.Part part, Corner corner) {
-        return finding.subject().part() == part
+    private static boolean isSpent(Finding finding, Pair pair, Corner corner) {
+        return finding.subject().part() == (pair == Pair.PADS ? Subject.Part.PAD : Subject.Part.DISC)
                 && finding.subject().corner() == corner
-                && finding.verdict().compareTo(Verdict.SPENT) >= 0
-                && finding.evidence().stream()
-                        .noneMatch(evidence -> evidence.what() instanceof Verbatim what && what.text().startsWith("by hand"));
+                && finding.verdict().compareTo(Verdict.SPENT) >= 0;
     }
 
-    private static String shown(double thicknessMm) {
-        return Double.isNaN(thicknessMm) ? "not measured" : "%.1f mm".formatted(thicknessMm);
-    }
-
-    private static String capital(String word) {
-        return word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
+    private static Said shown(OptionalDouble thicknessMm) {
+        return thicknessMm.isEmpty() ? Label.NOT_MEASURED : new Amount(thicknessMm.getAsDouble(), "mm", 1);
     }
 }

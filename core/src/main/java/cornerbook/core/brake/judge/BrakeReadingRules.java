@@ -1,8 +1,7 @@
 package cornerbook.core.brake.judge;
 
-import cornerbook.core.say.Said;
-
 import cornerbook.core.car.Measure;
+import cornerbook.core.car.MeasureName;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.ServiceSteps;
 import cornerbook.core.car.StandingReadings;
@@ -10,10 +9,10 @@ import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.Visit;
 import cornerbook.core.car.WrittenReading;
 import cornerbook.core.corner.Corner;
-import cornerbook.core.corner.Spot;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Said;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -28,8 +27,8 @@ public final class BrakeReadingRules {
 
     private BrakeReadingRules() {}
 
-    /** One sentence; empty when the reading can stand, or was corrected already. */
-    public static Optional<String> problem(Vehicle vehicle, Visit visit, Reading reading) {
+    /** What cannot stand; empty when the reading can stand, or was corrected already. */
+    public static Optional<Said> problem(Vehicle vehicle, Visit visit, Reading reading) {
         var corner = reading.corner();
         if (corner == null || isCorrected(visit, reading)) {
             return Optional.empty();
@@ -39,10 +38,11 @@ public final class BrakeReadingRules {
         return Optional.ofNullable(
                 switch (measure) {
                     case PAD_THICKNESS, PAD_THICKNESS_TRAILING ->
-                        thicker(reading, reading.value(), brake.padNewMm(), THICKER_THAN_NEW_MM);
+                        thicker(reading, corner, reading.value(), brake.padNewMm(), THICKER_THAN_NEW_MM);
                     case DISC_THICKNESS, DISC_THICKNESS_VARIATION ->
-                        thicker(reading, thickestMm(reading), brake.discNewMm(), DISC_THICKER_THAN_NEW_MM);
-                    case DISC_MOVED_BY -> moved(reading, vehicle.fastener().count());
+                        thicker(reading, corner, thickestMm(reading), brake.discNewMm(), DISC_THICKER_THAN_NEW_MM);
+                    case DISC_MOVED_BY ->
+                        moved(reading, corner, vehicle.fastener().count());
                     case HUB_DIAL_RADIUS, DISC_DIAL_RADIUS -> radii(new StandingReadings(visit), corner);
                     default -> null;
                 });
@@ -52,18 +52,14 @@ public final class BrakeReadingRules {
      * Why a new reading cannot be of this car's caliper. One that is in the book stays there when the kind of caliper is put
      * right afterwards, and is not used.
      */
-    public static Optional<String> wrongCaliper(Vehicle vehicle, Reading reading) {
+    public static Optional<Said> wrongCaliper(Vehicle vehicle, Reading reading) {
         var corner = reading.corner();
         return corner == null || fitsCaliper(vehicle, corner, reading.measure())
                 ? Optional.empty()
-                : Optional.of(
-                        "%s at %s cannot be where the caliper is %s, expected none, or another caliper in the car's data"
-                                .formatted(
-                                        words(reading.measure()),
-                                        corner,
-                                        words(vehicle.axle(corner.axle())
-                                                .brake()
-                                                .caliper())));
+                : Optional.of(new BrakeSaid.WrongCaliper(
+                        new MeasureName(reading.measure()),
+                        corner,
+                        vehicle.axle(corner.axle()).brake().caliper()));
     }
 
     static boolean fitsCaliper(Vehicle vehicle, Corner corner, Measure measure) {
@@ -75,15 +71,15 @@ public final class BrakeReadingRules {
         return Stream.of(Measure.SLIDE_PIN_MOVEMENT, Measure.RETAINING_PIN_MOVEMENT)
                 .flatMap(measure -> readings.all(measure).stream())
                 .filter(reading -> wrongCaliper(vehicle, reading).isPresent())
-                .map(reading -> Said.verbatim("%s %s: not used, as the caliper is %s by the car's data"
-                        .formatted(
-                                reading.corner(),
-                                words(reading.measure()),
-                                words(vehicle.axle(Objects.requireNonNull(reading.corner())
-                                                .axle())
-                                        .brake()
-                                        .caliper()))))
+                .map(reading -> notUsed(vehicle, Objects.requireNonNull(reading.corner()), reading.measure()))
                 .toList();
+    }
+
+    private static Said notUsed(Vehicle vehicle, Corner corner, Measure measure) {
+        return new BrakeSaid.NotUsedForCaliper(
+                corner,
+                new MeasureName(measure),
+                vehicle.axle(corner.axle()).brake().caliper());
     }
 
     private static boolean isCorrected(Visit visit, Reading reading) {
@@ -96,40 +92,33 @@ public final class BrakeReadingRules {
                 .orElse(reading.value());
     }
 
-    private static @Nullable String thicker(Reading reading, double valueMm, double newMm, double aboveMm) {
+    private static @Nullable Said thicker(
+            Reading reading, Corner corner, double valueMm, double newMm, double aboveMm) {
         return valueMm <= newMm + aboveMm
                 ? null
-                : "%s %.2f mm%s at %s is above new (%.1f mm), expected at most %.1f mm"
-                        .formatted(
-                                words(reading.measure()),
-                                valueMm,
-                                spot(reading.spot()),
-                                reading.corner(),
-                                newMm,
-                                newMm + aboveMm);
+                : new BrakeSaid.ThickerThanNew(
+                        new MeasureName(reading.measure()),
+                        reading.spot(),
+                        corner,
+                        new Amount(valueMm, "mm", 2),
+                        new Amount(newMm, "mm", 2),
+                        new Amount(newMm + aboveMm, "mm", 2));
     }
 
-    private static @Nullable String moved(Reading reading, int studs) {
+    private static @Nullable Said moved(Reading reading, Corner corner, int studs) {
         return reading.value() == Math.rint(reading.value()) && reading.value() < studs
                 ? null
-                : "disc at %s is moved on by %s studs, expected 1 to %d of %d"
-                        .formatted(reading.corner(), reading.value(), studs - 1, studs);
+                : new BrakeSaid.MovedOnByNoStud(corner, Amount.exact(reading.value(), "studs"), studs - 1, studs);
     }
 
-    private static @Nullable String radii(StandingReadings readings, Corner corner) {
+    private static @Nullable Said radii(StandingReadings readings, Corner corner) {
         var hub = readings.ofCorner(Measure.HUB_DIAL_RADIUS, corner, null);
         var disc = readings.ofCorner(Measure.DISC_DIAL_RADIUS, corner, null);
         return hub.isEmpty() || disc.isEmpty() || disc.get().value() > hub.get().value()
                 ? null
-                : "dial at %s stood at %.0f mm on the disc and %.0f mm on the hub, expected it farther out on the disc"
-                        .formatted(corner, disc.get().value(), hub.get().value());
-    }
-
-    private static String spot(@Nullable Spot spot) {
-        return spot == null ? "" : " " + words(spot);
-    }
-
-    private static String words(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+                : new BrakeSaid.DialNotFartherOut(
+                        corner,
+                        new Amount(disc.get().value(), "mm", 0),
+                        new Amount(hub.get().value(), "mm", 0));
     }
 }

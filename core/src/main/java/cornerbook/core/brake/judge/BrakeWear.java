@@ -15,7 +15,8 @@ import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.numeric.Estimate;
-import cornerbook.core.season.Dates;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.PlusMinus;
 import cornerbook.core.season.DistancePerDay;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -61,12 +62,10 @@ public record BrakeWear(Vehicle vehicle, List<Visit> visits, DistancePerDay dist
     public record Forecast(double probability, @Nullable LocalDate horizon) {
         public Evidence evidence() {
             return new Evidence(
-                    "above the minimum until the next visit",
-                    "with %.1f %%, and with 90 %% %s"
-                            .formatted(
-                                    100 * probability,
-                                    horizon == null ? "for over four years" : "until " + Dates.written(horizon)),
-                    "wear and distance, each with its uncertainty (docs/methods/brakes.md, wear of pads and discs)");
+                    BrakeSaid.Label.ABOVE_MINIMUM,
+                    new BrakeSaid.HoldsWith(
+                            new Amount(100 * probability, "%", 1), Amount.of(100 * Verdict.CONFIDENCE, "%"), horizon),
+                    BrakeSaid.Ground.WEAR_AND_DISTANCE);
         }
 
         /** By the probability alone. */
@@ -86,18 +85,20 @@ public record BrakeWear(Vehicle vehicle, List<Visit> visits, DistancePerDay dist
                 days.isPresent() ? today.plusDays((long) days.getAsDouble()) : null);
     }
 
-    /** How fast it wears, and what that rests on. */
-    public Evidence evidence(String what, Followed followed) {
+    /**
+     * How fast it wears, and what that rests on.
+     *
+     * @param side of the pad; null for the disc
+     */
+    public Evidence evidence(@Nullable Spot side, Followed followed) {
         var rate = followed.part().wear().rate();
         return new Evidence(
-                "wear, " + what,
-                "%.3f ± %.3f mm per 1000 km".formatted(rate.mean(), rate.sd()),
-                "thickness model from %d readings %s and the prior (common practice, no source); %.0f ± %.0f km per day from the odometer"
-                        .formatted(
-                                followed.readings(),
-                                followed.sinceNew() ? "since the part was new" : "of a part of unknown age",
-                                distance.meanKm(),
-                                distance.sdKm()));
+                new BrakeSaid.WearOf(side),
+                new PlusMinus(rate.mean(), rate.sd(), "mm/1000 km", 3),
+                new BrakeSaid.ThicknessModel(
+                        followed.readings(),
+                        followed.sinceNew(),
+                        new PlusMinus(distance.meanKm(), distance.sdKm(), "km", 0)));
     }
 
     /**

@@ -1,31 +1,29 @@
 package cornerbook.core.brake.judge;
 
+import cornerbook.core.brake.judge.BrakeSaid.Category;
 import cornerbook.core.finding.Evidence;
 
 /**
  * What a periodic inspection calls a defect of a brake, in the categories of Directive 2014/45/EU (minor, major, dangerous). It is
- * named beside a finding and decides none: the verdicts follow the limits that are on file for the car's place.
+ * named beside a finding and decides none: the verdicts follow the limits that are on file for the car's place. Its words are the
+ * place where that is written.
  */
-public enum Deficiency {
-    PAD_BELOW_LIMIT("dangerous", "UK inspection manual 1.1.13: under 1.5 mm"),
-    PAD_AT_INDICATOR("major", "UK inspection manual 1.1.13: worn to the indicator"),
-    PAD_WRONGLY_FITTED("dangerous", "UK inspection manual 1.1.13: missing or wrongly fitted"),
-    DISC_WORN(
-            "major when significantly worn",
-            "UK inspection manual 1.1.14: below the maker's limit is not by itself a reason; 49 CFR 570.59(b), over 10 000 lb: within the thickness marked on the disc or the manufacturer's"),
-    DISC_FRACTURED("dangerous", "UK inspection manual 1.1.14: insecure or fractured"),
-    PARKING_BRAKE_WEAK("major", "UK inspection manual 1.4.2: efficiency below the minimum"),
-    PARKING_BRAKE_FAILS("dangerous", "UK inspection manual 1.4.2: efficiency under 50 % of the required value");
+public enum Deficiency implements BrakeSaid {
+    PAD_BELOW_LIMIT(Category.DANGEROUS),
+    PAD_AT_INDICATOR(Category.MAJOR),
+    PAD_WRONGLY_FITTED(Category.DANGEROUS),
+    DISC_WORN(Category.MAJOR_WHEN_SIGNIFICANTLY_WORN),
+    DISC_FRACTURED(Category.DANGEROUS),
+    PARKING_BRAKE_WEAK(Category.MAJOR),
+    PARKING_BRAKE_FAILS(Category.DANGEROUS);
 
-    private final String category;
-    private final String source;
+    private final Category category;
 
-    Deficiency(String category, String source) {
+    Deficiency(Category category) {
         this.category = category;
-        this.source = source;
     }
 
     public Evidence evidence() {
-        return new Evidence("category of Directive 2014/45/EU", category, source);
+        return new Evidence(Label.DIRECTIVE_CATEGORY, category, this);
     }
 }

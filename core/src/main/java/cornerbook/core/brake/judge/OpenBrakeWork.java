@@ -5,6 +5,7 @@ import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.say.Said;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -19,12 +20,12 @@ public final class OpenBrakeWork {
 
     private OpenBrakeWork() {}
 
-    /** One line each, as "LF caliper: work was done there and it is not recorded as closed"; empty when all is ended. */
-    public static List<String> of(Vehicle vehicle, Visit visit) {
+    /** One line each, as that a caliper is not recorded as closed; empty when all is ended. */
+    public static List<Said> of(Vehicle vehicle, Visit visit) {
         var readings = new StandingReadings(visit);
-        var open = new ArrayList<String>();
+        var open = new ArrayList<Said>();
         if (inServiceMode(readings)) {
-            open.add("parking brake: it went into service mode and is not recorded as out and cycled");
+            open.add(new BrakeSaid.ServiceModeOpen());
         }
         boolean worked = false;
         for (var corner : Corner.values()) {
@@ -34,15 +35,14 @@ public final class OpenBrakeWork {
             var at = new BrakeCorner(corner, vehicle, readings);
             worked = true;
             if (!at.done(Measure.CALIPER_CLOSED)) {
-                open.add("%s caliper: work was done there and it is not recorded as closed".formatted(corner));
+                open.add(new BrakeSaid.CaliperOpen(corner));
             }
             if (!at.done(Measure.BRACKET_BOLTS_TORQUED)) {
-                open.add("%s bracket bolts: work was done there and no torque is recorded".formatted(corner));
+                open.add(new BrakeSaid.BracketBoltsOpen(corner));
             }
         }
         if (worked && !done(readings, Measure.PEDAL_PUMPED)) {
-            open.add(
-                    "brake pedal: brakes were worked on and it is not recorded as pumped; it must be before the car moves");
+            open.add(new BrakeSaid.PedalOpen());
         }
         return List.copyOf(open);
     }

@@ -5,6 +5,8 @@ import cornerbook.core.car.Measure;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.numeric.Estimate;
+import cornerbook.core.say.Between;
+import cornerbook.core.say.Said;
 import cornerbook.core.season.DistancePerDay;
 import java.util.ArrayList;
 import java.util.List;
@@ -65,14 +67,11 @@ public record ThicknessPrediction(
     }
 
     /** What was expected, and what to do about a reading that is not: the same for every incredible value. */
-    public String asks() {
-        return "expected %s to %s mm by the wear until now: measure again, or was the part replaced?"
-                .formatted(
-                        written(Math.max(0, expectedMm.mean() - 2 * expectedMm.sd())),
-                        written(expectedMm.mean() + 2 * expectedMm.sd()));
-    }
-
-    private String written(double thicknessMm) {
-        return (measure == Measure.DISC_THICKNESS ? "%.2f" : "%.1f").formatted(thicknessMm);
+    public Said asks() {
+        return new BrakeSaid.NotAsExpected(new Between(
+                Math.max(0, expectedMm.mean() - 2 * expectedMm.sd()),
+                expectedMm.mean() + 2 * expectedMm.sd(),
+                "mm",
+                measure == Measure.DISC_THICKNESS ? 2 : 1));
     }
 }

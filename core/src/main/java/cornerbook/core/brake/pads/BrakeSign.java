@@ -1,7 +1,9 @@
 package cornerbook.core.brake.pads;
 
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Said;
+import cornerbook.core.why.Basis;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * What a look at the brake of one corner can show, and how often each cause shows it. Each row gives, in percent, the
@@ -9,8 +11,8 @@ import java.util.Locale;
  * cause. The percentages are common practice, no source; the source of a row is for its direction: which causes it speaks
  * for.
  */
-@SuppressWarnings("ImmutableEnumChecker") // the lists are made by List.of
-public enum BrakeSign {
+@SuppressWarnings("ImmutableEnumChecker") // the lists are made by List.of, the sources are records
+public enum BrakeSign implements Said {
     OUTER_PAD_THINNER(Look.INNER_AGAINST_OUTER, Source.SERVICE, 60, 5, 35, 5, 5, 10, 5),
     PADS_EVEN(Look.INNER_AGAINST_OUTER, Source.SERVICE, 15, 25, 30, 60, 40, 75, 88),
     INNER_PAD_THINNER(Look.INNER_AGAINST_OUTER, Source.SERVICE, 25, 70, 35, 35, 55, 15, 7),
@@ -49,12 +51,12 @@ public enum BrakeSign {
     }
 
     private final Look look;
-    private final String source;
+    private final Said source;
     private final List<Double> percentUnder;
 
     BrakeSign(
             Look look,
-            String source,
+            Said source,
             double slidePins,
             double piston,
             double pad,
@@ -71,13 +73,8 @@ public enum BrakeSign {
         return look;
     }
 
-    /** The sign as it stands in a sentence, as "outer pad thinner". */
-    public String words() {
-        return name().toLowerCase(Locale.ROOT).replace('_', ' ');
-    }
-
     /** Where the direction of the row comes from. */
-    public String source() {
+    public Said source() {
         return source;
     }
 
@@ -87,11 +84,8 @@ public enum BrakeSign {
     }
 
     private static final class Source {
-        /** Outer: pins, bushings, stuck pad. Inner: piston, its seal, pins, residual pressure. Taper: one pin or slide. */
-        static final String SERVICE = "brake parts makers' service literature on uneven pad wear";
-
-        static final String RETRACTION =
-                "makers' service advice: a piston moved 0.5 mm returns by more than the runout allowed";
-        static final String PRACTICE = "common practice, no source";
+        static final Said SERVICE = new SignSource.UnevenWearLiterature();
+        static final Said RETRACTION = new SignSource.PistonReturnAdvice(new Amount(0.5, "mm", 2));
+        static final Said PRACTICE = Basis.COMMON_PRACTICE;
     }
 }

@@ -1,5 +1,6 @@
 package cornerbook.core.brake.seizing;
 
+import cornerbook.core.say.Amount;
 import java.util.List;
 
 /**
@@ -10,9 +11,12 @@ import java.util.List;
  */
 public record LearnedSeizing(WeibullFit fit, int cars, int padTimes) {
     /** What each coefficient of the fit stands for, in its order. */
-    public static final List<String> COEFFICIENTS = List.of(
-            "logarithm of the months by which 63 % have seized",
-            "salt, none to all year", "garage", "each 10,000 km a year more", "friction braking, none to all");
+    public static final List<SeizingCoefficient> COEFFICIENTS = List.of(
+            new SeizingCoefficient.LogarithmOfMonths(),
+            new SeizingCoefficient.Salt(),
+            new SeizingCoefficient.Garage(),
+            new SeizingCoefficient.DistanceMore(Amount.of(10_000, "km")),
+            new SeizingCoefficient.FrictionBraking());
 
     /** The hazard itself. */
     public SeizingHazard hazard() {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import cornerbook.core.corner.Axle;
+import cornerbook.core.say.Amount;
 import org.junit.jupiter.api.Test;
 
 class BurnishDriveReferenceTest {
@@ -51,7 +52,7 @@ class BurnishDriveReferenceTest {
     void regenerationKeepsTheDiscColdAndThePlanSaysSo() {
         assertThat(drive(0).plan().warning()).isEqualTo(BurnishPlan.Warning.NONE);
         assertThat(drive(0.9).plan().warning()).isEqualTo(BurnishPlan.Warning.STAYS_TOO_COLD);
-        assertThat(drive(0.9).cautions().getFirst()).contains("stays below 100 °C");
+        assertThat(drive(0.9).cautions().getFirst()).isEqualTo(new BurnishSaid.StaysTooCold(Amount.of(100, "°C")));
     }
 
     @Test
@@ -59,6 +60,6 @@ class BurnishDriveReferenceTest {
         var target = BurnishTarget.everyday(5).withLimit(110);
         var drive = BurnishDrive.of(CAR, DISC, Axle.FRONT, new BurnishStop(130, 15, 3, 0), target);
         assertThat(drive.plan().peaksC().getLast()).isGreaterThan(110);
-        assertThat(drive.cautions().getFirst()).startsWith("Do not drive this");
+        assertThat(drive.cautions().getFirst()).isEqualTo(new BurnishSaid.ExceedsLimit(Amount.of(110, "°C")));
     }
 }

@@ -5,12 +5,17 @@ import static org.assertj.core.api.Assertions.tuple;
 
 import cornerbook.core.assess.BrakeFindings;
 import cornerbook.core.brake.BrakeSpecification;
+import cornerbook.core.brake.caliper.CaliperSaid.ParkingBrakeState;
 import cornerbook.core.brake.judge.BrakeCorner;
+import cornerbook.core.brake.judge.BrakeSaid;
+import cornerbook.core.brake.judge.BrakeSaid.Pair;
 import cornerbook.core.brake.judge.OpenBrakeWork;
+import cornerbook.core.brake.pads.judge.PadSaid;
 import cornerbook.core.car.Cars;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.StandingReadings;
+import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.Evidence;
@@ -18,6 +23,9 @@ import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.LimitTable;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Listed;
+import cornerbook.core.say.Said;
 import cornerbook.core.season.DistancePerDay;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -28,6 +36,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /**
  * Pads in their brackets, calipers, axles as pairs and the parking brake of an invented car. What hand and eye say is common practice,
@@ -44,7 +53,7 @@ class BrakePartsTest {
             assertThat(finding.verdict()).isEqualTo(verdict);
             assertThat(finding.lifeLeft()).isEqualTo(lifeLeft);
             assertThat(finding.horizon()).isNull();
-            assertThat(finding.title()).startsWith("RR outer pad");
+            assertThat(finding.title()).isEqualTo(new CaliperSaid.StuckTitle(Corner.RR, Spot.OUTER, place == 2, false));
             assertThat(finding.subject()).isEqualTo(new Subject(Subject.Part.PAD, Corner.RR, null, null));
         });
         assertThat(stuck(movement(Spot.OUTER, 0), movement(Spot.INNER, 0))).isEmpty();
@@ -59,8 +68,7 @@ class BrakePartsTest {
                     assertThat(finding.verdict()).isEqualTo(verdict);
                     assertThat(Optional.ofNullable(finding.horizon()))
                             .isEqualTo(freed ? Optional.of(NEXT) : Optional.empty());
-                    assertThat(finding.plainWords().contains("freed at this visit"))
-                            .isEqualTo(freed);
+                    assertThat(finding.plainWords()).isEqualTo(new CaliperSaid.Stuck(Corner.RR, found == 2, freed));
                     assertThat(finding.lifeLeft()).isEqualTo(freed ? 1 : found == 2 ? 0 : 0.5);
                 });
     }
@@ -73,28 +81,27 @@ class BrakePartsTest {
         assertThat(findings(
                         corner(Measure.PADS_REPLACED, 1),
                         Cars.reading(Measure.PAD_EDGE_LIFT, Corner.RR, null, Spot.INNER, 2)))
-                .noneMatch(finding -> finding.source().contains("edge lift"));
+                .noneMatch(finding -> finding.source() == PadSaid.Ground.REJECT_ON_EDGE_LIFT);
     }
 
     /** Words in their order: sound, worn, damaged; free, tight, seized. Boots, piston and clips alike. */
     @ParameterizedTest
-    @CsvSource({
-        "SLIDE_PIN_MOVEMENT, slide pins",
-        "PISTON_MOVEMENT, a piston",
-        "BRAKE_HARDWARE, clips and springs",
-        "BRAKE_BOOTS, boots"
-    })
-    void eachPartOfACaliperIsJudgedByItsWord(Measure measure, String what) {
+    @EnumSource(
+            value = Measure.class,
+            names = {"SLIDE_PIN_MOVEMENT", "PISTON_MOVEMENT", "BRAKE_HARDWARE", "BRAKE_BOOTS"})
+    void eachPartOfACaliperIsJudgedByItsWord(Measure measure) {
         assertThat(caliper(corner(measure, 0)).verdict()).isEqualTo(Verdict.HOLDS);
         assertThat(caliper(corner(measure, 0)).lifeLeft()).isEqualTo(1);
         var light = caliper(corner(measure, 1));
         assertThat(light.verdict()).isEqualTo(Verdict.RUNS_OUT);
         assertThat(light.lifeLeft()).isEqualTo(0.5);
-        assertThat(light.title()).startsWith("RR caliper: " + what);
+        assertThat(light.title())
+                .isEqualTo(new CaliperSaid.FaultsTitle(
+                        Corner.RR, Listed.commas(List.of(new CaliperSaid.Fault(measure, 1)))));
         var grave = caliper(corner(measure, 2));
         assertThat(grave.verdict()).isEqualTo(Verdict.SPENT);
         assertThat(grave.lifeLeft()).isZero();
-        assertThat(grave.evidence()).extracting(Evidence::what).containsExactly(what);
+        assertThat(grave.evidence()).extracting(Evidence::what).containsExactly(new CaliperSaid.Looked(measure));
     }
 
     /** Pins that were cleaned and clips that were replaced are put right; the same service does nothing for piston or boots. */
@@ -144,14 +151,15 @@ class BrakePartsTest {
     void whatEndsOnOneSideIsReplacedOnBoth() {
         var worn = findings(pads(2.5, 8, 8, 8));
         assertThat(pairs(worn)).singleElement().satisfies(pair -> {
-            assertThat(pair.title()).isEqualTo("Front axle: replace the pads on both sides");
-            assertThat(pair.plainWords()).contains("LF asks for it");
+            assertThat(pair.title()).isEqualTo(new BrakeSaid.ReplacePair(Axle.FRONT, Pair.PADS));
+            assertThat(pair.plainWords()).isEqualTo(askedFor(Corner.LF));
             assertThat(pair.verdict()).isEqualTo(Verdict.SPENT);
             assertThat(pair.evidence())
                     .extracting(Evidence::what, Evidence::value)
-                    .containsExactly(tuple("LF", "2.5 mm"), tuple("RF", "8.0 mm"));
+                    .containsExactly(
+                            tuple(Corner.LF, new Amount(2.5, "mm", 1)), tuple(Corner.RF, new Amount(8, "mm", 1)));
         });
-        assertThat(pairs(findings(pads(2.5, 2.6))).getFirst().plainWords()).contains("LF and RF ask for it");
+        assertThat(pairs(findings(pads(2.5, 2.6))).getFirst().plainWords()).isEqualTo(askedFor(Corner.LF, Corner.RF));
         assertThat(pairs(findings(pads(8, 8)))).isEmpty();
     }
 
@@ -160,13 +168,14 @@ class BrakePartsTest {
         assertThat(pairs(findings(Cars.reading(Measure.PADS_REPLACED, Corner.LR, null, null, 1))))
                 .singleElement()
                 .satisfies(pair -> {
-                    assertThat(pair.title()).isEqualTo("Rear axle: replace the pads on both sides");
-                    assertThat(pair.plainWords()).contains("replaced at LR only");
+                    assertThat(pair.title()).isEqualTo(new BrakeSaid.ReplacePair(Axle.REAR, Pair.PADS));
+                    assertThat(pair.plainWords())
+                            .isEqualTo(new BrakeSaid.PairReplacedOnOneSide(Axle.REAR, Pair.PADS, Corner.LR));
                     assertThat(pair.evidence())
                             .extracting(Evidence::value, Evidence::how)
                             .containsExactly(
-                                    tuple("not measured", "replaced at this visit"),
-                                    tuple("not measured", "thinnest reading"));
+                                    tuple(BrakeSaid.Label.NOT_MEASURED, BrakeSaid.Ground.REPLACED_AT_THIS_VISIT),
+                                    tuple(BrakeSaid.Label.NOT_MEASURED, BrakeSaid.Ground.THINNEST_READING));
                 });
         assertThat(pairs(findings(
                         Cars.reading(Measure.PADS_REPLACED, Corner.LR, null, null, 1),
@@ -180,8 +189,10 @@ class BrakePartsTest {
         assertThat(pairs(findings(Cars.reading(Measure.DISC_THICKNESS, Corner.LR, null, null, 25.8))))
                 .singleElement()
                 .satisfies(pair -> {
-                    assertThat(pair.title()).isEqualTo("Rear axle: replace the discs with their pads on both sides");
-                    assertThat(pair.evidence()).extracting(Evidence::value).containsExactly("25.8 mm", "not measured");
+                    assertThat(pair.title()).isEqualTo(new BrakeSaid.ReplacePair(Axle.REAR, Pair.DISCS));
+                    assertThat(pair.evidence())
+                            .extracting(Evidence::value)
+                            .containsExactly(new Amount(25.8, "mm", 1), BrakeSaid.Label.NOT_MEASURED);
                 });
         assertThat(pairs(findings(movement(Spot.INNER, 2))))
                 .as("it can be freed")
@@ -190,12 +201,13 @@ class BrakePartsTest {
 
     /** Words in their order: holds, holds weakly, does not hold. */
     @ParameterizedTest
-    @CsvSource({"0, HOLDS, 1", "1, RUNS_OUT, 0.5", "2, SPENT, 0"})
-    void theParkingBrakeIsJudgedByItsWord(double place, Verdict verdict, double lifeLeft) {
+    @CsvSource({"0, HOLDS, 1, HOLDS", "1, RUNS_OUT, 0.5, HOLDS_WEAKLY", "2, SPENT, 0, DOES_NOT_HOLD"})
+    void theParkingBrakeIsJudgedByItsWord(double place, Verdict verdict, double lifeLeft, ParkingBrakeState state) {
         assertThat(parking(vehicle(Measure.PARKING_BRAKE_HOLDING, place))).hasValueSatisfying(finding -> {
+            assertThat(finding.title()).isEqualTo(new CaliperSaid.ParkingBrakeTitle(state));
             assertThat(finding.verdict()).isEqualTo(verdict);
             assertThat(finding.lifeLeft()).isEqualTo(lifeLeft);
-            assertThat(finding.evidence().stream().anyMatch(each -> each.what().startsWith("category")))
+            assertThat(finding.evidence().stream().anyMatch(each -> each.what() == BrakeSaid.Label.DIRECTIVE_CATEGORY))
                     .as("a defect by the directive")
                     .isEqualTo(verdict != Verdict.HOLDS);
         });
@@ -217,9 +229,9 @@ class BrakePartsTest {
 
     @Test
     void aParkingBrakeThatWasNotTriedIsSaid() {
-        var notJudged = new ArrayList<String>();
+        var notJudged = new ArrayList<Said>();
         assertThat(ParkingBrakeFindings.of(Cars.visit(List.of()), notJudged)).isEmpty();
-        assertThat(notJudged).singleElement().asString().contains("not tried");
+        assertThat(notJudged).containsExactly(new CaliperSaid.ParkingBrakeNotTried());
     }
 
     /** Begun and not ended: caliper open, bolts loose, pedal soft. Each is ended by its own entry. */
@@ -229,9 +241,14 @@ class BrakePartsTest {
         var closed = corner(Measure.CALIPER_CLOSED, 1);
         var torqued = corner(Measure.BRACKET_BOLTS_TORQUED, 1);
         var pumped = vehicle(Measure.PEDAL_PUMPED, 1);
-        assertThat(open(cleaned)).hasSize(3);
-        assertThat(open(cleaned, closed)).hasSize(2).noneMatch(line -> line.startsWith("RR caliper"));
-        assertThat(open(cleaned, closed, torqued)).singleElement().asString().startsWith("brake pedal");
+        assertThat(open(cleaned))
+                .containsExactly(
+                        new BrakeSaid.CaliperOpen(Corner.RR),
+                        new BrakeSaid.BracketBoltsOpen(Corner.RR),
+                        new BrakeSaid.PedalOpen());
+        assertThat(open(cleaned, closed))
+                .containsExactly(new BrakeSaid.BracketBoltsOpen(Corner.RR), new BrakeSaid.PedalOpen());
+        assertThat(open(cleaned, closed, torqued)).containsExactly(new BrakeSaid.PedalOpen());
         assertThat(open(cleaned, closed, torqued, pumped)).isEmpty();
         assertThat(open(corner(Measure.PAD_MOVEMENT_AFTER_SERVICE, 0)))
                 .as("hands were at it")
@@ -239,12 +256,16 @@ class BrakePartsTest {
         assertThat(open(corner(Measure.BRACKET_CLEANED, 0))).as("not done").isEmpty();
     }
 
-    private static List<String> open(Reading... readings) {
+    private static List<Said> open(Reading... readings) {
         return OpenBrakeWork.of(Cars.vehicle(), Cars.visit(List.of(readings)));
     }
 
     private static Optional<Finding> parking(Reading... readings) {
         return ParkingBrakeFindings.of(Cars.visit(List.of(readings)), new ArrayList<>());
+    }
+
+    private static Said askedFor(Corner... corners) {
+        return new BrakeSaid.PairAskedFor(Axle.FRONT, Pair.PADS, Listed.and(List.of(corners)), corners.length);
     }
 
     private static List<Finding> pairs(List<Finding> findings) {
@@ -265,7 +286,7 @@ class BrakePartsTest {
         return findings(readings).stream()
                 .filter(finding -> finding.subject().part() == Subject.Part.PAD
                         && Objects.equals(finding.subject().corner(), Corner.RR)
-                        && finding.title().contains("in its bracket"))
+                        && finding.title() instanceof CaliperSaid.StuckTitle)
                 .findFirst();
     }
 
@@ -323,10 +344,10 @@ class BrakePartsTest {
     @Test
     void tightAndSeizedAreToldApart() {
         assertThat(stuck(movement(Spot.INNER, 1)))
-                .hasValueSatisfying(finding -> assertThat(finding.title()).endsWith("tight in its bracket as found"));
-        assertThat(stuck(movement(Spot.INNER, 2))).hasValueSatisfying(finding -> {
-            assertThat(finding.title()).endsWith("seized in its bracket as found");
-            assertThat(finding.plainWords()).contains("was seized");
-        });
+                .map(Finding::plainWords)
+                .contains(new CaliperSaid.Stuck(Corner.RR, false, false));
+        assertThat(stuck(movement(Spot.INNER, 2)))
+                .map(Finding::plainWords)
+                .contains(new CaliperSaid.Stuck(Corner.RR, true, false));
     }
 }

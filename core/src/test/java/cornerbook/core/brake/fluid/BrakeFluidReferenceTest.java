@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import cornerbook.core.say.Refused;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
@@ -28,6 +29,9 @@ class BrakeFluidReferenceTest {
     @Test
     void aGradeThatIsNoneIsRefused() {
         assertThatThrownBy(() -> BrakeFluid.parse("DOT 6"))
-                .hasMessage("brake fluid is \"DOT 6\", expected one of DOT 3, DOT 4, DOT 5, DOT 5.1");
+                .isInstanceOfSatisfying(
+                        Refused.class,
+                        refusal -> assertThat(refusal.said())
+                                .isEqualTo(new NoSuchGrade("\"DOT 6\"", "DOT 3, DOT 4, DOT 5, DOT 5.1")));
     }
 }

@@ -7,6 +7,7 @@ import cornerbook.core.brake.BrakeSpecification.Caliper;
 import cornerbook.core.brake.caliper.CaliperFindings;
 import cornerbook.core.car.Cars;
 import cornerbook.core.car.Measure;
+import cornerbook.core.car.MeasureName;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Vehicle;
@@ -14,7 +15,10 @@ import cornerbook.core.car.WrittenReading;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Said;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class BrakeReadingRulesTest {
@@ -22,14 +26,15 @@ class BrakeReadingRulesTest {
     void pinsOfTheOtherKindOfCaliperCannotBeReadAnew() {
         var slidePins = Cars.reading(Measure.SLIDE_PIN_MOVEMENT, Corner.LF, null, null, 0);
         assertThat(VisitRules.refuseNew(Cars.withBrake(Caliper.FIXED, true), slidePins))
-                .contains(
-                        "slide pin movement at LF cannot be where the caliper is fixed, expected none, or another caliper in the car's data");
+                .contains(new BrakeSaid.WrongCaliper(
+                        new MeasureName(Measure.SLIDE_PIN_MOVEMENT), Corner.LF, Caliper.FIXED));
         assertThat(VisitRules.refuseNew(Cars.withBrake(Caliper.SLIDING, true), slidePins))
                 .isEmpty();
         assertThat(VisitRules.refuseNew(
                         Cars.withBrake(Caliper.SLIDING, true),
                         Cars.reading(Measure.RETAINING_PIN_MOVEMENT, Corner.RR, null, null, 0)))
-                .hasValueSatisfying(problem -> assertThat(problem).contains("retaining pin movement at RR"));
+                .contains(new BrakeSaid.WrongCaliper(
+                        new MeasureName(Measure.RETAINING_PIN_MOVEMENT), Corner.RR, Caliper.SLIDING));
     }
 
     /** The kind of caliper was put right afterwards: what was read stays in the book and judges nothing. */
@@ -40,7 +45,8 @@ class BrakeReadingRulesTest {
         assertThat(problem(car, seized)).isEmpty();
         var readings = new StandingReadings(List.of(seized));
         assertThat(BrakeReadingRules.notUsed(car, readings))
-                .containsExactly("LF slide pin movement: not used, as the caliper is fixed by the car's data");
+                .containsExactly(new BrakeSaid.NotUsedForCaliper(
+                        Corner.LF, new MeasureName(Measure.SLIDE_PIN_MOVEMENT), Caliper.FIXED));
         assertThat(CaliperFindings.of(new BrakeCorner(Corner.LF, car, readings)))
                 .isEmpty();
         assertThat(CaliperFindings.of(new BrakeCorner(Corner.LF, Cars.vehicle(), readings)))
@@ -53,11 +59,14 @@ class BrakeReadingRulesTest {
                 .as("what a gauge may err by")
                 .isEmpty();
         assertThat(problem(Cars.reading(Measure.PAD_THICKNESS, Corner.LF, null, Spot.INNER, 11.6)))
-                .isEqualTo("pad thickness 11.60 mm inner at LF is above new (11.0 mm), expected at most 11.5 mm");
+                .contains(new BrakeSaid.ThickerThanNew(
+                        new MeasureName(Measure.PAD_THICKNESS), Spot.INNER, Corner.LF, mm(11.6), mm(11), mm(11.5)));
         assertThat(problem(Cars.reading(Measure.DISC_THICKNESS, Corner.LF, null, null, 28.4)))
-                .contains("above new (28.0 mm)");
+                .contains(new BrakeSaid.ThickerThanNew(
+                        new MeasureName(Measure.DISC_THICKNESS), null, Corner.LF, mm(28.4), mm(28), mm(28.3)));
         assertThat(problem(written(Measure.DISC_THICKNESS_VARIATION, "28.40 28.41 28.40 28.39 mm")))
-                .contains("28.41 mm at LF is above new");
+                .hasValueSatisfying(problem ->
+                        assertThat(((BrakeSaid.ThickerThanNew) problem).read()).isEqualTo(mm(28.41)));
     }
 
     @Test
@@ -65,9 +74,9 @@ class BrakeReadingRulesTest {
         assertThat(problem(Cars.reading(Measure.DISC_MOVED_BY, Corner.LF, null, null, 4)))
                 .isEmpty();
         assertThat(problem(Cars.reading(Measure.DISC_MOVED_BY, Corner.LF, null, null, 5)))
-                .contains("expected 1 to 4 of 5");
+                .contains(new BrakeSaid.MovedOnByNoStud(Corner.LF, new Amount(5, "studs", 0), 4, 5));
         assertThat(problem(Cars.reading(Measure.DISC_MOVED_BY, Corner.LF, null, null, 1.5)))
-                .contains("expected 1 to 4 of 5");
+                .contains(new BrakeSaid.MovedOnByNoStud(Corner.LF, new Amount(1.5, "studs", 1), 4, 5));
     }
 
     @Test
@@ -75,7 +84,8 @@ class BrakeReadingRulesTest {
         var hub = Cars.reading(Measure.HUB_DIAL_RADIUS, Corner.LF, null, null, 130);
         var disc = Cars.reading(Measure.DISC_DIAL_RADIUS, Corner.LF, null, null, 60);
         assertThat(BrakeReadingRules.problem(Cars.vehicle(), Cars.visit(List.of(hub, disc)), disc))
-                .hasValueSatisfying(problem -> assertThat(problem).contains("expected it farther out on the disc"));
+                .contains(
+                        new BrakeSaid.DialNotFartherOut(Corner.LF, new Amount(60, "mm", 0), new Amount(130, "mm", 0)));
     }
 
     @Test
@@ -87,17 +97,20 @@ class BrakeReadingRulesTest {
                 .isEmpty();
     }
 
+    private static Amount mm(double thicknessMm) {
+        return new Amount(thicknessMm, "mm", 2);
+    }
+
     private static Reading written(Measure measure, String text) {
         return new Reading(
                 "r", measure, Corner.LF, null, null, WrittenReading.valueOf(measure, text), text, null, null);
     }
 
-    private static String problem(Reading reading) {
+    private static Optional<Said> problem(Reading reading) {
         return problem(Cars.vehicle(), reading);
     }
 
-    private static String problem(Vehicle vehicle, Reading reading) {
-        return BrakeReadingRules.problem(vehicle, Cars.visit(List.of(reading)), reading)
-                .orElse("");
+    private static Optional<Said> problem(Vehicle vehicle, Reading reading) {
+        return BrakeReadingRules.problem(vehicle, Cars.visit(List.of(reading)), reading);
     }
 }

@@ -9,12 +9,14 @@ import cornerbook.core.brake.BrakeDetails;
 import cornerbook.core.brake.BrakeDetails.ParkingBrake;
 import cornerbook.core.brake.BrakeSpecification;
 import cornerbook.core.brake.BrakeSpecification.Caliper;
+import cornerbook.core.brake.BrakeSpecification.ParkingBrakeRefusal;
 import cornerbook.core.car.Cars;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.say.Refused;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
@@ -75,7 +77,14 @@ class BrakeSpecificationTest {
             if (electric.contains(said)) {
                 assertThatCode(() -> parking(kind, said)).doesNotThrowAnyException();
             } else {
-                assertThatThrownBy(() -> parking(kind, said)).hasMessageStartingWith("parking brake");
+                assertThatThrownBy(() -> parking(kind, said))
+                        .isInstanceOfSatisfying(
+                                Refused.class,
+                                refusal -> assertThat(refusal.said())
+                                        .isEqualTo(
+                                                said
+                                                        ? ParkingBrakeRefusal.ELECTRIC_WITHOUT_MOTOR
+                                                        : ParkingBrakeRefusal.MOTOR_NOT_ELECTRIC));
             }
         }
     }

@@ -55,11 +55,12 @@ class ThicknessPredictionReferenceTest {
         var prediction = predict(visits, Measure.PAD_THICKNESS, Spot.INNER);
         assertThat(prediction.expectedMm().mean()).isCloseTo(mean[0] - asked * mean[1], within(TOLERANCE_MM));
         assertThat(prediction.expectedMm().sd()).isCloseTo(Math.sqrt(variance), within(TOLERANCE_MM));
-        assertThat(prediction.asks())
-                .isEqualTo("expected %.1f to %.1f mm by the wear until now: measure again, or was the part replaced?"
-                        .formatted(
-                                prediction.expectedMm().mean() - 2 * Math.sqrt(variance),
-                                prediction.expectedMm().mean() + 2 * Math.sqrt(variance)));
+        assertThat(prediction.asks()).isInstanceOfSatisfying(BrakeSaid.NotAsExpected.class, told -> {
+            assertThat(told.expected().lowest())
+                    .isCloseTo(prediction.expectedMm().mean() - 2 * Math.sqrt(variance), within(TOLERANCE_MM));
+            assertThat(told.expected().highest())
+                    .isCloseTo(prediction.expectedMm().mean() + 2 * Math.sqrt(variance), within(TOLERANCE_MM));
+        });
     }
 
     @Test

@@ -1,22 +1,19 @@
 package cornerbook.core.brake.burnish.judge;
 
-import cornerbook.core.say.Listed;
-
-import cornerbook.core.say.Refused;
-
-import cornerbook.core.say.Said;
-
 import cornerbook.core.brake.burnish.BrakedCar;
 import cornerbook.core.brake.burnish.BurnishDrive;
+import cornerbook.core.brake.burnish.BurnishSaid;
 import cornerbook.core.brake.burnish.BurnishStop;
 import cornerbook.core.brake.burnish.BurnishTarget;
 import cornerbook.core.brake.burnish.DiscBody;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.corner.Axle;
+import cornerbook.core.say.Listed;
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
 import cornerbook.core.tyre.TyreSize;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -64,22 +61,21 @@ public record BurnishPlanning(
                 airC);
     }
 
-    /** What is missing for a plan, in words; empty when nothing is. */
+    /** What is missing for a plan; empty when nothing is. */
     public List<Said> missing() {
         var missing = new ArrayList<Said>();
         if (massKg == null) {
-            missing.add(Said.verbatim("kerb mass"));
+            missing.add(new BurnishSaid.KerbMass());
         }
         if (frontShare == null) {
-            missing.add(Said.verbatim("share on the front axle"));
+            missing.add(new BurnishSaid.FrontAxleShare());
         }
         for (var axle : Axle.values()) {
-            var name = axle.name().toLowerCase(Locale.ROOT);
             if (discMassKg(axle) == null) {
-                missing.add(Said.verbatim("mass of a %s disc".formatted(name)));
+                missing.add(new BurnishSaid.DiscMass(axle));
             }
             if (discDiameterMm(axle) == null) {
-                missing.add(Said.verbatim("diameter of a %s disc".formatted(name)));
+                missing.add(new BurnishSaid.DiscDiameter(axle));
             }
         }
         return missing;
@@ -121,7 +117,7 @@ public record BurnishPlanning(
      * The drive for the discs of one axle.
      *
      * @param regenerationShare 0 when regeneration is kept out
-     * @throws IllegalArgumentException with one sentence when something is missing or cannot be
+     * @throws Refused when something is missing or cannot be
      */
     public BurnishDrive drive(Axle axle, double regenerationShare) {
         var discMassKg = discMassKg(axle);
@@ -129,7 +125,7 @@ public record BurnishPlanning(
         var drivenMassKg = drivenMassKg();
         var brakingShare = frontBrakingShare();
         if (drivenMassKg == null || brakingShare == null || discMassKg == null || diameterMm == null) {
-            throw new Refused(Listed.sentences(Said.verbatim("burnish plan lacks"), Listed.commas(missing())));
+            throw new Refused(new BurnishSaid.PlanLacks(Listed.commas(missing())));
         }
         var brake = vehicle.axle(axle).brake();
         var car = new BrakedCar(

@@ -1,10 +1,12 @@
 package cornerbook.core.brake.disc.judge;
 
-import cornerbook.core.say.Said;
-
 import cornerbook.core.brake.disc.DiscLimits;
 import cornerbook.core.brake.disc.DiscThickness;
+import cornerbook.core.brake.disc.judge.DiscSaid.Fault;
+import cornerbook.core.brake.disc.judge.DiscSaid.Ground;
+import cornerbook.core.brake.disc.judge.DiscSaid.Label;
 import cornerbook.core.brake.judge.BrakeCorner;
+import cornerbook.core.brake.judge.BrakeSaid;
 import cornerbook.core.brake.judge.BrakeWear;
 import cornerbook.core.brake.judge.Deficiency;
 import cornerbook.core.car.Measure;
@@ -13,6 +15,10 @@ import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Between;
+import cornerbook.core.say.Listed;
+import cornerbook.core.say.Said;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,11 +32,13 @@ public final class DiscFindings {
     private static final double NEARLY_RUSTY_PERCENT = 10;
 
     private static final int MARKED = 2;
+    /** Where around the disc its points are read. */
+    private static final Between FROM_EDGE = new Between(10, 15, "mm", 0);
 
     private final BrakeCorner at;
-    private final List<String> words = new ArrayList<>();
+    private final List<Said> words = new ArrayList<>();
     private final List<Evidence> evidence = new ArrayList<>();
-    private final List<String> titles = new ArrayList<>();
+    private final List<Fault> faults = new ArrayList<>();
     private Verdict verdict = Verdict.HOLDS;
 
     private DiscFindings(BrakeCorner at) {
@@ -41,7 +49,7 @@ public final class DiscFindings {
     public static Optional<Finding> of(BrakeCorner at, BrakeWear wear, LocalDate nextVisit, List<Said> notJudged) {
         boolean replaced = at.done(Measure.DISC_REPLACED);
         if (at.discMm().isEmpty() && !replaced) {
-            notJudged.add(Said.verbatim("%s disc: thickness not measured".formatted(at.corner())));
+            notJudged.add(new DiscSaid.NotRead(at.corner()));
             return Optional.empty();
         }
         double thicknessMm = replaced ? at.brake().discNewMm() : at.discMm().getAsDouble();
@@ -55,53 +63,50 @@ public final class DiscFindings {
         var forecast = wear.forecast(followed, nextVisit);
         verdict = thicknessMm < minimumMm ? Verdict.SPENT : forecast.verdict();
         if (replaced) {
-            evidence.add(new Evidence("replaced", "at this visit", "recorded"));
-            words.add("The brake disc at %s is new.".formatted(at.corner()));
+            evidence.add(
+                    new Evidence(BrakeSaid.Label.REPLACED, BrakeSaid.Label.AT_THIS_VISIT, BrakeSaid.Ground.RECORDED));
+            words.add(new DiscSaid.IsNew(at.corner()));
         } else {
             thickness(thicknessMm, minimumMm);
             variation(notJudged);
             runout(notJudged);
             faces();
         }
-        followed.forEach(each -> evidence.add(wear.evidence("disc", each)));
+        followed.forEach(each -> evidence.add(wear.evidence(null, each)));
         evidence.add(forecast.evidence());
-        boolean byThickness = titles.isEmpty();
+        boolean byThickness = faults.isEmpty();
         return new Finding(
                 new Subject(Subject.Part.DISC, at.corner(), null, null),
                 verdict,
-                "%s disc %.2f mm, minimum %.2f mm%s"
-                        .formatted(
-                                at.corner(),
-                                thicknessMm,
-                                minimumMm,
-                                titles.isEmpty() ? "" : ", " + String.join(", ", titles)),
-                String.join(" ", words),
+                new DiscSaid.Title(
+                        at.corner(), mm(thicknessMm), mm(minimumMm), faults.isEmpty() ? null : Listed.commas(faults)),
+                new Listed(words, Listed.Join.SENTENCES),
                 byThickness ? forecast.horizon() : null,
                 byThickness ? forecast.probability() : null,
                 Math.clamp((thicknessMm - minimumMm) / Math.max(0.1, at.brake().discNewMm() - minimumMm), 0, 1),
                 evidence,
-                "vehicle's specification; docs/methods/brakes.md, disc");
+                Ground.DISC);
     }
 
     private void thickness(double thicknessMm, double minimumMm) {
-        var sentence = switch (verdict) {
-            case SPENT, UNSAFE ->
-                thicknessMm < minimumMm
-                        ? "The brake disc at %s is below its minimum thickness and has to be replaced with its pads."
-                        : "The brake disc at %s is likely to reach its minimum thickness before the next visit and has to be replaced with its pads.";
-            case RUNS_OUT -> "The brake disc at %s may reach its minimum thickness before the next visit.";
-            case HOLDS -> "The brake disc at %s is thick enough.";
-        };
-        words.add(sentence.formatted(at.corner()));
+        words.add(
+                switch (verdict) {
+                    case SPENT, UNSAFE ->
+                        thicknessMm < minimumMm
+                                ? new DiscSaid.BelowMinimum(at.corner())
+                                : new DiscSaid.LikelyAtMinimum(at.corner());
+                    case RUNS_OUT -> new DiscSaid.MayReachMinimum(at.corner());
+                    case HOLDS -> new DiscSaid.ThickEnough(at.corner());
+                });
         at.read(Measure.DISC_THICKNESS)
-                .ifPresent(reading -> evidence.add(
-                        new Evidence("thickness", "%.2f mm".formatted(reading.value()), Evidence.howRead(reading))));
+                .ifPresent(reading ->
+                        evidence.add(new Evidence(Label.THICKNESS, mm(reading.value()), Evidence.howRead(reading))));
         at.discPoints()
                 .ifPresent(points -> evidence.add(new Evidence(
-                        "thinnest of %d points".formatted(points.size()),
-                        "%.3f mm".formatted(new DiscThickness(points).thinnestMm()),
-                        "around the disc, 10 to 15 mm from its edge")));
-        evidence.add(new Evidence("minimum", "%.2f mm".formatted(minimumMm), "vehicle's specification"));
+                        new DiscSaid.ThinnestOf(points.size()),
+                        fine(new DiscThickness(points).thinnestMm()),
+                        new DiscSaid.AroundTheDisc(FROM_EDGE))));
+        evidence.add(new Evidence(BrakeSaid.Label.MINIMUM, mm(minimumMm), BrakeSaid.Ground.VEHICLE_SPECIFICATION));
         if (thicknessMm < minimumMm) {
             evidence.add(Deficiency.DISC_WORN.evidence());
         }
@@ -113,12 +118,13 @@ public final class DiscFindings {
             return;
         }
         double limitMm = at.brake().thicknessVariationLimitMm();
+        var how = Evidence.howRead(read.get());
         evidence.add(new Evidence(
-                "thickness variation",
-                "%.3f mm, limit %.3f mm".formatted(read.get().value(), limitMm),
-                at.discPoints().map(points -> "thickest less thinnest; ").orElse("") + Evidence.howRead(read.get())));
+                Label.THICKNESS_VARIATION,
+                new DiscSaid.WithLimit(fine(read.get().value()), fine(limitMm)),
+                at.discPoints().isPresent() ? new DiscSaid.ThickestLessThinnest(how) : how));
         if (read.get().value() > limitMm) {
-            found(Verdict.RUNS_OUT, "thickness varies", "Its thickness varies too much; the pedal may pulse.");
+            found(Verdict.RUNS_OUT, Fault.THICKNESS_VARIES, new DiscSaid.Varies());
             machining(notJudged);
         }
     }
@@ -128,13 +134,11 @@ public final class DiscFindings {
         var refinishMm = at.brake().details().refinishThicknessMm();
         var points = at.discPoints();
         if (refinishMm == null) {
-            notJudged.add(Said.verbatim("%s disc: whether it may be machined, for the car's data have no refinish thickness"
-                    .formatted(at.corner())));
+            notJudged.add(new DiscSaid.NoRefinishThickness(at.corner()));
             return;
         }
         if (points.isEmpty()) {
-            notJudged.add(Said.verbatim("%s disc: whether it may be machined, for its thickness was not read at points around it"
-                    .formatted(at.corner())));
+            notJudged.add(new DiscSaid.NoPoints(at.corner()));
             return;
         }
         var limits = new DiscLimits(
@@ -142,13 +146,13 @@ public final class DiscFindings {
         var disc = new DiscThickness(points.get());
         double perSideMm = disc.allowancePerSideMm(limits);
         evidence.add(new Evidence(
-                "machining allowance",
-                perSideMm > 0 ? "%.2f mm per side".formatted(perSideMm) : "none",
-                "(thinnest point less the manufacturer's refinish thickness of %.2f mm) / 2".formatted(refinishMm)));
+                Label.MACHINING_ALLOWANCE,
+                perSideMm > 0 ? new DiscSaid.PerSide(mm(perSideMm)) : Label.NONE,
+                new DiscSaid.AboveRefinish(mm(refinishMm))));
         words.add(
                 disc.use(limits) == DiscThickness.Use.REFINISH
-                        ? "It may be machined, by up to %.2f mm per side.".formatted(perSideMm)
-                        : "There is too little left to machine it; it has to be replaced.");
+                        ? new DiscSaid.MayBeMachined(mm(perSideMm))
+                        : new DiscSaid.TooThinToMachine());
     }
 
     private void runout(List<Said> notJudged) {
@@ -158,18 +162,14 @@ public final class DiscFindings {
         }
         double limitMm = at.brake().runoutLimitMm();
         evidence.add(new Evidence(
-                "lateral runout",
-                "%.3f mm, limit %.3f mm".formatted(read.get().value(), limitMm),
-                Evidence.howRead(read.get()) + "; re-index on the studs before condemning"));
+                Label.LATERAL_RUNOUT,
+                new DiscSaid.WithLimit(fine(read.get().value()), fine(limitMm)),
+                new DiscSaid.ReindexFirst(Evidence.howRead(read.get()))));
         var moved = at.read(Measure.DISC_RUNOUT_MOVED).map(Reading::value);
         boolean mended = moved.filter(mm -> mm <= limitMm).isPresent();
-        moved.ifPresent(mm ->
-                evidence.add(new Evidence("after it was moved on", "%.3f mm".formatted(mm), "reading at this visit")));
+        moved.ifPresent(mm -> evidence.add(new Evidence(Label.AFTER_MOVED_ON, fine(mm), Ground.READ_AT_THIS_VISIT)));
         if (read.get().value() > limitMm && !mended) {
-            found(
-                    Verdict.RUNS_OUT,
-                    "runs out of true",
-                    "It runs out of true; it may shake when braking and has to be looked at.");
+            found(Verdict.RUNS_OUT, Fault.RUNS_OUT_OF_TRUE, new DiscSaid.RunsOutOfTrue());
         }
         RunoutSplit.of(at, notJudged).ifPresent(split -> {
             evidence.addAll(split.evidence());
@@ -182,41 +182,42 @@ public final class DiscFindings {
     private void faces() {
         at.worst(Measure.DISC_RUST).ifPresent(rust -> {
             evidence.add(new Evidence(
-                    "under rust",
-                    "%.0f %% of the %s face".formatted(rust.value(), BrakeCorner.side(rust)),
-                    "share of the swept face; from 15 %: common practice, no source"));
+                    Label.UNDER_RUST,
+                    new DiscSaid.ShareOfFace(Amount.of(rust.value(), "%"), BrakeCorner.side(rust)),
+                    new DiscSaid.RustFrom(Amount.of(RUSTY_PERCENT, "%"))));
             if (rust.value() >= RUSTY_PERCENT) {
-                found(Verdict.RUNS_OUT, "rusty", "Rust on its face says that a pad there does not work.");
+                found(Verdict.RUNS_OUT, Fault.RUSTY, new DiscSaid.Rusty());
             } else if (rust.value() >= NEARLY_RUSTY_PERCENT) {
-                words.add("The rust on its face has to be measured again at the next visit.");
+                words.add(new DiscSaid.RustAgain());
             }
         });
         at.worst(Measure.DISC_PITTING)
                 .filter(pitting -> Math.round(pitting.value()) >= MARKED)
-                .ifPresent(pitting -> found(
-                        Verdict.RUNS_OUT, "pitted", "Its %s face is pitted.".formatted(BrakeCorner.side(pitting))));
+                .ifPresent(pitting ->
+                        found(Verdict.RUNS_OUT, Fault.PITTED, new DiscSaid.Pitted(BrakeCorner.side(pitting))));
         at.read(Measure.DISC_LIP)
-                .ifPresent(lip -> evidence.add(new Evidence(
-                        "lip at the edge",
-                        "%.1f mm".formatted(lip.value()),
-                        "new pads must not run on it: common practice, no source")));
+                .ifPresent(lip -> evidence.add(new Evidence(Label.LIP, new Amount(lip.value(), "mm", 1), Ground.LIP)));
         at.read(Measure.DISC_CRACKS)
                 .filter(cracks -> Math.round(cracks.value()) > 0)
                 .ifPresent(cracks -> {
                     boolean deep = Math.round(cracks.value()) >= MARKED;
                     evidence.add(Deficiency.DISC_FRACTURED.evidence());
-                    found(
-                            deep ? Verdict.UNSAFE : Verdict.SPENT,
-                            "cracked",
-                            deep
-                                    ? "It is cracked and may break. The car must not be driven."
-                                    : "It is cracked and has to be replaced now.");
+                    found(deep ? Verdict.UNSAFE : Verdict.SPENT, Fault.CRACKED, new DiscSaid.Cracked(deep));
                 });
     }
 
-    private void found(Verdict atLeast, String title, String sentence) {
+    private void found(Verdict atLeast, Fault fault, Said sentence) {
         verdict = verdict.graver(atLeast);
-        titles.add(title);
+        faults.add(fault);
         words.add(sentence);
+    }
+
+    private static Amount mm(double thicknessMm) {
+        return new Amount(thicknessMm, "mm", 2);
+    }
+
+    /** To the micrometre. */
+    private static Amount fine(double thicknessMm) {
+        return new Amount(thicknessMm, "mm", 3);
     }
 }

@@ -1,13 +1,15 @@
 package cornerbook.core.brake.disc.judge;
 
-import cornerbook.core.say.Said;
-
 import cornerbook.core.brake.disc.HubAndDiscRunout;
 import cornerbook.core.brake.disc.Runout;
+import cornerbook.core.brake.disc.judge.DiscSaid.Label;
+import cornerbook.core.brake.disc.judge.DiscSaid.Origin;
 import cornerbook.core.brake.judge.BrakeCorner;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.WrittenReading;
 import cornerbook.core.finding.Evidence;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Said;
 import java.util.List;
 import java.util.Optional;
 
@@ -25,8 +27,7 @@ record RunoutSplit(BrakeCorner at, HubAndDiscRunout parts) {
         for (var measure : List.of(Measure.DISC_RUNOUT, Measure.DISC_RUNOUT_MOVED, Measure.HUB_RUNOUT)) {
             int first = firstStud(at, measure);
             if (first > studs) {
-                notJudged.add(Said.verbatim("%s runout: its first reading is written at stud %d, expected 1 to %d"
-                        .formatted(at.corner(), first, studs)));
+                notJudged.add(new DiscSaid.NoSuchStud(at.corner(), first, studs));
                 return Optional.empty();
             }
         }
@@ -57,9 +58,7 @@ record RunoutSplit(BrakeCorner at, HubAndDiscRunout parts) {
         }
         if (at.read(Measure.HUB_RUNOUT).isPresent()
                 || at.read(Measure.DISC_RUNOUT_MOVED).isPresent()) {
-            notJudged.add(Said.verbatim(
-                    "%s runout: hub and disc apart, for that needs the dial at equal steps on the disc, and either on the hub with both radii or on the disc moved on by some studs"
-                            .formatted(at.corner())));
+            notJudged.add(new DiscSaid.RunoutNotSplit(at.corner()));
         }
         return Optional.empty();
     }
@@ -76,38 +75,34 @@ record RunoutSplit(BrakeCorner at, HubAndDiscRunout parts) {
                 .orElse(1);
     }
 
-    String words() {
+    DiscSaid.Runout words() {
+        int move = parts.bestMove();
+        return new DiscSaid.Runout(
+                origin(), move, parts.studs(), fine(parts.installed(move).totalMm()));
+    }
+
+    private Origin origin() {
         double hubMm = parts.hub().totalMm();
         double discMm = parts.disc().totalMm();
-        var where = hubMm >= MOST * discMm
-                ? "Most of it comes from the hub face"
-                : discMm >= MOST * hubMm ? "Most of it comes from the disc itself" : "Hub face and disc share in it";
-        int move = parts.bestMove();
-        return "%s; %s."
-                .formatted(
-                        where,
-                        move == 0
-                                ? "the disc stands on the best studs already"
-                                : "moved on by %d of %d studs from its first place the disc would run out by %.3f mm"
-                                        .formatted(
-                                                move,
-                                                parts.studs(),
-                                                parts.installed(move).totalMm()));
+        return hubMm >= MOST * discMm ? Origin.HUB : discMm >= MOST * hubMm ? Origin.DISC : Origin.BOTH;
     }
 
     List<Evidence> evidence() {
-        var source = "first harmonic of the dial's readings; tilts add as vectors (docs/methods/brakes.md, disc)";
+        int move = parts.bestMove();
         return List.of(
-                new Evidence("part of the hub", vector(parts.hub()), source),
-                new Evidence("part of the disc", vector(parts.disc()), source),
+                new Evidence(Label.HUB_PART, vector(parts.hub()), DiscSaid.Ground.FIRST_HARMONIC),
+                new Evidence(Label.DISC_PART, vector(parts.disc()), DiscSaid.Ground.FIRST_HARMONIC),
                 new Evidence(
-                        "least runout",
-                        "%.3f mm, moved on by %d studs"
-                                .formatted(parts.installed(parts.bestMove()).totalMm(), parts.bestMove()),
-                        "over all %d positions of the disc".formatted(parts.studs())));
+                        Label.LEAST_RUNOUT,
+                        new DiscSaid.MovedOn(fine(parts.installed(move).totalMm()), move),
+                        new DiscSaid.OverPositions(parts.studs())));
     }
 
-    private static String vector(Runout runout) {
-        return "%.3f mm, high at %.0f° from stud 1".formatted(runout.totalMm(), runout.highSpotDegrees());
+    private static Said vector(Runout runout) {
+        return new DiscSaid.Vector(fine(runout.totalMm()), Amount.of(runout.highSpotDegrees(), ""));
+    }
+
+    private static Amount fine(double runoutMm) {
+        return new Amount(runoutMm, "mm", 3);
     }
 }

@@ -1,7 +1,9 @@
 package cornerbook.core.brake.fluid.judge;
 
-import cornerbook.core.say.Said;
-
+import cornerbook.core.brake.fluid.judge.FluidSaid.Ground;
+import cornerbook.core.brake.fluid.judge.FluidSaid.Label;
+import cornerbook.core.brake.fluid.judge.FluidSaid.NotJudged;
+import cornerbook.core.brake.judge.BrakeSaid;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Vehicle;
@@ -10,7 +12,10 @@ import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
-import cornerbook.core.season.Dates;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Day;
+import cornerbook.core.say.Listed;
+import cornerbook.core.say.Said;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,8 +35,8 @@ public final class BrakeFluidFindings {
     private final Vehicle vehicle;
     private final StandingReadings readings;
     private final List<Evidence> evidence = new ArrayList<>();
-    private final List<String> titles = new ArrayList<>();
-    private final List<String> words = new ArrayList<>();
+    private final List<Said> titles = new ArrayList<>();
+    private final List<Said> words = new ArrayList<>();
     private Verdict verdict = Verdict.HOLDS;
     private double lifeLeft = 1;
     private @Nullable LocalDate due;
@@ -46,16 +51,16 @@ public final class BrakeFluidFindings {
      *
      * @param visits earliest first, the one that is judged last
      */
-    public static Optional<Finding> of(
-            Vehicle vehicle, List<Visit> visits, LocalDate nextVisit, List<Said> notJudged) {
+    public static Optional<Finding> of(Vehicle vehicle, List<Visit> visits, LocalDate nextVisit, List<Said> notJudged) {
         return new BrakeFluidFindings(vehicle, new StandingReadings(visits.getLast()))
                 .judge(visits, nextVisit, notJudged);
     }
 
     private Optional<Finding> judge(List<Visit> visits, LocalDate nextVisit, List<Said> notJudged) {
         if (isReplaced(readings)) {
-            titles.add("new at this visit");
-            evidence.add(new Evidence("replaced", "at this visit", "recorded"));
+            titles.add(new FluidSaid.NewAtThisVisit());
+            evidence.add(
+                    new Evidence(BrakeSaid.Label.REPLACED, BrakeSaid.Label.AT_THIS_VISIT, BrakeSaid.Ground.RECORDED));
         } else {
             boilingPoint(notJudged);
             water();
@@ -65,46 +70,39 @@ public final class BrakeFluidFindings {
             return Optional.empty();
         }
         if (verdict == Verdict.HOLDS) {
-            words.add("The brake fluid is good.");
+            words.add(new FluidSaid.Good());
         }
-        return Optional.of(
-                new Finding(
-                        new Subject(Subject.Part.BRAKE_FLUID, null, null, null),
-                        verdict,
-                        "Brake fluid " + String.join(", ", titles),
-                        String.join(" ", words),
-                        due,
-                        null,
-                        lifeLeft,
-                        evidence,
-                        "49 CFR 571.116 S5.1.2; that fluid in a car is changed below it: common practice, no source; interval: vehicle manufacturer"));
+        return Optional.of(new Finding(
+                new Subject(Subject.Part.BRAKE_FLUID, null, null, null),
+                verdict,
+                new FluidSaid.Title(Listed.commas(titles)),
+                new Listed(words, Listed.Join.SENTENCES),
+                due,
+                null,
+                lifeLeft,
+                evidence,
+                Ground.FLUID));
     }
 
     private void boilingPoint(List<Said> notJudged) {
         var measured = readings.ofVehicle(Measure.BRAKE_FLUID_BOILING_POINT);
         if (measured.isEmpty()) {
-            notJudged.add(Said.verbatim("brake fluid: boiling point not measured"));
+            notJudged.add(NotJudged.BOILING_POINT);
             return;
         }
         double boilsC = measured.get().value();
         var grade = vehicle.brakeFluid();
         if (grade == null) {
-            notJudged.add(Said.verbatim("brake fluid: boils at %.0f °C, but the vehicle's specification names no grade to judge it by"
-                    .formatted(boilsC)));
+            notJudged.add(new FluidSaid.NoGrade(celsius(boilsC)));
             return;
         }
         double wetC = grade.minimumWetBoilingPointC();
         double dryC = grade.minimumDryBoilingPointC();
-        titles.add("boils at %.0f °C, %s minimum %.0f °C".formatted(boilsC, grade.label(), wetC));
-        evidence.add(new Evidence("boiling point", "%.0f °C".formatted(boilsC), Evidence.howRead(measured.get())));
+        titles.add(new FluidSaid.BoilsAt(celsius(boilsC), grade.label(), celsius(wetC)));
+        evidence.add(new Evidence(Label.BOILING_POINT, celsius(boilsC), Evidence.howRead(measured.get())));
         evidence.add(new Evidence(
-                "minimum, wet",
-                "%.0f °C".formatted(wetC),
-                "%s with 3.7 %% water, 49 CFR 571.116 S5.1.2".formatted(grade.label())));
-        evidence.add(new Evidence(
-                "minimum, new",
-                "%.0f °C".formatted(dryC),
-                "%s from a sealed container, 49 CFR 571.116 S5.1.1".formatted(grade.label())));
+                Label.MINIMUM_WET, celsius(wetC), new FluidSaid.OfWetGrade(grade.label(), percent(WET_WATER_PERCENT))));
+        evidence.add(new Evidence(Label.MINIMUM_NEW, celsius(dryC), new FluidSaid.OfNewGrade(grade.label())));
         lifeLeft = Math.clamp((boilsC - wetC) / (dryC - wetC), 0, 1);
         if (grade.boilsTooEarly(boilsC)) {
             tooWet();
@@ -113,12 +111,11 @@ public final class BrakeFluidFindings {
 
     private void water() {
         readings.ofVehicle(Measure.BRAKE_FLUID_WATER).ifPresent(water -> {
-            titles.add("%.1f %% water".formatted(water.value()));
-            evidence.add(
-                    new Evidence(
-                            "water",
-                            "%.1f %%, wet from %.1f %%".formatted(water.value(), WET_WATER_PERCENT),
-                            "49 CFR 571.116 S5.1.2; a boiling test outranks a pen that measures conductivity: trade literature"));
+            titles.add(new FluidSaid.Water(percent(water.value())));
+            evidence.add(new Evidence(
+                    Label.WATER,
+                    new FluidSaid.WetFrom(percent(water.value()), percent(WET_WATER_PERCENT)),
+                    Ground.WATER));
             if (water.value() >= WET_WATER_PERCENT) {
                 tooWet();
             }
@@ -127,8 +124,7 @@ public final class BrakeFluidFindings {
 
     private void tooWet() {
         if (verdict != Verdict.SPENT) {
-            words.add(
-                    "The brake fluid has taken up too much water. It may boil when the brakes get hot, and the pedal then goes soft; it has to be changed now.");
+            words.add(new FluidSaid.TooWet());
         }
         verdict = Verdict.SPENT;
         lifeLeft = 0;
@@ -138,23 +134,22 @@ public final class BrakeFluidFindings {
         var changedOn = lastChange(visits);
         var intervalYears = vehicle.details().fluidChange().intervalYears();
         if (changedOn == null || intervalYears == null) {
-            notJudged.add(Said.verbatim("brake fluid: age, for %s not known"
-                    .formatted(changedOn == null ? "the day of its last change is" : "the manufacturer's interval is")));
+            notJudged.add(changedOn == null ? NotJudged.AGE_WITHOUT_LAST_CHANGE : NotJudged.AGE_WITHOUT_INTERVAL);
             return;
         }
         var today = visits.getLast().date();
         var dueOn = changedOn.plusMonths(Math.round(intervalYears * MONTHS_PER_YEAR));
-        titles.add("due on %s".formatted(Dates.written(dueOn)));
-        evidence.add(new Evidence("changed on", Dates.written(changedOn), "recorded"));
+        titles.add(new FluidSaid.DueOn(dueOn));
+        evidence.add(new Evidence(Label.CHANGED_ON, new Day(changedOn), BrakeSaid.Ground.RECORDED));
         evidence.add(new Evidence(
-                "interval", "%.1f years".formatted(intervalYears), "vehicle manufacturer, as in the car's data"));
+                Label.INTERVAL, new FluidSaid.Years(new Amount(intervalYears, "", 1)), Ground.MANUFACTURER));
         if (!dueOn.isAfter(today)) {
             verdict = Verdict.SPENT;
-            words.add("The brake fluid is older than the manufacturer allows; it has to be changed now.");
+            words.add(new FluidSaid.TooOld());
             lifeLeft = 0;
         } else if (dueOn.isBefore(nextVisit)) {
             verdict = verdict.graver(Verdict.RUNS_OUT);
-            words.add("The brake fluid reaches the manufacturer's age before the next visit; have it changed.");
+            words.add(new FluidSaid.DueBeforeNextVisit());
             due = dueOn;
         }
     }
@@ -166,6 +161,14 @@ public final class BrakeFluidFindings {
             }
         }
         return vehicle.details().fluidChange().changedOn();
+    }
+
+    private static Amount celsius(double temperatureC) {
+        return Amount.of(temperatureC, "°C");
+    }
+
+    private static Amount percent(double share) {
+        return new Amount(share, "%", 1);
     }
 
     private static boolean isReplaced(StandingReadings readings) {

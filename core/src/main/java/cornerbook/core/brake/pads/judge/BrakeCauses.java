@@ -12,10 +12,11 @@ import cornerbook.core.car.Reading;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.Evidence;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Listed;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /**
  * The likely causes at one corner from what was read there: pads against each other, along themselves and against the other side,
@@ -71,28 +72,27 @@ final class BrakeCauses {
     List<Evidence> evidence() {
         var evidence = new ArrayList<Evidence>();
         evidence.add(new Evidence(
-                "likely cause",
-                diagnosis
+                PadSaid.Label.LIKELY_CAUSE,
+                Listed.commas(diagnosis
                         .ranked()
                         .filter(cause -> diagnosis.probability(cause) >= WORTH_TELLING)
                         .limit(TOLD)
-                        .map(cause -> "%s %.0f %%".formatted(cause.words(), PERCENT * diagnosis.probability(cause)))
-                        .collect(Collectors.joining(", ")),
-                "Bayes' rule over %s; how often each cause shows each sign: common practice, no source"
-                        .formatted(signs.stream().map(BrakeSign::words).collect(Collectors.joining(", ")))));
+                        .map(cause -> new PadSaid.CauseChance(cause, percent(PERCENT * diagnosis.probability(cause))))
+                        .toList()),
+                new PadSaid.BayesRule(Listed.commas(signs))));
         var first = diagnosis.likeliest();
         for (var sign : signs) {
             evidence.add(new Evidence(
-                    "sign: " + sign.words(),
-                    "shown by %.0f %% of corners with %s, %.0f %% of those with %s"
-                            .formatted(
-                                    sign.percentUnder(first),
-                                    first.words(),
-                                    sign.percentUnder(BrakeCause.NOTHING),
-                                    BrakeCause.NOTHING.words()),
+                    new PadSaid.SignSeen(sign),
+                    new PadSaid.ShownBy(
+                            percent(sign.percentUnder(first)), first, percent(sign.percentUnder(BrakeCause.NOTHING))),
                     sign.source()));
         }
         return evidence;
+    }
+
+    private static Amount percent(double percent) {
+        return Amount.of(percent, "%");
     }
 
     /** Where its kind is not known, the rear has it. */

@@ -1,8 +1,7 @@
 package cornerbook.core.brake.pads.judge;
 
-import cornerbook.core.say.Said;
-
 import cornerbook.core.brake.judge.BrakeCorner;
+import cornerbook.core.brake.judge.BrakeSaid;
 import cornerbook.core.brake.judge.BrakeWear;
 import cornerbook.core.brake.judge.Deficiency;
 import cornerbook.core.car.Measure;
@@ -15,10 +14,12 @@ import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Limit;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Listed;
+import cornerbook.core.say.Said;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Finding on the pads of one corner: how long their friction material lasts, and whether it wears as it should. */
@@ -34,7 +35,7 @@ public final class PadFindings {
     private final BrakeWear wear;
     private final Limit legal;
     private final double minimumMm;
-    private final List<String> words = new ArrayList<>();
+    private final List<Said> words = new ArrayList<>();
     private final List<Evidence> evidence = new ArrayList<>();
 
     private PadFindings(BrakeCorner at, BrakeWear wear, Limit legal) {
@@ -53,8 +54,8 @@ public final class PadFindings {
             return Optional.of(new PadFindings(at, wear, legal).replaced(nextVisit));
         }
         if (inner.isEmpty() || outer.isEmpty()) {
-            notJudged.add(Said.verbatim("%s pads: %s not measured"
-                    .formatted(at.corner(), inner.isPresent() ? "outer" : outer.isPresent() ? "inner" : "thickness")));
+            notJudged.add(new PadSaid.NotRead(
+                    at.corner(), inner.isPresent() ? Spot.OUTER : outer.isPresent() ? Spot.INNER : null));
             return Optional.empty();
         }
         return Optional.of(new PadFindings(at, wear, legal).judge(inner.getAsDouble(), outer.getAsDouble(), nextVisit));
@@ -63,10 +64,10 @@ public final class PadFindings {
     private Finding replaced(LocalDate nextVisit) {
         double newMm = at.brake().padNewMm();
         var forecast = wear.forecast(followed(), nextVisit);
-        words.add("The brake pads at %s are new.".formatted(corner()));
-        evidence.add(new Evidence("replaced", "at this visit", "recorded"));
-        evidence.add(new Evidence("new", "%.1f mm".formatted(newMm), "vehicle's specification"));
-        return finding(forecast.verdict(), "%s pads new, %.1f mm".formatted(corner(), newMm), forecast, newMm);
+        words.add(new PadSaid.AreNew(corner()));
+        evidence.add(new Evidence(BrakeSaid.Label.REPLACED, BrakeSaid.Label.AT_THIS_VISIT, BrakeSaid.Ground.RECORDED));
+        evidence.add(new Evidence(PadSaid.Label.NEW, mm(newMm), BrakeSaid.Ground.VEHICLE_SPECIFICATION));
+        return finding(forecast.verdict(), new PadSaid.NewTitle(corner(), mm(newMm)), forecast, newMm);
     }
 
     private Finding judge(double innerMm, double outerMm, LocalDate nextVisit) {
@@ -75,21 +76,19 @@ public final class PadFindings {
         var verdict = thinnestMm < legal.value()
                 ? Verdict.UNSAFE
                 : thinnestMm < minimumMm ? Verdict.SPENT : forecast.verdict();
-        var sentence = switch (verdict) {
-            case UNSAFE -> "The brake pads at %s are below the legal minimum. The car must not be driven.";
-            case SPENT ->
-                thinnestMm < minimumMm
-                        ? "The brake pads at %s are worn to their limit and have to be replaced now."
-                        : "The brake pads at %s are likely to reach their limit before the next visit and have to be replaced now.";
-            case RUNS_OUT -> "The brake pads at %s may reach their limit before the next visit.";
-            case HOLDS -> "The brake pads at %s have enough material.";
-        };
-        words.add(sentence.formatted(corner()));
-        measured("inner", innerMm);
-        measured("outer", outerMm);
-        evidence.add(
-                new Evidence("minimum", "%.1f mm".formatted(at.brake().padMinimumMm()), "vehicle's specification"));
-        evidence.add(new Evidence("legal minimum", "%.1f mm".formatted(legal.value()), legal.citation()));
+        words.add(
+                switch (verdict) {
+                    case UNSAFE -> new PadSaid.BelowLegal(corner());
+                    case SPENT ->
+                        thinnestMm < minimumMm ? new PadSaid.AtLimit(corner()) : new PadSaid.LikelyAtLimit(corner());
+                    case RUNS_OUT -> new PadSaid.MayReachLimit(corner());
+                    case HOLDS -> new PadSaid.Enough(corner());
+                });
+        measured(Spot.INNER, innerMm);
+        measured(Spot.OUTER, outerMm);
+        evidence.add(new Evidence(
+                BrakeSaid.Label.MINIMUM, mm(at.brake().padMinimumMm()), BrakeSaid.Ground.VEHICLE_SPECIFICATION));
+        evidence.add(new Evidence(PadSaid.Label.LEGAL_MINIMUM, mm(legal.value()), Said.verbatim(legal.citation())));
         if (verdict == Verdict.UNSAFE) {
             evidence.add(Deficiency.PAD_BELOW_LIMIT.evidence());
         }
@@ -98,13 +97,12 @@ public final class PadFindings {
         verdict = verdict.graver(indicator());
         var causes = BrakeCauses.of(at);
         causes.likeliest().ifPresent(cause -> {
-            words.add("To be looked at first: %s.".formatted(cause.words()));
+            words.add(new PadSaid.LookFirst(cause));
             evidence.addAll(causes.evidence());
         });
         return finding(
                 verdict,
-                "%s pads inner %.1f mm, outer %.1f mm, minimum %.1f mm"
-                        .formatted(corner(), innerMm, outerMm, minimumMm),
+                new PadSaid.ReadTitle(corner(), mm(innerMm), mm(outerMm), mm(minimumMm)),
                 forecast,
                 thinnestMm);
     }
@@ -112,20 +110,20 @@ public final class PadFindings {
     private Verdict uneven(double innerMm, double outerMm) {
         double differenceMm = Math.abs(innerMm - outerMm);
         evidence.add(new Evidence(
-                "inner against outer",
-                "%.1f mm apart".formatted(differenceMm),
-                "a pad that does not work shows from 2 mm: common practice, no source"));
+                PadSaid.Label.INNER_AGAINST_OUTER,
+                new PadSaid.Apart(mm(differenceMm)),
+                new PadSaid.ShowsFrom(mm(PAD_DIFFERENCE_MM))));
         var before = spreadBeforeMm();
         before.ifPresent(mm -> evidence.add(new Evidence(
-                "at the visit before",
-                "%.1f mm apart".formatted(mm),
-                "a change of 1 mm is looked into: common practice, no source")));
+                PadSaid.Label.VISIT_BEFORE,
+                new PadSaid.Apart(mm(mm)),
+                new PadSaid.LookedIntoFrom(mm(SPREAD_CHANGE_MM)))));
         boolean grew =
                 before.filter(mm -> differenceMm - mm >= SPREAD_CHANGE_MM).isPresent();
         if (differenceMm < PAD_DIFFERENCE_MM && !grew) {
             return Verdict.HOLDS;
         }
-        words.add("The %s pad is worn more.".formatted(innerMm < outerMm ? "inner" : "outer"));
+        words.add(new PadSaid.WornMore(innerMm < outerMm ? Spot.INNER : Spot.OUTER));
         return Verdict.RUNS_OUT;
     }
 
@@ -152,14 +150,13 @@ public final class PadFindings {
         }
         double taperMm = Math.abs(edges.get().getFirst() - edges.get().getLast());
         evidence.add(new Evidence(
-                "leading against trailing edge",
-                "%.1f mm against %.1f mm"
-                        .formatted(edges.get().getFirst(), edges.get().getLast()),
-                "tapered from 1 mm: common practice, no source"));
+                PadSaid.Label.LEADING_AGAINST_TRAILING,
+                new PadSaid.EdgesRead(mm(edges.get().getFirst()), mm(edges.get().getLast())),
+                new PadSaid.TaperedFrom(mm(TAPER_MM))));
         if (taperMm < TAPER_MM) {
             return Verdict.HOLDS;
         }
-        words.add("A pad is worn to a wedge.");
+        words.add(new PadSaid.Wedge());
         return Verdict.RUNS_OUT;
     }
 
@@ -168,18 +165,20 @@ public final class PadFindings {
         if (worst.isEmpty()) {
             return Verdict.HOLDS;
         }
-        var word = Scale.WEAR_INDICATOR.wordOf(worst.get().value());
-        evidence.add(new Evidence("wear indicator", word, "seen, " + worst.get().spot()));
+        evidence.add(new Evidence(
+                PadSaid.Label.WEAR_INDICATOR,
+                Scale.WEAR_INDICATOR.told(worst.get().value()),
+                new PadSaid.Seen(BrakeCorner.side(worst.get()))));
         return switch ((int) Math.round(worst.get().value())) {
             case 0, 1 -> Verdict.HOLDS;
             case 2 -> {
                 evidence.add(Deficiency.PAD_AT_INDICATOR.evidence());
-                words.add("The wear indicator touches the disc: the pads have to be replaced now.");
+                words.add(new PadSaid.IndicatorTouches());
                 yield Verdict.SPENT;
             }
             default -> {
                 evidence.add(Deficiency.PAD_WRONGLY_FITTED.evidence());
-                words.add("The wear indicator stands in the wrong place: the pads have to be fitted anew.");
+                words.add(new PadSaid.IndicatorMisplaced());
                 yield Verdict.SPENT;
             }
         };
@@ -192,11 +191,9 @@ public final class PadFindings {
                 .toList();
     }
 
-    private Finding finding(Verdict verdict, String title, BrakeWear.Forecast forecast, double thinnestMm) {
+    private Finding finding(Verdict verdict, Said title, BrakeWear.Forecast forecast, double thinnestMm) {
         for (var side : BrakeCorner.SIDES) {
-            wear.pad(at.corner(), side, minimumMm)
-                    .ifPresent(followed ->
-                            evidence.add(wear.evidence(side.name().toLowerCase(Locale.ROOT) + " pad", followed)));
+            wear.pad(at.corner(), side, minimumMm).ifPresent(followed -> evidence.add(wear.evidence(side, followed)));
         }
         // What is uneven or wrongly fitted has no date: then the date of the thickness would be read as its own.
         boolean byThickness = verdict == Verdict.HOLDS || verdict == forecast.verdict();
@@ -205,23 +202,26 @@ public final class PadFindings {
                 new Subject(Subject.Part.PAD, at.corner(), null, null),
                 verdict,
                 title,
-                String.join(" ", words),
+                new Listed(words, Listed.Join.SENTENCES),
                 byThickness ? forecast.horizon() : null,
                 byThickness ? forecast.probability() : null,
                 Math.clamp((thinnestMm - minimumMm) / Math.max(0.1, at.brake().padNewMm() - minimumMm), 0, 1),
                 evidence,
-                "vehicle's specification; " + legal.citation() + "; docs/methods/brakes.md, wear of pads and discs");
+                new PadSaid.Source(legal.citation()));
     }
 
-    private void measured(String what, double thicknessMm) {
-        var spot = Spot.valueOf(what.toUpperCase(Locale.ROOT));
+    private void measured(Spot side, double thicknessMm) {
         evidence.add(new Evidence(
-                what,
-                "%.1f mm".formatted(thicknessMm),
-                at.read(Measure.PAD_THICKNESS, spot)
-                        .or(() -> at.read(Measure.PAD_THICKNESS_TRAILING, spot))
+                side,
+                mm(thicknessMm),
+                at.read(Measure.PAD_THICKNESS, side)
+                        .or(() -> at.read(Measure.PAD_THICKNESS_TRAILING, side))
                         .map(Evidence::howRead)
-                        .orElse(Said.verbatim("reading"))));
+                        .orElseThrow()));
+    }
+
+    private static Amount mm(double thicknessMm) {
+        return new Amount(thicknessMm, "mm", 1);
     }
 
     private Corner corner() {

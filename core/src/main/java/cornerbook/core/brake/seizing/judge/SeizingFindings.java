@@ -1,12 +1,14 @@
 package cornerbook.core.brake.seizing.judge;
 
-import cornerbook.core.say.Said;
-
+import cornerbook.core.brake.judge.BrakeSaid;
 import cornerbook.core.brake.seizing.CarUse;
 import cornerbook.core.brake.seizing.Chance;
 import cornerbook.core.brake.seizing.LearnedSeizing;
 import cornerbook.core.brake.seizing.SeizingExposure;
 import cornerbook.core.brake.seizing.SeizingHazard;
+import cornerbook.core.brake.seizing.judge.SeizingSaid.Ground;
+import cornerbook.core.brake.seizing.judge.SeizingSaid.Label;
+import cornerbook.core.brake.seizing.judge.SeizingSaid.NotJudged;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.Visit;
 import cornerbook.core.finding.Evidence;
@@ -15,7 +17,9 @@ import cornerbook.core.finding.Knowledge;
 import cornerbook.core.finding.Limit;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
-import cornerbook.core.season.Dates;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Between;
+import cornerbook.core.say.Said;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
@@ -26,6 +30,7 @@ import org.jspecify.annotations.Nullable;
 /** Finding on the pads of a car together: the chance that one of them seizes before the next visit. */
 public final class SeizingFindings {
     private static final double EVEN = 0.5;
+    private static final double PERCENT = 100;
     private static final long MOST_DAYS = 1461;
 
     private SeizingFindings() {}
@@ -49,11 +54,11 @@ public final class SeizingFindings {
         var running =
                 clocks.stream().map(PadClock::running).filter(Objects::nonNull).toList();
         if (running.isEmpty()) {
-            notJudged.add(Said.verbatim("seizing of pads: no cleaning of their guides is in the book"));
+            notJudged.add(NotJudged.NO_CLEANING);
             return Optional.empty();
         }
         if (!nextVisit.isAfter(date)) {
-            notJudged.add(Said.verbatim("seizing of pads: the next visit is not after this one"));
+            notJudged.add(NotJudged.NEXT_VISIT_NOT_AHEAD);
             return Optional.empty();
         }
         var curve = SeizingCurve.of(vehicle, clocks, kmPerDay, knowledge);
@@ -65,71 +70,63 @@ public final class SeizingFindings {
         var oldest = running.stream().min(LocalDate::compareTo).orElseThrow();
         double interval = pads.hazard.serviceIntervalMonths(exposure, risk.value(), running.size());
         var verdict = chance > EVEN ? Verdict.SPENT : chance > risk.value() ? Verdict.RUNS_OUT : Verdict.HOLDS;
-        return Optional.of(
-                new Finding(
-                        new Subject(Subject.Part.PAD_SEIZING, null, null, null),
-                        verdict,
-                        "Chance that one of %d pads seizes before the next visit: %.0f %%"
-                                .formatted(running.size(), 100 * chance),
-                        switch (verdict) {
-                            case HOLDS -> "The brake pads are likely to stay free until the next visit.";
-                            case RUNS_OUT ->
-                                "A brake pad may seize before the next visit. Have the guides cleaned and lubricated.";
-                            case SPENT, UNSAFE ->
-                                "A brake pad is likely to seize before the next visit. The guides have to be cleaned and lubricated now.";
-                        },
-                        horizon,
-                        1 - chance,
-                        horizon == null ? 1 : Math.clamp(PadClock.months(date, horizon) / interval, 0, 1),
-                        List.of(
-                                new Evidence(
-                                        "guides cleaned",
-                                        oldest.equals(date)
-                                                ? "at this visit"
-                                                : "%.1f months ago".formatted(PadClock.months(oldest, date)),
-                                        "longest ago of %d pads whose cleaning is in the book"
-                                                .formatted(running.size())),
-                                new Evidence(
-                                        "chance of seizing",
-                                        "%.0f %%, limits %.0f to %.0f %%"
-                                                .formatted(
-                                                        100 * chance,
-                                                        100 * pads.chance(nextVisit, PadsTogether.LOWER),
-                                                        100 * pads.chance(nextVisit, PadsTogether.UPPER)),
-                                        "Weibull hazard over the months since cleaning; 95 % limits; "
-                                                + basis(knowledge.seizing(), knowledge.learnedOn(), seen.size())),
-                                new Evidence(
-                                        "interval worth recommending",
-                                        "%.0f months".formatted(Math.max(1, interval)),
-                                        "keeps the chance at or below %.0f %%; %s"
-                                                .formatted(100 * risk.value(), risk.citation())),
-                                new Evidence(
-                                        "exposure",
-                                        "%.0f %% of the year on salt, %s, %.0f km per year, %.0f %% of the braking by friction"
-                                                .formatted(
-                                                        100 * exposure.saltShare(),
-                                                        exposure.garaged() ? "inside at night" : "outside at night",
-                                                        exposure.distanceKmPerYear(),
-                                                        100 * exposure.frictionBrakeShare()),
-                                        useBasis(vehicle.details().use()))),
-                        "docs/methods/brakes.md, seizing; yearly cleaning where roads are salted: manufacturers' service advice"));
+        return Optional.of(new Finding(
+                new Subject(Subject.Part.PAD_SEIZING, null, null, null),
+                verdict,
+                new SeizingSaid.Title(running.size(), told(chance)),
+                switch (verdict) {
+                    case HOLDS -> new SeizingSaid.StayFree();
+                    case RUNS_OUT -> new SeizingSaid.MaySeize();
+                    case SPENT, UNSAFE -> new SeizingSaid.LikelyToSeize();
+                },
+                horizon,
+                1 - chance,
+                horizon == null ? 1 : Math.clamp(PadClock.months(date, horizon) / interval, 0, 1),
+                List.of(
+                        new Evidence(
+                                Label.GUIDES_CLEANED,
+                                oldest.equals(date)
+                                        ? BrakeSaid.Label.AT_THIS_VISIT
+                                        : new SeizingSaid.MonthsAgo(new Amount(PadClock.months(oldest, date), "", 1)),
+                                new SeizingSaid.LongestAgo(running.size())),
+                        new Evidence(
+                                Label.CHANCE_OF_SEIZING,
+                                new SeizingSaid.ChanceWithin(
+                                        told(chance),
+                                        new Between(
+                                                PERCENT * pads.chance(nextVisit, PadsTogether.LOWER),
+                                                PERCENT * pads.chance(nextVisit, PadsTogether.UPPER),
+                                                "%",
+                                                0)),
+                                basis(knowledge.seizing(), knowledge.learnedOn(), seen.size())),
+                        new Evidence(
+                                Label.INTERVAL,
+                                new SeizingSaid.Months((int) Math.max(1, Math.round(interval))),
+                                new SeizingSaid.KeepsChance(percent(risk.value()), risk.citation())),
+                        new Evidence(
+                                Label.EXPOSURE,
+                                new SeizingSaid.Exposure(
+                                        percent(exposure.saltShare()),
+                                        exposure.garaged(),
+                                        Amount.of(exposure.distanceKmPerYear(), "km"),
+                                        percent(exposure.frictionBrakeShare())),
+                                vehicle.details().use().equals(CarUse.USUAL) ? Ground.USUAL_USE : Ground.USE_AS_NOTED)),
+                Ground.SEIZING));
     }
 
-    private static String basis(@Nullable LearnedSeizing learned, @Nullable LocalDate learnedOn, int ofThisCar) {
+    /** Sums of rounded chances may leave 0 to 1 by the last digit. */
+    private static cornerbook.core.say.Chance told(double chance) {
+        return new cornerbook.core.say.Chance(Math.clamp(chance, 0, 1));
+    }
+
+    private static Amount percent(double share) {
+        return Amount.of(PERCENT * share, "%");
+    }
+
+    private static Said basis(@Nullable LearnedSeizing learned, @Nullable LocalDate learnedOn, int ofThisCar) {
         return learned == null || learnedOn == null
-                ? "%d pad times of this car beside the prior (common practice, no source)".formatted(ofThisCar)
-                : "from %,d pad times of %d %s, learned %s, beside the prior (common practice, no source)"
-                        .formatted(
-                                learned.padTimes(),
-                                learned.cars(),
-                                learned.cars() == 1 ? "car" : "cars",
-                                Dates.written(learnedOn));
-    }
-
-    private static String useBasis(CarUse use) {
-        return use.equals(CarUse.USUAL)
-                ? "distance from the odometer; salt, garage and friction share as usual: common practice, no source"
-                : "distance from the odometer; salt, garage and friction share as noted with the car, else as usual: common practice, no source";
+                ? new SeizingSaid.FromThisCar(ofThisCar)
+                : new SeizingSaid.FromTheBook(learned.padTimes(), learned.cars(), learnedOn);
     }
 
     /** Pads that move today, each with the day of its last service. */

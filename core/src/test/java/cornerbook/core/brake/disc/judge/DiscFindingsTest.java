@@ -1,9 +1,13 @@
 package cornerbook.core.brake.disc.judge;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import cornerbook.core.assess.BrakeFindings;
 import cornerbook.core.brake.BrakeDetails;
+import cornerbook.core.brake.disc.judge.DiscSaid.Label;
+import cornerbook.core.brake.judge.BrakeSaid;
+import cornerbook.core.brake.judge.Deficiency;
 import cornerbook.core.car.Cars;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
@@ -11,10 +15,14 @@ import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.WrittenReading;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.LimitTable;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Listed;
+import cornerbook.core.say.Said;
 import cornerbook.core.season.DistancePerDay;
 import java.util.ArrayList;
 import java.util.List;
@@ -42,8 +50,7 @@ class DiscFindingsTest {
         var disc = judge(rust(Spot.OUTER, percent), rust(Spot.INNER, 2));
         assertThat(disc.verdict()).isEqualTo(verdict);
         assertThat(disc.subject()).isEqualTo(new Subject(Subject.Part.DISC, Corner.RR, null, null));
-        assertThat(disc.plainWords().contains("measured again at the next visit"))
-                .isEqualTo(lookedAtAgain);
+        assertThat(sentences(disc).contains(new DiscSaid.RustAgain())).isEqualTo(lookedAtAgain);
         assertThat(disc.probability() == null)
                 .as("the chance of the thickness is not that of the rust")
                 .isEqualTo(verdict != Verdict.HOLDS);
@@ -52,8 +59,8 @@ class DiscFindingsTest {
     /** The worse face decides, and is named. */
     @Test
     void theRustierFaceIsNamed() {
-        assertThat(evidence(judge(rust(Spot.OUTER, 3), rust(Spot.INNER, 40)), "under rust"))
-                .isEqualTo("40 % of the inner face");
+        assertThat(evidence(judge(rust(Spot.OUTER, 3), rust(Spot.INNER, 40)), Label.UNDER_RUST))
+                .isEqualTo(new DiscSaid.ShareOfFace(Amount.of(40, "%"), Spot.INNER));
     }
 
     /** Scale: none, light, marked (the second step is where it counts): common practice, no source. */
@@ -71,9 +78,10 @@ class DiscFindingsTest {
     void theMinimumIsTheLastThicknessThatCounts(double thicknessMm, boolean below) {
         var disc = of(thickness(thicknessMm));
         assertThat(disc.verdict()).isEqualTo(Verdict.SPENT);
-        assertThat(disc.plainWords().contains("is below its minimum thickness")).isEqualTo(below);
-        assertThat(disc.plainWords().contains("is likely to reach its minimum")).isNotEqualTo(below);
-        assertThat(disc.evidence().stream().anyMatch(each -> each.value().startsWith("major when")))
+        assertThat(sentences(disc))
+                .containsExactly(
+                        below ? new DiscSaid.BelowMinimum(Corner.RR) : new DiscSaid.LikelyAtMinimum(Corner.RR));
+        assertThat(disc.evidence().stream().anyMatch(each -> each.how() == Deficiency.DISC_WORN))
                 .as("category of the directive")
                 .isEqualTo(below);
         assertThat(disc.lifeLeft()).isZero();
@@ -83,8 +91,8 @@ class DiscFindingsTest {
     @Test
     void theMarkShowsTheLifeOfTheDisc() {
         assertThat(of(thickness(27)).lifeLeft()).isEqualTo(0.5);
-        assertThat(evidence(of(thickness(27)), "thickness")).isEqualTo("27.00 mm");
-        assertThat(evidence(of(thickness(27)), "minimum")).isEqualTo("26.00 mm");
+        assertThat(evidence(of(thickness(27)), Label.THICKNESS)).isEqualTo(new Amount(27, "mm", 2));
+        assertThat(evidence(of(thickness(27)), BrakeSaid.Label.MINIMUM)).isEqualTo(new Amount(26, "mm", 2));
     }
 
     @Test
@@ -95,15 +103,16 @@ class DiscFindingsTest {
                 .as("rust and thickness were those of the old one")
                 .isEqualTo(Verdict.HOLDS);
         assertThat(disc.lifeLeft()).isEqualTo(1);
-        assertThat(disc.title()).startsWith("RR disc 28.00 mm");
+        assertThat(disc.title())
+                .isEqualTo(new DiscSaid.Title(Corner.RR, new Amount(28, "mm", 2), new Amount(26, "mm", 2), null));
     }
 
     @Test
     void aDiscThatWasNotMeasuredIsNamed() {
-        var notJudged = new ArrayList<String>();
+        var notJudged = new ArrayList<Said>();
         assertThat(all(Cars.vehicle(), notJudged))
                 .noneMatch(finding -> finding.subject().part() == Subject.Part.DISC);
-        assertThat(notJudged).contains("RR disc: thickness not measured");
+        assertThat(notJudged).contains(new DiscSaid.NotRead(Corner.RR));
     }
 
     /** The car's limits: 0.015 mm of thickness variation, 0.05 mm of runout. At a limit is within it. */
@@ -117,7 +126,10 @@ class DiscFindingsTest {
     void variationAndRunoutHaveTheirLimits(Measure measure, double valueMm, Verdict verdict) {
         var disc = judge(Cars.reading(measure, Corner.RR, null, null, valueMm));
         assertThat(disc.verdict()).isEqualTo(verdict);
-        assertThat(disc.evidence()).anyMatch(each -> each.value().startsWith("%.3f mm, limit".formatted(valueMm)));
+        double limitMm = measure == Measure.DISC_RUNOUT ? 0.05 : 0.015;
+        assertThat(disc.evidence())
+                .extracting(Evidence::value)
+                .contains(new DiscSaid.WithLimit(new Amount(valueMm, "mm", 3), new Amount(limitMm, "mm", 3)));
         assertThat(disc.horizon() == null && disc.probability() == null)
                 .as("what is out of true has no date")
                 .isEqualTo(verdict == Verdict.RUNS_OUT);
@@ -131,7 +143,7 @@ class DiscFindingsTest {
                 Cars.reading(Measure.DISC_RUNOUT, Corner.RR, null, null, 0.09),
                 Cars.reading(Measure.DISC_RUNOUT_MOVED, Corner.RR, null, null, afterMm));
         assertThat(disc.verdict()).isEqualTo(verdict);
-        assertThat(evidence(disc, "after it was moved on")).isEqualTo("%.3f mm".formatted(afterMm));
+        assertThat(evidence(disc, Label.AFTER_MOVED_ON)).isEqualTo(new Amount(afterMm, "mm", 3));
     }
 
     /**
@@ -142,24 +154,27 @@ class DiscFindingsTest {
     void machiningEndsAtTheRefinishThickness() {
         var car = refinished(26.39);
         var thick = of(car, thickness(27.2), variation("27.012 27.001 26.990 27.004 mm"));
-        assertThat(evidence(thick, "machining allowance")).isEqualTo("0.30 mm per side");
-        assertThat(thick.plainWords()).contains("It may be machined");
+        assertThat(evidence(thick, Label.MACHINING_ALLOWANCE))
+                .isInstanceOfSatisfying(
+                        DiscSaid.PerSide.class,
+                        side -> assertThat(side.allowance().value()).isCloseTo(0.3, within(1e-9)));
+        assertThat(sentences(thick)).hasAtLeastOneElementOfType(DiscSaid.MayBeMachined.class);
         var thin = of(car, thickness(26.8), variation("26.402 26.391 26.380 26.394 mm"));
-        assertThat(evidence(thin, "machining allowance")).isEqualTo("none");
-        assertThat(thin.plainWords()).contains("too little left to machine");
+        assertThat(evidence(thin, Label.MACHINING_ALLOWANCE)).isEqualTo(Label.NONE);
+        assertThat(sentences(thin)).contains(new DiscSaid.TooThinToMachine());
         var even = of(car, thickness(27.2), variation("27.002 27.001 27.000 27.004 mm"));
-        assertThat(even.evidence()).noneMatch(each -> each.what().equals("machining allowance"));
+        assertThat(even.evidence()).noneMatch(each -> each.what() == Label.MACHINING_ALLOWANCE);
     }
 
     @Test
     void withoutPointsMachiningIsNotJudged() {
-        var notJudged = new ArrayList<String>();
+        var notJudged = new ArrayList<Said>();
         all(
                 refinished(26.39),
                 notJudged,
                 thickness(27),
                 Cars.reading(Measure.DISC_THICKNESS_VARIATION, Corner.RR, null, null, 0.02));
-        assertThat(notJudged).anyMatch(line -> line.contains("was not read at points around it"));
+        assertThat(notJudged).contains(new DiscSaid.NoPoints(Corner.RR));
     }
 
     /** Cracks: slight ones end the disc, marked ones the drive. Common practice, no source. */
@@ -168,15 +183,15 @@ class DiscFindingsTest {
     void aCrackedDiscIsReplacedOrNotDriven(double place, Verdict verdict) {
         var disc = judge(Cars.reading(Measure.DISC_CRACKS, Corner.RR, null, null, place));
         assertThat(disc.verdict()).isEqualTo(verdict);
-        assertThat(disc.plainWords().contains("must not be driven")).isEqualTo(verdict == Verdict.UNSAFE);
-        assertThat(disc.evidence().stream().anyMatch(each -> each.value().equals("dangerous")))
+        assertThat(sentences(disc).contains(new DiscSaid.Cracked(true))).isEqualTo(verdict == Verdict.UNSAFE);
+        assertThat(disc.evidence().stream().anyMatch(each -> each.how() == Deficiency.DISC_FRACTURED))
                 .isEqualTo(verdict != Verdict.HOLDS);
     }
 
     @Test
     void aLipIsShownForTheNewPads() {
-        assertThat(evidence(judge(Cars.reading(Measure.DISC_LIP, Corner.RR, null, null, 1.2)), "lip at the edge"))
-                .isEqualTo("1.2 mm");
+        assertThat(evidence(judge(Cars.reading(Measure.DISC_LIP, Corner.RR, null, null, 1.2)), Label.LIP))
+                .isEqualTo(new Amount(1.2, "mm", 1));
     }
 
     private static Reading thickness(double thicknessMm) {
@@ -197,7 +212,11 @@ class DiscFindingsTest {
                 null);
     }
 
-    private static String evidence(Finding finding, String what) {
+    private static List<Said> sentences(Finding finding) {
+        return ((Listed) finding.plainWords()).items();
+    }
+
+    private static Said evidence(Finding finding, Said what) {
         return finding.evidence().stream()
                 .filter(each -> each.what().equals(what))
                 .findFirst()
@@ -232,7 +251,7 @@ class DiscFindingsTest {
                 .orElseThrow();
     }
 
-    private static List<Finding> all(Vehicle vehicle, List<String> notJudged, Reading... readings) {
+    private static List<Finding> all(Vehicle vehicle, List<Said> notJudged, Reading... readings) {
         return BrakeFindings.of(
                 vehicle,
                 List.of(Cars.visit(List.of(readings))),

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.core.brake.fluid.BrakeFluid;
 import cornerbook.core.brake.fluid.FluidChange;
+import cornerbook.core.brake.fluid.judge.FluidSaid.NotJudged;
 import cornerbook.core.car.Cars;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
@@ -12,6 +13,9 @@ import cornerbook.core.car.VehicleDetails;
 import cornerbook.core.car.Visit;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Listed;
+import cornerbook.core.say.Said;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,7 +27,7 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class BrakeFluidFindingsTest {
-    private final List<String> notJudged = new ArrayList<>();
+    private final List<Said> notJudged = new ArrayList<>();
 
     /** The wet boiling points are those of 49 CFR 571.116 S5.1.2, read from the reference table. */
     @ParameterizedTest
@@ -36,27 +40,22 @@ class BrakeFluidFindingsTest {
         var asNew = judge(grade, dryC + toleranceC);
         assertThat(atLimit).as(source).map(Finding::verdict).contains(Verdict.HOLDS);
         assertThat(below).map(Finding::verdict).contains(Verdict.SPENT);
-        assertThat(below).map(Finding::source).get().asString().contains("49 CFR 571.116 S5.1.2");
+        assertThat(below).map(Finding::source).contains(FluidSaid.Ground.FLUID);
         assertThat(below).map(Finding::lifeLeft).contains(0.0);
         assertThat(asNew).map(Finding::lifeLeft).contains(1.0);
-        assertThat(notJudged).allMatch(line -> line.startsWith("brake fluid: age"));
+        assertThat(notJudged).containsOnly(NotJudged.AGE_WITHOUT_LAST_CHANGE);
     }
 
     @Test
     void withoutAGradeNothingIsJudged() {
         assertThat(judge(null, 120)).isEmpty();
-        assertThat(notJudged)
-                .contains(
-                        "brake fluid: boils at 120 °C, but the vehicle's specification names no grade to judge it by");
+        assertThat(notJudged).contains(new FluidSaid.NoGrade(Amount.of(120, "°C")));
     }
 
     @Test
     void withoutAReadingNothingIsJudged() {
         assertThat(judge(Cars.vehicle(), List.of())).isEmpty();
-        assertThat(notJudged)
-                .containsExactly(
-                        "brake fluid: boiling point not measured",
-                        "brake fluid: age, for the day of its last change is not known");
+        assertThat(notJudged).containsExactly(NotJudged.BOILING_POINT, NotJudged.AGE_WITHOUT_LAST_CHANGE);
     }
 
     /** Water by mass at which the wet boiling point is defined: 49 CFR 571.116 S5.1.2, 3.70 %. */
@@ -129,14 +128,17 @@ class BrakeFluidFindingsTest {
                                 ? Optional.of(Cars.AUTUMN.plusDays(daysFromNow))
                                 : Optional.empty());
         assertThat(finding.lifeLeft()).isEqualTo(verdict == Verdict.SPENT ? 0 : 1);
-        assertThat(finding.plainWords().contains("is good")).isEqualTo(verdict == Verdict.HOLDS);
+        assertThat(finding.plainWords().equals(Listed.sentences(new FluidSaid.Good())))
+                .isEqualTo(verdict == Verdict.HOLDS);
     }
 
     /** DOT 4 boils at 230 °C new and at 155 °C wet (49 CFR 571.116 S5.1.1 and S5.1.2): 192.5 °C is half way. */
     @Test
     void theMarkShowsHowFarTheFluidIsFromWet() {
         assertThat(judge(BrakeFluid.DOT_4, 192.5)).map(Finding::lifeLeft).contains(0.5);
-        assertThat(judge(BrakeFluid.DOT_4, 192.5)).map(Finding::plainWords).contains("The brake fluid is good.");
+        assertThat(judge(BrakeFluid.DOT_4, 192.5))
+                .map(Finding::plainWords)
+                .contains(Listed.sentences(new FluidSaid.Good()));
     }
 
     /** Boiling early and full of water is one fault, told once. */
@@ -148,7 +150,7 @@ class BrakeFluidFindingsTest {
                 .orElseThrow();
         assertThat(both.verdict()).isEqualTo(Verdict.SPENT);
         assertThat(both.lifeLeft()).isZero();
-        assertThat(both.plainWords()).containsOnlyOnce("has to be changed now");
+        assertThat(both.plainWords()).isEqualTo(Listed.sentences(new FluidSaid.TooWet()));
     }
 
     /** Good fluid that is due does not talk wet fluid good. */
@@ -184,7 +186,7 @@ class BrakeFluidFindingsTest {
     @Test
     void anIntervalThatIsNotKnownIsSaid() {
         judge(Cars.vehicle(), List.of(Cars.reading(Measure.BRAKE_FLUID_REPLACED, null, null, null, 1)));
-        assertThat(notJudged).containsExactly("brake fluid: age, for the manufacturer's interval is not known");
+        assertThat(notJudged).containsExactly(NotJudged.AGE_WITHOUT_INTERVAL);
     }
 
     /** An entry that it was not done is no change. */

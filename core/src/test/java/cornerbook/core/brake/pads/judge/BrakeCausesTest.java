@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import cornerbook.core.brake.BrakeDetails;
 import cornerbook.core.brake.judge.BrakeCorner;
 import cornerbook.core.brake.pads.BrakeCause;
+import cornerbook.core.brake.pads.BrakeSign;
 import cornerbook.core.car.Cars;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
@@ -13,9 +14,9 @@ import cornerbook.core.car.Vehicle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.Evidence;
-import java.util.ArrayList;
+import cornerbook.core.say.Listed;
+import java.util.Comparator;
 import java.util.List;
-import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -24,8 +25,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class BrakeCausesTest {
     /** Words in their order: free, tight, seized. */
     @ParameterizedTest
-    @CsvSource({"0, pad free", "1, pad tight", "2, pad stuck"})
-    void aPadMovedByHandIsASign(double place, String sign) {
+    @CsvSource({"0, PAD_FREE", "1, PAD_TIGHT", "2, PAD_STUCK"})
+    void aPadMovedByHandIsASign(double place, BrakeSign sign) {
         assertThat(signs(Corner.RR, Cars.reading(Measure.PAD_MOVEMENT, Corner.RR, null, Spot.INNER, place)))
                 .containsExactly(sign);
     }
@@ -34,19 +35,20 @@ class BrakeCausesTest {
     @Test
     void theOtherSideOfTheAxleIsASign() {
         assertThat(signs(Corner.LF, pad(Corner.LF, 5), pad(Corner.RF, 8)))
-                .containsExactly("worn faster than other side");
+                .containsExactly(BrakeSign.WORN_FASTER_THAN_OTHER_SIDE);
         assertThat(signs(Corner.RF, pad(Corner.LF, 5), pad(Corner.RF, 8)))
-                .containsExactly("worn slower than other side");
+                .containsExactly(BrakeSign.WORN_SLOWER_THAN_OTHER_SIDE);
         assertThat(signs(Corner.LF, pad(Corner.LF, 5), pad(Corner.LR, 8))).isEmpty();
         assertThat(signs(Corner.LR, pad(Corner.LR, 5), pad(Corner.RR, 8)))
-                .containsExactly("worn faster than other side");
+                .containsExactly(BrakeSign.WORN_FASTER_THAN_OTHER_SIDE);
     }
 
     /** Rust is written in percent of a face, from 15 % on it counts; one face alone is no comparison. */
     @Test
     void rustOnTheFacesIsASign() {
-        assertThat(signs(Corner.RR, rust(Spot.INNER, 20), rust(Spot.OUTER, 14))).containsExactly("one face rustier");
-        assertThat(signs(Corner.RR, rust(Spot.INNER, 14), rust(Spot.OUTER, 14))).containsExactly("faces clean");
+        assertThat(signs(Corner.RR, rust(Spot.INNER, 20), rust(Spot.OUTER, 14)))
+                .containsExactly(BrakeSign.ONE_FACE_RUSTIER);
+        assertThat(signs(Corner.RR, rust(Spot.INNER, 14), rust(Spot.OUTER, 14))).containsExactly(BrakeSign.FACES_CLEAN);
         assertThat(signs(Corner.RR, rust(Spot.INNER, 20))).isEmpty();
     }
 
@@ -59,19 +61,25 @@ class BrakeCausesTest {
                         edge(Measure.PAD_THICKNESS_TRAILING, Spot.INNER, 7.9),
                         edge(Measure.PAD_THICKNESS, Spot.OUTER, 7),
                         edge(Measure.PAD_THICKNESS_TRAILING, Spot.OUTER, 8)))
-                .contains("pad tapered");
+                .contains(BrakeSign.PAD_TAPERED);
     }
 
     /** Faster than the other side, a piston that stays, a free pad: at the rear the parking brake may drag, at the front there is none. */
     @Test
     void onlyAnAxleWithAParkingBrakeHasOneThatDrags() {
-        assertThat(told(Cars.vehicle(), Corner.RR)).contains(BrakeCause.PARKING_BRAKE_DRAGGING.words());
-        assertThat(told(Cars.vehicle(), Corner.RF)).doesNotContain(BrakeCause.PARKING_BRAKE_DRAGGING.words());
+        assertThat(told(Cars.vehicle(), Corner.RR))
+                .extracting(PadSaid.CauseChance::cause)
+                .contains(BrakeCause.PARKING_BRAKE_DRAGGING);
+        assertThat(told(Cars.vehicle(), Corner.RF))
+                .extracting(PadSaid.CauseChance::cause)
+                .doesNotContain(BrakeCause.PARKING_BRAKE_DRAGGING);
         var none = Cars.withBrake(new BrakeDetails(BrakeDetails.ParkingBrake.DRUM_IN_DISC, null, null, null, null));
-        assertThat(told(none, Corner.RF)).contains(BrakeCause.PARKING_BRAKE_DRAGGING.words());
+        assertThat(told(none, Corner.RF))
+                .extracting(PadSaid.CauseChance::cause)
+                .contains(BrakeCause.PARKING_BRAKE_DRAGGING);
     }
 
-    private static String told(Vehicle vehicle, Corner corner) {
+    private static List<PadSaid.CauseChance> told(Vehicle vehicle, Corner corner) {
         var other = corner == Corner.RR ? Corner.LR : Corner.LF;
         var readings = List.of(
                 pad(corner, 5),
@@ -82,27 +90,26 @@ class BrakeCausesTest {
                 Cars.reading(Measure.PAD_MOVEMENT, corner, null, Spot.INNER, 0),
                 Cars.reading(Measure.DISC_RUST, corner, null, Spot.INNER, 1),
                 Cars.reading(Measure.DISC_RUST, corner, null, Spot.OUTER, 1));
-        return causes(vehicle, corner, readings).getFirst().value();
+        return ((Listed) causes(vehicle, corner, readings).getFirst().value())
+                .items().stream().map(PadSaid.CauseChance.class::cast).toList();
     }
 
     /** At most three causes are told, each of at least 5 %, likeliest first. */
     @Test
     void onlyWhatIsWorthTellingIsTold() {
-        var percents = new ArrayList<Integer>();
-        var numbers = Pattern.compile("([0-9]+) %").matcher(told(Cars.vehicle(), Corner.RR));
-        while (numbers.find()) {
-            percents.add(Integer.valueOf(numbers.group(1)));
-        }
+        var percents = told(Cars.vehicle(), Corner.RR).stream()
+                .map(told -> told.chance().value())
+                .toList();
         assertThat(percents).hasSizeBetween(1, 3).allMatch(percent -> percent >= 5);
-        assertThat(percents).isSortedAccordingTo((one, other) -> other - one);
-        assertThat(percents.stream().mapToInt(Integer::intValue).sum()).isBetween(80, 100);
+        assertThat(percents).isSortedAccordingTo(Comparator.reverseOrder());
+        assertThat(percents.stream().mapToDouble(Double::doubleValue).sum()).isBetween(80.0, 100.0);
     }
 
-    private static List<String> signs(Corner corner, Reading... readings) {
+    private static List<BrakeSign> signs(Corner corner, Reading... readings) {
         return causes(Cars.vehicle(), corner, List.of(readings)).stream()
                 .map(Evidence::what)
-                .filter(what -> what.startsWith("sign: "))
-                .map(what -> what.substring("sign: ".length()))
+                .filter(PadSaid.SignSeen.class::isInstance)
+                .map(what -> ((PadSaid.SignSeen) what).sign())
                 .toList();
     }
 

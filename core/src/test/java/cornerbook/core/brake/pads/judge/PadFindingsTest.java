@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.core.assess.BrakeFindings;
 import cornerbook.core.brake.judge.BrakeCorner;
+import cornerbook.core.brake.judge.BrakeSaid;
 import cornerbook.core.car.Cars;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
@@ -15,6 +16,9 @@ import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.LimitTable;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Listed;
+import cornerbook.core.say.Said;
 import cornerbook.core.season.DistancePerDay;
 import java.util.ArrayList;
 import java.util.List;
@@ -34,12 +38,11 @@ class PadFindingsTest {
         assertThat(pads.verdict()).isEqualTo(verdict);
         assertThat(pads.subject()).isEqualTo(new Subject(Subject.Part.PAD, Corner.RR, null, null));
         if (verdict == Verdict.RUNS_OUT) {
-            assertThat(pads.plainWords())
-                    .contains("The %s pad is worn more".formatted(innerMm < outerMm ? "inner" : "outer"));
+            assertThat(sentences(pads)).contains(new PadSaid.WornMore(innerMm < outerMm ? Spot.INNER : Spot.OUTER));
             assertThat(pads.horizon()).as("uneven has no date").isNull();
             assertThat(pads.probability()).isNull();
         } else {
-            assertThat(pads.plainWords()).doesNotContain("worn more");
+            assertThat(sentences(pads)).doesNotHaveAnyElementsOfTypes(PadSaid.WornMore.class);
         }
     }
 
@@ -52,7 +55,7 @@ class PadFindingsTest {
                 Cars.reading(Measure.PAD_THICKNESS_TRAILING, Corner.RR, null, Spot.INNER, trailingMm),
                 pad(Spot.OUTER, 7.5)));
         assertThat(pads.verdict()).isEqualTo(verdict);
-        assertThat(pads.plainWords().contains("wedge")).isEqualTo(verdict == Verdict.RUNS_OUT);
+        assertThat(sentences(pads).contains(new PadSaid.Wedge())).isEqualTo(verdict == Verdict.RUNS_OUT);
     }
 
     /** Half a millimetre apart last time, now 1.5 mm: less than two, and yet one pad has stopped working. */
@@ -85,13 +88,17 @@ class PadFindingsTest {
 
     /** Even pads down to a minimum: at it they still are, below it they are not. */
     @ParameterizedTest
-    @CsvSource({"2.9, SPENT, worn to their limit", "1.6, SPENT, worn to their limit", "1.5, UNSAFE, legal minimum"})
-    void theThinnerPadIsHeldAgainstBothMinima(double thinMm, Verdict verdict, String words) {
+    @CsvSource({"2.9, SPENT", "1.6, SPENT", "1.5, UNSAFE"})
+    void theThinnerPadIsHeldAgainstBothMinima(double thinMm, Verdict verdict) {
         for (var thin : BrakeCorner.SIDES) {
             var other = thin == Spot.INNER ? Spot.OUTER : Spot.INNER;
             var pads = judge(visit("v", pad(thin, thinMm), pad(other, thinMm + 0.5)));
             assertThat(pads.verdict()).isEqualTo(verdict);
-            assertThat(pads.plainWords()).contains(words);
+            assertThat(sentences(pads))
+                    .startsWith(
+                            verdict == Verdict.UNSAFE
+                                    ? new PadSaid.BelowLegal(Corner.RR)
+                                    : new PadSaid.AtLimit(Corner.RR));
             assertThat(pads.lifeLeft()).isZero();
         }
     }
@@ -105,9 +112,9 @@ class PadFindingsTest {
 
     @Test
     void aPadThatWasNotReadIsNamed() {
-        assertThat(notJudged(pad(Spot.INNER, 8))).contains("RR pads: outer not measured");
-        assertThat(notJudged(pad(Spot.OUTER, 8))).contains("RR pads: inner not measured");
-        assertThat(notJudged()).contains("RR pads: thickness not measured");
+        assertThat(notJudged(pad(Spot.INNER, 8))).contains(new PadSaid.NotRead(Corner.RR, Spot.OUTER));
+        assertThat(notJudged(pad(Spot.OUTER, 8))).contains(new PadSaid.NotRead(Corner.RR, Spot.INNER));
+        assertThat(notJudged()).contains(new PadSaid.NotRead(Corner.RR, null));
     }
 
     /** The words of the scale in their order: none fitted, clear of the disc, touches the disc, wrong place. */
@@ -131,6 +138,10 @@ class PadFindingsTest {
                 id, Cars.AUTUMN, 48_000, null, Cars.at("S-"), Cars.at("S-"), List.of(readings), List.of(), null, null);
     }
 
+    private static List<Said> sentences(Finding finding) {
+        return ((Listed) finding.plainWords()).items();
+    }
+
     private static Finding judge(Visit... visits) {
         return all(new ArrayList<>(), visits).stream()
                 .filter(finding -> finding.subject().part() == Subject.Part.PAD)
@@ -138,13 +149,13 @@ class PadFindingsTest {
                 .orElseThrow();
     }
 
-    private static List<String> notJudged(Reading... readings) {
-        var notJudged = new ArrayList<String>();
+    private static List<Said> notJudged(Reading... readings) {
+        var notJudged = new ArrayList<Said>();
         all(notJudged, visit("v", readings));
         return notJudged;
     }
 
-    private static List<Finding> all(List<String> notJudged, Visit... visits) {
+    private static List<Finding> all(List<Said> notJudged, Visit... visits) {
         return BrakeFindings.of(
                 Cars.vehicle(),
                 List.of(visits),
@@ -162,12 +173,12 @@ class PadFindingsTest {
         var pads = judge(before, visit("v", pad(Spot.INNER, 8), trailing));
         assertThat(pads.evidence())
                 .contains(
-                        new Evidence("inner", "8.0 mm", "reading, written \"8.0\""),
-                        new Evidence("outer", "7.8 mm", "reading, written \"7.75\""))
-                .anyMatch(each -> each.what().equals("at the visit before")
-                        && each.value().equals("0.5 mm apart"))
-                .noneMatch(each -> each.value().equals("dangerous"));
+                        new Evidence(Spot.INNER, new Amount(8, "mm", 1), new Evidence.HowRead("8.0")),
+                        new Evidence(Spot.OUTER, new Amount(7.75, "mm", 1), new Evidence.HowRead("7.75")))
+                .anyMatch(each -> each.what() == PadSaid.Label.VISIT_BEFORE
+                        && each.value().equals(new PadSaid.Apart(new Amount(0.5, "mm", 1))))
+                .noneMatch(each -> each.value() == BrakeSaid.Category.DANGEROUS);
         assertThat(judge(visit("v", pad(Spot.INNER, 1.5), pad(Spot.OUTER, 1.5))).evidence())
-                .anyMatch(each -> each.value().equals("dangerous"));
+                .anyMatch(each -> each.value() == BrakeSaid.Category.DANGEROUS);
     }
 }

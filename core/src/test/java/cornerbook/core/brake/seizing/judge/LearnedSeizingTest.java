@@ -15,6 +15,7 @@ import cornerbook.core.car.VehicleDetails;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import java.time.LocalDate;
@@ -73,8 +74,12 @@ class LearnedSeizingTest {
         var believed = seizing(assessor, car, visit);
         assertThat(learned.probability()).isLessThan(believed.probability());
         assertThat(learned.evidence())
-                .anySatisfy(
-                        evidence -> assertThat(evidence.how()).contains("pad times of 80 cars, learned 25 Nov 2026"));
+                .extracting(Evidence::how)
+                .hasAtLeastOneElementOfType(SeizingSaid.FromTheBook.class)
+                .anySatisfy(how -> assertThat(how).isInstanceOfSatisfying(SeizingSaid.FromTheBook.class, learnt -> {
+                    assertThat(learnt.cars()).isEqualTo(CARS);
+                    assertThat(learnt.learnedOn()).isEqualTo(TODAY);
+                }));
     }
 
     /**

@@ -3,6 +3,8 @@ package cornerbook.core.brake.seizing.judge;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import cornerbook.core.brake.judge.BrakeSaid;
+import cornerbook.core.brake.seizing.judge.SeizingSaid.Label;
 import cornerbook.core.car.Cars;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
@@ -13,9 +15,10 @@ import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Knowledge;
 import cornerbook.core.finding.Limit;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Said;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -27,11 +30,11 @@ class SeizingFindingsTest {
 
     @Test
     void withoutAServiceInTheBookThereIsNoChance() {
-        var notJudged = new ArrayList<String>();
+        var notJudged = new ArrayList<Said>();
         assertThat(SeizingFindings.of(
                         Cars.vehicle(), List.of(visit(0, 0)), FIRST.plusMonths(6), 40, Knowledge.NONE, RISK, notJudged))
                 .isEmpty();
-        assertThat(notJudged).containsExactly("seizing of pads: no cleaning of their guides is in the book");
+        assertThat(notJudged).containsExactly(SeizingSaid.NotJudged.NO_CLEANING);
     }
 
     @Test
@@ -42,7 +45,7 @@ class SeizingFindingsTest {
         var old = finding(serviced(0), visit(12, 0));
         assertThat(old.verdict()).isEqualTo(Verdict.RUNS_OUT);
         assertThat(old.probability()).isLessThan(fresh.probability());
-        assertThat(old.plainWords()).contains("cleaned and lubricated");
+        assertThat(old.plainWords()).isEqualTo(new SeizingSaid.MaySeize());
         var unseen = at(FIRST.plusMonths(36), List.of());
         assertThat(finding(serviced(0), unseen).verdict()).isEqualTo(Verdict.SPENT);
     }
@@ -52,7 +55,7 @@ class SeizingFindingsTest {
         var again = finding(serviced(0), serviced(12));
         assertThat(again.verdict()).isEqualTo(Verdict.HOLDS);
         assertThat(again.evidence())
-                .anyMatch(e -> e.what().equals("guides cleaned") && e.value().equals("at this visit"));
+                .anyMatch(e -> e.what() == Label.GUIDES_CLEANED && e.value() == BrakeSaid.Label.AT_THIS_VISIT);
     }
 
     /** One pad that is found seized leaves seven, and makes the chance of the others greater. */
@@ -60,7 +63,7 @@ class SeizingFindingsTest {
     void aSeizedPadTeaches() {
         var free = finding(serviced(0), visit(6, 0));
         var seized = finding(serviced(0), visit(6, 2));
-        assertThat(seized.title()).contains("one of 7 pads");
+        assertThat(pads(seized)).isEqualTo(7);
         assertThat(seized.probability()).isLessThan(free.probability());
     }
 
@@ -70,7 +73,7 @@ class SeizingFindingsTest {
         var right = new Reading(
                 "r-right", Measure.PAD_MOVEMENT, Corner.RR, null, Spot.OUTER, 0, "free", wrong.id(), "mistyped");
         var visit = at(FIRST.plusMonths(6), List.of(wrong, right));
-        assertThat(finding(serviced(0), visit).title()).contains("one of 8 pads");
+        assertThat(pads(finding(serviced(0), visit))).isEqualTo(8);
     }
 
     private static Finding finding(Visit... visits) {
@@ -148,24 +151,34 @@ class SeizingFindingsTest {
         var later = finding(serviced(0), visit(6, 0));
         assertThat(fresh.lifeLeft()).isCloseTo(1, within(0.05));
         assertThat(later.lifeLeft()).isBetween(0.05, 0.9);
-        assertThat(evidence(later, "guides cleaned")).isEqualTo("6.0 months ago");
-        assertThat(evidence(fresh, "exposure"))
+        assertThat(evidence(later, Label.GUIDES_CLEANED))
+                .isInstanceOfSatisfying(
+                        SeizingSaid.MonthsAgo.class,
+                        ago -> assertThat(ago.months().value()).isCloseTo(6, within(0.05)));
+        assertThat(evidence(fresh, Label.EXPOSURE))
                 .as("40 km a day, salt on the road as usual")
-                .contains("14610 km per year", "outside at night");
+                .isInstanceOfSatisfying(SeizingSaid.Exposure.class, exposure -> {
+                    assertThat(exposure.perYear()).isEqualTo(Amount.of(14_610, "km"));
+                    assertThat(exposure.garaged()).isFalse();
+                });
     }
 
     /** The limits hold the chance between them. */
     @Test
     void theLimitsLieAboutTheChance() {
-        var numbers = Arrays.stream(evidence(finding(serviced(0), visit(6, 0)), "chance of seizing")
-                        .split("[^0-9]+"))
-                .map(Integer::valueOf)
-                .toList();
-        assertThat(numbers.get(1)).isLessThan(numbers.getFirst());
-        assertThat(numbers.get(2)).isGreaterThan(numbers.getFirst());
+        assertThat(evidence(finding(serviced(0), visit(6, 0)), Label.CHANCE_OF_SEIZING))
+                .isInstanceOfSatisfying(SeizingSaid.ChanceWithin.class, told -> {
+                    double percent = 100 * told.chance().probability();
+                    assertThat(told.limits().lowest()).isLessThan(percent);
+                    assertThat(told.limits().highest()).isGreaterThan(percent);
+                });
     }
 
-    private static String evidence(Finding finding, String what) {
+    private static int pads(Finding finding) {
+        return ((SeizingSaid.Title) finding.title()).pads();
+    }
+
+    private static Said evidence(Finding finding, Said what) {
         return finding.evidence().stream()
                 .filter(each -> each.what().equals(what))
                 .findFirst()

@@ -1,0 +1,72 @@
+package cornerbook.core.brake.burnish;
+
+import cornerbook.core.corner.Axle;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Between;
+import cornerbook.core.say.Listed;
+import cornerbook.core.say.Said;
+
+/** What is said of a burnish drive: what it lacks, what to mind, and how it was found. */
+public interface BurnishSaid extends Said {
+    /** Parts of what a drive is planned from, as a refusal names them. */
+    enum Part implements BurnishSaid {
+        MASS,
+        FRONT_SHARE,
+        DISC_MASS,
+        DISC_DIAMETER,
+        SPEED_BEFORE,
+        SPEED_AFTER,
+        DECELERATION,
+        REGENERATION_SHARE,
+        AIR_TEMPERATURE,
+        LIMIT
+    }
+
+    /** What was computed. */
+    enum Computed implements BurnishSaid {
+        ENERGY,
+        RISE,
+        SPACING,
+        LAST_PEAK,
+        COOLING
+    }
+
+    /** How it was come by. */
+    enum Ground implements BurnishSaid {
+        KINETIC_ENERGY,
+        HEAT_CAPACITY,
+        COOLING_AND_BAND,
+        ONE_LUMP
+    }
+
+    record KerbMass() implements BurnishSaid {}
+
+    record FrontAxleShare() implements BurnishSaid {}
+
+    record DiscMass(Axle axle) implements BurnishSaid {}
+
+    record DiscDiameter(Axle axle) implements BurnishSaid {}
+
+    record PlanLacks(Listed missing) implements BurnishSaid {}
+
+    record ExceedsLimit(Amount limit) implements BurnishSaid {}
+
+    record GetsTooHot(Amount highest) implements BurnishSaid {}
+
+    record StaysTooCold(Amount lowest) implements BurnishSaid {}
+
+    record Regenerates() implements BurnishSaid {}
+
+    record WhereTrafficAllows() implements BurnishSaid {}
+
+    record MakersOutrank() implements BurnishSaid {}
+
+    record EnergyFormula(Amount mass, Amount rotatingFactor, Amount from, Amount to, Amount regeneration)
+            implements BurnishSaid {}
+
+    record ShortestSpacing(Between spacing, Amount highest) implements BurnishSaid {}
+
+    record StopsFromAir(int stops, Amount air) implements BurnishSaid {}
+
+    record UntilNearAir(Amount speed, Amount within) implements BurnishSaid {}
+}

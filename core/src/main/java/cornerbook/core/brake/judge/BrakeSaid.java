@@ -1,0 +1,93 @@
+package cornerbook.core.brake.judge;
+
+import cornerbook.core.brake.BrakeSpecification.Caliper;
+import cornerbook.core.car.MeasureName;
+import cornerbook.core.corner.Axle;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.Spot;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Between;
+import cornerbook.core.say.Listed;
+import cornerbook.core.say.PlusMinus;
+import cornerbook.core.say.Said;
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+
+/** What is said of brakes whatever their part: how they wore, what an axle needs as a pair, what was left open, what cannot be read. */
+public interface BrakeSaid extends Said {
+    /** What a piece of evidence is, or its value where that is no number. */
+    enum Label implements BrakeSaid {
+        MINIMUM,
+        REPLACED,
+        AT_THIS_VISIT,
+        NOT_MEASURED,
+        ABOVE_MINIMUM,
+        DIRECTIVE_CATEGORY
+    }
+
+    /** How something was come by. */
+    enum Ground implements BrakeSaid {
+        VEHICLE_SPECIFICATION,
+        RECORDED,
+        REPLACED_AT_THIS_VISIT,
+        THINNEST_READING,
+        WEAR_AND_DISTANCE,
+        BOTH_SIDES_TOGETHER
+    }
+
+    /** Category of a defect in Directive 2014/45/EU. */
+    enum Category implements BrakeSaid {
+        MAJOR,
+        MAJOR_WHEN_SIGNIFICANTLY_WORN,
+        DANGEROUS
+    }
+
+    /** What is replaced on both sides of an axle. */
+    enum Pair implements BrakeSaid {
+        PADS,
+        DISCS
+    }
+
+    record ReplacePair(Axle axle, Pair pair) implements BrakeSaid {}
+
+    record PairReplacedOnOneSide(Axle axle, Pair pair, Corner corner) implements BrakeSaid {}
+
+    /**
+     * What the wear of one side or of both asks for.
+     *
+     * @param corners that ask for it
+     * @param count how many they are
+     */
+    record PairAskedFor(Axle axle, Pair pair, Listed corners, int count) implements BrakeSaid {}
+
+    /** Null for the horizon: beyond four years. */
+    record HoldsWith(
+            Amount chance, Amount confidence, @Nullable LocalDate horizon) implements BrakeSaid {}
+
+    /** Of the pad on a side; of the disc where there is no side. */
+    record WearOf(@Nullable Spot side) implements BrakeSaid {}
+
+    record ThicknessModel(int readings, boolean sinceNew, PlusMinus distancePerDay) implements BrakeSaid {}
+
+    record NotAsExpected(Between expected) implements BrakeSaid {}
+
+    record ThickerThanNew(
+            MeasureName measure, @Nullable Spot spot, Corner corner, Amount read, Amount whenNew, Amount most)
+            implements BrakeSaid {}
+
+    record MovedOnByNoStud(Corner corner, Amount by, int most, int studs) implements BrakeSaid {}
+
+    record DialNotFartherOut(Corner corner, Amount onDisc, Amount onHub) implements BrakeSaid {}
+
+    record WrongCaliper(MeasureName measure, Corner corner, Caliper caliper) implements BrakeSaid {}
+
+    record NotUsedForCaliper(Corner corner, MeasureName measure, Caliper caliper) implements BrakeSaid {}
+
+    record ServiceModeOpen() implements BrakeSaid {}
+
+    record CaliperOpen(Corner corner) implements BrakeSaid {}
+
+    record BracketBoltsOpen(Corner corner) implements BrakeSaid {}
+
+    record PedalOpen() implements BrakeSaid {}
+}
