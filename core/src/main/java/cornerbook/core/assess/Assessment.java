@@ -1,13 +1,12 @@
 package cornerbook.core.assess;
 
-import cornerbook.core.say.Said;
-
 import cornerbook.core.air.judge.PressureOutlook;
 import cornerbook.core.battery.judge.BatteryCurve;
 import cornerbook.core.brake.seizing.judge.SeizingCurve;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Visit;
 import cornerbook.core.finding.Finding;
+import cornerbook.core.say.Said;
 import cornerbook.core.torque.judge.Retorque;
 import cornerbook.core.tread.judge.SetForecast;
 import cornerbook.core.tread.judge.TreadPrediction;

@@ -1,6 +1,5 @@
 package cornerbook.core.assess;
 
-
 import cornerbook.core.air.judge.PressureFindings;
 import cornerbook.core.air.judge.PressureOutlook;
 import cornerbook.core.air.judge.SensorFindings;

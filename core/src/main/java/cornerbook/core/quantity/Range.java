@@ -28,7 +28,9 @@ public final class Range {
                     what,
                     !Double.isFinite(value)
                             ? Said.verbatim(String.valueOf(value))
-                            : isWritten(value) ? Amount.exact(value, unit) : Amount.significant(value, unit, SHOWN_DIGITS),
+                            : isWritten(value)
+                                    ? Amount.exact(value, unit)
+                                    : Amount.significant(value, unit, SHOWN_DIGITS),
                     Between.exact(lowest, highest, unit)));
         }
         return value;
@@ -67,8 +69,9 @@ public final class Range {
     }
 
     private static String plain(double value, String unit) {
-        var digits =
-                isWritten(value) ? String.format(Locale.ROOT, "%.0f", value) : String.format(Locale.ROOT, "%.4g", value);
+        var digits = isWritten(value)
+                ? String.format(Locale.ROOT, "%.0f", value)
+                : String.format(Locale.ROOT, "%.4g", value);
         return (digits + " " + unit).strip();
     }
 }
