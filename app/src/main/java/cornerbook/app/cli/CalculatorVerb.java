@@ -5,6 +5,7 @@ import cornerbook.app.bench.AskException;
 import cornerbook.app.bench.Given;
 import cornerbook.app.bench.Part;
 import cornerbook.app.bench.Question;
+import cornerbook.app.cli.arguments.Descriptions;
 import cornerbook.app.exchange.CalculationJson;
 import cornerbook.app.unit.QuantityText;
 import cornerbook.core.why.Explained;

@@ -16,7 +16,6 @@ interface CliSaid extends Said {
     /** Sentences without facts. */
     enum Plainly implements CliSaid {
         SEE_HELP,
-        NO_VERB,
         NAME_ONE_OR_ALL,
         NAME_FOLDER_FOR_ALL,
         NO_CLIMATE,
@@ -25,16 +24,6 @@ interface CliSaid extends Said {
     }
 
     record UnfitArgument(String unfit) implements CliSaid {}
-
-    record Missing(Listed arguments) implements CliSaid {}
-
-    record Unknown(Listed arguments) implements CliSaid {}
-
-    record GivenTwice(String option) implements CliSaid {}
-
-    record CannotBe(String option, String value) implements CliSaid {}
-
-    record WrongUse(String told) implements CliSaid {}
 
     record FaultNoted(String faultId, String file) implements CliSaid {}
 

@@ -4,6 +4,9 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 
 import cornerbook.app.bench.Questions;
 import cornerbook.app.book.store.BookException;
+import cornerbook.app.cli.arguments.LanguageChoice;
+import cornerbook.app.cli.arguments.Usage;
+import cornerbook.app.cli.arguments.WrongUse;
 import cornerbook.app.log.Faults;
 import cornerbook.app.log.Log;
 import cornerbook.app.text.PlainText;
@@ -78,7 +81,7 @@ public final class Main {
         line.setUsageHelpAutoWidth(true);
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.getSubcommands().values().forEach(verb -> verb.getCommandSpec().mixinStandardHelpOptions(true));
-        new Usage(terminal).describe(line);
+        new Usage(reader).describe(line);
         line.setParameterExceptionHandler((exception, given) -> {
             err.println(Printed.sentence(reader.begin(WrongUse.of(exception))) + " "
                     + Printed.line(reader.say(CliSaid.Plainly.SEE_HELP)));

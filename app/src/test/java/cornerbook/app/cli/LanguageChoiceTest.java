@@ -2,6 +2,7 @@ package cornerbook.app.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import cornerbook.app.cli.arguments.LanguageChoice;
 import cornerbook.words.Language;
 import java.io.PrintWriter;
 import java.io.StringWriter;

@@ -1,4 +1,4 @@
-package cornerbook.app.cli;
+package cornerbook.app.cli.arguments;
 
 import cornerbook.words.Labels;
 import java.util.Collections;
@@ -12,7 +12,7 @@ import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** The words of a verb's options and parameters as picocli asks for them: by the keys that stand at them. */
-final class Descriptions extends ResourceBundle {
+public final class Descriptions extends ResourceBundle {
     /** Picocli's own keys, of the options that every verb has. */
     private static final Map<String, String> STANDARD = Map.of(
             "mixinStandardHelpOptions.help", "option-help", "mixinStandardHelpOptions.version", "option-version");
@@ -40,9 +40,9 @@ final class Descriptions extends ResourceBundle {
         });
     }
 
-    /** As picocli takes text, where % begins something else. */
-    static String format(String words) {
-        return words.replace("%", "%%");
+    /** As picocli takes text, where % begins something else; with plain blanks as in all that is printed. */
+    public static String format(String words) {
+        return words.replace("%", "%%").replace('\u00a0', ' ').replace('\u202f', ' ');
     }
 
     @Override

@@ -1,4 +1,4 @@
-package cornerbook.app.cli;
+package cornerbook.app.cli.arguments;
 
 import cornerbook.words.Language;
 import java.util.List;
@@ -10,7 +10,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Model.OptionSpec;
 
 /** In which language the command line speaks: as the option says, else as the environment says. */
-final class LanguageChoice {
+public final class LanguageChoice {
     private static final String OPTION = "--language";
     /** The first that is set counts (POSIX.1-2024, chapter 8.2). */
     private static final List<String> VARIABLES = List.of("LC_ALL", "LC_MESSAGES", "LANG");
@@ -18,7 +18,7 @@ final class LanguageChoice {
     private LanguageChoice() {}
 
     /** The option as every verb has it. */
-    static OptionSpec option() {
+    public static OptionSpec option() {
         return OptionSpec.builder(OPTION)
                 .paramLabel("en|fr")
                 .arity("1")
@@ -30,7 +30,7 @@ final class LanguageChoice {
     }
 
     /** Asked before the arguments are read, for that may have to be refused in it. */
-    static Language of(Map<String, String> environment, String... arguments) {
+    public static Language of(Map<String, String> environment, String... arguments) {
         return IntStream.range(0, arguments.length)
                 .boxed()
                 .flatMap(at -> written(arguments, at).stream())

@@ -1,4 +1,4 @@
-package cornerbook.app.cli;
+package cornerbook.app.cli.arguments;
 
 import cornerbook.core.say.Listed;
 import cornerbook.core.say.Said;
@@ -8,22 +8,22 @@ import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.OptionSpec;
 
 /** Why arguments are not understood, as picocli found it. */
-final class WrongUse {
+public final class WrongUse {
     private WrongUse() {}
 
-    static Said of(CommandLine.ParameterException wrong) {
+    public static Said of(CommandLine.ParameterException wrong) {
         var argument = wrong.getArgSpec();
         return switch (wrong) {
-            case CommandLine.MissingParameterException missing -> new CliSaid.Missing(named(missing.getMissing()));
+            case CommandLine.MissingParameterException missing -> new ArgumentSaid.Missing(named(missing.getMissing()));
             case CommandLine.UnmatchedArgumentException unmatched ->
-                new CliSaid.Unknown(Listed.commas(
+                new ArgumentSaid.Unknown(Listed.commas(
                         unmatched.getUnmatched().stream().map(Said::verbatim).toList()));
-            case CommandLine.OverwrittenOptionException twice -> new CliSaid.GivenTwice(name(twice.getOverwritten()));
+            case CommandLine.OverwrittenOptionException twice -> new ArgumentSaid.GivenTwice(name(twice.getOverwritten()));
             case CommandLine.ParameterException other when argument != null && other.getValue() != null ->
-                new CliSaid.CannotBe(name(argument), other.getValue());
+                new ArgumentSaid.CannotBe(name(argument), other.getValue());
             case CommandLine.ParameterException other when wrong.getCommandLine().getCommandSpec().parent() == null ->
-                CliSaid.Plainly.NO_VERB;
-            default -> new CliSaid.WrongUse(String.valueOf(wrong.getMessage()));
+                ArgumentSaid.Plainly.NO_VERB;
+            default -> new ArgumentSaid.WrongUse(String.valueOf(wrong.getMessage()));
         };
     }
 

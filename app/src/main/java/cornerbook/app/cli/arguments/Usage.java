@@ -1,28 +1,29 @@
-package cornerbook.app.cli;
+package cornerbook.app.cli.arguments;
 
 import cornerbook.app.bench.Questions;
 import cornerbook.words.Labels;
+import cornerbook.words.Reader;
 import java.util.LinkedHashMap;
 import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** The help of the verbs in the words of the catalogue. */
-final class Usage {
+public final class Usage {
     /** In the order of the codes, from 0. */
     private static final List<String> EXIT_CODES =
             List.of("exit-0", "exit-1", "exit-2", "exit-3", "exit-4", "exit-5");
 
-    private final Terminal terminal;
+    private final Reader reader;
     private final Labels words;
 
-    Usage(Terminal terminal) {
-        this.terminal = terminal;
-        this.words = terminal.labels();
+    public Usage(Reader reader) {
+        this.reader = reader;
+        this.words = reader.labels("app/cli/arguments");
     }
 
     /** Puts the words to the program and each of its verbs, which name in place of a description the label that has it. */
-    void describe(CommandLine line) {
+    public void describe(CommandLine line) {
         describe(line.getCommandSpec());
         line.getSubcommands().values().forEach(verb -> describe(verb.getCommandSpec()));
     }
@@ -32,12 +33,12 @@ final class Usage {
         EXIT_CODES.forEach(key -> codes.put(String.valueOf(codes.size()), Descriptions.format(words.of(key))));
         var usage = verb.usageMessage();
         usage.description(Descriptions.format(Questions.find(verb.name())
-                        .map(question -> terminal.reader().say(question.description()))
+                        .map(question -> reader.say(question.description()))
                         .orElseGet(() -> words.of(usage.description()[0]))))
-                .synopsisHeading(words.of("usage") + " ")
+                .synopsisHeading(Descriptions.format(words.of("usage")) + " ")
                 .synopsisSubcommandLabel(words.of("verb"))
-                .commandListHeading("%n" + words.of("verbs") + "%n")
-                .exitCodeListHeading("%n" + words.of("exit-codes") + "%n")
+                .commandListHeading("%n" + Descriptions.format(words.of("verbs")) + "%n")
+                .exitCodeListHeading("%n" + Descriptions.format(words.of("exit-codes")) + "%n")
                 .exitCodeList(codes);
         verb.resourceBundle(new Descriptions(verb, words));
     }
