@@ -120,12 +120,20 @@ public interface AirSaid extends Said {
 
     record AtAltitude(Amount altitude) implements AirSaid {}
 
-    /** @param zero of the Celsius scale, K, as in the other formulas */
+    /**
+     * What the gauge has to show at the temperature now.
+     *
+     * @param zero of the Celsius scale, K, as in the other formulas
+     */
     record PressureNowFormula(Amount placard, Amount tyre, Amount standing, Amount zero) implements AirSaid {}
 
     record ShownFormula(Amount offset, Amount error) implements AirSaid {}
 
-    /** @param room temperature of the room in which the tyre would have that pressure */
+    /**
+     * A pressure above the maximum of the sidewall.
+     *
+     * @param room temperature of the room in which the tyre would have that pressure
+     */
     record AboveMaximum(Amount pressure, Amount room, Amount maximum) implements AirSaid, AboutPart {
         @Override
         public Said what() {
