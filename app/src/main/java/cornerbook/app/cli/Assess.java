@@ -1,6 +1,5 @@
 package cornerbook.app.cli;
 
-
 import cornerbook.app.exchange.AssessmentJson;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.assess.Assessment;
@@ -21,10 +20,7 @@ final class Assess implements Runnable {
     @CommandLine.Parameters(paramLabel = "${bundle:label-file}", descriptionKey = "param-assess")
     private Path file = Path.of("");
 
-    @CommandLine.Option(
-            names = "--visit",
-            paramLabel = "${bundle:label-id}",
-            descriptionKey = "option-assess-visit")
+    @CommandLine.Option(names = "--visit", paramLabel = "${bundle:label-id}", descriptionKey = "option-assess-visit")
     private @Nullable String visitId;
 
     @CommandLine.Option(names = "--why", descriptionKey = "option-assess-why")

@@ -8,9 +8,9 @@ import cornerbook.app.bench.Question;
 import cornerbook.app.cli.arguments.Descriptions;
 import cornerbook.app.exchange.CalculationJson;
 import cornerbook.app.unit.QuantityText;
-import cornerbook.core.why.Explained;
 import cornerbook.core.say.Refused;
 import cornerbook.core.say.Said;
+import cornerbook.core.why.Explained;
 import cornerbook.words.Reader;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -94,8 +94,7 @@ final class CalculatorVerb implements Runnable {
     }
 
     private OptionSpec option(Ask ask) {
-        var builder =
-                OptionSpec.builder("--" + ask.name()).description(words(ask.help()));
+        var builder = OptionSpec.builder("--" + ask.name()).description(words(ask.help()));
         var option = switch (ask.kind()) {
             case Ask.Tick tick -> builder.arity("0").type(boolean.class).build();
             case Ask.Several several ->
@@ -169,7 +168,10 @@ final class CalculatorVerb implements Runnable {
             parts.forEach(part -> results.put(part.name(), part.result()));
             terminal.out().println(Printed.json(CalculationJson.write(question.name(), results)));
         } else {
-            new Answers(terminal.reader().in(units.orMetric()), spec.usageMessage().width()).print(parts);
+            new Answers(
+                            terminal.reader().in(units.orMetric()),
+                            spec.usageMessage().width())
+                    .print(parts);
         }
     }
 

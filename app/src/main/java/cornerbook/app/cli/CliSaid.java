@@ -94,8 +94,11 @@ interface CliSaid extends Said {
     record Imported(String name, String plate) implements CliSaid {}
 
     /** A customer whose details an import has changed; null where a detail is not known. */
-    record UpdatedCustomer(String customer, String name, @Nullable String phone, @Nullable String email)
-            implements CliSaid {}
+    record UpdatedCustomer(
+            String customer,
+            String name,
+            @Nullable String phone,
+            @Nullable String email) implements CliSaid {}
 
     /** The car and the visit that an assessment is of. */
     record VisitOf(String name, String plate, LocalDate day, Amount odometer) implements CliSaid {}

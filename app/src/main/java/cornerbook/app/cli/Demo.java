@@ -46,8 +46,7 @@ final class Demo implements Runnable {
                 .findFirst()
                 .ifPresent(vehicle -> {
                     throw new CommandFailure(
-                            CommandFailure.BOOK,
-                            new CliSaid.NotInvented(options.place(), vehicle.id()));
+                            CommandFailure.BOOK, new CliSaid.NotInvented(options.place(), vehicle.id()));
                 });
     }
 

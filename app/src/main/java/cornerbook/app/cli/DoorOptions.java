@@ -18,16 +18,10 @@ import picocli.CommandLine;
 
 /** Where tablets reach the pages. */
 final class DoorOptions {
-    @CommandLine.Option(
-            names = "--address",
-            paramLabel = "${bundle:label-address}",
-            descriptionKey = "option-address")
+    @CommandLine.Option(names = "--address", paramLabel = "${bundle:label-address}", descriptionKey = "option-address")
     private @Nullable String address;
 
-    @CommandLine.Option(
-            names = "--origin",
-            paramLabel = "${bundle:label-url}",
-            descriptionKey = "option-origin")
+    @CommandLine.Option(names = "--origin", paramLabel = "${bundle:label-url}", descriptionKey = "option-origin")
     private @Nullable URI origin;
 
     /**

@@ -76,9 +76,7 @@ final class Export implements Runnable {
             TargetFile.refuse(file, force);
             var written = written(book, id, left);
             if (written.isPresent() && contents.put(file, written.get()) != null) {
-                throw new CommandFailure(
-                        CommandFailure.FILE_OR_PORT,
-                        new CliSaid.CarsOverwrite(file.toString()));
+                throw new CommandFailure(CommandFailure.FILE_OR_PORT, new CliSaid.CarsOverwrite(file.toString()));
             }
         }
         for (Map.Entry<Path, byte[]> entry : contents.entrySet()) {
@@ -105,13 +103,10 @@ final class Export implements Runnable {
     }
 
     private static CarRecord record(Book book, String id) {
-        return book.findRecord(id)
-                .orElseThrow(() -> new CommandFailure(
-                        CommandFailure.BOOK, new CliSaid.NoCar(id)));
+        return book.findRecord(id).orElseThrow(() -> new CommandFailure(CommandFailure.BOOK, new CliSaid.NoCar(id)));
     }
 
     private static CommandFailure usage(Said sentence) {
-        return new CommandFailure(
-                CommandLine.ExitCode.USAGE, Listed.sentences(sentence, CliSaid.Plainly.SEE_HELP));
+        return new CommandFailure(CommandLine.ExitCode.USAGE, Listed.sentences(sentence, CliSaid.Plainly.SEE_HELP));
     }
 }

@@ -1,8 +1,8 @@
 package cornerbook.app.cli;
 
 import cornerbook.app.limits.LimitsFile;
-import cornerbook.core.assess.Assessor;
 import cornerbook.app.sheet.HandoverSheet;
+import cornerbook.core.assess.Assessor;
 import java.nio.file.Path;
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;
@@ -22,16 +22,10 @@ final class Handover implements Runnable {
             descriptionKey = "option-handover-output")
     private @Nullable Path output;
 
-    @CommandLine.Option(
-            names = "--visit",
-            paramLabel = "${bundle:label-id}",
-            descriptionKey = "option-handover-visit")
+    @CommandLine.Option(names = "--visit", paramLabel = "${bundle:label-id}", descriptionKey = "option-handover-visit")
     private @Nullable String visitId;
 
-    @CommandLine.Option(
-            names = "--shop",
-            paramLabel = "${bundle:label-name}",
-            descriptionKey = "option-handover-shop")
+    @CommandLine.Option(names = "--shop", paramLabel = "${bundle:label-name}", descriptionKey = "option-handover-shop")
     private String shopName = "";
 
     @CommandLine.Option(names = "--force", descriptionKey = "option-handover-force")

@@ -36,13 +36,14 @@ final class Import implements Runnable {
         var vehicles =
                 records.stream().map(record -> record.history().vehicle()).toList();
         if (json) {
-            terminal.out().println(Printed.jsonOf(new Answer(
-                    vehicles.stream().map(Vehicle::id).toList(),
-                    changed.stream().map(Customer::id).toList())));
+            terminal.out()
+                    .println(Printed.jsonOf(new Answer(
+                            vehicles.stream().map(Vehicle::id).toList(),
+                            changed.stream().map(Customer::id).toList())));
         } else {
             vehicles.forEach(vehicle -> terminal.say(new CliSaid.Imported(vehicle.name(), vehicle.plate())));
-            changed.forEach(customer -> terminal.say(new CliSaid.UpdatedCustomer(
-                    customer.id(), customer.name(), customer.phone(), customer.email())));
+            changed.forEach(customer -> terminal.say(
+                    new CliSaid.UpdatedCustomer(customer.id(), customer.name(), customer.phone(), customer.email())));
         }
     }
 }

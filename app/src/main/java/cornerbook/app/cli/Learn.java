@@ -1,15 +1,15 @@
 package cornerbook.app.cli;
 
-import cornerbook.core.say.Amount;
-import cornerbook.core.say.Between;
-import cornerbook.core.say.Listed;
-import cornerbook.core.say.PlusMinus;
-import cornerbook.core.say.Said;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.brake.seizing.LearnedSeizing;
 import cornerbook.core.brake.seizing.SeizingExposure;
 import cornerbook.core.finding.Knowledge;
 import cornerbook.core.finding.Limit;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Between;
+import cornerbook.core.say.Listed;
+import cornerbook.core.say.PlusMinus;
+import cornerbook.core.say.Said;
 import cornerbook.core.tread.WearKnowledge;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -56,9 +56,7 @@ final class Learn implements Runnable {
         knowledge
                 .distances()
                 .forEach((season, distance) -> terminal.say(new CliSaid.Distance(
-                        season,
-                        new PlusMinus(distance.meanKm(), distance.carSdKm(), "km", 0),
-                        distance.cars())));
+                        season, new PlusMinus(distance.meanKm(), distance.carSdKm(), "km", 0), distance.cars())));
         var seizing = knowledge.seizing();
         if (seizing != null) {
             print(seizing);

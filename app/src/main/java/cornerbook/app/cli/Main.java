@@ -23,7 +23,8 @@ import picocli.CommandLine;
 @CommandLine.Command(
         name = "cornerbook",
         description = "cornerbook",
-        mixinStandardHelpOptions = true, version = Main.VERSION)
+        mixinStandardHelpOptions = true,
+        version = Main.VERSION)
 public final class Main {
     static final String VERSION = "Cornerbook 0.1.0";
 
@@ -42,8 +43,7 @@ public final class Main {
     /** Runs one verb with these outputs and gives its exit code. */
     static int run(Map<String, String> environment, PrintWriter out, PrintWriter err, String... arguments) {
         var language = LanguageChoice.of(environment, arguments);
-        var terminal =
-                new Terminal(new Reader(language, UnitSystem.METRIC, ZoneId.systemDefault()), out);
+        var terminal = new Terminal(new Reader(language, UnitSystem.METRIC, ZoneId.systemDefault()), out);
         int exitCode = run(terminal, err, arguments);
         out.flush();
         err.flush();

@@ -10,10 +10,7 @@ import picocli.CommandLine;
 final class PlaceClimate implements Runnable {
     private final Terminal terminal;
 
-    @CommandLine.Parameters(
-            paramLabel = "${bundle:label-file}",
-            arity = "0..1",
-            descriptionKey = "param-climate")
+    @CommandLine.Parameters(paramLabel = "${bundle:label-file}", arity = "0..1", descriptionKey = "param-climate")
     private @Nullable Path file;
 
     @CommandLine.Mixin
@@ -30,8 +27,7 @@ final class PlaceClimate implements Runnable {
             try (var book = folder.openExisting()) {
                 var climate = book.climate()
                         .find()
-                        .orElseThrow(() -> new CommandFailure(
-                                CommandFailure.BOOK, CliSaid.Plainly.NO_CLIMATE));
+                        .orElseThrow(() -> new CommandFailure(CommandFailure.BOOK, CliSaid.Plainly.NO_CLIMATE));
                 terminal.out().print(ClimateFile.write(climate));
             }
             return;

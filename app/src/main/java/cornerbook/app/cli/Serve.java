@@ -11,10 +11,7 @@ final class Serve implements Runnable {
     @CommandLine.Mixin
     private ServeOptions options = new ServeOptions(Path.of("data", "book"));
 
-    @CommandLine.Option(
-            names = "--shop",
-            paramLabel = "${bundle:label-name}",
-            descriptionKey = "option-serve-shop")
+    @CommandLine.Option(names = "--shop", paramLabel = "${bundle:label-name}", descriptionKey = "option-serve-shop")
     private String shopName = "";
 
     Serve(Terminal terminal) {

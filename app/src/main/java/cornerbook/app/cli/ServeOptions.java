@@ -15,10 +15,7 @@ final class ServeOptions {
     @CommandLine.Mixin
     private BookFolder folder;
 
-    @CommandLine.Option(
-            names = "--port",
-            paramLabel = "${bundle:label-port}",
-            descriptionKey = "option-port")
+    @CommandLine.Option(names = "--port", paramLabel = "${bundle:label-port}", descriptionKey = "option-port")
     private int port = 7411;
 
     @CommandLine.Mixin
@@ -53,9 +50,7 @@ final class ServeOptions {
         try {
             new ServerSocket(port, 1, InetAddress.getLoopbackAddress()).close();
         } catch (IOException e) {
-            throw new CommandFailure(
-                    CommandFailure.FILE_OR_PORT,
-                    new CliSaid.PortTaken(String.valueOf(port)));
+            throw new CommandFailure(CommandFailure.FILE_OR_PORT, new CliSaid.PortTaken(String.valueOf(port)));
         }
         return folder.openToServe();
     }

@@ -25,8 +25,7 @@ final class SourceFile {
         var sentences = new ArrayList<Said>();
         for (var file : files) {
             if (!Files.isRegularFile(file) || !Files.isReadable(file)) {
-                throw new CommandFailure(
-                        CommandFailure.FILE_OR_PORT, new CliSaid.NoFile(file.toString()));
+                throw new CommandFailure(CommandFailure.FILE_OR_PORT, new CliSaid.NoFile(file.toString()));
             }
             switch (VisitFile.read(file, today)) {
                 case VisitFile.Read read -> records.add(read.record());
@@ -51,8 +50,7 @@ final class SourceFile {
     /** The visit of that id, the last one when there is no id. */
     static Visit visit(CarHistory history, @Nullable String id, Path file) {
         if (history.visits().isEmpty()) {
-            throw new CommandFailure(
-                    CommandFailure.INPUT_REFUSED, new CliSaid.NoVisit(file.toString()));
+            throw new CommandFailure(CommandFailure.INPUT_REFUSED, new CliSaid.NoVisit(file.toString()));
         }
         if (id == null) {
             return history.visits().getLast();

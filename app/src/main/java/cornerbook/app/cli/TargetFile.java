@@ -12,13 +12,10 @@ final class TargetFile {
     /** Refuses a file that is there already, unless it is forced, and one whose folder is not there. */
     static void refuse(Path target, boolean force) {
         if (Files.isDirectory(target)) {
-            throw new CommandFailure(
-                    CommandFailure.FILE_OR_PORT, new CliSaid.IsFolder(target.toString()));
+            throw new CommandFailure(CommandFailure.FILE_OR_PORT, new CliSaid.IsFolder(target.toString()));
         }
         if (!force && Files.exists(target)) {
-            throw new CommandFailure(
-                    CommandFailure.FILE_OR_PORT,
-                    new CliSaid.IsThere(target.toString()));
+            throw new CommandFailure(CommandFailure.FILE_OR_PORT, new CliSaid.IsThere(target.toString()));
         }
         if (!Files.isDirectory(folder(target))) {
             throw new CommandFailure(

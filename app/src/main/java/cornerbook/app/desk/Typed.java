@@ -1,10 +1,10 @@
 package cornerbook.app.desk;
 
 import cornerbook.app.request.Told;
-import cornerbook.core.say.Refused;
-import cornerbook.core.quantity.Quantities;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.WrittenReading;
+import cornerbook.core.quantity.Quantities;
+import cornerbook.core.say.Refused;
 import cornerbook.words.UnitSystem;
 import java.util.Locale;
 import java.util.function.DoubleSupplier;

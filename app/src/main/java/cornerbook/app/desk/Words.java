@@ -1,11 +1,8 @@
 package cornerbook.app.desk;
 
-import cornerbook.core.say.Said;
-
-import cornerbook.app.request.Told;
-
 import cornerbook.app.book.photo.Photo;
 import cornerbook.app.picture.VerdictMark;
+import cornerbook.app.request.Told;
 import cornerbook.core.car.Measure;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.DriveLayout;
@@ -14,6 +11,7 @@ import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.say.Said;
 import cornerbook.core.season.Dates;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;

@@ -1,7 +1,6 @@
 package cornerbook.app.door;
 
 import cornerbook.app.book.Book;
-import cornerbook.core.assess.Assessor;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Learning;
 import cornerbook.app.desk.Links;
@@ -22,6 +21,7 @@ import cornerbook.app.desk.visit.EntryHandler;
 import cornerbook.app.desk.visit.NewVisitHandler;
 import cornerbook.app.desk.visit.VisitDataHandler;
 import cornerbook.app.desk.wheel.WheelHandler;
+import cornerbook.core.assess.Assessor;
 import io.helidon.webserver.http.HttpRouting;
 import java.time.Clock;
 import java.util.List;

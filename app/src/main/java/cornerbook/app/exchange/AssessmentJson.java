@@ -1,14 +1,12 @@
 package cornerbook.app.exchange;
 
-import cornerbook.words.Reader;
-
 import com.fasterxml.jackson.annotation.JsonInclude;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.torque.judge.Retorque;
 import cornerbook.core.tread.judge.SetForecast;
-import cornerbook.core.tread.judge.TreadPrediction;
 import cornerbook.core.wheelplan.WheelPlan;
+import cornerbook.words.Reader;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -46,7 +44,9 @@ public final class AssessmentJson {
                 assessment.plan(),
                 assessment.retorque(),
                 assessment.notJudged().stream().map(Reader.DEFAULT::say).toList(),
-                assessment.doubted().stream().map(doubted -> Reader.DEFAULT.say(doubted.question())).toList());
+                assessment.doubted().stream()
+                        .map(doubted -> Reader.DEFAULT.say(doubted.question()))
+                        .toList());
         return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(file) + "\n";
     }
 

@@ -1,10 +1,10 @@
 package cornerbook.app.exchange;
 
-import cornerbook.words.Reader;
-import cornerbook.core.say.Refused;
 import cornerbook.app.text.PlainText;
 import cornerbook.core.quantity.Quoted;
+import cornerbook.core.say.Refused;
 import cornerbook.core.season.Climate;
+import cornerbook.words.Reader;
 import java.time.Month;
 import java.util.ArrayList;
 import java.util.List;
@@ -73,7 +73,8 @@ public final class ClimateFile {
         try {
             return new Climate.MonthNormal(minimumC, maximumC);
         } catch (IllegalArgumentException e) {
-            throw new IllegalArgumentException("climate file line %d: %s".formatted(line, Reader.DEFAULT.say(Refused.said(e))), e);
+            throw new IllegalArgumentException(
+                    "climate file line %d: %s".formatted(line, Reader.DEFAULT.say(Refused.said(e))), e);
         }
     }
 

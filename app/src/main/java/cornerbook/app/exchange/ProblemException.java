@@ -1,7 +1,7 @@
 package cornerbook.app.exchange;
 
-import cornerbook.core.say.Said;
 import cornerbook.core.finding.Problem;
+import cornerbook.core.say.Said;
 
 /** Leaves the object that cannot be read; whoever reads its neighbours keeps the problem and goes on. */
 final class ProblemException extends RuntimeException {

@@ -114,8 +114,11 @@ public final class LimitsFile {
         return Arrays.stream(words.getEnumConstants())
                 .filter(word -> word.name().equals(cell))
                 .findFirst()
-                .orElseThrow(() ->
-                        bad(line, column, Quoted.of(cell).toString(), "one of " + Arrays.toString(words.getEnumConstants())));
+                .orElseThrow(() -> bad(
+                        line,
+                        column,
+                        Quoted.of(cell).toString(),
+                        "one of " + Arrays.toString(words.getEnumConstants())));
     }
 
     private static double value(int line, String cell) {

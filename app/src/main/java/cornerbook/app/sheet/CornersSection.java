@@ -1,13 +1,13 @@
 package cornerbook.app.sheet;
 
 import cornerbook.app.picture.CornerLabel;
+import cornerbook.app.picture.car.CarFromAbove;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Tyre;
 import cornerbook.core.car.Wheel;
-import cornerbook.app.picture.car.CarFromAbove;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;

@@ -1,7 +1,5 @@
 package cornerbook.app.sheet;
 
-import cornerbook.words.Reader;
-
 import cornerbook.app.picture.VerdictMark;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.car.WheelSet;
@@ -9,6 +7,7 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
+import cornerbook.words.Reader;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.Comparator;

@@ -1,7 +1,5 @@
 package cornerbook.app.sheet;
 
-import cornerbook.words.Reader;
-
 import static cornerbook.app.sheet.SheetWords.day;
 import static cornerbook.app.sheet.SheetWords.km;
 import static cornerbook.app.sheet.SheetWords.line;
@@ -21,6 +19,7 @@ import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.tread.judge.SetForecast;
+import cornerbook.words.Reader;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
@@ -174,7 +173,11 @@ final class SheetPage {
     private void writeNotJudged() {
         if (!assessment.notJudged().isEmpty()) {
             page.element("h2", "What could not be judged");
-            page.list(lines(assessment.notJudged().stream().map(Reader.DEFAULT::say).toList()), room.lines());
+            page.list(
+                    lines(assessment.notJudged().stream()
+                            .map(Reader.DEFAULT::say)
+                            .toList()),
+                    room.lines());
         }
     }
 

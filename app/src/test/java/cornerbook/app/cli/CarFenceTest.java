@@ -5,10 +5,10 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import cornerbook.app.book.Book;
 import cornerbook.app.demo.DemoShop;
+import cornerbook.words.Reader;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
-import cornerbook.words.Reader;
 import java.nio.file.Path;
 import java.sql.DriverManager;
 import java.time.LocalDate;

@@ -14,8 +14,8 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Random;
 import java.util.Map;
+import java.util.Random;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -89,7 +89,12 @@ class DamagedBackupTest {
         var err = new StringWriter();
         int exitCode = Main.run(
                 Map.of(),
-                new PrintWriter(out), new PrintWriter(err), "restore", file.toString(), "--data", target.toString());
+                new PrintWriter(out),
+                new PrintWriter(err),
+                "restore",
+                file.toString(),
+                "--data",
+                target.toString());
         assertThat(exitCode).as(what + ": " + out + err).isEqualTo(CommandFailure.FILE_OR_PORT);
         assertThat(out.toString()).isEmpty();
         assertThat(err.toString().strip().lines()).singleElement().asString().contains(file.toString());

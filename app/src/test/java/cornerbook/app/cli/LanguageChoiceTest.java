@@ -53,7 +53,8 @@ class LanguageChoiceTest {
         assertThat(printed(Map.of(), "--language", "fr", "torque", "130", "--count", "5"))
                 .startsWith("Attention : ")
                 .contains("Ordre, positions comptées dans le sens horaire à partir du haut : 1 3 5 2 4");
-        assertThat(printed(french, "torque", "130", "--count", "5", "--language=en")).startsWith("Mind: ");
+        assertThat(printed(french, "torque", "130", "--count", "5", "--language=en"))
+                .startsWith("Mind: ");
         assertThat(printed(Map.of(), "--language", "de", "check")).contains("--language cannot be de");
     }
 
@@ -62,7 +63,9 @@ class LanguageChoiceTest {
         var before = Locale.getDefault();
         Locale.setDefault(Locale.CANADA_FRENCH);
         try {
-            assertThat(printed(Map.of(), "--help")).contains("Usage:", "Exit codes:").doesNotContain("Utilisation");
+            assertThat(printed(Map.of(), "--help"))
+                    .contains("Usage:", "Exit codes:")
+                    .doesNotContain("Utilisation");
         } finally {
             Locale.setDefault(before);
         }
@@ -98,7 +101,8 @@ class LanguageChoiceTest {
         assertThat(printed(Map.of("LANG", "fr_CA"), arguments))
                 .startsWith("Utilisation : ")
                 .contains("Afficher cette aide et quitter.", "Codes de sortie :")
-                .doesNotContain("null", "bundle", "Usage", "Show", "Print", "verb-", "option-", "param-", "FILE", "FOLDER");
+                .doesNotContain(
+                        "null", "bundle", "Usage", "Show", "Print", "verb-", "option-", "param-", "FILE", "FOLDER");
     }
 
     @ParameterizedTest

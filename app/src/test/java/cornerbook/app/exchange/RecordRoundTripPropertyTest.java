@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import cornerbook.app.book.Book;
 import cornerbook.app.book.Notes;
+import cornerbook.app.book.record.CarRecord;
 import cornerbook.app.door.ServedShop;
 import cornerbook.core.finding.Subject;
-import cornerbook.app.book.record.CarRecord;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;

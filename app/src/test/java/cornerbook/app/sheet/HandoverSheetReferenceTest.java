@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.limits.LimitsFile;
-import cornerbook.core.corner.Corner;
-import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.assess.Assessor;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.SeasonKind;
 import cornerbook.words.UnitSystem;
 import java.io.ByteArrayInputStream;
 import java.util.List;

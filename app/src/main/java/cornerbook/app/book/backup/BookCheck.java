@@ -1,6 +1,5 @@
 package cornerbook.app.book.backup;
 
-import cornerbook.words.Reader;
 import cornerbook.app.book.bay.BayRows;
 import cornerbook.app.book.bay.RivalReading;
 import cornerbook.app.book.car.CarReader;
@@ -12,6 +11,7 @@ import cornerbook.core.assess.VisitRules;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.WrittenReading;
+import cornerbook.words.Reader;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -58,8 +58,8 @@ public final class BookCheck {
     private static void addProblems(Handle handle, CarHistory history, List<String> problems) {
         var carId = history.vehicle().id();
         VisitRules.check(history, LocalDate.MAX)
-                .forEach(
-                        problem -> problems.add("Car %s, %s: %s".formatted(carId, problem.where(), Reader.DEFAULT.say(problem.message()))));
+                .forEach(problem -> problems.add(
+                        "Car %s, %s: %s".formatted(carId, problem.where(), Reader.DEFAULT.say(problem.message()))));
         var notes = new BayRows(handle);
         for (var visit : history.visits()) {
             var rivals = notes.listRivals(visit.id()).stream().map(RivalReading::reading);

@@ -1,8 +1,5 @@
 package cornerbook.app.book.bay;
 
-import cornerbook.core.car.CarHistory;
-import cornerbook.core.car.Reading;
-import cornerbook.core.car.StandingReadings;
 import cornerbook.app.book.car.CarLists;
 import cornerbook.app.book.car.CarReader;
 import cornerbook.app.book.car.CarWriter;
@@ -15,6 +12,9 @@ import cornerbook.app.book.visit.RetorqueLedger;
 import cornerbook.app.book.visit.VisitLedger;
 import cornerbook.app.book.work.StandingTicks;
 import cornerbook.app.book.work.WorkTick;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Reading;
+import cornerbook.core.car.StandingReadings;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;

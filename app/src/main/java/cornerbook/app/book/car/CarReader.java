@@ -1,7 +1,5 @@
 package cornerbook.app.book.car;
 
-import cornerbook.words.Reader;
-import cornerbook.core.say.Refused;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.tool.ToolRows;
 import cornerbook.app.book.work.StandingTicks;
@@ -28,9 +26,11 @@ import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.lift.LiftPoints;
+import cornerbook.core.say.Refused;
 import cornerbook.core.tool.ShopTool;
 import cornerbook.core.torque.Seat;
 import cornerbook.core.torque.WheelFastener;
+import cornerbook.words.Reader;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.DateTimeException;
@@ -85,7 +85,8 @@ public final class CarReader {
 
     private static BookException unreadable(String vehicleId, String why, RuntimeException cause) {
         return new BookException(
-                "The car %s cannot be read from the book, as one of its values cannot stand: %s".formatted(vehicleId, why),
+                "The car %s cannot be read from the book, as one of its values cannot stand: %s"
+                        .formatted(vehicleId, why),
                 cause);
     }
 

@@ -1,12 +1,12 @@
 package cornerbook.app.book.car;
 
-import cornerbook.words.Reader;
-import cornerbook.core.tool.ShopTool;
 import cornerbook.app.book.store.Arrival;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.store.TableRow;
 import cornerbook.app.book.tool.ToolRows;
 import cornerbook.app.book.tool.ToolTable;
+import cornerbook.core.tool.ShopTool;
+import cornerbook.words.Reader;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;

@@ -1,9 +1,9 @@
 package cornerbook.app.book.car;
 
-import cornerbook.core.car.Wheel;
-import cornerbook.core.car.WheelSet;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.store.TableRow;
+import cornerbook.core.car.Wheel;
+import cornerbook.core.car.WheelSet;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;

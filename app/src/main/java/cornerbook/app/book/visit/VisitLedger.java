@@ -1,23 +1,21 @@
 package cornerbook.app.book.visit;
 
-import cornerbook.core.say.Said;
-
-import cornerbook.words.Reader;
-
-import cornerbook.core.assess.IdentityRules;
-import cornerbook.core.assess.VisitRules;
-import cornerbook.core.car.CarHistory;
-import cornerbook.core.car.Customer;
-import cornerbook.core.car.Visit;
 import cornerbook.app.book.car.CarReader;
 import cornerbook.app.book.car.CarWriter;
 import cornerbook.app.book.car.FittingLedger;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.store.TakenIds;
+import cornerbook.core.assess.IdentityRules;
+import cornerbook.core.assess.VisitRules;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Customer;
+import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Problem;
+import cornerbook.core.say.Said;
 import cornerbook.core.tread.judge.StoredWheelCheck;
 import cornerbook.core.tread.judge.StoredWheelCheck.Identity;
+import cornerbook.words.Reader;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;

@@ -11,8 +11,7 @@ import picocli.CommandLine.Model.CommandSpec;
 /** The help of the verbs in the words of the catalogue. */
 public final class Usage {
     /** In the order of the codes, from 0. */
-    private static final List<String> EXIT_CODES =
-            List.of("exit-0", "exit-1", "exit-2", "exit-3", "exit-4", "exit-5");
+    private static final List<String> EXIT_CODES = List.of("exit-0", "exit-1", "exit-2", "exit-3", "exit-4", "exit-5");
 
     private final Reader reader;
     private final Labels words;

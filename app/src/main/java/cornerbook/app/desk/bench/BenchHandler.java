@@ -9,21 +9,21 @@ import cornerbook.app.bench.Part;
 import cornerbook.app.bench.Question;
 import cornerbook.app.bench.Questions;
 import cornerbook.app.bench.WorkedExample;
-import cornerbook.app.desk.bench.BenchPage.Answer;
-import cornerbook.app.desk.bench.BenchPage.Field;
-import cornerbook.app.desk.bench.BenchPage.Section;
-import cornerbook.core.car.CarHistory;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
 import cornerbook.app.desk.UnitChoice;
 import cornerbook.app.desk.Unjudged;
+import cornerbook.app.desk.bench.BenchPage.Answer;
+import cornerbook.app.desk.bench.BenchPage.Field;
+import cornerbook.app.desk.bench.BenchPage.Section;
 import cornerbook.app.request.PageException;
 import cornerbook.app.request.Told;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.corner.Axle;
 import cornerbook.core.say.Refused;
 import cornerbook.core.say.Said;
 import cornerbook.words.UnitSystem;
-import cornerbook.core.corner.Axle;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.util.ArrayList;
@@ -49,7 +49,8 @@ public final class BenchHandler {
 
     public void show(ServerRequest request, ServerResponse response) {
         var question = Questions.find(Pages.pathValue(request, "name"))
-                .orElseThrow(() -> new PageException(404, Told.labels("app/desk/bench").of("no-such-calculator")));
+                .orElseThrow(() ->
+                        new PageException(404, Told.labels("app/desk/bench").of("no-such-calculator")));
         var system = UnitSystem.find(Pages.queryValue(request, "units")).orElseGet(UnitChoice::current);
         var carId = Pages.queryValue(request, "car");
         var history = carId.isEmpty() ? null : desk.getHistory(carId);

@@ -1,13 +1,12 @@
 package cornerbook.app.desk.bench;
 
-import cornerbook.app.request.Told;
-
 import cornerbook.app.bench.Ask;
 import cornerbook.app.bench.Part;
 import cornerbook.app.bench.Question;
 import cornerbook.app.bench.Questions;
 import cornerbook.app.book.car.VisitSummary;
 import cornerbook.app.desk.UnitChoice;
+import cornerbook.app.request.Told;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.say.Said;
 import cornerbook.words.UnitSystem;

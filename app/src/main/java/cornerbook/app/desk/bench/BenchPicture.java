@@ -1,12 +1,5 @@
 package cornerbook.app.desk.bench;
 
-import cornerbook.words.Shown;
-import cornerbook.core.air.LeakRate;
-import cornerbook.core.air.LoadPressure;
-import cornerbook.core.air.PressureSetting;
-import cornerbook.core.air.SeasonPressures;
-import cornerbook.core.air.SensorAge;
-import cornerbook.core.air.SensorCheck;
 import cornerbook.app.picture.air.LoadOverPressure;
 import cornerbook.app.picture.air.PressureOverDays;
 import cornerbook.app.picture.air.PressureOverSeason;
@@ -28,6 +21,12 @@ import cornerbook.app.picture.tyre.CircumferenceSpread;
 import cornerbook.app.picture.tyre.TwoTyres;
 import cornerbook.app.picture.tyre.TyreBySize;
 import cornerbook.app.picture.tyre.WheelSection;
+import cornerbook.core.air.LeakRate;
+import cornerbook.core.air.LoadPressure;
+import cornerbook.core.air.PressureSetting;
+import cornerbook.core.air.SeasonPressures;
+import cornerbook.core.air.SensorAge;
+import cornerbook.core.air.SensorCheck;
 import cornerbook.core.battery.BatteryHealth;
 import cornerbook.core.battery.LoadTest;
 import cornerbook.core.battery.ParkedDays;
@@ -48,6 +47,7 @@ import cornerbook.core.tyre.SizeComparison;
 import cornerbook.core.tyre.SizeMeaning;
 import cornerbook.core.tyre.TyreAge;
 import cornerbook.core.why.Explained;
+import cornerbook.words.Shown;
 import java.util.List;
 
 /** The pictures of a calculator's result. */

@@ -1,9 +1,9 @@
 package cornerbook.app.desk.bench;
 
 import cornerbook.app.bench.Question;
+import cornerbook.app.desk.Pages;
 import cornerbook.core.tool.ShopTool;
 import cornerbook.words.UnitSystem;
-import cornerbook.app.desk.Pages;
 import io.helidon.webserver.http.ServerRequest;
 import java.time.LocalDate;
 import java.util.List;
@@ -18,8 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param chosen the one in hand; null when nobody said
  * @param changed whether it is another one than the page was filled in with
  */
-public record BenchTools(
-        List<ShopTool> tools, @Nullable ShopTool chosen, boolean changed, LocalDate today) {
+public record BenchTools(List<ShopTool> tools, @Nullable ShopTool chosen, boolean changed, LocalDate today) {
     public BenchTools {
         tools = List.copyOf(tools);
     }
@@ -85,9 +84,7 @@ public record BenchTools(
     List<String> names() {
         return tools.isEmpty()
                 ? List.of()
-                : wrenches()
-                        ? List.of("wrench-from", "wrench-to", "wrench-offset")
-                        : List.of("gauge-offset");
+                : wrenches() ? List.of("wrench-from", "wrench-to", "wrench-offset") : List.of("gauge-offset");
     }
 
     /** Whether a tool of the list is due for calibration. */

@@ -1,12 +1,11 @@
 package cornerbook.app.desk.burnish;
 
-import cornerbook.app.request.Told;
-
+import cornerbook.app.desk.UnitChoice;
 import cornerbook.app.picture.brake.TemperatureOverTime;
+import cornerbook.app.request.Told;
 import cornerbook.core.brake.burnish.BurnishDrive;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Visit;
-import cornerbook.app.desk.UnitChoice;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Margin;
 import cornerbook.core.say.Said;

@@ -1,11 +1,11 @@
 package cornerbook.app.desk.car;
 
 import cornerbook.app.picture.CornerLabel;
+import cornerbook.app.picture.car.CarFromAbove;
 import cornerbook.app.picture.tyre.DepthOverDistance;
 import cornerbook.app.picture.tyre.TreadSection;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.car.CarHistory;
-import cornerbook.app.picture.car.CarFromAbove;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;

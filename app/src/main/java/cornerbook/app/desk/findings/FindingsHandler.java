@@ -1,9 +1,6 @@
 package cornerbook.app.desk.findings;
 
 import cornerbook.app.book.store.BookException;
-import cornerbook.app.sheet.HandoverSheet;
-import cornerbook.core.assess.Assessment;
-import cornerbook.core.finding.Subject;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Links;
@@ -11,6 +8,9 @@ import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.UnitChoice;
 import cornerbook.app.request.PageException;
+import cornerbook.app.sheet.HandoverSheet;
+import cornerbook.core.assess.Assessment;
+import cornerbook.core.finding.Subject;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.util.Optional;

@@ -1,19 +1,18 @@
 package cornerbook.app.desk.findings;
 
-import cornerbook.app.request.Told;
-
 import cornerbook.app.book.photo.Photo;
 import cornerbook.app.desk.UnitChoice;
 import cornerbook.app.desk.Words;
 import cornerbook.app.picture.CornerLabel;
 import cornerbook.app.picture.air.PressureOverTemperature;
-import cornerbook.app.picture.brake.SeizingOverMonths;
-import cornerbook.core.assess.Assessment;
-import cornerbook.core.car.Visit;
 import cornerbook.app.picture.battery.BatteryOverVisits;
 import cornerbook.app.picture.battery.ChargeOverDays;
 import cornerbook.app.picture.brake.BrakeFigure;
+import cornerbook.app.picture.brake.SeizingOverMonths;
 import cornerbook.app.picture.car.CarFromAbove;
+import cornerbook.app.request.Told;
+import cornerbook.core.assess.Assessment;
+import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
@@ -178,7 +177,8 @@ public record FindingsPage(Assessment assessment, List<Photo> photos) {
 
     /** What could not be judged, each thing once. */
     public List<String> notJudged() {
-        return new SaidOnce(assessment.history()).join(assessment.notJudged().stream().map(Told::say).toList());
+        return new SaidOnce(assessment.history())
+                .join(assessment.notJudged().stream().map(Told::say).toList());
     }
 
     /** Where each wheel goes, and where it ran before. */
@@ -212,8 +212,11 @@ public record FindingsPage(Assessment assessment, List<Photo> photos) {
             var patterns = finding.subject().part() == Subject.Part.WHEEL_SET
                     ? patternsOf(String.valueOf(finding.subject().setId()))
                     : List.<Finding>of();
-            var advice =
-                    patterns.stream().map(Finding::plainWords).map(Told::say).filter(said::add).toList();
+            var advice = patterns.stream()
+                    .map(Finding::plainWords)
+                    .map(Told::say)
+                    .filter(said::add)
+                    .toList();
             things.add(new FoundThing(finding, patterns, advice));
         }
         return things;
@@ -235,7 +238,9 @@ public record FindingsPage(Assessment assessment, List<Photo> photos) {
     }
 
     private static List<String> wordsOf(List<FoundThing> things) {
-        return things.stream().map(thing -> Told.say(thing.finding().plainWords())).toList();
+        return things.stream()
+                .map(thing -> Told.say(thing.finding().plainWords()))
+                .toList();
     }
 
     /** The corner that a wheel last left the shop on, before this visit. */

@@ -1,7 +1,11 @@
 package cornerbook.app.desk.wheel;
 
+import cornerbook.app.desk.Desk;
+import cornerbook.app.desk.Form;
+import cornerbook.app.desk.Links;
+import cornerbook.app.desk.Pages;
+import cornerbook.app.request.PageException;
 import cornerbook.app.request.Told;
-import cornerbook.core.say.Refused;
 import cornerbook.app.sheet.LabelPaper;
 import cornerbook.app.sheet.LabelPlace;
 import cornerbook.app.sheet.ShelfLabels;
@@ -9,11 +13,7 @@ import cornerbook.app.sheet.WheelLabels;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Visit;
 import cornerbook.core.car.WheelSet;
-import cornerbook.app.desk.Desk;
-import cornerbook.app.desk.Form;
-import cornerbook.app.desk.Links;
-import cornerbook.app.desk.Pages;
-import cornerbook.app.request.PageException;
+import cornerbook.core.say.Refused;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.time.LocalDate;
