@@ -52,9 +52,7 @@ class CatalogueTest {
     @BeforeAll
     static void findWhatIsSaid() {
         said = new ClassFileImporter()
-                .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
-                .importPackages("cornerbook")
-                .stream()
+                .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS).importPackages("cornerbook").stream()
                         .filter(each -> each.isAssignableTo(Said.class) && !each.isInterface())
                         .filter(each -> !each.getPackageName().equals("cornerbook.core.say"))
                         .map(JavaClass::reflect)
@@ -68,8 +66,10 @@ class CatalogueTest {
         var keys = new TreeMap<String, Set<String>>();
         for (var type : said) {
             var room = keys.computeIfAbsent(Catalogue.roomOf(type), unused -> new TreeSet<>());
-            keysOf(type).forEach(key ->
-                    assertThat(room.add(key)).as(type + " shares its key " + key).isTrue());
+            keysOf(type)
+                    .forEach(key -> assertThat(room.add(key))
+                            .as(type + " shares its key " + key)
+                            .isTrue());
         }
         return keys;
     }
@@ -89,7 +89,11 @@ class CatalogueTest {
             for (var key : keysOf(type)) {
                 for (var language : Language.values()) {
                     try {
-                        check(type, Catalogue.of(Catalogue.roomOf(type)).get(key, language), key + "." + language.tag(), faults);
+                        check(
+                                type,
+                                Catalogue.of(Catalogue.roomOf(type)).get(key, language),
+                                key + "." + language.tag(),
+                                faults);
                     } catch (IllegalArgumentException e) {
                         faults.add(type.getName() + ": " + e.getMessage());
                     }
@@ -173,11 +177,16 @@ class CatalogueTest {
                     .map(match -> match.group(1))
                     .collect(Collectors.toSet());
             if (!rooms.isEmpty()) {
-                LABEL.matcher(source.getValue()).results().map(match -> match.group(1)).forEach(key -> {
-                    if (rooms.stream().noneMatch(room -> Catalogue.of(room).keys().contains(key))) {
-                        faults.add("%s asks for %s, which none of %s has".formatted(source.getKey(), key, rooms));
-                    }
-                });
+                LABEL.matcher(source.getValue())
+                        .results()
+                        .map(match -> match.group(1))
+                        .forEach(key -> {
+                            if (rooms.stream()
+                                    .noneMatch(room -> Catalogue.of(room).keys().contains(key))) {
+                                faults.add(
+                                        "%s asks for %s, which none of %s has".formatted(source.getKey(), key, rooms));
+                            }
+                        });
             }
         }
         var all = String.join("\n", sources.values());
@@ -205,13 +214,14 @@ class CatalogueTest {
 
     private static Map<String, String> sources() {
         return Stream.of(
-                        "core/src/main/java", "words/src/main/java", "app/src/main/java", "app/src/main/jte", "app/src/main/resources")
+                        "core/src/main/java",
+                        "words/src/main/java",
+                        "app/src/main/java",
+                        "app/src/main/jte",
+                        "app/src/main/resources")
                 .flatMap(folder -> {
                     try (var files = Files.walk(HOUSE.resolve(folder))) {
-                        return files
-                                .filter(file -> file.toString().matches(".*\\.(java|jte|mjs)"))
-                                .toList()
-                                .stream();
+                        return files.filter(file -> file.toString().matches(".*\\.(java|jte|mjs)")).toList().stream();
                     } catch (IOException e) {
                         throw new UncheckedIOException(e);
                     }

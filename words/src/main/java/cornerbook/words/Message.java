@@ -110,7 +110,11 @@ final class Message {
             case NONE -> filled.append(facts.words(name));
             case PLURAL -> {
                 long count = facts.count(name);
-                fill(chosen(start, "=" + count, PluralRules.forLocale(locale).select((double) count)), facts, facts.words(name), filled);
+                fill(
+                        chosen(start, "=" + count, PluralRules.forLocale(locale).select((double) count)),
+                        facts,
+                        facts.words(name),
+                        filled);
             }
             case SELECT -> fill(chosen(start, facts.choice(name), OTHER), facts, "#", filled);
             default ->

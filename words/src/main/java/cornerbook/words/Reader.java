@@ -102,6 +102,11 @@ public final class Reader {
         return written.unitName(units.unitOf(bookUnit));
     }
 
+    /** Name of a unit that is this person's already, as it stands beside a field. */
+    public String unitName(String unit) {
+        return written.unitName(unit);
+    }
+
     /** A day as it is written in this language: "20 Oct 2027". */
     public String day(LocalDate day) {
         return written.day(day);

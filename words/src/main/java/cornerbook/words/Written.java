@@ -30,14 +30,21 @@ final class Written {
             Map.entry("mph", "mi/h"),
             Map.entry("/32 in", "/32 po"),
             Map.entry("studs", "goujons"),
+            Map.entry("years", "ans"),
+            Map.entry("d", "j"),
             Map.entry(PER_1000_KM, "mm aux 1\u202f000 km"),
             Map.entry(PER_1000_MI, "/32 po aux 1\u202f000 mi"));
     private static final Map<String, String> ENGLISH_UNITS = Map.of(
-            "d", "days",
-            "km/day", "km per day",
-            "mi/day", "mi per day",
-            PER_1000_KM, "mm per 1\u202f000 km",
-            PER_1000_MI, "/32 in per 1\u202f000 mi");
+            "d",
+            "days",
+            "km/day",
+            "km per day",
+            "mi/day",
+            "mi per day",
+            PER_1000_KM,
+            "mm per 1\u202f000 km",
+            PER_1000_MI,
+            "/32 in per 1\u202f000 mi");
 
     private final Language language;
     private final UnitSystem units;

@@ -19,6 +19,7 @@ import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.tool.ShopTool;
+import cornerbook.words.Reader;
 import java.time.Instant;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -62,7 +63,7 @@ final class BayStates {
         var air = new EnumMap<Corner, Map<String, String>>(Corner.class);
         for (var corner : Corner.values()) {
             double placardKpa = Objects.requireNonNull(placardsKpa.get(corner.axle()), corner::name);
-            air.put(corner, BayUnits.saidToAll(AirToSet.of(placardKpa, visit).sentence()));
+            air.put(corner, BayUnits.saidToAll(Reader.DEFAULT.say(AirToSet.of(placardKpa, visit).sentence())));
         }
         return air;
     }

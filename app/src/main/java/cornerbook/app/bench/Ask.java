@@ -1,6 +1,8 @@
 package cornerbook.app.bench;
 
+import cornerbook.core.say.Said;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One thing that a calculator asks for.
@@ -8,9 +10,9 @@ import java.util.List;
  * @param name in addresses and, after two dashes, on the command line: "gauge-offset"
  * @param label above the field
  * @param help one sentence: what it is, and what is taken when it is not given
- * @param corePart the words with which core begins a sentence about it: "wrench length"; empty when it has none
+ * @param about what core calls it where it refuses it; null where core never refuses it by itself
  */
-public record Ask(String name, String label, Kind kind, String help, String corePart) {
+public record Ask(String name, Said label, Kind kind, Said help, @Nullable Said about) {
     /** What may be written. */
     public sealed interface Kind {}
 
@@ -21,14 +23,27 @@ public record Ask(String name, String label, Kind kind, String help, String core
     public record Count(String unit) implements Kind {}
 
     /** Words of a form of their own, as {@code example}; {@code wide} when they need room. */
-    public record Words(String example, boolean wide) implements Kind {}
+    public record Words(Said example, boolean wide) implements Kind {}
 
     /** One of these words. */
-    public record Choice(List<String> words) implements Kind {
+    public record Choice(List<Option> options) implements Kind {
         public Choice {
-            words = List.copyOf(words);
+            options = List.copyOf(options);
+        }
+
+        /** The words that may be written. */
+        public List<String> words() {
+            return options.stream().map(Option::word).toList();
         }
     }
+
+    /**
+     * What may be chosen.
+     *
+     * @param word as it is written in every language
+     * @param shown as a person reads it
+     */
+    public record Option(String word, Said shown) {}
 
     /** A day, as 2026-04-17. */
     public record Day() implements Kind {}
@@ -37,21 +52,21 @@ public record Ask(String name, String label, Kind kind, String help, String core
     public record Tick() implements Kind {}
 
     /** Up to {@code most} words of a form of their own. */
-    public record Several(String example, int most) implements Kind {}
+    public record Several(Said example, int most) implements Kind {}
 
-    static Ask quantity(String name, String label, String bookUnit, String corePart, String help) {
-        return new Ask(name, label, new Quantity(bookUnit), help, corePart);
+    static Ask quantity(String name, Said label, String bookUnit, @Nullable Said about, Said help) {
+        return new Ask(name, label, new Quantity(bookUnit), help, about);
     }
 
-    static Ask number(String name, String label, String unit, String corePart, String help) {
-        return new Ask(name, label, new Count(unit), help, corePart);
+    static Ask number(String name, Said label, String unit, @Nullable Said about, Said help) {
+        return new Ask(name, label, new Count(unit), help, about);
     }
 
-    static Ask words(String name, String label, String example, String corePart, String help) {
-        return new Ask(name, label, new Words(example, example.length() > 12), help, corePart);
+    static Ask words(String name, Said label, String example, Said help) {
+        return new Ask(name, label, new Words(Said.verbatim(example), example.length() > 12), help, null);
     }
 
-    static Ask choice(String name, String label, List<String> words, String corePart, String help) {
-        return new Ask(name, label, new Choice(words), help, corePart);
+    static Ask choice(String name, Said label, List<Option> options, Said help) {
+        return new Ask(name, label, new Choice(options), help, null);
     }
 }

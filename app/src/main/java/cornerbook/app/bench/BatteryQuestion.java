@@ -1,5 +1,12 @@
 package cornerbook.app.bench;
 
+import cornerbook.app.bench.AskSaid.Description;
+import cornerbook.app.bench.AskSaid.Help;
+import cornerbook.app.bench.AskSaid.Label;
+import cornerbook.app.bench.AskSaid.Note;
+import cornerbook.app.bench.AskSaid.NothingAsked;
+import cornerbook.app.bench.AskSaid.Otherwise;
+import cornerbook.app.bench.AskSaid.Title;
 import cornerbook.core.battery.BatteryHealth;
 import cornerbook.core.battery.Chemistry;
 import cornerbook.core.battery.LoadTest;
@@ -7,6 +14,10 @@ import cornerbook.core.battery.ParkedDays;
 import cornerbook.core.battery.RatingConversion;
 import cornerbook.core.battery.RatingStandard;
 import cornerbook.core.battery.RestVoltage;
+import cornerbook.core.battery.BatterySaid;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Between;
+import cornerbook.core.say.Said;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -19,139 +30,94 @@ final class BatteryQuestion {
     private static final int LONGEST_SHORT_FORM = 3;
 
     static final Question QUESTION = new Question(
-            "battery",
-            "12 V battery",
-            "What the numbers of a 12 V battery say: charge, health, rating, days parked.",
+            "battery", Title.BATTERY, Description.BATTERY,
             List.of(
                     Ask.choice(
-                            "chemistry",
-                            "Chemistry",
-                            words(Chemistry.values()),
-                            "chemistry",
-                            "What is on the label: flooded, EFB, AGM or lithium."),
+                            "chemistry", Label.BATTERY_CHEMISTRY,
+                            options(Chemistry.values()), Help.BATTERY_CHEMISTRY),
                     Ask.quantity(
-                            "temperature",
-                            "Battery's temperature",
-                            "°C",
-                            "temperature of the battery",
-                            "Temperature of the battery; 20 °C if not given.")),
+                            "temperature", Label.BATTERY_TEMPERATURE,
+                            "°C", BatterySaid.Part.TEMPERATURE, new Otherwise(Help.BATTERY_TEMPERATURE, Amount.of(USUAL_TEMPERATURE_C, "°C")))),
             List.of(
                     new Group(
-                            "rest",
-                            "Charge at rest",
-                            "Let the car sleep first: awake, its converter holds the voltage up.",
+                            "rest", Title.BATTERY_REST, Note.BATTERY_REST,
                             List.of(
                                     Ask.quantity(
-                                            "volts",
-                                            "Voltage at rest",
-                                            "V",
-                                            "battery voltage",
-                                            "With the car asleep and nothing switched on."),
+                                            "volts", Label.BATTERY_VOLTS,
+                                            "V", BatterySaid.Part.VOLTAGE, Help.BATTERY_VOLTS),
                                     Ask.number(
-                                            "rested",
-                                            "Rested",
-                                            "h",
-                                            "rest of the battery",
-                                            "Hours since charger, converter or drive.")),
+                                            "rested", Label.BATTERY_RESTED,
+                                            "h", BatterySaid.Part.REST, Help.BATTERY_RESTED)),
                             List.of("chemistry", "volts", "rested"),
                             BatteryQuestion::rest),
                     new Group(
-                            "health",
-                            "Health and rating",
-                            "Set the tester to the standard on the label: the numbers of two standards do not compare.",
+                            "health", Title.BATTERY_HEALTH, Note.BATTERY_HEALTH,
                             List.of(
                                     Ask.quantity(
-                                            "rated",
-                                            "Rated",
-                                            "A",
-                                            "rated cranking current",
-                                            "Cold cranking current on the label."),
+                                            "rated", Label.BATTERY_RATED,
+                                            "A", BatterySaid.Part.RATED_CURRENT, Help.BATTERY_RATED),
                                     Ask.choice(
-                                            "standard",
-                                            "Its standard",
-                                            words(RatingStandard.values()),
-                                            "rating standard",
-                                            "Its standard: SAE, EN, IEC, DIN or JIS."),
+                                            "standard", Label.BATTERY_STANDARD,
+                                            options(RatingStandard.values()), Help.BATTERY_STANDARD),
                                     Ask.quantity(
-                                            "measured",
-                                            "Measured",
-                                            "A",
-                                            "measured cranking current",
-                                            "Cranking current measured by the same standard."),
+                                            "measured", Label.BATTERY_MEASURED,
+                                            "A", BatterySaid.Part.MEASURED_CURRENT, Help.BATTERY_MEASURED),
                                     Ask.choice(
-                                            "compare-with",
-                                            "Compare with",
-                                            words(RatingStandard.values()),
-                                            "other standard",
-                                            "Another standard: the range of its number."),
+                                            "compare-with", Label.BATTERY_COMPARE_WITH,
+                                            options(RatingStandard.values()), Help.BATTERY_COMPARE_WITH),
                                     Ask.quantity(
-                                            "load-volts",
-                                            "Under load",
-                                            "V",
-                                            "voltage under load",
-                                            "Voltage after 15 s of half the rated current."),
+                                            "load-volts", Label.BATTERY_LOAD_VOLTS,
+                                            "V", BatterySaid.Part.VOLTAGE_UNDER_LOAD, Help.BATTERY_LOAD_VOLTS),
                                     new Ask(
-                                            "tester-without-temperature",
-                                            "Tester does not allow for temperature",
-                                            new Ask.Tick(),
-                                            "Then the battery's temperature is allowed for here.",
-                                            "")),
+                                            "tester-without-temperature", Label.BATTERY_TESTER_WITHOUT_TEMPERATURE,
+                                            new Ask.Tick(), Help.BATTERY_TESTER_WITHOUT_TEMPERATURE, null)),
                             List.of("rated", "standard", "measured"),
                             BatteryQuestion::rating),
                     new Group(
-                            "parked",
-                            "Days parked",
-                            "To half charge, the reserve for electronics and contactors: nothing is cranked, but below it the car may neither open nor drive. The worst case, without converter.",
+                            "parked", Title.BATTERY_PARKED, Note.BATTERY_PARKED,
                             List.of(
                                     Ask.quantity(
-                                            "capacity",
-                                            "Capacity",
-                                            "A·h",
-                                            "battery capacity",
-                                            "Capacity on the label, A·h."),
+                                            "capacity", Label.BATTERY_CAPACITY,
+                                            "A·h", BatterySaid.Part.CAPACITY, Help.BATTERY_CAPACITY),
                                     Ask.quantity(
-                                            "standby",
-                                            "Standby current",
-                                            "A",
-                                            "standby current",
-                                            "Standby current, as \"60 mA\"."),
+                                            "standby", Label.BATTERY_STANDBY,
+                                            "A", BatterySaid.Part.STANDBY, Help.BATTERY_STANDBY),
                                     Ask.number(
-                                            "health",
-                                            "Health",
-                                            "%",
-                                            "health of the battery",
-                                            "Health of the battery; 100 if not given."),
+                                            "health", Label.BATTERY_HEALTH,
+                                            "%", BatterySaid.Part.HEALTH, Help.BATTERY_HEALTH),
                                     Ask.number(
-                                            "parked-at",
-                                            "Charge when parked",
-                                            "%",
-                                            "charge when it is parked",
-                                            "State of charge when it is parked; 100 if not given.")),
+                                            "parked-at", Label.BATTERY_PARKED_AT,
+                                            "%", BatterySaid.Part.CHARGE_WHEN_PARKED, Help.BATTERY_PARKED_AT)),
                             List.of("capacity", "standby"),
-                            BatteryQuestion::parked)),
-            "nothing to compute, expected --volts, --capacity, or --rated with --measured, --compare-with or --load-volts",
+                            BatteryQuestion::parked)), NothingAsked.BATTERY,
             "cornerbook battery --chemistry agm --temperature \"5 °C\" --volts 12.5 --rested 12 --rated 680 --standard en --measured 560");
 
     private BatteryQuestion() {}
 
-    private static List<String> words(Enum<?>[] constants) {
+    private static <E extends Enum<E> & Said> List<Ask.Option> options(E[] constants) {
         return Arrays.stream(constants)
-                .map(Enum::name)
-                .map(name -> name.length() > LONGEST_SHORT_FORM ? name.toLowerCase(Locale.ROOT) : name)
+                .map(each -> new Ask.Option(word(each.name()), each))
                 .toList();
+    }
+
+    private static String word(String name) {
+        return name.length() > LONGEST_SHORT_FORM ? name.toLowerCase(Locale.ROOT) : name;
+    }
+
+    private static Amount percent(double share) {
+        return Amount.of(share * 100, "%");
     }
 
     private static List<Part> rest(Given given) {
         if (!given.any("volts", "rested")) {
             return List.of();
         }
-        var result = RestVoltage.of(
+        var result = given.at("volts", () -> RestVoltage.of(
                 given.neededChoice("chemistry", Chemistry.class),
                 given.quantity("volts"),
                 given.quantity("temperature", USUAL_TEMPERATURE_C),
-                given.number("rested"));
-        return List.of(new Part(
-                "rest", List.of("State of charge: about %.0f %%".formatted(result.stateOfCharge() * 100)), result));
+                given.number("rested")));
+        return List.of(Part.of("rest", result, new AnswerSaid.Charge(percent(result.stateOfCharge()))));
     }
 
     private static List<Part> rating(Given given) {
@@ -168,21 +134,20 @@ final class BatteryQuestion {
                     given.neededChoice("standard", RatingStandard.class),
                     temperatureC,
                     !given.ticked("tester-without-temperature"));
-            var judgement = switch (result.judgement()) {
-                case SOUND -> "sound";
-                case WATCH -> "watch it";
-                case REPLACE -> "at its end";
-            };
-            parts.add(new Part(
-                    "health", List.of("%.0f %% of its rating: %s".formatted(result.share() * 100, judgement)), result));
+            parts.add(Part.of(
+                    "health", result, new AnswerSaid.OfItsRating(percent(result.share()), result.judgement())));
         }
         given.choice("compare-with", RatingStandard.class).ifPresent(other -> {
-            var result = RatingConversion.of(ratedA, given.neededChoice("standard", RatingStandard.class), other);
-            parts.add(new Part(
+            var standard = given.neededChoice("standard", RatingStandard.class);
+            var result = given.at("compare-with", () -> RatingConversion.of(ratedA, standard, other));
+            parts.add(Part.of(
                     "rating",
-                    List.of("%.0f A by %s is about %.0f to %.0f A by %s"
-                            .formatted(result.ratedA(), result.from(), result.lowA(), result.highA(), result.to())),
-                    result));
+                    result,
+                    new AnswerSaid.RatingCompared(
+                            Amount.of(result.ratedA(), "A"),
+                            result.from(),
+                            new Between(result.lowA(), result.highA(), "A", 0),
+                            result.to())));
         });
         if (given.any("load-volts")) {
             var result = LoadTest.of(
@@ -190,15 +155,14 @@ final class BatteryQuestion {
                     ratedA,
                     given.quantity("load-volts"),
                     temperatureC);
-            parts.add(new Part(
+            parts.add(Part.of(
                     "loadTest",
-                    List.of("Load test at %.0f A: %.2f V, at least %.2f V: %s"
-                            .formatted(
-                                    result.loadA(),
-                                    result.volts(),
-                                    result.leastVolts(),
-                                    result.passes() ? "passes" : "does not pass")),
-                    result));
+                    result,
+                    new AnswerSaid.LoadTested(
+                            Amount.of(result.loadA(), "A"),
+                            Amount.of(result.volts(), "V"),
+                            Amount.of(result.leastVolts(), "V"),
+                            result.passes())));
         }
         return parts;
     }
@@ -212,10 +176,7 @@ final class BatteryQuestion {
                 given.number("health", 100) / 100,
                 given.quantity("standby"),
                 given.number("parked-at", 100) / 100);
-        return List.of(new Part(
-                "parked",
-                List.of("Parked from %.0f %% to half charge: %.0f days, worst case without converter"
-                        .formatted(result.charge() * 100, result.days())),
-                result));
+        return List.of(Part.of(
+                "parked", result, new AnswerSaid.ParkedFor(percent(result.charge()), (int) Math.round(result.days()))));
     }
 }

@@ -1,14 +1,22 @@
 package cornerbook.app.bench;
 
+import cornerbook.app.bench.AskSaid.Description;
+import cornerbook.app.bench.AskSaid.Help;
+import cornerbook.app.bench.AskSaid.Label;
+import cornerbook.app.bench.AskSaid.Note;
+import cornerbook.app.bench.AskSaid.NothingAsked;
+import cornerbook.app.bench.AskSaid.Otherwise;
+import cornerbook.app.bench.AskSaid.Title;
 import cornerbook.core.brake.burnish.BrakedCar;
 import cornerbook.core.brake.burnish.BurnishDrive;
+import cornerbook.core.brake.burnish.BurnishSaid;
 import cornerbook.core.brake.burnish.BurnishStop;
 import cornerbook.core.brake.burnish.BurnishTarget;
 import cornerbook.core.brake.burnish.DiscBody;
 import cornerbook.core.corner.Axle;
+import cornerbook.core.say.Amount;
 import cornerbook.core.tyre.TyreSize;
 import java.util.List;
-import java.util.Locale;
 
 /** How many stops, how far apart, burnish the pads and discs of one axle. */
 final class BurnishQuestion {
@@ -16,90 +24,53 @@ final class BurnishQuestion {
     private static final double TO_KMH = 15;
     private static final double DECELERATION_M_PER_S2 = 3;
     private static final double AIR_C = 10;
+    private static final double LIMIT_C = 300;
     private static final double PERCENT = 100;
 
     static final Question QUESTION = new Question(
-            "burnish",
-            "Burnish",
-            "How many stops, how far apart, bring the discs of an axle to burnish temperature and not beyond.",
+            "burnish", Title.BURNISH, Description.BURNISH,
             List.of(),
             List.of(new Group(
-                    "drive",
-                    "The drive",
-                    "Only where traffic allows. The vehicle manufacturer's and the pad maker's procedure outrank it.",
+                    "drive", Title.BURNISH_DRIVE, Note.BURNISH_DRIVE,
                     List.of(
-                            Ask.quantity("mass", "Mass", "kg", "mass", "Mass of the car as it is driven."),
+                            Ask.quantity("mass", Label.BURNISH_MASS, "kg", BurnishSaid.Part.MASS, Help.BURNISH_MASS),
                             Ask.number(
-                                    "front-share",
-                                    "Front axle brakes",
-                                    "%",
-                                    "front share",
-                                    "Share of the braking that the front axle takes."),
+                                    "front-share", Label.BURNISH_FRONT_SHARE,
+                                    "%", BurnishSaid.Part.FRONT_SHARE, Help.BURNISH_FRONT_SHARE),
                             Ask.choice(
-                                    "axle",
-                                    "Axle",
-                                    List.of("front", "rear"),
-                                    "axle",
-                                    "Whose discs are meant; the front ones if not given."),
+                                    "axle", Label.BURNISH_AXLE,
+                                    List.of(new Ask.Option("front", Axle.FRONT), new Ask.Option("rear", Axle.REAR)), Help.BURNISH_AXLE),
                             Ask.quantity(
-                                    "disc-mass", "Disc, mass", "kg", "disc mass", "Mass of the rings of one disc."),
+                                    "disc-mass", Label.BURNISH_DISC_MASS, "kg", BurnishSaid.Part.DISC_MASS, Help.BURNISH_DISC_MASS),
                             Ask.quantity(
-                                    "disc-diameter",
-                                    "Disc, diameter",
-                                    "mm",
-                                    "disc diameter",
-                                    "Outer diameter of the disc."),
+                                    "disc-diameter", Label.BURNISH_DISC_DIAMETER,
+                                    "mm", BurnishSaid.Part.DISC_DIAMETER, Help.BURNISH_DISC_DIAMETER),
                             new Ask(
-                                    "solid",
-                                    "Without vanes",
-                                    new Ask.Tick(),
-                                    "The disc is solid; vented if not given.",
-                                    ""),
+                                    "solid", Label.BURNISH_SOLID,
+                                    new Ask.Tick(), Help.BURNISH_SOLID, null),
                             Ask.words(
-                                    "tyre",
-                                    "Tyre size",
-                                    "225/55R18",
-                                    "size",
-                                    "Size of the tyres, for the turns of the disc."),
+                                    "tyre", Label.BURNISH_TYRE,
+                                    "225/55R18", Help.BURNISH_TYRE),
                             Ask.quantity(
-                                    "from",
-                                    "Stop from",
-                                    "km/h",
-                                    "speed before the stop",
-                                    "Speed before a stop; 65 km/h if not given."),
+                                    "from", Label.BURNISH_FROM,
+                                    "km/h", BurnishSaid.Part.SPEED_BEFORE, new Otherwise(Help.BURNISH_FROM, Amount.of(FROM_KMH, "km/h"))),
                             Ask.quantity(
-                                    "to",
-                                    "Stop to",
-                                    "km/h",
-                                    "speed after the stop",
-                                    "Speed after a stop; 15 km/h if not given."),
+                                    "to", Label.BURNISH_TO,
+                                    "km/h", BurnishSaid.Part.SPEED_AFTER, new Otherwise(Help.BURNISH_TO, Amount.of(TO_KMH, "km/h"))),
                             Ask.number(
-                                    "deceleration",
-                                    "Deceleration",
-                                    "m/s²",
-                                    "deceleration",
-                                    "Of the stop; 3 m/s², a moderate one, if not given."),
+                                    "deceleration", Label.BURNISH_DECELERATION,
+                                    "m/s²", BurnishSaid.Part.DECELERATION, Help.BURNISH_DECELERATION),
                             Ask.number(
-                                    "regeneration",
-                                    "Regeneration",
-                                    "%",
-                                    "regeneration share",
-                                    "Share of the braking that the car takes back; 0 if not given."),
+                                    "regeneration", Label.BURNISH_REGENERATION,
+                                    "%", BurnishSaid.Part.REGENERATION_SHARE, Help.BURNISH_REGENERATION),
                             Ask.quantity(
-                                    "air",
-                                    "Air",
-                                    "°C",
-                                    "air temperature",
-                                    "Temperature of the air; 10 °C if not given."),
+                                    "air", Label.BURNISH_AIR,
+                                    "°C", BurnishSaid.Part.AIR_TEMPERATURE, new Otherwise(Help.BURNISH_AIR, Amount.of(AIR_C, "°C"))),
                             Ask.quantity(
-                                    "limit",
-                                    "Limit of the disc",
-                                    "°C",
-                                    "limit",
-                                    "Temperature that the disc may not pass; 300 °C if not given.")),
+                                    "limit", Label.BURNISH_LIMIT,
+                                    "°C", BurnishSaid.Part.LIMIT, new Otherwise(Help.BURNISH_LIMIT, Amount.of(LIMIT_C, "°C")))),
                     List.of("mass", "front-share", "disc-mass", "disc-diameter", "tyre"),
-                    BurnishQuestion::drive)),
-            "nothing to compute, expected --mass with the discs",
+                    BurnishQuestion::drive)), NothingAsked.BURNISH,
             "cornerbook burnish --mass 1900 --front-share 68 --disc-mass 7.2 --disc-diameter 320 --tyre 225/55R18");
 
     private BurnishQuestion() {}
@@ -129,18 +100,16 @@ final class BurnishQuestion {
                         given.number("regeneration", 0) / PERCENT),
                 limitC == null ? everyday : everyday.withLimit(limitC));
         var plan = drive.plan();
-        return List.of(new Part(
+        return List.of(Part.of(
                 "burnish",
-                List.of(
-                        "%d stops from %s to %s, %.0f s apart: last peak of a %s disc %s"
-                                .formatted(
-                                        plan.stops(),
-                                        given.shown().show(fromKmh, "km/h"),
-                                        given.shown().show(toKmh, "km/h"),
-                                        Math.ceil(plan.spacingS()),
-                                        axle.name().toLowerCase(Locale.ROOT),
-                                        given.shown().show(plan.peaksC().getLast(), "°C")),
-                        "Then %.0f min of driving with little braking".formatted(Math.ceil(plan.coolDownS() / 60))),
-                drive));
+                drive,
+                new AnswerSaid.Stops(
+                        plan.stops(),
+                        given.told(fromKmh, "km/h"),
+                        given.told(toKmh, "km/h"),
+                        new Amount(Math.ceil(plan.spacingS()), "s", 0),
+                        axle,
+                        given.told(plan.peaksC().getLast(), "°C")),
+                new AnswerSaid.CoolDown(new Amount(Math.ceil(plan.coolDownS() / 60), "min", 0))));
     }
 }

@@ -1,6 +1,16 @@
 package cornerbook.app.bench;
 
+import cornerbook.app.bench.AskSaid.Example;
+import cornerbook.app.bench.AskSaid.Help;
+import cornerbook.app.bench.AskSaid.Label;
+import cornerbook.app.bench.AskSaid.Note;
+import cornerbook.app.bench.AskSaid.Title;
 import cornerbook.core.quantity.Quoted;
+import cornerbook.core.torque.TorqueSaid;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Between;
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
 import cornerbook.core.torque.ClampLoad;
 import cornerbook.core.torque.FrictionBand;
 import cornerbook.core.torque.PropertyClass;
@@ -14,55 +24,33 @@ import java.util.regex.Pattern;
 
 /** What a torque does to a wheel fastener. */
 final class ClampLoadGroup {
-    private static final Pattern BETWEEN = Pattern.compile("\\s+(?:to\\s+)?|\\s*–\\s*");
+    private static final Pattern BETWEEN = Pattern.compile("\\s+(?:(?:to|à)\\s+)?|\\s*–\\s*");
     private static final double N_PER_KN = 1000;
 
     static final Group GROUP = new Group(
-            "clamp-load",
-            "Clamp load",
-            "The maker's torque holds for the thread that the maker names, clean and dry as a rule. Nothing here offers another one.",
+            "clamp-load", Title.TORQUE_CLAMP_LOAD, Note.TORQUE_CLAMP_LOAD,
             List.of(
-                    Ask.words("thread", "Thread", "M14×1.5", "thread", "Thread, as M14x1.5 or 1/2-20 UNF."),
+                    Ask.words("thread", Label.TORQUE_THREAD, "M14×1.5", Help.TORQUE_THREAD),
                     Ask.choice(
-                            "class",
-                            "Strength",
+                            "class", Label.TORQUE_CLASS,
                             Arrays.stream(PropertyClass.values())
-                                    .map(PropertyClass::toString)
-                                    .toList(),
-                            "property class",
-                            "Property class on the bolt's head, or the grade of an inch bolt."),
+                                    .map(each -> new Ask.Option(each.toString(), Said.verbatim(each.toString())))
+                                    .toList(), Help.TORQUE_CLASS),
                     Ask.choice(
-                            "on-thread",
-                            "On the thread",
+                            "on-thread", Label.TORQUE_ON_THREAD,
                             Arrays.stream(ThreadState.values())
-                                    .map(ThreadState::word)
-                                    .toList(),
-                            "state of the thread",
-                            "What is on the thread; dry if not given."),
+                                    .map(each -> new Ask.Option(each.word(), each))
+                                    .toList(), Help.TORQUE_ON_THREAD),
                     Ask.quantity(
-                            "seat-diameter",
-                            "Seat, mean",
-                            "mm",
-                            "mean diameter of the seat",
-                            "Mean diameter of the seat; 1.3 times the thread if not given."),
+                            "seat-diameter", Label.TORQUE_SEAT_DIAMETER,
+                            "mm", TorqueSaid.Part.MEAN_DIAMETER_OF_SEAT, Help.TORQUE_SEAT_DIAMETER),
                     Ask.quantity(
-                            "cone",
-                            "Cone",
-                            "°",
-                            "included angle of the cone",
-                            "The seat is a cone of this included angle; flat if not given."),
+                            "cone", Label.TORQUE_CONE,
+                            "°", TorqueSaid.Part.INCLUDED_ANGLE, Help.TORQUE_CONE),
                     Ask.quantity(
-                            "ball",
-                            "Ball",
-                            "mm",
-                            "radius of the ball seat",
-                            "The seat is a ball of this radius; flat if not given."),
-                    Ask.words(
-                            "friction",
-                            "Friction",
-                            "0.14 to 0.24",
-                            "friction",
-                            "Least and most friction; 0.14 and 0.24 (clean and dry) if not given.")),
+                            "ball", Label.TORQUE_BALL,
+                            "mm", TorqueSaid.Part.RADIUS_OF_BALL, Help.TORQUE_BALL),
+                    new Ask("friction", Label.TORQUE_FRICTION, new Ask.Words(Example.FRICTION, false), Help.TORQUE_FRICTION, null)),
             List.of("torque", "thread", "class"),
             ClampLoadGroup::clampLoad);
 
@@ -73,42 +61,37 @@ final class ClampLoadGroup {
             return List.of();
         }
         double torqueNm = given.quantity("torque");
-        var thread = ScrewThread.parse(given.words("thread"));
-        var strength = PropertyClass.parse(given.words("class"));
-        var friction = given.findWords("friction").map(ClampLoadGroup::friction).orElse(FrictionBand.DRY);
+        var thread = given.reading("thread", ScrewThread::parse);
+        var strength = given.reading("class", PropertyClass::parse);
+        var friction = given.findReading("friction", ClampLoadGroup::friction).orElse(FrictionBand.DRY);
         var load = ClampLoad.of(thread, strength, seat(given, thread), friction, torqueNm);
-        var state = given.findWords("on-thread").map(ThreadState::parse).orElse(ThreadState.DRY);
+        var state = given.findReading("on-thread", ThreadState::parse).orElse(ThreadState.DRY);
         var shortForm = ShortForm.of(thread, strength, state, torqueNm);
         return List.of(
-                new Part(
+                Part.of(
                         "clampLoad",
-                        List.of(
-                                "Clamp load of %s %s, friction %s to %s: %.0f to %.0f kN, %.0f to %.0f %% of the proof load"
-                                        .formatted(
-                                                thread,
-                                                cornerbook.words.Reader.DEFAULT.say(strength.told()),
-                                                friction.lowest(),
-                                                friction.highest(),
-                                                load.leastN() / N_PER_KN,
-                                                load.mostN() / N_PER_KN,
-                                                load.leastShareOfProof() * 100,
-                                                load.mostShareOfProof() * 100)),
-                        load),
-                new Part(
+                        load,
+                        new AnswerSaid.Clamps(
+                                thread.toString(),
+                                strength.told(),
+                                Amount.significant(friction.lowest(), "", 4),
+                                Amount.significant(friction.highest(), "", 4),
+                                new Between(load.leastN() / N_PER_KN, load.mostN() / N_PER_KN, "kN", 0),
+                                new Between(
+                                        load.leastShareOfProof() * 100, load.mostShareOfProof() * 100, "%", 0))),
+                Part.of(
                         "shortForm",
-                        List.of("By the short form, %s thread: %.0f to %.0f kN, up to %.0f %% of the proof load"
-                                .formatted(
-                                        shortForm.state().word(),
-                                        shortForm.leastN() / N_PER_KN,
-                                        shortForm.mostN() / N_PER_KN,
-                                        shortForm.mostShareOfProof() * 100)),
-                        shortForm));
+                        shortForm,
+                        new AnswerSaid.ClampsByShortForm(
+                                shortForm.state(),
+                                new Between(shortForm.leastN() / N_PER_KN, shortForm.mostN() / N_PER_KN, "kN", 0),
+                                Amount.of(shortForm.mostShareOfProof() * 100, "%"))));
     }
 
     private static SeatFace seat(Given given, ScrewThread thread) {
         double meanMm = given.quantity("seat-diameter", SeatFace.usualMeanDiameterMm(thread));
         if (given.any("cone") && given.any("ball")) {
-            throw new AskException("ball", "is given beside a cone, expected one of the two");
+            throw AskException.unread("ball", RefusalSaid.Plainly.CONE_AND_BALL);
         }
         if (given.any("cone")) {
             return SeatFace.cone(meanMm, given.quantity("cone"));
@@ -121,8 +104,7 @@ final class ClampLoadGroup {
         try {
             return new FrictionBand(Double.parseDouble(ends.getFirst()), Double.parseDouble(ends.get(1)));
         } catch (NumberFormatException | IndexOutOfBoundsException e) {
-            throw new IllegalArgumentException(
-                    "friction is %s, expected the least and the most as in 0.14 to 0.24".formatted(Quoted.of(text)), e);
+            throw new Refused(new RefusalSaid.FrictionUnread(Quoted.of(text)));
         }
     }
 }

@@ -1,22 +1,24 @@
 package cornerbook.app.bench;
 
-import cornerbook.words.Reader;
-import cornerbook.core.say.Refused;
+import cornerbook.core.quantity.AboutPart;
 import cornerbook.core.quantity.Quantities;
 import cornerbook.core.quantity.Quoted;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
 import cornerbook.core.season.Climate;
-import cornerbook.words.Shown;
 import cornerbook.words.UnitSystem;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -26,7 +28,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param typed by name of the question; what is not there was not given
  * @param system the units of bare numbers
- * @param shown how the answers are shown
+ * @param inBothUnits whether the answers tell quantities in the units of the trade too
  * @param today the day of the question
  * @param climate of the place; null where it is not known
  */
@@ -34,9 +36,12 @@ public record Given(
         Question question,
         Map<String, List<String>> typed,
         UnitSystem system,
-        Shown shown,
+        boolean inBothUnits,
         LocalDate today,
         @Nullable Climate climate) {
+    /** Units of the trade that are read in tenths. */
+    private static final Set<String> TENTHS = Set.of("in", "psi");
+
     public Given {
         typed = typed.entrySet().stream()
                 .collect(Collectors.toUnmodifiableMap(
@@ -63,20 +68,59 @@ public record Given(
     /**
      * The answers of one group.
      *
-     * @throws AskException when something of it cannot be read or is missing
-     * @throws IllegalArgumentException with one sentence when core refuses
+     * @throws AskException when something of it cannot be read, cannot be or is missing
+     * @throws IllegalArgumentException when core refuses what belongs to no single question
      */
     public List<Part> answer(Group group) {
         question.common().forEach(this::requireReadable);
         group.asks().forEach(this::requireReadable);
-        return group.answer().apply(this);
+        try {
+            return group.answer().apply(this);
+        } catch (AskException unread) {
+            throw unread;
+        } catch (IllegalArgumentException refusal) {
+            var said = Refused.said(refusal);
+            throw askOf(said, Stream.concat(group.asks().stream(), question.common().stream()))
+                    .<IllegalArgumentException>map(ask -> AskException.refused(ask.name(), said))
+                    .orElse(refusal);
+        }
     }
 
-    /** The question that a sentence of core is about; empty when it is about none alone. */
-    public Optional<Ask> askOf(Group group, String sentence) {
-        return Stream.concat(group.asks().stream(), question.common().stream())
-                .filter(ask -> !ask.corePart().isEmpty() && sentence.startsWith(ask.corePart()))
-                .max(Comparator.comparingInt(ask -> ask.corePart().length()));
+    /** The question that a refusal of core is about; empty when it is about none alone. */
+    private static Optional<Ask> askOf(Said refusal, Stream<Ask> asks) {
+        return refusal instanceof AboutPart refused
+                ? asks.filter(ask -> refused.what().equals(ask.about())).findFirst()
+                : Optional.empty();
+    }
+
+    /** What core computes; what it refuses and is about no other question stands at this one. */
+    <T> T at(String name, Supplier<T> computed) {
+        try {
+            return computed.get();
+        } catch (AskException unread) {
+            throw unread;
+        } catch (IllegalArgumentException refusal) {
+            var said = Refused.said(refusal);
+            throw askOf(said, question.asks().stream()).isPresent() ? refusal : AskException.refused(name, said);
+        }
+    }
+
+    /** The same where nothing is computed but only refused. */
+    void at(String name, Runnable checked) {
+        at(name, () -> {
+            checked.run();
+            return true;
+        });
+    }
+
+    /** A quantity of an answer, told in whole units of the book, and in those of the trade beside it where both are asked for. */
+    Said told(double value, String bookUnit) {
+        var amount = new Amount(value, bookUnit, 0);
+        var unit = UnitSystem.US.unitOf(bookUnit);
+        return !inBothUnits || unit.equals(bookUnit)
+                ? amount
+                : new AnswerSaid.InBothUnits(
+                        amount, new Amount(UnitSystem.US.in(value, bookUnit), unit, TENTHS.contains(unit) ? 1 : 0));
     }
 
     /** Whether any of these was given. */
@@ -124,7 +168,7 @@ public record Given(
                         return Double.valueOf(
                                 text.replace(',', '.').replace('−', '-').replaceFirst("\\s*%$", ""));
                     } catch (NumberFormatException e) {
-                        throw new IllegalArgumentException("%s is not a number".formatted(Quoted.of(text)), e);
+                        throw new Refused(new RefusalSaid.NoNumber(Quoted.of(text)));
                     }
                 })
                 .filter(Double::isFinite)
@@ -139,7 +183,7 @@ public record Given(
     Integer findWhole(String name) {
         return read(name, text -> {
                     if (!text.matches("\\d{1,6}")) {
-                        throw new IllegalArgumentException("%s is not a whole number".formatted(Quoted.of(text)));
+                        throw new Refused(new RefusalSaid.NoWholeNumber(Quoted.of(text)));
                     }
                     return Integer.valueOf(text);
                 })
@@ -154,13 +198,21 @@ public record Given(
         return read(name, text -> text);
     }
 
+    /** Words of a form of their own as what they mean, where they were given. */
+    <T> Optional<T> findReading(String name, Function<String, T> parser) {
+        return read(name, parser);
+    }
+
     /** Words of a form of their own as what they mean. A sentence of the parser's stands at their field. */
     <T> T reading(String name, Function<String, T> parser) {
         return needed(name, read(name, parser).orElse(null));
     }
 
-    List<String> several(String name) {
-        return typed.getOrDefault(name, List.of());
+    /** What may be answered several times. */
+    <T> List<T> several(String name, Function<String, T> parser) {
+        return typed.getOrDefault(name, List.of()).stream()
+                .map(text -> parsed(name, text, parser))
+                .toList();
     }
 
     boolean ticked(String name) {
@@ -176,8 +228,7 @@ public record Given(
             try {
                 return LocalDate.parse(text);
             } catch (DateTimeException e) {
-                throw new IllegalArgumentException(
-                        "%s is no day, expected one as %s".formatted(Quoted.of(text), today), e);
+                throw new Refused(new RefusalSaid.NoDay(Quoted.of(text), today.toString()));
             }
         });
     }
@@ -199,8 +250,8 @@ public record Given(
                 text -> choice.words().stream()
                         .filter(text::equalsIgnoreCase)
                         .findFirst()
-                        .orElseThrow(() -> new IllegalArgumentException("%s is %s, expected one of %s"
-                                .formatted(ask(name).corePart(), Quoted.of(text), String.join(" ", choice.words())))));
+                        .orElseThrow(() -> new Refused(
+                                new RefusalSaid.NotOffered(Quoted.of(text), String.join(" ", choice.words())))));
     }
 
     private <T> T needed(String name, @Nullable T value) {
@@ -211,14 +262,14 @@ public record Given(
     }
 
     private <T> Optional<T> read(String name, Function<String, T> reader) {
-        var texts = typed.getOrDefault(name, List.of());
-        if (texts.isEmpty()) {
-            return Optional.empty();
-        }
+        return typed.getOrDefault(name, List.of()).stream().findFirst().map(text -> parsed(name, text, reader));
+    }
+
+    private static <T> T parsed(String name, String text, Function<String, T> reader) {
         try {
-            return Optional.of(reader.apply(texts.getFirst()));
+            return reader.apply(text);
         } catch (IllegalArgumentException e) {
-            throw new AskException(name, Reader.DEFAULT.say(Refused.said(e)));
+            throw AskException.unread(name, Refused.said(e));
         }
     }
 

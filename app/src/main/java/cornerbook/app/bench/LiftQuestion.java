@@ -1,5 +1,13 @@
 package cornerbook.app.bench;
 
+import cornerbook.app.bench.AskSaid.Description;
+import cornerbook.app.bench.AskSaid.Example;
+import cornerbook.app.bench.AskSaid.Help;
+import cornerbook.app.bench.AskSaid.Label;
+import cornerbook.app.bench.AskSaid.Note;
+import cornerbook.app.bench.AskSaid.NothingAsked;
+import cornerbook.app.bench.AskSaid.Otherwise;
+import cornerbook.app.bench.AskSaid.Title;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.lift.ArmLoads;
 import cornerbook.core.lift.CarMass;
@@ -7,6 +15,11 @@ import cornerbook.core.lift.LiftPoint;
 import cornerbook.core.lift.LiftPoints;
 import cornerbook.core.lift.LiftStack;
 import cornerbook.core.lift.PartOff;
+import cornerbook.core.quantity.Quoted;
+import cornerbook.core.lift.LiftSaid;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -15,127 +28,72 @@ import java.util.regex.Pattern;
 final class LiftQuestion {
     private static final Pattern PART = Pattern.compile("([^=]+)=([^@]+)@(.+)");
     private static final double USUAL_TRACK_MM = 1600;
-    private static final String POINTS = "Lift points: the vehicle maker's first. ";
 
     static final Question QUESTION = new Question(
-            "lift",
-            "Lift",
-            "Whether the arms of a hoist go under a car, and what each of them carries.",
+            "lift", Title.LIFT, Description.LIFT,
             List.of(),
             List.of(
                     new Group(
-                            "stack",
-                            "Does the arm go under?",
-                            POINTS + "Look at each pad before the wheels leave the ground, and rock the car.",
+                            "stack", Title.LIFT_STACK, Note.LIFT_STACK,
                             List.of(
                                     Ask.quantity(
-                                            "point-height",
-                                            "Lift point",
-                                            "mm",
-                                            "height of the lift point",
-                                            "Floor to the lift point."),
+                                            "point-height", Label.LIFT_POINT_HEIGHT,
+                                            "mm", LiftSaid.Part.HEIGHT_OF_POINT, Help.LIFT_POINT_HEIGHT),
                                     Ask.quantity(
-                                            "clearance",
-                                            "Clearance",
-                                            "mm",
-                                            "clearance on the arm's way",
-                                            "Floor to the car's lowest part over the arm's way."),
+                                            "clearance", Label.LIFT_CLEARANCE,
+                                            "mm", LiftSaid.Part.CLEARANCE_ON_WAY, Help.LIFT_CLEARANCE),
                                     Ask.quantity(
-                                            "arm-height",
-                                            "Arm",
-                                            "mm",
-                                            "height of the arm",
-                                            "Floor to the top of the lowered arm, without adapter."),
+                                            "arm-height", Label.LIFT_ARM_HEIGHT,
+                                            "mm", LiftSaid.Part.HEIGHT_OF_ARM, Help.LIFT_ARM_HEIGHT),
                                     Ask.quantity(
-                                            "adapter-height",
-                                            "Adapter",
-                                            "mm",
-                                            "height of the adapter",
-                                            "What the lowest adapter adds; 0 if not given."),
+                                            "adapter-height", Label.LIFT_ADAPTER_HEIGHT,
+                                            "mm", LiftSaid.Part.HEIGHT_OF_ADAPTER, Help.LIFT_ADAPTER_HEIGHT),
                                     Ask.quantity(
-                                            "blocks",
-                                            "Blocks",
-                                            "mm",
-                                            "height of the blocks",
-                                            "Blocks that are under the wheels already; 0 if not given.")),
+                                            "blocks", Label.LIFT_BLOCKS,
+                                            "mm", LiftSaid.Part.BLOCK_HEIGHT, Help.LIFT_BLOCKS)),
                             List.of("point-height", "clearance", "arm-height"),
                             LiftQuestion::stack),
                     new Group(
-                            "loads",
-                            "What does each arm carry?",
-                            POINTS + "The plates of arm and hoist outrank every number here.",
+                            "loads", Title.LIFT_LOADS, Note.LIFT_LOADS,
                             List.of(
                                     Ask.quantity(
-                                            "front", "Front axle", "kg", "front axle load", "Load of the front axle."),
-                                    Ask.quantity("rear", "Rear axle", "kg", "rear axle load", "Load of the rear axle."),
+                                            "front", Label.LIFT_FRONT, "kg", LiftSaid.Part.FRONT_AXLE_LOAD, Help.LIFT_FRONT),
+                                    Ask.quantity("rear", Label.LIFT_REAR, "kg", LiftSaid.Part.REAR_AXLE_LOAD, Help.LIFT_REAR),
                                     Ask.quantity(
-                                            "wheelbase", "Wheelbase", "mm", "wheelbase", "Front axle to rear axle."),
+                                            "wheelbase", Label.LIFT_WHEELBASE, "mm", LiftSaid.Part.WHEELBASE, Help.LIFT_WHEELBASE),
                                     Ask.quantity(
-                                            "points-front",
-                                            "Front points",
-                                            "mm",
-                                            "lift point",
-                                            "Front lift points, behind the front axle."),
+                                            "points-front", Label.LIFT_POINTS_FRONT,
+                                            "mm", LiftSaid.Part.POINT_BEHIND_FRONT_AXLE, Help.LIFT_POINTS_FRONT),
                                     Ask.quantity(
-                                            "points-rear",
-                                            "Rear points",
-                                            "mm",
-                                            "",
-                                            "Rear lift points, behind the front axle."),
+                                            "points-rear", Label.LIFT_POINTS_REAR,
+                                            "mm", null, Help.LIFT_POINTS_REAR),
                                     Ask.quantity(
-                                            "points-width",
-                                            "Points apart",
-                                            "mm",
-                                            "",
-                                            "Left to right lift points; the rear ones alike if not given otherwise."),
+                                            "points-width", Label.LIFT_POINTS_WIDTH,
+                                            "mm", LiftSaid.Part.POINT_LEFT_OF_CENTRE, Help.LIFT_POINTS_WIDTH),
                                     Ask.quantity(
-                                            "points-rear-width",
-                                            "Rear points apart",
-                                            "mm",
-                                            "",
-                                            "Left to right rear lift points, where they are wider or narrower."),
+                                            "points-rear-width", Label.LIFT_POINTS_REAR_WIDTH,
+                                            "mm", null, Help.LIFT_POINTS_REAR_WIDTH),
                                     Ask.words(
-                                            "points",
-                                            "Points one by one",
-                                            "LF 650 750; RF 700 -740; LR 2150 745; RR 2150 -745",
-                                            "lift points",
-                                            "Each lift point, as LF 650 750: behind the front axle and left of the centre, to the right negative; in place of the three above."),
+                                            "points", Label.LIFT_POINTS,
+                                            "LF 650 750; RF 700 -740; LR 2150 745; RR 2150 -745", Help.LIFT_POINTS),
                                     Ask.quantity(
-                                            "arm-rating",
-                                            "Rating of an arm",
-                                            "kg",
-                                            "rating of an arm",
-                                            "Rating on the plate of one arm."),
+                                            "arm-rating", Label.LIFT_ARM_RATING,
+                                            "kg", LiftSaid.Part.ARM_RATING, Help.LIFT_ARM_RATING),
                                     Ask.quantity(
-                                            "hoist-rating",
-                                            "Rating of the hoist",
-                                            "kg",
-                                            "rating of the hoist",
-                                            "Rating on the plate of the hoist."),
+                                            "hoist-rating", Label.LIFT_HOIST_RATING,
+                                            "kg", LiftSaid.Part.HOIST_RATING, Help.LIFT_HOIST_RATING),
                                     Ask.number(
-                                            "left-share",
-                                            "Left side",
-                                            "%",
-                                            "left share of the load",
-                                            "Share of the load on the left wheels; 50 if not given."),
+                                            "left-share", Label.LIFT_LEFT_SHARE,
+                                            "%", LiftSaid.Part.LEFT_SHARE, Help.LIFT_LEFT_SHARE),
                                     Ask.quantity(
-                                            "track",
-                                            "Track",
-                                            "mm",
-                                            "track",
-                                            "Left wheels to right wheels; 1600 mm if not given."),
+                                            "track", Label.LIFT_TRACK,
+                                            "mm", LiftSaid.Part.TRACK, new Otherwise(Help.LIFT_TRACK, new Amount(USUAL_TRACK_MM, "mm", 0))),
                                     Ask.quantity(
-                                            "wheels-off",
-                                            "Wheels off, each",
-                                            "kg",
-                                            "mass of the front wheels",
-                                            "All four wheels are off, each of this mass; on if not given."),
+                                            "wheels-off", Label.LIFT_WHEELS_OFF,
+                                            "kg", null, Help.LIFT_WHEELS_OFF),
                                     new Ask(
-                                            "off",
-                                            "Parts off",
-                                            new Ask.Several("drive battery=450 kg@1500 mm", 3),
-                                            "A part that is off: its mass, and where it was behind the front axle. May be repeated.",
-                                            "part off")),
+                                            "off", Label.LIFT_OFF,
+                                            new Ask.Several(Example.PART_OFF, 3), Help.LIFT_OFF, null)),
                             List.of(
                                     "front",
                                     "rear",
@@ -145,8 +103,7 @@ final class LiftQuestion {
                                     "points-width",
                                     "arm-rating",
                                     "hoist-rating"),
-                            LiftQuestion::arms)),
-            "nothing to compute, expected --front with the loads, or --point-height with the heights",
+                            LiftQuestion::arms)), NothingAsked.LIFT,
             "cornerbook lift --front 1050 --rear 1150 --wheelbase 2800 --points-front 650 --points-rear 2150 --points-width 1500 --arm-rating 1000 --hoist-rating 4000 --off \"drive battery=450 kg@1500 mm\"");
 
     private LiftQuestion() {}
@@ -161,15 +118,12 @@ final class LiftQuestion {
                 given.quantity("arm-height"),
                 given.quantity("adapter-height", 0),
                 given.quantity("blocks", 0));
-        var shown = given.shown();
-        return List.of(new Part(
+        return List.of(Part.of(
                 "stack",
-                List.of(
-                        heights.goesUnder()
-                                ? "The arm goes under, with %s to spare".formatted(shown.show(heights.spareMm(), "mm"))
-                                : "The arm does not go under; blocks needed: %s"
-                                        .formatted(shown.show(heights.neededMm(), "mm"))),
-                heights));
+                heights,
+                heights.goesUnder()
+                        ? new AnswerSaid.ArmGoesUnder(given.told(heights.spareMm(), "mm"))
+                        : new AnswerSaid.ArmStaysOut(given.told(heights.neededMm(), "mm"))));
     }
 
     private static List<Part> arms(Given given) {
@@ -188,15 +142,15 @@ final class LiftQuestion {
         double wheelbaseMm = given.quantity("wheelbase");
         var off = new ArrayList<PartOff>();
         if (given.any("wheels-off")) {
-            off.addAll(PartOff.wheels(given.quantity("wheels-off"), wheelbaseMm));
+            double wheelKg = given.quantity("wheels-off");
+            off.addAll(given.at("wheels-off", () -> PartOff.wheels(wheelKg, wheelbaseMm)));
         }
-        given.several("off").forEach(text -> off.add(part(given, text)));
+        off.addAll(given.several("off", text -> part(given, text)));
         double armKg = given.quantity("arm-rating");
         double hoistKg = given.quantity("hoist-rating");
         if (armKg > hoistKg) {
-            throw new IllegalArgumentException(
-                    "rating of the hoist is %.0f kg, below the %.0f kg of one of its arms: read both plates again"
-                            .formatted(hoistKg, armKg));
+            throw AskException.refused(
+                    "hoist-rating", new RefusalSaid.HoistBelowArm(Amount.of(hoistKg, "kg"), Amount.of(armKg, "kg")));
         }
         var loads = ArmLoads.of(
                 new CarMass(
@@ -209,30 +163,27 @@ final class LiftQuestion {
                 off,
                 armKg,
                 hoistKg);
-        var shown = given.shown();
-        var lines = new ArrayList<String>();
+        var lines = new ArrayList<Said>();
         for (var corner : Corner.values()) {
             var arm = loads.arm(corner);
-            lines.add("Arm %s: %s, at most %s when the pads do not bear evenly: %.0f %% of its rating"
-                    .formatted(
-                            corner,
-                            shown.show(arm.loadKg(), "kg"),
-                            shown.show(arm.mostKg(), "kg"),
-                            arm.shareOfRating() * 100));
+            lines.add(new AnswerSaid.ArmCarries(
+                    corner,
+                    given.told(arm.loadKg(), "kg"),
+                    given.told(arm.mostKg(), "kg"),
+                    Amount.of(arm.shareOfRating() * 100, "%")));
         }
-        lines.add("Hoist: %s, %.0f %% of its rating"
-                .formatted(shown.show(loads.totalKg(), "kg"), loads.hoistShare() * 100));
-        lines.add("Centre of gravity: %s behind the front axle, %s inside the lift points"
-                .formatted(shown.show(loads.centreBehindFrontAxleMm(), "mm"), shown.show(loads.marginMm(), "mm")));
+        lines.add(new AnswerSaid.HoistCarries(
+                given.told(loads.totalKg(), "kg"), Amount.of(loads.hoistShare() * 100, "%")));
+        lines.add(new AnswerSaid.CentreOfGravity(
+                given.told(loads.centreBehindFrontAxleMm(), "mm"), given.told(loads.marginMm(), "mm")));
         return List.of(new Part("arms", lines, loads));
     }
 
     private static LiftPoints points(Given given) {
         if (given.any("points")) {
-            var points = PointsOneByOne.parse(given.words("points"), given);
+            var points = given.reading("points", text -> PointsOneByOne.parse(text, given));
             if (given.any("points-front", "points-rear", "points-width") && !points.equals(pointsInPairs(given))) {
-                throw new IllegalArgumentException(
-                        "lift points one by one are not those of front, rear and width, expected one of the two");
+                throw AskException.refused("points", RefusalSaid.Plainly.POINTS_GIVEN_TWICE);
             }
             return points;
         }
@@ -254,11 +205,9 @@ final class LiftQuestion {
     private static PartOff part(Given given, String text) {
         var match = PART.matcher(text);
         if (!match.matches()) {
-            throw new IllegalArgumentException(
-                    "part off is \"%s\", expected its name, mass and place as in drive battery=450 kg@1500 mm"
-                            .formatted(text));
+            throw new Refused(new RefusalSaid.PartOffUnread(Quoted.of(text)));
         }
         return new PartOff(
-                cornerbook.core.say.Said.verbatim(match.group(1).strip()), given.quantity(match.group(2), "kg"), given.quantity(match.group(3), "mm"), 0);
+                Said.verbatim(match.group(1).strip()), given.quantity(match.group(2), "kg"), given.quantity(match.group(3), "mm"), 0);
     }
 }

@@ -4,8 +4,10 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.lift.LiftPoint;
 import cornerbook.core.lift.LiftPoints;
 import cornerbook.core.quantity.Quoted;
-import java.util.Arrays;
+import cornerbook.core.say.Listed;
+import cornerbook.core.say.Refused;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -23,16 +25,14 @@ final class PointsOneByOne {
     /**
      * The four points; a bare number is in the person's unit.
      *
-     * @throws IllegalArgumentException with one sentence that begins with "lift points"
+     * @throws Refused when they are not four of that form
      */
     static LiftPoints parse(String text, Given given) {
         var points = new EnumMap<Corner, LiftPoint>(Corner.class);
         for (var part : text.split(";", -1)) {
             var match = POINT.matcher(part);
             if (!match.matches()) {
-                throw new IllegalArgumentException(
-                        "lift points have %s, expected each as LF 650 750, parted by semicolons"
-                                .formatted(Quoted.of(part)));
+                throw new Refused(new RefusalSaid.PointsUnread(Quoted.of(part)));
             }
             points.put(
                     Corner.valueOf(match.group(1).toUpperCase(Locale.ROOT)),
@@ -44,8 +44,8 @@ final class PointsOneByOne {
 
     private static LiftPoint get(Map<Corner, LiftPoint> points, Corner corner) {
         return Optional.ofNullable(points.get(corner))
-                .orElseThrow(() -> new IllegalArgumentException("lift points lack %s, expected one for each of %s"
-                        .formatted(corner, Arrays.toString(Corner.values()))));
+                .orElseThrow(() -> new Refused(
+                        new RefusalSaid.PointsLack(corner, Listed.commas(List.of(Corner.values())))));
     }
 
     private static double length(Matcher match, int group, Given given) {

@@ -1,7 +1,19 @@
 package cornerbook.app.bench;
 
+import cornerbook.app.bench.AskSaid.Description;
+import cornerbook.app.bench.AskSaid.Help;
+import cornerbook.app.bench.AskSaid.Label;
+import cornerbook.app.bench.AskSaid.Note;
+import cornerbook.app.bench.AskSaid.NothingAsked;
+import cornerbook.app.bench.AskSaid.Otherwise;
+import cornerbook.app.bench.AskSaid.ReferencePressures;
+import cornerbook.app.bench.AskSaid.Title;
+import cornerbook.core.tyre.TyreSaid;
+import cornerbook.core.air.AirSaid;
+import cornerbook.core.say.Said;
 import cornerbook.core.air.LeakRate;
 import cornerbook.core.air.LoadPressure;
+import cornerbook.core.say.Amount;
 import cornerbook.core.tyre.LoadIndex;
 import java.util.List;
 
@@ -11,72 +23,47 @@ final class PressureQuestion {
     private static final double USUAL_EXPONENT = 0.8;
 
     static final Question QUESTION = new Question(
-            "pressure",
-            "Pressure",
-            "What to set on the gauge, what it will read over the season, what a load needs, whether a tyre leaks, whether its sensor reads right.",
+            "pressure", Title.PRESSURE, Description.PRESSURE,
             List.of(),
             List.of(
                     PressureSettingGroup.GROUP,
                     PressureSeasonGroup.GROUP,
                     new Group(
-                            "load",
-                            "Load",
-                            "The placard and the maker's table for full load outrank the formula.",
+                            "load", Title.PRESSURE_LOAD, Note.PRESSURE_LOAD,
                             List.of(
-                                    Ask.quantity("axle-load", "Axle load", "kg", "axle load", "Load of the axle."),
+                                    Ask.quantity("axle-load", Label.PRESSURE_AXLE_LOAD, "kg", AirSaid.Input.AXLE_LOAD, Help.PRESSURE_AXLE_LOAD),
                                     Ask.number(
-                                            "load-index", "Load index", "", "load index", "Load index of its tyres."),
+                                            "load-index", Label.PRESSURE_LOAD_INDEX, "", TyreSaid.Input.LOAD_INDEX, Help.PRESSURE_LOAD_INDEX),
                                     Ask.quantity(
-                                            "reference",
-                                            "Index holds at",
-                                            "kPa",
-                                            "reference pressure",
-                                            "Pressure at which the load index holds: 250 kPa standard, 290 kPa extra load, 35 psi P-metric."),
+                                            "reference", Label.PRESSURE_REFERENCE,
+                                            "kPa", AirSaid.Input.REFERENCE_PRESSURE, new ReferencePressures(Help.PRESSURE_REFERENCE, Amount.of(250, "kPa"), Amount.of(290, "kPa"), Amount.of(241.3, "kPa"))),
                                     Ask.quantity(
-                                            "at-pressure",
-                                            "Judged at",
-                                            "kPa",
-                                            "placard pressure",
-                                            "Cold pressure to be judged, as on the placard."),
+                                            "at-pressure", Label.PRESSURE_AT_PRESSURE,
+                                            "kPa", AirSaid.Input.PLACARD_PRESSURE, Help.PRESSURE_AT_PRESSURE),
                                     Ask.number(
-                                            "exponent",
-                                            "Exponent",
-                                            "",
-                                            "exponent of load on pressure",
-                                            "Exponent of load on pressure; 0.8 if not given; a lower one asks for less air."),
+                                            "exponent", Label.PRESSURE_EXPONENT,
+                                            "", AirSaid.Input.LOAD_EXPONENT, Help.PRESSURE_EXPONENT),
                                     Ask.number(
-                                            "heavier-side",
-                                            "Heavier side",
-                                            "%",
-                                            "share of the heavier wheel",
-                                            "Share of the axle load on its heavier wheel; 50 if not given.")),
+                                            "heavier-side", Label.PRESSURE_HEAVIER_SIDE,
+                                            "%", AirSaid.Input.HEAVIER_SHARE, Help.PRESSURE_HEAVIER_SIDE)),
                             List.of("axle-load", "load-index", "reference", "at-pressure"),
                             PressureQuestion::load),
                     new Group(
-                            "leak",
-                            "Slow leak",
-                            "Two cold readings with no air added between them.",
+                            "leak", Title.PRESSURE_LEAK, Note.PRESSURE_LEAK,
                             List.of(
-                                    Ask.quantity("first", "First reading", "kPa", "", "First cold reading."),
-                                    Ask.quantity("first-at", "Tyre then", "°C", "", "Temperature of the tyre then."),
+                                    Ask.quantity("first", Label.PRESSURE_FIRST, "kPa", null, Help.PRESSURE_FIRST),
+                                    Ask.quantity("first-at", Label.PRESSURE_FIRST_AT, "°C", null, Help.PRESSURE_FIRST_AT),
                                     Ask.quantity(
-                                            "second",
-                                            "Second reading",
-                                            "kPa",
-                                            "",
-                                            "Second cold reading, with no air added between."),
-                                    Ask.quantity("second-at", "Tyre then", "°C", "", "Temperature of the tyre then."),
-                                    Ask.number("days", "Days between", "", "days between", "Days between the two."),
+                                            "second", Label.PRESSURE_SECOND,
+                                            "kPa", null, Help.PRESSURE_SECOND),
+                                    Ask.quantity("second-at", Label.PRESSURE_SECOND_AT, "°C", null, Help.PRESSURE_SECOND_AT),
+                                    Ask.number("days", Label.PRESSURE_DAYS, "", AirSaid.Input.DAYS_BETWEEN, Help.PRESSURE_DAYS),
                                     Ask.quantity(
-                                            "error",
-                                            "Gauge error ±",
-                                            "kPa",
-                                            "error of the gauge",
-                                            "How far the gauge may be off; 3 kPa if not given.")),
+                                            "error", Label.PRESSURE_ERROR,
+                                            "kPa", AirSaid.Input.GAUGE_ERROR, new Otherwise(Help.PRESSURE_ERROR, Amount.of(GAUGE_ERROR_KPA, "kPa")))),
                             List.of("first", "first-at", "second", "second-at", "days"),
                             PressureQuestion::leak),
-                    PressureSensorGroup.GROUP),
-            "nothing to compute, expected --placard, --axle-load, --first, --sensor-reads, --sensor-since or --learning",
+                    PressureSensorGroup.GROUP), NothingAsked.PRESSURE,
             "cornerbook pressure --placard \"36 psi\" --tyre-at \"15 °C\" --stands-at \"-5 °C\" --months \"2,-4,-9,-8,-2\" --coldest \"-24 °C\"");
 
     private PressureQuestion() {}
@@ -93,17 +80,12 @@ final class PressureQuestion {
                 given.quantity("reference"),
                 given.number("exponent", USUAL_EXPONENT),
                 placardKpa);
-        var shown = given.shown();
-        return List.of(new Part(
+        return List.of(Part.of(
                 "load",
-                List.of(
-                        "Needed for %s on the tyre: %s cold"
-                                .formatted(
-                                        shown.show(result.tyreLoadKg(), "kg"), shown.show(result.neededKpa(), "kPa")),
-                        "At %s the tyre may carry %s"
-                                .formatted(
-                                        shown.show(placardKpa, "kPa"), shown.show(result.capacityAtPlacardKg(), "kg"))),
-                result));
+                result,
+                new AnswerSaid.LoadNeeds(given.told(result.tyreLoadKg(), "kg"), given.told(result.neededKpa(), "kPa")),
+                new AnswerSaid.LoadCarried(
+                        given.told(placardKpa, "kPa"), given.told(result.capacityAtPlacardKg(), "kg"))));
     }
 
     private static List<Part> leak(Given given) {
@@ -115,18 +97,10 @@ final class PressureQuestion {
                 new LeakRate.At(given.quantity("second"), given.quantity("second-at")),
                 given.number("days"),
                 given.quantity("error", GAUGE_ERROR_KPA));
-        var answer = switch (result.answer()) {
-            case TIGHT -> "tight";
-            case SLOW_LEAK -> "a slow leak";
-            case NOT_TOLD_APART -> "not to be told yet";
-        };
-        return List.of(new Part(
+        return List.of(Part.of(
                 "leak",
-                List.of("Loss in 30 days, temperature taken out: %s, ±%s: %s"
-                        .formatted(
-                                given.shown().show(result.lossKpa(), "kPa"),
-                                given.shown().show(result.errorKpa(), "kPa"),
-                                answer)),
-                result));
+                result,
+                new AnswerSaid.Leaks(
+                        given.told(result.lossKpa(), "kPa"), given.told(result.errorKpa(), "kPa"), result.answer())));
     }
 }

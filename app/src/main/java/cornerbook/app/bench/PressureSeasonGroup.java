@@ -1,9 +1,14 @@
 package cornerbook.app.bench;
 
-import cornerbook.words.Reader;
-import cornerbook.core.say.Refused;
+import cornerbook.app.bench.AskSaid.Help;
+import cornerbook.app.bench.AskSaid.Label;
+import cornerbook.app.bench.AskSaid.Note;
+import cornerbook.app.bench.AskSaid.Title;
+import cornerbook.core.air.AirSaid;
 import cornerbook.core.air.SeasonMonth;
 import cornerbook.core.air.SeasonPressures;
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
 import cornerbook.core.season.Climate;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,28 +24,17 @@ final class PressureSeasonGroup {
     private static final int USUAL_MONTHS_AHEAD = 7;
 
     static final Group GROUP = new Group(
-            "season",
-            "Over the season",
-            "For the placard, the temperature and altitude where the car will stand, and the gauge error above; no air lost.",
+            "season", Title.PRESSURE_SEASON, Note.PRESSURE_SEASON,
             List.of(
                     Ask.words(
-                            "months",
-                            "Mean temperature of each month to come",
-                            "2, -4, -9, -8, -2, 5",
-                            "mean temperature of a month",
-                            "Parted by commas; from the climate of the place if not given."),
+                            "months", Label.PRESSURE_MONTHS,
+                            "2, -4, -9, -8, -2, 5", Help.PRESSURE_MONTHS),
                     Ask.quantity(
-                            "coldest",
-                            "Coldest morning",
-                            "°C",
-                            "coldest morning",
-                            "Coldest morning of these months; that of the climate if not given."),
+                            "coldest", Label.PRESSURE_COLDEST,
+                            "°C", AirSaid.Input.COLDEST_MORNING, Help.PRESSURE_COLDEST),
                     Ask.number(
-                            "months-ahead",
-                            "Months ahead",
-                            "",
-                            "months ahead",
-                            "Months of the climate, this one included; 7 if not given.")),
+                            "months-ahead", Label.PRESSURE_MONTHS_AHEAD,
+                            "", AirSaid.Input.MONTHS_AHEAD, Help.PRESSURE_MONTHS_AHEAD)),
             List.of("placard", "stands-at", "months", "coldest"),
             PressureSeasonGroup::season);
 
@@ -53,11 +47,10 @@ final class PressureSeasonGroup {
             return List.of();
         }
         if (climate == null && !(typed && given.any("coldest"))) {
-            throw new AskException(
-                    typed ? "coldest" : "months",
-                    "months of the season are half given, expected their mean temperatures and the coldest morning");
+            throw AskException.refused(typed ? "coldest" : "months", RefusalSaid.Plainly.SEASON_HALF_GIVEN);
         }
         double placardKpa = given.quantity("placard");
+        var from = typed || climate == null ? AirSaid.Origin.AS_TYPED : Said.verbatim(climate.citation());
         var start = new SeasonPressures.Start(
                 placardKpa,
                 given.quantity("stands-at"),
@@ -70,13 +63,13 @@ final class PressureSeasonGroup {
                 given.any("coldest")
                         ? given.quantity("coldest")
                         : Objects.requireNonNull(climate).coldestMorningC(),
-                typed || climate == null ? "as typed" : climate.citation());
-        return List.of(new Part("season", lines(given, season), season));
+                from);
+        return List.of(new Part("season", lines(given, season, from), season));
     }
 
     private static List<SeasonMonth> typedMonths(Given given) {
         return BETWEEN.splitAsStream(given.words("months"))
-                .map(text -> SeasonMonth.ofMean(month(given, text)))
+                .map(text -> month(given, text))
                 .toList();
     }
 
@@ -85,42 +78,38 @@ final class PressureSeasonGroup {
         return SeasonMonth.of(climate, given.today().getMonth(), count);
     }
 
-    private static double month(Given given, String text) {
+    private static SeasonMonth month(Given given, String text) {
         try {
-            return given.quantity(text, "°C");
+            return SeasonMonth.ofMean(given.quantity(text, "°C"));
         } catch (IllegalArgumentException e) {
-            throw new AskException("months", Reader.DEFAULT.say(Refused.said(e)));
+            throw AskException.unread("months", Refused.said(e));
         }
     }
 
-    private static List<String> lines(Given given, SeasonPressures season) {
-        var shown = given.shown();
-        var lines = new ArrayList<String>();
+    private static List<Said> lines(Given given, SeasonPressures season, Said from) {
+        var lines = new ArrayList<Said>();
         season.months().forEach(month -> {
             var mild = month.mild();
             var cold = month.cold();
+            var name = month.month();
             lines.add(
-                    month.isSpread()
-                            ? "%s: %s at %s in the morning, %s at %s in the afternoon"
-                                    .formatted(
-                                            month.name(),
-                                            shown.show(cold.pressureKpa(), "kPa"),
-                                            shown.show(cold.temperatureC(), "°C"),
-                                            shown.show(mild.pressureKpa(), "kPa"),
-                                            shown.show(mild.temperatureC(), "°C"))
-                            : "At %s to be read: %s"
-                                    .formatted(
-                                            shown.show(mild.temperatureC(), "°C"),
-                                            shown.show(mild.pressureKpa(), "kPa")));
+                    name != null && month.isSpread()
+                            ? new AnswerSaid.MonthReads(
+                                    new AirSaid.MonthName(name),
+                                    given.told(cold.pressureKpa(), "kPa"),
+                                    given.told(cold.temperatureC(), "°C"),
+                                    given.told(mild.pressureKpa(), "kPa"),
+                                    given.told(mild.temperatureC(), "°C"))
+                            : new AnswerSaid.ToBeRead(
+                                    given.told(mild.temperatureC(), "°C"), given.told(mild.pressureKpa(), "kPa")));
         });
-        lines.add("Coldest morning, %s: %s; the warning comes below %s, which leaves %s ± %s"
-                .formatted(
-                        shown.show(season.coldest().temperatureC(), "°C"),
-                        shown.show(season.coldest().pressureKpa(), "kPa"),
-                        shown.show(season.warningKpa(), "kPa"),
-                        shown.show(season.marginKpa(), "kPa"),
-                        shown.show(season.errorKpa(), "kPa")));
-        lines.add("Temperatures: " + season.temperaturesFrom());
+        lines.add(new AnswerSaid.ColdestMorning(
+                given.told(season.coldest().temperatureC(), "°C"),
+                given.told(season.coldest().pressureKpa(), "kPa"),
+                given.told(season.warningKpa(), "kPa"),
+                given.told(season.marginKpa(), "kPa"),
+                given.told(season.errorKpa(), "kPa")));
+        lines.add(new AnswerSaid.TemperaturesFrom(from));
         return lines;
     }
 }

@@ -1,9 +1,17 @@
 package cornerbook.app.bench;
 
+import cornerbook.app.bench.AskSaid.Help;
+import cornerbook.app.bench.AskSaid.Label;
+import cornerbook.app.bench.AskSaid.Note;
+import cornerbook.app.bench.AskSaid.Option;
+import cornerbook.app.bench.AskSaid.Title;
+import cornerbook.core.air.AirSaid;
 import cornerbook.core.air.PressureWarning;
 import cornerbook.core.air.SensorAge;
 import cornerbook.core.air.SensorCheck;
 import cornerbook.core.air.SensorLearning;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Said;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -14,53 +22,36 @@ final class PressureSensorGroup {
     /** How a car learns other wheels, in the words of the choice. */
     static final List<String> LEARNING = List.of("itself", "tool", "driving", "indirect");
 
+    private static final List<Ask.Option> WAYS = List.of(
+            new Ask.Option("itself", Option.ITSELF),
+            new Ask.Option("tool", Option.TOOL),
+            new Ask.Option("driving", Option.DRIVING),
+            new Ask.Option("indirect", Option.INDIRECT));
+
     static final Group GROUP = new Group(
-            "sensor",
-            "Pressure sensor",
-            "Read both on the same tyre, one right after the other. The vehicle maker's learning procedure outranks this.",
+            "sensor", Title.PRESSURE_SENSOR, Note.PRESSURE_SENSOR,
             List.of(
                     Ask.quantity(
-                            "sensor-reads",
-                            "Sensor reads",
-                            "kPa",
-                            "pressure of the sensor",
-                            "Pressure that the car or the tool shows for this wheel."),
+                            "sensor-reads", Label.PRESSURE_SENSOR_READS,
+                            "kPa", AirSaid.Input.SENSOR_PRESSURE, Help.PRESSURE_SENSOR_READS),
                     Ask.quantity(
-                            "gauge-reads",
-                            "Gauge reads",
-                            "kPa",
-                            "pressure of the gauge",
-                            "Pressure by the gauge; what it shows too much is taken off as above."),
+                            "gauge-reads", Label.PRESSURE_GAUGE_READS,
+                            "kPa", AirSaid.Input.GAUGE_PRESSURE, Help.PRESSURE_GAUGE_READS),
                     Ask.quantity(
-                            "sensor-at",
-                            "Sensor's temperature",
-                            "°C",
-                            "temperature of the sensor",
-                            "As the tool shows it; taken to be the tyre's if not given."),
+                            "sensor-at", Label.PRESSURE_SENSOR_AT,
+                            "°C", AirSaid.Input.SENSOR_TEMPERATURE, Help.PRESSURE_SENSOR_AT),
                     Ask.quantity(
-                            "gauge-at",
-                            "Tyre then",
-                            "°C",
-                            "",
-                            "Temperature of the tyre at the gauge; the sensor's if not given."),
+                            "gauge-at", Label.PRESSURE_GAUGE_AT,
+                            "°C", null, Help.PRESSURE_GAUGE_AT),
                     Ask.quantity(
-                            "sensor-placard",
-                            "Placard, cold",
-                            "kPa",
-                            "placard pressure",
-                            "Cold pressure on the placard, by which the car warns."),
+                            "sensor-placard", Label.PRESSURE_SENSOR_PLACARD,
+                            "kPa", AirSaid.Input.PLACARD_PRESSURE, Help.PRESSURE_SENSOR_PLACARD),
                     new Ask(
-                            "sensor-since",
-                            "Its battery since",
-                            new Ask.Day(),
-                            "Day from which the sensor's battery runs, year-month-day.",
-                            "battery of the sensor"),
+                            "sensor-since", Label.PRESSURE_SENSOR_SINCE,
+                            new Ask.Day(), Help.PRESSURE_SENSOR_SINCE, AirSaid.Input.SENSOR_BATTERY),
                     Ask.choice(
-                            "learning",
-                            "The car learns by",
-                            LEARNING,
-                            "way of learning",
-                            "Itself, a tool or driving; indirect when it warns by the turning of the wheels.")),
+                            "learning", Label.PRESSURE_LEARNING,
+                            WAYS, Help.PRESSURE_LEARNING)),
             List.of("sensor-reads", "gauge-reads", "sensor-placard"),
             PressureSensorGroup::answer);
 
@@ -73,15 +64,13 @@ final class PressureSensorGroup {
         }
         if (given.any("sensor-since")) {
             var age = SensorAge.of(given.day("sensor-since"), given.today());
-            parts.add(new Part(
-                    "sensorAge",
-                    List.of("The sensor's battery is %.1f years old; ten years end on %s"
-                            .formatted(age.years(), age.endsOn())),
-                    age));
+            parts.add(Part.of(
+                    "sensorAge", age, new AnswerSaid.SensorBattery(new Amount(age.years(), "", 1), age.endsOn())));
         }
         given.findWords("learning").map(PressureSensorGroup::warning).ifPresent(warning -> {
             var learning = SensorLearning.of(warning);
-            parts.add(new Part("sensorLearning", List.of("Pressure warning: " + learning.sentence()), learning));
+            parts.add(Part.of(
+                    "sensorLearning", learning, new AnswerSaid.LearnsBy(learning.sentence())));
         });
         return parts;
     }
@@ -93,22 +82,14 @@ final class PressureSensorGroup {
                 given.quantity("gauge-reads") - given.quantity("gauge-offset", 0),
                 given.find("gauge-at"),
                 given.quantity("sensor-placard"));
-        var shown = given.shown();
-        var answer = switch (check.answer()) {
-            case ACCURATE -> "accurate";
-            case OFF -> "off";
-            case USELESS -> "of no use";
-        };
-        return new Part(
+        return Part.of(
                 "sensor",
-                List.of(
-                        "The sensor reads %s too %s: %s"
-                                .formatted(
-                                        shown.show(Math.abs(check.differenceKpa()), "kPa"),
-                                        check.differenceKpa() < 0 ? "little" : "much",
-                                        answer),
-                        "The warning comes below %s".formatted(shown.show(check.warnsAtKpa(), "kPa"))),
-                check);
+                check,
+                new AnswerSaid.SensorOff(
+                        given.told(Math.abs(check.differenceKpa()), "kPa"),
+                        check.differenceKpa() < 0,
+                        check.answer()),
+                new AnswerSaid.WarnsBelow(given.told(check.warnsAtKpa(), "kPa")));
     }
 
     private static PressureWarning warning(String word) {

@@ -1,70 +1,49 @@
 package cornerbook.app.bench;
 
+import cornerbook.app.bench.AskSaid.Help;
+import cornerbook.app.bench.AskSaid.Label;
+import cornerbook.app.bench.AskSaid.Note;
+import cornerbook.app.bench.AskSaid.Otherwise;
+import cornerbook.app.bench.AskSaid.Title;
+import cornerbook.core.air.AirSaid;
+import cornerbook.core.say.Said;
 import cornerbook.core.air.PressureSetting;
+import cornerbook.core.say.Amount;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** What the gauge has to show now. */
 final class PressureSettingGroup {
     static final Group GROUP = new Group(
-            "setting",
-            "Set now",
-            "The placard is cold. The temperature is the tyre's: for a stored wheel that of the store.",
+            "setting", Title.PRESSURE_SETTING, Note.PRESSURE_SETTING,
             List.of(
                     Ask.quantity(
-                            "placard",
-                            "Placard, cold",
-                            "kPa",
-                            "placard pressure",
-                            "Cold pressure on the car's placard."),
+                            "placard", Label.PRESSURE_PLACARD,
+                            "kPa", AirSaid.Input.PLACARD_PRESSURE, Help.PRESSURE_PLACARD),
                     Ask.quantity(
-                            "tyre-at",
-                            "Tyre now",
-                            "°C",
-                            "temperature of the tyre",
-                            "Temperature of the tyre now; of the store, for a stored wheel."),
+                            "tyre-at", Label.PRESSURE_TYRE_AT,
+                            "°C", AirSaid.Input.TYRE_TEMPERATURE, Help.PRESSURE_TYRE_AT),
                     Ask.quantity(
-                            "stands-at",
-                            "Car will stand at",
-                            "°C",
-                            "temperature where it will stand",
-                            "Temperature where the car will stand."),
+                            "stands-at", Label.PRESSURE_STANDS_AT,
+                            "°C", AirSaid.Input.STANDING_TEMPERATURE, Help.PRESSURE_STANDS_AT),
                     Ask.quantity(
-                            "maximum",
-                            "Sidewall maximum",
-                            "kPa",
-                            "pressure to be set",
-                            "Maximum pressure on the tyre's sidewall; not looked at if not given."),
+                            "maximum", Label.PRESSURE_MAXIMUM,
+                            "kPa", AirSaid.Input.MAXIMUM_PRESSURE, Help.PRESSURE_MAXIMUM),
                     Ask.quantity(
-                            "altitude",
-                            "Altitude here",
-                            "m",
-                            "altitude",
-                            "Altitude of the shop; sea level if not given."),
+                            "altitude", Label.PRESSURE_ALTITUDE,
+                            "m", AirSaid.Input.ALTITUDE, Help.PRESSURE_ALTITUDE),
                     Ask.quantity(
-                            "stands-altitude",
-                            "Altitude there",
-                            "m",
-                            "",
-                            "Altitude where the car will stand; that of the shop if not given."),
+                            "stands-altitude", Label.PRESSURE_STANDS_ALTITUDE,
+                            "m", null, Help.PRESSURE_STANDS_ALTITUDE),
                     Ask.quantity(
-                            "gauge-offset",
-                            "Gauge shows too much",
-                            "kPa",
-                            "offset of the gauge",
-                            "What the gauge shows too much against a master; 0 if not given."),
+                            "gauge-offset", Label.PRESSURE_GAUGE_OFFSET,
+                            "kPa", AirSaid.Input.GAUGE_OFFSET, Help.PRESSURE_GAUGE_OFFSET),
                     Ask.quantity(
-                            "gauge-error",
-                            "Gauge error ±",
-                            "kPa",
-                            "error of the gauge",
-                            "How far the gauge may be off beyond that; 3 kPa if not given."),
+                            "gauge-error", Label.PRESSURE_GAUGE_ERROR,
+                            "kPa", AirSaid.Input.GAUGE_ERROR, new Otherwise(Help.PRESSURE_GAUGE_ERROR, Amount.of(PressureQuestion.GAUGE_ERROR_KPA, "kPa"))),
                     new Ask(
-                            "driven",
-                            "Driven within about three hours",
-                            new Ask.Tick(),
-                            "Then the tyre is warm, and no air is let out of it.",
-                            "")),
+                            "driven", Label.PRESSURE_DRIVEN,
+                            new Ask.Tick(), Help.PRESSURE_DRIVEN, null)),
             List.of("placard", "tyre-at", "stands-at"),
             PressureSettingGroup::setting);
 
@@ -100,18 +79,16 @@ final class PressureSettingGroup {
                         given.quantity("gauge-error", PressureQuestion.GAUGE_ERROR_KPA)));
         var maximumKpa = given.find("maximum");
         if (maximumKpa != null) {
-            setting.requireAtMost(maximumKpa);
+            given.at("maximum", () -> setting.requireAtMost(maximumKpa));
         }
-        var shown = given.shown();
-        return List.of(new Part(
+        return List.of(Part.of(
                 "setting",
-                List.of("Set now to %s on this gauge, ±%s, so that it is %s cold at %s"
-                        .formatted(
-                                shown.show(setting.setKpa(), "kPa"),
-                                shown.show(setting.gaugeErrorKpa(), "kPa"),
-                                shown.show(placardKpa, "kPa"),
-                                shown.show(standingC, "°C"))),
-                setting));
+                setting,
+                new AnswerSaid.SetNow(
+                        given.told(setting.setKpa(), "kPa"),
+                        given.told(setting.gaugeErrorKpa(), "kPa"),
+                        given.told(placardKpa, "kPa"),
+                        given.told(standingC, "°C"))));
     }
 
     /** As typed for the season below, else of the place; the picture does without when it is milder than where the car stands. */

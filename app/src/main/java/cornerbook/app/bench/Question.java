@@ -1,5 +1,7 @@
 package cornerbook.app.bench;
 
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -15,11 +17,11 @@ import java.util.stream.Stream;
  */
 public record Question(
         String name,
-        String title,
-        String description,
+        Said title,
+        Said description,
         List<Ask> common,
         List<Group> groups,
-        String nothingAsked,
+        Said nothingAsked,
         String example) {
     public Question {
         common = List.copyOf(common);
@@ -37,8 +39,13 @@ public record Question(
         return groups.contains(PressureSeasonGroup.GROUP);
     }
 
+    /** Names of the questions that the climate of the place answers, better than an example does. */
+    public List<String> fromClimate() {
+        return byClimate() ? PressureSeasonGroup.FROM_CLIMATE : List.of();
+    }
+
     /** Labels of what a group still needs before it can answer. */
-    public List<String> lacking(Group group, Given given) {
+    public List<Said> lacking(Group group, Given given) {
         return asks().stream()
                 .filter(ask -> group.needs().contains(ask.name()) && !given.any(ask.name()))
                 .filter(ask -> given.climate() == null || !PressureSeasonGroup.FROM_CLIMATE.contains(ask.name()))
@@ -49,15 +56,15 @@ public record Question(
     /**
      * All answers.
      *
-     * @throws AskException when something cannot be read or is missing
-     * @throws IllegalArgumentException with one sentence when core refuses, or nothing was asked
+     * @throws AskException when something cannot be read, cannot be or is missing
+     * @throws IllegalArgumentException when core refuses what belongs to no single question, or nothing was asked
      */
     public List<Part> answer(Given given) {
         var parts = new ArrayList<Part>();
         asks().forEach(given::requireReadable);
         groups.forEach(group -> parts.addAll(given.answer(group)));
         if (parts.isEmpty()) {
-            throw new IllegalArgumentException(nothingAsked);
+            throw new Refused(nothingAsked);
         }
         return parts;
     }

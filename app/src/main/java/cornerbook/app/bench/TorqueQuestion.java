@@ -1,8 +1,16 @@
 package cornerbook.app.bench;
 
+import cornerbook.app.bench.AskSaid.Description;
+import cornerbook.app.bench.AskSaid.Help;
+import cornerbook.app.bench.AskSaid.Label;
+import cornerbook.app.bench.AskSaid.Note;
+import cornerbook.app.bench.AskSaid.NothingAsked;
+import cornerbook.app.bench.AskSaid.Title;
+import cornerbook.core.say.Said;
 import cornerbook.core.torque.ScaleSetting;
 import cornerbook.core.torque.TighteningOrder;
 import cornerbook.core.torque.TorqueBar;
+import cornerbook.core.torque.TorqueSaid;
 import cornerbook.core.torque.WrenchCalibration;
 import cornerbook.core.torque.WrenchScale;
 import cornerbook.core.torque.WrenchSetting;
@@ -13,111 +21,64 @@ import java.util.stream.Collectors;
 /** What to set on the wrench, and what the torque does to the fastener. */
 final class TorqueQuestion {
     static final Question QUESTION = new Question(
-            "torque",
-            "Torque",
-            "What to set on the torque wrench, and what a torque does to a wheel fastener.",
+            "torque", Title.TORQUE, Description.TORQUE,
             List.of(Ask.quantity(
-                    "torque",
-                    "Torque asked",
-                    "N·m",
-                    "torque",
-                    "Torque that the vehicle's maker asks at the fastener.")),
+                    "torque", Label.TORQUE_TORQUE,
+                    "N·m", TorqueSaid.Part.TORQUE, Help.TORQUE_TORQUE)),
             List.of(
                     new Group(
-                            "order",
-                            "Order of tightening",
-                            "On the ground, by hand first; a wrench that clicks without moving has not measured.",
+                            "order", Title.TORQUE_ORDER, Note.TORQUE_ORDER,
                             List.of(Ask.number(
-                                    "count",
-                                    "Fasteners per wheel",
-                                    "",
-                                    "fasteners per wheel",
-                                    "Fasteners per wheel, 3 to 10.")),
+                                    "count", Label.TORQUE_COUNT,
+                                    "", TorqueSaid.Part.FASTENERS_PER_WHEEL, Help.TORQUE_COUNT)),
                             List.of("count"),
                             TorqueQuestion::order),
                     new Group(
-                            "setting",
-                            "Setting of the wrench",
-                            "",
+                            "setting", Title.TORQUE_SETTING, null,
                             List.of(
                                     Ask.quantity(
-                                            "length",
-                                            "Wrench",
-                                            "mm",
-                                            "wrench length",
-                                            "Middle of the grip to the middle of the drive; only with an adapter."),
+                                            "length", Label.TORQUE_LENGTH,
+                                            "mm", TorqueSaid.Part.WRENCH_LENGTH, Help.TORQUE_LENGTH),
                                     Ask.quantity(
-                                            "adapter",
-                                            "Adapter",
-                                            "mm",
-                                            "adapter length",
-                                            "Middle of the drive to the middle of the fastener."),
+                                            "adapter", Label.TORQUE_ADAPTER,
+                                            "mm", TorqueSaid.Part.ADAPTER_LENGTH, Help.TORQUE_ADAPTER),
                                     Ask.quantity(
-                                            "angle",
-                                            "Its angle",
-                                            "°",
-                                            "adapter angle",
-                                            "0 in line (the default), 90 square to the wrench, 180 pointing back."),
+                                            "angle", Label.TORQUE_ANGLE,
+                                            "°", TorqueSaid.Part.ADAPTER_ANGLE, Help.TORQUE_ANGLE),
                                     Ask.quantity(
-                                            "wrench-from",
-                                            "Scale from",
-                                            "N·m",
-                                            "bottom of the wrench's scale",
-                                            "Least torque on the wrench's scale."),
+                                            "wrench-from", Label.TORQUE_WRENCH_FROM,
+                                            "N·m", TorqueSaid.Part.BOTTOM_OF_SCALE, Help.TORQUE_WRENCH_FROM),
                                     Ask.quantity(
-                                            "wrench-to",
-                                            "Scale to",
-                                            "N·m",
-                                            "top of the wrench's scale",
-                                            "Most torque on the wrench's scale."),
+                                            "wrench-to", Label.TORQUE_WRENCH_TO,
+                                            "N·m", TorqueSaid.Part.TOP_OF_SCALE, Help.TORQUE_WRENCH_TO),
                                     Ask.quantity(
-                                            "wrench-offset",
-                                            "Wrench shows too much",
-                                            "N·m",
-                                            "offset of the wrench",
-                                            "What the wrench shows too much against its calibration; 0 if not given.")),
+                                            "wrench-offset", Label.TORQUE_WRENCH_OFFSET,
+                                            "N·m", TorqueSaid.Part.OFFSET_OF_WRENCH, Help.TORQUE_WRENCH_OFFSET)),
                             List.of("torque", "length", "adapter"),
                             TorqueQuestion::setting),
                     ClampLoadGroup.GROUP,
                     new Group(
-                            "bar",
-                            "Torque bar on the impact wrench",
-                            "",
+                            "bar", Title.TORQUE_BAR, null,
                             List.of(
                                     Ask.quantity(
-                                            "bar",
-                                            "Printed on the bar",
-                                            "N·m",
-                                            "torque of the bar",
-                                            "Torque printed on the torque-limiting bar."),
+                                            "bar", Label.TORQUE_BAR,
+                                            "N·m", TorqueSaid.Part.TORQUE_OF_BAR, Help.TORQUE_BAR),
                                     Ask.number(
-                                            "bar-spread",
-                                            "Spread",
-                                            "%",
-                                            "spread of the bar",
-                                            "Its spread either way, as found by trial.")),
+                                            "bar-spread", Label.TORQUE_BAR_SPREAD,
+                                            "%", TorqueSaid.Part.SPREAD_OF_BAR, Help.TORQUE_BAR_SPREAD)),
                             List.of("torque", "bar", "bar-spread"),
                             TorqueQuestion::bar),
                     new Group(
-                            "calibration",
-                            "Calibration of the wrench",
-                            "",
+                            "calibration", Title.TORQUE_CALIBRATION, null,
                             List.of(
                                     new Ask(
-                                            "calibrated",
-                                            "Calibrated on",
-                                            new Ask.Day(),
-                                            "Day of the wrench's last calibration, year-month-day.",
-                                            "wrench was calibrated"),
+                                            "calibrated", Label.TORQUE_CALIBRATED,
+                                            new Ask.Day(), Help.TORQUE_CALIBRATED, null),
                                     Ask.number(
-                                            "cycles",
-                                            "Clicks since",
-                                            "",
-                                            "cycles of the wrench",
-                                            "Clicks since then; 0 if not given.")),
+                                            "cycles", Label.TORQUE_CYCLES,
+                                            "", null, Help.TORQUE_CYCLES)),
                             List.of("calibrated"),
-                            TorqueQuestion::calibration)),
-            "torque alone asks nothing, expected --adapter, --thread, --count, --bar or --calibrated with it",
+                            TorqueQuestion::calibration)), NothingAsked.TORQUE,
             "cornerbook torque \"98 lbf·ft\" --adapter \"6 in\" --length \"18 in\" --thread M14x1.5 --class 10.9 --count 5");
 
     private TorqueQuestion() {}
@@ -126,9 +87,10 @@ final class TorqueQuestion {
         if (!given.any("count")) {
             return List.of();
         }
-        var order = TighteningOrder.of(given.whole("count"));
+        int count = given.whole("count");
+        var order = given.at("count", () -> TighteningOrder.of(count));
         var numbers = order.order().stream().map(String::valueOf).collect(Collectors.joining(" "));
-        return List.of(new Part("order", List.of("Order, places counted clockwise from the top: " + numbers), order));
+        return List.of(Part.of("order", order, new AnswerSaid.TighteningPlaces(numbers)));
     }
 
     private static List<Part> setting(Given given) {
@@ -144,24 +106,18 @@ final class TorqueQuestion {
             var setting = WrenchSetting.of(
                     torqueNm, given.quantity("length"), given.quantity("adapter"), given.quantity("angle", 0));
             settingNm = setting.settingNm();
-            parts.add(new Part(
+            parts.add(Part.of(
                     "setting",
-                    List.of("Set the wrench to %s, so that the fastener gets %s"
-                            .formatted(
-                                    given.shown().show(settingNm, "N·m"),
-                                    given.shown().show(torqueNm, "N·m"))),
-                    setting));
+                    setting,
+                    new AnswerSaid.SetWrench(given.told(settingNm, "N·m"), given.told(torqueNm, "N·m"))));
         }
         if (scale) {
             var onScale = ScaleSetting.of(
                     new WrenchScale(given.quantity("wrench-from"), given.quantity("wrench-to")),
                     settingNm,
                     given.quantity("wrench-offset", 0));
-            parts.add(new Part(
-                    "wrench",
-                    List.of("To be read on this wrench: %s"
-                            .formatted(given.shown().show(onScale.settingNm(), "N·m"))),
-                    onScale));
+            parts.add(Part.of(
+                    "wrench", onScale, new AnswerSaid.ReadOnWrench(given.told(onScale.settingNm(), "N·m"))));
         }
         return parts;
     }
@@ -171,13 +127,10 @@ final class TorqueQuestion {
             return List.of();
         }
         var band = TorqueBar.of(given.quantity("torque"), given.quantity("bar"), given.number("bar-spread"));
-        return List.of(new Part(
+        return List.of(Part.of(
                 "bar",
-                List.of("Torque bar: ends between %s and %s"
-                        .formatted(
-                                given.shown().show(band.leastNm(), "N·m"),
-                                given.shown().show(band.mostNm(), "N·m"))),
-                band));
+                band,
+                new AnswerSaid.BarEnds(given.told(band.leastNm(), "N·m"), given.told(band.mostNm(), "N·m"))));
     }
 
     private static List<Part> calibration(Given given) {
@@ -185,10 +138,9 @@ final class TorqueQuestion {
             return List.of();
         }
         var cycles = given.findWhole("cycles");
-        var due = WrenchCalibration.of(given.day("calibrated"), cycles == null ? 0 : cycles, given.today());
-        return List.of(new Part(
-                "calibration",
-                List.of("Wrench calibration: due on %s or after %d cycles".formatted(due.dueOn(), due.cyclesLeft())),
-                due));
+        var calibrated = given.day("calibrated");
+        var due = given.at(
+                "calibrated", () -> WrenchCalibration.of(calibrated, cycles == null ? 0 : cycles, given.today()));
+        return List.of(Part.of("calibration", due, new AnswerSaid.WrenchDue(due.dueOn(), due.cyclesLeft())));
     }
 }

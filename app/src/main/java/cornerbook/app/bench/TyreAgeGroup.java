@@ -1,17 +1,19 @@
 package cornerbook.app.bench;
 
+import cornerbook.app.bench.AskSaid.Help;
+import cornerbook.app.bench.AskSaid.Label;
+import cornerbook.app.bench.AskSaid.Note;
+import cornerbook.app.bench.AskSaid.Title;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.finding.Limit;
-import cornerbook.core.season.Dates;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Said;
 import cornerbook.core.tyre.AgeRule;
 import cornerbook.core.tyre.Tin;
 import cornerbook.core.tyre.TyreAge;
 import cornerbook.core.tyre.judge.AgeRules;
-import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.jspecify.annotations.Nullable;
 
 /** Plant, week and age of a tyre from its identification number. */
 final class TyreAgeGroup {
@@ -19,26 +21,19 @@ final class TyreAgeGroup {
     private static final List<Limit> LIMITS = LimitsFile.load();
 
     static final Group GROUP = new Group(
-            "age",
-            "Date and age",
-            "The full number stands on one sidewall only; the other may lack the date.",
+            "age", Title.TYRE_AGE, Note.TYRE_AGE,
             List.of(
                     Ask.words(
-                            "tin",
-                            "TIN",
-                            "DOT 1AB C2D EFH 3519",
-                            "",
-                            "Tyre identification number with or without DOT, or only its last four digits."),
+                            "tin", Label.TYRE_TIN,
+                            "DOT 1AB C2D EFH 3519", Help.TYRE_TIN),
                     Ask.choice(
-                            "place",
-                            "Place",
+                            "place", Label.TYRE_PLACE,
                             LIMITS.stream()
                                     .map(Limit::jurisdiction)
                                     .filter(code -> !code.equals(HOUSE))
                                     .distinct()
-                                    .toList(),
-                            "place",
-                            "Whose age rule counts; that of the house if not given, or if the place has none.")),
+                                    .map(code -> new Ask.Option(code, Said.verbatim(code)))
+                                    .toList(), Help.TYRE_PLACE)),
             List.of("tin"),
             TyreAgeGroup::answer);
 
@@ -57,29 +52,23 @@ final class TyreAgeGroup {
         return List.of(new Part("age", lines(age, rule), age));
     }
 
-    private static List<String> lines(TyreAge age, AgeRule rule) {
-        var lines = new ArrayList<String>();
+    private static List<Said> lines(TyreAge age, AgeRule rule) {
         var code = age.tin().dateCode();
         var from = age.madeFrom();
         var to = age.madeTo();
-        if (code == null || from == null || to == null) {
-            lines.add("Made before 2000: over %.0f years old".formatted(Math.floor(age.ageYears())));
-        } else {
-            lines.add("Made in week %d of %d, %s to %s: %.1f years old"
-                    .formatted(code.week(), code.year(), Dates.written(from), Dates.written(to), age.ageYears()));
-        }
-        var plant = age.plantCode();
-        lines.add(plant == null ? "No plant code was read" : "Plant code %s".formatted(plant));
-        lines.add(
-                switch (age.answer()) {
-                    case YOUNG -> "Young enough%s".formatted(when(", inspected from ", age.inspectFrom()));
-                    case INSPECT -> "Inspected every year%s".formatted(when(", replaced by ", age.replaceBy()));
-                    case REPLACE -> "Replace it: %.0f years are the most".formatted(rule.replaceYears());
-                });
-        return lines;
-    }
-
-    private static String when(String words, @Nullable LocalDate day) {
-        return day == null ? "" : words + Dates.written(day);
+        return List.of(
+                code == null || from == null || to == null
+                        ? new AnswerSaid.MadeBefore2000((int) age.ageYears())
+                        : new AnswerSaid.MadeIn(
+                                code.week(), String.valueOf(code.year()), from, to, new Amount(age.ageYears(), "", 1)),
+                new AnswerSaid.Plant(age.plantCode()),
+                new AnswerSaid.AgeAsks(
+                        age.answer(),
+                        switch (age.answer()) {
+                            case YOUNG -> age.inspectFrom();
+                            case INSPECT -> age.replaceBy();
+                            case REPLACE -> null;
+                        },
+                        (int) Math.round(rule.replaceYears())));
     }
 }

@@ -1,40 +1,37 @@
 package cornerbook.app.bench;
 
+import cornerbook.app.bench.AskSaid.Example;
+import cornerbook.app.bench.AskSaid.Help;
+import cornerbook.app.bench.AskSaid.Label;
+import cornerbook.app.bench.AskSaid.Note;
+import cornerbook.app.bench.AskSaid.Title;
+import cornerbook.core.tyre.TyreSaid;
 import cornerbook.core.quantity.Quoted;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
 import cornerbook.core.tyre.CircumferenceDifference;
 import cornerbook.core.tyre.CircumferenceDifference.Kind;
 import cornerbook.core.tyre.TyreSize;
-import cornerbook.words.Shown;
 import java.util.List;
 import java.util.regex.Pattern;
 
 /** How far the tyres of an axle or of all four wheels differ, against the car's own kind of limit. */
 final class TyreDifferenceGroup {
-    private static final Pattern LEFT_OF_NEW = Pattern.compile("(.+?)\\s+of\\s+(.+)");
+    private static final Pattern LEFT_OF_NEW = Pattern.compile("(.+?)\\s+(?:of|de|sur)\\s+(.+)");
 
     static final Group GROUP = new Group(
-            "circumference",
-            "Difference on an axle or between the axles",
-            "The limit is the car maker's, in its own kind: of circumference or of tread depth. A measured circumference outranks the computed one.",
+            "circumference", Title.TYRE_CIRCUMFERENCE, Note.TYRE_CIRCUMFERENCE,
             List.of(
                     new Ask(
-                            "worn",
-                            "Size, and tread",
-                            new Ask.Several("225/55R18=5.5 of 8 mm", 4),
-                            "A tyre and its tread: what is left of what it was new, as 225/55R18=\"5.5 of 8 mm\", or what is gone, as 225/55R18=\"2.5 mm\"; two to four times.",
-                            "worn tyre"),
+                            "worn", Label.TYRE_WORN,
+                            new Ask.Several(Example.WORN, 4), Help.TYRE_WORN, TyreSaid.Input.TYRES),
                     Ask.quantity(
-                            "circumference-limit",
-                            "Limit of circumference",
-                            "mm",
-                            "limit of the circumference",
-                            "Largest difference of circumference that the car's maker allows."),
+                            "circumference-limit", Label.TYRE_CIRCUMFERENCE_LIMIT,
+                            "mm", TyreSaid.Input.CIRCUMFERENCE_LIMIT, Help.TYRE_CIRCUMFERENCE_LIMIT),
                     Ask.quantity(
-                            "tread-limit",
-                            "Or limit of tread",
-                            "mm",
-                            "limit of the tread",
-                            "Largest difference of tread depth that the car's maker allows; one of the two limits.")),
+                            "tread-limit", Label.TYRE_TREAD_LIMIT,
+                            "mm", TyreSaid.Input.TREAD_LIMIT, Help.TYRE_TREAD_LIMIT)),
             List.of("worn"),
             TyreDifferenceGroup::answer);
 
@@ -46,40 +43,33 @@ final class TyreDifferenceGroup {
         }
         boolean byTread = given.any("tread-limit");
         if (byTread && given.any("circumference-limit")) {
-            throw new AskException(
-                    "tread-limit", "limit is given of circumference and of tread, expected one of the two");
+            throw AskException.unread("tread-limit", RefusalSaid.Plainly.TWO_LIMITS);
         }
-        var tyres =
-                given.several("worn").stream().map(text -> worn(given, text)).toList();
+        var tyres = given.several("worn", text -> worn(given, text));
         var result = CircumferenceDifference.of(
                 tyres,
                 byTread ? Kind.TREAD : Kind.CIRCUMFERENCE,
                 given.quantity(byTread ? "tread-limit" : "circumference-limit"));
-        return List.of(new Part("circumference", lines(result, given.shown()), result));
+        return List.of(new Part("circumference", lines(given, result), result));
     }
 
-    private static List<String> lines(CircumferenceDifference result, Shown shown) {
-        var within = result.within() ? "within" : "above";
+    private static List<Said> lines(Given given, CircumferenceDifference result) {
+        var difference = given.told(result.differenceMm(), "mm");
+        var tread = new Amount(result.treadDifferenceMm(), "mm", 1);
         return result.kind() == Kind.TREAD
                 ? List.of(
-                        "Treads differ by %.1f mm, %s the limit of %.1f mm"
-                                .formatted(result.treadDifferenceMm(), within, result.limitMm()),
-                        "That is %s of rolling circumference".formatted(shown.show(result.differenceMm(), "mm")))
+                        new AnswerSaid.TreadsDiffer(tread, result.within(), new Amount(result.limitMm(), "mm", 1)),
+                        new AnswerSaid.ThatIsCircumference(difference))
                 : List.of(
-                        "Rolling circumferences differ by %s, %s the limit of %s"
-                                .formatted(
-                                        shown.show(result.differenceMm(), "mm"),
-                                        within,
-                                        shown.show(result.limitMm(), "mm")),
-                        "Tread gone differs by %.1f mm".formatted(result.treadDifferenceMm()));
+                        new AnswerSaid.CircumferencesDiffer(
+                                difference, result.within(), given.told(result.limitMm(), "mm")),
+                        new AnswerSaid.TreadGoneDiffers(tread));
     }
 
     private static CircumferenceDifference.Worn worn(Given given, String text) {
         int at = text.indexOf('=');
         if (at < 0) {
-            throw new IllegalArgumentException(
-                    "worn tyre is \"%s\", expected its size and the depth worn off as in 225/55R18=2 mm, or left as in 225/55R18=5.5 of 8 mm"
-                            .formatted(text));
+            throw new Refused(new RefusalSaid.WornUnread(Quoted.of(text)));
         }
         return new CircumferenceDifference.Worn(
                 TyreSize.parse(text.substring(0, at)), goneMm(given, text.substring(at + 1)));
@@ -96,8 +86,7 @@ final class TyreDifferenceGroup {
         double leftMm = given.quantity(
                 left.group(1).matches(".*[a-zA-Z\"].*") ? left.group(1) : left.group(1) + " " + unit, "mm");
         if (leftMm > newMm) {
-            throw new IllegalArgumentException(
-                    "worn tyre has %s, expected no more tread left than new".formatted(Quoted.of(text)));
+            throw new Refused(new RefusalSaid.MoreLeftThanNew(Quoted.of(text)));
         }
         return newMm - leftMm;
     }

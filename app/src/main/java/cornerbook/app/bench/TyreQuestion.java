@@ -1,10 +1,19 @@
 package cornerbook.app.bench;
 
+import cornerbook.app.bench.AskSaid.Description;
+import cornerbook.app.bench.AskSaid.Help;
+import cornerbook.app.bench.AskSaid.Label;
+import cornerbook.app.bench.AskSaid.Note;
+import cornerbook.app.bench.AskSaid.NothingAsked;
+import cornerbook.app.bench.AskSaid.Otherwise;
+import cornerbook.app.bench.AskSaid.Title;
+import cornerbook.core.tyre.TyreSaid;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Said;
 import cornerbook.core.tyre.Mounting;
 import cornerbook.core.tyre.SetFit;
 import cornerbook.core.tyre.SizeComparison;
 import cornerbook.core.tyre.TyreSize;
-import cornerbook.core.why.Step;
 import java.util.List;
 
 /** What a sidewall says, and whether another size, rim or set of wheels fits. */
@@ -14,60 +23,38 @@ final class TyreQuestion {
     private static final String MOUNTING = "5x114.3 M14x1.5 cone 64.1 ET45 7.5J";
 
     static final Question QUESTION = new Question(
-            "tyre",
-            "Tyre",
-            "What a tyre's sidewall says, and whether another size, rim or set of wheels fits the car.",
+            "tyre", Title.TYRE, Description.TYRE,
             List.of(),
             List.of(
                     TyreSizeGroup.GROUP,
                     new Group(
-                            "comparison",
-                            "Two sizes",
-                            "Makers' tyres differ from the size's geometry by up to about 1.5 %.",
+                            "comparison", Title.TYRE_COMPARISON, Note.TYRE_COMPARISON,
                             List.of(
                                     Ask.words(
-                                            "placard",
-                                            "On the placard",
-                                            SIZE,
-                                            "",
-                                            "Size on the car's placard, as \"225/55R18 98V\"."),
-                                    Ask.words("other", "The other", "235/50R18 101H", "", "Size to be compared."),
+                                            "placard", Label.TYRE_PLACARD,
+                                            SIZE, Help.TYRE_PLACARD),
+                                    Ask.words("other", Label.TYRE_OTHER, "235/50R18 101H", Help.TYRE_OTHER),
                                     Ask.quantity(
-                                            "speed",
-                                            "Speed shown",
-                                            "km/h",
-                                            "speed shown",
-                                            "Speed that the speedometer shows; 100 km/h if not given.")),
+                                            "speed", Label.TYRE_SPEED,
+                                            "km/h", TyreSaid.Input.SPEED_SHOWN, new Otherwise(Help.TYRE_SPEED, Amount.of(USUAL_SPEED_KMH, "km/h")))),
                             List.of("placard", "other"),
                             TyreQuestion::comparison),
                     TyreAgeGroup.GROUP,
                     TyreDifferenceGroup.GROUP,
                     new Group(
-                            "fit",
-                            "Another wheel on this hub",
-                            "Turn the wheel by hand and look at caliper, strut and wing before the car moves.",
+                            "fit", Title.TYRE_FIT, Note.TYRE_FIT,
                             List.of(
                                     Ask.words(
-                                            "hub",
-                                            "Hub and own wheel",
-                                            MOUNTING,
-                                            "",
-                                            "Hub and own wheel, as \"5x114.3 M14x1.5 cone 64.1 ET45 7.5J\"."),
+                                            "hub", Label.TYRE_HUB,
+                                            MOUNTING, Help.TYRE_HUB),
                                     Ask.words(
-                                            "wheel",
-                                            "The other wheel",
-                                            MOUNTING,
-                                            "",
-                                            "The other wheel, written alike."),
+                                            "wheel", Label.TYRE_WHEEL,
+                                            MOUNTING, Help.TYRE_WHEEL),
                                     Ask.quantity(
-                                            "caliper-gap",
-                                            "Gap to the caliper",
-                                            "mm",
-                                            "caliper gap",
-                                            "Least gap, measured with the wheel turned by hand; not judged if not given.")),
+                                            "caliper-gap", Label.TYRE_CALIPER_GAP,
+                                            "mm", TyreSaid.Input.CALIPER_GAP, Help.TYRE_CALIPER_GAP)),
                             List.of("hub", "wheel"),
-                            TyreQuestion::fit)),
-            "nothing to compute, expected --size, --placard, --tin, --worn or --hub",
+                            TyreQuestion::fit)), NothingAsked.TYRE,
             "cornerbook tyre --placard \"225/55R18 98V\" --other \"235/50R18 101H\" --speed \"62 mph\"");
 
     private TyreQuestion() {}
@@ -78,25 +65,20 @@ final class TyreQuestion {
         }
         var result = SizeComparison.of(
                 size(given, "placard"), size(given, "other"), given.quantity("speed", USUAL_SPEED_KMH));
-        var shown = given.shown();
-        return List.of(new Part(
+        return List.of(Part.of(
                 "comparison",
-                List.of(
-                        "%s against %s: diameter %s, circumference %s %%"
-                                .formatted(
-                                        result.other(),
-                                        result.placard(),
-                                        shown.show(result.diameterMm(), "mm"),
-                                        Step.digits(result.circumferencePercent())),
-                        "Speedometer shows %s: true speed %s"
-                                .formatted(
-                                        shown.show(result.indicatedKmh(), "km/h"),
-                                        shown.show(result.trueKmh(), "km/h")),
-                        "Tread %s the body; %.0f turns per km"
-                                .formatted(
-                                        moved(given, result.radiusMm(), "nearer to", "farther from"),
-                                        result.turnsPerKm())),
-                result));
+                result,
+                new AnswerSaid.SizesCompared(
+                        result.other().toString(),
+                        result.placard().toString(),
+                        given.told(result.diameterMm(), "mm"),
+                        Amount.significant(result.circumferencePercent(), "%", 4)),
+                new AnswerSaid.TrueSpeed(
+                        given.told(result.indicatedKmh(), "km/h"), given.told(result.trueKmh(), "km/h")),
+                new AnswerSaid.TreadMoves(
+                        size(given, result.radiusMm()),
+                        result.radiusMm() < 0,
+                        new Amount(result.turnsPerKm(), "", 0))));
     }
 
     private static List<Part> fit(Given given) {
@@ -104,20 +86,19 @@ final class TyreQuestion {
             return List.of();
         }
         var result = SetFit.of(mounting(given, "hub"), mounting(given, "wheel"), given.find("caliper-gap"));
-        return List.of(new Part(
+        return List.of(Part.of(
                 "fit",
-                List.of(
-                        result.mounts() ? "The wheel mounts on the hub" : "The wheel does not belong on the hub",
-                        "Inner edge %s, outer edge %s"
-                                .formatted(
-                                        moved(given, result.inwardMm(), "inward", "outward"),
-                                        moved(given, result.outwardMm(), "outward", "inward"))),
-                result));
+                result,
+                new AnswerSaid.WheelMounts(result.mounts()),
+                new AnswerSaid.WheelEdges(
+                        size(given, result.inwardMm()),
+                        result.inwardMm() < 0,
+                        size(given, result.outwardMm()),
+                        result.outwardMm() < 0)));
     }
 
-    private static String moved(Given given, double millimetres, String positive, String negative) {
-        return "%s %s"
-                .formatted(given.shown().show(Math.abs(millimetres), "mm"), millimetres < 0 ? negative : positive);
+    private static Said size(Given given, double millimetres) {
+        return given.told(Math.abs(millimetres), "mm");
     }
 
     private static TyreSize size(Given given, String name) {

@@ -1,31 +1,31 @@
 package cornerbook.app.bench;
 
+import cornerbook.app.bench.AskSaid.Help;
+import cornerbook.app.bench.AskSaid.Label;
+import cornerbook.app.bench.AskSaid.Note;
+import cornerbook.app.bench.AskSaid.Title;
+import cornerbook.core.tyre.TyreSaid;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Said;
 import cornerbook.core.tyre.RimFit;
 import cornerbook.core.tyre.SizeMeaning;
 import cornerbook.core.tyre.TyreSize;
-import cornerbook.core.why.Step;
 import java.util.ArrayList;
 import java.util.List;
 
 /** What one size says by itself, and on a rim of another width. */
 final class TyreSizeGroup {
+    private static final double KM_PER_MILE = 1.609344;
+
     static final Group GROUP = new Group(
-            "one-size",
-            "One size",
-            "Makers' tyres differ from the size's geometry by up to about 1.5 %; the tyre maker's table of rims outranks the range.",
+            "one-size", Title.TYRE_ONE_SIZE, Note.TYRE_ONE_SIZE,
             List.of(
                     Ask.words(
-                            "size",
-                            "Size",
-                            "225/55R18 98V",
-                            "tyre size",
-                            "As on the sidewall, with P, LT, HL, C or XL where it stands there, and load index and speed symbol."),
+                            "size", Label.TYRE_SIZE,
+                            "225/55R18 98V", Help.TYRE_SIZE),
                     Ask.number(
-                            "rim",
-                            "Rim width",
-                            "in",
-                            "rim width",
-                            "Width of the rim, as 7.5; not judged if not given.")),
+                            "rim", Label.TYRE_RIM,
+                            "in", TyreSaid.Input.RIM_WIDTH, Help.TYRE_RIM)),
             List.of("size"),
             TyreSizeGroup::answer);
 
@@ -37,7 +37,7 @@ final class TyreSizeGroup {
         }
         var size = given.reading("size", TyreSize::parse);
         var parts = new ArrayList<Part>();
-        parts.add(size(given, SizeMeaning.of(size)));
+        parts.add(size(given, given.at("size", () -> SizeMeaning.of(size))));
         if (given.any("rim")) {
             parts.add(rim(given, RimFit.of(size, given.number("rim"))));
         }
@@ -45,56 +45,49 @@ final class TyreSizeGroup {
     }
 
     private static Part size(Given given, SizeMeaning meaning) {
-        var shown = given.shown();
-        var lines = new ArrayList<>(List.of(
-                "%s: %s high, sidewall %s"
-                        .formatted(
-                                meaning.size(),
-                                shown.show(meaning.overallDiameterMm(), "mm"),
-                                shown.show(meaning.sectionHeightMm(), "mm")),
-                "Rolls %s in a turn, %.0f turns per km, %.0f per mile"
-                        .formatted(
-                                shown.show(meaning.rollingCircumferenceMm(), "mm"),
-                                meaning.turnsPerKm(),
-                                meaning.turnsPerKm() * 1.609344),
-                "Rims of %s to %s in, measured on %s in"
-                        .formatted(
-                                Step.digits(meaning.lowestRimCode()),
-                                Step.digits(meaning.highestRimCode()),
-                                Step.digits(meaning.measuringRimCode()))));
+        var lines = new ArrayList<Said>(List.of(
+                new AnswerSaid.SizeIs(
+                        meaning.size().toString(),
+                        given.told(meaning.overallDiameterMm(), "mm"),
+                        given.told(meaning.sectionHeightMm(), "mm")),
+                new AnswerSaid.Rolls(
+                        given.told(meaning.rollingCircumferenceMm(), "mm"),
+                        new Amount(meaning.turnsPerKm(), "", 0),
+                        new Amount(meaning.turnsPerKm() * KM_PER_MILE, "", 0)),
+                new AnswerSaid.Rims(
+                        inches(meaning.lowestRimCode()),
+                        inches(meaning.highestRimCode()),
+                        inches(meaning.measuringRimCode()))));
         var service = meaning.size().service();
         if (service != null) {
-            lines.add("Load index %d: %s on one tyre%s"
-                    .formatted(
-                            service.loadIndex().number(),
-                            shown.show(service.loadIndex().capacityKg(), "kg"),
-                            service.twinLoadIndex() == null
-                                    ? ""
-                                    : ", %s on each of two side by side"
-                                            .formatted(shown.show(
-                                                    service.twinLoadIndex().capacityKg(), "kg"))));
+            var index = service.loadIndex();
+            var twin = service.twinLoadIndex();
+            lines.add(new AnswerSaid.LoadIndexCarries(
+                    index.number(),
+                    given.told(index.capacityKg(), "kg"),
+                    twin == null ? null : given.told(twin.capacityKg(), "kg")));
             double highestKmh = service.speedSymbol().highestKmh();
-            lines.add("Speed symbol %s: to %s, with %s at that speed"
-                    .formatted(
-                            service.speedSymbol(),
-                            shown.show(highestKmh, "km/h"),
-                            shown.show(service.capacityKg(highestKmh), "kg")));
+            lines.add(new AnswerSaid.SpeedSymbolAllows(
+                    service.speedSymbol().toString(),
+                    given.told(highestKmh, "km/h"),
+                    given.told(service.capacityKg(highestKmh), "kg")));
         }
         var referenceKpa = meaning.referenceKpa();
         if (referenceKpa != null) {
-            lines.add("The load index holds at %s".formatted(shown.show(referenceKpa, "kPa")));
+            lines.add(new AnswerSaid.LoadIndexHoldsAt(given.told(referenceKpa, "kPa")));
         }
         return new Part("size", lines, meaning);
     }
 
     private static Part rim(Given given, RimFit fit) {
-        return new Part(
+        return Part.of(
                 "rim",
-                List.of("Section width on a rim of %s in: %s, %s"
-                        .formatted(
-                                Step.digits(fit.rimCode()),
-                                given.shown().show(fit.sectionWidthMm(), "mm"),
-                                fit.permitted() ? "a rim for this size" : "not a rim for this size")),
-                fit);
+                fit,
+                new AnswerSaid.OnRim(inches(fit.rimCode()), given.told(fit.sectionWidthMm(), "mm"), fit.permitted()));
+    }
+
+    /** Rims are measured in inches everywhere. */
+    private static Amount inches(double rimCode) {
+        return Amount.significant(rimCode, "in", 4);
     }
 }

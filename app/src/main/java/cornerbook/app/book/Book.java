@@ -43,7 +43,6 @@ import cornerbook.app.book.visit.VisitChanges;
 import cornerbook.app.book.visit.VisitLedger;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Knowledge;
-import cornerbook.core.season.Climate;
 import cornerbook.core.tool.ShopTool;
 import cornerbook.core.tread.judge.StoredWheelCheck.Identity;
 import java.nio.file.Files;

@@ -1,25 +1,24 @@
 package cornerbook.app.cli;
 
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.logging.Logger;
 import picocli.CommandLine;
 
 /** Writes a copy of the whole book. */
-@CommandLine.Command(name = "backup", description = "Write a copy of the whole book to a file that is not there yet.")
+@CommandLine.Command(name = "backup", description = "verb-backup")
 final class Backup implements Runnable {
     private static final Logger LOG = Logger.getLogger(Backup.class.getName());
 
-    private final PrintWriter out;
+    private final Terminal terminal;
 
-    @CommandLine.Parameters(paramLabel = "FILE", description = "File to write.")
+    @CommandLine.Parameters(paramLabel = "${bundle:label-file}", descriptionKey = "param-backup")
     private Path file = Path.of("");
 
     @CommandLine.Mixin
     private BookFolder folder = new BookFolder();
 
-    Backup(PrintWriter out) {
-        this.out = out;
+    Backup(Terminal terminal) {
+        this.terminal = terminal;
     }
 
     @Override
@@ -28,6 +27,6 @@ final class Backup implements Runnable {
             book.backup(file);
             LOG.info("A backup was written");
         }
-        out.println(Printed.line("Wrote " + file));
+        terminal.say(new CliSaid.Wrote(file.toString()));
     }
 }

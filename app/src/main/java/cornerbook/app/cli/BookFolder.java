@@ -8,10 +8,7 @@ import picocli.CommandLine;
 
 /** The option that says where the book is. */
 final class BookFolder {
-    @CommandLine.Option(
-            names = "--data",
-            paramLabel = "FOLDER",
-            description = "Folder of the book, or address of one in PostgreSQL (default: ${DEFAULT-VALUE}).")
+    @CommandLine.Option(names = "--data", paramLabel = "${bundle:label-folder}", descriptionKey = "option-data")
     private String place;
 
     BookFolder() {
@@ -31,8 +28,7 @@ final class BookFolder {
     /** The folder, for what is only done with one. */
     Path path() {
         if (isOnServer()) {
-            throw new CommandFailure(
-                    CommandLine.ExitCode.USAGE, "%s is on a server, expected a folder; see --data.".formatted(shown()));
+            throw new CommandFailure(CommandLine.ExitCode.USAGE, new CliSaid.OnServer(shown()));
         }
         return Path.of(place);
     }
@@ -64,8 +60,7 @@ final class BookFolder {
     /** Opens a book that is there. */
     Book openExisting() {
         if (!isOnServer() && !Book.isIn(path())) {
-            throw new CommandFailure(
-                    CommandFailure.BOOK, "There is no book in %s, expected one; see --data.".formatted(place));
+            throw new CommandFailure(CommandFailure.BOOK, new CliSaid.NoBook(place));
         }
         return open();
     }

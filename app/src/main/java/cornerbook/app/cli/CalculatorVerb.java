@@ -1,19 +1,17 @@
 package cornerbook.app.cli;
 
-import cornerbook.core.say.Refused;
-import cornerbook.words.Reader;
-
 import cornerbook.app.bench.Ask;
 import cornerbook.app.bench.AskException;
 import cornerbook.app.bench.Given;
 import cornerbook.app.bench.Part;
 import cornerbook.app.bench.Question;
+import cornerbook.app.cli.arguments.Descriptions;
 import cornerbook.app.exchange.CalculationJson;
 import cornerbook.app.unit.QuantityText;
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
 import cornerbook.core.why.Explained;
-import cornerbook.core.why.Step;
-import cornerbook.words.Shown;
-import java.io.PrintWriter;
+import cornerbook.words.Reader;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.HashMap;
@@ -33,13 +31,13 @@ final class CalculatorVerb implements Runnable {
     private static final String INDENT = "  ";
 
     private final Question question;
-    private final PrintWriter out;
+    private final Terminal terminal;
     private final Map<String, ArgSpec> arguments = new LinkedHashMap<>();
 
-    @CommandLine.Option(names = "--why", description = "Print each step with its formula and source.")
+    @CommandLine.Option(names = "--why", descriptionKey = "option-compute-why")
     private boolean why;
 
-    @CommandLine.Option(names = "--json", description = "Print inputs, results and steps as JSON.")
+    @CommandLine.Option(names = "--json", descriptionKey = "option-compute-json")
     private boolean json;
 
     private final ClimateOption climate = new ClimateOption();
@@ -49,21 +47,20 @@ final class CalculatorVerb implements Runnable {
 
     private final CommandSpec spec;
 
-    private CalculatorVerb(Question question, PrintWriter out) {
+    private CalculatorVerb(Question question, Terminal terminal) {
         this.question = question;
-        this.out = out;
+        this.terminal = terminal;
         spec = CommandSpec.forAnnotatedObject(this).name(question.name());
     }
 
     /** The verb with an option for each thing asked; what all parts need is the first parameter when it stands alone. */
-    static CommandSpec of(Question question, PrintWriter out) {
-        var verb = new CalculatorVerb(question, out);
+    static CommandSpec of(Question question, Terminal terminal) {
+        var verb = new CalculatorVerb(question, terminal);
         var spec = verb.spec;
         spec.usageMessage()
-                .description(question.description())
                 .footer(
-                        "%nQuantities carry their unit: \"98 lbf·ft\", \"6 in\", \"2300 lb\"; a bare number is in the book's unit, with --units us in that of the trade there.",
-                        "Example: " + question.example().replace("%", "%%"));
+                        "%n" + Descriptions.format(terminal.labels().of("quantities-carry-their-unit")),
+                        Descriptions.format(terminal.labels().of("example", "line", question.example())));
         // So that "-5 N·m" is read as a quantity, and refused as one.
         spec.parser().unmatchedOptionsArePositionalParams(true);
         for (var ask : question.common()) {
@@ -77,7 +74,7 @@ final class CalculatorVerb implements Runnable {
                     .exclusive(false)
                     .validate(false)
                     .multiplicity("0..1")
-                    .heading("%n" + group.title().replace("%", "%%") + "%n");
+                    .heading("%n" + verb.words(group.title()) + "%n");
             group.asks().forEach(ask -> options.addArg(verb.option(ask)));
             spec.addArgGroup(options.build());
         }
@@ -90,15 +87,14 @@ final class CalculatorVerb implements Runnable {
                 .arity("1")
                 .index("0")
                 .type(String.class)
-                .description(ask.help().replace("%", "%%"))
+                .description(words(ask.help()))
                 .build();
         arguments.put(ask.name(), parameter);
         return parameter;
     }
 
     private OptionSpec option(Ask ask) {
-        var builder =
-                OptionSpec.builder("--" + ask.name()).description(ask.help().replace("%", "%%"));
+        var builder = OptionSpec.builder("--" + ask.name()).description(words(ask.help()));
         var option = switch (ask.kind()) {
             case Ask.Tick tick -> builder.arity("0").type(boolean.class).build();
             case Ask.Several several ->
@@ -114,28 +110,33 @@ final class CalculatorVerb implements Runnable {
         return option;
     }
 
-    private static String label(Ask ask) {
+    private String words(Said said) {
+        return Descriptions.format(terminal.reader().say(said));
+    }
+
+    private String label(Ask ask) {
+        var words = terminal.labels();
         return switch (ask.kind()) {
             case Ask.Quantity quantity ->
                 switch (quantity.bookUnit()) {
-                    case "N·m" -> "TORQUE";
-                    case "mm" -> "LENGTH";
-                    case "°" -> "ANGLE";
-                    case "kg" -> "MASS";
-                    case "kPa" -> "PRESSURE";
-                    case "°C" -> "TEMPERATURE";
-                    case "m" -> "ALTITUDE";
-                    case "km/h" -> "SPEED";
-                    case "V" -> "VOLTAGE";
-                    case "A" -> "CURRENT";
-                    default -> "QUANTITY";
+                    case "N·m" -> words.of("value-torque");
+                    case "mm" -> words.of("value-length");
+                    case "°" -> words.of("value-angle");
+                    case "kg" -> words.of("value-mass");
+                    case "kPa" -> words.of("value-pressure");
+                    case "°C" -> words.of("value-temperature");
+                    case "m" -> words.of("value-altitude");
+                    case "km/h" -> words.of("value-speed");
+                    case "V" -> words.of("value-voltage");
+                    case "A" -> words.of("value-current");
+                    default -> words.of("value-quantity");
                 };
             case Ask.Count count -> "N";
-            case Ask.Words words -> "WORDS";
+            case Ask.Words text -> words.of("value-words");
             case Ask.Choice choice -> String.join("|", choice.words());
-            case Ask.Day day -> "DATE";
+            case Ask.Day day -> words.of("value-date");
             case Ask.Tick tick -> "";
-            case Ask.Several several -> "\"%s\"".formatted(several.example());
+            case Ask.Several several -> "\"%s\"".formatted(terminal.reader().say(several.example()));
         };
     }
 
@@ -151,23 +152,26 @@ final class CalculatorVerb implements Runnable {
                 question,
                 typed,
                 units.orMetric(),
-                units.find().<Shown>map(system -> system).orElse(Shown.BOTH),
+                units.find().isEmpty(),
                 LocalDate.now(ZoneId.systemDefault()),
                 climate.find());
         List<Part> parts;
         try {
             parts = question.answer(given);
         } catch (AskException unread) {
-            throw new CommandFailure(exitCode(unread), "--%s: %s".formatted(unread.ask(), unread.getMessage()));
+            throw new CommandFailure(exitCode(unread), new CliSaid.OfOption(unread.ask(), unread.said()));
         } catch (IllegalArgumentException refused) {
-            throw new CommandFailure(CommandFailure.INPUT_REFUSED, Reader.DEFAULT.say(Refused.said(refused)));
+            throw new CommandFailure(CommandFailure.INPUT_REFUSED, Refused.said(refused));
         }
         if (json) {
             var results = new LinkedHashMap<String, Explained>();
             parts.forEach(part -> results.put(part.name(), part.result()));
-            out.println(Printed.json(CalculationJson.write(question.name(), results, Reader.DEFAULT)));
+            terminal.out().println(Printed.json(CalculationJson.write(question.name(), results, terminal.reader().in(units.orMetric()))));
         } else {
-            print(parts, spec.usageMessage().width());
+            new Answers(
+                            terminal.reader().in(units.orMetric()),
+                            spec.usageMessage().width())
+                    .print(parts);
         }
     }
 
@@ -178,33 +182,46 @@ final class CalculatorVerb implements Runnable {
                 .findFirst()
                 .orElseThrow()
                 .kind();
-        boolean words = kind instanceof Ask.Words || kind instanceof Ask.Choice;
-        return words && !unread.isMissing() ? CommandFailure.INPUT_REFUSED : CommandLine.ExitCode.USAGE;
+        boolean words = kind instanceof Ask.Words || kind instanceof Ask.Choice || kind instanceof Ask.Several;
+        return unread.isRefused() || (words && !unread.isMissing())
+                ? CommandFailure.INPUT_REFUSED
+                : CommandLine.ExitCode.USAGE;
     }
 
-    private void print(List<Part> parts, int width) {
-        var cautions = new LinkedHashSet<String>();
-        parts.forEach(part -> part.result().cautions().forEach(caution -> cautions.add(Reader.DEFAULT.say(caution))));
-        cautions.forEach(caution -> print("Mind: ", caution, width));
-        boolean first = cautions.isEmpty();
-        for (var part : parts) {
-            if (!first) {
-                out.println();
-            }
-            first = false;
-            part.lines().forEach(line -> print("", line, width));
-            if (why) {
-                part.result().steps().forEach(step -> print(INDENT + "- ", words(step), width));
+    /** The answers as lines: what to mind first. */
+    private final class Answers {
+        private final Reader reader;
+        private final int width;
+
+        Answers(Reader reader, int width) {
+            this.reader = reader;
+            this.width = width;
+        }
+
+        void print(List<Part> parts) {
+            var cautions = new LinkedHashSet<Said>();
+            parts.forEach(part -> cautions.addAll(part.result().cautions()));
+            cautions.forEach(caution -> print(terminal.labels().of("mind") + " ", caution));
+            boolean first = cautions.isEmpty();
+            for (var part : parts) {
+                if (!first) {
+                    terminal.out().println();
+                }
+                first = false;
+                part.lines().forEach(line -> print("", line));
+                if (why) {
+                    part.result()
+                            .steps()
+                            .forEach(step -> print(
+                                    INDENT + "- ",
+                                    new CliSaid.StepLine(step.what(), step.shown(), step.formula(), step.source())));
+                }
             }
         }
-    }
 
-    private static String words(Step step) {
-        return "%s: %s; %s (%s)".formatted(Reader.DEFAULT.say(step.what()), Reader.DEFAULT.say(step.shown()), Reader.DEFAULT.say(step.formula()), Reader.DEFAULT.say(step.source()));
-    }
-
-    private void print(String lead, String text, int width) {
-        Printed.wrapped(lead, QuantityText.sentence(text, units.orMetric()), width)
-                .forEach(out::println);
+        private void print(String lead, Said said) {
+            Printed.wrapped(lead, QuantityText.sentence(reader.say(said), reader.units()), width)
+                    .forEach(terminal.out()::println);
+        }
     }
 }

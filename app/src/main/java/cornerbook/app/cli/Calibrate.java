@@ -6,7 +6,6 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import cornerbook.app.calibration.CalibrationPage;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.core.car.CarHistory;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -15,27 +14,25 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 
 /** Writes the page that shows whether the forecasts keep what they promise. */
-@CommandLine.Command(
-        name = "calibrate",
-        description = "Write a page with pictures that shows whether the forecasts keep what they promise.")
+@CommandLine.Command(name = "calibrate", description = "verb-calibrate")
 final class Calibrate implements Runnable {
-    private final PrintWriter out;
+    private final Terminal terminal;
 
     @CommandLine.Option(
             names = "--to",
-            paramLabel = "FOLDER",
+            paramLabel = "${bundle:label-folder}",
             required = true,
-            description = "Folder to write calibration.md and its pictures into.")
+            descriptionKey = "option-calibrate-to")
     private Path target = Path.of("");
 
     @CommandLine.Option(
             names = "--data",
-            paramLabel = "FOLDER",
-            description = "Folder of the book to look back on; the invented shop if not given.")
+            paramLabel = "${bundle:label-folder}",
+            descriptionKey = "option-calibrate-data")
     private @Nullable Path data;
 
-    Calibrate(PrintWriter out) {
-        this.out = out;
+    Calibrate(Terminal terminal) {
+        this.terminal = terminal;
     }
 
     @Override
@@ -52,10 +49,10 @@ final class Calibrate implements Runnable {
             try (var book = new BookFolder(folder).openExisting()) {
                 cars = book.listHistories();
             }
-            name = "The book in " + folder;
+            name = terminal.reader().say(new CliSaid.BookIn(folder.toString()));
         }
         var files = CalibrationPage.files(cars, name, today, Reader.DEFAULT);
         files.forEach((file, text) -> TargetFile.write(target.resolve(file), text.getBytes(UTF_8), true));
-        out.println(Printed.line("Wrote " + target.resolve("calibration.md")));
+        terminal.say(new CliSaid.Wrote(target.resolve("calibration.md").toString()));
     }
 }

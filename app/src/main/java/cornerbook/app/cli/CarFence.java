@@ -16,8 +16,7 @@ final class CarFence {
             case Judged.Failed<T> failed ->
                 throw new CommandFailure(
                         CommandFailure.FAULT,
-                        "Visit %s of %s could not be judged: the program has a fault with what was entered, %s in the log; look through its readings for a slip."
-                                .formatted(visit.id(), file, failed.faultId()));
+                        new CliSaid.VisitNotJudged(visit.id(), file.toString(), failed.faultId()));
         };
     }
 }

@@ -7,19 +7,19 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine;
 
 /** Checks that the book is sound. */
-@CommandLine.Command(name = "check", description = "Check that the book is sound.")
+@CommandLine.Command(name = "check", description = "verb-check")
 final class Check implements Callable<Integer> {
-    private final PrintWriter out;
+    private final Terminal terminal;
     private final PrintWriter err;
 
     @CommandLine.Mixin
     private BookFolder folder = new BookFolder();
 
-    @CommandLine.Option(names = "--json", description = "Print the answer as JSON.")
+    @CommandLine.Option(names = "--json", descriptionKey = "option-check-json")
     private boolean json;
 
-    Check(PrintWriter out, PrintWriter err) {
-        this.out = out;
+    Check(Terminal terminal, PrintWriter err) {
+        this.terminal = terminal;
         this.err = err;
     }
 
@@ -32,9 +32,9 @@ final class Check implements Callable<Integer> {
             problems = book.check().stream().map(Reader.DEFAULT::say).toList();
         }
         if (json) {
-            out.println(Printed.jsonOf(new Answer(problems.isEmpty(), problems)));
+            terminal.out().println(Printed.jsonOf(new Answer(problems.isEmpty(), problems)));
         } else if (problems.isEmpty()) {
-            out.println(Printed.line("The book in %s is sound.".formatted(folder.shown())));
+            terminal.say(new CliSaid.Sound(folder.shown()));
         } else {
             problems.forEach(problem -> err.println(Printed.sentence(problem)));
         }

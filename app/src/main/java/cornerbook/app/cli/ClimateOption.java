@@ -1,8 +1,7 @@
 package cornerbook.app.cli;
 
-import cornerbook.words.Reader;
-import cornerbook.core.say.Refused;
 import cornerbook.app.exchange.ClimateFile;
+import cornerbook.core.say.Refused;
 import cornerbook.core.season.Climate;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -13,10 +12,7 @@ import picocli.CommandLine;
 
 /** The option that names a climate file. */
 final class ClimateOption {
-    @CommandLine.Option(
-            names = "--climate",
-            paramLabel = "FILE",
-            description = "Climate of the place, as CSV; see docs/commands.md.")
+    @CommandLine.Option(names = "--climate", paramLabel = "${bundle:label-file}", descriptionKey = "option-climate")
     private @Nullable Path file;
 
     /** The climate; null when no file was named. */
@@ -30,10 +26,10 @@ final class ClimateOption {
         try {
             return ClimateFile.parse(Files.readString(file, StandardCharsets.UTF_8));
         } catch (IllegalArgumentException e) {
-            throw new CommandFailure(CommandFailure.INPUT_REFUSED, "%s: %s".formatted(file, Reader.DEFAULT.say(Refused.said(e))));
-        } catch (IOException e) {
             throw new CommandFailure(
-                    CommandFailure.FILE_OR_PORT, "There is no file %s that can be read.".formatted(file));
+                    CommandFailure.INPUT_REFUSED, new CliSaid.OfFile(file.toString(), null, Refused.said(e)));
+        } catch (IOException e) {
+            throw new CommandFailure(CommandFailure.FILE_OR_PORT, new CliSaid.NoFile(file.toString()));
         }
     }
 }

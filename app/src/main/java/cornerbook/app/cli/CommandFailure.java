@@ -1,8 +1,9 @@
 package cornerbook.app.cli;
 
+import cornerbook.core.say.Said;
 import java.util.List;
 
-/** A verb could not do what was asked. The message has one sentence a line. */
+/** A verb could not do what was asked. */
 final class CommandFailure extends RuntimeException {
     private static final long serialVersionUID = 1;
 
@@ -16,17 +17,24 @@ final class CommandFailure extends RuntimeException {
     static final int FILE_OR_PORT = 5;
 
     private final int exitCode;
+    private final transient List<Said> sentences;
 
-    CommandFailure(int exitCode, String sentence) {
-        super(sentence);
-        this.exitCode = exitCode;
+    CommandFailure(int exitCode, Said sentence) {
+        this(exitCode, List.of(sentence));
     }
 
-    static CommandFailure of(int exitCode, List<String> sentences) {
-        return new CommandFailure(exitCode, String.join("\n", sentences));
+    CommandFailure(int exitCode, List<? extends Said> sentences) {
+        super(sentences.toString());
+        this.exitCode = exitCode;
+        this.sentences = List.copyOf(sentences);
     }
 
     int exitCode() {
         return exitCode;
+    }
+
+    /** What a person is told, a line each. */
+    List<Said> sentences() {
+        return sentences;
     }
 }

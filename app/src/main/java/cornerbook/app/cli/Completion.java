@@ -1,27 +1,26 @@
 package cornerbook.app.cli;
 
-import java.io.PrintWriter;
 import org.jspecify.annotations.Nullable;
 import picocli.AutoComplete;
 import picocli.CommandLine;
 
 /** Prints the completion script for bash and zsh. */
-@CommandLine.Command(name = "completion", description = "Print the completion script for bash and zsh.")
+@CommandLine.Command(name = "completion", description = "verb-completion")
 final class Completion implements Runnable {
-    private final PrintWriter out;
+    private final Terminal terminal;
 
     @CommandLine.Spec
     private CommandLine.Model.@Nullable CommandSpec spec;
 
-    Completion(PrintWriter out) {
-        this.out = out;
+    Completion(Terminal terminal) {
+        this.terminal = terminal;
     }
 
     @Override
     public void run() {
         var command = spec;
         if (command != null) {
-            out.print(AutoComplete.bash("cornerbook", command.root().commandLine()));
+            terminal.out().print(AutoComplete.bash("cornerbook", command.root().commandLine()));
         }
     }
 }

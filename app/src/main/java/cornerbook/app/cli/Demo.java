@@ -4,7 +4,6 @@ import cornerbook.app.book.Book;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.sheet.Letterhead;
 import cornerbook.core.car.CarHistory;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -13,17 +12,17 @@ import java.util.concurrent.CompletableFuture;
 import picocli.CommandLine;
 
 /** Serves the book of the invented shop; makes it when it is empty. */
-@CommandLine.Command(name = "demo", description = "Serve the book of an invented shop; made when it is not there.")
+@CommandLine.Command(name = "demo", description = "verb-demo")
 final class Demo implements Runnable {
     private static final int STILL_OPEN_DAYS = 6;
 
-    private final PrintWriter out;
+    private final Terminal terminal;
 
     @CommandLine.Mixin
     private ServeOptions options = new ServeOptions(Path.of("data", "demo"));
 
-    Demo(PrintWriter out) {
-        this.out = out;
+    Demo(Terminal terminal) {
+        this.terminal = terminal;
     }
 
     @Override
@@ -36,12 +35,7 @@ final class Demo implements Runnable {
             if (book.listVehicles().isEmpty()) {
                 fill(book, invented, today);
             }
-            PageServer.serve(
-                    book,
-                    options.door(),
-                    Letterhead.ofInvented(DemoShop.NAME),
-                    "\nAll data are invented: %s. Stop with Ctrl+C.".formatted(DemoShop.NAME),
-                    out);
+            PageServer.serve(book, options.door(), Letterhead.ofInvented(DemoShop.NAME), terminal, new CliSaid.AllInvented(DemoShop.NAME));
         }
     }
 
@@ -53,9 +47,7 @@ final class Demo implements Runnable {
                 .findFirst()
                 .ifPresent(vehicle -> {
                     throw new CommandFailure(
-                            CommandFailure.BOOK,
-                            "The book in %s has the car %s, which is not of the invented shop, expected a folder without a book; see serve."
-                                    .formatted(options.place(), vehicle.id()));
+                            CommandFailure.BOOK, new CliSaid.NotInvented(options.place(), vehicle.id()));
                 });
     }
 

@@ -5,6 +5,8 @@ import cornerbook.words.Reader;
 import cornerbook.app.certificate.CertificateException;
 import cornerbook.app.certificate.ShopCertificates;
 import cornerbook.app.door.Door;
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
 import java.net.InetAddress;
 import java.net.NetworkInterface;
 import java.net.SocketException;
@@ -18,18 +20,10 @@ import picocli.CommandLine;
 
 /** Where tablets reach the pages. */
 final class DoorOptions {
-    @CommandLine.Option(
-            names = "--address",
-            paramLabel = "ADDRESS",
-            description =
-                    "Address of this machine in the shop's network, as 192.168.1.10: paired tablets may use the pages, by https at the port after --port.")
+    @CommandLine.Option(names = "--address", paramLabel = "${bundle:label-address}", descriptionKey = "option-address")
     private @Nullable String address;
 
-    @CommandLine.Option(
-            names = "--origin",
-            paramLabel = "URL",
-            description =
-                    "Address under which a proxy serves the pages with TLS, as https://bay.example. It passes requests on to --port; this machine's own pages are at the port after it, which the proxy must not reach.")
+    @CommandLine.Option(names = "--origin", paramLabel = "${bundle:label-url}", descriptionKey = "option-origin")
     private @Nullable URI origin;
 
     /**
@@ -41,18 +35,18 @@ final class DoorOptions {
         var given = address;
         var proxy = origin;
         if (given != null && !isOfThisMachine(given)) {
-            throw refused("The address %s is none of this machine, expected one as 192.168.1.10.".formatted(given));
+            throw refused(new CliSaid.NotOfThisMachine(given));
         }
         if (proxy != null) {
             if (!"https".equals(proxy.getScheme())
                     || proxy.getHost() == null
                     || !String.valueOf(proxy.getRawPath()).isEmpty()) {
-                throw refused("The origin %s is not understood, expected one as https://bay.example.".formatted(proxy));
+                throw refused(new CliSaid.OriginUnread(proxy.toString()));
             }
             try {
                 return Door.behindProxy(port, given, proxy);
             } catch (IllegalArgumentException e) {
-                throw refused("Behind a proxy the %s.".formatted(Reader.DEFAULT.say(Saying.of(e))));
+                throw refused(new CliSaid.BehindProxy(Saying.of(e)));
             }
         }
         if (given == null) {
@@ -62,13 +56,13 @@ final class DoorOptions {
             return Door.forTablets(
                     port, given, ShopCertificates.of(certificates, given, LocalDate.now(ZoneId.systemDefault())));
         } catch (CertificateException e) {
-            throw refused(Reader.DEFAULT.say(e.said()));
+            throw refused(e.said());
         } catch (IllegalArgumentException e) {
-            throw refused("For tablets the %s.".formatted(Reader.DEFAULT.say(Saying.of(e))));
+            throw refused(new CliSaid.ForTablets(Saying.of(e)));
         }
     }
 
-    private static CommandFailure refused(String sentence) {
+    private static CommandFailure refused(Said sentence) {
         return new CommandFailure(CommandFailure.FILE_OR_PORT, sentence);
     }
 

@@ -9,7 +9,8 @@ import cornerbook.app.book.record.CarRecord;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.exchange.VisitFile;
 import cornerbook.app.log.Faults;
-import java.io.PrintWriter;
+import cornerbook.core.say.Listed;
+import cornerbook.core.say.Said;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -20,51 +21,48 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 
 /** Writes cars of the book as visit files. */
-@CommandLine.Command(name = "export", description = "Write one car of the book, or all, as visit files.")
+@CommandLine.Command(name = "export", description = "verb-export")
 final class Export implements Runnable {
-    private final PrintWriter out;
+    private final Terminal terminal;
 
-    @CommandLine.Spec
-    private CommandLine.Model.@Nullable CommandSpec spec;
-
-    @CommandLine.Parameters(paramLabel = "VEHICLE", arity = "0..1", description = "Id of the car.")
+    @CommandLine.Parameters(paramLabel = "${bundle:label-vehicle}", arity = "0..1", descriptionKey = "param-export")
     private @Nullable String vehicleId;
 
-    @CommandLine.Option(names = "--all", description = "Write all cars, one file each.")
+    @CommandLine.Option(names = "--all", descriptionKey = "option-export-all")
     private boolean all;
 
     @CommandLine.Option(
             names = {"-o", "--output"},
-            paramLabel = "FOLDER",
-            description = "Folder to write to; one car is printed if not given.")
+            paramLabel = "${bundle:label-folder}",
+            descriptionKey = "option-export-output")
     private @Nullable Path output;
 
-    @CommandLine.Option(names = "--force", description = "Overwrite files that are there already.")
+    @CommandLine.Option(names = "--force", descriptionKey = "option-export-force")
     private boolean force;
 
     @CommandLine.Mixin
     private BookFolder folder = new BookFolder();
 
-    Export(PrintWriter out) {
-        this.out = out;
+    Export(Terminal terminal) {
+        this.terminal = terminal;
     }
 
     @Override
     public void run() {
         var id = vehicleId;
         if (all == (id != null)) {
-            throw usage("Name either one VEHICLE or --all.");
+            throw usage(CliSaid.Plainly.NAME_ONE_OR_ALL);
         }
         var target = output;
         if (all && target == null) {
-            throw usage("Name a folder for all cars with -o FOLDER.");
+            throw usage(CliSaid.Plainly.NAME_FOLDER_FOR_ALL);
         }
         try (var book = folder.openExisting()) {
             var ids = id != null
                     ? List.of(id)
                     : book.listVehicles().stream().map(VehicleSummary::id).toList();
             if (target == null) {
-                ids.forEach(each -> out.println(Printed.json(VisitFile.write(record(book, each)))));
+                ids.forEach(each -> terminal.out().println(Printed.json(VisitFile.write(record(book, each)))));
             } else {
                 write(book, ids, target);
             }
@@ -73,51 +71,43 @@ final class Export implements Runnable {
 
     private void write(Book book, List<String> ids, Path target) {
         var contents = new LinkedHashMap<Path, byte[]>();
-        var left = new ArrayList<String>();
+        var left = new ArrayList<Said>();
         for (var id : ids) {
             var file = target.resolve(id.replaceAll("[^A-Za-z0-9._-]", "_") + ".json");
             TargetFile.refuse(file, force);
             var written = written(book, id, left);
             if (written.isPresent() && contents.put(file, written.get()) != null) {
-                throw new CommandFailure(
-                        CommandFailure.FILE_OR_PORT,
-                        "Two cars would be written to %s, expected ids that differ in letters and digits; export them one by one."
-                                .formatted(file));
+                throw new CommandFailure(CommandFailure.FILE_OR_PORT, new CliSaid.CarsOverwrite(file.toString()));
             }
         }
         for (Map.Entry<Path, byte[]> entry : contents.entrySet()) {
             TargetFile.write(entry.getKey(), entry.getValue(), force);
-            out.println(Printed.line("Wrote " + entry.getKey()));
+            terminal.say(new CliSaid.Wrote(entry.getKey().toString()));
         }
         if (!left.isEmpty()) {
-            throw CommandFailure.of(CommandFailure.BOOK, left);
+            throw new CommandFailure(CommandFailure.BOOK, left);
         }
     }
 
     /** A car that cannot be taken out keeps no other back; it is told at the end. */
-    private static Optional<byte[]> written(Book book, String id, List<String> left) {
+    private static Optional<byte[]> written(Book book, String id, List<Said> left) {
         try {
             return Optional.of(VisitFile.write(record(book, id)).getBytes(UTF_8));
         } catch (BookException refused) {
-            left.add(Reader.DEFAULT.say(refused.said()));
+            left.add(refused.said());
         } catch (CommandFailure gone) {
             throw gone;
         } catch (RuntimeException fault) {
-            left.add("Car %s could not be written: the program has a fault with it, %s in the log."
-                    .formatted(id, Faults.note("writing car " + id, fault)));
+            left.add(new CliSaid.CarNotWritten(id, Faults.note("writing car " + id, fault)));
         }
         return Optional.empty();
     }
 
     private static CarRecord record(Book book, String id) {
-        return book.findRecord(id)
-                .orElseThrow(() -> new CommandFailure(
-                        CommandFailure.BOOK, "There is no car %s in the book, expected one of its ids.".formatted(id)));
+        return book.findRecord(id).orElseThrow(() -> new CommandFailure(CommandFailure.BOOK, new CliSaid.NoCar(id)));
     }
 
-    private CommandLine.ParameterException usage(String sentence) {
-        var command = spec;
-        return new CommandLine.ParameterException(
-                command == null ? new CommandLine(this) : command.commandLine(), sentence);
+    private static CommandFailure usage(Said sentence) {
+        return new CommandFailure(CommandLine.ExitCode.USAGE, Listed.sentences(sentence, CliSaid.Plainly.SEE_HELP));
     }
 }

@@ -12,34 +12,26 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 
 /** Writes the handover sheet of one visit of a visit file. */
-@CommandLine.Command(
-        name = "handover",
-        description = "Write the handover sheet of a visit file as PDF; no book is needed.")
+@CommandLine.Command(name = "handover", description = "verb-handover")
 final class Handover implements Runnable {
-    private final PrintWriter out;
+    private final Terminal terminal;
 
-    @CommandLine.Parameters(paramLabel = "FILE", description = "Visit file.")
+    @CommandLine.Parameters(paramLabel = "${bundle:label-file}", descriptionKey = "param-handover")
     private Path file = Path.of("");
 
     @CommandLine.Option(
             names = {"-o", "--output"},
-            paramLabel = "OUT",
-            description = "Sheet to write; the visit file's name with .pdf if not given.")
+            paramLabel = "${bundle:label-out}",
+            descriptionKey = "option-handover-output")
     private @Nullable Path output;
 
-    @CommandLine.Option(
-            names = "--visit",
-            paramLabel = "ID",
-            description = "Visit of the sheet; the last one if not given.")
+    @CommandLine.Option(names = "--visit", paramLabel = "${bundle:label-id}", descriptionKey = "option-handover-visit")
     private @Nullable String visitId;
 
-    @CommandLine.Option(
-            names = "--shop",
-            paramLabel = "NAME",
-            description = "Name of the shop, as it is printed on top.")
+    @CommandLine.Option(names = "--shop", paramLabel = "${bundle:label-name}", descriptionKey = "option-handover-shop")
     private String shopName = "";
 
-    @CommandLine.Option(names = "--force", description = "Overwrite the sheet if it is there already.")
+    @CommandLine.Option(names = "--force", descriptionKey = "option-handover-force")
     private boolean force;
 
     @CommandLine.Mixin
@@ -48,8 +40,8 @@ final class Handover implements Runnable {
     @CommandLine.Mixin
     private UnitsOption units = new UnitsOption();
 
-    Handover(PrintWriter out) {
-        this.out = out;
+    Handover(Terminal terminal) {
+        this.terminal = terminal;
     }
 
     @Override
@@ -73,6 +65,6 @@ final class Handover implements Runnable {
                         record.notesOf(visit.id()),
                         Reader.DEFAULT.in(units.orMetric())));
         TargetFile.write(target, sheet, force);
-        out.println(Printed.line("Wrote " + target));
+        terminal.say(new CliSaid.Wrote(target.toString()));
     }
 }

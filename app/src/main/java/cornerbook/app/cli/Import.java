@@ -2,28 +2,26 @@ package cornerbook.app.cli;
 
 import cornerbook.core.car.Customer;
 import cornerbook.core.car.Vehicle;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 
 /** Puts the cars of visit files into the book: all of them or none. */
-@CommandLine.Command(name = "import", description = "Put the cars of visit files into the book, all or none.")
+@CommandLine.Command(name = "import", description = "verb-import")
 final class Import implements Runnable {
-    private final PrintWriter out;
+    private final Terminal terminal;
 
-    @CommandLine.Parameters(paramLabel = "FILE", arity = "1..*", description = "Visit files, one car each.")
+    @CommandLine.Parameters(paramLabel = "${bundle:label-file}", arity = "1..*", descriptionKey = "param-import")
     private List<Path> files = List.of();
 
     @CommandLine.Mixin
     private BookFolder folder = new BookFolder();
 
-    @CommandLine.Option(names = "--json", description = "Print the ids of the cars as JSON.")
+    @CommandLine.Option(names = "--json", descriptionKey = "option-import-json")
     private boolean json;
 
-    Import(PrintWriter out) {
-        this.out = out;
+    Import(Terminal terminal) {
+        this.terminal = terminal;
     }
 
     private record Answer(List<String> imported, List<String> updatedCustomers) {}
@@ -38,18 +36,14 @@ final class Import implements Runnable {
         var vehicles =
                 records.stream().map(record -> record.history().vehicle()).toList();
         if (json) {
-            out.println(Printed.jsonOf(new Answer(
-                    vehicles.stream().map(Vehicle::id).toList(),
-                    changed.stream().map(Customer::id).toList())));
+            terminal.out()
+                    .println(Printed.jsonOf(new Answer(
+                            vehicles.stream().map(Vehicle::id).toList(),
+                            changed.stream().map(Customer::id).toList())));
         } else {
-            vehicles.forEach(
-                    vehicle -> out.println(Printed.line("Imported %s, %s".formatted(vehicle.name(), vehicle.plate()))));
-            changed.forEach(customer -> out.println(Printed.line("Updated customer %s: %s, phone %s, e-mail %s"
-                    .formatted(customer.id(), customer.name(), told(customer.phone()), told(customer.email())))));
+            vehicles.forEach(vehicle -> terminal.say(new CliSaid.Imported(vehicle.name(), vehicle.plate())));
+            changed.forEach(customer -> terminal.say(
+                    new CliSaid.UpdatedCustomer(customer.id(), customer.name(), customer.phone(), customer.email())));
         }
-    }
-
-    private static String told(@Nullable String detail) {
-        return detail == null ? "not known" : detail;
     }
 }

@@ -1,41 +1,38 @@
 package cornerbook.app.cli;
 
-import cornerbook.core.say.Listed;
-
-import cornerbook.words.Reader;
-
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.brake.seizing.LearnedSeizing;
 import cornerbook.core.brake.seizing.SeizingExposure;
 import cornerbook.core.finding.Knowledge;
 import cornerbook.core.finding.Limit;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Between;
+import cornerbook.core.say.Listed;
+import cornerbook.core.say.PlusMinus;
+import cornerbook.core.say.Said;
 import cornerbook.core.tread.WearKnowledge;
 import java.io.PrintWriter;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.Locale;
 import picocli.CommandLine;
 
 /** Learns wear rates, distances and the seizing of pads from all cars of the book. */
-@CommandLine.Command(
-        name = "learn",
-        description =
-                "Learn wear rates, distances and the seizing of pads from all cars of the book, for each forecast to start from.")
+@CommandLine.Command(name = "learn", description = "verb-learn")
 final class Learn implements Runnable {
     private static final double USUAL_KM_PER_YEAR = 15_000;
     private static final double MONTHS = 12;
     private static final int PADS = 8;
 
-    private final PrintWriter out;
+    private final Terminal terminal;
 
     @CommandLine.Mixin
     private BookFolder folder = new BookFolder();
 
-    @CommandLine.Option(names = "--json", description = "Print what was learned as JSON.")
+    @CommandLine.Option(names = "--json", descriptionKey = "option-learn-json")
     private boolean json;
 
-    Learn(PrintWriter out) {
-        this.out = out;
+    Learn(Terminal terminal) {
+        this.terminal = terminal;
     }
 
     @Override
@@ -45,84 +42,74 @@ final class Learn implements Runnable {
             knowledge = book.learn(LocalDate.now(ZoneId.systemDefault()));
         }
         if (json) {
-            out.println(Printed.jsonOf(knowledge));
+            terminal.out().println(Printed.jsonOf(knowledge));
             return;
         }
         if (knowledge.wear().rows().isEmpty()) {
-            out.println("The book has no tread reading yet; the defaults serve.");
+            terminal.say(CliSaid.Plainly.NOTHING_LEARNED);
         }
         knowledge.wear().rows().forEach(row -> {
-            out.println(Printed.line(words(row)));
+            terminal.say(wear(row));
             if (!row.open().isEmpty()) {
-                out.println(
-                        "  not learned, for the readings are too few, too much alike or contradict each other: %s; what was known before serves"
-                                .formatted(Reader.DEFAULT.say(Listed.commas(row.open()))));
+                under(new CliSaid.NotLearned(Listed.commas(row.open())));
             }
         });
         knowledge
                 .distances()
-                .forEach((season, distance) -> out.println("%s: %.0f ± %.0f km per day, from %s"
-                        .formatted(word(season), distance.meanKm(), distance.carSdKm(), cars(distance.cars()))));
+                .forEach((season, distance) -> terminal.say(new CliSaid.Distance(
+                        season, new PlusMinus(distance.meanKm(), distance.carSdKm(), "km", 0), distance.cars())));
         var seizing = knowledge.seizing();
         if (seizing != null) {
             print(seizing);
         }
     }
 
-    private static String words(WearKnowledge.Row row) {
+    private static Said wear(WearKnowledge.Row row) {
         var learned = row.learned();
         var parameters = learned.parameters();
         var errors = learned.standardErrors();
-        var model = row.tyreModel();
-        return "%s, %s-wheel drive, %s: front %.3f ± %.3f, rear %.3f ± %.3f mm per 1000 km, from %,d readings of %s"
-                .formatted(
-                        word(row.season()),
-                        word(row.drive()),
-                        model == null ? "all tyre models" : model,
-                        parameters.frontRateMmPer1000Km(),
-                        parameters.frontRateMmPer1000Km() * errors.frontRate(),
-                        parameters.rearRateMmPer1000Km(),
-                        parameters.rearRateMmPer1000Km() * errors.rearRate(),
-                        learned.readings(),
-                        cars(learned.cars()));
+        return new CliSaid.Wear(
+                row.season(),
+                row.drive(),
+                row.tyreModel(),
+                rate(parameters.frontRateMmPer1000Km(), errors.frontRate()),
+                rate(parameters.rearRateMmPer1000Km(), errors.rearRate()),
+                learned.readings(),
+                learned.cars());
+    }
+
+    private static PlusMinus rate(double mmPer1000Km, double relativeError) {
+        return new PlusMinus(mmPer1000Km, mmPer1000Km * relativeError, "mm/1000 km", 3);
     }
 
     private void print(LearnedSeizing seizing) {
         var hazard = seizing.hazard();
         var usual = SeizingExposure.usual(USUAL_KM_PER_YEAR, true);
         var year = hazard.chance(usual, 0, MONTHS);
-        out.println(
-                "pads seizing, from %,d pad times of %s: %.0f %% (%.0f to %.0f %%) in the year after cleaning, usual exposure, %,.0f km"
-                        .formatted(
-                                seizing.padTimes(),
-                                cars(seizing.cars()),
-                                100 * year.probability(),
-                                100 * year.lower(),
-                                100 * year.upper(),
-                                USUAL_KM_PER_YEAR));
+        terminal.say(new CliSaid.PadsSeize(
+                seizing.padTimes(),
+                seizing.cars(),
+                Amount.of(100 * year.probability(), "%"),
+                new Between(100 * year.lower(), 100 * year.upper(), "%", 0),
+                Amount.of(USUAL_KM_PER_YEAR, "km")));
         double risk = LimitsFile.load().stream()
                 .filter(limit -> limit.kind() == Limit.Kind.SEIZING_RISK)
                 .findFirst()
                 .orElseThrow()
                 .value();
-        out.println("  cleaning every %.0f months keeps the chance that one of %d pads seizes at or below %.0f %%"
-                .formatted(hazard.serviceIntervalMonths(usual, risk, PADS), PADS, 100 * risk));
+        under(new CliSaid.CleaningEvery(
+                (int) Math.round(hazard.serviceIntervalMonths(usual, risk, PADS)), PADS, Amount.of(100 * risk, "%")));
         var fit = seizing.fit();
         for (int j = 0; j < fit.coefficients().size(); j++) {
-            out.println("  %s: %.2f ± %.2f"
-                    .formatted(
-                            Reader.DEFAULT.say(LearnedSeizing.COEFFICIENTS.get(j)),
-                            fit.coefficients().get(j),
-                            fit.standardError(j)));
+            under(new CliSaid.Coefficient(
+                    LearnedSeizing.COEFFICIENTS.get(j),
+                    new PlusMinus(fit.coefficients().get(j), fit.standardError(j), "", 2)));
         }
-        out.println("  shape: %.2f ± %.2f".formatted(1 / fit.scale(), fit.standardErrorOfLogScale() / fit.scale()));
+        under(new CliSaid.Shape(new PlusMinus(1 / fit.scale(), fit.standardErrorOfLogScale() / fit.scale(), "", 2)));
     }
 
-    private static String cars(int cars) {
-        return cars == 1 ? "1 car" : cars + " cars";
-    }
-
-    private static String word(Enum<?> value) {
-        return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    /** Indented under what was printed before. */
+    private void under(Said said) {
+        terminal.out().println("  " + Printed.line(terminal.reader().say(said)));
     }
 }

@@ -5,28 +5,25 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 
 import cornerbook.app.bench.Questions;
 import cornerbook.app.book.store.BookException;
+import cornerbook.app.cli.arguments.LanguageChoice;
+import cornerbook.app.cli.arguments.Usage;
+import cornerbook.app.cli.arguments.WrongUse;
 import cornerbook.app.log.Faults;
 import cornerbook.app.log.Log;
 import cornerbook.app.text.PlainText;
+import cornerbook.words.UnitSystem;
 import java.io.PrintWriter;
+import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.Map;
 import picocli.CommandLine;
 
 /** The program. */
 @CommandLine.Command(
         name = "cornerbook",
-        description = "Keeps every reading at every corner of a car, and says what holds until the next visit.",
+        description = "cornerbook",
         mixinStandardHelpOptions = true,
-        exitCodeListHeading = "%nExit codes:%n",
-        exitCodeList = {
-            "0:Done.",
-            "1:The program has a fault.",
-            "2:The verb, an option or a parameter is wrong.",
-            "3:The input is refused; each sentence names file and place, or the part that cannot be.",
-            "4:The book refuses, or is not there, or is not sound.",
-            "5:A file, a backup or a port cannot be used."
-        },
         version = Main.VERSION)
 public final class Main {
     static final String VERSION = "Cornerbook 0.1.0";
@@ -40,65 +37,66 @@ public final class Main {
         System.setProperty("java.awt.headless", "true");
         var out = new PrintWriter(System.out, true, UTF_8);
         var err = new PrintWriter(System.err, true, UTF_8);
-        System.exit(run(out, err, arguments));
+        System.exit(run(System.getenv(), out, err, arguments));
     }
 
     /** Runs one verb with these outputs and gives its exit code. */
-    static int run(PrintWriter out, PrintWriter err, String... arguments) {
-        var unfit = Arrays.stream(arguments)
-                .flatMap(each -> PlainText.findUnfitInLines(each).stream())
-                .findFirst();
-        if (unfit.isPresent()) {
-            err.println("In what follows cornerbook stands %s, expected text.".formatted(Reader.DEFAULT.say(unfit.get())));
-            err.flush();
-            return CommandLine.ExitCode.USAGE;
-        }
-        var line = new CommandLine(new Main())
-                .addSubcommand(new Serve(out))
-                .addSubcommand(new Demo(out))
-                .addSubcommand(new Assess(out))
-                .addSubcommand(new Handover(out))
-                .addSubcommand(new Import(out))
-                .addSubcommand(new Export(out))
-                .addSubcommand(new Backup(out))
-                .addSubcommand(new Restore(out))
-                .addSubcommand(new Learn(out))
-                .addSubcommand(new Calibrate(out))
-                .addSubcommand(new PlaceClimate(out))
-                .addSubcommand(new Check(out, err))
-                .addSubcommand(new Completion(out));
-        Questions.ALL.forEach(question -> line.addSubcommand(CalculatorVerb.of(question, out)));
-        line.setOut(out).setErr(err).setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
-        line.setUsageHelpAutoWidth(true);
-        line.setCaseInsensitiveEnumValuesAllowed(true);
-        var usage = line.getCommandSpec().usageMessage();
-        for (var verb : line.getSubcommands().values()) {
-            verb.getCommandSpec()
-                    .mixinStandardHelpOptions(true)
-                    .usageMessage()
-                    .exitCodeListHeading(usage.exitCodeListHeading())
-                    .exitCodeList(usage.exitCodeList());
-        }
-        line.setParameterExceptionHandler((exception, given) -> {
-            err.println(Printed.sentence(String.valueOf(exception.getMessage()))
-                    + " See cornerbook --help for what is expected.");
-            return CommandLine.ExitCode.USAGE;
-        });
-        line.setExecutionExceptionHandler(
-                (exception, command, parsed) -> report(exception, command.getCommandName(), err));
-        int exitCode = line.execute(arguments);
+    static int run(Map<String, String> environment, PrintWriter out, PrintWriter err, String... arguments) {
+        var language = LanguageChoice.of(environment, arguments);
+        var terminal = new Terminal(new Reader(language, UnitSystem.METRIC, ZoneId.systemDefault()), out);
+        int exitCode = run(terminal, err, arguments);
         out.flush();
         err.flush();
         return exitCode;
     }
 
+    private static int run(Terminal terminal, PrintWriter err, String... arguments) {
+        var reader = terminal.reader();
+        var unfit = Arrays.stream(arguments)
+                .flatMap(each -> PlainText.findUnfitInLines(each).stream())
+                .findFirst();
+        if (unfit.isPresent()) {
+            err.println(Printed.sentence(reader.say(new CliSaid.UnfitArgument(unfit.get()))));
+            return CommandLine.ExitCode.USAGE;
+        }
+        var line = new CommandLine(new Main());
+        line.getCommandSpec().addOption(LanguageChoice.option());
+        line.addSubcommand(new Serve(terminal))
+                .addSubcommand(new Demo(terminal))
+                .addSubcommand(new Assess(terminal))
+                .addSubcommand(new Handover(terminal))
+                .addSubcommand(new Import(terminal))
+                .addSubcommand(new Export(terminal))
+                .addSubcommand(new Backup(terminal))
+                .addSubcommand(new Restore(terminal))
+                .addSubcommand(new Learn(terminal))
+                .addSubcommand(new Calibrate(terminal))
+                .addSubcommand(new PlaceClimate(terminal))
+                .addSubcommand(new Check(terminal, err))
+                .addSubcommand(new Completion(terminal));
+        Questions.ALL.forEach(question -> line.addSubcommand(CalculatorVerb.of(question, terminal)));
+        line.setOut(terminal.out())
+                .setErr(err)
+                .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
+        line.setUsageHelpAutoWidth(true);
+        line.setCaseInsensitiveEnumValuesAllowed(true);
+        line.getSubcommands().values().forEach(verb -> verb.getCommandSpec().mixinStandardHelpOptions(true));
+        new Usage(reader).describe(line);
+        line.setParameterExceptionHandler((exception, given) -> {
+            err.println(Printed.sentence(reader.begin(WrongUse.of(exception))) + " "
+                    + Printed.line(reader.say(CliSaid.Plainly.SEE_HELP)));
+            return CommandLine.ExitCode.USAGE;
+        });
+        line.setExecutionExceptionHandler(
+                (exception, command, parsed) -> report(exception, command.getCommandName(), reader, err));
+        return line.execute(arguments);
+    }
+
     /** Tells a person what came of a verb that failed, and gives the exit code. */
-    static int report(Exception exception, String verb, PrintWriter err) {
+    static int report(Exception exception, String verb, Reader reader, PrintWriter err) {
         return switch (exception) {
             case CommandFailure failure -> {
-                String.valueOf(failure.getMessage())
-                        .lines()
-                        .forEach(sentence -> err.println(Printed.sentence(sentence)));
+                failure.sentences().forEach(sentence -> err.println(Printed.sentence(reader.say(sentence))));
                 yield failure.exitCode();
             }
             case BookException refused -> {
@@ -108,9 +106,7 @@ public final class Main {
             default -> {
                 var file = Log.file();
                 var id = Faults.note("running " + verb, exception);
-                err.println(Printed.line(
-                        "Cornerbook has a fault and stopped (fault %s); what led to it stands in %s, without personal data."
-                                .formatted(id, file)));
+                err.println(Printed.line(reader.say(new CliSaid.FaultNoted(id, file.toString()))));
                 yield CommandLine.ExitCode.SOFTWARE;
             }
         };

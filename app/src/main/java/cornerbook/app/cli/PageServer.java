@@ -11,9 +11,10 @@ import cornerbook.app.limits.LimitsFile;
 import cornerbook.app.log.Log;
 import cornerbook.app.sheet.Letterhead;
 import cornerbook.core.assess.Assessor;
-import java.io.PrintWriter;
+import cornerbook.core.say.Said;
 import java.time.Clock;
 import java.time.ZoneId;
+import java.util.Arrays;
 import java.util.concurrent.CountDownLatch;
 import java.util.logging.Logger;
 
@@ -28,9 +29,9 @@ final class PageServer {
      * closed as well.
      *
      * @param letterhead of each handover sheet
-     * @param note printed after the address, may be empty
+     * @param notes printed after the address
      */
-    static void serve(Book book, Door door, Letterhead letterhead, String note, PrintWriter out) {
+    static void serve(Book book, Door door, Letterhead letterhead, Terminal terminal, Said... notes) {
         Log.showOn(System.err);
         CornerbookServer server;
         try {
@@ -42,37 +43,39 @@ final class PageServer {
                     letterhead,
                     new BayRoom());
         } catch (DoorException e) {
-            throw new CommandFailure(CommandFailure.FILE_OR_PORT, Reader.DEFAULT.say(e.said()));
+            throw new CommandFailure(CommandFailure.FILE_OR_PORT, e.said());
         }
-        var stopping = new Thread(() -> stop(server, book, out), "stop");
+        var stopping = new Thread(() -> stop(server, book, terminal), "stop");
         Runtime.getRuntime().addShutdownHook(stopping);
         LOG.info("%s opened the book and serves its pages on port %d".formatted(Main.VERSION, server.port()));
-        out.println("Cornerbook is at %s%s".formatted(door.deskAddress(server.port()), note));
-        if (door.origin() != null) {
-            out.println("The proxy has to pass %s on to port %d.".formatted(door.origin(), server.port()));
+        terminal.say(new CliSaid.PagesAt(door.deskAddress(server.port()).toString()));
+        Arrays.stream(notes).forEach(terminal::say);
+        var origin = door.origin();
+        if (origin != null) {
+            terminal.say(new CliSaid.ProxyPasses(origin.toString(), String.valueOf(server.port())));
         }
         if (door.isOpen()) {
-            out.println("Tablets open %s; pair them under Tablets.".formatted(door.publicAddress(server.port())));
+            terminal.say(new CliSaid.TabletsOpen(String.valueOf(door.publicAddress(server.port()))));
         }
-        out.flush();
+        terminal.out().flush();
         server.learnIfNew();
         try {
             new CountDownLatch(1).await();
         } catch (InterruptedException e) {
             Runtime.getRuntime().removeShutdownHook(stopping);
-            stop(server, book, out);
+            stop(server, book, terminal);
             Thread.currentThread().interrupt();
         }
     }
 
     /** Answers the last pages, then makes the file of the book whole. */
-    private static void stop(CornerbookServer server, Book book, PrintWriter out) {
+    private static void stop(CornerbookServer server, Book book, Terminal terminal) {
         try {
             server.stop();
             book.close();
             Log.end("The pages are stopped and the book is closed");
         } catch (BookException e) {
-            out.println(Printed.sentence(Reader.DEFAULT.say(e.said())));
+            terminal.say(e.said());
         }
     }
 }

@@ -1,29 +1,23 @@
 package cornerbook.app.cli;
 
 import cornerbook.app.exchange.ClimateFile;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 
 /** Keeps the climate of the shop's place in the book, or prints it. */
-@CommandLine.Command(
-        name = "climate",
-        description = "Keep the climate of the shop's place in the book, from a CSV file, or print it as one.")
+@CommandLine.Command(name = "climate", description = "verb-climate")
 final class PlaceClimate implements Runnable {
-    private final PrintWriter out;
+    private final Terminal terminal;
 
-    @CommandLine.Parameters(
-            paramLabel = "FILE",
-            arity = "0..1",
-            description = "Climate file; the climate that is in the book is printed if not given.")
+    @CommandLine.Parameters(paramLabel = "${bundle:label-file}", arity = "0..1", descriptionKey = "param-climate")
     private @Nullable Path file;
 
     @CommandLine.Mixin
     private BookFolder folder = new BookFolder();
 
-    PlaceClimate(PrintWriter out) {
-        this.out = out;
+    PlaceClimate(Terminal terminal) {
+        this.terminal = terminal;
     }
 
     @Override
@@ -33,9 +27,8 @@ final class PlaceClimate implements Runnable {
             try (var book = folder.openExisting()) {
                 var climate = book.climate()
                         .find()
-                        .orElseThrow(() -> new CommandFailure(
-                                CommandFailure.BOOK, "The book has no climate, expected one to be kept before."));
-                out.print(ClimateFile.write(climate));
+                        .orElseThrow(() -> new CommandFailure(CommandFailure.BOOK, CliSaid.Plainly.NO_CLIMATE));
+                terminal.out().print(ClimateFile.write(climate));
             }
             return;
         }
@@ -43,6 +36,6 @@ final class PlaceClimate implements Runnable {
         try (var book = folder.open()) {
             book.climate().put(climate);
         }
-        out.println(Printed.line("Kept the climate of " + climate.place()));
+        terminal.say(new CliSaid.KeptClimate(climate.place()));
     }
 }

@@ -13,9 +13,17 @@ final class Printed {
 
     /**
      * The text in one line, without control characters, which could steer the terminal, without marks that turn its direction,
-     * and without passwords in addresses.
+     * and without passwords in addresses; with plain blanks, for other programs to find words and numbers in it.
      */
     static String line(String text) {
+        return plain(cleaned(text));
+    }
+
+    private static String plain(String line) {
+        return line.replace('\u00a0', ' ').replace('\u202f', ' ');
+    }
+
+    private static String cleaned(String text) {
         var line = new StringBuilder(text.length());
         ServerAddress.hideIn(text)
                 .replace('\n', ' ')
@@ -32,7 +40,8 @@ final class Printed {
     }
 
     /**
-     * The same in lines that are at most so wide, broken between words; a word that is wider stands alone.
+     * The same in lines that are at most so wide, broken between words and never between a number and its unit; a word that is
+     * wider stands alone.
      *
      * @param lead what the first line begins with; the others are indented as far
      */
@@ -40,16 +49,16 @@ final class Printed {
         var lines = new ArrayList<String>();
         var line = new StringBuilder(lead);
         boolean begun = false;
-        for (var word : line(text).split(" ", -1)) {
+        for (var word : cleaned(text).split(" ", -1)) {
             if (begun && line.length() + 1 + word.length() > width) {
-                lines.add(line.toString());
+                lines.add(plain(line.toString()));
                 line = new StringBuilder(" ".repeat(lead.length()));
                 begun = false;
             }
             line.append(begun ? " " : "").append(word);
             begun = true;
         }
-        lines.add(line.toString());
+        lines.add(plain(line.toString()));
         return lines;
     }
 

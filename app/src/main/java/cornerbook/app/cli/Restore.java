@@ -1,34 +1,32 @@
 package cornerbook.app.cli;
 
 import cornerbook.app.book.Book;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import picocli.CommandLine;
 
 /** Makes a book of a backup. */
-@CommandLine.Command(name = "restore", description = "Put a backup into a folder that has no book yet.")
+@CommandLine.Command(name = "restore", description = "verb-restore")
 final class Restore implements Runnable {
-    private final PrintWriter out;
+    private final Terminal terminal;
 
-    @CommandLine.Parameters(paramLabel = "FILE", description = "Backup to read.")
+    @CommandLine.Parameters(paramLabel = "${bundle:label-file}", descriptionKey = "param-restore")
     private Path file = Path.of("");
 
     @CommandLine.Mixin
     private BookFolder folder = new BookFolder();
 
-    Restore(PrintWriter out) {
-        this.out = out;
+    Restore(Terminal terminal) {
+        this.terminal = terminal;
     }
 
     @Override
     public void run() {
         var restored = Book.restore(file, folder.path());
         var counts = restored.counts();
-        out.println(Printed.line("Restored the book in %s: %,d cars, %,d visits, %,d readings, %,d photos"
-                .formatted(folder.path(), counts.cars(), counts.visits(), counts.readings(), counts.photos())));
+        terminal.say(new CliSaid.Restored(
+                folder.path().toString(), counts.cars(), counts.visits(), counts.readings(), counts.photos()));
         if (!restored.sealed()) {
-            out.println(
-                    "The backup has no seal, as older programs wrote none: it is sound, but a changed byte may have gone unnoticed.");
+            terminal.say(CliSaid.Plainly.UNSEALED);
         }
     }
 }

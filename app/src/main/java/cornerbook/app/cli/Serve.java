@@ -6,29 +6,24 @@ import java.nio.file.Path;
 import picocli.CommandLine;
 
 /** Serves the pages of the book on this machine. */
-@CommandLine.Command(
-        name = "serve",
-        description = "Serve the pages of the book, on this machine, and to paired tablets with --address.")
+@CommandLine.Command(name = "serve", description = "verb-serve")
 final class Serve implements Runnable {
-    private final PrintWriter out;
+    private final Terminal terminal;
 
     @CommandLine.Mixin
     private ServeOptions options = new ServeOptions(Path.of("data", "book"));
 
-    @CommandLine.Option(
-            names = "--shop",
-            paramLabel = "NAME",
-            description = "Name of the shop, as it is printed on top of each handover sheet.")
+    @CommandLine.Option(names = "--shop", paramLabel = "${bundle:label-name}", descriptionKey = "option-serve-shop")
     private String shopName = "";
 
-    Serve(PrintWriter out) {
-        this.out = out;
+    Serve(Terminal terminal) {
+        this.terminal = terminal;
     }
 
     @Override
     public void run() {
         try (var book = options.open()) {
-            PageServer.serve(book, options.door(), Letterhead.of(shopName), "", out);
+            PageServer.serve(book, options.door(), Letterhead.of(shopName), terminal);
         }
     }
 }

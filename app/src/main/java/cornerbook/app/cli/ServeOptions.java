@@ -15,10 +15,7 @@ final class ServeOptions {
     @CommandLine.Mixin
     private BookFolder folder;
 
-    @CommandLine.Option(
-            names = "--port",
-            paramLabel = "PORT",
-            description = "Port to listen on (default: ${DEFAULT-VALUE}); 0 takes a free one.")
+    @CommandLine.Option(names = "--port", paramLabel = "${bundle:label-port}", descriptionKey = "option-port")
     private int port = 7411;
 
     @CommandLine.Mixin
@@ -48,14 +45,12 @@ final class ServeOptions {
         if (port < 0 || port > HIGHEST_PORT) {
             throw new CommandFailure(
                     CommandFailure.FILE_OR_PORT,
-                    "Port %d does not exist, expected 0 to %d.".formatted(port, HIGHEST_PORT));
+                    new CliSaid.NoSuchPort(String.valueOf(port), String.valueOf(HIGHEST_PORT)));
         }
         try {
             new ServerSocket(port, 1, InetAddress.getLoopbackAddress()).close();
         } catch (IOException e) {
-            throw new CommandFailure(
-                    CommandFailure.FILE_OR_PORT,
-                    "Port %d cannot be used, expected a free one; choose another one with --port.".formatted(port));
+            throw new CommandFailure(CommandFailure.FILE_OR_PORT, new CliSaid.PortTaken(String.valueOf(port)));
         }
         return folder.openToServe();
     }

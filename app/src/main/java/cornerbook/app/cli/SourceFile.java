@@ -1,10 +1,11 @@
 package cornerbook.app.cli;
 
-import cornerbook.words.Reader;
 import cornerbook.app.book.record.CarRecord;
 import cornerbook.app.exchange.VisitFile;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Visit;
+import cornerbook.core.say.Listed;
+import cornerbook.core.say.Said;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -21,25 +22,23 @@ final class SourceFile {
     static List<CarRecord> readAll(List<Path> files) {
         var today = LocalDate.now(ZoneId.systemDefault());
         var records = new ArrayList<CarRecord>();
-        var sentences = new ArrayList<String>();
+        var sentences = new ArrayList<Said>();
         for (var file : files) {
             if (!Files.isRegularFile(file) || !Files.isReadable(file)) {
-                throw new CommandFailure(
-                        CommandFailure.FILE_OR_PORT, "There is no file %s that can be read.".formatted(file));
+                throw new CommandFailure(CommandFailure.FILE_OR_PORT, new CliSaid.NoFile(file.toString()));
             }
             switch (VisitFile.read(file, today)) {
                 case VisitFile.Read read -> records.add(read.record());
                 case VisitFile.Refused refused ->
                     refused.problems()
-                            .forEach(problem -> sentences.add("%s: %s%s"
-                                    .formatted(
-                                            file,
-                                            problem.where().isEmpty() ? "" : problem.where() + ": ",
-                                            Reader.DEFAULT.say(problem.message()))));
+                            .forEach(problem -> sentences.add(new CliSaid.OfFile(
+                                    file.toString(),
+                                    problem.where().isEmpty() ? null : problem.where(),
+                                    problem.message())));
             }
         }
         if (!sentences.isEmpty()) {
-            throw CommandFailure.of(CommandFailure.INPUT_REFUSED, sentences);
+            throw new CommandFailure(CommandFailure.INPUT_REFUSED, sentences);
         }
         return records;
     }
@@ -51,8 +50,7 @@ final class SourceFile {
     /** The visit of that id, the last one when there is no id. */
     static Visit visit(CarHistory history, @Nullable String id, Path file) {
         if (history.visits().isEmpty()) {
-            throw new CommandFailure(
-                    CommandFailure.INPUT_REFUSED, "%s has no visit, expected one at least.".formatted(file));
+            throw new CommandFailure(CommandFailure.INPUT_REFUSED, new CliSaid.NoVisit(file.toString()));
         }
         if (id == null) {
             return history.visits().getLast();
@@ -62,14 +60,12 @@ final class SourceFile {
                 .findFirst()
                 .orElseThrow(() -> new CommandFailure(
                         CommandFailure.INPUT_REFUSED,
-                        "%s has no visit %s, expected one of %s."
-                                .formatted(
-                                        file,
-                                        id,
-                                        String.join(
-                                                ", ",
-                                                history.visits().stream()
-                                                        .map(Visit::id)
-                                                        .toList()))));
+                        new CliSaid.NoSuchVisit(
+                                file.toString(),
+                                id,
+                                Listed.commas(history.visits().stream()
+                                        .map(Visit::id)
+                                        .map(Said::verbatim)
+                                        .toList()))));
     }
 }

@@ -12,18 +12,15 @@ final class TargetFile {
     /** Refuses a file that is there already, unless it is forced, and one whose folder is not there. */
     static void refuse(Path target, boolean force) {
         if (Files.isDirectory(target)) {
-            throw new CommandFailure(
-                    CommandFailure.FILE_OR_PORT, "%s is a folder, expected a file to write.".formatted(target));
+            throw new CommandFailure(CommandFailure.FILE_OR_PORT, new CliSaid.IsFolder(target.toString()));
         }
         if (!force && Files.exists(target)) {
-            throw new CommandFailure(
-                    CommandFailure.FILE_OR_PORT,
-                    "%s is there already, expected another name or --force.".formatted(target));
+            throw new CommandFailure(CommandFailure.FILE_OR_PORT, new CliSaid.IsThere(target.toString()));
         }
         if (!Files.isDirectory(folder(target))) {
             throw new CommandFailure(
                     CommandFailure.FILE_OR_PORT,
-                    "There is no folder %s, expected one to write into.".formatted(folder(target)));
+                    new CliSaid.NoFolder(folder(target).toString()));
         }
     }
 
@@ -39,7 +36,7 @@ final class TargetFile {
                 Files.deleteIfExists(beside);
             }
         } catch (IOException e) {
-            throw new CommandFailure(CommandFailure.FILE_OR_PORT, "%s cannot be written.".formatted(target));
+            throw new CommandFailure(CommandFailure.FILE_OR_PORT, new CliSaid.CannotBeWritten(target.toString()));
         }
     }
 

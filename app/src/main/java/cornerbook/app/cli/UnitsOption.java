@@ -7,7 +7,7 @@ import picocli.CommandLine;
 
 /** The option that names the units of what is printed. JSON stays in the book's. */
 final class UnitsOption {
-    @CommandLine.Option(names = "--units", paramLabel = "metric|us", description = "Units of what is printed.")
+    @CommandLine.Option(names = "--units", paramLabel = "metric|us", descriptionKey = "option-units")
     private @Nullable UnitSystem units;
 
     Optional<UnitSystem> find() {

@@ -2,11 +2,11 @@ package cornerbook.app.desk;
 
 import cornerbook.app.book.Book;
 import cornerbook.app.book.bay.VisitInBay;
+import cornerbook.app.request.PageException;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.assess.Assessor;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Visit;
-import cornerbook.app.request.PageException;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;

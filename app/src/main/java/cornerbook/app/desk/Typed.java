@@ -5,6 +5,7 @@ import cornerbook.core.say.Saying;
 import cornerbook.core.quantity.Quantities;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.WrittenReading;
+import cornerbook.core.say.Refused;
 import cornerbook.words.UnitSystem;
 import java.util.Locale;
 import java.util.function.DoubleSupplier;

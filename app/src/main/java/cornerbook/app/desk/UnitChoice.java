@@ -1,7 +1,7 @@
 package cornerbook.app.desk;
 
-import cornerbook.words.UnitSystem;
 import cornerbook.app.request.Caller;
+import cornerbook.words.UnitSystem;
 
 /** The units of the person who asks. */
 public final class UnitChoice {

@@ -6,7 +6,6 @@ import cornerbook.core.finding.Finding;
 import cornerbook.core.say.Said;
 import cornerbook.core.torque.judge.Retorque;
 import cornerbook.core.tread.judge.SetForecast;
-import cornerbook.core.tread.judge.TreadPrediction;
 import cornerbook.core.wheelplan.WheelPlan;
 import cornerbook.words.Reader;
 import java.time.LocalDate;

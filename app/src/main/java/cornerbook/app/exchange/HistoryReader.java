@@ -1,6 +1,5 @@
 package cornerbook.app.exchange;
 
-import cornerbook.core.say.Refused;
 import cornerbook.app.book.car.WheelChange;
 import cornerbook.app.book.record.CarRecord;
 import cornerbook.app.book.record.VisitNotes;
@@ -26,6 +25,7 @@ import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.Problem;
+import cornerbook.core.say.Refused;
 import cornerbook.core.tool.ShopTool;
 import cornerbook.core.torque.Seat;
 import cornerbook.core.torque.WheelFastener;

@@ -114,8 +114,11 @@ public final class LimitsFile {
         return Arrays.stream(words.getEnumConstants())
                 .filter(word -> word.name().equals(cell))
                 .findFirst()
-                .orElseThrow(() ->
-                        bad(line, column, Quoted.of(cell).toString(), "one of " + Arrays.toString(words.getEnumConstants())));
+                .orElseThrow(() -> bad(
+                        line,
+                        column,
+                        Quoted.of(cell).toString(),
+                        "one of " + Arrays.toString(words.getEnumConstants())));
     }
 
     private static double value(int line, String cell) {
@@ -138,7 +141,7 @@ public final class LimitsFile {
         }
     }
 
-    private static IllegalArgumentException bad(int line, String column, String was, String expected) {
+    private static IllegalArgumentException bad(int line, String column, Object was, String expected) {
         return new IllegalArgumentException(
                 "limits file line %d, %s: %s, expected %s".formatted(line, column, was, expected));
     }

@@ -1,18 +1,14 @@
 package cornerbook.app.request;
 
-import io.helidon.http.HeaderNames;
-
-import java.time.ZoneOffset;
-
-import cornerbook.words.Language;
-
-import cornerbook.words.Reader;
-
 import cornerbook.app.book.people.TabletAtWork;
 import cornerbook.app.preference.Look;
 import cornerbook.app.preference.Preferences;
+import cornerbook.words.Language;
+import cornerbook.words.Reader;
 import cornerbook.words.UnitSystem;
+import io.helidon.http.HeaderNames;
 import io.helidon.http.ServerRequestHeaders;
+import java.time.ZoneOffset;
 import java.util.Optional;
 
 /**

@@ -102,7 +102,8 @@ final class HousePicture {
             var boxes = rows.get(row);
             int left = (width - boxes.size() * (BOX_WIDTH + GAP) + GAP) / 2;
             for (int i = 0; i < boxes.size(); i++) {
-                places.put(boxes.get(i), new int[] {left + i * (BOX_WIDTH + GAP), GAP + row * (BOX_HEIGHT + FLOOR_GAP)});
+                places.put(
+                        boxes.get(i), new int[] {left + i * (BOX_WIDTH + GAP), GAP + row * (BOX_HEIGHT + FLOOR_GAP)});
             }
         }
         var svg = new StringBuilder();
@@ -131,6 +132,8 @@ final class HousePicture {
     }
 
     private static String color(String box) {
-        return box.startsWith("app") ? "#eef2ea" : box.endsWith("judge") ? "#f6e9dd" : box.equals("words") ? "#fff6cc" : "#f7f5ef";
+        return box.startsWith("app")
+                ? "#eef2ea"
+                : box.endsWith("judge") ? "#f6e9dd" : box.equals("words") ? "#fff6cc" : "#f7f5ef";
     }
 }

@@ -23,7 +23,8 @@ class HousePictureTest {
         Files.createDirectories(made.getParent());
         Files.writeString(made, drawn);
         assertThat(Files.readString(DOCUMENTED))
-                .as("the house has changed: look at app/target/house.svg and put it in the place of docs/pictures/house.svg")
+                .as(
+                        "the house has changed: look at app/target/house.svg and put it in the place of docs/pictures/house.svg")
                 .isEqualTo(drawn);
     }
 }

@@ -7,7 +7,9 @@ import cornerbook.app.door.ServedShop;
 import cornerbook.app.fuzz.FuzzTarget;
 import cornerbook.app.fuzz.Input;
 import cornerbook.app.fuzz.Sentences;
-import cornerbook.words.Shown;
+import cornerbook.core.say.Refused;
+import cornerbook.words.Language;
+import cornerbook.words.Reader;
 import cornerbook.words.UnitSystem;
 import java.util.HashMap;
 import java.util.List;
@@ -27,7 +29,7 @@ public final class CalculatorFuzz implements FuzzTarget {
         for (var system : UnitSystem.values()) {
             var typed = new HashMap<>(WorkedExample.of(question, system, ServedShop.TODAY));
             new Input(whole.rest()).lines().forEach(line -> answer(line, question, typed));
-            check(new Given(question, typed, system, Shown.BOTH, ServedShop.TODAY, null), whole.text());
+            check(new Given(question, typed, system, true, ServedShop.TODAY, null), whole.text());
         }
     }
 
@@ -44,7 +46,12 @@ public final class CalculatorFuzz implements FuzzTarget {
             for (var part : given.question().answer(given)) {
                 assertThat(part.lines()).isNotEmpty();
                 assertThat(part.toString()).doesNotContain("NaN", "Infinity");
+                for (var language : Language.values()) {
+                    part.lines().forEach(Reader.DEFAULT.in(language)::say);
+                }
             }
+        } catch (AskException e) {
+            Sentences.check(Reader.DEFAULT.say(e.said()), text);
         } catch (IllegalArgumentException e) {
             Sentences.check(InEnglish.told(e), text);
         }

@@ -9,6 +9,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -22,7 +23,7 @@ class CalculatorsTest {
     private static Outcome run(String... arguments) {
         var out = new StringWriter();
         var err = new StringWriter();
-        int exitCode = Main.run(new PrintWriter(out), new PrintWriter(err), arguments);
+        int exitCode = Main.run(Map.of(), new PrintWriter(out), new PrintWriter(err), arguments);
         return new Outcome(exitCode, out.toString(), err.toString());
     }
 
@@ -49,12 +50,12 @@ class CalculatorsTest {
                 "torque '100 lbf·ft' --thread '1/2-20 UNF' --class 'grade 8' | Clamp load of 1/2-20 grade 8",
                 "torque 130 --bar 100 --bar-spread 15 | Torque bar: ends between 85 N·m (63 lbf·ft) and 115 N·m (85 lbf·ft)",
                 "lift --front 1000 --rear 1000 --wheelbase 2800 --points-front 600 --points-rear 2000 --points-width 1500 --arm-rating '2000 lb' --hoist-rating 4000 | Arm LF: 429 kg (945 lb)",
-                "lift --front 1000 --rear 1000 --wheelbase 2800 --points-front 600 --points-rear 2000 --points-width 1500 --arm-rating '2000 lb' --hoist-rating 4000 --off 'drive battery=450 kg@1400 mm' | Hoist: 1550 kg (3417 lb), 39 % of its rating",
+                "lift --front 1000 --rear 1000 --wheelbase 2800 --points-front 600 --points-rear 2000 --points-width 1500 --arm-rating '2000 lb' --hoist-rating 4000 --off 'drive battery=450 kg@1400 mm' | Hoist: 1 550 kg (3 417 lb), 39 % of its rating",
                 "lift --point-height '5.5 in' --clearance 110 --arm-height 95 --adapter-height 60 | blocks needed: 25 mm (1.0 in)",
                 "pressure --placard '36 psi' --tyre-at 20 --stands-at 0 | Set now to 274 kPa (39.7 psi) on this gauge",
                 "pressure --placard 250 --tyre-at 20 --stands-at 20 --driven | Mind: The tyre was driven and is warm: never let air out",
                 "pressure --placard 240 --tyre-at 20 --stands-at 20 --months 10,0,-8 --coldest -25 | Coldest morning, −25 °C (−13 °F): 188 kPa (27.2 psi); the warning comes below 180 kPa",
-                "pressure --axle-load 1280 --load-index 100 --reference 250 --at-pressure 240 | Needed for 640 kg (1411 lb) on the tyre: 189 kPa",
+                "pressure --axle-load 1280 --load-index 100 --reference 250 --at-pressure 240 | Needed for 640 kg (1 411 lb) on the tyre: 189 kPa",
                 "pressure --first 250 --first-at 20 --second 190 --second-at 0 --days 30 | a slow leak",
                 "pressure --sensor-reads 264 --gauge-reads 250 --sensor-placard 250 | The sensor reads 14 kPa (2.0 psi) too much: off The warning comes below 174 kPa (25.2 psi)",
                 "pressure --sensor-reads 35 --sensor-at 70 --gauge-reads 34.062 --gauge-at 60 --sensor-placard 35 --units us | The sensor reads 0.0 psi",
@@ -66,8 +67,8 @@ class CalculatorsTest {
                 "tyre --placard '205/55R16 91V' --other '205/60R16 92H' | circumference 3.244 %",
                 "tyre --placard '205/55R16 91V' --other '205/60R16 92H' | Mind: Speed symbol H is below the placard's V",
                 "tyre --size 205/55R16 --rim 7.5 | Section width on a rim of 7.5 in: 215 mm",
-                "tyre --size 'LT245/75R17 121/118S' | Load index 121: 1450 kg (3197 lb) on one tyre, 1320 kg (2910 lb) on each of two side by side",
-                "tyre --size '225/55R18 102V XL' | Speed symbol V: to 240 km/h (149 mph), with 774 kg (1705 lb) at that speed",
+                "tyre --size 'LT245/75R17 121/118S' | Load index 121: 1 450 kg (3 197 lb) on one tyre, 1 320 kg (2 910 lb) on each of two side by side",
+                "tyre --size '225/55R18 102V XL' | Speed symbol V: to 240 km/h (149 mph), with 774 kg (1 705 lb) at that speed",
                 "tyre --size '225/55R18 102V XL' --units us | The load index holds at 42.1 psi",
                 "tyre --tin 'DOT 1AB C2D EFH 0120' | Made in week 1 of 2020, 5 Jan 2020 to 11 Jan 2020",
                 "tyre --tin 'DOT 1AB C2D EFH 0105' --place ca-qc | Replace it: 10 years are the most",
@@ -81,7 +82,7 @@ class CalculatorsTest {
                 "battery --chemistry agm --rated 600 --standard sae --load-volts 9.7 | Load test at 300 A: 9.70 V",
                 "battery --chemistry lithium --capacity 60 --standby '100 mA' --health 80 | 10 days",
                 "burnish --mass 1900 --front-share 68 --disc-mass 7.2 --disc-diameter 320 --tyre 225/55R18 --air 5 | 8 stops from 65 km/h (40 mph) to 15 km/h (9 mph), 30 s apart",
-                "burnish --mass 1900 --front-share 68 --disc-mass 7.2 --disc-diameter 320 --tyre 225/55R18 --regeneration 90 | Mind: However many stops, the disc stays below 100 °C",
+                "burnish --mass 1900 --front-share 68 --disc-mass 7.2 --disc-diameter 320 --tyre 225/55R18 --regeneration 90 | Mind: However many stops, the disc stays below 100 °C",
                 "burnish --mass '4189 lb' --front-share 68 --disc-mass 7.2 --disc-diameter '12.6 in' --tyre 225/55R18 --from '100 mph' --limit 120 | Mind: Do not drive this",
                 "torque 98 --length 18 --adapter 6 --units us | Set the wrench to 74 lbf·ft, so that the fastener gets 98 lbf·ft",
                 "pressure --placard 36 --tyre-at 68 --stands-at 32 --units us | Set now to 39.7 psi on this gauge",
@@ -103,22 +104,22 @@ class CalculatorsTest {
                 "torque 130 --thread M13 --class 10.9 | 3 | thread \"M13\" has no coarse pitch",
                 "torque 130 --wrench-from 5 --wrench-to 60 --count 5 | 3 | setting of the wrench is 130 N·m, expected 5 to 60 N·m",
                 "torque 130 --count 12 | 3 | fasteners per wheel are 12, expected 3 to 10",
-                "torque 130 --thread M14 --class 10.9 --on-thread wet | 3 | state of the thread is \"wet\", expected one of dry oiled anti-seize",
+                "torque 130 --thread M14 --class 10.9 --on-thread wet | 3 | --on-thread: is \"wet\", expected one of dry oiled anti-seize",
                 "torque '130 psi' --count 5 | 2 | has the unit \"psi\", expected one of N·m",
                 "pressure | 3 | nothing to compute",
                 "pressure --placard 250 --tyre-at 20 --stands-at 0 --coldest -20 | 3 | months of the season are half given",
                 "pressure --placard 50 --tyre-at 20 --stands-at 0 | 3 | placard pressure is 50 kPa, expected 100 to 800 kPa",
                 "pressure --axle-load 1700 --load-index 91 --reference 250 --at-pressure 240 | 3 | is above the 615 kg of load index 91",
                 "pressure --sensor-reads 250 --gauge-reads 250 | 2 | --sensor-placard",
-                "pressure --sensor-reads 2500 --gauge-reads 250 --sensor-placard 250 | 3 | pressure of the sensor is 2500 kPa, expected 0 to 1000 kPa",
-                "pressure --sensor-since 2999-01-01 | 3 | battery of the sensor runs from 2999-01-01, expected a day not after",
-                "pressure --learning magic | 3 | way of learning is",
+                "pressure --sensor-reads 2500 --gauge-reads 250 --sensor-placard 250 | 3 | pressure of the sensor is 2 500 kPa, expected 0 to 1 000 kPa",
+                "pressure --sensor-since 2999-01-01 | 3 | battery of the sensor runs from 1 Jan 2999, expected a day not after",
+                "pressure --learning magic | 3 | --learning: is \"magic\", expected one of itself tool driving indirect",
                 "tyre | 3 | nothing to compute",
                 "tyre --size 205-55R16 --rim 7.5 | 3 | where it needs a slash",
                 "tyre --worn 225/55R18 --circumference-limit 10 | 3 | worn tyre is \"225/55R18\", expected its size and the depth",
                 "tyre --size 'HL275/40R22 110Y XL' | 3 | XL stands with HL, expected only one",
-                "tyre --tin 'DOT AB C2 5419' | 3 | week of manufacture is 54, expected 01 to 53",
-                "tyre --tin 3519 --place XX | 3 | place is \"XX\", expected one of",
+                "tyre --tin 'DOT AB C2 5419' | 3 | week of manufacture is 54, expected 1 to 53",
+                "tyre --tin 3519 --place XX | 3 | --place: is \"XX\", expected one of",
                 "tyre --worn 225/55R18=8 --worn '225/55R18=9 of 8' --tread-limit 2 | 3 | expected no more tread left than new",
                 "tyre --worn 225/55R18=1 --worn 225/55R18=2 --tread-limit 2 --circumference-limit 9 | 2 | expected one of the two",
                 "tyre --hub 5x114.3 --wheel 5x112 | 3 | mounting is \"5x114.3\", expected as in",
@@ -135,13 +136,13 @@ class CalculatorsTest {
                 "lift --front 1000 --rear 1000 --wheelbase 2800 --points-front 600 --points-rear 2000 --points-width 1500 --arm-rating '2000 lb' --hoist-rating 4000 --wheels-off '20 psi' | 2 | has the unit \"psi\", expected one of kg",
                 "lift --front 1800 --rear 500 --wheelbase 2800 --points-front 800 --points-rear 2000 --points-width 1500 --arm-rating 1000 --hoist-rating 4000 | 3 | outside the lift points: the car would tip",
                 "torque 130 --adapter '6 in' | 2 | --length",
-                "torque '-5 N·m' --count 5 --bar 100 --bar-spread 15 | 3 | torque is -5 N·m, expected 1 to 1000 N·m",
+                "torque '-5 N·m' --count 5 --bar 100 --bar-spread 15 | 3 | torque is −5 N·m, expected 1 to 1 000 N·m",
                 "torque 130 --count 5 --units imperial | 2 | --units",
                 "torque 130 --cuont 5 | 2 | --cuont",
                 "torque 130 --thread M14 --class 10.9 --cone 60 --ball 14 | 2 | expected one of the two",
                 "pressure --placard 250 --tyre-at 20 --stands-at -30 --maximum 300 | 3 | above the tyre's maximum of 300 kPa",
                 "lift --front 1000 --rear 1000 --wheelbase 2800 --points 'LF 600 750; RF 600 -750' --arm-rating 1000 --hoist-rating 4000 | 3 | lift points lack LR",
-                "lift --front 1000 --rear 1000 --wheelbase 2800 --points-front 600 --points-rear 2000 --points-width 1500 --arm-rating 3000 --hoist-rating 2000 | 3 | rating of the hoist is 2000 kg, below the 3000 kg of one of its arms",
+                "lift --front 1000 --rear 1000 --wheelbase 2800 --points-front 600 --points-rear 2000 --points-width 1500 --arm-rating 3000 --hoist-rating 2000 | 3 | rating of the hoist is 2 000 kg, below the 3 000 kg of one of its arms",
                 "lift --front 1000 --rear 1000 --wheelbase 2800 --points-front 600 --points-rear 2000 --points-width 1500 --points 'LF 600 750; RF 600 -750; LR 2100 750; RR 2100 -750' --arm-rating 1000 --hoist-rating 4000 | 3 | lift points one by one are not those of front, rear and width",
                 "battery --chemistry wet --volts 12.6 --rested 3 | 3 | expected one of flooded EFB AGM lithium"
             })

@@ -5,12 +5,16 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import cornerbook.app.book.Book;
 import cornerbook.app.demo.DemoShop;
+import cornerbook.words.Reader;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.DriverManager;
 import java.time.LocalDate;
+import java.util.Map;
+import org.assertj.core.api.Assertions;
+import org.assertj.core.api.InstanceOfAssertFactories;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -27,7 +31,9 @@ class CarFenceTest {
                     throw new IllegalStateException("wear rate at LR is -0.05");
                 }));
         assertThat(failure.exitCode()).isEqualTo(1);
-        assertThat(failure.getMessage())
+        assertThat(failure.sentences())
+                .singleElement()
+                .extracting(Reader.DEFAULT::say, Assertions.as(InstanceOfAssertFactories.STRING))
                 .contains("Visit " + visit.id() + " of car.json could not be judged")
                 .containsPattern("[0-9a-f]{8} in the log")
                 .doesNotContain("wear rate", "Exception");
@@ -49,6 +55,7 @@ class CarFenceTest {
         var target = Files.createDirectory(folder.resolve("out"));
         var err = new StringWriter();
         int exitCode = Main.run(
+                Map.of(),
                 new PrintWriter(new StringWriter()),
                 new PrintWriter(err),
                 "export",

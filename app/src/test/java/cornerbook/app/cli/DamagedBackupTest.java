@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -87,7 +88,13 @@ class DamagedBackupTest {
         var out = new StringWriter();
         var err = new StringWriter();
         int exitCode = Main.run(
-                new PrintWriter(out), new PrintWriter(err), "restore", file.toString(), "--data", target.toString());
+                Map.of(),
+                new PrintWriter(out),
+                new PrintWriter(err),
+                "restore",
+                file.toString(),
+                "--data",
+                target.toString());
         assertThat(exitCode).as(what + ": " + out + err).isEqualTo(CommandFailure.FILE_OR_PORT);
         assertThat(out.toString()).isEmpty();
         assertThat(err.toString().strip().lines()).singleElement().asString().contains(file.toString());

@@ -10,6 +10,7 @@ import cornerbook.app.log.Log;
 import cornerbook.core.assess.Assessor;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Customer;
+import cornerbook.words.Reader;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -20,6 +21,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -40,6 +42,7 @@ class MainTest {
         var out = new StringWriter();
         var err = new StringWriter();
         int exitCode = Main.run(
+                Map.of(),
                 new PrintWriter(out),
                 new PrintWriter(err),
                 List.of(arguments).stream().map(Object::toString).toArray(String[]::new));
@@ -58,7 +61,7 @@ class MainTest {
         Log.keepIn(folder);
         var err = new StringWriter();
         var writer = new PrintWriter(err, true);
-        assertThat(Main.report(new IllegalStateException("Ida Invented"), "learn", writer))
+        assertThat(Main.report(new IllegalStateException("Ida Invented"), "learn", Reader.DEFAULT, writer))
                 .isEqualTo(1);
         var id = err.toString().replaceAll("(?s).*\\(fault ([0-9a-f]{8})\\).*", "$1");
         assertThat(err.toString())
@@ -113,7 +116,8 @@ class MainTest {
                         .assess(history, history.visits().getLast().id());
                 assertThat(assessment.findings())
                         .isNotEmpty()
-                        .allMatch(finding -> words.contains(finding.plainWords()));
+                        .allMatch(finding -> words.contains(
+                                Reader.DEFAULT.say(finding.plainWords()).replaceAll("[\\s\u00a0\u202f]+", " ")));
             } finally {
                 System.clearProperty("picocli.usage.width");
             }
@@ -199,7 +203,7 @@ class MainTest {
         var data = folder.resolve("data");
         assertRefused(run("learn", "--data", data), 4, "There is no book");
         run("import", file, "--data", data);
-        assertThat(run("learn", "--data", data).out()).contains("mm per 1000 km, from", "km per day, from 1 car");
+        assertThat(run("learn", "--data", data).out()).contains("mm per 1 000 km, from", "km per day, from 1 car");
         assertThat(run("learn", "--data", data, "--json").out()).contains("\"frontRateMmPer1000Km\"");
 
         assertRefused(run("calibrate"), 2, "--to");
@@ -318,6 +322,7 @@ class MainTest {
         var out = new StringWriter();
         var thread = Thread.ofPlatform()
                 .start(() -> Main.run(
+                        Map.of(),
                         new PrintWriter(out),
                         new PrintWriter(new StringWriter()),
                         "demo",

@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -81,7 +82,7 @@ class OwnerOnlyFilesTest {
         for (int i = 0; i < texts.length; i++) {
             texts[i] = arguments[i].toString();
         }
-        assertThat(Main.run(new PrintWriter(words), new PrintWriter(words), texts))
+        assertThat(Main.run(Map.of(), new PrintWriter(words), new PrintWriter(words), texts))
                 .as(words.toString())
                 .isZero();
     }

@@ -3,10 +3,10 @@ package cornerbook.app.door;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.bay.BayRoom;
-import cornerbook.core.car.CarHistory;
-import cornerbook.core.tool.ShopTool;
 import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Room;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.tool.ShopTool;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;

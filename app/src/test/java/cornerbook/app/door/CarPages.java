@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.bench.Question;
 import cornerbook.app.bench.Questions;
-import cornerbook.core.car.CarHistory;
-import cornerbook.core.car.Reading;
 import cornerbook.app.desk.Links;
 import cornerbook.app.desk.asked.Slot;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Reading;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.util.ArrayList;
 import java.util.HashMap;

@@ -1,11 +1,11 @@
 package cornerbook.app.door;
 
-import cornerbook.core.car.CarHistory;
-import cornerbook.core.car.Measure;
-import cornerbook.core.car.Visit;
 import cornerbook.app.desk.Links;
 import cornerbook.app.desk.asked.Slot;
 import cornerbook.app.desk.asked.VisitSlots;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.tool.ShopTool;
 import java.math.BigDecimal;

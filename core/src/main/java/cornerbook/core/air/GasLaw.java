@@ -1,6 +1,9 @@
 package cornerbook.core.air;
 
+import cornerbook.core.air.AirSaid.Input;
 import cornerbook.core.quantity.Range;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Formula;
 
 /**
  * Pressure of the air in a tyre at another temperature, volume constant: p2 = (p1 + p_air) T2 / T1 − p_air, with
@@ -11,6 +14,11 @@ public final class GasLaw {
     public static final double STANDARD_ATMOSPHERE_KPA = 101.325;
 
     private static final double ZERO_CELSIUS_K = 273.15;
+
+    /** As it stands in formulas. */
+    static final Amount ZERO_CELSIUS = Amount.exact(ZERO_CELSIUS_K, "");
+
+    private static final Amount AIR = Amount.exact(STANDARD_ATMOSPHERE_KPA, "");
 
     private static final double LAPSE_K_PER_M = 0.0065;
     private static final double SEA_LEVEL_K = 288.15;
@@ -37,6 +45,19 @@ public final class GasLaw {
         return (gaugeKpa + fromAirKpa) * (toC + ZERO_CELSIUS_K) / (fromC + ZERO_CELSIUS_K) - toAirKpa;
     }
 
+    /** The formula with its numbers, the air at sea level around. */
+    static Formula formula(double gaugeKpa, double fromC, double toC) {
+        return Formula.of(
+                "({} + {}) ({} + {})/({} + {}) − {}",
+                Amount.significant(gaugeKpa, "", 4),
+                AIR,
+                Amount.significant(toC, "", 4),
+                ZERO_CELSIUS,
+                Amount.significant(fromC, "", 4),
+                ZERO_CELSIUS,
+                AIR);
+    }
+
     /** Kelvin of a Celsius temperature. */
     static double absolute(double temperatureC) {
         return temperatureC + ZERO_CELSIUS_K;
@@ -44,7 +65,7 @@ public final class GasLaw {
 
     /** Pressure of the standard atmosphere at an altitude of −500 to 5000 m: p0 (1 − 0.0065 h / 288.15)^5.25588 (ISO 2533, from memory). */
     public static double airPressureKpa(double altitudeM) {
-        Range.check("altitude", altitudeM, -500, 5000, "m");
+        Range.check(Input.ALTITUDE, altitudeM, -500, 5000, "m");
         return STANDARD_ATMOSPHERE_KPA * Math.pow(1 - LAPSE_K_PER_M * altitudeM / SEA_LEVEL_K, PRESSURE_EXPONENT);
     }
 }

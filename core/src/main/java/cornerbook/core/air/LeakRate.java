@@ -1,9 +1,13 @@
 package cornerbook.core.air;
 
-import cornerbook.core.say.Said;
-
 import static cornerbook.core.quantity.Range.check;
 
+import cornerbook.core.air.AirSaid.Caution;
+import cornerbook.core.air.AirSaid.Computed;
+import cornerbook.core.air.AirSaid.Input;
+import cornerbook.core.air.AirSaid.Origin;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Said;
 import cornerbook.core.why.Explained;
 import cornerbook.core.why.Step;
 import java.util.List;
@@ -28,11 +32,15 @@ public record LeakRate(
         List<Said> cautions,
         List<Step> steps)
         implements Explained {
-    /** About 1 psi a month is lost through a sound tyre (service literature); twice that is called a leak (common practice, no source). */
-    public static final double LEAK_FROM_KPA = 2 * 6.894757;
+    /** Lost through a sound tyre in a month: about 1 psi (service literature). */
+    public static final double USUAL_LOSS_KPA = 6.894757;
+
+    /** Twice what is usual is called a leak. Common practice, no source. */
+    public static final double LEAK_FROM_KPA = 2 * USUAL_LOSS_KPA;
 
     private static final double DAYS_PER_MONTH = 30;
-    private static final double COMPARED_AT_C = 20;
+    /** Both readings are brought to it. */
+    public static final double COMPARED_AT_C = 20;
 
     /** What the two readings tell. */
     public enum Answer {
@@ -49,8 +57,8 @@ public record LeakRate(
     /** One cold reading: gauge pressure and the tyre's temperature. */
     public record At(double pressureKpa, double temperatureC) {
         public At {
-            check("pressure read", pressureKpa, 0, 1000, "kPa");
-            check("temperature of the tyre", temperatureC, -50, 90, "°C");
+            check(Input.PRESSURE_READ, pressureKpa, 0, 1000, "kPa");
+            check(Input.TYRE_TEMPERATURE, temperatureC, -50, 90, "°C");
         }
 
         double comparedKpa() {
@@ -60,18 +68,16 @@ public record LeakRate(
 
     /** The loss between two readings {@code days} apart, 0.1 to 1000 days, with no air added between them. */
     public static LeakRate of(At first, At second, double days, double gaugeErrorKpa) {
-        check("days between the readings", days, 0.1, 1000, "d");
-        check("error of the gauge", gaugeErrorKpa, 0, 50, "kPa");
+        check(Input.DAYS_BETWEEN, days, 0.1, 1000, "d");
+        check(Input.GAUGE_ERROR, gaugeErrorKpa, 0, 50, "kPa");
         double lossKpa = (first.comparedKpa() - second.comparedKpa()) / days * DAYS_PER_MONTH;
         double errorKpa = Math.sqrt(2) * gaugeErrorKpa / days * DAYS_PER_MONTH;
         var answer = lossKpa - errorKpa > LEAK_FROM_KPA
                 ? Answer.SLOW_LEAK
                 : lossKpa + errorKpa <= LEAK_FROM_KPA ? Answer.TIGHT : Answer.NOT_TOLD_APART;
         var cautions = switch (answer) {
-            case SLOW_LEAK ->
-                Said.verbatims("The tyre loses air: find the leak at valve, bead, rim or tread before it goes out.");
-            case NOT_TOLD_APART ->
-                Said.verbatims("Gauge and days do not tell a leak from none: measure again after more days.");
+            case SLOW_LEAK -> List.<Said>of(Caution.SLOW_LEAK);
+            case NOT_TOLD_APART -> List.<Said>of(Caution.NOT_TOLD_APART);
             case TIGHT -> List.<Said>of();
         };
         return new LeakRate(
@@ -84,24 +90,23 @@ public record LeakRate(
                 answer,
                 cautions,
                 List.of(
-                        compared("first reading at 20 °C", first),
-                        compared("second reading at 20 °C", second),
+                        compared(false, first),
+                        compared(true, second),
                         new Step(
-                                "loss in 30 days",
-                                "(first − second)/%s d × 30 d, ±√2 × gauge error = ±%s kPa"
-                                        .formatted(Step.digits(days), Step.digits(errorKpa)),
+                                Computed.LOSS_IN_30_DAYS,
+                                new AirSaid.LossFormula(
+                                        Amount.significant(days, "", 4), Amount.significant(errorKpa, "kPa", 4)),
                                 lossKpa,
                                 "kPa",
-                                "about 1 psi a month is usual (service literature); a leak from twice that is common practice, no source")));
+                                new AirSaid.UsualLoss(Amount.of(USUAL_LOSS_KPA, "kPa")))));
     }
 
-    private static Step compared(String what, At reading) {
+    private static Step compared(boolean second, At reading) {
         return new Step(
-                what,
-                "(%s + 101.325) 293.15/(%s + 273.15) − 101.325"
-                        .formatted(Step.digits(reading.pressureKpa()), Step.digits(reading.temperatureC())),
+                new AirSaid.ComparedReading(second, Amount.of(COMPARED_AT_C, "°C")),
+                GasLaw.formula(reading.pressureKpa(), reading.temperatureC(), COMPARED_AT_C),
                 reading.comparedKpa(),
                 "kPa",
-                "ideal gas, volume constant");
+                Origin.IDEAL_GAS);
     }
 }

@@ -1,10 +1,16 @@
 package cornerbook.core.air;
 
-import cornerbook.core.say.Said;
-
 import static cornerbook.core.quantity.Range.check;
 
+import cornerbook.core.air.AirSaid.Caution;
+import cornerbook.core.air.AirSaid.Computed;
+import cornerbook.core.air.AirSaid.Input;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Formula;
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
 import cornerbook.core.tyre.LoadIndex;
+import cornerbook.core.why.Basis;
 import cornerbook.core.why.Explained;
 import cornerbook.core.why.Step;
 import java.util.List;
@@ -56,26 +62,21 @@ public record LoadPressure(
             double referenceKpa,
             double exponent,
             double placardKpa) {
-        check("axle load", axleLoadKg, 100, 4000, "kg");
-        check("share of the heavier wheel", heavierShare, 0.5, 0.65, "");
-        check("reference pressure", referenceKpa, 150, 900, "kPa");
-        check("exponent of load on pressure", exponent, 0.5, 1, "");
-        check("placard pressure", placardKpa, 100, 900, "kPa");
+        check(Input.AXLE_LOAD, axleLoadKg, 100, 4000, "kg");
+        check(Input.HEAVIER_SHARE, heavierShare, 0.5, 0.65, "");
+        check(Input.REFERENCE_PRESSURE, referenceKpa, 150, 900, "kPa");
+        check(Input.LOAD_EXPONENT, exponent, 0.5, 1, "");
+        check(Input.PLACARD_PRESSURE, placardKpa, 100, 900, "kPa");
         double tyreLoadKg = axleLoadKg * heavierShare;
         if (tyreLoadKg > loadIndex.capacityKg()) {
-            throw new IllegalArgumentException(
-                    "axle load puts %.0f kg on a tyre, which is above the %.0f kg of load index %d at any pressure"
-                            .formatted(tyreLoadKg, loadIndex.capacityKg(), loadIndex.number()));
+            throw new Refused(new AirSaid.LoadAboveIndex(
+                    Amount.of(tyreLoadKg, "kg"), Amount.of(loadIndex.capacityKg(), "kg"), loadIndex.number()));
         }
         double neededKpa = pressureKpa(tyreLoadKg, loadIndex.capacityKg(), referenceKpa, exponent);
         double capacityKg =
                 capacityKg(Math.min(placardKpa, referenceKpa), loadIndex.capacityKg(), referenceKpa, exponent);
-        var cautions = placardKpa < neededKpa
-                ? Said.verbatims(
-                        "The placard's pressure is under what this load needs by the formula: look at the maker's table for full load.")
-                : List.<Said>of();
-        var source =
-                "tyre standards' load and pressure relation; exponent %s as entered".formatted(Step.digits(exponent));
+        var cautions = placardKpa < neededKpa ? List.<Said>of(Caution.PLACARD_UNDER_NEED) : List.<Said>of();
+        var source = new AirSaid.LoadRelation(Amount.significant(exponent, "", 4));
         return new LoadPressure(
                 axleLoadKg,
                 tyreLoadKg,
@@ -88,27 +89,31 @@ public record LoadPressure(
                 cautions,
                 List.of(
                         new Step(
-                                "load on the heavier tyre",
-                                "axle %s kg × %s".formatted(Step.digits(axleLoadKg), Step.digits(heavierShare)),
+                                Computed.LOAD_ON_HEAVIER_TYRE,
+                                new AirSaid.AxleShare(
+                                        Amount.significant(axleLoadKg, "kg", 4),
+                                        Amount.significant(heavierShare, "", 4)),
                                 tyreLoadKg,
                                 "kg",
-                                "as entered"),
+                                Basis.AS_ENTERED),
                         new Step(
-                                "load capacity of index " + loadIndex.number(),
-                                "table",
+                                new AirSaid.CapacityOfIndex(loadIndex.number()),
+                                Basis.TABLE,
                                 loadIndex.capacityKg(),
                                 "kg",
-                                "UN R30"),
+                                Said.verbatim("UN R30")),
                         new Step(
-                                "pressure needed",
-                                "p_ref (L/L_ref)^(1/n), p_ref = %s kPa, n = %s"
-                                        .formatted(Step.digits(referenceKpa), Step.digits(exponent)),
+                                Computed.PRESSURE_NEEDED,
+                                Formula.of(
+                                        "p_ref (L/L_ref)^(1/n), p_ref = {}, n = {}",
+                                        Amount.significant(referenceKpa, "kPa", 4),
+                                        Amount.significant(exponent, "", 4)),
                                 neededKpa,
                                 "kPa",
                                 source),
                         new Step(
-                                "capacity at the placard's pressure",
-                                "L_ref (p/p_ref)^n, p = %s kPa, not above p_ref".formatted(Step.digits(placardKpa)),
+                                Computed.CAPACITY_AT_PLACARD,
+                                new AirSaid.CapacityFormula(Amount.significant(placardKpa, "kPa", 4)),
                                 capacityKg,
                                 "kg",
                                 source)));

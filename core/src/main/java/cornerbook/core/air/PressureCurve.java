@@ -2,6 +2,7 @@ package cornerbook.core.air;
 
 import static cornerbook.core.quantity.Range.check;
 
+import cornerbook.core.air.AirSaid.Input;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,11 +25,11 @@ public record PressureCurve(
     public static final double WARNING_SHARE = 0.75;
 
     public PressureCurve {
-        check("pressure read", pressureKpa, 0, 1000, "kPa");
-        check("temperature of the tyre", atC, -60, 90, "°C");
-        check("placard pressure", placardKpa, 100, 800, "kPa");
+        check(Input.PRESSURE_READ, pressureKpa, 0, 1000, "kPa");
+        check(Input.TYRE_TEMPERATURE, atC, -60, 90, "°C");
+        check(Input.PLACARD_PRESSURE, placardKpa, 100, 800, "kPa");
         if (coldestC != null) {
-            check("coldest morning", coldestC, -60, 60, "°C");
+            check(Input.COLDEST_MORNING, coldestC, -60, 60, "°C");
         }
     }
 

@@ -1,12 +1,16 @@
 package cornerbook.core.air;
 
-import cornerbook.core.say.Said;
-
 import static cornerbook.core.quantity.Range.check;
 
+import cornerbook.core.air.AirSaid.Caution;
+import cornerbook.core.air.AirSaid.Computed;
+import cornerbook.core.air.AirSaid.Input;
+import cornerbook.core.air.AirSaid.Origin;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
 import cornerbook.core.why.Explained;
 import cornerbook.core.why.Step;
-import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -34,8 +38,6 @@ public record PressureSetting(
         List<Step> steps)
         implements Explained {
     private static final double ROOM_C = 20;
-    private static final String WARM =
-            "The tyre was driven and is warm: never let air out of it now; add if it is low, and measure again cold.";
 
     public PressureSetting {
         cautions = List.copyOf(cautions);
@@ -55,30 +57,26 @@ public record PressureSetting(
             boolean driven,
             @Nullable Double coldestC) {
         public Circumstances {
-            check("temperature of the tyre", tyreC, -50, 90, "°C");
-            check("temperature where it will stand", standingC, -50, 60, "°C");
+            check(Input.TYRE_TEMPERATURE, tyreC, -50, 90, "°C");
+            check(Input.STANDING_TEMPERATURE, standingC, -50, 60, "°C");
         }
     }
 
     /** A gauge against its master, kPa. */
     public record Gauge(double offsetKpa, double errorKpa) {
         public Gauge {
-            check("offset of the gauge", offsetKpa, -50, 50, "kPa");
-            check("error of the gauge", errorKpa, 0, 50, "kPa");
+            check(Input.GAUGE_OFFSET, offsetKpa, -50, 50, "kPa");
+            check(Input.GAUGE_ERROR, errorKpa, 0, 50, "kPa");
         }
     }
 
     /** The setting for a placard of 100 to 800 kPa. */
     public static PressureSetting of(double placardKpa, Circumstances at, Gauge gauge) {
-        check("placard pressure", placardKpa, 100, 800, "kPa");
+        check(Input.PLACARD_PRESSURE, placardKpa, 100, 800, "kPa");
         double airHereKpa = GasLaw.airPressureKpa(at.altitudeM());
         double airThereKpa = GasLaw.airPressureKpa(at.standingAltitudeM());
         double trueKpa = GasLaw.gaugePressureKpa(placardKpa, at.standingC(), airThereKpa, at.tyreC(), airHereKpa);
         double setKpa = trueKpa + gauge.offsetKpa();
-        var cautions = new ArrayList<Said>();
-        if (at.driven()) {
-            cautions.add(Said.verbatim(WARM));
-        }
         return new PressureSetting(
                 placardKpa,
                 at.tyreC(),
@@ -88,37 +86,38 @@ public record PressureSetting(
                 trueKpa,
                 setKpa,
                 new PressureCurve(placardKpa, at.standingC(), airThereKpa, placardKpa, at.coldestC()),
-                cautions,
+                at.driven() ? List.of(Caution.WARM_TYRE) : List.of(),
                 List.of(
                         new Step(
-                                "air here",
-                                "at %s m".formatted(Step.digits(at.altitudeM())),
+                                Computed.AIR_HERE,
+                                new AirSaid.AtAltitude(Amount.significant(at.altitudeM(), "m", 4)),
                                 airHereKpa,
                                 "kPa",
-                                "ISO 2533 (from memory)"),
+                                Origin.STANDARD_AIR),
                         new Step(
-                                "air where it will stand",
-                                "at %s m".formatted(Step.digits(at.standingAltitudeM())),
+                                Computed.AIR_THERE,
+                                new AirSaid.AtAltitude(Amount.significant(at.standingAltitudeM(), "m", 4)),
                                 airThereKpa,
                                 "kPa",
-                                "ISO 2533 (from memory)"),
+                                Origin.STANDARD_AIR),
                         new Step(
-                                "pressure now",
-                                "(placard %s + air there) (%s + 273.15)/(%s + 273.15) − air here"
-                                        .formatted(
-                                                Step.digits(placardKpa),
-                                                Step.digits(at.tyreC()),
-                                                Step.digits(at.standingC())),
+                                Computed.PRESSURE_NOW,
+                                new AirSaid.PressureNowFormula(
+                                        Amount.significant(placardKpa, "", 4),
+                                        Amount.significant(at.tyreC(), "", 4),
+                                        Amount.significant(at.standingC(), "", 4),
+                                        GasLaw.ZERO_CELSIUS),
                                 trueKpa,
                                 "kPa",
-                                "ideal gas, volume constant"),
+                                Origin.IDEAL_GAS),
                         new Step(
-                                "to be shown by this gauge",
-                                "pressure now + offset %s kPa, error ±%s kPa"
-                                        .formatted(Step.digits(gauge.offsetKpa()), Step.digits(gauge.errorKpa())),
+                                Computed.SHOWN_BY_GAUGE,
+                                new AirSaid.ShownFormula(
+                                        Amount.significant(gauge.offsetKpa(), "kPa", 4),
+                                        Amount.significant(gauge.errorKpa(), "kPa", 4)),
                                 setKpa,
                                 "kPa",
-                                "gauge against a master, as entered")));
+                                Origin.GAUGE_AGAINST_MASTER)));
     }
 
     /**
@@ -129,12 +128,11 @@ public record PressureSetting(
      * @throws IllegalArgumentException with one sentence
      */
     public void requireAtMost(double maximumKpa) {
-        check("maximum pressure of the tyre", maximumKpa, 150, 900, "kPa");
+        check(Input.MAXIMUM_PRESSURE, maximumKpa, 150, 900, "kPa");
         double inRoomKpa = Math.max(placardKpa, GasLaw.gaugePressureKpa(placardKpa, standingC, ROOM_C));
         if (inRoomKpa > maximumKpa) {
-            throw new IllegalArgumentException(
-                    "pressure to be set is %.0f kPa in a room of 20 °C, above the tyre's maximum of %.0f kPa: set less, and look again when it gets cold"
-                            .formatted(inRoomKpa, maximumKpa));
+            throw new Refused(new AirSaid.AboveMaximum(
+                    Amount.of(inRoomKpa, "kPa"), Amount.of(ROOM_C, "°C"), Amount.of(maximumKpa, "kPa")));
         }
     }
 }

@@ -2,6 +2,7 @@ package cornerbook.core.air;
 
 import static cornerbook.core.quantity.Range.check;
 
+import cornerbook.core.air.AirSaid.Input;
 import cornerbook.core.season.Climate;
 import java.time.Month;
 import java.util.List;
@@ -17,8 +18,8 @@ import org.jspecify.annotations.Nullable;
  */
 public record SeasonMonth(@Nullable Month month, double mildC, double coldC) {
     public SeasonMonth {
-        check("mean temperature of a month", mildC, -60, 55, "°C");
-        check("mean temperature of a month's mornings", coldC, -60, mildC, "°C");
+        check(Input.MONTH_MEAN, mildC, -60, 55, "°C");
+        check(Input.MONTH_MORNING_MEAN, coldC, -60, mildC, "°C");
     }
 
     /** A month of which only the mean is known. */
@@ -32,7 +33,7 @@ public record SeasonMonth(@Nullable Month month, double mildC, double coldC) {
      * @param count 1 to 12
      */
     public static List<SeasonMonth> of(Climate climate, Month first, int count) {
-        check("months ahead", count, 1, 12, "");
+        check(Input.MONTHS_AHEAD, count, 1, 12, "");
         return Stream.iterate(first, month -> month.plus(1))
                 .limit(count)
                 .map(month -> new SeasonMonth(

@@ -1,16 +1,19 @@
 package cornerbook.core.air;
 
-import cornerbook.core.say.Said;
-
 import static cornerbook.core.quantity.Range.check;
 
+import cornerbook.core.air.AirSaid.Caution;
+import cornerbook.core.air.AirSaid.Computed;
+import cornerbook.core.air.AirSaid.Input;
+import cornerbook.core.air.AirSaid.Origin;
+import cornerbook.core.air.AirSaid.Way;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Said;
 import cornerbook.core.why.Explained;
 import cornerbook.core.why.Step;
 import java.time.Month;
-import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -31,11 +34,10 @@ public record SeasonPressures(
         double warningKpa,
         double marginKpa,
         double errorKpa,
-        String temperaturesFrom,
+        Said temperaturesFrom,
         List<Said> cautions,
         List<Step> steps)
         implements Explained {
-    private static final String GAS = "ideal gas, volume constant";
 
     public SeasonPressures {
         months = List.copyOf(months);
@@ -49,8 +51,8 @@ public record SeasonPressures(
     /** The readings of a month: on a usual afternoon and morning; the same where only its mean is known. */
     public record ExpectedMonth(@Nullable Month month, Expected mild, Expected cold) {
         /** As people call it, empty where it is not known. */
-        public String name() {
-            return month == null ? "" : month.getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
+        public Said name() {
+            return month == null ? Said.verbatim("") : new AirSaid.MonthName(month);
         }
 
         public boolean isSpread() {
@@ -68,9 +70,9 @@ public record SeasonPressures(
      */
     public record Start(double setKpa, double atC, double gaugeErrorKpa, double altitudeM) {
         public Start {
-            check("pressure set", setKpa, 100, 900, "kPa");
-            check("temperature of the tyre", atC, -50, 90, "°C");
-            check("error of the gauge", gaugeErrorKpa, 0, 50, "kPa");
+            check(Input.PRESSURE_SET, setKpa, 100, 900, "kPa");
+            check(Input.TYRE_TEMPERATURE, atC, -50, 90, "°C");
+            check(Input.GAUGE_ERROR, gaugeErrorKpa, 0, 50, "kPa");
         }
 
         private Expected at(double temperatureC) {
@@ -88,41 +90,45 @@ public record SeasonPressures(
      * @param temperaturesFrom where the temperatures come from
      */
     public static SeasonPressures of(
-            Start start, double placardKpa, List<SeasonMonth> ahead, double coldestC, String temperaturesFrom) {
-        check("placard pressure", placardKpa, 100, 800, "kPa");
-        check("months ahead", ahead.size(), 1, 12, "");
+            Start start, double placardKpa, List<SeasonMonth> ahead, double coldestC, Said temperaturesFrom) {
+        check(Input.PLACARD_PRESSURE, placardKpa, 100, 800, "kPa");
+        check(Input.MONTHS_AHEAD, ahead.size(), 1, 12, "");
         double leastC = ahead.stream().mapToDouble(SeasonMonth::coldC).min().orElseThrow();
-        check("coldest morning", coldestC, -60, leastC, "°C");
+        check(Input.COLDEST_MORNING, coldestC, -60, leastC, "°C");
         var months = new ArrayList<ExpectedMonth>();
         var steps = new ArrayList<Step>();
         for (var month : ahead) {
             var expected = new ExpectedMonth(month.month(), start.at(month.mildC()), start.at(month.coldC()));
             months.add(expected);
-            if (month.isSpread()) {
-                steps.add(step("%s, afternoon".formatted(expected.name()), start, expected.mild()));
-                steps.add(step("%s, morning".formatted(expected.name()), start, expected.cold()));
+            var named = month.month();
+            if (named != null && month.isSpread()) {
+                var name = new AirSaid.MonthName(named);
+                steps.add(step(new AirSaid.MonthReading(name, false), start, expected.mild()));
+                steps.add(step(new AirSaid.MonthReading(name, true), start, expected.cold()));
             } else {
-                steps.add(step("reading at " + Step.digits(month.mildC()) + " °C", start, expected.mild()));
+                steps.add(step(
+                        new AirSaid.ReadingAt(Amount.significant(month.mildC(), "°C", 4)), start, expected.mild()));
             }
         }
         var coldest = start.at(coldestC);
         double warningKpa = PressureCurve.WARNING_SHARE * placardKpa;
         double marginKpa = coldest.pressureKpa() - warningKpa;
         double errorKpa = start.gaugeErrorKpa() * GasLaw.absolute(coldestC) / GasLaw.absolute(start.atC());
-        steps.add(step("coldest morning", start, coldest));
+        steps.add(step(Computed.COLDEST_MORNING, start, coldest));
         steps.add(new Step(
-                "warning comes below",
-                "0.75 × placard %s kPa".formatted(Step.digits(placardKpa)),
+                Computed.WARNING_BELOW,
+                new AirSaid.WarningFormula(
+                        Amount.exact(PressureCurve.WARNING_SHARE, ""), Amount.significant(placardKpa, "kPa", 4)),
                 warningKpa,
                 "kPa",
-                "49 CFR 571.138, S4.2"));
-        steps.add(new Step("margin", "coldest morning − warning", marginKpa, "kPa", "difference"));
+                Said.verbatim("49 CFR 571.138, S4.2")));
+        steps.add(new Step(Computed.WARNING_MARGIN, Way.COLDEST_LESS_WARNING, marginKpa, "kPa", Origin.DIFFERENCE));
         steps.add(new Step(
-                "error of the margin, either way",
-                "gauge error %s kPa × T coldest/T set".formatted(Step.digits(start.gaugeErrorKpa())),
+                Computed.MARGIN_ERROR,
+                new AirSaid.MarginErrorFormula(Amount.significant(start.gaugeErrorKpa(), "kPa", 4)),
                 errorKpa,
                 "kPa",
-                GAS));
+                Origin.IDEAL_GAS));
         return new SeasonPressures(
                 months,
                 coldest,
@@ -138,31 +144,27 @@ public record SeasonPressures(
     private static List<Said> cautions(Expected coldest, double placardKpa, double marginKpa, double errorKpa) {
         var cautions = new ArrayList<Said>();
         if (marginKpa < 0) {
-            cautions.add(Said.verbatim(
-                    "On the coldest morning the pressure warning will come though no air is lost: set for that cold."));
+            cautions.add(Caution.WARNING_WILL_COME);
         } else if (marginKpa < errorKpa) {
-            cautions.add(Said.verbatim(
-                    "On the coldest morning the pressure warning may come: its margin is smaller than the gauge's error."));
+            cautions.add(Caution.WARNING_MAY_COME);
         }
         if (coldest.pressureKpa() < placardKpa) {
-            cautions.add(Said.verbatim(
-                    "On the coldest morning the tyre is %.0f kPa under the placard; it has to be topped up when it gets cold."
-                            .formatted(placardKpa - coldest.pressureKpa())));
+            cautions.add(new AirSaid.UnderPlacard(Amount.of(placardKpa - coldest.pressureKpa(), "kPa")));
         }
         return cautions;
     }
 
-    private static Step step(String what, Start start, Expected expected) {
+    private static Step step(Said what, Start start, Expected expected) {
         return new Step(
                 what,
-                "(%s + air) (%s + 273.15)/(%s + 273.15) − air, air at %s m"
-                        .formatted(
-                                Step.digits(start.setKpa()),
-                                Step.digits(expected.temperatureC()),
-                                Step.digits(start.atC()),
-                                Step.digits(start.altitudeM())),
+                new AirSaid.SeasonFormula(
+                        Amount.significant(start.setKpa(), "", 4),
+                        Amount.significant(expected.temperatureC(), "", 4),
+                        Amount.significant(start.atC(), "", 4),
+                        GasLaw.ZERO_CELSIUS,
+                        Amount.significant(start.altitudeM(), "m", 4)),
                 expected.pressureKpa(),
                 "kPa",
-                GAS + "; air by ISO 2533 (from memory)");
+                Origin.IDEAL_GAS_AND_AIR);
     }
 }

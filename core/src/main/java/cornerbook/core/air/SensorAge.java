@@ -1,7 +1,10 @@
 package cornerbook.core.air;
 
+import cornerbook.core.air.AirSaid.Caution;
+import cornerbook.core.air.AirSaid.Computed;
+import cornerbook.core.air.AirSaid.Origin;
+import cornerbook.core.say.Refused;
 import cornerbook.core.say.Said;
-
 import cornerbook.core.why.Explained;
 import cornerbook.core.why.Step;
 import java.time.LocalDate;
@@ -25,7 +28,6 @@ public record SensorAge(
     /** At this age it is taken to end. Common practice, no source. */
     public static final double END_YEARS = 10;
 
-    public static final String SOURCE = "5 to 10 years of a sensor's battery: common practice, no source";
     private static final double DAYS_PER_YEAR = 365.25;
 
     public SensorAge {
@@ -40,8 +42,7 @@ public record SensorAge(
      */
     public static SensorAge of(LocalDate since, LocalDate day) {
         if (since.isAfter(day)) {
-            throw new IllegalArgumentException(
-                    "battery of the sensor runs from %s, expected a day not after %s".formatted(since, day));
+            throw new Refused(new AirSaid.BatteryOfLaterDay(since, day));
         }
         double years = ChronoUnit.DAYS.between(since, day) / DAYS_PER_YEAR;
         boolean old = years >= OLD_YEARS;
@@ -50,14 +51,12 @@ public record SensorAge(
                 years,
                 since.plusDays(Math.round(END_YEARS * DAYS_PER_YEAR)),
                 old,
-                old
-                        ? Said.verbatims("At this age the sensor's battery ends: change the sensor with the next tyre.")
-                        : List.of(),
+                old ? List.of(Caution.SENSOR_ENDS) : List.of(),
                 List.of(new Step(
-                        "age of the sensor's battery",
-                        "days since %s / 365.25".formatted(since),
+                        Computed.SENSOR_BATTERY_AGE,
+                        new AirSaid.DaysSince(since),
                         years,
                         "years",
-                        SOURCE)));
+                        Origin.SENSOR_LIFE)));
     }
 }

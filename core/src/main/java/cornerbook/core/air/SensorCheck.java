@@ -1,9 +1,15 @@
 package cornerbook.core.air;
 
-import cornerbook.core.say.Said;
-
 import static cornerbook.core.quantity.Range.check;
 
+import cornerbook.core.air.AirSaid.Caution;
+import cornerbook.core.air.AirSaid.Computed;
+import cornerbook.core.air.AirSaid.Input;
+import cornerbook.core.air.AirSaid.Origin;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Between;
+import cornerbook.core.say.Formula;
+import cornerbook.core.say.Said;
 import cornerbook.core.why.Explained;
 import cornerbook.core.why.Step;
 import java.util.ArrayList;
@@ -35,6 +41,9 @@ public record SensorCheck(
     /** Within this a sensor is accurate: 1 to 2 psi (trade literature). */
     public static final double ACCURATE_KPA = 13.8;
 
+    /** What the trade literature says, 1 to 2 psi. */
+    public static final Between ACCURATE = new Between(ACCURATE_KPA / 2, ACCURATE_KPA, "kPa", 0);
+
     /** What the difference says. */
     public enum Answer {
         ACCURATE,
@@ -59,22 +68,21 @@ public record SensorCheck(
      */
     public static SensorCheck of(
             double sensorKpa, @Nullable Double sensorC, double gaugeKpa, @Nullable Double tyreC, double placardKpa) {
-        check("pressure of the sensor", sensorKpa, 0, 1000, "kPa");
-        check("pressure of the gauge", gaugeKpa, 0, 1000, "kPa");
-        check("placard pressure", placardKpa, 100, 800, "kPa");
+        check(Input.SENSOR_PRESSURE, sensorKpa, 0, 1000, "kPa");
+        check(Input.GAUGE_PRESSURE, gaugeKpa, 0, 1000, "kPa");
+        check(Input.PLACARD_PRESSURE, placardKpa, 100, 800, "kPa");
         double atTyreKpa = sensorKpa;
         var steps = new ArrayList<Step>();
         if (sensorC != null && tyreC != null) {
-            check("temperature of the sensor", sensorC, -50, 90, "°C");
-            check("temperature of the tyre", tyreC, -50, 90, "°C");
+            check(Input.SENSOR_TEMPERATURE, sensorC, -50, 90, "°C");
+            check(Input.TYRE_TEMPERATURE, tyreC, -50, 90, "°C");
             atTyreKpa = GasLaw.gaugePressureKpa(sensorKpa, sensorC, tyreC);
             steps.add(new Step(
-                    "sensor at the tyre's temperature",
-                    "(%s + 101.325) (%s + 273.15)/(%s + 273.15) − 101.325"
-                            .formatted(Step.digits(sensorKpa), Step.digits(tyreC), Step.digits(sensorC)),
+                    Computed.SENSOR_AT_TYRE_TEMPERATURE,
+                    GasLaw.formula(sensorKpa, sensorC, tyreC),
                     atTyreKpa,
                     "kPa",
-                    "ideal gas, volume constant"));
+                    Origin.IDEAL_GAS));
         }
         double differenceKpa = atTyreKpa - gaugeKpa;
         double warnsAtKpa = Math.max(0, PressureCurve.WARNING_SHARE * placardKpa - differenceKpa);
@@ -83,17 +91,18 @@ public record SensorCheck(
                 ? Answer.ACCURATE
                 : Math.abs(differenceKpa) < bandKpa ? Answer.OFF : Answer.USELESS;
         steps.add(new Step(
-                "sensor less gauge",
-                "%s kPa − %s kPa".formatted(Step.digits(atTyreKpa), Step.digits(gaugeKpa)),
+                Computed.SENSOR_LESS_GAUGE,
+                Formula.of("{} − {}", Amount.significant(atTyreKpa, "kPa", 4), Amount.significant(gaugeKpa, "kPa", 4)),
                 differenceKpa,
                 "kPa",
-                "accurate to 1 to 2 psi: trade literature"));
+                new AirSaid.SensorAccuracy(ACCURATE)));
         steps.add(new Step(
-                "the warning comes below",
-                "0.75 × placard %s kPa − what the sensor reads too much".formatted(Step.digits(placardKpa)),
+                Computed.WARNING_BELOW,
+                new AirSaid.SensorWarningFormula(
+                        Amount.exact(PressureCurve.WARNING_SHARE, ""), Amount.significant(placardKpa, "kPa", 4)),
                 warnsAtKpa,
                 "kPa",
-                "49 CFR 571.138, S4.2"));
+                Said.verbatim("49 CFR 571.138, S4.2")));
         return new SensorCheck(
                 sensorKpa,
                 gaugeKpa,
@@ -104,11 +113,8 @@ public record SensorCheck(
                 answer,
                 switch (answer) {
                     case ACCURATE -> List.of();
-                    case OFF ->
-                        Said.verbatims(
-                                "Make sure that the car knows in which wheel this sensor is; go by a gauge until it is changed.");
-                    case USELESS ->
-                        Said.verbatims("The sensor's warning is of no use: change it, or teach the car in which wheel it is.");
+                    case OFF -> List.of(Caution.SENSOR_OFF);
+                    case USELESS -> List.of(Caution.SENSOR_USELESS);
                 },
                 steps);
     }

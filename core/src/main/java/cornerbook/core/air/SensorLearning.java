@@ -1,7 +1,10 @@
 package cornerbook.core.air;
 
+import cornerbook.core.air.AirSaid.Computed;
+import cornerbook.core.air.AirSaid.Origin;
+import cornerbook.core.air.AirSaid.ToLearn;
+import cornerbook.core.air.AirSaid.Way;
 import cornerbook.core.say.Said;
-
 import cornerbook.core.why.Explained;
 import cornerbook.core.why.Step;
 import java.util.List;
@@ -11,7 +14,7 @@ import java.util.List;
  *
  * @param sentence what to do, without its first capital and full stop
  */
-public record SensorLearning(PressureWarning warning, String sentence, List<Said> cautions, List<Step> steps)
+public record SensorLearning(PressureWarning warning, ToLearn sentence, List<Said> cautions, List<Step> steps)
         implements Explained {
     private static final int WHEELS = 4;
 
@@ -25,26 +28,24 @@ public record SensorLearning(PressureWarning warning, String sentence, List<Said
         boolean turning = warning.kind() == PressureWarning.Kind.INDIRECT;
         return new SensorLearning(
                 warning,
-                turning
-                        ? "it goes by the turning of the wheels; reset it after the pressures are set"
-                        : "other wheels are on; " + ofSensors(warning),
+                turning ? ToLearn.RESET : ofSensors(warning),
                 List.of(),
                 List.of(new Step(
-                        "sensors that the car has to learn",
-                        turning ? "none: the warning is indirect" : "one in each of the four wheels that go on",
+                        Computed.SENSORS_TO_LEARN,
+                        turning ? Way.NO_SENSOR : Way.A_SENSOR_IN_EACH,
                         turning ? 0 : WHEELS,
                         "",
-                        "vehicle maker's procedure, as noted with the car")));
+                        Origin.MAKERS_PROCEDURE)));
     }
 
-    private static String ofSensors(PressureWarning warning) {
+    private static ToLearn ofSensors(PressureWarning warning) {
         var how = warning.learning();
         return how == null
-                ? "look up how this car learns their sensors"
+                ? ToLearn.LOOK_UP
                 : switch (how) {
-                    case BY_ITSELF -> "the car learns their sensors by itself";
-                    case BY_TOOL -> "their sensors have to be taught with the tool";
-                    case BY_DRIVING -> "their sensors are learned while driving; tell the customer";
+                    case BY_ITSELF -> ToLearn.BY_ITSELF;
+                    case BY_TOOL -> ToLearn.BY_TOOL;
+                    case BY_DRIVING -> ToLearn.BY_DRIVING;
                 };
     }
 }

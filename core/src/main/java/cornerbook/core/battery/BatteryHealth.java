@@ -1,15 +1,11 @@
 package cornerbook.core.battery;
 
-import cornerbook.core.battery.BatterySaid.Part;
-
-import cornerbook.core.battery.BatterySaid.Label;
-
-import cornerbook.core.say.Amount;
-
-import cornerbook.core.say.Said;
-
 import static cornerbook.core.quantity.Range.check;
 
+import cornerbook.core.battery.BatterySaid.Label;
+import cornerbook.core.battery.BatterySaid.Part;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Said;
 import cornerbook.core.why.Explained;
 import cornerbook.core.why.Step;
 import java.util.List;
@@ -72,9 +68,7 @@ public record BatteryHealth(
                 standard,
                 share,
                 judgement,
-                judgement == Judgement.REPLACE
-                        ? List.of(new BatterySaid.ChargeBeforeCondemned(standard))
-                        : List.of(),
+                judgement == Judgement.REPLACE ? List.of(new BatterySaid.ChargeBeforeCondemned(standard)) : List.of(),
                 List.of(
                         new Step(
                                 Label.SHARE_OF_POWER,
@@ -87,7 +81,9 @@ public record BatteryHealth(
                         new Step(
                                 Label.SHARE_OF_RATING,
                                 new BatterySaid.ShareFormula(
-                                Amount.significant(measuredA, "A", 4), Amount.significant(ratedA, "A", 4), standard),
+                                        Amount.significant(measuredA, "A", 4),
+                                        Amount.significant(ratedA, "A", 4),
+                                        standard),
                                 share * 100,
                                 "%",
                                 Label.HEALTH_SOURCE)));

@@ -1,19 +1,13 @@
 package cornerbook.core.battery;
 
-import cornerbook.core.battery.BatterySaid.Sentence;
-
-import cornerbook.core.battery.BatterySaid.Part;
-
-import cornerbook.core.battery.BatterySaid.Label;
-
-import cornerbook.core.say.Refused;
-
-import cornerbook.core.say.Amount;
-
-import cornerbook.core.say.Said;
-
 import static cornerbook.core.quantity.Range.check;
 
+import cornerbook.core.battery.BatterySaid.Label;
+import cornerbook.core.battery.BatterySaid.Part;
+import cornerbook.core.battery.BatterySaid.Sentence;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
 import cornerbook.core.why.Explained;
 import cornerbook.core.why.Step;
 import java.util.List;

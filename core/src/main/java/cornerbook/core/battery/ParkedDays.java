@@ -1,17 +1,12 @@
 package cornerbook.core.battery;
 
-import cornerbook.core.battery.BatterySaid.Part;
-
-import cornerbook.core.battery.BatterySaid.Label;
-
-import cornerbook.core.say.Formula;
-
-import cornerbook.core.say.Amount;
-
-import cornerbook.core.say.Said;
-
 import static cornerbook.core.quantity.Range.check;
 
+import cornerbook.core.battery.BatterySaid.Label;
+import cornerbook.core.battery.BatterySaid.Part;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Formula;
+import cornerbook.core.say.Said;
 import cornerbook.core.why.Explained;
 import cornerbook.core.why.Step;
 import java.util.List;
@@ -57,21 +52,18 @@ public record ParkedDays(
                 standbyA,
                 charge,
                 days,
-                charge > RESERVE
-                        ? List.of()
-                        : List.of(BatterySaid.Sentence.AT_THE_RESERVE),
-                List.of(
-                        new Step(
-                                Label.DAYS_TO_HALF,
-                                Formula.of(
+                charge > RESERVE ? List.of() : List.of(BatterySaid.Sentence.AT_THE_RESERVE),
+                List.of(new Step(
+                        Label.DAYS_TO_HALF,
+                        Formula.of(
                                 "({} − 0.5) × {} × {} / (24 h × {})",
                                 Amount.significant(charge, "", 4),
                                 Amount.significant(capacityAh, "A·h", 4),
                                 Amount.significant(health, "", 4),
                                 Amount.significant(standbyA, "A", 4)),
-                                days,
-                                "d",
-                                Label.PARKED_SOURCE)));
+                        days,
+                        "d",
+                        Label.PARKED_SOURCE)));
     }
 
     /** Charge after so many days, 0 to 1. */

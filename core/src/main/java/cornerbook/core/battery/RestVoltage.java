@@ -1,21 +1,14 @@
 package cornerbook.core.battery;
 
-import cornerbook.core.battery.BatterySaid.Sentence;
-
-import cornerbook.core.battery.BatterySaid.Part;
-
-import cornerbook.core.battery.BatterySaid.Label;
-
-import cornerbook.core.say.Refused;
-
-import cornerbook.core.say.Formula;
-
-import cornerbook.core.say.Amount;
-
-import cornerbook.core.say.Said;
-
 import static cornerbook.core.quantity.Range.check;
 
+import cornerbook.core.battery.BatterySaid.Label;
+import cornerbook.core.battery.BatterySaid.Part;
+import cornerbook.core.battery.BatterySaid.Sentence;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Formula;
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
 import cornerbook.core.why.Explained;
 import cornerbook.core.why.Step;
 import java.util.ArrayList;
@@ -102,9 +95,7 @@ public record RestVoltage(
                                 Label.TABLE_LINEAR,
                                 charge * 100,
                                 "%",
-                                chemistry == Chemistry.AGM
-                                        ? Label.AGM_TABLE
-                                        : Label.FLOODED_TABLE)));
+                                chemistry == Chemistry.AGM ? Label.AGM_TABLE : Label.FLOODED_TABLE)));
     }
 
     /** The voltage that a battery of {@code temperatureC} would have at 26.7 °C. */

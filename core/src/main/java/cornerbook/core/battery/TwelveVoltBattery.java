@@ -1,8 +1,7 @@
 package cornerbook.core.battery;
 
-import cornerbook.core.say.Refused;
-
 import cornerbook.core.quantity.Range;
+import cornerbook.core.say.Refused;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 

@@ -1,8 +1,7 @@
 package cornerbook.core.car;
 
-import cornerbook.core.say.Said;
-
 import cornerbook.core.corner.Spot;
+import cornerbook.core.say.Said;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 

@@ -1,8 +1,7 @@
 package cornerbook.core.finding;
 
-import cornerbook.core.say.Said;
-
 import cornerbook.core.quantity.Range;
+import cornerbook.core.say.Said;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;

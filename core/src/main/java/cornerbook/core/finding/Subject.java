@@ -1,8 +1,7 @@
 package cornerbook.core.finding;
 
-import cornerbook.core.say.Said;
-
 import cornerbook.core.corner.Corner;
+import cornerbook.core.say.Said;
 import org.jspecify.annotations.Nullable;
 
 /** What a finding is about. Null where the finding is not about one corner, one wheel or one set. */

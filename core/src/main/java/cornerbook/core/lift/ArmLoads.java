@@ -1,16 +1,11 @@
 package cornerbook.core.lift;
 
-import cornerbook.core.why.Basis;
-
-import cornerbook.core.lift.LiftSaid.Label;
-
-import cornerbook.core.say.Refused;
-
-import cornerbook.core.say.Amount;
-
-import cornerbook.core.say.Said;
-
 import cornerbook.core.corner.Corner;
+import cornerbook.core.lift.LiftSaid.Label;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
+import cornerbook.core.why.Basis;
 import cornerbook.core.why.Explained;
 import cornerbook.core.why.Step;
 import java.util.ArrayList;
@@ -80,7 +75,8 @@ public record ArmLoads(
         double centreY = centre.leftOfCentreMm();
         double marginMm = centre.marginMm(points);
         if (marginMm <= 0) {
-            throw new Refused(new LiftSaid.WouldTip(new Amount(centreX, "mm", 0), new Amount(centreY, "mm", 0), new Amount(-marginMm, "mm", 0)));
+            throw new Refused(new LiftSaid.WouldTip(
+                    new Amount(centreX, "mm", 0), new Amount(centreY, "mm", 0), new Amount(-marginMm, "mm", 0)));
         }
         var support = new Support(points, totalKg, centreX, centreY);
         var loads = support.equalSprings();
@@ -111,8 +107,7 @@ public record ArmLoads(
         return Objects.requireNonNull(arms.get(corner));
     }
 
-    private static List<Said> cautions(
-            Map<Corner, ArmLoad> arms, double marginMm, double hoistShare, double[] loads) {
+    private static List<Said> cautions(Map<Corner, ArmLoad> arms, double marginMm, double hoistShare, double[] loads) {
         var cautions = new ArrayList<Said>();
         if (hoistShare > 1) {
             cautions.add(LiftSaid.Sentence.TOO_HEAVY);
@@ -145,7 +140,8 @@ public record ArmLoads(
         var steps = new ArrayList<Step>();
         steps.add(new Step(
                 Label.CAR_ON_WHEELS,
-                new LiftSaid.FrontAndRear(Amount.significant(car.frontKg(), "kg", 4), Amount.significant(car.rearKg(), "kg", 4)),
+                new LiftSaid.FrontAndRear(
+                        Amount.significant(car.frontKg(), "kg", 4), Amount.significant(car.rearKg(), "kg", 4)),
                 car.frontKg() + car.rearKg(),
                 "kg",
                 Label.AXLE_LOADS_ENTERED));
@@ -163,14 +159,8 @@ public record ArmLoads(
                 centreX,
                 "mm",
                 Label.MOMENTS));
-        steps.add(new Step(
-                Label.LEFT_OF_CENTRE,
-                Label.LEFT_OF_CENTRE_FORMULA,
-                centreY,
-                "mm",
-                Label.MOMENTS));
-        steps.add(new Step(
-                Label.MARGIN, Label.POINT_AND_LINE, marginMm, "mm", Label.GEOMETRY));
+        steps.add(new Step(Label.LEFT_OF_CENTRE, Label.LEFT_OF_CENTRE_FORMULA, centreY, "mm", Label.MOMENTS));
+        steps.add(new Step(Label.MARGIN, Label.POINT_AND_LINE, marginMm, "mm", Label.GEOMETRY));
         arms.forEach((corner, arm) -> steps.add(new Step(
                 new LiftSaid.ArmAt(corner),
                 new LiftSaid.ArmFormula(Amount.significant(arm.mostKg(), "kg", 4)),

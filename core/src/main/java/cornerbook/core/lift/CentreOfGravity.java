@@ -1,7 +1,6 @@
 package cornerbook.core.lift;
 
 import cornerbook.core.say.Refused;
-
 import java.util.List;
 
 /**

@@ -1,8 +1,7 @@
 package cornerbook.core.lift;
 
-import cornerbook.core.say.Refused;
-
 import cornerbook.core.corner.Corner;
+import cornerbook.core.say.Refused;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;

@@ -1,13 +1,10 @@
 package cornerbook.core.lift;
 
-import cornerbook.core.lift.LiftSaid.Label;
-
-import cornerbook.core.say.Amount;
-
-import cornerbook.core.say.Said;
-
 import static cornerbook.core.quantity.Range.check;
 
+import cornerbook.core.lift.LiftSaid.Label;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Said;
 import cornerbook.core.why.Explained;
 import cornerbook.core.why.Step;
 import java.util.ArrayList;
@@ -83,7 +80,9 @@ public record LiftStack(
                         new Step(
                                 Label.BLOCKS_ON_WAY,
                                 new LiftSaid.WayFormula(
-                                        Amount.significant(armMm, "mm", 4), Amount.significant(PLAY_MM, "mm", 4), Amount.significant(clearanceMm, "mm", 4)),
+                                        Amount.significant(armMm, "mm", 4),
+                                        Amount.significant(PLAY_MM, "mm", 4),
+                                        Amount.significant(clearanceMm, "mm", 4)),
                                 onWayMm,
                                 "mm",
                                 Label.SUM_OF_HEIGHTS),

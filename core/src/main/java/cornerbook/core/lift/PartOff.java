@@ -1,9 +1,8 @@
 package cornerbook.core.lift;
 
-import cornerbook.core.say.Said;
-
 import static cornerbook.core.quantity.Range.check;
 
+import cornerbook.core.say.Said;
 import java.util.List;
 
 /**

@@ -33,5 +33,5 @@ public interface QuantitySaid extends Said {
      *
      * @param what the part, as a person calls it: "wrench length"
      */
-    record OutOfRange(Said what, Said value, Said range) implements QuantitySaid {}
+    record OutOfRange(Said what, Said value, Said range) implements QuantitySaid, AboutPart {}
 }

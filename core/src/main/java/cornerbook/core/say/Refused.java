@@ -11,7 +11,9 @@ public final class Refused extends IllegalArgumentException implements Saying {
 
     /** What a person is told of a refusal. */
     public static Said said(IllegalArgumentException refusal) {
-        return refusal instanceof Refused refused ? refused.said() : Said.verbatim(String.valueOf(refusal.getMessage()));
+        return refusal instanceof Refused refused
+                ? refused.said()
+                : Said.verbatim(String.valueOf(refusal.getMessage()));
     }
 
     @Override

@@ -1,17 +1,12 @@
 package cornerbook.core.torque;
 
-import cornerbook.core.torque.TorqueSaid.Part;
-
-import cornerbook.core.torque.TorqueSaid.Label;
-
-import cornerbook.core.say.Formula;
-
-import cornerbook.core.say.Amount;
-
-import cornerbook.core.say.Said;
-
 import static cornerbook.core.quantity.Range.check;
 
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Formula;
+import cornerbook.core.say.Said;
+import cornerbook.core.torque.TorqueSaid.Label;
+import cornerbook.core.torque.TorqueSaid.Part;
 import cornerbook.core.why.Explained;
 import cornerbook.core.why.Step;
 import java.util.ArrayList;

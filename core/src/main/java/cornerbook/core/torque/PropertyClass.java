@@ -1,13 +1,10 @@
 package cornerbook.core.torque;
 
-import cornerbook.core.say.Said;
-
-import cornerbook.core.say.Refused;
-
 import cornerbook.core.quantity.Quoted;
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
 import java.util.Arrays;
 import java.util.Locale;
-import java.util.stream.Collectors;
 
 /**
  * Strength of a steel bolt or stud: proof stress and least yield stress, MPa, up to a diameter and above it. Metric property

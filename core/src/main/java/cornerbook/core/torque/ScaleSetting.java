@@ -1,15 +1,11 @@
 package cornerbook.core.torque;
 
-import cornerbook.core.torque.TorqueSaid.Part;
-
-import cornerbook.core.torque.TorqueSaid.Label;
-
-import cornerbook.core.say.Amount;
-
-import cornerbook.core.say.Said;
-
 import static cornerbook.core.quantity.Range.check;
 
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Said;
+import cornerbook.core.torque.TorqueSaid.Label;
+import cornerbook.core.torque.TorqueSaid.Part;
 import cornerbook.core.why.Explained;
 import cornerbook.core.why.Step;
 import java.util.List;
@@ -53,13 +49,12 @@ public record ScaleSetting(
                 offsetNm,
                 settingNm,
                 trusted ? List.of() : List.of(TorqueSaid.Caution.LOWEST_FIFTH),
-                List.of(
-                        new Step(
-                                Label.TO_READ_ON_WRENCH,
-                                new TorqueSaid.SettingFormula(
+                List.of(new Step(
+                        Label.TO_READ_ON_WRENCH,
+                        new TorqueSaid.SettingFormula(
                                 Amount.significant(clickNm, "N·m", 4), Amount.significant(offsetNm, "N·m", 4)),
-                                settingNm,
-                                "N·m",
-                                Label.SETTING_SOURCE)));
+                        settingNm,
+                        "N·m",
+                        Label.SETTING_SOURCE)));
     }
 }

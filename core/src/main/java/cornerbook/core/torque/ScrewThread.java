@@ -1,12 +1,10 @@
 package cornerbook.core.torque;
 
-import cornerbook.core.say.Said;
-
-import cornerbook.core.say.Refused;
-
 import static cornerbook.core.quantity.Range.check;
 
 import cornerbook.core.quantity.Quoted;
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
 import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;

@@ -1,10 +1,8 @@
 package cornerbook.core.torque;
 
-import cornerbook.core.say.Said;
-
-import cornerbook.core.say.Refused;
-
 import cornerbook.core.quantity.Quoted;
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
 import java.util.Arrays;
 import java.util.Locale;
 

@@ -1,13 +1,10 @@
 package cornerbook.core.torque;
 
-import cornerbook.core.say.Formula;
-
-import cornerbook.core.say.Amount;
-
-import cornerbook.core.say.Said;
-
 import static cornerbook.core.quantity.Range.check;
 
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Formula;
+import cornerbook.core.say.Said;
 import cornerbook.core.why.Explained;
 import cornerbook.core.why.Step;
 import java.util.ArrayList;
@@ -77,7 +74,12 @@ public record ShortForm(
                         proofN / N_PER_KN,
                         "kN",
                         strength.source()),
-                new Step(TorqueSaid.Label.MOST_OF_PROOF_LOAD, Said.verbatim("F / Fp"), mostN / proofN * 100, "%", strength.source()));
+                new Step(
+                        TorqueSaid.Label.MOST_OF_PROOF_LOAD,
+                        Said.verbatim("F / Fp"),
+                        mostN / proofN * 100,
+                        "%",
+                        strength.source()));
         return new ShortForm(
                 thread,
                 strength,

@@ -1,9 +1,7 @@
 package cornerbook.core.torque;
 
 import cornerbook.core.say.Refused;
-
 import cornerbook.core.say.Said;
-
 import cornerbook.core.why.Explained;
 import cornerbook.core.why.Step;
 import java.util.List;

@@ -1,15 +1,11 @@
 package cornerbook.core.torque;
 
-import cornerbook.core.torque.TorqueSaid.Part;
-
-import cornerbook.core.torque.TorqueSaid.Label;
-
-import cornerbook.core.say.Amount;
-
-import cornerbook.core.say.Said;
-
 import static cornerbook.core.quantity.Range.check;
 
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Said;
+import cornerbook.core.torque.TorqueSaid.Label;
+import cornerbook.core.torque.TorqueSaid.Part;
 import cornerbook.core.why.Explained;
 import cornerbook.core.why.Step;
 import java.util.List;
@@ -64,12 +60,7 @@ public record TorqueBar(
                 fits,
                 List.of(caution),
                 List.of(
-                        new Step(
-                                Label.LEAST_OF_BAR,
-                                Label.LEAST_OF_BAR_FORMULA,
-                                leastNm,
-                                "N·m",
-                                Label.SPREAD_ENTERED),
+                        new Step(Label.LEAST_OF_BAR, Label.LEAST_OF_BAR_FORMULA, leastNm, "N·m", Label.SPREAD_ENTERED),
                         new Step(
                                 Label.MOST_OF_BAR,
                                 Label.MOST_OF_BAR_FORMULA,

@@ -1,13 +1,9 @@
 package cornerbook.core.torque;
 
-import cornerbook.core.why.Basis;
-
-import cornerbook.core.torque.TorqueSaid.Label;
-
 import cornerbook.core.say.Refused;
-
 import cornerbook.core.say.Said;
-
+import cornerbook.core.torque.TorqueSaid.Label;
+import cornerbook.core.why.Basis;
 import cornerbook.core.why.Explained;
 import cornerbook.core.why.Step;
 import java.time.LocalDate;

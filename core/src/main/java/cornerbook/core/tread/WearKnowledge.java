@@ -1,9 +1,8 @@
 package cornerbook.core.tread;
 
-import cornerbook.core.say.Said;
-
 import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.say.Said;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

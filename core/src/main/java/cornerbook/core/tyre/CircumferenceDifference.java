@@ -1,9 +1,17 @@
 package cornerbook.core.tyre;
 
-import cornerbook.core.say.Said;
-
 import static cornerbook.core.quantity.Range.check;
 
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Formula;
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
+import cornerbook.core.tyre.TyreSaid.Caution;
+import cornerbook.core.tyre.TyreSaid.Computed;
+import cornerbook.core.tyre.TyreSaid.Input;
+import cornerbook.core.tyre.TyreSaid.Origin;
+import cornerbook.core.tyre.TyreSaid.Way;
+import cornerbook.core.why.Basis;
 import cornerbook.core.why.Explained;
 import cornerbook.core.why.Step;
 import java.util.ArrayList;
@@ -37,13 +45,13 @@ public record CircumferenceDifference(
 
     /** What the car's maker limits. */
     public enum Kind {
-        CIRCUMFERENCE("circumference", 100),
-        TREAD("tread", 10);
-        private final String word;
+        CIRCUMFERENCE(Input.CIRCUMFERENCE_LIMIT, 100),
+        TREAD(Input.TREAD_LIMIT, 10);
+        private final Input limit;
         private final double mostMm;
 
-        Kind(String word, double mostMm) {
-            this.word = word;
+        Kind(Input limit, double mostMm) {
+            this.limit = limit;
             this.mostMm = mostMm;
         }
     }
@@ -51,7 +59,7 @@ public record CircumferenceDifference(
     /** A tyre and how much of its tread is gone, mm. */
     public record Worn(TyreSize size, double wornMm) {
         public Worn {
-            check("tread worn off", wornMm, 0, 20, "mm");
+            check(Input.TREAD_WORN, wornMm, 0, 20, "mm");
         }
 
         double circumferenceMm() {
@@ -80,41 +88,38 @@ public record CircumferenceDifference(
      * @throws IllegalArgumentException with one sentence, also when tread is compared between different sizes
      */
     public static CircumferenceDifference of(List<Worn> tyres, Kind kind, double limitMm) {
-        check("number of tyres", tyres.size(), 2, 4, "");
-        check(
-                "limit of the %s difference".formatted(kind.word),
-                limitMm,
-                kind == Kind.TREAD ? 0.1 : 1,
-                kind.mostMm,
-                "mm");
+        check(Input.TYRES, tyres.size(), 2, 4, "");
+        check(kind.limit, limitMm, kind == Kind.TREAD ? 0.1 : 1, kind.mostMm, "mm");
         if (kind == Kind.TREAD
                 && tyres.stream()
                                 .map(tyre -> tyre.size().overallDiameterMm())
                                 .distinct()
                                 .count()
                         > 1) {
-            throw new IllegalArgumentException(
-                    "limit of the tread difference compares tyres of one size, and here are %s and %s; give a limit of the circumference"
-                            .formatted(tyres.getFirst().size(), tyres.getLast().size()));
+            throw new Refused(new TyreSaid.OtherSizes(
+                    tyres.getFirst().size().toString(), tyres.getLast().size().toString()));
         }
         var all = new ArrayList<Double>();
         var steps = new ArrayList<Step>();
         for (var tyre : tyres) {
             all.add(tyre.circumferenceMm());
             steps.add(new Step(
-                    "circumference of " + tyre.size(),
-                    "3.05 D − 2π × %s mm".formatted(Step.digits(tyre.wornMm())),
+                    new TyreSaid.CircumferenceOf(tyre.size().toString()),
+                    Formula.of(
+                            "{} D − 2π × {}",
+                            Amount.exact(TyreSize.ROLLING_FACTOR, ""),
+                            Amount.significant(tyre.wornMm(), "mm", 4)),
                     tyre.circumferenceMm(),
                     "mm",
-                    "ETRTO, from memory; wear by geometry"));
+                    Origin.ROLLING_AND_WEAR));
         }
         double differenceMm = Collections.max(all) - Collections.min(all);
         var worn = tyres.stream().map(Worn::wornMm).toList();
         double treadMm = Collections.max(worn) - Collections.min(worn);
-        steps.add(new Step("difference of circumference", "largest − smallest", differenceMm, "mm", "geometry"));
-        steps.add(new Step("difference of tread gone", "most − least", treadMm, "mm", "as measured"));
         steps.add(new Step(
-                "limit of the %s difference".formatted(kind.word), "given", limitMm, "mm", "from the car's maker"));
+                Computed.CIRCUMFERENCE_DIFFERENCE, Way.LARGEST_LESS_SMALLEST, differenceMm, "mm", Origin.GEOMETRY));
+        steps.add(new Step(Computed.TREAD_DIFFERENCE, Way.MOST_LESS_LEAST, treadMm, "mm", Origin.AS_MEASURED));
+        steps.add(new Step(kind.limit, Basis.GIVEN, limitMm, "mm", Origin.FROM_MAKER));
         boolean within = (kind == Kind.TREAD ? treadMm : differenceMm) <= limitMm;
         return new CircumferenceDifference(
                 all,
@@ -123,10 +128,7 @@ public record CircumferenceDifference(
                 kind,
                 limitMm,
                 within,
-                within
-                        ? List.of()
-                        : Said.verbatims(
-                                "The tyres differ by more than the car's drive may bear: do not drive it far like this."),
+                within ? List.of() : List.of(Caution.TYRES_DIFFER),
                 steps);
     }
 }

@@ -1,6 +1,10 @@
 package cornerbook.core.tyre;
 
+import static cornerbook.core.quantity.Range.check;
+
 import cornerbook.core.quantity.Quoted;
+import cornerbook.core.say.Refused;
+import cornerbook.core.tyre.TyreSaid.Input;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -19,9 +23,7 @@ public record DateCode(int week, int year) {
 
     /** Refuses weeks and years that a code of four digits cannot mean. */
     public DateCode {
-        if (week < 1 || week > 53) {
-            throw new IllegalArgumentException("week of manufacture is %02d, expected 01 to 53".formatted(week));
-        }
+        check(Input.WEEK, week, 1, 53, "");
         if (year < 2000 || year > 2099) {
             throw new IllegalArgumentException("year of manufacture is %d, expected 2000 to 2099".formatted(year));
         }
@@ -34,8 +36,7 @@ public record DateCode(int week, int year) {
      */
     public static DateCode parse(String digits) {
         if (!digits.matches("[0-9]{4}")) {
-            throw new IllegalArgumentException(
-                    "date code is %s, expected four digits, as 3519".formatted(Quoted.of(digits)));
+            throw new Refused(new TyreSaid.NoDateCode(Quoted.of(digits)));
         }
         return new DateCode(Integer.parseInt(digits.substring(0, 2)), 2000 + Integer.parseInt(digits.substring(2)));
     }
@@ -54,8 +55,7 @@ public record DateCode(int week, int year) {
      */
     public double ageYears(LocalDate day) {
         if (day.isBefore(dated())) {
-            throw new IllegalArgumentException(
-                    "date code %s is the week of %s, expected one not after %s".formatted(this, dated(), day));
+            throw new Refused(new TyreSaid.MadeLater(toString(), dated(), day));
         }
         return ChronoUnit.DAYS.between(dated(), day) / DAYS_PER_YEAR;
     }

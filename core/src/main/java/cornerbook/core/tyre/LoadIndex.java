@@ -1,5 +1,8 @@
 package cornerbook.core.tyre;
 
+import static cornerbook.core.quantity.Range.check;
+
+import cornerbook.core.tyre.TyreSaid.Input;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -32,10 +35,7 @@ public record LoadIndex(int number) {
 
     /** Refuses a number outside the table. */
     public LoadIndex {
-        int highest = CAPACITY_KG.size() - 1;
-        if (number < 0 || number > highest) {
-            throw new IllegalArgumentException("load index is %d, expected 0 to %d".formatted(number, highest));
-        }
+        check(Input.LOAD_INDEX, number, 0, CAPACITY_KG.size() - 1, "");
     }
 
     /** Load capacity, kg. */

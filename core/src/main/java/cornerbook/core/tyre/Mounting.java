@@ -3,7 +3,9 @@ package cornerbook.core.tyre;
 import static cornerbook.core.quantity.Range.check;
 
 import cornerbook.core.quantity.Quoted;
+import cornerbook.core.say.Refused;
 import cornerbook.core.torque.Seat;
+import cornerbook.core.tyre.TyreSaid.Input;
 import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.regex.Pattern;
@@ -26,11 +28,11 @@ public record Mounting(
                     + NUMBER + " ET(-?\\d+(?:\\.\\d+)?) " + NUMBER + "J?");
 
     public Mounting {
-        check("holes of the wheel", holes, 3, 10, "");
-        check("bolt circle", circleMm, 80, 230, "mm");
-        check("centre bore", boreMm, 40, 180, "mm");
-        check("offset", offsetMm, -60, 80, "mm");
-        check("rim width", rimCode, 3, 14, "in");
+        check(Input.HOLES, holes, 3, 10, "");
+        check(Input.BOLT_CIRCLE, circleMm, 80, 230, "mm");
+        check(Input.CENTRE_BORE, boreMm, 40, 180, "mm");
+        check(Input.OFFSET, offsetMm, -60, 80, "mm");
+        check(Input.RIM_WIDTH, rimCode, 3, 14, "in");
     }
 
     /**
@@ -46,8 +48,7 @@ public record Mounting(
                 .replace('−', '-')
                 .replaceAll("\\s+", " "));
         if (!match.matches()) {
-            throw new IllegalArgumentException(
-                    "mounting is %s, expected as in 5x114.3 M14x1.5 cone 64.1 ET45 7.5J".formatted(Quoted.of(text)));
+            throw new Refused(new TyreSaid.NoMounting(Quoted.of(text)));
         }
         return new Mounting(
                 Integer.parseInt(match.group(1)),
@@ -62,7 +63,14 @@ public record Mounting(
     /** As the trade writes it; {@link #parse} reads it back. */
     public String written() {
         return "%dx%s %s %s %s ET%s %sJ"
-                .formatted(holes, plain(circleMm), thread, seat.word(), plain(boreMm), plain(offsetMm), plain(rimCode));
+                .formatted(
+                        holes,
+                        plain(circleMm),
+                        thread,
+                        seat.name().toLowerCase(Locale.ROOT),
+                        plain(boreMm),
+                        plain(offsetMm),
+                        plain(rimCode));
     }
 
     private static String plain(double value) {

@@ -1,9 +1,13 @@
 package cornerbook.core.tyre;
 
-import cornerbook.core.say.Said;
-
 import static cornerbook.core.quantity.Range.check;
 
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Between;
+import cornerbook.core.say.Formula;
+import cornerbook.core.say.Said;
+import cornerbook.core.tyre.TyreSaid.Computed;
+import cornerbook.core.tyre.TyreSaid.Input;
 import cornerbook.core.why.Explained;
 import cornerbook.core.why.Step;
 import java.util.ArrayList;
@@ -37,18 +41,22 @@ public record RimFit(
 
     /** The tyre on a rim of width code 3 to 14 (inches). */
     public static RimFit of(TyreSize size, double rimCode) {
-        check("rim width", rimCode, 3, 14, "in");
+        check(Input.RIM_WIDTH, rimCode, 3, 14, "in");
         var range = RimRange.of(size);
         double widthMm = sectionWidthMm(size.sectionWidthMm(), rimCode, range.measuringCode());
         boolean permitted = range.permits(rimCode);
         var steps = new ArrayList<>(range.steps());
         steps.add(new Step(
-                "section width on this rim",
-                "S1 + 0.4 (A − A1), S1 = %d mm, A = %s in, A1 = %s in"
-                        .formatted(size.sectionWidthMm(), Step.digits(rimCode), Step.digits(range.measuringCode())),
+                Computed.SECTION_WIDTH_ON_RIM,
+                Formula.of(
+                        "S1 + {} (A − A1), S1 = {}, A = {}, A1 = {}",
+                        Amount.exact(MM_PER_MM_OF_RIM, ""),
+                        new Amount(size.sectionWidthMm(), "mm", 0),
+                        Amount.significant(rimCode, "in", 4),
+                        Amount.significant(range.measuringCode(), "in", 4)),
                 widthMm,
                 "mm",
-                "UN R30, 6.1.1.1"));
+                Said.verbatim("UN R30, 6.1.1.1")));
         return new RimFit(
                 size.toString(),
                 rimCode,
@@ -59,12 +67,9 @@ public record RimFit(
                 permitted,
                 permitted
                         ? List.of()
-                        : Said.verbatims(
-                                "A rim of %s in is outside %s to %s in for this tyre: do not fit without the tyre maker's word."
-                                        .formatted(
-                                                Step.digits(rimCode),
-                                                Step.digits(range.lowestCode()),
-                                                Step.digits(range.highestCode()))),
+                        : List.of(new TyreSaid.RimOutside(
+                                Amount.significant(rimCode, "in", 4),
+                                Between.exact(range.lowestCode(), range.highestCode(), "in"))),
                 steps);
     }
 

@@ -1,5 +1,9 @@
 package cornerbook.core.tyre;
 
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Formula;
+import cornerbook.core.tyre.TyreSaid.Computed;
+import cornerbook.core.tyre.TyreSaid.Origin;
 import cornerbook.core.why.Step;
 import java.util.List;
 
@@ -11,7 +15,6 @@ import java.util.List;
  */
 record RimRange(double measuringCode, double lowestCode, double highestCode, List<Step> steps) {
     private static final double INCH_MM = 25.4;
-    private static final String SOURCE = "share from memory; the tyre maker's table outranks it";
 
     RimRange {
         steps = List.copyOf(steps);
@@ -44,23 +47,23 @@ record RimRange(double measuringCode, double lowestCode, double highestCode, Lis
                 highest,
                 List.of(
                         new Step(
-                                "measuring rim",
-                                "%s × S1, to half an inch".formatted(Step.digits(shares.measuring())),
+                                Computed.MEASURING_RIM,
+                                new TyreSaid.ShareToHalfInch(Amount.significant(shares.measuring(), "", 4)),
                                 measuring,
                                 "in",
-                                SOURCE),
+                                Origin.RIM_SHARES),
                         new Step(
-                                "narrowest rim",
-                                "%s × S1".formatted(Step.digits(shares.lowest())),
+                                Computed.NARROWEST_RIM,
+                                Formula.of("{} × S1", Amount.significant(shares.lowest(), "", 4)),
                                 lowest,
                                 "in",
-                                SOURCE),
+                                Origin.RIM_SHARES),
                         new Step(
-                                "widest rim",
-                                "%s × S1".formatted(Step.digits(shares.highest())),
+                                Computed.WIDEST_RIM,
+                                Formula.of("{} × S1", Amount.significant(shares.highest(), "", 4)),
                                 highest,
                                 "in",
-                                SOURCE)));
+                                Origin.RIM_SHARES)));
     }
 
     boolean permits(double rimCode) {

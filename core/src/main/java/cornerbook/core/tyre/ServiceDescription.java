@@ -1,5 +1,6 @@
 package cornerbook.core.tyre;
 
+import cornerbook.core.say.Refused;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -12,9 +13,7 @@ public record ServiceDescription(
         LoadIndex loadIndex, @Nullable LoadIndex twinLoadIndex, SpeedSymbol speedSymbol) {
     public ServiceDescription {
         if (twinLoadIndex != null && twinLoadIndex.number() > loadIndex.number()) {
-            throw new IllegalArgumentException(
-                    "load index for twin fitting is %d, expected at most %d of the single tyre"
-                            .formatted(twinLoadIndex.number(), loadIndex.number()));
+            throw new Refused(new TyreSaid.TwinAboveSingle(twinLoadIndex.number(), loadIndex.number()));
         }
     }
 

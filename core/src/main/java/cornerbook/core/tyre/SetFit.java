@@ -1,9 +1,15 @@
 package cornerbook.core.tyre;
 
-import cornerbook.core.say.Said;
-
 import static cornerbook.core.quantity.Range.check;
 
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Between;
+import cornerbook.core.say.Said;
+import cornerbook.core.tyre.TyreSaid.Caution;
+import cornerbook.core.tyre.TyreSaid.Computed;
+import cornerbook.core.tyre.TyreSaid.Input;
+import cornerbook.core.tyre.TyreSaid.Origin;
+import cornerbook.core.tyre.TyreSaid.Way;
 import cornerbook.core.why.Explained;
 import cornerbook.core.why.Step;
 import java.util.ArrayList;
@@ -56,38 +62,36 @@ public record SetFit(
     public static SetFit of(Mounting car, Mounting wheel, @Nullable Double caliperGapMm) {
         var against = new ArrayList<Said>();
         if (car.holes() != wheel.holes() || Math.abs(car.circleMm() - wheel.circleMm()) > SAME_MM) {
-            against.add(Said.verbatim("Bolt circle %dx%s does not go on %dx%s: do not fit."
-                    .formatted(wheel.holes(), Step.digits(wheel.circleMm()), car.holes(), Step.digits(car.circleMm()))));
+            against.add(new TyreSaid.BoltCircleDiffers(
+                    wheel.holes(),
+                    Amount.significant(wheel.circleMm(), "", 4),
+                    car.holes(),
+                    Amount.significant(car.circleMm(), "", 4)));
         }
         if (wheel.boreMm() < car.boreMm() - SAME_MM) {
-            against.add(Said.verbatim("Centre bore %s mm does not go over the hub's %s mm: do not fit."
-                    .formatted(Step.digits(wheel.boreMm()), Step.digits(car.boreMm()))));
+            against.add(new TyreSaid.BoreTooSmall(
+                    Amount.significant(wheel.boreMm(), "mm", 4), Amount.significant(car.boreMm(), "mm", 4)));
         }
         if (!car.thread().equals(wheel.thread())) {
-            against.add(Said.verbatim("Fasteners %s of this set do not belong in the hub's %s: use those of the hub's thread."
-                    .formatted(wheel.thread(), car.thread())));
+            against.add(new TyreSaid.ThreadDiffers(wheel.thread(), car.thread()));
         }
-        if (caliperGapMm != null && check("caliper gap", caliperGapMm, 0, 100, "mm") < LEAST_CALIPER_GAP_MM) {
-            against.add(Said.verbatim("Caliper gap %s mm is under %.0f mm: do not fit."
-                    .formatted(Step.digits(caliperGapMm), LEAST_CALIPER_GAP_MM)));
+        if (caliperGapMm != null && check(Input.CALIPER_GAP, caliperGapMm, 0, 100, "mm") < LEAST_CALIPER_GAP_MM) {
+            against.add(new TyreSaid.CaliperTooNear(
+                    Amount.significant(caliperGapMm, "mm", 4), new Amount(LEAST_CALIPER_GAP_MM, "mm", 0)));
         }
         boolean mounts = against.isEmpty();
         var cautions = new ArrayList<>(against);
         if (car.seat() != wheel.seat()) {
-            cautions.add(Said.verbatim(
-                    "The wheel's seat is a %s, the car's fasteners are for a %s: take fasteners for the wheel's seat."
-                            .formatted(wheel.seat().word(), car.seat().word())));
+            cautions.add(new TyreSaid.SeatDiffers(wheel.seat(), car.seat()));
         }
         double ringMm = Math.max(0, (wheel.boreMm() - car.boreMm()) / 2);
         if (ringMm > SAME_MM / 2) {
-            cautions.add(Said.verbatim("The bore is wider than the hub: a hub ring of %s to %s mm is needed."
-                    .formatted(Step.digits(car.boreMm()), Step.digits(wheel.boreMm()))));
+            cautions.add(new TyreSaid.NeedsHubRing(Between.exact(car.boreMm(), wheel.boreMm(), "mm")));
         }
         double half = (wheel.rimCode() - car.rimCode()) * INCH_MM / 2;
         double offset = wheel.offsetMm() - car.offsetMm();
         if (half + offset > 0 || half - offset > 0) {
-            cautions.add(Said.verbatim(
-                    "The rim comes nearer to strut, caliper or wing: turn the wheel by hand before the car moves."));
+            cautions.add(Caution.RIM_COMES_NEARER);
         }
         return new SetFit(
                 car,
@@ -99,9 +103,8 @@ public record SetFit(
                 mounts,
                 cautions,
                 List.of(
-                        new Step("inner edge inward", "Δwidth/2 + ΔET", half + offset, "mm", "geometry of offset (ET)"),
-                        new Step(
-                                "outer edge outward", "Δwidth/2 − ΔET", half - offset, "mm", "geometry of offset (ET)"),
-                        new Step("hub ring, each side", "(bore − hub)/2", ringMm, "mm", "geometry")));
+                        new Step(Computed.INNER_EDGE, Way.INNER_EDGE, half + offset, "mm", Origin.OFFSET_GEOMETRY),
+                        new Step(Computed.OUTER_EDGE, Way.OUTER_EDGE, half - offset, "mm", Origin.OFFSET_GEOMETRY),
+                        new Step(Computed.HUB_RING, Way.HUB_RING, ringMm, "mm", Origin.GEOMETRY)));
     }
 }

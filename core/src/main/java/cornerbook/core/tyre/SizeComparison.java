@@ -1,9 +1,14 @@
 package cornerbook.core.tyre;
 
-import cornerbook.core.say.Said;
-
 import static cornerbook.core.quantity.Range.check;
 
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Said;
+import cornerbook.core.tyre.TyreSaid.Caution;
+import cornerbook.core.tyre.TyreSaid.Computed;
+import cornerbook.core.tyre.TyreSaid.Input;
+import cornerbook.core.tyre.TyreSaid.Origin;
+import cornerbook.core.tyre.TyreSaid.Way;
 import cornerbook.core.why.Explained;
 import cornerbook.core.why.Step;
 import java.util.ArrayList;
@@ -33,7 +38,7 @@ public record SizeComparison(
         List<Step> steps)
         implements Explained {
     private static final double MM_PER_KM = 1e6;
-    private static final String GEOMETRY = "UN R30, 6.1.2: D = d + 2 S Ra/100";
+    private static final Said GEOMETRY = Said.verbatim("UN R30, 6.1.2: D = d + 2 S Ra/100");
 
     public SizeComparison {
         cautions = List.copyOf(cautions);
@@ -42,13 +47,12 @@ public record SizeComparison(
 
     /** The comparison at a speed shown of 10 to 300 km/h. */
     public static SizeComparison of(TyreSize placard, TyreSize other, double indicatedKmh) {
-        check("speed shown", indicatedKmh, 10, 300, "km/h");
+        check(Input.SPEED_SHOWN, indicatedKmh, 10, 300, "km/h");
         double ratio = other.rollingCircumferenceMm() / placard.rollingCircumferenceMm();
         var cautions = new ArrayList<Said>();
         boolean carriesEnough = carries(placard.service(), other.service(), cautions);
         if (ratio > 1) {
-            cautions.add(Said.verbatim(
-                    "The speedometer shows less than the true speed unless it has room: it must never show less (UN R39, from memory)."));
+            cautions.add(Caution.SPEEDOMETER_SHOWS_LESS);
         }
         double diameterMm = other.overallDiameterMm() - placard.overallDiameterMm();
         double turns = MM_PER_KM / other.rollingCircumferenceMm();
@@ -64,45 +68,43 @@ public record SizeComparison(
                 carriesEnough,
                 cautions,
                 List.of(
-                        new Step("diameter, placard", placard.toString(), placard.overallDiameterMm(), "mm", GEOMETRY),
-                        new Step("diameter, other", other.toString(), other.overallDiameterMm(), "mm", GEOMETRY),
+                        diameter(Computed.PLACARD_DIAMETER, placard),
+                        diameter(Computed.OTHER_DIAMETER, other),
                         new Step(
-                                "difference of circumference",
-                                "D other/D placard − 1",
+                                Computed.CIRCUMFERENCE_DIFFERENCE,
+                                Way.OTHER_BY_PLACARD,
                                 (ratio - 1) * 100,
                                 "%",
                                 GEOMETRY),
                         new Step(
-                                "true speed",
-                                "shown %s km/h × D other/D placard".formatted(Step.digits(indicatedKmh)),
+                                Computed.TRUE_SPEED,
+                                new TyreSaid.ShownTimes(Amount.significant(indicatedKmh, "km/h", 4)),
                                 indicatedKmh * ratio,
                                 "km/h",
-                                "turns of the wheel"),
-                        new Step(
-                                "turns per km",
-                                "1 km / (3.05 D)",
-                                turns,
-                                "",
-                                "rolling circumference 3.05 D, ETRTO, from memory")));
+                                Origin.TURNS_OF_WHEEL),
+                        new Step(Computed.TURNS_PER_KM, TyreSize.TURNS_FORMULA, turns, "", Origin.ROLLING)));
+    }
+
+    private static Step diameter(Said what, TyreSize size) {
+        return new Step(what, Said.verbatim(size.toString()), size.overallDiameterMm(), "mm", GEOMETRY);
     }
 
     private static boolean carries(
             @Nullable ServiceDescription placard, @Nullable ServiceDescription other, List<Said> cautions) {
         if (placard == null || other == null) {
-            cautions.add(Said.verbatim("Load and speed are not judged: give both sizes with load index and speed symbol, as 98V."));
+            cautions.add(Caution.SERVICE_NOT_JUDGED);
             return false;
         }
         boolean load = other.loadIndex().number() >= placard.loadIndex().number();
         boolean speed =
                 other.speedSymbol().highestKmh() >= placard.speedSymbol().highestKmh();
         if (!load) {
-            cautions.add(Said.verbatim("Load index %d is below the placard's %d: do not fit."
-                    .formatted(other.loadIndex().number(), placard.loadIndex().number())));
+            cautions.add(new TyreSaid.LoadIndexBelow(
+                    other.loadIndex().number(), placard.loadIndex().number()));
         }
         if (!speed) {
-            cautions.add(Said.verbatim(
-                    "Speed symbol %s is below the placard's %s: only where the law lets winter tyres, with the lower speed shown to the driver."
-                            .formatted(other.speedSymbol(), placard.speedSymbol())));
+            cautions.add(new TyreSaid.SpeedSymbolBelow(
+                    other.speedSymbol().name(), placard.speedSymbol().name()));
         }
         return load && speed;
     }

@@ -1,7 +1,12 @@
 package cornerbook.core.tyre;
 
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Formula;
 import cornerbook.core.say.Said;
-
+import cornerbook.core.tyre.TyreSaid.Caution;
+import cornerbook.core.tyre.TyreSaid.Computed;
+import cornerbook.core.tyre.TyreSaid.Origin;
+import cornerbook.core.why.Basis;
 import cornerbook.core.why.Explained;
 import cornerbook.core.why.Step;
 import java.util.ArrayList;
@@ -41,8 +46,7 @@ public record SizeMeaning(
         implements Explained {
     private static final double MM_PER_KM = 1e6;
     private static final double KPA_PER_PSI = 6.894757293168;
-    private static final String GEOMETRY = "UN R30, 6.1.2";
-    private static final String SYMBOLS = "UN R30, table of speed symbols";
+    private static final Said GEOMETRY = Said.verbatim("UN R30, 6.1.2");
 
     public SizeMeaning {
         cautions = List.copyOf(cautions);
@@ -55,25 +59,36 @@ public record SizeMeaning(
         double turns = MM_PER_KM / size.rollingCircumferenceMm();
         var steps = new ArrayList<>(List.of(
                 new Step(
-                        "rim diameter",
-                        "25.4 mm × %d".formatted(size.rimDiameterCode()),
+                        Computed.RIM_DIAMETER,
+                        Formula.of(
+                                "{} mm × {}",
+                                Amount.exact(TyreSize.INCH_MM, ""),
+                                Amount.of(size.rimDiameterCode(), "")),
                         size.rimDiameterMm(),
                         "mm",
                         GEOMETRY),
                 new Step(
-                        "section height",
-                        "S Ra/100, S = %d mm, Ra = %d %%".formatted(size.sectionWidthMm(), size.aspectRatioPercent()),
+                        Computed.SECTION_HEIGHT,
+                        Formula.of(
+                                "S Ra/100, S = {}, Ra = {}",
+                                new Amount(size.sectionWidthMm(), "mm", 0),
+                                Amount.of(size.aspectRatioPercent(), "%")),
                         size.sectionHeightMm(),
                         "mm",
                         GEOMETRY),
-                new Step("overall diameter", "D = d + 2 S Ra/100", size.overallDiameterMm(), "mm", GEOMETRY),
                 new Step(
-                        "rolling circumference",
-                        "3.05 D",
+                        Computed.OVERALL_DIAMETER,
+                        Said.verbatim("D = d + 2 S Ra/100"),
+                        size.overallDiameterMm(),
+                        "mm",
+                        GEOMETRY),
+                new Step(
+                        Computed.ROLLING_CIRCUMFERENCE,
+                        Formula.of("{} D", Amount.exact(TyreSize.ROLLING_FACTOR, "")),
                         size.rollingCircumferenceMm(),
                         "mm",
-                        "ETRTO convention for radial tyres, from memory"),
-                new Step("turns per km", "1 km / (3.05 D)", turns, "", "turns of the wheel")));
+                        Origin.ROLLING_FACTOR),
+                new Step(Computed.TURNS_PER_KM, TyreSize.TURNS_FORMULA, turns, "", Origin.TURNS_OF_WHEEL)));
         steps.addAll(rims.steps());
         var service = size.service();
         var referenceKpa = referenceKpa(size).orElse(null);
@@ -81,15 +96,12 @@ public record SizeMeaning(
             steps.addAll(steps(service));
         }
         if (referenceKpa != null) {
-            steps.add(
-                    new Step(
-                            "pressure at which the load index holds",
-                            "table",
-                            referenceKpa,
-                            "kPa",
-                            size.use().equals("HL")
-                                    ? "HL as extra load, from memory"
-                                    : "published reference pressures: P 35 psi, extra load 41 psi; metric 250 kPa, extra load 290 kPa"));
+            steps.add(new Step(
+                    Computed.REFERENCE_PRESSURE,
+                    Basis.TABLE,
+                    referenceKpa,
+                    "kPa",
+                    size.use().equals("HL") ? Origin.EXTRA_LOAD_FROM_MEMORY : Origin.PUBLISHED_PRESSURES));
         }
         return new SizeMeaning(
                 size,
@@ -110,41 +122,41 @@ public record SizeMeaning(
                         ? null
                         : service.capacityKg(service.speedSymbol().highestKmh()),
                 referenceKpa,
-                service == null
-                        ? Said.verbatims(
-                                "Load and speed are not known from this: write the size with load index and speed symbol, as 98V.")
-                        : List.of(),
+                service == null ? List.of(Caution.SERVICE_NOT_KNOWN) : List.of(),
                 steps);
     }
 
     private static List<Step> steps(ServiceDescription service) {
         var symbol = service.speedSymbol();
         var steps = new ArrayList<Step>();
-        steps.add(capacity("load capacity, one tyre", service.loadIndex()));
+        steps.add(capacity(Computed.CAPACITY, service.loadIndex()));
         var twin = service.twinLoadIndex();
         if (twin != null) {
-            steps.add(capacity("load capacity, each of two side by side", twin));
+            steps.add(capacity(Computed.TWIN_CAPACITY, twin));
         }
-        steps.add(new Step("highest speed", "symbol " + symbol, symbol.highestKmh(), "km/h", SYMBOLS));
         steps.add(new Step(
-                "load capacity at that speed",
-                "capacity × %s".formatted(Step.digits(symbol.loadShare(symbol.highestKmh()))),
+                Computed.HIGHEST_SPEED,
+                new TyreSaid.SymbolIs(symbol.name()),
+                symbol.highestKmh(),
+                "km/h",
+                Origin.SPEED_SYMBOLS));
+        steps.add(new Step(
+                Computed.CAPACITY_AT_SPEED,
+                new TyreSaid.CapacityTimes(Amount.significant(symbol.loadShare(symbol.highestKmh()), "", 4)),
                 service.capacityKg(symbol.highestKmh()),
                 "kg",
-                symbol == SpeedSymbol.Y
-                        ? "load variation of symbol Y, from memory"
-                        : "UN R30, table of load variation with speed"));
+                symbol == SpeedSymbol.Y ? Origin.LOAD_VARIATION_FROM_MEMORY : Origin.LOAD_VARIATION));
         return steps;
     }
 
-    private static Step capacity(String what, LoadIndex index) {
+    private static Step capacity(Said what, LoadIndex index) {
         boolean printed = index.number() >= 50 && index.number() <= 125;
         return new Step(
                 what,
-                "load index %d".formatted(index.number()),
+                new TyreSaid.LoadIndexIs(index.number()),
                 index.capacityKg(),
                 "kg",
-                printed ? "UN R30, table of load-capacity indices" : "published table of load indices");
+                printed ? Origin.LOAD_INDICES : Origin.PUBLISHED_LOAD_INDICES);
     }
 
     /** Light-truck and commercial tyres have a pressure of their own on the sidewall. */

@@ -1,6 +1,8 @@
 package cornerbook.core.tyre;
 
 import cornerbook.core.quantity.Quoted;
+import cornerbook.core.say.Refused;
+import cornerbook.core.tyre.TyreSaid.SizePart;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -18,11 +20,11 @@ final class SizeReader {
     TyreSize read() {
         try {
             var use = take("LT|HL|P|");
-            int sectionWidthMm = number(3, "section width in mm, as 225");
-            expect("/", "a slash after the section width");
-            int aspectRatioPercent = number(3, "aspect ratio in per cent, as 55");
-            expect("ZRF|ZR|RF|R", "construction R after the aspect ratio");
-            int rimDiameterCode = number(2, "rim diameter code, as 18");
+            int sectionWidthMm = number(3, SizePart.SECTION_WIDTH);
+            expect("/", SizePart.SLASH);
+            int aspectRatioPercent = number(3, SizePart.ASPECT_RATIO);
+            expect("ZRF|ZR|RF|R", SizePart.CONSTRUCTION);
+            int rimDiameterCode = number(2, SizePart.RIM_DIAMETER_CODE);
             boolean commercial = !take("C").isEmpty();
             boolean before = extraLoad();
             var service = service();
@@ -35,7 +37,7 @@ final class SizeReader {
                     service,
                     extraLoad() || before);
         } catch (IllegalArgumentException e) {
-            throw new IllegalArgumentException("tyre size %s: %s".formatted(Quoted.of(written), e.getMessage()), e);
+            throw new Refused(new TyreSaid.SizeUnread(Quoted.of(written), Refused.said(e)));
         }
     }
 
@@ -48,8 +50,8 @@ final class SizeReader {
         if (rest.isEmpty()) {
             return null;
         }
-        var loadIndex = new LoadIndex(number(3, "load index, as 98"));
-        var twin = take("/").isEmpty() ? null : new LoadIndex(number(3, "load index for twin fitting, as 107"));
+        var loadIndex = new LoadIndex(number(3, SizePart.LOAD_INDEX));
+        var twin = take("/").isEmpty() ? null : new LoadIndex(number(3, SizePart.TWIN_LOAD_INDEX));
         return new ServiceDescription(loadIndex, twin, SpeedSymbol.parse(speedSymbol()));
     }
 
@@ -59,7 +61,7 @@ final class SizeReader {
         return letters.isEmpty() ? take(".*") : letters;
     }
 
-    private int number(int mostDigits, String expected) {
+    private int number(int mostDigits, SizePart expected) {
         var digits = take("[0-9]{1,%d}".formatted(mostDigits));
         if (digits.isEmpty()) {
             throw bad(expected);
@@ -67,7 +69,7 @@ final class SizeReader {
         return Integer.parseInt(digits);
     }
 
-    private void expect(String pattern, String expected) {
+    private void expect(String pattern, SizePart expected) {
         if (take(pattern).isEmpty()) {
             throw bad(expected);
         }
@@ -82,8 +84,7 @@ final class SizeReader {
         return matcher.group();
     }
 
-    private IllegalArgumentException bad(String expected) {
-        var found = rest.isEmpty() ? "ends" : "has " + Quoted.of(rest);
-        return new IllegalArgumentException("%s where it needs %s".formatted(found, expected));
+    private Refused bad(SizePart expected) {
+        return new Refused(new TyreSaid.SizeNeeds(rest.isEmpty() ? null : Quoted.of(rest), expected));
     }
 }

@@ -1,6 +1,7 @@
 package cornerbook.core.tyre;
 
 import cornerbook.core.quantity.Quoted;
+import cornerbook.core.say.Refused;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -48,10 +49,9 @@ public enum SpeedSymbol {
         return Arrays.stream(values())
                 .filter(symbol -> symbol.name().equals(wanted))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("speed symbol is %s, expected one of %s"
-                        .formatted(
-                                Quoted.of(text),
-                                Arrays.stream(values()).map(SpeedSymbol::name).collect(Collectors.joining(" ")))));
+                .orElseThrow(() -> new Refused(new TyreSaid.NoSpeedSymbol(
+                        Quoted.of(text),
+                        Arrays.stream(values()).map(SpeedSymbol::name).collect(Collectors.joining(" ")))));
     }
 
     /** Highest speed, km/h. */

@@ -1,6 +1,7 @@
 package cornerbook.core.tyre;
 
 import cornerbook.core.quantity.Quoted;
+import cornerbook.core.say.Refused;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -32,9 +33,7 @@ public record Tin(String symbols, @Nullable DateCode dateCode) {
     /** Refuses what is no TIN. */
     public Tin {
         if (!symbols.matches("[A-Z0-9]{3,%d}".formatted(LONGEST))) {
-            throw new IllegalArgumentException(
-                    "TIN is %s, expected 3 to %d letters and digits that end in the date code"
-                            .formatted(Quoted.of(symbols), LONGEST));
+            throw new Refused(new TyreSaid.NoTin(Quoted.of(symbols), LONGEST));
         }
     }
 
@@ -54,8 +53,7 @@ public record Tin(String symbols, @Nullable DateCode dateCode) {
             return new Tin(symbols, null);
         }
         if (!last.matches(".*[0-9]{4}")) {
-            throw new IllegalArgumentException(
-                    "TIN is %s, expected four digits for week and year at its end, as 3519".formatted(Quoted.of(text)));
+            throw new Refused(new TyreSaid.TinWithoutDate(Quoted.of(text)));
         }
         return new Tin(symbols, DateCode.parse(last.substring(last.length() - 4)));
     }

@@ -1,7 +1,11 @@
 package cornerbook.core.tyre;
 
 import cornerbook.core.say.Said;
-
+import cornerbook.core.tyre.TyreSaid.Caution;
+import cornerbook.core.tyre.TyreSaid.Computed;
+import cornerbook.core.tyre.TyreSaid.Origin;
+import cornerbook.core.tyre.TyreSaid.Way;
+import cornerbook.core.why.Basis;
 import cornerbook.core.why.Explained;
 import cornerbook.core.why.Step;
 import java.time.LocalDate;
@@ -31,7 +35,6 @@ public record TyreAge(
         List<Step> steps)
         implements Explained {
     private static final DateCode FIRST_OF_FOUR_DIGITS = new DateCode(1, 2000);
-    private static final String DATE_CODE = "49 CFR 574.5: week and year are the last four digits";
 
     public TyreAge {
         cautions = List.copyOf(cautions);
@@ -58,20 +61,19 @@ public record TyreAge(
                 : years >= rule.inspectYears() ? Answer.INSPECT : Answer.YOUNG;
         var steps = new ArrayList<Step>();
         if (code == null) {
-            steps.add(new Step(
-                    "least age",
-                    "three digits: made before 2000",
-                    years,
-                    "years",
-                    "64 FR 36807: four digits since 2000"));
+            steps.add(new Step(Computed.LEAST_AGE, Way.THREE_DIGITS, years, "years", Origin.FOUR_DIGITS_SINCE_2000));
         } else {
-            steps.add(new Step("week of manufacture", code.toString(), code.week(), "", DATE_CODE));
-            steps.add(new Step("year of manufacture", code.toString(), code.year(), "", DATE_CODE));
             steps.add(new Step(
-                    "age", "days from %s to %s / 365.25".formatted(code.dated(), day), years, "years", "calendar"));
+                    Computed.WEEK_OF_MANUFACTURE,
+                    new TyreSaid.WeekOfYear(code.toString(), code.week(), String.valueOf(code.year())),
+                    code.week(),
+                    "",
+                    Origin.DATE_CODE));
+            steps.add(new Step(
+                    Computed.AGE, new TyreSaid.DaysBetween(code.dated(), day), years, "years", Origin.CALENDAR));
         }
-        steps.add(new Step("inspected from", "given", rule.inspectYears(), "years", rule.inspectSource()));
-        steps.add(new Step("replaced at", "given", rule.replaceYears(), "years", rule.replaceSource()));
+        steps.add(new Step(Computed.INSPECTED_FROM, Basis.GIVEN, rule.inspectYears(), "years", rule.inspectSource()));
+        steps.add(new Step(Computed.REPLACED_AT, Basis.GIVEN, rule.replaceYears(), "years", rule.replaceSource()));
         return new TyreAge(
                 tin,
                 tin.plantCode().orElse(null),
@@ -89,16 +91,16 @@ public record TyreAge(
     private static List<Said> cautions(Tin tin, Answer answer) {
         var cautions = new ArrayList<Said>();
         if (answer == Answer.REPLACE) {
-            cautions.add(Said.verbatim("Rubber ages: replace this tyre, whatever tread is left."));
+            cautions.add(Caution.REPLACE);
         } else if (answer == Answer.INSPECT) {
-            cautions.add(Said.verbatim("Look at this tyre for cracks in sidewall and grooves every year."));
+            cautions.add(Caution.LOOK_FOR_CRACKS);
         }
         if (tin.madeBefore2000()) {
-            cautions.add(Said.verbatim("Three digits are a date of before 2000: read the number again on the other sidewall."));
+            cautions.add(Caution.MADE_BEFORE_2000);
         }
         var unusual = tin.unusualLetters();
         if (!unusual.isEmpty()) {
-            cautions.add(Said.verbatim("The number has %s, which no TIN uses: read it again.".formatted(unusual)));
+            cautions.add(new TyreSaid.UnusualLetters(unusual));
         }
         return cautions;
     }

@@ -1,5 +1,12 @@
 package cornerbook.core.tyre;
 
+import static cornerbook.core.quantity.Range.check;
+
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Formula;
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
+import cornerbook.core.tyre.TyreSaid.Input;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -23,29 +30,30 @@ public record TyreSize(
         boolean commercial,
         @Nullable ServiceDescription service,
         boolean extraLoad) {
-    private static final double INCH_MM = 25.4;
+    static final double INCH_MM = 25.4;
 
     /** Rolling circumference over overall diameter of a radial tyre (ETRTO convention; from memory). */
-    private static final double ROLLING_FACTOR = 3.05;
+    static final double ROLLING_FACTOR = 3.05;
+
+    static final Said TURNS_FORMULA = Formula.of("1 km / ({} D)", Amount.exact(ROLLING_FACTOR, ""));
 
     /** Refuses what no tyre has. */
     public TyreSize {
         if (!use.matches("(P|LT|HL)?")) {
             throw new IllegalArgumentException("use is \"%s\", expected nothing, P, LT or HL".formatted(use));
         }
-        range("section width", sectionWidthMm, 100, 455, " mm");
-        range("aspect ratio", aspectRatioPercent, 20, 100, " %");
-        range("rim diameter code", rimDiameterCode, 10, 30, "");
+        check(Input.SECTION_WIDTH, sectionWidthMm, 100, 455, "mm");
+        check(Input.ASPECT_RATIO, aspectRatioPercent, 20, 100, "%");
+        check(Input.RIM_DIAMETER_CODE, rimDiameterCode, 10, 30, "");
         if (extraLoad && (commercial || use.equals("LT") || use.equals("HL"))) {
-            throw new IllegalArgumentException(
-                    "XL stands with %s, expected only one of HL, LT, C and XL".formatted(commercial ? "C" : use));
+            throw new Refused(new TyreSaid.ExtraLoadBeside(commercial ? "C" : use));
         }
         if (commercial && !use.isEmpty()) {
-            throw new IllegalArgumentException("C stands with %s, expected only one of them".formatted(use));
+            throw new Refused(new TyreSaid.CommercialBeside(use));
         }
         if (service != null && service.twinLoadIndex() != null && (extraLoad || use.matches("P|HL"))) {
-            throw new IllegalArgumentException("second load index %d stands with %s, expected it only on LT and C tyres"
-                    .formatted(service.twinLoadIndex().number(), extraLoad ? "XL" : use));
+            throw new Refused(
+                    new TyreSaid.SecondIndexBeside(service.twinLoadIndex().number(), extraLoad ? "XL" : use));
         }
     }
 
@@ -89,12 +97,5 @@ public record TyreSize(
                         commercial ? "C" : "",
                         service == null ? "" : " " + service,
                         extraLoad ? " XL" : "");
-    }
-
-    private static void range(String what, int value, int lowest, int highest, String unit) {
-        if (value < lowest || value > highest) {
-            throw new IllegalArgumentException(
-                    "%s is %d%s, expected %d to %d%s".formatted(what, value, unit, lowest, highest, unit));
-        }
     }
 }

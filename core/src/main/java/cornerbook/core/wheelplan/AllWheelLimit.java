@@ -1,5 +1,8 @@
 package cornerbook.core.wheelplan;
 
+import cornerbook.core.say.Said;
+import cornerbook.core.wheelplan.PlanSaid.Input;
+
 /**
  * How far the four tyres of an all-wheel-drive car may differ, in the kind that the car's own manual uses. A tyre that is
  * worn by w has lost 2π w of its circumference, so that both kinds are one limit on depth: 2/32 in of tread is 10 mm of
@@ -10,13 +13,13 @@ package cornerbook.core.wheelplan;
  */
 public record AllWheelLimit(Kind kind, double valueMm) {
     /** What is compared. */
-    public enum Kind {
+    public enum Kind implements Said {
         TREAD_DEPTH,
         ROLLING_CIRCUMFERENCE
     }
 
     public AllWheelLimit {
-        PlanRules.positive("all-wheel difference limit", valueMm);
+        PlanRules.positive(Input.ALL_WHEEL_LIMIT, valueMm);
     }
 
     /** The same limit as a difference of tread depth, mm. */

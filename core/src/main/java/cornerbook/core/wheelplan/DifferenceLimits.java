@@ -1,6 +1,7 @@
 package cornerbook.core.wheelplan;
 
 import cornerbook.core.quantity.Range;
+import cornerbook.core.wheelplan.PlanSaid.Input;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -19,10 +20,10 @@ public record DifferenceLimits(
     public static final DifferenceLimits NOT_KNOWN = new DifferenceLimits(null, null, null);
 
     public DifferenceLimits {
-        Range.checkKnown("same-axle difference limit", sameAxleMm, 0.1, 10, "mm");
+        Range.checkKnown(Input.SAME_AXLE_LIMIT, sameAxleMm, 0.1, 10, "mm");
         if (allWheel != null) {
             boolean depth = allWheel.kind() == AllWheelLimit.Kind.TREAD_DEPTH;
-            Range.check("all-wheel difference limit", allWheel.valueMm(), 0.1, depth ? 10 : 100, "mm");
+            Range.check(Input.ALL_WHEEL_LIMIT, allWheel.valueMm(), 0.1, depth ? 10 : 100, "mm");
         }
     }
 }

@@ -1,20 +1,18 @@
 package cornerbook.core.wheelplan;
 
+import cornerbook.core.say.Said;
 import org.jspecify.annotations.Nullable;
 
 /**
  * How much farther the best plan runs than another way.
  *
- * @param over the other way, as "each wheel left where it ran"
+ * @param over the other way: each wheel left where it ran, or a pattern of the trade
  * @param otherKm distance the other way, at the mean depths and rates
  * @param gainKm how much farther the best plan runs, at the mean depths and rates
  * @param interval where the gain lies in the scenarios; null when none were given
  */
 public record Gain(
-        String over,
-        double otherKm,
-        double gainKm,
-        @Nullable Interval interval) {
+        Said over, double otherKm, double gainKm, @Nullable Interval interval) {
     /** The gain to tell people: the median of the scenarios, or that at the mean values where none were given. */
     public double likelyKm() {
         return interval == null ? gainKm : interval.medianKm();

@@ -1,5 +1,8 @@
 package cornerbook.core.wheelplan;
 
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Refused;
+import cornerbook.core.wheelplan.PlanSaid.Input;
 import java.util.EnumSet;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -25,7 +28,7 @@ public record PlanRules(
 
     public PlanRules {
         if (sameAxleMm != null) {
-            positive("same-axle difference limit", sameAxleMm);
+            positive(Input.SAME_AXLE_LIMIT, sameAxleMm);
         }
         if (frontDeeperMm != null && !(frontDeeperMm >= 0 && frontDeeperMm < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException(
@@ -60,9 +63,9 @@ public record PlanRules(
         }
     }
 
-    static void positive(String what, double value) {
+    static void positive(Input what, double value) {
         if (!(value > 0 && value < Double.POSITIVE_INFINITY)) {
-            throw new IllegalArgumentException("%s is %s mm, expected above 0".formatted(what, value));
+            throw new Refused(new PlanSaid.NotPositive(what, Amount.significant(value, "mm", 4)));
         }
     }
 }

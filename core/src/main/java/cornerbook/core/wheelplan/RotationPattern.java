@@ -7,37 +7,30 @@ import static cornerbook.core.corner.Corner.RR;
 
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.DriveLayout;
+import cornerbook.core.say.Said;
 import java.util.List;
 
 /** The customary patterns of the trade, done at each change-over. Source: service literature (docs/methods/wheelplan.md). */
-public enum RotationPattern {
+public enum RotationPattern implements Said {
     /** Front tyres go straight back, rear tyres cross to the front: front-wheel drive. */
-    FORWARD_CROSS("the forward cross", LR, RR, RF, LF),
+    FORWARD_CROSS(LR, RR, RF, LF),
     /** Rear tyres go straight forward, front tyres cross to the rear: rear- and all-wheel drive. */
-    REARWARD_CROSS("the rearward cross", RR, LR, LF, RF),
+    REARWARD_CROSS(RR, LR, LF, RF),
     /** Front to rear on the same side: directional tyres. */
-    SAME_SIDE("front to rear on the same side", LR, RR, LF, RF),
+    SAME_SIDE(LR, RR, LF, RF),
     /** Left to right on the same axle: staggered sizes. */
-    ACROSS("left to right on the same axle", RF, LF, RR, LR);
+    ACROSS(RF, LF, RR, LR);
 
-    private final String words;
     private final Corner fromLeftFront;
     private final Corner fromRightFront;
     private final Corner fromLeftRear;
     private final Corner fromRightRear;
 
-    RotationPattern(
-            String words, Corner fromLeftFront, Corner fromRightFront, Corner fromLeftRear, Corner fromRightRear) {
-        this.words = words;
+    RotationPattern(Corner fromLeftFront, Corner fromRightFront, Corner fromLeftRear, Corner fromRightRear) {
         this.fromLeftFront = fromLeftFront;
         this.fromRightFront = fromRightFront;
         this.fromLeftRear = fromLeftRear;
         this.fromRightRear = fromRightRear;
-    }
-
-    /** As in "longer than with the forward cross". */
-    public String words() {
-        return words;
     }
 
     /** Where the wheel of a corner goes. */

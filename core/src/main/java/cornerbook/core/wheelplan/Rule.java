@@ -1,21 +1,15 @@
 package cornerbook.core.wheelplan;
 
+import cornerbook.core.say.Said;
+
 /** A rule that every assignment of a plan has to keep; each can be left out. */
-public enum Rule {
-    DIRECTIONAL("Directional tyres stay on their side"),
-    SIZE("Each tyre size stays on its axle"),
-    SAME_AXLE("The two tyres of an axle stay within the depth difference allowed"),
-    ALL_WHEEL("The four tyres stay within the difference that all-wheel drive allows"),
-    DEEPER_PAIR_REAR("The deeper pair goes to the rear axle when it is deeper by more than allowed");
-
-    private final String words;
-
-    Rule(String words) {
-        this.words = words;
-    }
-
-    /** The rule as a sentence without its full stop. */
-    public String words() {
-        return words;
-    }
+public enum Rule implements Said {
+    DIRECTIONAL,
+    SIZE,
+    /** Two tyres of an axle differ in depth by no more than allowed. */
+    SAME_AXLE,
+    /** Nor do the four where the car drives them all. */
+    ALL_WHEEL,
+    /** The deeper pair goes to the rear where it is deeper by more than allowed. */
+    DEEPER_PAIR_REAR
 }

@@ -1,8 +1,7 @@
 package cornerbook.core.wheelplan;
 
-import cornerbook.core.say.Said;
-
 import cornerbook.core.corner.Corner;
+import cornerbook.core.say.Said;
 import java.util.List;
 import java.util.Map;
 

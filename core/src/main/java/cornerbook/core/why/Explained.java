@@ -1,7 +1,6 @@
 package cornerbook.core.why;
 
 import cornerbook.core.say.Said;
-
 import java.util.List;
 
 /** A result that says what to mind and how it was found. */

@@ -1,8 +1,7 @@
 package cornerbook.core.why;
 
-import cornerbook.core.say.Said;
-
 import cornerbook.core.say.Amount;
+import cornerbook.core.say.Said;
 import java.math.BigDecimal;
 import java.math.MathContext;
 

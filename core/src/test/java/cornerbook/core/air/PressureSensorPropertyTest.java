@@ -1,9 +1,13 @@
 package cornerbook.core.air;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
+import cornerbook.core.quantity.QuantitySaid;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Between;
+import cornerbook.core.say.Refused;
 import java.time.LocalDate;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -50,8 +54,10 @@ class PressureSensorPropertyTest {
         assertThat(SensorCheck.of(313, null, 250, null, 250).answer()).isEqualTo(SensorCheck.Answer.USELESS);
         assertThat(SensorCheck.of(187, null, 250, null, 250).answer()).isEqualTo(SensorCheck.Answer.USELESS);
         assertThat(SensorCheck.of(312, null, 250, null, 250).answer()).isEqualTo(SensorCheck.Answer.OFF);
-        assertThatThrownBy(() -> SensorCheck.of(1100, null, 250, null, 250))
-                .hasMessageStartingWith("pressure of the sensor is 1100 kPa");
+        assertThat(catchThrowableOfType(Refused.class, () -> SensorCheck.of(1100, null, 250, null, 250))
+                        .said())
+                .isEqualTo(new QuantitySaid.OutOfRange(
+                        AirSaid.Input.SENSOR_PRESSURE, new Amount(1100, "kPa", 0), new Between(0, 1000, "kPa", 0)));
     }
 
     @Test
@@ -62,7 +68,8 @@ class PressureSensorPropertyTest {
         assertThat(SensorAge.of(since, DAY).years())
                 .isLessThan(SensorAge.of(since, DAY.plusDays(1)).years());
         assertThat(SensorAge.of(since, DAY).endsOn()).isEqualTo(DAY.plusYears(3));
-        assertThatThrownBy(() -> SensorAge.of(DAY.plusDays(1), DAY))
-                .hasMessageStartingWith("battery of the sensor runs from 2026-11-27");
+        assertThat(catchThrowableOfType(Refused.class, () -> SensorAge.of(DAY.plusDays(1), DAY))
+                        .said())
+                .isEqualTo(new AirSaid.BatteryOfLaterDay(DAY.plusDays(1), DAY));
     }
 }

@@ -1,13 +1,11 @@
 package cornerbook.core.battery;
 
-import cornerbook.core.say.Amount;
-
-import cornerbook.core.say.Facts;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Facts;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -20,8 +18,10 @@ class BatteryCalculatorsTest {
     void aVoltageThatIsHeldUpIsRefusedWithTheReason() {
         assertThat(Facts.refused(() -> RestVoltage.of(Chemistry.AGM, 13.8, 20, 12)))
                 .isEqualTo("HeldUp(13.8 V, 13.2 V)");
-        assertThat(Facts.refused(() -> RestVoltage.of(Chemistry.LITHIUM, 13.2, 20, 12))).isEqualTo("LITHIUM_TABLE");
-        assertThat(Facts.refused(() -> LoadTest.of(Chemistry.LITHIUM, 600, 9.7, 20))).isEqualTo("LITHIUM_LOAD_TEST");
+        assertThat(Facts.refused(() -> RestVoltage.of(Chemistry.LITHIUM, 13.2, 20, 12)))
+                .isEqualTo("LITHIUM_TABLE");
+        assertThat(Facts.refused(() -> LoadTest.of(Chemistry.LITHIUM, 600, 9.7, 20)))
+                .isEqualTo("LITHIUM_LOAD_TEST");
     }
 
     @Test

@@ -1,13 +1,11 @@
 package cornerbook.core.lift;
 
-import cornerbook.core.say.Said;
-
-import cornerbook.core.say.Facts;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import cornerbook.core.corner.Corner;
+import cornerbook.core.say.Facts;
+import cornerbook.core.say.Said;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;

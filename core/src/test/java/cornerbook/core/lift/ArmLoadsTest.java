@@ -1,16 +1,13 @@
 package cornerbook.core.lift;
 
-import cornerbook.core.say.Said;
-
-import cornerbook.core.say.Amount;
-import cornerbook.core.say.Facts;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import cornerbook.core.corner.Corner;
-import cornerbook.core.why.Step;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Facts;
+import cornerbook.core.say.Said;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -63,11 +60,9 @@ class ArmLoadsTest {
 
     @Test
     void outsideThePointsItTips() {
-        assertThat(Facts.refused(
-                        () -> ArmLoads.of(CAR, LiftPoints.symmetric(1500, 2600, 1500), List.of(), 5000, 5000)))
+        assertThat(Facts.refused(() -> ArmLoads.of(CAR, LiftPoints.symmetric(1500, 2600, 1500), List.of(), 5000, 5000)))
                 .isEqualTo("WouldTip(1350 mm, 0 mm, 150 mm)");
-        assertThat(Facts.refused(
-                        () -> ArmLoads.of(CAR, LiftPoints.symmetric(1350, 2600, 1500), List.of(), 5000, 5000)))
+        assertThat(Facts.refused(() -> ArmLoads.of(CAR, LiftPoints.symmetric(1350, 2600, 1500), List.of(), 5000, 5000)))
                 .as("on the line it balances on two pads")
                 .startsWith("WouldTip(1350 mm, 0 mm, ");
     }
@@ -142,7 +137,8 @@ class ArmLoadsTest {
     @Test
     void aCarIsNotTakenApartAltogether() {
         var half = new PartOff(Said.verbatim("half"), 800, 1350, 0);
-        assertThat(Facts.refused(() -> CentreOfGravity.of(CAR, List.of(half, half)))).isEqualTo("PARTS_TOO_HEAVY");
+        assertThat(Facts.refused(() -> CentreOfGravity.of(CAR, List.of(half, half))))
+                .isEqualTo("PARTS_TOO_HEAVY");
     }
 
     /** Arm 120 mm, adapter 40 mm and 10 mm of play under a point at 140 mm: 30 mm are missing, and 30 mm of blocks are enough. */

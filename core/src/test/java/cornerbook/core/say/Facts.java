@@ -20,7 +20,9 @@ public final class Facts {
     /** The facts of a refusal. */
     public static String refused(ThrowingCallable asked) {
         var thrown = Assertions.catchThrowableOfType(Refused.class, asked);
-        return thrown == null ? "nothing was refused" : of(Objects.requireNonNull(thrown).said());
+        return thrown == null
+                ? "nothing was refused"
+                : of(Objects.requireNonNull(thrown).said());
     }
 
     private static String fact(Object fact) {

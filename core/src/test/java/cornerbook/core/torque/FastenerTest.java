@@ -1,17 +1,13 @@
 package cornerbook.core.torque;
 
-import cornerbook.core.say.Formula;
-
-import cornerbook.core.say.Amount;
-
-import cornerbook.core.say.Said;
-
-import cornerbook.core.say.Facts;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Facts;
+import cornerbook.core.say.Formula;
+import cornerbook.core.say.Said;
 import cornerbook.core.why.Step;
 import java.time.LocalDate;
 import java.util.Locale;
@@ -64,8 +60,7 @@ class FastenerTest {
         assertThat(oiled.leastGain()).isEqualTo(1.25);
         assertThat(oiled.cautions())
                 .extracting(Facts::of)
-                .containsExactly(
-                        "ClampsMore(25, 33, OILED)", "CanPassProofLoad(M12×1.5, Strength(8.8, false), OILED)");
+                .containsExactly("ClampsMore(25, 33, OILED)", "CanPassProofLoad(M12×1.5, Strength(8.8, false), OILED)");
         assertThat(ShortForm.of(thread, PropertyClass.CLASS_10_9, ThreadState.DRY, 110)
                         .cautions())
                 .isEmpty();

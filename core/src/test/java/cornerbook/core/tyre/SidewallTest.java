@@ -2,16 +2,32 @@ package cornerbook.core.tyre;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
+import static org.junit.jupiter.params.provider.Arguments.arguments;
 
+import cornerbook.core.quantity.QuantitySaid;
+import cornerbook.core.quantity.Quoted;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Between;
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
+import cornerbook.core.tyre.TyreSaid.Input;
+import cornerbook.core.tyre.TyreSaid.SizePart;
 import java.time.LocalDate;
 import java.util.Objects;
+import java.util.stream.Stream;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 class SidewallTest {
+    private static final Said HOUSE = Said.verbatim("house");
+
     @ParameterizedTest
     @CsvSource({
         "225/55R18, 225/55R18",
@@ -36,34 +52,48 @@ class SidewallTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            value = {
-                "X225/55R18 | has \"X225/55R18\" where it needs section width",
-                "225-55R18 | where it needs a slash after the section width",
-                "225/R18 | where it needs aspect ratio",
-                "225/55B18 | where it needs construction R",
-                "225/55R | ends where it needs rim diameter code",
-                "225/155R18 | aspect ratio is 155 %, expected 20 to 100 %",
-                "22/55R18 | section width is 22 mm, expected 100 to 455 mm",
-                "225/55R31 | rim diameter code is 31, expected 10 to 30",
-                "225/55R18 V | where it needs load index",
-                "225/55R18 198V | load index is 198, expected 0 to 150",
-                "195/75R16C 107/109R | load index for twin fitting is 109, expected at most 107",
-                "195/75R16C 109/R | where it needs load index for twin fitting",
-                "225/55R18 98Z | speed symbol is \"Z\", expected one of L M",
-                "225/55R18 98V X | speed symbol is \"VX\", expected one of",
-                "HL275/40R22 110Y XL | XL stands with HL, expected only one of HL, LT, C and XL",
-                "LT245/75R17 121/118S XL | XL stands with LT",
-                "205/65R16C 107/105T XL | XL stands with C",
-                "P205/65R16C | C stands with P, expected only one of them",
-                "P225/55R18 98/96V | second load index 96 stands with P, expected it only on LT and C tyres"
-            })
-    void theWrongPartOfASizeIsNamed(String written, String part) {
-        assertThatThrownBy(() -> TyreSize.parse(written))
-                .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageStartingWith("tyre size \"" + written + "\"")
-                .hasMessageContaining(part);
+    @MethodSource
+    void theWrongPartOfASizeIsNamed(String written, Said why) {
+        assertThat(refused(() -> TyreSize.parse(written))).isEqualTo(new TyreSaid.SizeUnread(Quoted.of(written), why));
+    }
+
+    static Stream<Arguments> theWrongPartOfASizeIsNamed() {
+        return Stream.of(
+                arguments("X225/55R18", needs("X225/55R18", SizePart.SECTION_WIDTH)),
+                arguments("225-55R18", needs("-55R18", SizePart.SLASH)),
+                arguments("225/R18", needs("R18", SizePart.ASPECT_RATIO)),
+                arguments("225/55B18", needs("B18", SizePart.CONSTRUCTION)),
+                arguments("225/55R", new TyreSaid.SizeNeeds(null, SizePart.RIM_DIAMETER_CODE)),
+                arguments("225/155R18", outside(Input.ASPECT_RATIO, 155, 20, 100, "%")),
+                arguments("22/55R18", outside(Input.SECTION_WIDTH, 22, 100, 455, "mm")),
+                arguments("225/55R31", outside(Input.RIM_DIAMETER_CODE, 31, 10, 30, "")),
+                arguments("225/55R18 V", needs("V", SizePart.LOAD_INDEX)),
+                arguments("225/55R18 198V", outside(Input.LOAD_INDEX, 198, 0, 150, "")),
+                arguments("195/75R16C 107/109R", new TyreSaid.TwinAboveSingle(109, 107)),
+                arguments("195/75R16C 109/R", needs("R", SizePart.TWIN_LOAD_INDEX)),
+                arguments("225/55R18 98Z", noSymbol("Z")),
+                arguments("225/55R18 98V X", noSymbol("VX")),
+                arguments("HL275/40R22 110Y XL", new TyreSaid.ExtraLoadBeside("HL")),
+                arguments("LT245/75R17 121/118S XL", new TyreSaid.ExtraLoadBeside("LT")),
+                arguments("205/65R16C 107/105T XL", new TyreSaid.ExtraLoadBeside("C")),
+                arguments("P205/65R16C", new TyreSaid.CommercialBeside("P")),
+                arguments("P225/55R18 98/96V", new TyreSaid.SecondIndexBeside(96, "P")));
+    }
+
+    private static Said needs(String found, SizePart needed) {
+        return new TyreSaid.SizeNeeds(Quoted.of(found), needed);
+    }
+
+    private static Said outside(Input what, int value, int lowest, int highest, String unit) {
+        return new QuantitySaid.OutOfRange(what, new Amount(value, unit, 0), new Between(lowest, highest, unit, 0));
+    }
+
+    private static Said noSymbol(String written) {
+        return new TyreSaid.NoSpeedSymbol(Quoted.of(written), "L M N P Q R S T U H V W Y");
+    }
+
+    private static Said refused(ThrowingCallable asked) {
+        return catchThrowableOfType(Refused.class, asked).said();
     }
 
     @Test
@@ -100,20 +130,19 @@ class SidewallTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            value = {
-                "5419 | week of manufacture is 54, expected 01 to 53",
-                "0019 | week of manufacture is 00, expected 01 to 53",
-                "AB C2 35 | expected four digits for week and year",
-                "DOT | expected four digits for week and year",
-                "1ABC2DEFGH34563519 | expected 3 to 13 letters and digits",
-                "1AB_3519 | expected 3 to 13 letters and digits"
-            })
-    void otherNumbersAreRefused(String written, String part) {
-        assertThatThrownBy(() -> Tin.parse(written))
-                .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining(part);
+    @MethodSource
+    void otherNumbersAreRefused(String written, Said why) {
+        assertThat(refused(() -> Tin.parse(written))).isEqualTo(why);
+    }
+
+    static Stream<Arguments> otherNumbersAreRefused() {
+        return Stream.of(
+                arguments("5419", outside(Input.WEEK, 54, 1, 53, "")),
+                arguments("0019", outside(Input.WEEK, 0, 1, 53, "")),
+                arguments("AB C2 35", new TyreSaid.TinWithoutDate(Quoted.of("AB C2 35"))),
+                arguments("DOT", new TyreSaid.TinWithoutDate(Quoted.of("DOT"))),
+                arguments("1ABC2DEFGH34563519", new TyreSaid.NoTin(Quoted.of("1ABC2DEFGH34563519"), 13)),
+                arguments("1AB_3519", new TyreSaid.NoTin(Quoted.of("1AB_3519"), 13)));
     }
 
     /** 80 FR 19553: 13 symbols of a new tyre and 7 of a retreaded one begin with three of the plant; before, with two. */
@@ -134,7 +163,7 @@ class SidewallTest {
 
     @Test
     void ageIsHeldAgainstTheRule() {
-        var rule = new AgeRule(6, "house", 10, "house");
+        var rule = new AgeRule(6, HOUSE, 10, HOUSE);
         var tin = Tin.parse("DOT 1AB C2D EFH 0120");
         var day = LocalDate.of(2026, 1, 4);
         assertThat(TyreAge.of(tin, day, rule).answer()).isEqualTo(TyreAge.Answer.YOUNG);
@@ -142,17 +171,17 @@ class SidewallTest {
         var old = TyreAge.of(tin, LocalDate.of(2030, 1, 6), rule);
         assertThat(old.answer()).isEqualTo(TyreAge.Answer.REPLACE);
         assertThat(old.madeTo()).isEqualTo("2020-01-11");
-        assertThat(old.cautions()).containsExactly("Rubber ages: replace this tyre, whatever tread is left.");
+        assertThat(old.cautions()).containsExactly(TyreSaid.Caution.REPLACE);
         var misread = TyreAge.of(Tin.parse("DOT OAB C2D GGH 0120"), day, rule);
-        assertThat(misread.cautions()).containsExactly("The number has O, G, which no TIN uses: read it again.");
+        assertThat(misread.cautions()).containsExactly(new TyreSaid.UnusualLetters("O, G"));
         var before2000 = TyreAge.of(Tin.parse("AB C2 347"), day, rule);
         assertThat(before2000.answer()).isEqualTo(TyreAge.Answer.REPLACE);
         assertThat(before2000.madeFrom()).isNull();
         assertThat(before2000.ageYears()).isGreaterThan(25);
-        assertThatThrownBy(() -> TyreAge.of(tin, LocalDate.of(2019, 12, 1), rule))
-                .hasMessageContaining("expected one not after 2019-12-01");
-        assertThatThrownBy(() -> new AgeRule(6, "house", 5, "house"))
-                .hasMessageContaining("age at which a tyre is replaced");
+        assertThat(refused(() -> TyreAge.of(tin, LocalDate.of(2019, 12, 1), rule)))
+                .isEqualTo(new TyreSaid.MadeLater("0120", LocalDate.of(2020, 1, 5), LocalDate.of(2019, 12, 1)));
+        assertThat(refused(() -> new AgeRule(6, HOUSE, 5, HOUSE)))
+                .isEqualTo(outside(Input.REPLACE_AGE, 5, 6, 30, "years"));
     }
 
     @Test
@@ -160,8 +189,8 @@ class SidewallTest {
         var code = Objects.requireNonNull(Tin.parse("0120").dateCode());
         assertThat(code.dated()).isEqualTo(LocalDate.of(2020, 1, 5));
         assertThat(code.ageYears(LocalDate.of(2026, 1, 5))).isCloseTo(6, within(0.003));
-        assertThatThrownBy(() -> code.ageYears(LocalDate.of(2020, 1, 4)))
-                .hasMessage("date code 0120 is the week of 2020-01-05, expected one not after 2020-01-04");
+        assertThat(refused(() -> code.ageYears(LocalDate.of(2020, 1, 4))))
+                .isEqualTo(new TyreSaid.MadeLater("0120", LocalDate.of(2020, 1, 5), LocalDate.of(2020, 1, 4)));
     }
 
     /** A tyre moulded in an ISO week 53 of a year that has 52 weeks by the rule. */
@@ -179,11 +208,11 @@ class SidewallTest {
 
     @Test
     void refusalRepeatsTheBeginningOfWhatWasWrittenAndIsOneLine() {
-        assertThatThrownBy(() -> Mounting.parse("99999999999x114.3 M14x1.5 cone 64.1 ET45 7.5J"))
-                .hasMessage(
-                        "mounting is \"99999999999x114.3 M14x1.5 cone 64.1 ET45…\", expected as in 5x114.3 M14x1.5 cone 64.1 ET45 7.5J");
-        assertThatThrownBy(() -> TyreSize.parse("LT\n" + "x".repeat(1000)))
-                .hasMessage("tyre size \"LT %s…\": has \"%s…\" where it needs section width in mm, as 225"
-                        .formatted("x".repeat(37), "X".repeat(40)));
+        assertThat(refused(() -> Mounting.parse("99999999999x114.3 M14x1.5 cone 64.1 ET45 7.5J")))
+                .isEqualTo(new TyreSaid.NoMounting(new Quoted("99999999999x114.3 M14x1.5 cone 64.1 ET45…")));
+        assertThat(refused(() -> TyreSize.parse("LT\n" + "x".repeat(1000))))
+                .isEqualTo(new TyreSaid.SizeUnread(
+                        new Quoted("LT %s…".formatted("x".repeat(37))),
+                        new TyreSaid.SizeNeeds(new Quoted("X".repeat(40) + "…"), SizePart.SECTION_WIDTH)));
     }
 }

@@ -1,18 +1,25 @@
 package cornerbook.core.tyre;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
+import static org.junit.jupiter.params.provider.Arguments.arguments;
 
+import cornerbook.core.air.AirSaid;
 import cornerbook.core.air.GasLaw;
 import cornerbook.core.air.LeakRate;
 import cornerbook.core.air.LoadPressure;
 import cornerbook.core.air.PressureSetting;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
 
 class TyreCalculatorsPropertyTest {
     private static final PressureSetting.Gauge TRUE_GAUGE = new PressureSetting.Gauge(0, 0);
@@ -47,7 +54,7 @@ class TyreCalculatorsPropertyTest {
         var setting = PressureSetting.of(250, at, new PressureSetting.Gauge(7, 3));
         assertThat(setting.setKpa() - PressureSetting.of(250, at, TRUE_GAUGE).setKpa())
                 .isCloseTo(7, within(1e-9));
-        assertThat(setting.cautions()).anyMatch(caution -> caution.contains("never let air out"));
+        assertThat(setting.cautions()).containsExactly(AirSaid.Caution.WARM_TYRE);
     }
 
     @Test
@@ -61,9 +68,10 @@ class TyreCalculatorsPropertyTest {
                 beforeKpa = kpa;
             }
         }
-        assertThatThrownBy(() -> LoadPressure.of(1600, 0.5, new LoadIndex(91), 250, 0.8, 250))
-                .hasMessage(
-                        "axle load puts 800 kg on a tyre, which is above the 615 kg of load index 91 at any pressure");
+        assertThat(catchThrowableOfType(
+                                Refused.class, () -> LoadPressure.of(1600, 0.5, new LoadIndex(91), 250, 0.8, 250))
+                        .said())
+                .isEqualTo(new AirSaid.LoadAboveIndex(Amount.of(800, "kg"), Amount.of(615, "kg"), 91));
     }
 
     /** Cold alone is no leak; a loss is found whatever the temperatures are. */
@@ -89,7 +97,7 @@ class TyreCalculatorsPropertyTest {
         assertThat(there.diameterMm()).isCloseTo(-back.diameterMm(), within(1e-9));
         assertThat(there.carriesEnough()).isTrue();
         assertThat(back.carriesEnough()).isFalse();
-        assertThat(back.cautions()).anyMatch(caution -> caution.contains("Load index 91 is below the placard's 98"));
+        assertThat(back.cautions()).contains(new TyreSaid.LoadIndexBelow(91, 98));
     }
 
     /** A wider, taller or larger tyre is higher, rolls farther and turns less often; turns and way are inverse. */
@@ -127,8 +135,11 @@ class TyreCalculatorsPropertyTest {
                         .within())
                 .isFalse();
         var staggered = List.of(tyres.getFirst(), new CircumferenceDifference.Worn(TyreSize.parse("235/50R18"), 2.5));
-        assertThatThrownBy(() -> CircumferenceDifference.of(staggered, CircumferenceDifference.Kind.TREAD, 1.5))
-                .hasMessageContaining("compares tyres of one size, and here are 225/55R18 98V and 235/50R18");
+        assertThat(catchThrowableOfType(
+                                Refused.class,
+                                () -> CircumferenceDifference.of(staggered, CircumferenceDifference.Kind.TREAD, 1.5))
+                        .said())
+                .isEqualTo(new TyreSaid.OtherSizes("225/55R18 98V", "235/50R18"));
     }
 
     /** 2/32 in of wear is 10 mm of circumference (service literature). */
@@ -160,16 +171,21 @@ class TyreCalculatorsPropertyTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            value = {
-                "5x112 M14x1.5 cone 64.1 ET45 7.5J | Bolt circle 5x112 does not go on 5x114.3",
-                "5x114.3 M12x1.5 cone 64.1 ET45 7.5J | Fasteners M12X1.5 of this set do not belong",
-                "5x114.3 M14x1.5 cone 60.1 ET45 7.5J | does not go over the hub's 64.1 mm"
-            })
-    void whatDoesNotMountIsSaid(String wheel, String part) {
+    @MethodSource
+    void whatDoesNotMountIsSaid(String wheel, Said why) {
         var fit = SetFit.of(Mounting.parse("5x114.3 M14x1.5 cone 64.1 ET45 7.5J"), Mounting.parse(wheel));
         assertThat(fit.mounts()).isFalse();
-        assertThat(fit.cautions()).anyMatch(caution -> caution.contains(part));
+        assertThat(fit.cautions()).contains(why);
+    }
+
+    static Stream<Arguments> whatDoesNotMountIsSaid() {
+        return Stream.of(
+                arguments(
+                        "5x112 M14x1.5 cone 64.1 ET45 7.5J",
+                        new TyreSaid.BoltCircleDiffers(5, new Amount(112, "", 0), 5, new Amount(114.3, "", 1))),
+                arguments("5x114.3 M12x1.5 cone 64.1 ET45 7.5J", new TyreSaid.ThreadDiffers("M12X1.5", "M14X1.5")),
+                arguments(
+                        "5x114.3 M14x1.5 cone 60.1 ET45 7.5J",
+                        new TyreSaid.BoreTooSmall(new Amount(60.1, "mm", 1), new Amount(64.1, "mm", 1))));
     }
 }

@@ -9,6 +9,7 @@ import cornerbook.core.air.PressureSetting;
 import cornerbook.core.air.SeasonMonth;
 import cornerbook.core.air.SeasonPressures;
 import cornerbook.core.air.SensorCheck;
+import cornerbook.core.say.Said;
 import cornerbook.core.season.Climate;
 import java.time.Month;
 import java.util.Collections;
@@ -123,7 +124,8 @@ class TyreCalculatorsReferenceTest {
     @Test
     void warningAQuarterUnderThePlacard() {
         var months = Stream.of(10.0, 0.0, -8.0).map(SeasonMonth::ofMean).toList();
-        var season = SeasonPressures.of(new SeasonPressures.Start(240, 20, 3, 0), 240, months, -25, "typed");
+        var season =
+                SeasonPressures.of(new SeasonPressures.Start(240, 20, 3, 0), 240, months, -25, Said.verbatim("typed"));
         assertThat(season.warningKpa()).isCloseTo(180, within(1e-9));
         assertThat(season.coldest().pressureKpa()).isCloseTo((240 + 101.325) * 248.15 / 293.15 - 101.325, within(1e-9));
         assertThat(season.marginKpa()).isCloseTo(season.coldest().pressureKpa() - 180, within(1e-9));
@@ -141,7 +143,7 @@ class TyreCalculatorsReferenceTest {
                 240,
                 SeasonMonth.of(climate, Month.NOVEMBER, 4),
                 climate.coldestMorningC(),
-                climate.citation());
+                Said.verbatim(climate.citation()));
         var february = season.months().getLast();
         assertThat(february.month()).isEqualTo(Month.FEBRUARY);
         for (var expected : List.of(february.cold(), february.mild(), season.coldest())) {
@@ -149,6 +151,6 @@ class TyreCalculatorsReferenceTest {
             assertThat(expected.pressureKpa()).isCloseTo((260 + airKpa) * ratio - airKpa, within(1e-9));
         }
         assertThat(season.errorKpa()).isCloseTo(3 * kelvin.convert(-30.0) / kelvin.convert(18.0), within(1e-9));
-        assertThat(season.temperaturesFrom()).isEqualTo("an invented place (invented)");
+        assertThat(season.temperaturesFrom()).isEqualTo(Said.verbatim("an invented place (invented)"));
     }
 }

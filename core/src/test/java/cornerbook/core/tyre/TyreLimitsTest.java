@@ -2,9 +2,10 @@ package cornerbook.core.tyre;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
+import cornerbook.core.air.AirSaid;
 import cornerbook.core.air.LeakRate;
 import cornerbook.core.air.LoadPressure;
 import cornerbook.core.air.PressureCurve;
@@ -13,10 +14,16 @@ import cornerbook.core.air.SeasonMonth;
 import cornerbook.core.air.SeasonPressures;
 import cornerbook.core.air.SensorAge;
 import cornerbook.core.air.SensorCheck;
+import cornerbook.core.quantity.QuantitySaid;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Between;
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
 import cornerbook.core.why.Step;
 import java.time.LocalDate;
 import java.time.Month;
 import java.util.List;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -33,8 +40,8 @@ class TyreLimitsTest {
         assertThat(full.cautions()).isEmpty();
         assertThat(LoadPressure.of(1500, 0.5, new LoadIndex(98), 250, 0.65, 249).cautions())
                 .hasSize(1);
-        assertThatThrownBy(() -> LoadPressure.of(1501, 0.5, new LoadIndex(98), 250, 0.65, 250))
-                .hasMessageContaining("above the 750 kg of load index 98 at any pressure");
+        assertThat(refused(() -> LoadPressure.of(1501, 0.5, new LoadIndex(98), 250, 0.65, 250)))
+                .isEqualTo(new AirSaid.LoadAboveIndex(Amount.of(750.5, "kg"), Amount.of(750, "kg"), 98));
         assertThat(full.capacityAtKg(250)).isCloseTo(750, within(1e-9));
         assertThat(full.capacityAtKg(300)).as("more air carries no more").isCloseTo(750, within(1e-9));
         assertThat(full.capacityAtKg(200)).isLessThan(700);
@@ -45,11 +52,18 @@ class TyreLimitsTest {
     void theMaximumOnTheSidewallIsNotPassedInARoom() {
         var cold = setting(-20);
         assertThatCode(() -> cold.requireAtMost(306)).doesNotThrowAnyException();
-        assertThatThrownBy(() -> cold.requireAtMost(305)).hasMessageContaining("above the tyre's maximum of 305 kPa");
+        assertThat(refused(() -> cold.requireAtMost(305))).isInstanceOfSatisfying(AirSaid.AboveMaximum.class, above -> {
+            assertThat(above.maximum()).isEqualTo(Amount.of(305, "kPa"));
+            assertThat(above.pressure().value()).isCloseTo(305.5, within(0.05));
+        });
         assertThatCode(() -> setting(20).requireAtMost(250)).as("at it").doesNotThrowAnyException();
-        assertThatThrownBy(() -> setting(40).requireAtMost(249))
+        assertThat(refused(() -> setting(40).requireAtMost(249)))
                 .as("a warm place makes it no less")
-                .hasMessageContaining("250 kPa");
+                .isEqualTo(new AirSaid.AboveMaximum(Amount.of(250, "kPa"), Amount.of(20, "°C"), Amount.of(249, "kPa")));
+    }
+
+    private static Said refused(ThrowingCallable asked) {
+        return catchThrowableOfType(Refused.class, asked).said();
     }
 
     private static PressureSetting setting(double standingC) {
@@ -81,7 +95,7 @@ class TyreLimitsTest {
         assertThat(pair.circumferencesMm().getFirst()).isCloseTo(2149.335, within(0.001));
         assertThat(pair.circumferencesMm().getLast()).isCloseTo(2117.919, within(0.001));
         assertThat(pair.within()).isFalse();
-        assertThat(pair.cautions()).singleElement().asString().contains("do not drive it far");
+        assertThat(pair.cautions()).containsExactly(TyreSaid.Caution.TYRES_DIFFER);
         var allowed = CircumferenceDifference.of(
                 List.of(new CircumferenceDifference.Worn(SIZE, 0), new CircumferenceDifference.Worn(SIZE, 5)), 32);
         assertThat(allowed.within()).isTrue();
@@ -95,8 +109,9 @@ class TyreLimitsTest {
         assertThat(CircumferenceDifference.of(even, CircumferenceDifference.Kind.TREAD, 0.5)
                         .within())
                 .isTrue();
-        assertThatThrownBy(() -> CircumferenceDifference.of(even, CircumferenceDifference.Kind.CIRCUMFERENCE, 0.5))
-                .hasMessageStartingWith("limit of the circumference difference is");
+        assertThat(refused(() -> CircumferenceDifference.of(even, CircumferenceDifference.Kind.CIRCUMFERENCE, 0.5)))
+                .isEqualTo(new QuantitySaid.OutOfRange(
+                        TyreSaid.Input.CIRCUMFERENCE_LIMIT, new Amount(0.5, "mm", 1), new Between(1, 100, "mm", 0)));
     }
 
     /** From twice the usual loss of 1 psi a month it is a leak: 13.79 kPa. The gauge's error may not decide. */
@@ -128,13 +143,17 @@ class TyreLimitsTest {
      */
     @Test
     void theColdestMorningIsHeldAgainstTheWarning() {
-        assertThat(cautions(0, -30)).singleElement().asString().contains("60 kPa under the placard");
-        assertThat(cautions(5, -30)).hasSize(2).first().asString().contains("warning may come");
-        assertThat(cautions(0, -40)).hasSize(2).first().asString().contains("warning will come");
+        assertThat(cautions(0, -30))
+                .singleElement()
+                .isInstanceOfSatisfying(
+                        AirSaid.UnderPlacard.class,
+                        caution -> assertThat(caution.under().value()).isCloseTo(59.9, within(0.05)));
+        assertThat(cautions(5, -30)).hasSize(2).first().isEqualTo(AirSaid.Caution.WARNING_MAY_COME);
+        assertThat(cautions(0, -40)).hasSize(2).first().isEqualTo(AirSaid.Caution.WARNING_WILL_COME);
         assertThat(cautions(0, 20)).as("as it was set").isEmpty();
     }
 
-    private static List<String> cautions(double gaugeErrorKpa, double coldestC) {
+    private static List<Said> cautions(double gaugeErrorKpa, double coldestC) {
         return pressures(gaugeErrorKpa, coldestC, SeasonMonth.ofMean(Math.max(coldestC, 0)))
                 .cautions();
     }
@@ -143,17 +162,27 @@ class TyreLimitsTest {
     @Test
     void morningsAreShownWhereTheyAreKnown() {
         var spread = pressures(0, -30, new SeasonMonth(Month.JANUARY, -5, -15));
-        assertThat(spread.steps()).extracting(Step::what).startsWith("Jan, afternoon", "Jan, morning");
+        var january = new AirSaid.MonthName(Month.JANUARY);
+        assertThat(spread.steps())
+                .extracting(Step::what)
+                .startsWith(new AirSaid.MonthReading(january, false), new AirSaid.MonthReading(january, true));
+        assertThat(spread.months().getFirst().name()).isEqualTo(january);
         assertThat(spread.months().getFirst().isSpread()).isTrue();
         var mean = pressures(0, -30, SeasonMonth.ofMean(-10));
-        assertThat(mean.steps()).extracting(Step::what).startsWith("reading at −10 °C", "coldest morning");
+        assertThat(mean.steps())
+                .extracting(Step::what)
+                .startsWith(new AirSaid.ReadingAt(new Amount(-10, "°C", 0)), AirSaid.Computed.COLDEST_MORNING);
         assertThat(mean.months().getFirst().isSpread()).isFalse();
-        assertThat(mean.months().getFirst().name()).isEmpty();
+        assertThat(mean.months().getFirst().name()).isEqualTo(Said.verbatim(""));
     }
 
     private static SeasonPressures pressures(double gaugeErrorKpa, double coldestC, SeasonMonth month) {
         return SeasonPressures.of(
-                new SeasonPressures.Start(250, 20, gaugeErrorKpa, 0), 250, List.of(month), coldestC, "invented");
+                new SeasonPressures.Start(250, 20, gaugeErrorKpa, 0),
+                250,
+                List.of(month),
+                coldestC,
+                Said.verbatim("invented"));
     }
 
     /** The curve goes through what was read and ends at no air at all; the warning stands at three quarters of the placard. */

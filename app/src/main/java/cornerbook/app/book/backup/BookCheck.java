@@ -13,6 +13,7 @@ import cornerbook.core.assess.VisitRules;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.WrittenReading;
+import cornerbook.words.Reader;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;

@@ -1,13 +1,14 @@
 package cornerbook.app.book.car;
 
+import cornerbook.app.book.store.BookException;
+import cornerbook.app.book.store.TableRow;
+import cornerbook.app.book.store.TakenIds;
 import cornerbook.core.assess.IdentityRules;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Wheel;
 import cornerbook.core.car.WheelSet;
-import cornerbook.app.book.store.BookException;
-import cornerbook.app.book.store.TableRow;
-import cornerbook.app.book.store.TakenIds;
 import cornerbook.core.corner.Axle;
+import cornerbook.words.Reader;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;

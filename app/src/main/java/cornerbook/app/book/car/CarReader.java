@@ -32,6 +32,7 @@ import cornerbook.core.lift.LiftPoints;
 import cornerbook.core.tool.ShopTool;
 import cornerbook.core.torque.Seat;
 import cornerbook.core.torque.WheelFastener;
+import cornerbook.words.Reader;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.DateTimeException;

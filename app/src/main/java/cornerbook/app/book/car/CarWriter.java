@@ -1,12 +1,12 @@
 package cornerbook.app.book.car;
 
+import cornerbook.app.book.store.TableRow;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Customer;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.Visit;
 import cornerbook.core.car.WheelSet;
-import cornerbook.app.book.store.TableRow;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import java.util.List;

@@ -6,6 +6,7 @@ import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.store.TableRow;
 import cornerbook.app.book.tool.ToolRows;
 import cornerbook.app.book.tool.ToolTable;
+import cornerbook.words.Reader;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;

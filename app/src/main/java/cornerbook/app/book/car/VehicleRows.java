@@ -1,9 +1,9 @@
 package cornerbook.app.book.car;
 
+import cornerbook.app.book.store.TableRow;
 import cornerbook.core.car.AxleSpecification;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.Wheel;
-import cornerbook.app.book.store.TableRow;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import java.util.Arrays;

@@ -1,8 +1,8 @@
 package cornerbook.app.book.knowledge;
 
+import cornerbook.app.book.store.TableRow;
 import cornerbook.core.brake.seizing.LearnedSeizing;
 import cornerbook.core.brake.seizing.WeibullFit;
-import cornerbook.app.book.store.TableRow;
 import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.finding.Knowledge;

@@ -1,10 +1,9 @@
 package cornerbook.app.book.people;
 
-import cornerbook.words.Language;
-
 import cornerbook.app.book.store.BookStore;
 import cornerbook.app.preference.Look;
 import cornerbook.app.preference.Preferences;
+import cornerbook.words.Language;
 import cornerbook.words.UnitSystem;
 import java.sql.ResultSet;
 import java.sql.SQLException;

@@ -1,8 +1,8 @@
 package cornerbook.app.book.record;
 
-import cornerbook.core.car.CarHistory;
 import cornerbook.app.book.car.WheelChange;
 import cornerbook.app.book.visit.VisitChange;
+import cornerbook.core.car.CarHistory;
 import java.util.List;
 import java.util.Map;
 

@@ -1,7 +1,7 @@
 package cornerbook.app.book.tool;
 
-import cornerbook.core.tool.ShopTool;
 import cornerbook.app.book.store.TableRow;
+import cornerbook.core.tool.ShopTool;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;

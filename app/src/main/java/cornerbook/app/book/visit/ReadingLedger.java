@@ -1,16 +1,16 @@
 package cornerbook.app.book.visit;
 
+import cornerbook.app.book.car.CarReader;
+import cornerbook.app.book.car.CarWriter;
+import cornerbook.app.book.store.BookException;
 import cornerbook.core.assess.VisitRules;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
-import cornerbook.app.book.car.CarReader;
-import cornerbook.app.book.car.CarWriter;
-import cornerbook.app.book.store.BookException;
+import cornerbook.words.Reader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import cornerbook.words.Reader;
 import org.jdbi.v3.core.Handle;
 
 /** Appends readings to visits. */

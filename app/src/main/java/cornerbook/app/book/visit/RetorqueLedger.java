@@ -1,10 +1,10 @@
 package cornerbook.app.book.visit;
 
 import cornerbook.core.say.Amount;
+import cornerbook.app.book.store.BookException;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Visit;
 import cornerbook.core.torque.judge.Retorque;
-import cornerbook.app.book.store.BookException;
 import java.time.LocalDate;
 import java.util.List;
 import org.jdbi.v3.core.Handle;

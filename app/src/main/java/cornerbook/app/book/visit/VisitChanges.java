@@ -1,12 +1,12 @@
 package cornerbook.app.book.visit;
 
-import cornerbook.core.car.CarHistory;
-import cornerbook.core.car.Visit;
 import cornerbook.app.book.car.CarWriter;
 import cornerbook.app.book.car.ChangeRows;
 import cornerbook.app.book.car.FittingLedger;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.store.TableRow;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Visit;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Comparator;

@@ -16,6 +16,7 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Problem;
 import cornerbook.core.tread.judge.StoredWheelCheck;
 import cornerbook.core.tread.judge.StoredWheelCheck.Identity;
+import cornerbook.words.Reader;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,12 +1,10 @@
 package cornerbook.app.desk.asked;
 
 import cornerbook.app.request.Told;
-
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.ServiceStep;
 import cornerbook.core.car.ServiceSteps;
 import cornerbook.core.car.Vehicle;
-import cornerbook.app.desk.Words;
 import cornerbook.core.corner.Corner;
 import java.util.List;
 import java.util.stream.Stream;

@@ -1,7 +1,5 @@
 package cornerbook.app.desk.bench;
 
-import cornerbook.app.request.Told;
-import cornerbook.core.say.Refused;
 import cornerbook.app.bench.Ask;
 import cornerbook.app.bench.AskException;
 import cornerbook.app.bench.CarValues;
@@ -11,18 +9,21 @@ import cornerbook.app.bench.Part;
 import cornerbook.app.bench.Question;
 import cornerbook.app.bench.Questions;
 import cornerbook.app.bench.WorkedExample;
-import cornerbook.app.desk.bench.BenchPage.Answer;
-import cornerbook.app.desk.bench.BenchPage.Field;
-import cornerbook.app.desk.bench.BenchPage.Section;
-import cornerbook.core.car.CarHistory;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
 import cornerbook.app.desk.UnitChoice;
 import cornerbook.app.desk.Unjudged;
+import cornerbook.app.desk.bench.BenchPage.Answer;
+import cornerbook.app.desk.bench.BenchPage.Field;
+import cornerbook.app.desk.bench.BenchPage.Section;
 import cornerbook.app.request.PageException;
-import cornerbook.words.UnitSystem;
+import cornerbook.app.request.Told;
+import cornerbook.core.car.CarHistory;
 import cornerbook.core.corner.Axle;
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
+import cornerbook.words.UnitSystem;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.util.ArrayList;
@@ -34,9 +35,6 @@ import org.jspecify.annotations.Nullable;
 
 /** The engineering bench: a page for each calculator. Nothing is stored; an address holds all that was typed. */
 public final class BenchHandler {
-    /** What the place's own climate answers better than an example. */
-    private static final List<String> PLACE_ASKS = List.of("months", "coldest");
-
     private final Desk desk;
     private final Pages pages;
 
@@ -51,7 +49,8 @@ public final class BenchHandler {
 
     public void show(ServerRequest request, ServerResponse response) {
         var question = Questions.find(Pages.pathValue(request, "name"))
-                .orElseThrow(() -> new PageException(404, "There is no such calculator."));
+                .orElseThrow(() ->
+                        new PageException(404, Told.labels("app/desk/bench").of("no-such-calculator")));
         var system = UnitSystem.find(Pages.queryValue(request, "units")).orElseGet(UnitChoice::current);
         var carId = Pages.queryValue(request, "car");
         var history = carId.isEmpty() ? null : desk.getHistory(carId);
@@ -79,9 +78,9 @@ public final class BenchHandler {
                 : typed(request, question, known, tools, system);
         var climate = question.byClimate() ? desk.book().climate().find().orElse(null) : null;
         if (example && climate != null) {
-            typed.keySet().removeAll(PLACE_ASKS);
+            typed.keySet().removeAll(question.fromClimate());
         }
-        var given = new Given(question, typed, system, UnitChoice.current(), desk.today(), climate);
+        var given = new Given(question, typed, system, false, desk.today(), climate);
         var errors = new HashMap<String, String>();
         var sections = question.groups().stream()
                 .map(group -> section(question, group, given, known, errors))
@@ -142,16 +141,10 @@ public final class BenchHandler {
             parts = given.answer(group);
         } catch (AskException unread) {
             if (!unread.isMissing() || touched(group, given, known)) {
-                errors.put(unread.ask(), Typed.sentence(String.valueOf(unread.getMessage())));
+                errors.put(unread.ask(), sentence(unread.said()));
             }
         } catch (IllegalArgumentException refused) {
-            var sentence = Typed.sentence(Told.say(Refused.said(refused)));
-            var at = given.askOf(group, Told.say(Refused.said(refused)));
-            if (at.isPresent()) {
-                errors.put(at.get().name(), sentence);
-            } else {
-                error = sentence;
-            }
+            error = sentence(Refused.said(refused));
         }
         return new Section(
                 group.name(),
@@ -160,7 +153,11 @@ public final class BenchHandler {
                 group.asks().stream().map(ask -> field(ask, given, errors)).toList(),
                 error,
                 question.lacking(group, given),
-                parts.stream().map(part -> new Answer(part, given.shown())).toList());
+                parts.stream().map(Answer::new).toList());
+    }
+
+    private static String sentence(Said refusal) {
+        return Typed.sentence(Told.say(refusal));
     }
 
     private static boolean touched(Group group, Given given, Map<String, List<String>> known) {
@@ -172,8 +169,8 @@ public final class BenchHandler {
 
     private static Field field(Ask ask, Given given, Map<String, String> errors) {
         var unit = switch (ask.kind()) {
-            case Ask.Quantity quantity -> given.system().unitOf(quantity.bookUnit());
-            case Ask.Count count -> count.unit();
+            case Ask.Quantity quantity -> Told.reader().unitName(given.system().unitOf(quantity.bookUnit()));
+            case Ask.Count count -> Told.reader().unitName(count.unit());
             default -> "";
         };
         return new Field(

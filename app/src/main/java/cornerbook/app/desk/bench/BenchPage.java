@@ -5,9 +5,10 @@ import cornerbook.app.bench.Part;
 import cornerbook.app.bench.Question;
 import cornerbook.app.bench.Questions;
 import cornerbook.app.book.car.VisitSummary;
+import cornerbook.app.desk.UnitChoice;
 import cornerbook.app.request.Told;
 import cornerbook.core.car.Vehicle;
-import cornerbook.words.Shown;
+import cornerbook.core.say.Said;
 import cornerbook.words.UnitSystem;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -63,16 +64,17 @@ public record BenchPage(
     /**
      * Questions that are answered together, with their answers.
      *
+     * @param note what has to be known before; null where nothing has
      * @param error what core refuses and belongs to no single field, may be empty
      * @param lacking labels of what is still to be typed for an answer
      */
     public record Section(
             String name,
-            String title,
-            String note,
+            Said title,
+            @Nullable Said note,
             List<Field> fields,
             String error,
-            List<String> lacking,
+            List<Said> lacking,
             List<Answer> answers) {
         public Section {
             lacking = List.copyOf(lacking);
@@ -91,7 +93,7 @@ public record BenchPage(
     }
 
     /** One part of an answer as it is shown. */
-    public record Answer(Part part, Shown shown) {
+    public record Answer(Part part) {
         public List<String> pictures() {
             return BenchPicture.of(part.result(), Told.reader());
         }
@@ -121,8 +123,8 @@ public record BenchPage(
             return error.isEmpty() ? "help." + ask.name() : "error." + ask.name() + " help." + ask.name();
         }
 
-        public List<String> choices() {
-            return ask.kind() instanceof Ask.Choice choice ? choice.words() : List.of();
+        public List<Ask.Option> choices() {
+            return ask.kind() instanceof Ask.Choice choice ? choice.options() : List.of();
         }
 
         /** How many places it has. */
@@ -151,8 +153,8 @@ public record BenchPage(
 
         public String example() {
             return switch (ask.kind()) {
-                case Ask.Words words -> words.example();
-                case Ask.Several several -> several.example();
+                case Ask.Words words -> Told.say(words.example());
+                case Ask.Several several -> Told.say(several.example());
                 default -> "";
             };
         }

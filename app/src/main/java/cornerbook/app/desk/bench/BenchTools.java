@@ -1,9 +1,9 @@
 package cornerbook.app.desk.bench;
 
 import cornerbook.app.bench.Question;
+import cornerbook.app.desk.Pages;
 import cornerbook.core.tool.ShopTool;
 import cornerbook.words.UnitSystem;
-import cornerbook.app.desk.Pages;
 import io.helidon.webserver.http.ServerRequest;
 import java.time.LocalDate;
 import java.util.List;
@@ -14,13 +14,11 @@ import org.jspecify.annotations.Nullable;
 /**
  * The tools of the shop that a calculator can be answered with.
  *
- * @param label above the choice
  * @param tools of the kind that the calculator asks about; empty when it asks about none
  * @param chosen the one in hand; null when nobody said
  * @param changed whether it is another one than the page was filled in with
  */
-public record BenchTools(
-        String label, List<ShopTool> tools, @Nullable ShopTool chosen, boolean changed, LocalDate today) {
+public record BenchTools(List<ShopTool> tools, @Nullable ShopTool chosen, boolean changed, LocalDate today) {
     public BenchTools {
         tools = List.copyOf(tools);
     }
@@ -41,16 +39,20 @@ public record BenchTools(
                         .orElse(null)
                 : tools.size() == 1 ? tools.getFirst() : null;
         return new BenchTools(
-                kind == ShopTool.Kind.TORQUE_WRENCH ? "Wrench of the shop" : "Gauge of the shop",
                 tools,
                 chosen,
                 request.query().contains("tool") && !id.equals(Pages.queryValue(request, "tool.was")),
                 today);
     }
 
+    /** Whether they are torque wrenches, not gauges. */
+    public boolean wrenches() {
+        return !tools.isEmpty() && tools.getFirst().kind() == ShopTool.Kind.TORQUE_WRENCH;
+    }
+
     /** The same with none in hand. */
     BenchTools withoutChoice() {
-        return new BenchTools(label, tools, null, false, today);
+        return new BenchTools(tools, null, false, today);
     }
 
     /** Mark of the tool in hand, empty without one. */
@@ -82,14 +84,12 @@ public record BenchTools(
     List<String> names() {
         return tools.isEmpty()
                 ? List.of()
-                : tools.getFirst().kind() == ShopTool.Kind.TORQUE_WRENCH
-                        ? List.of("wrench-from", "wrench-to", "wrench-offset")
-                        : List.of("gauge-offset");
+                : wrenches() ? List.of("wrench-from", "wrench-to", "wrench-offset") : List.of("gauge-offset");
     }
 
-    /** As it is chosen from the list. */
-    public String words(ShopTool tool) {
-        return "%s, %s%s".formatted(tool.id(), tool.name(), tool.due(today) ? ", calibration overdue" : "");
+    /** Whether a tool of the list is due for calibration. */
+    public boolean due(ShopTool tool) {
+        return tool.due(today);
     }
 
     public boolean isChosen(ShopTool tool) {

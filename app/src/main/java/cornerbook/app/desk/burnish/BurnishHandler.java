@@ -1,11 +1,5 @@
 package cornerbook.app.desk.burnish;
 
-import cornerbook.core.say.Refused;
-import cornerbook.app.request.Told;
-
-import cornerbook.app.desk.burnish.BurnishPage.Field;
-import cornerbook.core.brake.burnish.BurnishDrive;
-import cornerbook.core.brake.burnish.judge.BurnishPlanning;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.EntryUnits;
 import cornerbook.app.desk.Form;
@@ -13,7 +7,12 @@ import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
 import cornerbook.words.UnitSystem;
+import cornerbook.app.desk.burnish.BurnishPage.Field;
+import cornerbook.app.request.Told;
+import cornerbook.core.brake.burnish.BurnishDrive;
+import cornerbook.core.brake.burnish.judge.BurnishPlanning;
 import cornerbook.core.corner.Axle;
+import cornerbook.core.say.Refused;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.util.ArrayList;
@@ -42,14 +41,15 @@ public final class BurnishHandler {
 
     private static Pages.View view(OpenVisit open, Asked asked) {
         var vehicle = open.history().vehicle();
+        var w = Told.labels("app/desk/burnish");
         var known = BurnishPlanning.of(vehicle, AIR_C);
-        var share = asked.value("frontShare", "Share on the front axle", PERCENT, percent(known.frontShare()));
-        var massKg = asked.value("mass", "Kerb mass", "kg", known.massKg());
-        var frontMassKg = asked.value("frontDiscMass", "Front disc, mass", "kg", known.frontDiscMassKg());
-        var frontMm = asked.value("frontDiscDiameter", "Front disc, diameter", "mm", known.frontDiscDiameterMm());
-        var rearMassKg = asked.value("rearDiscMass", "Rear disc, mass", "kg", known.rearDiscMassKg());
-        var rearMm = asked.value("rearDiscDiameter", "Rear disc, diameter", "mm", known.rearDiscDiameterMm());
-        var airC = asked.value("air", "Air", "°C", AIR_C);
+        var share = asked.value("frontShare", w.of("front-share"), PERCENT, percent(known.frontShare()));
+        var massKg = asked.value("mass", w.of("mass"), "kg", known.massKg());
+        var frontMassKg = asked.value("frontDiscMass", w.of("front-disc-mass"), "kg", known.frontDiscMassKg());
+        var frontMm = asked.value("frontDiscDiameter", w.of("front-disc-diameter"), "mm", known.frontDiscDiameterMm());
+        var rearMassKg = asked.value("rearDiscMass", w.of("rear-disc-mass"), "kg", known.rearDiscMassKg());
+        var rearMm = asked.value("rearDiscDiameter", w.of("rear-disc-diameter"), "mm", known.rearDiscDiameterMm());
+        var airC = asked.value("air", w.of("air"), "°C", AIR_C);
         List<String> missing = List.of();
         List<BurnishDrive> drives = List.of();
         BurnishDrive regenerating = null;
@@ -74,7 +74,7 @@ public final class BurnishHandler {
             }
         } catch (IllegalArgumentException e) {
             drives = List.of();
-            problem = Typed.sentence(e);
+            problem = Typed.sentence(Told.say(Refused.said(e)));
         }
         return new Pages.View(
                 asked.isSound() && problem.isEmpty() ? 200 : 422,
@@ -115,10 +115,10 @@ public final class BurnishHandler {
                 try {
                     value = Typed.valueOf(typed, unit, system);
                 } catch (IllegalArgumentException e) {
-                    error = Told.say(Refused.said(e));
+                    error = Typed.sentence(Told.say(Refused.said(e)));
                 }
             }
-            fields.add(new Field(key, label, system.unitOf(unit), typed, error));
+            fields.add(new Field(key, label, Told.reader().unitName(system.unitOf(unit)), typed, error));
             return value;
         }
 

@@ -1,10 +1,14 @@
 package cornerbook.app.desk.burnish;
 
+import cornerbook.app.desk.UnitChoice;
 import cornerbook.app.picture.brake.TemperatureOverTime;
 import cornerbook.app.request.Told;
 import cornerbook.core.brake.burnish.BurnishDrive;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Visit;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Margin;
+import cornerbook.core.say.Said;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -53,7 +57,27 @@ public record BurnishPage(
                 .toList();
     }
 
-    public double coolDownMinutes() {
+    /** The drive that suits both axles, for a person to follow. */
+    public Said drive() {
+        return new BurnishSaid.Drive(
+                Amount.of(drives.getFirst().stop().fromKmh(), "km/h"),
+                Amount.of(drives.getFirst().stop().toKmh(), "km/h"),
+                stops(),
+                new Amount(Math.ceil(spacingS()), "s", 0),
+                (int) Math.ceil(coolDownMinutes()));
+    }
+
+    /** Temperature of the disc at the last stop. */
+    public Amount peak(BurnishDrive drive) {
+        return Amount.of(drive.plan().peaksC().getLast(), "°C");
+    }
+
+    /** By how much a stop heats the disc. */
+    public Margin rise(BurnishDrive drive) {
+        return new Margin(drive.plan().risePerStopK(), "°C", 0, false);
+    }
+
+    private double coolDownMinutes() {
         return drives.stream()
                         .mapToDouble(drive -> drive.plan().coolDownS())
                         .max()
@@ -62,12 +86,12 @@ public record BurnishPage(
     }
 
     /** The axle whose discs bind the drive: the slower to reach the band. */
-    public int stops() {
+    private int stops() {
         return drives.stream().mapToInt(drive -> drive.plan().stops()).max().orElse(0);
     }
 
     /** The longest of the spacings: neither axle gets hotter than with its own. */
-    public double spacingS() {
+    private double spacingS() {
         return drives.stream()
                 .mapToDouble(drive -> drive.plan().spacingS())
                 .max()

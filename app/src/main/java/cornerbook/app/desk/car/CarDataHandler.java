@@ -2,7 +2,6 @@ package cornerbook.app.desk.car;
 
 import cornerbook.core.say.Saying;
 import cornerbook.app.request.Told;
-
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
@@ -12,9 +11,9 @@ import cornerbook.app.desk.Typed;
 import cornerbook.app.exchange.CarField;
 import cornerbook.app.exchange.CarForm;
 import cornerbook.app.exchange.VisitFile;
+import cornerbook.app.request.PageException;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.finding.Problem;
-import cornerbook.app.request.PageException;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.util.ArrayList;

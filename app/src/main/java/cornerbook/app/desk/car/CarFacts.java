@@ -1,12 +1,12 @@
 package cornerbook.app.desk.car;
 
+import cornerbook.app.desk.Words;
 import cornerbook.core.air.PressureWarning;
 import cornerbook.core.brake.BrakeDetails;
 import cornerbook.core.brake.BrakeSpecification;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.WheelDetails;
 import cornerbook.core.car.WheelSet;
-import cornerbook.app.desk.Words;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.lift.CarBody;

@@ -1,9 +1,9 @@
 package cornerbook.app.desk.car;
 
-import cornerbook.core.assess.Assessment;
-import cornerbook.core.car.CarHistory;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Pages;
+import cornerbook.core.assess.Assessment;
+import cornerbook.core.car.CarHistory;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import org.jspecify.annotations.Nullable;

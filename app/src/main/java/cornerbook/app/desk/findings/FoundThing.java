@@ -1,11 +1,9 @@
 package cornerbook.app.desk.findings;
 
-import cornerbook.core.say.Listed;
-
-import cornerbook.core.say.Said;
-
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
+import cornerbook.core.say.Listed;
+import cornerbook.core.say.Said;
 import java.util.LinkedHashSet;
 import java.util.List;
 
@@ -32,7 +30,10 @@ public record FoundThing(Finding finding, List<Finding> patterns, List<String> a
                         shared
                                 ? evidence
                                 : new Evidence(
-                                        Listed.commas(List.of(Said.verbatim(String.valueOf(pattern.subject().wheelTag())), evidence.what())),
+                                        Listed.commas(List.of(
+                                                Said.verbatim(String.valueOf(
+                                                        pattern.subject().wheelTag())),
+                                                evidence.what())),
                                         evidence.value(),
                                         evidence.how()));
             }

@@ -1,13 +1,13 @@
 package cornerbook.app.desk.shop;
 
-import cornerbook.app.request.Told;
-import cornerbook.core.say.Refused;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.EntryUnits;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
 import cornerbook.app.desk.UnitChoice;
+import cornerbook.app.request.Told;
+import cornerbook.core.say.Refused;
 import cornerbook.core.season.Climate;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
@@ -43,11 +43,7 @@ public final class ClimateHandler {
             Pages.redirect(response, PAGE);
         } catch (IllegalArgumentException e) {
             var kept = desk.book().climate().find().isPresent();
-            pages.send(
-                    response,
-                    422,
-                    "desk/shop/climate",
-                    new ClimatePage(typed, kept, Typed.sentence(e)));
+            pages.send(response, 422, "desk/shop/climate", new ClimatePage(typed, kept, Typed.sentence(e)));
         }
     }
 

@@ -1,7 +1,7 @@
 package cornerbook.app.desk.tools;
 
-import cornerbook.core.tool.ShopTool;
 import cornerbook.app.desk.Form;
+import cornerbook.core.tool.ShopTool;
 import java.time.LocalDate;
 import java.util.List;
 

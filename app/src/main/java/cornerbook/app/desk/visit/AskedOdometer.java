@@ -1,8 +1,8 @@
 package cornerbook.app.desk.visit;
 
+import cornerbook.app.desk.Form;
 import cornerbook.app.request.Told;
 import cornerbook.core.season.judge.OdometerDoubt;
-import cornerbook.app.desk.Form;
 import java.util.Optional;
 
 /**

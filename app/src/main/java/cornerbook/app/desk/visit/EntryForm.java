@@ -1,8 +1,5 @@
 package cornerbook.app.desk.visit;
 
-import cornerbook.core.say.Refused;
-import cornerbook.app.request.Told;
-
 import cornerbook.app.desk.EntryUnits;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.OpenVisit;
@@ -15,17 +12,18 @@ import cornerbook.app.desk.visit.EntryPage.Field;
 import cornerbook.app.desk.visit.EntryPage.Group;
 import cornerbook.app.desk.visit.EntryPage.Questions;
 import cornerbook.app.desk.visit.EntryPage.Section;
-import cornerbook.app.unit.QuantityText;
+import cornerbook.app.request.Told;
 import cornerbook.core.air.judge.AirToSet;
 import cornerbook.core.assess.VisitRules;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.Visit;
-import cornerbook.words.UnitSystem;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.say.Refused;
 import cornerbook.core.tool.ShopTool;
 import cornerbook.core.tread.judge.StoredWheelCheck;
 import cornerbook.core.tread.judge.TreadPrediction;
+import cornerbook.words.UnitSystem;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -170,7 +168,7 @@ final class EntryForm {
                     (stays ? "Wheel " : "Going on, ") + left,
                     TORQUE,
                     stop(left),
-                    List.of(QuantityText.sentence(air(corner).sentence(), units.system())),
+                    List.of(Told.say(air(corner).sentence())),
                     slots.leaving(corner)));
         }
         return groups;

@@ -1,16 +1,15 @@
 package cornerbook.app.desk.visit;
 
-import cornerbook.app.request.Told;
-
-import cornerbook.app.desk.asked.WheelProposal.Fill;
-import cornerbook.app.desk.visit.EntryPage.Leaving;
-import cornerbook.app.desk.visit.EntryPage.Place;
-import cornerbook.core.assess.VisitRules;
-import cornerbook.core.car.Reading;
-import cornerbook.core.car.Wheel;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.desk.Typed;
+import cornerbook.app.desk.asked.WheelProposal.Fill;
+import cornerbook.app.desk.visit.EntryPage.Leaving;
+import cornerbook.app.desk.visit.EntryPage.Place;
+import cornerbook.app.request.Told;
+import cornerbook.core.assess.VisitRules;
+import cornerbook.core.car.Reading;
+import cornerbook.core.car.Wheel;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.tread.judge.StoredWheelCheck;
 import cornerbook.core.tread.judge.StoredWheelCheck.Identity;

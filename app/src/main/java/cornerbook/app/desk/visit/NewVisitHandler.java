@@ -1,14 +1,14 @@
 package cornerbook.app.desk.visit;
 
 import cornerbook.app.book.store.BookException;
-import cornerbook.core.car.CarHistory;
-import cornerbook.core.car.Visit;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.EntryUnits;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.season.judge.OdometerDoubt;
 import io.helidon.webserver.http.ServerRequest;

@@ -1,8 +1,6 @@
 package cornerbook.app.desk.visit;
 
 import cornerbook.app.book.store.BookException;
-import cornerbook.core.car.Visit;
-import cornerbook.core.season.judge.OdometerDoubt;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.EntryUnits;
 import cornerbook.app.desk.Form;
@@ -11,6 +9,8 @@ import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
 import cornerbook.app.request.PageException;
+import cornerbook.core.car.Visit;
+import cornerbook.core.season.judge.OdometerDoubt;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.time.DateTimeException;

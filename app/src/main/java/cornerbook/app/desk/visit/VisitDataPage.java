@@ -2,11 +2,11 @@ package cornerbook.app.desk.visit;
 
 import cornerbook.app.book.Book;
 import cornerbook.app.book.visit.VisitChange;
-import cornerbook.core.car.CarHistory;
-import cornerbook.core.car.Visit;
 import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.desk.UnitChoice;
 import cornerbook.app.desk.Words;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Visit;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Collectors;

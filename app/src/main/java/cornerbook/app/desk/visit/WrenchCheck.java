@@ -1,8 +1,8 @@
 package cornerbook.app.desk.visit;
 
+import cornerbook.app.desk.Words;
 import cornerbook.core.tool.ShopTool;
 import cornerbook.words.UnitSystem;
-import cornerbook.app.desk.Words;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;

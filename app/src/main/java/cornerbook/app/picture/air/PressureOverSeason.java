@@ -3,6 +3,7 @@ package cornerbook.app.picture.air;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
 import cornerbook.app.picture.Svg.Anchor;
+import cornerbook.app.request.Told;
 import cornerbook.core.air.SeasonPressures;
 import cornerbook.core.say.Amount;
 import cornerbook.words.Labels;

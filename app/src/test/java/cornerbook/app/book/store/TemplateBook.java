@@ -1,10 +1,10 @@
 package cornerbook.app.book.store;
 
-import cornerbook.app.door.ServedShop;
-import cornerbook.core.car.CarHistory;
 import cornerbook.app.book.Book;
 import cornerbook.app.book.Notes;
 import cornerbook.app.book.record.CarRecord;
+import cornerbook.app.door.ServedShop;
+import cornerbook.core.car.CarHistory;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;

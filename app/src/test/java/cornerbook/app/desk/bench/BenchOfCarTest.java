@@ -3,9 +3,9 @@ package cornerbook.app.desk.bench;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.bench.Questions;
-import cornerbook.core.car.CarHistory;
 import cornerbook.app.desk.Links;
 import cornerbook.app.door.ServedShop;
+import cornerbook.core.car.CarHistory;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

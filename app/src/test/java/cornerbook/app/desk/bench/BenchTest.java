@@ -5,10 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import cornerbook.core.tool.ShopTool;
 import cornerbook.app.door.Axe;
 import cornerbook.app.door.Chromium;
 import cornerbook.app.door.ServedShop;
+import cornerbook.core.tool.ShopTool;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;

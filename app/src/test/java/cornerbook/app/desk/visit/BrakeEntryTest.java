@@ -2,10 +2,10 @@ package cornerbook.app.desk.visit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import cornerbook.core.car.Reading;
 import cornerbook.app.desk.BrakeDust;
 import cornerbook.app.desk.Links;
 import cornerbook.app.door.ServedShop;
+import cornerbook.core.car.Reading;
 import java.nio.file.Path;
 import java.util.Map;
 import org.junit.jupiter.api.AutoClose;

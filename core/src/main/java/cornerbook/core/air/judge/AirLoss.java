@@ -1,11 +1,13 @@
 package cornerbook.core.air.judge;
 
 import cornerbook.core.air.LeakRate;
+import cornerbook.core.air.judge.PressureSaid.Label;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.UsedGauge;
 import cornerbook.core.car.Visit;
 import cornerbook.core.finding.Evidence;
+import cornerbook.core.say.Amount;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
@@ -72,9 +74,14 @@ record AirLoss(LeakRate rate, LocalDate since, double setKpa, double foundKpa) {
 
     Evidence evidence() {
         return new Evidence(
-                "loss of air in 30 days",
-                "%.1f kPa, ±%.1f kPa".formatted(rate.lossKpa(), rate.errorKpa()),
-                "set to %.0f kPa on %s, found at %.0f kPa, both brought to 20 °C by the ideal gas; 7 kPa is usual"
-                        .formatted(setKpa, since, foundKpa));
+                Label.AIR_LOSS,
+                new PressureSaid.LossWithError(
+                        new Amount(rate.lossKpa(), "kPa", 1), new Amount(rate.errorKpa(), "kPa", 1)),
+                new PressureSaid.LossBetween(
+                        Amount.of(setKpa, "kPa"),
+                        since,
+                        Amount.of(foundKpa, "kPa"),
+                        Amount.of(LeakRate.COMPARED_AT_C, "°C"),
+                        Amount.of(LeakRate.USUAL_LOSS_KPA, "kPa")));
     }
 }

@@ -1,9 +1,12 @@
 package cornerbook.core.air.judge;
 
 import cornerbook.core.air.GasLaw;
+import cornerbook.core.air.judge.PressureSaid.Ground;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Visit;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Said;
 import cornerbook.core.tool.ShopTool;
 
 /**
@@ -17,7 +20,7 @@ import cornerbook.core.tool.ShopTool;
  * @param warmed whether both temperatures were read
  * @param from what it is computed from, in kPa and °C
  */
-public record AirToSet(double placardKpa, double trueKpa, double gaugeKpa, boolean warmed, String from) {
+public record AirToSet(double placardKpa, double trueKpa, double gaugeKpa, boolean warmed, Said from) {
 
     /** By the temperatures and the gauge of a visit, for tyres with that placard. */
     public static AirToSet of(double placardKpa, Visit visit) {
@@ -28,12 +31,7 @@ public record AirToSet(double placardKpa, double trueKpa, double gaugeKpa, boole
         var tyre = readings.ofVehicle(Measure.TYRE_TEMPERATURE);
         var outside = readings.ofVehicle(Measure.OUTSIDE_TEMPERATURE);
         if (tyre.isEmpty() || outside.isEmpty()) {
-            return new AirToSet(
-                    placardKpa,
-                    placardKpa,
-                    placardKpa + offsetKpa,
-                    false,
-                    "the placard, for tyres as cold as the air where the car will stand");
+            return new AirToSet(placardKpa, placardKpa, placardKpa + offsetKpa, false, Ground.PLACARD_FOR_COLD_TYRES);
         }
         double tyreC = tyre.get().value();
         double outsideC = outside.get().value();
@@ -43,21 +41,16 @@ public record AirToSet(double placardKpa, double trueKpa, double gaugeKpa, boole
                 setKpa,
                 setKpa + offsetKpa,
                 true,
-                "the placard's %.0f kPa at %.0f °C outside, tyres at %.0f °C"
-                        .formatted(placardKpa, outsideC, tyreC)
-                        .replace('-', '−'));
+                new PressureSaid.FromTemperatures(
+                        Amount.of(placardKpa, "kPa"), Amount.of(outsideC, "°C"), Amount.of(tyreC, "°C")));
     }
 
     /** What to do, one sentence. */
-    public String sentence() {
+    public Said sentence() {
         double offsetKpa = gaugeKpa - trueKpa;
-        return "Set %.0f kPa: %s%s."
-                .formatted(
-                        gaugeKpa,
-                        from,
-                        offsetKpa == 0
-                                ? ""
-                                : "; the gauge shows %.0f kPa too %s"
-                                        .formatted(Math.abs(offsetKpa), offsetKpa > 0 ? "much" : "little"));
+        var gauge = Amount.of(gaugeKpa, "kPa");
+        return offsetKpa == 0
+                ? new PressureSaid.SetTo(gauge, from)
+                : new PressureSaid.SetToByGauge(gauge, from, Amount.of(Math.abs(offsetKpa), "kPa"), offsetKpa > 0);
     }
 }

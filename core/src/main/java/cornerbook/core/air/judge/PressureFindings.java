@@ -1,8 +1,9 @@
 package cornerbook.core.air.judge;
 
-import cornerbook.core.say.Said;
-
+import cornerbook.core.air.LeakRate;
 import cornerbook.core.air.PressureCurve;
+import cornerbook.core.air.judge.PressureSaid.Ground;
+import cornerbook.core.air.judge.PressureSaid.Label;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.StandingReadings;
@@ -14,6 +15,9 @@ import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Day;
+import cornerbook.core.say.Said;
 import cornerbook.core.season.Climate;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -71,7 +75,7 @@ public final class PressureFindings {
                             climate,
                             loss.filter(lost -> left.equals(arrived))));
                 } else {
-                    notJudged.add(Said.verbatim("%s pressure: not recorded as set on %s".formatted(corner, left)));
+                    notJudged.add(new PressureSaid.NotSet(corner, left));
                 }
             }
         }
@@ -84,18 +88,18 @@ public final class PressureFindings {
         return new Finding(
                 new Subject(Subject.Part.PRESSURE, corner, tag, null),
                 stays ? Verdict.SPENT : Verdict.RUNS_OUT,
-                "%s came in at %.0f kPa, placard %.0f kPa: look for a leak".formatted(tag, foundKpa, placardKpa),
-                "The tyre at %s came in far too low on air; the cause has to be found.".formatted(corner),
+                new PressureSaid.CameLow(tag, kpa(foundKpa), kpa(placardKpa)),
+                new PressureSaid.CameLowPlain(corner),
                 null,
                 null,
                 Math.clamp(foundKpa / placardKpa, 0, 1),
                 List.of(
-                        new Evidence("found", "%.0f kPa".formatted(foundKpa), gauge.how(found)),
+                        new Evidence(Label.FOUND, kpa(foundKpa), gauge.how(found)),
                         new Evidence(
-                                "warning comes at",
-                                "%.0f kPa".formatted(PressureCurve.WARNING_SHARE * placardKpa),
-                                "25 % below the placard's cold pressure")),
-                "49 CFR 571.138 S4.2: 25 % below the placard");
+                                Label.WARNING_AT,
+                                kpa(PressureCurve.WARNING_SHARE * placardKpa),
+                                Ground.QUARTER_BELOW_COLD)),
+                Ground.QUARTER_BELOW_RULE);
     }
 
     /** It runs out when the warning would come, set to the placard now. */
@@ -104,19 +108,13 @@ public final class PressureFindings {
         return new Finding(
                 new Subject(Subject.Part.PRESSURE, corner, tag, null),
                 Verdict.RUNS_OUT,
-                "%s loses %.0f kPa in 30 days: a slow leak"
-                        .formatted(tag, leak.rate().lossKpa()),
-                "The tyre at %s loses air, more than the cold explains; the leak has to be found.".formatted(corner),
+                new PressureSaid.SlowLeak(tag, kpa(leak.rate().lossKpa())),
+                new PressureSaid.SlowLeakPlain(corner),
                 horizon,
                 null,
                 Math.clamp(leak.foundKpa() / placardKpa, 0, 1),
-                List.of(
-                        leak.evidence(),
-                        new Evidence(
-                                "warning would come about",
-                                horizon.toString(),
-                                "set to the placard now, 25 % lost at this rate")),
-                "ideal gas, volume constant; about 1 psi a month is usual (service literature), a leak from twice that is common practice, no source");
+                List.of(leak.evidence(), new Evidence(Label.WARNING_ABOUT, new Day(horizon), Ground.SET_NOW)),
+                new PressureSaid.LeakSource(kpa(LeakRate.USUAL_LOSS_KPA)));
     }
 
     private static Finding set(
@@ -133,14 +131,12 @@ public final class PressureFindings {
         double differenceKpa = setKpa - asked.trueKpa();
         boolean fits = Math.abs(differenceKpa) <= SET_TOLERANCE_KPA;
         var evidence = new ArrayList<Evidence>();
-        evidence.add(new Evidence("set", "%.0f kPa".formatted(setKpa), gauge.how(set)));
-        evidence.add(new Evidence("placard, cold", "%.0f kPa".formatted(placardKpa), "vehicle's specification"));
+        evidence.add(new Evidence(Label.SET, kpa(setKpa), gauge.how(set)));
+        evidence.add(new Evidence(Label.PLACARD_COLD, kpa(placardKpa), Ground.SPECIFICATION));
         evidence.add(new Evidence(
-                "to be set",
-                "%.0f kPa".formatted(asked.trueKpa()),
-                asked.warmed()
-                        ? "ideal gas, absolute: %s".formatted(asked.from())
-                        : "the placard's; temperature of the tyres or outside not read"));
+                Label.TO_BE_SET,
+                kpa(asked.trueKpa()),
+                asked.warmed() ? new PressureSaid.ByGas(asked.from()) : Ground.TEMPERATURE_NOT_READ));
         readings.ofVehicle(Measure.TYRE_TEMPERATURE)
                 .ifPresent(temperature ->
                         evidence.addAll(coldestMorning(setKpa, temperature.value(), placardKpa, climate)));
@@ -149,18 +145,14 @@ public final class PressureFindings {
                 new Subject(Subject.Part.PRESSURE, corner, tag, null),
                 fits ? Verdict.HOLDS : Verdict.SPENT,
                 asked.warmed()
-                        ? "%s pressure set to %.0f kPa, asked %.0f kPa for the placard's %.0f kPa cold"
-                                .formatted(corner, setKpa, asked.trueKpa(), placardKpa)
-                        : "%s pressure set to %.0f kPa, placard %.0f kPa".formatted(corner, setKpa, placardKpa),
-                fits
-                        ? "The tyre pressure at %s is set as the placard asks.".formatted(corner)
-                        : "The tyre pressure at %s is not what the placard asks; it has to be set again."
-                                .formatted(corner),
+                        ? new PressureSaid.SetFor(corner, kpa(setKpa), kpa(asked.trueKpa()), kpa(placardKpa))
+                        : new PressureSaid.SetAgainst(corner, kpa(setKpa), kpa(placardKpa)),
+                fits ? new PressureSaid.SetRight(corner) : new PressureSaid.SetWrong(corner),
                 null,
                 null,
                 fits ? 1 : Math.clamp(1 - Math.abs(differenceKpa) / asked.trueKpa(), 0, 1),
                 evidence,
-                "vehicle placard; tolerance ±%.0f kPa common practice, no source".formatted(SET_TOLERANCE_KPA));
+                new PressureSaid.SetSource(kpa(SET_TOLERANCE_KPA)));
     }
 
     /** Coldest morning of the place. */
@@ -175,17 +167,17 @@ public final class PressureFindings {
         double coldKpa = curve.atKpa(coldestC);
         return List.of(
                 new Evidence(
-                        "to expect at %.0f °C".formatted(coldestC).replace('-', '−'),
-                        "%.0f kPa".formatted(coldKpa),
-                        "ideal gas from %.0f °C when set; %s"
-                                .formatted(
-                                        setAtC,
-                                        climate == null
-                                                ? "a cold morning, common practice, no source"
-                                                : "coldest morning of " + climate.citation())),
-                new Evidence(
-                        "above the warning then",
-                        "%.0f kPa".formatted(coldKpa - curve.warningKpa()),
-                        "the warning comes at 25 % below the placard (49 CFR 571.138, S4.2)"));
+                        new PressureSaid.ToExpect(Amount.of(coldestC, "°C")),
+                        kpa(coldKpa),
+                        new PressureSaid.GasFrom(
+                                Amount.of(setAtC, "°C"),
+                                climate == null
+                                        ? Ground.COLD_MORNING
+                                        : new PressureSaid.ColdestOf(climate.citation()))),
+                new Evidence(Label.ABOVE_WARNING, kpa(coldKpa - curve.warningKpa()), Ground.QUARTER_BELOW));
+    }
+
+    private static Amount kpa(double pressureKpa) {
+        return Amount.of(pressureKpa, "kPa");
     }
 }

@@ -1,9 +1,9 @@
 package cornerbook.core.air.judge;
 
-import cornerbook.core.say.Said;
-
+import cornerbook.core.air.AirSaid.Origin;
 import cornerbook.core.air.SensorAge;
 import cornerbook.core.air.SensorLearning;
+import cornerbook.core.air.judge.PressureSaid.Label;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Visit;
 import cornerbook.core.car.Wheel;
@@ -12,6 +12,9 @@ import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Day;
+import cornerbook.core.say.Said;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -32,7 +35,7 @@ public final class SensorFindings {
                         .forEach(corner -> old(corner, wheel, visit, findings)));
         boolean changed = !leftOn.isEmpty() && !leftOn.equals(visit.arrivedOn());
         if (changed && warning.kind() != null) {
-            notJudged.add(Said.verbatim("pressure warning: " + SensorLearning.of(warning).sentence()));
+            notJudged.add(new PressureSaid.HasToLearn(SensorLearning.of(warning).sentence()));
         }
         return findings;
     }
@@ -47,23 +50,16 @@ public final class SensorFindings {
         findings.add(new Finding(
                 new Subject(Subject.Part.PRESSURE_SENSOR, corner, wheel.tag(), null),
                 old ? Verdict.RUNS_OUT : Verdict.HOLDS,
-                "%s sensor battery is %.1f years old".formatted(wheel.tag(), age.years()),
-                old
-                        ? "The pressure sensor in the wheel at %s is at the age where its battery ends; change it with the next tyre."
-                                .formatted(corner)
-                        : "The pressure sensor in the wheel at %s has years left.".formatted(corner),
+                new PressureSaid.BatteryAge(wheel.tag(), new Amount(age.years(), "", 1)),
+                old ? new PressureSaid.BatteryEnds(corner) : new PressureSaid.BatteryHolds(corner),
                 old ? age.endsOn() : null,
                 null,
                 Math.clamp(1 - age.years() / SensorAge.END_YEARS, 0, 1),
                 List.of(new Evidence(
-                        "battery since",
-                        since.toString(),
-                        "sensor %s, %s"
-                                .formatted(
-                                        wheel.sensorId() == null ? "without identity" : wheel.sensorId(),
-                                        wheel.details().sensorType() == null
-                                                ? "type not known"
-                                                : wheel.details().sensorType()))),
-                SensorAge.SOURCE));
+                        Label.BATTERY_SINCE,
+                        new Day(since),
+                        new PressureSaid.SensorOf(
+                                wheel.sensorId(), wheel.details().sensorType()))),
+                Origin.SENSOR_LIFE));
     }
 }

@@ -2,6 +2,7 @@ package cornerbook.core.air.judge;
 
 import cornerbook.core.air.PressureCurve;
 import cornerbook.core.air.SensorCheck;
+import cornerbook.core.air.judge.PressureSaid.Label;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.StandingReadings;
@@ -13,6 +14,8 @@ import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Margin;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -21,9 +24,6 @@ import java.util.List;
  * the sensor's pressure brought from its own temperature to that of the tyres by the ideal gas.
  */
 public final class SensorPressureFindings {
-    private static final String SOURCE =
-            "sensors are accurate to 1 to 2 psi (trade literature); the warning has to come at 25 % below the placard, 49 CFR 571.138 S4.2";
-
     private SensorPressureFindings() {}
 
     public static List<Finding> of(Vehicle vehicle, Visit visit, StandingReadings readings) {
@@ -61,38 +61,32 @@ public final class SensorPressureFindings {
             case USELESS -> Verdict.SPENT;
         };
         var evidence = new ArrayList<Evidence>(List.of(
-                new Evidence("gauge", "%.0f kPa".formatted(setKpa), gauge.how(set)),
-                new Evidence("sensor", "%.0f kPa".formatted(sensor.value()), Evidence.howRead(sensor))));
+                new Evidence(Label.GAUGE, kpa(setKpa), gauge.how(set)),
+                new Evidence(Label.SENSOR, kpa(sensor.value()), Evidence.howRead(sensor))));
         own.ifPresent(ownC -> tyre.ifPresent(tyreC -> evidence.add(new Evidence(
-                "sensor at the tyres' temperature",
-                "%.0f kPa".formatted(check.atTyreKpa()),
-                "ideal gas from %.0f °C to %.0f °C".formatted(ownC, tyreC).replace('-', '−')))));
+                Label.SENSOR_AT_TYRES,
+                kpa(check.atTyreKpa()),
+                new PressureSaid.GasBetween(Amount.of(ownC, "°C"), Amount.of(tyreC, "°C"))))));
         evidence.add(new Evidence(
-                "the warning would come at",
-                "%.0f kPa".formatted(check.warnsAtKpa()),
-                "25 %% below the placard's %.0f kPa, less what the sensor reads too much".formatted(placardKpa)));
+                Label.WARNING_WOULD_COME, kpa(check.warnsAtKpa()), new PressureSaid.QuarterBelowLess(kpa(placardKpa))));
         return new Finding(
                 new Subject(Subject.Part.PRESSURE_SENSOR, corner, tag, null),
                 verdict,
-                "%s sensor reads %s against the gauge".formatted(tag, signed(check.differenceKpa())),
+                new PressureSaid.SensorAgainstGauge(tag, new Margin(check.differenceKpa(), "kPa", 0, true)),
                 switch (verdict) {
-                    case HOLDS -> "The pressure sensor at %s reads what the gauge reads.".formatted(corner);
-                    case RUNS_OUT ->
-                        "The pressure sensor at %s does not read what the gauge reads; make sure that the car knows where it is, and go by a gauge until it is changed."
-                                .formatted(corner);
-                    default ->
-                        "The pressure sensor at %s reads so wrong that its warning is of no use; change it, or teach the car where it is."
-                                .formatted(corner);
+                    case HOLDS -> new PressureSaid.SensorRight(corner);
+                    case RUNS_OUT -> new PressureSaid.SensorOff(corner);
+                    default -> new PressureSaid.SensorUseless(corner);
                 },
                 null,
                 null,
                 Math.clamp(
                         1 - Math.abs(check.differenceKpa()) / (placardKpa * (1 - PressureCurve.WARNING_SHARE)), 0, 1),
                 evidence,
-                SOURCE);
+                new PressureSaid.SensorSource(SensorCheck.ACCURATE));
     }
 
-    private static String signed(double kpa) {
-        return "%+.0f kPa".formatted(kpa).replace('-', '−');
+    private static Amount kpa(double pressureKpa) {
+        return Amount.of(pressureKpa, "kPa");
     }
 }

@@ -1,18 +1,9 @@
 package cornerbook.core.battery.judge;
 
-import cornerbook.core.battery.BatterySaid.Sentence;
-
-import cornerbook.core.battery.BatterySaid.Label;
-
-import cornerbook.core.battery.BatterySaid;
-
-import cornerbook.core.say.Margin;
-
-import cornerbook.core.say.Amount;
-
-import cornerbook.core.say.Said;
-
 import cornerbook.core.battery.BatteryHealth;
+import cornerbook.core.battery.BatterySaid;
+import cornerbook.core.battery.BatterySaid.Label;
+import cornerbook.core.battery.BatterySaid.Sentence;
 import cornerbook.core.battery.Chemistry;
 import cornerbook.core.battery.HealthTrend;
 import cornerbook.core.battery.ParkedDays;
@@ -27,6 +18,9 @@ import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Margin;
+import cornerbook.core.say.Said;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -47,11 +41,7 @@ public final class BatteryFindings {
      * @param visits until the one judged, which is the last
      */
     public static Optional<Finding> of(
-            Vehicle vehicle,
-            List<Visit> visits,
-            StandingReadings readings,
-            LocalDate nextVisit,
-            List<Said> notJudged) {
+            Vehicle vehicle, List<Visit> visits, StandingReadings readings, LocalDate nextVisit, List<Said> notJudged) {
         var battery = vehicle.battery();
         var voltage = readings.ofVehicle(Measure.BATTERY_VOLTAGE);
         if (voltage.isEmpty()) {
@@ -84,8 +74,7 @@ public final class BatteryFindings {
                 new BatterySaid.About(percent(charge)),
                 switch (battery.chemistry()) {
                     case AGM -> Label.AGM_TABLE_AT_27;
-                    case EFB ->
-                        Label.EFB_BY_FLOODED_TABLE;
+                    case EFB -> Label.EFB_BY_FLOODED_TABLE;
                     default -> Label.FLOODED_TABLE_AT_27;
                 }));
         double health = 1;
@@ -93,20 +82,19 @@ public final class BatteryFindings {
         var rated = battery.ratedCrankingCurrentA();
         if (cranking.isPresent() && rated != null) {
             health = cranking.get().value() / rated;
-            evidence.add(
-                    new Evidence(
-                            Label.CRANKING_CURRENT,
-                            new BatterySaid.Cranking(
-                                    Amount.of(cranking.get().value(), "A"),
-                                    Amount.of(rated, "A"),
-                                    battery.ratingStandard(),
-                                    percent(health)),
-                            Label.CRANKING_SOURCE));
+            evidence.add(new Evidence(
+                    Label.CRANKING_CURRENT,
+                    new BatterySaid.Cranking(
+                            Amount.of(cranking.get().value(), "A"),
+                            Amount.of(rated, "A"),
+                            battery.ratingStandard(),
+                            percent(health)),
+                    Label.CRANKING_SOURCE));
         } else {
             notJudged.add(Sentence.HEALTH_NOT_JUDGED);
         }
-        temperature.ifPresent(reading -> evidence.add(new Evidence(
-                Label.BATTERY_TEMPERATURE, Amount.of(reading.value(), "°C"), Label.TEMPERATURE_SOURCE)));
+        temperature.ifPresent(reading -> evidence.add(
+                new Evidence(Label.BATTERY_TEMPERATURE, Amount.of(reading.value(), "°C"), Label.TEMPERATURE_SOURCE)));
         var trend = BatteryCurve.of(vehicle, visits).trend();
         trend.ifPresent(line -> evidence.add(evidence(line)));
         evidence.add(parked(Label.PARKED_FROM_FULL, parked(battery, health, 1)));
@@ -119,12 +107,8 @@ public final class BatteryFindings {
                         ? Verdict.RUNS_OUT
                         : Verdict.HOLDS;
         Said plain = switch (verdict) {
-            case SPENT ->
-                Sentence.END_OF_LIFE;
-            case RUNS_OUT ->
-                ends || health < BatteryHealth.WATCH_SHARE
-                        ? Sentence.GETTING_WEAK
-                        : Sentence.LOW;
+            case SPENT -> Sentence.END_OF_LIFE;
+            case RUNS_OUT -> ends || health < BatteryHealth.WATCH_SHARE ? Sentence.GETTING_WEAK : Sentence.LOW;
             default -> Sentence.IN_ORDER;
         };
         return Optional.of(new Finding(
@@ -157,9 +141,6 @@ public final class BatteryFindings {
     }
 
     private static Evidence parked(Said what, ParkedDays parked) {
-        return new Evidence(
-                what,
-                Amount.of(parked.days(), "d"),
-                Label.PARKED_FORMULA);
+        return new Evidence(what, Amount.of(parked.days(), "d"), Label.PARKED_FORMULA);
     }
 }

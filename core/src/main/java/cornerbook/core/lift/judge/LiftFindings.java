@@ -1,21 +1,5 @@
 package cornerbook.core.lift.judge;
 
-import java.util.EnumMap;
-
-import cornerbook.core.lift.LiftSaid.Wheels;
-
-import cornerbook.core.lift.LiftSaid.Sentence;
-
-import cornerbook.core.lift.LiftSaid.Part;
-
-import cornerbook.core.lift.LiftSaid.Label;
-
-import cornerbook.core.lift.LiftSaid;
-
-import cornerbook.core.say.Amount;
-
-import cornerbook.core.say.Said;
-
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
@@ -29,13 +13,20 @@ import cornerbook.core.lift.CarMass;
 import cornerbook.core.lift.CentreOfGravity;
 import cornerbook.core.lift.Hoist;
 import cornerbook.core.lift.LiftPoints;
+import cornerbook.core.lift.LiftSaid;
+import cornerbook.core.lift.LiftSaid.Label;
+import cornerbook.core.lift.LiftSaid.Part;
+import cornerbook.core.lift.LiftSaid.Sentence;
+import cornerbook.core.lift.LiftSaid.Wheels;
 import cornerbook.core.lift.LiftStack;
 import cornerbook.core.lift.PartOff;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Said;
 import cornerbook.core.tool.ShopTool;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -52,7 +43,8 @@ public final class LiftFindings {
     /** From this share of a rating the margin is called thin. Common practice, no source. */
     private static final double THIN_SHARE = 0.9;
 
-    private static final Said SOURCE = new LiftSaid.Source(new Amount(THIN_SHARE * 100, "%", 0), new Amount(ArmLoads.LEAST_MARGIN_MM, "mm", 0));
+    private static final Said SOURCE =
+            new LiftSaid.Source(new Amount(THIN_SHARE * 100, "%", 0), new Amount(ArmLoads.LEAST_MARGIN_MM, "mm", 0));
 
     private LiftFindings() {}
 
@@ -123,10 +115,8 @@ public final class LiftFindings {
                 new LiftSaid.OnHoist(tool.id(), new Amount(share * 100, "%", 0), new Amount(marginMm, "mm", 0)),
                 switch (verdict) {
                     case UNSAFE -> Sentence.CUSTOMER_TOO_HEAVY;
-                    case SPENT ->
-                        Sentence.CUSTOMER_NOT_UNDER;
-                    case RUNS_OUT ->
-                        Sentence.CUSTOMER_NEAR_LIMIT;
+                    case SPENT -> Sentence.CUSTOMER_NOT_UNDER;
+                    case RUNS_OUT -> Sentence.CUSTOMER_NEAR_LIMIT;
                     default -> Sentence.CUSTOMER_WITHIN;
                 },
                 null,
@@ -145,10 +135,7 @@ public final class LiftFindings {
                 null,
                 null,
                 0,
-                List.of(new Evidence(
-                        Label.MARGIN_OF_CENTRE,
-                        new Amount(marginMm, "mm", 0),
-                        Label.MARGIN_SOURCE)),
+                List.of(new Evidence(Label.MARGIN_OF_CENTRE, new Amount(marginMm, "mm", 0), Label.MARGIN_SOURCE)),
                 SOURCE);
     }
 
@@ -170,10 +157,7 @@ public final class LiftFindings {
 
     private static List<Evidence> evidence(Map<Wheels, ArmLoads> cases, Hoist hoist, Optional<LiftStack> stack) {
         var evidence = new ArrayList<Evidence>();
-        evidence.add(new Evidence(
-                Label.FIRST_OF_ALL,
-                Label.MAKERS_POINTS,
-                Label.RAISE_AND_ROCK));
+        evidence.add(new Evidence(Label.FIRST_OF_ALL, Label.MAKERS_POINTS, Label.RAISE_AND_ROCK));
         var heaviest = cases.values().stream()
                 .max(Comparator.comparing(LiftFindings::armShare))
                 .orElseThrow();
@@ -185,7 +169,8 @@ public final class LiftFindings {
                             new Amount(arm.loadKg(), "kg", 0),
                             new Amount(100 * arm.loadKg() / hoist.rating().armKg(corner), "%", 0),
                             new Amount(hoist.rating().armKg(corner), "kg", 0)),
-                    new LiftSaid.EvenPads(new Amount(arm.mostKg(), "kg", 0), new Amount(arm.shareOfRating() * 100, "%", 0))));
+                    new LiftSaid.EvenPads(
+                            new Amount(arm.mostKg(), "kg", 0), new Amount(arm.shareOfRating() * 100, "%", 0))));
         }
         cases.forEach((name, loads) -> evidence.add(new Evidence(
                 new LiftSaid.HoistWith(name),

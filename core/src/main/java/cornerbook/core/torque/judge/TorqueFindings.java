@@ -1,15 +1,5 @@
 package cornerbook.core.torque.judge;
 
-import cornerbook.core.torque.TorqueSaid.Label;
-
-import cornerbook.core.torque.TorqueSaid;
-
-import cornerbook.core.say.Between;
-
-import cornerbook.core.say.Amount;
-
-import cornerbook.core.say.Said;
-
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.StandingReadings;
@@ -20,9 +10,14 @@ import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Between;
+import cornerbook.core.say.Said;
 import cornerbook.core.torque.ScrewThread;
 import cornerbook.core.torque.ShortForm;
 import cornerbook.core.torque.ThreadState;
+import cornerbook.core.torque.TorqueSaid;
+import cornerbook.core.torque.TorqueSaid.Label;
 import cornerbook.core.torque.WheelFastener;
 import java.util.ArrayList;
 import java.util.List;
@@ -90,16 +85,10 @@ public final class TorqueFindings {
                         new TorqueSaid.AskedFor(
                                 Amount.of(fastener.torqueNm(), "N·m"), fastener.thread(), fastener.count()),
                         Label.SPECIFICATION_CLEAN),
-                new Evidence(
-                        Label.RETORQUE_AFTER,
-                        Amount.of(fastener.retorqueAfterKm(), "km"),
-                        Label.SPECIFICATION)));
+                new Evidence(Label.RETORQUE_AFTER, Amount.of(fastener.retorqueAfterKm(), "km"), Label.SPECIFICATION)));
         clampLoad(torque, fastener).ifPresent(evidence::add);
-        evidence.add(
-                new Evidence(
-                        Label.LUBRICATED,
-                        new TorqueSaid.ClampsBetween(new Between(25, 67, "%", 0)),
-                        Label.LUBRICATED_SOURCE));
+        evidence.add(new Evidence(
+                Label.LUBRICATED, new TorqueSaid.ClampsBetween(new Between(25, 67, "%", 0)), Label.LUBRICATED_SOURCE));
         return evidence;
     }
 

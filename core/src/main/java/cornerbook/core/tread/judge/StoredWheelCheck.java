@@ -1,19 +1,16 @@
 package cornerbook.core.tread.judge;
 
-import java.util.Objects;
-
-import cornerbook.core.say.Said;
-
-import cornerbook.core.say.Amount;
-
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Visit;
 import cornerbook.core.car.Wheel;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Said;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -65,7 +62,8 @@ public final class StoredWheelCheck {
         if (sensor != null
                 && read.sensorId() != null
                 && !sensor.equalsIgnoreCase(read.sensorId().strip())) {
-            return Optional.of(new TreadSaid.OtherSensor(wheel.tag(), read.sensorId().strip(), sensor));
+            return Optional.of(
+                    new TreadSaid.OtherSensor(wheel.tag(), read.sensorId().strip(), sensor));
         }
         return Optional.empty();
     }

@@ -1,25 +1,19 @@
 package cornerbook.core.tread.judge;
 
-import cornerbook.core.tread.judge.TreadSaid.Label;
-
-import cornerbook.core.corner.SetOf;
-
-import cornerbook.core.say.Said;
-
-import cornerbook.core.say.PlusMinus;
-
-import cornerbook.core.say.Chance;
-
-import cornerbook.core.say.Amount;
-
 import cornerbook.core.car.WheelSet;
+import cornerbook.core.corner.SetOf;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Chance;
+import cornerbook.core.say.PlusMinus;
+import cornerbook.core.say.Said;
 import cornerbook.core.tread.judge.SetForecast.DepthReading;
 import cornerbook.core.tread.judge.SetForecast.GrooveForecast;
 import cornerbook.core.tread.judge.SetForecast.TyreForecast;
+import cornerbook.core.tread.judge.TreadSaid.Label;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -183,5 +177,4 @@ public final class TreadFindings {
     public static String capital(String words) {
         return Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
-
 }

@@ -1,9 +1,5 @@
 package cornerbook.core.tread.judge;
 
-import cornerbook.core.say.Said;
-
-import cornerbook.core.say.Amount;
-
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.StandingReadings;
@@ -15,6 +11,8 @@ import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.Knowledge;
 import cornerbook.core.finding.RunHistory;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Said;
 import cornerbook.core.tread.CornerContrast;
 import cornerbook.core.tread.NewDepth;
 import cornerbook.core.tread.Placement;

@@ -1,20 +1,17 @@
 package cornerbook.core.tread.judge;
 
-import cornerbook.core.tread.judge.TreadSaid.Label;
-
-import cornerbook.core.say.Chance;
-
-import cornerbook.core.say.Amount;
-
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.numeric.Estimate;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Chance;
 import cornerbook.core.tread.CornerContrast;
 import cornerbook.core.tread.TreadPattern;
 import cornerbook.core.tread.judge.SetForecast.GrooveForecast;
 import cornerbook.core.tread.judge.SetForecast.TyreForecast;
+import cornerbook.core.tread.judge.TreadSaid.Label;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -53,7 +50,9 @@ public final class TreadPatternFindings {
     private static Finding across(
             SetForecast forecast, TyreForecast tyre, TreadPattern.Named named, double lowestMm, double newMm) {
         var depths = new TreadSaid.Across(
-                depth(tyre.grooves().get(0)), depth(tyre.grooves().get(1)), depth(tyre.grooves().get(2)));
+                depth(tyre.grooves().get(0)),
+                depth(tyre.grooves().get(1)),
+                depth(tyre.grooves().get(2)));
         return new Finding(
                 new Subject(
                         Subject.Part.TREAD_PATTERN,

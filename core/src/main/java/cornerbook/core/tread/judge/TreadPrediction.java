@@ -1,9 +1,5 @@
 package cornerbook.core.tread.judge;
 
-import cornerbook.core.say.Between;
-
-import cornerbook.core.say.Amount;
-
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
@@ -12,6 +8,8 @@ import cornerbook.core.car.Wheel;
 import cornerbook.core.finding.Knowledge;
 import cornerbook.core.finding.RunHistory;
 import cornerbook.core.numeric.Estimate;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Between;
 import cornerbook.core.tread.CornerDistances;
 import java.util.ArrayList;
 import java.util.List;

@@ -8,7 +8,6 @@ import cornerbook.core.corner.Spot;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Between;
 import cornerbook.core.say.Chance;
-import cornerbook.core.say.PlusMinus;
 import cornerbook.core.say.Said;
 import cornerbook.core.tread.TreadPattern;
 import java.time.LocalDate;
@@ -39,8 +38,7 @@ public interface TreadSaid extends Said {
         WEAR_NOT_LEARNED
     }
 
-    record SetHolds(
-            SeasonKind season, SetForecast.Role role, Said depth, Chance chance, LocalDate until)
+    record SetHolds(SeasonKind season, SetForecast.Role role, Said depth, Chance chance, LocalDate until)
             implements TreadSaid {}
 
     record BelowLegal(SetOf set, Said depth, Amount minimum) implements TreadSaid {}
@@ -66,7 +64,8 @@ public interface TreadSaid extends Said {
 
     record Minimum(Amount season, Amount legal) implements TreadSaid {}
 
-    record Grown(Corner corner, String tag, Spot groove, Amount last, LocalDate lastOn, Amount before, LocalDate beforeOn)
+    record Grown(
+            Corner corner, String tag, Spot groove, Amount last, LocalDate lastOn, Amount before, LocalDate beforeOn)
             implements TreadSaid {}
 
     record ChanceUntil(LocalDate until) implements TreadSaid {}
@@ -93,7 +92,12 @@ public interface TreadSaid extends Said {
     record StartRates(Amount front, Amount rear, Amount spreadPercent) implements TreadSaid {}
 
     record LearnedFrom(
-            int readings, int cars, SeasonKind season, DriveLayout drive, @Nullable String tyreModel, LocalDate learnedOn)
+            int readings,
+            int cars,
+            SeasonKind season,
+            DriveLayout drive,
+            @Nullable String tyreModel,
+            LocalDate learnedOn)
             implements TreadSaid {}
 
     /** What was expected, and what to do about a reading that is not: the same for every incredible value. */
@@ -106,5 +110,4 @@ public interface TreadSaid extends Said {
     record OtherDateCode(String tag, String read, String expected) implements TreadSaid {}
 
     record OtherSensor(String tag, String read, String expected) implements TreadSaid {}
-
 }

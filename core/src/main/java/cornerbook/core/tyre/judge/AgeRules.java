@@ -2,7 +2,9 @@ package cornerbook.core.tyre.judge;
 
 import cornerbook.core.finding.Limit;
 import cornerbook.core.finding.LimitTable;
+import cornerbook.core.say.Said;
 import cornerbook.core.tyre.AgeRule;
+import cornerbook.core.tyre.TyreSaid;
 import java.util.List;
 
 /** The age rule for tyres of a place, from the same rows that the findings use. */
@@ -21,8 +23,9 @@ public final class AgeRules {
         return new AgeRule(inspect.value(), source(inspect), replace.value(), source(replace));
     }
 
-    private static String source(Limit limit) {
-        return "%s: %s"
-                .formatted(limit.jurisdiction().equals("*") ? "house rule" : limit.jurisdiction(), limit.citation());
+    private static Said source(Limit limit) {
+        return limit.jurisdiction().equals("*")
+                ? new TyreSaid.HouseRule(limit.citation())
+                : Said.verbatim(limit.jurisdiction() + ": " + limit.citation());
     }
 }

@@ -1,18 +1,21 @@
 package cornerbook.core.tyre.judge;
 
-import cornerbook.core.say.Said;
-
 import cornerbook.core.car.Wheel;
 import cornerbook.core.car.WheelSet;
+import cornerbook.core.corner.SetOf;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Limit;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
-import cornerbook.core.season.Dates;
-import cornerbook.core.tread.judge.TreadFindings;
+import cornerbook.core.quantity.Quoted;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
 import cornerbook.core.tyre.DateCode;
 import cornerbook.core.tyre.Tin;
+import cornerbook.core.tyre.judge.SidewallSaid.Ground;
+import cornerbook.core.tyre.judge.SidewallSaid.Label;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -47,7 +50,7 @@ public final class TyreAgeFindings {
             }
         }
         if (!unread.isEmpty()) {
-            notJudged.add(Said.verbatim("tyre age of %s: the TIN was not read".formatted(String.join(", ", unread))));
+            notJudged.add(new SidewallSaid.TinNotRead(String.join(", ", unread)));
         }
         var byVerdict =
                 dated.stream().collect(Collectors.groupingBy(wheel -> verdict(wheel.code, today, until, replace)));
@@ -62,18 +65,15 @@ public final class TyreAgeFindings {
         try {
             code = Tin.parse(written).dateCode();
         } catch (IllegalArgumentException e) {
-            notJudged.add(Said.verbatim("tyre age of %s: %s".formatted(wheel.tag(), e.getMessage())));
+            notJudged.add(new SidewallSaid.AgeUnread(wheel.tag(), Refused.said(e)));
             return Optional.empty();
         }
         if (code == null) {
-            notJudged.add(Said.verbatim(
-                    "tyre age of %s: the TIN \"%s\" ends in three digits, as before 2000; read it again, and replace the tyre if that is so"
-                            .formatted(wheel.tag(), written)));
+            notJudged.add(new SidewallSaid.ThreeDigits(wheel.tag(), Quoted.of(written)));
             return Optional.empty();
         }
         if (code.dated().isAfter(today)) {
-            notJudged.add(Said.verbatim("tyre age of %s: date code %s is the week of %s, after this visit; read it again"
-                    .formatted(wheel.tag(), code, Dates.written(code.dated()))));
+            notJudged.add(new SidewallSaid.DatedLater(wheel.tag(), code.toString(), code.dated()));
             return Optional.empty();
         }
         return Optional.of(code);
@@ -97,32 +97,36 @@ public final class TyreAgeFindings {
                 .min(Comparator.comparing(wheel -> wheel.code.dated()))
                 .orElseThrow();
         double yearsNow = oldest.code.ageYears(today);
-        var name = TreadFindings.seasonWord(set) + " set";
         var evidence = new ArrayList<Evidence>();
         evidence.addAll(codes(wheels));
-        evidence.add(new Evidence("age at this visit", years(yearsNow), "oldest tyre, " + oldest.wheel.tag()));
         evidence.add(new Evidence(
-                "age on " + Dates.written(until),
-                years(oldest.code.ageYears(until)),
-                "end of the season that the set has to last"));
-        evidence.add(limit("inspected every year from", oldest.code, inspect));
-        evidence.add(limit("replaced at", oldest.code, replace));
+                Label.AGE_AT_VISIT,
+                new SidewallSaid.Years(years(yearsNow)),
+                new SidewallSaid.OldestIs(oldest.wheel.tag())));
+        evidence.add(new Evidence(
+                new SidewallSaid.AgeOn(until),
+                new SidewallSaid.Years(years(oldest.code.ageYears(until))),
+                Ground.END_OF_SEASON));
+        evidence.add(limit(Label.INSPECTED_FROM, oldest.code, inspect));
+        evidence.add(limit(Label.REPLACED_AT, oldest.code, replace));
         return new Finding(
                 new Subject(Subject.Part.TYRE_AGE, null, wholeSet ? null : oldest.wheel.tag(), set.id()),
                 verdict,
-                "%s: oldest tyre %s is %.1f years old, %.1f on %s"
-                        .formatted(
-                                TreadFindings.capital(name),
-                                oldest.wheel.tag(),
-                                yearsNow,
-                                oldest.code.ageYears(until),
-                                Dates.written(until)),
-                plainWords(verdict, name, oldest, wholeSet, today, until, inspect, replace),
+                new SidewallSaid.OldestTyre(
+                        set.season(), oldest.wheel.tag(), years(yearsNow), years(oldest.code.ageYears(until)), until),
+                plainWords(
+                        verdict,
+                        new SidewallSaid.TyreOf(wholeSet ? null : oldest.wheel.tag(), new SetOf(set.season())),
+                        oldest.code,
+                        today,
+                        until,
+                        inspect,
+                        replace),
                 verdict == Verdict.RUNS_OUT ? oldest.code.reaches(replace.value()) : null,
                 null,
                 Math.clamp(1 - yearsNow / replace.value(), 0, 1),
                 evidence,
-                "49 CFR 574.5 (date code); " + replace.citation());
+                new SidewallSaid.AgeSource(replace.citation()));
     }
 
     /** One line for each date code, oldest first. */
@@ -135,59 +139,52 @@ public final class TyreAgeFindings {
                 .entrySet()
                 .stream()
                 .map(entry -> new Evidence(
-                        "date code, "
-                                + entry.getValue().stream()
-                                        .map(wheel -> wheel.wheel.tag())
-                                        .collect(Collectors.joining(", ")),
-                        "%s: week of %s"
-                                .formatted(
-                                        entry.getKey(),
-                                        Dates.written(entry.getKey().dated())),
-                        "last four digits of the TIN, written \"%s\"; 49 CFR 574.5"
-                                .formatted(
-                                        entry.getValue().getFirst().wheel.tyre().tin())))
+                        new SidewallSaid.DateCodeOf(entry.getValue().stream()
+                                .map(wheel -> wheel.wheel.tag())
+                                .collect(Collectors.joining(", "))),
+                        new SidewallSaid.WeekOf(
+                                entry.getKey().toString(), entry.getKey().dated()),
+                        new SidewallSaid.EndOfTin(Quoted.of(String.valueOf(
+                                entry.getValue().getFirst().wheel.tyre().tin())))))
                 .toList();
     }
 
-    private static Evidence limit(String what, DateCode code, Limit limit) {
+    private static Evidence limit(Label what, DateCode code, Limit limit) {
         return new Evidence(
                 what,
-                "%.0f years, which is %s".formatted(limit.value(), Dates.written(code.reaches(limit.value()))),
-                limit.citation());
+                new SidewallSaid.YearsReachedOn(wholeYears(limit), code.reaches(limit.value())),
+                Said.verbatim(limit.citation()));
     }
 
-    private static String plainWords(
+    private static Said plainWords(
             Verdict verdict,
-            String name,
-            Dated oldest,
-            boolean wholeSet,
+            SidewallSaid.TyreOf tyre,
+            DateCode code,
             LocalDate today,
             LocalDate until,
             Limit inspect,
             Limit replace) {
-        var tyres =
-                wholeSet ? "The oldest tyre of the " + name : "Tyre %s of the %s".formatted(oldest.wheel.tag(), name);
-        var due = oldest.code.reaches(replace.value());
-        var inspection = oldest.code.reaches(inspect.value());
+        var due = code.reaches(replace.value());
+        var inspection = code.reaches(inspect.value());
         return switch (verdict) {
-            case RUNS_OUT ->
-                "%s reaches %.0f years on %s, before the end of its season. Plan for new tyres, whatever tread is left."
-                        .formatted(tyres, replace.value(), Dates.written(due));
-            case HOLDS ->
-                inspection.isAfter(until)
-                        ? "%s is young enough.".formatted(tyres)
-                        : inspection.isAfter(today)
-                                ? "%s reaches %.0f years on %s; from then on it is inspected for cracks every year."
-                                        .formatted(tyres, inspect.value(), Dates.written(inspection))
-                                : "%s is over %.0f years old and is inspected for cracks every year, until it is replaced by %s."
-                                        .formatted(tyres, inspect.value(), Dates.written(due));
-            default ->
-                "%s is over %.0f years old. Rubber ages; replace it now, whatever tread is left."
-                        .formatted(tyres, replace.value());
+            case RUNS_OUT -> new SidewallSaid.ReachesReplacement(tyre, wholeYears(replace), due);
+            case HOLDS -> {
+                if (inspection.isAfter(until)) {
+                    yield new SidewallSaid.YoungEnough(tyre);
+                }
+                yield inspection.isAfter(today)
+                        ? new SidewallSaid.ReachesInspection(tyre, wholeYears(inspect), inspection)
+                        : new SidewallSaid.Inspected(tyre, wholeYears(inspect), due);
+            }
+            default -> new SidewallSaid.TooOld(tyre, wholeYears(replace));
         };
     }
 
-    private static String years(double years) {
-        return "%.1f years".formatted(years);
+    private static Amount years(double years) {
+        return new Amount(years, "", 1);
+    }
+
+    private static Amount wholeYears(Limit limit) {
+        return Amount.of(limit.value(), "");
     }
 }

@@ -1,7 +1,5 @@
 package cornerbook.core.tyre.judge;
 
-import cornerbook.core.say.Said;
-
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.Wheel;
 import cornerbook.core.car.WheelSet;
@@ -10,9 +8,14 @@ import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
 import cornerbook.core.tyre.LoadIndex;
 import cornerbook.core.tyre.ServiceDescription;
 import cornerbook.core.tyre.SpeedSymbol;
+import cornerbook.core.tyre.judge.SidewallSaid.Ground;
+import cornerbook.core.tyre.judge.SidewallSaid.Label;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -23,9 +26,6 @@ import java.util.Optional;
  * (UN R30, table), for tyres on their own at each end of the axle, not in pairs.
  */
 public final class TyreLoadFindings {
-    private static final String SOURCE =
-            "UN R30, load-capacity indices; half of the permitted axle load: Regulation (EU) 458/2011, Annex II, from memory";
-
     private TyreLoadFindings() {}
 
     /** One finding for each tyre that carries too little; none for those that carry enough. */
@@ -53,7 +53,7 @@ public final class TyreLoadFindings {
                     new LoadIndex(wheel.tyre().loadIndex()),
                     SpeedSymbol.parse(wheel.tyre().speedSymbol())));
         } catch (IllegalArgumentException e) {
-            notJudged.add(Said.verbatim("%s load capacity: %s".formatted(wheel.tag(), e.getMessage())));
+            notJudged.add(new SidewallSaid.LoadUnread(wheel.tag(), Refused.said(e)));
             return Optional.empty();
         }
     }
@@ -69,26 +69,26 @@ public final class TyreLoadFindings {
         return new Finding(
                 new Subject(Subject.Part.TYRE_LOAD, corner, wheel.tag(), set.id()),
                 Verdict.SPENT,
-                "%s at %s may carry %.0f kg, half of the axle's load is %.0f kg"
-                        .formatted(wheel.tag(), corner, capacityKg, needKg),
-                "The tyre at %s is not made for the load that this car may carry there. Do not load the car, and have the tyre replaced by one with enough load capacity."
-                        .formatted(corner),
+                new SidewallSaid.CarriesTooLittle(
+                        wheel.tag(), corner, Amount.of(capacityKg, "kg"), Amount.of(needKg, "kg")),
+                new SidewallSaid.CarriesTooLittlePlain(corner),
                 null,
                 null,
                 0,
                 List.of(
                         new Evidence(
-                                "service description",
-                                "%s: %.0f kg".formatted(service, capacityKg),
-                                "sidewall; UN R30, table of load-capacity indices"),
+                                Label.SERVICE_DESCRIPTION,
+                                new SidewallSaid.ServiceCarries(service.toString(), Amount.of(capacityKg, "kg")),
+                                Ground.SIDEWALL_INDICES),
                         new Evidence(
-                                "permitted axle load",
-                                "%.0f kg, half of it %.0f kg".formatted(axle.axleLoadKg(), needKg),
-                                "vehicle's specification"),
+                                Label.PERMITTED_AXLE_LOAD,
+                                new SidewallSaid.HalfOfAxle(
+                                        Amount.of(axle.axleLoadKg(), "kg"), Amount.of(needKg, "kg")),
+                                Ground.SPECIFICATION),
                         new Evidence(
-                                "placard asks",
-                                "%d%s".formatted(axle.loadIndex(), axle.speedSymbol()),
-                                "vehicle's specification; it outranks this sum")),
-                SOURCE);
+                                Label.PLACARD_ASKS,
+                                Said.verbatim(axle.loadIndex() + axle.speedSymbol()),
+                                Ground.SPECIFICATION_OUTRANKS)),
+                Ground.AXLE_LOAD_RULE);
     }
 }

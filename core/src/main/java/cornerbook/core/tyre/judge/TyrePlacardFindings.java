@@ -1,7 +1,5 @@
 package cornerbook.core.tyre.judge;
 
-import cornerbook.core.say.Said;
-
 import cornerbook.core.car.AxleSpecification;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.Wheel;
@@ -13,15 +11,19 @@ import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
-import cornerbook.core.tread.judge.TreadFindings;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Margin;
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
 import cornerbook.core.tyre.LoadIndex;
 import cornerbook.core.tyre.ServiceDescription;
 import cornerbook.core.tyre.SizeComparison;
 import cornerbook.core.tyre.SpeedSymbol;
 import cornerbook.core.tyre.TyreSize;
+import cornerbook.core.tyre.judge.SidewallSaid.Ground;
+import cornerbook.core.tyre.judge.SidewallSaid.Label;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -32,7 +34,6 @@ public final class TyrePlacardFindings {
     private static final double LARGER_PERCENT = 1.5;
 
     private static final double SHOWN_KMH = 100;
-    private static final String PLACARD = "placard, as in the vehicle's specification";
 
     private final WheelSet set;
     private final Vehicle vehicle;
@@ -62,8 +63,7 @@ public final class TyrePlacardFindings {
                         sized.putIfAbsent(corner.axle(), comparison);
                     }
                 } catch (IllegalArgumentException e) {
-                    notJudged.add(Said.verbatim(
-                            "%s against the placard: %s".formatted(wheel.get().tag(), e.getMessage())));
+                    notJudged.add(new SidewallSaid.PlacardUnread(wheel.get().tag(), Refused.said(e)));
                 }
             }
         }
@@ -98,17 +98,15 @@ public final class TyrePlacardFindings {
                     corner,
                     wheel,
                     Verdict.SPENT,
-                    "%s at %s has load index %d, the placard asks %d"
-                            .formatted(
-                                    wheel.tag(),
-                                    corner,
-                                    fitted.loadIndex().number(),
-                                    asked.loadIndex().number()),
-                    "The tyre at %s is made for less load than the car's placard asks. Have it replaced by one with enough load capacity."
-                            .formatted(corner),
+                    new SidewallSaid.LowLoadIndex(
+                            wheel.tag(),
+                            corner,
+                            fitted.loadIndex().number(),
+                            asked.loadIndex().number()),
+                    new SidewallSaid.LowLoadIndexPlain(corner),
                     asked,
                     fitted,
-                    "UN R30, load-capacity indices; " + PLACARD);
+                    Ground.LOAD_INDEX_RULE);
         }
         double fittedKmh = fitted.speedSymbol().highestKmh();
         if (fittedKmh < asked.speedSymbol().highestKmh()) {
@@ -117,16 +115,17 @@ public final class TyrePlacardFindings {
                     corner,
                     wheel,
                     winter ? Verdict.HOLDS : Verdict.SPENT,
-                    "%s at %s has speed symbol %s, the placard asks %s"
-                            .formatted(wheel.tag(), corner, fitted.speedSymbol(), asked.speedSymbol()),
+                    new SidewallSaid.LowSpeedSymbol(
+                            wheel.tag(),
+                            corner,
+                            fitted.speedSymbol().name(),
+                            asked.speedSymbol().name()),
                     winter
-                            ? "The winter tyre at %s is made for %.0f km/h at most. Where the law lets winter tyres be slower than the placard, this speed is shown to the driver."
-                                    .formatted(corner, fittedKmh)
-                            : "The tyre at %s is made for %.0f km/h at most, less than the car's placard asks. Have it replaced."
-                                    .formatted(corner, fittedKmh),
+                            ? new SidewallSaid.SlowWinterTyre(corner, kmh(fittedKmh))
+                            : new SidewallSaid.TooSlow(corner, kmh(fittedKmh)),
                     asked,
                     fitted,
-                    "UN R30, speed symbols; slower winter tyres: Directive 92/23/EEC, from memory; " + PLACARD);
+                    Ground.SPEED_SYMBOL_RULE);
         }
     }
 
@@ -134,11 +133,11 @@ public final class TyrePlacardFindings {
             Corner corner,
             Wheel wheel,
             Verdict verdict,
-            String title,
-            String plainWords,
+            Said title,
+            Said plainWords,
             ServiceDescription asked,
             ServiceDescription fitted,
-            String source) {
+            Said source) {
         findings.add(new Finding(
                 new Subject(Subject.Part.TYRE_LOAD, corner, wheel.tag(), set.id()),
                 verdict,
@@ -148,64 +147,59 @@ public final class TyrePlacardFindings {
                 null,
                 verdict == Verdict.HOLDS ? 1 : 0,
                 List.of(
-                        described("tyre", fitted, "sidewall; UN R30, tables"),
-                        described("placard asks", asked, PLACARD)),
+                        described(Label.TYRE, fitted, Ground.SIDEWALL_TABLES),
+                        described(Label.PLACARD_ASKS, asked, Ground.PLACARD)),
                 source));
     }
 
-    private static Evidence described(String what, ServiceDescription service, String source) {
+    private static Evidence described(Label what, ServiceDescription service, Ground source) {
         return new Evidence(
                 what,
-                "%s: %.0f kg, %.0f km/h"
-                        .formatted(
-                                service,
-                                service.loadIndex().capacityKg(),
-                                service.speedSymbol().highestKmh()),
+                new SidewallSaid.ServiceAllows(
+                        service.toString(),
+                        Amount.of(service.loadIndex().capacityKg(), "kg"),
+                        kmh(service.speedSymbol().highestKmh())),
                 source);
+    }
+
+    private static Amount kmh(double speedKmh) {
+        return Amount.of(speedKmh, "km/h");
     }
 
     /** The speedometer must never show less than the true speed, so that only a larger tyre is put right. */
     private void size(Axle axle, SizeComparison comparison) {
         boolean larger = comparison.circumferencePercent() > LARGER_PERCENT;
-        var name = axle == Axle.FRONT ? "front" : "rear";
-        findings.add(
-                new Finding(
-                        new Subject(Subject.Part.WHEEL_FIT, null, null, set.id()),
-                        larger ? Verdict.SPENT : Verdict.HOLDS,
-                        "%s tyres are %s, the placard has %s: %s %% in circumference"
-                                .formatted(
-                                        TreadFindings.capital(name),
-                                        comparison.other(),
-                                        comparison.placard(),
-                                        signed(comparison.circumferencePercent())),
-                        larger
-                                ? "The %s tyres are larger than the car's placard has them, and the speedometer may show less than the true speed. Have it looked at before driving fast, or have tyres of the placard's size fitted."
-                                        .formatted(name)
-                                : "The %s tyres have another size than the placard; at %.0f km/h shown the car does %.0f km/h."
-                                        .formatted(name, SHOWN_KMH, comparison.trueKmh()),
-                        null,
-                        null,
-                        larger ? 0 : 1,
-                        List.of(
-                                new Evidence(
-                                        "overall diameter",
-                                        "%.0f mm, the placard's %.0f mm"
-                                                .formatted(
-                                                        comparison.other().overallDiameterMm(),
-                                                        comparison.placard().overallDiameterMm()),
-                                        "UN R30, 6.1.2: D = d + 2 S Ra/100"),
-                                new Evidence(
-                                        "true speed",
-                                        "%.1f km/h when %.0f km/h are shown".formatted(comparison.trueKmh(), SHOWN_KMH),
-                                        "shown × D tyre/D placard"),
-                                new Evidence(
-                                        "larger by at most",
-                                        "%s %%".formatted(signed(LARGER_PERCENT)),
-                                        "as makers' tyres differ; common practice, no source")),
-                        "UN R39, from memory: a speedometer never shows less than the true speed; sizes that the vehicle manufacturer permits outrank this"));
+        findings.add(new Finding(
+                new Subject(Subject.Part.WHEEL_FIT, null, null, set.id()),
+                larger ? Verdict.SPENT : Verdict.HOLDS,
+                new SidewallSaid.OtherSize(
+                        axle,
+                        comparison.other().toString(),
+                        comparison.placard().toString(),
+                        percent(comparison.circumferencePercent())),
+                larger
+                        ? new SidewallSaid.Larger(axle)
+                        : new SidewallSaid.OtherSizePlain(axle, kmh(SHOWN_KMH), kmh(comparison.trueKmh())),
+                null,
+                null,
+                larger ? 0 : 1,
+                List.of(
+                        new Evidence(
+                                Label.OVERALL_DIAMETER,
+                                new SidewallSaid.Diameters(
+                                        new Amount(comparison.other().overallDiameterMm(), "mm", 0),
+                                        new Amount(comparison.placard().overallDiameterMm(), "mm", 0)),
+                                Said.verbatim("UN R30, 6.1.2: D = d + 2 S Ra/100")),
+                        new Evidence(
+                                Label.TRUE_SPEED,
+                                new SidewallSaid.RealWhenShown(
+                                        new Amount(comparison.trueKmh(), "km/h", 1), kmh(SHOWN_KMH)),
+                                Ground.SHOWN_BY_DIAMETERS),
+                        new Evidence(Label.LARGER_BY_AT_MOST, percent(LARGER_PERCENT), Ground.MAKERS_DIFFER)),
+                Ground.SPEEDOMETER_RULE));
     }
 
-    private static String signed(double percent) {
-        return String.format(Locale.ROOT, "%+.1f", percent).replace('-', '−');
+    private static Margin percent(double percent) {
+        return new Margin(percent, "%", 1, true);
     }
 }

@@ -1,9 +1,5 @@
 package cornerbook.core.tyre.judge;
 
-import cornerbook.core.say.Listed;
-
-import cornerbook.core.say.Said;
-
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Evidence;
@@ -11,6 +7,8 @@ import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.tyre.SetFit;
+import cornerbook.core.tyre.judge.SidewallSaid.Ground;
+import cornerbook.core.tyre.judge.SidewallSaid.Label;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -48,17 +46,14 @@ public final class WheelFitFindings {
         return new Finding(
                 new Subject(Subject.Part.WHEEL_FIT, corner, tag, null),
                 fit.mounts() ? Verdict.SPENT : Verdict.UNSAFE,
-                Listed.sentences(Said.verbatim("%s %s does not fit the hub:".formatted(corner, tag)), fit.cautions().getFirst()),
-                Said.verbatim(fit.mounts()
-                        ? "The wheel at %s needs fasteners for its own seat; they have to be changed.".formatted(corner)
-                        : "The wheel at %s does not belong on this car. The car must not be driven with it."
-                                .formatted(corner)),
+                new SidewallSaid.DoesNotFit(corner, tag, fit.cautions().getFirst()),
+                fit.mounts() ? new SidewallSaid.NeedsFasteners(corner) : new SidewallSaid.DoesNotBelong(corner),
                 null,
                 null,
                 0,
                 fit.cautions().stream()
-                        .map(caution -> new Evidence(Said.verbatim("hub and wheel"), caution, Said.verbatim("measures of hub and wheel as entered")))
+                        .map(caution -> new Evidence(Label.HUB_AND_WHEEL, caution, Ground.AS_ENTERED))
                         .toList(),
-                Said.verbatim("measures of hub and wheel as entered; the vehicle manufacturer's data outrank them"));
+                Ground.MANUFACTURER_OUTRANKS);
     }
 }

@@ -5,9 +5,11 @@ import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.finding.Limit;
 import cornerbook.core.finding.LimitTable;
+import cornerbook.core.say.Said;
 import cornerbook.core.wheelplan.AllWheelLimit;
 import cornerbook.core.wheelplan.PlanRules;
 import cornerbook.core.wheelplan.Rule;
+import cornerbook.core.wheelplan.judge.DifferenceSaid.Ground;
 import java.util.EnumSet;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -24,14 +26,12 @@ record DepthRules(
         Ruled sameAxle,
         @Nullable AllWheelLimit allWheel,
         @Nullable Ruled deeperPair) {
-    static final String MANUFACTURER = "vehicle manufacturer's data";
-
     /**
      * One of them.
      *
      * @param source citation for people
      */
-    record Ruled(double limitMm, String source, boolean houseRule) {}
+    record Ruled(double limitMm, Said source, boolean houseRule) {}
 
     static DepthRules of(Vehicle vehicle, LimitTable limits, SeasonKind season) {
         var known = vehicle.details().differences();
@@ -39,7 +39,7 @@ record DepthRules(
         return new DepthRules(
                 sameAxleMm == null
                         ? house(limits.get(vehicle.jurisdiction(), Limit.Kind.TREAD_SAME_AXLE, season))
-                        : new Ruled(sameAxleMm, MANUFACTURER, false),
+                        : new Ruled(sameAxleMm, Ground.MANUFACTURER, false),
                 vehicle.drive() == DriveLayout.ALL ? known.allWheel() : null,
                 deeperPair(
                         known.deeperPairAtRear(),
@@ -50,11 +50,11 @@ record DepthRules(
         if (asked == null) {
             return house(house);
         }
-        return asked ? new Ruled(0, MANUFACTURER, false) : null;
+        return asked ? new Ruled(0, Ground.MANUFACTURER, false) : null;
     }
 
     private static Ruled house(Limit limit) {
-        return new Ruled(limit.value(), limit.citation(), true);
+        return new Ruled(limit.value(), Said.verbatim(limit.citation()), true);
     }
 
     /** What the planner keeps. */

@@ -6,7 +6,13 @@ import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Listed;
+import cornerbook.core.say.Said;
 import cornerbook.core.wheelplan.PlanRequest;
+import cornerbook.core.wheelplan.judge.DifferenceSaid.Ground;
+import cornerbook.core.wheelplan.judge.DifferenceSaid.Harm;
+import cornerbook.core.wheelplan.judge.DifferenceSaid.Label;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -16,7 +22,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,8 +31,6 @@ import org.jspecify.annotations.Nullable;
 public final class DifferenceFindings {
     /** No set is driven longer, whenever the next visit was agreed for. */
     private static final int MOST_YEARS = 10;
-
-    private static final String METHOD = "docs/methods/wheelplan.md, rules";
 
     private final WheelPlanning.Needs needs;
     private final Map<Corner, String> wheelAt;
@@ -60,13 +63,12 @@ public final class DifferenceFindings {
 
     private Optional<Finding> sameAxle(Axle axle) {
         var rule = needs.rules().sameAxle();
-        var words = axle == Axle.FRONT ? "front" : "rear";
         return judge(
                 corner -> corner.axle() == axle,
                 rule.limitMm(),
-                "The two tyres of the %s axle".formatted(words),
-                "A car whose tyres differ on one axle may pull to a side when it brakes.",
-                new Evidence("allowed on one axle", "%.1f mm".formatted(rule.limitMm()), rule.source()),
+                new DifferenceSaid.Tyres(axle),
+                Harm.PULLS,
+                new Evidence(Label.ALLOWED_ON_AXLE, tenths(rule.limitMm()), rule.source()),
                 rule.source(),
                 rule.houseRule());
     }
@@ -78,24 +80,24 @@ public final class DifferenceFindings {
                 : judge(
                         corner -> true,
                         limit.depthMm(),
-                        "The four tyres",
-                        "Tyres that differ too much strain the all-wheel drive.",
+                        new DifferenceSaid.Tyres(null),
+                        Harm.STRAINS,
                         new Evidence(
-                                "allowed among all four",
-                                "%.1f mm of %s, which is %.1f mm of tread"
-                                        .formatted(limit.valueMm(), RulesOfPlan.kind(limit), limit.depthMm()),
-                                DepthRules.MANUFACTURER),
-                        DepthRules.MANUFACTURER,
+                                Label.ALLOWED_AMONG_FOUR,
+                                new DifferenceSaid.AllowedAmongFour(
+                                        tenths(limit.valueMm()), limit.kind(), tenths(limit.depthMm())),
+                                Ground.MANUFACTURER),
+                        Ground.MANUFACTURER,
                         false);
     }
 
     private Optional<Finding> judge(
             Predicate<Corner> which,
             double limitMm,
-            String who,
-            String why,
+            DifferenceSaid.Tyres who,
+            Harm harm,
             Evidence allowed,
-            String source,
+            Said source,
             boolean houseRule) {
         double nowMm = differenceMm(which, 0);
         var broken = firstDayBeyond(which, limitMm);
@@ -110,22 +112,20 @@ public final class DifferenceFindings {
                         Subject.Part.TREAD_DIFFERENCE, null, null, needs.set().id()),
                 spent ? Verdict.SPENT : Verdict.RUNS_OUT,
                 now
-                        ? "%s differ by %.2f mm in tread depth, more than %.2f mm".formatted(who, nowMm, limitMm)
-                        : "%s will differ by more than %.1f mm before the next visit".formatted(who, limitMm),
-                "%s differ by %.2f mm in tread depth, %s the %.2f mm allowed. %s Have wheels moved or tyres replaced."
-                        .formatted(
-                                who, nowMm, now ? "more than" : "and before the next visit by more than", limitMm, why),
+                        ? new DifferenceSaid.Differ(who, hundredths(nowMm), hundredths(limitMm))
+                        : new DifferenceSaid.WillDiffer(who, tenths(limitMm)),
+                new DifferenceSaid.DifferPlain(who, hundredths(nowMm), now, hundredths(limitMm), harm),
                 spent ? null : broken,
                 null,
                 Math.clamp(1 - nowMm / limitMm, 0, 1),
                 List.of(
-                        new Evidence("lowest grooves", depths(which), "corner-rate model, all readings of this set"),
+                        new Evidence(Label.LOWEST_GROOVES, depths(which), Ground.CORNER_RATES),
                         allowed,
                         new Evidence(
-                                "at the next visit",
-                                "%.1f mm".formatted(differenceMm(which, kmUntil(nextVisit))),
-                                "at the mean wear rates of the corners")),
-                source + "; " + METHOD));
+                                Label.AT_NEXT_VISIT,
+                                tenths(differenceMm(which, kmUntil(nextVisit))),
+                                Ground.MEAN_RATES)),
+                new DifferenceSaid.ByMethod(source)));
     }
 
     private @Nullable LocalDate firstDayBeyond(Predicate<Corner> which, double limitMm) {
@@ -166,10 +166,18 @@ public final class DifferenceFindings {
         return Math.max(0, lowest);
     }
 
-    private String depths(Predicate<Corner> which) {
-        return Arrays.stream(Corner.values())
+    private Said depths(Predicate<Corner> which) {
+        return Listed.commas(Arrays.stream(Corner.values())
                 .filter(which)
-                .map(corner -> "%s %.1f mm".formatted(corner, lowestMm(corner, 0)))
-                .collect(Collectors.joining(", "));
+                .map(corner -> new DifferenceSaid.DepthAt(corner, tenths(lowestMm(corner, 0))))
+                .toList());
+    }
+
+    private static Amount tenths(double depthMm) {
+        return new Amount(depthMm, "mm", 1);
+    }
+
+    private static Amount hundredths(double depthMm) {
+        return new Amount(depthMm, "mm", 2);
     }
 }

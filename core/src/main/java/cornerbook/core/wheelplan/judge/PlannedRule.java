@@ -1,5 +1,6 @@
 package cornerbook.core.wheelplan.judge;
 
+import cornerbook.core.say.Said;
 import cornerbook.core.wheelplan.Rule;
 
 /**
@@ -8,7 +9,7 @@ import cornerbook.core.wheelplan.Rule;
  * @param words the rule with its figure, one sentence without its full stop
  * @param source where it comes from
  */
-public record PlannedRule(Rule rule, String words, String source, State state) {
+public record PlannedRule(Rule rule, Said words, Said source, State state) {
     /** What the plan made of it. */
     public enum State {
         KEPT,

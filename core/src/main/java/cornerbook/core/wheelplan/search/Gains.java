@@ -1,5 +1,6 @@
 package cornerbook.core.wheelplan.search;
 
+import cornerbook.core.say.Said;
 import cornerbook.core.wheelplan.Gain;
 import cornerbook.core.wheelplan.Gain.Interval;
 import cornerbook.core.wheelplan.PlanRequest;
@@ -25,9 +26,9 @@ final class Gains {
         this.best = best;
     }
 
-    Gain over(String words, List<Integer> other) {
+    Gain over(Said way, List<Integer> other) {
         double otherKm = THOUSAND * SequenceDrive.of(mean, other).thousandKm();
-        return new Gain(words, otherKm, THOUSAND * best.thousandKm() - otherKm, interval(other));
+        return new Gain(way, otherKm, THOUSAND * best.thousandKm() - otherKm, interval(other));
     }
 
     private @Nullable Interval interval(List<Integer> other) {

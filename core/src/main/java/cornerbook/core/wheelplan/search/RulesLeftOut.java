@@ -1,7 +1,5 @@
 package cornerbook.core.wheelplan.search;
 
-import cornerbook.core.say.Said;
-
 import cornerbook.core.wheelplan.PlanRequest;
 import cornerbook.core.wheelplan.Rule;
 import cornerbook.core.wheelplan.WheelPlan;
@@ -45,7 +43,7 @@ public record RulesLeftOut(PlanRequest request, List<Rule> leftOut) {
         if (leftOut.isEmpty()) {
             return plan;
         }
-        var said = new ArrayList<>(Said.verbatims(Reasons.leftOut(leftOut)));
+        var said = new ArrayList<>(List.of(Reasons.leftOut(leftOut)));
         said.addAll(plan.reasons());
         return new WheelPlan(
                 plan.wheelAt(),

@@ -1,8 +1,7 @@
 package cornerbook.core.wheelplan.search;
 
-import cornerbook.core.say.Said;
-
 import cornerbook.core.corner.Corner;
+import cornerbook.core.say.Said;
 import cornerbook.core.wheelplan.PlanRequest;
 import cornerbook.core.wheelplan.RotationPattern;
 import cornerbook.core.wheelplan.Rule;
@@ -57,10 +56,10 @@ public final class WheelPlanner {
         var numbers = new SetNumbers(request);
         var gains = new Gains(request, best, scenarios);
         var unmoved = SequenceDrive.of(numbers, List.of(numbers.unmoved));
-        var gain = gains.over("each wheel left where it ran", List.of(numbers.unmoved));
+        var gain = gains.over(PlanReason.Plainly.WHEELS_LEFT, List.of(numbers.unmoved));
         var all = new ArrayList<>(List.of(gain));
         for (var pattern : patterns) {
-            all.add(gains.over(pattern.words(), SequenceDrive.repeated(numbers, pattern)));
+            all.add(gains.over(pattern, SequenceDrive.repeated(numbers, pattern)));
         }
         var costs = costs(request, best);
         boolean stays = unmoved.keepsRules()
@@ -72,20 +71,20 @@ public final class WheelPlanner {
                 : best;
         int seasons = request.seasonsThousandKm().size();
         var reasons = new ArrayList<Said>();
-        reasons.add(Said.verbatim(Reasons.choice(best, gain, stays)));
+        reasons.add(Reasons.choice(best, gain, stays));
         if (!stays && best.moves() > 0 && numbers.firstMoves[best.assignments().getFirst()] == 0) {
             int first = 1;
             while (best.assignments().get(first).equals(best.assignments().getFirst())) {
                 first++;
             }
-            reasons.add(Said.verbatim(Reasons.later(first)));
+            reasons.add(new PlanReason.MovesLater(first));
         }
         for (int i = 1; i < all.size(); i++) {
-            reasons.add(Said.verbatim(Reasons.pattern(all.get(i))));
+            reasons.add(Reasons.pattern(all.get(i)));
         }
-        costs.forEach(cost -> reasons.add(Said.verbatim(Reasons.cost(cost))));
+        costs.forEach(cost -> reasons.add(Reasons.cost(cost)));
         if (seasons < asked.seasonsThousandKm().size()) {
-            reasons.add(Said.verbatim(Reasons.rulesEnd(asked.withSeasons(seasons + 1), seasons)));
+            reasons.add(Reasons.rulesEnd(asked.withSeasons(seasons + 1), seasons));
         }
         var planned = seasonPlans(request, numbers, chosen);
         double askedKm = THOUSAND

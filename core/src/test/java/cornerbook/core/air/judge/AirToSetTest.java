@@ -7,6 +7,7 @@ import cornerbook.core.car.Cars;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Visit;
 import cornerbook.core.quantity.Quantities;
+import cornerbook.core.say.Amount;
 import cornerbook.core.tool.ShopTool;
 import java.time.LocalDate;
 import java.util.List;
@@ -30,7 +31,14 @@ class AirToSetTest {
     void warmTyresAreSetHigher() {
         var air = AirToSet.of(Quantities.parse("34.062 psi", "kPa"), visit("70 °F", "60 °F"));
         assertThat(air.trueKpa()).isCloseTo(Quantities.parse("35 psi", "kPa"), within(0.01));
-        assertThat(air.sentence()).isEqualTo("Set 241 kPa: the placard's 235 kPa at 16 °C outside, tyres at 21 °C.");
+        assertThat(air.sentence()).isInstanceOfSatisfying(PressureSaid.SetTo.class, said -> {
+            assertThat(said.gauge().value()).isCloseTo(241.3, within(0.05));
+            assertThat(said.from()).isInstanceOfSatisfying(PressureSaid.FromTemperatures.class, from -> {
+                assertThat(from.placard().value()).isCloseTo(234.8, within(0.1));
+                assertThat(from.outside().value()).isCloseTo(15.6, within(0.05));
+                assertThat(from.tyres().value()).isCloseTo(21.1, within(0.05));
+            });
+        });
     }
 
     @Test
@@ -53,13 +61,19 @@ class AirToSetTest {
                         List.of(gauge)));
         assertThat(air.trueKpa()).isEqualTo(240);
         assertThat(air.gaugeKpa()).isEqualTo(236);
-        assertThat(air.sentence()).endsWith("tyres at 5 °C; the gauge shows 4 kPa too little.");
+        assertThat(air.sentence())
+                .isEqualTo(new PressureSaid.SetToByGauge(
+                        Amount.of(236, "kPa"),
+                        new PressureSaid.FromTemperatures(
+                                Amount.of(240, "kPa"), Amount.of(5, "°C"), Amount.of(5, "°C")),
+                        Amount.of(4, "kPa"),
+                        false));
     }
 
     @Test
     void withoutTheTemperaturesItIsThePlacards() {
         assertThat(AirToSet.of(240, Cars.visit(List.of())).sentence())
-                .isEqualTo("Set 240 kPa: the placard, for tyres as cold as the air where the car will stand.");
+                .isEqualTo(new PressureSaid.SetTo(Amount.of(240, "kPa"), PressureSaid.Ground.PLACARD_FOR_COLD_TYRES));
     }
 
     @ParameterizedTest

@@ -1,7 +1,7 @@
 package cornerbook.core.air.judge;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.tuple;
+import static org.assertj.core.api.Assertions.within;
 
 import cornerbook.core.air.GasLaw;
 import cornerbook.core.car.Cars;
@@ -14,6 +14,8 @@ import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Said;
 import cornerbook.core.season.Climate;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -61,20 +63,23 @@ class PressureFindingsTest {
 
     @Test
     void coldAloneIsNoLeak() {
-        assertThat(findings(0)).noneMatch(finding -> finding.title().contains("slow leak"));
+        assertThat(findings(0)).noneMatch(finding -> finding.title() instanceof PressureSaid.SlowLeak);
         assertThat(findings(0).getLast().evidence())
                 .extracting(Evidence::what)
-                .contains("loss of air in 30 days", "above the warning then");
+                .contains(PressureSaid.Label.AIR_LOSS, PressureSaid.Label.ABOVE_WARNING);
     }
 
     /** 180 days: 120 kPa are 20 kPa in 30 days; from 250 kPa a quarter, 62.5 kPa, is gone after 93.75 days. */
     @Test
     void aSlowLeakIsToldFromTheColdAndHasItsDay() {
         var leak = findings(120).stream()
-                .filter(finding -> finding.title().contains("slow leak"))
+                .filter(finding -> finding.title() instanceof PressureSaid.SlowLeak)
                 .findFirst()
                 .orElseThrow();
-        assertThat(leak.title()).isEqualTo("S-LF loses 20 kPa in 30 days: a slow leak");
+        assertThat(leak.title()).isInstanceOfSatisfying(PressureSaid.SlowLeak.class, said -> {
+            assertThat(said.tag()).isEqualTo("S-LF");
+            assertThat(said.loss().value()).isCloseTo(20, within(1e-9));
+        });
         assertThat(leak.verdict()).isEqualTo(Verdict.RUNS_OUT);
         assertThat(leak.horizon()).isEqualTo(Cars.AUTUMN.plusDays(93));
     }
@@ -100,14 +105,17 @@ class PressureFindingsTest {
     void theColdestMorningIsThatOfThePlaceWhereItIsKnown() {
         var climate = new Climate(
                 "an invented place", "invented", -34, Collections.nCopies(12, new Climate.MonthNormal(-10, 0)));
-        assertThat(findings(0, climate).getLast().evidence())
-                .contains(new Evidence(
-                        "to expect at −34 °C",
-                        "202 kPa",
-                        "ideal gas from 4 °C when set; coldest morning of an invented place (invented)"));
+        assertThat(findings(0, climate).getLast().evidence()).anySatisfy(evidence -> {
+            assertThat(evidence.what()).isEqualTo(new PressureSaid.ToExpect(Amount.of(-34, "°C")));
+            assertThat(((Amount) evidence.value()).value()).isCloseTo(201.8, within(0.1));
+            assertThat(evidence.how())
+                    .isEqualTo(new PressureSaid.GasFrom(
+                            Amount.of(4, "°C"), new PressureSaid.ColdestOf("an invented place (invented)")));
+        });
         assertThat(findings(0).getLast().evidence()).anySatisfy(evidence -> {
-            assertThat(evidence.what()).isEqualTo("to expect at −20 °C");
-            assertThat(evidence.how()).contains("common practice, no source");
+            assertThat(evidence.what()).isEqualTo(new PressureSaid.ToExpect(Amount.of(-20, "°C")));
+            assertThat(evidence.how())
+                    .isEqualTo(new PressureSaid.GasFrom(Amount.of(4, "°C"), PressureSaid.Ground.COLD_MORNING));
         });
     }
 
@@ -124,7 +132,10 @@ class PressureFindingsTest {
     @Test
     void whatWasSetIsJudgedByTheTemperatures() {
         assertThat(set(298, -15).verdict()).isEqualTo(Verdict.HOLDS);
-        assertThat(set(298, -15).title()).contains("asked 298 kPa for the placard's 250 kPa cold");
+        assertThat(set(298, -15).title()).isInstanceOfSatisfying(PressureSaid.SetFor.class, said -> {
+            assertThat(said.asked().value()).isCloseTo(297.6, within(0.05));
+            assertThat(said.placard()).isEqualTo(Amount.of(250, "kPa"));
+        });
         assertThat(set(250, -15).verdict()).isEqualTo(Verdict.SPENT);
         assertThat(set(250, 20).verdict()).isEqualTo(Verdict.HOLDS);
         assertThat(set(298, 20).verdict()).isEqualTo(Verdict.SPENT);
@@ -136,8 +147,8 @@ class PressureFindingsTest {
     void aTyreThatCameInFarTooLowLooksForALeak(double foundKpa, boolean low) {
         var found = Cars.reading(Measure.PRESSURE_FOUND, Corner.LF, "S-LF", null, foundKpa);
         assertThat(judge(Cars.at("S-"), found).stream()
-                        .anyMatch(finding -> finding.verdict() == Verdict.SPENT
-                                && finding.title().contains("look for a leak")))
+                        .anyMatch(finding ->
+                                finding.verdict() == Verdict.SPENT && finding.title() instanceof PressureSaid.CameLow))
                 .isEqualTo(low);
     }
 
@@ -167,10 +178,14 @@ class PressureFindingsTest {
 
     @Test
     void aWheelWithoutAPressureIsNamed() {
-        var notJudged = new ArrayList<String>();
+        var notJudged = new ArrayList<Said>();
         var visit = Cars.visit(List.of(Cars.reading(Measure.PRESSURE_SET, Corner.RF, "S-RF", null, 250)));
         PressureFindings.of(Cars.vehicle(), List.of(visit), new StandingReadings(visit), null, notJudged);
-        assertThat(notJudged).hasSize(3).noneMatch(line -> line.startsWith("RF"));
+        assertThat(notJudged)
+                .containsExactly(
+                        new PressureSaid.NotSet(Corner.LF, "S-LF"),
+                        new PressureSaid.NotSet(Corner.LR, "S-LR"),
+                        new PressureSaid.NotSet(Corner.RR, "S-RR"));
     }
 
     private static List<Finding> judge(Map<Corner, String> leftOn, Reading reading) {
@@ -184,20 +199,21 @@ class PressureFindingsTest {
     @Test
     void theColdestMorningIsHeldAgainstTheWarning() {
         assertThat(findings(0).getLast().evidence())
-                .extracting(Evidence::what, Evidence::value)
-                .contains(tuple("above the warning then", "32 kPa"));
+                .filteredOn(evidence -> evidence.what() == PressureSaid.Label.ABOVE_WARNING)
+                .singleElement()
+                .satisfies(evidence ->
+                        assertThat(((Amount) evidence.value()).value()).isCloseTo(32.1, within(0.1)));
     }
 
     /** The words follow the verdict, and a placard that is brought to the warm tyre is named as such. */
     @Test
     void theWordsFollowTheVerdict() {
-        assertThat(set(298, -15).plainWords()).contains("is set as the placard asks");
-        assertThat(set(250, -15).plainWords()).contains("has to be set again");
+        assertThat(set(298, -15).plainWords()).isEqualTo(new PressureSaid.SetRight(Corner.LF));
+        assertThat(set(250, -15).plainWords()).isEqualTo(new PressureSaid.SetWrong(Corner.LF));
         assertThat(set(250, -15).evidence())
-                .filteredOn(evidence -> evidence.what().equals("to be set"))
+                .filteredOn(evidence -> evidence.what() == PressureSaid.Label.TO_BE_SET)
                 .extracting(Evidence::how)
                 .singleElement()
-                .asString()
-                .startsWith("ideal gas");
+                .isInstanceOf(PressureSaid.ByGas.class);
     }
 }

@@ -1,17 +1,11 @@
 package cornerbook.core.battery.judge;
 
-import cornerbook.core.battery.BatterySaid.Sentence;
-
-import cornerbook.core.battery.BatterySaid;
-
-import cornerbook.core.say.Said;
-
-import cornerbook.core.say.Facts;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
+import cornerbook.core.battery.BatterySaid;
+import cornerbook.core.battery.BatterySaid.Sentence;
 import cornerbook.core.battery.Chemistry;
 import cornerbook.core.battery.RatingStandard;
 import cornerbook.core.battery.TwelveVoltBattery;
@@ -21,10 +15,11 @@ import cornerbook.core.car.Reading;
 import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.Visit;
-import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.say.Facts;
+import cornerbook.core.say.Said;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -235,7 +230,8 @@ class BatteryFindingsTest {
                     assertThat(Facts.of(evidence.value())).isEqualTo("ChangeAYear(-16 %, 0 %)");
                     assertThat(evidence.how())
                             .isInstanceOfSatisfying(
-                                    BatterySaid.TrendBasis.class, basis -> assertThat(basis.end()).isNotNull());
+                                    BatterySaid.TrendBasis.class,
+                                    basis -> assertThat(basis.end()).isNotNull());
                 });
     }
 }

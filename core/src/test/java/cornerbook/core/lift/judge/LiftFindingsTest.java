@@ -1,11 +1,5 @@
 package cornerbook.core.lift.judge;
 
-import cornerbook.core.lift.LiftSaid;
-
-import cornerbook.core.say.Said;
-
-import cornerbook.core.say.Facts;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
@@ -20,7 +14,10 @@ import cornerbook.core.lift.CarBody;
 import cornerbook.core.lift.Hoist;
 import cornerbook.core.lift.HoistRating;
 import cornerbook.core.lift.LiftPoints;
+import cornerbook.core.lift.LiftSaid;
 import cornerbook.core.quantity.Quantities;
+import cornerbook.core.say.Facts;
+import cornerbook.core.say.Said;
 import cornerbook.core.tool.ShopTool;
 import java.util.ArrayList;
 import java.util.List;
@@ -96,10 +93,10 @@ class LiftFindingsTest {
         var finding = finding(body, hoist(kg(12_000), kg(3000)));
         assertThat(finding.verdict()).isEqualTo(Verdict.UNSAFE);
         assertThat(finding.evidence())
-                .anySatisfy(evidence -> assertThat(Facts.of(evidence.value())).startsWith("OfRating(%.0f kg,".formatted(kg(3500))))
-                .anySatisfy(
-                        evidence -> assertThat(Facts.of(evidence.value()))
-                                .startsWith("OfRating(%.0f kg, 96 %%,".formatted(kg(11_500))));
+                .anySatisfy(evidence ->
+                        assertThat(Facts.of(evidence.value())).startsWith("OfRating(%.0f kg,".formatted(kg(3500))))
+                .anySatisfy(evidence -> assertThat(Facts.of(evidence.value()))
+                        .startsWith("OfRating(%.0f kg, 96 %%,".formatted(kg(11_500))));
         assertThat(notJudged)
                 .containsExactly(new LiftSaid.UnderNotKnown(
                         "H-1", List.of(LiftSaid.Part.LIFT_POINT_HEIGHT, LiftSaid.Part.GROUND_CLEARANCE)));
@@ -176,7 +173,8 @@ class LiftFindingsTest {
     void theMarginIsShownWithItsSide() {
         var tips = finding(body(1600, 180.0, LiftPoints.symmetric(1500, 2600, 1500)), hoist(4000, 1000));
         assertThat(Facts.of(tips.evidence().getFirst().value())).isEqualTo("-150 mm");
-        assertThat(Facts.of(finding(body(1600, 180.0, POINTS), hoist(4000, 1000)).title()))
+        assertThat(Facts.of(
+                        finding(body(1600, 180.0, POINTS), hoist(4000, 1000)).title()))
                 .isEqualTo("OnHoist(H-1, 40 %, 750 mm)");
     }
 

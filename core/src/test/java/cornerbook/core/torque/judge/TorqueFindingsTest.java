@@ -1,11 +1,5 @@
 package cornerbook.core.torque.judge;
 
-import cornerbook.core.torque.TorqueSaid;
-
-import cornerbook.core.say.Said;
-
-import cornerbook.core.say.Facts;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
@@ -19,7 +13,10 @@ import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.say.Facts;
+import cornerbook.core.say.Said;
 import cornerbook.core.torque.Seat;
+import cornerbook.core.torque.TorqueSaid;
 import cornerbook.core.torque.WheelFastener;
 import java.util.ArrayList;
 import java.util.List;

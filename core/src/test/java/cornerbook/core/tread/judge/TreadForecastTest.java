@@ -1,9 +1,5 @@
 package cornerbook.core.tread.judge;
 
-import cornerbook.core.corner.DriveLayout;
-
-import cornerbook.core.say.Amount;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -17,9 +13,11 @@ import cornerbook.core.car.Visit;
 import cornerbook.core.car.Wheel;
 import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.say.Amount;
 import cornerbook.core.tread.judge.SetForecast.GrooveForecast;
 import java.time.LocalDate;
 import java.util.ArrayList;

@@ -4,10 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import cornerbook.core.car.Cars;
+import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.corner.SetOf;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Limit;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.quantity.Quoted;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Said;
+import cornerbook.core.tyre.TyreSaid;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,20 +27,31 @@ import org.junit.jupiter.api.Test;
  */
 class TyreAgeFindingsTest {
     private static final LocalDate SPRING = LocalDate.of(2027, 4, 15);
-    private final List<String> notJudged = new ArrayList<>();
+    private static final SidewallSaid.TyreOf OLDEST = new SidewallSaid.TyreOf(null, new SetOf(SeasonKind.WINTER));
+    private final List<Said> notJudged = new ArrayList<>();
 
     @Test
     void youngTyresHoldAndTheOldestIsNamed() {
         var finding = only("DOT 1YY WN BCDE 3524", "3524", "3424", "3524");
         assertThat(finding.verdict()).isEqualTo(Verdict.HOLDS);
-        assertThat(finding.title()).isEqualTo("Winter set: oldest tyre W-LR is 2.2 years old, 2.6 on 15 Apr 2027");
+        assertThat(finding.title()).isInstanceOfSatisfying(SidewallSaid.OldestTyre.class, title -> {
+            assertThat(title.season()).isEqualTo(SeasonKind.WINTER);
+            assertThat(title.tag()).isEqualTo("W-LR");
+            assertThat(title.years().value()).isCloseTo(2.2, within(0.05));
+            assertThat(title.yearsThen().value()).isCloseTo(2.6, within(0.05));
+            assertThat(title.until()).isEqualTo(SPRING);
+        });
         assertThat(finding.horizon()).isNull();
         assertThat(finding.subject().wheelTag()).isNull();
         assertThat(finding.evidence())
                 .extracting(Evidence::what)
-                .startsWith("date code, W-LR", "date code, W-LF, W-RF, W-RR", "age at this visit");
-        assertThat(finding.evidence().get(1).how()).contains("DOT 1YY WN BCDE 3524");
-        assertThat(finding.source()).contains("49 CFR 574.5");
+                .startsWith(
+                        new SidewallSaid.DateCodeOf("W-LR"),
+                        new SidewallSaid.DateCodeOf("W-LF, W-RF, W-RR"),
+                        SidewallSaid.Label.AGE_AT_VISIT);
+        assertThat(finding.evidence().get(1).how())
+                .isEqualTo(new SidewallSaid.EndOfTin(Quoted.of("DOT 1YY WN BCDE 3524")));
+        assertThat(finding.source()).isInstanceOf(SidewallSaid.AgeSource.class);
     }
 
     @Test
@@ -42,12 +59,14 @@ class TyreAgeFindingsTest {
         var replaced = only("4316", "4316", "4316", "4316");
         assertThat(replaced.verdict()).isEqualTo(Verdict.RUNS_OUT);
         assertThat(replaced.horizon()).isEqualTo(LocalDate.of(2026, 10, 24));
-        assertThat(replaced.plainWords()).contains("reaches 10 years on 24 Oct 2026");
+        assertThat(replaced.plainWords())
+                .isEqualTo(new SidewallSaid.ReachesReplacement(OLDEST, years(10), LocalDate.of(2026, 10, 24)));
         var inspected = only("0221", "0221", "0221", "0221");
         assertThat(inspected.verdict()).isEqualTo(Verdict.HOLDS);
-        assertThat(inspected.plainWords()).contains("reaches 6 years on 11 Jan 2027");
+        assertThat(inspected.plainWords())
+                .isEqualTo(new SidewallSaid.ReachesInspection(OLDEST, years(6), LocalDate.of(2027, 1, 11)));
         assertThat(only("4218", "4218", "4218", "4218").plainWords())
-                .contains("over 6 years old", "replaced by 21 Oct 2028");
+                .isEqualTo(new SidewallSaid.Inspected(OLDEST, years(6), LocalDate.of(2028, 10, 21)));
     }
 
     @Test
@@ -69,7 +88,9 @@ class TyreAgeFindingsTest {
                 .singleElement()
                 .satisfies(spent -> {
                     assertThat(spent.subject().wheelTag()).isEqualTo("W-RF");
-                    assertThat(spent.plainWords()).startsWith("Tyre W-RF of the winter set is over 10 years old");
+                    assertThat(spent.plainWords())
+                            .isEqualTo(new SidewallSaid.TooOld(
+                                    new SidewallSaid.TyreOf("W-RF", new SetOf(SeasonKind.WINTER)), years(10)));
                 });
     }
 
@@ -77,11 +98,15 @@ class TyreAgeFindingsTest {
     void whatCannotBeReadIsNotJudgedAndSaysWhy() {
         assertThat(judge(Cars.AUTUMN, null, "AB C2 347", "WINTER", "5226")).isEmpty();
         assertThat(notJudged)
-                .satisfiesExactlyInAnyOrder(
-                        line -> assertThat(line).isEqualTo("tyre age of W-LF: the TIN was not read"),
-                        line -> assertThat(line).contains("W-RF", "three digits, as before 2000"),
-                        line -> assertThat(line).contains("W-LR", "expected four digits for week and year"),
-                        line -> assertThat(line).contains("W-RR", "27 Dec 2026, after this visit"));
+                .containsExactlyInAnyOrder(
+                        new SidewallSaid.TinNotRead("W-LF"),
+                        new SidewallSaid.ThreeDigits("W-RF", Quoted.of("AB C2 347")),
+                        new SidewallSaid.AgeUnread("W-LR", new TyreSaid.TinWithoutDate(Quoted.of("WINTER"))),
+                        new SidewallSaid.DatedLater("W-RR", "5226", LocalDate.of(2026, 12, 27)));
+    }
+
+    private static Amount years(int years) {
+        return new Amount(years, "", 0);
     }
 
     private Finding only(@Nullable String... tins) {
@@ -111,10 +136,12 @@ class TyreAgeFindingsTest {
     void theDayOfTheInspectionItselfCounts() {
         assertThat(judge(LocalDate.of(2027, 1, 11), "0221", "0221", "0221", "0221"))
                 .singleElement()
-                .satisfies(finding -> assertThat(finding.plainWords()).contains("is over 6 years old"));
+                .satisfies(finding -> assertThat(finding.plainWords())
+                        .isEqualTo(new SidewallSaid.Inspected(OLDEST, years(6), LocalDate.of(2031, 1, 11))));
         assertThat(judge(LocalDate.of(2027, 1, 10), "0221", "0221", "0221", "0221"))
                 .singleElement()
-                .satisfies(finding -> assertThat(finding.plainWords()).contains("reaches 6 years on 11 Jan 2027"));
+                .satisfies(finding -> assertThat(finding.plainWords())
+                        .isEqualTo(new SidewallSaid.ReachesInspection(OLDEST, years(6), LocalDate.of(2027, 1, 11))));
     }
 
     /** Ten years on the last day of its season run out; a day later they hold. */

@@ -10,6 +10,12 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.quantity.QuantitySaid;
+import cornerbook.core.quantity.Quoted;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Between;
+import cornerbook.core.say.Said;
+import cornerbook.core.tyre.TyreSaid;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -17,14 +23,16 @@ import org.junit.jupiter.api.Test;
 
 /** The car of these tests has 1100 kg per axle: 550 kg per tyre. UN R30: index 87 is 545 kg, index 88 is 560 kg. */
 class TyreLoadFindingsTest {
-    private final List<String> notJudged = new ArrayList<>();
+    private final List<Said> notJudged = new ArrayList<>();
 
     @Test
     void aTyreUnderHalfTheAxleLoadIsSpent() {
         assertThat(judge(87, "T")).singleElement().satisfies(finding -> {
             assertThat(finding.verdict()).isEqualTo(Verdict.SPENT);
-            assertThat(finding.title()).isEqualTo("W at RR may carry 545 kg, half of the axle's load is 550 kg");
-            assertThat(finding.source()).contains("UN R30");
+            assertThat(finding.title())
+                    .isEqualTo(new SidewallSaid.CarriesTooLittle(
+                            "W", Corner.RR, Amount.of(545, "kg"), Amount.of(550, "kg")));
+            assertThat(finding.source()).isEqualTo(SidewallSaid.Ground.AXLE_LOAD_RULE);
         });
         assertThat(judge(88, "T")).isEmpty();
         assertThat(notJudged).isEmpty();
@@ -35,9 +43,13 @@ class TyreLoadFindingsTest {
         assertThat(judge(160, "T")).isEmpty();
         assertThat(judge(98, "X")).isEmpty();
         assertThat(notJudged)
-                .satisfiesExactly(
-                        line -> assertThat(line).contains("W load capacity: load index is 160"),
-                        line -> assertThat(line).contains("W load capacity: speed symbol is \"X\""));
+                .containsExactly(
+                        new SidewallSaid.LoadUnread(
+                                "W",
+                                new QuantitySaid.OutOfRange(
+                                        TyreSaid.Input.LOAD_INDEX, new Amount(160, "", 0), new Between(0, 150, "", 0))),
+                        new SidewallSaid.LoadUnread(
+                                "W", new TyreSaid.NoSpeedSymbol(Quoted.of("X"), "L M N P Q R S T U H V W Y")));
     }
 
     private List<Finding> judge(int loadIndex, String speedSymbol) {

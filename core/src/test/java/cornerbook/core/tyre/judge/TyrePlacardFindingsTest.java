@@ -1,16 +1,22 @@
 package cornerbook.core.tyre.judge;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import cornerbook.core.car.AxleSpecification;
 import cornerbook.core.car.Cars;
 import cornerbook.core.car.Tyre;
 import cornerbook.core.car.Wheel;
 import cornerbook.core.car.WheelSet;
+import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.quantity.Quoted;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Said;
+import cornerbook.core.tyre.TyreSaid;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -22,7 +28,7 @@ import org.junit.jupiter.api.Test;
  */
 class TyrePlacardFindingsTest {
     private static final AxleSpecification ASKED = Cars.vehicle().rear();
-    private final List<String> notJudged = new ArrayList<>();
+    private final List<Said> notJudged = new ArrayList<>();
 
     @Test
     void aTyreAsThePlacardAsksHasNoFinding() {
@@ -40,8 +46,11 @@ class TyrePlacardFindingsTest {
                 .satisfies(finding -> {
                     assertThat(finding.verdict()).isEqualTo(Verdict.SPENT);
                     assertThat(finding.title())
-                            .isEqualTo("W at RR has load index 88, the placard asks " + ASKED.loadIndex());
-                    assertThat(finding.evidence().getFirst().value()).contains("560 kg");
+                            .isEqualTo(new SidewallSaid.LowLoadIndex("W", Corner.RR, 88, ASKED.loadIndex()));
+                    assertThat(finding.evidence().getFirst().value())
+                            .isInstanceOfSatisfying(
+                                    SidewallSaid.ServiceAllows.class,
+                                    allowed -> assertThat(allowed.capacity()).isEqualTo(Amount.of(560, "kg")));
                 });
     }
 
@@ -54,7 +63,8 @@ class TyrePlacardFindingsTest {
                 .singleElement()
                 .satisfies(finding -> {
                     assertThat(finding.verdict()).isEqualTo(Verdict.HOLDS);
-                    assertThat(finding.plainWords()).contains("160 km/h at most", "shown to the driver");
+                    assertThat(finding.plainWords())
+                            .isEqualTo(new SidewallSaid.SlowWinterTyre(Corner.RR, Amount.of(160, "km/h")));
                 });
     }
 
@@ -66,14 +76,16 @@ class TyrePlacardFindingsTest {
                 .satisfies(finding -> {
                     assertThat(finding.verdict()).isEqualTo(Verdict.SPENT);
                     // 727.2 / 704.7 − 1
-                    assertThat(finding.title()).endsWith("the placard has 225/55R18: +3.2 % in circumference");
+                    assertThat(otherSize(finding).placard()).isEqualTo("225/55R18");
+                    assertThat(otherSize(finding).circumference().value()).isCloseTo(3.19, within(0.01));
+                    assertThat(otherSize(finding).circumference().signed()).isTrue();
                 });
         assertThat(judge(SeasonKind.SUMMER, "235/50R18", ASKED.loadIndex(), ASKED.speedSymbol()))
                 .singleElement()
                 .satisfies(finding -> {
                     assertThat(finding.verdict()).isEqualTo(Verdict.HOLDS);
                     // 692.2 / 704.7 − 1
-                    assertThat(finding.title()).contains("−1.8 % in circumference");
+                    assertThat(otherSize(finding).circumference().value()).isCloseTo(-1.77, within(0.01));
                 });
     }
 
@@ -81,7 +93,16 @@ class TyrePlacardFindingsTest {
     void aSizeThatCannotBeReadIsNotJudged() {
         assertThat(judge(SeasonKind.SUMMER, "225-55R18", ASKED.loadIndex(), ASKED.speedSymbol()))
                 .isEmpty();
-        assertThat(notJudged).singleElement().satisfies(line -> assertThat(line).contains("needs a slash"));
+        assertThat(notJudged)
+                .containsExactly(new SidewallSaid.PlacardUnread(
+                        "W",
+                        new TyreSaid.SizeUnread(
+                                Quoted.of("225-55R18"),
+                                new TyreSaid.SizeNeeds(Quoted.of("-55R18"), TyreSaid.SizePart.SLASH))));
+    }
+
+    private static SidewallSaid.OtherSize otherSize(Finding finding) {
+        return (SidewallSaid.OtherSize) finding.title();
     }
 
     private List<Finding> judge(SeasonKind season, String size, int loadIndex, String speedSymbol) {
@@ -103,9 +124,9 @@ class TyrePlacardFindingsTest {
         assertThat(judge(SeasonKind.SUMMER, "225/55R19", ASKED.loadIndex(), ASKED.speedSymbol()))
                 .singleElement()
                 .satisfies(finding -> {
-                    assertThat(finding.title())
-                            .startsWith("Rear tyres are 225/55R19")
-                            .contains("+3.6 %");
+                    assertThat(otherSize(finding).axle()).isEqualTo(Axle.REAR);
+                    assertThat(otherSize(finding).fitted()).isEqualTo("225/55R19");
+                    assertThat(otherSize(finding).circumference().value()).isCloseTo(3.6, within(0.05));
                     assertThat(finding.verdict()).isEqualTo(Verdict.SPENT);
                     assertThat(finding.lifeLeft()).isZero();
                 });

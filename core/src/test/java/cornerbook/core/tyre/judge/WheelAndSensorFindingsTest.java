@@ -3,7 +3,9 @@ package cornerbook.core.tyre.judge;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import cornerbook.core.air.AirSaid;
 import cornerbook.core.air.PressureWarning;
+import cornerbook.core.air.judge.PressureSaid;
 import cornerbook.core.air.judge.SensorFindings;
 import cornerbook.core.brake.fluid.FluidChange;
 import cornerbook.core.brake.seizing.CarUse;
@@ -20,6 +22,7 @@ import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.lift.CarBody;
+import cornerbook.core.say.Said;
 import cornerbook.core.tyre.Mounting;
 import cornerbook.core.wheelplan.DifferenceLimits;
 import java.time.LocalDate;
@@ -88,11 +91,9 @@ class WheelAndSensorFindingsTest {
         var car = car("5x114.3 M14x1.5 cone 64.1 ET45 7.5J", null);
         var changed = new Visit(
                 "v", Cars.AUTUMN, 48_000, null, Cars.at("W-"), Cars.at("S-"), List.of(), List.of(), null, null);
-        var notJudged = new ArrayList<String>();
+        var notJudged = new ArrayList<Said>();
         SensorFindings.of(car, changed, notJudged);
-        assertThat(notJudged)
-                .containsExactly(
-                        "pressure warning: other wheels are on; their sensors have to be taught with the tool");
+        assertThat(notJudged).containsExactly(new PressureSaid.HasToLearn(AirSaid.ToLearn.BY_TOOL));
     }
 
     /** A sensor's battery is old from seven years and ends at ten: common practice, no source. */
@@ -116,7 +117,7 @@ class WheelAndSensorFindingsTest {
     @Test
     void wheelsThatStayedNeedNoLearning() {
         var car = car("5x114.3 M14x1.5 cone 64.1 ET45 7.5J", null);
-        var notJudged = new ArrayList<String>();
+        var notJudged = new ArrayList<Said>();
         SensorFindings.of(car, car.visits().getLast(), notJudged);
         assertThat(notJudged).as("the same wheels are on").isEmpty();
         var arrived =

@@ -17,9 +17,13 @@ import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Listed;
+import cornerbook.core.say.Said;
 import cornerbook.core.wheelplan.AllWheelLimit;
 import cornerbook.core.wheelplan.DifferenceLimits;
 import cornerbook.core.wheelplan.Rule;
+import cornerbook.core.wheelplan.search.PlanReason;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -45,8 +49,9 @@ class DifferenceRulesTest {
                 .singleElement()
                 .satisfies(finding -> {
                     assertThat(finding.verdict()).isEqualTo(Verdict.RUNS_OUT);
-                    assertThat(finding.title()).startsWith("The two tyres of the front axle differ by");
-                    assertThat(finding.source()).startsWith("invented for tests");
+                    assertThat(differ(finding).tyres()).isEqualTo(new DifferenceSaid.Tyres(Axle.FRONT));
+                    assertThat(finding.source())
+                            .isEqualTo(new DifferenceSaid.ByMethod(Said.verbatim("invented for tests")));
                 });
     }
 
@@ -56,19 +61,15 @@ class DifferenceRulesTest {
         assertThat(differences(car(wide, 7.8, 5.8, 7, 7))).isEmpty();
         var narrow = new DifferenceLimits(null, 0.5, null);
         assertThat(differences(car(narrow, 7.3, 6.3, 7, 7)))
-                .singleElement()
                 .extracting(Finding::source)
-                .asString()
-                .startsWith("vehicle manufacturer's data");
+                .containsExactly(new DifferenceSaid.ByMethod(DifferenceSaid.Ground.MANUFACTURER));
     }
 
     @Test
     void allWheelDriveThatDiffersByMoreThanItsLimitIsFound() {
         assertThat(differences(car(TWO_MM_AMONG_ALL, 7.8, 7.8, 5, 5)))
                 .singleElement()
-                .extracting(Finding::title)
-                .asString()
-                .startsWith("The four tyres differ by");
+                .satisfies(finding -> assertThat(differ(finding).tyres()).isEqualTo(new DifferenceSaid.Tyres(null)));
     }
 
     @Test
@@ -93,7 +94,7 @@ class DifferenceRulesTest {
         var plan = ASSESSOR.plan(car, "v2").orElseThrow();
         assertThat(plan.plan().leftOut()).containsExactly(Rule.ALL_WHEEL);
         assertThat(plan.plan().reasons().getFirst())
-                .startsWith("No assignment keeps the rule that the four tyres stay");
+                .isEqualTo(new PlanReason.MadeWithout(Listed.and(List.of(new PlanReason.RuleThat(Rule.ALL_WHEEL)))));
         assertThat(plan.request().rules().kept()).contains(Rule.ALL_WHEEL);
         assertThat(plan.replacements()).as("four new tyres are even").anySatisfy(option -> {
             assertThat(option.kind().tyres()).isEqualTo(4);
@@ -123,7 +124,8 @@ class DifferenceRulesTest {
                 .singleElement()
                 .satisfies(finding -> assertThat(finding.evidence())
                         .anySatisfy(evidence -> assertThat(evidence.value())
-                                .isEqualTo("10.0 mm of rolling circumference, which is 1.6 mm of tread")));
+                                .isEqualTo(new DifferenceSaid.AllowedAmongFour(
+                                        new Amount(10, "mm", 1), limit.kind(), new Amount(limit.depthMm(), "mm", 1)))));
     }
 
     private static double depth(SetPlan plan, Corner corner) {
@@ -188,16 +190,22 @@ class DifferenceRulesTest {
         assertThat(manufacturer.verdict()).isEqualTo(Verdict.SPENT);
         assertThat(manufacturer.horizon()).isNull();
         assertThat(manufacturer.lifeLeft()).isZero();
-        assertThat(manufacturer.evidence().getFirst().value()).matches("LF 7\\.\\d mm, RF 5\\.\\d mm");
+        assertThat(((Listed) manufacturer.evidence().getFirst().value()).items())
+                .extracting(depth -> ((DifferenceSaid.DepthAt) depth).corner(), depth ->
+                        (int) ((DifferenceSaid.DepthAt) depth).depth().value())
+                .containsExactly(tuple(Corner.LF, 7), tuple(Corner.RF, 5));
     }
 
     @Test
     void theAxleThatDiffersIsNamed() {
         assertThat(differences(car(DifferenceLimits.NOT_KNOWN, 7, 7, 7.8, 5.8)))
-                .extracting(Finding::title)
                 .singleElement()
-                .asString()
-                .startsWith("The two tyres of the rear axle differ by");
+                .satisfies(
+                        finding -> assertThat(differ(finding).tyres()).isEqualTo(new DifferenceSaid.Tyres(Axle.REAR)));
+    }
+
+    private static DifferenceSaid.Differ differ(Finding finding) {
+        return (DifferenceSaid.Differ) finding.title();
     }
 
     /**
@@ -209,7 +217,8 @@ class DifferenceRulesTest {
         var limit = new DifferenceLimits(new AllWheelLimit(AllWheelLimit.Kind.TREAD_DEPTH, 1.4), null, null);
         var finding = differences(wearing(limit, 6.2, 7.5)).getFirst();
         assertThat(finding.verdict()).isEqualTo(Verdict.RUNS_OUT);
-        assertThat(finding.title()).isEqualTo("The four tyres will differ by more than 1.4 mm before the next visit");
+        assertThat(finding.title())
+                .isEqualTo(new DifferenceSaid.WillDiffer(new DifferenceSaid.Tyres(null), new Amount(1.4, "mm", 1)));
         assertThat(finding.horizon()).isBetween(Cars.AUTUMN.plusDays(20), LocalDate.of(2027, 4, 15));
         assertThat(finding.lifeLeft()).isBetween(0.02, 0.4);
     }

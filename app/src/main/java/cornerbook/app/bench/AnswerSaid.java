@@ -1,0 +1,134 @@
+package cornerbook.app.bench;
+
+import cornerbook.core.battery.BatteryHealth;
+import cornerbook.core.air.AirSaid;
+import cornerbook.core.air.LeakRate;
+import cornerbook.core.air.SensorCheck;
+import cornerbook.core.corner.Axle;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Said;
+import cornerbook.core.tyre.TyreAge;
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+
+/** The lines of the calculators' answers. */
+public interface AnswerSaid extends Said {
+    /** A quantity in the book's unit with that of the trade beside it. */
+    record InBothUnits(Amount metric, Amount trade) implements AnswerSaid {}
+
+    record ArmGoesUnder(Said spare) implements AnswerSaid {}
+
+    record ArmStaysOut(Said needed) implements AnswerSaid {}
+
+    record ArmCarries(Corner corner, Said load, Said most, Amount share) implements AnswerSaid {}
+
+    record HoistCarries(Said total, Amount share) implements AnswerSaid {}
+
+    record CentreOfGravity(Said behindFrontAxle, Said insidePoints) implements AnswerSaid {}
+
+    record SetNow(Said set, Said error, Said cold, Said standingAt) implements AnswerSaid {}
+
+    record MonthReads(AirSaid.MonthName month, Said cold, Said coldAt, Said mild, Said mildAt) implements AnswerSaid {}
+
+    record ToBeRead(Said at, Said pressure) implements AnswerSaid {}
+
+    record ColdestMorning(Said at, Said pressure, Said warning, Said margin, Said error) implements AnswerSaid {}
+
+    record TemperaturesFrom(Said source) implements AnswerSaid {}
+
+    record LoadNeeds(Said load, Said pressure) implements AnswerSaid {}
+
+    record LoadCarried(Said at, Said load) implements AnswerSaid {}
+
+    record Leaks(Said loss, Said error, LeakRate.Answer answer) implements AnswerSaid {}
+
+    record SensorOff(Said difference, boolean tooLittle, SensorCheck.Answer answer) implements AnswerSaid {}
+
+    record WarnsBelow(Said pressure) implements AnswerSaid {}
+
+    record SensorBattery(Amount age, LocalDate endsOn) implements AnswerSaid {}
+
+    record LearnsBy(Said how) implements AnswerSaid {}
+
+    record TighteningPlaces(String places) implements AnswerSaid {}
+
+    record SetWrench(Said setting, Said torque) implements AnswerSaid {}
+
+    record ReadOnWrench(Said setting) implements AnswerSaid {}
+
+    record BarEnds(Said least, Said most) implements AnswerSaid {}
+
+    record WrenchDue(LocalDate on, int cyclesLeft) implements AnswerSaid {}
+
+    record Clamps(
+            String thread, Said strength, Amount leastFriction, Amount mostFriction, Said load, Said shareOfProof)
+            implements AnswerSaid {}
+
+    record ClampsByShortForm(Said state, Said load, Amount share) implements AnswerSaid {}
+
+    record SizeIs(String size, Said diameter, Said sidewall) implements AnswerSaid {}
+
+    record Rolls(Said circumference, Amount turnsPerKm, Amount turnsPerMile) implements AnswerSaid {}
+
+    record Rims(Amount lowest, Amount highest, Amount measuring) implements AnswerSaid {}
+
+    /**
+     * What a load index carries.
+     *
+     * @param twin on each of two tyres side by side; null where the size says nothing of them
+     */
+    record LoadIndexCarries(int index, Said load, @Nullable Said twin) implements AnswerSaid {}
+
+    record SpeedSymbolAllows(String symbol, Said speed, Said load) implements AnswerSaid {}
+
+    record LoadIndexHoldsAt(Said pressure) implements AnswerSaid {}
+
+    record OnRim(Amount rim, Said width, boolean permitted) implements AnswerSaid {}
+
+    record SizesCompared(String other, String placard, Said diameter, Amount circumference) implements AnswerSaid {}
+
+    record TrueSpeed(Said shown, Said real) implements AnswerSaid {}
+
+    record TreadMoves(Said by, boolean farther, Amount turnsPerKm) implements AnswerSaid {}
+
+    record MadeBefore2000(int years) implements AnswerSaid {}
+
+    record MadeIn(int week, String year, LocalDate from, LocalDate to, Amount age) implements AnswerSaid {}
+
+    /** The plant; null where no code of one was read. */
+    record Plant(@Nullable String code) implements AnswerSaid {}
+
+    /**
+     * What the age asks for.
+     *
+     * @param due from when, or until when; null where it is not known
+     */
+    record AgeAsks(TyreAge.Answer answer, @Nullable LocalDate due, int mostYears) implements AnswerSaid {}
+
+    record TreadsDiffer(Amount difference, boolean within, Amount limit) implements AnswerSaid {}
+
+    record ThatIsCircumference(Said difference) implements AnswerSaid {}
+
+    record CircumferencesDiffer(Said difference, boolean within, Said limit) implements AnswerSaid {}
+
+    record TreadGoneDiffers(Amount difference) implements AnswerSaid {}
+
+    record WheelMounts(boolean mounts) implements AnswerSaid {}
+
+    record WheelEdges(Said inner, boolean innerOutward, Said outer, boolean outerInward) implements AnswerSaid {}
+
+    record Charge(Amount share) implements AnswerSaid {}
+
+    record OfItsRating(Amount share, BatteryHealth.Judgement judgement) implements AnswerSaid {}
+
+    record RatingCompared(Amount rated, Said standard, Said other, Said otherStandard) implements AnswerSaid {}
+
+    record LoadTested(Amount load, Amount volts, Amount least, boolean passes) implements AnswerSaid {}
+
+    record ParkedFor(Amount from, int days) implements AnswerSaid {}
+
+    record Stops(int stops, Said from, Said to, Amount apart, Axle axle, Said peak) implements AnswerSaid {}
+
+    record CoolDown(Amount minutes) implements AnswerSaid {}
+}
