@@ -33,7 +33,8 @@ public interface AssessSaid extends Said {
      *
      * @param there the wheels that were at the corner; null when none was
      */
-    record WheelNotThere(String tag, Corner corner, @Nullable Said there) implements AssessSaid {}
+    record WheelNotThere(
+            String tag, Corner corner, @Nullable Said there) implements AssessSaid {}
 
     record DeeperThanNew(Amount depth, String tag, Amount whenNew, Amount most) implements AssessSaid {}
 

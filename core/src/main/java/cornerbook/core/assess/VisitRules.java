@@ -67,9 +67,7 @@ public final class VisitRules {
             for (int i = 0; i < set.wheels().size(); i++) {
                 var wheel = set.wheels().get(i);
                 if (wheels.put(wheel.tag(), wheel) != null) {
-                    add(
-                            "/wheelSets/%d/wheels/%d/tag".formatted(s, i),
-                            new AssessSaid.WheelTwice(wheel.tag()));
+                    add("/wheelSets/%d/wheels/%d/tag".formatted(s, i), new AssessSaid.WheelTwice(wheel.tag()));
                 }
             }
         }

@@ -29,8 +29,8 @@ public record Vin(String symbols) {
         }
         for (int i = 0; i < LENGTH; i++) {
             if (!isDigit(symbols.charAt(i)) && LETTERS.indexOf(symbols.charAt(i)) < 0) {
-                throw new Refused(new CarSaid.VinSymbol(
-                        Quoted.of(symbols), Quoted.of(symbols.substring(i, i + 1)), i + 1));
+                throw new Refused(
+                        new CarSaid.VinSymbol(Quoted.of(symbols), Quoted.of(symbols.substring(i, i + 1)), i + 1));
             }
         }
     }

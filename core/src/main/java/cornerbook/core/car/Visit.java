@@ -5,6 +5,8 @@ import cornerbook.core.quantity.Range;
 import cornerbook.core.say.Refused;
 import cornerbook.core.tool.ShopTool;
 import java.time.LocalDate;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -81,8 +83,8 @@ public record Visit(
 
     public Visit {
         Range.check(CarSaid.CarNumber.ODOMETER, odometerKm, 0, 3_000_000, "km");
-        arrivedOn = Map.copyOf(arrivedOn);
-        leftOn = Map.copyOf(leftOn);
+        arrivedOn = cornerByCorner(arrivedOn);
+        leftOn = cornerByCorner(leftOn);
         readings = List.copyOf(readings);
         workDone = List.copyOf(workDone);
         tools = List.copyOf(tools);
@@ -90,6 +92,13 @@ public record Visit(
         if (tools.stream().map(ShopTool::kind).distinct().count() < tools.size()) {
             throw new Refused(new CarSaid.TwoToolsOfAKind());
         }
+    }
+
+    /** A copy that is walked in the order of the corners, whatever order it came in. */
+    private static Map<Corner, String> cornerByCorner(Map<Corner, String> wheelAt) {
+        var ordered = new EnumMap<Corner, String>(Corner.class);
+        wheelAt.forEach((corner, tag) -> ordered.put(corner, Objects.requireNonNull(tag)));
+        return Collections.unmodifiableMap(ordered);
     }
 
     /** The same visit with other readings. */

@@ -94,9 +94,7 @@ public final class RunHistory {
 
     private void countSeason(CarHistory history, Visit visit, double average) {
         kmPerDayAll.add(average);
-        visit.arrivedOn().values().stream()
-                .findFirst()
-                .flatMap(history::findSetOf)
+        history.findSetOn(visit.arrivedOn())
                 .ifPresent(set -> kmPerDay.computeIfAbsent(set.season(), key -> new ArrayList<>())
                         .add(average));
     }

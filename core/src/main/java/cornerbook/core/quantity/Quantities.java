@@ -43,8 +43,7 @@ public final class Quantities {
         var written = OTHER_BLANKS.matcher(text).replaceAll(" ").strip();
         var match = WRITTEN.matcher(written);
         if (!match.matches()) {
-            throw new Refused(
-                    new QuantitySaid.NotAQuantity(Quoted.of(written), UnitSpelling.expected(bookUnit)));
+            throw new Refused(new QuantitySaid.NotAQuantity(Quoted.of(written), UnitSpelling.expected(bookUnit)));
         }
         var unit = match.group("unit");
         double size = match.group("number") != null
@@ -90,8 +89,8 @@ public final class Quantities {
     /** The value, which is in the book's unit, in another unit as people write it: 250 kPa in "psi" is 36.26. */
     public static double in(String unit, double value, String bookUnit) {
         var ucum = UnitSpelling.findUcum(unit, bookUnit)
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "unit is %s, expected one for %s".formatted(unit, bookUnit)));
+                .orElseThrow(() ->
+                        new IllegalArgumentException("unit is %s, expected one for %s".formatted(unit, bookUnit)));
         return change(value, UnitSpelling.ucumOf(bookUnit), ucum);
     }
 

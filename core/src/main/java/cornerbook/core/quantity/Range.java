@@ -65,8 +65,9 @@ public final class Range {
     }
 
     private static String plain(double value, String unit) {
-        var digits =
-                isWritten(value) ? String.format(Locale.ROOT, "%.0f", value) : String.format(Locale.ROOT, "%.4g", value);
+        var digits = isWritten(value)
+                ? String.format(Locale.ROOT, "%.0f", value)
+                : String.format(Locale.ROOT, "%.4g", value);
         return (digits + " " + unit).strip();
     }
 }

@@ -29,6 +29,9 @@ public interface SeasonSaid extends Said {
      *
      * @param perDay null on the day of the visit before
      */
-    record OdometerToTypeAgain(Amount odometer, Amount more, LocalDate since, @Nullable Amount perDay)
-            implements SeasonSaid {}
+    record OdometerToTypeAgain(
+            Amount odometer,
+            Amount more,
+            LocalDate since,
+            @Nullable Amount perDay) implements SeasonSaid {}
 }

@@ -64,7 +64,8 @@ public record ShopTool(
             throw new Refused(new ToolSaid.UnfitName());
         }
         if ((kind == Kind.HOIST) != (hoist != null)) {
-            throw new Refused(kind == Kind.HOIST ? new ToolSaid.HoistWithoutRatings() : new ToolSaid.RatingsWithoutHoist());
+            throw new Refused(
+                    kind == Kind.HOIST ? new ToolSaid.HoistWithoutRatings() : new ToolSaid.RatingsWithoutHoist());
         }
         if (kind == Kind.HOIST) {
             Range.check(ToolSaid.ToolNumber.RAISED_PADS, highest, 500, 3000, "mm");
@@ -81,7 +82,12 @@ public record ShopTool(
         } else {
             Range.check(ToolSaid.ToolNumber.TOP_OF_SCALE, highest, 1, HIGHEST_GAUGE_KPA, "kPa");
             Range.check(ToolSaid.ToolNumber.BOTTOM_OF_SCALE, lowest, 0, highest, "kPa");
-            Range.check(ToolSaid.ToolNumber.OFFSET, offset, -highest * MOST_OFFSET_SHARE, highest * MOST_OFFSET_SHARE, "kPa");
+            Range.check(
+                    ToolSaid.ToolNumber.OFFSET,
+                    offset,
+                    -highest * MOST_OFFSET_SHARE,
+                    highest * MOST_OFFSET_SHARE,
+                    "kPa");
         }
     }
 

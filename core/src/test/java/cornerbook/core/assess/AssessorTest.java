@@ -2,23 +2,23 @@ package cornerbook.core.assess;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import cornerbook.core.tread.TreadPattern;
-import cornerbook.core.tread.judge.TreadSaid;
-import cornerbook.core.corner.SeasonKind;
-import cornerbook.core.corner.SetOf;
-import cornerbook.core.say.Amount;
 import cornerbook.core.car.Cars;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.corner.SetOf;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Problem;
 import cornerbook.core.finding.Subject.Part;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.say.Amount;
+import cornerbook.core.tread.TreadPattern;
 import cornerbook.core.tread.judge.SetForecast;
+import cornerbook.core.tread.judge.TreadSaid;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;

@@ -2,9 +2,8 @@ package cornerbook.core.assess;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import cornerbook.core.car.CarSaid;
-import cornerbook.core.quantity.Quoted;
 import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.CarSaid;
 import cornerbook.core.car.Cars;
 import cornerbook.core.car.Customer;
 import cornerbook.core.car.Tyre;
@@ -13,6 +12,7 @@ import cornerbook.core.car.Wheel;
 import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.finding.Problem;
+import cornerbook.core.quantity.Quoted;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -30,8 +30,7 @@ class IdentityRulesTest {
         for (var place : List.of("US", "CA-QC", "CA")) {
             assertThat(check(WRONG_DIGIT, place, "225/55R18", 98, "V", null))
                     .containsExactly(new Problem(
-                            "/vehicle/vin",
-                            new AssessSaid.VinCheckDigit(Quoted.of(WRONG_DIGIT), Quoted.of("5"), "4")));
+                            "/vehicle/vin", new AssessSaid.VinCheckDigit(Quoted.of(WRONG_DIGIT), Quoted.of("5"), "4")));
         }
         assertThat(check("1G4AH59", "FI", "225/55R18", 98, "V", null))
                 .extracting(Problem::message)

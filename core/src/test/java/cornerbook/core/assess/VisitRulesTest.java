@@ -2,9 +2,6 @@ package cornerbook.core.assess;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import cornerbook.core.say.Said;
-import cornerbook.core.say.Listed;
-import cornerbook.core.say.Amount;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Cars;
 import cornerbook.core.car.Measure;
@@ -14,6 +11,9 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.Problem;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Listed;
+import cornerbook.core.say.Said;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,8 +33,7 @@ class VisitRulesTest {
     void aReadingThatCorrectsItselfIsRefused() {
         assertThat(check(volts("a", "a")))
                 .singleElement()
-                .isEqualTo(new Problem(
-                        "/visits/0/readings/0/corrects", new AssessSaid.CorrectsItself("a", "a")));
+                .isEqualTo(new Problem("/visits/0/readings/0/corrects", new AssessSaid.CorrectsItself("a", "a")));
     }
 
     @Test
@@ -72,8 +71,7 @@ class VisitRulesTest {
         assertThat(VisitRules.check(Cars.history(visit("v", 48_000), visit("v", 49_000)), Cars.AUTUMN))
                 .containsExactly(new Problem("/visits/1/id", new AssessSaid.VisitTwice("v")));
         assertThat(check(volts("a", null), volts("a", null)))
-                .containsExactly(
-                        new Problem("/visits/0/readings/1/id", new AssessSaid.ReadingTwice("a")));
+                .containsExactly(new Problem("/visits/0/readings/1/id", new AssessSaid.ReadingTwice("a")));
         var car = Cars.history();
         var twice = new CarHistory(
                 car.vehicle(),
@@ -100,7 +98,10 @@ class VisitRulesTest {
                 .hasSize(refused ? 1 : 0)
                 .allMatch(problem -> problem.message()
                         .equals(new AssessSaid.DeeperThanNew(
-                                new Amount(depthMm, "mm", 1), "S-LF", new Amount(8, "mm", 1), new Amount(8.5, "mm", 1))));
+                                new Amount(depthMm, "mm", 1),
+                                "S-LF",
+                                new Amount(8, "mm", 1),
+                                new Amount(8.5, "mm", 1))));
     }
 
     /** A reading may be of the wheel that came or of the one that went on, at its own corner. */
@@ -108,8 +109,7 @@ class VisitRulesTest {
     void aWheelIsReadWhereItStood() {
         assertThat(expected(Cars.at("S-"), Cars.at("W-"), "S-LF")).isEmpty();
         assertThat(expected(Cars.at("S-"), Cars.at("W-"), "W-LF")).isEmpty();
-        assertThat(expected(Cars.at("S-"), Cars.at("W-"), "S-RF"))
-                .contains(expectedWheel("S-LF", "W-LF"));
+        assertThat(expected(Cars.at("S-"), Cars.at("W-"), "S-RF")).contains(expectedWheel("S-LF", "W-LF"));
         assertThat(expected(Cars.at("S-"), Cars.at("S-"), "S-RF")).contains(expectedWheel("S-LF"));
         assertThat(expected(Cars.at("S-"), Map.of(), "S-RF")).contains(expectedWheel("S-LF"));
         assertThat(expected(Map.of(), Cars.at("W-"), "S-RF")).contains(expectedWheel("W-LF"));

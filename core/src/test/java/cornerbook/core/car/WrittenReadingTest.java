@@ -1,13 +1,13 @@
 package cornerbook.core.car;
 
-import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
-import cornerbook.core.say.Said;
-import cornerbook.core.say.Refused;
 import cornerbook.core.quantity.QuantitySaid;
 import cornerbook.core.quantity.Quoted;
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.Collectors;

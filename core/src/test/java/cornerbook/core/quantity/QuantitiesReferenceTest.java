@@ -1,14 +1,14 @@
 package cornerbook.core.quantity;
 
-import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.List;
-import java.util.Arrays;
-import cornerbook.core.say.Said;
 import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
+import java.util.Arrays;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

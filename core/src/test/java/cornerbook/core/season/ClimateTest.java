@@ -1,18 +1,18 @@
 package cornerbook.core.season;
 
-import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
-import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
-import cornerbook.core.say.Said;
-import cornerbook.core.say.Refused;
-import cornerbook.core.say.Between;
-import cornerbook.core.say.Amount;
 import cornerbook.core.quantity.QuantitySaid;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Between;
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
 import java.time.Month;
 import java.util.Collections;
 import java.util.List;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
 
 /** Terms of WMO-No. 1203: mean daily minimum and maximum of twelve months. Values invented. */

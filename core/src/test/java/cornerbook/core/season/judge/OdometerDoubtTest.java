@@ -2,11 +2,11 @@ package cornerbook.core.season.judge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import cornerbook.core.season.SeasonSaid;
-import cornerbook.core.say.Amount;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Cars;
 import cornerbook.core.car.Visit;
+import cornerbook.core.say.Amount;
+import cornerbook.core.season.SeasonSaid;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
