@@ -120,12 +120,12 @@ public interface AirSaid extends Said {
 
     record AtAltitude(Amount altitude) implements AirSaid {}
 
-    /** @param zero of the Celsius scale, K, as in the other formulas */
+    /** Where {@code zero} is that of the Celsius scale, K, as in the other formulas. */
     record PressureNowFormula(Amount placard, Amount tyre, Amount standing, Amount zero) implements AirSaid {}
 
     record ShownFormula(Amount offset, Amount error) implements AirSaid {}
 
-    /** @param room temperature of the room in which the tyre would have that pressure */
+    /** Where {@code room} is the temperature of a room in which the tyre would have that pressure. */
     record AboveMaximum(Amount pressure, Amount room, Amount maximum) implements AirSaid, AboutPart {
         @Override
         public Said what() {
