@@ -1,13 +1,12 @@
 package cornerbook.app.bench;
 
-import cornerbook.app.request.Told;
 import cornerbook.core.air.AirSaid;
-import cornerbook.core.say.Said;
-import cornerbook.words.Reader;
-import cornerbook.core.say.Refused;
 import cornerbook.core.air.SeasonMonth;
 import cornerbook.core.air.SeasonPressures;
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
 import cornerbook.core.season.Climate;
+import cornerbook.words.Reader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -106,7 +105,7 @@ final class PressureSeasonGroup {
                     month.isSpread()
                             ? "%s: %s at %s in the morning, %s at %s in the afternoon"
                                     .formatted(
-                                            Told.say(month.name()),
+                                            Reader.DEFAULT.say(month.name()),
                                             shown.show(cold.pressureKpa(), "kPa"),
                                             shown.show(cold.temperatureC(), "°C"),
                                             shown.show(mild.pressureKpa(), "kPa"),
@@ -123,7 +122,7 @@ final class PressureSeasonGroup {
                         shown.show(season.warningKpa(), "kPa"),
                         shown.show(season.marginKpa(), "kPa"),
                         shown.show(season.errorKpa(), "kPa")));
-        lines.add("Temperatures: " + Told.say(season.temperaturesFrom()));
+        lines.add("Temperatures: " + Reader.DEFAULT.say(season.temperaturesFrom()));
         return lines;
     }
 }

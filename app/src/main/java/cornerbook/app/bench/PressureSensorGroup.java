@@ -1,10 +1,10 @@
 package cornerbook.app.bench;
 
-import cornerbook.app.request.Told;
 import cornerbook.core.air.PressureWarning;
 import cornerbook.core.air.SensorAge;
 import cornerbook.core.air.SensorCheck;
 import cornerbook.core.air.SensorLearning;
+import cornerbook.words.Reader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -82,7 +82,7 @@ final class PressureSensorGroup {
         }
         given.findWords("learning").map(PressureSensorGroup::warning).ifPresent(warning -> {
             var learning = SensorLearning.of(warning);
-            parts.add(new Part("sensorLearning", List.of("Pressure warning: " + Told.say(learning.sentence())), learning));
+            parts.add(new Part("sensorLearning", List.of("Pressure warning: " + Reader.DEFAULT.say(learning.sentence())), learning));
         });
         return parts;
     }

@@ -3,8 +3,8 @@ package cornerbook.app.picture.air;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
 import cornerbook.app.picture.Svg.Anchor;
-import cornerbook.app.request.Told;
 import cornerbook.core.air.SeasonPressures;
+import cornerbook.words.Reader;
 import cornerbook.words.Shown;
 import java.util.ArrayList;
 import java.util.List;
@@ -77,7 +77,7 @@ public final class PressureOverSeason {
             svg.circle(x(i, points), y(cold.pressureKpa()), 5, Palette.PAPER, Palette.OCHRE, 2.5, "");
             if (every || i % 2 == 0) {
                 label(svg, x(i, points), 22, shown.show(cold.temperatureC(), "°C"));
-                label(svg, x(i, points), 6, Told.say(month.name()));
+                label(svg, x(i, points), 6, Reader.DEFAULT.say(month.name()));
             }
         }
         var coldest = season.coldest();
@@ -127,7 +127,7 @@ public final class PressureOverSeason {
 
     private String monthWords(SeasonPressures.ExpectedMonth month) {
         return month.isSpread()
-                ? "%s %s, %s".formatted(Told.say(month.name()), words(month.cold()), words(month.mild()))
+                ? "%s %s, %s".formatted(Reader.DEFAULT.say(month.name()), words(month.cold()), words(month.mild()))
                 : words(month.cold());
     }
 
