@@ -193,6 +193,14 @@ public interface TyreSaid extends Said {
         }
     }
 
+    /** No week of a year, in two digits as it is moulded. */
+    record NoWeek(String week) implements TyreSaid, AboutPart {
+        @Override
+        public Said what() {
+            return Input.WEEK;
+        }
+    }
+
     record MadeLater(String code, LocalDate week, LocalDate day) implements TyreSaid, AboutPart {
         @Override
         public Said what() {
