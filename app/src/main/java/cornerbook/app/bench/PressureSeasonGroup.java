@@ -10,6 +10,7 @@ import cornerbook.core.air.SeasonPressures;
 import cornerbook.core.say.Refused;
 import cornerbook.core.say.Said;
 import cornerbook.core.season.Climate;
+import cornerbook.words.Reader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;

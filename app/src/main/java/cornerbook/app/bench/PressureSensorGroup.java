@@ -12,6 +12,7 @@ import cornerbook.core.air.SensorCheck;
 import cornerbook.core.air.SensorLearning;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Said;
+import cornerbook.words.Reader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

@@ -1,10 +1,7 @@
 package cornerbook.core.tyre;
 
-import static cornerbook.core.quantity.Range.check;
-
 import cornerbook.core.quantity.Quoted;
 import cornerbook.core.say.Refused;
-import cornerbook.core.tyre.TyreSaid.Input;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -23,7 +20,9 @@ public record DateCode(int week, int year) {
 
     /** Refuses weeks and years that a code of four digits cannot mean. */
     public DateCode {
-        check(Input.WEEK, week, 1, 53, "");
+        if (week < 1 || week > 53) {
+            throw new Refused(new TyreSaid.NoWeek("%02d".formatted(week)));
+        }
         if (year < 2000 || year > 2099) {
             throw new IllegalArgumentException("year of manufacture is %d, expected 2000 to 2099".formatted(year));
         }

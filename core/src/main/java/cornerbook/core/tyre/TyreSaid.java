@@ -126,7 +126,7 @@ public interface TyreSaid extends Said {
         MADE_BEFORE_2000
     }
 
-    /** @param why what of it cannot be read */
+    /** A size, and what of it cannot be read. */
     record SizeUnread(Quoted written, Said why) implements TyreSaid, AboutPart {
         @Override
         public Said what() {
@@ -134,7 +134,7 @@ public interface TyreSaid extends Said {
         }
     }
 
-    /** @param found what stands there; null where the size ends */
+    /** What stands where another part is needed; null where the size ends. */
     record SizeNeeds(@Nullable Quoted found, SizePart needed) implements TyreSaid {}
 
     record ExtraLoadBeside(String mark) implements TyreSaid, AboutPart {
@@ -193,6 +193,14 @@ public interface TyreSaid extends Said {
         }
     }
 
+    /** No week of a year, in two digits as it is moulded. */
+    record NoWeek(String week) implements TyreSaid, AboutPart {
+        @Override
+        public Said what() {
+            return Input.WEEK;
+        }
+    }
+
     record MadeLater(String code, LocalDate week, LocalDate day) implements TyreSaid, AboutPart {
         @Override
         public Said what() {
@@ -246,7 +254,7 @@ public interface TyreSaid extends Said {
 
     record ShownTimes(Amount shown) implements TyreSaid {}
 
-    /** @param year as it is written, for nobody parts its thousands */
+    /** A date code read; the year as it is written, for nobody parts its thousands. */
     record WeekOfYear(String code, int week, String year) implements TyreSaid {}
 
     record DaysBetween(LocalDate from, LocalDate until) implements TyreSaid {}

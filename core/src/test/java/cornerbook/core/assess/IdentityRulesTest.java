@@ -13,6 +13,7 @@ import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.finding.Problem;
 import cornerbook.core.quantity.Quoted;
+import cornerbook.core.tyre.TyreSaid;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -48,9 +49,9 @@ class IdentityRulesTest {
                         "/wheelSets/0/wheels/0/tyre/tin");
         assertThat(check(null, "FI", "225-55R18", 98, "V", null))
                 .extracting(Problem::message)
-                .singleElement()
-                .asString()
-                .contains("where it needs a slash after the section width");
+                .containsExactly(new TyreSaid.SizeUnread(
+                        Quoted.of("225-55R18"),
+                        new TyreSaid.SizeNeeds(Quoted.of("-55R18"), TyreSaid.SizePart.SLASH)));
     }
 
     private static List<Problem> check(

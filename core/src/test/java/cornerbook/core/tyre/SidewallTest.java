@@ -137,8 +137,8 @@ class SidewallTest {
 
     static Stream<Arguments> otherNumbersAreRefused() {
         return Stream.of(
-                arguments("5419", outside(Input.WEEK, 54, 1, 53, "")),
-                arguments("0019", outside(Input.WEEK, 0, 1, 53, "")),
+                arguments("5419", new TyreSaid.NoWeek("54")),
+                arguments("0019", new TyreSaid.NoWeek("00")),
                 arguments("AB C2 35", new TyreSaid.TinWithoutDate(Quoted.of("AB C2 35"))),
                 arguments("DOT", new TyreSaid.TinWithoutDate(Quoted.of("DOT"))),
                 arguments("1ABC2DEFGH34563519", new TyreSaid.NoTin(Quoted.of("1ABC2DEFGH34563519"), 13)),

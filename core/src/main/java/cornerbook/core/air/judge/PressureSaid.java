@@ -88,7 +88,7 @@ public interface PressureSaid extends Said {
 
     record BatteryHolds(Corner corner) implements PressureSaid {}
 
-    /** @param id null when its identity is not known, as its type */
+    /** What is known of a sensor; null where its identity or its type is not. */
     record SensorOf(@Nullable String id, @Nullable String type) implements PressureSaid {}
 
     record GasBetween(Amount from, Amount to) implements PressureSaid {}
