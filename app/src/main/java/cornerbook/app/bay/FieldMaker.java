@@ -4,10 +4,11 @@ import cornerbook.app.bay.BaySheet.Expected;
 import cornerbook.app.bay.BaySheet.Field;
 import cornerbook.app.bay.BaySheet.Last;
 import cornerbook.app.desk.asked.Slot;
-import cornerbook.app.desk.Words;
 import cornerbook.core.brake.judge.ThicknessPrediction;
 import cornerbook.core.car.Measure;
+import cornerbook.core.car.MeasureAt;
 import cornerbook.core.car.Visit;
+import cornerbook.core.say.Said;
 import java.util.List;
 import java.util.Optional;
 
@@ -15,7 +16,7 @@ import java.util.Optional;
 final class FieldMaker {
     private final List<Visit> before;
     private final List<ThicknessPrediction> predictions;
-    private final BayUnits units;
+    private final BayReader bay;
 
     /**
      * Of a car.
@@ -23,19 +24,18 @@ final class FieldMaker {
      * @param before its visits before this one, earliest first
      * @param predictions of its pads and discs
      */
-    FieldMaker(List<Visit> before, List<ThicknessPrediction> predictions, BayUnits units) {
+    FieldMaker(List<Visit> before, List<ThicknessPrediction> predictions, BayReader bay) {
         this.before = List.copyOf(before);
         this.predictions = List.copyOf(predictions);
-        this.units = units;
+        this.bay = bay;
     }
 
-    BayUnits units() {
-        return units;
+    BayReader bay() {
+        return bay;
     }
 
     Field make(Slot slot, boolean goesOn) {
         var measure = slot.measure();
-        var scale = measure.scale();
         boolean ofWheel = measure.carrier() == Measure.Carrier.WHEEL;
         return new Field(
                 measure,
@@ -44,13 +44,16 @@ final class FieldMaker {
                 ofWheel,
                 goesOn,
                 measure == Measure.TREAD_DEPTH || measure == Measure.PRESSURE_FOUND,
-                units.sentence(Words.measure(measure, slot.spot())),
-                units.entry().label(measure),
-                units.entry().suffix(measure),
-                scale == null ? List.of() : scale.words(),
+                bay.say(new MeasureAt(measure, slot.spot())),
+                measure == Measure.TREAD_DEPTH && slot.spot() != null
+                        ? bay.labels().of("groove", "spot", slot.spot())
+                        : null,
+                bay.unit(measure),
+                bay.entry().suffix(measure),
+                bay.choices(measure),
                 measure.mayBePoints(),
-                units.entry().number(measure.lowest(), measure),
-                units.entry().number(measure.highest(), measure),
+                bay.entry().number(measure.lowest(), measure),
+                bay.entry().number(measure.highest(), measure),
                 ofWheel ? null : findLast(slot).orElse(null),
                 findExpected(slot).orElse(null));
     }
@@ -58,7 +61,7 @@ final class FieldMaker {
     /** The last reading of a place before this visit. */
     private Optional<Last> findLast(Slot slot) {
         return before.reversed().stream()
-                .flatMap(visit -> slot.findIn(visit).map(reading -> units.last(reading, visit)).stream())
+                .flatMap(visit -> slot.findIn(visit).map(reading -> bay.last(reading, visit)).stream())
                 .findFirst();
     }
 
@@ -69,6 +72,10 @@ final class FieldMaker {
                         && each.side() == slot.spot())
                 .findFirst()
                 .map(each ->
-                        units.expected(each.measure(), each.expectedMm().mean(), each.credibleWithinMm(), each.asks()));
+                        bay.expected(
+                        each.measure(),
+                        each.expectedMm().mean(),
+                        each.credibleWithinMm(),
+                        Said.verbatim(each.asks())));
     }
 }

@@ -8,6 +8,8 @@ import cornerbook.app.photo.PhotoIntake;
 import cornerbook.app.request.PageException;
 import cornerbook.app.request.RequestBody;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
 import io.helidon.http.HeaderNames;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
@@ -35,11 +37,11 @@ final class PhotoHandler {
             watch.tell(visitId);
             BayHandler.send(response, 200, EntryAnswer.of(photo.id(), arrival));
         } catch (PageException e) {
-            BayHandler.send(response, e.status(), EntryAnswer.refused("", String.valueOf(e.getMessage()), ""));
+            BayHandler.send(response, e.status(), EntryAnswer.refused("", Said.verbatim(String.valueOf(e.getMessage())), ""));
         } catch (RefusedEntry e) {
-            BayHandler.send(response, 422, EntryAnswer.refused("", String.valueOf(e.getMessage()), e.pointer()));
+            BayHandler.send(response, 422, EntryAnswer.refused("", e.said(), e.pointer()));
         } catch (IllegalArgumentException e) {
-            BayHandler.send(response, 422, EntryAnswer.refused("", String.valueOf(e.getMessage()), ""));
+            BayHandler.send(response, 422, EntryAnswer.refused("", Refused.said(e), ""));
         }
     }
 

@@ -8,6 +8,7 @@ import cornerbook.core.assess.Assessor;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Reading;
 import cornerbook.core.corner.Corner;
+import cornerbook.words.Reader;
 import cornerbook.core.tool.ShopTool;
 import java.nio.file.Path;
 import java.sql.DriverManager;
@@ -296,7 +297,7 @@ class BayEntriesTest {
                 .anyMatch(retorque -> retorque.visitId().equals(visitId));
         var assessment = new Assessor(LimitsFile.load())
                 .assess(shop.book.findHistoryOfVisit(visitId).orElseThrow(), visitId);
-        assertThat(assessment.notJudged())
+        assertThat(assessment.notJudged().stream().map(Reader.DEFAULT::say))
                 .contains("wheel torque: 4 wheels ticked as tightened (LF, RF, LR, RR), no torque value read")
                 .noneMatch(sentence -> sentence.contains("no torque is recorded"));
         var loosened = tick("FASTENER.RR.2", false).put("wheel", wheels.get("RR"));
@@ -323,7 +324,7 @@ class BayEntriesTest {
     @Test
     void wheelsThatWentOnMustBeTorqued() throws Exception {
         var wheels = names(shop.get("/bay/visits/" + visitId + "/sheet.json")
-                .path("metric")
+                .path("en").path("metric")
                 .path("planned"));
         assertThat(statuses(entry("leaving", Map.of("wheels", wheels, "shown", Map.of()))))
                 .containsExactly("stored");
@@ -383,7 +384,7 @@ class BayEntriesTest {
     /** The wheels that are planned go on. */
     private Map<String, String> leave() throws Exception {
         var wheels = names(shop.get("/bay/visits/" + visitId + "/sheet.json")
-                .path("metric")
+                .path("en").path("metric")
                 .path("planned"));
         assertThat(statuses(entry("leaving", Map.of("wheels", wheels, "shown", Map.of()))))
                 .containsExactly("stored");

@@ -29,13 +29,13 @@ class BaySheetsTest {
     @Test
     void sheetExpectsWhatTheQuestionOfTheEntryPageExpects() throws Exception {
         var sheets = shop.get("/bay/visits/" + visitId + "/sheet.json");
-        var sheet = sheets.path("metric");
+        var sheet = sheets.path("en").path("metric");
         var expected = sheet.path("wheels").path(wheel()).path("expected").path("TREAD_DEPTH.OUTER");
         assertThat(expected.path("low").doubleValue())
                 .isLessThan(expected.path("high").doubleValue());
         assertThat(expected.path("asks").stringValue()).startsWith("Expected ").contains("read it again");
         assertThat(last(sheet)).matches("\\d\\.\\d");
-        var us = sheets.path("us");
+        var us = sheets.path("en").path("us");
         assertThat(Double.parseDouble(last(us)))
                 .as("in 32nds of an inch of 25.4 mm (NIST SP 811, appendix B.8)")
                 .isCloseTo(Double.parseDouble(last(sheet)) * 32 / 25.4, within(0.05));
@@ -59,14 +59,14 @@ class BaySheetsTest {
     void padsAndDiscsAreExpectedByTheirWear() throws Exception {
         var sheets = shop.get("/bay/visits/" + visitId + "/sheet.json");
         for (var measure : List.of("PAD_THICKNESS", "DISC_THICKNESS")) {
-            var metric = field(sheets.path("metric"), measure);
+            var metric = field(sheets.path("en").path("metric"), measure);
             double lowMm = metric.path("expected").path("low").doubleValue();
             double highMm = metric.path("expected").path("high").doubleValue();
             assertThat(Double.parseDouble(metric.path("last").path("written").stringValue()))
                     .as("not far from the last one")
                     .isBetween(lowMm, highMm + 1);
             double perMm = measure.equals("PAD_THICKNESS") ? 32 / 25.4 : 1 / 25.4;
-            assertThat(field(sheets.path("us"), measure)
+            assertThat(field(sheets.path("en").path("us"), measure)
                             .path("expected")
                             .path("high")
                             .doubleValue())
