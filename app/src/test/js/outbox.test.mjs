@@ -82,6 +82,15 @@ test("what waits for a reason, or for a PIN, is not sent", async () => {
   assert.equal(outbox.waiting.length, 2);
 });
 
+test("a refusal without a reason is sent no more, too", async () => {
+  const asked = serve(each("refused"));
+  const outbox = new Outbox(tablet.store);
+  await outbox.add(reading());
+  await outbox.send();
+  assert.equal(asked.length, 1);
+  assert.deepEqual(outbox.refused[0].refused, { key: "refused-silently" });
+});
+
 test("a note is kept and sent no more", async () => {
   const asked = serve(each("refused"));
   const outbox = new Outbox(tablet.store);

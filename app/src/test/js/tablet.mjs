@@ -1,4 +1,9 @@
 // A tablet without a browser: what it keeps lies in memory, and the server answers as a test says.
+import { webcrypto } from "node:crypto";
+
+// Node.js has it by itself since version 19.
+globalThis.crypto ??= webcrypto;
+
 export function newTablet() {
   const kept = new Map();
   globalThis.localStorage = {

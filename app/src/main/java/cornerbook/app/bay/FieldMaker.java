@@ -10,7 +10,9 @@ import cornerbook.core.car.MeasureAt;
 import cornerbook.core.car.Visit;
 import cornerbook.core.say.Said;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** Makes fields of places for readings, with what was read there at the visits before and what is expected there now. */
 final class FieldMaker {
@@ -45,9 +47,7 @@ final class FieldMaker {
                 goesOn,
                 measure == Measure.TREAD_DEPTH || measure == Measure.PRESSURE_FOUND,
                 bay.say(new MeasureAt(measure, slot.spot())),
-                measure == Measure.TREAD_DEPTH && slot.spot() != null
-                        ? bay.labels().of("groove", "spot", slot.spot())
-                        : null,
+                shortLabel(slot),
                 bay.unit(measure),
                 bay.entry().suffix(measure),
                 bay.choices(measure),
@@ -56,6 +56,17 @@ final class FieldMaker {
                 bay.entry().number(measure.highest(), measure),
                 ofWheel ? null : findLast(slot).orElse(null),
                 findExpected(slot).orElse(null));
+    }
+
+    /** At the corners of the car several fields share a narrow space. */
+    private @Nullable String shortLabel(Slot slot) {
+        var words = bay.labels();
+        return switch (slot.measure()) {
+            case TREAD_DEPTH -> words.of("groove", "spot", Objects.requireNonNull(slot.spot()));
+            case SENSOR_PRESSURE -> words.of("sensor-pressure");
+            case SENSOR_TEMPERATURE -> words.of("sensor-temperature");
+            default -> null;
+        };
     }
 
     /** The last reading of a place before this visit. */

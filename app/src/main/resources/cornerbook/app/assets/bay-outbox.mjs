@@ -209,7 +209,7 @@ export class Outbox extends EventTarget {
         await learnClock(entry.visit);
         await this.#setAside(entry, { timed: true });
       } else if (answer.status === "refused" || conflict) {
-        await this.#setAside(entry, { refused: answer.sentence || conflict });
+        await this.#setAside(entry, { refused: answer.sentence || conflict || { key: "refused-silently" } });
       } else {
         await this.store.remove("outbox", entry.seq);
         this.entries = this.entries.filter((other) => other !== entry);

@@ -18,17 +18,17 @@ const chosen = (visit, photo) =>
 
 /** The photo as large as the tablet, with what it belongs to and whether the customer gets it. */
 function look(visit, photo) {
-  const say = (values) => {
+  const choose = (values) => {
     const { part, onSheet } = chosen(visit, photo);
     visit.record("photo choice", { photo: photo.id, part, onSheet, ...values });
   };
   const now = chosen(visit, photo);
   const sheet = h("button", { type: "button", className: "tick", ariaPressed: String(now.onSheet), onclick: () => {
     sheet.ariaPressed = String(sheet.ariaPressed !== "true");
-    say({ onSheet: sheet.ariaPressed === "true" });
+    choose({ onSheet: sheet.ariaPressed === "true" });
   } }, say("on-sheet"));
   const seen = visit.sheet.partsSeen[photo.corner ? "CORNER" : "CAR"] ?? {};
-  const part = h("select", { id: "part", onchange: () => say({ part: part.value || undefined }) },
+  const part = h("select", { id: "part", onchange: () => choose({ part: part.value || undefined }) },
     h("option", { value: "" }, say("no-finding")),
     ...Object.entries(seen).map(([key, label]) => h("option", { value: key, selected: key === now.part }, label)));
   const close = h("button", { type: "button", onclick: () => dialog.close() }, say("close"));
