@@ -34,8 +34,7 @@ final class BayJson {
      */
     static JsonNode read(ServerRequest request) {
         var bytes = RequestBody.read(request, LARGEST_BYTES)
-                .orElseThrow(() -> new RefusedEntry(
-                        "", BaySaid.Unreadable.TOO_LARGE));
+                .orElseThrow(() -> new RefusedEntry("", BaySaid.Unreadable.TOO_LARGE));
         if (bytes.length == 0) {
             throw new RefusedEntry("", BaySaid.Unreadable.EMPTY);
         }

@@ -63,8 +63,7 @@ record BayReader(Reader reader, EntryUnits entry) {
 
     Last last(Reading reading, Visit visit) {
         var scale = reading.measure().scale();
-        return new Last(
-                scale == null ? shown(reading) : say(scale.told(reading.value())), reader.day(visit.date()));
+        return new Last(scale == null ? shown(reading) : say(scale.told(reading.value())), reader.day(visit.date()));
     }
 
     /** What may be chosen of a measure, mildest first; nothing where a value is typed. */

@@ -22,12 +22,12 @@ import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SetOf;
 import cornerbook.core.corner.Spot;
-import cornerbook.core.torque.TighteningOrder;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Said;
-import cornerbook.core.tread.judge.TreadPrediction;
+import cornerbook.core.torque.TighteningOrder;
 import cornerbook.core.torque.WheelFastener;
+import cornerbook.core.tread.judge.TreadPrediction;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -87,11 +87,7 @@ final class BaySheets {
                         .map(caution -> new BaySheet.Caution(
                                 caution.of().key(), bay.say(caution.of()), caution.openedBy(), caution.closedBy()))
                         .toList(),
-                Map.of(
-                        BaySheet.Seen.CORNER,
-                        partsSeen(Corner.LF, bay),
-                        BaySheet.Seen.CAR,
-                        partsSeen(null, bay)),
+                Map.of(BaySheet.Seen.CORNER, partsSeen(Corner.LF, bay), BaySheet.Seen.CAR, partsSeen(null, bay)),
                 history.visits().stream()
                         .map(Visit::technician)
                         .filter(Objects::nonNull)
@@ -107,8 +103,7 @@ final class BaySheets {
                         bay.say(Said.verbatim(choice.kind().title())),
                         BaySteps.of(choice.kind()),
                         choice.options().stream()
-                                .map(option ->
-                                        new BaySheet.Option(option.id(), bay.say(Said.verbatim(option.label()))))
+                                .map(option -> new BaySheet.Option(option.id(), bay.say(Said.verbatim(option.label()))))
                                 .toList()))
                 .toList();
     }

@@ -97,8 +97,7 @@ record Entry(JsonNode node, String where) {
     }
 
     RefusedEntry refused(String name, Said expected) {
-        return new RefusedEntry(
-                where + "/" + name, new BaySaid.NotUnderstood(name.toLowerCase(Locale.ROOT), expected));
+        return new RefusedEntry(where + "/" + name, new BaySaid.NotUnderstood(name.toLowerCase(Locale.ROOT), expected));
     }
 
     private <T> T read(String name, Said expected, Function<String, T> parse) {
@@ -109,8 +108,7 @@ record Entry(JsonNode node, String where) {
         var text = part.isString() ? part.stringValue().strip() : "";
         PlainText.findUnfit(text).ifPresent(unfit -> {
             throw new RefusedEntry(
-                    where + "/" + name,
-                    new BaySaid.UnfitText(name.toLowerCase(Locale.ROOT), Said.verbatim(unfit)));
+                    where + "/" + name, new BaySaid.UnfitText(name.toLowerCase(Locale.ROOT), Said.verbatim(unfit)));
         });
         if (text.isEmpty() || text.length() > LONGEST) {
             throw refused(name, expected);

@@ -82,11 +82,7 @@ final class FieldMaker {
                         && each.corner() == slot.corner()
                         && each.side() == slot.spot())
                 .findFirst()
-                .map(each ->
-                        bay.expected(
-                        each.measure(),
-                        each.expectedMm().mean(),
-                        each.credibleWithinMm(),
-                        Said.verbatim(each.asks())));
+                .map(each -> bay.expected(
+                        each.measure(), each.expectedMm().mean(), each.credibleWithinMm(), Said.verbatim(each.asks())));
     }
 }

@@ -37,7 +37,8 @@ final class PhotoHandler {
             watch.tell(visitId);
             BayHandler.send(response, 200, EntryAnswer.of(photo.id(), arrival));
         } catch (PageException e) {
-            BayHandler.send(response, e.status(), EntryAnswer.refused("", Said.verbatim(String.valueOf(e.getMessage())), ""));
+            BayHandler.send(
+                    response, e.status(), EntryAnswer.refused("", Said.verbatim(String.valueOf(e.getMessage())), ""));
         } catch (RefusedEntry e) {
             BayHandler.send(response, 422, EntryAnswer.refused("", e.said(), e.pointer()));
         } catch (IllegalArgumentException e) {

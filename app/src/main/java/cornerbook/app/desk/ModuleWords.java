@@ -25,7 +25,8 @@ final class ModuleWords {
         for (var language : Language.values()) {
             var messages = new LinkedHashMap<>(Catalogue.of(ROOM).texts(language));
             Arrays.stream(Corner.values())
-                    .forEach(corner -> messages.put(corner.name(), Reader.DEFAULT.in(language).say(corner)));
+                    .forEach(corner -> messages.put(
+                            corner.name(), Reader.DEFAULT.in(language).say(corner)));
             words.put(language.tag(), messages);
         }
         return ("export default " + JsonMapper.shared().writeValueAsString(words) + ";\n")

@@ -8,8 +8,8 @@ import cornerbook.core.assess.Assessor;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Reading;
 import cornerbook.core.corner.Corner;
-import cornerbook.words.Reader;
 import cornerbook.core.tool.ShopTool;
+import cornerbook.words.Reader;
 import java.nio.file.Path;
 import java.sql.DriverManager;
 import java.time.LocalDate;
@@ -324,7 +324,8 @@ class BayEntriesTest {
     @Test
     void wheelsThatWentOnMustBeTorqued() throws Exception {
         var wheels = names(shop.get("/bay/visits/" + visitId + "/sheet.json")
-                .path("en").path("metric")
+                .path("en")
+                .path("metric")
                 .path("planned"));
         assertThat(statuses(entry("leaving", Map.of("wheels", wheels, "shown", Map.of()))))
                 .containsExactly("stored");
@@ -384,7 +385,8 @@ class BayEntriesTest {
     /** The wheels that are planned go on. */
     private Map<String, String> leave() throws Exception {
         var wheels = names(shop.get("/bay/visits/" + visitId + "/sheet.json")
-                .path("en").path("metric")
+                .path("en")
+                .path("metric")
                 .path("planned"));
         assertThat(statuses(entry("leaving", Map.of("wheels", wheels, "shown", Map.of()))))
                 .containsExactly("stored");

@@ -24,8 +24,8 @@ class BayModulesTest {
     private static final Path TESTS = Path.of("src/test/js");
     private static final Path MODULES = Path.of("src/main/resources/cornerbook/app/assets");
     private static final long SLOWEST_SECONDS = 120;
-    private static final Pattern SAID = Pattern.compile(
-            "(?:\\bsay\\([^\"()]*|key: |wheels: )\"(?<key>[\\w-]+)\"(?: : \"(?<other>[\\w-]+)\")?");
+    private static final Pattern SAID =
+            Pattern.compile("(?:\\bsay\\([^\"()]*|key: |wheels: )\"(?<key>[\\w-]+)\"(?: : \"(?<other>[\\w-]+)\")?");
 
     @Test
     void modelsOfTheSheetWorkWithoutABrowser() throws Exception {
@@ -46,7 +46,9 @@ class BayModulesTest {
         try {
             return new ProcessBuilder(command).redirectErrorStream(true).start();
         } catch (IOException e) {
-            return fail("Node.js is missing, with which the modules of the bay sheet are tested; install the package nodejs.", e);
+            return fail(
+                    "Node.js is missing, with which the modules of the bay sheet are tested; install the package nodejs.",
+                    e);
         }
     }
 
@@ -76,9 +78,12 @@ class BayModulesTest {
     @Test
     void messagesOfTheModulesAreWithinWhatTheyCanFill() {
         for (var language : Language.values()) {
-            Catalogue.of("app/bay/modules").texts(language).forEach((key, text) -> assertThat(text)
-                    .as(key)
-                    .doesNotContain("'{", "'}", "''", "offset:", ", number", ", date", ", time", ", selectordinal"));
+            Catalogue.of("app/bay/modules")
+                    .texts(language)
+                    .forEach((key, text) -> assertThat(text)
+                            .as(key)
+                            .doesNotContain(
+                                    "'{", "'}", "''", "offset:", ", number", ", date", ", time", ", selectordinal"));
         }
     }
 }

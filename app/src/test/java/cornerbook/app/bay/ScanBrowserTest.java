@@ -108,7 +108,8 @@ class ScanBrowserTest {
     private Map<String, String> planned() throws Exception {
         var cornerOf = new TreeMap<String, String>();
         shop.get("/bay/visits/" + visitId + "/sheet.json")
-                .path("en").path("metric")
+                .path("en")
+                .path("metric")
                 .path("planned")
                 .properties()
                 .forEach(each -> cornerOf.put(each.getValue().stringValue(), each.getKey()));

@@ -42,7 +42,7 @@ public enum Scale {
 
     /** The word for people that stands for a value; a value between two words is that of the nearer one. */
     public ScaleWord told(double value) {
-        return new ScaleWord(this, (int) Math.clamp(Math.round(value), 0, words.size() - 1));
+        return new ScaleWord(this, Math.clamp(Math.round(value), 0, words.size() - 1));
     }
 
     /** The word that stands for a value; a value between two words is that of the nearer one. */
