@@ -16,7 +16,7 @@ final class Message {
     private static final String OTHER = "other";
 
     private final MessagePattern pattern;
-    private final PluralRules plurals;
+    private final Locale locale;
 
     /**
      * Of its text.
@@ -25,7 +25,7 @@ final class Message {
      */
     Message(String text, Locale locale) {
         pattern = new MessagePattern(MessagePattern.ApostropheMode.DOUBLE_OPTIONAL).parse(text);
-        plurals = PluralRules.forLocale(locale);
+        this.locale = locale;
     }
 
     /** What a message asks of whoever fills it. */
@@ -110,7 +110,7 @@ final class Message {
             case NONE -> filled.append(facts.words(name));
             case PLURAL -> {
                 long count = facts.count(name);
-                fill(chosen(start, "=" + count, plurals.select((double) count)), facts, facts.words(name), filled);
+                fill(chosen(start, "=" + count, PluralRules.forLocale(locale).select((double) count)), facts, facts.words(name), filled);
             }
             case SELECT -> fill(chosen(start, facts.choice(name), OTHER), facts, "#", filled);
             default ->

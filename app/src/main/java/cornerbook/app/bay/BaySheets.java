@@ -1,5 +1,7 @@
 package cornerbook.app.bay;
 
+import cornerbook.app.request.Told;
+
 import cornerbook.app.bay.BaySheet.Expected;
 import cornerbook.app.bay.BaySheet.Fasteners;
 import cornerbook.app.bay.BaySheet.Last;
@@ -172,7 +174,7 @@ final class BaySheets {
                                 Measure.TREAD_DEPTH,
                                 each.expectedMm().mean(),
                                 each.credibleWithinMm(),
-                                Said.verbatim(each.asks()))));
+                                each.asks())));
         return expected;
     }
 

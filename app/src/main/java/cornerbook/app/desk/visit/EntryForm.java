@@ -184,7 +184,7 @@ final class EntryForm {
         return visit.arrivedOn().containsValue(left)
                 ? ""
                 : StoredWheelCheck.compareDepths(open.history(), visit, left)
-                        .map(Typed::sentence)
+                        .map(said -> Typed.sentence(Told.say(said)))
                         .map(sentence -> sentence + SETTLE)
                         .orElse("");
     }
@@ -217,7 +217,7 @@ final class EntryForm {
                 stored.map(Reading::id).orElse(""),
                 scale == null ? List.of() : scale.words(),
                 errors.getOrDefault(key, ""),
-                doubted.containsKey(key) ? doubted.get(key).question() : "",
+                doubted.containsKey(key) ? Told.say(doubted.get(key).question()) : "",
                 form.get("reason." + key),
                 stored.isPresent() && (errors.containsKey(key) || doubted.containsKey(key)));
     }

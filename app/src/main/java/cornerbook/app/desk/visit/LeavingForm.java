@@ -130,7 +130,7 @@ final class LeavingForm {
         }
         return StoredWheelCheck.compareIdentity(wheel, identity)
                 .or(() -> StoredWheelCheck.compareDepths(leaving.history(), leaving.visit(), tag))
-                .map(stop -> Typed.sentence(stop) + whatToDo(tag, identity.sensorId()));
+                .map(stop -> Typed.sentence(Told.say(stop)) + whatToDo(tag, identity.sensorId()));
     }
 
     private String whatToDo(String tag, @Nullable String sensorId) {
