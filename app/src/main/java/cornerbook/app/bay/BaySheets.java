@@ -1,7 +1,5 @@
 package cornerbook.app.bay;
 
-import cornerbook.app.request.Told;
-
 import cornerbook.app.bay.BaySheet.Expected;
 import cornerbook.app.bay.BaySheet.Fasteners;
 import cornerbook.app.bay.BaySheet.Last;

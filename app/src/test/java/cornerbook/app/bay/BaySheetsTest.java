@@ -42,7 +42,30 @@ class BaySheetsTest {
         var inUs = us.path("wheels").path(wheel()).path("expected").path("TREAD_DEPTH.OUTER");
         assertThat(inUs.path("low").doubleValue())
                 .isCloseTo(expected.path("low").doubleValue() * 32 / 25.4, within(1e-9));
-        assertThat(inUs.path("asks").stringValue()).contains("/32 in after the visits before");
+        assertThat(inUs.path("asks").stringValue()).contains("/32\u00a0in after the visits before");
+    }
+
+    @Test
+    void sheetIsThereInEachLanguageWithTheNamesOfItsUnits() throws Exception {
+        var sheets = shop.get("/bay/visits/" + visitId + "/sheet.json");
+        assertThat(step(sheets.path("en").path("metric"), "OFF").path("title").stringValue())
+                .isEqualTo("Wheels off");
+        var off = step(sheets.path("fr").path("us"), "RECEIVE");
+        assertThat(off.path("title").stringValue()).isEqualTo("Réception");
+        var pressure = off.path("groups").path(0).path("fields").path(0);
+        assertThat(pressure.path("unit").stringValue()).isEqualTo("lb/po²");
+        assertThat(pressure.path("suffix").stringValue())
+                .as("what is kept is read by every reader")
+                .isEqualTo(" psi");
+    }
+
+    private static JsonNode step(JsonNode sheet, String id) {
+        for (var step : sheet.path("steps")) {
+            if (step.path("id").stringValue().equals(id)) {
+                return step;
+            }
+        }
+        throw new AssertionError("no step " + id);
     }
 
     private String last(JsonNode sheet) {
