@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 
@@ -67,6 +68,13 @@ public final class Catalogue {
             keys.add(key.substring(0, Math.max(0, key.lastIndexOf('.'))));
         }
         return keys;
+    }
+
+    /** Every message of one language by its key, as it is written. */
+    public Map<String, String> texts(Language language) {
+        var written = new TreeMap<String, String>();
+        keys().forEach(key -> findText(key, language).ifPresent(text -> written.put(key, text)));
+        return written;
     }
 
     /** The text of a message as it is written; empty when that language lacks it. */

@@ -67,7 +67,7 @@ final class BayHandler {
 
     void sendSheet(ServerRequest request, ServerResponse response) {
         var open = desk.getOpenVisit(Pages.pathValue(request, "id"));
-        var sheet = BayJson.write(new BaySheets(desk).makeInEachUnits(open, pages.assetsPath()));
+        var sheet = BayJson.write(new BaySheets(desk).makeForAll(open, pages.assetsPath()));
         response.header(HeaderNames.CACHE_CONTROL, "no-store");
         Pages.sendPacked(request, response, "application/json", sheet.getBytes(StandardCharsets.UTF_8));
     }
@@ -112,7 +112,7 @@ final class BayHandler {
         } catch (PageException e) {
             send(response, e.status(), new Refusal(Told.say(e.said()), ""));
         } catch (RefusedEntry e) {
-            send(response, 400, new Refusal(String.valueOf(e.getMessage()), e.pointer()));
+            send(response, 400, new Refusal(EntryAnswer.sentence(e.said()), e.pointer()));
         } catch (BookException e) {
             LOG.log(Level.WARNING, "Entries could not be stored", e);
             send(response, 503, new Refusal(Told.say(e.said()), ""));

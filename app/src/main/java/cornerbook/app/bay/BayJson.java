@@ -34,15 +34,14 @@ final class BayJson {
      */
     static JsonNode read(ServerRequest request) {
         var bytes = RequestBody.read(request, LARGEST_BYTES)
-                .orElseThrow(() -> new RefusedEntry(
-                        "", "The entries are larger than this program accepts, expected fewer at once."));
+                .orElseThrow(() -> new RefusedEntry("", BaySaid.Unreadable.TOO_LARGE));
         if (bytes.length == 0) {
-            throw new RefusedEntry("", "The request is empty, expected entries as JSON.");
+            throw new RefusedEntry("", BaySaid.Unreadable.EMPTY);
         }
         try {
             return MAPPER.readTree(bytes);
         } catch (JacksonException e) {
-            throw new RefusedEntry("", "The request is no JSON, expected entries.");
+            throw new RefusedEntry("", BaySaid.Unreadable.NO_JSON);
         }
     }
 }

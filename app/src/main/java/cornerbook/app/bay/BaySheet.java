@@ -1,6 +1,5 @@
 package cornerbook.app.bay;
 
-import cornerbook.app.desk.asked.ToolChoice;
 import cornerbook.core.car.Measure;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
@@ -11,7 +10,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The sheet of one visit as it is sent to tablets, in the units of one person: all that does not change while people enter.
+ * The sheet of one visit as it is sent to tablets, in the language and the units of one person: all that does not change while people enter.
  * It is kept there, so that the visit can be worked without the network.
  *
  * @param assets address of the modules that this server has
@@ -47,7 +46,10 @@ public record BaySheet(
      *
      * @param steps where they are chosen
      */
-    public record Tool(ShopTool.Kind kind, String title, List<String> steps, List<ToolChoice.Option> options) {}
+    public record Tool(ShopTool.Kind kind, String title, List<String> steps, List<Option> options) {}
+
+    /** One of them. */
+    public record Option(String id, String label) {}
 
     /** What a photo shows. */
     public enum Seen {
@@ -70,6 +72,7 @@ public record BaySheet(
     /**
      * One step of the work.
      *
+     * @param tab its title where there is little room
      * @param corner null when it is not at one corner
      * @param cautions what hurts here
      */
@@ -77,6 +80,7 @@ public record BaySheet(
             String id,
             Kind kind,
             String title,
+            String tab,
             @Nullable Corner corner,
             List<String> cautions,
             List<Group> groups,
@@ -107,6 +111,7 @@ public record BaySheet(
      *
      * @param goesOn whether it belongs to the wheel that the car leaves on
      * @param onlyNew whether it is left out when that wheel came on the car too
+     * @param shortLabel where its measure is plain and there is little room: "outer"; null where there is none
      * @param unit stands beside the field: "mm", "/32″"
      * @param suffix what a bare number is written with: " mm", "/32 in"
      * @param words what may be chosen; empty where a value is typed
@@ -124,14 +129,23 @@ public record BaySheet(
             boolean goesOn,
             boolean onlyNew,
             String label,
+            @Nullable String shortLabel,
             String unit,
             String suffix,
-            List<String> words,
+            List<Choice> words,
             boolean points,
             double low,
             double high,
             @Nullable Last last,
             @Nullable Expected expected) {}
+
+    /**
+     * A word that may be chosen.
+     *
+     * @param written as entries and the book name it
+     * @param undone whether it says that nothing was done
+     */
+    public record Choice(String written, String label, boolean undone) {}
 
     /** A thing to do that is ticked. */
     public record Tick(String key, String label) {}
@@ -149,11 +163,15 @@ public record BaySheet(
     /**
      * One wheel.
      *
+     * @param set identity of the set that it belongs to
+     * @param setName as "winter set"
      * @param came the corner that it ran at last; null when it never ran
      * @param last by measure and spot, as "TREAD_DEPTH.OUTER"
      * @param expected by measure and spot
      */
     public record WheelCard(
+            String set,
+            String setName,
             String season,
             @Nullable String storePlace,
             @Nullable Corner came,

@@ -20,17 +20,18 @@ import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.Visit;
-import cornerbook.words.UnitSystem;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.SetOf;
 import cornerbook.core.corner.Spot;
-import cornerbook.core.torque.TighteningOrder;
 import cornerbook.core.finding.Subject;
-import cornerbook.core.tread.judge.TreadPrediction;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Said;
+import cornerbook.core.torque.TighteningOrder;
 import cornerbook.core.torque.WheelFastener;
+import cornerbook.core.tread.judge.TreadPrediction;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.BiFunction;
@@ -50,16 +51,12 @@ final class BaySheets {
         this.secondCheck = desk.book().rules().asksSecondCheck();
     }
 
-    /** In the units of every person that there can be: who reads it next is not known while it is on a tablet. */
-    Map<String, BaySheet> makeInEachUnits(OpenVisit open, String assets) {
+    /** In the language and the units of every person that there can be: who reads it next is not known while it is on a tablet. */
+    Map<String, Map<String, BaySheet>> makeForAll(OpenVisit open, String assets) {
         var standing = new WheelProposal(assessor, open).standing();
         var treads = treads(open);
         var thicknesses = judged(open, assessor::thicknessPredictions);
-        var sheets = new LinkedHashMap<String, BaySheet>();
-        for (var system : UnitSystem.values()) {
-            sheets.put(system.word(), make(open, assets, standing, treads, thicknesses, BayUnits.of(system)));
-        }
-        return sheets;
+        return BayReader.forAll(bay -> make(open, assets, standing, treads, thicknesses, bay));
     }
 
     private BaySheet make(
@@ -68,7 +65,7 @@ final class BaySheets {
             Fill standing,
             List<TreadPrediction> treads,
             List<ThicknessPrediction> thicknesses,
-            BayUnits units) {
+            BayReader bay) {
         var history = open.history();
         var visit = open.visit();
         var vehicle = history.vehicle();
@@ -79,68 +76,78 @@ final class BaySheets {
                 assets,
                 vehicle.name(),
                 vehicle.plate(),
-                Words.day(visit.date()),
-                units.sentence(Words.km(visit.odometerKm())),
-                new BaySteps(vehicle, imagined, new FieldMaker(before, thicknesses, units)).list(),
+                bay.reader().day(visit.date()),
+                bay.say(Amount.of(visit.odometerKm(), "km")),
+                new BaySteps(vehicle, imagined, new FieldMaker(before, thicknesses, bay)).list(),
                 visit.arrivedOn(),
                 standing.wheelAt(),
-                units.sentence(standing.hint()),
-                wheels(history, before, treads, units),
-                fasteners(vehicle.fastener(), units),
-                OpenCautions.all(secondCheck),
-                Map.of(BaySheet.Seen.CORNER, partsSeen(Corner.LF), BaySheet.Seen.CAR, partsSeen(null)),
+                bay.say(Said.verbatim(standing.hint())),
+                wheels(history, before, treads, bay),
+                fasteners(vehicle.fastener(), bay),
+                OpenCautions.all(secondCheck).stream()
+                        .map(caution -> new BaySheet.Caution(
+                                caution.of().key(), bay.say(caution.of()), caution.openedBy(), caution.closedBy()))
+                        .toList(),
+                Map.of(BaySheet.Seen.CORNER, partsSeen(Corner.LF, bay), BaySheet.Seen.CAR, partsSeen(null, bay)),
                 history.visits().stream()
                         .map(Visit::technician)
                         .filter(Objects::nonNull)
                         .distinct()
                         .toList(),
-                tools(visit));
+                tools(visit, bay));
     }
 
-    private List<BaySheet.Tool> tools(Visit visit) {
+    private List<BaySheet.Tool> tools(Visit visit, BayReader bay) {
         return ToolChoice.of(desk.book(), visit).stream()
                 .map(choice -> new BaySheet.Tool(
-                        choice.kind(), Told.begin(choice.kind()), BaySteps.of(choice.kind()), choice.options()))
+                        choice.kind(),
+                        bay.reader().begin(choice.kind()),
+                        BaySteps.of(choice.kind()),
+                        choice.options().stream()
+                                .map(option -> new BaySheet.Option(option.id(), bay.say(Said.verbatim(option.label()))))
+                                .toList()))
                 .toList();
     }
 
-    private static Fasteners fasteners(WheelFastener fastener, BayUnits units) {
+    private static Fasteners fasteners(WheelFastener fastener, BayReader bay) {
         return new Fasteners(
                 fastener.count(),
                 TighteningOrder.of(fastener.count()).order(),
-                units.entry().written(fastener.torqueNm(), Measure.WHEEL_TORQUE),
-                units.entry().label(Measure.WHEEL_TORQUE),
+                bay.entry().written(fastener.torqueNm(), Measure.WHEEL_TORQUE),
+                bay.unit(Measure.WHEEL_TORQUE),
                 fastener.thread(),
-                units.sentence(Words.km(fastener.retorqueAfterKm())));
+                bay.say(Amount.of(fastener.retorqueAfterKm(), "km")));
     }
 
-    private static Map<Subject.Part, String> partsSeen(@Nullable Corner corner) {
+    private static Map<Subject.Part, String> partsSeen(@Nullable Corner corner, BayReader bay) {
         var words = new LinkedHashMap<Subject.Part, String>();
-        Words.partsSeen(corner).forEach(part -> words.put(part, Words.part(part)));
+        Words.partsSeen(corner).forEach(part -> words.put(part, bay.say(part)));
         return words;
     }
 
     private static Map<String, WheelCard> wheels(
-            CarHistory history, List<Visit> before, List<TreadPrediction> treads, BayUnits units) {
+            CarHistory history, List<Visit> before, List<TreadPrediction> treads, BayReader bay) {
         var cards = new LinkedHashMap<String, WheelCard>();
         for (var set : history.sets()) {
             for (var wheel : set.wheels()) {
                 cards.put(
                         wheel.tag(),
                         new WheelCard(
-                                Words.season(set.season()).toLowerCase(Locale.ROOT),
+                                set.id(),
+                                bay.say(new SetOf(set.season())),
+                                bay.say(set.season()),
                                 set.storePlace(),
                                 Corners.last(before, wheel.tag()).orElse(null),
                                 wheel.tyre().model() + " " + wheel.tyre().size(),
-                                last(before, wheel.tag(), units),
-                                expected(treads, wheel.tag(), units)));
+                                last(before, wheel.tag(), bay),
+                                expected(treads, wheel.tag(), bay)));
             }
         }
         return cards;
     }
 
     /** What was read of the wheel last, wherever it stood. */
-    private static Map<String, Last> last(List<Visit> before, String tag, BayUnits units) {
+    private static Map<String, Last> last(List<Visit> before, String tag, BayReader bay) {
         var last = new LinkedHashMap<String, Last>();
         for (var visit : before) {
             for (var reading : visit.readings()) {
@@ -149,24 +156,24 @@ final class BaySheets {
                                 .findIn(visit)
                                 .filter(reading::equals)
                                 .isPresent()) {
-                    last.put(place(reading), units.last(reading, visit));
+                    last.put(place(reading), bay.last(reading, visit));
                 }
             }
         }
         return last;
     }
 
-    private static Map<String, Expected> expected(List<TreadPrediction> treads, String tag, BayUnits units) {
+    private static Map<String, Expected> expected(List<TreadPrediction> treads, String tag, BayReader bay) {
         var expected = new LinkedHashMap<String, Expected>();
         treads.stream()
                 .filter(each -> tag.equals(each.reading().wheelTag()))
                 .forEach(each -> expected.put(
                         place(each.reading()),
-                        units.expected(
-                                each.reading().measure(),
+                        bay.expected(
+                                Measure.TREAD_DEPTH,
                                 each.expectedMm().mean(),
                                 each.credibleWithinMm(),
-                                Told.say(each.asks()))));
+                                each.asks())));
         return expected;
     }
 

@@ -1,5 +1,6 @@
 package cornerbook.app.bay;
 
+import cornerbook.app.book.bay.Departure;
 import cornerbook.app.book.photo.Photo;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.tool.ShopTool;
@@ -16,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param now the moment by this machine's clock, from which tablets learn how theirs differ
  * @param ticks the tick that stands of each step, of fasteners on the wheels that it leaves on
  * @param tools mark of the tool of each kind that the visit names
- * @param air what pressure to set, one sentence, by the name of the units
+ * @param air what pressure to set, by the tag of the language and the name of the units
  * @param onCar who has the sheet open
  * @param departed null while the car is in the bay
  */
@@ -28,7 +29,7 @@ public record BayState(
         Map<String, Ticked> ticks,
         List<Photo> photos,
         Map<ShopTool.Kind, String> tools,
-        Map<Corner, Map<String, String>> air,
+        Map<Corner, Map<String, Map<String, Air>>> air,
         List<String> onCar,
         @Nullable Departed departed) {
 
@@ -44,8 +45,20 @@ public record BayState(
             Map<String, String> shown,
             @Nullable String person) {}
 
-    /** Two readings of one place. */
-    public record Rival(String id, String key, String written, String person, String standing) {}
+    /**
+     * Two readings of one place.
+     *
+     * @param standing null when none stands there any more
+     */
+    public record Rival(
+            String id,
+            String key,
+            String written,
+            String person,
+            @Nullable String standing) {}
+
+    /** What the gauge has to show, and why. */
+    public record Air(String set, String from) {}
 
     /**
      * Whether a step is done, and who said so.
@@ -61,5 +74,5 @@ public record BayState(
             List<String> seen) {}
 
     /** Who handed over, and each caution that was open with its reason. */
-    public record Departed(String person, String time, List<String> reasons) {}
+    public record Departed(String person, String time, List<Departure.Reason> reasons) {}
 }

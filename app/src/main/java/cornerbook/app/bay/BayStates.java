@@ -1,5 +1,6 @@
 package cornerbook.app.bay;
 
+import cornerbook.app.bay.BayState.Air;
 import cornerbook.app.bay.BayState.Departed;
 import cornerbook.app.bay.BayState.Rival;
 import cornerbook.app.bay.BayState.Stored;
@@ -8,16 +9,18 @@ import cornerbook.app.book.bay.BayNotes;
 import cornerbook.app.book.bay.Departure;
 import cornerbook.app.book.bay.ReadingAuthor;
 import cornerbook.app.book.bay.RivalReading;
-import cornerbook.app.book.work.StandingTicks;
 import cornerbook.app.book.bay.VisitInBay;
+import cornerbook.app.book.work.StandingTicks;
 import cornerbook.app.book.work.WorkTick;
 import cornerbook.app.desk.asked.Slot;
 import cornerbook.core.air.judge.AirToSet;
+import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.say.Amount;
 import cornerbook.core.tool.ShopTool;
 import cornerbook.words.Reader;
 import java.time.Instant;
@@ -31,6 +34,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Says what the book has of a visit. */
 final class BayStates {
+    private static final String KPA = "kPa";
+
     private BayStates() {}
 
     /**
@@ -59,18 +64,39 @@ final class BayStates {
                 notes.departure().map(BayStates::departed).orElse(null));
     }
 
-    private static Map<Corner, Map<String, String>> air(Visit visit, Map<Axle, Double> placardsKpa) {
-        var air = new EnumMap<Corner, Map<String, String>>(Corner.class);
+    private static Map<Corner, Map<String, Map<String, Air>>> air(Visit visit, Map<Axle, Double> placardsKpa) {
+        var air = new EnumMap<Corner, Map<String, Map<String, Air>>>(Corner.class);
         for (var corner : Corner.values()) {
             double placardKpa = Objects.requireNonNull(placardsKpa.get(corner.axle()), corner::name);
-            air.put(corner, BayUnits.saidToAll(Reader.DEFAULT.say(AirToSet.of(placardKpa, visit).sentence())));
+            var toSet = AirToSet.of(placardKpa, visit);
+            var see = new BaySaid.AirToSee(Amount.of(toSet.gaugeKpa(), KPA));
+            var from = from(toSet, visit);
+            air.put(corner, BayReader.forAll(bay -> new Air(bay.say(see), bay.say(from))));
         }
         return air;
     }
 
+    private static BaySaid.AirFrom from(AirToSet air, Visit visit) {
+        var readings = new StandingReadings(visit);
+        double offsetKpa = air.gaugeKpa() - air.trueKpa();
+        var offset = Amount.of(Math.abs(offsetKpa), KPA);
+        return new BaySaid.AirFrom(
+                Amount.of(air.placardKpa(), KPA),
+                air.warmed() ? celsius(readings, Measure.OUTSIDE_TEMPERATURE) : null,
+                air.warmed() ? celsius(readings, Measure.TYRE_TEMPERATURE) : null,
+                offsetKpa > 0 ? offset : null,
+                offsetKpa < 0 ? offset : null);
+    }
+
+    private static @Nullable Amount celsius(StandingReadings readings, Measure measure) {
+        return readings.ofVehicle(measure)
+                .map(reading -> Amount.of(reading.value(), measure.unit()))
+                .orElse(null);
+    }
+
     private static Stored stored(Reading reading, @Nullable ReadingAuthor author) {
         return new Stored(
-                reading.id(), shown(reading), BayUnits.shownToAll(reading), author == null ? null : author.person());
+                reading.id(), written(reading), BayReader.shownToAll(reading), author == null ? null : author.person());
     }
 
     private static Map<String, Ticked> ticks(BayNotes notes, Visit visit) {
@@ -86,22 +112,17 @@ final class BayStates {
         return new Rival(
                 rival.reading().id(),
                 key,
-                shown(rival.reading()),
+                written(rival.reading()),
                 rival.person(),
-                other == null ? "–" : other.written());
+                other == null ? null : other.written());
     }
 
     private static Departed departed(Departure departure) {
-        return new Departed(
-                departure.person(),
-                departure.madeAt().toString(),
-                departure.reasons().stream()
-                        .map(reason -> reason.sentence() + " " + reason.reason())
-                        .toList());
+        return new Departed(departure.person(), departure.madeAt().toString(), departure.reasons());
     }
 
-    /** As the field shows it. */
-    static String shown(Reading reading) {
+    /** As the person wrote it, or by the name of the word that was chosen. */
+    static String written(Reading reading) {
         var scale = reading.measure().scale();
         return scale == null ? reading.asWritten() : scale.wordOf(reading.value());
     }

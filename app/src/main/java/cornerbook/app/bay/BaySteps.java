@@ -1,7 +1,5 @@
 package cornerbook.app.bay;
 
-import cornerbook.app.request.Told;
-
 import cornerbook.app.bay.BaySheet.Group;
 import cornerbook.app.bay.BaySheet.Kind;
 import cornerbook.app.bay.BaySheet.Step;
@@ -9,15 +7,17 @@ import cornerbook.app.bay.BaySheet.Tick;
 import cornerbook.app.desk.asked.BrakeGroups;
 import cornerbook.app.desk.asked.Slot;
 import cornerbook.app.desk.asked.VisitSlots;
-import cornerbook.app.desk.Words;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.CornerName;
 import cornerbook.core.tool.ShopTool;
 import cornerbook.core.torque.TighteningOrder;
+import cornerbook.words.Labels;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -27,15 +27,6 @@ import java.util.stream.Stream;
  * of them.
  */
 final class BaySteps {
-    private static final String LIFT =
-            "Lift only at the maker's points, never on the battery case; rock the car before you go under.";
-    private static final String HIGH_VOLTAGE =
-            "Damaged orange cable, dented pack or isolation warning: do not lift, call a high-voltage qualified person.";
-    private static final String BARE = "Clamping faces bare. Start every nut by hand.";
-    private static final String TORQUE =
-            "On the ground, in sequence; a wrench that clicks without moving has not measured.";
-    private static final String TWELVE_VOLT = "Let the car sleep first: awake, its converter holds the voltage up.";
-    private static final String COLD = "The placard is for cold tyres.";
     /** What the pressure to be set depends on. */
     private static final Measure[] TEMPERATURES = {Measure.TYRE_TEMPERATURE, Measure.OUTSIDE_TEMPERATURE};
 
@@ -43,6 +34,8 @@ final class BaySteps {
     private final VisitSlots slots;
     private final BrakeGroups brakes;
     private final FieldMaker fields;
+    private final BayReader bay;
+    private final Labels words;
 
     /**
      * The steps of a visit.
@@ -54,6 +47,8 @@ final class BaySteps {
         this.slots = slots;
         this.brakes = new BrakeGroups(vehicle);
         this.fields = fields;
+        this.bay = fields.bay();
+        this.words = bay.labels();
     }
 
     /** The steps at which a tool of that kind is in hand. */
@@ -70,116 +65,107 @@ final class BaySteps {
         steps.add(step(
                 "RECEIVE",
                 Kind.CAR,
-                "Receive",
-                List.of(COLD),
-                group(corners(slots::arrived).filter(only(Measure.PRESSURE_FOUND)), false),
-                new Tick(Ticks.RECEIVED, "Damage and warning lights looked at, locking key found")));
-        steps.add(new Step(
+                said("cold"),
+                List.of(group(corners(slots::arrived).filter(only(Measure.PRESSURE_FOUND)), false)),
+                Ticks.RECEIVED));
+        steps.add(step(
                 "LIFT",
                 Kind.FIELDS,
-                "Lift",
-                null,
-                vehicle.electric() ? List.of(LIFT, HIGH_VOLTAGE) : List.of(LIFT),
-                brakes.before().stream().map(this::group).toList(),
-                List.of(new Tick(Ticks.ROCKED, "Rocked on the arms, and it stands"))));
+                vehicle.electric() ? said("lift-points", "high-voltage") : said("lift-points"),
+                groups(brakes.before()),
+                Ticks.ROCKED));
         for (var corner : Corner.values()) {
             steps.add(new Step(
                     "BRAKE." + corner,
                     Kind.FIELDS,
-                    "Brake " + Words.corner(corner),
+                    bay.say(new BaySaid.BrakeOf(new CornerName(corner))),
+                    bay.say(new BaySaid.BrakeAt(corner)),
                     corner,
                     List.of(),
-                    brakes.at(corner).stream().map(this::group).toList(),
+                    groups(brakes.at(corner)),
                     List.of()));
         }
-        steps.add(new Step(
-                "PEDAL",
-                Kind.FIELDS,
-                "Pedal, parking brake, fluid",
-                null,
-                List.of(),
-                brakes.after().stream().map(this::group).toList(),
-                List.of()));
+        steps.add(step("PEDAL", Kind.FIELDS, List.of(), groups(brakes.after())));
         steps.add(step(
                 "OFF",
                 Kind.CAR,
-                "Wheels off",
                 List.of(),
-                group(corners(slots::arrived).filter(not(Measure.PRESSURE_FOUND)), false)));
+                List.of(group(corners(slots::arrived).filter(not(Measure.PRESSURE_FOUND)), false))));
         steps.add(step(
                 "ON",
                 Kind.WHEELS,
-                "Wheels on",
-                List.of(BARE),
-                group(
+                said("bare-faces"),
+                List.of(group(
                         corners(slots::leaving)
                                 .filter(not(
                                         Measure.PRESSURE_SET,
                                         Measure.SENSOR_PRESSURE,
                                         Measure.SENSOR_TEMPERATURE,
                                         Measure.WHEEL_TORQUE)),
-                        true)));
-        steps.add(new Step(
+                        true))));
+        steps.add(step(
                 "PRESSURE",
                 Kind.CAR,
-                "Pressures",
-                null,
-                List.of(COLD),
+                said("cold"),
                 List.of(
                         group(slots.batteryAndTyres().stream().filter(only(TEMPERATURES)), false),
                         group(corners(slots::leaving).filter(only(Measure.PRESSURE_SET)), true),
                         group(
                                 corners(slots::leaving)
                                         .filter(only(Measure.SENSOR_PRESSURE, Measure.SENSOR_TEMPERATURE)),
-                                true)),
-                List.of()));
+                                true))));
         steps.add(step(
                 "TORQUE",
                 Kind.TORQUE,
-                "Torque on the ground",
                 Stream.concat(
-                                Stream.of(TORQUE),
-                                TighteningOrder.of(vehicle.fastener().count()).cautions().stream().map(Told::say))
-                        .map(fields.units()::sentence)
+                                said("in-sequence").stream(),
+                                TighteningOrder.of(vehicle.fastener().count()).cautions().stream()
+                                        .map(bay::say))
                         .toList(),
-                group(corners(slots::leaving).filter(only(Measure.WHEEL_TORQUE)), true),
-                new Tick(Ticks.SECOND_CHECK, "A second person has checked all four")));
+                List.of(group(corners(slots::leaving).filter(only(Measure.WHEEL_TORQUE)), true)),
+                Ticks.SECOND_CHECK));
         steps.add(step(
                 "BATTERY",
                 Kind.FIELDS,
-                "12 V battery",
-                List.of(TWELVE_VOLT),
-                group(slots.batteryAndTyres().stream().filter(not(TEMPERATURES)), false)));
-        steps.add(new Step(
-                "BURNISH",
-                Kind.FIELDS,
-                "Burnish drive",
-                null,
-                List.of(),
-                List.of(),
-                List.of(new Tick(Ticks.BURNISHED, "Burnished, and the brakes pull straight"))));
-        steps.add(new Step("DEPART", Kind.DEPART, "Hand over", null, List.of(), List.of(), List.of()));
+                said("twelve-volt"),
+                List.of(group(slots.batteryAndTyres().stream().filter(not(TEMPERATURES)), false))));
+        steps.add(step("BURNISH", Kind.FIELDS, List.of(), List.of(), Ticks.BURNISHED));
+        steps.add(step("DEPART", Kind.DEPART, List.of(), List.of()));
         return List.copyOf(steps);
     }
 
-    private static Step step(String id, Kind kind, String title, List<String> cautions, Group group, Tick... ticks) {
-        return new Step(id, kind, title, null, cautions, List.of(group), List.of(ticks));
+    private Step step(String id, Kind kind, List<String> cautions, List<Group> groups, String... ticks) {
+        var label = id.toLowerCase(Locale.ROOT);
+        return new Step(
+                id,
+                kind,
+                words.of("step-" + label),
+                words.of("tab-" + label),
+                null,
+                cautions,
+                groups,
+                Arrays.stream(ticks)
+                        .map(tick -> new Tick(tick, words.of("tick", "tick", tick)))
+                        .toList());
     }
 
-    private List<String> said(List<String> sentences) {
-        return sentences.stream().map(fields.units()::sentence).toList();
+    private List<String> said(String... labels) {
+        return Arrays.stream(labels).map(words::of).toList();
     }
 
-    private Group group(BrakeGroups.Step step) {
-        var hints = new ArrayList<>(step.hints());
-        if (!step.note().isEmpty()) {
-            hints.addFirst(step.note());
-        }
+    private List<Group> groups(List<BrakeGroups.Step> steps) {
+        return steps.stream().map(this::group).toList();
+    }
+
+    private Group group(BrakeGroups.Step work) {
+        var step = work.step();
+        var lubricants = step.lubricants().stream()
+                .map(each -> bay.reader().begin(new BaySaid.Lubricate(each.place(), each.kind(), each.reason())));
         return new Group(
-                Told.say(step.step().title()),
-                said(hints),
-                step.slots().stream().map(slot -> fields.make(slot, false)).toList(),
-                step.step().rare());
+                bay.say(step.title()),
+                Stream.concat(bay.say(step.cautions()).stream(), lubricants).toList(),
+                work.slots().stream().map(slot -> fields.make(slot, false)).toList(),
+                step.rare());
     }
 
     private Group group(Stream<Slot> shown, boolean goesOn) {

@@ -1,6 +1,8 @@
 package cornerbook.app.bay;
 
+import cornerbook.app.bay.BaySaid.Wanted;
 import cornerbook.app.text.PlainText;
+import cornerbook.core.say.Said;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.Arrays;
@@ -25,11 +27,11 @@ record Entry(JsonNode node, String where) {
 
     /** Born at the tablet. */
     String id() {
-        return read("id", "an identity as a UUID", text -> UUID.fromString(text).toString());
+        return read("id", Wanted.IDENTITY, text -> UUID.fromString(text).toString());
     }
 
     Instant madeAt() {
-        return read("at", "a time as 2026-11-25T10:00:00Z", Instant::parse);
+        return read("at", Wanted.MOMENT, Instant::parse);
     }
 
     String person() {
@@ -38,7 +40,7 @@ record Entry(JsonNode node, String where) {
 
     /** A text that is there and not blank. */
     String text(String name) {
-        return read(name, "words, up to " + LONGEST, text -> text);
+        return read(name, new BaySaid.Line(LONGEST), text -> text);
     }
 
     @Nullable
@@ -50,7 +52,7 @@ record Entry(JsonNode node, String where) {
     List<String> texts(String name) {
         var list = node.path(name);
         if (!list.isMissingNode() && (!list.isArray() || list.size() > MOST_TEXTS)) {
-            throw refused(name, "a list of up to %d words".formatted(MOST_TEXTS));
+            throw refused(name, new BaySaid.Lines(MOST_TEXTS));
         }
         return IntStream.range(0, list.size())
                 .mapToObj(i -> new Entry(list, where + "/" + name).text(i))
@@ -58,7 +60,7 @@ record Entry(JsonNode node, String where) {
     }
 
     private String text(int place) {
-        return read(node.path(place), String.valueOf(place), "words, up to " + LONGEST, text -> text);
+        return read(node.path(place), String.valueOf(place), new BaySaid.Line(LONGEST), text -> text);
     }
 
     /** A text that may be empty. */
@@ -68,7 +70,7 @@ record Entry(JsonNode node, String where) {
 
     boolean flag(String name) {
         if (!node.path(name).isBoolean()) {
-            throw refused(name, "true or false");
+            throw refused(name, Wanted.FLAG);
         }
         return node.path(name).booleanValue();
     }
@@ -78,7 +80,7 @@ record Entry(JsonNode node, String where) {
                 .map(Enum::name)
                 .reduce((one, other) -> one + ", " + other)
                 .orElse("");
-        return read(name, "one of " + all, text -> Enum.valueOf(words, text));
+        return read(name, new BaySaid.OneOf(all), text -> Enum.valueOf(words, text));
     }
 
     @Nullable
@@ -89,27 +91,24 @@ record Entry(JsonNode node, String where) {
     /** Another object inside. */
     Entry child(String name) {
         if (!node.path(name).isObject()) {
-            throw refused(name, "an object");
+            throw refused(name, Wanted.OBJECT);
         }
         return new Entry(node.path(name), where + "/" + name);
     }
 
-    RefusedEntry refused(String name, String expected) {
-        return new RefusedEntry(
-                where + "/" + name,
-                "The %s is missing or not understood, expected %s.".formatted(name.toLowerCase(Locale.ROOT), expected));
+    RefusedEntry refused(String name, Said expected) {
+        return new RefusedEntry(where + "/" + name, new BaySaid.NotUnderstood(name.toLowerCase(Locale.ROOT), expected));
     }
 
-    private <T> T read(String name, String expected, Function<String, T> parse) {
+    private <T> T read(String name, Said expected, Function<String, T> parse) {
         return read(node.path(name), name, expected, parse);
     }
 
-    private <T> T read(JsonNode part, String name, String expected, Function<String, T> parse) {
+    private <T> T read(JsonNode part, String name, Said expected, Function<String, T> parse) {
         var text = part.isString() ? part.stringValue().strip() : "";
         PlainText.findUnfit(text).ifPresent(unfit -> {
             throw new RefusedEntry(
-                    where + "/" + name,
-                    "In the %s stands %s, expected text of one line.".formatted(name.toLowerCase(Locale.ROOT), unfit));
+                    where + "/" + name, new BaySaid.UnfitText(name.toLowerCase(Locale.ROOT), Said.verbatim(unfit)));
         });
         if (text.isEmpty() || text.length() > LONGEST) {
             throw refused(name, expected);

@@ -1,6 +1,7 @@
 package cornerbook.app.bay;
 
 import cornerbook.app.request.Told;
+import cornerbook.app.bay.BaySaid.ChangeReason;
 import cornerbook.app.book.bay.BayLedger;
 import cornerbook.app.book.bay.Departure;
 import cornerbook.app.book.store.Arrival;
@@ -14,13 +15,15 @@ import cornerbook.core.car.Reading;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
 import cornerbook.core.tool.ShopTool;
 import cornerbook.core.tread.judge.StoredWheelCheck.Identity;
 import cornerbook.core.tyre.Tin;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -31,7 +34,7 @@ final class EntryIntake {
     /** Common practice, no source. */
     private static final Duration CLOCKS_DIFFER = Duration.ofMinutes(2);
 
-    private static final String CORRECTED = "Changed on the tablet.";
+    private static final String KINDS = "reading, tick, answer, photo choice, tool, leaving, departure";
 
     private final Desk desk;
     private final BayLedger ledger;
@@ -60,7 +63,7 @@ final class EntryIntake {
      */
     List<EntryAnswer> take(JsonNode batch) {
         if (!batch.path("entries").isArray()) {
-            throw new RefusedEntry("/entries", "The entries are missing, expected a list.");
+            throw new RefusedEntry("/entries", BaySaid.Unreadable.NO_LIST);
         }
         var answers = new ArrayList<EntryAnswer>();
         for (var node : batch.path("entries")) {
@@ -77,19 +80,16 @@ final class EntryIntake {
             changed |= arrival != Arrival.ALREADY;
             return EntryAnswer.of(id, arrival);
         } catch (RefusedEntry e) {
-            return EntryAnswer.refused(id, String.valueOf(e.getMessage()), e.pointer());
+            return EntryAnswer.refused(id, e.said(), e.pointer());
         } catch (BookException e) {
             if (e.isFailure()) {
                 throw e;
             }
-            return EntryAnswer.refused(id, Typed.sentence(Told.say(e.said())), entry.where());
+            return EntryAnswer.refused(id, e.said(), entry.where());
         } catch (RuntimeException e) {
             // Each in its own fence: one that this program cannot take keeps no other back.
             var fault = Faults.note("taking an entry of visit " + visitId, e);
-            return EntryAnswer.refused(
-                    id,
-                    "The program made a mistake with this entry and did not store it (fault %s).".formatted(fault),
-                    entry.where());
+            return EntryAnswer.refused(id, new BaySaid.EntryFault(fault), entry.where());
         }
     }
 
@@ -100,10 +100,7 @@ final class EntryIntake {
      */
     static void refuseFuture(Instant madeAt, Instant now, String pointer) {
         if (madeAt.isAfter(now.plus(CLOCKS_DIFFER))) {
-            throw new RefusedEntry(
-                    pointer,
-                    "The time %s lies ahead of this machine's %s; set the tablet's clock right."
-                            .formatted(madeAt, now.truncatedTo(ChronoUnit.SECONDS)));
+            throw new RefusedEntry(pointer, new BaySaid.TimeAhead(madeAt, now));
         }
     }
 
@@ -134,7 +131,7 @@ final class EntryIntake {
                         .chooseTool(entry.id(), visitId, entry.word("tool", ShopTool.Kind.class), entry.mark("toolId"));
             case "leaving" -> leave(entry);
             case "departure" -> ledger.addDeparture(visitId, departure(entry));
-            default -> throw entry.refused("kind", "reading, tick, answer, photo choice, tool, leaving or departure");
+            default -> throw entry.refused("kind", new BaySaid.OneOf(KINDS));
         };
     }
 
@@ -142,7 +139,6 @@ final class EntryIntake {
         var measure = entry.word("measure", Measure.class);
         var text = entry.text("written");
         var shown = entry.optionalText("shown");
-        var reason = entry.optionalText("reason");
         try {
             return new Reading(
                     entry.id(),
@@ -153,21 +149,33 @@ final class EntryIntake {
                     Typed.valueOf(measure, text),
                     Typed.withUnit(text, measure),
                     shown,
-                    shown == null ? null : reason == null ? CORRECTED : reason);
+                    shown == null ? null : reason(entry));
         } catch (IllegalArgumentException e) {
-            throw new RefusedEntry(entry.where() + "/written", Typed.sentence(e));
+            throw new RefusedEntry(entry.where() + "/written", Refused.said(e));
         }
+    }
+
+    /** As the tablet names it, in words of the language of who said so: the book keeps what a person says. */
+    private static String reason(Entry entry) {
+        var said = entry.optionalText("reason");
+        return said == null
+                ? Told.say(ChangeReason.NOT_SAID)
+                : Arrays.stream(ChangeReason.values())
+                        .filter(known -> known.name().equals(said))
+                        .findFirst()
+                        .map(Told::say)
+                        .orElse(said);
     }
 
     private WorkTick tick(Entry entry) {
         var key = entry.text("tick");
         var car = desk.getHistoryOfVisit(visitId);
         if (!Ticks.of(car.vehicle()).contains(key)) {
-            throw entry.refused("tick", "a step of this car");
+            throw entry.refused("tick", BaySaid.Wanted.STEP);
         }
         var wheel = key.startsWith(WorkTick.FASTENER) ? entry.optionalText("wheel") : null;
         if (wheel != null && car.findWheel(wheel).isEmpty()) {
-            throw entry.refused("wheel", "a wheel of this car");
+            throw entry.refused("wheel", BaySaid.Wanted.WHEEL);
         }
         return new WorkTick(
                 entry.id(), key, wheel, entry.flag("done"), true, entry.texts("seen"), entry.person(), entry.madeAt());
@@ -190,8 +198,7 @@ final class EntryIntake {
                 identities.add(new Identity(
                         tag, code == null ? null : Tin.parse(code).symbols(), entry.optionalText("sensor." + corner)));
             } catch (IllegalArgumentException e) {
-                throw new RefusedEntry(
-                        entry.where() + "/dateCode." + corner, Typed.sentence(e));
+                throw new RefusedEntry(entry.where() + "/dateCode." + corner, Refused.said(e));
             }
         });
         desk.book().recordLeaving(visitId, wheels, identities);
@@ -218,13 +225,12 @@ final class EntryIntake {
         var open =
                 OpenCautions.of(visit, ledger.read(visitId), desk.book().rules().asksSecondCheck());
         for (var caution : open) {
-            var reason = reasons.optionalText(caution.key());
+            var key = caution.of().key();
+            var reason = reasons.optionalText(key);
             if (reason == null) {
-                throw new RefusedEntry(
-                        reasons.where() + "/" + caution.key(),
-                        caution.sentence() + " Close it, or say why the car leaves all the same.");
+                throw new RefusedEntry(reasons.where() + "/" + key, new BaySaid.StillOpen(caution.of()));
             }
-            given.add(new Departure.Reason(caution.key(), caution.sentence(), reason));
+            given.add(new Departure.Reason(key, Told.say(caution.of()), reason));
         }
         return new Departure(entry.id(), entry.person(), entry.madeAt(), given);
     }

@@ -8,15 +8,19 @@ import cornerbook.app.desk.Words;
 import cornerbook.app.request.Told;
 import cornerbook.core.brake.judge.ThicknessPrediction;
 import cornerbook.core.car.Measure;
+import cornerbook.core.car.MeasureAt;
 import cornerbook.core.car.Visit;
+import cornerbook.core.say.Said;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** Makes fields of places for readings, with what was read there at the visits before and what is expected there now. */
 final class FieldMaker {
     private final List<Visit> before;
     private final List<ThicknessPrediction> predictions;
-    private final BayUnits units;
+    private final BayReader bay;
 
     /**
      * Of a car.
@@ -24,19 +28,18 @@ final class FieldMaker {
      * @param before its visits before this one, earliest first
      * @param predictions of its pads and discs
      */
-    FieldMaker(List<Visit> before, List<ThicknessPrediction> predictions, BayUnits units) {
+    FieldMaker(List<Visit> before, List<ThicknessPrediction> predictions, BayReader bay) {
         this.before = List.copyOf(before);
         this.predictions = List.copyOf(predictions);
-        this.units = units;
+        this.bay = bay;
     }
 
-    BayUnits units() {
-        return units;
+    BayReader bay() {
+        return bay;
     }
 
     Field make(Slot slot, boolean goesOn) {
         var measure = slot.measure();
-        var scale = measure.scale();
         boolean ofWheel = measure.carrier() == Measure.Carrier.WHEEL;
         return new Field(
                 measure,
@@ -45,21 +48,33 @@ final class FieldMaker {
                 ofWheel,
                 goesOn,
                 measure == Measure.TREAD_DEPTH || measure == Measure.PRESSURE_FOUND,
-                units.sentence(Words.measure(measure, slot.spot())),
-                units.entry().label(measure),
-                units.entry().suffix(measure),
-                scale == null ? List.of() : scale.words(),
+                bay.say(new MeasureAt(measure, slot.spot())),
+                shortLabel(slot),
+                bay.unit(measure),
+                bay.entry().suffix(measure),
+                bay.choices(measure),
                 measure.mayBePoints(),
-                units.entry().number(measure.lowest(), measure),
-                units.entry().number(measure.highest(), measure),
+                bay.entry().number(measure.lowest(), measure),
+                bay.entry().number(measure.highest(), measure),
                 ofWheel ? null : findLast(slot).orElse(null),
                 findExpected(slot).orElse(null));
+    }
+
+    /** At the corners of the car several fields share a narrow space. */
+    private @Nullable String shortLabel(Slot slot) {
+        var words = bay.labels();
+        return switch (slot.measure()) {
+            case TREAD_DEPTH -> words.of("groove", "spot", Objects.requireNonNull(slot.spot()));
+            case SENSOR_PRESSURE -> words.of("sensor-pressure");
+            case SENSOR_TEMPERATURE -> words.of("sensor-temperature");
+            default -> null;
+        };
     }
 
     /** The last reading of a place before this visit. */
     private Optional<Last> findLast(Slot slot) {
         return before.reversed().stream()
-                .flatMap(visit -> slot.findIn(visit).map(reading -> units.last(reading, visit)).stream())
+                .flatMap(visit -> slot.findIn(visit).map(reading -> bay.last(reading, visit)).stream())
                 .findFirst();
     }
 
@@ -69,7 +84,7 @@ final class FieldMaker {
                         && each.corner() == slot.corner()
                         && each.side() == slot.spot())
                 .findFirst()
-                .map(each ->
-                        units.expected(each.measure(), each.expectedMm().mean(), each.credibleWithinMm(), Told.say(each.asks())));
+                .map(each -> bay.expected(
+                        each.measure(), each.expectedMm().mean(), each.credibleWithinMm(), each.asks()));
     }
 }

@@ -23,7 +23,7 @@ record KnownPeople(Optional<List<String>> typedPin) {
      */
     void require(String person, String pointer) {
         if (!typedPin.map(known -> known.contains(person)).orElse(true)) {
-            throw new RefusedEntry(pointer, "%s has not typed the PIN on this tablet.".formatted(person));
+            throw new RefusedEntry(pointer, new BaySaid.PinNotTyped(person));
         }
     }
 }

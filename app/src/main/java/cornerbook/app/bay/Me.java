@@ -26,9 +26,13 @@ record Me(
         Map<String, Chosen> chosenBy) {
 
     /** Each by its name in addresses. */
-    record Chosen(String units, String look, String walk) {
+    record Chosen(String units, String look, String walk, String language) {
         static Chosen of(Preferences preferences) {
-            return new Chosen(preferences.units().word(), preferences.look().word(), preferences.walkWords());
+            return new Chosen(
+                    preferences.units().word(),
+                    preferences.look().word(),
+                    preferences.walkWords(),
+                    preferences.language().tag());
         }
     }
 

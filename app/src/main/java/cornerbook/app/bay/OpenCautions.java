@@ -1,7 +1,8 @@
 package cornerbook.app.bay;
 
-import cornerbook.app.bay.BaySheet.Caution;
 import cornerbook.app.book.bay.BayNotes;
+import cornerbook.app.book.bay.OpenCaution;
+import cornerbook.app.book.bay.OpenCaution.Kind;
 import cornerbook.app.book.bay.ReadingAuthor;
 import cornerbook.app.book.work.StandingTicks;
 import cornerbook.app.book.work.WorkTick;
@@ -20,6 +21,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** What must be closed before a car leaves, or have a reason. Common practice, no source. */
 final class OpenCautions {
@@ -41,6 +43,22 @@ final class OpenCautions {
     private OpenCautions() {}
 
     /**
+     * A caution of the work.
+     *
+     * @param openedBy any of these opens it: a reading by its field key up to the corner, or WHEELS_ON
+     * @param closedBy the reading that closes it, the same way
+     */
+    record Caution(OpenCaution of, List<String> openedBy, String closedBy) {
+        Caution {
+            openedBy = List.copyOf(openedBy);
+        }
+
+        private Caution(Kind kind, @Nullable Corner corner, List<String> openedBy, String closedBy) {
+            this(new OpenCaution(kind, corner), openedBy, closedBy);
+        }
+    }
+
+    /**
      * Every caution, open or not.
      *
      * @param secondCheck whether the shop asks a second person to check the torque
@@ -48,44 +66,37 @@ final class OpenCautions {
     static List<Caution> all(boolean secondCheck) {
         var cautions = new ArrayList<Caution>();
         cautions.add(new Caution(
-                "SERVICE_MODE",
-                "The parking brake is still in service mode.",
-                List.of(Measure.PARKING_BRAKE_IN_SERVICE_MODE + "."),
-                Measure.PARKING_BRAKE_CYCLED + "."));
+                Kind.SERVICE_MODE,
+                null,
+                List.of(place(Measure.PARKING_BRAKE_IN_SERVICE_MODE, null)),
+                place(Measure.PARKING_BRAKE_CYCLED, null)));
         for (var corner : Corner.values()) {
             cautions.add(new Caution(
-                    "CALIPER." + corner,
-                    "The caliper at %s is not closed.".formatted(corner),
-                    CALIPER_OFF.stream().map(measure -> measure + "." + corner).toList(),
-                    Measure.CALIPER_CLOSED + "." + corner));
+                    Kind.CALIPER, corner, at(CALIPER_OFF, corner).toList(), place(Measure.CALIPER_CLOSED, corner)));
             cautions.add(new Caution(
-                    "BRACKET." + corner,
-                    "The bracket bolts at %s are not torqued.".formatted(corner),
-                    List.of(Measure.DISC_REPLACED + "." + corner),
-                    Measure.BRACKET_BOLTS_TORQUED + "." + corner));
+                    Kind.BRACKET,
+                    corner,
+                    List.of(place(Measure.DISC_REPLACED, corner)),
+                    place(Measure.BRACKET_BOLTS_TORQUED, corner)));
         }
         cautions.add(new Caution(
-                "PEDAL",
-                "The pedal was not pumped.",
+                Kind.PEDAL,
+                null,
                 Arrays.stream(Corner.values())
-                        .flatMap(corner -> CALIPER_OFF.stream().map(measure -> measure + "." + corner))
+                        .flatMap(corner -> at(CALIPER_OFF, corner))
                         .toList(),
-                Measure.PEDAL_PUMPED + "."));
+                place(Measure.PEDAL_PUMPED, null)));
         for (var corner : Corner.values()) {
-            cautions.add(new Caution(
-                    "TORQUE." + corner,
-                    "The wheel at %s is not torqued.".formatted(corner),
-                    List.of(WHEELS_ON),
-                    TIGHT + corner));
+            cautions.add(new Caution(Kind.TORQUE, corner, List.of(WHEELS_ON), TIGHT + corner));
         }
         if (secondCheck) {
-            cautions.add(new Caution(
-                    Ticks.SECOND_CHECK,
-                    "Nobody but the one who tightened has checked the torque.",
-                    List.of(WHEELS_ON),
-                    Ticks.SECOND_CHECK));
+            cautions.add(new Caution(Kind.SECOND_CHECK, null, List.of(WHEELS_ON), Ticks.SECOND_CHECK));
         }
         return List.copyOf(cautions);
+    }
+
+    private static Stream<String> at(List<Measure> measures, Corner corner) {
+        return measures.stream().map(measure -> place(measure, corner));
     }
 
     /** Those that are open by what the book has. */
@@ -158,6 +169,10 @@ final class OpenCautions {
     }
 
     private static String place(Reading reading) {
-        return reading.measure() + "." + (reading.corner() == null ? "" : reading.corner());
+        return place(reading.measure(), reading.corner());
+    }
+
+    private static String place(Measure measure, @Nullable Corner corner) {
+        return measure.name() + "." + (corner == null ? "" : corner.name());
     }
 }

@@ -10,6 +10,8 @@ import cornerbook.app.photo.PhotoIntake;
 import cornerbook.app.request.PageException;
 import cornerbook.app.request.RequestBody;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
 import io.helidon.http.HeaderNames;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
@@ -37,11 +39,12 @@ final class PhotoHandler {
             watch.tell(visitId);
             BayHandler.send(response, 200, EntryAnswer.of(photo.id(), arrival));
         } catch (PageException e) {
-            BayHandler.send(response, e.status(), EntryAnswer.refused("", Told.say(e.said()), ""));
+            BayHandler.send(
+                    response, e.status(), EntryAnswer.refused("", e.said(), ""));
         } catch (RefusedEntry e) {
-            BayHandler.send(response, 422, EntryAnswer.refused("", String.valueOf(e.getMessage()), e.pointer()));
+            BayHandler.send(response, 422, EntryAnswer.refused("", e.said(), e.pointer()));
         } catch (IllegalArgumentException e) {
-            BayHandler.send(response, 422, EntryAnswer.refused("", Told.say(Saying.of(e)), ""));
+            BayHandler.send(response, 422, EntryAnswer.refused("", Refused.said(e), ""));
         }
     }
 

@@ -18,22 +18,27 @@ final class Assets {
             "b612-400.woff2",
             "b612-700.woff2",
             "bay-aside.mjs",
+            ModuleWords.NAME,
             "bay-clock.mjs",
             "bay-depart.mjs",
             "bay-dom.mjs",
             "bay-field.mjs",
             "bay-gauge.mjs",
+            "bay-message.mjs",
             "bay-outbox.mjs",
             "bay-panel.mjs",
             "bay-person.mjs",
             "bay-photo.mjs",
             "bay-scan.mjs",
             "bay-sheet.mjs",
+            "bay-steps.mjs",
             "bay-store.mjs",
             "bay-tools.mjs",
             "bay-torque.mjs",
             "bay-visit.mjs",
             "bay-wheels.mjs",
+            "bay-words.mjs",
+            "bay-written.mjs",
             "bay.css",
             "bay.mjs",
             "cornerbook.css",
@@ -59,7 +64,7 @@ final class Assets {
         try {
             var digest = MessageDigest.getInstance("SHA-256");
             for (var name : NAMES) {
-                var content = read(name);
+                var content = name.equals(ModuleWords.NAME) ? ModuleWords.module() : read(name);
                 digest.update(content);
                 assets.put(name, new Asset(typeOf(name), content, isPacked(name) ? new byte[0] : pack(content)));
             }

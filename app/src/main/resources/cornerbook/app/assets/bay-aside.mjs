@@ -1,22 +1,22 @@
 // What the book did not take, of whichever visit: with its reason, and what can be done with it. Nothing typed goes by itself.
-import { h } from "./bay-dom.mjs";
-import { chosen } from "./bay-person.mjs";
-import { all } from "./bay-store.mjs";
-import { fieldsOf, isBare, note, Visit, withUnit } from "./bay-visit.mjs";
+import { h, note } from "./bay-dom.mjs";
+import { fieldsOf } from "./bay-steps.mjs";
+import { sheetOf, Visit } from "./bay-visit.mjs";
+import { cornerName, moment, say, told } from "./bay-words.mjs";
+import { inWords, isBare, withUnit } from "./bay-written.mjs";
 
 const ANSWER_MS = 3_000;
 const MOVABLE = ["reading", "tick", "photo"];
-const KINDS = { leaving: "wheels on", departure: "the car leaves", answer: "which of two readings counts", tool: "tool", "photo choice": "what a photo belongs to", photo: "photo" };
 
 /** The button of the bar; it is there as long as something is. */
 export function showAside(button, outbox) {
   const { refused, notes } = outbox;
   button.hidden = refused.length + notes.length === 0;
-  button.textContent = refused.length > 0 ? `${refused.length} not taken` : "Notes";
+  button.textContent = say("not-taken", { n: refused.length });
 }
 
 export async function openAside(outbox) {
-  const kept = new Map((await all("sheets")).filter((each) => each.sheets).map((each) => [each.visit, each.sheets[chosen().units]]));
+  const kept = new Map((await outbox.store.all("sheets")).filter((each) => sheetOf(each.sheets)).map((each) => [each.visit, sheetOf(each.sheets)]));
   const today = await fetch("/bay/today.json", { signal: AbortSignal.timeout(ANSWER_MS) }).then((answer) => answer.json()).catch(() => [...kept.keys()]);
   const targets = [...kept].filter(([visit]) => today.includes(visit));
   const dialog = h("dialog", { className: "panel" });
@@ -28,9 +28,9 @@ export async function openAside(outbox) {
       return;
     }
     dialog.replaceChildren(
-      h("div", { className: "head" }, h("h2", { id: "aside-title" }, "Not in the book"), h("button", { type: "button", id: "aside-close", className: "quiet", onclick: () => dialog.close() }, "Close")),
+      h("div", { className: "head" }, h("h2", { id: "aside-title" }, say("not-in-book")), h("button", { type: "button", id: "aside-close", className: "quiet", onclick: () => dialog.close() }, say("close"))),
       ...refused.map((entry) => refusal(outbox, entry, kept, targets, show)),
-      ...(notes.length > 0 ? [h("h3", {}, "Notes on this tablet"), ...notes.map((entry) => noted(outbox, entry, show))] : []),
+      ...(notes.length > 0 ? [h("h3", {}, say("notes")), ...notes.map((entry) => noted(outbox, entry, kept.get(entry.visit), show))] : []),
     );
   };
   dialog.addEventListener("close", () => dialog.remove());
@@ -52,15 +52,15 @@ function refusal(outbox, entry, kept, targets, done) {
   const id = entry.id;
   const others = MOVABLE.includes(entry.kind) ? targets.filter(([visit]) => visit !== entry.visit) : [];
   return h("section", { className: "aside" },
-    h("h3", {}, inWords(entry, kept.get(entry.visit)), h("small", {}, ofVisit(entry, kept.get(entry.visit)))),
-    note("wrong", entry.refused),
-    entry.kind === "reading" ? h("label", { htmlFor: `value.${id}` }, "Another value") : null,
+    h("h3", {}, named(entry, kept.get(entry.visit)), h("small", {}, ofVisit(entry, kept.get(entry.visit)))),
+    note("wrong", told(entry.refused)),
+    entry.kind === "reading" ? h("label", { htmlFor: `value.${id}` }, say("another-value")) : null,
     entry.kind === "reading" ? retype(outbox, entry, kept.get(entry.visit), button) : null,
-    others.length > 0 ? h("label", { htmlFor: `visit.${id}` }, "Belongs to another visit") : null,
+    others.length > 0 ? h("label", { htmlFor: `visit.${id}` }, say("another-visit")) : null,
     others.length > 0 ? move(outbox, entry, others, button) : null,
     h("div", { className: "row" },
-      button("Try again", () => outbox.retry(entry)),
-      button("Keep as a note", () => outbox.amend(entry, { note: `${inWords(entry, kept.get(entry.visit))}, ${ofVisit(entry, kept.get(entry.visit))}, ${entry.person}, ${new Date(entry.at).toLocaleString()}` }))),
+      button(say("try-again"), () => outbox.retry(entry)),
+      button(say("keep-note"), () => outbox.amend(entry, { note: true }))),
     said);
 }
 
@@ -70,12 +70,12 @@ function retype(outbox, entry, sheet, button) {
     const field = sheet?.steps.flatMap(fieldsOf).find((each) => isAt(each, entry));
     const text = input.value.trim();
     if (text === "" || (!field && isBare(text))) {
-      return "Type the value with its unit.";
+      return say("with-unit");
     }
     const { visit, kind, key, person, measure, corner, spot, wheel, goesOn, shown, reason } = entry;
     await outbox.add({ visit, kind, key, person, measure, corner, spot, wheel, goesOn, shown, reason, written: field ? withUnit(field, text) : text }, entry);
   };
-  return h("div", { className: "row" }, input, button("Send", send));
+  return h("div", { className: "row" }, input, button(say("send"), send));
 }
 
 function move(outbox, entry, targets, button) {
@@ -85,7 +85,7 @@ function move(outbox, entry, targets, button) {
     await visit.load();
     const field = entry.kind === "reading" ? visit.sheet.steps.flatMap(fieldsOf).find((each) => isAt(each, entry) && visit.applies(each)) : undefined;
     if (entry.kind === "reading" && !field) {
-      return "That visit has no such place, or its wheels are not recorded yet.";
+      return say("no-such-place");
     }
     if (field) {
       await visit.enter(field, entry.written, undefined, entry.person);
@@ -96,34 +96,40 @@ function move(outbox, entry, targets, button) {
     }
     await outbox.drop(entry);
   };
-  return h("div", { className: "row" }, select, button("Move it there", go));
+  return h("div", { className: "row" }, select, button(say("move"), go));
 }
 
-function noted(outbox, entry, done) {
+function noted(outbox, entry, sheet, done) {
   const remove = async () => {
     await outbox.drop(entry);
     done();
   };
   return h("section", { className: "aside" },
-    h("textarea", { readOnly: true, rows: 2, "aria-label": "Note" , value: entry.note }),
+    h("textarea", { readOnly: true, rows: 2, "aria-label": say("note"), value: noteOf(entry, sheet) }),
     h("div", { className: "row" },
-      entry.blob ? h("a", { className: "button quiet", href: URL.createObjectURL(entry.blob), download: `${entry.id}.jpeg` }, "Save the photo") : null,
-      h("button", { type: "button", className: "quiet", onclick: remove }, "Delete")));
+      entry.blob ? h("a", { className: "button quiet", href: URL.createObjectURL(entry.blob), download: `${entry.id}.jpeg` }, say("save-photo")) : null,
+      h("button", { type: "button", className: "quiet", onclick: remove }, say("delete"))));
 }
 
 const isAt = (field, entry) => ["measure", "corner", "spot"].every((part) => (field[part] ?? "") === (entry[part] ?? "")) && Boolean(field.goesOn) === Boolean(entry.goesOn);
 
-const ofVisit = (entry, sheet) => (sheet ? `${sheet.car} ${sheet.plate}, ${sheet.day}` : `visit ${entry.visit}`);
+const ofVisit = (entry, sheet) => (sheet ? `${sheet.car} ${sheet.plate}, ${sheet.day}` : say("visit", { visit: entry.visit }));
 
-function inWords(entry, sheet) {
+/** As a person reads it; one that an older page kept is words already. */
+const noteOf = (entry, sheet) => (typeof entry.note === "string" ? entry.note : `${named(entry, sheet)}, ${ofVisit(entry, sheet)}, ${entry.person}, ${moment(entry.at)}`);
+
+function named(entry, sheet) {
+  const corner = entry.corner && cornerName(entry.corner);
   if (entry.kind === "reading") {
-    const label = sheet?.steps.flatMap(fieldsOf).find((field) => isAt(field, entry))?.label ?? [entry.measure, entry.spot].filter(Boolean).join(" ").toLowerCase().replaceAll("_", " ");
-    return `${[entry.corner, label].filter(Boolean).join(" ")}: ${entry.written}`;
+    const field = sheet?.steps.flatMap(fieldsOf).find((each) => isAt(each, entry));
+    const label = field?.label ?? [entry.measure, entry.spot].filter(Boolean).join(" ").toLowerCase().replaceAll("_", " ");
+    return say("reading", { place: [corner, label].filter(Boolean).join(" "), value: inWords(field, entry.written) });
   }
   if (entry.kind === "tick") {
-    const [, corner, number] = entry.tick.split(".");
+    const [, at, fastener] = entry.tick.split(".");
     const label = sheet?.steps.flatMap((step) => step.ticks).find((tick) => tick.key === entry.tick)?.label;
-    return `${label ?? (corner ? `${corner} fastener ${number}` : entry.tick.toLowerCase().replaceAll("_", " "))}: ${entry.done ? "ticked" : "taken back"}`;
+    const step = label ?? (at ? say("fastener-of", { corner: cornerName(at), number: fastener }) : entry.tick.toLowerCase().replaceAll("_", " "));
+    return say("ticked", { step, done: entry.done });
   }
-  return [entry.corner, KINDS[entry.kind]].filter(Boolean).join(" ");
+  return [corner, say("entry", { kind: entry.kind.replace(" ", "-") })].filter(Boolean).join(" ");
 }

@@ -1,9 +1,17 @@
 // Nothing leaves with an open caution unless a named person says why.
-import { h } from "./bay-dom.mjs";
+import { h, note } from "./bay-dom.mjs";
 import { person } from "./bay-person.mjs";
-import { note } from "./bay-visit.mjs";
+import { cornerName, listed, say, told } from "./bay-words.mjs";
 
 const NAMED = 4;
+
+/** A label inside a sentence. */
+const lower = (label) => label[0].toLowerCase() + label.slice(1);
+
+const missingWords = ({ field, tick, wheels }) => (wheels ? say(wheels) : tick ? lower(tick.label) : [field.corner && cornerName(field.corner), lower(field.label)].filter(Boolean).join(" "));
+
+/** What was left open; a caution that the sheet has no longer, as the book kept it. */
+const leftOpen = (visit, { caution, sentence, reason }) => ` ${visit.sheet.cautions.find(({ key }) => key === caution)?.sentence ?? sentence} ${reason}`;
 
 export function departStep(view) {
   const { visit } = view;
@@ -13,15 +21,15 @@ export function departStep(view) {
   const said = h("div", { ariaLive: "polite" });
   const links = h("div", { className: "row" });
   const reasons = new Map();
-  const leave = h("button", { type: "button", className: "main", onclick: () => visit.record("departure", { reasons: Object.fromEntries([...reasons].map(([key, input]) => [key, input.value.trim()]).filter(([, words]) => words)) }) }, "The car leaves");
+  const leave = h("button", { type: "button", className: "main", onclick: () => visit.record("departure", { reasons: Object.fromEntries([...reasons].map(([key, input]) => [key, input.value.trim()]).filter(([, words]) => words)) }) }, say("car-leaves", { n: 0 }));
   view.onUpdate(() => {
     const unfinished = view.steps.map((step) => ({ step, missing: visit.progress(step).missing })).filter(({ missing }) => missing.length > 0);
     missing.replaceChildren(
-      ...unfinished.map(({ step, missing: words }) => h("li", {}, h("a", { href: `#${step.id}` }, h("strong", {}, step.title, h("small", {}, `${words.length} missing`)), h("span", {}, words.slice(0, NAMED).join(", ") + (words.length > NAMED ? " …" : ""))))),
-      ...(unfinished.length === 0 ? [h("li", {}, note("book", "Nothing is missing."))] : []),
+      ...unfinished.map(({ step, missing: words }) => h("li", {}, h("a", { href: `#${step.id}` }, h("strong", {}, step.title, h("small", {}, say("missing", { n: words.length }))), h("span", {}, listed(words.slice(0, NAMED).map(missingWords)) + (words.length > NAMED ? " …" : ""))))),
+      ...(unfinished.length === 0 ? [h("li", {}, note("book", say("nothing-missing")))] : []),
     );
     const here = visit.state.onCar.filter((name) => name !== person());
-    onCar.textContent = here.length > 0 ? `On this car now: ${person()} here, and ${here.join(", ")}.` : `On this car now: ${person()} alone.`;
+    onCar.textContent = say("on-car-with-me", { person: person(), others: here.length > 0 ? listed(here) : undefined });
     const cautions = visit.openCautions();
     if (cautions.map(({ key }) => key).join() !== [...reasons.keys()].join()) {
       const typed = new Map([...reasons].map(([key, input]) => [key, input.value]));
@@ -32,25 +40,25 @@ export function departStep(view) {
           const step = visit.stepThatCloses(caution);
           const input = h("input", { id: `why.${key}`, type: "text", maxLength: 200, value: typed.get(key) ?? "" });
           reasons.set(key, input);
-          return h("div", { className: "open" }, note("wrong", sentence), step ? h("a", { className: "button quiet", href: `#${step.id}` }, `Go to: ${step.title}`) : null, h("label", { htmlFor: input.id }, "Close it there, or say why the car leaves all the same"), input);
+          return h("div", { className: "open" }, note("wrong", sentence), step ? h("a", { className: "button quiet", href: `#${step.id}` }, say("go-to", { step: step.title })) : null, h("label", { htmlFor: input.id }, say("close-or-say")), input);
         }),
       );
     }
-    leave.textContent = cautions.length > 0 ? `The car leaves with ${cautions.length} open, on the word of ${person()}` : "The car leaves";
+    leave.textContent = say("car-leaves", { n: cautions.length, person: person() });
     const entry = visit.pending.findLast((each) => each.kind === "departure");
     const { departed } = visit.state;
     said.replaceChildren(
-      entry?.refused ? note("wrong", entry.refused)
-      : entry ? note("here", "Handed over, only on this tablet.")
-      : departed ? note("book", `Handed over by ${departed.person}.`, ...departed.reasons.map((reason) => ` ${reason}`))
+      entry?.refused ? note("wrong", told(entry.refused))
+      : entry ? note("here", say("handed-over-here"))
+      : departed ? note("book", say("handed-over", { person: departed.person }), ...departed.reasons.map((reason) => leftOpen(visit, reason)))
       : "",
     );
     const path = `/visits/${encodeURIComponent(visit.id)}`;
     links.replaceChildren(
       ...(visit.outbox.linked && visit.pending.length === 0
-        ? [h("a", { className: "button quiet", href: `${path}/findings` }, "Findings"), h("a", { className: "button quiet", href: `${path}/handover.pdf` }, "Hand-over sheet")]
-        : [note("asks", "Findings and the hand-over sheet are made by the server from what is in the book. They show here as soon as the link is back and everything is there.")]),
+        ? [h("a", { className: "button quiet", href: `${path}/findings` }, say("findings")), h("a", { className: "button quiet", href: `${path}/handover.pdf` }, say("hand-over-sheet"))]
+        : [note("asks", say("made-by-server"))]),
     );
   });
-  return [onCar, open, h("h3", {}, "Still missing"), missing, said, leave, links];
+  return [onCar, open, h("h3", {}, say("still-missing")), missing, said, leave, links];
 }

@@ -13,3 +13,6 @@ export function h(name, properties = {}, ...children) {
   element.append(...children.filter((child) => child !== null && child !== undefined && child !== false));
   return element;
 }
+
+/** A sentence with a mark beside it. */
+export const note = (kind, ...words) => h("p", { className: `note ${kind}` }, ...words);

@@ -1,17 +1,14 @@
 // One place for a reading: typed, or chosen; where its value is; last visit's value beside it; what is asked about it.
-import { h } from "./bay-dom.mjs";
-import { note } from "./bay-visit.mjs";
+import { h, note } from "./bay-dom.mjs";
+import { number, say, told } from "./bay-words.mjs";
+import { bareNumber, hasOtherUnit, inWords, isWithin } from "./bay-written.mjs";
 
-const WHERE = {
-  writing: "being kept", here: "only on this tablet", held: "waits for a reason", book: "in the book",
-  refused: "refused, see below", rival: "two readings, see below", "": "nothing yet",
-};
-const REASONS = ["Misread.", "Typed wrong.", "Measured again."];
+/** Why a value changes, as the server knows it. */
+const REASONS = ["MISREAD", "TYPED_WRONG", "MEASURED_AGAIN"];
+const READ_AGAIN = "READ_AGAIN";
 
-/** A bare number in the field's unit; undefined when a unit or points are written, which the server reads. */
-const bare = (text) => (/^[+-]?\d*[.,]?\d+$/.test(text) ? Number(text.replace(",", ".")) : undefined);
-
-const round = (value) => Math.round(value * 1000) / 1000;
+/** A value of a field with its unit, as it is read aloud. */
+const withItsUnit = (text, { unit }) => (unit.startsWith("/") ? `${text}${unit}` : `${text}\u00a0${unit}`);
 
 export class FieldView {
   /** `apart` leaves what is said about the field to be placed elsewhere, so that its neighbours stay where they are. */
@@ -30,7 +27,7 @@ export class FieldView {
       { className: `field${field.words.length > 0 ? " words" : ""}${field.points ? " points" : ""}` },
       field.words.length > 0 ? null : h("label", { htmlFor: id }, this.#label()),
       h("span", { className: "box" }, this.input, field.unit && field.words.length === 0 ? h("span", { className: "unit" }, field.unit) : null, this.mark),
-      h("span", { className: "ghost" }, last ? h("span", { className: "word" }, "last ") : "", last ? last.written : "\u00a0"),
+      h("span", { className: "ghost" }, last ? h("span", { className: "word" }, `${say("last")} `) : "", last ? last.written : "\u00a0"),
       apart ? null : this.below,
     );
     this.update();
@@ -42,7 +39,7 @@ export class FieldView {
   }
 
   #label() {
-    return this.field.measure === "TREAD_DEPTH" ? this.field.spot.toLowerCase() : this.field.label;
+    return this.field.shortLabel ?? this.field.label;
   }
 
   #typed(id) {
@@ -61,7 +58,7 @@ export class FieldView {
   #choice(id) {
     const group = h("fieldset", { className: "choice", id }, h("legend", {}, this.field.label));
     for (const word of this.field.words) {
-      group.append(h("button", { type: "button", ariaPressed: "false", onclick: () => this.#choose(word) }, word));
+      group.append(h("button", { type: "button", ariaPressed: "false", value: word.written, onclick: () => this.#choose(word.written) }, word.label));
     }
     return group;
   }
@@ -110,11 +107,11 @@ export class FieldView {
       this.update();
       return true;
     }
-    const value = bare(text);
-    const { low, high, suffix } = this.field;
+    const value = bareNumber(text);
+    const { low, high } = this.field;
     this.wrong =
-      text === "" ? (stored ? "A reading is never deleted; type the right value." : "")
-      : value !== undefined && !(value >= low && value <= high) ? `${text}${suffix} cannot be, expected ${round(low)} to ${round(high)}${suffix}.`
+      text === "" ? (stored ? say("never-deleted") : "")
+      : !isWithin(value, this.field) ? say("cannot-be", { value: withItsUnit(text, this.field), low: number(low), high: withItsUnit(number(high), this.field) })
       : "";
     this.wrongText = text;
     if (this.wrong || text === "") {
@@ -123,23 +120,23 @@ export class FieldView {
     }
     const asked = this.asked;
     this.asked = this.#question(value);
-    this.visit.enter(this.field, text, asked ? "Read again." : undefined);
+    this.visit.enter(this.field, text, asked ? READ_AGAIN : undefined);
     this.input.value = this.visit.look(this.field).written;
     return true;
   }
 
   #question(value) {
     const expected = this.visit.expectedOf(this.field);
-    return expected && value !== undefined && !(value >= expected.low && value <= expected.high) ? expected.asks : "";
+    return expected && !isWithin(value, expected) ? expected.asks : "";
   }
 
   update() {
     const look = this.visit.look(this.field);
     this.mark.className = `mark ${look.where}`;
-    this.mark.ariaLabel = WHERE[look.where];
+    this.mark.ariaLabel = say("where", { where: look.where || undefined });
     if (this.field.words.length > 0) {
       for (const button of this.input.querySelectorAll("button")) {
-        button.ariaPressed = String(button.textContent === look.written);
+        button.ariaPressed = String(button.value === look.written);
       }
     } else {
       // What somebody is typing is left alone.
@@ -154,7 +151,7 @@ export class FieldView {
 
   #showBelow(look) {
     // Typed in another unit than the field's; a narrow field would hide it.
-    const other = look.entry && this.field.words.length === 0 && /[a-z°]/i.test(look.written) ? look.written : "";
+    const other = look.entry && this.typed && hasOtherUnit(look.written) ? look.written : "";
     const shape = [this.wrong, look.where, look.entry?.refused, this.asked, look.rival?.id, other].join("|");
     if (shape === this.shape) {
       return;
@@ -165,28 +162,30 @@ export class FieldView {
       parts.push(note("wrong", this.wrong));
     }
     if (other) {
-      parts.push(note("here", `Typed as ${other}.`));
+      parts.push(note("here", say("typed-as", { written: other })));
     }
     if (look.where === "refused") {
-      parts.push(note("wrong", `${look.entry.written}: ${look.entry.refused}`));
+      parts.push(note("wrong", say("value-refused", { value: inWords(this.field, look.entry.written), why: told(look.entry.refused) })));
     }
     if (look.where === "held") {
-      parts.push(note("asks", "Another value is there already. Why does it change?"), this.#buttons(REASONS, (reason) => this.visit.outbox.amend(look.entry, { reason, held: false })));
-      parts.push(this.#buttons(["Keep the old value"], () => this.visit.outbox.drop(look.entry)));
+      parts.push(note("asks", say("why-changed")), this.#buttons(REASONS.map((reason) => [say("reason", { reason }), () => this.visit.outbox.amend(look.entry, { reason, held: false })])));
+      parts.push(this.#buttons([[say("keep-old"), () => this.visit.outbox.drop(look.entry)]]));
     }
     if (this.asked) {
-      parts.push(note("asks", this.asked), this.#buttons(["It stands"], () => { this.asked = ""; this.update(); }));
+      parts.push(note("asks", this.asked), this.#buttons([[say("it-stands"), () => { this.asked = ""; this.update(); }]]));
     }
     if (look.rival) {
       const { rival } = look;
-      parts.push(note("asks", `${rival.person} read ${rival.written}; the book has ${rival.standing}. Which one counts?`));
-      parts.push(this.#buttons([rival.written, rival.standing], (choice) => this.visit.record("answer", { rival: rival.id, take: choice === rival.written })));
+      const [read, standing] = [inWords(this.field, rival.written), rival.standing ? inWords(this.field, rival.standing) : "\u2013"];
+      const answer = (take) => () => this.visit.record("answer", { rival: rival.id, take });
+      parts.push(note("asks", say("which-counts", { person: rival.person, read, standing })), this.#buttons([[read, answer(true)], [standing, answer(false)]]));
     }
     this.below.replaceChildren(...(this.apart && parts.length > 0 ? [h("strong", {}, this.#label())] : []), ...parts);
     this.element.classList.toggle("speaks", !this.apart && parts.length > 0);
   }
 
-  #buttons(words, chosen) {
-    return h("div", { className: "row" }, ...words.map((word) => h("button", { type: "button", className: "quiet", onclick: () => chosen(word) }, word)));
+  /** Each with its words and what it does. */
+  #buttons(buttons) {
+    return h("div", { className: "row" }, ...buttons.map(([words, onclick]) => h("button", { type: "button", className: "quiet", onclick }, words)));
   }
 }

@@ -2,33 +2,60 @@
 // presses a button or chooses a word.
 const OF_A_VALUE = /^[0-9.,+\u2212-]$/;
 
+/** A value that is typed where no field is, key by key. */
+export class StrayValue {
+  #typed = "";
+
+  /** The value as far as it was typed. */
+  get typed() {
+    return this.#typed;
+  }
+
+  /** What becomes of a key: it begins a value in a field that waits, it strays, it ends what strayed, or it is none of this. */
+  take(key, fieldWaits) {
+    if (OF_A_VALUE.test(key)) {
+      if (this.#typed === "" && fieldWaits()) {
+        return "goes to the field";
+      }
+      this.#typed += key;
+      return "strays";
+    }
+    if (this.#typed !== "" && key !== "Shift") {
+      // The Enter or Tab of the gauge.
+      this.forget();
+      return "ends";
+    }
+    return "passes";
+  }
+
+  forget() {
+    this.#typed = "";
+  }
+}
+
 /**
  * Looks after the keys of the page. `next` gives the field that a value typed at an element goes to, or nothing; `say` is called
  * with a value that has no place.
  */
 export function catchStrayValues(next, say) {
-  let strayed = "";
+  const stray = new StrayValue();
   document.addEventListener("keydown", (event) => {
     const at = event.target;
     if (event.ctrlKey || event.altKey || event.metaKey || event.isComposing || at.matches("input, textarea") || at.closest("dialog")) {
-      strayed = "";
+      stray.forget();
       return;
     }
-    if (OF_A_VALUE.test(event.key)) {
-      const field = strayed === "" ? next(at) : undefined;
-      if (field) {
-        // The key itself then types there.
-        field.focus();
-        field.select();
-        return;
+    let field;
+    const becomes = stray.take(event.key, () => (field = next(at)) !== undefined);
+    if (becomes === "goes to the field") {
+      // The key itself then types there.
+      field.focus();
+      field.select();
+    } else if (becomes !== "passes") {
+      event.preventDefault();
+      if (becomes === "strays") {
+        say(stray.typed);
       }
-      event.preventDefault();
-      strayed += event.key;
-      say(strayed);
-    } else if (strayed !== "" && event.key !== "Shift") {
-      // The Enter or Tab of the gauge.
-      strayed = "";
-      event.preventDefault();
     }
   }, true);
 }

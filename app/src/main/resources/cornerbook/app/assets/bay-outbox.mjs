@@ -2,7 +2,6 @@
 // the tablet only when the server has said that it is in the book.
 import { byServer, learn } from "./bay-clock.mjs";
 import { isKnown } from "./bay-person.mjs";
-import { all, put, remove } from "./bay-store.mjs";
 
 const MOST_AT_ONCE = 50;
 const SHORTEST_WAIT_MS = 500;
@@ -15,10 +14,7 @@ const LINK_LOST = [401, 403, 408, 429, 502, 503, 504];
 const GONE = 404;
 const SERVER_FAILS = 500;
 
-const CONFLICTS = {
-  leaving: "Other wheels were recorded meanwhile; look at them and record again.",
-  tick: "Somebody took this step back meanwhile; look at it and tick it again.",
-};
+const CONFLICTS = { leaving: { key: "other-wheels" }, tick: { key: "taken-back" } };
 
 /** A random UUID (RFC 9562, version 4); crypto.randomUUID is missing where the page came without TLS over a network. */
 export function newId() {
@@ -38,12 +34,16 @@ export class Outbox extends EventTarget {
   #waitMs = SHORTEST_WAIT_MS;
   #timer = 0;
 
+  /** `store` keeps what survives reload and restart: all, get, put and remove by the name of a store. */
+  constructor(store) {
+    super();
+    this.store = store;
+  }
+
   async load() {
-    this.entries = await all("outbox");
+    this.entries = await this.store.all("outbox");
     // The server may have been mended since.
     this.entries.filter((entry) => entry.fault).forEach((entry) => Object.assign(entry, { refused: undefined, fault: undefined, failed: undefined }));
-    addEventListener("online", () => this.send());
-    document.addEventListener("visibilitychange", () => document.hidden || this.send());
   }
 
   of(visit) {
@@ -60,7 +60,7 @@ export class Outbox extends EventTarget {
     return this.entries.filter((entry) => entry.refused && !entry.note);
   }
 
-  /** What a person keeps here as words, and sends no more. */
+  /** What a person keeps here, and sends no more. */
   get notes() {
     return this.entries.filter((entry) => entry.note);
   }
@@ -71,12 +71,12 @@ export class Outbox extends EventTarget {
     // Seen at once; sent when it is on the disk.
     this.entries = [...this.entries.filter((other) => other !== replaces), kept];
     this.#changed();
-    const keeping = put("outbox", kept);
+    const keeping = this.store.put("outbox", kept);
     this.#keeping.set(kept, keeping);
     kept.seq = await keeping;
     if (replaces) {
       // It may still be on its way to the disk.
-      await remove("outbox", await this.#keeping.get(replaces) ?? replaces.seq);
+      await this.store.remove("outbox", await this.#keeping.get(replaces) ?? replaces.seq);
     }
     this.#changed();
     this.send();
@@ -86,13 +86,13 @@ export class Outbox extends EventTarget {
   /** Changes an entry that is still here, as by the reason that it waited for. */
   async amend(entry, values) {
     Object.assign(entry, values);
-    await put("outbox", entry);
+    await this.store.put("outbox", entry);
     this.#changed();
     this.send();
   }
 
   async drop(entry) {
-    await remove("outbox", entry.seq);
+    await this.store.remove("outbox", entry.seq);
     this.entries = this.entries.filter((other) => other !== entry);
     this.#changed();
   }
@@ -156,7 +156,7 @@ export class Outbox extends EventTarget {
         const batch = readings.filter((entry) => entry.visit === readings[0].visit).slice(0, MOST_AT_ONCE);
         const first = batch.filter((entry) => !entry.tried);
         first.forEach((entry) => (entry.tried = true));
-        await Promise.all(first.map((entry) => put("outbox", entry)));
+        await Promise.all(first.map((entry) => this.store.put("outbox", entry)));
         await this.#send(batch, failed);
       }
       this.#changed();
@@ -173,7 +173,7 @@ export class Outbox extends EventTarget {
       throw new Error(`The server answered ${response.status}`);
     }
     this.linked = true;
-    const sentence = said.sentence || `The server answered ${response.status}.`;
+    const refused = said.sentence || { key: "server-answered", status: response.status };
     if (said.answers) {
       if (said.state) {
         // What the book has comes before its entries go, or for a moment a place would have neither.
@@ -184,18 +184,18 @@ export class Outbox extends EventTarget {
       await this.#settle(batch, [said]);
     } else if (response.status === GONE) {
       for (const entry of batch) {
-        await this.#setAside(entry, { refused: sentence });
+        await this.#setAside(entry, { refused });
       }
     } else if (batch.length > 1) {
       const half = Math.ceil(batch.length / 2);
       await this.#send(batch.slice(0, half), failed);
       await this.#send(batch.slice(half), failed);
     } else if (response.status < SERVER_FAILS) {
-      await this.#setAside(batch[0], { refused: sentence });
+      await this.#setAside(batch[0], { refused });
     } else {
       failed.add(batch[0]);
       const times = (batch[0].failed ?? 0) + 1;
-      await this.#setAside(batch[0], times < MOST_FAILURES ? { failed: times } : { failed: times, fault: true, refused: sentence });
+      await this.#setAside(batch[0], times < MOST_FAILURES ? { failed: times } : { failed: times, fault: true, refused });
     }
   }
 
@@ -209,9 +209,9 @@ export class Outbox extends EventTarget {
         await learnClock(entry.visit);
         await this.#setAside(entry, { timed: true });
       } else if (answer.status === "refused" || conflict) {
-        await this.#setAside(entry, { refused: answer.sentence || conflict });
+        await this.#setAside(entry, { refused: answer.sentence || conflict || { key: "refused-silently" } });
       } else {
-        await remove("outbox", entry.seq);
+        await this.store.remove("outbox", entry.seq);
         this.entries = this.entries.filter((other) => other !== entry);
       }
     }
@@ -219,7 +219,7 @@ export class Outbox extends EventTarget {
 
   #setAside(entry, values) {
     Object.assign(entry, values);
-    return put("outbox", entry);
+    return this.store.put("outbox", entry);
   }
 
   #changed() {

@@ -1,14 +1,14 @@
 // The settings of a person, one tap away: who works here, units, light or dark, the order of the corners.
-import { h } from "./bay-dom.mjs";
+import { h, note } from "./bay-dom.mjs";
 import { choose, chosen, isKnown, isPaired, others, people, person, takeOver, workAs } from "./bay-person.mjs";
-import { note } from "./bay-visit.mjs";
+import { cornerName, LANGUAGES, listed, say, told } from "./bay-words.mjs";
 
-const UNITS = [["metric", "Metric"], ["us", "US customary"]];
-const LOOKS = [["light", "Light"], ["dark", "Dark"], ["device", "As the tablet"]];
+const UNITS = ["metric", "us"];
+const LOOKS = ["light", "dark", "device"];
 const WALKS = [
   "LF-RF-LR-RR", "LF-LR-RF-RR",
   "LF-RF-RR-LR", "LF-LR-RR-RF", "RF-LF-LR-RR", "RF-RR-LR-LF", "LR-LF-RF-RR", "LR-RR-RF-LF", "RR-RF-LF-LR", "RR-LR-LF-RF",
-].map((walk) => [walk, walk.replaceAll("-", " ")]);
+];
 
 /** Opens the panel. `names` are offered where nobody needs a PIN; `closed` is called when the hands go on. */
 export function openPanel(names, onCar, closed) {
@@ -17,11 +17,12 @@ export function openPanel(names, onCar, closed) {
   const show = () => {
     const focused = document.activeElement?.id;
     dialog.replaceChildren(...[
-      h("div", { className: "head" }, h("h2", { id: "panel-title" }, person() ? `Settings of ${person()}` : "Settings"), h("button", { type: "button", id: "panel-close", className: "quiet", onclick: () => dialog.close() }, "Close")),
-      onCar.length > 0 ? h("p", {}, `On this car now: ${onCar.join(", ")}.`) : null,
-      options("units", "Units", UNITS),
-      options("walk", "Order of the corners", WALKS),
-      options("look", "Light or dark", LOOKS),
+      h("div", { className: "head" }, h("h2", { id: "panel-title" }, say("settings-of", { person: person() || undefined })), h("button", { type: "button", id: "panel-close", className: "quiet", onclick: () => dialog.close() }, say("close"))),
+      onCar.length > 0 ? h("p", {}, say("on-car", { people: listed(onCar) })) : null,
+      options("language", say("language"), LANGUAGES.map((language) => [language, say("language-name", { language })])),
+      options("units", say("units"), UNITS.map((units) => [units, say("units-name", { units })])),
+      options("walk", say("walk"), WALKS.map((way) => [way, way.split("-").map(cornerName).join(" ")])),
+      options("look", say("look"), LOOKS.map((look) => [look, say("look-name", { look })])),
       ...whoWorks(names),
     ].filter(Boolean));
     document.getElementById(focused)?.focus();
@@ -65,7 +66,7 @@ function whoWorks(names) {
       return;
     }
     const problem = await takeOver(name.value, pin.value);
-    document.querySelector(".panel .said")?.replaceChildren(problem ? note("wrong", problem) : note("book", `${person()} works here now.`));
+    document.querySelector(".panel .said")?.replaceChildren(problem ? note("wrong", told(problem)) : note("book", say("works-here", { person: person() })));
   };
   pin.addEventListener("keydown", (event) => event.key === "Enter" && take());
   said.className = "said";
@@ -73,12 +74,12 @@ function whoWorks(names) {
     return [];
   }
   return [
-    h("h3", {}, unknown ? `${person()}: type the PIN, then the entries go to the book` : "Another person takes over"),
+    h("h3", {}, unknown ? say("type-pin", { person: person() }) : say("another-takes-over")),
     isPaired() ? null : h("div", { className: "row" }, ...offered.map((each) => h("button", { type: "button", className: "quiet", onclick: () => workAs(each) }, each))),
     h("div", { className: "fields" },
-      h("div", { className: "field" }, h("label", { htmlFor: "taker" }, "Name"), name),
-      isPaired() ? h("div", { className: "field" }, h("label", { htmlFor: "pin" }, "PIN"), pin) : null),
-    h("button", { type: "button", onclick: take }, "Take over"),
+      h("div", { className: "field" }, h("label", { htmlFor: "taker" }, say("name")), name),
+      isPaired() ? h("div", { className: "field" }, h("label", { htmlFor: "pin" }, say("pin")), pin) : null),
+    h("button", { type: "button", onclick: take }, say("take-over")),
     said,
   ];
 }

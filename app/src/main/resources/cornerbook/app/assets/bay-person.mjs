@@ -1,5 +1,6 @@
 // Who works on this tablet and how that person wants the sheet. Kept here, and in the book as soon as there is a link.
-const USUAL = { units: "metric", look: "device", walk: "LF-RF-LR-RR" };
+// Before anybody chose, the page comes in the language that the browser asks for.
+const USUAL = { units: "metric", look: "device", walk: "LF-RF-LR-RR", language: globalThis.document?.documentElement.lang || "en" };
 const NOBODY = { workers: [], people: [], chosen: USUAL, chosenBy: {} };
 
 const kept = (name, otherwise) => JSON.parse(localStorage.getItem(name) ?? "null") ?? otherwise;
@@ -17,7 +18,7 @@ function changed() {
 }
 
 // Another page of this tablet; what it keeps besides is nothing of a person.
-addEventListener("storage", ({ key }) => [null, "person", "me", "unsent"].includes(key) && changed());
+globalThis.addEventListener?.("storage", ({ key }) => [null, "person", "me", "unsent"].includes(key) && changed());
 
 export const person = () => localStorage.getItem("person") ?? "";
 
@@ -82,17 +83,17 @@ export function workAs(name) {
   changed();
 }
 
-/** The same with the PIN; gives one sentence when that is not possible, and nothing when it is done. */
+/** The same with the PIN; says what to tell when that is not possible, and nothing when it is done. */
 export async function takeOver(name, pin) {
   let answer;
   try {
     answer = await post("/person", { person: name, pin });
   } catch {
     workAs(name);
-    return isKnown(name) ? "" : `No link: ${name} works here now and types the PIN again when the link is back.`;
+    return isKnown(name) ? "" : { key: "pin-later", name };
   }
   if (!answer.ok) {
-    return answer.status === 422 ? answer.text() : `The server answered ${answer.status}.`;
+    return answer.status === 422 ? answer.text() : { key: "server-answered", status: answer.status };
   }
   workAs(name);
   await sync();

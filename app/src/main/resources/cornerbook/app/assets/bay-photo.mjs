@@ -1,5 +1,6 @@
 // Photos of a corner, or of the car: made smaller here, kept here until they are in the book.
 import { h } from "./bay-dom.mjs";
+import { say, told } from "./bay-words.mjs";
 
 const LONG_SIDE_PX = 1600;
 
@@ -17,23 +18,23 @@ const chosen = (visit, photo) =>
 
 /** The photo as large as the tablet, with what it belongs to and whether the customer gets it. */
 function look(visit, photo) {
-  const say = (values) => {
+  const choose = (values) => {
     const { part, onSheet } = chosen(visit, photo);
     visit.record("photo choice", { photo: photo.id, part, onSheet, ...values });
   };
   const now = chosen(visit, photo);
   const sheet = h("button", { type: "button", className: "tick", ariaPressed: String(now.onSheet), onclick: () => {
     sheet.ariaPressed = String(sheet.ariaPressed !== "true");
-    say({ onSheet: sheet.ariaPressed === "true" });
-  } }, "On the hand-over sheet");
+    choose({ onSheet: sheet.ariaPressed === "true" });
+  } }, say("on-sheet"));
   const seen = visit.sheet.partsSeen[photo.corner ? "CORNER" : "CAR"] ?? {};
-  const part = h("select", { id: "part", onchange: () => say({ part: part.value || undefined }) },
-    h("option", { value: "" }, "no finding"),
+  const part = h("select", { id: "part", onchange: () => choose({ part: part.value || undefined }) },
+    h("option", { value: "" }, say("no-finding")),
     ...Object.entries(seen).map(([key, label]) => h("option", { value: key, selected: key === now.part }, label)));
-  const close = h("button", { type: "button", onclick: () => dialog.close() }, "Close");
-  const dialog = h("dialog", { className: "photo", "aria-label": `Photo by ${photo.person}`, onclose: () => dialog.remove() },
-    h("img", { src: `/bay/photos/${photo.id}`, alt: `Photo by ${photo.person}` }),
-    h("div", { className: "row" }, sheet, h("label", { htmlFor: "part" }, "Belongs to"), part, close));
+  const close = h("button", { type: "button", onclick: () => dialog.close() }, say("close"));
+  const dialog = h("dialog", { className: "photo", "aria-label": say("photo-by", { person: photo.person }), onclose: () => dialog.remove() },
+    h("img", { src: `/bay/photos/${photo.id}`, alt: say("photo-by", { person: photo.person }) }),
+    h("div", { className: "row" }, sheet, h("label", { htmlFor: "part" }, say("belongs")), part, close));
   document.body.append(dialog);
   dialog.showModal();
 }
@@ -47,7 +48,7 @@ export function photos(view, corner) {
       try {
         await visit.record("photo", { corner, blob: await smaller(file) });
       } catch {
-        said.textContent = "This is no photo that the tablet can read.";
+        said.textContent = say("no-photo");
       }
     }
     input.value = "";
@@ -57,12 +58,12 @@ export function photos(view, corner) {
     const stored = (visit.state.photos ?? []).filter((photo) => (photo.corner ?? "") === (corner ?? ""));
     const here = visit.pending.filter((entry) => entry.kind === "photo" && (entry.corner ?? "") === (corner ?? ""));
     const refused = here.find((entry) => entry.refused);
-    said.textContent = refused ? refused.refused : here.length > 0 ? `${here.length} only on this tablet` : "";
+    said.textContent = refused ? told(refused.refused) : here.length > 0 ? say("only-here", { n: here.length }) : "";
     const ids = stored.map((photo) => [photo.id, photo.part, photo.onSheet]).join();
     if (shown.dataset.ids !== ids) {
       shown.dataset.ids = ids;
-      shown.replaceChildren(...stored.map((photo) => h("button", { type: "button", className: "picture", onclick: () => look(visit, photo) }, h("img", { src: `/bay/photos/${photo.id}`, alt: `Photo by ${photo.person}`, loading: "lazy" }))));
+      shown.replaceChildren(...stored.map((photo) => h("button", { type: "button", className: "picture", onclick: () => look(visit, photo) }, h("img", { src: `/bay/photos/${photo.id}`, alt: say("photo-by", { person: photo.person }), loading: "lazy" }))));
     }
   });
-  return h("div", { className: "row" }, h("button", { type: "button", className: "quiet", onclick: () => input.click() }, "Photo"), input, said, shown);
+  return h("div", { className: "row" }, h("button", { type: "button", className: "quiet", onclick: () => input.click() }, say("photo")), input, said, shown);
 }

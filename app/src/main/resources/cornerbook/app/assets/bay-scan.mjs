@@ -1,5 +1,6 @@
 // Reads a QR code by the camera; where there is none, a scanner types, or a hand.
 import { h } from "./bay-dom.mjs";
+import { say } from "./bay-words.mjs";
 
 const LOOK_EVERY_MS = 200;
 // A tag held at arm's length still has several pixels to a module.
@@ -34,8 +35,8 @@ async function reader() {
 
 async function scan(found) {
   const video = h("video", { autoplay: true, muted: true, playsInline: true });
-  const close = () => h("button", { type: "button", onclick: () => dialog.close() }, "Close");
-  const dialog = h("dialog", { "aria-label": "Hold the tag before the camera" }, h("p", {}, "Hold the tag before the camera."), video, close());
+  const close = () => h("button", { type: "button", onclick: () => dialog.close() }, say("close"));
+  const dialog = h("dialog", { "aria-label": say("hold-tag") }, h("p", {}, say("hold-tag")), video, close());
   let stream;
   const stop = () => stream?.getTracks().forEach((track) => track.stop());
   dialog.addEventListener("close", () => {
@@ -60,6 +61,6 @@ async function scan(found) {
     stop();
   } catch {
     stop();
-    dialog.replaceChildren(h("p", {}, "The camera cannot be used here; type the tag."), close());
+    dialog.replaceChildren(h("p", {}, say("no-camera")), close());
   }
 }

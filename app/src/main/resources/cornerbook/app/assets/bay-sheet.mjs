@@ -1,14 +1,15 @@
 // Shows the steps of a visit, one at a time.
 import { departStep } from "./bay-depart.mjs";
-import { h } from "./bay-dom.mjs";
+import { h, note } from "./bay-dom.mjs";
 import { FieldView } from "./bay-field.mjs";
 import { catchStrayValues, follows } from "./bay-gauge.mjs";
 import { chosen, people, walk } from "./bay-person.mjs";
 import { photos } from "./bay-photo.mjs";
+import { byTool, fieldsOf, inOrderOf } from "./bay-steps.mjs";
 import { tools } from "./bay-tools.mjs";
 import { torqueStep } from "./bay-torque.mjs";
-import { fieldsOf, note } from "./bay-visit.mjs";
 import { wheelsStep } from "./bay-wheels.mjs";
+import { cornerName, say } from "./bay-words.mjs";
 
 const byId = (id) => document.getElementById(id);
 
@@ -26,15 +27,13 @@ export class SheetView {
     people.addEventListener("change", () => this.update());
     catchStrayValues(
       (at) => this.#views.find((view) => view.typed && view.input.value === "" && view.input.checkVisibility() && follows(view.input, at))?.input,
-      (value) => this.#stray.replaceChildren(note("wrong", `${value} was typed where no value belongs, and was not taken. Tap its field, then read again.`)),
+      (value) => this.#stray.replaceChildren(note("wrong", say("stray", { value }))),
     );
   }
 
   /** The steps, with the brakes in the order in which the person walks. */
   get steps() {
-    const steps = this.visit.sheet.steps;
-    const brakes = steps.filter((step) => step.corner).sort((one, other) => walk().indexOf(one.corner) - walk().indexOf(other.corner));
-    return steps.map((step) => (step.corner ? brakes.shift() : step));
+    return inOrderOf(walk(), this.visit.sheet.steps);
   }
 
   get step() {
@@ -59,8 +58,8 @@ export class SheetView {
     const go = (to, words, kind) => (to ? h("a", { className: `button ${kind}`, href: `#${to.id}` }, words) : h("span"));
     const next = this.steps[at + 1];
     this.#stray = h("div", { className: "stray", role: "alert" });
-    byId("next").replaceChildren(this.#stray, go(this.steps[at - 1], "Back", "quiet"), go(next, next ? `Next: ${next.title}` : "", "main"));
-    this.#walkByMeasure(fieldsOf(step).map((field) => field.measure));
+    byId("next").replaceChildren(this.#stray, go(this.steps[at - 1], say("back"), "quiet"), go(next, next ? say("next", { step: next.title }) : "", "main"));
+    this.#walkByTool(step);
     this.update();
     this.focus();
     scrollTo(0, 0);
@@ -88,9 +87,9 @@ export class SheetView {
     this.#showSteps();
   }
 
-  /** What decides which fields there are: units, the way round the car, the wheels that go on. */
+  /** What decides which fields there are, and their words: language, units, the way round the car, the wheels that go on. */
   #drawing() {
-    return [chosen().units, ...walk().map((corner) => `${corner} ${this.visit.leaving(corner)}`)].join();
+    return [chosen().language, chosen().units, ...walk().map((corner) => `${corner} ${this.visit.leaving(corner)}`)].join();
   }
 
   /** Called with each change while the step is shown. */
@@ -103,11 +102,11 @@ export class SheetView {
     const open = all.reduce((sum, { missing }) => sum + missing.length, this.visit.openCautions().length);
     byId("steps").replaceChildren(
       ...all.map(({ step, done, of }) => {
-        const words = step.kind === "DEPART" ? (open > 0 ? `${open} open` : "all there") : of > 0 ? `${done} of ${of}` : "";
+        const words = step.kind === "DEPART" ? say("open", { n: open }) : of > 0 ? say("done-of", { done, of }) : "";
         return h(
           "a",
           { href: `#${step.id}`, className: of > 0 && done === of ? "all" : "", ...(step === this.step ? { "aria-current": "step" } : {}) },
-          step.corner ? `Brake ${step.corner}` : step.title,
+          step.tab,
           words ? h("small", {}, words) : null,
         );
       }),
@@ -127,10 +126,10 @@ export class SheetView {
   }
 
   // One tool goes round the whole car before the next is taken up.
-  #walkByMeasure(measures) {
-    const place = ({ field }) => measures.indexOf(field.measure) * 4 + walk().indexOf(field.corner);
-    if (!this.step.corner) {
-      this.#views.sort((one, other) => place(one) - place(other));
+  #walkByTool(step) {
+    if (!step.corner) {
+      const fields = byTool(walk(), fieldsOf(step));
+      this.#views.sort((one, other) => fields.indexOf(one.field) - fields.indexOf(other.field));
     }
   }
 
@@ -152,7 +151,7 @@ export class SheetView {
     }
     const read = () => fields.filter((field) => this.visit.read(field) !== "").length;
     const count = h("small", {});
-    this.onUpdate(() => (count.textContent = read() > 0 ? `${read()} read` : ""));
+    this.onUpdate(() => (count.textContent = read() > 0 ? say("read", { n: read() }) : ""));
     return h("details", { open: read() > 0 }, h("summary", {}, title, count), ...parts);
   }
 
@@ -164,7 +163,7 @@ export class SheetView {
   #car(step) {
     const shown = fieldsOf(step).filter((field) => this.visit.applies(field));
     if (shown.every((field) => !field.corner)) {
-      return [note("asks", "Record the wheels that go on first."), h("a", { className: "button main", href: "#ON" }, "Wheels on")];
+      return [note("asks", say("record-wheels-first")), h("a", { className: "button main", href: "#ON" }, say("wheels-on"))];
     }
     return [...this.#fields(shown.filter((field) => !field.corner)), this.corners(shown)];
   }
@@ -177,9 +176,9 @@ export class SheetView {
         const here = fields.filter((field) => field.corner === corner);
         const wheel = here.length > 0 ? this.visit.wheelOf(here[0]) : "";
         const views = here.map((field) => this.#add(field, true));
-        return h("section", { className: `corner ${corner}` }, h("h3", {}, corner, h("small", {}, wheel)), h("div", { className: `spots spots-${here.length}` }, ...views.map((view) => view.element)), this.#air(here), ...views.map((view) => view.below));
+        return h("section", { className: `corner ${corner}` }, h("h3", {}, cornerName(corner), h("small", {}, wheel)), h("div", { className: `spots spots-${here.length}` }, ...views.map((view) => view.element)), this.#air(here), ...views.map((view) => view.below));
       }),
-      h("div", { className: "body", ariaHidden: "true" }, h("span", {}, "front")),
+      h("div", { className: "body", ariaHidden: "true" }, h("span", {}, say("front"))),
     );
   }
 
@@ -191,8 +190,8 @@ export class SheetView {
     }
     const words = h("p", { className: "air" });
     this.onUpdate(() => {
-      const [value, why] = (this.visit.state.air?.[set.corner][chosen().units] ?? "").split(": ");
-      words.replaceChildren(h("strong", {}, value), why ? ` ${why}` : "");
+      const air = this.visit.state.air?.[set.corner][chosen().language]?.[chosen().units];
+      words.replaceChildren(...(air ? [h("strong", {}, air.set), ` ${air.from}`] : []));
     });
     return words;
   }

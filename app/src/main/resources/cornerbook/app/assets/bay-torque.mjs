@@ -1,7 +1,8 @@
 // A tick for each fastener in the order of the star says that it was tightened; a torque is what somebody reads and types.
-import { h } from "./bay-dom.mjs";
+import { h, note } from "./bay-dom.mjs";
 import { person, walk } from "./bay-person.mjs";
-import { fieldsOf, note } from "./bay-visit.mjs";
+import { fieldsOf } from "./bay-steps.mjs";
+import { cornerName, say } from "./bay-words.mjs";
 
 const RADIUS_PERCENT = 38;
 
@@ -9,12 +10,12 @@ export function torqueStep(view, step) {
   const { visit } = view;
   const fields = fieldsOf(step).filter((field) => visit.applies(field));
   if (fields.length === 0) {
-    return [note("asks", "Record the wheels that go on first."), h("a", { className: "button main", href: "#ON" }, "Wheels on")];
+    return [note("asks", say("record-wheels-first")), h("a", { className: "button main", href: "#ON" }, say("wheels-on"))];
   }
   const { torque, unit, thread, count, retorque } = visit.sheet.fasteners;
   return [
-    h("p", { className: "large" }, `${torque} ${unit}`, h("small", {}, ` ${count} × ${thread}, again after ${retorque}`)),
-    h("div", { className: "car" }, ...walk().map((corner) => wheel(view, corner, fields)), h("div", { className: "body", ariaHidden: "true" }, h("span", {}, "front"))),
+    h("p", { className: "large" }, `${torque} ${unit}`, h("small", {}, ` ${say("fasteners", { count, thread, retorque })}`)),
+    h("div", { className: "car" }, ...walk().map((corner) => wheel(view, corner, fields)), h("div", { className: "body", ariaHidden: "true" }, h("span", {}, say("front")))),
     ...step.ticks.map((tick) => (visit.asksSecondCheck ? secondCheck(view, tick, fields) : view.ticked(tick))),
   ];
 }
@@ -31,8 +32,8 @@ function secondCheck(view, tick, fields) {
     const checked = visit.secondChecked();
     button.disabled = !checked && (!tight || own);
     said.replaceChildren(
-      checked || (tight && !own) ? "" : !tight ? note("asks", "A second person checks when every wheel is tight.")
-      : note("asks", `${person()} has tightened here; another person takes over and checks.`, " ", h("button", { type: "button", className: "quiet", onclick: () => document.getElementById("who").click() }, "Take over")),
+      checked || (tight && !own) ? "" : !tight ? note("asks", say("check-when-tight"))
+      : note("asks", say("own-check", { person: person() }), " ", h("button", { type: "button", className: "quiet", onclick: () => document.getElementById("who").click() }, say("take-over"))),
     );
   });
   return h("div", {}, said, button);
@@ -46,7 +47,7 @@ function wheel(view, corner, fields) {
   const nuts = order.map((number, place) => {
     const angle = (2 * Math.PI * (number - 1)) / order.length;
     const button = h("button", { type: "button", className: "nut", onclick: () => visit.tick(key(number), !visit.done(key(number))) }, String(place + 1));
-    button.ariaLabel = `${corner}, fastener ${place + 1} of ${order.length}`;
+    button.ariaLabel = say("fastener", { corner: cornerName(corner), place: place + 1, count: order.length });
     button.style.left = `${50 + RADIUS_PERCENT * Math.sin(angle)}%`;
     button.style.top = `${50 - RADIUS_PERCENT * Math.cos(angle)}%`;
     return { number, button };
@@ -60,7 +61,7 @@ function wheel(view, corner, fields) {
   });
   const said = h("p", { className: "ghost", ariaLive: "polite" });
   view.onUpdate(() => {
-    said.textContent = field && visit.tight(corner) && visit.read(field) === "" ? "Ticked as tightened, no torque value read." : "\u00a0";
+    said.textContent = field && visit.tight(corner) && visit.read(field) === "" ? say("tightened-by-ticks") : "\u00a0";
   });
-  return h("section", { className: `corner ${corner}` }, h("h3", {}, corner), h("div", { className: "nuts" }, ...nuts.map(({ button }) => button)), said, field ? view.view(field) : null);
+  return h("section", { className: `corner ${corner}` }, h("h3", {}, cornerName(corner)), h("div", { className: "nuts" }, ...nuts.map(({ button }) => button)), said, field ? view.view(field) : null);
 }

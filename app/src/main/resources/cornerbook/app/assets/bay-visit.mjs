@@ -1,14 +1,12 @@
 // One visit on this tablet: the sheet, what the book has, and over it what is only here.
-import { h } from "./bay-dom.mjs";
 import { learn } from "./bay-clock.mjs";
 import { chosen, person } from "./bay-person.mjs";
-import { get, put } from "./bay-store.mjs";
+import { fieldsOf } from "./bay-steps.mjs";
+import { saysDone, withoutUnit, withUnit } from "./bay-written.mjs";
 
 const SECOND_CHECK = "SECOND_CHECK";
 const TIGHT = "TIGHT.";
 const CORNERS = ["LF", "RF", "LR", "RR"];
-const BARE = /^[0-9.,;\s+\u2212-]+$/;
-const FRACTION = /^(?:\d+ )?\d+\s*\/\s*\d+$/;
 
 export class Visit extends EventTarget {
   constructor(id, outbox) {
@@ -24,15 +22,15 @@ export class Visit extends EventTarget {
     outbox.addEventListener("change", () => this.dispatchEvent(new Event("change")));
   }
 
-  /** In the units of the person who works here now. */
+  /** In the language and the units of the person who works here now. */
   get sheet() {
-    return this.sheets?.[chosen().units];
+    return sheetOf(this.sheets);
   }
 
   /** From the tablet, unless the server was faster; without sheets when it was never here. */
   async load() {
-    const kept = await get("sheets", this.id);
-    if (!this.sheets && kept) {
+    const kept = await this.outbox.store.get("sheets", this.id);
+    if (!this.sheets && sheetOf(kept?.sheets)) {
       Object.assign(this, { sheets: kept.sheets, state: kept.state });
     }
   }
@@ -66,7 +64,7 @@ export class Visit extends EventTarget {
   }
 
   #keep() {
-    return put("sheets", { visit: this.id, sheets: this.sheets, state: this.state, keptAt: Date.now() });
+    return this.outbox.store.put("sheets", { visit: this.id, sheets: this.sheets, state: this.state, keptAt: Date.now() });
   }
 
   get pending() {
@@ -176,7 +174,7 @@ export class Visit extends EventTarget {
       (key === "WHEELS_ON" && CORNERS.some((corner) => this.leaving(corner))) ||
       (key === SECOND_CHECK && this.secondChecked()) ||
       (key.startsWith(TIGHT) && this.tight(key.slice(TIGHT.length))) ||
-      this.#fieldsOf(key).some((field) => this.applies(field) && !["", "not done"].includes(this.read(field)));
+      this.#fieldsOf(key).some((field) => this.applies(field) && saysDone(field, this.read(field)));
     return this.sheet.cautions.filter((caution) => caution.openedBy.some(has) && !has(caution.closedBy));
   }
 
@@ -193,7 +191,7 @@ export class Visit extends EventTarget {
     return this.sheet.steps.flatMap(fieldsOf).filter((field) => `${field.measure}.${field.corner ?? ""}` === key);
   }
 
-  /** What a step waits for, in words, and of how many places; what most visits do without does not count. */
+  /** What a step waits for, each a field, a tick or the wheels, and of how many places; what most visits do without does not count. */
   progress(step) {
     const fields = step.groups.filter((group) => !group.folded).flatMap((group) => group.fields).filter((field) => this.applies(field));
     // A wheel is tight by its ticks, too; what the wrench showed need not be typed.
@@ -202,10 +200,10 @@ export class Visit extends EventTarget {
     // Its places are not there before it is known which wheels go on.
     const waits = ["CAR", "TORQUE"].includes(step.kind) && fieldsOf(step).some((field) => field.goesOn) && !fields.some((field) => field.goesOn);
     const missing = [
-      ...fields.filter(open).map((field) => [field.corner, lower(field.label)].filter(Boolean).join(" ")),
-      ...ticks.filter((tick) => !this.done(tick.key)).map((tick) => lower(tick.label)),
-      ...(step.kind === "WHEELS" && !CORNERS.some((corner) => this.leaving(corner)) ? ["which wheels are on"] : []),
-      ...(waits ? ["first the wheels that go on"] : []),
+      ...fields.filter(open).map((field) => ({ field })),
+      ...ticks.filter((tick) => !this.done(tick.key)).map((tick) => ({ tick })),
+      ...(step.kind === "WHEELS" && !CORNERS.some((corner) => this.leaving(corner)) ? [{ wheels: "which-wheels" }] : []),
+      ...(waits ? [{ wheels: "first-wheels" }] : []),
     ];
     const of = fields.length + ticks.length + (step.kind === "WHEELS" || waits ? 1 : 0);
     return { missing, done: of - missing.length, of };
@@ -249,20 +247,5 @@ export class Visit extends EventTarget {
   }
 }
 
-export const fieldsOf = (step) => step.groups.flatMap((group) => group.fields);
-
-/** A sentence with a mark beside it. */
-export const note = (kind, ...words) => h("p", { className: `note ${kind}` }, ...words);
-
-/** Whether what was typed names no unit. */
-export const isBare = (text) => BARE.test(text);
-
-const lower = (label) => label[0].toLowerCase() + label.slice(1);
-
-/** What was typed with the unit that it was meant in, so that it comes back as typed whoever reads it. */
-export function withUnit(field, text) {
-  const inches = field.suffix.endsWith(" in");
-  return inches && FRACTION.test(text) ? `${text} in` : isBare(text) ? text + field.suffix : text;
-}
-
-const withoutUnit = (field, written) => (field.suffix && written.endsWith(field.suffix) ? written.slice(0, -field.suffix.length) : written);
+/** The sheet that the person who works here now reads, of those that the server made; none of what an older server made. */
+export const sheetOf = (sheets) => sheets?.[chosen().language]?.[chosen().units];

@@ -1,8 +1,9 @@
 // Which wheel goes to which corner: as planned, unless the person says otherwise; what was read off it stops the wrong one.
-import { h } from "./bay-dom.mjs";
+import { h, note } from "./bay-dom.mjs";
 import { walk } from "./bay-person.mjs";
 import { scanButton } from "./bay-scan.mjs";
-import { fieldsOf, note } from "./bay-visit.mjs";
+import { fieldsOf } from "./bay-steps.mjs";
+import { cornerName, say, told } from "./bay-words.mjs";
 
 export function wheelsStep(view, step) {
   const { visit } = view;
@@ -10,11 +11,11 @@ export function wheelsStep(view, step) {
   const places = walk().map((corner) => place(visit, corner));
   const mixed = h("div", { ariaLive: "polite" });
   const check = () => {
-    const seasons = new Set(places.map(({ select }) => sheet.wheels[select.value]?.season));
+    const sets = new Set(places.map(({ select }) => sheet.wheels[select.value]?.set));
     const twice = new Set(places.map(({ select }) => select.value)).size < places.length;
     mixed.replaceChildren(
-      ...(seasons.size > 1 ? [note("wrong", `Stop: these are wheels of ${seasons.size} sets.`)] : []),
-      ...(twice ? [note("wrong", "One wheel stands at two corners.")] : []),
+      ...(sets.size > 1 ? [note("wrong", say("mixed-sets", { n: sets.size }))] : []),
+      ...(twice ? [note("wrong", say("wheel-twice"))] : []),
     );
   };
   places.forEach(({ select }) => select.addEventListener("change", check));
@@ -22,16 +23,16 @@ export function wheelsStep(view, step) {
   view.onUpdate(() => {
     const entry = visit.pending.findLast((each) => each.kind === "leaving");
     said.replaceChildren(
-      entry?.refused ? note("wrong", entry.refused)
-      : entry ? note("here", "Recorded, only on this tablet.")
-      : Object.keys(visit.state.leftOn).length > 0 ? note("book", "Recorded, in the book.")
+      entry?.refused ? note("wrong", told(entry.refused))
+      : entry ? note("here", say("recorded-here"))
+      : Object.keys(visit.state.leftOn).length > 0 ? note("book", say("recorded"))
       : note("", sheet.plannedHint),
     );
   });
   const record = () => {
     const other = places.find(({ select, tag }) => !["", select.value].includes(tag.value.trim()));
     if (other) {
-      mixed.replaceChildren(note("wrong", `Stop: ${other.tag.value.trim()} was read at ${other.corner}, ${other.select.value} is chosen there.`));
+      mixed.replaceChildren(note("wrong", say("other-tag", { read: other.tag.value.trim(), corner: cornerName(other.corner), chosen: other.select.value })));
       return;
     }
     visit.record("leaving", {
@@ -42,11 +43,11 @@ export function wheelsStep(view, step) {
   };
   const fields = fieldsOf(step).filter((field) => visit.applies(field));
   return [
-    h("div", { className: "car" }, ...places.map((each) => each.element), h("div", { className: "body", ariaHidden: "true" }, h("span", {}, "front"))),
+    h("div", { className: "car" }, ...places.map((each) => each.element), h("div", { className: "body", ariaHidden: "true" }, h("span", {}, say("front")))),
     mixed,
     said,
-    h("button", { type: "button", className: "main", onclick: record }, "These wheels are on"),
-    ...(fields.length > 0 ? [h("h3", {}, "Tread and pressure as they came out of the store"), view.corners(fields)] : []),
+    h("button", { type: "button", className: "main", onclick: record }, say("these-wheels-on")),
+    ...(fields.length > 0 ? [h("h3", {}, say("out-of-store")), view.corners(fields)] : []),
   ];
 }
 
@@ -56,10 +57,10 @@ function place(visit, corner) {
   const select = h("select", { id: `wheel.${corner}` }, ...Object.entries(sheet.wheels).map(([tag, wheel]) => h("option", { value: tag, selected: tag === standing }, `${tag}, ${wheel.season}`)));
   const wheel = sheet.wheels[standing];
   const said = h("div", { ariaLive: "polite" });
-  const typed = (name, label) => h("input", { id: `${name}.${corner}`, type: "text", maxLength: 40, autocomplete: "off", autocapitalize: "characters", spellcheck: false, placeholder: "\u2013", "aria-label": `${label} at ${corner}` });
-  const tag = typed("tag", "Tag");
-  const code = typed("dateCode", "Date code");
-  const sensor = typed("sensor", "Sensor");
+  const typed = (name, label) => h("input", { id: `${name}.${corner}`, type: "text", maxLength: 40, autocomplete: "off", autocapitalize: "characters", spellcheck: false, placeholder: "\u2013", "aria-label": say("label-at", { label, corner: cornerName(corner) }) });
+  const tag = typed("tag", say("tag"));
+  const code = typed("dateCode", say("date-code"));
+  const sensor = typed("sensor", say("sensor"));
   // A scanner types the tag and Enter.
   const look = () => {
     const read = tag.value.trim();
@@ -67,17 +68,17 @@ function place(visit, corner) {
     const belongs = Object.entries(sheet.planned).find(([, planned]) => planned === read)?.[0];
     said.replaceChildren(
       read === "" ? "" :
-      !known ? note("wrong", `${read} is no wheel of this car.`)
-      : belongs !== corner ? note("wrong", belongs ? `${read} belongs to ${belongs}.` : `${read} is of the ${known.season} set, it stays off.`)
-      : note("book", "The right wheel."),
+      !known ? note("wrong", say("no-wheel", { read }))
+      : belongs !== corner ? note("wrong", belongs ? say("belongs-to", { read, corner: cornerName(belongs) }) : say("stays-off", { read, set: known.setName }))
+      : note("book", say("right-wheel")),
     );
   };
   tag.addEventListener("change", look);
-  const scan = scanButton("Scan the tag", (text) => {
+  const scan = scanButton(say("scan-tag"), (text) => {
     tag.value = text;
     look();
   });
-  const fields = [["Tag read", tag], ["Date code", code], ["Sensor", sensor]];
+  const fields = [[say("tag-read"), tag], [say("date-code"), code], [say("sensor"), sensor]];
   for (const [index, [, input]] of fields.entries()) {
     input.addEventListener("keydown", (event) => {
       if (event.key === "Enter") {
@@ -89,10 +90,10 @@ function place(visit, corner) {
   const element = h(
     "section",
     { className: `corner ${corner}` },
-    h("h3", {}, corner, h("small", {}, wheel?.came ? `ran at ${wheel.came}` : "")),
-    h("label", { htmlFor: select.id }, "Wheel"),
+    h("h3", {}, cornerName(corner), h("small", {}, wheel?.came ? say("ran-at", { corner: cornerName(wheel.came) }) : "")),
+    h("label", { htmlFor: select.id }, say("wheel")),
     select,
-    h("p", { className: "ghost" }, wheel?.storePlace ? `Store ${wheel.storePlace}` : ""),
+    h("p", { className: "ghost" }, wheel?.storePlace ? say("store", { place: wheel.storePlace }) : ""),
     h("div", { className: "spots spots-3" }, ...fields.map(([label, input]) => h("div", { className: "field" }, h("label", { htmlFor: input.id }, label), input))),
     scan,
     said,

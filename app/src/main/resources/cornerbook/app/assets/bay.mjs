@@ -1,13 +1,14 @@
 // The bay on a tablet: the list of visits, or the sheet of one; who works; whether there is a link.
 import { openAside, showAside } from "./bay-aside.mjs";
-import { h } from "./bay-dom.mjs";
+import { h, note } from "./bay-dom.mjs";
 import { Outbox } from "./bay-outbox.mjs";
 import { openPanel } from "./bay-panel.mjs";
 import { chosen, isKnown, people, person, sync, workAs } from "./bay-person.mjs";
 import { scanButton } from "./bay-scan.mjs";
 import { SheetView } from "./bay-sheet.mjs";
-import { all, get } from "./bay-store.mjs";
-import { note, Visit } from "./bay-visit.mjs";
+import * as store from "./bay-store.mjs";
+import { sheetOf, Visit } from "./bay-visit.mjs";
+import { listed, say } from "./bay-words.mjs";
 
 const byId = (id) => document.getElementById(id);
 const assets = document.documentElement.dataset.assets;
@@ -21,12 +22,12 @@ function showLink(outbox) {
   const here = outbox.waiting.length - writing;
   const asked = outbox.waiting.filter((entry) => entry.refused || entry.held || !isKnown(entry.person)).length;
   const words = [
-    outbox.linked ? "" : "No link",
-    here > 0 ? `${here} only on this tablet` : writing > 0 ? "" : "All in the book",
-    writing > 0 ? "keeping …" : "",
-    asked > 0 ? `${asked} ${asked === 1 ? "needs" : "need"} you` : "",
+    outbox.linked ? "" : say("no-link"),
+    here > 0 ? say("only-here", { n: here }) : writing > 0 ? "" : say("all-in-book"),
+    writing > 0 ? say("keeping") : "",
+    asked > 0 ? say("needs-you", { n: asked }) : "",
   ];
-  byId("link").textContent = words.filter(Boolean).join(", ");
+  byId("link").textContent = listed(words);
   showAside(byId("aside"), outbox);
   byId("link").className = here > 0 ? "here" : outbox.linked ? "book" : "nolink";
 }
@@ -69,27 +70,36 @@ function askPerson(names) {
     };
     const input = h("input", { id: "person", type: "text", maxLength: 60, autocomplete: "off", onkeydown: (event) => event.key === "Enter" && take(input.value) });
     byId("main").replaceChildren(
-      h("h2", {}, "Who works on this tablet?"),
+      h("h2", {}, say("who-works")),
       h("div", { className: "row" }, ...names.map((name) => h("button", { type: "button", className: "quiet", onclick: () => take(name) }, name))),
-      h("label", { htmlFor: "person" }, "Name"),
+      h("label", { htmlFor: "person" }, say("name")),
       input,
-      h("button", { type: "button", className: "main", onclick: () => take(input.value) }, "Begin"),
+      h("button", { type: "button", className: "main", onclick: () => take(input.value) }, say("begin")),
     );
   });
 }
 
-/** Light or dark, and who works here. */
-function showPerson() {
+/** What stands round every step, whoever the page was made for. */
+function showFrame() {
+  document.documentElement.lang = chosen().language;
   document.documentElement.dataset.look = chosen().look;
+  document.querySelector(".skip").textContent = say("skip");
+  byId("home").textContent = say("bay");
+  byId("steps").ariaLabel = say("steps");
+  showPerson();
+}
+
+/** Who works here. */
+function showPerson() {
   const others = onCar.filter((name) => name !== person());
   const unknown = !isKnown(person());
-  byId("who").replaceChildren(person() || "Settings", others.length > 0 ? h("small", {}, `and ${others.join(", ")}`) : "", unknown ? h("small", {}, "PIN?") : "");
-  byId("who").ariaLabel = `${[person(), ...others].filter(Boolean).join(", ")}${unknown ? ", PIN wanted" : ""}: settings`;
+  byId("who").replaceChildren(person() || say("settings"), others.length > 0 ? h("small", {}, say("and-others", { others: listed(others) })) : "", unknown ? h("small", {}, say("pin-asked")) : "");
+  byId("who").ariaLabel = say("settings-button", { people: listed([person(), ...others, unknown ? say("pin-wanted") : ""]) || undefined });
 }
 
 function showGone(visit) {
   if (visit.gone) {
-    byId("steps").before(note("wrong", "The book has this visit no longer; what is entered here stays on this tablet and can be moved to another visit."));
+    byId("steps").before(note("wrong", say("visit-gone")));
   }
 }
 
@@ -103,10 +113,10 @@ async function showVisit(visit, reached, outbox) {
       }
     });
   } else if (!(await reached)) {
-    byId("main").replaceChildren(note("wrong", visit.gone ? "The book has no visit with this address." : "This visit is not on the tablet and the server cannot be reached. Open it once with a link."));
+    byId("main").replaceChildren(note("wrong", say(visit.gone ? "no-visit" : "not-on-tablet")));
     return;
   }
-  document.title = `${visit.sheet.car} · bay sheet`;
+  document.title = say("title", { car: visit.sheet.car });
   byId("car").replaceChildren(visit.sheet.car, " ", h("span", { className: "plate" }, visit.sheet.plate));
   if (!person()) {
     await askPerson(visit.sheet.people);
@@ -131,20 +141,20 @@ function drawn() {
 async function keepToday(outbox) {
   const response = await fetch("/bay/today.json");
   for (const id of await response.json()) {
-    if (!(await get("sheets", id))?.sheets) {
+    if (!sheetOf((await store.get("sheets", id))?.sheets)) {
       await new Visit(id, outbox).fetch();
     }
   }
 }
 
 async function showList() {
-  const kept = (await all("sheets")).filter((each) => each.sheets);
+  const kept = (await store.all("sheets")).filter((each) => sheetOf(each.sheets)).map((each) => ({ ...each, sheet: sheetOf(each.sheets) }));
   kept.sort((one, other) => other.keptAt - one.keptAt);
   byId("main").replaceChildren(
-    h("form", { action: "/wheels", className: "row" }, h("label", { htmlFor: "tag" }, "Wheel tag"), h("input", { id: "tag", name: "tag", required: true, maxLength: 60, autocomplete: "off" }), h("button", { type: "submit", className: "quiet" }, "Open the wheel"), scanButton("Scan", (text) => location.assign(`/wheels/${encodeURIComponent(text)}`))),
-    h("h2", {}, "Visits on this tablet"),
-    ...(kept.length === 0 ? [note("asks", "None yet. Open one with a link to the server, and it stays here.")] : []),
-    h("ul", { className: "visits" }, ...kept.map(({ visit, sheets: { [chosen().units]: sheet } }) => h("li", {}, h("a", { className: "button quiet", href: `/bay/visits/${encodeURIComponent(visit)}` }, `${sheet.car} `, h("span", { className: "plate" }, sheet.plate), ` ${sheet.day}`)))),
+    h("form", { action: "/wheels", className: "row" }, h("label", { htmlFor: "tag" }, say("wheel-tag")), h("input", { id: "tag", name: "tag", required: true, maxLength: 60, autocomplete: "off" }), h("button", { type: "submit", className: "quiet" }, say("open-wheel")), scanButton(say("scan"), (text) => location.assign(`/wheels/${encodeURIComponent(text)}`))),
+    h("h2", {}, say("visits-here")),
+    ...(kept.length === 0 ? [note("asks", say("no-visits"))] : []),
+    h("ul", { className: "visits" }, ...kept.map(({ visit, sheet }) => h("li", {}, h("a", { className: "button quiet", href: `/bay/visits/${encodeURIComponent(visit)}` }, `${sheet.car} `, h("span", { className: "plate" }, sheet.plate), ` ${sheet.day}`)))),
   );
 }
 
@@ -156,15 +166,18 @@ function keepPage() {
 }
 
 async function start() {
-  showPerson();
+  showFrame();
   byId("who").onclick = () => openPanel([], [], () => {});
-  const outbox = new Outbox();
+  const outbox = new Outbox(store);
   const id = location.pathname.match(/^\/bay\/visits\/([^/]+)$/)?.[1];
   const visit = id ? new Visit(decodeURIComponent(id), outbox) : undefined;
   const reached = visit?.fetch().then(() => true, () => false);
   await Promise.all([outbox.load(), visit?.load()]);
+  addEventListener("online", () => outbox.send());
+  document.addEventListener("visibilitychange", () => document.hidden || outbox.send());
   people.addEventListener("change", () => {
-    showPerson();
+    showFrame();
+    showLink(outbox);
     outbox.send();
   });
   outbox.addEventListener("change", () => showLink(outbox));
@@ -181,6 +194,13 @@ async function start() {
   } else {
     await keepToday(outbox).catch(() => outbox.setLinked(false));
     await showList();
+    let shownIn = chosen().language;
+    people.addEventListener("change", () => {
+      if (shownIn !== chosen().language) {
+        shownIn = chosen().language;
+        showList();
+      }
+    });
   }
   if (!isNew) {
     learn();

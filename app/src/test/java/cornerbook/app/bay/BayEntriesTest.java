@@ -9,6 +9,7 @@ import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Reading;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.tool.ShopTool;
+import cornerbook.words.Reader;
 import java.nio.file.Path;
 import java.sql.DriverManager;
 import java.time.LocalDate;
@@ -296,7 +297,7 @@ class BayEntriesTest {
                 .anyMatch(retorque -> retorque.visitId().equals(visitId));
         var assessment = new Assessor(LimitsFile.load())
                 .assess(shop.book.findHistoryOfVisit(visitId).orElseThrow(), visitId);
-        assertThat(assessment.notJudged())
+        assertThat(assessment.notJudged().stream().map(Reader.DEFAULT::say))
                 .contains("wheel torque: 4 wheels ticked as tightened (LF, RF, LR, RR), no torque value read")
                 .noneMatch(sentence -> sentence.contains("no torque is recorded"));
         var loosened = tick("FASTENER.RR.2", false).put("wheel", wheels.get("RR"));
@@ -323,6 +324,7 @@ class BayEntriesTest {
     @Test
     void wheelsThatWentOnMustBeTorqued() throws Exception {
         var wheels = names(shop.get("/bay/visits/" + visitId + "/sheet.json")
+                .path("en")
                 .path("metric")
                 .path("planned"));
         assertThat(statuses(entry("leaving", Map.of("wheels", wheels, "shown", Map.of()))))
@@ -383,6 +385,7 @@ class BayEntriesTest {
     /** The wheels that are planned go on. */
     private Map<String, String> leave() throws Exception {
         var wheels = names(shop.get("/bay/visits/" + visitId + "/sheet.json")
+                .path("en")
                 .path("metric")
                 .path("planned"));
         assertThat(statuses(entry("leaving", Map.of("wheels", wheels, "shown", Map.of()))))

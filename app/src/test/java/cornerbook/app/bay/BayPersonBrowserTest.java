@@ -84,6 +84,27 @@ class BayPersonBrowserTest {
         assertThat(page.locator(LF_OUTER)).hasValue("6.3");
     }
 
+    /** Whoever takes the tablet up reads it, far from the server too. */
+    @Test
+    void otherLanguageIsOneTapAwayWithoutALink() {
+        Page page = sheetOfAda();
+        page.evaluate("navigator.serviceWorker.ready.then(() => true)");
+        tablet.setOffline(true);
+        choose(page, "language.fr");
+        assertThat(page.locator("html")).hasAttribute("lang", "fr");
+        assertThat(page.locator("#main h2")).hasText("Roues déposées");
+        type(page, LF_OUTER, "52");
+        assertThat(page.locator(".corner.LF")).containsText("52 mm est impossible; attendu : 0 à 25 mm.");
+        page.reload();
+        assertThat(page.locator("#main h2")).hasText("Roues déposées");
+        assertThat(page.locator("#steps a").nth(2)).containsText("Frein AVG");
+        tablet.setOffline(false);
+        assertThat(page.locator("#link")).hasText("Tout est au registre");
+        page.locator("#steps a[href='#ON']").click();
+        page.locator("text=Ces roues sont posées").click();
+        assertThat(page.locator("main")).containsText("Noté au registre.");
+    }
+
     @Test
     void gaugeWalksRoundTheCarInTheOrderOfThePerson() {
         Page page = sheetOfAda();

@@ -28,8 +28,9 @@ class BayRefusedBrowserTest {
     /** Leaves an entry of a visit that the book has no more, as it waits on a tablet; on a page that sends nothing. */
     private static final String OF_A_LOST_VISIT = """
             async (entry) => {
-              const { Outbox } = await import(`${document.documentElement.dataset.assets}/bay-outbox.mjs`);
-              const outbox = new Outbox();
+              const { assets } = document.documentElement.dataset;
+              const { Outbox } = await import(`${assets}/bay-outbox.mjs`);
+              const outbox = new Outbox(await import(`${assets}/bay-store.mjs`));
               await outbox.load();
               outbox.send = () => {};
               const blob = entry.photo ? new Blob([new Uint8Array([1, 2, 3])]) : undefined;

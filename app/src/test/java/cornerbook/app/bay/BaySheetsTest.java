@@ -29,20 +29,43 @@ class BaySheetsTest {
     @Test
     void sheetExpectsWhatTheQuestionOfTheEntryPageExpects() throws Exception {
         var sheets = shop.get("/bay/visits/" + visitId + "/sheet.json");
-        var sheet = sheets.path("metric");
+        var sheet = sheets.path("en").path("metric");
         var expected = sheet.path("wheels").path(wheel()).path("expected").path("TREAD_DEPTH.OUTER");
         assertThat(expected.path("low").doubleValue())
                 .isLessThan(expected.path("high").doubleValue());
         assertThat(expected.path("asks").stringValue()).startsWith("Expected ").contains("read it again");
         assertThat(last(sheet)).matches("\\d\\.\\d");
-        var us = sheets.path("us");
+        var us = sheets.path("en").path("us");
         assertThat(Double.parseDouble(last(us)))
                 .as("in 32nds of an inch of 25.4 mm (NIST SP 811, appendix B.8)")
                 .isCloseTo(Double.parseDouble(last(sheet)) * 32 / 25.4, within(0.05));
         var inUs = us.path("wheels").path(wheel()).path("expected").path("TREAD_DEPTH.OUTER");
         assertThat(inUs.path("low").doubleValue())
                 .isCloseTo(expected.path("low").doubleValue() * 32 / 25.4, within(1e-9));
-        assertThat(inUs.path("asks").stringValue()).contains("/32 in after the visits before");
+        assertThat(inUs.path("asks").stringValue()).contains("/32\u00a0in after the visits before");
+    }
+
+    @Test
+    void sheetIsThereInEachLanguageWithTheNamesOfItsUnits() throws Exception {
+        var sheets = shop.get("/bay/visits/" + visitId + "/sheet.json");
+        assertThat(step(sheets.path("en").path("metric"), "OFF").path("title").stringValue())
+                .isEqualTo("Wheels off");
+        var off = step(sheets.path("fr").path("us"), "RECEIVE");
+        assertThat(off.path("title").stringValue()).isEqualTo("Réception");
+        var pressure = off.path("groups").path(0).path("fields").path(0);
+        assertThat(pressure.path("unit").stringValue()).isEqualTo("lb/po²");
+        assertThat(pressure.path("suffix").stringValue())
+                .as("what is kept is read by every reader")
+                .isEqualTo(" psi");
+    }
+
+    private static JsonNode step(JsonNode sheet, String id) {
+        for (var step : sheet.path("steps")) {
+            if (step.path("id").stringValue().equals(id)) {
+                return step;
+            }
+        }
+        throw new AssertionError("no step " + id);
     }
 
     private String last(JsonNode sheet) {
@@ -59,14 +82,14 @@ class BaySheetsTest {
     void padsAndDiscsAreExpectedByTheirWear() throws Exception {
         var sheets = shop.get("/bay/visits/" + visitId + "/sheet.json");
         for (var measure : List.of("PAD_THICKNESS", "DISC_THICKNESS")) {
-            var metric = field(sheets.path("metric"), measure);
+            var metric = field(sheets.path("en").path("metric"), measure);
             double lowMm = metric.path("expected").path("low").doubleValue();
             double highMm = metric.path("expected").path("high").doubleValue();
             assertThat(Double.parseDouble(metric.path("last").path("written").stringValue()))
                     .as("not far from the last one")
                     .isBetween(lowMm, highMm + 1);
             double perMm = measure.equals("PAD_THICKNESS") ? 32 / 25.4 : 1 / 25.4;
-            assertThat(field(sheets.path("us"), measure)
+            assertThat(field(sheets.path("en").path("us"), measure)
                             .path("expected")
                             .path("high")
                             .doubleValue())

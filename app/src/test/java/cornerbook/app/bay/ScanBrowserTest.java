@@ -110,6 +110,7 @@ class ScanBrowserTest {
     private Map<String, String> planned() throws Exception {
         var cornerOf = new TreeMap<String, String>();
         shop.get("/bay/visits/" + visitId + "/sheet.json")
+                .path("en")
                 .path("metric")
                 .path("planned")
                 .properties()

@@ -1,0 +1,31 @@
+// What is typed into a field: with which unit it is kept, and whether it can be at all.
+const BARE = /^[0-9.,;\s+\u2212-]+$/;
+const FRACTION = /^(?:\d+ )?\d+\s*\/\s*\d+$/;
+const NUMBER = /^[+-]?\d*[.,]?\d+$/;
+const LETTERS = /[a-z°]/i;
+
+/** A bare number in the field's unit; undefined when a unit or points are written, which the server reads. */
+export const bareNumber = (text) => (NUMBER.test(text) ? Number(text.replace(",", ".")) : undefined);
+
+/** Whether what was typed names no unit. */
+export const isBare = (text) => BARE.test(text);
+
+/** Whether what a field shows was typed in another unit than the field's. */
+export const hasOtherUnit = (shown) => LETTERS.test(shown);
+
+/** What was typed with the unit that it was meant in, so that it comes back as typed whoever reads it. */
+export function withUnit(field, text) {
+  const inches = field.suffix.endsWith(" in");
+  return inches && FRACTION.test(text) ? `${text} in` : isBare(text) ? text + field.suffix : text;
+}
+
+export const withoutUnit = (field, written) => (field.suffix && written.endsWith(field.suffix) ? written.slice(0, -field.suffix.length) : written);
+
+/** Whether a number is one that a range has; what is no bare number is left to the server. */
+export const isWithin = (value, range) => value === undefined || (value >= range.low && value <= range.high);
+
+/** The word of a scale for people; anything else as it is. */
+export const inWords = (field, written) => field?.words.find((word) => word.written === written)?.label ?? written;
+
+/** Whether what was read says that something was done, or is a value. */
+export const saysDone = (field, written) => written !== "" && !field.words.find((word) => word.written === written)?.undone;

@@ -1,0 +1,85 @@
+import assert from "node:assert/strict";
+import { beforeEach, test } from "node:test";
+import { newTablet } from "./tablet.mjs";
+
+const DONE = [{ written: "not done", label: "not done", undone: true }, { written: "done", label: "done", undone: false }];
+const CLOSED = { measure: "CALIPER_CLOSED", corner: "LF", ofWheel: false, suffix: "", words: DONE };
+const CLEANED = { ...CLOSED, measure: "BRACKET_CLEANED" };
+const TREAD = { measure: "TREAD_DEPTH", corner: "LF", spot: "OUTER", ofWheel: true, goesOn: false, suffix: " mm", words: [] };
+const PUT_ON = { ...TREAD, goesOn: true, onlyNew: true };
+const SHEET = {
+  arrived: { LF: "S1" },
+  wheels: { S1: {}, W1: {} },
+  fasteners: { order: [1, 2] },
+  cautions: [{ key: "CALIPER.LF", openedBy: ["BRACKET_CLEANED.LF"], closedBy: "CALIPER_CLOSED.LF" }, { key: "SECOND_CHECK", openedBy: ["WHEELS_ON"], closedBy: "SECOND_CHECK" }],
+  steps: [
+    { id: "BRAKE.LF", kind: "FIELDS", groups: [{ fields: [CLEANED, CLOSED] }], ticks: [] },
+    { id: "ON", kind: "WHEELS", groups: [{ fields: [PUT_ON] }], ticks: [] },
+    { id: "LIFT", kind: "FIELDS", groups: [], ticks: [{ key: "ROCKED" }] },
+  ],
+};
+
+let visit;
+let outbox;
+
+beforeEach(async () => {
+  const { kept, store } = newTablet();
+  kept.set("person", "Ada");
+  const { Outbox } = await import("../../main/resources/cornerbook/app/assets/bay-outbox.mjs");
+  const { Visit } = await import("../../main/resources/cornerbook/app/assets/bay-visit.mjs");
+  globalThis.fetch = async () => {
+    throw new TypeError("no link");
+  };
+  outbox = new Outbox(store);
+  // Nothing goes out here.
+  outbox.send = async () => {};
+  visit = new Visit("v", outbox);
+  visit.sheets = { en: { metric: SHEET } };
+});
+
+test("what is entered here is shown before what the book has", async () => {
+  visit.state.readings["TREAD_DEPTH.LF.OUTER.S1"] = { id: "1", written: "5.0 mm", shown: { metric: "5.0" } };
+  assert.equal(visit.look(TREAD).where, "book");
+  await visit.enter(TREAD, "5.1");
+  const { written, where, entry } = visit.look(TREAD);
+  assert.deepEqual([written, where, entry.shown, entry.written], ["5.1", "held", "1", "5.1 mm"]);
+});
+
+test("a caution opens by what was done, and closes by what was done and by nothing else", async () => {
+  const open = () => visit.openCautions().map(({ key }) => key);
+  assert.deepEqual(open(), []);
+  await visit.enter(CLEANED, "done");
+  assert.deepEqual(open(), ["CALIPER.LF"]);
+  await visit.enter(CLOSED, "not done");
+  assert.deepEqual(open(), ["CALIPER.LF"]);
+  await visit.enter(CLOSED, "done");
+  assert.deepEqual(open(), []);
+});
+
+test("a step tells what is missing as facts", async () => {
+  assert.deepEqual(visit.progress(SHEET.steps[2]), { missing: [{ tick: { key: "ROCKED" } }], done: 0, of: 1 });
+  assert.deepEqual(visit.progress(SHEET.steps[1]).missing, [{ wheels: "which-wheels" }]);
+  await visit.record("leaving", { wheels: { LF: "W1" } });
+  assert.deepEqual(visit.progress(SHEET.steps[1]).missing, [{ field: PUT_ON }]);
+});
+
+test("a wheel that stays on is not read twice", async () => {
+  await visit.record("leaving", { wheels: { LF: "S1" } });
+  assert.equal(visit.applies(PUT_ON), false);
+});
+
+test("a check is made by another person, of every tightening before the eyes", async () => {
+  await visit.record("leaving", { wheels: { LF: "W1" } });
+  await visit.tick("FASTENER.LF.1", true);
+  await visit.tick("SECOND_CHECK", true);
+  assert.equal(visit.secondChecked(), false);
+  await visit.tick("SECOND_CHECK", true, "Bo");
+  assert.equal(visit.secondChecked(), true);
+  await visit.tick("FASTENER.LF.2", true);
+  assert.equal(visit.secondChecked(), false);
+});
+
+test("sheets of an older server are none", async () => {
+  const { sheetOf } = await import("../../main/resources/cornerbook/app/assets/bay-visit.mjs");
+  assert.equal(sheetOf({ metric: SHEET, us: SHEET }), undefined);
+});

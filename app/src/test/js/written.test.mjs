@@ -1,0 +1,46 @@
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { bareNumber, hasOtherUnit, inWords, isWithin, saysDone, withoutUnit, withUnit } from "../../main/resources/cornerbook/app/assets/bay-written.mjs";
+
+const mm = { suffix: " mm", words: [], low: 0, high: 25 };
+const in32nds = { suffix: "/32 in", words: [], low: 0, high: 31.5 };
+const done = { suffix: "", words: [{ written: "not done", label: "pas fait", undone: true }, { written: "done", label: "fait", undone: false }] };
+
+test("a bare number is kept with its field's unit, and comes back without", () => {
+  assert.equal(withUnit(mm, "5.0"), "5.0 mm");
+  assert.equal(withoutUnit(mm, "5.0 mm"), "5.0");
+  assert.equal(withUnit(in32nds, "6"), "6/32 in");
+  assert.equal(withUnit(in32nds, "1 3/16"), "1 3/16 in");
+});
+
+test("a unit that is written stays", () => {
+  assert.equal(withUnit(mm, "6/32 in"), "6/32 in");
+  assert.equal(withoutUnit(mm, "6/32 in"), "6/32 in");
+  assert.ok(hasOtherUnit("6/32 in"));
+  assert.ok(!hasOtherUnit("24,91; 24,92"));
+});
+
+test("a comma and a point part the same digits", () => {
+  assert.equal(bareNumber("5,1"), 5.1);
+  assert.equal(bareNumber("5.1"), 5.1);
+  assert.equal(bareNumber("stud 2: 0 20"), undefined);
+});
+
+test("only what is a bare number can lie outside of a range", () => {
+  assert.ok(isWithin(25, mm));
+  assert.ok(!isWithin(25.1, mm));
+  assert.ok(!isWithin(-0.1, mm));
+  assert.ok(isWithin(bareNumber("0 20 35 10 µm"), mm));
+});
+
+test("a chosen word is shown in the language of the sheet", () => {
+  assert.equal(inWords(done, "done"), "fait");
+  assert.equal(inWords(undefined, "done"), "done");
+});
+
+test("what says that nothing was done closes nothing", () => {
+  assert.ok(saysDone(done, "done"));
+  assert.ok(!saysDone(done, "not done"));
+  assert.ok(!saysDone(done, ""));
+  assert.ok(saysDone(mm, "5.0"));
+});
