@@ -92,6 +92,11 @@ public final class Reader {
         return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 
+    /** Name of a unit in this language, as it stands beside a field. */
+    public String unit(String unit) {
+        return written.unitName(unit);
+    }
+
     /** A day as it is written in this language: "20 Oct 2027". */
     public String day(LocalDate day) {
         return written.day(day);

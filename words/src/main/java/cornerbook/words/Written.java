@@ -113,10 +113,14 @@ final class Written {
         return language == Language.FRENCH && dayOfMonth == 1 ? "1er" : String.valueOf(dayOfMonth);
     }
 
-    private String unit(String unit) {
-        var named = (language == Language.FRENCH ? FRENCH_UNITS : ENGLISH_UNITS)
+    String unitName(String unit) {
+        return (language == Language.FRENCH ? FRENCH_UNITS : ENGLISH_UNITS)
                 .getOrDefault(unit, unit)
                 .replace(' ', BLANK);
+    }
+
+    private String unit(String unit) {
+        var named = unitName(unit);
         return unit.isEmpty() || unit.startsWith("/") ? named : BLANK + named;
     }
 

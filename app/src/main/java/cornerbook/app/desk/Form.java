@@ -2,7 +2,9 @@ package cornerbook.app.desk;
 
 import cornerbook.app.request.PageException;
 import cornerbook.app.request.RequestBody;
+import cornerbook.app.request.Told;
 import cornerbook.app.text.PlainText;
+import cornerbook.core.say.Said;
 import io.helidon.webserver.http.ServerRequest;
 import java.net.URLDecoder;
 import java.nio.ByteBuffer;
@@ -41,8 +43,7 @@ public record Form(Map<String, String> fields) {
         PlainText.findUnfit(text).ifPresent(unfit -> {
             throw new PageException(
                     400,
-                    "In the field %s stands %s, expected text of one line, nothing was stored."
-                            .formatted(PlainText.shown(name), unfit));
+                    Told.say(new DeskSaid.UnfitField(PlainText.shown(name), Said.verbatim(unfit))));
         });
         return text;
     }
@@ -65,7 +66,7 @@ public record Form(Map<String, String> fields) {
         try {
             return UUID.fromString(get(name)).toString();
         } catch (IllegalArgumentException e) {
-            throw new PageException(400, "The form was not understood, nothing was stored.");
+            throw new PageException(400, Told.say(new DeskSaid.FormNotUnderstood()));
         }
     }
 
@@ -78,7 +79,7 @@ public record Form(Map<String, String> fields) {
         return RequestBody.read(request, LARGEST_BYTES)
                 .map(bytes -> new String(bytes, StandardCharsets.ISO_8859_1))
                 .orElseThrow(() ->
-                        new PageException(413, "The form is larger than this program accepts, nothing was stored."));
+                        new PageException(413, Told.say(new DeskSaid.FormTooLarge())));
     }
 
     /** What is no UTF-8 is refused: in its place would stand a sign that nobody typed. */
@@ -90,7 +91,7 @@ public record Form(Map<String, String> fields) {
                     .decode(ByteBuffer.wrap(bytes))
                     .toString();
         } catch (IllegalArgumentException | CharacterCodingException e) {
-            throw new PageException(400, "The form was not understood, nothing was stored.");
+            throw new PageException(400, Told.say(new DeskSaid.FormNotUnderstood()));
         }
     }
 }

@@ -1,6 +1,7 @@
 package cornerbook.app.desk;
 
 import cornerbook.app.request.PageException;
+import cornerbook.app.request.Told;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.wheelplan.Rule;
@@ -98,12 +99,11 @@ public final class Links {
                     .findFirst()
                     .orElseThrow(() -> new PageException(
                             400,
-                            "The address asks for a plan without \"%s\", expected one of %s."
-                                    .formatted(
-                                            word,
-                                            Arrays.stream(Rule.values())
-                                                    .map(Links::word)
-                                                    .collect(Collectors.joining(", "))))));
+                            Told.say(new DeskSaid.NoSuchRule(
+                                    word,
+                                    Arrays.stream(Rule.values())
+                                            .map(Links::word)
+                                            .collect(Collectors.joining(", ")))))));
         }
         return rules;
     }

@@ -3,6 +3,7 @@ package cornerbook.app.desk;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.log.Faults;
 import cornerbook.app.request.PageException;
+import cornerbook.app.request.Told;
 import io.helidon.common.socket.SocketWriterException;
 import io.helidon.http.HttpException;
 import io.helidon.http.RequestException;
@@ -18,7 +19,6 @@ import java.util.logging.Logger;
 /** What a person is told when a request comes to nothing. */
 public final class Problems {
     private static final Logger LOG = Logger.getLogger(Problems.class.getName());
-    private static final String NOT_UNDERSTOOD = "The request was not understood, nothing was stored.";
     private static final int LONGEST_PATH = 200;
 
     private final Pages pages;
@@ -38,11 +38,11 @@ public final class Problems {
                 .error(
                         HttpException.class,
                         (request, response, problem) ->
-                                pages.sendProblem(response, problem.status().code(), NOT_UNDERSTOOD))
+                                pages.sendProblem(response, problem.status().code(), notUnderstood()))
                 .error(
                         RequestException.class,
                         (request, response, problem) ->
-                                pages.sendProblem(response, problem.status().code(), NOT_UNDERSTOOD))
+                                pages.sendProblem(response, problem.status().code(), notUnderstood()))
                 .error(SocketWriterException.class, (request, response, problem) -> leave(problem))
                 .error(UncheckedIOException.class, problems::sendIo)
                 .error(Throwable.class, problems::sendFault);
@@ -80,7 +80,11 @@ public final class Problems {
         pages.sendProblem(
                 response,
                 500,
-                "The program made a mistake on this page (fault %s); what was stored before is safe.".formatted(id));
+                Told.say(new DeskSaid.ProgramFault(id)));
+    }
+
+    private static String notUnderstood() {
+        return Told.say(new DeskSaid.RequestNotUnderstood());
     }
 
     private static String sentence(Exception problem) {

@@ -1,5 +1,7 @@
 package cornerbook.app.request;
 
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Refused;
 import cornerbook.core.say.Said;
 import cornerbook.words.Labels;
 import cornerbook.words.Reader;
@@ -18,9 +20,41 @@ public final class Told {
         return reader().say(said);
     }
 
+    /** Words that are not said as data: they stand as they are. */
+    public static String say(String words) {
+        return words;
+    }
+
     /** The same at the beginning of a line. */
     public static String begin(Said said) {
         return reader().begin(said);
+    }
+
+    public static String begin(String words) {
+        return begin(Said.verbatim(words));
+    }
+
+    /** A quantity with the digits that the trade reads. */
+    public static String amount(double value, String unit) {
+        return say(Amount.of(value, unit));
+    }
+
+    /** A quantity with all the digits that it was written with. */
+    public static String exact(double value, String unit) {
+        return say(Amount.exact(value, unit));
+    }
+
+    /** Name of the unit in which this person writes what the book keeps in {@code bookUnit}. */
+    public static String unit(String bookUnit) {
+        var reader = reader();
+        return reader.unit(reader.units().unitOf(bookUnit));
+    }
+
+    /** Why something was refused. */
+    public static String say(RuntimeException refusal) {
+        return refusal instanceof IllegalArgumentException refused
+                ? say(Refused.said(refused))
+                : String.valueOf(refusal.getMessage());
     }
 
     public static String day(LocalDate day) {

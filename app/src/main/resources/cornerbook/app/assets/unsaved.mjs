@@ -16,7 +16,7 @@ if (form) {
 
   form.addEventListener("input", () => {
     const count = changed();
-    place.textContent = count === 0 ? place.dataset.none : `Not stored yet: ${count}`;
+    place.textContent = count === 0 ? place.dataset.none : `${place.dataset.some} ${count}`;
   });
   form.addEventListener("submit", () => {
     leaves = true;

@@ -6,7 +6,6 @@ import cornerbook.core.car.Measure;
 import cornerbook.core.car.ServiceStep;
 import cornerbook.core.car.ServiceSteps;
 import cornerbook.core.car.Vehicle;
-import cornerbook.app.desk.Words;
 import cornerbook.core.corner.Corner;
 import java.util.List;
 import java.util.stream.Stream;
@@ -30,11 +29,15 @@ public record BrakeGroups(Vehicle vehicle) {
             return Stream.concat(
                             step.cautions().stream().skip(1).map(Told::say),
                             step.lubricants().stream()
-                                    .map(lubricant -> "%s: %s; %s."
-                                            .formatted(
+                                    .map(lubricant -> Told.labels("app/desk/asked")
+                                            .of(
+                                                    "lubricant",
+                                                    "place",
                                                     Told.begin(lubricant.place()),
-                                                    Told.say(lubricant.kind()),
-                                                    Told.say(lubricant.reason()))))
+                                                    "kind",
+                                                    lubricant.kind(),
+                                                    "reason",
+                                                    lubricant.reason())))
                     .toList();
         }
     }

@@ -1,9 +1,8 @@
 package cornerbook.app.desk.car;
 
-import cornerbook.app.request.Told;
-
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.desk.Desk;
+import cornerbook.app.desk.DeskSaid;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
@@ -11,6 +10,7 @@ import cornerbook.app.desk.Typed;
 import cornerbook.app.exchange.CarField;
 import cornerbook.app.exchange.CarForm;
 import cornerbook.app.exchange.VisitFile;
+import cornerbook.app.request.Told;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.finding.Problem;
 import cornerbook.app.request.PageException;
@@ -86,7 +86,7 @@ public final class CarDataHandler {
         var typed = Form.read(request).fields();
         var revision = typed.getOrDefault("revision", "");
         if (!revision.matches("\\d{1,18}")) {
-            throw new PageException(400, "The form was not understood, nothing was stored.");
+            throw new PageException(400, Told.say(new DeskSaid.FormNotUnderstood()));
         }
         var errors = store(
                 CarForm.read(
@@ -118,7 +118,7 @@ public final class CarDataHandler {
                     keeping.keep(read.history());
                     return Map.of();
                 } catch (BookException e) {
-                    return Map.of("", Typed.sentence(String.valueOf(e.getMessage())));
+                    return Map.of("", Typed.sentence(e));
                 }
             }
         }

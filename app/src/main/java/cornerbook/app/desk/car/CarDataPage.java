@@ -2,16 +2,23 @@ package cornerbook.app.desk.car;
 
 import cornerbook.app.book.car.WheelChange;
 import cornerbook.app.desk.Typed;
-import cornerbook.app.desk.Words;
 import cornerbook.app.exchange.CarField;
 import cornerbook.app.exchange.CarForm;
+import cornerbook.app.request.Told;
 import cornerbook.core.car.WheelSet;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.SetOf;
+import cornerbook.core.say.Listed;
+import cornerbook.core.say.Said;
+import cornerbook.words.Labels;
+import cornerbook.words.Language;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The data of a car as a form, as typed.
@@ -34,9 +41,11 @@ public record CarDataPage(
         int newSets,
         Map<String, String> typed,
         Map<String, String> errors) {
-    /** Objects that every car has; the others may be left empty, and are folded. */
-    private static final String AMPERE_HOURS = "Ah";
+    /** Fields whose name alone does not say how they are written. */
+    private static final Set<String> WITH_EXAMPLE =
+            Set.of("jurisdiction", "tyreSize", "size", "thread", "mounting", "sensorType", "tag");
 
+    /** Objects that every car has; the others may be left empty, and are folded. */
     private static final Set<String> ALWAYS = Set.of(
             "/customer",
             "/vehicle",
@@ -46,6 +55,8 @@ public record CarDataPage(
             "/vehicle/rearAxle/brake",
             "/vehicle/fastener",
             "/vehicle/battery");
+
+    private static final Set<String> CORNERS = Set.of("LF", "RF", "LR", "RR");
 
     public CarDataPage {
         sets = List.copyOf(sets);
@@ -87,13 +98,13 @@ public record CarDataPage(
     public List<Known> known() {
         var known = new ArrayList<Known>();
         for (int set = 0; set < sets.size(); set++) {
-            var title = Words.sentenceStart(Words.season(sets.get(set).season())) + " set";
+            var title = Told.begin(new SetOf(sets.get(set).season()));
             known.add(known(sets.get(set).id(), title, CarForm.SET + set, CarForm.knownSetFields(set)));
             for (int place = 0; place < sets.get(set).wheels().size(); place++) {
                 var tag = sets.get(set).wheels().get(place).tag();
                 known.add(known(
                         tag,
-                        "%s, wheel %s".formatted(title, tag),
+                        labels().of("set-wheel", "set", title, "tag", tag),
                         CarForm.SET + set + "/wheels/" + place,
                         CarForm.wheelFields(set, place)));
             }
@@ -132,14 +143,63 @@ public record CarDataPage(
         return CarDataUnits.of(typed).unitOf(field);
     }
 
+    /** The same as this person names it. */
+    public String unitName(CarField field) {
+        return Told.reader().unit(unit(field));
+    }
+
     /** Name of these units. */
     public String units() {
         return CarDataUnits.of(typed).system().word();
     }
 
-    /** What a field is, where its name alone does not say how it is written. */
+    /** What a field is, one sentence. */
+    public String hint(CarField field) {
+        return labels().of("hint-" + key(field));
+    }
+
+    /** The same where its name alone does not say how it is written. */
     public String example(CarField field) {
-        return field.hint().contains(" as ") || field.name().equals("tag") ? field.hint() : "";
+        return WITH_EXAMPLE.contains(field.name()) ? hint(field) : "";
+    }
+
+    /** A word to choose, for people. */
+    public String choice(CarField field, String choice) {
+        if (field.name().equals("language")) {
+            return Language.find(choice).map(Language::title).orElse(choice);
+        }
+        if (field.kind() == CarField.Kind.FLAG) {
+            return Told.labels("app/desk").of(choice);
+        }
+        // What is written in capitals is a name.
+        return choice.equals(choice.toUpperCase(Locale.ROOT))
+                ? choice
+                : labels().of("choice-" + key(field) + "-" + choice.replace(' ', '-'));
+    }
+
+    /** What was put right of a wheel, and from what to what. */
+    public String change(WheelChange change) {
+        return Told.labels("app/desk")
+                .of(
+                        "changed",
+                        "day",
+                        change.on(),
+                        "what",
+                        labels().of("what", "slug", slug(change.what()), "what", change.what()),
+                        "before",
+                        value(change.before()),
+                        "after",
+                        value(change.after()));
+    }
+
+    private static String value(@Nullable String value) {
+        return value == null
+                ? Told.labels("app/desk").of("not-known")
+                : labels().of("value", "slug", slug(value), "value", value);
+    }
+
+    private static String slug(String words) {
+        return words.toLowerCase(Locale.ROOT).replaceAll("[^a-z]", "_");
     }
 
     public String error(String pointer) {
@@ -148,35 +208,44 @@ public record CarDataPage(
 
     /** "Axle load", with a star where nothing can be left out. */
     public String label(CarField field) {
-        return words(field.name()) + (field.required() && ALWAYS.contains(field.group()) ? " *" : "");
+        var label = labels().of("field-" + key(field));
+        return field.required() && ALWAYS.contains(field.group()) ? labels().of("required", "label", label) : label;
     }
 
-    private String title(String group) {
+    private static String title(String group) {
         if (group.startsWith(CarForm.SET)) {
-            return group.endsWith("/tyre") ? "Its tyres" : "New wheel set of four";
+            return labels().of(group.endsWith("/tyre") ? "its-tyres" : "new-set-of-four");
         }
-        var title = new StringBuilder();
+        var parts = new ArrayList<Said>();
         for (var part : group.substring(1).split("/", -1)) {
             if (!part.equals("vehicle") || group.equals("/vehicle")) {
-                title.append(title.isEmpty() ? words(part) : ", " + inside(words(part)));
+                parts.add(
+                        CORNERS.contains(part)
+                                ? Corner.valueOf(part)
+                                : Said.verbatim(labels().of("group-" + dashed(part))));
             }
         }
-        return title.toString();
+        return Told.begin(Listed.commas(parts));
     }
 
-    private static String words(String name) {
-        if (name.equals(name.toUpperCase(Locale.ROOT)) || name.equals("vin")) {
-            return name.toUpperCase(Locale.ROOT);
-        }
-        if (name.endsWith(AMPERE_HOURS)) {
-            return words(name.substring(0, name.length() - AMPERE_HOURS.length())) + ", A·h";
-        }
-        return Words.sentenceStart(
-                name.replaceAll("([A-Z])", " $1").toLowerCase(Locale.ROOT).strip());
+    /** Of a field in the catalogue: its object and its name, alike for both axles, all corners and all wheels. */
+    static String key(CarField field) {
+        var group = field.group().substring(field.group().lastIndexOf('/') + 1);
+        var object =
+                switch (group) {
+                    case "frontAxle", "rearAxle" -> "axle";
+                    case "LF", "RF", "LR", "RR" -> "lift-point";
+                    default ->
+                        !group.matches("\\d+") ? dashed(group) : field.group().contains("/wheels/") ? "wheel" : "set";
+                };
+        return object + "-" + dashed(field.name());
     }
 
-    /** Within a title; a corner keeps its letters. */
-    private static String inside(String words) {
-        return words.equals(words.toUpperCase(Locale.ROOT)) ? words : words.toLowerCase(Locale.ROOT);
+    private static String dashed(String name) {
+        return name.replaceAll("([A-Z])", "-$1").toLowerCase(Locale.ROOT);
+    }
+
+    private static Labels labels() {
+        return Told.labels("app/desk/car");
     }
 }

@@ -3,19 +3,20 @@ package cornerbook.app.desk.car;
 import cornerbook.app.picture.CornerLabel;
 import cornerbook.app.picture.tyre.DepthOverDistance;
 import cornerbook.app.picture.tyre.TreadSection;
+import cornerbook.app.request.Told;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.car.CarHistory;
 import cornerbook.app.picture.car.CarFromAbove;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.say.Amount;
 import cornerbook.core.tread.judge.SetForecast;
 import cornerbook.core.tread.judge.SetForecast.GrooveForecast;
 import cornerbook.core.tread.judge.SetForecast.TyreForecast;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -62,7 +63,7 @@ public record VehiclePage(
                                 .map(finding ->
                                         CornerLabel.ofDepth(finding.verdict(), finding.lifeLeft(), lowest.get()))
                                 .orElseGet(() ->
-                                        CornerLabel.ofWheel(String.format(Locale.ROOT, "%.1f mm", lowest.get()), "")));
+                                        CornerLabel.ofWheel(Told.say(new Amount(lowest.get(), "mm", 1)), "")));
             }
         });
         return CarFromAbove.svg(labels);
@@ -78,10 +79,6 @@ public record VehiclePage(
 
     public boolean isOnTheCar(SetForecast forecast) {
         return forecast.role() == SetForecast.Role.GOING_ON;
-    }
-
-    public String role(SetForecast forecast) {
-        return isOnTheCar(forecast) ? "on the car" : "off the car, judged for its next season";
     }
 
     /** The set's own finding counts at the corner with the lowest groove: it is that one that decides. */

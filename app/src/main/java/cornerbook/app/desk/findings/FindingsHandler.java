@@ -11,6 +11,7 @@ import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.UnitChoice;
 import cornerbook.app.request.PageException;
+import cornerbook.app.request.Told;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.util.Optional;
@@ -47,7 +48,7 @@ public final class FindingsHandler {
                 "handover-" + open.visit().date(),
                 () -> Optional.of(
                         HandoverSheet.render(assess(open), shopName, desk.now(), notes, UnitChoice.current())),
-                "There is nothing to hand over.");
+                Told.labels("app/desk/findings").of("nothing-to-hand-over"));
     }
 
     /** What a photo belongs to, and whether the sheet shows it. */
@@ -62,9 +63,9 @@ public final class FindingsHandler {
             if (e.isFailure()) {
                 throw e;
             }
-            throw new PageException(404, "The visit has no photo with this address.");
+            throw new PageException(404, Told.say(new FindingsSaid.NoSuchPhoto()));
         } catch (IllegalArgumentException e) {
-            throw new PageException(422, "The photo belongs to something unknown, expected a part of the list.");
+            throw new PageException(422, Told.say(new FindingsSaid.UnknownPart()));
         }
         Pages.redirect(response, Links.findings(visitId) + "#photos");
     }

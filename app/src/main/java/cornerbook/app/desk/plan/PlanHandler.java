@@ -4,6 +4,7 @@ import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Links;
 import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.desk.Pages;
+import cornerbook.app.request.Told;
 import cornerbook.app.sheet.WheelTags;
 import cornerbook.app.sheet.WheelTags.Paper;
 import io.helidon.webserver.http.ServerRequest;
@@ -45,7 +46,7 @@ public final class PlanHandler {
                 open.unjudged(),
                 "wheel-tags-" + open.visit().date(),
                 () -> tags(open, paper),
-                "There is no wheel plan for this visit, so there are no wheel tags.");
+                Told.labels("app/desk/plan").of("no-tags"));
     }
 
     private Optional<byte[]> tags(OpenVisit open, Paper paper) {

@@ -28,7 +28,7 @@ public final class ToolsHandler {
             desk.book().tools().put(ToolForm.of(typed).tool());
             Pages.redirect(response, PAGE);
         } catch (IllegalArgumentException e) {
-            send(response, 422, typed, Typed.sentence(String.valueOf(e.getMessage())));
+            send(response, 422, typed, Typed.sentence(e));
         }
     }
 

@@ -1,7 +1,8 @@
 package cornerbook.app.desk.visit;
 
-import cornerbook.core.season.judge.OdometerDoubt;
 import cornerbook.app.desk.Form;
+import cornerbook.app.request.Told;
+import cornerbook.core.season.judge.OdometerDoubt;
 import java.util.Optional;
 
 /**
@@ -20,7 +21,7 @@ public record AskedOdometer(String question, String km) {
     /** What to ask about a value that was typed; empty when it is credible, or was typed a second time. */
     static Optional<AskedOdometer> of(Optional<OdometerDoubt> doubt, Form typed) {
         return doubt.filter(found -> !String.valueOf(found.odometerKm()).equals(typed.get(FIELD)))
-                .map(found -> new AskedOdometer(found.question(), String.valueOf(found.odometerKm())));
+                .map(found -> new AskedOdometer(Told.say(found.question()), String.valueOf(found.odometerKm())));
     }
 
     public boolean asks() {

@@ -4,12 +4,15 @@ import cornerbook.app.book.store.BookException;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Visit;
 import cornerbook.app.desk.Desk;
+import cornerbook.app.desk.DeskSaid;
 import cornerbook.app.desk.EntryUnits;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Refused;
 import cornerbook.core.season.judge.OdometerDoubt;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
@@ -21,6 +24,8 @@ import java.util.UUID;
 
 /** Opens a visit. */
 public final class NewVisitHandler {
+    private static final double EXAMPLE_KM = 48_200;
+
     private final Desk desk;
     private final Pages pages;
 
@@ -72,7 +77,7 @@ public final class NewVisitHandler {
             }
             asked = doubt.get();
         } catch (BookException | IllegalArgumentException e) {
-            error = Typed.sentence(String.valueOf(e.getMessage()));
+            error = Typed.sentence(e);
         }
         pages.send(
                 response,
@@ -91,7 +96,7 @@ public final class NewVisitHandler {
 
     private Visit read(Form typed, Map<Corner, String> arrivedOn) {
         if (typed.get("odometer").isEmpty()) {
-            throw new IllegalArgumentException("The odometer is missing, expected a distance as 48200 km.");
+            throw new Refused(new DeskSaid.OdometerMissing(Amount.of(EXAMPLE_KM, "km")));
         }
         return new Visit(
                 typed.identity("visit"),

@@ -4,6 +4,7 @@ import cornerbook.app.book.store.BookException;
 import cornerbook.core.car.Visit;
 import cornerbook.core.season.judge.OdometerDoubt;
 import cornerbook.app.desk.Desk;
+import cornerbook.app.desk.DeskSaid;
 import cornerbook.app.desk.EntryUnits;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Links;
@@ -11,6 +12,7 @@ import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
 import cornerbook.app.request.PageException;
+import cornerbook.app.request.Told;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.time.DateTimeException;
@@ -54,7 +56,7 @@ public final class VisitDataHandler {
             }
             asked = doubt.get();
         } catch (BookException | IllegalArgumentException e) {
-            error = Typed.sentence(String.valueOf(e.getMessage()));
+            error = Typed.sentence(e);
         }
         send(
                 response,
@@ -74,7 +76,7 @@ public final class VisitDataHandler {
             return visit.withOdometer(
                     LocalDate.parse(typed.get("seenDate")), Double.parseDouble(typed.get("seenOdometer")));
         } catch (DateTimeException | NumberFormatException e) {
-            throw new PageException(400, "The form was not understood, nothing was stored.");
+            throw new PageException(400, Told.say(new DeskSaid.FormNotUnderstood()));
         }
     }
 

@@ -6,7 +6,9 @@ import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Visit;
 import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.desk.UnitChoice;
-import cornerbook.app.desk.Words;
+import cornerbook.app.request.Told;
+import cornerbook.core.quantity.Quantities;
+import cornerbook.core.say.Amount;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -54,16 +56,23 @@ public record VisitDataPage(
         int place = history.visits().indexOf(visit);
         return history.visits().stream()
                 .filter(other -> Math.abs(history.visits().indexOf(other) - place) == 1)
-                .map(other -> "The visit %s it, of %s, was at %s."
-                        .formatted(
-                                history.visits().indexOf(other) < place ? "before" : "after",
-                                Words.day(other.date()),
-                                Words.km(other.odometerKm())))
+                .map(other -> Told.say(new VisitSaid.Neighbour(
+                        history.visits().indexOf(other) < place,
+                        other.date(),
+                        Amount.of(other.odometerKm(), "km"))))
                 .collect(Collectors.joining(" "));
     }
 
     /** A value that was put right, as people read it. */
     public static String written(String value) {
-        return value.matches("\\d{4}-\\d{2}-\\d{2}") ? Words.day(LocalDate.parse(value)) : value;
+        if (value.matches("\\d{4}-\\d{2}-\\d{2}")) {
+            return Told.day(LocalDate.parse(value));
+        }
+        try {
+            return Told.exact(Quantities.parse(value, "km"), "km");
+        } catch (IllegalArgumentException e) {
+            // A file may bring anything.
+            return value;
+        }
     }
 }

@@ -12,6 +12,9 @@ import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.request.PageException;
+import cornerbook.app.request.Told;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Refused;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.time.LocalDate;
@@ -55,7 +58,7 @@ public final class WheelHandler {
                 ? ofSet(asked.get("wheel"))
                 : asked.has("visit") ? ofVisit(asked.get("visit")).toList() : ofDay(asked.get("day"));
         if (tags.isEmpty()) {
-            throw new PageException(404, "There is no wheel to be tagged.");
+            throw new PageException(404, Told.say(new WheelSaid.NoWheelToTag()));
         }
         Pages.sendPdf(response, "wheel-tags", WheelLabels.render(tags, from));
     }
@@ -88,7 +91,7 @@ public final class WheelHandler {
                     .distinct()
                     .toList();
         } catch (DateTimeParseException e) {
-            throw new PageException(422, "\"%s\" is no day, expected one as 2026-11-25.".formatted(day));
+            throw new PageException(422, Told.say(new WheelSaid.NoSuchDay(day, "2026-11-25")));
         }
     }
 
@@ -110,18 +113,17 @@ public final class WheelHandler {
     private CarHistory getHistoryOfWheel(String tag) {
         return desk.book()
                 .findHistoryOfWheel(tag)
-                .orElseThrow(() -> new PageException(404, "The book has no wheel with the tag %s.".formatted(tag)));
+                .orElseThrow(() -> new PageException(404, Told.say(new WheelSaid.NoSuchWheel(tag))));
     }
 
     private static LabelPlace place(Form asked) {
         try {
             var paper = LabelPaper.find(asked.get("paper"))
-                    .orElseThrow(() -> new IllegalArgumentException(
-                            "There is no label paper \"%s\", expected one of the list.".formatted(asked.get("paper"))));
+                    .orElseThrow(() -> new Refused(new WheelSaid.NoSuchPaper(asked.get("paper"))));
             return new LabelPlace(
                     paper, (int) number(asked, "first", 1), number(asked, "right", 0), number(asked, "down", 0));
         } catch (IllegalArgumentException e) {
-            throw new PageException(422, String.valueOf(e.getMessage()));
+            throw new PageException(422, Told.say(e));
         }
     }
 
@@ -132,8 +134,7 @@ public final class WheelHandler {
         try {
             return Double.parseDouble(asked.get(name).replace(',', '.'));
         } catch (NumberFormatException e) {
-            throw new IllegalArgumentException(
-                    "\"%s\" is no number, expected one as 1.5.".formatted(asked.get(name)), e);
+            throw new Refused(new WheelSaid.NoNumber(asked.get(name), Amount.significant(1.5, "", 2)));
         }
     }
 }
