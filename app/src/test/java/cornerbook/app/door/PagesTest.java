@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import cornerbook.app.book.Book;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Links;
-import cornerbook.app.desk.Words;
+import cornerbook.app.request.Told;
 import cornerbook.app.desk.asked.Slot;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.assess.Assessor;
@@ -88,9 +88,9 @@ class PagesTest {
                 .contains(
                         "Car from above, front up: wheels move",
                         "Seasons to come",
-                        Words.km(plan.plan().distanceKm()),
-                        Words.km(plan.plan().gains().getFirst().likelyKm()),
-                        Words.day(plan.seasons().dayAt(plan.plan().distanceKm())),
+                        Told.amount(plan.plan().distanceKm(), "km"),
+                        Told.amount(plan.plan().gains().getFirst().likelyKm(), "km"),
+                        Told.day(plan.seasons().dayAt(plan.plan().distanceKm())),
                         "Each wheel left where it ran",
                         "The rules and what they cost",
                         "common practice, no source",
