@@ -238,7 +238,7 @@ class PagesTest {
                         "-3 mm",
                         "reason." + depth.key(),
                         "typed wrongly"));
-        says(answer, 422, "expected 0 to 25 mm");
+        says(answer, 422, "expected 0 to 25\u00a0mm");
         assertThat(answer.body()).contains("value=\"21 °C\"", "value=\"-3 mm\"", "aria-invalid=\"true\"");
         says(shop.post(Links.visit(visitId), Map.of("form", "f", slot.key(), "12 parsecs")), 422, "nothing was stored");
         says(

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.desk.DeskSaid;
 import cornerbook.app.limits.LimitsFile;
+import cornerbook.app.request.Told;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.assess.Assessor;
 import cornerbook.core.car.CarHistory;
@@ -102,5 +103,13 @@ class FindingsPageTest {
                                                     && of.tag()
                                                             .equals(pattern.subject().wheelTag())));
                 });
+    }
+
+    @Test
+    void daysAreWrittenAsEverywhere() {
+        assertThat(assessments()
+                        .flatMap(assessment -> assessment.findings().stream())
+                        .flatMap(finding -> Stream.of(finding.title(), finding.plainWords())))
+                .allSatisfy(words -> assertThat(Told.say(words)).doesNotContainPattern("\\d{4}-\\d{2}-\\d{2}"));
     }
 }
