@@ -22,26 +22,20 @@ final class Written {
 
     private static final String PER_1000_KM = "mm/1000 km";
     private static final String PER_1000_MI = "/32 in/1000 mi";
-    private static final Map<String, String> FRENCH_UNITS = Map.of(
-            "in",
-            "po",
-            "ft",
-            "pi",
-            "psi",
-            "lb/po²",
-            "lbf·ft",
-            "lbf·pi",
-            "mph",
-            "mi/h",
-            "/32 in",
-            "/32 po",
-            "studs",
-            "goujons",
-            PER_1000_KM,
-            "mm aux 1\u202f000 km",
-            PER_1000_MI,
-            "/32 po aux 1\u202f000 mi");
+    private static final Map<String, String> FRENCH_UNITS = Map.ofEntries(
+            Map.entry("in", "po"),
+            Map.entry("ft", "pi"),
+            Map.entry("psi", "lb/po²"),
+            Map.entry("lbf·ft", "lbf·pi"),
+            Map.entry("mph", "mi/h"),
+            Map.entry("/32 in", "/32 po"),
+            Map.entry("studs", "goujons"),
+            Map.entry(PER_1000_KM, "mm aux 1\u202f000 km"),
+            Map.entry(PER_1000_MI, "/32 po aux 1\u202f000 mi"));
     private static final Map<String, String> ENGLISH_UNITS = Map.of(
+            "d", "days",
+            "km/day", "km per day",
+            "mi/day", "mi per day",
             PER_1000_KM, "mm per 1\u202f000 km",
             PER_1000_MI, "/32 in per 1\u202f000 mi");
 

@@ -1,5 +1,7 @@
 package cornerbook.app.bay;
 
+import cornerbook.app.request.Told;
+
 import cornerbook.app.bay.BaySheet.Expected;
 import cornerbook.app.bay.BaySheet.Fasteners;
 import cornerbook.app.bay.BaySheet.Last;
@@ -165,7 +167,7 @@ final class BaySheets {
                                 each.reading().measure(),
                                 each.expectedMm().mean(),
                                 each.credibleWithinMm(),
-                                each.asks())));
+                                Told.say(each.asks()))));
         return expected;
     }
 

@@ -86,7 +86,7 @@ final class ClampLoadGroup {
                                 "Clamp load of %s %s, friction %s to %s: %.0f to %.0f kN, %.0f to %.0f %% of the proof load"
                                         .formatted(
                                                 thread,
-                                                strength.words(),
+                                                cornerbook.words.Reader.DEFAULT.say(strength.told()),
                                                 friction.lowest(),
                                                 friction.highest(),
                                                 load.leastN() / N_PER_KN,

@@ -259,6 +259,6 @@ final class LiftQuestion {
                             .formatted(text));
         }
         return new PartOff(
-                match.group(1).strip(), given.quantity(match.group(2), "kg"), given.quantity(match.group(3), "mm"), 0);
+                cornerbook.core.say.Said.verbatim(match.group(1).strip()), given.quantity(match.group(2), "kg"), given.quantity(match.group(3), "mm"), 0);
     }
 }

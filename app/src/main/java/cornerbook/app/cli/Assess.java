@@ -94,7 +94,7 @@ final class Assess implements Runnable {
                             .formatted(retorque.torqueNm(), retorque.dueOdometerKm(), retorque.dueDate()),
                     lines);
         }
-        assessment.doubted().forEach(doubt -> add("Read again: ", doubt.question(), lines));
+        assessment.doubted().forEach(doubt -> add("Read again: ", Reader.DEFAULT.say(doubt.question()), lines));
         assessment.notJudged().forEach(words -> add("Not judged: ", Reader.DEFAULT.say(words), lines));
         add("Next visit: ", assessment.nextVisit().toString(), lines);
         return lines;

@@ -1,5 +1,9 @@
 package cornerbook.app.cli;
 
+import cornerbook.core.say.Listed;
+
+import cornerbook.words.Reader;
+
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.brake.seizing.LearnedSeizing;
 import cornerbook.core.brake.seizing.SeizingExposure;
@@ -52,7 +56,7 @@ final class Learn implements Runnable {
             if (!row.open().isEmpty()) {
                 out.println(
                         "  not learned, for the readings are too few, too much alike or contradict each other: %s; what was known before serves"
-                                .formatted(String.join(", ", row.open())));
+                                .formatted(Reader.DEFAULT.say(Listed.commas(row.open()))));
             }
         });
         knowledge

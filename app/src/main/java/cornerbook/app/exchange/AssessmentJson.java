@@ -46,7 +46,7 @@ public final class AssessmentJson {
                 assessment.plan(),
                 assessment.retorque(),
                 assessment.notJudged().stream().map(Reader.DEFAULT::say).toList(),
-                assessment.doubted().stream().map(TreadPrediction::question).toList());
+                assessment.doubted().stream().map(doubted -> Reader.DEFAULT.say(doubted.question())).toList());
         return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(file) + "\n";
     }
 

@@ -63,7 +63,7 @@ public final class LimitsFile {
 
     private static void checkHead(List<String> cells) {
         if (!cells.equals(COLUMNS)) {
-            throw bad(1, "head", Quoted.of(String.join(",", cells)), String.join(",", COLUMNS));
+            throw bad(1, "head", Quoted.of(String.join(",", cells)).toString(), String.join(",", COLUMNS));
         }
     }
 
@@ -90,7 +90,7 @@ public final class LimitsFile {
         var kind = word(line, "kind", Limit.Kind.class, cells.get(1));
         double value = value(line, cells.get(3));
         if (kind == Limit.Kind.SEIZING_RISK && value >= 1) {
-            throw bad(line, "value", Quoted.of(cells.get(3)), "a chance above 0 and below 1");
+            throw bad(line, "value", Quoted.of(cells.get(3)).toString(), "a chance above 0 and below 1");
         }
         var season = cells.get(2).isEmpty() ? null : word(line, "season", SeasonKind.class, cells.get(2));
         return new Limit(
@@ -115,7 +115,7 @@ public final class LimitsFile {
                 .filter(word -> word.name().equals(cell))
                 .findFirst()
                 .orElseThrow(() ->
-                        bad(line, column, Quoted.of(cell), "one of " + Arrays.toString(words.getEnumConstants())));
+                        bad(line, column, Quoted.of(cell).toString(), "one of " + Arrays.toString(words.getEnumConstants())));
     }
 
     private static double value(int line, String cell) {
@@ -124,9 +124,9 @@ public final class LimitsFile {
             if (value > 0 && Double.isFinite(value)) {
                 return value;
             }
-            throw bad(line, "value", Quoted.of(cell), "a number above 0");
+            throw bad(line, "value", Quoted.of(cell).toString(), "a number above 0");
         } catch (NumberFormatException e) {
-            throw bad(line, "value", Quoted.of(cell), "a number");
+            throw bad(line, "value", Quoted.of(cell).toString(), "a number");
         }
     }
 
@@ -134,7 +134,7 @@ public final class LimitsFile {
         try {
             return cell.isEmpty() ? null : MonthDay.parse("--" + cell);
         } catch (DateTimeParseException e) {
-            throw bad(line, column, Quoted.of(cell), "month and day as 12-01");
+            throw bad(line, column, Quoted.of(cell).toString(), "month and day as 12-01");
         }
     }
 

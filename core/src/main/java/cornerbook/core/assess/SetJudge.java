@@ -90,7 +90,7 @@ final class SetJudge {
         var forecast = forecaster.forecast(set, role, wheelAt, from, until, binding.value(), legal.value());
         forecasts.add(forecast);
         findings.add(TreadFindings.ofSet(
-                forecast, binding.citation(), role == SetForecast.Role.GOING_ON ? atFitting(set, from, until) : null));
+                forecast, Said.verbatim(binding.citation()), role == SetForecast.Role.GOING_ON ? atFitting(set, from, until) : null));
         findings.addAll(TreadPatternFindings.of(forecast));
     }
 

@@ -1,5 +1,11 @@
 package cornerbook.core.battery;
 
+import cornerbook.core.battery.BatterySaid.Part;
+
+import cornerbook.core.battery.BatterySaid.Label;
+
+import cornerbook.core.say.Amount;
+
 import cornerbook.core.say.Said;
 
 import static cornerbook.core.quantity.Range.check;
@@ -53,9 +59,9 @@ public record BatteryHealth(
      */
     public static BatteryHealth of(
             double measuredA, double ratedA, RatingStandard standard, double temperatureC, boolean corrected) {
-        check("measured cranking current", measuredA, 0, 3000, "A");
-        check("rated cranking current", ratedA, 50, 2000, "A");
-        check("temperature of the battery", temperatureC, TEMPERATURE_C[0], 60, "°C");
+        check(Part.MEASURED_CURRENT, measuredA, 0, 3000, "A");
+        check(Part.RATED_CURRENT, ratedA, 50, 2000, "A");
+        check(Part.TEMPERATURE, temperatureC, TEMPERATURE_C[0], 60, "°C");
         double power = corrected ? 1 : StateOfCharge.between(TEMPERATURE_C, POWER_SHARE, temperatureC);
         double share = measuredA / (ratedA * power);
         var judgement =
@@ -67,26 +73,23 @@ public record BatteryHealth(
                 share,
                 judgement,
                 judgement == Judgement.REPLACE
-                        ? Said.verbatims(
-                                "Charge it fully and test again before it is condemned; check that the tester is set to %s."
-                                        .formatted(standard))
+                        ? List.of(new BatterySaid.ChargeBeforeCondemned(standard))
                         : List.of(),
                 List.of(
                         new Step(
-                                "share of power at this temperature",
+                                Label.SHARE_OF_POWER,
                                 corrected
-                                        ? "the tester was told the temperature"
-                                        : "100 %% at 26.7 °C, 65 %% at 0 °C, 40 %% at −18 °C, at %s °C"
-                                                .formatted(Step.digits(temperatureC)),
+                                        ? Label.TOLD_TEMPERATURE
+                                        : new BatterySaid.PowerAt(Amount.significant(temperatureC, "°C", 4)),
                                 power * 100,
                                 "%",
-                                "widely printed, from memory"),
+                                Label.WIDELY_PRINTED),
                         new Step(
-                                "share of the rating",
-                                "measured %s A / (rated %s A %s × share of power)"
-                                        .formatted(Step.digits(measuredA), Step.digits(ratedA), standard),
+                                Label.SHARE_OF_RATING,
+                                new BatterySaid.ShareFormula(
+                                Amount.significant(measuredA, "A", 4), Amount.significant(ratedA, "A", 4), standard),
                                 share * 100,
                                 "%",
-                                "sound from 70 % (service literature); watch below 80 % is common practice, no source")));
+                                Label.HEALTH_SOURCE)));
     }
 }

@@ -1,5 +1,15 @@
 package cornerbook.core.battery;
 
+import cornerbook.core.battery.BatterySaid.Sentence;
+
+import cornerbook.core.battery.BatterySaid.Part;
+
+import cornerbook.core.battery.BatterySaid.Label;
+
+import cornerbook.core.say.Refused;
+
+import cornerbook.core.say.Amount;
+
 import cornerbook.core.say.Said;
 
 import static cornerbook.core.quantity.Range.check;
@@ -37,11 +47,11 @@ public record LoadTest(
     /** The verdict on the voltage read after 15 s, 0 to 13 V, at −18 to 60 °C. */
     public static LoadTest of(Chemistry chemistry, double ratedA, double volts, double temperatureC) {
         if (!chemistry.isLead()) {
-            throw new IllegalArgumentException("battery is lithium: the load test's voltages hold for lead-acid only");
+            throw new Refused(Sentence.LITHIUM_LOAD_TEST);
         }
-        check("rated cranking current", ratedA, 50, 2000, "A");
-        check("voltage under load", volts, 0, 13, "V");
-        check("temperature of the battery", temperatureC, TEMPERATURE_C[0], 60, "°C");
+        check(Part.RATED_CURRENT, ratedA, 50, 2000, "A");
+        check(Part.VOLTAGE_UNDER_LOAD, volts, 0, 13, "V");
+        check(Part.TEMPERATURE, temperatureC, TEMPERATURE_C[0], 60, "°C");
         double leastV = leastVolts(temperatureC);
         boolean passes = volts >= leastV;
         return new LoadTest(
@@ -50,15 +60,15 @@ public record LoadTest(
                 temperatureC,
                 leastV,
                 passes,
-                passes ? List.of() : Said.verbatims("Charge it fully and repeat the load test before it is condemned."),
+                passes ? List.of() : List.of(Sentence.REPEAT_LOAD_TEST),
                 List.of(
-                        new Step("load for 15 s", "rated current / 2", ratedA / 2, "A", "service literature"),
+                        new Step(Label.LOAD_FOR_15_S, Label.HALF_OF_RATED, ratedA / 2, "A", Label.SERVICE_LITERATURE),
                         new Step(
-                                "least voltage at %s °C".formatted(Step.digits(temperatureC)),
-                                "table, linear between its points",
+                                new BatterySaid.LeastVoltageAt(Amount.significant(temperatureC, "°C", 4)),
+                                Label.TABLE_LINEAR,
                                 leastV,
                                 "V",
-                                "service literature from 10 °C up; colder from memory")));
+                                Label.LOAD_TEST_SOURCE)));
     }
 
     /** The least voltage at a temperature of the battery; outside −18 to 21 °C that of the nearer end. */

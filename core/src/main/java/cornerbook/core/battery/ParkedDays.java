@@ -1,5 +1,13 @@
 package cornerbook.core.battery;
 
+import cornerbook.core.battery.BatterySaid.Part;
+
+import cornerbook.core.battery.BatterySaid.Label;
+
+import cornerbook.core.say.Formula;
+
+import cornerbook.core.say.Amount;
+
 import cornerbook.core.say.Said;
 
 import static cornerbook.core.quantity.Range.check;
@@ -38,10 +46,10 @@ public record ParkedDays(
 
     /** The days for 5 to 300 A·h, a health of 0.1 to 1, a draw of 0.001 to 10 A, and a charge of 0 to 1 to start from. */
     public static ParkedDays of(double capacityAh, double health, double standbyA, double charge) {
-        check("battery capacity", capacityAh, 5, 300, "A·h");
-        check("health of the battery", health, 0.1, 1, "");
-        check("standby current", standbyA, 0.001, 10, "A");
-        check("charge when it is parked", charge, 0, 1, "");
+        check(Part.CAPACITY, capacityAh, 5, 300, "A·h");
+        check(Part.HEALTH, health, 0.1, 1, "");
+        check(Part.STANDBY, standbyA, 0.001, 10, "A");
+        check(Part.CHARGE_WHEN_PARKED, charge, 0, 1, "");
         double days = Math.max(0, charge - RESERVE) * capacityAh * health / (HOURS_PER_DAY * standbyA);
         return new ParkedDays(
                 capacityAh,
@@ -51,19 +59,19 @@ public record ParkedDays(
                 days,
                 charge > RESERVE
                         ? List.of()
-                        : Said.verbatims("The charge is at the reserve already: charge it before the car is parked."),
+                        : List.of(BatterySaid.Sentence.AT_THE_RESERVE),
                 List.of(
                         new Step(
-                                "days to half charge",
-                                "(%s − 0.5) × %s A·h × %s / (24 h × %s A)"
-                                        .formatted(
-                                                Step.digits(charge),
-                                                Step.digits(capacityAh),
-                                                Step.digits(health),
-                                                Step.digits(standbyA)),
+                                Label.DAYS_TO_HALF,
+                                Formula.of(
+                                "({} − 0.5) × {} × {} / (24 h × {})",
+                                Amount.significant(charge, "", 4),
+                                Amount.significant(capacityAh, "A·h", 4),
+                                Amount.significant(health, "", 4),
+                                Amount.significant(standbyA, "A", 4)),
                                 days,
                                 "d",
-                                "charge balance, without converter; half charge as reserve and 50 to 150 mA standby: service literature")));
+                                Label.PARKED_SOURCE)));
     }
 
     /** Charge after so many days, 0 to 1. */

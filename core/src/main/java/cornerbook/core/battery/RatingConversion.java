@@ -1,5 +1,9 @@
 package cornerbook.core.battery;
 
+import cornerbook.core.battery.BatterySaid.Label;
+
+import cornerbook.core.say.Refused;
+
 import cornerbook.core.say.Said;
 
 import static cornerbook.core.quantity.Range.check;
@@ -39,15 +43,13 @@ public record RatingConversion(
      * @throws IllegalArgumentException when no two published conversions are known, or both standards are the same
      */
     public static RatingConversion of(double ratedA, RatingStandard from, RatingStandard to) {
-        check("rated cranking current", ratedA, 50, 2000, "A");
+        check(BatterySaid.Part.RATED_CURRENT, ratedA, 50, 2000, "A");
         if (from == to) {
-            throw new IllegalArgumentException("rating is by %s already, expected another standard".formatted(to));
+            throw new Refused(new BatterySaid.SameStandard(to));
         }
         for (var standard : List.of(from, to)) {
             if (standard == RatingStandard.IEC || standard == RatingStandard.JIS) {
-                throw new IllegalArgumentException(
-                        "rating by %s has no published conversion to be trusted: its test is %s; compare with a rating by the same standard"
-                                .formatted(standard, standard.test()));
+                throw new Refused(new BatterySaid.NoConversion(standard, new BatterySaid.TestOf(standard)));
             }
         }
         double lowSae = switch (from) {
@@ -70,19 +72,24 @@ public record RatingConversion(
             case EN -> EN_HIGH * highSae;
             default -> highSae;
         };
-        var source = "published conversions disagree; EN = 0.95 SAE is from memory";
-        var formula = "SAE = 1.5 DIN + 40 or 1.7 DIN; EN = 0.92 to 0.95 SAE";
+        var source = Label.CONVERSION_SOURCE;
+        var formula = Label.CONVERSION_FORMULA;
         return new RatingConversion(
                 ratedA,
                 from,
                 to,
                 low,
                 high,
-                Said.verbatims(
-                        "A converted rating is a range and no rating: set the tester to the standard on the battery's label."),
+                List.of(BatterySaid.Sentence.RANGE_NO_RATING),
                 List.of(
-                        new Step("rating by " + from, from.test(), ratedA, "A", "label"),
-                        new Step("low end by " + to, formula, low, "A", source),
-                        new Step("high end by " + to, to.test() + "; " + formula, high, "A", source)));
+                        new Step(
+                                new BatterySaid.RatingBy(from), new BatterySaid.TestOf(from), ratedA, "A", Label.LABEL),
+                        new Step(new BatterySaid.LowEndBy(to), formula, low, "A", source),
+                        new Step(
+                                new BatterySaid.HighEndBy(to),
+                                new BatterySaid.TestAndFormula(new BatterySaid.TestOf(to), formula),
+                                high,
+                                "A",
+                                source)));
     }
 }

@@ -1,5 +1,17 @@
 package cornerbook.core.battery;
 
+import cornerbook.core.battery.BatterySaid.Sentence;
+
+import cornerbook.core.battery.BatterySaid.Part;
+
+import cornerbook.core.battery.BatterySaid.Label;
+
+import cornerbook.core.say.Refused;
+
+import cornerbook.core.say.Formula;
+
+import cornerbook.core.say.Amount;
+
 import cornerbook.core.say.Said;
 
 import static cornerbook.core.quantity.Range.check;
@@ -51,27 +63,24 @@ public record RestVoltage(
      * @throws IllegalArgumentException with the reason when the voltage says nothing about the charge
      */
     public static RestVoltage of(Chemistry chemistry, double volts, double temperatureC, double restHours) {
-        check("temperature of the battery", temperatureC, -40, 60, "°C");
-        check("rest of the battery", restHours, 0, 1000, "h");
+        check(Part.TEMPERATURE, temperatureC, -40, 60, "°C");
+        check(Part.REST, restHours, 0, 1000, "h");
         if (!chemistry.isLead()) {
-            throw new IllegalArgumentException(
-                    "battery is lithium, whose voltage hardly falls with its charge: use its maker's table or its own monitor");
+            throw new Refused(Sentence.LITHIUM_TABLE);
         }
         if (volts > StateOfCharge.HELD_UP_VOLTS) {
-            throw new IllegalArgumentException(
-                    "battery voltage is %s V, above %s V: the converter or a charger holds it up, so it says nothing of the charge; let the car sleep and measure again"
-                            .formatted(Step.digits(volts), Step.digits(StateOfCharge.HELD_UP_VOLTS)));
+            throw new Refused(new BatterySaid.HeldUp(
+                    Amount.significant(volts, "V", 4), Amount.significant(StateOfCharge.HELD_UP_VOLTS, "V", 4)));
         }
-        check("battery voltage", volts, 8, StateOfCharge.HELD_UP_VOLTS, "V");
+        check(Part.VOLTAGE, volts, 8, StateOfCharge.HELD_UP_VOLTS, "V");
         double atTableV = Math.min(atTableTemperatureV(volts, temperatureC), StateOfCharge.HELD_UP_VOLTS);
         double charge = chargeAtTableTemperature(chemistry, atTableV);
         var cautions = new ArrayList<Said>();
         if (restHours < REST_ENOUGH_HOURS) {
-            cautions.add(Said.verbatim(
-                    "Rested less than four hours: surface charge may show more than there is, so this is a best case."));
+            cautions.add(Sentence.RESTED_TOO_SHORT);
         }
         if (volts < CHARGE_BELOW_V) {
-            cautions.add(Said.verbatim("Under 12.4 V: charge it and test again before it is judged."));
+            cautions.add(Sentence.CHARGE_AND_TEST);
         }
         return new RestVoltage(
                 chemistry,
@@ -83,19 +92,19 @@ public record RestVoltage(
                 cautions,
                 List.of(
                         new Step(
-                                "voltage at 26.7 °C",
-                                "U − 1.2 mV/K × (%s − 26.7) K".formatted(Step.digits(temperatureC)),
+                                Label.VOLTAGE_AT_TABLE,
+                                Formula.of("U − 1.2 mV/K × ({} − 26.7) K", Amount.significant(temperatureC, "", 4)),
                                 atTableV,
                                 "V",
-                                "0.2 mV/K per cell, from memory"),
+                                Label.PER_CELL),
                         new Step(
-                                "state of charge",
-                                "table, linear between its points",
+                                Label.STATE_OF_CHARGE,
+                                Label.TABLE_LINEAR,
                                 charge * 100,
                                 "%",
                                 chemistry == Chemistry.AGM
-                                        ? "a vehicle maker's table for AGM"
-                                        : "BCI table for flooded batteries at 80 °F")));
+                                        ? Label.AGM_TABLE
+                                        : Label.FLOODED_TABLE)));
     }
 
     /** The voltage that a battery of {@code temperatureC} would have at 26.7 °C. */

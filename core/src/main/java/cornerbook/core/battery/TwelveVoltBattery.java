@@ -1,5 +1,7 @@
 package cornerbook.core.battery;
 
+import cornerbook.core.say.Refused;
+
 import cornerbook.core.quantity.Range;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
@@ -17,9 +19,9 @@ public record TwelveVoltBattery(
         @Nullable RatingStandard ratingStandard,
         @Nullable LocalDate installedOn) {
     public TwelveVoltBattery {
-        Range.check("battery capacity", ratedCapacityAh, 5, 300, "A·h");
+        Range.check(BatterySaid.Part.CAPACITY, ratedCapacityAh, 5, 300, "A·h");
         if ((ratedCrankingCurrentA == null) != (ratingStandard == null)) {
-            throw new IllegalArgumentException("a cold cranking current needs its rating standard");
+            throw new Refused(BatterySaid.Sentence.NEEDS_STANDARD);
         }
     }
 }

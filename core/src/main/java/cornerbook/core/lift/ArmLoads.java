@@ -1,5 +1,13 @@
 package cornerbook.core.lift;
 
+import cornerbook.core.why.Basis;
+
+import cornerbook.core.lift.LiftSaid.Label;
+
+import cornerbook.core.say.Refused;
+
+import cornerbook.core.say.Amount;
+
 import cornerbook.core.say.Said;
 
 import cornerbook.core.corner.Corner;
@@ -42,8 +50,6 @@ public record ArmLoads(
     /** Below this margin the car is called badly placed. Common practice, no source. */
     public static final double LEAST_MARGIN_MM = 150;
 
-    private static final String STATICS = "moments about the front axle";
-
     public ArmLoads {
         arms = Collections.unmodifiableMap(new EnumMap<>(arms));
         cautions = List.copyOf(cautions);
@@ -74,9 +80,7 @@ public record ArmLoads(
         double centreY = centre.leftOfCentreMm();
         double marginMm = centre.marginMm(points);
         if (marginMm <= 0) {
-            throw new IllegalArgumentException(
-                    "centre of gravity is %.0f mm behind the front axle and %.0f mm left of the centre, %.0f mm outside the lift points: the car would tip, do not lift"
-                            .formatted(centreX, centreY, -marginMm));
+            throw new Refused(new LiftSaid.WouldTip(new Amount(centreX, "mm", 0), new Amount(centreY, "mm", 0), new Amount(-marginMm, "mm", 0)));
         }
         var support = new Support(points, totalKg, centreX, centreY);
         var loads = support.equalSprings();
@@ -111,21 +115,19 @@ public record ArmLoads(
             Map<Corner, ArmLoad> arms, double marginMm, double hoistShare, double[] loads) {
         var cautions = new ArrayList<Said>();
         if (hoistShare > 1) {
-            cautions.add(Said.verbatim("The car is heavier than the hoist's rating: do not lift."));
+            cautions.add(LiftSaid.Sentence.TOO_HEAVY);
         }
         arms.forEach((corner, arm) -> {
             if (arm.shareOfRating() > 1) {
-                cautions.add(Said.verbatim("The arm at %s may carry %.0f kg, more than its rating: do not lift."
-                        .formatted(corner, arm.mostKg())));
+                cautions.add(new LiftSaid.ArmOverloaded(corner, new Amount(arm.mostKg(), "kg", 0)));
             }
         });
         if (marginMm < LEAST_MARGIN_MM) {
-            cautions.add(Said.verbatim("The centre of gravity is only %.0f mm inside the lift points: place the car anew."
-                    .formatted(marginMm)));
+            cautions.add(new LiftSaid.BadlyPlaced(new Amount(marginMm, "mm", 0)));
         }
         for (var corner : Corner.values()) {
             if (loads[corner.ordinal()] < 1e-6) {
-                cautions.add(Said.verbatim("The pad at %s carries nothing, so the car can rock.".formatted(corner)));
+                cautions.add(new LiftSaid.CarriesNothing(corner));
             }
         }
         cautions.addAll(LiftCautions.ALWAYS);
@@ -142,40 +144,39 @@ public record ArmLoads(
             double marginMm) {
         var steps = new ArrayList<Step>();
         steps.add(new Step(
-                "car on its wheels",
-                "front %s kg + rear %s kg".formatted(Step.digits(car.frontKg()), Step.digits(car.rearKg())),
+                Label.CAR_ON_WHEELS,
+                new LiftSaid.FrontAndRear(Amount.significant(car.frontKg(), "kg", 4), Amount.significant(car.rearKg(), "kg", 4)),
                 car.frontKg() + car.rearKg(),
                 "kg",
-                "axle loads as entered"));
+                Label.AXLE_LOADS_ENTERED));
         for (var part : off) {
             steps.add(new Step(
-                    part.name() + " off",
-                    "at %s mm behind the front axle".formatted(Step.digits(part.behindFrontAxleMm())),
+                    new LiftSaid.PartIsOff(part.name()),
+                    new LiftSaid.AtBehindFrontAxle(Amount.significant(part.behindFrontAxleMm(), "mm", 4)),
                     -part.massKg(),
                     "kg",
-                    "as entered"));
+                    Basis.AS_ENTERED));
         }
         steps.add(new Step(
-                "centre of gravity behind the front axle",
-                "(rear × wheelbase − Σ m x) / %s kg".formatted(Step.digits(totalKg)),
+                Label.BEHIND_FRONT_AXLE,
+                new LiftSaid.BehindFormula(Amount.significant(totalKg, "kg", 4)),
                 centreX,
                 "mm",
-                STATICS));
+                Label.MOMENTS));
         steps.add(new Step(
-                "centre of gravity left of the centre",
-                "(total × (left share − ½) × track − Σ m y) / total",
+                Label.LEFT_OF_CENTRE,
+                Label.LEFT_OF_CENTRE_FORMULA,
                 centreY,
                 "mm",
-                STATICS));
+                Label.MOMENTS));
         steps.add(new Step(
-                "margin to the nearest side of the points", "distance of point and line", marginMm, "mm", "geometry"));
+                Label.MARGIN, Label.POINT_AND_LINE, marginMm, "mm", Label.GEOMETRY));
         arms.forEach((corner, arm) -> steps.add(new Step(
-                "arm at " + corner,
-                "a + b x + c y, equal springs under a rigid car; at most %s kg when one pad bears nothing"
-                        .formatted(Step.digits(arm.mostKg())),
+                new LiftSaid.ArmAt(corner),
+                new LiftSaid.ArmFormula(Amount.significant(arm.mostKg(), "kg", 4)),
                 arm.loadKg(),
                 "kg",
-                "sum and moments; Euler 1773 (E478), from memory")));
+                Label.ARM_SOURCE)));
         return steps;
     }
 }

@@ -31,13 +31,13 @@ public record CarBody(
     private static final double EVEN = 0.5;
 
     public CarBody {
-        Range.checkKnown("kerb mass", kerbMassKg, 300, 8000, "kg");
-        Range.checkKnown("share on the front axle", frontShare, 0.2, 0.8, "");
-        Range.checkKnown("wheelbase", wheelbaseMm, 1500, 5500, "mm");
-        Range.checkKnown("track", trackMm, 1000, 2200, "mm");
-        Range.checkKnown("ground clearance", groundClearanceMm, 50, 1000, "mm");
-        Range.checkKnown("height of the lift points", liftPointHeightMm, 50, 1000, "mm");
-        Range.checkKnown("mass of a wheel", wheelMassKg, 5, 80, "kg");
+        Range.checkKnown(LiftSaid.Part.KERB_MASS, kerbMassKg, 300, 8000, "kg");
+        Range.checkKnown(LiftSaid.Part.FRONT_SHARE, frontShare, 0.2, 0.8, "");
+        Range.checkKnown(LiftSaid.Part.WHEELBASE, wheelbaseMm, 1500, 5500, "mm");
+        Range.checkKnown(LiftSaid.Part.TRACK, trackMm, 1000, 2200, "mm");
+        Range.checkKnown(LiftSaid.Part.GROUND_CLEARANCE, groundClearanceMm, 50, 1000, "mm");
+        Range.checkKnown(LiftSaid.Part.LIFT_POINT_HEIGHT, liftPointHeightMm, 50, 1000, "mm");
+        Range.checkKnown(LiftSaid.Part.WHEEL_MASS, wheelMassKg, 5, 80, "kg");
     }
 
     /** The car on its wheels, even left and right; empty when a part of it is not known. */

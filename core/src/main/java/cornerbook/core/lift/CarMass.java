@@ -13,10 +13,10 @@ import static cornerbook.core.quantity.Range.check;
  */
 public record CarMass(double frontKg, double rearKg, double wheelbaseMm, double leftShare, double trackMm) {
     public CarMass {
-        check("front axle load", frontKg, 100, 4000, "kg");
-        check("rear axle load", rearKg, 100, 4000, "kg");
-        check("wheelbase", wheelbaseMm, 1500, 5500, "mm");
-        check("left share of the load", leftShare, 0.4, 0.6, "");
-        check("track", trackMm, 1000, 2200, "mm");
+        check(LiftSaid.Part.FRONT_AXLE_LOAD, frontKg, 100, 4000, "kg");
+        check(LiftSaid.Part.REAR_AXLE_LOAD, rearKg, 100, 4000, "kg");
+        check(LiftSaid.Part.WHEELBASE, wheelbaseMm, 1500, 5500, "mm");
+        check(LiftSaid.Part.LEFT_SHARE, leftShare, 0.4, 0.6, "");
+        check(LiftSaid.Part.TRACK, trackMm, 1000, 2200, "mm");
     }
 }

@@ -1,5 +1,7 @@
 package cornerbook.core.lift;
 
+import cornerbook.core.say.Refused;
+
 import java.util.List;
 
 /**
@@ -21,7 +23,7 @@ public record CentreOfGravity(double totalKg, double behindFrontAxleMm, double l
             momentY -= part.massKg() * part.leftOfCentreMm();
         }
         if (totalKg <= 0) {
-            throw new IllegalArgumentException("parts off weigh as much as the car, expected less");
+            throw new Refused(LiftSaid.Sentence.PARTS_TOO_HEAVY);
         }
         return new CentreOfGravity(totalKg, momentX / totalKg, momentY / totalKg);
     }

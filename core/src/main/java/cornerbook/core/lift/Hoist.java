@@ -13,11 +13,11 @@ import java.util.List;
  */
 public record Hoist(int armCount, HoistRating rating, List<Double> adapterHeightsMm, List<Double> blockHeightsMm) {
     public Hoist {
-        Range.check("number of arms", armCount, 2, 8, "");
+        Range.check(LiftSaid.Part.ARM_COUNT, armCount, 2, 8, "");
         adapterHeightsMm = List.copyOf(adapterHeightsMm);
         blockHeightsMm = List.copyOf(blockHeightsMm);
-        adapterHeightsMm.forEach(heightMm -> Range.check("height of an adapter", heightMm, 0, 500, "mm"));
-        blockHeightsMm.forEach(heightMm -> Range.check("height of the blocks", heightMm, 0, 300, "mm"));
+        adapterHeightsMm.forEach(heightMm -> Range.check(LiftSaid.Part.ADAPTER_HEIGHT, heightMm, 0, 500, "mm"));
+        blockHeightsMm.forEach(heightMm -> Range.check(LiftSaid.Part.BLOCK_HEIGHT, heightMm, 0, 300, "mm"));
     }
 
     /** What the lowest adapter adds; 0 for a hoist without any. */

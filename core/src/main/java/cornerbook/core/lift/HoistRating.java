@@ -14,9 +14,9 @@ import cornerbook.core.corner.Corner;
  */
 public record HoistRating(double hoistKg, double frontArmKg, double rearArmKg) {
     public HoistRating {
-        check("rating of an arm", frontArmKg, 200, 5000, "kg");
-        check("rating of an arm", rearArmKg, 200, 5000, "kg");
-        check("rating of the hoist", hoistKg, 500, 12000, "kg");
+        check(LiftSaid.Part.ARM_RATING, frontArmKg, 200, 5000, "kg");
+        check(LiftSaid.Part.ARM_RATING, rearArmKg, 200, 5000, "kg");
+        check(LiftSaid.Part.HOIST_RATING, hoistKg, 500, 12000, "kg");
     }
 
     /** Of the arm at a corner. */

@@ -6,10 +6,10 @@ import java.util.List;
 
 /** What holds at every lift. */
 final class LiftCautions {
-    static final List<Said> ALWAYS = Said.verbatims(
-            "Pads only at the lift points that the vehicle's maker names, never on a battery case or cooler.",
-            "A damaged orange cable, a dented pack, coolant at the pack or an isolation warning: do not lift, call a high-voltage qualified person.",
-            "Raise until the wheels are just clear, rock the car, look at each pad, then go on.");
+    static final List<Said> ALWAYS = List.of(
+            LiftSaid.Sentence.PADS_AT_POINTS,
+            LiftSaid.Sentence.DAMAGED_HIGH_VOLTAGE,
+            LiftSaid.Sentence.RAISE_AND_LOOK);
 
     private LiftCautions() {}
 }

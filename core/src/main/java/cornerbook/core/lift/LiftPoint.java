@@ -10,7 +10,7 @@ import static cornerbook.core.quantity.Range.check;
  */
 public record LiftPoint(double behindFrontAxleMm, double leftOfCentreMm) {
     public LiftPoint {
-        check("lift point behind the front axle", behindFrontAxleMm, -1500, 6000, "mm");
-        check("lift point left of the centre", leftOfCentreMm, -1500, 1500, "mm");
+        check(LiftSaid.Part.POINT_BEHIND_FRONT_AXLE, behindFrontAxleMm, -1500, 6000, "mm");
+        check(LiftSaid.Part.POINT_LEFT_OF_CENTRE, leftOfCentreMm, -1500, 1500, "mm");
     }
 }

@@ -1,5 +1,7 @@
 package cornerbook.core.lift;
 
+import cornerbook.core.say.Refused;
+
 import cornerbook.core.corner.Corner;
 import java.util.Comparator;
 import java.util.List;
@@ -16,10 +18,10 @@ public record LiftPoints(LiftPoint lf, LiftPoint rf, LiftPoint lr, LiftPoint rr)
     private static final List<Corner> AROUND = List.of(Corner.LF, Corner.LR, Corner.RR, Corner.RF);
 
     public LiftPoints {
-        before("LF", lf, "LR", lr);
-        before("RF", rf, "RR", rr);
-        leftOf("LF", lf, "RF", rf);
-        leftOf("LR", lr, "RR", rr);
+        before(Corner.LF, lf, Corner.LR, lr);
+        before(Corner.RF, rf, Corner.RR, rr);
+        leftOf(Corner.LF, lf, Corner.RF, rf);
+        leftOf(Corner.LR, lr, Corner.RR, rr);
     }
 
     /** Points that mirror each other left and right, {@code widthMm} apart. */
@@ -75,17 +77,15 @@ public record LiftPoints(LiftPoint lf, LiftPoint rf, LiftPoint lr, LiftPoint rr)
                 .orElseThrow();
     }
 
-    private static void before(String frontName, LiftPoint front, String rearName, LiftPoint rear) {
+    private static void before(Corner frontCorner, LiftPoint front, Corner rearCorner, LiftPoint rear) {
         if (front.behindFrontAxleMm() >= rear.behindFrontAxleMm()) {
-            throw new IllegalArgumentException(
-                    "lift point %s is not ahead of %s, expected the front ones ahead".formatted(frontName, rearName));
+            throw new Refused(new LiftSaid.NotAhead(frontCorner, rearCorner));
         }
     }
 
-    private static void leftOf(String leftName, LiftPoint left, String rightName, LiftPoint right) {
+    private static void leftOf(Corner leftCorner, LiftPoint left, Corner rightCorner, LiftPoint right) {
         if (left.leftOfCentreMm() <= right.leftOfCentreMm()) {
-            throw new IllegalArgumentException("lift point %s is not left of %s, expected the left ones further left"
-                    .formatted(leftName, rightName));
+            throw new Refused(new LiftSaid.NotLeft(leftCorner, rightCorner));
         }
     }
 }

@@ -1,5 +1,9 @@
 package cornerbook.core.lift;
 
+import cornerbook.core.lift.LiftSaid.Label;
+
+import cornerbook.core.say.Amount;
+
 import cornerbook.core.say.Said;
 
 import static cornerbook.core.quantity.Range.check;
@@ -33,7 +37,7 @@ public record LiftStack(
         List<Step> steps)
         implements Explained {
     /** Room to move the arm without touching. Common practice, no source. */
-    private static final double PLAY_MM = 10;
+    public static final double PLAY_MM = 10;
 
     public LiftStack {
         cautions = List.copyOf(cautions);
@@ -42,19 +46,18 @@ public record LiftStack(
 
     /** Heights of 0 to 1000 mm; the blocks up to 300 mm. */
     public static LiftStack of(double pointMm, double clearanceMm, double armMm, double adapterMm, double blocksMm) {
-        check("height of the lift point", pointMm, 50, 1000, "mm");
-        check("clearance on the arm's way", clearanceMm, 50, 1000, "mm");
-        check("height of the arm", armMm, 30, 500, "mm");
-        check("height of the adapter", adapterMm, 0, 500, "mm");
-        check("height of the blocks", blocksMm, 0, 300, "mm");
+        check(LiftSaid.Part.HEIGHT_OF_POINT, pointMm, 50, 1000, "mm");
+        check(LiftSaid.Part.CLEARANCE_ON_WAY, clearanceMm, 50, 1000, "mm");
+        check(LiftSaid.Part.HEIGHT_OF_ARM, armMm, 30, 500, "mm");
+        check(LiftSaid.Part.HEIGHT_OF_ADAPTER, adapterMm, 0, 500, "mm");
+        check(LiftSaid.Part.BLOCK_HEIGHT, blocksMm, 0, 300, "mm");
         double atPointMm = armMm + adapterMm + PLAY_MM - pointMm;
         double onWayMm = armMm + PLAY_MM - clearanceMm;
         double neededMm = Math.max(0, Math.max(atPointMm, onWayMm));
         double spareMm = blocksMm - Math.max(atPointMm, onWayMm);
         var cautions = new ArrayList<Said>();
         if (spareMm < 0) {
-            cautions.add(Said.verbatim("The arm does not go under: drive the car onto blocks of %.0f mm under all four wheels."
-                    .formatted(Math.ceil(neededMm))));
+            cautions.add(new LiftSaid.NeedsBlocks(new Amount(Math.ceil(neededMm), "mm", 0)));
         }
         cautions.addAll(LiftCautions.ALWAYS);
         return new LiftStack(
@@ -68,24 +71,23 @@ public record LiftStack(
                 cautions,
                 List.of(
                         new Step(
-                                "blocks needed at the lift point",
-                                "arm %s + adapter %s + play %s − point %s mm"
-                                        .formatted(
-                                                Step.digits(armMm),
-                                                Step.digits(adapterMm),
-                                                Step.digits(PLAY_MM),
-                                                Step.digits(pointMm)),
+                                Label.BLOCKS_AT_POINT,
+                                new LiftSaid.PointFormula(
+                                        Amount.significant(armMm, "mm", 4),
+                                        Amount.significant(adapterMm, "mm", 4),
+                                        Amount.significant(PLAY_MM, "mm", 4),
+                                        Amount.significant(pointMm, "mm", 4)),
                                 atPointMm,
                                 "mm",
-                                "sum of heights; play of 10 mm is common practice, no source"),
+                                Label.SUM_OF_HEIGHTS_AND_PLAY),
                         new Step(
-                                "blocks needed on the arm's way",
-                                "arm %s + play %s − clearance %s mm"
-                                        .formatted(Step.digits(armMm), Step.digits(PLAY_MM), Step.digits(clearanceMm)),
+                                Label.BLOCKS_ON_WAY,
+                                new LiftSaid.WayFormula(
+                                        Amount.significant(armMm, "mm", 4), Amount.significant(PLAY_MM, "mm", 4), Amount.significant(clearanceMm, "mm", 4)),
                                 onWayMm,
                                 "mm",
-                                "sum of heights"),
-                        new Step("room left", "blocks − the larger of the two", spareMm, "mm", "sum of heights")));
+                                Label.SUM_OF_HEIGHTS),
+                        new Step(Label.ROOM_LEFT, Label.LARGER_OF_BOTH, spareMm, "mm", Label.SUM_OF_HEIGHTS)));
     }
 
     /** Whether arm and adapter go under as the car stands. */

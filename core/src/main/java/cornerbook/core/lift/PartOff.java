@@ -1,5 +1,7 @@
 package cornerbook.core.lift;
 
+import cornerbook.core.say.Said;
+
 import static cornerbook.core.quantity.Range.check;
 
 import java.util.List;
@@ -12,17 +14,17 @@ import java.util.List;
  * @param behindFrontAxleMm where its own centre of gravity was, −1500 to 6000 mm
  * @param leftOfCentreMm −1500 to 1500 mm
  */
-public record PartOff(String name, double massKg, double behindFrontAxleMm, double leftOfCentreMm) {
+public record PartOff(Said name, double massKg, double behindFrontAxleMm, double leftOfCentreMm) {
     public PartOff {
-        check("mass of the " + name, massKg, 0.1, 1500, "kg");
-        check("place of the %s behind the front axle".formatted(name), behindFrontAxleMm, -1500, 6000, "mm");
-        check("place of the %s left of the centre".formatted(name), leftOfCentreMm, -1500, 1500, "mm");
+        check(new LiftSaid.MassOf(name), massKg, 0.1, 1500, "kg");
+        check(new LiftSaid.PlaceBehind(name), behindFrontAxleMm, -1500, 6000, "mm");
+        check(new LiftSaid.PlaceLeft(name), leftOfCentreMm, -1500, 1500, "mm");
     }
 
     /** All four wheels, each of {@code wheelKg}. */
     public static List<PartOff> wheels(double wheelKg, double wheelbaseMm) {
         return List.of(
-                new PartOff("front wheels", 2 * wheelKg, 0, 0),
-                new PartOff("rear wheels", 2 * wheelKg, wheelbaseMm, 0));
+                new PartOff(LiftSaid.Off.FRONT_WHEELS, 2 * wheelKg, 0, 0),
+                new PartOff(LiftSaid.Off.REAR_WHEELS, 2 * wheelKg, wheelbaseMm, 0));
     }
 }

@@ -1,5 +1,13 @@
 package cornerbook.core.torque;
 
+import cornerbook.core.torque.TorqueSaid.Part;
+
+import cornerbook.core.torque.TorqueSaid.Label;
+
+import cornerbook.core.say.Formula;
+
+import cornerbook.core.say.Amount;
+
 import cornerbook.core.say.Said;
 
 import static cornerbook.core.quantity.Range.check;
@@ -36,8 +44,6 @@ public record ClampLoad(
         implements Explained {
     private static final double MM_PER_M = 1000;
     private static final double N_PER_KN = 1000;
-    private static final String THREAD_SOURCE =
-            "ISO 16047 and VDI 2230 (formula from memory, checked on VDI 2230's printed table); seat grip from equilibrium";
 
     public ClampLoad {
         cautions = List.copyOf(cautions);
@@ -47,7 +53,7 @@ public record ClampLoad(
     /** The clamp load of a fastener tightened to {@code torqueNm}, 1 to 1000 N·m. */
     public static ClampLoad of(
             ScrewThread thread, PropertyClass strength, SeatFace seat, FrictionBand friction, double torqueNm) {
-        check("torque", torqueNm, 1, 1000, "N·m");
+        check(Part.TORQUE, torqueNm, 1, 1000, "N·m");
         double leastN = torqueNm * MM_PER_M / Tightening.torquePerLoadMm(thread, seat, friction.highest());
         double mostN = torqueNm * MM_PER_M / Tightening.torquePerLoadMm(thread, seat, friction.lowest());
         double proofN = strength.proofLoadN(thread);
@@ -56,44 +62,42 @@ public record ClampLoad(
                 / MM_PER_M;
         var cautions = new ArrayList<Said>();
         if (mostN > proofN) {
-            cautions.add(Said.verbatim("With little friction this torque passes the proof load of %s %s: it may stretch for good."
-                    .formatted(thread, strength.words())));
+            cautions.add(new TorqueSaid.PassesProofLoad(thread.toString(), strength.told()));
         } else if (torqueNm > yieldNm) {
-            cautions.add(Said.verbatim("With little friction this torque turns %s %s past 90 %% of its yield."
-                    .formatted(thread, strength.words())));
+            cautions.add(new TorqueSaid.PassesYield(thread.toString(), strength.told()));
         }
         var steps = List.of(
                 new Step(
-                        "pitch diameter d2 of " + thread,
-                        "d − 0.6495 P",
+                        new TorqueSaid.PitchDiameter(thread.toString()),
+                        Said.verbatim("d − 0.6495 P"),
                         thread.pitchDiameterMm(),
                         "mm",
-                        "ISO 724, ASME B1.1 (from memory)"),
+                        Label.PITCH_SOURCE),
                 new Step(
-                        "stress area As",
-                        "%s, d3 = %s mm, P = %s mm"
-                                .formatted(
-                                        thread.stressAreaFormula(),
-                                        Step.digits(thread.minorDiameterMm()),
-                                        Step.digits(thread.pitchMm())),
+                        Label.STRESS_AREA,
+                        Formula.of(
+                                thread.stressAreaFormula() + ", d3 = {}, P = {}",
+                                Amount.significant(thread.minorDiameterMm(), "mm", 4),
+                                Amount.significant(thread.pitchMm(), "mm", 4)),
                         thread.stressAreaMm2(),
                         "mm²",
                         thread.stressAreaSource()),
                 new Step(
-                        "proof load, " + strength.words(),
-                        "Sp As, Sp = %s MPa".formatted(Step.digits(strength.proofStressMpa(thread))),
+                        new TorqueSaid.ProofLoad(strength.told()),
+                        Formula.of("Sp As, Sp = {}", Amount.significant(strength.proofStressMpa(thread), "MPa", 4)),
                         proofN / N_PER_KN,
                         "kN",
                         strength.source()),
-                load("least clamp load", torqueNm, seat, friction.highest(), leastN),
-                load("most clamp load", torqueNm, seat, friction.lowest(), mostN),
+                load(Label.LEAST_CLAMP_LOAD, torqueNm, seat, friction.highest(), leastN),
+                load(Label.MOST_CLAMP_LOAD, torqueNm, seat, friction.lowest(), mostN),
                 new Step(
-                        "torque at 90 % of yield",
-                        "FM (P/2π + 0.577 d2 µ + Dm/2 µ g), FM = 0.9 Rp As/√(1 + 3 (1.5 d2/ds tan(φ+ρ'))²), µ = %s"
-                                .formatted(Step.digits(friction.lowest())),
+                        Label.TORQUE_AT_YIELD,
+                        Formula.of(
+                                "FM (P/2π + 0.577 d2 µ + Dm/2 µ g), FM = 0.9 Rp As/√(1 + 3 (1.5 d2/ds tan(φ+ρ'))²), µ = {}",
+                                Amount.significant(friction.lowest(), "", 4)),
                         yieldNm,
                         "N·m",
-                        "VDI 2230 (section from memory)"));
+                        Label.VDI_SECTION));
         return new ClampLoad(
                 thread,
                 strength,
@@ -109,17 +113,17 @@ public record ClampLoad(
                 steps);
     }
 
-    private static Step load(String what, double torqueNm, SeatFace seat, double friction, double loadN) {
+    private static Step load(Said what, double torqueNm, SeatFace seat, double friction, double loadN) {
         return new Step(
                 what,
-                "T / (P/2π + 0.577 d2 µ + Dm/2 µ g), T = %s N·m, µ = %s, Dm = %s mm, g = %s"
-                        .formatted(
-                                Step.digits(torqueNm),
-                                Step.digits(friction),
-                                Step.digits(seat.meanDiameterMm()),
-                                Step.digits(seat.grip())),
+                Formula.of(
+                        "T / (P/2π + 0.577 d2 µ + Dm/2 µ g), T = {}, µ = {}, Dm = {}, g = {}",
+                        Amount.significant(torqueNm, "N·m", 4),
+                        Amount.significant(friction, "", 4),
+                        Amount.significant(seat.meanDiameterMm(), "mm", 4),
+                        Amount.significant(seat.grip(), "", 4)),
                 loadN / N_PER_KN,
                 "kN",
-                THREAD_SOURCE);
+                Label.THREAD_FORMULA_SOURCE);
     }
 }

@@ -14,7 +14,7 @@ public record FrictionBand(double lowest, double highest) {
     public static final FrictionBand DRY = new FrictionBand(0.14, 0.24);
 
     public FrictionBand {
-        check("highest friction", highest, 0.04, 0.40, "");
-        check("lowest friction", lowest, 0.04, highest, "");
+        check(TorqueSaid.Part.HIGHEST_FRICTION, highest, 0.04, 0.40, "");
+        check(TorqueSaid.Part.LOWEST_FRICTION, lowest, 0.04, highest, "");
     }
 }

@@ -1,5 +1,9 @@
 package cornerbook.core.torque;
 
+import cornerbook.core.say.Said;
+
+import cornerbook.core.say.Refused;
+
 import cornerbook.core.quantity.Quoted;
 import java.util.Arrays;
 import java.util.Locale;
@@ -44,12 +48,11 @@ public enum PropertyClass {
                 .filter(each -> each.written.equals(
                         text.strip().toLowerCase(Locale.ROOT).replace(',', '.')))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("property class is %s, expected one of %s"
-                        .formatted(
-                                Quoted.of(text),
-                                Arrays.stream(values())
-                                        .map(PropertyClass::toString)
-                                        .collect(Collectors.joining(", ")))));
+                .orElseThrow(() -> new Refused(new TorqueSaid.NoPropertyClass(
+                        Quoted.of(text),
+                        Arrays.stream(values())
+                                .map(each -> Said.verbatim(each.written))
+                                .toList())));
     }
 
     /** Sp, MPa: no lasting stretch up to here. */
@@ -68,15 +71,17 @@ public enum PropertyClass {
     }
 
     /** For people: "class 10.9", "grade 8". */
-    public String words() {
-        return written.startsWith("grade") ? written : "class " + written;
+    public TorqueSaid.Strength told() {
+        return new TorqueSaid.Strength(written.replace("grade ", ""), isGrade());
+    }
+
+    private boolean isGrade() {
+        return written.startsWith("grade");
     }
 
     /** Where its stresses come from. */
-    String source() {
-        return written.startsWith("grade")
-                ? "SAE J429, as handbooks print it"
-                : "ISO 898-1, proof loads (table number from memory)";
+    Said source() {
+        return isGrade() ? TorqueSaid.Label.GRADE_SOURCE : TorqueSaid.Label.CLASS_SOURCE;
     }
 
     @Override

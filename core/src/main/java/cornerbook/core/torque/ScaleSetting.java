@@ -1,5 +1,11 @@
 package cornerbook.core.torque;
 
+import cornerbook.core.torque.TorqueSaid.Part;
+
+import cornerbook.core.torque.TorqueSaid.Label;
+
+import cornerbook.core.say.Amount;
+
 import cornerbook.core.say.Said;
 
 import static cornerbook.core.quantity.Range.check;
@@ -37,7 +43,7 @@ public record ScaleSetting(
      */
     public static ScaleSetting of(WrenchScale scale, double clickNm, double offsetNm) {
         double mostNm = MOST_OFFSET_SHARE * scale.highestNm();
-        check("offset of the wrench", offsetNm, -mostNm, mostNm, "N·m");
+        check(Part.OFFSET_OF_WRENCH, offsetNm, -mostNm, mostNm, "N·m");
         double settingNm = clickNm + offsetNm;
         scale.check(settingNm);
         boolean trusted = settingNm >= TRUSTED_FROM_SHARE * scale.highestNm();
@@ -46,16 +52,14 @@ public record ScaleSetting(
                 clickNm,
                 offsetNm,
                 settingNm,
-                trusted
-                        ? Said.verbatims()
-                        : Said.verbatims("The setting lies in the lowest fifth of the scale: take a smaller wrench."),
+                trusted ? List.of() : List.of(TorqueSaid.Caution.LOWEST_FIFTH),
                 List.of(
                         new Step(
-                                "to be read on this wrench",
-                                "torque at the click + what it shows too much, %s N·m + %s N·m"
-                                        .formatted(Step.digits(clickNm), Step.digits(offsetNm)),
+                                Label.TO_READ_ON_WRENCH,
+                                new TorqueSaid.SettingFormula(
+                                Amount.significant(clickNm, "N·m", 4), Amount.significant(offsetNm, "N·m", 4)),
                                 settingNm,
                                 "N·m",
-                                "calibration of the wrench, as entered; the lowest fifth is not trusted (ISO 6789, from memory)")));
+                                Label.SETTING_SOURCE)));
     }
 }

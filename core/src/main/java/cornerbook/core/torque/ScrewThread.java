@@ -1,5 +1,9 @@
 package cornerbook.core.torque;
 
+import cornerbook.core.say.Said;
+
+import cornerbook.core.say.Refused;
+
 import static cornerbook.core.quantity.Range.check;
 
 import cornerbook.core.quantity.Quoted;
@@ -56,8 +60,8 @@ public record ScrewThread(double diameterMm, double pitchMm, Standard standard) 
     }
 
     public ScrewThread {
-        check("thread diameter", diameterMm, 5, 39, "mm");
-        check("thread pitch", pitchMm, 0.5, Math.min(4, diameterMm / 5), "mm");
+        check(TorqueSaid.Part.THREAD_DIAMETER, diameterMm, 5, 39, "mm");
+        check(TorqueSaid.Part.THREAD_PITCH, pitchMm, 0.5, Math.min(4, diameterMm / 5), "mm");
     }
 
     /**
@@ -72,8 +76,7 @@ public record ScrewThread(double diameterMm, double pitchMm, Standard standard) 
         if (unified.matches()) {
             double threadsPerInch = number(unified.group(3));
             if (threadsPerInch == 0 || number(unified.group(2)) == 0) {
-                throw new IllegalArgumentException(
-                        "thread is %s, expected an inch thread as 1/2-20 UNF".formatted(Quoted.of(text)));
+                throw new Refused(new TorqueSaid.NoInchThread(Quoted.of(text)));
             }
             return new ScrewThread(
                     number(unified.group(1)) / number(unified.group(2)) * INCH_MM,
@@ -82,9 +85,7 @@ public record ScrewThread(double diameterMm, double pitchMm, Standard standard) 
         }
         var match = METRIC.matcher(written);
         if (!match.matches()) {
-            throw new IllegalArgumentException(
-                    "thread is %s, expected a metric thread as M14×1.5 or an inch thread as 1/2-20 UNF"
-                            .formatted(Quoted.of(text)));
+            throw new Refused(new TorqueSaid.NoThread(Quoted.of(text)));
         }
         double diameterMm = number(match.group(1));
         if (match.group(2) != null) {
@@ -92,8 +93,7 @@ public record ScrewThread(double diameterMm, double pitchMm, Standard standard) 
         }
         var coarse = COARSE_MM.get(diameterMm);
         if (coarse == null) {
-            throw new IllegalArgumentException(
-                    "thread %s has no coarse pitch here, expected its pitch as in M14×1.5".formatted(Quoted.of(text)));
+            throw new Refused(new TorqueSaid.NoCoarsePitch(Quoted.of(text)));
         }
         return new ScrewThread(diameterMm, coarse);
     }
@@ -144,10 +144,8 @@ public record ScrewThread(double diameterMm, double pitchMm, Standard standard) 
         return standard == Standard.METRIC ? "π/4 ((d2 + d3)/2)²" : "0.7854 (d − 0.9743 P)²";
     }
 
-    String stressAreaSource() {
-        return standard == Standard.METRIC
-                ? "ISO 898-1 (clause from memory)"
-                : "ASME B1.1, as published tables quote it";
+    Said stressAreaSource() {
+        return standard == Standard.METRIC ? TorqueSaid.Label.METRIC_AREA_SOURCE : TorqueSaid.Label.UNIFIED_AREA_SOURCE;
     }
 
     private static double number(String digits) {

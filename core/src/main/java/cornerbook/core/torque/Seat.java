@@ -1,12 +1,15 @@
 package cornerbook.core.torque;
 
+import cornerbook.core.say.Said;
+
+import cornerbook.core.say.Refused;
+
 import cornerbook.core.quantity.Quoted;
 import java.util.Arrays;
 import java.util.Locale;
-import java.util.stream.Collectors;
 
 /** Shape of the face between a nut or bolt and its wheel. */
-public enum Seat {
+public enum Seat implements Said {
     CONE,
     BALL,
     FLAT;
@@ -20,13 +23,10 @@ public enum Seat {
         return Arrays.stream(values())
                 .filter(seat -> seat.word().equals(text.strip().toLowerCase(Locale.ROOT)))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("seat is %s, expected one of %s"
-                        .formatted(
-                                Quoted.of(text),
-                                Arrays.stream(values()).map(Seat::word).collect(Collectors.joining(" ")))));
+                .orElseThrow(() -> new Refused(new TorqueSaid.NoSeat(Quoted.of(text))));
     }
 
-    /** The word for people: "cone". */
+    /** Its name in files and addresses: "cone". */
     public String word() {
         return name().toLowerCase(Locale.ROOT);
     }

@@ -14,8 +14,8 @@ public record SeatFace(double meanDiameterMm, double grip) {
     private static final double USUAL_MEAN_SHARE = 1.3;
 
     public SeatFace {
-        check("mean diameter of the seat", meanDiameterMm, 6, 60, "mm");
-        check("grip of the seat", grip, 1, 4, "");
+        check(TorqueSaid.Part.MEAN_DIAMETER_OF_SEAT, meanDiameterMm, 6, 60, "mm");
+        check(TorqueSaid.Part.GRIP_OF_SEAT, grip, 1, 4, "");
     }
 
     /** Mean diameter to take when the seat has not been measured: 1.3 d, as of a hexagon head on its hole. Common practice, no source. */
@@ -25,7 +25,7 @@ public record SeatFace(double meanDiameterMm, double grip) {
 
     /** A flat face between the hole and the outer edge of the nut's or bolt's contact; Dm is their mean (VDI 2230). */
     public static SeatFace flat(double holeMm, double outerMm) {
-        check("outer diameter of the seat", outerMm, holeMm, 80, "mm");
+        check(TorqueSaid.Part.OUTER_DIAMETER_OF_SEAT, outerMm, holeMm, 80, "mm");
         return new SeatFace((holeMm + outerMm) / 2, 1);
     }
 
@@ -35,13 +35,13 @@ public record SeatFace(double meanDiameterMm, double grip) {
      * @param includedAngleDeg 2α, 40 to 120 degrees; wheel nuts have 60 degrees as a rule (common practice, no source)
      */
     public static SeatFace cone(double meanDiameterMm, double includedAngleDeg) {
-        check("included angle of the cone", includedAngleDeg, 40, 120, "°");
+        check(TorqueSaid.Part.INCLUDED_ANGLE, includedAngleDeg, 40, 120, "°");
         return new SeatFace(meanDiameterMm, 1 / Math.sin(Math.toRadians(includedAngleDeg / 2)));
     }
 
     /** A spherical face. */
     public static SeatFace ball(double meanDiameterMm, double radiusMm) {
-        check("radius of the ball seat", radiusMm, meanDiameterMm / 1.9, 40, "mm");
+        check(TorqueSaid.Part.RADIUS_OF_BALL, radiusMm, meanDiameterMm / 1.9, 40, "mm");
         double sine = meanDiameterMm / (2 * radiusMm);
         return new SeatFace(meanDiameterMm, 1 / Math.sqrt(1 - sine * sine));
     }

@@ -1,5 +1,9 @@
 package cornerbook.core.torque;
 
+import cornerbook.core.say.Formula;
+
+import cornerbook.core.say.Amount;
+
 import cornerbook.core.say.Said;
 
 import static cornerbook.core.quantity.Range.check;
@@ -30,7 +34,6 @@ public record ShortForm(
         List<Said> cautions,
         List<Step> steps)
         implements Explained {
-    private static final String SOURCE = "T = K F d; handbook values of K for %s threads";
     private static final double N_PER_KN = 1000;
 
     public ShortForm {
@@ -45,7 +48,7 @@ public record ShortForm(
 
     /** The clamp load at {@code torqueNm}, 1 to 1000 N·m, with this on the thread. */
     public static ShortForm of(ScrewThread thread, PropertyClass strength, ThreadState state, double torqueNm) {
-        check("torque", torqueNm, 1, 1000, "N·m");
+        check(TorqueSaid.Part.TORQUE, torqueNm, 1, 1000, "N·m");
         double leastN = clampLoadN(torqueNm, state.highestFactor(), thread.diameterMm());
         double mostN = clampLoadN(torqueNm, state.lowestFactor(), thread.diameterMm());
         double proofN = strength.proofLoadN(thread);
@@ -53,28 +56,28 @@ public record ShortForm(
         double high = ThreadState.DRY.lowestFactor() / state.lowestFactor();
         var cautions = new ArrayList<Said>();
         if (state != ThreadState.DRY) {
-            cautions.add(Said.verbatim(
-                    "A torque given for clean, dry threads clamps %.0f to %.0f %% more on %s threads; follow the vehicle's manual and do not lubricate unless it says so."
-                            .formatted((Math.min(low, high) - 1) * 100, (Math.max(low, high) - 1) * 100, state.word())));
+            cautions.add(new TorqueSaid.ClampsMore(
+                    new Amount((Math.min(low, high) - 1) * 100, "", 0),
+                    new Amount((Math.max(low, high) - 1) * 100, "", 0),
+                    state));
         }
         if (mostN > proofN) {
-            cautions.add(Said.verbatim("This torque can pass the proof load of %s %s on %s threads."
-                    .formatted(thread, strength.words(), state.word())));
+            cautions.add(new TorqueSaid.CanPassProofLoad(thread.toString(), strength.told(), state));
         }
-        var source = SOURCE.formatted(state.word());
+        var source = new TorqueSaid.ShortFormSource(state);
         var steps = List.of(
-                step("least clamp load, " + state.word(), torqueNm, state.highestFactor(), thread, source),
-                step("most clamp load, " + state.word(), torqueNm, state.lowestFactor(), thread, source),
+                step(new TorqueSaid.LeastClampLoad(state), torqueNm, state.highestFactor(), thread, source),
+                step(new TorqueSaid.MostClampLoad(state), torqueNm, state.lowestFactor(), thread, source),
                 new Step(
-                        "proof load, " + strength.words(),
-                        "Sp As, Sp = %s MPa, As = %s mm²"
-                                .formatted(
-                                        Step.digits(strength.proofStressMpa(thread)),
-                                        Step.digits(thread.stressAreaMm2())),
+                        new TorqueSaid.ProofLoad(strength.told()),
+                        Formula.of(
+                                "Sp As, Sp = {}, As = {}",
+                                Amount.significant(strength.proofStressMpa(thread), "MPa", 4),
+                                Amount.significant(thread.stressAreaMm2(), "mm²", 4)),
                         proofN / N_PER_KN,
                         "kN",
                         strength.source()),
-                new Step("most of the proof load", "F / Fp", mostN / proofN * 100, "%", strength.source()));
+                new Step(TorqueSaid.Label.MOST_OF_PROOF_LOAD, Said.verbatim("F / Fp"), mostN / proofN * 100, "%", strength.source()));
         return new ShortForm(
                 thread,
                 strength,
@@ -89,11 +92,14 @@ public record ShortForm(
                 steps);
     }
 
-    private static Step step(String what, double torqueNm, double factor, ScrewThread thread, String source) {
+    private static Step step(Said what, double torqueNm, double factor, ScrewThread thread, Said source) {
         return new Step(
                 what,
-                "T / (K d), T = %s N·m, K = %s, d = %s mm"
-                        .formatted(Step.digits(torqueNm), Step.digits(factor), Step.digits(thread.diameterMm())),
+                Formula.of(
+                        "T / (K d), T = {}, K = {}, d = {}",
+                        Amount.significant(torqueNm, "N·m", 4),
+                        Amount.significant(factor, "", 4),
+                        Amount.significant(thread.diameterMm(), "mm", 4)),
                 clampLoadN(torqueNm, factor, thread.diameterMm()) / N_PER_KN,
                 "kN",
                 source);

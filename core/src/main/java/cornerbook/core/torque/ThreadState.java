@@ -1,15 +1,18 @@
 package cornerbook.core.torque;
 
+import cornerbook.core.say.Said;
+
+import cornerbook.core.say.Refused;
+
 import cornerbook.core.quantity.Quoted;
 import java.util.Arrays;
 import java.util.Locale;
-import java.util.stream.Collectors;
 
 /**
  * What is on a thread, and the nut factor K of the short form T = K F d with it (handbook values: dry 0.20 to 0.25, oiled
  * 0.15 to 0.20, anti-seize 0.12 to 0.16).
  */
-public enum ThreadState {
+public enum ThreadState implements Said {
     DRY(0.20, 0.25),
     OILED(0.15, 0.20),
     ANTI_SEIZE(0.12, 0.16);
@@ -31,10 +34,7 @@ public enum ThreadState {
         return Arrays.stream(values())
                 .filter(state -> state.word().equals(text.strip().toLowerCase(Locale.ROOT)))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("state of the thread is %s, expected one of %s"
-                        .formatted(
-                                Quoted.of(text),
-                                Arrays.stream(values()).map(ThreadState::word).collect(Collectors.joining(" ")))));
+                .orElseThrow(() -> new Refused(new TorqueSaid.NoThreadState(Quoted.of(text))));
     }
 
     /** Smallest K: the most clamp load. */
@@ -47,7 +47,7 @@ public enum ThreadState {
         return highestFactor;
     }
 
-    /** The word for people: "anti-seize". */
+    /** Its name in files and addresses: "anti-seize". */
     public String word() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }

@@ -1,5 +1,7 @@
 package cornerbook.core.torque;
 
+import cornerbook.core.say.Refused;
+
 import cornerbook.core.say.Said;
 
 import cornerbook.core.why.Explained;
@@ -36,17 +38,16 @@ public record TighteningOrder(List<Integer> order, List<Said> cautions, List<Ste
     public static TighteningOrder of(int count) {
         int most = FEWEST + BY_COUNT.size() - 1;
         if (count < FEWEST || count > most) {
-            throw new IllegalArgumentException(
-                    "fasteners per wheel are %d, expected %d to %d".formatted(count, FEWEST, most));
+            throw new Refused(new TorqueSaid.FastenerCount(count, FEWEST, most));
         }
         return new TighteningOrder(
                 BY_COUNT.get(count - FEWEST),
-                Said.verbatims("Go round in this order twice: first to half of the torque, then to all of it."),
+                List.of(TorqueSaid.Caution.GO_ROUND_TWICE),
                 List.of(new Step(
-                        "fasteners per wheel",
-                        "table, each next one as far across as can be",
+                        TorqueSaid.Part.FASTENERS_PER_WHEEL,
+                        TorqueSaid.Label.COUNT_FORMULA,
                         count,
                         "",
-                        "star pattern of ASME PCC-1, from memory; two rounds are common practice, no source")));
+                        TorqueSaid.Label.COUNT_SOURCE)));
     }
 }

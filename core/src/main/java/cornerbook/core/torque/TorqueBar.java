@@ -1,5 +1,11 @@
 package cornerbook.core.torque;
 
+import cornerbook.core.torque.TorqueSaid.Part;
+
+import cornerbook.core.torque.TorqueSaid.Label;
+
+import cornerbook.core.say.Amount;
+
 import cornerbook.core.say.Said;
 
 import static cornerbook.core.quantity.Range.check;
@@ -40,16 +46,15 @@ public record TorqueBar(
      * @param spreadPercent 5 to 60 %
      */
     public static TorqueBar of(double askedNm, double nominalNm, double spreadPercent) {
-        check("torque", askedNm, 1, 1000, "N·m");
-        check("torque of the bar", nominalNm, 20, 500, "N·m");
-        check("spread of the bar", spreadPercent, 5, 60, "%");
+        check(Part.TORQUE, askedNm, 1, 1000, "N·m");
+        check(Part.TORQUE_OF_BAR, nominalNm, 20, 500, "N·m");
+        check(Part.SPREAD_OF_BAR, spreadPercent, 5, 60, "%");
         double leastNm = nominalNm * (1 - spreadPercent / 100);
         double mostNm = nominalNm * (1 + spreadPercent / 100);
         boolean fits = mostNm <= MOST_SHARE * askedNm;
-        var caution = fits
-                ? "The bar only runs the fasteners up: each is tightened with the torque wrench on the ground."
-                : "The bar can pass %.0f %% of the torque asked, so the wrench would click without measuring: take a weaker one."
-                        .formatted(MOST_SHARE * 100);
+        Said caution = fits
+                ? TorqueSaid.Caution.BAR_RUNS_UP
+                : new TorqueSaid.BarTooStrong(new Amount(MOST_SHARE * 100, "%", 0));
         return new TorqueBar(
                 askedNm,
                 nominalNm,
@@ -57,20 +62,19 @@ public record TorqueBar(
                 leastNm,
                 mostNm,
                 fits,
-                Said.verbatims(caution),
+                List.of(caution),
                 List.of(
                         new Step(
-                                "least torque of the bar",
-                                "nominal (1 − spread), %s N·m, %s %%"
-                                        .formatted(Step.digits(nominalNm), Step.digits(spreadPercent)),
+                                Label.LEAST_OF_BAR,
+                                Label.LEAST_OF_BAR_FORMULA,
                                 leastNm,
                                 "N·m",
-                                "spread as entered"),
+                                Label.SPREAD_ENTERED),
                         new Step(
-                                "most torque of the bar",
-                                "nominal (1 + spread)",
+                                Label.MOST_OF_BAR,
+                                Label.MOST_OF_BAR_FORMULA,
                                 mostNm,
                                 "N·m",
-                                "spread as entered; at most 90 % of the torque asked is common practice, no source")));
+                                Label.SPREAD_ENTERED_AND_SHARE)));
     }
 }

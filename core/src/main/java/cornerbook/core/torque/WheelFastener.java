@@ -11,8 +11,8 @@ import cornerbook.core.quantity.Range;
  */
 public record WheelFastener(String thread, int count, Seat seat, double torqueNm, double retorqueAfterKm) {
     public WheelFastener {
-        Range.check("fasteners per wheel", count, 3, 10, "");
-        Range.check("wheel torque", torqueNm, 40, 400, "N·m");
-        Range.check("re-torque distance", retorqueAfterKm, 10, 500, "km");
+        Range.check(TorqueSaid.Part.FASTENERS_PER_WHEEL, count, 3, 10, "");
+        Range.check(TorqueSaid.Part.WHEEL_TORQUE, torqueNm, 40, 400, "N·m");
+        Range.check(TorqueSaid.Part.RETORQUE_DISTANCE, retorqueAfterKm, 10, 500, "km");
     }
 }

@@ -1,5 +1,11 @@
 package cornerbook.core.torque;
 
+import cornerbook.core.why.Basis;
+
+import cornerbook.core.torque.TorqueSaid.Label;
+
+import cornerbook.core.say.Refused;
+
 import cornerbook.core.say.Said;
 
 import cornerbook.core.why.Explained;
@@ -29,7 +35,6 @@ public record WrenchCalibration(
         implements Explained {
     private static final int MONTHS = 12;
     private static final int CYCLES = 5000;
-    private static final String SOURCE = "ISO 6789:2003, quoted by a maker of wrenches: 12 months or 5000 cycles";
 
     public WrenchCalibration {
         cautions = List.copyOf(cautions);
@@ -39,12 +44,10 @@ public record WrenchCalibration(
     /** Judged on a day that is not before the last calibration. */
     public static WrenchCalibration of(LocalDate calibratedOn, int cyclesSince, LocalDate day) {
         if (day.isBefore(calibratedOn)) {
-            throw new IllegalArgumentException(
-                    "wrench was calibrated on %s, expected a day not after %s".formatted(calibratedOn, day));
+            throw new Refused(new TorqueSaid.CalibratedAfter(calibratedOn, day));
         }
         if (cyclesSince < 0) {
-            throw new IllegalArgumentException(
-                    "cycles of the wrench are %d, expected 0 or more".formatted(cyclesSince));
+            throw new Refused(new TorqueSaid.NegativeCycles(cyclesSince));
         }
         var dueOn = calibratedOn.plusMonths(MONTHS);
         int left = Math.max(0, CYCLES - cyclesSince);
@@ -56,14 +59,14 @@ public record WrenchCalibration(
                 dueOn,
                 left,
                 due,
-                due ? Said.verbatims("The wrench is due for calibration: do not trust its setting.") : List.of(),
+                due ? List.of(TorqueSaid.Caution.DUE_FOR_CALIBRATION) : List.of(),
                 List.of(
-                        new Step("time between calibrations", "table", MONTHS, "months", SOURCE),
+                        new Step(Label.BETWEEN_CALIBRATIONS, Basis.TABLE, MONTHS, "months", Label.CALIBRATION_SOURCE),
                         new Step(
-                                "cycles left",
-                                "5000 − cycles since, %d".formatted(cyclesSince),
+                                Label.CYCLES_LEFT,
+                                new TorqueSaid.CyclesLeft(cyclesSince),
                                 left,
                                 "cycles",
-                                SOURCE)));
+                                Label.CALIBRATION_SOURCE)));
     }
 }

@@ -5,8 +5,8 @@ import cornerbook.core.quantity.Range;
 /** The torques that can be set on a wrench, N·m; most are not to be trusted below a fifth of the top (ISO 6789, from memory). */
 public record WrenchScale(double lowestNm, double highestNm) {
     public WrenchScale {
-        Range.check("top of the wrench's scale", highestNm, 1, 5000, "N·m");
-        Range.check("bottom of the wrench's scale", lowestNm, 0, highestNm, "N·m");
+        Range.check(TorqueSaid.Part.TOP_OF_SCALE, highestNm, 1, 5000, "N·m");
+        Range.check(TorqueSaid.Part.BOTTOM_OF_SCALE, lowestNm, 0, highestNm, "N·m");
     }
 
     /**
@@ -15,6 +15,6 @@ public record WrenchScale(double lowestNm, double highestNm) {
      * @throws IllegalArgumentException with one sentence
      */
     public void check(double settingNm) {
-        Range.check("setting of the wrench", settingNm, lowestNm, highestNm, "N·m");
+        Range.check(TorqueSaid.Part.SETTING_OF_WRENCH, settingNm, lowestNm, highestNm, "N·m");
     }
 }

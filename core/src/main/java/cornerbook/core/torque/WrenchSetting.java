@@ -1,5 +1,13 @@
 package cornerbook.core.torque;
 
+import cornerbook.core.torque.TorqueSaid.Part;
+
+import cornerbook.core.say.Refused;
+
+import cornerbook.core.say.Formula;
+
+import cornerbook.core.say.Amount;
+
 import cornerbook.core.say.Said;
 
 import static cornerbook.core.quantity.Range.check;
@@ -25,9 +33,8 @@ public record WrenchSetting(
         List<Said> cautions,
         List<Step> steps)
         implements Explained {
-    private static final List<Said> CAUTIONS = Said.verbatims(
-            "Hold the wrench in the middle of its grip: elsewhere the adapter's correction is another one.",
-            "A wrench that clicks without turning the fastener has not measured: slacken it and tighten anew.");
+    private static final List<Said> CAUTIONS =
+            List.of(TorqueSaid.Caution.HOLD_IN_THE_MIDDLE, TorqueSaid.Caution.CLICKS_WITHOUT_TURNING);
 
     public WrenchSetting {
         cautions = List.copyOf(cautions);
@@ -43,28 +50,27 @@ public record WrenchSetting(
      * @param angleDeg 0 to 180 degrees
      */
     public static WrenchSetting of(double torqueNm, double lengthMm, double adapterMm, double angleDeg) {
-        check("torque", torqueNm, 1, 1000, "N·m");
-        check("wrench length", lengthMm, 100, 2000, "mm");
-        check("adapter length", adapterMm, 0, 1000, "mm");
-        check("adapter angle", angleDeg, 0, 180, "°");
+        check(Part.TORQUE, torqueNm, 1, 1000, "N·m");
+        check(Part.WRENCH_LENGTH, lengthMm, 100, 2000, "mm");
+        check(Part.ADAPTER_LENGTH, adapterMm, 0, 1000, "mm");
+        check(Part.ADAPTER_ANGLE, angleDeg, 0, 180, "°");
         double reachMm = lengthMm + adapterMm * Math.cos(Math.toRadians(angleDeg));
         if (reachMm < lengthMm / 2) {
-            throw new IllegalArgumentException(
-                    "adapter of %.0f mm at %.0f° takes more than half of the wrench's %.0f mm, expected a shorter one or another angle"
-                            .formatted(adapterMm, angleDeg, lengthMm));
+            throw new Refused(new TorqueSaid.AdapterTooLong(
+                    new Amount(adapterMm, "mm", 0), new Amount(angleDeg, "°", 0), new Amount(lengthMm, "mm", 0)));
         }
         double settingNm = torqueNm * lengthMm / reachMm;
         var step = new Step(
-                "setting of the wrench",
-                "T L / (L + A cos θ), T = %s N·m, L = %s mm, A = %s mm, θ = %s°"
-                        .formatted(
-                                Step.digits(torqueNm),
-                                Step.digits(lengthMm),
-                                Step.digits(adapterMm),
-                                Step.digits(angleDeg)),
+                TorqueSaid.Label.SETTING,
+                Formula.of(
+                        "T L / (L + A cos θ), T = {}, L = {}, A = {}, θ = {}",
+                        Amount.significant(torqueNm, "N·m", 4),
+                        Amount.significant(lengthMm, "mm", 4),
+                        Amount.significant(adapterMm, "mm", 4),
+                        Amount.significant(angleDeg, "°", 4)),
                 settingNm,
                 "N·m",
-                "moments about the fastener; in line needs the correction, 90° none");
+                TorqueSaid.Label.MOMENTS);
         return new WrenchSetting(torqueNm, lengthMm, adapterMm, angleDeg, settingNm, CAUTIONS, List.of(step));
     }
 }

@@ -1,5 +1,7 @@
 package cornerbook.core.tread;
 
+import cornerbook.core.say.Said;
+
 import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
 import java.util.ArrayList;
@@ -33,28 +35,38 @@ public record WearKnowledge(List<Row> rows) {
         private static final double HARDLY_LESS = 0.9;
 
         /**
-         * What the readings tell next to nothing of, in words, so that it is still what it was before them: they are too few, too
+         * What the readings tell next to nothing of, so that it is still what it was before them: they are too few, too
          * much alike or contradict each other.
          */
-        public List<String> open() {
+        public List<Open> open() {
             var errors = learned.standardErrors();
             var prior =
                     tyreModel == null ? WearPrior.about(learned.parameters()) : WearPrior.ofModel(learned.parameters());
-            var open = new ArrayList<String>();
-            addIf(errors.frontRate() > HARDLY_LESS * prior.rateSpread(), "wear at the front", open);
-            addIf(errors.rearRate() > HARDLY_LESS * prior.rateSpread(), "wear at the rear", open);
-            addIf(errors.vehicleSpread() > HARDLY_LESS * prior.otherSpread(), "how cars differ", open);
-            addIf(errors.cornerSpread() > HARDLY_LESS * prior.otherSpread(), "how corners differ", open);
-            addIf(errors.readingSd() > HARDLY_LESS * prior.otherSpread(), "how gauges err", open);
-            addIf(errors.newDepthSd() > HARDLY_LESS * prior.otherSpread(), "how new tyres differ", open);
+            var open = new ArrayList<Open>();
+            addIf(errors.frontRate() > HARDLY_LESS * prior.rateSpread(), Open.FRONT_RATE, open);
+            addIf(errors.rearRate() > HARDLY_LESS * prior.rateSpread(), Open.REAR_RATE, open);
+            addIf(errors.vehicleSpread() > HARDLY_LESS * prior.otherSpread(), Open.VEHICLE_SPREAD, open);
+            addIf(errors.cornerSpread() > HARDLY_LESS * prior.otherSpread(), Open.CORNER_SPREAD, open);
+            addIf(errors.readingSd() > HARDLY_LESS * prior.otherSpread(), Open.READING_SD, open);
+            addIf(errors.newDepthSd() > HARDLY_LESS * prior.otherSpread(), Open.NEW_DEPTH_SD, open);
             return List.copyOf(open);
         }
 
-        private static void addIf(boolean isOpen, String words, List<String> open) {
+        private static void addIf(boolean isOpen, Open what, List<Open> open) {
             if (isOpen) {
-                open.add(words);
+                open.add(what);
             }
         }
+    }
+
+    /** What readings may tell next to nothing of. */
+    public enum Open implements Said {
+        FRONT_RATE,
+        REAR_RATE,
+        VEHICLE_SPREAD,
+        CORNER_SPREAD,
+        READING_SD,
+        NEW_DEPTH_SD
     }
 
     /** Learns from all sets of a book. */

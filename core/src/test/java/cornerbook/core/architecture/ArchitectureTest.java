@@ -17,7 +17,7 @@ import com.tngtech.archunit.lang.ArchRule;
 import java.util.stream.Collectors;
 
 /** The rules of the house inside core. */
-@AnalyzeClasses(packages = "cornerbook", importOptions = ImportOption.DoNotIncludeTests.class)
+@AnalyzeClasses(packages = "cornerbook.core", importOptions = ImportOption.DoNotIncludeTests.class)
 class ArchitectureTest {
     private static final long MOST_FILES = 30;
 

@@ -1,5 +1,9 @@
 package cornerbook.core.battery;
 
+import cornerbook.core.say.Amount;
+
+import cornerbook.core.say.Facts;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -14,18 +18,16 @@ import org.junit.jupiter.params.provider.CsvSource;
 class BatteryCalculatorsTest {
     @Test
     void aVoltageThatIsHeldUpIsRefusedWithTheReason() {
-        assertThatThrownBy(() -> RestVoltage.of(Chemistry.AGM, 13.8, 20, 12))
-                .hasMessageStartingWith(
-                        "battery voltage is 13.8 V, above 13.2 V: the converter or a charger holds it up");
-        assertThatThrownBy(() -> RestVoltage.of(Chemistry.LITHIUM, 13.2, 20, 12))
-                .hasMessageContaining("use its maker's table");
-        assertThatThrownBy(() -> LoadTest.of(Chemistry.LITHIUM, 600, 9.7, 20)).hasMessageContaining("lead-acid only");
+        assertThat(Facts.refused(() -> RestVoltage.of(Chemistry.AGM, 13.8, 20, 12)))
+                .isEqualTo("HeldUp(13.8 V, 13.2 V)");
+        assertThat(Facts.refused(() -> RestVoltage.of(Chemistry.LITHIUM, 13.2, 20, 12))).isEqualTo("LITHIUM_TABLE");
+        assertThat(Facts.refused(() -> LoadTest.of(Chemistry.LITHIUM, 600, 9.7, 20))).isEqualTo("LITHIUM_LOAD_TEST");
     }
 
     @Test
     void aShortRestIsABestCase() {
         assertThat(RestVoltage.of(Chemistry.FLOODED, 12.6, 20, 1).cautions())
-                .anyMatch(caution -> caution.contains("Rested less than four hours"));
+                .contains(BatterySaid.Sentence.RESTED_TOO_SHORT);
         assertThat(RestVoltage.of(Chemistry.FLOODED, 12.6, 20, 8).cautions()).isEmpty();
     }
 
@@ -47,7 +49,7 @@ class BatteryCalculatorsTest {
     @ParameterizedTest
     @CsvSource({"IEC, SAE", "SAE, JIS", "JIS, DIN"})
     void conversionsWithoutTwoSourcesAreRefused(RatingStandard from, RatingStandard to) {
-        assertThatThrownBy(() -> RatingConversion.of(500, from, to)).hasMessageContaining("no published conversion");
+        assertThat(Facts.refused(() -> RatingConversion.of(500, from, to))).startsWith("NoConversion(");
     }
 
     @Test
@@ -78,7 +80,8 @@ class BatteryCalculatorsTest {
     @Test
     void daysParkedToHalfCharge() {
         assertThat(ParkedDays.of(60, 0.8, 0.1, 1).days()).isCloseTo(10, within(1e-12));
-        assertThatThrownBy(() -> ParkedDays.of(60, 0.8, 0, 1)).hasMessageStartingWith("standby current is 0 A");
+        assertThat(Facts.refused(() -> ParkedDays.of(60, 0.8, 0, 1)))
+                .isEqualTo("OutOfRange(STANDBY, 0 A, 0.001 to 10.000 A)");
     }
 
     @ParameterizedTest
@@ -110,8 +113,8 @@ class BatteryCalculatorsTest {
 
     @Test
     void aRatingIsNotConvertedIntoItself() {
-        assertThatThrownBy(() -> RatingConversion.of(500, RatingStandard.EN, RatingStandard.EN))
-                .hasMessageContaining("expected another standard");
+        assertThat(Facts.refused(() -> RatingConversion.of(500, RatingStandard.EN, RatingStandard.EN)))
+                .isEqualTo("SameStandard(EN)");
     }
 
     /** At 13.2 V a lead-acid battery may still be at rest, above it is held up (service literature). */
@@ -143,7 +146,7 @@ class BatteryCalculatorsTest {
         var step =
                 BatteryHealth.of(390, 600, RatingStandard.SAE, 0, false).steps().getFirst();
         assertThat(step.value()).isCloseTo(65, within(1e-9));
-        assertThat(step.formula()).contains("65 % at 0 °C", "at 0 °C");
+        assertThat(step.formula()).isEqualTo(new BatterySaid.PowerAt(new Amount(0, "°C", 0)));
     }
 
     @Test
@@ -151,8 +154,8 @@ class BatteryCalculatorsTest {
         assertThat(LoadTest.of(Chemistry.AGM, 600, 9.6, 21).cautions()).isEmpty();
         var failed = LoadTest.of(Chemistry.AGM, 600, 9.59, 21);
         assertThat(failed.passes()).isFalse();
-        assertThat(failed.cautions()).singleElement().asString().contains("Charge it fully");
-        assertThat(failed.steps().getFirst().shown()).isEqualTo("300 A");
+        assertThat(failed.cautions()).containsExactly(BatterySaid.Sentence.REPEAT_LOAD_TEST);
+        assertThat(failed.steps().getFirst().shown()).isEqualTo(new Amount(300, "A", 0));
     }
 
     /** Half the charge is kept for electronics and contactors (service literature). */
@@ -169,20 +172,18 @@ class BatteryCalculatorsTest {
     void theLimitsOfARestVoltageAreStillGood() {
         assertThat(RestVoltage.of(Chemistry.FLOODED, 12.4, 20, 4).cautions()).isEmpty();
         assertThat(RestVoltage.of(Chemistry.FLOODED, 12.39, 20, 4).cautions())
-                .singleElement()
-                .asString()
-                .startsWith("Under 12.4 V");
+                .containsExactly(BatterySaid.Sentence.CHARGE_AND_TEST);
     }
 
     /** AGM at 12.6 V is 75 % by a vehicle maker's table, flooded at 12.45 V by BCI's: each names its own. */
     @Test
     void theTableOfAChargeIsNamed() {
         var agm = RestVoltage.of(Chemistry.AGM, 12.6, 26.7, 8).steps().getLast();
-        assertThat(agm.shown()).isEqualTo("75 %");
-        assertThat(agm.source()).contains("AGM");
+        assertThat(agm.shown()).isEqualTo(new Amount(75, "%", 0));
+        assertThat(agm.source()).isEqualTo(BatterySaid.Label.AGM_TABLE);
         var flooded = RestVoltage.of(Chemistry.FLOODED, 12.45, 26.7, 8).steps().getLast();
-        assertThat(flooded.shown()).isEqualTo("75 %");
-        assertThat(flooded.source()).startsWith("BCI");
+        assertThat(flooded.shown()).isEqualTo(new Amount(75, "%", 0));
+        assertThat(flooded.source()).isEqualTo(BatterySaid.Label.FLOODED_TABLE);
     }
 
     /** Points inside three months tell more of the tester than of the battery: 90 days are enough. */

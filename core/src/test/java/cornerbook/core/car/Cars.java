@@ -1,5 +1,7 @@
 package cornerbook.core.car;
 
+import cornerbook.core.say.Said;
+
 import cornerbook.core.battery.Chemistry;
 import cornerbook.core.battery.RatingStandard;
 import cornerbook.core.battery.TwelveVoltBattery;
@@ -24,6 +26,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Invented cars for the tests of this feature. */
 public final class Cars {
+    private static final Said INVENTED = Said.verbatim("invented");
     public static final LocalDate AUTUMN = LocalDate.of(2026, 10, 20);
 
     public static final List<Limit> LIMITS = List.of(
@@ -201,9 +204,9 @@ public final class Cars {
                 0.9,
                 40,
                 8,
-                "invented",
-                "invented",
-                "invented",
+                INVENTED,
+                INVENTED,
+                INVENTED,
                 tyres,
                 contrasts);
     }

@@ -1,7 +1,10 @@
 package cornerbook.core.lift;
 
+import cornerbook.core.say.Said;
+
+import cornerbook.core.say.Facts;
+
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import cornerbook.core.corner.Corner;
@@ -63,7 +66,7 @@ class ArmLoadsPropertyTest {
     void aPartOffMovesTheCentreAway() {
         var car = new CarMass(1000, 1100, 2800, 0.5, 1600);
         double before = of(car).centreBehindFrontAxleMm();
-        var battery = new PartOff("drive battery", 450, 1600, 0);
+        var battery = new PartOff(Said.verbatim("drive battery"), 450, 1600, 0);
         var without = of(car, battery);
         assertThat(without.centreBehindFrontAxleMm()).isLessThan(before);
         assertThat(without.totalKg()).isCloseTo(1650, within(1e-9));
@@ -74,20 +77,18 @@ class ArmLoadsPropertyTest {
 
     @Test
     void whatMustNotBeLiftedIsRefusedOrWarnedOf() {
-        assertThatThrownBy(() -> ArmLoads.of(
+        assertThat(Facts.refused(() -> ArmLoads.of(
                         new CarMass(1500, 600, 2800, 0.5, 1600),
                         LiftPoints.symmetric(900, 2000, 1500),
                         List.of(),
                         1200,
-                        4000))
-                .hasMessageStartingWith("centre of gravity is 800 mm behind the front axle")
-                .hasMessageContaining("100 mm outside the lift points: the car would tip");
-        assertThatThrownBy(() -> LiftPoints.symmetric(2000, 900, 1500))
-                .hasMessage("lift point LF is not ahead of LR, expected the front ones ahead");
+                        4000)))
+                .isEqualTo("WouldTip(800 mm, 0 mm, 100 mm)");
+        assertThat(Facts.refused(() -> LiftPoints.symmetric(2000, 900, 1500))).isEqualTo("NotAhead(LF, LR)");
         var heavy = ArmLoads.of(new CarMass(1400, 1400, 2800, 0.5, 1600), POINTS, List.of(), 750, 2500);
         assertThat(heavy.holds()).isFalse();
-        assertThat(heavy.cautions()).first().asString().contains("heavier than the hoist's rating");
-        assertThat(heavy.cautions()).anyMatch(caution -> caution.contains("never on a battery case"));
+        assertThat(heavy.cautions()).first().isEqualTo(LiftSaid.Sentence.TOO_HEAVY);
+        assertThat(heavy.cautions()).contains(LiftSaid.Sentence.PADS_AT_POINTS);
     }
 
     @Test
@@ -97,8 +98,8 @@ class ArmLoadsPropertyTest {
         assertThat(low.neededMm()).isCloseTo(95 + 60 + 10 - 140.0, within(1e-12));
         assertThat(LiftStack.of(140, 110, 95, 60, low.neededMm()).goesUnder()).isTrue();
         assertThat(LiftStack.of(140, 100, 95, 0, 0).neededMm()).isCloseTo(5, within(1e-12));
-        assertThatThrownBy(() -> LiftStack.of(140, 110, 95, 60, 400))
-                .hasMessageStartingWith("height of the blocks is 400 mm");
+        assertThat(Facts.refused(() -> LiftStack.of(140, 110, 95, 60, 400)))
+                .isEqualTo("OutOfRange(BLOCK_HEIGHT, 400 mm, 0 to 300 mm)");
     }
 
     /** The margin is the distance to the place on the nearest side, whatever the car. */

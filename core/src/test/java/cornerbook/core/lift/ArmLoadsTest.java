@@ -1,7 +1,11 @@
 package cornerbook.core.lift;
 
+import cornerbook.core.say.Said;
+
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Facts;
+
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
@@ -34,9 +38,8 @@ class ArmLoadsTest {
         var loads = ArmLoads.of(CAR, POINTS, List.of(), new HoistRating(4000, 799, 1000));
         assertThat(loads.holds()).isFalse();
         assertThat(loads.cautions())
-                .contains(
-                        "The arm at LF may carry 800 kg, more than its rating: do not lift.",
-                        "The arm at RF may carry 800 kg, more than its rating: do not lift.")
+                .extracting(Facts::of)
+                .contains("ArmOverloaded(LF, 800 kg)", "ArmOverloaded(RF, 800 kg)")
                 .hasSize(2 + LiftCautions.ALWAYS.size());
     }
 
@@ -44,7 +47,7 @@ class ArmLoadsTest {
     void aCarHeavierThanTheHoistIsNotLifted() {
         var loads = ArmLoads.of(CAR, POINTS, List.of(), 5000, 1599);
         assertThat(loads.holds()).isFalse();
-        assertThat(loads.cautions()).contains("The car is heavier than the hoist's rating: do not lift.");
+        assertThat(loads.cautions()).contains(LiftSaid.Sentence.TOO_HEAVY);
         assertThat(loads.hoistShare()).isCloseTo(1600 / 1599.0, within(1e-12));
     }
 
@@ -54,17 +57,19 @@ class ArmLoadsTest {
     void nearTheEdgeOfThePointsItIsPlacedAnew(double frontMm, boolean anew) {
         var loads = ArmLoads.of(CAR, LiftPoints.symmetric(frontMm, 2500, 1500), List.of(), 5000, 5000);
         assertThat(loads.marginMm()).isCloseTo(1350 - frontMm, within(1e-9));
-        assertThat(loads.cautions().stream().anyMatch(caution -> caution.contains("place the car anew")))
+        assertThat(loads.cautions().stream().anyMatch(LiftSaid.BadlyPlaced.class::isInstance))
                 .isEqualTo(anew);
     }
 
     @Test
     void outsideThePointsItTips() {
-        assertThatThrownBy(() -> ArmLoads.of(CAR, LiftPoints.symmetric(1500, 2600, 1500), List.of(), 5000, 5000))
-                .hasMessageContaining("150 mm outside the lift points: the car would tip, do not lift");
-        assertThatThrownBy(() -> ArmLoads.of(CAR, LiftPoints.symmetric(1350, 2600, 1500), List.of(), 5000, 5000))
+        assertThat(Facts.refused(
+                        () -> ArmLoads.of(CAR, LiftPoints.symmetric(1500, 2600, 1500), List.of(), 5000, 5000)))
+                .isEqualTo("WouldTip(1350 mm, 0 mm, 150 mm)");
+        assertThat(Facts.refused(
+                        () -> ArmLoads.of(CAR, LiftPoints.symmetric(1350, 2600, 1500), List.of(), 5000, 5000)))
                 .as("on the line it balances on two pads")
-                .hasMessageContaining("do not lift");
+                .startsWith("WouldTip(1350 mm, 0 mm, ");
     }
 
     /**
@@ -80,9 +85,9 @@ class ArmLoadsTest {
                 new LiftPoint(2250, -900));
         var loads = ArmLoads.of(CAR, points, List.of(), 5000, 5000);
         assertThat(loads.arm(Corner.RR).loadKg()).isZero();
-        assertThat(loads.cautions()).contains("The pad at RR carries nothing, so the car can rock.");
+        assertThat(loads.cautions()).contains(new LiftSaid.CarriesNothing(Corner.RR));
         assertThat(loads.cautions())
-                .filteredOn(caution -> caution.contains("can rock"))
+                .filteredOn(LiftSaid.CarriesNothing.class::isInstance)
                 .hasSize(1);
     }
 
@@ -92,15 +97,15 @@ class ArmLoadsTest {
         var loads = ArmLoads.of(CAR, POINTS, PartOff.wheels(20, 2700), 1000, 4000);
         assertThat(loads.steps())
                 .filteredOn(step -> step.unit().equals("kg"))
-                .extracting(Step::what, step -> Math.rint(step.value()))
+                .extracting(step -> Facts.of(step.what()), step -> Math.rint(step.value()))
                 .containsExactlyInAnyOrder(
-                        tuple("car on its wheels", 1600.0),
-                        tuple("front wheels off", -40.0),
-                        tuple("rear wheels off", -40.0),
-                        tuple("arm at LF", 380.0),
-                        tuple("arm at RF", 380.0),
-                        tuple("arm at LR", 380.0),
-                        tuple("arm at RR", 380.0));
+                        tuple("CAR_ON_WHEELS", 1600.0),
+                        tuple("PartIsOff(FRONT_WHEELS)", -40.0),
+                        tuple("PartIsOff(REAR_WHEELS)", -40.0),
+                        tuple("ArmAt(LF)", 380.0),
+                        tuple("ArmAt(RF)", 380.0),
+                        tuple("ArmAt(LR)", 380.0),
+                        tuple("ArmAt(RR)", 380.0));
         assertThat(loads.totalKg()).isCloseTo(1520, within(1e-9));
     }
 
@@ -109,19 +114,19 @@ class ArmLoadsTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "2100 750 600 -750 2100 750 2100 -750 | lift point LF is not ahead of LR, expected the front ones ahead",
-                "600 750 2100 -750 2100 750 2100 -750 | lift point RF is not ahead of RR, expected the front ones ahead",
-                "600 -750 600 -750 2100 750 2100 -750 | lift point LF is not left of RF, expected the left ones further left",
-                "600 750 600 -750 2100 -750 2100 -750 | lift point LR is not left of RR, expected the left ones further left"
+                "2100 750 600 -750 2100 750 2100 -750 | NotAhead(LF, LR)",
+                "600 750 2100 -750 2100 750 2100 -750 | NotAhead(RF, RR)",
+                "600 -750 600 -750 2100 750 2100 -750 | NotLeft(LF, RF)",
+                "600 750 600 -750 2100 -750 2100 -750 | NotLeft(LR, RR)"
             })
     void pointsAtTheWrongCornerAreRefused(String places, String message) {
         var at = List.of(places.split(" ")).stream().map(Double::valueOf).toList();
-        assertThatThrownBy(() -> new LiftPoints(
+        assertThat(Facts.refused(() -> new LiftPoints(
                         new LiftPoint(at.get(0), at.get(1)),
                         new LiftPoint(at.get(2), at.get(3)),
                         new LiftPoint(at.get(4), at.get(5)),
-                        new LiftPoint(at.get(6), at.get(7))))
-                .hasMessage(message);
+                        new LiftPoint(at.get(6), at.get(7)))))
+                .isEqualTo(message);
     }
 
     /** By moments: 52 % on the left of a track of 1550 mm are 31 mm; 100 kg less at 300 mm left bring it to 19 600/1500 mm. */
@@ -129,15 +134,15 @@ class ArmLoadsTest {
     void theCentreMovesAwayFromWhatCameOff() {
         var car = new CarMass(800, 800, 2700, 0.52, 1550);
         assertThat(CentreOfGravity.of(car, List.of()).leftOfCentreMm()).isCloseTo(31, within(1e-9));
-        var off = CentreOfGravity.of(car, List.of(new PartOff("battery", 100, 1350, 300)));
+        var off = CentreOfGravity.of(car, List.of(new PartOff(Said.verbatim("battery"), 100, 1350, 300)));
         assertThat(off.leftOfCentreMm()).isCloseTo(19_600 / 1500.0, within(1e-9));
         assertThat(off.behindFrontAxleMm()).isCloseTo(1350, within(1e-9));
     }
 
     @Test
     void aCarIsNotTakenApartAltogether() {
-        var half = new PartOff("half", 800, 1350, 0);
-        assertThatThrownBy(() -> CentreOfGravity.of(CAR, List.of(half, half))).hasMessageContaining("expected less");
+        var half = new PartOff(Said.verbatim("half"), 800, 1350, 0);
+        assertThat(Facts.refused(() -> CentreOfGravity.of(CAR, List.of(half, half)))).isEqualTo("PARTS_TOO_HEAVY");
     }
 
     /** Arm 120 mm, adapter 40 mm and 10 mm of play under a point at 140 mm: 30 mm are missing, and 30 mm of blocks are enough. */
@@ -147,19 +152,17 @@ class ArmLoadsTest {
         var stack = LiftStack.of(140, 160, 120, 40, blocksMm);
         assertThat(stack.neededMm()).isEqualTo(30);
         assertThat(stack.goesUnder()).isEqualTo(goesUnder);
-        assertThat(stack.cautions()
-                        .contains(
-                                "The arm does not go under: drive the car onto blocks of 30 mm under all four wheels."))
+        assertThat(stack.cautions().contains(new LiftSaid.NeedsBlocks(new Amount(30, "mm", 0))))
                 .isNotEqualTo(goesUnder);
     }
 
     @Test
     void heightsThatNoShopHasAreRefused() {
         var rating = new HoistRating(4000, 1000, 1000);
-        assertThatThrownBy(() -> new Hoist(4, rating, List.of(501.0), List.of()))
-                .hasMessageContaining("adapter");
-        assertThatThrownBy(() -> new Hoist(4, rating, List.of(), List.of(301.0)))
-                .hasMessageContaining("blocks");
+        assertThat(Facts.refused(() -> new Hoist(4, rating, List.of(501.0), List.of())))
+                .isEqualTo("OutOfRange(ADAPTER_HEIGHT, 501 mm, 0 to 500 mm)");
+        assertThat(Facts.refused(() -> new Hoist(4, rating, List.of(), List.of(301.0))))
+                .isEqualTo("OutOfRange(BLOCK_HEIGHT, 301 mm, 0 to 300 mm)");
         assertThat(new Hoist(4, rating, List.of(80.0, 40.0), List.of(30.0, 60.0)).highestBlocksMm())
                 .isEqualTo(60);
     }

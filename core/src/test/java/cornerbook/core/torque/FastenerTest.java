@@ -1,7 +1,14 @@
 package cornerbook.core.torque;
 
+import cornerbook.core.say.Formula;
+
+import cornerbook.core.say.Amount;
+
+import cornerbook.core.say.Said;
+
+import cornerbook.core.say.Facts;
+
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
@@ -26,27 +33,28 @@ class FastenerTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "1/0-20 | thread is \"1/0-20\", expected an inch thread as 1/2-20 UNF",
-                "20 UNF | thread is \"20 UNF\", expected a metric thread as M14×1.5 or an inch thread as 1/2-20 UNF",
-                "M13 | thread \"M13\" has no coarse pitch here",
-                "M14×5 | thread pitch is 5 mm, expected 0.5000 to 2.800 mm",
-                "M100×2 | thread diameter is 100 mm, expected 5 to 39 mm"
+                "1/0-20 | NoInchThread(Quoted(1/0-20))",
+                "20 UNF | NoThread(Quoted(20 UNF))",
+                "M13 | NoCoarsePitch(Quoted(M13))",
+                "M14×5 | OutOfRange(THREAD_PITCH, 5 mm, 0.5 to 2.8 mm)",
+                "M100×2 | OutOfRange(THREAD_DIAMETER, 100 mm, 5 to 39 mm)"
             })
     void otherThreadsAreRefused(String written, String part) {
-        assertThatThrownBy(() -> ScrewThread.parse(written)).hasMessageContaining(part);
+        assertThat(Facts.refused(() -> ScrewThread.parse(written))).isEqualTo(part);
     }
 
     @Test
     void whatCannotBeIsRefusedWithThePartNamed() {
-        assertThatThrownBy(() -> PropertyClass.parse("9.9"))
-                .hasMessage("property class is \"9.9\", expected one of 8.8, 10.9, 12.9, grade 5, grade 8");
-        assertThatThrownBy(() -> WrenchSetting.of(130, 300, 250, 180))
-                .hasMessageStartingWith("adapter of 250 mm at 180°");
-        assertThatThrownBy(() -> new WrenchScale(5, 60).check(130))
-                .hasMessage("setting of the wrench is 130 N·m, expected 5 to 60 N·m");
-        assertThatThrownBy(() -> WrenchSetting.of(Double.NaN, 450, 0, 0)).hasMessageStartingWith("torque is NaN");
-        assertThatThrownBy(() -> TighteningOrder.of(11)).hasMessage("fasteners per wheel are 11, expected 3 to 10");
-        assertThatThrownBy(() -> SeatFace.ball(30, 10)).hasMessageStartingWith("radius of the ball seat is 10 mm");
+        assertThat(Facts.refused(() -> PropertyClass.parse("9.9")))
+                .isEqualTo("NoPropertyClass(Quoted(9.9), [8.8, 10.9, 12.9, grade 5, grade 8])");
+        assertThat(Facts.refused(() -> WrenchSetting.of(130, 300, 250, 180)))
+                .isEqualTo("AdapterTooLong(250 mm, 180 °, 300 mm)");
+        assertThat(Facts.refused(() -> new WrenchScale(5, 60).check(130)))
+                .isEqualTo("OutOfRange(SETTING_OF_WRENCH, 130 N·m, 5 to 60 N·m)");
+        assertThat(Facts.refused(() -> WrenchSetting.of(Double.NaN, 450, 0, 0)))
+                .isEqualTo("OutOfRange(TORQUE, NaN, 1 to 1000 N·m)");
+        assertThat(Facts.refused(() -> TighteningOrder.of(11))).isEqualTo("FastenerCount(11, 3, 10)");
+        assertThat(Facts.refused(() -> SeatFace.ball(30, 10))).startsWith("OutOfRange(RADIUS_OF_BALL, 10 mm, ");
     }
 
     @Test
@@ -54,9 +62,10 @@ class FastenerTest {
         var thread = ScrewThread.parse("M12×1.5");
         var oiled = ShortForm.of(thread, PropertyClass.CLASS_8_8, ThreadState.OILED, 110);
         assertThat(oiled.leastGain()).isEqualTo(1.25);
-        assertThat(oiled.cautions()).anyMatch(caution -> caution.contains("follow the vehicle's manual"));
         assertThat(oiled.cautions())
-                .anyMatch(caution -> caution.contains("can pass the proof load of M12×1.5 class 8.8"));
+                .extracting(Facts::of)
+                .containsExactly(
+                        "ClampsMore(25, 33, OILED)", "CanPassProofLoad(M12×1.5, Strength(8.8, false), OILED)");
         assertThat(ShortForm.of(thread, PropertyClass.CLASS_10_9, ThreadState.DRY, 110)
                         .cautions())
                 .isEmpty();
@@ -66,7 +75,7 @@ class FastenerTest {
     void aBarIsABandAndNotASetting() {
         var strong = TorqueBar.of(130, 120, 15);
         assertThat(strong.fits()).isFalse();
-        assertThat(strong.cautions()).first().asString().contains("take a weaker one");
+        assertThat(strong.cautions()).first().isInstanceOf(TorqueSaid.BarTooStrong.class);
         assertThat(TorqueBar.of(130, 90, 15).fits()).isTrue();
     }
 
@@ -79,8 +88,8 @@ class FastenerTest {
                 .isTrue();
         assertThat(WrenchCalibration.of(last, 5000, LocalDate.of(2026, 2, 1)).due())
                 .isTrue();
-        assertThatThrownBy(() -> WrenchCalibration.of(last, 0, LocalDate.of(2026, 1, 9)))
-                .hasMessageContaining("expected a day not after 2026-01-09");
+        assertThat(Facts.refused(() -> WrenchCalibration.of(last, 0, LocalDate.of(2026, 1, 9))))
+                .isEqualTo("CalibratedAfter(2026-01-10, 2026-01-09)");
     }
 
     /** By hand: a wrench that shows 3 N·m too much clicks at 130 when 133 stands on its scale. */
@@ -90,19 +99,21 @@ class FastenerTest {
         assertThat(ScaleSetting.of(scale, 130, 3).settingNm()).isEqualTo(133);
         assertThat(ScaleSetting.of(scale, 130, 3).cautions()).isEmpty();
         assertThat(ScaleSetting.of(new WrenchScale(10, 200), 41, -3).cautions())
-                .containsExactly("The setting lies in the lowest fifth of the scale: take a smaller wrench.");
-        assertThatThrownBy(() -> ScaleSetting.of(scale, 198, 3))
-                .hasMessage("setting of the wrench is 201 N·m, expected 40 to 200 N·m");
-        assertThatThrownBy(() -> ScaleSetting.of(scale, 130, 21))
-                .hasMessage("offset of the wrench is 21 N·m, expected -20 to 20 N·m");
+                .containsExactly(TorqueSaid.Caution.LOWEST_FIFTH);
+        assertThat(Facts.refused(() -> ScaleSetting.of(scale, 198, 3)))
+                .isEqualTo("OutOfRange(SETTING_OF_WRENCH, 201 N·m, 40 to 200 N·m)");
+        assertThat(Facts.refused(() -> ScaleSetting.of(scale, 130, 21)))
+                .isEqualTo("OutOfRange(OFFSET_OF_WRENCH, 21 N·m, -20 to 20 N·m)");
     }
 
     /** By hand from K: 0.25/0.20 to 0.20/0.15, and 0.25/0.16 to 0.20/0.12 (handbook values of K). */
     @ParameterizedTest
-    @CsvSource({"OILED, 25 to 33 %", "ANTI_SEIZE, 56 to 67 %"})
-    void aLubricatedThreadClampsSoMuchMore(ThreadState state, String more) {
+    @CsvSource({"OILED, 25, 33", "ANTI_SEIZE, 56, 67"})
+    void aLubricatedThreadClampsSoMuchMore(ThreadState state, int least, int most) {
         var form = ShortForm.of(ScrewThread.parse("M14×1.5"), PropertyClass.CLASS_10_9, state, 140);
-        assertThat(form.cautions()).anyMatch(caution -> caution.contains("clamps " + more + " more"));
+        assertThat(form.cautions())
+                .extracting(Facts::of)
+                .contains("ClampsMore(%d, %d, %s)".formatted(least, most, state));
     }
 
     /** By hand: 140 N·m / (0.25 × 14 mm) = 40 kN, 140 N·m / (0.20 × 14 mm) = 50 kN. */
@@ -111,7 +122,9 @@ class FastenerTest {
         var form = ShortForm.of(ScrewThread.parse("M14×1.5"), PropertyClass.CLASS_10_9, ThreadState.DRY, 140);
         assertThat(form.steps())
                 .extracting(Step::what, Step::shown)
-                .contains(tuple("least clamp load, dry", "40 kN"), tuple("most clamp load, dry", "50 kN"));
+                .contains(
+                        tuple(new TorqueSaid.LeastClampLoad(ThreadState.DRY), new Amount(40, "kN", 0)),
+                        tuple(new TorqueSaid.MostClampLoad(ThreadState.DRY), new Amount(50, "kN", 0)));
         assertThat(form.steps().get(2).value() * 1000).isCloseTo(50_000 / form.mostShareOfProof(), within(1e-6));
         assertThat(form.steps().getLast().value()).isCloseTo(100 * form.mostShareOfProof(), within(1e-9));
     }
@@ -119,18 +132,18 @@ class FastenerTest {
     /** An inch thread by ASME B1.1, a metric one by ISO 898-1: the formula shown is that of the number. */
     @Test
     void theStressAreaIsShownByItsOwnStandard() {
-        assertThat(area("1/2-20 UNF")).isEqualTo("0.7854 (d − 0.9743 P)², ASME B1.1, as published tables quote it");
-        assertThat(area("M14×1.5")).isEqualTo("π/4 ((d2 + d3)/2)², ISO 898-1 (clause from memory)");
+        assertThat(area("1/2-20 UNF")).isEqualTo("0.7854 (d − 0.9743 P)², UNIFIED_AREA_SOURCE");
+        assertThat(area("M14×1.5")).isEqualTo("π/4 ((d2 + d3)/2)², METRIC_AREA_SOURCE");
     }
 
     private static String area(String thread) {
         var load = ClampLoad.of(
                 ScrewThread.parse(thread), PropertyClass.CLASS_10_9, SeatFace.flat(15, 20), FrictionBand.DRY, 100);
         var step = load.steps().stream()
-                .filter(each -> each.what().startsWith("stress area"))
+                .filter(each -> each.what() == TorqueSaid.Label.STRESS_AREA)
                 .findFirst()
                 .orElseThrow();
-        return step.formula().replaceAll(", d3.*", "") + ", " + step.source();
+        return ((Formula) step.formula()).pattern().replaceAll(", d3.*", "") + ", " + Facts.of(step.source());
     }
 
     /** Threads of wheel studs, written in the largest parts of an inch. */
@@ -145,16 +158,16 @@ class FastenerTest {
     void theClampLoadIsShownAgainstItsProofLoad() {
         var load = ClampLoad.of(
                 ScrewThread.parse("M14×1.5"), PropertyClass.CLASS_10_9, SeatFace.cone(18, 60), FrictionBand.DRY, 140);
-        double proofKn = step(load, "proof load");
+        double proofKn = step(load, new TorqueSaid.ProofLoad(PropertyClass.CLASS_10_9.told()));
         assertThat(load.leastN() / 1000).isCloseTo(load.leastShareOfProof() * proofKn, within(1e-9));
         assertThat(load.mostN() / 1000).isCloseTo(load.mostShareOfProof() * proofKn, within(1e-9));
-        assertThat(step(load, "least clamp load")).isCloseTo(load.leastN() / 1000, within(1e-9));
-        assertThat(step(load, "most clamp load")).isCloseTo(load.mostN() / 1000, within(1e-9));
+        assertThat(step(load, TorqueSaid.Label.LEAST_CLAMP_LOAD)).isCloseTo(load.leastN() / 1000, within(1e-9));
+        assertThat(step(load, TorqueSaid.Label.MOST_CLAMP_LOAD)).isCloseTo(load.mostN() / 1000, within(1e-9));
     }
 
-    private static double step(ClampLoad load, String what) {
+    private static double step(ClampLoad load, Said what) {
         return load.steps().stream()
-                .filter(each -> each.what().startsWith(what))
+                .filter(each -> each.what().equals(what))
                 .findFirst()
                 .orElseThrow()
                 .value();
@@ -169,11 +182,10 @@ class FastenerTest {
         assertThat(clamp(thread, slippery, yieldNm * 0.999).cautions()).isEmpty();
         assertThat(clamp(thread, slippery, yieldNm * 1.001).cautions())
                 .singleElement()
-                .asString()
-                .containsAnyOf("past 90 % of its yield", "passes the proof load");
+                .isInstanceOfAny(TorqueSaid.PassesYield.class, TorqueSaid.PassesProofLoad.class);
         double proofNm = 100 / clamp(thread, slippery, 100).mostShareOfProof();
         assertThat(clamp(thread, slippery, proofNm * 1.001).cautions())
-                .anyMatch(caution -> caution.contains("passes the proof load"));
+                .hasAtLeastOneElementOfType(TorqueSaid.PassesProofLoad.class);
     }
 
     private static ClampLoad clamp(ScrewThread thread, FrictionBand friction, double torqueNm) {
@@ -203,7 +215,7 @@ class FastenerTest {
     @Test
     void anAdapterMayTakeHalfOfTheWrench() {
         assertThat(WrenchSetting.of(130, 450, 225, 180).settingNm()).isCloseTo(260, within(1e-9));
-        assertThatThrownBy(() -> WrenchSetting.of(130, 450, 226, 180)).hasMessageContaining("more than half");
+        assertThat(Facts.refused(() -> WrenchSetting.of(130, 450, 226, 180))).startsWith("AdapterTooLong(226 mm, ");
     }
 
     @Test
@@ -211,8 +223,8 @@ class FastenerTest {
         var last = LocalDate.of(2026, 1, 10);
         assertThat(WrenchCalibration.of(last, 4999, last).cautions()).isEmpty();
         assertThat(WrenchCalibration.of(last, 5000, last).cautions())
-                .containsExactly("The wrench is due for calibration: do not trust its setting.");
-        assertThatThrownBy(() -> WrenchCalibration.of(last, -1, last)).hasMessageContaining("expected 0 or more");
+                .containsExactly(TorqueSaid.Caution.DUE_FOR_CALIBRATION);
+        assertThat(Facts.refused(() -> WrenchCalibration.of(last, -1, last))).isEqualTo("NegativeCycles(-1)");
     }
 
     /** The lowest fifth of a scale is not trusted (ISO 6789, from memory): 40 of 200 N·m is its end. */
@@ -234,8 +246,8 @@ class FastenerTest {
 
     @Test
     void strengthNamesItsStandard() {
-        assertThat(PropertyClass.GRADE_8.source()).startsWith("SAE J429");
-        assertThat(PropertyClass.CLASS_10_9.source()).startsWith("ISO 898-1");
+        assertThat(PropertyClass.GRADE_8.source()).isEqualTo(TorqueSaid.Label.GRADE_SOURCE);
+        assertThat(PropertyClass.CLASS_10_9.source()).isEqualTo(TorqueSaid.Label.CLASS_SOURCE);
     }
 
     @Test
@@ -244,7 +256,6 @@ class FastenerTest {
             assertThat(ThreadState.parse(" " + state.word().toUpperCase(Locale.ROOT)))
                     .isEqualTo(state);
         }
-        assertThatThrownBy(() -> ThreadState.parse("wet"))
-                .hasMessage("state of the thread is \"wet\", expected one of dry oiled anti-seize");
+        assertThat(Facts.refused(() -> ThreadState.parse("wet"))).isEqualTo("NoThreadState(Quoted(wet))");
     }
 }

@@ -1,5 +1,7 @@
 package cornerbook.app.book.visit;
 
+import cornerbook.core.say.Said;
+
 import cornerbook.words.Reader;
 
 import cornerbook.core.assess.IdentityRules;
@@ -131,7 +133,11 @@ public final class VisitLedger {
     }
 
     private static void refuse(List<Problem> problems) {
-        problems.stream().findFirst().ifPresent(problem -> refuse(Reader.DEFAULT.say(problem.message())));
+        problems.stream().findFirst().ifPresent(problem -> refuse(problem.message()));
+    }
+
+    private static void refuse(Said said) {
+        refuse(Reader.DEFAULT.say(said));
     }
 
     private static void refuse(String sentence) {

@@ -1,5 +1,15 @@
 package cornerbook.core.battery.judge;
 
+import cornerbook.core.battery.BatterySaid.Sentence;
+
+import cornerbook.core.battery.BatterySaid.Label;
+
+import cornerbook.core.battery.BatterySaid;
+
+import cornerbook.core.say.Margin;
+
+import cornerbook.core.say.Amount;
+
 import cornerbook.core.say.Said;
 
 import cornerbook.core.battery.BatteryHealth;
@@ -45,18 +55,16 @@ public final class BatteryFindings {
         var battery = vehicle.battery();
         var voltage = readings.ofVehicle(Measure.BATTERY_VOLTAGE);
         if (voltage.isEmpty()) {
-            notJudged.add(Said.verbatim("12 V battery: voltage at rest not measured"));
+            notJudged.add(Sentence.VOLTAGE_NOT_MEASURED);
             return Optional.empty();
         }
         if (battery.chemistry() == Chemistry.LITHIUM) {
-            notJudged.add(Said.verbatim("12 V battery: lithium needs its maker's voltage table, which the book does not have"));
+            notJudged.add(Sentence.LITHIUM_NOT_JUDGED);
             return Optional.empty();
         }
         double volts = voltage.get().value();
         if (volts > StateOfCharge.HELD_UP_VOLTS) {
-            notJudged.add(Said.verbatim(
-                    "12 V battery: %.1f V is held up by the converter or a charger; let the car sleep and measure again"
-                            .formatted(volts)));
+            notJudged.add(new BatterySaid.HeldUpNow(new Amount(volts, "V", 1)));
             return Optional.empty();
         }
         var temperature = readings.ofVehicle(Measure.BATTERY_TEMPERATURE);
@@ -68,18 +76,17 @@ public final class BatteryFindings {
         double charge = RestVoltage.chargeAtTableTemperature(battery.chemistry(), atTableV);
         var evidence = new ArrayList<Evidence>();
         evidence.add(new Evidence(
-                "voltage at rest",
-                "%.2f V".formatted(volts),
-                "reading, written \"" + voltage.get().asWritten()
-                        + "\"; taken as rested four hours and more, sooner it is a best case"));
+                Label.VOLTAGE_AT_REST,
+                Amount.of(volts, "V"),
+                new BatterySaid.WrittenAsRested(voltage.get().asWritten())));
         evidence.add(new Evidence(
-                "state of charge",
-                "about %.0f %%".formatted(charge * 100),
+                Label.STATE_OF_CHARGE,
+                new BatterySaid.About(percent(charge)),
                 switch (battery.chemistry()) {
-                    case AGM -> "a vehicle maker's table for AGM at 27 °C, ±10 %";
+                    case AGM -> Label.AGM_TABLE_AT_27;
                     case EFB ->
-                        "BCI table for flooded lead-acid at 27 °C; EFB rests higher, so its charge is lower than this";
-                    default -> "BCI table for flooded lead-acid at 27 °C, ±10 %";
+                        Label.EFB_BY_FLOODED_TABLE;
+                    default -> Label.FLOODED_TABLE_AT_27;
                 }));
         double health = 1;
         var cranking = readings.ofVehicle(Measure.BATTERY_CRANKING_CURRENT);
@@ -88,19 +95,22 @@ public final class BatteryFindings {
             health = cranking.get().value() / rated;
             evidence.add(
                     new Evidence(
-                            "cranking current",
-                            "%.0f A of %.0f A %s: %.0f %%"
-                                    .formatted(cranking.get().value(), rated, battery.ratingStandard(), health * 100),
-                            "tester set to that standard and told the temperature; sound at 70 % and more; watched below 80 % (common practice, no source)"));
+                            Label.CRANKING_CURRENT,
+                            new BatterySaid.Cranking(
+                                    Amount.of(cranking.get().value(), "A"),
+                                    Amount.of(rated, "A"),
+                                    battery.ratingStandard(),
+                                    percent(health)),
+                            Label.CRANKING_SOURCE));
         } else {
-            notJudged.add(Said.verbatim("12 V battery: health, as no cranking current was measured against its rating"));
+            notJudged.add(Sentence.HEALTH_NOT_JUDGED);
         }
         temperature.ifPresent(reading -> evidence.add(new Evidence(
-                "temperature", "%.0f °C".formatted(reading.value()), "reading; 1.2 mV/K to the table's 27 °C")));
+                Label.BATTERY_TEMPERATURE, Amount.of(reading.value(), "°C"), Label.TEMPERATURE_SOURCE)));
         var trend = BatteryCurve.of(vehicle, visits).trend();
         trend.ifPresent(line -> evidence.add(evidence(line)));
-        evidence.add(parked("parked from full to half charge", parked(battery, health, 1)));
-        evidence.add(parked("parked from this charge to half", parked(battery, health, charge)));
+        evidence.add(parked(Label.PARKED_FROM_FULL, parked(battery, health, 1)));
+        evidence.add(parked(Label.PARKED_FROM_THIS, parked(battery, health, charge)));
         var end = trend.map(HealthTrend::reaches).orElse(null);
         boolean ends = end != null && end.isBefore(nextVisit);
         var verdict = health < BatteryHealth.SOUND_SHARE
@@ -108,36 +118,37 @@ public final class BatteryFindings {
                 : ends || volts < RestVoltage.CHARGE_BELOW_V || health < BatteryHealth.WATCH_SHARE
                         ? Verdict.RUNS_OUT
                         : Verdict.HOLDS;
-        var plain = switch (verdict) {
+        Said plain = switch (verdict) {
             case SPENT ->
-                "The 12 V battery is at the end of its life. If it fails, the car cannot be started or unlocked, however full the drive battery is.";
+                Sentence.END_OF_LIFE;
             case RUNS_OUT ->
                 ends || health < BatteryHealth.WATCH_SHARE
-                        ? "The 12 V battery is getting weak; have it tested at the next visit."
-                        : "The 12 V battery is low. Charge it and have it tested again.";
-            default -> "The 12 V battery is in order.";
+                        ? Sentence.GETTING_WEAK
+                        : Sentence.LOW;
+            default -> Sentence.IN_ORDER;
         };
         return Optional.of(new Finding(
                 new Subject(Subject.Part.BATTERY, null, null, null),
                 verdict,
-                "12 V battery %.2f V at rest, about %.0f %% charged".formatted(volts, charge * 100),
+                new BatterySaid.AtRest(Amount.of(volts, "V"), percent(charge)),
                 plain,
                 verdict == Verdict.SPENT ? null : end,
                 null,
                 Math.clamp(Math.min(health, charge), 0, 1),
                 evidence,
-                "BCI open-circuit voltage table; under 12.4 V charge and test again (service literature)"));
+                Label.FINDING_SOURCE));
     }
 
     private static Evidence evidence(HealthTrend line) {
-        var end = line.reaches();
         return new Evidence(
-                "trend of the health",
-                "%+.0f %% a year, ±%.0f %%"
-                        .formatted(line.sharePerYear() * 100, line.errorPerYear() * 100)
-                        .replace('-', '−'),
-                "least squares over the visits; "
-                        + (end == null ? "not told apart from none, or not falling" : "70 % about " + end));
+                Label.TREND,
+                new BatterySaid.ChangeAYear(
+                        new Margin(line.sharePerYear() * 100, "%", 0, true), percent(line.errorPerYear())),
+                new BatterySaid.TrendBasis(line.reaches()));
+    }
+
+    private static Amount percent(double share) {
+        return new Amount(share * 100, "%", 0);
     }
 
     /** How long the car may stand, from a charge of 0 to 1. */
@@ -145,10 +156,10 @@ public final class BatteryFindings {
         return ParkedDays.of(battery.ratedCapacityAh(), Math.clamp(health, LEAST_HEALTH, 1), STANDBY_A, charge);
     }
 
-    private static Evidence parked(String what, ParkedDays parked) {
+    private static Evidence parked(Said what, ParkedDays parked) {
         return new Evidence(
                 what,
-                "%.0f days".formatted(parked.days()),
-                "(charge − 0.5) × A·h × health / (24 h × 100 mA), without converter; half is kept for electronics and contactors; 50 to 150 mA is usual (service literature)");
+                Amount.of(parked.days(), "d"),
+                Label.PARKED_FORMULA);
     }
 }

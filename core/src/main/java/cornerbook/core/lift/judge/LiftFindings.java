@@ -1,5 +1,19 @@
 package cornerbook.core.lift.judge;
 
+import java.util.EnumMap;
+
+import cornerbook.core.lift.LiftSaid.Wheels;
+
+import cornerbook.core.lift.LiftSaid.Sentence;
+
+import cornerbook.core.lift.LiftSaid.Part;
+
+import cornerbook.core.lift.LiftSaid.Label;
+
+import cornerbook.core.lift.LiftSaid;
+
+import cornerbook.core.say.Amount;
+
 import cornerbook.core.say.Said;
 
 import cornerbook.core.car.Vehicle;
@@ -38,9 +52,7 @@ public final class LiftFindings {
     /** From this share of a rating the margin is called thin. Common practice, no source. */
     private static final double THIN_SHARE = 0.9;
 
-    private static final String SOURCE =
-            "ratings on the plates of hoist and arms, vehicle manufacturer's lift points; statics, docs/methods/lift.md; thin from 90 %% of a rating and under %.0f mm of margin: common practice, no source"
-                    .formatted(ArmLoads.LEAST_MARGIN_MM);
+    private static final Said SOURCE = new LiftSaid.Source(new Amount(THIN_SHARE * 100, "%", 0), new Amount(ArmLoads.LEAST_MARGIN_MM, "mm", 0));
 
     private LiftFindings() {}
 
@@ -54,18 +66,16 @@ public final class LiftFindings {
         var mass = body.findMass();
         var points = body.liftPoints();
         if (hoist.armCount() != ARMS) {
-            notJudged.add(Said.verbatim(
-                    "lift on %s: loads are computed for 4 arms, it has %d".formatted(tool.id(), hoist.armCount())));
+            notJudged.add(new LiftSaid.OtherArmCount(tool.id(), hoist.armCount()));
             return Optional.empty();
         }
         if (mass.isEmpty() || points == null) {
-            notJudged.add(Said.verbatim("lift on %s: cannot be said, as the car's %s not known".formatted(tool.id(), missing(body))));
+            notJudged.add(new LiftSaid.NotKnown(tool.id(), missing(body)));
             return Optional.empty();
         }
         var stack = stack(body, tool, hoist);
         if (stack.isEmpty()) {
-            notJudged.add(Said.verbatim("lift on %s: whether the arms go under cannot be said, as the car's %s not known"
-                    .formatted(tool.id(), missingHeight(body))));
+            notJudged.add(new LiftSaid.UnderNotKnown(tool.id(), missingHeight(body)));
         }
         return Optional.of(judge(mass.get(), points, body.wheelMassKg(), tool, hoist, stack));
     }
@@ -77,10 +87,10 @@ public final class LiftFindings {
             ShopTool tool,
             Hoist hoist,
             Optional<LiftStack> stack) {
-        var cases = new LinkedHashMap<String, List<PartOff>>();
-        cases.put("wheels on", List.of());
+        var cases = new EnumMap<Wheels, List<PartOff>>(Wheels.class);
+        cases.put(Wheels.ON, List.of());
         if (wheelKg != null) {
-            cases.put("wheels off", PartOff.wheels(wheelKg, car.wheelbaseMm()));
+            cases.put(Wheels.OFF, PartOff.wheels(wheelKg, car.wheelbaseMm()));
         }
         double marginMm = cases.values().stream()
                 .mapToDouble(off -> CentreOfGravity.of(car, off).marginMm(points))
@@ -89,7 +99,7 @@ public final class LiftFindings {
         if (marginMm <= 0) {
             return tips(tool, marginMm);
         }
-        var loads = new LinkedHashMap<String, ArmLoads>();
+        var loads = new EnumMap<Wheels, ArmLoads>(Wheels.class);
         cases.forEach((name, off) -> loads.put(name, ArmLoads.of(car, points, off, hoist.rating())));
         double share = loads.values().stream()
                 .mapToDouble(each -> evenShare(each, hoist))
@@ -110,15 +120,14 @@ public final class LiftFindings {
         return new Finding(
                 new Subject(Subject.Part.LIFT, null, null, null),
                 verdict,
-                "Hoist %s: %.0f %% of a rating with even pads, centre of gravity %.0f mm inside the lift points"
-                        .formatted(tool.id(), share * 100, marginMm),
+                new LiftSaid.OnHoist(tool.id(), new Amount(share * 100, "%", 0), new Amount(marginMm, "mm", 0)),
                 switch (verdict) {
-                    case UNSAFE -> "The car is too heavy for that hoist and must not be lifted on it.";
+                    case UNSAFE -> Sentence.CUSTOMER_TOO_HEAVY;
                     case SPENT ->
-                        "The arms of that hoist do not go under the car; another hoist or higher blocks are needed.";
+                        Sentence.CUSTOMER_NOT_UNDER;
                     case RUNS_OUT ->
-                        "The car is near the limit of that hoist: all four pads must bear, and nothing heavy may be taken off while it hangs.";
-                    default -> "The car was lifted within what the hoist may carry.";
+                        Sentence.CUSTOMER_NEAR_LIMIT;
+                    default -> Sentence.CUSTOMER_WITHIN;
                 },
                 null,
                 null,
@@ -131,16 +140,15 @@ public final class LiftFindings {
         return new Finding(
                 new Subject(Subject.Part.LIFT, null, null, null),
                 Verdict.UNSAFE,
-                "Hoist %s: centre of gravity %.0f mm outside the lift points, do not lift"
-                        .formatted(tool.id(), -marginMm),
-                "The car would tip off the hoist; it must not be lifted at these points.",
+                new LiftSaid.TipsOnHoist(tool.id(), new Amount(-marginMm, "mm", 0)),
+                Sentence.CUSTOMER_WOULD_TIP,
                 null,
                 null,
                 0,
                 List.of(new Evidence(
-                        "margin of the centre of gravity",
-                        "−%.0f mm".formatted(-marginMm),
-                        "moments of the axle loads; distance to the nearest side of the lift points")),
+                        Label.MARGIN_OF_CENTRE,
+                        new Amount(marginMm, "mm", 0),
+                        Label.MARGIN_SOURCE)),
                 SOURCE);
     }
 
@@ -160,48 +168,49 @@ public final class LiftFindings {
                 .orElseThrow();
     }
 
-    private static List<Evidence> evidence(Map<String, ArmLoads> cases, Hoist hoist, Optional<LiftStack> stack) {
+    private static List<Evidence> evidence(Map<Wheels, ArmLoads> cases, Hoist hoist, Optional<LiftStack> stack) {
         var evidence = new ArrayList<Evidence>();
         evidence.add(new Evidence(
-                "before anything else",
-                "the vehicle manufacturer's lift points, never a battery case",
-                "raise until the wheels are clear, rock the car, look at each pad"));
+                Label.FIRST_OF_ALL,
+                Label.MAKERS_POINTS,
+                Label.RAISE_AND_ROCK));
         var heaviest = cases.values().stream()
                 .max(Comparator.comparing(LiftFindings::armShare))
                 .orElseThrow();
         for (var corner : Corner.values()) {
             var arm = heaviest.arm(corner);
             evidence.add(new Evidence(
-                    "arm at " + corner,
-                    "%.0f kg, %.0f %% of %.0f kg"
-                            .formatted(
-                                    arm.loadKg(),
-                                    100 * arm.loadKg() / hoist.rating().armKg(corner),
-                                    hoist.rating().armKg(corner)),
-                    "all pads bear evenly; %.0f kg, %.0f %%, when one bears nothing"
-                            .formatted(arm.mostKg(), arm.shareOfRating() * 100)));
+                    new LiftSaid.ArmAt(corner),
+                    new LiftSaid.OfRating(
+                            new Amount(arm.loadKg(), "kg", 0),
+                            new Amount(100 * arm.loadKg() / hoist.rating().armKg(corner), "%", 0),
+                            new Amount(hoist.rating().armKg(corner), "kg", 0)),
+                    new LiftSaid.EvenPads(new Amount(arm.mostKg(), "kg", 0), new Amount(arm.shareOfRating() * 100, "%", 0))));
         }
         cases.forEach((name, loads) -> evidence.add(new Evidence(
-                "hoist, " + name,
-                "%.0f kg: %.0f %% of %.0f kg"
-                        .formatted(
-                                loads.totalKg(),
-                                loads.hoistShare() * 100,
-                                hoist.rating().hoistKg()),
-                "centre of gravity %.0f mm behind the front axle, %.0f mm inside the lift points"
-                        .formatted(loads.centreBehindFrontAxleMm(), loads.marginMm()))));
-        if (!cases.containsKey("wheels off")) {
-            evidence.add(new Evidence("wheels off", "not judged", "the mass of a wheel is not known"));
+                new LiftSaid.HoistWith(name),
+                new LiftSaid.OfRating(
+                        new Amount(loads.totalKg(), "kg", 0),
+                        new Amount(loads.hoistShare() * 100, "%", 0),
+                        new Amount(hoist.rating().hoistKg(), "kg", 0)),
+                new LiftSaid.CentreAt(
+                        new Amount(loads.centreBehindFrontAxleMm(), "mm", 0), new Amount(loads.marginMm(), "mm", 0)))));
+        if (!cases.containsKey(Wheels.OFF)) {
+            evidence.add(new Evidence(Wheels.OFF, Label.NOT_JUDGED, Label.WHEEL_MASS_NOT_KNOWN));
         }
         stack.ifPresent(heights -> evidence.add(new Evidence(
-                "arms under the car",
+                Label.ARMS_UNDER_CAR,
                 heights.goesUnder()
                         ? heights.blocksMm() > 0
-                                ? "with blocks of %.0f mm".formatted(heights.blocksMm())
-                                : "with %.0f mm to spare".formatted(heights.spareMm())
-                        : "blocks of %.0f mm are needed".formatted(Math.ceil(heights.neededMm())),
-                "lowered pad %.0f mm, adapter %.0f mm, lift point %.0f mm, ground clearance %.0f mm, play 10 mm"
-                        .formatted(heights.armMm(), heights.adapterMm(), heights.pointMm(), heights.clearanceMm()))));
+                                ? new LiftSaid.WithBlocks(new Amount(heights.blocksMm(), "mm", 0))
+                                : new LiftSaid.ToSpare(new Amount(heights.spareMm(), "mm", 0))
+                        : new LiftSaid.BlocksNeeded(new Amount(Math.ceil(heights.neededMm()), "mm", 0)),
+                new LiftSaid.Heights(
+                        new Amount(heights.armMm(), "mm", 0),
+                        new Amount(heights.adapterMm(), "mm", 0),
+                        new Amount(heights.pointMm(), "mm", 0),
+                        new Amount(heights.clearanceMm(), "mm", 0),
+                        new Amount(LiftStack.PLAY_MM, "mm", 0)))));
         return evidence;
     }
 
@@ -223,31 +232,26 @@ public final class LiftFindings {
         return Optional.of(LiftStack.of(pointMm, clearanceMm, tool.lowest(), hoist.lowestAdapterMm(), blocksMm));
     }
 
-    private static String missing(CarBody body) {
-        var missing = new LinkedHashMap<String, @Nullable Object>();
-        missing.put("kerb mass", body.kerbMassKg());
-        missing.put("share on the front axle", body.frontShare());
-        missing.put("wheelbase", body.wheelbaseMm());
-        missing.put("track", body.trackMm());
-        missing.put("lift points", body.liftPoints());
-        return named(missing);
+    private static List<Said> missing(CarBody body) {
+        var missing = new ArrayList<Said>();
+        addIfNull(body.kerbMassKg(), Part.KERB_MASS, missing);
+        addIfNull(body.frontShare(), Part.FRONT_SHARE, missing);
+        addIfNull(body.wheelbaseMm(), Part.WHEELBASE, missing);
+        addIfNull(body.trackMm(), Part.TRACK, missing);
+        addIfNull(body.liftPoints(), Part.LIFT_POINTS, missing);
+        return missing;
     }
 
-    private static String missingHeight(CarBody body) {
-        var missing = new LinkedHashMap<String, @Nullable Object>();
-        missing.put("height of its lift points", body.liftPointHeightMm());
-        missing.put("ground clearance", body.groundClearanceMm());
-        return named(missing);
+    private static List<Said> missingHeight(CarBody body) {
+        var missing = new ArrayList<Said>();
+        addIfNull(body.liftPointHeightMm(), Part.LIFT_POINT_HEIGHT, missing);
+        addIfNull(body.groundClearanceMm(), Part.GROUND_CLEARANCE, missing);
+        return missing;
     }
 
-    /** The names of those that are null, with the verb. */
-    private static String named(Map<String, @Nullable Object> values) {
-        var names = values.entrySet().stream()
-                .filter(entry -> entry.getValue() == null)
-                .map(Map.Entry::getKey)
-                .toList();
-        return names.size() == 1 && !names.getFirst().endsWith("points")
-                ? names.getFirst() + " is"
-                : String.join(", ", names) + " are";
+    private static void addIfNull(@Nullable Object value, Part part, List<Said> missing) {
+        if (value == null) {
+            missing.add(part);
+        }
     }
 }

@@ -1,5 +1,13 @@
 package cornerbook.core.torque.judge;
 
+import cornerbook.core.torque.TorqueSaid.Label;
+
+import cornerbook.core.torque.TorqueSaid;
+
+import cornerbook.core.say.Between;
+
+import cornerbook.core.say.Amount;
+
 import cornerbook.core.say.Said;
 
 import cornerbook.core.car.Measure;
@@ -32,7 +40,7 @@ public final class TorqueFindings {
 
     public static List<Finding> of(Vehicle vehicle, Visit visit, StandingReadings readings, List<Said> notJudged) {
         var findings = new ArrayList<Finding>();
-        var ticked = new ArrayList<String>();
+        var ticked = new ArrayList<Corner>();
         for (var corner : Corner.values()) {
             var tag = visit.leftOn().get(corner);
             if (tag == null) {
@@ -42,15 +50,13 @@ public final class TorqueFindings {
             if (torque.isPresent()) {
                 findings.add(finding(corner, tag, torque.get(), vehicle.fastener()));
             } else if (visit.tightened().contains(corner)) {
-                ticked.add(corner.name());
+                ticked.add(corner);
             } else if (!tag.equals(visit.arrivedOn().get(corner))) {
-                notJudged.add(Said.verbatim("%s wheel torque: %s went on and no torque is recorded; it must be before the car moves"
-                        .formatted(corner, tag)));
+                notJudged.add(new TorqueSaid.NotRecorded(corner, tag));
             }
         }
         if (!ticked.isEmpty()) {
-            notJudged.add(Said.verbatim("wheel torque: %d %s ticked as tightened (%s), no torque value read"
-                    .formatted(ticked.size(), ticked.size() == 1 ? "wheel" : "wheels", String.join(", ", ticked))));
+            notJudged.add(new TorqueSaid.Ticked(ticked.size(), ticked));
         }
         return findings;
     }
@@ -58,42 +64,42 @@ public final class TorqueFindings {
     private static Finding finding(Corner corner, String tag, Reading torque, WheelFastener fastener) {
         double share = torque.value() / fastener.torqueNm();
         var verdict = share < LOW ? Verdict.UNSAFE : share > HIGH ? Verdict.SPENT : Verdict.HOLDS;
-        var plain = switch (verdict) {
-            case UNSAFE -> "The wheel at %s is not tight. The car must not be driven until it is.";
-            case SPENT -> "The wheel at %s was tightened too far. Its fasteners have to be checked and tightened anew.";
-            default -> "The wheel at %s is tightened to the manufacturer's torque.";
+        Said plain = switch (verdict) {
+            case UNSAFE -> new TorqueSaid.NotTight(corner);
+            case SPENT -> new TorqueSaid.TooTight(corner);
+            default -> new TorqueSaid.AtTorque(corner);
         };
         return new Finding(
                 new Subject(Subject.Part.WHEEL_TORQUE, corner, tag, null),
                 verdict,
-                "%s wheel torque %.0f N·m, manufacturer %.0f N·m"
-                        .formatted(corner, torque.value(), fastener.torqueNm()),
-                plain.formatted(corner),
+                new TorqueSaid.Recorded(
+                        corner, Amount.of(torque.value(), "N·m"), Amount.of(fastener.torqueNm(), "N·m")),
+                plain,
                 null,
                 null,
                 verdict == Verdict.HOLDS ? 1 : 0,
                 evidence(torque, fastener),
-                "vehicle manufacturer's torque; band 95 to 110 % common practice, no source");
+                Label.TORQUE_SOURCE);
     }
 
     private static List<Evidence> evidence(Reading torque, WheelFastener fastener) {
         var evidence = new ArrayList<Evidence>(List.of(
-                new Evidence("recorded", "%.0f N·m".formatted(torque.value()), Evidence.howRead(torque)),
+                new Evidence(Label.RECORDED, Amount.of(torque.value(), "N·m"), Evidence.howRead(torque)),
                 new Evidence(
-                        "asked",
-                        "%.0f N·m, %s, %d per wheel"
-                                .formatted(fastener.torqueNm(), fastener.thread(), fastener.count()),
-                        "vehicle's specification, for clean and dry threads"),
+                        Label.ASKED,
+                        new TorqueSaid.AskedFor(
+                                Amount.of(fastener.torqueNm(), "N·m"), fastener.thread(), fastener.count()),
+                        Label.SPECIFICATION_CLEAN),
                 new Evidence(
-                        "re-torque after",
-                        "%.0f km".formatted(fastener.retorqueAfterKm()),
-                        "vehicle's specification")));
+                        Label.RETORQUE_AFTER,
+                        Amount.of(fastener.retorqueAfterKm(), "km"),
+                        Label.SPECIFICATION)));
         clampLoad(torque, fastener).ifPresent(evidence::add);
         evidence.add(
                 new Evidence(
-                        "on a lubricated thread",
-                        "the same torque clamps 25 to 67 % more",
-                        "T = K F d, handbook values of K: oiled, anti-seize against dry; do not lubricate unless the vehicle's manual says so"));
+                        Label.LUBRICATED,
+                        new TorqueSaid.ClampsBetween(new Between(25, 67, "%", 0)),
+                        Label.LUBRICATED_SOURCE));
         return evidence;
     }
 
@@ -104,9 +110,9 @@ public final class TorqueFindings {
             double leastN = ShortForm.clampLoadN(torque.value(), ThreadState.DRY.highestFactor(), thread.diameterMm());
             double mostN = ShortForm.clampLoadN(torque.value(), ThreadState.DRY.lowestFactor(), thread.diameterMm());
             return Optional.of(new Evidence(
-                    "clamp load, dry thread",
-                    "%.0f to %.0f kN".formatted(leastN / N_PER_KN, mostN / N_PER_KN),
-                    "T = K F d, K = 0.20 to 0.25; information only, the manufacturer's torque outranks it"));
+                    Label.CLAMP_LOAD_DRY,
+                    new Between(leastN / N_PER_KN, mostN / N_PER_KN, "kN", 0),
+                    Label.CLAMP_LOAD_SOURCE));
         } catch (IllegalArgumentException e) {
             return Optional.empty();
         }

@@ -1,5 +1,7 @@
 package cornerbook.core.tread.judge;
 
+import cornerbook.core.say.Said;
+
 import cornerbook.core.car.Wheel;
 import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.Corner;
@@ -21,9 +23,9 @@ import org.jspecify.annotations.Nullable;
  * @param horizon day on which that probability falls through the confidence; null when beyond four years
  * @param kmPerDay mean distance per day in this season kind
  * @param kmPerDaySd its standard deviation
- * @param distanceBasis where the distance comes from, in words
- * @param wearStart wear rates that the model started from, in words
- * @param wearBasis where those come from, in words
+ * @param distanceBasis where the distance comes from
+ * @param wearStart wear rates that the model started from
+ * @param wearBasis where those come from
  * @param contrasts left against right, by axle
  */
 public record SetForecast(
@@ -38,9 +40,9 @@ public record SetForecast(
         double confidence,
         double kmPerDay,
         double kmPerDaySd,
-        String distanceBasis,
-        String wearStart,
-        String wearBasis,
+        Said distanceBasis,
+        Said wearStart,
+        Said wearBasis,
         List<TyreForecast> tyres,
         List<CornerContrast> contrasts) {
     /** Which of the two sets it is. */

@@ -1,5 +1,11 @@
 package cornerbook.core.tread.judge;
 
+import java.util.Objects;
+
+import cornerbook.core.say.Said;
+
+import cornerbook.core.say.Amount;
+
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
@@ -28,7 +34,7 @@ public final class StoredWheelCheck {
             String wheelTag, @Nullable String tin, @Nullable String sensorId) {}
 
     /** Compares depths: this visit's readings of the wheel against the last ones before. Empty when they agree or are missing. */
-    public static Optional<String> compareDepths(CarHistory history, Visit fitted, String wheelTag) {
+    public static Optional<Said> compareDepths(CarHistory history, Visit fitted, String wheelTag) {
         var before = history.visits().stream()
                 .filter(visit -> visit.date().isBefore(fitted.date()))
                 .toList();
@@ -38,33 +44,28 @@ public final class StoredWheelCheck {
             }
             var last = lastDepth(before, wheelTag, reading);
             if (last.isPresent() && Math.abs(last.get().value() - reading.value()) > GAUGE_ERROR_MM + ROUNDING_MM) {
-                return Optional.of(
-                        "Stop: wheel %s reads %.1f mm in the %s groove and read %.1f mm at take-off, expected within %.1f mm; this looks like the wrong wheel"
-                                .formatted(
-                                        wheelTag,
-                                        reading.value(),
-                                        String.valueOf(reading.spot()).toLowerCase(Locale.ROOT),
-                                        last.get().value(),
-                                        GAUGE_ERROR_MM));
+                return Optional.of(new TreadSaid.OtherDepth(
+                        wheelTag,
+                        Objects.requireNonNull(reading.spot()),
+                        new Amount(reading.value(), "mm", 1),
+                        new Amount(last.get().value(), "mm", 1),
+                        new Amount(GAUGE_ERROR_MM, "mm", 1)));
             }
         }
         return Optional.empty();
     }
 
     /** Compares date code and sensor identity with the book's. Empty when they agree or were not read. */
-    public static Optional<String> compareIdentity(Wheel wheel, Identity read) {
+    public static Optional<Said> compareIdentity(Wheel wheel, Identity read) {
         var tin = wheel.tyre().tin();
         if (tin != null && read.tin() != null && !dateCode(tin).equals(dateCode(read.tin()))) {
-            return Optional.of(
-                    "Stop: the tyre of wheel %s shows date code %s, expected %s; this looks like the wrong wheel"
-                            .formatted(wheel.tag(), dateCode(read.tin()), dateCode(tin)));
+            return Optional.of(new TreadSaid.OtherDateCode(wheel.tag(), dateCode(read.tin()), dateCode(tin)));
         }
         var sensor = wheel.sensorId();
         if (sensor != null
                 && read.sensorId() != null
                 && !sensor.equalsIgnoreCase(read.sensorId().strip())) {
-            return Optional.of("Stop: wheel %s carries sensor %s, expected %s; this looks like the wrong wheel"
-                    .formatted(wheel.tag(), read.sensorId().strip(), sensor));
+            return Optional.of(new TreadSaid.OtherSensor(wheel.tag(), read.sensorId().strip(), sensor));
         }
         return Optional.empty();
     }

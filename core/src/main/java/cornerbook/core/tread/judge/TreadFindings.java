@@ -1,11 +1,22 @@
 package cornerbook.core.tread.judge;
 
+import cornerbook.core.tread.judge.TreadSaid.Label;
+
+import cornerbook.core.corner.SetOf;
+
+import cornerbook.core.say.Said;
+
+import cornerbook.core.say.PlusMinus;
+
+import cornerbook.core.say.Chance;
+
+import cornerbook.core.say.Amount;
+
 import cornerbook.core.car.WheelSet;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
-import cornerbook.core.season.Dates;
 import cornerbook.core.tread.judge.SetForecast.DepthReading;
 import cornerbook.core.tread.judge.SetForecast.GrooveForecast;
 import cornerbook.core.tread.judge.SetForecast.TyreForecast;
@@ -17,64 +28,56 @@ import org.jspecify.annotations.Nullable;
 
 /** Findings on a set's tread: will it hold. */
 public final class TreadFindings {
-    /** What is said where the model expects nothing to be left. */
-    private static final String WORN_OUT = "worn out";
-
     private TreadFindings() {}
 
-    public static Finding ofSet(SetForecast forecast, String limitSource, @Nullable Evidence atFitting) {
+    public static Finding ofSet(SetForecast forecast, Said limitSource, @Nullable Evidence atFitting) {
         var weakest = weakest(forecast);
         var groove = lowest(weakest);
-        boolean goingOn = forecast.role() == SetForecast.Role.GOING_ON;
         var verdict = verdict(forecast, groove);
-        var name = seasonWord(forecast.set()) + " set";
         double newDepthMm = weakest.wheel().tyre().newDepthMm();
         double lifeLeft = Math.clamp((groove.depthMm() - forecast.limitMm()) / (newDepthMm - forecast.limitMm()), 0, 1);
         var evidence = new ArrayList<Evidence>();
         evidence.add(new Evidence(
-                "lowest groove",
-                "%s %s, %s: %s"
-                        .formatted(
-                                weakest.corner(),
-                                weakest.wheel().tag(),
-                                word(groove),
-                                groove.depthMm() > 0
-                                        ? "%.1f ± %.1f mm".formatted(groove.depthMm(), groove.depthSdMm())
-                                        : WORN_OUT + " by the distance that it ran"),
-                "corner-rate model, all readings of this set"));
+                Label.LOWEST_GROOVE,
+                new TreadSaid.GrooveAt(
+                        weakest.corner(),
+                        weakest.wheel().tag(),
+                        groove.groove(),
+                        groove.depthMm() > 0
+                                ? new PlusMinus(groove.depthMm(), groove.depthSdMm(), "mm", 1)
+                                : Label.WORN_OUT_BY_DISTANCE),
+                Label.ALL_READINGS_OF_SET));
         evidence.add(new Evidence(
-                "wear there",
-                "%.2f ± %.2f mm per 1000 km".formatted(groove.rateMmPer1000Km(), groove.rateSdMmPer1000Km()),
-                "corner-rate model; readings in this groove: "
-                        + groove.readings().size()));
+                Label.WEAR_THERE,
+                new PlusMinus(groove.rateMmPer1000Km(), groove.rateSdMmPer1000Km(), "mm/1000 km", 2),
+                new TreadSaid.CornerRateModel(groove.readings().size())));
         evidence.add(new Evidence(
-                "distance",
-                "%.0f ± %.0f km per day".formatted(forecast.kmPerDay(), forecast.kmPerDaySd()),
+                Label.DISTANCE,
+                new PlusMinus(forecast.kmPerDay(), forecast.kmPerDaySd(), "km/day", 0),
                 forecast.distanceBasis()));
-        evidence.add(new Evidence("wear to start from", forecast.wearStart(), forecast.wearBasis()));
+        evidence.add(new Evidence(Label.WEAR_TO_START_FROM, forecast.wearStart(), forecast.wearBasis()));
         evidence.add(new Evidence(
-                "season's minimum",
-                "%.1f mm (legal %.1f mm)".formatted(forecast.limitMm(), forecast.legalLimitMm()),
+                Label.SEASONS_MINIMUM,
+                new TreadSaid.Minimum(minimum(forecast), new Amount(forecast.legalLimitMm(), "mm", 1)),
                 limitSource));
         if (atFitting != null) {
             evidence.add(atFitting);
         }
         evidence.addAll(grown(forecast));
         evidence.add(new Evidence(
-                "chance that every groove holds until " + Dates.written(forecast.until()),
-                percent(forecast.probabilityHolds()),
-                "integrated over depth and distance; asked: " + percent(forecast.confidence())));
+                new TreadSaid.ChanceUntil(forecast.until()),
+                new Chance(forecast.probabilityHolds()),
+                new TreadSaid.Integrated(new Chance(forecast.confidence()))));
         return new Finding(
                 new Subject(Subject.Part.WHEEL_SET, null, null, forecast.set().id()),
                 verdict,
-                "%s (%s): lowest %s, %s to hold until %s"
-                        .formatted(
-                                capital(name),
-                                goingOn ? "on the car" : "coming off",
-                                depth(groove),
-                                percent(forecast.probabilityHolds()),
-                                Dates.written(forecast.until())),
-                plainWords(forecast, verdict, name, groove, goingOn),
+                new TreadSaid.SetHolds(
+                        forecast.set().season(),
+                        forecast.role(),
+                        depth(groove),
+                        new Chance(forecast.probabilityHolds()),
+                        forecast.until()),
+                plainWords(forecast, verdict, groove),
                 forecast.horizon(),
                 forecast.probabilityHolds(),
                 lifeLeft,
@@ -94,29 +97,30 @@ public final class TreadFindings {
         return forecast.probabilityHolds() < forecast.confidence() ? Verdict.RUNS_OUT : Verdict.HOLDS;
     }
 
-    private static String plainWords(
-            SetForecast forecast, Verdict verdict, String name, GrooveForecast groove, boolean goingOn) {
-        var depth = "lowest tread %s, minimum %.1f mm".formatted(depth(groove), forecast.limitMm());
+    private static Said plainWords(SetForecast forecast, Verdict verdict, GrooveForecast groove) {
+        var set = new SetOf(forecast.set().season());
+        var depth = depth(groove);
+        var minimum = minimum(forecast);
+        boolean goingOn = forecast.role() == SetForecast.Role.GOING_ON;
         return switch (verdict) {
-            case UNSAFE -> "The %s is below the legal minimum (%s). It must not be driven on.".formatted(name, depth);
+            case UNSAFE -> new TreadSaid.BelowLegal(set, depth, minimum);
             case SPENT ->
-                goingOn
-                        ? groove.depthMm() < forecast.limitMm() || forecast.horizon() == null
-                                ? "The %s is used up (%s). Replace it now.".formatted(name, depth)
-                                : "The %s will most likely not last until the next visit: sure only until %s (%s). Replace it now or come back before then."
-                                        .formatted(name, Dates.written(forecast.horizon()), depth)
-                        : "The %s is not likely to last its next season (%s). Order tyres before it goes on again."
-                                .formatted(name, depth);
+                !goingOn
+                        ? new TreadSaid.StoredWillNotLast(set, depth, minimum)
+                        : groove.depthMm() < forecast.limitMm() || forecast.horizon() == null
+                                ? new TreadSaid.UsedUp(set, depth, minimum)
+                                : new TreadSaid.WillNotLast(set, depth, minimum, forecast.horizon());
             case RUNS_OUT ->
                 goingOn
-                        ? "The %s may not last until the next visit (%s). Have the tread measured again before it runs out."
-                                .formatted(name, depth)
-                        : "The %s may not last its next season (%s). Plan for new tyres.".formatted(name, depth);
+                        ? new TreadSaid.MayNotLast(set, depth, minimum)
+                        : new TreadSaid.StoredMayNotLast(set, depth, minimum);
             case HOLDS ->
-                goingOn
-                        ? "The %s is good until the next visit (%s).".formatted(name, depth)
-                        : "The stored %s is good for its next season (%s).".formatted(name, depth);
+                goingOn ? new TreadSaid.Lasts(set, depth, minimum) : new TreadSaid.StoredLasts(set, depth, minimum);
         };
+    }
+
+    private static Amount minimum(SetForecast forecast) {
+        return new Amount(forecast.limitMm(), "mm", 1);
     }
 
     /** Grooves whose last reading is deeper than one before by more than the gauge may err. */
@@ -130,27 +134,25 @@ public final class TreadFindings {
                 }
                 var last = groove.readings().getLast();
                 if (last.depthMm() > least.get().depthMm() + StoredWheelCheck.GAUGE_ERROR_MM) {
-                    grown.add(
-                            new Evidence(
-                                    "contradicts wear",
-                                    "%s %s, %s: %.1f mm on %s after %.1f mm on %s"
-                                            .formatted(
-                                                    tyre.corner(),
-                                                    tyre.wheel().tag(),
-                                                    word(groove),
-                                                    last.depthMm(),
-                                                    Dates.written(last.date()),
-                                                    least.get().depthMm(),
-                                                    Dates.written(least.get().date())),
-                                    "a tread does not grow: read it again, or is it another wheel? Until then wear is held above nothing"));
+                    grown.add(new Evidence(
+                            Label.CONTRADICTS_WEAR,
+                            new TreadSaid.Grown(
+                                    tyre.corner(),
+                                    tyre.wheel().tag(),
+                                    groove.groove(),
+                                    new Amount(last.depthMm(), "mm", 1),
+                                    last.date(),
+                                    new Amount(least.get().depthMm(), "mm", 1),
+                                    least.get().date()),
+                            Label.READ_AGAIN));
                 }
             }
         }
         return grown;
     }
 
-    private static String depth(GrooveForecast groove) {
-        return groove.depthMm() > 0 ? "%.1f mm".formatted(groove.depthMm()) : WORN_OUT;
+    private static Said depth(GrooveForecast groove) {
+        return groove.depthMm() > 0 ? new Amount(groove.depthMm(), "mm", 1) : Label.WORN_OUT;
     }
 
     static GrooveForecast lowest(TyreForecast tyre) {
@@ -182,11 +184,4 @@ public final class TreadFindings {
         return Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 
-    private static String word(GrooveForecast groove) {
-        return groove.groove().name().toLowerCase(Locale.ROOT);
-    }
-
-    static String percent(double share) {
-        return share > 0.99 ? "over 99 %" : share < 0.01 ? "under 1 %" : "%.0f %%".formatted(share * 100);
-    }
 }

@@ -1,5 +1,9 @@
 package cornerbook.core.tread.judge;
 
+import cornerbook.core.say.Said;
+
+import cornerbook.core.say.Amount;
+
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.StandingReadings;
@@ -11,7 +15,6 @@ import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.Knowledge;
 import cornerbook.core.finding.RunHistory;
 import cornerbook.core.finding.Verdict;
-import cornerbook.core.season.Dates;
 import cornerbook.core.tread.CornerContrast;
 import cornerbook.core.tread.NewDepth;
 import cornerbook.core.tread.Placement;
@@ -31,7 +34,6 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -91,18 +93,16 @@ public final class TreadForecaster {
         return models.size() == 1 ? models.getFirst() : null;
     }
 
-    private String wearBasis(WheelSet set) {
+    private Said wearBasis(WheelSet set) {
         return learned(set)
-                .map(row -> "from %,d readings of %d %s like this (%s, %s-wheel drive, %s), learned %s"
-                        .formatted(
-                                row.learned().readings(),
-                                row.learned().cars(),
-                                row.learned().cars() == 1 ? "car" : "cars",
-                                TreadFindings.seasonWord(set),
-                                row.drive().name().toLowerCase(Locale.ROOT),
-                                row.tyreModel() == null ? "all tyre models" : row.tyreModel(),
-                                Dates.written(Objects.requireNonNull(knowledge.learnedOn()))))
-                .orElse("default until the book has learned (common practice, no source)");
+                .<Said>map(row -> new TreadSaid.LearnedFrom(
+                        row.learned().readings(),
+                        row.learned().cars(),
+                        set.season(),
+                        row.drive(),
+                        row.tyreModel(),
+                        Objects.requireNonNull(knowledge.learnedOn())))
+                .orElse(TreadSaid.Label.WEAR_NOT_LEARNED);
     }
 
     /** All readings of the set until this visit, as the wear model takes them. */
@@ -189,12 +189,11 @@ public final class TreadForecaster {
                 Verdict.CONFIDENCE,
                 distance.meanKm(),
                 distance.sdKm(),
-                runs.distanceBasis(set.season()),
-                "%.2f front, %.2f rear mm per 1000 km, ± %.0f %% between cars"
-                        .formatted(
-                                parameters(set).frontRateMmPer1000Km(),
-                                parameters(set).rearRateMmPer1000Km(),
-                                parameters(set).vehicleSpread() * 100),
+                Said.verbatim(runs.distanceBasis(set.season())),
+                new TreadSaid.StartRates(
+                        new Amount(parameters(set).frontRateMmPer1000Km(), "mm/1000 km", 2),
+                        new Amount(parameters(set).rearRateMmPer1000Km(), "mm/1000 km", 2),
+                        new Amount(parameters(set).vehicleSpread() * 100, "%", 0)),
                 wearBasis(set),
                 tyres,
                 List.of(

@@ -1,5 +1,11 @@
 package cornerbook.core.tread.judge;
 
+import cornerbook.core.tread.judge.TreadSaid.Label;
+
+import cornerbook.core.say.Chance;
+
+import cornerbook.core.say.Amount;
+
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
@@ -7,7 +13,6 @@ import cornerbook.core.finding.Verdict;
 import cornerbook.core.numeric.Estimate;
 import cornerbook.core.tread.CornerContrast;
 import cornerbook.core.tread.TreadPattern;
-import cornerbook.core.tread.TreadPattern.Cause;
 import cornerbook.core.tread.judge.SetForecast.GrooveForecast;
 import cornerbook.core.tread.judge.SetForecast.TyreForecast;
 import java.util.ArrayList;
@@ -16,9 +21,6 @@ import java.util.Optional;
 
 /** Findings on how a tyre wears across, and how the two corners of an axle wear against each other. */
 public final class TreadPatternFindings {
-    private static final String SOURCE =
-            "wear across the tread and its usual causes: common practice, no source; docs/methods/wear.md";
-
     private TreadPatternFindings() {}
 
     public static List<Finding> of(SetForecast forecast) {
@@ -50,11 +52,8 @@ public final class TreadPatternFindings {
 
     private static Finding across(
             SetForecast forecast, TyreForecast tyre, TreadPattern.Named named, double lowestMm, double newMm) {
-        var depths = "%.1f / %.1f / %.1f mm"
-                .formatted(
-                        tyre.grooves().get(0).depthMm(),
-                        tyre.grooves().get(1).depthMm(),
-                        tyre.grooves().get(2).depthMm());
+        var depths = new TreadSaid.Across(
+                depth(tyre.grooves().get(0)), depth(tyre.grooves().get(1)), depth(tyre.grooves().get(2)));
         return new Finding(
                 new Subject(
                         Subject.Part.TREAD_PATTERN,
@@ -62,21 +61,20 @@ public final class TreadPatternFindings {
                         tyre.wheel().tag(),
                         forecast.set().id()),
                 lowestMm < forecast.limitMm() ? Verdict.SPENT : Verdict.HOLDS,
-                "%s wears unevenly: %s across".formatted(tyre.wheel().tag(), depths),
-                "The tread is worn unevenly across: " + words(named.cause()) + ".",
+                new TreadSaid.WearsUnevenly(tyre.wheel().tag(), depths),
+                new TreadSaid.UnevenBy(named.cause()),
                 null,
                 null,
                 Math.clamp((lowestMm - forecast.limitMm()) / (newMm - forecast.limitMm()), 0, 1),
                 List.of(
-                        new Evidence("inner, centre, outer", depths, "corner-rate model, all readings"),
+                        new Evidence(Label.INNER_CENTRE_OUTER, depths, Label.ALL_READINGS),
                         new Evidence(
-                                "chance of this cause",
-                                TreadFindings.percent(named.chance()),
-                                "against an even tyre and the other causes; named from "
-                                        + TreadFindings.percent(TreadPattern.NAMED_FROM) + " and "
-                                        + TreadPattern.UNEVEN_MM
-                                        + " mm (common practice, no source)")),
-                SOURCE);
+                                Label.CHANCE_OF_CAUSE,
+                                new Chance(named.chance()),
+                                new TreadSaid.NamedFrom(
+                                        new Chance(TreadPattern.NAMED_FROM),
+                                        new Amount(TreadPattern.UNEVEN_MM, "mm", 1)))),
+                Label.PATTERN_SOURCE);
     }
 
     private static Finding between(SetForecast forecast, CornerContrast contrast) {
@@ -88,38 +86,30 @@ public final class TreadPatternFindings {
                         null,
                         forecast.set().id()),
                 Verdict.HOLDS,
-                "%s wears %.1f times as fast as the other side".formatted(contrast.faster(), ratio),
-                "One tyre of the axle wears much faster than the other, as from wheel alignment or a dragging brake; have both looked at.",
+                new TreadSaid.WearsFaster(contrast.faster(), new Amount(ratio, "", 1)),
+                new TreadSaid.OneSideFaster(),
                 null,
                 null,
                 1,
                 List.of(
                         new Evidence(
-                                "wear at this corner and the other",
-                                "%.2f and %.2f mm per 1000 km"
-                                        .formatted(contrast.rateMmPer1000Km(), contrast.otherRateMmPer1000Km()),
-                                "corner-rate model, mean of the grooves"),
+                                Label.WEAR_HERE_AND_THERE,
+                                new TreadSaid.TwoRates(
+                                        new Amount(contrast.rateMmPer1000Km(), "mm/1000 km", 2),
+                                        new Amount(contrast.otherRateMmPer1000Km(), "mm/1000 km", 2)),
+                                Label.MEAN_OF_GROOVES),
                         new Evidence(
-                                "chance of half as fast again or more",
-                                TreadFindings.percent(contrast.chance()),
-                                "named from " + TreadFindings.percent(TreadPattern.NAMED_FROM)
-                                        + " (common practice, no source)")),
-                SOURCE);
+                                Label.CHANCE_OF_HALF_AS_FAST_AGAIN,
+                                new Chance(contrast.chance()),
+                                new TreadSaid.ContrastNamedFrom(new Chance(TreadPattern.NAMED_FROM)))),
+                Label.PATTERN_SOURCE);
+    }
+
+    private static Amount depth(GrooveForecast groove) {
+        return new Amount(groove.depthMm(), "mm", 1);
     }
 
     private static Estimate estimate(GrooveForecast groove) {
         return new Estimate(groove.depthMm(), groove.depthSdMm());
-    }
-
-    private static String words(Cause cause) {
-        return switch (cause) {
-            case EVEN -> "no cause";
-            case UNDER_INFLATION -> "both shoulders are low, as from running with too little air";
-            case OVER_INFLATION -> "the centre is low, as from running with too much air";
-            case INNER_ALIGNMENT ->
-                "the inner shoulder is low, as from camber or toe; have the wheel alignment measured";
-            case OUTER_ALIGNMENT ->
-                "the outer shoulder is low, as from camber or toe; have the wheel alignment measured";
-        };
     }
 }

@@ -1,5 +1,9 @@
 package cornerbook.core.tread.judge;
 
+import cornerbook.core.say.Between;
+
+import cornerbook.core.say.Amount;
+
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
@@ -11,7 +15,6 @@ import cornerbook.core.numeric.Estimate;
 import cornerbook.core.tread.CornerDistances;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 
 /**
@@ -71,20 +74,22 @@ public record TreadPrediction(Reading reading, Estimate expectedMm) {
         return Math.max(INCREDIBLE * expectedMm.sd(), StoredWheelCheck.GAUGE_ERROR_MM);
     }
 
-    /** One sentence that asks to read again. */
-    public String question() {
-        return "%s %s groove reads %.1f mm, %s"
-                .formatted(
-                        reading.corner(),
-                        String.valueOf(reading.spot()).toLowerCase(Locale.ROOT),
-                        reading.value(),
-                        asks());
+    /** Asks to read again. */
+    public TreadSaid.ReadAgain question() {
+        return new TreadSaid.ReadAgain(
+                Objects.requireNonNull(reading.corner()),
+                Objects.requireNonNull(reading.spot()),
+                new Amount(reading.value(), "mm", 1),
+                expected());
     }
 
     /** What was expected, and what to do about a reading that is not: the same for every incredible value. */
-    public String asks() {
-        return "expected %.1f to %.1f mm after the visits before: read it again, or is it another wheel?"
-                .formatted(
-                        Math.max(0, expectedMm.mean() - 2 * expectedMm.sd()), expectedMm.mean() + 2 * expectedMm.sd());
+    public TreadSaid.Expected asks() {
+        return new TreadSaid.Expected(expected());
+    }
+
+    private Between expected() {
+        return new Between(
+                Math.max(0, expectedMm.mean() - 2 * expectedMm.sd()), expectedMm.mean() + 2 * expectedMm.sd(), "mm", 1);
     }
 }

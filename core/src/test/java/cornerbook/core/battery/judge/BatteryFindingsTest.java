@@ -1,5 +1,13 @@
 package cornerbook.core.battery.judge;
 
+import cornerbook.core.battery.BatterySaid.Sentence;
+
+import cornerbook.core.battery.BatterySaid;
+
+import cornerbook.core.say.Said;
+
+import cornerbook.core.say.Facts;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
@@ -59,11 +67,9 @@ class BatteryFindingsTest {
     /** A charged battery is not told to be charged: what is said must follow what was found. */
     @Test
     void lowAndWeakAreToldApart() {
-        assertThat(judge(volts(12.3), amperes(500)).plainWords()).contains("Charge it");
-        assertThat(judge(volts(12.7), amperes(380)).plainWords())
-                .contains("getting weak")
-                .doesNotContain("Charge it");
-        assertThat(judge(volts(12.3), amperes(380)).plainWords()).contains("getting weak");
+        assertThat(judge(volts(12.3), amperes(500)).plainWords()).isEqualTo(Sentence.LOW);
+        assertThat(judge(volts(12.7), amperes(380)).plainWords()).isEqualTo(Sentence.GETTING_WEAK);
+        assertThat(judge(volts(12.3), amperes(380)).plainWords()).isEqualTo(Sentence.GETTING_WEAK);
     }
 
     /** The mark is filled by what is scarcer: half charged, or at 60 % of its rating. */
@@ -78,26 +84,26 @@ class BatteryFindingsTest {
     /** Without a tester the voltage alone is judged, and that the health was not is said. */
     @Test
     void withoutACrankingCurrentTheHealthIsNotJudged() {
-        var notJudged = new ArrayList<String>();
+        var notJudged = new ArrayList<Said>();
         assertThat(of(Cars.vehicle(), notJudged, volts(12.7)))
                 .hasValueSatisfying(finding -> assertThat(finding.verdict()).isEqualTo(Verdict.HOLDS));
-        assertThat(notJudged).singleElement().asString().contains("health");
+        assertThat(notJudged).containsExactly(Sentence.HEALTH_NOT_JUDGED);
     }
 
     @Test
     void aBatteryThatWasNotReadIsNotJudged() {
-        var notJudged = new ArrayList<String>();
+        var notJudged = new ArrayList<Said>();
         assertThat(of(Cars.vehicle(), notJudged, amperes(500))).isEmpty();
-        assertThat(notJudged).singleElement().asString().contains("not measured");
+        assertThat(notJudged).containsExactly(Sentence.VOLTAGE_NOT_MEASURED);
     }
 
     /** No table of rest voltages serves every lithium battery. */
     @Test
     void lithiumIsNotJudgedByVoltage() {
-        var notJudged = new ArrayList<String>();
+        var notJudged = new ArrayList<Said>();
         var lithium = Cars.withBattery(new TwelveVoltBattery(Chemistry.LITHIUM, 60, null, null, null));
         assertThat(of(lithium, notJudged, volts(13.2))).isEmpty();
-        assertThat(notJudged).singleElement().asString().contains("lithium");
+        assertThat(notJudged).containsExactly(Sentence.LITHIUM_NOT_JUDGED);
     }
 
     /** 1.2 mV/K (from memory): 12.60 V at −18 °C, 45 K below the table, are 12.65 V there, which the BCI table calls full. */
@@ -141,7 +147,7 @@ class BatteryFindingsTest {
                 .orElseThrow();
         assertThat(later.verdict()).as("ends before the next visit").isEqualTo(Verdict.RUNS_OUT);
         assertThat(later.horizon()).isBetween(Cars.AUTUMN.plusDays(223), Cars.AUTUMN.plusDays(226));
-        assertThat(later.plainWords()).contains("getting weak");
+        assertThat(later.plainWords()).isEqualTo(Sentence.GETTING_WEAK);
         var sooner = BatteryFindings.of(
                         car,
                         falling,
@@ -175,7 +181,7 @@ class BatteryFindingsTest {
         return of(Cars.vehicle(), new ArrayList<>(), readings).orElseThrow();
     }
 
-    private static Optional<Finding> of(Vehicle vehicle, List<String> notJudged, Reading... readings) {
+    private static Optional<Finding> of(Vehicle vehicle, List<Said> notJudged, Reading... readings) {
         var visit = Cars.visit(List.of(readings));
         return BatteryFindings.of(vehicle, List.of(visit), new StandingReadings(visit), NEXT, notJudged);
     }
@@ -207,13 +213,13 @@ class BatteryFindingsTest {
     void theReadingsStandBesideTheVerdict() {
         var finding =
                 judge(volts(12.24), amperes(400), Cars.reading(Measure.BATTERY_TEMPERATURE, null, null, null, 26.7));
-        assertThat(finding.title()).isEqualTo("12 V battery 12.24 V at rest, about 50 % charged");
+        assertThat(Facts.of(finding.title())).isEqualTo("AtRest(12.24 V, 50 %)");
         assertThat(finding.evidence())
-                .extracting(Evidence::what, Evidence::value)
+                .extracting(evidence -> Facts.of(evidence.what()), evidence -> Facts.of(evidence.value()))
                 .contains(
-                        tuple("state of charge", "about 50 %"),
-                        tuple("cranking current", "400 A of 500 A EN: 80 %"),
-                        tuple("temperature", "27 °C"));
+                        tuple("STATE_OF_CHARGE", "About(50 %)"),
+                        tuple("CRANKING_CURRENT", "Cranking(400 A, 500 A, EN, 80 %)"),
+                        tuple("BATTERY_TEMPERATURE", "27 °C"));
         var falling = List.of(visit(360, amperes(480)), visit(180, amperes(440)), visit(0, volts(12.7), amperes(400)));
         assertThat(BatteryFindings.of(
                                 Cars.vehicle(),
@@ -223,11 +229,13 @@ class BatteryFindingsTest {
                                 new ArrayList<>())
                         .orElseThrow()
                         .evidence())
-                .filteredOn(evidence -> evidence.what().equals("trend of the health"))
+                .filteredOn(evidence -> evidence.what() == BatterySaid.Label.TREND)
                 .singleElement()
                 .satisfies(evidence -> {
-                    assertThat(evidence.value()).isEqualTo("−16 % a year, ±0 %");
-                    assertThat(evidence.how()).contains("70 % about");
+                    assertThat(Facts.of(evidence.value())).isEqualTo("ChangeAYear(-16 %, 0 %)");
+                    assertThat(evidence.how())
+                            .isInstanceOfSatisfying(
+                                    BatterySaid.TrendBasis.class, basis -> assertThat(basis.end()).isNotNull());
                 });
     }
 }

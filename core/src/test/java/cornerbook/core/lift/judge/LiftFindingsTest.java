@@ -1,5 +1,11 @@
 package cornerbook.core.lift.judge;
 
+import cornerbook.core.lift.LiftSaid;
+
+import cornerbook.core.say.Said;
+
+import cornerbook.core.say.Facts;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
@@ -27,7 +33,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class LiftFindingsTest {
     private static final LiftPoints POINTS = LiftPoints.symmetric(600, 2100, 1500);
 
-    private final List<String> notJudged = new ArrayList<>();
+    private final List<Said> notJudged = new ArrayList<>();
 
     private static double kg(double pounds) {
         return Quantities.parse(pounds + " lb", "kg");
@@ -90,12 +96,13 @@ class LiftFindingsTest {
         var finding = finding(body, hoist(kg(12_000), kg(3000)));
         assertThat(finding.verdict()).isEqualTo(Verdict.UNSAFE);
         assertThat(finding.evidence())
-                .anySatisfy(evidence -> assertThat(evidence.value()).startsWith("%.0f kg,".formatted(kg(3500))))
+                .anySatisfy(evidence -> assertThat(Facts.of(evidence.value())).startsWith("OfRating(%.0f kg,".formatted(kg(3500))))
                 .anySatisfy(
-                        evidence -> assertThat(evidence.value()).startsWith("%.0f kg: 96 %%".formatted(kg(11_500))));
+                        evidence -> assertThat(Facts.of(evidence.value()))
+                                .startsWith("OfRating(%.0f kg, 96 %%,".formatted(kg(11_500))));
         assertThat(notJudged)
-                .containsExactly(
-                        "lift on H-1: whether the arms go under cannot be said, as the car's height of its lift points, ground clearance are not known");
+                .containsExactly(new LiftSaid.UnderNotKnown(
+                        "H-1", List.of(LiftSaid.Part.LIFT_POINT_HEIGHT, LiftSaid.Part.GROUND_CLEARANCE)));
     }
 
     /** Points in the middle of a car that weighs the same on both axles: a quarter each, a half of it twice on three pads. */
@@ -104,8 +111,8 @@ class LiftFindingsTest {
         var finding = finding(body(1600, 180.0, POINTS), hoist(4000, 1000));
         assertThat(finding.verdict()).isEqualTo(Verdict.HOLDS);
         assertThat(finding.evidence()).anySatisfy(evidence -> {
-            assertThat(evidence.value()).isEqualTo("400 kg, 40 % of 1000 kg");
-            assertThat(evidence.how()).isEqualTo("all pads bear evenly; 800 kg, 80 %, when one bears nothing");
+            assertThat(Facts.of(evidence.value())).isEqualTo("OfRating(400 kg, 40 %, 1000 kg)");
+            assertThat(Facts.of(evidence.how())).isEqualTo("EvenPads(800 kg, 80 %)");
         });
         assertThat(notJudged).isEmpty();
     }
@@ -126,21 +133,20 @@ class LiftFindingsTest {
         var onBlocks = finding(body(1600, 140.0, POINTS), hoist(4000, 1000, 60.0, 30.0, 20.0));
         assertThat(onBlocks.verdict()).isEqualTo(Verdict.HOLDS);
         assertThat(onBlocks.evidence())
-                .anySatisfy(evidence -> assertThat(evidence.value()).isEqualTo("with blocks of 30 mm"));
+                .anySatisfy(evidence -> assertThat(Facts.of(evidence.value())).isEqualTo("WithBlocks(30 mm)"));
     }
 
     @Test
     void aCentreOfGravityOutsideThePointsIsUnsafe() {
         var finding = finding(body(1600, 180.0, LiftPoints.symmetric(1500, 2600, 1500)), hoist(4000, 1000));
         assertThat(finding.verdict()).isEqualTo(Verdict.UNSAFE);
-        assertThat(finding.title())
-                .isEqualTo("Hoist H-1: centre of gravity 150 mm outside the lift points, do not lift");
+        assertThat(Facts.of(finding.title())).isEqualTo("TipsOnHoist(H-1, 150 mm)");
     }
 
     @Test
     void whatIsNotKnownOfTheCarIsSaid() {
         assertThat(findings(body(1600, 180.0, null), hoist(4000, 1000))).isEmpty();
-        assertThat(notJudged).containsExactly("lift on H-1: cannot be said, as the car's lift points are not known");
+        assertThat(notJudged).containsExactly(new LiftSaid.NotKnown("H-1", List.of(LiftSaid.Part.LIFT_POINTS)));
     }
 
     @Test
@@ -169,33 +175,33 @@ class LiftFindingsTest {
     @Test
     void theMarginIsShownWithItsSide() {
         var tips = finding(body(1600, 180.0, LiftPoints.symmetric(1500, 2600, 1500)), hoist(4000, 1000));
-        assertThat(tips.evidence().getFirst().value()).isEqualTo("−150 mm");
-        assertThat(finding(body(1600, 180.0, POINTS), hoist(4000, 1000)).title())
-                .isEqualTo(
-                        "Hoist H-1: 40 % of a rating with even pads, centre of gravity 750 mm inside the lift points");
+        assertThat(Facts.of(tips.evidence().getFirst().value())).isEqualTo("-150 mm");
+        assertThat(Facts.of(finding(body(1600, 180.0, POINTS), hoist(4000, 1000)).title()))
+                .isEqualTo("OnHoist(H-1, 40 %, 750 mm)");
     }
 
     /** Four wheels of 22 kg off, the car weighs 1512 kg; a wheel that nobody weighed leaves that unsaid. */
     @Test
     void theCarIsJudgedWithItsWheelsOffToo() {
         assertThat(finding(body(1600, 180.0, POINTS), hoist(4000, 1000)).evidence())
-                .filteredOn(evidence -> evidence.what().startsWith("hoist, "))
-                .extracting(Evidence::what, Evidence::value)
+                .filteredOn(evidence -> evidence.what() instanceof LiftSaid.HoistWith)
+                .extracting(evidence -> Facts.of(evidence.what()), evidence -> Facts.of(evidence.value()))
                 .containsExactly(
-                        tuple("hoist, wheels on", "1600 kg: 40 % of 4000 kg"),
-                        tuple("hoist, wheels off", "1512 kg: 38 % of 4000 kg"));
+                        tuple("HoistWith(ON)", "OfRating(1600 kg, 40 %, 4000 kg)"),
+                        tuple("HoistWith(OFF)", "OfRating(1512 kg, 38 %, 4000 kg)"));
         var unweighed = new CarBody(1600.0, 0.5, 2700.0, 1550.0, 160.0, 180.0, null, POINTS);
         assertThat(finding(unweighed, hoist(4000, 1000)).evidence())
-                .contains(new Evidence("wheels off", "not judged", "the mass of a wheel is not known"));
+                .contains(new Evidence(
+                        LiftSaid.Wheels.OFF, LiftSaid.Label.NOT_JUDGED, LiftSaid.Label.WHEEL_MASS_NOT_KNOWN));
     }
 
     /** Lowered pad 120 mm, adapter 40 mm, play 10 mm: 10 mm are to spare under a point at 180 mm, none under one at 170 mm. */
     @ParameterizedTest
-    @CsvSource({"180, with 10 mm to spare", "170, with 0 mm to spare", "169, blocks of 1 mm are needed"})
+    @CsvSource({"180, ToSpare(10 mm)", "170, ToSpare(0 mm)", "169, BlocksNeeded(1 mm)"})
     void whetherTheArmsGoUnderIsShown(double pointMm, String value) {
         assertThat(finding(body(1600, pointMm, POINTS), hoist(4000, 1000)).evidence())
-                .filteredOn(evidence -> evidence.what().equals("arms under the car"))
-                .extracting(Evidence::value)
+                .filteredOn(evidence -> evidence.what() == LiftSaid.Label.ARMS_UNDER_CAR)
+                .extracting(evidence -> Facts.of(evidence.value()))
                 .containsExactly(value);
     }
 
@@ -210,8 +216,7 @@ class LiftFindingsTest {
     void oneThingThatIsNotKnownIsNamedAlone() {
         finding(new CarBody(1600.0, 0.5, 2700.0, 1550.0, null, 180.0, 22.0, POINTS), hoist(4000, 1000));
         assertThat(notJudged)
-                .containsExactly(
-                        "lift on H-1: whether the arms go under cannot be said, as the car's ground clearance is not known");
+                .containsExactly(new LiftSaid.UnderNotKnown("H-1", List.of(LiftSaid.Part.GROUND_CLEARANCE)));
     }
 
     @Test
@@ -226,6 +231,6 @@ class LiftFindingsTest {
                 Cars.AUTUMN.plusMonths(5),
                 new Hoist(2, new HoistRating(4000, 1000, 1000), List.of(40.0), List.of()));
         assertThat(findings(body(1600, 180.0, POINTS), two)).isEmpty();
-        assertThat(notJudged).containsExactly("lift on H-2: loads are computed for 4 arms, it has 2");
+        assertThat(notJudged).containsExactly(new LiftSaid.OtherArmCount("H-2", 2));
     }
 }

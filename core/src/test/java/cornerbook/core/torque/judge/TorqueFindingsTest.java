@@ -1,5 +1,11 @@
 package cornerbook.core.torque.judge;
 
+import cornerbook.core.torque.TorqueSaid;
+
+import cornerbook.core.say.Said;
+
+import cornerbook.core.say.Facts;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
@@ -43,18 +49,20 @@ class TorqueFindingsTest {
     /** Only the wheel that was read is judged; the others went on and must be tightened before the car moves. */
     @Test
     void aWheelThatWentOnWithoutATorqueIsNamed() {
-        var notJudged = new ArrayList<String>();
+        var notJudged = new ArrayList<Said>();
         judge(visit(torque(Corner.RF, 140)), notJudged);
         assertThat(notJudged)
                 .hasSize(3)
-                .noneMatch(line -> line.startsWith("RF"))
-                .allMatch(line -> line.contains("W-"));
+                .containsExactly(
+                        new TorqueSaid.NotRecorded(Corner.LF, "W-LF"),
+                        new TorqueSaid.NotRecorded(Corner.LR, "W-LR"),
+                        new TorqueSaid.NotRecorded(Corner.RR, "W-RR"));
     }
 
     /** A wheel that stayed where it came on was not touched, and nothing is asked. */
     @Test
     void aWheelThatStayedOnNeedsNoTorque() {
-        var notJudged = new ArrayList<String>();
+        var notJudged = new ArrayList<Said>();
         assertThat(judge(Cars.visit(List.of()), notJudged)).isEmpty();
         assertThat(notJudged).isEmpty();
     }
@@ -64,10 +72,10 @@ class TorqueFindingsTest {
     void aCornerWithoutAWheelIsPassedOver() {
         var onThree = Cars.at("W-");
         onThree.remove(Corner.LR);
-        var notJudged = new ArrayList<String>();
+        var notJudged = new ArrayList<Said>();
         var visit = new Visit("v", Cars.AUTUMN, 48_000, null, Cars.at("S-"), onThree, List.of(), List.of(), null, null);
         assertThat(judge(visit, notJudged)).isEmpty();
-        assertThat(notJudged).hasSize(3).noneMatch(line -> line.startsWith("LR"));
+        assertThat(notJudged).hasSize(3).doesNotContain(new TorqueSaid.NotRecorded(Corner.LR, "W-LR"));
     }
 
     /**
@@ -78,8 +86,8 @@ class TorqueFindingsTest {
     void theClampLoadOfADryThreadIsShown() {
         var finding = judge(visit(torque(Corner.LF, 140)), new ArrayList<>()).getFirst();
         assertThat(finding.evidence())
-                .extracting(Evidence::what, Evidence::value)
-                .contains(tuple("clamp load, dry thread", "40 to 50 kN"), tuple("re-torque after", "80 km"));
+                .extracting(evidence -> Facts.of(evidence.what()), evidence -> Facts.of(evidence.value()))
+                .contains(tuple("CLAMP_LOAD_DRY", "40 to 50 kN"), tuple("RETORQUE_AFTER", "80 km"));
     }
 
     /** A thread that nobody can read takes the clamp load away, not the verdict. */
@@ -93,12 +101,12 @@ class TorqueFindingsTest {
                     assertThat(finding.verdict()).isEqualTo(Verdict.UNSAFE);
                     assertThat(finding.evidence())
                             .extracting(Evidence::what)
-                            .doesNotContain("clamp load, dry thread")
-                            .contains("on a lubricated thread");
+                            .doesNotContain(TorqueSaid.Label.CLAMP_LOAD_DRY)
+                            .contains(TorqueSaid.Label.LUBRICATED);
                 });
     }
 
-    private static List<Finding> judge(Visit visit, List<String> notJudged) {
+    private static List<Finding> judge(Visit visit, List<Said> notJudged) {
         return TorqueFindings.of(Cars.vehicle(), visit, new StandingReadings(visit), notJudged);
     }
 

@@ -13,6 +13,11 @@ import cornerbook.core.tread.judge.SetForecast.DepthReading;
 import cornerbook.core.tread.judge.SetForecast.GrooveForecast;
 import cornerbook.core.tread.judge.SetForecast.Role;
 import cornerbook.core.tread.judge.SetForecast.TyreForecast;
+import cornerbook.core.corner.SetOf;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.PlusMinus;
+import cornerbook.core.say.Said;
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -21,11 +26,15 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** What is said of a winter set whose forecast is given: season's minimum 4 mm, legal 1.6 mm, new 8 mm, all invented. */
 class TreadFindingsTest {
+    private static final Said INVENTED = Said.verbatim("invented");
+    private static final SetOf WINTER_SET = new SetOf(SeasonKind.WINTER);
+    private static final Amount MINIMUM = mm(4);
+
     /** More likely used up than not before the next visit is used up now; surer than asked (90 %) holds. */
     @ParameterizedTest
     @CsvSource({"0.2, SPENT", "0.4, SPENT", "0.49, SPENT", "0.5, RUNS_OUT", "0.89, RUNS_OUT", "0.9, HOLDS", "1, HOLDS"})
     void theChanceUntilTheNextVisitDecides(double chance, Verdict verdict) {
-        var finding = TreadFindings.ofSet(forecast(Role.GOING_ON, chance, 5, 5.0), "invented", null);
+        var finding = TreadFindings.ofSet(forecast(Role.GOING_ON, chance, 5, 5.0), INVENTED, null);
         assertThat(finding.verdict()).isEqualTo(verdict);
         assertThat(finding.probability()).isEqualTo(chance);
         assertThat(finding.subject()).isEqualTo(new Subject(Subject.Part.WHEEL_SET, null, null, "WINTER-set"));
@@ -35,14 +44,14 @@ class TreadFindingsTest {
     @ParameterizedTest
     @CsvSource({"3.9, 0.95, SPENT", "4.0, 0.95, HOLDS", "1.5, 0.95, UNSAFE", "1.6, 0.95, SPENT", "1.5, 0.1, UNSAFE"})
     void aReadingBelowALimitIsNotTalkedAway(double readMm, double chance, Verdict verdict) {
-        var finding = TreadFindings.ofSet(forecast(Role.GOING_ON, chance, 4.4, readMm), "invented", null);
+        var finding = TreadFindings.ofSet(forecast(Role.GOING_ON, chance, 4.4, readMm), INVENTED, null);
         assertThat(finding.verdict()).isEqualTo(verdict);
     }
 
     /** What was read last counts: a tread does not grow, so the shallower reading before it was wrong. */
     @Test
     void theLastReadingOfAGrooveCounts() {
-        var finding = TreadFindings.ofSet(forecast(Role.GOING_ON, 0.95, 5, 3.5, 5.1), "invented", null);
+        var finding = TreadFindings.ofSet(forecast(Role.GOING_ON, 0.95, 5, 3.5, 5.1), INVENTED, null);
         assertThat(finding.verdict()).isEqualTo(Verdict.HOLDS);
     }
 
@@ -50,7 +59,7 @@ class TreadFindingsTest {
     @ParameterizedTest
     @CsvSource({"3.9, SPENT", "4.0, HOLDS", "1.5, UNSAFE", "1.6, SPENT"})
     void withoutAReadingTheModelIsBelieved(double modelMm, Verdict verdict) {
-        assertThat(TreadFindings.ofSet(forecast(Role.GOING_ON, 0.95, modelMm), "invented", null)
+        assertThat(TreadFindings.ofSet(forecast(Role.GOING_ON, 0.95, modelMm), INVENTED, null)
                         .verdict())
                 .isEqualTo(verdict);
     }
@@ -58,42 +67,48 @@ class TreadFindingsTest {
     /** 6 mm of a tyre that is 8 mm new and done at 4 mm: half of its life is left. */
     @Test
     void theMarkShowsTheLifeOfTheLowestGroove() {
-        var finding = TreadFindings.ofSet(forecast(Role.GOING_ON, 0.95, 6, 6.0), "invented", null);
+        var finding = TreadFindings.ofSet(forecast(Role.GOING_ON, 0.95, 6, 6.0), INVENTED, null);
         assertThat(finding.lifeLeft()).isEqualTo(0.5);
-        assertThat(finding.evidence().getFirst().value()).startsWith("RR W-RR, outer: 6.0");
+        assertThat(finding.evidence().getFirst().value())
+                .isEqualTo(new TreadSaid.GrooveAt(Corner.RR, "W-RR", Spot.OUTER, new PlusMinus(6, 0.1, "mm", 1)));
     }
 
     /** What is on the car is replaced now, what goes into store is ordered for. */
     @Test
     void theAdviceFollowsWhereTheSetGoes() {
-        assertThat(words(Role.GOING_ON, 0.3, 3.5)).contains("Replace it now");
-        assertThat(words(Role.COMING_OFF, 0.3, 3.5)).contains("Order tyres");
-        assertThat(words(Role.GOING_ON, 0.7, 5)).contains("may not last until the next visit");
-        assertThat(words(Role.COMING_OFF, 0.7, 5)).contains("Plan for new tyres");
-        assertThat(words(Role.GOING_ON, 0.99, 6)).contains("good until the next visit");
-        assertThat(words(Role.COMING_OFF, 0.99, 6)).contains("good for its next season");
-        assertThat(words(Role.GOING_ON, 0.99, 1.2)).contains("must not be driven on");
+        assertThat(words(Role.GOING_ON, 0.3, 3.5)).isEqualTo(new TreadSaid.UsedUp(WINTER_SET, mm(3.5), MINIMUM));
+        assertThat(words(Role.COMING_OFF, 0.3, 3.5))
+                .isEqualTo(new TreadSaid.StoredWillNotLast(WINTER_SET, mm(3.5), MINIMUM));
+        assertThat(words(Role.GOING_ON, 0.7, 5)).isEqualTo(new TreadSaid.MayNotLast(WINTER_SET, mm(5), MINIMUM));
+        assertThat(words(Role.COMING_OFF, 0.7, 5))
+                .isEqualTo(new TreadSaid.StoredMayNotLast(WINTER_SET, mm(5), MINIMUM));
+        assertThat(words(Role.GOING_ON, 0.99, 6)).isEqualTo(new TreadSaid.Lasts(WINTER_SET, mm(6), MINIMUM));
+        assertThat(words(Role.COMING_OFF, 0.99, 6)).isEqualTo(new TreadSaid.StoredLasts(WINTER_SET, mm(6), MINIMUM));
+        assertThat(words(Role.GOING_ON, 0.99, 1.2)).isEqualTo(new TreadSaid.BelowLegal(WINTER_SET, mm(1.2), MINIMUM));
     }
 
     /** A set above its minimum that will not last is used up by a date, not by its depth. */
     @Test
     void aSetThatWillNotLastIsGivenItsDate() {
-        assertThat(words(Role.GOING_ON, 0.3, 4.3)).contains("sure only until 1 Dec 2026");
-        assertThat(words(Role.GOING_ON, 0.3, 3.9)).doesNotContain("sure only until");
+        assertThat(words(Role.GOING_ON, 0.3, 4.3))
+                .isEqualTo(new TreadSaid.WillNotLast(WINTER_SET, mm(4.3), MINIMUM, LocalDate.of(2026, 12, 1)));
+        assertThat(words(Role.GOING_ON, 0.3, 3.9)).isEqualTo(new TreadSaid.UsedUp(WINTER_SET, mm(3.9), MINIMUM));
     }
 
-    /** A chance is never told as certain. */
+    /** Nothing is left of a groove that the distance has worn out, and no depth is told for it. */
     @Test
-    void nothingIsSaidToBeCertain() {
-        assertThat(TreadFindings.percent(0.995)).isEqualTo("over 99 %");
-        assertThat(TreadFindings.percent(0.99)).isEqualTo("99 %");
-        assertThat(TreadFindings.percent(0.01)).isEqualTo("1 %");
-        assertThat(TreadFindings.percent(0.009)).isEqualTo("under 1 %");
+    void aWornOutGrooveHasNoDepth() {
+        assertThat(words(Role.GOING_ON, 0, 0))
+                .isEqualTo(new TreadSaid.BelowLegal(WINTER_SET, TreadSaid.Label.WORN_OUT, MINIMUM));
     }
 
-    private static String words(Role role, double chance, double depthMm) {
-        return TreadFindings.ofSet(forecast(role, chance, depthMm, depthMm), "invented", null)
+    private static Said words(Role role, double chance, double depthMm) {
+        return TreadFindings.ofSet(forecast(role, chance, depthMm, depthMm), INVENTED, null)
                 .plainWords();
+    }
+
+    private static Amount mm(double depthMm) {
+        return new Amount(depthMm, "mm", 1);
     }
 
     /** RR's outer groove is the lowest, at what the model says, and was read so; all others are at 7 mm. */

@@ -1,5 +1,9 @@
 package cornerbook.core.tread.judge;
 
+import cornerbook.core.corner.DriveLayout;
+
+import cornerbook.core.say.Amount;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -139,7 +143,9 @@ class TreadForecastTest {
 
         assertThat(assessment.doubted()).singleElement().satisfies(doubt -> {
             assertThat(doubt.reading().value()).isEqualTo(3.1);
-            assertThat(doubt.question()).contains("LF inner groove reads 3.1 mm", "read it again");
+            assertThat(doubt.question().corner()).isEqualTo(Corner.LF);
+            assertThat(doubt.question().groove()).isEqualTo(Spot.INNER);
+            assertThat(doubt.question().read()).isEqualTo(new Amount(3.1, "mm", 1));
         });
         assertThat(assessment.findings().getFirst().verdict()).isEqualTo(Verdict.SPENT);
     }
@@ -165,8 +171,13 @@ class TreadForecastTest {
                 .forecasts()
                 .getFirst();
 
-        assertThat(first.wearBasis()).contains("default");
-        assertThat(learned.wearBasis()).startsWith("from 48 readings of 1 car like this (winter, all-wheel drive");
+        assertThat(first.wearBasis()).isEqualTo(TreadSaid.Label.WEAR_NOT_LEARNED);
+        assertThat(learned.wearBasis()).isInstanceOfSatisfying(TreadSaid.LearnedFrom.class, from -> {
+            assertThat(from.readings()).isEqualTo(48);
+            assertThat(from.cars()).isEqualTo(1);
+            assertThat(from.season()).isEqualTo(SeasonKind.WINTER);
+            assertThat(from.drive()).isEqualTo(DriveLayout.ALL);
+        });
         assertThat(learned.wearStart()).isNotEqualTo(first.wearStart());
     }
 }

@@ -12,6 +12,7 @@ import cornerbook.core.finding.Verdict;
 import cornerbook.core.tread.CornerContrast;
 import cornerbook.core.tread.judge.SetForecast.GrooveForecast;
 import cornerbook.core.tread.judge.SetForecast.TyreForecast;
+import cornerbook.core.tread.TreadPattern;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -23,16 +24,16 @@ class TreadPatternFindingsTest {
     /** Depths of inner, centre and outer groove of a tyre that was 8 mm new. */
     @ParameterizedTest
     @CsvSource({
-        "4.5, 6.5, 4.5, too little air",
-        "6.5, 4.5, 6.5, too much air",
-        "4.5, 6.3, 6.5, inner shoulder",
-        "6.5, 6.3, 4.5, outer shoulder"
+        "4.5, 6.5, 4.5, UNDER_INFLATION",
+        "6.5, 4.5, 6.5, OVER_INFLATION",
+        "4.5, 6.3, 6.5, INNER_ALIGNMENT",
+        "6.5, 6.3, 4.5, OUTER_ALIGNMENT"
     })
-    void theCauseFollowsTheLowGroove(double innerMm, double centreMm, double outerMm, String words) {
+    void theCauseFollowsTheLowGroove(double innerMm, double centreMm, double outerMm, TreadPattern.Cause cause) {
         assertThat(TreadPatternFindings.of(set(tyre(innerMm, centreMm, outerMm))))
                 .singleElement()
                 .satisfies(finding -> {
-                    assertThat(finding.plainWords()).contains(words);
+                    assertThat(finding.plainWords()).isEqualTo(new TreadSaid.UnevenBy(cause));
                     assertThat(finding.subject())
                             .isEqualTo(new Subject(Subject.Part.TREAD_PATTERN, Corner.LR, "W-LR", "WINTER-set"));
                     assertThat(finding.verdict()).isEqualTo(Verdict.HOLDS);

@@ -1,0 +1,110 @@
+package cornerbook.core.tread.judge;
+
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.DriveLayout;
+import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.corner.SetOf;
+import cornerbook.core.corner.Spot;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Between;
+import cornerbook.core.say.Chance;
+import cornerbook.core.say.PlusMinus;
+import cornerbook.core.say.Said;
+import cornerbook.core.tread.TreadPattern;
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+
+/** What is said about tread. */
+public interface TreadSaid extends Said {
+    /** Names of evidence. */
+    enum Label implements TreadSaid {
+        LOWEST_GROOVE,
+        WEAR_THERE,
+        DISTANCE,
+        WEAR_TO_START_FROM,
+        SEASONS_MINIMUM,
+        CONTRADICTS_WEAR,
+        INNER_CENTRE_OUTER,
+        CHANCE_OF_CAUSE,
+        WEAR_HERE_AND_THERE,
+        CHANCE_OF_HALF_AS_FAST_AGAIN,
+        /** What is left where the model expects nothing. */
+        WORN_OUT,
+        WORN_OUT_BY_DISTANCE,
+        ALL_READINGS_OF_SET,
+        ALL_READINGS,
+        MEAN_OF_GROOVES,
+        READ_AGAIN,
+        PATTERN_SOURCE,
+        WEAR_NOT_LEARNED
+    }
+
+    record SetHolds(
+            SeasonKind season, SetForecast.Role role, Said depth, Chance chance, LocalDate until)
+            implements TreadSaid {}
+
+    record BelowLegal(SetOf set, Said depth, Amount minimum) implements TreadSaid {}
+
+    record UsedUp(SetOf set, Said depth, Amount minimum) implements TreadSaid {}
+
+    record WillNotLast(SetOf set, Said depth, Amount minimum, LocalDate sureUntil) implements TreadSaid {}
+
+    record StoredWillNotLast(SetOf set, Said depth, Amount minimum) implements TreadSaid {}
+
+    record MayNotLast(SetOf set, Said depth, Amount minimum) implements TreadSaid {}
+
+    record StoredMayNotLast(SetOf set, Said depth, Amount minimum) implements TreadSaid {}
+
+    record Lasts(SetOf set, Said depth, Amount minimum) implements TreadSaid {}
+
+    record StoredLasts(SetOf set, Said depth, Amount minimum) implements TreadSaid {}
+
+    /** A groove of a wheel with what was found there. */
+    record GrooveAt(Corner corner, String tag, Spot groove, Said depth) implements TreadSaid {}
+
+    record CornerRateModel(int readings) implements TreadSaid {}
+
+    record Minimum(Amount season, Amount legal) implements TreadSaid {}
+
+    record Grown(Corner corner, String tag, Spot groove, Amount last, LocalDate lastOn, Amount before, LocalDate beforeOn)
+            implements TreadSaid {}
+
+    record ChanceUntil(LocalDate until) implements TreadSaid {}
+
+    record Integrated(Chance asked) implements TreadSaid {}
+
+    /** Depths side by side, with the unit once. */
+    record Across(Said inner, Said centre, Said outer) implements TreadSaid {}
+
+    record WearsUnevenly(String tag, Said across) implements TreadSaid {}
+
+    record UnevenBy(TreadPattern.Cause cause) implements TreadSaid {}
+
+    record NamedFrom(Chance chance, Amount uneven) implements TreadSaid {}
+
+    record ContrastNamedFrom(Chance chance) implements TreadSaid {}
+
+    record WearsFaster(Corner corner, Amount times) implements TreadSaid {}
+
+    record OneSideFaster() implements TreadSaid {}
+
+    record TwoRates(Amount here, Amount there) implements TreadSaid {}
+
+    record StartRates(Amount front, Amount rear, Amount spreadPercent) implements TreadSaid {}
+
+    record LearnedFrom(
+            int readings, int cars, SeasonKind season, DriveLayout drive, @Nullable String tyreModel, LocalDate learnedOn)
+            implements TreadSaid {}
+
+    /** What was expected, and what to do about a reading that is not: the same for every incredible value. */
+    record Expected(Between expected) implements TreadSaid {}
+
+    record ReadAgain(Corner corner, Spot groove, Amount read, Between expected) implements TreadSaid {}
+
+    record OtherDepth(String tag, Spot groove, Amount read, Amount takenOff, Amount within) implements TreadSaid {}
+
+    record OtherDateCode(String tag, String read, String expected) implements TreadSaid {}
+
+    record OtherSensor(String tag, String read, String expected) implements TreadSaid {}
+
+}
