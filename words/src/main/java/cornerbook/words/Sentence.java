@@ -5,6 +5,7 @@ import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** Which message a kind of sentence has, and how its facts are come by. */
@@ -42,6 +43,11 @@ final class Sentence {
     /** The key of a record, or of a constant. */
     String keyOf(Said said) {
         return said instanceof Enum<?> constant ? key + "." + constant.name() : key;
+    }
+
+    /** The names of its facts, in their order. */
+    Set<String> names() {
+        return facts.keySet();
     }
 
     @Nullable

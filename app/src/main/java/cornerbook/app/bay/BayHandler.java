@@ -1,5 +1,6 @@
 package cornerbook.app.bay;
 
+import cornerbook.app.request.Told;
 import cornerbook.app.book.people.TabletAtWork;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.desk.Desk;
@@ -109,12 +110,12 @@ final class BayHandler {
             }
             send(response, 200, new Answers(answers, stateIfAny(visitId)));
         } catch (PageException e) {
-            send(response, e.status(), new Refusal(String.valueOf(e.getMessage()), ""));
+            send(response, e.status(), new Refusal(Told.say(e.said()), ""));
         } catch (RefusedEntry e) {
             send(response, 400, new Refusal(String.valueOf(e.getMessage()), e.pointer()));
         } catch (BookException e) {
             LOG.log(Level.WARNING, "Entries could not be stored", e);
-            send(response, 503, new Refusal(String.valueOf(e.getMessage()), ""));
+            send(response, 503, new Refusal(Told.say(e.said()), ""));
         }
     }
 

@@ -1,5 +1,7 @@
 package cornerbook.app.bay;
 
+import cornerbook.core.say.Refused;
+import cornerbook.app.request.Told;
 import cornerbook.app.book.bay.BayLedger;
 import cornerbook.app.book.bay.Departure;
 import cornerbook.app.book.store.Arrival;
@@ -81,7 +83,7 @@ final class EntryIntake {
             if (e.isFailure()) {
                 throw e;
             }
-            return EntryAnswer.refused(id, Typed.sentence(String.valueOf(e.getMessage())), entry.where());
+            return EntryAnswer.refused(id, Typed.sentence(Told.say(e.said())), entry.where());
         } catch (RuntimeException e) {
             // Each in its own fence: one that this program cannot take keeps no other back.
             var fault = Faults.note("taking an entry of visit " + visitId, e);
@@ -113,7 +115,13 @@ final class EntryIntake {
             case "tick" -> ledger.addTick(visitId, tick(entry), entry.optionalText("shown"));
             case "answer" ->
                 ledger.answerRival(
-                        entry.id(), visitId, entry.text("rival"), entry.flag("take"), entry.person(), entry.madeAt());
+                        entry.id(),
+                        visitId,
+                        entry.text("rival"),
+                        entry.flag("take"),
+                        entry.person(),
+                        entry.madeAt(),
+                        Told.reader());
             case "photo choice" ->
                 desk.book()
                         .photos()
@@ -148,7 +156,7 @@ final class EntryIntake {
                     shown,
                     shown == null ? null : reason == null ? CORRECTED : reason);
         } catch (IllegalArgumentException e) {
-            throw new RefusedEntry(entry.where() + "/written", Typed.sentence(String.valueOf(e.getMessage())));
+            throw new RefusedEntry(entry.where() + "/written", Typed.sentence(Told.say(Refused.said(e))));
         }
     }
 
@@ -184,7 +192,7 @@ final class EntryIntake {
                         tag, code == null ? null : Tin.parse(code).symbols(), entry.optionalText("sensor." + corner)));
             } catch (IllegalArgumentException e) {
                 throw new RefusedEntry(
-                        entry.where() + "/dateCode." + corner, Typed.sentence(String.valueOf(e.getMessage())));
+                        entry.where() + "/dateCode." + corner, Typed.sentence(Told.say(Refused.said(e))));
             }
         });
         desk.book().recordLeaving(visitId, wheels, identities);

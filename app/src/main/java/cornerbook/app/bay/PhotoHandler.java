@@ -1,5 +1,7 @@
 package cornerbook.app.bay;
 
+import cornerbook.app.request.Told;
+import cornerbook.core.say.Saying;
 import cornerbook.app.book.photo.KeptPhoto;
 import cornerbook.app.book.photo.Photo;
 import cornerbook.app.desk.Desk;
@@ -35,11 +37,11 @@ final class PhotoHandler {
             watch.tell(visitId);
             BayHandler.send(response, 200, EntryAnswer.of(photo.id(), arrival));
         } catch (PageException e) {
-            BayHandler.send(response, e.status(), EntryAnswer.refused("", String.valueOf(e.getMessage()), ""));
+            BayHandler.send(response, e.status(), EntryAnswer.refused("", Told.say(e.said()), ""));
         } catch (RefusedEntry e) {
             BayHandler.send(response, 422, EntryAnswer.refused("", String.valueOf(e.getMessage()), e.pointer()));
         } catch (IllegalArgumentException e) {
-            BayHandler.send(response, 422, EntryAnswer.refused("", String.valueOf(e.getMessage()), ""));
+            BayHandler.send(response, 422, EntryAnswer.refused("", Told.say(Saying.of(e)), ""));
         }
     }
 

@@ -1,5 +1,6 @@
 package cornerbook.app.book;
 
+import cornerbook.core.say.Said;
 import cornerbook.core.assess.Learner;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Customer;
@@ -146,7 +147,7 @@ public final class Book implements AutoCloseable {
     }
 
     /** What is wrong with the book, one sentence each; empty when it is sound. */
-    public List<String> check() {
+    public List<Said> check() {
         return BookCheck.problems(store);
     }
 

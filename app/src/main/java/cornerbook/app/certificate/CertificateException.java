@@ -1,14 +1,26 @@
 package cornerbook.app.certificate;
 
-/** The shop's certificates cannot be made or read; the message is one sentence for people. */
-public final class CertificateException extends RuntimeException {
+import cornerbook.core.say.Said;
+import cornerbook.core.say.Saying;
+
+/** The shop's certificates cannot be made or read, with the one sentence that a person is told. */
+public final class CertificateException extends RuntimeException implements Saying {
     private static final long serialVersionUID = 1;
 
-    CertificateException(String message) {
-        super(message);
+    private final transient Said said;
+
+    CertificateException(Said said) {
+        super(said.toString());
+        this.said = said;
     }
 
-    CertificateException(String message, Throwable cause) {
-        super(message, cause);
+    CertificateException(Said said, Throwable cause) {
+        super(said.toString(), cause);
+        this.said = said;
+    }
+
+    @Override
+    public Said said() {
+        return said;
     }
 }

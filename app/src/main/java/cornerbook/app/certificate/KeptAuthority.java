@@ -32,10 +32,7 @@ final class KeptAuthority {
             }
             return read(file);
         } catch (IOException | GeneralSecurityException e) {
-            throw new CertificateException(
-                    "The certificates in %s cannot be read or made, expected a folder that can be written; when it is moved away new ones are made, and each tablet needs the new one."
-                            .formatted(folder),
-                    e);
+            throw new CertificateException(new CertificateSaid.FolderUnusable(folder.toString()), e);
         }
     }
 

@@ -31,9 +31,7 @@ public record ShopCertificates(SSLContext context, X509Certificate authority) {
      */
     public static ShopCertificates of(Path folder, String address, LocalDate today) {
         if (!isPrivate(address)) {
-            throw new CertificateException(
-                    "The address %s is of no private network, expected one as 192.168.1.10; others need a proxy with --origin."
-                            .formatted(address));
+            throw new CertificateException(new CertificateSaid.NoPrivateNetwork(address));
         }
         var authority = KeptAuthority.in(folder, today);
         try {
@@ -49,7 +47,7 @@ public record ShopCertificates(SSLContext context, X509Certificate authority) {
             context.init(managers.getKeyManagers(), null, null);
             return new ShopCertificates(context, authority.certificate());
         } catch (IOException | GeneralSecurityException e) {
-            throw new CertificateException("No certificate could be made for %s.".formatted(address), e);
+            throw new CertificateException(new CertificateSaid.NotMade(address), e);
         }
     }
 

@@ -62,7 +62,7 @@ final class Assess implements Runnable {
     }
 
     private List<String> printed(Assessment assessment) {
-        return json ? List.of(Printed.json(AssessmentJson.write(assessment))) : lines(assessment);
+        return json ? List.of(Printed.json(AssessmentJson.write(assessment, Reader.DEFAULT))) : lines(assessment);
     }
 
     private List<String> lines(Assessment assessment) {

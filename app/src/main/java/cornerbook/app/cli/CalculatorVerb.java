@@ -164,7 +164,7 @@ final class CalculatorVerb implements Runnable {
         if (json) {
             var results = new LinkedHashMap<String, Explained>();
             parts.forEach(part -> results.put(part.name(), part.result()));
-            out.println(Printed.json(CalculationJson.write(question.name(), results)));
+            out.println(Printed.json(CalculationJson.write(question.name(), results, Reader.DEFAULT)));
         } else {
             print(parts, spec.usageMessage().width());
         }

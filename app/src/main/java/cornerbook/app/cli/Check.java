@@ -1,5 +1,6 @@
 package cornerbook.app.cli;
 
+import cornerbook.words.Reader;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -28,7 +29,7 @@ final class Check implements Callable<Integer> {
     public Integer call() {
         List<String> problems;
         try (var book = folder.openExisting()) {
-            problems = book.check();
+            problems = book.check().stream().map(Reader.DEFAULT::say).toList();
         }
         if (json) {
             out.println(Printed.jsonOf(new Answer(problems.isEmpty(), problems)));

@@ -1,5 +1,7 @@
 package cornerbook.app.cli;
 
+import cornerbook.core.say.Saying;
+import cornerbook.words.Reader;
 import cornerbook.app.exchange.ClimateFile;
 import cornerbook.core.season.Climate;
 import java.io.IOException;
@@ -28,7 +30,7 @@ final class ClimateOption {
         try {
             return ClimateFile.parse(Files.readString(file, StandardCharsets.UTF_8));
         } catch (IllegalArgumentException e) {
-            throw new CommandFailure(CommandFailure.INPUT_REFUSED, "%s: %s".formatted(file, e.getMessage()));
+            throw new CommandFailure(CommandFailure.INPUT_REFUSED, "%s: %s".formatted(file, Reader.DEFAULT.say(Saying.of(e))));
         } catch (IOException e) {
             throw new CommandFailure(
                     CommandFailure.FILE_OR_PORT, "There is no file %s that can be read.".formatted(file));

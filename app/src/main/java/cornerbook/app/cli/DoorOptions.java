@@ -1,5 +1,7 @@
 package cornerbook.app.cli;
 
+import cornerbook.core.say.Saying;
+import cornerbook.words.Reader;
 import cornerbook.app.certificate.CertificateException;
 import cornerbook.app.certificate.ShopCertificates;
 import cornerbook.app.door.Door;
@@ -50,7 +52,7 @@ final class DoorOptions {
             try {
                 return Door.behindProxy(port, given, proxy);
             } catch (IllegalArgumentException e) {
-                throw refused("Behind a proxy the %s.".formatted(e.getMessage()));
+                throw refused("Behind a proxy the %s.".formatted(Reader.DEFAULT.say(Saying.of(e))));
             }
         }
         if (given == null) {
@@ -60,9 +62,9 @@ final class DoorOptions {
             return Door.forTablets(
                     port, given, ShopCertificates.of(certificates, given, LocalDate.now(ZoneId.systemDefault())));
         } catch (CertificateException e) {
-            throw refused(String.valueOf(e.getMessage()));
+            throw refused(Reader.DEFAULT.say(e.said()));
         } catch (IllegalArgumentException e) {
-            throw refused("For tablets the %s.".formatted(e.getMessage()));
+            throw refused("For tablets the %s.".formatted(Reader.DEFAULT.say(Saying.of(e))));
         }
     }
 

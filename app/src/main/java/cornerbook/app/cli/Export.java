@@ -1,5 +1,6 @@
 package cornerbook.app.cli;
 
+import cornerbook.words.Reader;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import cornerbook.app.book.Book;
@@ -98,7 +99,7 @@ final class Export implements Runnable {
         try {
             return Optional.of(VisitFile.write(record(book, id)).getBytes(UTF_8));
         } catch (BookException refused) {
-            left.add(String.valueOf(refused.getMessage()));
+            left.add(Reader.DEFAULT.say(refused.said()));
         } catch (CommandFailure gone) {
             throw gone;
         } catch (RuntimeException fault) {

@@ -1,5 +1,6 @@
 package cornerbook.app.cli;
 
+import cornerbook.words.Reader;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import cornerbook.app.bench.Questions;
@@ -48,7 +49,7 @@ public final class Main {
                 .flatMap(each -> PlainText.findUnfitInLines(each).stream())
                 .findFirst();
         if (unfit.isPresent()) {
-            err.println("In what follows cornerbook stands %s, expected text.".formatted(unfit.get()));
+            err.println("In what follows cornerbook stands %s, expected text.".formatted(Reader.DEFAULT.say(unfit.get())));
             err.flush();
             return CommandLine.ExitCode.USAGE;
         }
@@ -101,7 +102,7 @@ public final class Main {
                 yield failure.exitCode();
             }
             case BookException refused -> {
-                err.println(Printed.sentence(String.valueOf(refused.getMessage())));
+                err.println(Printed.sentence(Reader.DEFAULT.say(refused.said())));
                 yield refused.isOfBackup() ? CommandFailure.FILE_OR_PORT : CommandFailure.BOOK;
             }
             default -> {

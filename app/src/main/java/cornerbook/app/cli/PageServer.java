@@ -1,5 +1,7 @@
 package cornerbook.app.cli;
 
+import cornerbook.app.door.DoorException;
+import cornerbook.words.Reader;
 import cornerbook.app.bay.BayRoom;
 import cornerbook.app.book.Book;
 import cornerbook.app.book.store.BookException;
@@ -38,8 +40,8 @@ final class PageServer {
                     Clock.system(ZoneId.systemDefault()),
                     shopName,
                     new BayRoom());
-        } catch (IllegalStateException e) {
-            throw new CommandFailure(CommandFailure.FILE_OR_PORT, String.valueOf(e.getMessage()));
+        } catch (DoorException e) {
+            throw new CommandFailure(CommandFailure.FILE_OR_PORT, Reader.DEFAULT.say(e.said()));
         }
         var stopping = new Thread(() -> stop(server, book, out), "stop");
         Runtime.getRuntime().addShutdownHook(stopping);
@@ -69,7 +71,7 @@ final class PageServer {
             book.close();
             Log.end("The pages are stopped and the book is closed");
         } catch (BookException e) {
-            out.println(Printed.sentence(String.valueOf(e.getMessage())));
+            out.println(Printed.sentence(Reader.DEFAULT.say(e.said())));
         }
     }
 }

@@ -1,5 +1,6 @@
 package cornerbook.app.cli;
 
+import cornerbook.words.Reader;
 import cornerbook.app.book.record.CarRecord;
 import cornerbook.app.exchange.VisitFile;
 import cornerbook.core.car.CarHistory;
@@ -30,11 +31,11 @@ final class SourceFile {
                 case VisitFile.Read read -> records.add(read.record());
                 case VisitFile.Refused refused ->
                     refused.problems()
-                            .forEach(problem -> sentences.add("%s: %s%s."
+                            .forEach(problem -> sentences.add("%s: %s%s"
                                     .formatted(
                                             file,
                                             problem.where().isEmpty() ? "" : problem.where() + ": ",
-                                            problem.message())));
+                                            Reader.DEFAULT.say(problem.message()))));
             }
         }
         if (!sentences.isEmpty()) {

@@ -25,11 +25,6 @@ public sealed interface DeskSaid extends Said {
 
     record FormTooLarge() implements DeskSaid {}
 
-    record RequestNotUnderstood() implements DeskSaid {}
-
-    /** The program is at fault. */
-    record ProgramFault(String fault) implements DeskSaid {}
-
     /** An address names a rule of wheel plans that there is not. */
     record NoSuchRule(String word, String expected) implements DeskSaid {}
 

@@ -2,9 +2,7 @@ package cornerbook.app.desk;
 
 import cornerbook.app.request.PageException;
 import cornerbook.app.request.RequestBody;
-import cornerbook.app.request.Told;
 import cornerbook.app.text.PlainText;
-import cornerbook.core.say.Said;
 import io.helidon.webserver.http.ServerRequest;
 import java.net.URLDecoder;
 import java.nio.ByteBuffer;
@@ -43,7 +41,7 @@ public record Form(Map<String, String> fields) {
         PlainText.findUnfit(text).ifPresent(unfit -> {
             throw new PageException(
                     400,
-                    Told.say(new DeskSaid.UnfitField(PlainText.shown(name), Said.verbatim(unfit))));
+                    new DeskSaid.UnfitField(PlainText.shown(name), unfit));
         });
         return text;
     }
@@ -66,7 +64,7 @@ public record Form(Map<String, String> fields) {
         try {
             return UUID.fromString(get(name)).toString();
         } catch (IllegalArgumentException e) {
-            throw new PageException(400, Told.say(new DeskSaid.FormNotUnderstood()));
+            throw new PageException(400, new DeskSaid.FormNotUnderstood());
         }
     }
 
@@ -79,7 +77,7 @@ public record Form(Map<String, String> fields) {
         return RequestBody.read(request, LARGEST_BYTES)
                 .map(bytes -> new String(bytes, StandardCharsets.ISO_8859_1))
                 .orElseThrow(() ->
-                        new PageException(413, Told.say(new DeskSaid.FormTooLarge())));
+                        new PageException(413, new DeskSaid.FormTooLarge()));
     }
 
     /** What is no UTF-8 is refused: in its place would stand a sign that nobody typed. */
@@ -91,7 +89,7 @@ public record Form(Map<String, String> fields) {
                     .decode(ByteBuffer.wrap(bytes))
                     .toString();
         } catch (IllegalArgumentException | CharacterCodingException e) {
-            throw new PageException(400, Told.say(new DeskSaid.FormNotUnderstood()));
+            throw new PageException(400, new DeskSaid.FormNotUnderstood());
         }
     }
 }

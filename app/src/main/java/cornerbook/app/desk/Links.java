@@ -1,7 +1,6 @@
 package cornerbook.app.desk;
 
 import cornerbook.app.request.PageException;
-import cornerbook.app.request.Told;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.wheelplan.Rule;
@@ -99,11 +98,11 @@ public final class Links {
                     .findFirst()
                     .orElseThrow(() -> new PageException(
                             400,
-                            Told.say(new DeskSaid.NoSuchRule(
+                            new DeskSaid.NoSuchRule(
                                     word,
                                     Arrays.stream(Rule.values())
                                             .map(Links::word)
-                                            .collect(Collectors.joining(", ")))))));
+                                            .collect(Collectors.joining(", "))))));
         }
         return rules;
     }

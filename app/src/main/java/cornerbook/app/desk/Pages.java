@@ -2,7 +2,6 @@ package cornerbook.app.desk;
 
 import cornerbook.app.judge.Judged;
 import cornerbook.app.request.PageException;
-import cornerbook.app.request.Told;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
@@ -112,7 +111,7 @@ public final class Pages {
 
     public void sendAsset(ServerRequest request, ServerResponse response) {
         var asset = assets.find(pathValue(request, "name"))
-                .orElseThrow(() -> new PageException(404, Told.say(new DeskSaid.NoFile())));
+                .orElseThrow(() -> new PageException(404, new DeskSaid.NoFile()));
         response.header(HeaderNames.CACHE_CONTROL, "public, max-age=31536000, immutable");
         send(request, response, asset);
     }

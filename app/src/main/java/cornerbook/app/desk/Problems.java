@@ -2,8 +2,11 @@ package cornerbook.app.desk;
 
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.log.Faults;
+import cornerbook.app.request.Caller;
 import cornerbook.app.request.PageException;
+import cornerbook.app.request.RequestSaid;
 import cornerbook.app.request.Told;
+import cornerbook.core.say.Said;
 import io.helidon.common.socket.SocketWriterException;
 import io.helidon.http.HttpException;
 import io.helidon.http.RequestException;
@@ -13,6 +16,7 @@ import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.io.UncheckedIOException;
 import java.nio.file.FileSystemException;
+import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 
@@ -33,16 +37,16 @@ public final class Problems {
         routing.error(
                         PageException.class,
                         (request, response, problem) ->
-                                pages.sendProblem(response, problem.status(), sentence(problem)))
+                                problems.tell(request, response, problem.status(), problem.said()))
                 .error(BookException.class, problems::sendBook)
                 .error(
                         HttpException.class,
-                        (request, response, problem) ->
-                                pages.sendProblem(response, problem.status().code(), notUnderstood()))
+                        (request, response, problem) -> problems.tell(
+                                request, response, problem.status().code(), new RequestSaid.NotUnderstood()))
                 .error(
                         RequestException.class,
-                        (request, response, problem) ->
-                                pages.sendProblem(response, problem.status().code(), notUnderstood()))
+                        (request, response, problem) -> problems.tell(
+                                request, response, problem.status().code(), new RequestSaid.NotUnderstood()))
                 .error(SocketWriterException.class, (request, response, problem) -> leave(problem))
                 .error(UncheckedIOException.class, problems::sendIo)
                 .error(Throwable.class, problems::sendFault);
@@ -52,7 +56,7 @@ public final class Problems {
         if (problem.isFailure()) {
             LOG.log(Level.WARNING, "The book could not be used", problem);
         }
-        pages.sendProblem(response, 503, sentence(problem));
+        tell(request, response, 503, problem.said());
     }
 
     /** Unless a file failed, the browser went away while it was answered. */
@@ -77,17 +81,14 @@ public final class Problems {
                                 request.prologue().method().text(),
                                 path.substring(0, Math.min(path.length(), LONGEST_PATH))),
                 problem);
-        pages.sendProblem(
-                response,
-                500,
-                Told.say(new DeskSaid.ProgramFault(id)));
+        tell(request, response, 500, new RequestSaid.ProgramFault(id));
     }
 
-    private static String notUnderstood() {
-        return Told.say(new DeskSaid.RequestNotUnderstood());
-    }
-
-    private static String sentence(Exception problem) {
-        return String.valueOf(problem.getMessage());
+    /** In the words of whoever asked; one who was turned away at the door is known by the browser alone. */
+    private void tell(ServerRequest request, ServerResponse response, int status, Said said) {
+        request.context()
+                .get(Caller.class)
+                .orElseGet(() -> Caller.of(Optional.empty(), request.headers()))
+                .run(() -> pages.sendProblem(response, status, Told.say(said)));
     }
 }

@@ -1,5 +1,7 @@
 package cornerbook.app.door;
 
+import java.util.Optional;
+import cornerbook.app.request.Caller;
 import cornerbook.app.certificate.ShopCertificates;
 import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
@@ -30,9 +32,9 @@ final class CertificateHandler {
                     RequestGuard.forbidForeign(response);
                     if (!door.answersTo(
                             request.headers().first(HeaderNames.HOST).orElse("").toLowerCase(Locale.ROOT))) {
-                        throw new PageException(403, RequestGuard.ONLY_HERE);
+                        throw new PageException(403, new DoorSaid.OnlyHere());
                     }
-                    chain.proceed();
+                    Caller.of(Optional.empty(), request.headers()).run(chain::proceed);
                 })
                 .get("/", this::show)
                 .get(FILE, this::send)

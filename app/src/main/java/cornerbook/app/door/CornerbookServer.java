@@ -1,5 +1,6 @@
 package cornerbook.app.door;
 
+import cornerbook.app.request.Told;
 import cornerbook.app.book.Book;
 import cornerbook.core.assess.Assessor;
 import cornerbook.app.desk.Desk;
@@ -48,7 +49,7 @@ public final class CornerbookServer {
      * @param clock says what day it is
      * @param shopName stands on top of each handover sheet, may be blank
      * @param rooms are opened beside the server's own pages
-     * @throws IllegalStateException with one sentence when the port is in use
+     * @throws DoorException with one sentence when the port is in use
      */
     public static CornerbookServer start(
             Book book, Assessor assessor, int port, Clock clock, String shopName, Room... rooms) {
@@ -163,7 +164,7 @@ public final class CornerbookServer {
                 .post(Links.DEVICES + "/unpair", devices::unpair)
                 .get(Links.PAIR, devices::showPair)
                 .post(Links.PAIR, devices::pair)
-                .any((request, response) -> pages.sendProblem(response, 404, "There is no page at this address."));
+                .any((request, response) -> pages.sendProblem(response, 404, Told.say(new DoorSaid.NoPage())));
         Problems.route(routing, pages);
     }
 }

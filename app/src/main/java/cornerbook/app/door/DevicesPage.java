@@ -11,6 +11,7 @@ import java.util.List;
  * @param codePicture the address with its code as a QR code
  * @param certificateAddress at which a tablet gets the shop's certificate; empty when it needs none
  * @param fingerprint of that certificate, may be empty
+ * @param shortestPin digits, as {@code longestPin}
  * @param problem one sentence, empty when there is none
  */
 public record DevicesPage(
@@ -21,6 +22,8 @@ public record DevicesPage(
         String certificateAddress,
         String fingerprint,
         long codeLastsMinutes,
+        int shortestPin,
+        int longestPin,
         List<String> people,
         List<PairedDevice> devices,
         String problem) {

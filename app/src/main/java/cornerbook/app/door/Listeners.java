@@ -42,7 +42,7 @@ final class Listeners implements AutoCloseable {
      * Opens them.
      *
      * @param certificate the pages that tablets get without TLS
-     * @throws IllegalStateException with one sentence when a port is in use
+     * @throws DoorException with one sentence when a port is in use
      */
     Listeners(
             Door door,
@@ -55,8 +55,7 @@ final class Listeners implements AutoCloseable {
         this.connections = connections;
         for (var address : addresses(door.port())) {
             if (!isFree(address)) {
-                throw new IllegalStateException("Port %d is in use by another program, choose another one with --port."
-                        .formatted(address.getPort()));
+                throw new DoorException(new DoorSaid.PortInUse(String.valueOf(address.getPort())));
             }
         }
         this.server = open(door.port());
@@ -93,7 +92,7 @@ final class Listeners implements AutoCloseable {
         var opened = builder.build();
         opened.start();
         if (!opened.isRunning()) {
-            throw new IllegalStateException("The pages could not be served on port %d.".formatted(openedPort));
+            throw new DoorException(new DoorSaid.NotServed(String.valueOf(openedPort)));
         }
         return opened;
     }

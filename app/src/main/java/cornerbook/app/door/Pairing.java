@@ -1,5 +1,6 @@
 package cornerbook.app.door;
 
+import cornerbook.core.say.Refused;
 import cornerbook.app.book.people.DeviceLedger;
 import cornerbook.app.book.people.PairedDevice;
 import cornerbook.app.book.people.TabletAtWork;
@@ -69,7 +70,7 @@ public final class Pairing {
     /**
      * Pairs a tablet; gives what it has to show from now on.
      *
-     * @throws IllegalArgumentException with one sentence when code, name or PIN are wrong
+     * @throws Refused with one sentence when code, name or PIN are wrong
      */
     synchronized String pair(String typedCode, String deviceName, String person, String pin) {
         var standing = code;
@@ -96,9 +97,9 @@ public final class Pairing {
     }
 
     /** The same words for each: a stranger must not learn which of the three was right. */
-    private IllegalArgumentException refused(Refusals.Reason reason) {
+    private Refused refused(Refusals.Reason reason) {
         refusals.count(reason);
-        return new IllegalArgumentException("Code, name or PIN are not right; take the code that the desk shows now.");
+        return new Refused(new DoorSaid.CodeOrPinWrong());
     }
 
     /** The tablet that was given this; empty for one that is not paired. */
@@ -112,15 +113,14 @@ public final class Pairing {
     /**
      * Another person works on a paired tablet from now on.
      *
-     * @throws IllegalArgumentException with one sentence when the PIN is wrong, or PINs were wrong too often on this tablet
+     * @throws Refused with one sentence when the PIN is wrong, or PINs were wrong too often on this tablet
      */
     synchronized void takeOver(String deviceId, String person, String pin) {
         var wrong = wrongPins.getOrDefault(deviceId, List.of()).stream()
                 .filter(at -> at.plus(CODE_LASTS).isAfter(clock.instant()))
                 .toList();
         if (wrong.size() >= MOST_WRONG_PINS) {
-            throw new IllegalArgumentException("A PIN was wrong %d times on this tablet; wait %d minutes."
-                    .formatted(MOST_WRONG_PINS, CODE_LASTS.toMinutes()));
+            throw new Refused(new DoorSaid.WrongTooOften(MOST_WRONG_PINS, CODE_LASTS.toMinutes()));
         }
         var known = findKnown(person, pin);
         if (known.isEmpty()) {
@@ -128,7 +128,7 @@ public final class Pairing {
             wrongPins.put(
                     deviceId,
                     Stream.concat(wrong.stream(), Stream.of(clock.instant())).toList());
-            throw new IllegalArgumentException("Name or PIN are not right.");
+            throw new Refused(new DoorSaid.PinWrong());
         }
         wrongPins.remove(deviceId);
         ledger.takeOver(deviceId, known.get());

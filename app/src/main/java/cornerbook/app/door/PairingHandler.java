@@ -1,5 +1,7 @@
 package cornerbook.app.door;
 
+import cornerbook.core.say.Refused;
+import cornerbook.app.request.Told;
 import cornerbook.app.book.people.DeviceLedger;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
@@ -48,12 +50,12 @@ final class PairingHandler {
                     request,
                     response,
                     422,
-                    "A person needs a name, expected up to %d characters.".formatted(LONGEST_NAME));
+                    Told.say(new DoorSaid.PersonNeedsName(LONGEST_NAME)));
             return;
         }
         var problem = Pin.problem(typed.get("pin"));
         if (problem.isPresent()) {
-            sendDevices(request, response, 422, problem.get());
+            sendDevices(request, response, 422, Told.say(problem.get()));
             return;
         }
         ledger.putPerson(name, pairing.hashPin(typed.get("pin")));
@@ -83,13 +85,13 @@ final class PairingHandler {
 
     void pair(ServerRequest request, ServerResponse response) {
         var typed = Form.read(request);
-        var name = typed.get("device").isEmpty() ? "Tablet" : typed.get("device");
+        var name = typed.get("device").isEmpty() ? Told.labels("app/door").of("tablet") : typed.get("device");
         if (name.length() > LONGEST_NAME) {
             sendPair(
                     response,
                     422,
                     typed.get("code"),
-                    "The name of the tablet is too long, expected up to %d characters.".formatted(LONGEST_NAME));
+                    Told.say(new DoorSaid.TabletNameTooLong(LONGEST_NAME)));
             return;
         }
         try {
@@ -103,8 +105,8 @@ final class PairingHandler {
                             .maxAge(PAIRED_FOR)
                             .build());
             Pages.redirect(response, "/bay/visits");
-        } catch (IllegalArgumentException e) {
-            sendPair(response, 422, "", String.valueOf(e.getMessage()));
+        } catch (Refused e) {
+            sendPair(response, 422, "", Told.say(e.said()));
         }
     }
 
@@ -119,10 +121,12 @@ final class PairingHandler {
                         door.isOpen(),
                         address,
                         code,
-                        QrCode.svg(address + "?code=" + code, "QR code that opens the page for pairing"),
+                        QrCode.svg(address + "?code=" + code, Told.labels("app/door").of("code-picture")),
                         door.certificateAddress(),
                         fingerprint(),
                         Pairing.CODE_LASTS.toMinutes(),
+                        Pin.SHORTEST,
+                        Pin.LONGEST,
                         ledger.listPeople(),
                         ledger.listPaired(),
                         problem));

@@ -1,5 +1,7 @@
 package cornerbook.app.door;
 
+import cornerbook.core.say.Refused;
+import cornerbook.app.request.Told;
 import cornerbook.app.book.people.DeviceLedger;
 import cornerbook.app.book.people.TabletAtWork;
 import cornerbook.app.desk.Desk;
@@ -52,19 +54,18 @@ final class PersonHandler {
     }
 
     private static Preferences chosen(Form typed, Preferences before) {
-        return before.withUnits(chosen(typed, "units", UnitSystem::find, before.units(), "metric or us"))
-                .withLook(chosen(typed, "look", Look::find, before.look(), "device, light or dark"))
+        return before.withUnits(chosen(typed, "units", UnitSystem::find, before.units(), DoorSaid.Unknown.UNITS))
+                .withLook(chosen(typed, "look", Look::find, before.look(), DoorSaid.Unknown.LOOK))
                 .withWalk(chosen(
-                        typed, "walk", Preferences::findWalk, before.walk(), "every corner once, as LF-RF-RR-LR"))
-                .withLanguage(chosen(typed, "language", Language::find, before.language(), "en or fr"));
+                        typed, "walk", Preferences::findWalk, before.walk(), DoorSaid.Unknown.WALK))
+                .withLanguage(chosen(typed, "language", Language::find, before.language(), DoorSaid.Unknown.LANGUAGE));
     }
 
     private static <T> T chosen(
-            Form typed, String name, Function<String, Optional<T>> find, T before, String expected) {
+            Form typed, String name, Function<String, Optional<T>> find, T before, DoorSaid.Unknown unknown) {
         return typed.has(name)
                 ? find.apply(typed.get(name))
-                        .orElseThrow(() ->
-                                new PageException(400, "The %s is not known, expected %s.".formatted(name, expected)))
+                        .orElseThrow(() -> new PageException(400, unknown))
                 : before;
     }
 
@@ -87,15 +88,15 @@ final class PersonHandler {
     void takeOver(ServerRequest request, ServerResponse response) {
         var tablet = Caller.current()
                 .tablet()
-                .orElseThrow(() -> new PageException(400, "Only on a paired tablet a person takes over with a PIN."));
+                .orElseThrow(() -> new PageException(400, new DoorSaid.OnlyOnTablet()));
         var typed = Form.read(request);
         try {
             pairing.takeOver(tablet.deviceId(), typed.get("person"), typed.get("pin"));
             answer(request, response);
-        } catch (IllegalArgumentException e) {
+        } catch (Refused e) {
             response.status(422);
             response.header(HeaderNames.CONTENT_TYPE, "text/plain; charset=utf-8");
-            response.send(String.valueOf(e.getMessage()).getBytes(StandardCharsets.UTF_8));
+            response.send(Told.say(e.said()).getBytes(StandardCharsets.UTF_8));
         }
     }
 

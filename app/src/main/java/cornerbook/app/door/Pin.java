@@ -1,5 +1,6 @@
 package cornerbook.app.door;
 
+import cornerbook.core.say.Said;
 import java.util.Optional;
 
 /**
@@ -15,13 +16,12 @@ final class Pin {
     private Pin() {}
 
     /** Why it cannot be taken, in one sentence; empty when it can. */
-    static Optional<String> problem(String digits) {
+    static Optional<Said> problem(String digits) {
         if (!digits.matches("[0-9]{%d,%d}".formatted(SHORTEST, LONGEST))) {
-            return Optional.of("A PIN is needed, expected %d to %d digits.".formatted(SHORTEST, LONGEST));
+            return Optional.of(new DoorSaid.PinNeeded(SHORTEST, LONGEST));
         }
         return digits.matches("([0-9])\\1*|(19|20)[0-9]{2}") || UP.contains(digits) || DOWN.contains(digits)
-                ? Optional.of(
-                        "This PIN is guessed too easily, expected digits that are not all the same, no run as 1234 and no year as 1984.")
+                ? Optional.of(new DoorSaid.PinGuessed())
                 : Optional.empty();
     }
 }

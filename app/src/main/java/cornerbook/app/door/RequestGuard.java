@@ -22,8 +22,6 @@ import java.util.stream.Stream;
 final class RequestGuard implements Filter {
     static final String DEVICE_COOKIE = "device";
 
-    static final String ONLY_HERE = "This program answers only under a name of this machine, as localhost.";
-
     private static final String CONTENT_SECURITY_POLICY =
             "default-src 'none'; style-src 'self'; script-src 'self'; font-src 'self'; img-src 'self'; "
                     + "connect-src 'self'; worker-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
@@ -51,7 +49,7 @@ final class RequestGuard implements Filter {
         var host = request.headers().first(HeaderNames.HOST).orElse("").toLowerCase(Locale.ROOT);
         if (!door.answersTo(host)) {
             refusals.count(Refusals.Reason.ANOTHER_NAME);
-            throw new PageException(403, ONLY_HERE);
+            throw new PageException(403, new DoorSaid.OnlyHere());
         }
         var method = request.prologue().method();
         boolean reads = method.equals(Method.GET) || method.equals(Method.HEAD);
@@ -62,12 +60,13 @@ final class RequestGuard implements Filter {
             var origin = request.headers().first(HeaderNames.ORIGIN).orElse("http://" + host);
             if (!site.equals("same-origin") || !door.isOrigin(origin, host)) {
                 refusals.count(Refusals.Reason.ANOTHER_SITE);
-                throw new PageException(403, "This change was sent by another site, nothing was stored.");
+                throw new PageException(403, new DoorSaid.AnotherSite());
             }
         }
         var tablet =
                 pairing.find(request.headers().cookies().first(DEVICE_COOKIE).asOptional());
         var caller = Caller.of(tablet, request.headers());
+        request.context().register(caller);
         if (isOpen(request, host) || (tablet.isPresent() && !onlyDesk(request))) {
             caller.run(chain::proceed);
             return;
@@ -78,7 +77,7 @@ final class RequestGuard implements Filter {
             response.header(HeaderNames.LOCATION, Links.PAIR);
             response.send();
         } else {
-            throw new PageException(401, "This tablet is not paired; the desk shows the code under Tablets.");
+            throw new PageException(401, new DoorSaid.NotPaired());
         }
     }
 
@@ -91,8 +90,7 @@ final class RequestGuard implements Filter {
                 .flatMap(each -> PlainText.findUnfitInLines(each).stream())
                 .findFirst()
                 .ifPresent(unfit -> {
-                    throw new PageException(
-                            400, "In the address stands %s, expected text, nothing was stored.".formatted(unfit));
+                    throw new PageException(400, new DoorSaid.UnfitAddress(unfit));
                 });
     }
 

@@ -1,14 +1,14 @@
 package cornerbook.app.exchange;
 
-import cornerbook.words.Reader;
-
 import com.fasterxml.jackson.annotation.JsonInclude;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.finding.Finding;
+import cornerbook.core.say.Said;
 import cornerbook.core.torque.judge.Retorque;
 import cornerbook.core.tread.judge.SetForecast;
 import cornerbook.core.tread.judge.TreadPrediction;
 import cornerbook.core.wheelplan.WheelPlan;
+import cornerbook.words.Reader;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -17,18 +17,13 @@ import tools.jackson.databind.json.JsonMapper;
 
 /**
  * An assessment as JSON, for other programs. Names carry their units; what is absent is left out; dates are
- * year-month-day.
+ * year-month-day. What is said stands there twice: "title" is its words, "titleSaid" the sentence, its facts and the words.
  */
 public final class AssessmentJson {
-    private static final JsonMapper MAPPER = JsonMapper.builder()
-            .enable(SerializationFeature.ORDER_MAP_ENTRIES_BY_KEYS)
-            .changeDefaultPropertyInclusion(inclusion -> inclusion.withValueInclusion(JsonInclude.Include.NON_NULL))
-            .build();
-
     private AssessmentJson() {}
 
-    /** The text of the assessment, indented; the same assessment gives the same text. */
-    public static String write(Assessment assessment) {
+    /** The text of the assessment, indented, in the words of this reader; the same assessment gives the same text. */
+    public static String write(Assessment assessment, Reader reader) {
         var visit = assessment.visit();
         var vehicle = assessment.history().vehicle();
         var file = new AssessmentFile(
@@ -45,9 +40,17 @@ public final class AssessmentJson {
                 assessment.forecasts(),
                 assessment.plan(),
                 assessment.retorque(),
-                assessment.notJudged().stream().map(Reader.DEFAULT::say).toList(),
-                assessment.doubted().stream().map(doubted -> Reader.DEFAULT.say(doubted.question())).toList());
-        return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(file) + "\n";
+                assessment.notJudged(),
+                assessment.doubted().stream().<Said>map(TreadPrediction::question).toList());
+        return JsonMapper.builder()
+                        .enable(SerializationFeature.ORDER_MAP_ENTRIES_BY_KEYS)
+                        .changeDefaultPropertyInclusion(
+                                inclusion -> inclusion.withValueInclusion(JsonInclude.Include.NON_NULL))
+                        .addModule(new SaidModule(reader))
+                        .build()
+                        .writerWithDefaultPrettyPrinter()
+                        .writeValueAsString(file)
+                + "\n";
     }
 
     private record AssessmentFile(
@@ -64,6 +67,6 @@ public final class AssessmentJson {
             List<SetForecast> forecasts,
             @Nullable WheelPlan plan,
             @Nullable Retorque retorque,
-            List<String> notJudged,
-            List<String> readAgain) {}
+            List<Said> notJudged,
+            List<Said> readAgain) {}
 }

@@ -2,29 +2,34 @@ package cornerbook.app.exchange;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import cornerbook.core.why.Explained;
+import cornerbook.words.Reader;
 import java.util.Map;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
  * The results of a calculator as JSON, for other programs: inputs, results, cautions and steps of each part. Names carry
- * their units; what is absent is left out; dates are year-month-day.
+ * their units; what is absent is left out; dates are year-month-day. What is said stands there twice, as in
+ * {@link AssessmentJson}.
  */
 public final class CalculationJson {
-    private static final JsonMapper MAPPER = JsonMapper.builder()
-            .changeDefaultPropertyInclusion(inclusion -> inclusion.withValueInclusion(JsonInclude.Include.NON_NULL))
-            .build();
-
     private CalculationJson() {}
 
     /**
-     * The text, indented; the same results give the same text.
+     * The text, indented, in the words of this reader; the same results give the same text.
      *
      * @param calculation the verb, as "torque"
      * @param parts by the name of the part, in the order to be written
      */
-    public static String write(String calculation, Map<String, Explained> parts) {
+    public static String write(String calculation, Map<String, Explained> parts, Reader reader) {
         var file = new CalculationFile("cornerbook-calculation", 1, calculation, parts);
-        return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(file) + "\n";
+        return JsonMapper.builder()
+                        .changeDefaultPropertyInclusion(
+                                inclusion -> inclusion.withValueInclusion(JsonInclude.Include.NON_NULL))
+                        .addModule(new SaidModule(reader))
+                        .build()
+                        .writerWithDefaultPrettyPrinter()
+                        .writeValueAsString(file)
+                + "\n";
     }
 
     private record CalculationFile(String format, int version, String calculation, Map<String, Explained> parts) {}

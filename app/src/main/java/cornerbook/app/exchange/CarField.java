@@ -1,5 +1,6 @@
 package cornerbook.app.exchange;
 
+import cornerbook.core.say.Said;
 import java.util.List;
 
 /**
@@ -9,8 +10,7 @@ import java.util.List;
  * @param group JSON pointer of the object that it is in
  * @param name its own name, as "axleLoad"
  * @param kind how it stands in the file
- * @param unit of a quantity or a measure that was written without one; empty for none
- * @param hint what it is, one sentence
+ * @param item what it is
  * @param choices the words that may stand there; empty for free text
  * @param required whether the object that it is in cannot be without it
  */
@@ -19,9 +19,8 @@ public record CarField(
         String group,
         String name,
         Kind kind,
-        String unit,
-        String hint,
-        List<String> choices,
+        CarItem item,
+        List<Choice> choices,
         boolean required) {
     /** How a field stands in the file. */
     public enum Kind {
@@ -32,7 +31,34 @@ public record CarField(
         DATE
     }
 
+    /**
+     * A word that may stand there.
+     *
+     * @param word as the file spells it
+     * @param label for people
+     */
+    public record Choice(String word, Said label) {
+        static Choice of(String word) {
+            return new Choice(word, CarWord.of(word));
+        }
+    }
+
     public CarField {
         choices = List.copyOf(choices);
+    }
+
+    /** Its name for people. */
+    public Said label() {
+        return item;
+    }
+
+    /** What it is, one sentence. */
+    public Said hint() {
+        return new CarHint(item);
+    }
+
+    /** Of a quantity that is written without one; empty for none. */
+    public String unit() {
+        return item.unit();
     }
 }

@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Pattern;
+import java.util.Set;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.JsonNodeFactory;
@@ -22,8 +22,10 @@ public final class CarForm {
     public static final String SET = "/wheelSets/";
 
     private static final JsonMapper MAPPER = new JsonMapper();
-    private static final Pattern UNIT = Pattern.compile("bare number in ([^.]+)\\.$");
     private static final int WHEELS = 4;
+    private static final String SET_OBJECT = "wheelSet";
+    /** Given by the program, or found on the wheel: no field of a form. */
+    private static final Set<String> IDENTITIES = Set.of("id", "tag");
 
     private CarForm() {}
 
@@ -31,10 +33,8 @@ public final class CarForm {
     public static List<CarField> fields() {
         var fields = new ArrayList<CarField>();
         var schema = VisitFileSchema.node();
-        collect("/customer", schema.at("/properties/customer"), fields);
-        collect("/vehicle", schema.at("/$defs/vehicle"), fields);
-        fields.removeIf(field ->
-                field.pointer().equals("/vehicle/id") || field.pointer().equals("/customer/id"));
+        collect("/customer", "customer", schema.at("/properties/customer"), fields);
+        collect("/vehicle", "vehicle", schema.at("/$defs/vehicle"), fields);
         return fields;
     }
 
@@ -43,18 +43,16 @@ public final class CarForm {
         var group = SET + place;
         var fields = new ArrayList<CarField>();
         var schema = VisitFileSchema.node();
-        collect(group, schema.at("/$defs/wheelSet"), fields);
-        fields.removeIf(field -> field.name().equals("id"));
+        collect(group, SET_OBJECT, schema.at("/$defs/wheelSet"), fields);
         fields.add(new CarField(
                 group + "/tag",
                 group,
                 "tag",
                 Kind.TEXT,
-                "",
-                "What the tags of the four wheels begin with; 1 to 4 follow, in the order LF, RF, LR, RR.",
+                CarItem.WHEEL_SET_TAG,
                 List.of(),
                 true));
-        collect(group + "/tyre", schema.at("/$defs/tyre"), fields);
+        collect(group + "/tyre", "tyre", schema.at("/$defs/tyre"), fields);
         return fields;
     }
 
@@ -62,16 +60,14 @@ public final class CarForm {
     public static List<CarField> wheelFields(int set, int wheel) {
         var group = SET + set + "/wheels/" + wheel;
         var fields = new ArrayList<CarField>();
-        collect(group, VisitFileSchema.node().at("/$defs/wheelSet/properties/wheels/items"), fields);
-        fields.removeIf(field -> field.name().equals("tag"));
+        collect(group, "wheel", VisitFileSchema.node().at("/$defs/wheelSet/properties/wheels/items"), fields);
         return fields;
     }
 
     /** The fields of a set that the book has, without its wheels. */
     public static List<CarField> knownSetFields(int set) {
         var fields = new ArrayList<CarField>();
-        collect(SET + set, VisitFileSchema.node().at("/$defs/wheelSet"), fields);
-        fields.removeIf(field -> field.name().equals("id"));
+        collect(SET + set, SET_OBJECT, VisitFileSchema.node().at("/$defs/wheelSet"), fields);
         return fields;
     }
 
@@ -219,17 +215,28 @@ public final class CarForm {
         }
     }
 
-    private static void collect(String group, JsonNode schema, List<CarField> into) {
+    /**
+     * The fields of an object, and of those in it.
+     *
+     * @param object its name in the schema
+     */
+    private static void collect(String group, String object, JsonNode schema, List<CarField> into) {
         var required = new ArrayList<String>();
         schema.path("required").forEach(name -> required.add(name.asString()));
         schema.path("properties").forEachEntry((name, declared) -> {
             var node = resolved(declared);
             if (node.path("type").asString("").equals("object")) {
-                collect(group + "/" + name, node, into);
-            } else if (!node.path("type").asString("").equals("array")) {
-                into.add(field(group, name, declared, node, required.contains(name)));
+                collect(group + "/" + name, nameOf(declared, name), node, into);
+            } else if (!node.path("type").asString("").equals("array") && !IDENTITIES.contains(name)) {
+                into.add(field(group, object, name, declared, node, required.contains(name)));
             }
         });
+    }
+
+    /** The schema names an object that it has in several places. */
+    private static String nameOf(JsonNode declared, String name) {
+        var reference = declared.path("$ref").asString("");
+        return reference.isEmpty() ? name : reference.substring(reference.lastIndexOf('/') + 1);
     }
 
     private static JsonNode resolved(JsonNode declared) {
@@ -237,11 +244,9 @@ public final class CarForm {
         return reference.isEmpty() ? declared : VisitFileSchema.node().at(reference.substring(1));
     }
 
-    private static CarField field(String group, String name, JsonNode declared, JsonNode node, boolean required) {
-        var description = declared.path("description").asString("");
-        var unit = UNIT.matcher(description);
-        var choices = new ArrayList<String>();
-        node.path("enum").forEach(word -> choices.add(word.asString()));
+    private static CarField field(String group, String object, String name, JsonNode declared, JsonNode node, boolean required) {
+        var choices = new ArrayList<CarField.Choice>();
+        node.path("enum").forEach(word -> choices.add(CarField.Choice.of(word.asString())));
         var kind = switch (node.path("type").asString("")) {
             case "boolean" -> Kind.FLAG;
             case "number", "integer" -> Kind.NUMBER;
@@ -251,15 +256,15 @@ public final class CarForm {
                         : node.has("pattern") ? Kind.DATE : Kind.TEXT;
         };
         if (kind == Kind.FLAG) {
-            choices.addAll(List.of("yes", "no"));
+            choices.add(CarField.Choice.of("yes"));
+            choices.add(CarField.Choice.of("no"));
         }
         return new CarField(
                 group + "/" + name,
                 group,
                 name,
                 kind,
-                kind == Kind.QUANTITY && unit.find() ? unit.group(1) : "",
-                description.replaceFirst(" A text with its unit.*", "").replaceFirst(" Year-month-day\\.", ""),
+                CarItem.of(object, name),
                 choices,
                 required);
     }

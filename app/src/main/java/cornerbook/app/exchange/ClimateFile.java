@@ -1,7 +1,8 @@
 package cornerbook.app.exchange;
 
 import cornerbook.app.text.PlainText;
-import cornerbook.core.quantity.Quoted;
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
 import cornerbook.core.season.Climate;
 import java.time.Month;
 import java.util.ArrayList;
@@ -25,25 +26,26 @@ public final class ClimateFile {
     /**
      * The climate of a text.
      *
-     * @throws IllegalArgumentException with one sentence that names line and column of what does not fit
+     * @throws Refused with one sentence that names line and column of what does not fit
      */
     public static Climate parse(String csv) {
         var mapper = CsvMapper.builder().enable(CsvReadFeature.WRAP_AS_ARRAY).build();
         PlainText.findUnfitInLines(csv).ifPresent(unfit -> {
-            throw new IllegalArgumentException("climate file has %s, expected text".formatted(unfit));
+            throw new Refused(new FileSaid.ClimateUnfit(unfit));
         });
         var rows = new ArrayList<List<String>>();
         try (MappingIterator<String[]> lines = mapper.readerFor(String[].class).readValues(csv)) {
             lines.forEachRemaining(cells -> rows.add(List.of(cells)));
         } catch (JacksonException e) {
-            throw new IllegalArgumentException("climate file is not CSV: " + e.getOriginalMessage(), e);
+            throw new Refused(new FileSaid.ClimateNoCsv(PlainText.shown(String.valueOf(e.getOriginalMessage()))));
         }
         if (rows.isEmpty() || !rows.getFirst().equals(COLUMNS)) {
-            throw bad(1, "head", rows.isEmpty() ? "" : String.join(",", rows.getFirst()), String.join(",", COLUMNS));
+            throw new Refused(new FileSaid.ClimateHead(
+                    PlainText.shown(rows.isEmpty() ? "" : String.join(",", rows.getFirst())),
+                    String.join(",", COLUMNS)));
         }
         if (rows.size() != Month.values().length + 1) {
-            throw new IllegalArgumentException(
-                    "climate file has %d rows below its head, expected one for each month".formatted(rows.size() - 1));
+            throw new Refused(new FileSaid.ClimateRows(rows.size() - 1));
         }
         var first = rows.get(1);
         var months = new ArrayList<Climate.MonthNormal>();
@@ -55,23 +57,23 @@ public final class ClimateFile {
 
     private static Climate.MonthNormal month(int line, List<String> cells, List<String> first) {
         if (cells.size() != COLUMNS.size()) {
-            throw bad(line, "row", cells.size() + " columns", COLUMNS.size() + " columns");
+            throw new Refused(new FileSaid.ClimateRow(line, cells.size(), COLUMNS.size()));
         }
         for (int column = 0; column < 3; column++) {
             if (!cells.get(column).equals(first.get(column))) {
-                throw bad(line, COLUMNS.get(column), cells.get(column), first.get(column) + " as in line 2");
+                throw bad(line, column, cells, new FileSaid.AsInLine2(first.get(column)));
             }
         }
         var month = String.valueOf(line - 1);
         if (!cells.get(3).equals(month)) {
-            throw bad(line, COLUMNS.get(3), cells.get(3), month);
+            throw bad(line, 3, cells, Said.verbatim(month));
         }
         double minimumC = number(line, 4, cells);
         double maximumC = number(line, 5, cells);
         try {
             return new Climate.MonthNormal(minimumC, maximumC);
         } catch (IllegalArgumentException e) {
-            throw new IllegalArgumentException("climate file line %d: %s".formatted(line, e.getMessage()), e);
+            throw new Refused(new FileSaid.ClimateMonth(line, Refused.said(e)));
         }
     }
 
@@ -81,15 +83,15 @@ public final class ClimateFile {
             if (Double.isFinite(number)) {
                 return number;
             }
-            throw bad(line, COLUMNS.get(column), cells.get(column), "a number of °C");
+            throw bad(line, column, cells, new FileSaid.NumberOfDegrees());
         } catch (NumberFormatException e) {
-            throw bad(line, COLUMNS.get(column), cells.get(column), "a number of °C");
+            throw bad(line, column, cells, new FileSaid.NumberOfDegrees());
         }
     }
 
-    private static IllegalArgumentException bad(int line, String column, String was, String expected) {
-        return new IllegalArgumentException(
-                "climate file line %d, %s: %s, expected %s".formatted(line, column, Quoted.of(was), expected));
+    private static Refused bad(int line, int column, List<String> cells, Said expected) {
+        return new Refused(
+                new FileSaid.ClimateCell(line, COLUMNS.get(column), PlainText.shown(cells.get(column)), expected));
     }
 
     /** The text of a climate; read again it is the same. */

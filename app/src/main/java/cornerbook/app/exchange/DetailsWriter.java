@@ -63,7 +63,7 @@ final class DetailsWriter {
         var allWheel = differences.allWheel();
         if (allWheel != null) {
             json.putObject("allWheel")
-                    .put("kind", Words.of(allWheel.kind()))
+                    .put("kind", Spelling.of(allWheel.kind()))
                     .set("limit", quantity(allWheel.valueMm(), "mm"));
         }
         putQuantity(json, "sameAxle", differences.sameAxleMm(), "mm");
@@ -118,6 +118,6 @@ final class DetailsWriter {
     }
 
     private static void putWord(ObjectNode json, String name, @Nullable Enum<?> value) {
-        putIfPresent(json, name, value == null ? null : Words.of(value));
+        putIfPresent(json, name, value == null ? null : Spelling.of(value));
     }
 }

@@ -36,8 +36,7 @@ final class FileNumbers {
             if (!(size < LARGEST) && problems.size() < VisitFile.MOST_PROBLEMS) {
                 problems.add(new Problem(
                         where,
-                        "%s is too large a number, expected one with at most 12 digits before the point"
-                                .formatted(Double.isInfinite(size) ? "this" : VisitFileSchema.shorten(node))));
+                        new FileSaid.TooLargeANumber(Double.isInfinite(size) ? null : VisitFileSchema.shorten(node))));
             }
         }
     }

@@ -1,5 +1,6 @@
 package cornerbook.app.exchange;
 
+import cornerbook.core.say.Refused;
 import cornerbook.app.book.car.WheelChange;
 import cornerbook.app.book.record.CarRecord;
 import cornerbook.app.book.record.VisitNotes;
@@ -83,8 +84,7 @@ final class HistoryReader {
             if (visits.get(i).date().isBefore(before)) {
                 problems.add(new Problem(
                         "/visits/%d/date".formatted(i),
-                        "date %s stands after a visit of %s, expected the visits earliest first"
-                                .formatted(visits.get(i).date(), before)));
+                        new FileSaid.OutOfOrder(visits.get(i).date(), before)));
             }
         }
     }
@@ -197,7 +197,7 @@ final class HistoryReader {
         var visit = json.text("visit");
         if (visits.stream().map(Visit::id).noneMatch(visit::equals)) {
             throw new ProblemException(
-                    json.where() + "/visit", "%s is no visit of this car, expected the id of one".formatted(visit));
+                    json.where() + "/visit", new FileSaid.NoVisitOfCar(visit));
         }
         return new VisitChange(
                 visit,
@@ -266,8 +266,7 @@ final class HistoryReader {
                     json.optionalText("corrects"),
                     json.optionalText("reason"));
         } catch (IllegalArgumentException e) {
-            throw new ProblemException(
-                    json.where(), String.valueOf(e.getMessage()).replace(measure.name(), Words.of(measure)));
+            throw new ProblemException(json.where(), Refused.said(e));
         }
     }
 

@@ -73,7 +73,7 @@ final class HistoryWriter {
     private static void write(Vehicle vehicle, ObjectNode json) {
         json.put("id", vehicle.id()).put("name", vehicle.name()).put("plate", vehicle.plate());
         putIfPresent(json, "vin", vehicle.vin());
-        json.put("drive", Words.of(vehicle.drive()))
+        json.put("drive", Spelling.of(vehicle.drive()))
                 .put("electric", vehicle.electric())
                 .put("jurisdiction", vehicle.jurisdiction());
         write(vehicle.front(), json.putObject("frontAxle"));
@@ -82,7 +82,7 @@ final class HistoryWriter {
         json.putObject("fastener")
                 .put("thread", fastener.thread())
                 .put("count", fastener.count())
-                .put("seat", Words.of(fastener.seat()))
+                .put("seat", Spelling.of(fastener.seat()))
                 .set("torque", quantity(fastener.torqueNm(), "N·m"))
                 .set("retorqueAfter", quantity(fastener.retorqueAfterKm(), "km"));
         write(vehicle.battery(), json.putObject("battery"));
@@ -92,7 +92,7 @@ final class HistoryWriter {
     }
 
     private static void write(TwelveVoltBattery battery, ObjectNode json) {
-        json.put("chemistry", Words.of(battery.chemistry())).put("ratedCapacityAh", battery.ratedCapacityAh());
+        json.put("chemistry", Spelling.of(battery.chemistry())).put("ratedCapacityAh", battery.ratedCapacityAh());
         var current = battery.ratedCrankingCurrentA();
         var standard = battery.ratingStandard();
         if (current != null && standard != null) {
@@ -109,7 +109,7 @@ final class HistoryWriter {
                 .set("placardPressure", quantity(axle.placardPressureKpa(), "kPa"));
         var brake = axle.brake();
         var item = json.putObject("brake");
-        item.put("caliper", Words.of(brake.caliper()))
+        item.put("caliper", Spelling.of(brake.caliper()))
                 .put("electricParkingBrake", brake.electricParkingBrake())
                 .set("padNew", quantity(brake.padNewMm(), "mm"))
                 .set("padMinimum", quantity(brake.padMinimumMm(), "mm"))
@@ -121,7 +121,7 @@ final class HistoryWriter {
     }
 
     private static void write(WheelSet set, ObjectNode json) {
-        json.put("id", set.id()).put("season", Words.of(set.season()));
+        json.put("id", set.id()).put("season", Spelling.of(set.season()));
         putIfPresent(json, "storePlace", set.storePlace());
         var wheels = json.putArray("wheels");
         for (var wheel : set.wheels()) {
@@ -171,11 +171,11 @@ final class HistoryWriter {
     }
 
     static void write(Reading reading, ObjectNode json) {
-        json.put("id", reading.id()).put("measure", Words.of(reading.measure()));
+        json.put("id", reading.id()).put("measure", Spelling.of(reading.measure()));
         putIfPresent(json, "corner", reading.corner());
         putIfPresent(json, "wheel", reading.wheelTag());
         var spot = reading.spot();
-        putIfPresent(json, "spot", spot == null ? null : Words.of(spot));
+        putIfPresent(json, "spot", spot == null ? null : Spelling.of(spot));
         var unit = reading.measure().unit();
         if (saysTheValue(reading)) {
             json.put("value", reading.asWritten());

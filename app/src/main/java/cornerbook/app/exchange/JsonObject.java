@@ -1,10 +1,10 @@
 package cornerbook.app.exchange;
 
+import cornerbook.core.say.Refused;
 import cornerbook.app.text.PlainText;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.WrittenReading;
 import cornerbook.core.quantity.Quantities;
-import cornerbook.core.quantity.Quoted;
 import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -79,7 +79,7 @@ record JsonObject(JsonNode node, String where) {
     }
 
     <E extends Enum<E>> E constant(String name, Class<E> type) {
-        return Words.constant(type, text(name));
+        return Spelling.constant(type, text(name));
     }
 
     LocalDate date(String name) {
@@ -88,8 +88,7 @@ record JsonObject(JsonNode node, String where) {
         } catch (DateTimeException e) {
             throw new ProblemException(
                     where + "/" + name,
-                    "%s is no day of the calendar, expected year-month-day as 2026-11-25"
-                            .formatted(Quoted.of(text(name))));
+                    new FileSaid.NoDay(PlainText.shown(text(name))));
         }
     }
 
@@ -134,7 +133,7 @@ record JsonObject(JsonNode node, String where) {
         try {
             return Quantities.parse(printable(where, node.stringValue()), bookUnit);
         } catch (IllegalArgumentException e) {
-            throw new ProblemException(where, String.valueOf(e.getMessage()));
+            throw new ProblemException(where, Refused.said(e));
         }
     }
 
@@ -173,13 +172,13 @@ record JsonObject(JsonNode node, String where) {
         try {
             return parse.applyAsDouble(written(name, bookUnit));
         } catch (IllegalArgumentException e) {
-            throw new ProblemException(where + "/" + name, String.valueOf(e.getMessage()));
+            throw new ProblemException(where + "/" + name, Refused.said(e));
         }
     }
 
     private static String printable(String where, String text) {
         PlainText.findUnfitInLines(text).ifPresent(unfit -> {
-            throw new ProblemException(where, unfit + " stands here, expected text that can be printed");
+            throw new ProblemException(where, new FileSaid.NotPrintable(unfit));
         });
         return text;
     }
@@ -189,7 +188,7 @@ record JsonObject(JsonNode node, String where) {
         try {
             return constructor.get();
         } catch (IllegalArgumentException e) {
-            throw new ProblemException(where, String.valueOf(e.getMessage()));
+            throw new ProblemException(where, Refused.said(e));
         }
     }
 }

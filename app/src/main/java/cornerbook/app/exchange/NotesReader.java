@@ -1,5 +1,7 @@
 package cornerbook.app.exchange;
 
+import cornerbook.app.text.PlainText;
+import cornerbook.core.say.Refused;
 import cornerbook.app.book.bay.Departure;
 import cornerbook.app.book.bay.ReadingAuthor;
 import cornerbook.app.book.bay.RivalAnswer;
@@ -14,7 +16,6 @@ import cornerbook.core.car.Reading;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Subject;
-import cornerbook.core.quantity.Quoted;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.Base64;
@@ -77,7 +78,7 @@ final class NotesReader {
         if (tick.startsWith(WorkTick.FASTENER) && !FASTENER.matcher(tick).matches()) {
             throw new ProblemException(
                     json.where() + "/tick",
-                    "\"%s\" is no fastener, expected a corner and a number as in FASTENER.LF.1".formatted(tick));
+                    new FileSaid.NoFastener(PlainText.shown(tick)));
         }
         return tick;
     }
@@ -93,13 +94,12 @@ final class NotesReader {
         if (stands.isEmpty()) {
             throw new ProblemException(
                     json.where() + "/standing",
-                    "%s is no reading of this visit at this place, expected the one that stood there"
-                            .formatted(Quoted.of(standing)));
+                    new FileSaid.NotAtThisPlace(PlainText.shown(standing)));
         }
         if (visit.readings().stream().map(Reading::id).anyMatch(reading.id()::equals)) {
             throw new ProblemException(
                     json.where() + "/id",
-                    "%s is a reading of this visit, expected an id of its own".formatted(reading.id()));
+                    new FileSaid.IsReading(reading.id()));
         }
         return new RivalReading(reading, standing, json.text("person"), madeAt(json));
     }
@@ -127,12 +127,12 @@ final class NotesReader {
         if (visit.readings().stream().map(Reading::id).noneMatch(reading::equals)) {
             throw new ProblemException(
                     json.where() + "/reading",
-                    "%s is no reading of this visit, expected the id of one".formatted(reading));
+                    new FileSaid.NoReading(reading));
         }
         if (!seen.add("taken " + reading)) {
             throw new ProblemException(
                     json.where() + "/reading",
-                    "%s stands twice, expected one person for each reading".formatted(reading));
+                    new FileSaid.TwoPeople(reading));
         }
         return new ReadingAuthor(reading, json.text("person"), madeAt(json));
     }
@@ -151,17 +151,22 @@ final class NotesReader {
     /** Refused when it is not what its digest says, before anything looks into it. */
     private static Jpeg content(JsonObject json) {
         try {
-            var bytes = Base64.getDecoder().decode(json.text("content"));
+            var bytes = bytes(json);
             var digest = new Jpeg(bytes).sha256();
             if (!digest.equals(json.text("sha256"))) {
-                throw new ProblemException(
-                        json.where() + "/sha256",
-                        "the content has the SHA-256 %s, expected the one that stands here".formatted(digest));
+                throw new ProblemException(json.where() + "/sha256", new FileSaid.OtherDigest(digest));
             }
             return PhotoIntake.takeKept(bytes);
+        } catch (Refused e) {
+            throw new ProblemException(json.where() + "/content", e.said());
+        }
+    }
+
+    private static byte[] bytes(JsonObject json) {
+        try {
+            return Base64.getDecoder().decode(json.text("content"));
         } catch (IllegalArgumentException e) {
-            throw new ProblemException(
-                    json.where() + "/content", String.valueOf(e.getMessage()).replaceFirst("\\.$", ""));
+            throw new ProblemException(json.where() + "/content", new FileSaid.NoBase64());
         }
     }
 
@@ -169,7 +174,7 @@ final class NotesReader {
         var id = json.text("id");
         if (!seen.add(id)) {
             throw new ProblemException(
-                    json.where() + "/id", "%s stands twice, expected an id of its own".formatted(id));
+                    json.where() + "/id", new FileSaid.StandsTwice(id));
         }
         return id;
     }
@@ -180,8 +185,7 @@ final class NotesReader {
         } catch (DateTimeException e) {
             throw new ProblemException(
                     json.where() + "/at",
-                    "%s is no moment, expected one in UTC as 2026-11-25T10:00:00Z"
-                            .formatted(Quoted.of(json.text("at"))));
+                    new FileSaid.NoMoment(PlainText.shown(json.text("at"))));
         }
     }
 }

@@ -59,7 +59,7 @@ final class NotesWriter {
         if (answer != null) {
             var given = item.putObject("answer");
             HistoryWriter.putIfPresent(given, "id", answer.id());
-            given.put("kind", Words.of(answer.kind()))
+            given.put("kind", Spelling.of(answer.kind()))
                     .put("person", answer.person())
                     .put("at", answer.madeAt().toString());
         }
@@ -70,7 +70,7 @@ final class NotesWriter {
         var item = entry(json, "photos", photo.id(), photo.person(), photo.madeAt());
         HistoryWriter.putIfPresent(item, "corner", photo.corner());
         var part = photo.part();
-        HistoryWriter.putIfPresent(item, "part", part == null ? null : Words.of(part));
+        HistoryWriter.putIfPresent(item, "part", part == null ? null : Spelling.of(part));
         item.put("onSheet", photo.onSheet())
                 .put("type", "image/jpeg")
                 .put("sha256", kept.jpeg().sha256())

@@ -40,7 +40,7 @@ final class ToolForm {
     static void write(ShopTool tool, ObjectNode json) {
         var unit = tool.kind().unit();
         json.put("id", tool.id())
-                .put("kind", Words.of(tool.kind()))
+                .put("kind", Spelling.of(tool.kind()))
                 .put("name", tool.name())
                 .set("lowest", quantity(tool.lowest(), unit))
                 .set("highest", quantity(tool.highest(), unit));

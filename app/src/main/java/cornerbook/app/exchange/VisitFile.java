@@ -1,5 +1,6 @@
 package cornerbook.app.exchange;
 
+import cornerbook.core.say.Said;
 import cornerbook.app.book.record.CarRecord;
 import cornerbook.core.assess.IdentityRules;
 import cornerbook.core.assess.VisitRules;
@@ -71,13 +72,13 @@ public final class VisitFile {
     public static Result read(Path file, LocalDate today) {
         try {
             if (Files.size(file) > LARGEST_BYTES) {
-                return refused("%s is larger than 100 MB, expected the visits of one car".formatted(file));
+                return refused(new FileSaid.FileTooLarge(file.toString()));
             }
             return read(Files.readString(file), today);
         } catch (CharacterCodingException e) {
-            return refused("%s is not text in UTF-8, expected a visit file".formatted(file));
+            return refused(new FileSaid.NoUtf8(file.toString()));
         } catch (IOException e) {
-            return refused("%s cannot be read, expected a visit file".formatted(file));
+            return refused(new FileSaid.Unreadable(file.toString()));
         }
     }
 
@@ -88,7 +89,7 @@ public final class VisitFile {
      */
     public static Result read(String json, LocalDate today) {
         if (json.length() > LARGEST_BYTES) {
-            return refused("it is larger than 100 MB, expected the visits of one car");
+            return refused(new FileSaid.FileTooLarge(null));
         }
         JsonNode root;
         try {
@@ -97,7 +98,7 @@ public final class VisitFile {
             return refused(malformed(e));
         }
         if (root.isMissingNode()) {
-            return refused("there is nothing in it, expected a visit file");
+            return refused(new FileSaid.Empty());
         }
         var beyond = FileNumbers.check(root);
         if (!beyond.isEmpty()) {
@@ -132,20 +133,19 @@ public final class VisitFile {
         return json.startsWith("\ufeff") ? json.substring(1) : json;
     }
 
-    private static String malformed(JacksonException e) {
+    private static Said malformed(JacksonException e) {
         if (e instanceof StreamConstraintsException) {
-            return "it is nested too deeply or has too long a number, expected a visit file";
+            return new FileSaid.TooDeep();
         }
         var place = e.getLocation();
         // What the parser adds in brackets or after "enable" is about its own settings.
         var what = String.valueOf(e.getOriginalMessage()).replaceFirst("(?s)( \\(|: enable ).*", "");
         return place == null
-                ? "expected JSON, but " + what
-                : "expected JSON, but at line %d, column %d: %s"
-                        .formatted(place.getLineNr(), place.getColumnNr(), what);
+                ? new FileSaid.NoJson(what)
+                : new FileSaid.NoJsonAt(place.getLineNr(), place.getColumnNr(), what);
     }
 
-    private static Refused refused(String message) {
+    private static Refused refused(Said message) {
         return new Refused(List.of(new Problem("", message)));
     }
 }

@@ -4,12 +4,15 @@ import com.networknt.schema.Error;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import cornerbook.app.text.PlainText;
 import cornerbook.core.finding.Problem;
-import cornerbook.core.quantity.Quoted;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Said;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.Locale;
+import java.util.stream.Stream;
 import tools.jackson.databind.JsonNode;
 
 /** The published schema of the visit file. */
@@ -36,16 +39,12 @@ final class VisitFileSchema {
             case "required" ->
                 new Problem(
                         where + "/" + escaped(error.getProperty()),
-                        "%s is missing, expected it here".formatted(Quoted.of(error.getProperty())));
+                        new FileSaid.Missing(PlainText.shown(error.getProperty())));
             case "additionalProperties" ->
                 new Problem(
                         where + "/" + escaped(error.getProperty()),
-                        "%s is no property here, expected only those of the visit file's schema"
-                                .formatted(Quoted.of(error.getProperty())));
-            default ->
-                new Problem(
-                        where,
-                        "%s does not fit, expected %s".formatted(shorten(error.getInstanceNode()), expected(error)));
+                        new FileSaid.NoProperty(PlainText.shown(error.getProperty())));
+            default -> new Problem(where, new FileSaid.Misfit(shorten(error.getInstanceNode()), expected(error)));
         };
     }
 
@@ -54,25 +53,28 @@ final class VisitFileSchema {
         return name.replace("~", "~0").replace("/", "~1");
     }
 
-    /** What the keyword of the schema asks for, in words; the only pattern of the schema is that of dates. */
-    private static String expected(Error error) {
+    /** What the keyword of the schema asks for; the only pattern of the schema is that of dates. */
+    private static Said expected(Error error) {
         var asked = error.getSchemaNode();
         return switch (error.getKeyword()) {
-            case "enum", "type" -> asked.isArray() ? "one of " + words(asked) : words(asked);
-            case "pattern" -> "year-month-day as 2026-11-25";
-            case "minLength" -> "some text";
-            case "maxLength" -> "at most %s characters".formatted(asked);
-            case "maxItems" -> "at most %s items".formatted(asked);
-            case "minimum" -> "at least " + asked;
-            case "maximum" -> "at most " + asked;
-            default -> String.valueOf(asked);
+            case "enum" -> oneOf(asked.valueStream().map(word -> Said.verbatim(word.asString())));
+            case "type" -> asked.isArray() ? oneOf(asked.valueStream().map(VisitFileSchema::type)) : type(asked);
+            case "pattern" -> new FileSaid.YearMonthDay();
+            case "minLength" -> new FileSaid.SomeText();
+            case "maxLength" -> new FileSaid.AtMostCharacters(asked.intValue());
+            case "maxItems" -> new FileSaid.AtMostItems(asked.intValue());
+            case "minimum" -> new FileSaid.AtLeast(Amount.exact(asked.doubleValue(), ""));
+            case "maximum" -> new FileSaid.AtMost(Amount.exact(asked.doubleValue(), ""));
+            default -> Said.verbatim(String.valueOf(asked));
         };
     }
 
-    private static String words(JsonNode asked) {
-        return asked.isArray()
-                ? asked.valueStream().map(JsonNode::asString).collect(Collectors.joining(", "))
-                : asked.asString();
+    private static Said oneOf(Stream<Said> choices) {
+        return new FileSaid.OneOf(choices.toList());
+    }
+
+    private static Said type(JsonNode name) {
+        return JsonType.valueOf(name.asString().toUpperCase(Locale.ROOT));
     }
 
     static String shorten(JsonNode node) {

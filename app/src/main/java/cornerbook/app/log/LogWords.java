@@ -1,5 +1,6 @@
 package cornerbook.app.log;
 
+import cornerbook.core.say.Saying;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -10,8 +11,8 @@ import java.util.stream.Stream;
 
 /**
  * What may be written of something that happened. Messages of exceptions can hold what a person typed, a name or a plate, so
- * they are left out but for those of the Java machine itself and of {@code core}, without what stands in quotes; libraries'
- * words are left out as well.
+ * they are left out but for those of the Java machine itself and of {@code core}, without what stands in quotes, and for the name
+ * of the sentence that a person is told; libraries' words are left out as well.
  */
 final class LogWords {
     private static final String OWN = "cornerbook";
@@ -41,6 +42,10 @@ final class LogWords {
     }
 
     private static String words(Throwable thrown) {
+        if (thrown instanceof Saying saying) {
+            // Its facts are what a person typed.
+            return ": " + saying.said().getClass().getSimpleName();
+        }
         var message = thrown.getMessage();
         return message == null || !tells(thrown) ? "" : ": " + message.replaceAll("\"[^\"]*\"", "\"…\"");
     }

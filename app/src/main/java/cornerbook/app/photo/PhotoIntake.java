@@ -1,5 +1,6 @@
 package cornerbook.app.photo;
 
+import cornerbook.core.say.Refused;
 import java.awt.Color;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
@@ -32,7 +33,7 @@ public final class PhotoIntake {
     /**
      * The photo as it is kept.
      *
-     * @throws IllegalArgumentException with one sentence when it is no photo that can be taken
+     * @throws Refused with one sentence when it is no photo that can be taken
      */
     public static Jpeg take(byte[] content) {
         return encode(decode(content));
@@ -41,20 +42,18 @@ public final class PhotoIntake {
     /**
      * A photo that another book has kept, as it is; one that is no JPEG by its content is {@linkplain #take taken} anew.
      *
-     * @throws IllegalArgumentException with one sentence when it is no photo, or no JPEG in the form that {@link #take} gives
+     * @throws Refused with one sentence when it is no photo, or no JPEG in the form that {@link #take} gives
      */
     public static Jpeg takeKept(byte[] content) {
         if (!JpegSegments.isJpeg(content)) {
             return take(content);
         }
         if (JpegSegments.hasMore(content)) {
-            throw new IllegalArgumentException(
-                    "The photo carries more than its picture, expected none of a camera's data.");
+            throw new Refused(new PhotoSaid.CarriesMore());
         }
         var whole = decode(content, Integer.MAX_VALUE);
         if (Math.max(whole.getWidth(), whole.getHeight()) > LONG_SIDE_PX) {
-            throw new IllegalArgumentException("The photo has %d × %d pixels, expected at most %d on the long side."
-                    .formatted(whole.getWidth(), whole.getHeight(), LONG_SIDE_PX));
+            throw new Refused(new PhotoSaid.TooLong(whole.getWidth(), whole.getHeight(), LONG_SIDE_PX));
         }
         return new Jpeg(content);
     }
@@ -77,7 +76,7 @@ public final class PhotoIntake {
             throw tooLarge();
         }
         if (JpegSegments.isJpeg(content) && !JpegSegments.isWhole(content)) {
-            throw new IllegalArgumentException("The photo is cut short, expected a whole JPEG or PNG picture.");
+            throw new Refused(new PhotoSaid.CutShort());
         }
         // In memory: by itself the JDK writes a copy, which a kill would leave in the folder of temporary files.
         try (var stream = new MemoryCacheImageInputStream(new ByteArrayInputStream(content))) {
@@ -96,7 +95,7 @@ public final class PhotoIntake {
                 reader.dispose();
             }
         } catch (IOException e) {
-            throw new IllegalArgumentException("The photo is damaged, expected a JPEG or PNG picture.", e);
+            throw damaged(e);
         }
     }
 
@@ -105,8 +104,7 @@ public final class PhotoIntake {
         int width = reader.getWidth(0);
         int height = reader.getHeight(0);
         if ((long) width * height > MOST_PIXELS) {
-            throw new IllegalArgumentException(
-                    "The photo has %d × %d pixels, expected at most 50 million.".formatted(width, height));
+            throw new Refused(new PhotoSaid.TooManyPixels(width, height));
         }
         int each = Math.ceilDiv(Math.max(width, height), longSidePx);
         var parameters = reader.getDefaultReadParam();
@@ -128,11 +126,17 @@ public final class PhotoIntake {
         return new Jpeg(jpeg.toByteArray());
     }
 
+    private static IllegalArgumentException damaged(IOException cause) {
+        var refused = new Refused(new PhotoSaid.Damaged());
+        refused.initCause(cause);
+        return refused;
+    }
+
     private static IllegalArgumentException notAPhoto() {
-        return new IllegalArgumentException("This is no photo, expected a JPEG or PNG picture.");
+        return new Refused(new PhotoSaid.NoPhoto());
     }
 
     public static IllegalArgumentException tooLarge() {
-        return new IllegalArgumentException("The photo is larger than 8 MB, expected a smaller one.");
+        return new Refused(new PhotoSaid.TooLarge());
     }
 }

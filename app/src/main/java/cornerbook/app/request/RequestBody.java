@@ -29,7 +29,7 @@ public final class RequestBody {
             return stream.transferTo(OutputStream.nullOutputStream()) > 0 ? Optional.empty() : Optional.of(bytes);
         } catch (IOException | IllegalArgumentException | DataReader.InsufficientDataAvailableException e) {
             LOG.log(Level.FINE, "A request could not be read", e);
-            throw new PageException(400, "The request was cut off or not understood, nothing was stored.");
+            throw new PageException(400, new RequestSaid.CutOff());
         }
     }
 }

@@ -1,8 +1,8 @@
 package cornerbook.app.request;
 
 import cornerbook.core.say.Amount;
-import cornerbook.core.say.Refused;
 import cornerbook.core.say.Said;
+import cornerbook.core.say.Saying;
 import cornerbook.words.Labels;
 import cornerbook.words.Reader;
 import java.time.LocalDate;
@@ -52,9 +52,7 @@ public final class Told {
 
     /** Why something was refused. */
     public static String say(RuntimeException refusal) {
-        return refusal instanceof IllegalArgumentException refused
-                ? say(Refused.said(refused))
-                : String.valueOf(refusal.getMessage());
+        return say(Saying.of(refusal));
     }
 
     public static String day(LocalDate day) {

@@ -181,7 +181,7 @@ final class SheetPage {
     /** Never cut: each of them keeps somebody from harm. */
     private void writeCautions() {
         page.element("h2", "Please mind");
-        var cautions = new ArrayList<>(lines(notes.leftOpen()));
+        var cautions = new ArrayList<>(lines(notes.leftOpen().stream().map(Reader.DEFAULT::say).toList()));
         if (assessment.findings().stream().anyMatch(finding -> finding.verdict() == Verdict.UNSAFE)) {
             cautions.add("Do not drive this car until what is marked Unsafe has been put right.");
         }

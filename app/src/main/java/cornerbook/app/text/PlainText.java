@@ -9,32 +9,35 @@ import java.util.function.IntPredicate;
  * at each edge, so that both kinds of book take the same.
  */
 public final class PlainText {
-    private static final int LONGEST_NAME = 60;
+    private static final int LONGEST_SHOWN = 60;
 
     private PlainText() {}
 
-    /** What cannot stand in a text of one line, as "the character U+0000"; empty when all can. */
-    public static Optional<String> findUnfit(String line) {
+    /** The first character that cannot stand in a text of one line; empty when all can. */
+    public static Optional<UnfitCharacter> findUnfit(String line) {
         return find(line, PlainText::isUnfit);
     }
 
     /** The same in a text of several lines, which may have tabs, and what else XML lets stand, too. */
-    public static Optional<String> findUnfitInLines(String text) {
+    public static Optional<UnfitCharacter> findUnfitInLines(String text) {
         return find(text, point -> isNoText(point) || (point < ' ' && "\t\n\r".indexOf(point) < 0));
     }
 
-    /** The name of something that a stranger may have sent, as a sentence can hold it: without such characters, and not long. */
-    public static String shown(String name) {
-        var fit = name.codePoints()
+    /** What a stranger may have sent, as a sentence can hold it: on one line, without such characters, and not long. */
+    public static String shown(String text) {
+        var line = text.replaceAll("\\s+", " ").strip();
+        var fit = line.codePoints()
                 .filter(point -> !isUnfit(point))
-                .limit(LONGEST_NAME)
+                .limit(LONGEST_SHOWN)
                 .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append);
-        return fit.toString();
+        return line.codePointCount(0, line.length()) > LONGEST_SHOWN ? fit.append('…').toString() : fit.toString();
     }
 
-    private static Optional<String> find(String text, IntPredicate unfit) {
+    private static Optional<UnfitCharacter> find(String text, IntPredicate unfit) {
         var found = text.codePoints().filter(unfit).findFirst();
-        return found.isPresent() ? Optional.of("the character U+%04X".formatted(found.getAsInt())) : Optional.empty();
+        return found.isPresent()
+                ? Optional.of(new UnfitCharacter("U+%04X".formatted(found.getAsInt())))
+                : Optional.empty();
     }
 
     private static boolean isUnfit(int point) {

@@ -1,7 +1,7 @@
 package cornerbook.core.say;
 
 /** Input that cannot stand, with the one sentence that a person is told. */
-public final class Refused extends IllegalArgumentException {
+public final class Refused extends IllegalArgumentException implements Saying {
     private final transient Said said;
 
     public Refused(Said said) {
@@ -14,6 +14,7 @@ public final class Refused extends IllegalArgumentException {
         return refusal instanceof Refused refused ? refused.said() : Said.verbatim(String.valueOf(refusal.getMessage()));
     }
 
+    @Override
     public Said said() {
         return said;
     }

@@ -77,10 +77,7 @@ final class BackupSeal {
     }
 
     private static BookException damaged(Path backup) {
-        return BookException.ofBackup(
-                "The file %s is damaged or no backup, as its seal does not fit what stands before it; expected one that nothing has changed since Cornerbook wrote it"
-                        .formatted(backup),
-                null);
+        return BookException.ofBackup(new BackupSaid.SealBroken(backup.toString()), null);
     }
 
     private static MessageDigest sha256() {

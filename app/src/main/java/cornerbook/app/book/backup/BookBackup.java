@@ -20,8 +20,7 @@ public final class BookBackup {
         }
         var folder = target.toAbsolutePath().getParent();
         if (folder == null || !Files.isDirectory(folder)) {
-            throw BookException.ofBackup(
-                    "There is no folder %s for the backup, expected one that can be written".formatted(folder), null);
+            throw BookException.ofBackup(new BackupSaid.NoFolder(String.valueOf(folder)), null);
         }
         try {
             var trial = Files.createTempDirectory(folder, "new-backup");
@@ -38,15 +37,13 @@ public final class BookBackup {
         } catch (FileAlreadyExistsException e) {
             throw alreadyThere(target);
         } catch (IOException e) {
-            throw BookException.ofBackup(
-                    "The backup cannot be written to %s, expected a folder that can be written".formatted(target), e);
+            throw BookException.ofBackup(new BackupSaid.NotWritten(target.toString()), e);
         }
     }
 
     public static Restored restore(Path backup, Path folder) {
         if (!Files.isRegularFile(backup) || !Files.isReadable(backup)) {
-            throw BookException.ofBackup(
-                    "There is no file %s that can be read, expected a backup of a book".formatted(backup), null);
+            throw BookException.ofBackup(new BackupSaid.NoBackup(backup.toString()), null);
         }
         var place = folder.resolve(BookFile.NAME);
         if (Files.exists(place)) {
@@ -58,10 +55,7 @@ public final class BookBackup {
         } catch (FileAlreadyExistsException e) {
             throw hasBook(folder);
         } catch (IOException e) {
-            throw new BookException(
-                    "The backup cannot be put into %s, expected a folder that can be written and has room"
-                            .formatted(folder),
-                    e);
+            throw new BookException(new BackupSaid.NotPutInto(folder.toString()), e);
         }
         confirm(place, prepared.counts());
         return prepared;
@@ -74,12 +68,11 @@ public final class BookBackup {
             book.letReadersAndWriterWorkTogether();
             var problems = BookCheck.problems(book);
             if (!problems.isEmpty()) {
-                throw BookException.ofBackup(
-                        "The backup %s is not sound: %s".formatted(backup, problems.getFirst()), null);
+                throw BookException.ofBackup(new BackupSaid.NotSound(backup.toString(), problems.getFirst()), null);
             }
             return new Restored(book.read(BookCounts::of), sealed);
         } catch (BookException e) {
-            throw BookException.ofBackup(String.valueOf(e.getMessage()), e);
+            throw BookException.ofBackup(e.said(), e);
         }
     }
 
@@ -88,19 +81,16 @@ public final class BookBackup {
         try (var book = BookFile.openFile(place, place)) {
             if (!BookCheck.problems(book).isEmpty()
                     || !book.read(BookCounts::of).equals(expected)) {
-                throw new BookException(
-                        "The book %s is not what the backup has, as the disk may fail; do not use it, and restore into another folder"
-                                .formatted(place));
+                throw new BookException(new BackupSaid.NotAsBackedUp(place.toString()));
             }
         }
     }
 
     private static BookException alreadyThere(Path target) {
-        return BookException.ofBackup(
-                "The file %s is there already, expected a new name for the backup".formatted(target), null);
+        return BookException.ofBackup(new BackupSaid.ThereAlready(target.toString()), null);
     }
 
     private static BookException hasBook(Path folder) {
-        return new BookException("The folder %s has a book already, expected one without".formatted(folder));
+        return new BookException(new BackupSaid.HasBook(folder.toString()));
     }
 }

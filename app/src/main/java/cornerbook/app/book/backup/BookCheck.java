@@ -1,5 +1,7 @@
 package cornerbook.app.book.backup;
 
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Said;
 import cornerbook.app.book.bay.BayRows;
 import cornerbook.app.book.bay.RivalReading;
 import cornerbook.app.book.car.CarReader;
@@ -25,17 +27,17 @@ public final class BookCheck {
 
     private BookCheck() {}
 
-    public static List<String> problems(BookStore store) {
+    public static List<Said> problems(BookStore store) {
         return store.read(handle -> problems(store, handle));
     }
 
-    private static List<String> problems(BookStore store, Handle handle) {
+    private static List<Said> problems(BookStore store, Handle handle) {
         var damage = store.damage(handle);
         if (!damage.isEmpty()) {
             // What could be read of the rest would only repeat it.
             return damage;
         }
-        var problems = new ArrayList<>(store.loosePointers(handle));
+        var problems = new ArrayList<Said>(store.loosePointers(handle));
         problems.addAll(PhotoLedger.problems(handle));
         for (var id : handle.select("select id from vehicle order by id")
                 .mapTo(String.class)
@@ -43,41 +45,39 @@ public final class BookCheck {
             try {
                 new CarReader(handle).find(id).ifPresent(history -> addProblems(handle, history, problems));
             } catch (BookException e) {
-                problems.add(String.valueOf(e.getMessage()));
+                problems.add(e.said());
             } catch (IllegalArgumentException | DateTimeException e) {
-                problems.add("The notes of car %s cannot be read, as one of their values cannot stand".formatted(id));
+                problems.add(new BackupSaid.NotesUnreadable(id));
             } catch (RuntimeException fault) {
-                problems.add("Car %s could not be checked: the program has a fault with it, %s in the log"
-                        .formatted(id, Faults.note("checking car " + id, fault)));
+                problems.add(new BackupSaid.CarNotChecked(id, Faults.note("checking car " + id, fault)));
             }
         }
         return problems;
     }
 
-    private static void addProblems(Handle handle, CarHistory history, List<String> problems) {
+    private static void addProblems(Handle handle, CarHistory history, List<Said> problems) {
         var carId = history.vehicle().id();
         VisitRules.check(history, LocalDate.MAX)
                 .forEach(
-                        problem -> problems.add("Car %s, %s: %s".formatted(carId, problem.where(), problem.message())));
+                        problem -> problems.add(new BackupSaid.CarUnsound(carId, problem.where(), problem.message())));
         var notes = new BayRows(handle);
         for (var visit : history.visits()) {
             var rivals = notes.listRivals(visit.id()).stream().map(RivalReading::reading);
             Stream.concat(visit.readings().stream(), rivals)
                     .filter(reading -> !isAsWritten(reading))
-                    .forEach(reading -> problems.add(
-                            "Car %s, visit %s: the reading %s is %s %s, but was written \"%s\"; one of the two has changed"
-                                    .formatted(
-                                            carId,
-                                            visit.id(),
-                                            reading.id(),
-                                            reading.value(),
-                                            reading.measure().unit(),
-                                            reading.asWritten())));
+                    .forEach(reading -> problems.add(new BackupSaid.ReadingChanged(
+                            carId, visit.id(), reading.id(), value(reading), reading.asWritten())));
             // Each note is read, so that a value in it that cannot stand is found.
             notes.listTicks(visit.id());
             notes.listDepartures(visit.id());
             notes.listAuthors(visit.id());
         }
+    }
+
+    /** A value of words is their place on the scale, a bare number. */
+    private static Amount value(Reading reading) {
+        var unit = reading.measure().unit();
+        return Amount.exact(reading.value(), unit.equals("1") ? "" : unit);
     }
 
     private static boolean isAsWritten(Reading reading) {

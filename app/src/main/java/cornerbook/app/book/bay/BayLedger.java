@@ -1,5 +1,6 @@
 package cornerbook.app.book.bay;
 
+import cornerbook.words.Reader;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.StandingReadings;
@@ -104,17 +105,16 @@ public final class BayLedger {
      *
      * @param id of the answer; it becomes the id of the correction
      * @param take whether the rival counts; it then corrects what stands
+     * @param reader of that person, in whose words the correction says why it was made
      * @throws BookException when the visit has no such rival, or somebody has decided otherwise
      */
-    public Arrival answerRival(String id, String visitId, String rivalId, boolean take, String person, Instant madeAt) {
+    public Arrival answerRival(String id, String visitId, String rivalId, boolean take, String person, Instant madeAt, Reader reader) {
         return store.write(handle -> {
             var rows = new BayRows(handle);
             var rival = rows.findVisitOfRival(rivalId)
                     .filter(visitId::equals)
                     .flatMap(known -> rows.findRival(rivalId))
-                    .orElseThrow(() -> new BookException(
-                            "No reading %s of this visit waits for an answer, expected one of two at one place"
-                                    .formatted(rivalId)));
+                    .orElseThrow(() -> new BookException(new BaySaid.NoRival(rivalId)));
             var kind = take ? RivalAnswer.Kind.TAKEN : RivalAnswer.Kind.KEPT;
             var before = rows.findAnswer(rivalId);
             if (before.isPresent()) {
@@ -128,7 +128,7 @@ public final class BayLedger {
                         rival.reading(),
                         id,
                         standing.map(Reading::id).orElse(rival.standingId()),
-                        "Two readings were taken; this one by %s, chosen by %s.".formatted(rival.person(), person));
+                        reader.say(new BaySaid.Chosen(rival.person(), person)));
                 new ReadingLedger(handle).add(history, visitId, List.of(correction));
                 rows.add(new ReadingAuthor(id, rival.person(), rival.madeAt()));
             }
@@ -143,15 +143,15 @@ public final class BayLedger {
         if (id.equals(before.id()) || before.kind() == kind || before.kind() == RivalAnswer.Kind.AGREED) {
             return;
         }
-        var read = rival.reading().asWritten();
         var stood = new ReadingLedger(handle)
                 .find(rival.standingId())
                 .map(Reading::asWritten)
-                .orElse("the other one");
-        boolean taken = before.kind() == RivalAnswer.Kind.TAKEN;
-        throw new BookException(
-                "%s has decided meanwhile that %s counts and not %s; to change that, type the right value anew"
-                        .formatted(before.person(), taken ? read : stood, taken ? stood : read));
+                .orElse(null);
+        throw new BookException(new BaySaid.DecidedOtherwise(
+                before.person(),
+                before.kind() == RivalAnswer.Kind.TAKEN,
+                rival.reading().asWritten(),
+                stood));
     }
 
     /**

@@ -1,5 +1,6 @@
 package cornerbook.app.book.bay;
 
+import cornerbook.core.say.Said;
 import java.time.Instant;
 import java.util.List;
 
@@ -15,9 +16,9 @@ public record Departure(String id, String person, Instant madeAt, List<Reason> r
     }
 
     /** What was left open, one sentence each, with who let the car go and why. */
-    public List<String> leftOpen() {
+    public List<Said> leftOpen() {
         return reasons.stream()
-                .map(reason -> "Left open by %s: %s %s".formatted(person, reason.sentence(), reason.reason()))
+                .<Said>map(reason -> new BaySaid.LeftOpen(person, reason.sentence(), reason.reason()))
                 .toList();
     }
 
@@ -25,7 +26,7 @@ public record Departure(String id, String person, Instant madeAt, List<Reason> r
      * Why the car leaves all the same.
      *
      * @param caution which caution, as the bay sheet names it
-     * @param sentence what was open, for people
+     * @param sentence what was open, as it was told to that person
      */
     public record Reason(String caution, String sentence, String reason) {}
 }

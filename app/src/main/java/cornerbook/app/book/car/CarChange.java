@@ -1,7 +1,5 @@
 package cornerbook.app.book.car;
 
-import cornerbook.words.Reader;
-
 import cornerbook.core.assess.IdentityRules;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Wheel;
@@ -32,13 +30,12 @@ public final class CarChange {
     public void apply(CarHistory changed, long seenRevision, LocalDate day) {
         var vehicle = changed.vehicle();
         long revision = findRevision(handle, vehicle.id())
-                .orElseThrow(() -> new BookException("No car %s is in the book".formatted(vehicle.id())));
+                .orElseThrow(() -> new BookException(new CarSaid.NoCar(vehicle.id())));
         if (revision != seenRevision) {
-            throw new BookException(
-                    "The car was changed by somebody else since this form was opened, nothing was stored; open it anew and change it again");
+            throw new BookException(new CarSaid.ChangedMeanwhile());
         }
         IdentityRules.check(changed).stream().findFirst().ifPresent(problem -> {
-            throw new BookException(Reader.DEFAULT.say(problem.message()));
+            throw new BookException(problem.message());
         });
         var customer = changed.customer();
         new TableRow("customer")

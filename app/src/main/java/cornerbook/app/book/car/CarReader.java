@@ -1,5 +1,8 @@
 package cornerbook.app.book.car;
 
+import java.time.format.DateTimeParseException;
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.tool.ToolRows;
 import cornerbook.app.book.work.StandingTicks;
@@ -75,11 +78,16 @@ public final class CarReader {
                     .findFirst()
                     .map(this::get);
         } catch (IllegalArgumentException | DateTimeException e) {
-            throw new BookException(
-                    "The car %s cannot be read from the book, as one of its values cannot stand: %s"
-                            .formatted(vehicleId, e.getMessage()),
-                    e);
+            throw new BookException(new CarSaid.Unreadable(vehicleId, why(e)), e);
         }
+    }
+
+    private static @Nullable Said why(RuntimeException e) {
+        return switch (e) {
+            case DateTimeParseException day -> new CarSaid.NoDay(day.getParsedString());
+            case IllegalArgumentException value -> Refused.said(value);
+            default -> null;
+        };
     }
 
     /** The visit of that id alone; empty when there is none. */
@@ -93,8 +101,8 @@ public final class CarReader {
                 "select * from vehicle_axle where vehicle_id = ?",
                 vehicleId,
                 row -> axles.put(Axle.valueOf(row.getString("axle")), axle(row)));
-        var front = required(axles.get(Axle.FRONT), vehicleId, "front axle");
-        var rear = required(axles.get(Axle.REAR), vehicleId, "rear axle");
+        var front = required(axles.get(Axle.FRONT), vehicleId, CarSaid.Part.FRONT_AXLE);
+        var rear = required(axles.get(Axle.REAR), vehicleId, CarSaid.Part.REAR_AXLE);
         var vehicles = new ArrayList<Vehicle>();
         query(
                 "select * from vehicle where id = ?",
@@ -105,15 +113,15 @@ public final class CarReader {
                 "select customer.* from customer join vehicle on vehicle.customer_id = customer.id where vehicle.id = ?",
                 vehicleId,
                 row -> customers.add(customer(row)));
-        var customer = required(customers.isEmpty() ? null : customers.getFirst(), vehicleId, "customer");
+        var customer = required(customers.isEmpty() ? null : customers.getFirst(), vehicleId, CarSaid.Part.CUSTOMER);
         return new CarHistory(vehicles.getFirst(), customer, sets(vehicleId), visits(Of.VEHICLE, vehicleId));
     }
 
-    private static <T> T required(@Nullable T part, String vehicleId, String name) {
-        if (part == null) {
-            throw new BookException("The car %s has no %s in the book, expected one".formatted(vehicleId, name));
+    private static <T> T required(@Nullable T found, String vehicleId, CarSaid.Part part) {
+        if (found == null) {
+            throw new BookException(new CarSaid.PartMissing(vehicleId, part));
         }
-        return part;
+        return found;
     }
 
     List<WheelSet> sets(String vehicleId) {

@@ -7,7 +7,6 @@ import cornerbook.app.book.store.TableRow;
 import cornerbook.app.book.tool.ToolRows;
 import cornerbook.app.book.tool.ToolTable;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 
@@ -44,8 +43,7 @@ public final class UsedTools {
             var tool = new ToolTable(handle)
                     .find(toolId)
                     .filter(found -> found.kind() == kind)
-                    .orElseThrow(() -> new BookException("The shop keeps no %s %s, expected one of its tools"
-                            .formatted(kind.title().toLowerCase(Locale.ROOT), toolId)));
+                    .orElseThrow(() -> new BookException(new CarSaid.NoTool(kind, toolId)));
             write(id, visitId, place, tool);
         }
         new CarWriter(handle).countChange(visitId);

@@ -1,11 +1,12 @@
 package cornerbook.app.book.car;
 
+import cornerbook.core.say.Said;
 import cornerbook.core.car.Wheel;
 import cornerbook.core.car.WheelSet;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.store.TableRow;
 import java.time.LocalDate;
-import java.util.LinkedHashMap;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -28,8 +29,7 @@ public final class WheelChanges {
     /** The wheels of a set that is in the book, under the tags that they have there. */
     void apply(WheelSet before, WheelSet after, LocalDate day) {
         if (!after.id().equals(before.id()) || !tags(after).equals(tags(before))) {
-            throw new BookException("Wheels of the set %s are %s, expected %s as the book has them"
-                    .formatted(before.id(), tags(after), tags(before)));
+            throw new BookException(new CarSaid.OtherWheels(before.id(), tags(after), tags(before)));
         }
         new TableRow("wheel_set")
                 .set("vehicle_id", vehicleId)
@@ -52,11 +52,11 @@ public final class WheelChanges {
     }
 
     private void keepChanged(
-            String tag, Map<String, @Nullable String> before, Map<String, @Nullable String> after, LocalDate day) {
-        after.forEach((what, now) -> {
-            var was = before.get(what);
+            String tag, Map<WheelValue, @Nullable String> before, Map<WheelValue, @Nullable String> after, LocalDate day) {
+        after.forEach((value, now) -> {
+            var was = before.get(value);
             if (!Objects.equals(was, now)) {
-                keep(new WheelChange(tag, what, was, now, day));
+                keep(new WheelChange(tag, value.written(), was, now, day));
             }
         });
     }
@@ -82,34 +82,34 @@ public final class WheelChanges {
                 LocalDate.parse(row.getString("changed_on"))));
     }
 
-    private static List<String> tags(WheelSet set) {
-        return set.wheels().stream().map(Wheel::tag).toList();
+    private static List<Said> tags(WheelSet set) {
+        return set.wheels().stream().map(Wheel::tag).map(Said::verbatim).toList();
     }
 
-    private static Map<String, @Nullable String> values(WheelSet set) {
-        Map<String, @Nullable String> values = new LinkedHashMap<>();
-        values.put("season", set.season().name().toLowerCase(Locale.ROOT).replace('_', ' '));
-        values.put("store place", set.storePlace());
+    private static Map<WheelValue, @Nullable String> values(WheelSet set) {
+        Map<WheelValue, @Nullable String> values = new EnumMap<>(WheelValue.class);
+        values.put(WheelValue.SEASON, set.season().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+        values.put(WheelValue.STORE_PLACE, set.storePlace());
         return values;
     }
 
-    private static Map<String, @Nullable String> values(Wheel wheel) {
+    private static Map<WheelValue, @Nullable String> values(Wheel wheel) {
         var tyre = wheel.tyre();
         var details = wheel.details();
         var mounting = details.mounting();
-        Map<String, @Nullable String> values = new LinkedHashMap<>();
-        values.put("model", tyre.model());
-        values.put("size", tyre.size());
-        values.put("load index", String.valueOf(tyre.loadIndex()));
-        values.put("speed symbol", tyre.speedSymbol());
-        values.put("TIN", tyre.tin());
-        values.put("directional", tyre.directional() ? "yes" : "no");
-        values.put("asymmetric", tyre.asymmetric() ? "yes" : "no");
-        values.put("depth when new", tyre.newDepthMm() + " mm");
-        values.put("sensor identity", wheel.sensorId());
-        values.put("mounting", mounting == null ? null : mounting.written());
-        values.put("sensor type", details.sensorType());
-        values.put("sensor's battery from", CarWriter.text(details.sensorBatteryOn()));
+        Map<WheelValue, @Nullable String> values = new EnumMap<>(WheelValue.class);
+        values.put(WheelValue.MODEL, tyre.model());
+        values.put(WheelValue.SIZE, tyre.size());
+        values.put(WheelValue.LOAD_INDEX, String.valueOf(tyre.loadIndex()));
+        values.put(WheelValue.SPEED_SYMBOL, tyre.speedSymbol());
+        values.put(WheelValue.TIN, tyre.tin());
+        values.put(WheelValue.DIRECTIONAL, YesOrNo.of(tyre.directional()).written());
+        values.put(WheelValue.ASYMMETRIC, YesOrNo.of(tyre.asymmetric()).written());
+        values.put(WheelValue.DEPTH_WHEN_NEW, tyre.newDepthMm() + " mm");
+        values.put(WheelValue.SENSOR_IDENTITY, wheel.sensorId());
+        values.put(WheelValue.MOUNTING, mounting == null ? null : mounting.written());
+        values.put(WheelValue.SENSOR_TYPE, details.sensorType());
+        values.put(WheelValue.SENSOR_BATTERY_FROM, CarWriter.text(details.sensorBatteryOn()));
         return values;
     }
 }

@@ -1,5 +1,6 @@
 package cornerbook.app.book.photo;
 
+import cornerbook.core.say.Said;
 import cornerbook.app.book.car.DetailRows;
 import cornerbook.app.book.store.Arrival;
 import cornerbook.app.book.store.BookException;
@@ -57,7 +58,7 @@ public final class PhotoLedger {
                     photoId,
                     visitId);
             if (changed == 0) {
-                throw new BookException("The visit has no photo %s, expected one of its own".formatted(photoId));
+                throw new BookException(new PhotoSaid.NoPhoto(photoId));
             }
             return Arrival.STORED;
         });
@@ -100,7 +101,7 @@ public final class PhotoLedger {
     }
 
     /** Photos whose content is not there or not what was stored, one sentence each. */
-    public static List<String> problems(Handle handle) {
+    public static List<Said> problems(Handle handle) {
         return handle
                 .select("select id, sha256, jpeg from photo order by id")
                 .map((row, context) ->
@@ -110,13 +111,13 @@ public final class PhotoLedger {
                 .toList();
     }
 
-    private static Optional<String> problem(String id, String digest, Jpeg jpeg) {
+    private static Optional<Said> problem(String id, String digest, Jpeg jpeg) {
         if (jpeg.sha256().equals(digest)) {
             return Optional.empty();
         }
         return Optional.of(
                 jpeg.content().length == 0
-                        ? "The photo %s is missing, only its digest is there".formatted(id)
-                        : "The photo %s is damaged, its digest is another".formatted(id));
+                        ? new PhotoSaid.ContentMissing(id)
+                        : new PhotoSaid.ContentDamaged(id));
     }
 }

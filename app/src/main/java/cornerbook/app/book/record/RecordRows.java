@@ -61,27 +61,27 @@ public final class RecordRows {
         var visitChanges = new VisitChanges(handle, record.history().vehicle().id());
         record.visitChanges().forEach(visitChanges::keep);
         record.notes().forEach((visitId, notes) -> {
-            notes.ticks().forEach(tick -> requireNew(rows.add(visitId, tick), "tick", tick.id()));
+            notes.ticks().forEach(tick -> requireNew(rows.add(visitId, tick), RecordSaid.Note.TICK, tick.id()));
             notes.rivals()
                     .forEach(rival -> requireNew(
                             new ReadingLedger(handle).find(rival.reading().id()).isEmpty() && rows.add(visitId, rival),
-                            "reading",
+                            RecordSaid.Note.READING,
                             rival.reading().id()));
             notes.authors().forEach(rows::add);
             notes.answers().forEach(rows::add);
             notes.departures()
-                    .forEach(departure -> requireNew(rows.add(visitId, departure), "departure", departure.id()));
+                    .forEach(departure -> requireNew(rows.add(visitId, departure), RecordSaid.Note.DEPARTURE, departure.id()));
             notes.photos()
                     .forEach(kept -> requireNew(
                             PhotoLedger.add(handle, visitId, kept),
-                            "photo",
+                            RecordSaid.Note.PHOTO,
                             kept.photo().id()));
         });
     }
 
-    private static void requireNew(boolean added, String what, String id) {
+    private static void requireNew(boolean added, RecordSaid.Note note, String id) {
         if (!added) {
-            throw new BookException("The %s %s is in the book already, expected an id of its own".formatted(what, id));
+            throw new BookException(new RecordSaid.ThereAlready(note, id));
         }
     }
 }

@@ -1,5 +1,6 @@
 package cornerbook.app.book.record;
 
+import cornerbook.core.say.Said;
 import cornerbook.app.book.bay.Departure;
 import cornerbook.app.book.bay.ReadingAuthor;
 import cornerbook.app.book.bay.RivalAnswer;
@@ -45,7 +46,7 @@ public record VisitNotes(
     }
 
     /** What the car left with open, one sentence each. */
-    public List<String> leftOpen() {
+    public List<Said> leftOpen() {
         return lastDeparture().map(Departure::leftOpen).orElse(List.of());
     }
 

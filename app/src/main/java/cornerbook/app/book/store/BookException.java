@@ -1,9 +1,11 @@
 package cornerbook.app.book.store;
 
+import cornerbook.core.say.Said;
+import cornerbook.core.say.Saying;
 import org.jspecify.annotations.Nullable;
 
-/** The book refuses or fails. The message is one sentence for people; nothing was changed. */
-public final class BookException extends RuntimeException {
+/** The book refuses or fails, with the one sentence that a person is told; nothing was changed. */
+public final class BookException extends RuntimeException implements Saying {
     private static final long serialVersionUID = 1;
 
     private enum Kind {
@@ -12,33 +14,44 @@ public final class BookException extends RuntimeException {
         OF_BACKUP
     }
 
+    private final transient Said said;
     private final Kind kind;
 
     /** The book refuses what it was given. */
-    public BookException(String message) {
-        this(message, null, Kind.REFUSAL);
+    public BookException(Said said) {
+        this(said, null, Kind.REFUSAL);
+    }
+
+    public BookException(String sentence) {
+        this(Said.verbatim(sentence));
     }
 
     /** The book could not be used. */
-    public BookException(String message, Throwable cause) {
-        this(message, cause, Kind.FAILURE);
+    public BookException(Said said, Throwable cause) {
+        this(said, cause, Kind.FAILURE);
     }
 
-    private BookException(String message, @Nullable Throwable cause, Kind kind) {
-        super(message, cause);
+    private BookException(Said said, @Nullable Throwable cause, Kind kind) {
+        super(said.toString(), cause);
+        this.said = said;
         this.kind = kind;
     }
 
-    static BookException failure(String message) {
-        return new BookException(message, null, Kind.FAILURE);
+    static BookException failure(Said said) {
+        return new BookException(said, null, Kind.FAILURE);
     }
 
-    static BookException refusal(String message, Throwable cause) {
-        return new BookException(message, cause, Kind.REFUSAL);
+    static BookException refusal(Said said, Throwable cause) {
+        return new BookException(said, cause, Kind.REFUSAL);
     }
 
-    public static BookException ofBackup(String message, @Nullable Throwable cause) {
-        return new BookException(message, cause, Kind.OF_BACKUP);
+    public static BookException ofBackup(Said said, @Nullable Throwable cause) {
+        return new BookException(said, cause, Kind.OF_BACKUP);
+    }
+
+    @Override
+    public Said said() {
+        return said;
     }
 
     /** Whether the book could not be used, rather than refused what it was given: the same may be tried again. */

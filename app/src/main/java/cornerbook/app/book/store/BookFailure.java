@@ -1,5 +1,6 @@
 package cornerbook.app.book.store;
 
+import cornerbook.core.say.Said;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.EnumSet;
@@ -12,10 +13,6 @@ import org.sqlite.SQLiteException;
 
 /** Turns what SQLite reports about a book into one sentence that says where, what, and what to do. */
 final class BookFailure {
-    /** What a constraint or a trigger of the database has refused. */
-    static final String REFUSED =
-            "The book refuses this, for it is there already or breaks a rule of the book; nothing of it was saved";
-
     private final Path book;
 
     /** Of the book that people know by this path. */
@@ -24,12 +21,11 @@ final class BookFailure {
     }
 
     static BookException ofFolder(@Nullable Path folder, Throwable cause) {
-        return new BookException(
-                "The folder %s cannot be made or used, expected one that can be written".formatted(folder), cause);
+        return new BookException(new StoreSaid.FolderUnusable(String.valueOf(folder)), cause);
     }
 
     BookException noBook() {
-        return new BookException("The file %s is empty or no book, expected one that Cornerbook wrote".formatted(book));
+        return new BookException(new StoreSaid.NoBook(book.toString()));
     }
 
     /** Of a value in the file that can be nowhere. */
@@ -38,57 +34,40 @@ final class BookFailure {
     }
 
     BookException replaced() {
-        return BookException.failure(
-                "The book %s was removed or replaced while Cornerbook had it open, and nothing of this was saved; stop Cornerbook, put the book or a backup there, and start it again"
-                        .formatted(book));
+        return BookException.failure(new StoreSaid.TakenAway(book.toString()));
     }
 
     BookException leftAside(Path log) {
         return BookException.failure(
-                "The book %s was replaced while Cornerbook had it open; the last entries of the one before may be in %s, which belongs beside that one under the name %s-wal"
-                        .formatted(book, log, BookFile.NAME));
+                new StoreSaid.LeftAside(book.toString(), log.toString(), BookFile.NAME + "-wal"));
     }
 
     BookException closed() {
-        return BookException.failure(
-                "The book %s is closed, as Cornerbook stops; nothing of this was saved".formatted(book));
+        return BookException.failure(new StoreSaid.Closed(book.toString()));
     }
 
     static BookException newer(Object book, String version) {
-        return new BookException(
-                "The book %s has the form %s of a newer Cornerbook, which this one does not know; use the newer one"
-                        .formatted(book, version));
-    }
-
-    /** The database's own words name tables and statements, which help nobody but who has the log. */
-    static String unknown(Object book, String code) {
-        return "The book %s cannot be used, for a reason that has no words here (%s); nothing of this was saved"
-                .formatted(book, code);
+        return new BookException(new StoreSaid.Newer(book.toString(), version));
     }
 
     BookException explain(Throwable failure) {
         var code = findSqlite(failure).map(BookFailure::primaryCode).orElse(SQLiteErrorCode.UNKNOWN_ERROR);
         return code == SQLiteErrorCode.SQLITE_CONSTRAINT
-                ? BookException.refusal(REFUSED, failure)
+                ? BookException.refusal(new StoreSaid.BreaksRule(), failure)
                 : new BookException(sentence(code), failure);
     }
 
-    private String sentence(SQLiteErrorCode code) {
+    /** The database's own words name tables and statements, which help nobody but who has the log. */
+    private Said sentence(SQLiteErrorCode code) {
+        var name = book.toString();
         return switch (code) {
-            case SQLITE_BUSY, SQLITE_LOCKED ->
-                "The book %s is locked by another program; close that one or try again".formatted(book);
-            case SQLITE_NOTADB, SQLITE_CORRUPT ->
-                "The file %s is damaged or no book; restore a backup into another folder".formatted(book);
-            case SQLITE_READONLY, SQLITE_PERM ->
-                "The book %s can only be read here; make the file and its folder writable".formatted(book);
-            case SQLITE_FULL ->
-                "The disk of the book %s is full; nothing of this was saved, make room and try again".formatted(book);
-            case SQLITE_CANTOPEN ->
-                "The book %s cannot be opened, expected a file in a folder that can be written".formatted(book);
-            case SQLITE_IOERR ->
-                "The disk of the book %s fails, or the file is cut short; restore a backup into another folder"
-                        .formatted(book);
-            default -> unknown(book, code.name());
+            case SQLITE_BUSY, SQLITE_LOCKED -> new StoreSaid.Locked(name);
+            case SQLITE_NOTADB, SQLITE_CORRUPT -> new StoreSaid.Damaged(name);
+            case SQLITE_READONLY, SQLITE_PERM -> new StoreSaid.ReadOnly(name);
+            case SQLITE_FULL -> new StoreSaid.DiskFull(name);
+            case SQLITE_CANTOPEN -> new StoreSaid.CannotOpen(name);
+            case SQLITE_IOERR -> new StoreSaid.DiskFails(name);
+            default -> new StoreSaid.Unknown(name, Said.verbatim(code.name()));
         };
     }
 

@@ -1,6 +1,7 @@
 package cornerbook.app.book.store;
 
 import cornerbook.app.file.OwnerOnly;
+import cornerbook.core.say.Said;
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
@@ -271,27 +272,24 @@ public final class BookFile implements BookStore {
         } catch (SQLException e) {
             throw BookFailure.isOfTheBook(e)
                     ? failure.explain(e)
-                    : BookException.ofBackup(
-                            "The backup cannot be written to %s, expected a folder that can be written and has room"
-                                    .formatted(target),
-                            e);
+                    : BookException.ofBackup(new StoreSaid.NoRoomForBackup(target.toString()), e);
         }
     }
 
     @Override
-    public List<String> damage(Handle handle) {
+    public List<Said> damage(Handle handle) {
         if (!handle.select("pragma integrity_check").mapTo(String.class).list().equals(List.of("ok"))) {
             // What SQLite tells of its pages helps nobody.
-            return List.of("The file of the book is damaged; restore a backup into another folder");
+            return List.of(new StoreSaid.FileDamaged());
         }
         return List.of();
     }
 
     @Override
-    public List<String> loosePointers(Handle handle) {
+    public List<Said> loosePointers(Handle handle) {
         return handle.select("pragma foreign_key_check")
-                .map((row, context) -> "A row of %s points to a row of %s that is not there"
-                        .formatted(row.getString("table"), row.getString("parent")))
+                .<Said>map((row, context) ->
+                        new StoreSaid.LoosePointer(row.getString("table"), row.getString("parent")))
                 .list();
     }
 }

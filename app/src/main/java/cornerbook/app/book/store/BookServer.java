@@ -1,5 +1,6 @@
 package cornerbook.app.book.store;
 
+import cornerbook.core.say.Said;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.List;
@@ -26,17 +27,12 @@ public final class BookServer implements BookStore {
         this.name = ServerAddress.shown(url);
         this.source = new PGSimpleDataSource();
         if (ServerAddress.namesUserBeforeHost(url)) {
-            throw new BookException(
-                    "The address %s has a user before its host, expected %s//HOST/DATABASE?user=NAME and the password by PGPASSWORD or in the file .pgpass"
-                            .formatted(name, ServerAddress.SCHEME));
+            throw new BookException(new StoreSaid.UserBeforeHost(name, ServerAddress.SCHEME));
         }
         try {
             source.setUrl(url);
         } catch (IllegalArgumentException e) {
-            throw new BookException(
-                    "The address %s is not understood, expected %s//HOST/DATABASE"
-                            .formatted(name, ServerAddress.SCHEME),
-                    e);
+            throw new BookException(new StoreSaid.NoAddress(name, ServerAddress.SCHEME), e);
         }
         var password = System.getenv("PGPASSWORD");
         if (password != null && !ServerAddress.hasPassword(url)) {
@@ -88,20 +84,18 @@ public final class BookServer implements BookStore {
 
     @Override
     public void copyTo(Path copy, Path target) {
-        throw new BookException(
-                "The book %s is on a server and is backed up with the server's own pg_dump, expected a book in a folder"
-                        .formatted(name));
+        throw new BookException(new StoreSaid.BackedUpByServer(name));
     }
 
     /** The server looks after its files itself. */
     @Override
-    public List<String> damage(Handle handle) {
+    public List<Said> damage(Handle handle) {
         return List.of();
     }
 
     /** The server allows none. */
     @Override
-    public List<String> loosePointers(Handle handle) {
+    public List<Said> loosePointers(Handle handle) {
         return List.of();
     }
 
@@ -113,40 +107,33 @@ public final class BookServer implements BookStore {
                 .findFirst()
                 .orElse("unknown");
         if (state.startsWith("22")) {
-            return BookException.refusal(
-                    "The book refuses this, as a value of it cannot stand there; nothing of it was saved", failure);
+            return BookException.refusal(new StoreSaid.ValueCannotStand(), failure);
         }
         return state.startsWith("23") || state.equals(RAISED_BY_TRIGGER)
-                ? BookException.refusal(BookFailure.REFUSED, failure)
+                ? BookException.refusal(new StoreSaid.BreaksRule(), failure)
                 : new BookException(sentence(state), failure);
     }
 
     /** By the SQLSTATE, or its class: PostgreSQL's manual, appendix A. */
-    private String sentence(String state) {
+    private Said sentence(String state) {
         return switch (state) {
-            case "28P01", "08004" ->
-                "The book %s refuses the password or has none for this user, expected one by PGPASSWORD or in the file .pgpass"
-                        .formatted(name);
-            case "3D000" ->
-                "The server of the book %s has no such database, expected one that is there, empty or a book"
-                        .formatted(name);
-            case "42501" ->
-                "The user may not do this with the book %s, expected the owner of its database".formatted(name);
-            case "53300" -> "The server of the book %s takes no more connections; try again".formatted(name);
-            case "57P01", "57P02", "57P03" ->
-                "The server of the book %s stops or starts just now; try again".formatted(name);
+            case "28P01", "08004" -> new StoreSaid.PasswordRefused(name);
+            case "3D000" -> new StoreSaid.NoDatabase(name);
+            case "42501" -> new StoreSaid.NotTheOwner(name);
+            case "53300" -> new StoreSaid.TooManyConnections(name);
+            case "57P01", "57P02", "57P03" -> new StoreSaid.StopsOrStarts(name);
             default -> sentenceByClass(state);
         };
     }
 
-    private String sentenceByClass(String state) {
+    private Said sentenceByClass(String state) {
         return switch (state.substring(0, Math.min(2, state.length()))) {
-            case "08" -> "The book %s cannot be reached, expected a running server there".formatted(name);
-            case "28" -> "The book %s refuses access, expected a user that it knows".formatted(name);
-            case "25" -> "The book %s can only be read here".formatted(name);
-            case "40", "55" -> "The book %s is busy with other work; try again".formatted(name);
-            case "53" -> "The server of the book %s has no room left; nothing of this was saved".formatted(name);
-            default -> BookFailure.unknown(name, "PostgreSQL's code " + state);
+            case "08" -> new StoreSaid.NotReached(name);
+            case "28" -> new StoreSaid.AccessRefused(name);
+            case "25" -> new StoreSaid.OnlyRead(name);
+            case "40", "55" -> new StoreSaid.Busy(name);
+            case "53" -> new StoreSaid.NoRoom(name);
+            default -> new StoreSaid.Unknown(name, new StoreSaid.PostgresqlCode(state));
         };
     }
 }

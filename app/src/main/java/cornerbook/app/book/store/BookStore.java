@@ -1,5 +1,6 @@
 package cornerbook.app.book.store;
 
+import cornerbook.core.say.Said;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Function;
@@ -17,10 +18,10 @@ public interface BookStore extends AutoCloseable {
     void copyTo(Path copy, Path target);
 
     /** What is wrong with the store's own files, one sentence each. */
-    List<String> damage(Handle handle);
+    List<Said> damage(Handle handle);
 
     /** Rows that point to others that are not there, one sentence each. */
-    List<String> loosePointers(Handle handle);
+    List<Said> loosePointers(Handle handle);
 
     /** Connections are opened and closed with each piece of work; a store that keeps one more closes it here. */
     @Override

@@ -53,9 +53,7 @@ public final class NewBook {
         for (var suffix : BookFile.BESIDE) {
             var left = folder.resolve(BookFile.NAME + suffix);
             if (Files.exists(left)) {
-                throw new BookException(
-                        "The folder %s has no book but %s, which may hold the last entries of one that is gone; put that book back beside it, or keep this file elsewhere"
-                                .formatted(folder, left.getFileName()));
+                throw new BookException(new StoreSaid.Leftovers(folder.toString(), String.valueOf(left.getFileName())));
             }
         }
     }

@@ -40,9 +40,7 @@ public final class ServingLock implements AutoCloseable {
         } catch (IOException e) {
             throw BookFailure.ofFolder(folder, e);
         }
-        throw new BookException(
-                "The book in %s is served by another Cornerbook, expected one at a time; use its pages or stop it"
-                        .formatted(folder));
+        throw new BookException(new StoreSaid.ServedAlready(folder.toString()));
     }
 
     private static boolean isTaken(FileChannel channel) throws IOException {

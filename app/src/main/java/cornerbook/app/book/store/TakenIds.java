@@ -4,6 +4,7 @@ import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.Visit;
 import cornerbook.core.car.Wheel;
+import cornerbook.core.say.Said;
 import java.util.List;
 import java.util.function.Function;
 import org.jdbi.v3.core.Handle;
@@ -22,7 +23,7 @@ public final class TakenIds {
         refuse(
                 "select id, id as owner from vehicle where id in (<ids>)",
                 List.of(vehicleId),
-                taken -> "The car %s is in the book already, expected a new one".formatted(taken.id));
+                taken -> new StoreSaid.CarTaken(taken.id));
         refuseWheels(
                 vehicleId,
                 history.sets().stream()
@@ -37,8 +38,7 @@ public final class TakenIds {
         refuse(
                 "select tag as id, vehicle_id as owner from wheel where tag in (<ids>)",
                 tags,
-                taken -> "The wheel %s of car %s is in the book as one of car %s, expected a tag of its own"
-                        .formatted(taken.id, vehicleId, taken.owner));
+                taken -> new StoreSaid.WheelTaken(taken.id, vehicleId, taken.owner));
     }
 
     /** The ids of a visit that is new to the book. */
@@ -46,18 +46,16 @@ public final class TakenIds {
         refuse(
                 "select id, vehicle_id as owner from visit where id in (<ids>)",
                 List.of(visit.id()),
-                taken -> "The visit %s of car %s is in the book as one of car %s, expected an id of its own"
-                        .formatted(taken.id, vehicleId, taken.owner));
+                taken -> new StoreSaid.VisitTaken(taken.id, vehicleId, taken.owner));
         refuse(
                 "select id, visit_id as owner from reading where id in (<ids>)",
                 visit.readings().stream().map(Reading::id).toList(),
-                taken -> "The reading %s of visit %s is in the book at visit %s, expected an id of its own"
-                        .formatted(taken.id, visit.id(), taken.owner));
+                taken -> new StoreSaid.ReadingTaken(taken.id, visit.id(), taken.owner));
     }
 
     private record Taken(String id, String owner) {}
 
-    private void refuse(String query, List<String> ids, Function<Taken, String> sentence) {
+    private void refuse(String query, List<String> ids, Function<Taken, Said> sentence) {
         if (ids.isEmpty()) {
             return;
         }

@@ -38,12 +38,9 @@ public final class ReadingLedger {
                 });
                 fresh.add(reading);
             } else if (!visit.readings().contains(known.get())) {
-                throw new BookException("The reading %s is in the book at another visit, expected an id of its own"
-                        .formatted(reading.id()));
+                throw new BookException(new VisitSaid.ReadingElsewhere(reading.id()));
             } else if (!known.get().equals(reading)) {
-                throw new BookException(
-                        "The reading %s is in the book with another value; a correction is a new reading"
-                                .formatted(reading.id()));
+                throw new BookException(new VisitSaid.ReadingOtherwise(reading.id()));
             }
         }
         var all = new ArrayList<>(visit.readings());

@@ -1,5 +1,6 @@
 package cornerbook.app.book.visit;
 
+import cornerbook.core.say.Amount;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Visit;
 import cornerbook.core.torque.judge.Retorque;
@@ -10,6 +11,8 @@ import org.jdbi.v3.core.Handle;
 
 /** Keeps the re-torques: open until recorded, or until the wheels are touched again and a new one supersedes them. */
 public final class RetorqueLedger {
+    private static final double MOST_TORQUE_NM = 1000;
+
     private final Handle handle;
 
     public RetorqueLedger(Handle handle) {
@@ -90,11 +93,12 @@ public final class RetorqueLedger {
     public void record(String visitId, LocalDate date, double odometerKm, double torqueNm) {
         var visit = new VisitLedger(handle).getHistory(visitId).getVisit(visitId);
         if (date.isBefore(visit.date()) || odometerKm < visit.odometerKm()) {
-            throw new BookException("The re-torque is dated %s at %.0f km, expected %s and %.0f km or later"
-                    .formatted(date, odometerKm, visit.date(), visit.odometerKm()));
+            throw new BookException(new VisitSaid.RetorqueTooEarly(
+                    date, Amount.of(odometerKm, "km"), visit.date(), Amount.of(visit.odometerKm(), "km")));
         }
-        if (!(torqueNm > 0 && torqueNm <= 1000)) {
-            throw new BookException("The re-torque is %s N·m, expected above 0 and up to 1000 N·m".formatted(torqueNm));
+        if (!(torqueNm > 0 && torqueNm <= MOST_TORQUE_NM)) {
+            throw new BookException(new VisitSaid.RetorqueOutOfRange(
+                    Amount.exact(torqueNm, "N·m"), Amount.of(0, "N·m"), Amount.of(MOST_TORQUE_NM, "N·m")));
         }
         int changed = handle.execute(
                 "update retorque set recorded_date = ?, recorded_odometer_km = ?, recorded_torque_nm = ? where visit_id = ? and recorded_date is null and superseded_by is null",
@@ -103,9 +107,7 @@ public final class RetorqueLedger {
                 torqueNm,
                 visitId);
         if (changed == 0) {
-            throw new BookException(
-                    "No re-torque of visit %s is open, expected one that is neither recorded nor superseded by a later visit"
-                            .formatted(visitId));
+            throw new BookException(new VisitSaid.NoOpenRetorque(visitId));
         }
     }
 }

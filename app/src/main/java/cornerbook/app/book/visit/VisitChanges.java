@@ -31,7 +31,7 @@ public final class VisitChanges {
      */
     void apply(CarHistory history, Visit before, Visit after, String reason, LocalDate day) {
         if (reason.isBlank()) {
-            throw new BookException("The reason is missing, expected why the visit is put right");
+            throw new BookException(new VisitSaid.NoReason());
         }
         var visits = VisitLedger.replaced(history, after).visits().stream()
                 .sorted(Comparator.comparing(Visit::date).thenComparingDouble(Visit::odometerKm))
@@ -43,16 +43,16 @@ public final class VisitChanges {
                 .set("visit_date", after.date())
                 .set("odometer_km", after.odometerKm())
                 .update(handle, List.of("id"));
-        keepChanged(after.id(), "date", before.date().toString(), after.date().toString(), reason, day);
-        keepChanged(after.id(), "odometer", written(before), written(after), reason, day);
+        keepChanged(after.id(), VisitValue.DATE, before.date().toString(), after.date().toString(), reason, day);
+        keepChanged(after.id(), VisitValue.ODOMETER, written(before), written(after), reason, day);
         new CarWriter(handle).countChange(after.id());
         new FittingLedger(handle).rewrite(changed);
         new RetorqueLedger(handle).rewrite(changed);
     }
 
-    private void keepChanged(String visitId, String what, String was, String now, String reason, LocalDate day) {
+    private void keepChanged(String visitId, VisitValue value, String was, String now, String reason, LocalDate day) {
         if (!was.equals(now)) {
-            keep(new VisitChange(visitId, what, was, now, reason, day));
+            keep(new VisitChange(visitId, value.written(), was, now, reason, day));
         }
     }
 

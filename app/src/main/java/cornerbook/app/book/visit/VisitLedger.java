@@ -1,9 +1,7 @@
 package cornerbook.app.book.visit;
 
+import cornerbook.app.book.car.CarSaid;
 import cornerbook.core.say.Said;
-
-import cornerbook.words.Reader;
-
 import cornerbook.core.assess.IdentityRules;
 import cornerbook.core.assess.VisitRules;
 import cornerbook.core.car.CarHistory;
@@ -43,7 +41,7 @@ public final class VisitLedger {
 
     public CarHistory getHistory(String visitId) {
         return findHistory(visitId)
-                .orElseThrow(() -> new BookException("No visit %s is in the book".formatted(visitId)));
+                .orElseThrow(() -> new BookException(new VisitSaid.NoVisit(visitId)));
     }
 
     /** A new car with its visits; gives its customer when the book knew other details of it. */
@@ -61,7 +59,7 @@ public final class VisitLedger {
     public Visit add(String vehicleId, Visit visit) {
         var history = new CarReader(handle)
                 .find(vehicleId)
-                .orElseThrow(() -> new BookException("No car %s is in the book".formatted(vehicleId)));
+                .orElseThrow(() -> new BookException(new CarSaid.NoCar(vehicleId)));
         var visits = new ArrayList<>(history.visits());
         visits.add(visit);
         var longer = with(history, visits);
@@ -109,8 +107,7 @@ public final class VisitLedger {
             return before;
         }
         if (!before.equals(before.withOdometer(seen.date(), seen.odometerKm()))) {
-            throw new BookException(
-                    "The visit was put right by somebody else since this form was opened, nothing was stored; open it anew");
+            throw new BookException(new VisitSaid.PutRightMeanwhile());
         }
         new VisitChanges(handle, history.vehicle().id()).apply(history, before, after, reason, day);
         return after;
@@ -136,11 +133,7 @@ public final class VisitLedger {
         problems.stream().findFirst().ifPresent(problem -> refuse(problem.message()));
     }
 
-    private static void refuse(Said said) {
-        refuse(Reader.DEFAULT.say(said));
-    }
-
-    private static void refuse(String sentence) {
+    private static void refuse(Said sentence) {
         throw new BookException(sentence);
     }
 }

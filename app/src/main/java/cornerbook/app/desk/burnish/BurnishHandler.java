@@ -1,5 +1,6 @@
 package cornerbook.app.desk.burnish;
 
+import cornerbook.core.say.Saying;
 import cornerbook.app.request.Told;
 
 import cornerbook.app.desk.burnish.BurnishPage.Field;
@@ -74,7 +75,7 @@ public final class BurnishHandler {
             }
         } catch (IllegalArgumentException e) {
             drives = List.of();
-            problem = Typed.sentence(String.valueOf(e.getMessage()));
+            problem = Typed.sentence(Told.say(Saying.of(e)));
         }
         return new Pages.View(
                 asked.isSound() && problem.isEmpty() ? 200 : 422,
@@ -115,7 +116,7 @@ public final class BurnishHandler {
                 try {
                     value = Typed.valueOf(typed, unit, system);
                 } catch (IllegalArgumentException e) {
-                    error = String.valueOf(e.getMessage());
+                    error = Told.say(Saying.of(e));
                 }
             }
             fields.add(new Field(key, label, system.unitOf(unit), typed, error));

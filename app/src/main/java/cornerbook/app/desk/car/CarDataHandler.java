@@ -86,7 +86,7 @@ public final class CarDataHandler {
         var typed = Form.read(request).fields();
         var revision = typed.getOrDefault("revision", "");
         if (!revision.matches("\\d{1,18}")) {
-            throw new PageException(400, Told.say(new DeskSaid.FormNotUnderstood()));
+            throw new PageException(400, new DeskSaid.FormNotUnderstood());
         }
         var errors = store(
                 CarForm.read(

@@ -11,14 +11,12 @@ import cornerbook.core.corner.SetOf;
 import cornerbook.core.say.Listed;
 import cornerbook.core.say.Said;
 import cornerbook.words.Labels;
-import cornerbook.words.Language;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The data of a car as a form, as typed.
@@ -41,10 +39,6 @@ public record CarDataPage(
         int newSets,
         Map<String, String> typed,
         Map<String, String> errors) {
-    /** Fields whose name alone does not say how they are written. */
-    private static final Set<String> WITH_EXAMPLE =
-            Set.of("jurisdiction", "tyreSize", "size", "thread", "mounting", "sensorType", "tag");
-
     /** Objects that every car has; the others may be left empty, and are folded. */
     private static final Set<String> ALWAYS = Set.of(
             "/customer",
@@ -153,53 +147,25 @@ public record CarDataPage(
         return CarDataUnits.of(typed).system().word();
     }
 
-    /** What a field is, one sentence. */
-    public String hint(CarField field) {
-        return labels().of("hint-" + key(field));
-    }
-
-    /** The same where its name alone does not say how it is written. */
+    /** What a field is, where its name alone does not say how it is written. */
     public String example(CarField field) {
-        return WITH_EXAMPLE.contains(field.name()) ? hint(field) : "";
-    }
-
-    /** A word to choose, for people. */
-    public String choice(CarField field, String choice) {
-        if (field.name().equals("language")) {
-            return Language.find(choice).map(Language::title).orElse(choice);
-        }
-        if (field.kind() == CarField.Kind.FLAG) {
-            return Told.labels("app/desk").of(choice);
-        }
-        // What is written in capitals is a name.
-        return choice.equals(choice.toUpperCase(Locale.ROOT))
-                ? choice
-                : labels().of("choice-" + key(field) + "-" + choice.replace(' ', '-'));
+        return field.item().isToldHowToWrite() ? Told.say(field.hint()) : "";
     }
 
     /** What was put right of a wheel, and from what to what. */
     public String change(WheelChange change) {
+        var unknown = Said.verbatim(Told.labels("app/desk").of("not-known"));
         return Told.labels("app/desk")
                 .of(
                         "changed",
                         "day",
                         change.on(),
                         "what",
-                        labels().of("what", "slug", slug(change.what()), "what", change.what()),
+                        change.label(),
                         "before",
-                        value(change.before()),
+                        change.findBefore().orElse(unknown),
                         "after",
-                        value(change.after()));
-    }
-
-    private static String value(@Nullable String value) {
-        return value == null
-                ? Told.labels("app/desk").of("not-known")
-                : labels().of("value", "slug", slug(value), "value", value);
-    }
-
-    private static String slug(String words) {
-        return words.toLowerCase(Locale.ROOT).replaceAll("[^a-z]", "_");
+                        change.findAfter().orElse(unknown));
     }
 
     public String error(String pointer) {
@@ -208,7 +174,7 @@ public record CarDataPage(
 
     /** "Axle load", with a star where nothing can be left out. */
     public String label(CarField field) {
-        var label = labels().of("field-" + key(field));
+        var label = Told.say(field.label());
         return field.required() && ALWAYS.contains(field.group()) ? labels().of("required", "label", label) : label;
     }
 
@@ -226,19 +192,6 @@ public record CarDataPage(
             }
         }
         return Told.begin(Listed.commas(parts));
-    }
-
-    /** Of a field in the catalogue: its object and its name, alike for both axles, all corners and all wheels. */
-    static String key(CarField field) {
-        var group = field.group().substring(field.group().lastIndexOf('/') + 1);
-        var object =
-                switch (group) {
-                    case "frontAxle", "rearAxle" -> "axle";
-                    case "LF", "RF", "LR", "RR" -> "lift-point";
-                    default ->
-                        !group.matches("\\d+") ? dashed(group) : field.group().contains("/wheels/") ? "wheel" : "set";
-                };
-        return object + "-" + dashed(field.name());
     }
 
     private static String dashed(String name) {

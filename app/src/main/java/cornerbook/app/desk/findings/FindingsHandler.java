@@ -63,9 +63,9 @@ public final class FindingsHandler {
             if (e.isFailure()) {
                 throw e;
             }
-            throw new PageException(404, Told.say(new FindingsSaid.NoSuchPhoto()));
+            throw new PageException(404, new FindingsSaid.NoSuchPhoto());
         } catch (IllegalArgumentException e) {
-            throw new PageException(422, Told.say(new FindingsSaid.UnknownPart()));
+            throw new PageException(422, new FindingsSaid.UnknownPart());
         }
         Pages.redirect(response, Links.findings(visitId) + "#photos");
     }

@@ -1,5 +1,7 @@
 package cornerbook.app.desk.shop;
 
+import cornerbook.core.say.Saying;
+import cornerbook.app.request.Told;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.EntryUnits;
 import cornerbook.app.desk.Form;

@@ -5,7 +5,6 @@ import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.request.PageException;
-import cornerbook.app.request.Told;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 
@@ -26,7 +25,7 @@ public final class ShopHandler {
     public void save(ServerRequest request, ServerResponse response) {
         var asked = Form.read(request).get("second-check");
         if (!asked.equals("yes") && !asked.equals("no")) {
-            throw new PageException(400, Told.say(new ShopSaid.SecondCheckNotUnderstood()));
+            throw new PageException(400, new ShopSaid.SecondCheckNotUnderstood());
         }
         rules.askSecondCheck(asked.equals("yes"));
         Pages.redirect(response, "/shop");

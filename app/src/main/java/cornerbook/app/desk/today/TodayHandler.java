@@ -7,7 +7,6 @@ import cornerbook.app.desk.DeskSaid;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.today.TodayPage.Car;
 import cornerbook.app.request.PageException;
-import cornerbook.app.request.Told;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.time.LocalDate;
@@ -68,7 +67,7 @@ public final class TodayHandler {
         try {
             return LocalDate.parse(text);
         } catch (DateTimeParseException e) {
-            throw new PageException(400, Told.say(new DeskSaid.NoDayInAddress(today.toString())));
+            throw new PageException(400, new DeskSaid.NoDayInAddress(today.toString()));
         }
     }
 }

@@ -1,5 +1,7 @@
 package cornerbook.app.desk.tools;
 
+import cornerbook.core.say.Saying;
+import cornerbook.app.request.Told;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Pages;

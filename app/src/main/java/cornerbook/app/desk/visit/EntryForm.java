@@ -1,5 +1,6 @@
 package cornerbook.app.desk.visit;
 
+import cornerbook.core.say.Saying;
 import cornerbook.app.request.Told;
 
 import cornerbook.app.desk.EntryUnits;

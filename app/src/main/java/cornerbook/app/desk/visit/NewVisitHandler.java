@@ -1,5 +1,7 @@
 package cornerbook.app.desk.visit;
 
+import cornerbook.core.say.Saying;
+import cornerbook.app.request.Told;
 import cornerbook.app.book.store.BookException;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Visit;

@@ -1,5 +1,6 @@
 package cornerbook.app.desk.visit;
 
+import cornerbook.core.say.Saying;
 import cornerbook.app.book.store.BookException;
 import cornerbook.core.car.Visit;
 import cornerbook.core.season.judge.OdometerDoubt;
@@ -12,7 +13,6 @@ import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
 import cornerbook.app.request.PageException;
-import cornerbook.app.request.Told;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.time.DateTimeException;
@@ -76,7 +76,7 @@ public final class VisitDataHandler {
             return visit.withOdometer(
                     LocalDate.parse(typed.get("seenDate")), Double.parseDouble(typed.get("seenOdometer")));
         } catch (DateTimeException | NumberFormatException e) {
-            throw new PageException(400, Told.say(new DeskSaid.FormNotUnderstood()));
+            throw new PageException(400, new DeskSaid.FormNotUnderstood());
         }
     }
 

@@ -7,9 +7,7 @@ import cornerbook.core.car.Visit;
 import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.desk.UnitChoice;
 import cornerbook.app.request.Told;
-import cornerbook.core.quantity.Quantities;
 import cornerbook.core.say.Amount;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -61,18 +59,5 @@ public record VisitDataPage(
                         other.date(),
                         Amount.of(other.odometerKm(), "km"))))
                 .collect(Collectors.joining(" "));
-    }
-
-    /** A value that was put right, as people read it. */
-    public static String written(String value) {
-        if (value.matches("\\d{4}-\\d{2}-\\d{2}")) {
-            return Told.day(LocalDate.parse(value));
-        }
-        try {
-            return Told.exact(Quantities.parse(value, "km"), "km");
-        } catch (IllegalArgumentException e) {
-            // A file may bring anything.
-            return value;
-        }
     }
 }

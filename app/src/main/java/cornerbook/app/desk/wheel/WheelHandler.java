@@ -1,5 +1,6 @@
 package cornerbook.app.desk.wheel;
 
+import cornerbook.core.say.Saying;
 import cornerbook.app.sheet.LabelPaper;
 import cornerbook.app.sheet.LabelPlace;
 import cornerbook.app.sheet.ShelfLabels;
@@ -12,7 +13,6 @@ import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.request.PageException;
-import cornerbook.app.request.Told;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Refused;
 import io.helidon.webserver.http.ServerRequest;
@@ -58,7 +58,7 @@ public final class WheelHandler {
                 ? ofSet(asked.get("wheel"))
                 : asked.has("visit") ? ofVisit(asked.get("visit")).toList() : ofDay(asked.get("day"));
         if (tags.isEmpty()) {
-            throw new PageException(404, Told.say(new WheelSaid.NoWheelToTag()));
+            throw new PageException(404, new WheelSaid.NoWheelToTag());
         }
         Pages.sendPdf(response, "wheel-tags", WheelLabels.render(tags, from));
     }
@@ -91,7 +91,7 @@ public final class WheelHandler {
                     .distinct()
                     .toList();
         } catch (DateTimeParseException e) {
-            throw new PageException(422, Told.say(new WheelSaid.NoSuchDay(day, "2026-11-25")));
+            throw new PageException(422, new WheelSaid.NoSuchDay(day, "2026-11-25"));
         }
     }
 
@@ -113,7 +113,7 @@ public final class WheelHandler {
     private CarHistory getHistoryOfWheel(String tag) {
         return desk.book()
                 .findHistoryOfWheel(tag)
-                .orElseThrow(() -> new PageException(404, Told.say(new WheelSaid.NoSuchWheel(tag))));
+                .orElseThrow(() -> new PageException(404, new WheelSaid.NoSuchWheel(tag)));
     }
 
     private static LabelPlace place(Form asked) {
@@ -123,7 +123,7 @@ public final class WheelHandler {
             return new LabelPlace(
                     paper, (int) number(asked, "first", 1), number(asked, "right", 0), number(asked, "down", 0));
         } catch (IllegalArgumentException e) {
-            throw new PageException(422, Told.say(e));
+            throw new PageException(422, Saying.of(e));
         }
     }
 

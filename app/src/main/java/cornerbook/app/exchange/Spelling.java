@@ -4,8 +4,8 @@ import cornerbook.core.battery.Chemistry;
 import java.util.Locale;
 
 /** Names of constants as a visit file spells them: "tread depth", "all season". */
-final class Words {
-    private Words() {}
+final class Spelling {
+    private Spelling() {}
 
     static String of(Enum<?> constant) {
         return constant == Chemistry.EFB || constant == Chemistry.AGM

@@ -1,0 +1,26 @@
+package cornerbook.app.book.bay;
+
+import cornerbook.core.say.Said;
+import org.jspecify.annotations.Nullable;
+
+/** What people are told of entries from the bay. */
+public interface BaySaid extends Said {
+    record NoRival(String reading) implements BaySaid {}
+
+    /**
+     * Two people answered, each otherwise.
+     *
+     * @param standing null where nobody knows any more what stood there
+     */
+    record DecidedOtherwise(String person, boolean taken, String rival, @Nullable String standing) implements BaySaid {}
+
+    /** Why a reading replaces the one that stood there. */
+    record Chosen(String taker, String person) implements BaySaid {}
+
+    /**
+     * What was open when the car was handed over.
+     *
+     * @param sentence what was open, as it was told then
+     */
+    record LeftOpen(String person, String sentence, String reason) implements BaySaid {}
+}

@@ -1,0 +1,24 @@
+package cornerbook.app.book.visit;
+
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Said;
+import java.time.LocalDate;
+
+/** What people are told when the book refuses something of a visit. Visits and readings are named by their ids. */
+public interface VisitSaid extends Said {
+    record NoVisit(String visit) implements VisitSaid {}
+
+    record NoReason() implements VisitSaid {}
+
+    record PutRightMeanwhile() implements VisitSaid {}
+
+    record ReadingElsewhere(String reading) implements VisitSaid {}
+
+    record ReadingOtherwise(String reading) implements VisitSaid {}
+
+    record RetorqueTooEarly(LocalDate date, Amount odometer, LocalDate earliest, Amount lowest) implements VisitSaid {}
+
+    record RetorqueOutOfRange(Amount torque, Amount least, Amount most) implements VisitSaid {}
+
+    record NoOpenRetorque(String visit) implements VisitSaid {}
+}
