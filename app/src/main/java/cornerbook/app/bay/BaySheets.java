@@ -1,7 +1,6 @@
 package cornerbook.app.bay;
 
 import cornerbook.app.request.Told;
-
 import cornerbook.app.bay.BaySheet.Expected;
 import cornerbook.app.bay.BaySheet.Fasteners;
 import cornerbook.app.bay.BaySheet.Last;
@@ -101,7 +100,7 @@ final class BaySheets {
     private List<BaySheet.Tool> tools(Visit visit) {
         return ToolChoice.of(desk.book(), visit).stream()
                 .map(choice -> new BaySheet.Tool(
-                        choice.kind(), choice.kind().title(), BaySteps.of(choice.kind()), choice.options()))
+                        choice.kind(), Told.begin(choice.kind()), BaySteps.of(choice.kind()), choice.options()))
                 .toList();
     }
 

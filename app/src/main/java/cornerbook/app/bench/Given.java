@@ -1,5 +1,7 @@
 package cornerbook.app.bench;
 
+import cornerbook.words.Reader;
+import cornerbook.core.say.Refused;
 import cornerbook.core.quantity.Quantities;
 import cornerbook.core.quantity.Quoted;
 import cornerbook.core.season.Climate;
@@ -216,7 +218,7 @@ public record Given(
         try {
             return Optional.of(reader.apply(texts.getFirst()));
         } catch (IllegalArgumentException e) {
-            throw new AskException(name, String.valueOf(e.getMessage()));
+            throw new AskException(name, Reader.DEFAULT.say(Refused.said(e)));
         }
     }
 

@@ -1,5 +1,7 @@
 package cornerbook.app.bench;
 
+import cornerbook.words.Reader;
+import cornerbook.core.say.Refused;
 import cornerbook.core.air.SeasonMonth;
 import cornerbook.core.air.SeasonPressures;
 import cornerbook.core.season.Climate;
@@ -87,7 +89,7 @@ final class PressureSeasonGroup {
         try {
             return given.quantity(text, "°C");
         } catch (IllegalArgumentException e) {
-            throw new AskException("months", String.valueOf(e.getMessage()));
+            throw new AskException("months", Reader.DEFAULT.say(Refused.said(e)));
         }
     }
 

@@ -1,5 +1,6 @@
 package cornerbook.app.cli;
 
+import cornerbook.core.say.Refused;
 import cornerbook.words.Reader;
 
 import cornerbook.app.bench.Ask;
@@ -159,7 +160,7 @@ final class CalculatorVerb implements Runnable {
         } catch (AskException unread) {
             throw new CommandFailure(exitCode(unread), "--%s: %s".formatted(unread.ask(), unread.getMessage()));
         } catch (IllegalArgumentException refused) {
-            throw new CommandFailure(CommandFailure.INPUT_REFUSED, String.valueOf(refused.getMessage()));
+            throw new CommandFailure(CommandFailure.INPUT_REFUSED, Reader.DEFAULT.say(Refused.said(refused)));
         }
         if (json) {
             var results = new LinkedHashMap<String, Explained>();

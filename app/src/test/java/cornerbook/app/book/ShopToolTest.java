@@ -3,6 +3,12 @@ package cornerbook.app.book;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import cornerbook.core.tool.ToolSaid;
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Between;
+import cornerbook.core.say.Amount;
+import cornerbook.core.quantity.QuantitySaid;
+import cornerbook.core.quantity.Quoted;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.core.lift.Hoist;
 import cornerbook.core.lift.HoistRating;
@@ -84,11 +90,21 @@ class ShopToolTest {
 
     @Test
     void whatCannotBeIsRefused() {
-        assertThatThrownBy(() -> wrench("", 40, 200)).hasMessageStartingWith("mark of the tool is \"\"");
+        assertThatThrownBy(() -> wrench("", 40, 200))
+                .isInstanceOfSatisfying(
+                        Refused.class,
+                        refused -> assertThat(refused.said()).isEqualTo(new ToolSaid.UnfitMark(Quoted.of(""))));
         assertThatThrownBy(() -> wrench("W-1", 240, 200))
-                .hasMessageStartingWith("bottom of the wrench's scale is 240 N·m");
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("240");
         assertThatThrownBy(() -> new ShopTool("G-1", ShopTool.Kind.PRESSURE_GAUGE, "Invented gauge", 0, 700, 90, DUE))
-                .hasMessageStartingWith("offset of the tool is 90 kPa");
+                .isInstanceOfSatisfying(
+                        Refused.class,
+                        refused -> assertThat(refused.said())
+                                .isEqualTo(new QuantitySaid.OutOfRange(
+                                        ToolSaid.ToolNumber.OFFSET,
+                                        new Amount(90, "kPa", 0),
+                                        new Between(-70, 70, "kPa", 0))));
         assertThat(wrench("W-1", 40, 200).due(DUE)).isTrue();
         assertThat(wrench("W-1", 40, 200).due(DUE.minusDays(1))).isFalse();
     }

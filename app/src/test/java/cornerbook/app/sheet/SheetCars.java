@@ -86,7 +86,8 @@ final class SheetCars {
                 base.doubted(),
                 base.seizing(),
                 base.battery(),
-                base.pressure());
+                base.pressure(),
+                base.workDone());
     }
 
     /** The visit with other work, readings and notes. */

@@ -1,13 +1,12 @@
 package cornerbook.core.assess;
 
-import cornerbook.core.say.Said;
-
 import cornerbook.core.air.judge.PressureOutlook;
 import cornerbook.core.battery.judge.BatteryCurve;
 import cornerbook.core.brake.seizing.judge.SeizingCurve;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Visit;
 import cornerbook.core.finding.Finding;
+import cornerbook.core.say.Said;
 import cornerbook.core.torque.judge.Retorque;
 import cornerbook.core.tread.judge.SetForecast;
 import cornerbook.core.tread.judge.TreadPrediction;
@@ -29,6 +28,7 @@ import org.jspecify.annotations.Nullable;
  * @param seizing how likely a pad seizes over the months
  * @param battery health of the 12 V battery over the visits
  * @param pressure of the tyre nearest to its warning; null when none was set at a temperature that was read
+ * @param workDone what was done at the visit, as {@link cornerbook.core.finding.Case#workDone} has it
  */
 public record Assessment(
         CarHistory history,
@@ -42,11 +42,13 @@ public record Assessment(
         List<TreadPrediction> doubted,
         SeizingCurve seizing,
         BatteryCurve battery,
-        @Nullable PressureOutlook pressure) {
+        @Nullable PressureOutlook pressure,
+        List<Said> workDone) {
     public Assessment {
         findings = List.copyOf(findings);
         forecasts = List.copyOf(forecasts);
         notJudged = List.copyOf(notJudged);
         doubted = List.copyOf(doubted);
+        workDone = List.copyOf(workDone);
     }
 }

@@ -1,7 +1,5 @@
 package cornerbook.core.assess;
 
-import cornerbook.core.say.Said;
-
 import cornerbook.core.air.judge.PressureFindings;
 import cornerbook.core.air.judge.PressureOutlook;
 import cornerbook.core.air.judge.SensorFindings;
@@ -17,45 +15,73 @@ import cornerbook.core.brake.seizing.judge.PadClock;
 import cornerbook.core.brake.seizing.judge.SeizingCurve;
 import cornerbook.core.brake.seizing.judge.SeizingFindings;
 import cornerbook.core.car.CarHistory;
-import cornerbook.core.car.StandingReadings;
-import cornerbook.core.car.Visit;
-import cornerbook.core.car.Wheel;
 import cornerbook.core.car.WheelSet;
-import cornerbook.core.corner.Corner;
-import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Knowledge;
 import cornerbook.core.finding.Limit;
 import cornerbook.core.finding.LimitTable;
-import cornerbook.core.finding.RunHistory;
 import cornerbook.core.lift.judge.LiftFindings;
-import cornerbook.core.season.ChangeOver;
+import cornerbook.core.say.Said;
 import cornerbook.core.season.Climate;
 import cornerbook.core.tool.judge.ToolFindings;
 import cornerbook.core.torque.judge.Retorque;
 import cornerbook.core.torque.judge.TorqueFindings;
-import cornerbook.core.tread.judge.SetForecast;
 import cornerbook.core.tread.judge.TreadForecaster;
 import cornerbook.core.tread.judge.TreadPrediction;
 import cornerbook.core.tyre.judge.WheelFitFindings;
 import cornerbook.core.wheelplan.Rule;
-import cornerbook.core.wheelplan.WheelPlan;
 import cornerbook.core.wheelplan.judge.DifferenceFindings;
 import cornerbook.core.wheelplan.judge.SetPlan;
 import cornerbook.core.wheelplan.judge.WheelPlanning;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Turns a car with its visits into findings. Stateless: the same history, limits and visit give the same findings. */
 public final class Assessor {
+    /** What the rooms find out, in the order in which it is told where it weighs the same. The sets are judged before them. */
+    private static final List<Judge> JUDGES = List.of(
+            (given, notJudged) ->
+                    PressureFindings.of(given.vehicle(), given.visits(), given.readings(), given.climate(), notJudged),
+            (given, notJudged) -> SensorFindings.of(given.history(), given.visit(), notJudged),
+            (given, notJudged) -> SensorPressureFindings.of(given.vehicle(), given.visit(), given.readings()),
+            (given, notJudged) ->
+                    WheelFitFindings.of(given.history(), given.visit().leftOn()),
+            (given, notJudged) -> TorqueFindings.of(given.vehicle(), given.visit(), given.readings(), notJudged),
+            (given, notJudged) -> {
+                notJudged.addAll(BrakeReadingRules.notUsed(given.vehicle(), given.readings()));
+                return BrakeFindings.of(
+                        given.vehicle(),
+                        given.visits(),
+                        given.distance(),
+                        given.nextVisit(),
+                        given.limits(),
+                        notJudged);
+            },
+            (given, notJudged) -> list(SeizingFindings.of(
+                    given.vehicle(),
+                    given.visits(),
+                    given.nextVisit(),
+                    given.distance().meanKm(),
+                    given.knowledge(),
+                    given.limit(Limit.Kind.SEIZING_RISK),
+                    notJudged)),
+            (given, notJudged) -> list(ParkingBrakeFindings.of(given.visit(), notJudged)),
+            (given, notJudged) ->
+                    list(BrakeFluidFindings.of(given.vehicle(), given.visits(), given.nextVisit(), notJudged)),
+            (given, notJudged) -> {
+                OpenBrakeWork.of(given.vehicle(), given.visit()).forEach(open -> notJudged.add(Said.verbatim(open)));
+                return List.of();
+            },
+            (given, notJudged) -> list(BatteryFindings.of(
+                    given.vehicle(), given.visits(), given.readings(), given.nextVisit(), notJudged)),
+            (given, notJudged) -> ToolFindings.of(given.visit(), given.readings()),
+            (given, notJudged) -> list(LiftFindings.of(given.vehicle(), given.visit(), notJudged)));
+
     private final LimitTable limits;
     private final Knowledge knowledge;
     private final @Nullable Climate climate;
@@ -73,6 +99,10 @@ public final class Assessor {
         this.limits = limits;
         this.knowledge = knowledge;
         this.climate = climate;
+    }
+
+    private static List<Finding> list(Optional<Finding> found) {
+        return found.stream().toList();
     }
 
     /** The same with what the book has learned from all its cars. */
@@ -102,12 +132,14 @@ public final class Assessor {
         return ThicknessPrediction.of(history, visitId);
     }
 
-    /** The set that the car leaves on: as recorded, and until then the season's set, or the one that it came on. */
+    /** A visit with everything that judging it rests on. */
+    public Case caseOf(CarHistory history, String visitId) {
+        return new Case(history, visitId, limits, knowledge, climate);
+    }
+
+    /** The set that the car leaves on, as {@link Case#goingOn} has it. */
     public Optional<WheelSet> goingOn(CarHistory history, String visitId) {
-        var visit = history.getVisit(visitId);
-        return findSet(history, visit.leftOn())
-                .or(() -> seasonsSet(history, visit))
-                .or(() -> findSet(history, visit.arrivedOn()));
+        return caseOf(history, visitId).goingOn();
     }
 
     /**
@@ -120,25 +152,26 @@ public final class Assessor {
 
     /** The same without some of its rules. */
     public Optional<SetPlan> planWithout(CarHistory history, String visitId, Set<Rule> without) {
-        var visit = history.getVisit(visitId);
-        return goingOn(history, visitId).flatMap(set -> planning(history, visit).plan(set, visit.date(), without));
+        var given = caseOf(history, visitId);
+        return given.goingOn()
+                .flatMap(set -> planning(given, forecaster(given))
+                        .plan(set, given.visit().date(), without));
     }
 
     /** The wheel plan of the set that comes off at a visit, from the day that it goes on again; empty as above. */
     public Optional<SetPlan> planStored(CarHistory history, String visitId) {
-        var visit = history.getVisit(visitId);
-        var goingOn = goingOn(history, visitId);
-        var season = goingOn.map(WheelSet::season).orElse(SeasonKind.ALL_SEASON);
-        return findSet(history, visit.arrivedOn())
-                .filter(set -> goingOn.filter(set::equals).isEmpty())
-                .flatMap(set -> planning(history, visit).plan(set, nextVisit(visit, season), Set.of()));
+        var given = caseOf(history, visitId);
+        return given.comingOff()
+                .flatMap(set -> planning(given, forecaster(given)).plan(set, given.nextVisit(), Set.of()));
     }
 
-    private WheelPlanning planning(CarHistory history, Visit visit) {
-        var visits = history.visits().subList(0, history.visits().indexOf(visit) + 1);
-        var runs = new RunHistory(history, visits, knowledge);
-        var forecaster = new TreadForecaster(history, visits, visit, runs, knowledge);
-        return new WheelPlanning(history.vehicle(), limits, forecaster, runs, visits, visit);
+    private static TreadForecaster forecaster(Case given) {
+        return new TreadForecaster(given.history(), given.visits(), given.visit(), given.runs(), given.knowledge());
+    }
+
+    private static WheelPlanning planning(Case given, TreadForecaster forecaster) {
+        return new WheelPlanning(
+                given.vehicle(), given.limits(), forecaster, given.runs(), given.visits(), given.visit());
     }
 
     /**
@@ -147,130 +180,50 @@ public final class Assessor {
      * @throws java.util.NoSuchElementException when the history has no such visit, or the limits lack a kind
      */
     public Assessment assess(CarHistory history, String visitId) {
-        var visit = history.getVisit(visitId);
-        var visits = history.visits().subList(0, history.visits().indexOf(visit) + 1);
-        var vehicle = history.vehicle();
-        var runs = new RunHistory(history, visits, knowledge);
-        var readings = new StandingReadings(visit);
-        var notJudged = new ArrayList<>(runs.doubts());
-        var findings = new ArrayList<Finding>();
-        var goingOn = goingOn(history, visitId);
-        var comingOff = findSet(history, visit.arrivedOn())
-                .filter(set -> goingOn.filter(set::equals).isEmpty());
-        var nextVisit = nextVisit(visit, goingOn.map(WheelSet::season).orElse(SeasonKind.ALL_SEASON));
-        var forecaster = new TreadForecaster(history, visits, visit, runs, knowledge);
-        var judge = new SetJudge(vehicle, visit, limits, forecaster, readings);
-        @Nullable WheelPlan plan = null;
-        if (goingOn.isPresent()) {
-            var wheelAt = positions(goingOn.get(), visits);
-            judge.judge(goingOn.get(), SetForecast.Role.GOING_ON, wheelAt, visit.date(), nextVisit);
-            var planning = new WheelPlanning(vehicle, limits, forecaster, runs, visits, visit);
-            plan = planning.plan(goingOn.get(), visit.date(), Set.of())
-                    .map(SetPlan::plan)
-                    .orElse(null);
-            standing(goingOn.get(), visit)
-                    .flatMap(standing -> planning.find(goingOn.get(), visit.date())
-                            .map(needs -> DifferenceFindings.of(needs, standing, visit.date(), nextVisit)))
-                    .ifPresent(findings::addAll);
+        var given = caseOf(history, visitId);
+        var forecaster = forecaster(given);
+        var planning = planning(given, forecaster);
+        var sets = SetJudge.of(given, forecaster);
+        var findings = new ArrayList<>(differences(given, planning));
+        findings.addAll(sets.findings());
+        var notJudged = new ArrayList<>(given.runs().doubts());
+        notJudged.addAll(sets.notJudged());
+        for (var judge : JUDGES) {
+            findings.addAll(judge.judge(given, notJudged));
         }
-        if (comingOff.isPresent()) {
-            var set = comingOff.get();
-            judge.judge(
-                    set,
-                    SetForecast.Role.COMING_OFF,
-                    visit.arrivedOn(),
-                    nextVisit,
-                    ChangeOver.after(nextVisit, set.season()));
-        }
-        findings.addAll(judge.findings());
-        notJudged.addAll(judge.notJudged());
-        findings.addAll(PressureFindings.of(vehicle, visits, readings, climate, notJudged));
-        findings.addAll(SensorFindings.of(history, visit, notJudged));
-        findings.addAll(SensorPressureFindings.of(vehicle, visit, readings));
-        findings.addAll(WheelFitFindings.of(history, visit.leftOn()));
-        findings.addAll(TorqueFindings.of(vehicle, visit, readings, notJudged));
-        notJudged.addAll(BrakeReadingRules.notUsed(vehicle, readings));
-        var distance = runs.next(SeasonKind.ALL_SEASON);
-        findings.addAll(BrakeFindings.of(vehicle, visits, distance, nextVisit, limits, notJudged));
-        SeizingFindings.of(
-                        vehicle,
-                        visits,
-                        nextVisit,
-                        runs.next(SeasonKind.ALL_SEASON).meanKm(),
-                        knowledge,
-                        limits.get(vehicle.jurisdiction(), Limit.Kind.SEIZING_RISK, null),
-                        notJudged)
-                .ifPresent(findings::add);
-        ParkingBrakeFindings.of(visit, notJudged).ifPresent(findings::add);
-        BrakeFluidFindings.of(vehicle, visits, nextVisit, notJudged).ifPresent(findings::add);
-        OpenBrakeWork.of(vehicle, visit).forEach(open -> notJudged.add(Said.verbatim(open)));
-        BatteryFindings.of(vehicle, visits, readings, nextVisit, notJudged).ifPresent(findings::add);
-        findings.addAll(ToolFindings.of(visit, readings));
-        LiftFindings.of(vehicle, visit, notJudged).ifPresent(findings::add);
         findings.sort(Comparator.comparing(Finding::verdict).reversed().thenComparingDouble(Finding::lifeLeft));
         return new Assessment(
                 history,
-                visit,
-                nextVisit,
+                given.visit(),
+                given.nextVisit(),
                 findings,
-                judge.forecasts(),
-                plan,
-                Retorque.after(history, visit).orElse(null),
+                sets.forecasts(),
+                given.goingOn()
+                        .flatMap(set -> planning.plan(set, given.visit().date(), Set.of()))
+                        .map(SetPlan::plan)
+                        .orElse(null),
+                Retorque.after(history, given.visit()).orElse(null),
                 notJudged,
                 doubted(history, visitId),
-                SeizingCurve.of(vehicle, PadClock.of(visits), distance.meanKm(), knowledge),
-                BatteryCurve.of(vehicle, visits),
-                PressureOutlook.find(vehicle, visit, readings, PressureFindings.coldestC(climate))
-                        .orElse(null));
+                SeizingCurve.of(
+                        given.vehicle(),
+                        PadClock.of(given.visits()),
+                        given.distance().meanKm(),
+                        knowledge),
+                BatteryCurve.of(given.vehicle(), given.visits()),
+                PressureOutlook.find(
+                                given.vehicle(), given.visit(), given.readings(), PressureFindings.coldestC(climate))
+                        .orElse(null),
+                given.workDone());
     }
 
-    /** The stored set of the season to come; empty when the car came on it, or has none. */
-    private static Optional<WheelSet> seasonsSet(CarHistory history, Visit visit) {
-        var arrived = findSet(history, visit.arrivedOn()).map(WheelSet::season);
-        var season = ChangeOver.leavingOn(visit.date());
-        if (arrived.isEmpty() || arrived.get() == SeasonKind.ALL_SEASON || arrived.get() == season) {
-            return Optional.empty();
-        }
-        return history.sets().stream().filter(set -> set.season() == season).findFirst();
-    }
-
-    /** Where the wheels of a set stand, or stood when they were last on the car; listed order for a set that never was. */
-    private static Map<Corner, String> positions(WheelSet set, List<Visit> visits) {
-        var tags = set.wheels().stream().map(Wheel::tag).toList();
-        for (var visit : visits.reversed()) {
-            for (var wheelAt : List.of(visit.leftOn(), visit.arrivedOn())) {
-                if (wheelAt.values().stream().anyMatch(tags::contains)) {
-                    return wheelAt;
-                }
-            }
-        }
-        var listed = new EnumMap<Corner, String>(Corner.class);
-        for (var corner : Corner.values()) {
-            if (corner.ordinal() < tags.size()) {
-                listed.put(corner, tags.get(corner.ordinal()));
-            }
-        }
-        return listed;
-    }
-
-    /** Where the wheels of the set stand on the car now; empty while they do not all. */
-    private static Optional<Map<Corner, String>> standing(WheelSet set, Visit visit) {
-        var tags = set.wheels().stream().map(Wheel::tag).collect(Collectors.toSet());
-        return List.of(visit.leftOn(), visit.arrivedOn()).stream()
-                .filter(wheelAt -> !wheelAt.isEmpty())
-                .findFirst()
-                .filter(wheelAt -> wheelAt.size() == Corner.values().length && tags.containsAll(wheelAt.values()));
-    }
-
-    private static Optional<WheelSet> findSet(CarHistory history, Map<Corner, String> wheelAt) {
-        return wheelAt.values().stream()
-                .map(history::findSetOf)
-                .flatMap(Optional::stream)
-                .findFirst();
-    }
-
-    private static LocalDate nextVisit(Visit visit, SeasonKind season) {
-        var agreed = visit.nextVisitDue();
-        return agreed != null ? agreed : ChangeOver.after(visit.date(), season);
+    /** How the wheels on the car differ among each other, where those of the set going on all stand on it. */
+    private static List<Finding> differences(Case given, WheelPlanning planning) {
+        var day = given.visit().date();
+        return given.goingOn()
+                .flatMap(set -> given.standing(set)
+                        .flatMap(standing -> planning.find(set, day)
+                                .map(needs -> DifferenceFindings.of(needs, standing, day, given.nextVisit()))))
+                .orElse(List.of());
     }
 }

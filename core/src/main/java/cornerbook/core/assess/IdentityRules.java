@@ -6,6 +6,8 @@ import cornerbook.core.car.Tyre;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.Vin;
 import cornerbook.core.finding.Problem;
+import cornerbook.core.quantity.Quoted;
+import cornerbook.core.say.Refused;
 import cornerbook.core.tyre.LoadIndex;
 import cornerbook.core.tyre.SpeedSymbol;
 import cornerbook.core.tyre.Tin;
@@ -47,8 +49,10 @@ public final class IdentityRules {
         attempt("/vehicle/vin", () -> {
             var vin = Vin.parse(written);
             if (hasCheckDigit(vehicle.jurisdiction(), vin) && !vin.checkDigitFits()) {
-                throw new IllegalArgumentException("VIN \"%s\" has \"%s\" at position 9, expected the check digit %s"
-                        .formatted(vin, vin.symbols().charAt(8), vin.expectedCheckDigit()));
+                throw new Refused(new AssessSaid.VinCheckDigit(
+                        Quoted.of(vin.symbols()),
+                        Quoted.of(vin.symbols().substring(8, 9)),
+                        String.valueOf(vin.expectedCheckDigit())));
             }
         });
     }
@@ -84,7 +88,7 @@ public final class IdentityRules {
         try {
             reading.run();
         } catch (IllegalArgumentException e) {
-            problems.add(new Problem(where, String.valueOf(e.getMessage())));
+            problems.add(new Problem(where, Refused.said(e)));
         }
     }
 }

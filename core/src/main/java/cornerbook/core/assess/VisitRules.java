@@ -9,14 +9,19 @@ import cornerbook.core.car.Visit;
 import cornerbook.core.car.Wheel;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Problem;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Listed;
+import cornerbook.core.say.Said;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** The rules that a car's history must keep before it enters the book. */
@@ -62,9 +67,7 @@ public final class VisitRules {
             for (int i = 0; i < set.wheels().size(); i++) {
                 var wheel = set.wheels().get(i);
                 if (wheels.put(wheel.tag(), wheel) != null) {
-                    add(
-                            "/wheelSets/%d/wheels/%d/tag".formatted(s, i),
-                            "wheel %s stands here twice, expected each tag once".formatted(wheel.tag()));
+                    add("/wheelSets/%d/wheels/%d/tag".formatted(s, i), new AssessSaid.WheelTwice(wheel.tag()));
                 }
             }
         }
@@ -78,28 +81,25 @@ public final class VisitRules {
             var visit = history.visits().get(v);
             var where = "/visits/" + v;
             if (!visitIds.add(visit.id())) {
-                add(where + "/id", "visit %s stands here twice, expected each id once".formatted(visit.id()));
+                add(where + "/id", new AssessSaid.VisitTwice(visit.id()));
             }
             if (visit.date().isAfter(today)) {
-                add(
-                        where + "/date",
-                        "date %s lies in the future, expected %s or earlier".formatted(visit.date(), today));
+                add(where + "/date", new AssessSaid.DateInFuture(visit.date(), today));
             }
             if (visit.date().isBefore(EARLIEST)) {
-                add(where + "/date", "date %s is long ago, expected %s or later".formatted(visit.date(), EARLIEST));
+                add(where + "/date", new AssessSaid.DateLongAgo(visit.date(), EARLIEST));
             }
             var due = visit.nextVisitDue();
             if (due != null && due.isAfter(visit.date().plusYears(MOST_YEARS_AHEAD))) {
-                add(
-                        where + "/nextVisitDue",
-                        "next visit %s is more than %d years after this one, expected a day before that"
-                                .formatted(due, MOST_YEARS_AHEAD));
+                add(where + "/nextVisitDue", new AssessSaid.NextVisitFarAhead(due, MOST_YEARS_AHEAD));
             }
             if (before != null && visit.odometerKm() < before.odometerKm()) {
                 add(
                         where + "/odometer",
-                        "odometer runs backwards to %.0f km, expected %.0f km or more as on %s"
-                                .formatted(visit.odometerKm(), before.odometerKm(), before.date()));
+                        new AssessSaid.OdometerRunsBack(
+                                Amount.of(visit.odometerKm(), "km"),
+                                Amount.of(before.odometerKm(), "km"),
+                                before.date()));
             }
             checkPositions(where + "/arrivedOn", visit.arrivedOn());
             checkPositions(where + "/leftOn", visit.leftOn());
@@ -119,24 +119,22 @@ public final class VisitRules {
                 continue;
             }
             if (!wheels.containsKey(tag)) {
-                add(where + "/" + corner, "no wheel has the tag %s, expected one of the car's wheels".formatted(tag));
+                add(where + "/" + corner, new AssessSaid.NoSuchWheel(tag));
             }
             var other = seen.put(tag, corner);
             if (other != null) {
-                add(
-                        where + "/" + corner,
-                        "wheel %s stands at %s and at %s at once, expected one corner".formatted(tag, other, corner));
+                add(where + "/" + corner, new AssessSaid.WheelAtTwoCorners(tag, other, corner));
             }
         }
     }
 
     private void checkReading(String where, Visit visit, Reading reading, Set<String> readingIds) {
         if (!readingIds.add(reading.id())) {
-            add(where + "/id", "reading %s stands here twice, expected each id once".formatted(reading.id()));
+            add(where + "/id", new AssessSaid.ReadingTwice(reading.id()));
         }
         checkCorrection(where + "/corrects", visit, reading);
         BrakeReadingRules.problem(history.vehicle(), visit, reading)
-                .ifPresent(problem -> add(where + "/value", problem));
+                .ifPresent(problem -> problems.add(new Problem(where + "/value", problem)));
         var tag = reading.wheelTag();
         var corner = reading.corner();
         if (tag == null || corner == null) {
@@ -144,10 +142,7 @@ public final class VisitRules {
         }
         if (!tag.equals(visit.arrivedOn().get(corner))
                 && !tag.equals(visit.leftOn().get(corner))) {
-            add(
-                    where + "/wheel",
-                    "wheel %s was not at %s in this visit, expected %s"
-                            .formatted(tag, corner, expected(visit, corner)));
+            add(where + "/wheel", new AssessSaid.WheelNotThere(tag, corner, there(visit, corner)));
         }
         var wheel = wheels.get(tag);
         if (wheel != null
@@ -155,12 +150,11 @@ public final class VisitRules {
                 && reading.value() > wheel.tyre().newDepthMm() + DEEPER_THAN_NEW_MM) {
             add(
                     where + "/value",
-                    "tread depth %.1f mm of wheel %s is deeper than new (%.1f mm), expected at most %.1f mm"
-                            .formatted(
-                                    reading.value(),
-                                    tag,
-                                    wheel.tyre().newDepthMm(),
-                                    wheel.tyre().newDepthMm() + DEEPER_THAN_NEW_MM));
+                    new AssessSaid.DeeperThanNew(
+                            new Amount(reading.value(), "mm", 1),
+                            tag,
+                            new Amount(wheel.tyre().newDepthMm(), "mm", 1),
+                            new Amount(wheel.tyre().newDepthMm() + DEEPER_THAN_NEW_MM, "mm", 1)));
         }
     }
 
@@ -170,12 +164,9 @@ public final class VisitRules {
             return;
         }
         if (visit.readings().stream().noneMatch(other -> other.id().equals(corrects))) {
-            add(where, "no reading %s in this visit, expected the one that this corrects".formatted(corrects));
+            add(where, new AssessSaid.CorrectsNothing(corrects));
         } else if (endsInACircle(reading, visit)) {
-            add(
-                    where,
-                    "reading %s corrects itself, by way of %s, expected an earlier reading"
-                            .formatted(reading.id(), corrects));
+            add(where, new AssessSaid.CorrectsItself(reading.id(), corrects));
         }
     }
 
@@ -192,18 +183,18 @@ public final class VisitRules {
         return false;
     }
 
-    private static String expected(Visit visit, Corner corner) {
-        var arrived = visit.arrivedOn().get(corner);
-        var left = visit.leftOn().get(corner);
-        if (arrived == null && left == null) {
-            return "arrivedOn or leftOn to name the wheel there";
-        }
-        return arrived == null || arrived.equals(left)
-                ? String.valueOf(left)
-                : left == null ? arrived : arrived + " or " + left;
+    /** The wheels that were at a corner; null when none was. */
+    private static @Nullable Said there(Visit visit, Corner corner) {
+        var tags = Stream.of(visit.arrivedOn(), visit.leftOn())
+                .map(wheelAt -> wheelAt.get(corner))
+                .filter(Objects::nonNull)
+                .distinct()
+                .map(Said::verbatim)
+                .toList();
+        return tags.isEmpty() ? null : Listed.or(tags);
     }
 
-    private void add(String where, String message) {
+    private void add(String where, AssessSaid message) {
         problems.add(new Problem(where, message));
     }
 }

@@ -20,7 +20,7 @@ public record AxleSpecification(
         double placardPressureKpa,
         BrakeSpecification brake) {
     public AxleSpecification {
-        Range.check("axle load", axleLoadKg, 100, 5000, "kg");
-        Range.check("placard pressure", placardPressureKpa, 100, 600, "kPa");
+        Range.check(CarSaid.CarNumber.AXLE_LOAD, axleLoadKg, 100, 5000, "kg");
+        Range.check(CarSaid.CarNumber.PLACARD_PRESSURE, placardPressureKpa, 100, 600, "kPa");
     }
 }

@@ -1,8 +1,12 @@
 package cornerbook.core.car;
 
+import cornerbook.core.corner.Corner;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.NoSuchElementException;
+import java.util.Objects;
 import java.util.Optional;
 
 /** A car, its owner, its wheel sets and all its visits, earliest first. */
@@ -23,6 +27,15 @@ public record CarHistory(Vehicle vehicle, Customer customer, List<WheelSet> sets
         return sets.stream()
                 .filter(set ->
                         set.wheels().stream().anyMatch(wheel -> wheel.tag().equals(wheelTag)))
+                .findFirst();
+    }
+
+    /** The set that a car stands on: that of the first of its wheels that is in one. */
+    public Optional<WheelSet> findSetOn(Map<Corner, String> wheelAt) {
+        return Arrays.stream(Corner.values())
+                .map(wheelAt::get)
+                .filter(Objects::nonNull)
+                .flatMap(tag -> findSetOf(tag).stream())
                 .findFirst();
     }
 

@@ -1,8 +1,7 @@
 package cornerbook.core.car;
 
+import cornerbook.core.say.Amount;
 import cornerbook.core.say.Said;
-
-import cornerbook.core.season.Dates;
 import cornerbook.core.season.DistancePrior;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -86,14 +85,12 @@ public final class Mileage {
     public List<Said> doubts() {
         return stretches.stream()
                 .filter(stretch -> !stretch.credible())
-                .map(stretch -> Said.verbatim(
-                        "distance: the odometer rose by %,.0f km from %s to %s, farther than a car drives; put odometer or date right. Until then %,.0f km are reckoned, %.0f km per day"
-                                .formatted(
-                                        stretch.odometerKm,
-                                        Dates.written(stretch.before.date()),
-                                        Dates.written(stretch.visit.date()),
-                                        km(stretch),
-                                        usualKmPerDay)))
+                .<Said>map(stretch -> new CarSaid.OdometerLeapt(
+                        Amount.of(stretch.odometerKm, "km"),
+                        stretch.before.date(),
+                        stretch.visit.date(),
+                        Amount.of(km(stretch), "km"),
+                        Amount.of(usualKmPerDay, "km")))
                 .toList();
     }
 

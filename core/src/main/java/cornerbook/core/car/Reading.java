@@ -2,9 +2,9 @@ package cornerbook.core.car;
 
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
-import java.util.Locale;
+import cornerbook.core.quantity.Range;
+import cornerbook.core.say.Refused;
 import java.util.Objects;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -32,42 +32,32 @@ public record Reading(
         @Nullable String reason) {
 
     public Reading {
-        if (!(value >= measure.lowest() && value <= measure.highest())) {
-            throw new IllegalArgumentException("%s is %s %s, expected %s to %s %s"
-                    .formatted(measure, value, measure.unit(), measure.lowest(), measure.highest(), measure.unit()));
-        }
+        var name = new MeasureName(measure);
+        Range.check(name, value, measure.lowest(), measure.highest(), measure.scale() == null ? measure.unit() : "");
         if (value == 0) {
             // A minus before it means nothing, and no two stores keep it alike.
             value = 0;
         }
         if ((measure.carrier() != Measure.Carrier.VEHICLE) != (corner != null)) {
-            throw new IllegalArgumentException(
-                    measure + (corner == null ? " needs a corner, expected one" : " has no corner, expected none"));
+            throw new Refused(corner == null ? new CarSaid.NeedsCorner(name) : new CarSaid.HasNoCorner(name));
         }
         if ((measure.carrier() == Measure.Carrier.WHEEL) != (wheelTag != null)) {
-            throw new IllegalArgumentException(
-                    measure + (wheelTag == null ? " needs a wheel, expected its tag" : " has no wheel, expected none"));
+            throw new Refused(wheelTag == null ? new CarSaid.NeedsWheel(name) : new CarSaid.HasNoWheel(name));
         }
         if (spot == null ? !measure.spots().isEmpty() : !measure.spots().contains(spot)) {
-            throw new IllegalArgumentException("%s %s, expected %s"
-                    .formatted(
-                            measure,
-                            spot == null ? "names no spot" : "is at the spot " + word(spot),
-                            measure.spots().isEmpty()
-                                    ? "none"
-                                    : "one of "
-                                            + measure.spots().stream()
-                                                    .sorted()
-                                                    .map(Reading::word)
-                                                    .collect(Collectors.joining(", "))));
+            throw new Refused(wrongSpot(name, spot));
         }
         if ((corrects == null) != (reason == null)) {
-            throw new IllegalArgumentException("a correction names the reading that it corrects and gives a reason");
+            throw new Refused(new CarSaid.CorrectionNeedsReason());
         }
     }
 
-    private static String word(Spot spot) {
-        return spot.name().toLowerCase(Locale.ROOT);
+    private static CarSaid wrongSpot(MeasureName name, @Nullable Spot spot) {
+        var spots = name.measure().spots().stream().sorted().toList();
+        if (spot == null) {
+            return new CarSaid.NeedsSpot(name, spots);
+        }
+        return spots.isEmpty() ? new CarSaid.HasNoSpot(name, spot) : new CarSaid.OtherSpot(name, spot, spots);
     }
 
     /** Whether both measured the same thing at the same place. */

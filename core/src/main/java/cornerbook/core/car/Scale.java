@@ -1,10 +1,11 @@
 package cornerbook.core.car;
 
-import java.util.stream.IntStream;
-
 import cornerbook.core.quantity.Quoted;
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 
 /**
  * Named words for what is judged by hand or by eye, mildest first. A reading keeps the place of its word, counted from 0; what the
@@ -42,7 +43,7 @@ public enum Scale {
 
     /** The word for people that stands for a value; a value between two words is that of the nearer one. */
     public ScaleWord told(double value) {
-        return new ScaleWord(this, (int) Math.clamp(Math.round(value), 0, words.size() - 1));
+        return new ScaleWord(this, Math.clamp(Math.round(value), 0, words.size() - 1));
     }
 
     /** The word that stands for a value; a value between two words is that of the nearer one. */
@@ -53,7 +54,7 @@ public enum Scale {
     /**
      * The value of a word, or of its number.
      *
-     * @throws IllegalArgumentException with one sentence when there is no such word
+     * @throws Refused when there is no such word
      */
     public double parse(String written) {
         var word = written.strip().toLowerCase(Locale.ROOT);
@@ -66,7 +67,7 @@ public enum Scale {
                 return i;
             }
         }
-        throw new IllegalArgumentException(
-                "%s is not known here, expected one of %s".formatted(Quoted.of(written), String.join(", ", words)));
+        throw new Refused(new CarSaid.NotOnScale(
+                Quoted.of(written), words.stream().map(Said::verbatim).toList()));
     }
 }

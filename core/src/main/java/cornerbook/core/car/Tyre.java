@@ -19,6 +19,6 @@ public record Tyre(
         boolean asymmetric,
         double newDepthMm) {
     public Tyre {
-        Range.check("tread depth when new", newDepthMm, 2, 20, "mm");
+        Range.check(CarSaid.CarNumber.DEPTH_WHEN_NEW, newDepthMm, 2, 20, "mm");
     }
 }

@@ -1,5 +1,7 @@
 package cornerbook.core.car;
 
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Said;
 import cornerbook.core.tool.ShopTool;
 import org.jspecify.annotations.Nullable;
 
@@ -18,11 +20,9 @@ public record UsedGauge(@Nullable ShopTool gauge) {
     }
 
     /** How it was come by. */
-    public String how(Reading reading) {
-        var written = "reading, written \"" + reading.asWritten() + "\"";
+    public Said how(Reading reading) {
         return gauge == null || gauge.offset() == 0
-                ? written
-                : "%s, less the %s kPa that gauge %s shows too much"
-                        .formatted(written, "%.1f".formatted(gauge.offset()).replace('-', '−'), gauge.id());
+                ? new CarSaid.HowRead(reading.asWritten())
+                : new CarSaid.HowReadByGauge(reading.asWritten(), new Amount(gauge.offset(), "kPa", 1), gauge.id());
     }
 }

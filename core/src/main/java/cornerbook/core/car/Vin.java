@@ -1,6 +1,7 @@
 package cornerbook.core.car;
 
 import cornerbook.core.quantity.Quoted;
+import cornerbook.core.say.Refused;
 import java.util.Locale;
 
 /**
@@ -24,14 +25,12 @@ public record Vin(String symbols) {
     /** Refuses another length and symbols that are not used. */
     public Vin {
         if (symbols.length() != LENGTH) {
-            throw new IllegalArgumentException(
-                    "VIN %s has %d symbols, expected %d".formatted(Quoted.of(symbols), symbols.length(), LENGTH));
+            throw new Refused(new CarSaid.VinLength(Quoted.of(symbols), symbols.length(), LENGTH));
         }
         for (int i = 0; i < LENGTH; i++) {
             if (!isDigit(symbols.charAt(i)) && LETTERS.indexOf(symbols.charAt(i)) < 0) {
-                throw new IllegalArgumentException(
-                        "VIN %s has %s at position %d, expected a digit or a capital letter other than I, O and Q"
-                                .formatted(Quoted.of(symbols), Quoted.of(symbols.substring(i, i + 1)), i + 1));
+                throw new Refused(
+                        new CarSaid.VinSymbol(Quoted.of(symbols), Quoted.of(symbols.substring(i, i + 1)), i + 1));
             }
         }
     }
@@ -39,7 +38,7 @@ public record Vin(String symbols) {
     /**
      * The number as written; small letters, blanks and hyphens do not matter.
      *
-     * @throws IllegalArgumentException with one sentence that says what does not fit
+     * @throws Refused with one sentence that says what does not fit
      */
     public static Vin parse(String text) {
         return new Vin(text.toUpperCase(Locale.ROOT).replaceAll("[\\s\\u00a0-]", ""));

@@ -2,8 +2,11 @@ package cornerbook.core.car;
 
 import cornerbook.core.corner.Corner;
 import cornerbook.core.quantity.Range;
+import cornerbook.core.say.Refused;
 import cornerbook.core.tool.ShopTool;
 import java.time.LocalDate;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -79,16 +82,23 @@ public record Visit(
     }
 
     public Visit {
-        Range.check("odometer", odometerKm, 0, 3_000_000, "km");
-        arrivedOn = Map.copyOf(arrivedOn);
-        leftOn = Map.copyOf(leftOn);
+        Range.check(CarSaid.CarNumber.ODOMETER, odometerKm, 0, 3_000_000, "km");
+        arrivedOn = cornerByCorner(arrivedOn);
+        leftOn = cornerByCorner(leftOn);
         readings = List.copyOf(readings);
         workDone = List.copyOf(workDone);
         tools = List.copyOf(tools);
         tightened = Set.copyOf(tightened);
         if (tools.stream().map(ShopTool::kind).distinct().count() < tools.size()) {
-            throw new IllegalArgumentException("two tools of one kind stand at the visit, expected one of each kind");
+            throw new Refused(new CarSaid.TwoToolsOfAKind());
         }
+    }
+
+    /** A copy that is walked in the order of the corners, whatever order it came in. */
+    private static Map<Corner, String> cornerByCorner(Map<Corner, String> wheelAt) {
+        var ordered = new EnumMap<Corner, String>(Corner.class);
+        wheelAt.forEach((corner, tag) -> ordered.put(corner, Objects.requireNonNull(tag)));
+        return Collections.unmodifiableMap(ordered);
     }
 
     /** The same visit with other readings. */

@@ -1,6 +1,7 @@
 package cornerbook.core.car;
 
 import cornerbook.core.quantity.Quantities;
+import cornerbook.core.say.Refused;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -28,7 +29,7 @@ public final class WrittenReading {
     /**
      * The value in the measure's unit, or the place of the word on its scale.
      *
-     * @throws IllegalArgumentException with one sentence when it cannot be read
+     * @throws Refused with one sentence when it cannot be read
      */
     public static double valueOf(Measure measure, String written) {
         var scale = measure.scale();
@@ -43,7 +44,7 @@ public final class WrittenReading {
      * The points that a value was written as, in the measure's unit and in their order; empty when it was written as one
      * value.
      *
-     * @throws IllegalArgumentException with one sentence when they are too few or too many, or one cannot be read
+     * @throws Refused with one sentence when they are too few or too many, or one cannot be read
      */
     public static Optional<List<Double>> findPoints(Measure measure, String written) {
         if (!measure.mayBePoints()) {
@@ -63,8 +64,7 @@ public final class WrittenReading {
             return Optional.empty();
         }
         if (points.size() < FEWEST_POINTS || points.size() > MOST_POINTS) {
-            throw new IllegalArgumentException("%d points around the disc, expected %d to %d, or one value"
-                    .formatted(points.size(), FEWEST_POINTS, MOST_POINTS));
+            throw new Refused(new CarSaid.PointsAroundDisc(points.size(), FEWEST_POINTS, MOST_POINTS));
         }
         return Optional.of(points.stream()
                 .map(point -> Quantities.parse(point + " " + unit, measure.unit()))

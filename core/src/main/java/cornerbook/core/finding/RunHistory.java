@@ -1,12 +1,12 @@
 package cornerbook.core.finding;
 
-import cornerbook.core.say.Said;
-
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Mileage;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.say.PlusMinus;
+import cornerbook.core.say.Said;
 import cornerbook.core.season.DistanceHistory;
 import cornerbook.core.season.DistancePerDay;
 import cornerbook.core.tread.CornerDistances;
@@ -75,17 +75,16 @@ public final class RunHistory {
         return kmPerDay.getOrDefault(season, kmPerDayAll);
     }
 
-    /** Where the distance per day of a season kind comes from, in words. */
-    public String distanceBasis(SeasonKind season) {
+    /** Where the distance per day of a season kind comes from. */
+    public DistanceBasis distanceBasis(SeasonKind season) {
         var prior = knowledge.distance(season);
         int own = seasons(season).size();
         if (own > 0) {
-            return "odometer history, past seasons counted: " + own;
+            return new DistanceBasis.OwnSeasons(own);
         }
         return prior.cars() > 0
-                ? "from %d cars of the book: this car is new to it".formatted(prior.cars())
-                : "default of %.0f ± %.0f km per day (common practice, no source): the car is new to the book"
-                        .formatted(prior.meanKm(), prior.carSdKm());
+                ? new DistanceBasis.CarsOfTheBook(prior.cars())
+                : new DistanceBasis.UsualDistance(new PlusMinus(prior.meanKm(), prior.carSdKm(), "km", 0));
     }
 
     /** Average of each past season of that kind. */
@@ -95,9 +94,7 @@ public final class RunHistory {
 
     private void countSeason(CarHistory history, Visit visit, double average) {
         kmPerDayAll.add(average);
-        visit.arrivedOn().values().stream()
-                .findFirst()
-                .flatMap(history::findSetOf)
+        history.findSetOn(visit.arrivedOn())
                 .ifPresent(set -> kmPerDay.computeIfAbsent(set.season(), key -> new ArrayList<>())
                         .add(average));
     }

@@ -1,5 +1,6 @@
 package cornerbook.core.quantity;
 
+import cornerbook.core.say.Refused;
 import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Map;
@@ -36,14 +37,13 @@ public final class Quantities {
      * @param text as "32 psi", "9/32 in", "7,2"
      * @param bookUnit mm, m, kPa (gauge), N·m, N, °C, ° (angle), V, A, A·h, km, km/h, kg, %, or studs (a count)
      * @return in the book's unit
-     * @throws IllegalArgumentException with one sentence, when the text is not a number with a unit that fits
+     * @throws Refused with one sentence, when the text is not a number with a unit that fits
      */
     public static double parse(String text, String bookUnit) {
         var written = OTHER_BLANKS.matcher(text).replaceAll(" ").strip();
         var match = WRITTEN.matcher(written);
         if (!match.matches()) {
-            throw new IllegalArgumentException("%s is not a quantity, expected a number with %s"
-                    .formatted(Quoted.of(written), UnitSpelling.expected(bookUnit)));
+            throw new Refused(new QuantitySaid.NotAQuantity(Quoted.of(written), UnitSpelling.expected(bookUnit)));
         }
         var unit = match.group("unit");
         double size = match.group("number") != null
@@ -54,7 +54,7 @@ public final class Quantities {
         double value = negative ? -size : size;
         double inBook = unit == null ? value : convert(value, unit, bookUnit, written);
         if (!Double.isFinite(inBook)) {
-            throw new IllegalArgumentException("%s is too large a number".formatted(Quoted.of(written)));
+            throw new Refused(new QuantitySaid.TooLarge(Quoted.of(written)));
         }
         // Nothing has no sign: −0 is 0.
         return inBook + 0.0;
@@ -89,8 +89,8 @@ public final class Quantities {
     /** The value, which is in the book's unit, in another unit as people write it: 250 kPa in "psi" is 36.26. */
     public static double in(String unit, double value, String bookUnit) {
         var ucum = UnitSpelling.findUcum(unit, bookUnit)
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "unit is %s, expected one of %s".formatted(Quoted.of(unit), UnitSpelling.expected(bookUnit))));
+                .orElseThrow(() ->
+                        new IllegalArgumentException("unit is %s, expected one for %s".formatted(unit, bookUnit)));
         return change(value, UnitSpelling.ucumOf(bookUnit), ucum);
     }
 
@@ -100,8 +100,7 @@ public final class Quantities {
             return Double.parseDouble(plain.replace(',', '.'));
         }
         if (plain.indexOf('.') >= 0) {
-            throw new IllegalArgumentException(
-                    "%s can be read in two ways, expected thousands without a point".formatted(Quoted.of(written)));
+            throw new Refused(new QuantitySaid.TwoWays(Quoted.of(written)));
         }
         return Double.parseDouble(plain.replace(",", ""));
     }
@@ -110,11 +109,10 @@ public final class Quantities {
     private static double fraction(Matcher match, @Nullable String unit, String written) {
         double bottom = Double.parseDouble(match.group("bottom"));
         if (bottom == 0) {
-            throw new IllegalArgumentException("%s divides by zero, expected a fraction".formatted(Quoted.of(written)));
+            throw new Refused(new QuantitySaid.DividesByZero(Quoted.of(written)));
         }
         if (unit == null) {
-            throw new IllegalArgumentException(
-                    "%s is a fraction without a unit, expected one as in 9/32 in".formatted(Quoted.of(written)));
+            throw new Refused(new QuantitySaid.FractionWithoutUnit(Quoted.of(written)));
         }
         double part = Double.parseDouble(match.group("top").replace(',', '.')) / bottom;
         return match.group("whole") == null ? part : part + Double.parseDouble(match.group("whole"));
@@ -122,8 +120,8 @@ public final class Quantities {
 
     private static double convert(double value, String unit, String bookUnit, String written) {
         var ucum = UnitSpelling.findUcum(unit, bookUnit)
-                .orElseThrow(() -> new IllegalArgumentException("%s has the unit %s, expected one of %s"
-                        .formatted(Quoted.of(written), Quoted.of(unit), UnitSpelling.expected(bookUnit))));
+                .orElseThrow(() -> new Refused(new QuantitySaid.OtherUnit(
+                        Quoted.of(written), Quoted.of(unit), UnitSpelling.expected(bookUnit))));
         return change(value, ucum, UnitSpelling.ucumOf(bookUnit));
     }
 

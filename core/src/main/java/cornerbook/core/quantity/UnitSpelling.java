@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** How people write units, and the UCUM code of each. Matched without case, blanks and dots of multiplication. */
 final class UnitSpelling {
@@ -17,14 +16,40 @@ final class UnitSpelling {
                     unit("cm"),
                     unit("m"),
                     unit("um", "µm", "μm", "um"),
-                    unit("[in_i]", "in", "inch", "inches", "\"", "″")),
-            entry("m", unit("m"), unit("km"), unit("[ft_i]", "ft", "feet")),
-            entry("kPa", unit("kPa"), unit("bar"), unit("[psi]", "psi", "psig"), unit("MPa")),
+                    unit("[in_i]", "in", "inch", "inches", "\"", "″", "po", "pouce", "pouces")),
+            entry("m", unit("m"), unit("km"), unit("[ft_i]", "ft", "feet", "pi", "pied", "pieds")),
+            entry("kPa", unit("kPa"), unit("bar"), unit("[psi]", "psi", "psig", "lb/po²", "lb/po2"), unit("MPa")),
             entry(
                     "N·m",
                     unit("N.m", "N·m", "N-m"),
-                    unit("[lbf_av].[ft_i]", "lbf·ft", "lb·ft", "ft·lb", "ft-lb", "ft-lbs", "ft·lbf", "lb-ft", "lbf-ft"),
-                    unit("[lbf_av].[in_i]", "lbf·in", "in·lb", "in-lb", "in-lbs", "lb-in", "lbf-in")),
+                    unit(
+                            "[lbf_av].[ft_i]",
+                            "lbf·ft",
+                            "lb·ft",
+                            "ft·lb",
+                            "ft-lb",
+                            "ft-lbs",
+                            "ft·lbf",
+                            "lb-ft",
+                            "lbf-ft",
+                            "lbf·pi",
+                            "lb·pi",
+                            "pi·lb",
+                            "lb-pi",
+                            "pi-lb"),
+                    unit(
+                            "[lbf_av].[in_i]",
+                            "lbf·in",
+                            "in·lb",
+                            "in-lb",
+                            "in-lbs",
+                            "lb-in",
+                            "lbf-in",
+                            "lbf·po",
+                            "lb·po",
+                            "po·lb",
+                            "lb-po",
+                            "po-lb")),
             entry("N", unit("N"), unit("kN"), unit("[lbf_av]", "lbf")),
             entry("°C", unit("Cel", "°C", "ºC", "C", "degC"), unit("[degF]", "°F", "ºF", "F", "degF"), unit("K")),
             entry("°", unit("deg", "°", "deg", "degrees")),
@@ -32,10 +57,10 @@ final class UnitSpelling {
             entry("A", unit("A", "A", "CCA"), unit("mA")),
             entry("A·h", unit("A.h", "A·h", "Ah")),
             entry("km", unit("km"), unit("[mi_i]", "mi", "mile", "miles")),
-            entry("km/h", unit("km/h", "km/h", "kmh"), unit("[mi_i]/h", "mph")),
+            entry("km/h", unit("km/h", "km/h", "kmh"), unit("[mi_i]/h", "mph", "mi/h")),
             entry("kg", unit("kg"), unit("[lb_av]", "lb", "lbs"), unit("t", "t")),
             entry("%", unit("%")),
-            entry("studs", unit("1", "studs", "stud")));
+            entry("studs", unit("1", "studs", "stud", "goujons", "goujon")));
 
     private UnitSpelling() {}
 
@@ -56,8 +81,10 @@ final class UnitSpelling {
     }
 
     /** The units that may be written, in people's spelling. */
-    static String expected(String bookUnit) {
-        return units(bookUnit).stream().map(unit -> unit.spellings().getFirst()).collect(Collectors.joining(", "));
+    static List<QuantitySaid.UnitWord> expected(String bookUnit) {
+        return units(bookUnit).stream()
+                .map(unit -> new QuantitySaid.UnitWord(unit.spellings().getFirst()))
+                .toList();
     }
 
     private static List<Unit> units(String bookUnit) {

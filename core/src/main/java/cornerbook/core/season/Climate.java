@@ -2,6 +2,7 @@ package cornerbook.core.season;
 
 import static cornerbook.core.quantity.Range.check;
 
+import cornerbook.core.say.Refused;
 import java.time.Month;
 import java.util.List;
 
@@ -21,16 +22,16 @@ public record Climate(String place, String source, double coldestMorningC, List<
 
     public Climate {
         months = List.copyOf(months);
-        text("place of the climate", place);
-        text("source of the climate", source);
+        checkText(SeasonSaid.ClimateText.PLACE, place);
+        checkText(SeasonSaid.ClimateText.SOURCE, source);
         if (months.size() != Month.values().length) {
-            throw new IllegalArgumentException("climate has %d months, expected all 12".formatted(months.size()));
+            throw new Refused(new SeasonSaid.NotAllMonths(months.size()));
         }
         double leastC = months.stream()
                 .mapToDouble(MonthNormal::meanDailyMinimumC)
                 .min()
                 .orElseThrow();
-        check("coldest morning", coldestMorningC, COLDEST_C, leastC, "°C");
+        check(SeasonSaid.ClimateNumber.COLDEST_MORNING, coldestMorningC, COLDEST_C, leastC, "°C");
     }
 
     /**
@@ -41,8 +42,8 @@ public record Climate(String place, String source, double coldestMorningC, List<
      */
     public record MonthNormal(double meanDailyMinimumC, double meanDailyMaximumC) {
         public MonthNormal {
-            check("mean daily minimum", meanDailyMinimumC, COLDEST_C, WARMEST_C, "°C");
-            check("mean daily maximum", meanDailyMaximumC, meanDailyMinimumC, WARMEST_C, "°C");
+            check(SeasonSaid.ClimateNumber.MEAN_DAILY_MINIMUM, meanDailyMinimumC, COLDEST_C, WARMEST_C, "°C");
+            check(SeasonSaid.ClimateNumber.MEAN_DAILY_MAXIMUM, meanDailyMaximumC, meanDailyMinimumC, WARMEST_C, "°C");
         }
     }
 
@@ -56,9 +57,9 @@ public record Climate(String place, String source, double coldestMorningC, List<
         return "%s (%s)".formatted(place, source);
     }
 
-    private static void text(String what, String text) {
+    private static void checkText(SeasonSaid.ClimateText which, String text) {
         if (text.isBlank() || text.length() > LONGEST_TEXT) {
-            throw new IllegalArgumentException("%s is missing or longer than %d letters".formatted(what, LONGEST_TEXT));
+            throw new Refused(new SeasonSaid.TextMissingOrLong(which, LONGEST_TEXT));
         }
     }
 }

@@ -1,7 +1,10 @@
 package cornerbook.core.tool;
 
 import cornerbook.core.lift.Hoist;
+import cornerbook.core.quantity.Quoted;
 import cornerbook.core.quantity.Range;
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
 import cornerbook.core.torque.WrenchScale;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -30,27 +33,20 @@ public record ShopTool(
     private static final double MOST_OFFSET_SHARE = 0.1;
 
     /** What it measures. */
-    public enum Kind {
-        TORQUE_WRENCH("N·m", "Torque wrench"),
-        PRESSURE_GAUGE("kPa", "Pressure gauge"),
-        HOIST("mm", "Hoist");
+    public enum Kind implements Said {
+        TORQUE_WRENCH("N·m"),
+        PRESSURE_GAUGE("kPa"),
+        HOIST("mm");
 
         private final String unit;
-        private final String title;
 
-        Kind(String unit, String title) {
+        Kind(String unit) {
             this.unit = unit;
-            this.title = title;
         }
 
         /** Unit of its values in the book. */
         public String unit() {
             return unit;
-        }
-
-        /** For people. */
-        public String title() {
-            return title;
         }
     }
 
@@ -62,32 +58,36 @@ public record ShopTool(
 
     public ShopTool {
         if (!id.matches("[\\p{L}\\d][\\p{L}\\d ._-]{0,19}")) {
-            throw new IllegalArgumentException(
-                    "mark of the tool is \"%s\", expected up to 20 letters, digits, points and dashes".formatted(id));
+            throw new Refused(new ToolSaid.UnfitMark(Quoted.of(id)));
         }
         if (name.isBlank() || name.length() > 80) {
-            throw new IllegalArgumentException("name of the tool is missing or longer than 80 letters");
+            throw new Refused(new ToolSaid.UnfitName());
         }
         if ((kind == Kind.HOIST) != (hoist != null)) {
-            throw new IllegalArgumentException(
-                    kind == Kind.HOIST ? "ratings of the hoist are missing" : "only a hoist has ratings of arms");
+            throw new Refused(
+                    kind == Kind.HOIST ? new ToolSaid.HoistWithoutRatings() : new ToolSaid.RatingsWithoutHoist());
         }
         if (kind == Kind.HOIST) {
-            Range.check("height of the raised pads", highest, 500, 3000, "mm");
-            Range.check("height of the lowered pads", lowest, 30, 500, "mm");
-            Range.check("offset of the tool", offset, 0, 0, "mm");
+            Range.check(ToolSaid.ToolNumber.RAISED_PADS, highest, 500, 3000, "mm");
+            Range.check(ToolSaid.ToolNumber.LOWERED_PADS, lowest, 30, 500, "mm");
+            Range.check(ToolSaid.ToolNumber.OFFSET, offset, 0, 0, "mm");
         } else if (kind == Kind.TORQUE_WRENCH) {
             var scale = new WrenchScale(lowest, highest);
             Range.check(
-                    "offset of the tool",
+                    ToolSaid.ToolNumber.OFFSET,
                     offset,
                     -scale.highestNm() * MOST_OFFSET_SHARE,
                     scale.highestNm() * MOST_OFFSET_SHARE,
                     "N·m");
         } else {
-            Range.check("top of the scale", highest, 1, HIGHEST_GAUGE_KPA, "kPa");
-            Range.check("bottom of the scale", lowest, 0, highest, "kPa");
-            Range.check("offset of the tool", offset, -highest * MOST_OFFSET_SHARE, highest * MOST_OFFSET_SHARE, "kPa");
+            Range.check(ToolSaid.ToolNumber.TOP_OF_SCALE, highest, 1, HIGHEST_GAUGE_KPA, "kPa");
+            Range.check(ToolSaid.ToolNumber.BOTTOM_OF_SCALE, lowest, 0, highest, "kPa");
+            Range.check(
+                    ToolSaid.ToolNumber.OFFSET,
+                    offset,
+                    -highest * MOST_OFFSET_SHARE,
+                    highest * MOST_OFFSET_SHARE,
+                    "kPa");
         }
     }
 

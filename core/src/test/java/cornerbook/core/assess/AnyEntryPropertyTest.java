@@ -11,6 +11,12 @@ import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Between;
+import cornerbook.core.say.Margin;
+import cornerbook.core.say.PlusMinus;
+import cornerbook.core.say.Said;
+import cornerbook.core.say.Verbatim;
 import cornerbook.core.tread.judge.SetForecast;
 import cornerbook.core.tread.judge.SetForecast.BandPoint;
 import cornerbook.core.wheelplan.Rule;
@@ -21,6 +27,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.regex.Pattern;
@@ -142,9 +149,14 @@ class AnyEntryPropertyTest {
         for (var finding : assessment.findings()) {
             sound(finding.title());
             sound(finding.plainWords());
-            finding.evidence().forEach(each -> sound(each.toString()));
+            finding.evidence().forEach(each -> {
+                sound(each.what());
+                sound(each.value());
+                sound(each.how());
+            });
         }
-        assessment.notJudged().forEach(AnyEntryPropertyTest::sound);
+        assessment.notJudged().forEach(each -> sound(each));
+        assessment.workDone().forEach(each -> sound(each));
         assessment.forecasts().forEach(AnyEntryPropertyTest::check);
         check(assessment.plan());
         for (double days = 30; days < 1500; days *= 2) {
@@ -204,7 +216,55 @@ class AnyEntryPropertyTest {
             assertThat(gain.likelyKm()).isFinite();
             assertThat(gain.otherKm()).isFinite().isNotNegative();
         });
-        plan.reasons().forEach(reason -> assertThat(reason).doesNotContainPattern(NO_NUMBER));
+        plan.reasons().forEach(reason -> sound(reason));
+    }
+
+    /** Every fact that is a number is one, and no length or distance is less than nothing. */
+    private static void sound(Said said) {
+        switch (said) {
+            case Verbatim verbatim -> sound(verbatim.text());
+            case Amount amount -> sound(amount.value(), amount.unit());
+            case Between between -> {
+                sound(between.lowest(), between.unit());
+                sound(between.highest(), between.unit());
+            }
+            case PlusMinus estimate -> {
+                sound(estimate.value(), estimate.unit());
+                assertThat(estimate.sd()).isFinite().isNotNegative();
+            }
+            case Margin margin -> assertThat(margin.value()).isFinite();
+            case Record sentence ->
+                facts(sentence).forEach(fact -> {
+                    switch (fact) {
+                        case Said part -> sound(part);
+                        case String words -> sound(words);
+                        case List<?> parts -> parts.forEach(part -> sound((Said) part));
+                        default -> {}
+                    }
+                });
+            default -> {}
+        }
+    }
+
+    private static void sound(double value, String unit) {
+        assertThat(value).isFinite();
+        if (unit.equals("mm") || unit.equals("km")) {
+            assertThat(value).isNotNegative();
+        }
+    }
+
+    private static List<Object> facts(Record sentence) {
+        return Arrays.stream(sentence.getClass().getRecordComponents())
+                .map(component -> {
+                    try {
+                        component.getAccessor().setAccessible(true);
+                        return component.getAccessor().invoke(sentence);
+                    } catch (ReflectiveOperationException e) {
+                        throw new IllegalStateException(e);
+                    }
+                })
+                .filter(Objects::nonNull)
+                .toList();
     }
 
     private static void sound(String words) {

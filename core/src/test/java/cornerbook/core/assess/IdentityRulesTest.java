@@ -3,6 +3,7 @@ package cornerbook.core.assess;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.CarSaid;
 import cornerbook.core.car.Cars;
 import cornerbook.core.car.Customer;
 import cornerbook.core.car.Tyre;
@@ -11,6 +12,7 @@ import cornerbook.core.car.Wheel;
 import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.finding.Problem;
+import cornerbook.core.quantity.Quoted;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -28,12 +30,11 @@ class IdentityRulesTest {
         for (var place : List.of("US", "CA-QC", "CA")) {
             assertThat(check(WRONG_DIGIT, place, "225/55R18", 98, "V", null))
                     .containsExactly(new Problem(
-                            "/vehicle/vin",
-                            "VIN \"1G4AH59H55G118341\" has \"5\" at position 9, expected the check digit 4"));
+                            "/vehicle/vin", new AssessSaid.VinCheckDigit(Quoted.of(WRONG_DIGIT), Quoted.of("5"), "4")));
         }
         assertThat(check("1G4AH59", "FI", "225/55R18", 98, "V", null))
                 .extracting(Problem::message)
-                .containsExactly("VIN \"1G4AH59\" has 7 symbols, expected 17");
+                .containsExactly(new CarSaid.VinLength(Quoted.of("1G4AH59"), 7, 17));
     }
 
     @Test

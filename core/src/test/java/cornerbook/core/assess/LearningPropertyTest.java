@@ -113,7 +113,11 @@ class LearningPropertyTest {
                 .rows()
                 .getFirst();
         assertThat(row.open())
-                .contains("wear at the front", "wear at the rear", "how cars differ", "how corners differ");
+                .contains(
+                        WearKnowledge.Open.FRONT_RATE,
+                        WearKnowledge.Open.REAR_RATE,
+                        WearKnowledge.Open.VEHICLE_SPREAD,
+                        WearKnowledge.Open.CORNER_SPREAD);
     }
 
     @Test

@@ -11,6 +11,9 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.Problem;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Listed;
+import cornerbook.core.say.Said;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -30,9 +33,7 @@ class VisitRulesTest {
     void aReadingThatCorrectsItselfIsRefused() {
         assertThat(check(volts("a", "a")))
                 .singleElement()
-                .isEqualTo(new Problem(
-                        "/visits/0/readings/0/corrects",
-                        "reading a corrects itself, by way of a, expected an earlier reading"));
+                .isEqualTo(new Problem("/visits/0/readings/0/corrects", new AssessSaid.CorrectsItself("a", "a")));
     }
 
     @Test
@@ -68,10 +69,9 @@ class VisitRulesTest {
     @Test
     void whatIsNamedTwiceIsRefused() {
         assertThat(VisitRules.check(Cars.history(visit("v", 48_000), visit("v", 49_000)), Cars.AUTUMN))
-                .containsExactly(new Problem("/visits/1/id", "visit v stands here twice, expected each id once"));
+                .containsExactly(new Problem("/visits/1/id", new AssessSaid.VisitTwice("v")));
         assertThat(check(volts("a", null), volts("a", null)))
-                .containsExactly(
-                        new Problem("/visits/0/readings/1/id", "reading a stands here twice, expected each id once"));
+                .containsExactly(new Problem("/visits/0/readings/1/id", new AssessSaid.ReadingTwice("a")));
         var car = Cars.history();
         var twice = new CarHistory(
                 car.vehicle(),
@@ -81,16 +81,13 @@ class VisitRulesTest {
         assertThat(VisitRules.check(twice, Cars.AUTUMN))
                 .hasSize(4)
                 .first()
-                .isEqualTo(new Problem(
-                        "/wheelSets/1/wheels/0/tag", "wheel S-LF stands here twice, expected each tag once"));
+                .isEqualTo(new Problem("/wheelSets/1/wheels/0/tag", new AssessSaid.WheelTwice("S-LF")));
     }
 
     @Test
     void aCorrectionOfNothingIsRefused() {
         assertThat(check(volts("a", null), volts("b", "c")))
-                .containsExactly(new Problem(
-                        "/visits/0/readings/1/corrects",
-                        "no reading c in this visit, expected the one that this corrects"));
+                .containsExactly(new Problem("/visits/0/readings/1/corrects", new AssessSaid.CorrectsNothing("c")));
     }
 
     /** A gauge may read half a millimetre above the 8 mm of a new tyre: common practice, no source. */
@@ -99,7 +96,12 @@ class VisitRulesTest {
     void aTreadIsHardlyDeeperThanNew(double depthMm, boolean refused) {
         assertThat(check(Cars.reading(Measure.TREAD_DEPTH, Corner.LF, "S-LF", Spot.INNER, depthMm)))
                 .hasSize(refused ? 1 : 0)
-                .allMatch(problem -> problem.message().endsWith("deeper than new (8.0 mm), expected at most 8.5 mm"));
+                .allMatch(problem -> problem.message()
+                        .equals(new AssessSaid.DeeperThanNew(
+                                new Amount(depthMm, "mm", 1),
+                                "S-LF",
+                                new Amount(8, "mm", 1),
+                                new Amount(8.5, "mm", 1))));
     }
 
     /** A reading may be of the wheel that came or of the one that went on, at its own corner. */
@@ -107,20 +109,19 @@ class VisitRulesTest {
     void aWheelIsReadWhereItStood() {
         assertThat(expected(Cars.at("S-"), Cars.at("W-"), "S-LF")).isEmpty();
         assertThat(expected(Cars.at("S-"), Cars.at("W-"), "W-LF")).isEmpty();
-        assertThat(expected(Cars.at("S-"), Cars.at("W-"), "S-RF"))
-                .contains("wheel S-RF was not at LF in this visit, expected S-LF or W-LF");
+        assertThat(expected(Cars.at("S-"), Cars.at("W-"), "S-RF")).contains(expectedWheel("S-LF", "W-LF"));
         assertThat(expected(Cars.at("S-"), Cars.at("S-"), "S-RF")).contains(expectedWheel("S-LF"));
         assertThat(expected(Cars.at("S-"), Map.of(), "S-RF")).contains(expectedWheel("S-LF"));
         assertThat(expected(Map.of(), Cars.at("W-"), "S-RF")).contains(expectedWheel("W-LF"));
         assertThat(expected(Map.of(), Map.of(), "S-RF"))
-                .contains(expectedWheel("arrivedOn or leftOn to name the wheel there"));
+                .contains(new AssessSaid.WheelNotThere("S-RF", Corner.LF, null));
     }
 
-    private static String expectedWheel(String what) {
-        return "wheel S-RF was not at LF in this visit, expected " + what;
+    private static Said expectedWheel(String... there) {
+        return new AssessSaid.WheelNotThere("S-RF", Corner.LF, Listed.or(Said.verbatims(there)));
     }
 
-    private static Optional<String> expected(Map<Corner, String> arrived, Map<Corner, String> left, String tag) {
+    private static Optional<Said> expected(Map<Corner, String> arrived, Map<Corner, String> left, String tag) {
         var reading = Cars.reading(Measure.TREAD_DEPTH, Corner.LF, tag, Spot.INNER, 7);
         var visit = new Visit("v", Cars.AUTUMN, 48_000, null, arrived, left, List.of(reading), List.of(), null, null);
         return VisitRules.check(Cars.history(visit), Cars.AUTUMN).stream()

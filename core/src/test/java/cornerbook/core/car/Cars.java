@@ -1,7 +1,5 @@
 package cornerbook.core.car;
 
-import cornerbook.core.say.Said;
-
 import cornerbook.core.battery.Chemistry;
 import cornerbook.core.battery.RatingStandard;
 import cornerbook.core.battery.TwelveVoltBattery;
@@ -13,6 +11,7 @@ import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.Limit;
+import cornerbook.core.say.Said;
 import cornerbook.core.torque.Seat;
 import cornerbook.core.torque.WheelFastener;
 import cornerbook.core.tread.CornerContrast;

@@ -1,8 +1,11 @@
 package cornerbook.core.car;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
+import cornerbook.core.quantity.Quoted;
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
@@ -37,17 +40,18 @@ class VinReferenceTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            value = {
-                "1G4AH59H45G11834 | has 16 symbols, expected 17",
-                "1G4AH59H45G1183410 | has 18 symbols, expected 17",
-                "1G4AH59H45G11834O | has \"O\" at position 17",
-                "1I4AH59H45G118341 | has \"I\" at position 2"
-            })
-    void anotherFormIsRefused(String written, String part) {
-        assertThatThrownBy(() -> Vin.parse(written))
-                .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining(part);
+    @CsvSource({"1G4AH59H45G11834, 16", "1G4AH59H45G1183410, 18"})
+    void anotherLengthIsRefused(String written, int symbols) {
+        assertThat(refusal(written)).isEqualTo(new CarSaid.VinLength(Quoted.of(written), symbols, 17));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1G4AH59H45G11834O, O, 17", "1I4AH59H45G118341, I, 2"})
+    void aSymbolThatIsNotUsedIsRefused(String written, String symbol, int position) {
+        assertThat(refusal(written)).isEqualTo(new CarSaid.VinSymbol(Quoted.of(written), Quoted.of(symbol), position));
+    }
+
+    private static Said refusal(String written) {
+        return catchThrowableOfType(Refused.class, () -> Vin.parse(written)).said();
     }
 }

@@ -1,9 +1,13 @@
 package cornerbook.core.car;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
+import cornerbook.core.quantity.QuantitySaid;
+import cornerbook.core.quantity.Quoted;
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.Collectors;
@@ -74,7 +78,7 @@ class WrittenReadingTest {
                             .isFinite();
                     assertThat(WrittenReading.firstStud(written)).isBetween(1, 99);
                 } catch (IllegalArgumentException e) {
-                    assertThat(e.getMessage()).as(written).isNotBlank();
+                    assertThat(e).as(written).isInstanceOf(Refused.class);
                 }
             }
         }
@@ -84,22 +88,43 @@ class WrittenReadingTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "DISC_THICKNESS_VARIATION|27.3 27.3 x 27.3|is not a quantity",
-                "DISC_THICKNESS_VARIATION|27.31 27.30 mm|2 points around the disc, expected 4 to 36, or one value",
-                "DISC_RUNOUT|0.01 0.02 0.03|3 points around the disc",
-                "DISC_RUNOUT|stud 1:;|is not a quantity",
-                "DISC_RUNOUT|; ;|is not a quantity",
-                "HUB_RUNOUT|stud 3: mm|is not a quantity",
-                "DISC_RUNOUT|stud 0: 0.01 0.02 0.03 0.01|is not a quantity",
-                "DISC_THICKNESS_VARIATION|stud 3: 27.3 27.3 27.3 27.3|is not a quantity",
-                "PAD_MOVEMENT|loose|expected one of free, tight, seized",
-                "PAD_MOVEMENT|1.5|expected one of free, tight, seized",
-                "PEDAL_PUMPED|maybe|expected one of not done, done",
-                "PAD_THICKNESS|7.1 7.2 7.3 7.4 mm|7.1 7.2 7.3 7.4 mm"
+                "DISC_THICKNESS_VARIATION|27.3 27.3 x 27.3",
+                "DISC_RUNOUT|stud 1:;",
+                "DISC_RUNOUT|; ;",
+                "HUB_RUNOUT|stud 3: mm",
+                "DISC_RUNOUT|stud 0: 0.01 0.02 0.03 0.01",
+                "DISC_THICKNESS_VARIATION|stud 3: 27.3 27.3 27.3 27.3"
             })
-    void theRestIsRefusedInOneSentence(Measure measure, String written, String part) {
-        assertThatThrownBy(() -> WrittenReading.valueOf(measure, written))
-                .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining(part);
+    void whatIsNoNumberIsRefused(Measure measure, String written) {
+        assertThat(refusal(measure, written)).isInstanceOf(QuantitySaid.NotAQuantity.class);
+    }
+
+    @Test
+    void pointsOfAMeasureThatHasNoneAreRefused() {
+        assertThat(refusal(Measure.PAD_THICKNESS, "7.1 7.2 7.3 7.4 mm"))
+                .isInstanceOfSatisfying(
+                        QuantitySaid.OtherUnit.class,
+                        other -> assertThat(other.written()).isEqualTo(Quoted.of("7.1 7.2 7.3 7.4 mm")));
+    }
+
+    @Test
+    void pointsThatAreTooFewAreRefused() {
+        assertThat(refusal(Measure.DISC_THICKNESS_VARIATION, "27.31 27.30 mm"))
+                .isEqualTo(new CarSaid.PointsAroundDisc(2, 4, 36));
+        assertThat(refusal(Measure.DISC_RUNOUT, "0.01 0.02 0.03")).isEqualTo(new CarSaid.PointsAroundDisc(3, 4, 36));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"PAD_MOVEMENT, loose, free, tight, seized", "PAD_MOVEMENT, 1.5, free, tight, seized"})
+    void aWordThatIsNotOnTheScaleIsRefused(Measure measure, String written, String mild, String middle, String grave) {
+        assertThat(refusal(measure, written))
+                .isEqualTo(new CarSaid.NotOnScale(Quoted.of(written), Said.verbatims(mild, middle, grave)));
+        assertThat(refusal(Measure.PEDAL_PUMPED, "maybe"))
+                .isEqualTo(new CarSaid.NotOnScale(Quoted.of("maybe"), Said.verbatims("not done", "done")));
+    }
+
+    private static Said refusal(Measure measure, String written) {
+        return catchThrowableOfType(Refused.class, () -> WrittenReading.valueOf(measure, written))
+                .said();
     }
 }

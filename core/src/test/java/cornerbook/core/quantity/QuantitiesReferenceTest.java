@@ -2,8 +2,13 @@ package cornerbook.core.quantity;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
+import java.util.Arrays;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -53,7 +58,11 @@ class QuantitiesReferenceTest {
                 "45° | ° | 45",
                 "7.2 | mm | 7.2",
                 "3.5 % | % | 3.5",
-                "2 studs | studs | 2"
+                "2 studs | studs | 2",
+                "9/32 po | mm | 7.14375",
+                "32 lb/po² | kPa | 220.632233381376",
+                "98 lb·pi | N·m | 132.8701589364772",
+                "2 goujons | studs | 2"
             })
     void readsWhatPeopleWrite(String text, String bookUnit, double expected) {
         assertThat(Quantities.parse(text, bookUnit))
@@ -64,22 +73,40 @@ class QuantitiesReferenceTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "32 furlong | kPa | has the unit \"furlong\", expected one of kPa, bar, psi",
-                "deep | mm | is not a quantity",
-                "3/0 in | mm | divides by zero",
-                "NaN mm | mm | is not a quantity",
-                "7 8 mm | mm | is not a quantity",
-                "32 psi | mm | has the unit \"psi\"",
-                "9/32 | mm | is a fraction without a unit, expected one as in 9/32 in",
-                "48.200 km | km | can be read in two ways, expected thousands without a point",
-                "Infinity | km | is not a quantity",
-                "1e5 km | km | has the unit \"e5 km\"",
-                "loose | studs | is not a quantity, expected a number with studs"
+                "32 furlong | kPa | OtherUnit",
+                "deep | mm | NotAQuantity",
+                "3/0 in | mm | DividesByZero",
+                "NaN mm | mm | NotAQuantity",
+                "7 8 mm | mm | NotAQuantity",
+                "32 psi | mm | OtherUnit",
+                "9/32 | mm | FractionWithoutUnit",
+                "48.200 km | km | TwoWays",
+                "Infinity | km | NotAQuantity",
+                "1e5 km | km | OtherUnit",
+                "loose | studs | NotAQuantity"
             })
-    void refusesTheRestInOneSentence(String text, String bookUnit, String part) {
-        assertThatThrownBy(() -> Quantities.parse(text, bookUnit))
-                .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining(part);
+    void refusesTheRestInOneSentence(String text, String bookUnit, String why) {
+        assertThat(refusal(text, bookUnit).getClass().getSimpleName()).isEqualTo(why);
+    }
+
+    @Test
+    void aRefusalNamesWhatWasWrittenAndWhatMayBe() {
+        assertThat(refusal("32 furlong", "kPa"))
+                .isEqualTo(new QuantitySaid.OtherUnit(
+                        Quoted.of("32 furlong"), Quoted.of("furlong"), units("kPa", "bar", "psi", "MPa")));
+        assertThat(refusal("loose", "studs"))
+                .isEqualTo(new QuantitySaid.NotAQuantity(Quoted.of("loose"), units("studs")));
+        assertThat(refusal("1e5 km", "km"))
+                .isEqualTo(new QuantitySaid.OtherUnit(Quoted.of("1e5 km"), Quoted.of("e5 km"), units("km", "mi")));
+    }
+
+    private static List<QuantitySaid.UnitWord> units(String... units) {
+        return Arrays.stream(units).map(QuantitySaid.UnitWord::new).toList();
+    }
+
+    private static Said refusal(String text, String bookUnit) {
+        return catchThrowableOfType(Refused.class, () -> Quantities.parse(text, bookUnit))
+                .said();
     }
 
     @ParameterizedTest
@@ -100,9 +127,8 @@ class QuantitiesReferenceTest {
 
     @Test
     void aNumberBeyondTheDoublesIsRefused() {
-        assertThatThrownBy(() -> Quantities.parse("9".repeat(400) + " km", "km"))
-                .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageEndingWith("is too large a number");
+        var written = "9".repeat(400) + " km";
+        assertThat(refusal(written, "km")).isEqualTo(new QuantitySaid.TooLarge(Quoted.of(written)));
         assertThatThrownBy(() -> Quantities.show(Double.NaN, "mm")).hasMessageContaining("expected a finite number");
     }
 }

@@ -2,10 +2,17 @@ package cornerbook.core.season;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
+import cornerbook.core.quantity.QuantitySaid;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Between;
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
 import java.time.Month;
 import java.util.Collections;
 import java.util.List;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
 
 /** Terms of WMO-No. 1203: mean daily minimum and maximum of twelve months. Values invented. */
@@ -21,16 +28,26 @@ class ClimateTest {
 
     @Test
     void whatCannotBeIsRefused() {
-        assertThatThrownBy(() -> new Climate("", "invented", -20, MONTHS))
-                .hasMessageStartingWith("place of the climate is missing");
-        assertThatThrownBy(() -> new Climate("an invented place", " ", -20, MONTHS))
-                .hasMessageStartingWith("source of the climate is missing");
-        assertThatThrownBy(() -> new Climate("an invented place", "invented", -20, MONTHS.subList(0, 11)))
-                .hasMessage("climate has 11 months, expected all 12");
-        assertThatThrownBy(() -> new Climate("an invented place", "invented", -4, MONTHS))
-                .hasMessage("coldest morning is -4 °C, expected -60 to -4.500 °C");
-        assertThatThrownBy(() -> new Climate.MonthNormal(7, 6))
-                .hasMessage("mean daily maximum is 6 °C, expected 7 to 55 °C");
-        assertThatThrownBy(() -> new Climate.MonthNormal(Double.NaN, 6)).hasMessageStartingWith("mean daily minimum");
+        assertThat(refusal(() -> new Climate("", "invented", -20, MONTHS)))
+                .isEqualTo(new SeasonSaid.TextMissingOrLong(SeasonSaid.ClimateText.PLACE, 200));
+        assertThat(refusal(() -> new Climate("an invented place", " ", -20, MONTHS)))
+                .isEqualTo(new SeasonSaid.TextMissingOrLong(SeasonSaid.ClimateText.SOURCE, 200));
+        assertThat(refusal(() -> new Climate("an invented place", "invented", -20, MONTHS.subList(0, 11))))
+                .isEqualTo(new SeasonSaid.NotAllMonths(11));
+        assertThat(refusal(() -> new Climate("an invented place", "invented", -4, MONTHS)))
+                .isEqualTo(new QuantitySaid.OutOfRange(
+                        SeasonSaid.ClimateNumber.COLDEST_MORNING,
+                        new Amount(-4, "°C", 0),
+                        new Between(-60, -4.5, "°C", 1)));
+        assertThat(refusal(() -> new Climate.MonthNormal(7, 6)))
+                .isEqualTo(new QuantitySaid.OutOfRange(
+                        SeasonSaid.ClimateNumber.MEAN_DAILY_MAXIMUM,
+                        new Amount(6, "°C", 0),
+                        new Between(7, 55, "°C", 0)));
+        assertThatThrownBy(() -> new Climate.MonthNormal(Double.NaN, 6)).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    private static Said refusal(ThrowingCallable making) {
+        return catchThrowableOfType(Refused.class, making).said();
     }
 }

@@ -1,5 +1,6 @@
 package cornerbook.app.book.car;
 
+import cornerbook.words.Reader;
 import cornerbook.core.tool.ShopTool;
 import cornerbook.app.book.store.Arrival;
 import cornerbook.app.book.store.BookException;

@@ -1,5 +1,7 @@
 package cornerbook.app.desk.bench;
 
+import cornerbook.app.request.Told;
+import cornerbook.core.say.Refused;
 import cornerbook.app.bench.Ask;
 import cornerbook.app.bench.AskException;
 import cornerbook.app.bench.CarValues;
@@ -143,8 +145,8 @@ public final class BenchHandler {
                 errors.put(unread.ask(), Typed.sentence(String.valueOf(unread.getMessage())));
             }
         } catch (IllegalArgumentException refused) {
-            var sentence = Typed.sentence(String.valueOf(refused.getMessage()));
-            var at = given.askOf(group, String.valueOf(refused.getMessage()));
+            var sentence = Typed.sentence(Told.say(Refused.said(refused)));
+            var at = given.askOf(group, Told.say(Refused.said(refused)));
             if (at.isPresent()) {
                 errors.put(at.get().name(), sentence);
             } else {

@@ -5,12 +5,13 @@ import cornerbook.core.car.Visit;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.finding.Knowledge;
 import cornerbook.core.finding.RunHistory;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Said;
 import cornerbook.core.season.CredibleDistance;
-import cornerbook.core.season.Dates;
+import cornerbook.core.season.SeasonSaid;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -46,15 +47,13 @@ public record OdometerDoubt(LocalDate since, double sinceKm, LocalDate on, doubl
     }
 
     /** What to do, one sentence. */
-    public String question() {
+    public Said question() {
         double distanceKm = odometerKm - sinceKm;
         long days = ChronoUnit.DAYS.between(since, on);
-        return String.format(
-                Locale.ROOT,
-                "%,.0f km is %,.0f km more than on %s%s; type it again if it is right.",
-                odometerKm,
-                distanceKm,
-                Dates.written(since),
-                days > 0 ? String.format(Locale.ROOT, ", %,.0f km a day", distanceKm / days) : "");
+        return new SeasonSaid.OdometerToTypeAgain(
+                Amount.of(odometerKm, "km"),
+                Amount.of(distanceKm, "km"),
+                since,
+                days > 0 ? Amount.of(distanceKm / days, "km") : null);
     }
 }

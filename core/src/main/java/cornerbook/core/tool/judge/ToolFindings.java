@@ -8,11 +8,14 @@ import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
-import cornerbook.core.season.Dates;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Between;
+import cornerbook.core.say.Day;
 import cornerbook.core.tool.ShopTool;
+import cornerbook.core.tool.ToolSaid;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -45,83 +48,61 @@ public final class ToolFindings {
 
     private static Finding calibration(ShopTool tool, Visit visit) {
         boolean due = tool.due(visit.date());
-        var what = check(tool.kind());
+        var kind = tool.kind();
         var evidence = new ArrayList<Evidence>(List.of(
-                new Evidence("next %s".formatted(what), Dates.written(tool.calibrationDue()), "as the shop keeps it"),
-                new Evidence("used", Dates.written(visit.date()), "day of the visit")));
+                new Evidence(
+                        new ToolSaid.NextCheck(kind),
+                        new Day(tool.calibrationDue()),
+                        ToolSaid.ToolEvidence.AS_THE_SHOP_KEEPS_IT),
+                new Evidence(
+                        ToolSaid.ToolEvidence.USED, new Day(visit.date()), ToolSaid.ToolEvidence.DAY_OF_THE_VISIT)));
         if (tool.offset() != 0) {
-            evidence.add(offset(tool));
+            evidence.add(new Evidence(
+                    ToolSaid.ToolEvidence.SHOWS_TOO_MUCH,
+                    new Amount(tool.offset(), kind.unit(), 1),
+                    new ToolSaid.AgainstAMaster(kind)));
         }
         return finding(
                 null,
                 due ? Verdict.SPENT : Verdict.HOLDS,
                 due
-                        ? "%s %s, %s: %s was due on %s"
-                                .formatted(
-                                        tool.kind().title(),
-                                        tool.id(),
-                                        tool.name(),
-                                        what,
-                                        Dates.written(tool.calibrationDue()))
-                        : "%s %s, %s: %s is not due before %s"
-                                .formatted(
-                                        tool.kind().title(),
-                                        tool.id(),
-                                        tool.name(),
-                                        what,
-                                        Dates.written(tool.calibrationDue())),
-                due
-                        ? "A tool of the shop was past its %s; what was done with it is to be checked with another one."
-                                .formatted(what)
-                        : "The tools that were used are within their time.",
+                        ? new ToolSaid.WasDue(kind, tool.id(), tool.name(), tool.calibrationDue())
+                        : new ToolSaid.NotDueBefore(kind, tool.id(), tool.name(), tool.calibrationDue()),
+                due ? new ToolSaid.PastItsTime(kind) : new ToolSaid.WithinTheirTime(),
                 evidence,
-                source(tool.kind()));
-    }
-
-    private static Evidence offset(ShopTool tool) {
-        return new Evidence(
-                "shows too much",
-                "%.1f %s".formatted(tool.offset(), tool.kind().unit()).replace('-', '−'),
-                tool.kind() == ShopTool.Kind.PRESSURE_GAUGE
-                        ? "against a master; taken off each pressure"
-                        : "against a master; to be added to what is asked before it is set, the torque stands as it was read");
+                switch (kind) {
+                    case TORQUE_WRENCH -> ToolSaid.ToolSource.WRENCH_CALIBRATION;
+                    case PRESSURE_GAUGE -> ToolSaid.ToolSource.GAUGE_CALIBRATION;
+                    case HOIST -> ToolSaid.ToolSource.HOIST_INSPECTION;
+                });
     }
 
     private static Finding offTheScale(ShopTool tool, Reading reading) {
-        var unit = tool.kind().unit();
+        var kind = tool.kind();
+        var corner = Objects.requireNonNull(reading.corner());
+        var value = new Amount(reading.value(), kind.unit(), 0);
+        var scale = new Between(tool.lowest(), tool.highest(), kind.unit(), 0);
         return finding(
                 reading,
                 Verdict.SPENT,
-                "%s %.0f %s is not on the scale of %s %s, %.0f to %.0f %s"
-                        .formatted(
-                                reading.corner(),
-                                reading.value(),
-                                unit,
-                                tool.kind().title().toLowerCase(Locale.ROOT),
-                                tool.id(),
-                                tool.lowest(),
-                                tool.highest(),
-                                unit),
-                "What was read at %s cannot have been measured with that tool; it is to be done again."
-                        .formatted(reading.corner()),
+                new ToolSaid.OffTheScale(corner, value, kind, tool.id(), scale),
+                new ToolSaid.ToBeDoneAgain(corner),
                 List.of(
-                        new Evidence("read", "%.0f %s".formatted(reading.value(), unit), Evidence.howRead(reading)),
+                        new Evidence(ToolSaid.ToolEvidence.READ, value, Evidence.howRead(reading)),
                         new Evidence(
-                                "scale of %s".formatted(tool.id()),
-                                "%.0f to %.0f %s".formatted(tool.lowest(), tool.highest(), unit),
-                                "as the shop keeps it")),
-                tool.kind() == ShopTool.Kind.TORQUE_WRENCH
-                        ? "ISO 6789-1:2017: a wrench measures from the lowest value marked on it (trade literature)"
-                        : "a gauge measures on its scale only: common practice, no source");
+                                new ToolSaid.ScaleOf(tool.id()), scale, ToolSaid.ToolEvidence.AS_THE_SHOP_KEEPS_IT)),
+                kind == ShopTool.Kind.TORQUE_WRENCH
+                        ? ToolSaid.ToolSource.WRENCH_SCALE
+                        : ToolSaid.ToolSource.GAUGE_SCALE);
     }
 
     private static Finding finding(
             @Nullable Reading reading,
             Verdict verdict,
-            String title,
-            String plainWords,
+            ToolSaid title,
+            ToolSaid plainWords,
             List<Evidence> evidence,
-            String source) {
+            ToolSaid source) {
         return new Finding(
                 new Subject(
                         Subject.Part.SHOP_TOOL,
@@ -136,19 +117,5 @@ public final class ToolFindings {
                 verdict == Verdict.HOLDS ? 1 : 0,
                 evidence,
                 source);
-    }
-
-    private static String check(ShopTool.Kind kind) {
-        return kind == ShopTool.Kind.HOIST ? "inspection" : "calibration";
-    }
-
-    private static String source(ShopTool.Kind kind) {
-        return switch (kind) {
-            case TORQUE_WRENCH ->
-                "ISO 6789-1:2017: 12 months or 5000 cycles unless the shop has a rule of its own (from memory; ISO 6789:2003 quoted alike by a maker of wrenches)";
-            case PRESSURE_GAUGE -> "a gauge is compared with a master every 12 months: common practice, no source";
-            case HOIST ->
-                "ANSI/ALI ALOIM:2020: inspected at least every year by a qualified inspector (trade literature)";
-        };
     }
 }

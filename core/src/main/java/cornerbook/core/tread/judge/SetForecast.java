@@ -1,11 +1,10 @@
 package cornerbook.core.tread.judge;
 
-import cornerbook.core.say.Said;
-
 import cornerbook.core.car.Wheel;
 import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.say.Said;
 import cornerbook.core.tread.CornerContrast;
 import java.time.LocalDate;
 import java.util.List;

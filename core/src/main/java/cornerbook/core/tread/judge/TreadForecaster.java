@@ -189,7 +189,7 @@ public final class TreadForecaster {
                 Verdict.CONFIDENCE,
                 distance.meanKm(),
                 distance.sdKm(),
-                Said.verbatim(runs.distanceBasis(set.season())),
+                runs.distanceBasis(set.season()),
                 new TreadSaid.StartRates(
                         new Amount(parameters(set).frontRateMmPer1000Km(), "mm/1000 km", 2),
                         new Amount(parameters(set).rearRateMmPer1000Km(), "mm/1000 km", 2),

@@ -1,6 +1,7 @@
 package cornerbook.core.wheelplan.judge;
 
 import cornerbook.core.car.WheelSet;
+import cornerbook.core.finding.DistanceBasis;
 import cornerbook.core.season.SetSeasons;
 import cornerbook.core.wheelplan.PlanRequest;
 import cornerbook.core.wheelplan.Replacement;
@@ -14,7 +15,7 @@ import java.util.List;
  * @param request depths now, wear rates, where each wheel ran last, the distances of the seasons, and the rules asked for
  * @param rules what the plan made of each rule that concerns this set
  * @param seasons the days of the seasons, for turning a distance into a day
- * @param distanceBasis where the distance per day comes from, in words
+ * @param distanceBasis where the distance per day comes from
  */
 public record SetPlan(
         WheelSet set,
@@ -22,7 +23,7 @@ public record SetPlan(
         PlanRequest request,
         List<PlannedRule> rules,
         SetSeasons seasons,
-        String distanceBasis) {
+        DistanceBasis distanceBasis) {
     public SetPlan {
         rules = List.copyOf(rules);
     }

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Cars;
 import cornerbook.core.car.Visit;
+import cornerbook.core.say.Amount;
+import cornerbook.core.season.SeasonSaid;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -26,8 +28,12 @@ class OdometerDoubtTest {
         var typed = visit("autumn", LocalDate.of(2026, 10, 14), 382_000);
         assertThat(OdometerDoubt.of(car(SPRING), typed))
                 .map(OdometerDoubt::question)
-                .contains(
-                        "382,000 km is 344,000 km more than on 15 Apr 2026, 1,890 km a day; type it again if it is right.");
+                .hasValueSatisfying(question -> assertThat(question)
+                        .isEqualTo(new SeasonSaid.OdometerToTypeAgain(
+                                Amount.of(382_000, "km"),
+                                Amount.of(344_000, "km"),
+                                LocalDate.of(2026, 4, 15),
+                                Amount.of(344_000 / 182.0, "km"))));
     }
 
     @Test

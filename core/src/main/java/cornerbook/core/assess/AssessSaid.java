@@ -1,0 +1,53 @@
+package cornerbook.core.assess;
+
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.SetOf;
+import cornerbook.core.quantity.Quoted;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Said;
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+
+/** What is said of a history that cannot stand, and of a visit as a whole. */
+public interface AssessSaid extends Said {
+    record WheelTwice(String tag) implements AssessSaid {}
+
+    record VisitTwice(String id) implements AssessSaid {}
+
+    record ReadingTwice(String id) implements AssessSaid {}
+
+    record DateInFuture(LocalDate date, LocalDate today) implements AssessSaid {}
+
+    record DateLongAgo(LocalDate date, LocalDate earliest) implements AssessSaid {}
+
+    record NextVisitFarAhead(LocalDate due, int years) implements AssessSaid {}
+
+    record OdometerRunsBack(Amount odometer, Amount before, LocalDate on) implements AssessSaid {}
+
+    record NoSuchWheel(String tag) implements AssessSaid {}
+
+    record WheelAtTwoCorners(String tag, Corner corner, Corner other) implements AssessSaid {}
+
+    /**
+     * A reading of a wheel that was elsewhere.
+     *
+     * @param there the wheels that were at the corner; null when none was
+     */
+    record WheelNotThere(
+            String tag, Corner corner, @Nullable Said there) implements AssessSaid {}
+
+    record DeeperThanNew(Amount depth, String tag, Amount whenNew, Amount most) implements AssessSaid {}
+
+    record CorrectsNothing(String id) implements AssessSaid {}
+
+    record CorrectsItself(String id, String by) implements AssessSaid {}
+
+    record VinCheckDigit(Quoted vin, Quoted found, String expected) implements AssessSaid {}
+
+    record TreadNeverMeasured(SetOf set) implements AssessSaid {}
+
+    /** A label: the lowest depth read while wheels of a set are being fitted. */
+    record LowestAtFitting() implements AssessSaid {}
+
+    record DepthAtFitting(Amount lowest, Amount wise, boolean below) implements AssessSaid {}
+}

@@ -1,0 +1,182 @@
+package cornerbook.core.finding;
+
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.StandingReadings;
+import cornerbook.core.car.Vehicle;
+import cornerbook.core.car.Visit;
+import cornerbook.core.car.Wheel;
+import cornerbook.core.car.WheelSet;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.say.Said;
+import cornerbook.core.season.ChangeOver;
+import cornerbook.core.season.Climate;
+import cornerbook.core.season.DistancePerDay;
+import java.time.LocalDate;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One visit with everything that judging it rests on, put together once: what was known on its day, the readings that stand, what
+ * the car ran, its sets and where they stand, the day that everything has to hold to, and what was done. The same history,
+ * limits, knowledge and climate give the same case.
+ */
+public final class Case {
+    private final CarHistory history;
+    private final Visit visit;
+    private final List<Visit> visits;
+    private final LimitTable limits;
+    private final Knowledge knowledge;
+    private final @Nullable Climate climate;
+    private final StandingReadings readings;
+    private final RunHistory runs;
+    private final Optional<WheelSet> goingOn;
+    private final Optional<WheelSet> comingOff;
+    private final LocalDate nextVisit;
+    private final List<Said> workDone;
+
+    /**
+     * A visit of a car. Later visits do not count.
+     *
+     * @param climate of the place; null when it is not known
+     * @throws java.util.NoSuchElementException when the history has no such visit
+     */
+    public Case(CarHistory history, String visitId, LimitTable limits, Knowledge knowledge, @Nullable Climate climate) {
+        this.history = history;
+        this.limits = limits;
+        this.knowledge = knowledge;
+        this.climate = climate;
+        visit = history.getVisit(visitId);
+        visits = history.visits().subList(0, history.visits().indexOf(visit) + 1);
+        readings = new StandingReadings(visit);
+        runs = new RunHistory(history, visits, knowledge);
+        var arrivedOn = history.findSetOn(visit.arrivedOn());
+        goingOn = history.findSetOn(visit.leftOn())
+                .or(() -> seasonsSet(arrivedOn))
+                .or(() -> arrivedOn);
+        comingOff = arrivedOn.filter(set -> goingOn.filter(set::equals).isEmpty());
+        var agreed = visit.nextVisitDue();
+        nextVisit = agreed != null
+                ? agreed
+                : ChangeOver.after(visit.date(), goingOn.map(WheelSet::season).orElse(SeasonKind.ALL_SEASON));
+        workDone = WorkDone.of(history, visit, readings);
+    }
+
+    /** The stored set of the season to come; empty when the car came on it, or has none. */
+    private Optional<WheelSet> seasonsSet(Optional<WheelSet> arrivedOn) {
+        var season = ChangeOver.leavingOn(visit.date());
+        var arrived = arrivedOn.map(WheelSet::season);
+        if (arrived.isEmpty() || arrived.get() == SeasonKind.ALL_SEASON || arrived.get() == season) {
+            return Optional.empty();
+        }
+        return history.sets().stream().filter(set -> set.season() == season).findFirst();
+    }
+
+    public CarHistory history() {
+        return history;
+    }
+
+    public Vehicle vehicle() {
+        return history.vehicle();
+    }
+
+    public Visit visit() {
+        return visit;
+    }
+
+    /** The visit and those before it, earliest first. */
+    public List<Visit> visits() {
+        return visits;
+    }
+
+    /** Of the visit, those that stand. */
+    public StandingReadings readings() {
+        return readings;
+    }
+
+    /** What the car ran until the visit. */
+    public RunHistory runs() {
+        return runs;
+    }
+
+    /** How far the car will run in a day, whatever the season. */
+    public DistancePerDay distance() {
+        return runs.next(SeasonKind.ALL_SEASON);
+    }
+
+    /** The set that the car leaves on: as recorded, and until then the season's set, or the one that it came on. */
+    public Optional<WheelSet> goingOn() {
+        return goingOn;
+    }
+
+    /** The set that it came on and does not leave on. */
+    public Optional<WheelSet> comingOff() {
+        return comingOff;
+    }
+
+    /** Where the wheels of a set stand, or stood when they were last on the car; listed order for a set that never was. */
+    public Map<Corner, String> positions(WheelSet set) {
+        var tags = set.wheels().stream().map(Wheel::tag).toList();
+        for (var earlier : visits.reversed()) {
+            for (var wheelAt : List.of(earlier.leftOn(), earlier.arrivedOn())) {
+                if (wheelAt.values().stream().anyMatch(tags::contains)) {
+                    return wheelAt;
+                }
+            }
+        }
+        var listed = new EnumMap<Corner, String>(Corner.class);
+        for (var corner : Corner.values()) {
+            if (corner.ordinal() < tags.size()) {
+                listed.put(corner, tags.get(corner.ordinal()));
+            }
+        }
+        return listed;
+    }
+
+    /** Where the wheels of a set stand on the car now; empty while they do not all. */
+    public Optional<Map<Corner, String>> standing(WheelSet set) {
+        var tags = set.wheels().stream().map(Wheel::tag).collect(Collectors.toSet());
+        return Stream.of(visit.leftOn(), visit.arrivedOn())
+                .filter(wheelAt -> !wheelAt.isEmpty())
+                .findFirst()
+                .filter(wheelAt -> wheelAt.size() == Corner.values().length && tags.containsAll(wheelAt.values()));
+    }
+
+    /** The day that everything has to hold to: as agreed, or the season's change-over. */
+    public LocalDate nextVisit() {
+        return nextVisit;
+    }
+
+    public LimitTable limits() {
+        return limits;
+    }
+
+    /** What binds this car at any time of the year, whatever the season of its wheels. */
+    public Limit limit(Limit.Kind kind) {
+        return limits.get(vehicle().jurisdiction(), kind, null);
+    }
+
+    /** What binds this car on wheels of a season, on some day from {@code first} to {@code last}. */
+    public Limit limit(Limit.Kind kind, SeasonKind season, LocalDate first, LocalDate last) {
+        return limits.get(vehicle().jurisdiction(), kind, season, first, last);
+    }
+
+    public Knowledge knowledge() {
+        return knowledge;
+    }
+
+    /** Of the place; null when it is not known. */
+    public @Nullable Climate climate() {
+        return climate;
+    }
+
+    /** What was done at the visit, one {@link Work} each; behind it what a file that the visit came in says in its own words. */
+    public List<Said> workDone() {
+        return workDone;
+    }
+}
