@@ -92,9 +92,15 @@ public final class Reader {
         return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 
-    /** Name of a unit in this language, as it stands beside a field. */
-    public String unit(String unit) {
-        return written.unitName(unit);
+    
+    /** A quantity without its unit, where that stands beside others once. */
+    public String number(Amount amount) {
+        return written.number(amount);
+    }
+
+    /** The unit in which this person reads what the book keeps in another, as it stands beside a scale. */
+    public String unit(String bookUnit) {
+        return written.unitName(units.unitOf(bookUnit));
     }
 
     /** A day as it is written in this language: "20 Oct 2027". */

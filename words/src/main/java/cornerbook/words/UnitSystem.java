@@ -66,7 +66,7 @@ public enum UnitSystem implements Shown {
     /** The value in this person's unit. */
     @Override
     public double in(double value, String bookUnit) {
-        return Quantities.in(unitOf(bookUnit), value, bookUnit);
+        return unitOf(bookUnit).equals(bookUnit) ? value : Quantities.in(unitOf(bookUnit), value, bookUnit);
     }
 
     @Override

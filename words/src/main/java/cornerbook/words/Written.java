@@ -59,6 +59,12 @@ final class Written {
         return number(shown.value(), shown.decimals(), false) + unit(shown.unit());
     }
 
+    
+    String number(Amount amount) {
+        var shown = Measured.of(amount, amount.value(), units);
+        return number(shown.value(), shown.decimals(), false);
+    }
+
     /** Both numbers in the unit in which the larger is read; the unit stands behind the second. */
     List<String> between(Between between) {
         double larger = Math.max(Math.abs(between.lowest()), Math.abs(between.highest()));

@@ -1,5 +1,6 @@
 package cornerbook.app.calibration;
 
+import cornerbook.words.Reader;
 import cornerbook.app.picture.PitHistogram;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.corner.DriveLayout;
@@ -51,7 +52,7 @@ public final class CalibrationPage {
             page.append(row("", "learned", found.learned().parameters()))
                     .append("| %.1f %% | %.1f |%n"
                             .formatted(found.calibration().coverage() * 100, Calibration.chiSquare(histogram)));
-            files.put(name, PitHistogram.svg("Simulated fleet %d".formatted(fleet + 1), histogram));
+            files.put(name, PitHistogram.svg("Simulated fleet %d".formatted(fleet + 1), histogram, Reader.DEFAULT));
         }
         page.append('\n');
         files.keySet().forEach(name -> page.append("![Histogram](%s)%n".formatted(name)));
@@ -63,7 +64,7 @@ public final class CalibrationPage {
         if (book.byCar().isEmpty()) {
             page.append("No car has two visits with tread readings yet.\n");
         } else {
-            files.put("calibration-book.svg", PitHistogram.svg(bookName, book.histogram(FIRST_SEED)));
+            files.put("calibration-book.svg", PitHistogram.svg(bookName, book.histogram(FIRST_SEED), Reader.DEFAULT));
             page.append(
                     "%d readings of %d cars at their last visits: %.1f %% lie in their 90 %% interval. Few cars say little; readings of one car hang together.%n%n![Histogram](calibration-book.svg)%n"
                             .formatted(book.readings(), book.byCar().size(), book.coverage() * 100));

@@ -1,5 +1,6 @@
 package cornerbook.app.cli;
 
+import cornerbook.app.sheet.Letterhead;
 import cornerbook.app.book.Book;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.core.car.CarHistory;
@@ -38,7 +39,7 @@ final class Demo implements Runnable {
             PageServer.serve(
                     book,
                     options.door(),
-                    DemoShop.NAME,
+                    Letterhead.ofInvented(DemoShop.NAME),
                     "\nAll data are invented: %s. Stop with Ctrl+C.".formatted(DemoShop.NAME),
                     out);
         }

@@ -1,5 +1,7 @@
 package cornerbook.app.cli;
 
+import cornerbook.words.Reader;
+import cornerbook.app.sheet.Letterhead;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.assess.Assessor;
 import cornerbook.app.sheet.HandoverSheet;
@@ -66,10 +68,11 @@ final class Handover implements Runnable {
                 visit,
                 () -> HandoverSheet.render(
                         assessor.assess(history, visit.id()),
-                        shopName,
+                        Letterhead.of(shopName),
+
                         Instant.now(),
                         record.notesOf(visit.id()),
-                        units.orMetric()));
+                        Reader.DEFAULT.in(units.orMetric())));
         TargetFile.write(target, sheet, force);
         out.println(Printed.line("Wrote " + target));
     }

@@ -2,6 +2,7 @@ package cornerbook.app.cli;
 
 import cornerbook.app.door.DoorException;
 import cornerbook.words.Reader;
+import cornerbook.app.sheet.Letterhead;
 import cornerbook.app.bay.BayRoom;
 import cornerbook.app.book.Book;
 import cornerbook.app.book.store.BookException;
@@ -26,10 +27,10 @@ final class PageServer {
      * Serves, prints the address and waits; returns when the thread is interrupted. When the process is asked to end, the book is
      * closed as well.
      *
-     * @param shopName as it is printed on top of each handover sheet, may be blank
+     * @param letterhead of each handover sheet
      * @param note printed after the address, may be empty
      */
-    static void serve(Book book, Door door, String shopName, String note, PrintWriter out) {
+    static void serve(Book book, Door door, Letterhead letterhead, String note, PrintWriter out) {
         Log.showOn(System.err);
         CornerbookServer server;
         try {
@@ -38,7 +39,7 @@ final class PageServer {
                     new Assessor(LimitsFile.load()),
                     door,
                     Clock.system(ZoneId.systemDefault()),
-                    shopName,
+                    letterhead,
                     new BayRoom());
         } catch (DoorException e) {
             throw new CommandFailure(CommandFailure.FILE_OR_PORT, Reader.DEFAULT.say(e.said()));

@@ -1,5 +1,6 @@
 package cornerbook.app.cli;
 
+import cornerbook.app.sheet.Letterhead;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import picocli.CommandLine;
@@ -27,7 +28,7 @@ final class Serve implements Runnable {
     @Override
     public void run() {
         try (var book = options.open()) {
-            PageServer.serve(book, options.door(), shopName, "", out);
+            PageServer.serve(book, options.door(), Letterhead.of(shopName), "", out);
         }
     }
 }

@@ -209,6 +209,6 @@ public final class Words {
     }
 
     public static String mark(Verdict verdict, double lifeLeft, int sizePx) {
-        return VerdictMark.svg(verdict, lifeLeft, sizePx);
+        return VerdictMark.svg(verdict, lifeLeft, sizePx, Told.reader());
     }
 }

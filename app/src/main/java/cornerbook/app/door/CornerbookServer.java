@@ -1,6 +1,7 @@
 package cornerbook.app.door;
 
 import cornerbook.app.request.Told;
+import cornerbook.app.sheet.Letterhead;
 import cornerbook.app.book.Book;
 import cornerbook.core.assess.Assessor;
 import cornerbook.app.desk.Desk;
@@ -47,18 +48,18 @@ public final class CornerbookServer {
      *
      * @param port 0 takes any free one
      * @param clock says what day it is
-     * @param shopName stands on top of each handover sheet, may be blank
+     * @param letterhead stands on top of each handover sheet
      * @param rooms are opened beside the server's own pages
      * @throws DoorException with one sentence when the port is in use
      */
     public static CornerbookServer start(
-            Book book, Assessor assessor, int port, Clock clock, String shopName, Room... rooms) {
-        return start(book, assessor, Door.local(port), clock, shopName, rooms);
+            Book book, Assessor assessor, int port, Clock clock, Letterhead letterhead, Room... rooms) {
+        return start(book, assessor, Door.local(port), clock, letterhead, rooms);
     }
 
     /** The same where its door is. */
     public static CornerbookServer start(
-            Book book, Assessor assessor, Door door, Clock clock, String shopName, Room... rooms) {
+            Book book, Assessor assessor, Door door, Clock clock, Letterhead letterhead, Room... rooms) {
         var pages = new Pages();
         var learning = new Learning(book, assessor, clock);
         var desk = new Desk(book, learning, clock);
@@ -71,7 +72,7 @@ public final class CornerbookServer {
             for (var room : rooms) {
                 room.open(routing, desk, pages);
             }
-            route(routing, pages, desk, shopName, door, pairing, List.of(rooms));
+            route(routing, pages, desk, letterhead, door, pairing, List.of(rooms));
         };
         var certificate = door.certificates();
         Consumer<HttpRouting.Builder> certificates =
@@ -101,7 +102,7 @@ public final class CornerbookServer {
             HttpRouting.Builder routing,
             Pages pages,
             Desk desk,
-            String shopName,
+            Letterhead letterhead,
             Door door,
             Pairing pairing,
             List<Room> rooms) {
@@ -111,7 +112,7 @@ public final class CornerbookServer {
         var newVisit = new NewVisitHandler(desk, pages);
         var entry = new EntryHandler(desk, pages);
         var visitData = new VisitDataHandler(desk, pages);
-        var findings = new FindingsHandler(desk, pages, shopName);
+        var findings = new FindingsHandler(desk, pages, letterhead);
         var plan = new PlanHandler(desk, pages);
         var bench = new BenchHandler(desk, pages);
         var tools = new ToolsHandler(desk, pages);

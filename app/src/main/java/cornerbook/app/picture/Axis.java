@@ -1,7 +1,7 @@
 package cornerbook.app.picture;
 
-import cornerbook.words.Shown;
-import java.math.BigDecimal;
+import cornerbook.core.say.Amount;
+import cornerbook.words.Reader;
 import java.util.List;
 import java.util.stream.LongStream;
 
@@ -14,8 +14,11 @@ import java.util.stream.LongStream;
  * @param high in {@code bookUnit}, above {@code low}
  * @param bookUnit empty for a bare number
  */
-public record Axis(double from, double to, double low, double high, String bookUnit, Shown shown) {
+public record Axis(double from, double to, double low, double high, String bookUnit, Reader reader) {
     private static final double[] ROUND = {1, 2, 5, 10};
+    /** More than a tick needs: sums of tenths have no tail of nines. */
+    private static final int TICK_DIGITS = 6;
+
 
     /** A round value in the person's unit, without the unit, and its place. */
     public record Tick(double place, String words) {}
@@ -38,19 +41,15 @@ public record Axis(double from, double to, double low, double high, String bookU
         return LongStream.rangeClosed((long) Math.ceil(first / apart), (long) Math.floor(last / apart))
                 .mapToObj(count -> new Tick(
                         from + (to - from) * (count * apart - first) / (last - first),
-                        BigDecimal.valueOf(apart)
-                                .multiply(BigDecimal.valueOf(count))
-                                .stripTrailingZeros()
-                                .toPlainString()
-                                .replace('-', '−')))
+                        reader.say(Amount.significant(count * apart, "", TICK_DIGITS))))
                 .toList();
     }
 
     public String unit() {
-        return bookUnit.isEmpty() ? "" : shown.unitOf(bookUnit);
+        return bookUnit.isEmpty() ? "" : reader.unit(bookUnit);
     }
 
     private double read(double value) {
-        return bookUnit.isEmpty() ? value : shown.in(value, bookUnit);
+        return bookUnit.isEmpty() ? value : reader.units().in(value, bookUnit);
     }
 }

@@ -1,8 +1,8 @@
 package cornerbook.app.picture;
 
+import cornerbook.words.Reader;
 import cornerbook.app.picture.Svg.Anchor;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /** A band of values on a scale, with the values that it is held against. */
 public final class BandOnScale {
@@ -30,13 +30,13 @@ public final class BandOnScale {
     public record Band(double from, double to, String colour) {}
 
     /** The picture of a scale from {@code low} to {@code high}. */
-    public static String svg(String title, double low, double high, Band band, List<Mark> marks) {
-        return new BandOnScale(low, high).draw(title, band, marks);
+    public static String svg(String title, double low, double high, Band band, List<Mark> marks, Reader reader) {
+        return new BandOnScale(low, high).draw(title, band, marks, reader);
     }
 
-    private String draw(String title, Band band, List<Mark> marks) {
+    private String draw(String title, Band band, List<Mark> marks, Reader reader) {
         var svg = new Svg(
-                WIDTH, HEIGHT, title + ": " + marks.stream().map(Mark::words).collect(Collectors.joining(", ")));
+                WIDTH, HEIGHT, Plot.described(title, marks.stream().map(Mark::words), reader));
         svg.words(LEFT_X, 18, 14, Anchor.START, Palette.INK, true, title);
         svg.rectangle(LEFT_X, TOP_Y, RIGHT_X - LEFT_X, BAR, 0, Palette.SHADE, Palette.HAIRLINE);
         double from = x(band.from());

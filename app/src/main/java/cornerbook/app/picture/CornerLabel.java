@@ -1,9 +1,9 @@
 package cornerbook.app.picture;
 
+import cornerbook.core.say.Amount;
 import cornerbook.words.Reader;
 
 import cornerbook.core.finding.Verdict;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,8 +17,9 @@ import org.jspecify.annotations.Nullable;
 public record CornerLabel(
         String heading, String detail, @Nullable Verdict verdict, double lifeLeft) {
     /** The verdict and the lowest depth of the tyre at this corner. */
-    public static CornerLabel ofDepth(Verdict verdict, double lifeLeft, double lowestDepthMm) {
-        return new CornerLabel(String.format(Locale.ROOT, "%.1f mm", lowestDepthMm), Reader.DEFAULT.say(verdict), verdict, lifeLeft);
+    public static CornerLabel ofDepth(Verdict verdict, double lifeLeft, double lowestDepthMm, Reader reader) {
+        return new CornerLabel(
+                reader.say(new Amount(lowestDepthMm, "mm", 1)), reader.say(verdict), verdict, lifeLeft);
     }
 
     /** The wheel that belongs to this corner, with a word on it. */

@@ -1,5 +1,7 @@
 package cornerbook.app.picture;
 
+import cornerbook.words.Reader;
+import cornerbook.core.say.Amount;
 import cornerbook.app.picture.Svg.Anchor;
 import java.util.Arrays;
 
@@ -17,7 +19,7 @@ public final class PitHistogram {
     private PitHistogram() {}
 
     /** The picture. */
-    public static String svg(String title, int[] counts) {
+    public static String svg(String title, int[] counts, Reader reader) {
         int all = Arrays.stream(counts).sum();
         double expected = (double) all / counts.length;
         double bandSd = Math.sqrt(expected * (1 - 1.0 / counts.length));
@@ -49,7 +51,7 @@ public final class PitHistogram {
                         Anchor.END,
                         Palette.PLUM,
                         false,
-                        "%.0f".formatted(expected));
+                        reader.say(new Amount(expected, "", 0)));
         for (double share : new double[] {0, 0.5, 1}) {
             svg.words(
                     LEFT_X + share * (RIGHT_X - LEFT_X),
@@ -58,7 +60,7 @@ public final class PitHistogram {
                     Anchor.MIDDLE,
                     Palette.INK,
                     false,
-                    Svg.number(share));
+                    reader.say(Amount.exact(share, "")));
         }
         return svg.words(
                         LEFT_X,
@@ -67,7 +69,7 @@ public final class PitHistogram {
                         Anchor.START,
                         Palette.INK,
                         false,
-                        "share of the forecast below the reading; even within the band is honest")
+                        reader.labels("app/picture").of("pit-share"))
                 .close();
     }
 

@@ -1,5 +1,7 @@
 package cornerbook.app.picture;
 
+import cornerbook.words.Reader;
+import java.util.stream.Stream;
 import cornerbook.app.picture.Svg.Anchor;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
@@ -44,7 +46,7 @@ public final class Plot {
         svg = new Svg(
                 WIDTH,
                 (int) (LEGEND_Y + LEGEND_LINE * (legend.size() - 1) + 12),
-                title + ": " + legend.stream().map(Legend::words).collect(Collectors.joining(", ")));
+                described(title, legend.stream().map(Legend::words), across.reader()));
         double y = LEGEND_Y;
         for (var line : legend) {
             switch (line.mark()) {
@@ -55,6 +57,12 @@ public final class Plot {
             svg.words(LEFT_X + 4, y, 13, Anchor.START, line.colour(), line.mark() != Mark.AREA, line.words());
             y += LEGEND_LINE;
         }
+    }
+
+    
+    /** A title with what stands in the picture. */
+    static String described(String title, Stream<String> words, Reader reader) {
+        return reader.labels("app/picture").of("described", "title", title, "words", words.collect(Collectors.joining(", ")));
     }
 
     /** The area up to a value, under everything that is drawn after it. */

@@ -87,7 +87,8 @@ public final class Svg {
         return tenths % 10 == 0 ? Long.toString(tenths / 10) : String.format(Locale.ROOT, "%.1f", tenths / 10.0);
     }
 
-    static String escape(String words) {
+    /** Words as XML holds them, also between quotation marks. */
+    public static String escape(String words) {
         return words.replace("&", "&amp;")
                 .replace("<", "&lt;")
                 .replace(">", "&gt;")

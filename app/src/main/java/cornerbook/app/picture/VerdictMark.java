@@ -17,8 +17,8 @@ public final class VerdictMark {
      * @param lifeLeft share of the usable life, 0 to 1
      * @param sizePx width and height
      */
-    public static String svg(Verdict verdict, double lifeLeft, int sizePx) {
-        var svg = new Svg(sizePx, sizePx, Reader.DEFAULT.say(verdict));
+    public static String svg(Verdict verdict, double lifeLeft, int sizePx, Reader reader) {
+        var svg = new Svg(sizePx, sizePx, reader.say(verdict));
         draw(svg, verdict, lifeLeft, sizePx / 2.0, sizePx / 2.0, sizePx / 2.0 - 1);
         return svg.close();
     }

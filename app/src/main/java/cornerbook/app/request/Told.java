@@ -46,8 +46,7 @@ public final class Told {
 
     /** Name of the unit in which this person writes what the book keeps in {@code bookUnit}. */
     public static String unit(String bookUnit) {
-        var reader = reader();
-        return reader.unit(reader.units().unitOf(bookUnit));
+        return reader().unit(bookUnit);
     }
 
     /** Why something was refused. */

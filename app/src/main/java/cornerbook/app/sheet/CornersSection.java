@@ -1,66 +1,81 @@
 package cornerbook.app.sheet;
 
 import cornerbook.app.picture.CornerLabel;
+import cornerbook.app.picture.car.CarFromAbove;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Tyre;
 import cornerbook.core.car.Wheel;
-import cornerbook.app.picture.car.CarFromAbove;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.CornerName;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.say.Amount;
 import cornerbook.core.tread.judge.SetForecast;
+import cornerbook.words.Labels;
+import cornerbook.words.Reader;
+import cornerbook.words.UnitSystem;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.DoubleFunction;
 import java.util.function.Predicate;
 
 /** The four corners, as a picture and as a table of what was measured and set. */
-final class CornersSection {
+public final class CornersSection {
     private static final int LONGEST_TAG_IN_PICTURE = 12;
     private static final int LONGEST_MODEL = 30;
+    private static final String NOT_MEASURED = "–";
+    private static final List<String> COLUMNS =
+            List.of("corner", "tyre", "lowest-tread", "pressure-set", "wheel-torque", "thinnest-pad", "disc");
+
     private final Assessment assessment;
     private final StandingReadings readings;
     private final Map<Corner, String> wheelAt;
-    private final Xhtml page;
+    private final Reader reader;
+    private final Labels labels;
 
-    CornersSection(Assessment assessment, StandingReadings readings, Map<Corner, String> wheelAt, Xhtml page) {
+    CornersSection(Assessment assessment, StandingReadings readings, Map<Corner, String> wheelAt, Reader reader) {
         this.assessment = assessment;
         this.readings = readings;
         this.wheelAt = wheelAt;
-        this.page = page;
+        this.reader = reader;
+        this.labels = reader.labels(SheetPage.ROOM);
     }
 
-    void writePicture() {
-        page.raw("<div class=\"car\">")
-                .raw(Xhtml.described(CarFromAbove.svg(labels())))
-                .raw("</div>\n");
+    /** One corner in the table. */
+    public record Row(String corner, List<String> cells) {
+        public Row {
+            cells = List.copyOf(cells);
+        }
     }
 
-    void writeTable() {
-        page.element("h2 class=\"clear\"", "The four corners");
-        page.raw("<table class=\"corners\"><thead><tr>");
-        for (var heading :
-                List.of("Corner", "Tyre", "Lowest tread", "Pressure set", "Wheel torque", "Thinnest pad", "Disc")) {
-            page.element("th scope=\"col\"", heading);
-        }
-        page.raw("</tr></thead><tbody>");
-        for (var corner : Corner.values()) {
-            page.row(SheetWords.corner(corner), cells(corner));
-        }
-        page.raw("</tbody></table>\n");
-        page.element(
-                "p class=\"small\"",
-                "Left and right as seen from the driver's seat. Pressures as set that day; for cold tyres the placard counts. A dash: not measured at this visit."
-                        + (assessment.visit().tightened().isEmpty()
-                                ? ""
-                                : " Ticked: every fastener tightened, no torque value read."));
+    public String picture() {
+        return SheetTemplates.described(CarFromAbove.svg(pictureLabels(), reader));
+    }
+
+    public List<String> columns() {
+        return COLUMNS.stream().map(labels::of).toList();
+    }
+
+    public List<Row> rows() {
+        return Arrays.stream(Corner.values())
+                .map(corner -> new Row(name(corner, reader), cells(corner)))
+                .toList();
+    }
+
+    /** In full with its letters, as "Left front (LF)". */
+    static String name(Corner corner, Reader reader) {
+        return "%s (%s)".formatted(reader.begin(new CornerName(corner)), reader.say(corner));
+    }
+
+    public boolean ticked() {
+        return !assessment.visit().tightened().isEmpty();
     }
 
     private List<String> cells(Corner corner) {
@@ -68,42 +83,62 @@ final class CornersSection {
         return List.of(
                 tag.flatMap(assessment.history()::findWheel)
                         .map(CornersSection::tyreWords)
-                        .orElse("–"),
-                lowestDepthMm(corner).map(SheetWords::millimetres).orElse("–"),
-                words(tag.flatMap(wheel -> readings.ofWheel(Measure.PRESSURE_SET, wheel)), SheetWords::pressure),
+                        .orElse(NOT_MEASURED),
+                lowestDepthMm(corner).map(this::millimetres).orElse(NOT_MEASURED),
+                tag.flatMap(wheel -> readings.ofWheel(Measure.PRESSURE_SET, wheel))
+                        .map(reading -> pressure(Amount.of(reading.value(), "kPa")))
+                        .orElse(NOT_MEASURED),
                 torque(corner, tag),
-                words(lowest(Measure.PAD_THICKNESS, reading -> reading.corner() == corner), SheetWords::millimetres),
-                words(lowest(Measure.DISC_THICKNESS, reading -> reading.corner() == corner), SheetWords::millimetres));
+                thinnest(Measure.PAD_THICKNESS, corner),
+                thinnest(Measure.DISC_THICKNESS, corner));
+    }
+
+    private String thinnest(Measure measure, Corner corner) {
+        return lowest(measure, reading -> reading.corner() == corner)
+                .map(reading -> millimetres(reading.value()))
+                .orElse(NOT_MEASURED);
+    }
+
+    private String millimetres(double valueMm) {
+        return reader.say(new Amount(valueMm, "mm", 1));
+    }
+
+    /** As the gauges of both kinds show it, for who reads metric. */
+    private String pressure(Amount pressure) {
+        return reader.units() == UnitSystem.METRIC
+                ? "%s (%s)"
+                        .formatted(
+                                reader.say(pressure),
+                                reader.in(UnitSystem.US).say(pressure))
+                : reader.say(pressure);
     }
 
     /** A wheel whose fasteners were ticked is tight, and its torque is not known. */
     private String torque(Corner corner, Optional<String> tag) {
         return tag.flatMap(wheel -> readings.ofWheel(Measure.WHEEL_TORQUE, wheel))
-                .map(reading -> SheetWords.torque(reading.value()))
-                .orElse(assessment.visit().tightened().contains(corner) ? "ticked" : "–");
-    }
-
-    private static String words(Optional<Reading> reading, DoubleFunction<String> unit) {
-        return reading.map(found -> unit.apply(found.value())).orElse("–");
+                .map(reading -> reader.say(Amount.of(reading.value(), "N·m")))
+                .orElseGet(
+                        () -> assessment.visit().tightened().contains(corner) ? labels.of("ticked") : NOT_MEASURED);
     }
 
     private static String tyreWords(Wheel wheel) {
         return "%s, %s %s"
                 .formatted(
                         wheel.tag(),
-                        Xhtml.shorten(wheel.tyre().model(), LONGEST_MODEL),
+                        SheetText.shorten(wheel.tyre().model(), LONGEST_MODEL),
                         wheel.tyre().size());
     }
 
-    private Map<Corner, CornerLabel> labels() {
-        var labels = new EnumMap<Corner, CornerLabel>(Corner.class);
-        wheelAt.forEach((corner, tag) -> labels.put(
+    private Map<Corner, CornerLabel> pictureLabels() {
+        var pictureLabels = new EnumMap<Corner, CornerLabel>(Corner.class);
+        wheelAt.forEach((corner, tag) -> pictureLabels.put(
                 corner,
                 lowestDepthMm(corner)
                         .map(depthMm -> label(corner, depthMm))
                         .orElseGet(() -> CornerLabel.ofWheel(
-                                SheetFonts.forPicture(Xhtml.shorten(tag, LONGEST_TAG_IN_PICTURE)), "not measured"))));
-        return labels;
+                                SheetFonts.forPicture(SheetText.shorten(tag, LONGEST_TAG_IN_PICTURE)),
+                                labels.of("not-measured")))));
+        return pictureLabels;
     }
 
     /** The gravest of what was found at this corner and on the set as a whole. */
@@ -124,7 +159,7 @@ final class CornersSection {
                 .map(Tyre::newDepthMm)
                 .orElse(depthMm);
         double lifeLeft = newMm > limitMm ? Math.clamp((depthMm - limitMm) / (newMm - limitMm), 0, 1) : 0;
-        return CornerLabel.ofDepth(verdict, lifeLeft, depthMm);
+        return CornerLabel.ofDepth(verdict, lifeLeft, depthMm, reader);
     }
 
     /** A wheel that came off says nothing about the corner that it left. */

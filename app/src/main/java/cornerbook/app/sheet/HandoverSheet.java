@@ -3,7 +3,7 @@ package cornerbook.app.sheet;
 import cornerbook.app.book.record.VisitNotes;
 import cornerbook.app.unit.QuantityText;
 import cornerbook.core.assess.Assessment;
-import cornerbook.words.UnitSystem;
+import cornerbook.words.Reader;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.Instant;
@@ -17,29 +17,20 @@ public final class HandoverSheet {
     private HandoverSheet() {}
 
     /**
-     * The sheet of one visit.
-     *
-     * @param shopName may be blank; a name with the word "invented" marks the whole sheet as invented
-     * @param madeAt when the sheet is made, as it is printed at its foot
-     */
-    public static byte[] render(Assessment assessment, String shopName, Instant madeAt) {
-        return render(assessment, shopName, madeAt, VisitNotes.NONE, UnitSystem.METRIC);
-    }
-
-    /**
      * The sheet of one visit with what was noted beside its readings: the cautions that the car left with open, and the
      * photos that were chosen for the sheet, which may have a page more.
      *
-     * @param system the units in which it is printed
+     * @param madeAt when the sheet is made, as it is printed at its foot
+     * @param reader who takes it home
      */
     public static byte[] render(
-            Assessment assessment, String shopName, Instant madeAt, VisitNotes notes, UnitSystem system) {
+            Assessment assessment, Letterhead letterhead, Instant madeAt, VisitNotes notes, Reader reader) {
         int mostPages = notes.photosOnSheet().isEmpty() ? MOST_PAGES : MOST_PAGES + 1;
         byte[] pdf = {};
         try {
             for (var room : SheetRoom.TRIED) {
-                pdf = SheetPdf.of(
-                        QuantityText.page(new SheetPage(assessment, room, notes).write(shopName, madeAt), system));
+                var page = new SheetPage(assessment, letterhead, madeAt, notes, room, reader);
+                pdf = SheetPdf.of(QuantityText.page(page.write(), reader.units()));
                 try (var document = Loader.loadPDF(pdf)) {
                     if (document.getNumberOfPages() <= mostPages) {
                         return pdf;

@@ -1,5 +1,6 @@
 package cornerbook.app.sheet;
 
+import cornerbook.core.say.Said;
 import java.util.Arrays;
 import java.util.Optional;
 
@@ -7,13 +8,12 @@ import java.util.Optional;
  * What labels are printed on: one to a page of a roll, or a sheet of many, all told by their measures. Sheets of these
  * measures are sold everywhere; their margins and gaps are common practice, no source.
  */
-public enum LabelPaper {
-    ROLL_62("62 mm roll", 62, 37, 1, 1, 62, 37, 0, 0, 0),
-    A4_3_BY_8("A4, 3 × 8 labels of 70 × 37 mm", 210, 297, 3, 8, 70, 37, 0, 0.5, 0),
-    A4_2_BY_7("A4, 2 × 7 labels of 99.1 × 38.1 mm", 210, 297, 2, 7, 99.1, 38.1, 4.65, 15.15, 2.5),
-    LETTER_3_BY_10("US Letter, 3 × 10 labels of 2⅝ × 1 in", 215.9, 279.4, 3, 10, 66.675, 25.4, 4.7625, 12.7, 3.175);
+public enum LabelPaper implements Said {
+    ROLL_62(62, 37, 1, 1, 62, 37, 0, 0, 0),
+    A4_3_BY_8(210, 297, 3, 8, 70, 37, 0, 0.5, 0),
+    A4_2_BY_7(210, 297, 2, 7, 99.1, 38.1, 4.65, 15.15, 2.5),
+    LETTER_3_BY_10(215.9, 279.4, 3, 10, 66.675, 25.4, 4.7625, 12.7, 3.175);
 
-    private final String label;
     private final double pageWidthMm;
     private final double pageHeightMm;
     private final int across;
@@ -25,7 +25,6 @@ public enum LabelPaper {
     private final double gapMm;
 
     LabelPaper(
-            String label,
             double pageWidthMm,
             double pageHeightMm,
             int across,
@@ -35,7 +34,6 @@ public enum LabelPaper {
             double leftMm,
             double topMm,
             double gapMm) {
-        this.label = label;
         this.pageWidthMm = pageWidthMm;
         this.pageHeightMm = pageHeightMm;
         this.across = across;
@@ -51,11 +49,6 @@ public enum LabelPaper {
         return Arrays.stream(values())
                 .filter(paper -> paper.name().equals(name))
                 .findFirst();
-    }
-
-    /** For people. */
-    public String label() {
-        return label;
     }
 
     /** How many labels a page has. */

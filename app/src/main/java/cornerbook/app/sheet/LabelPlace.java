@@ -1,5 +1,9 @@
 package cornerbook.app.sheet;
 
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Between;
+import cornerbook.core.say.Refused;
+
 /**
  * Where printing begins.
  *
@@ -10,15 +14,16 @@ package cornerbook.app.sheet;
 public record LabelPlace(LabelPaper paper, int first, double rightMm, double downMm) {
     private static final double FARTHEST_MM = 10;
 
-    /** @throws IllegalArgumentException with one sentence when the paper has no such place */
+    /** @throws Refused when the paper has no such place */
     public LabelPlace {
         if (first < 1 || first > paper.count()) {
-            throw new IllegalArgumentException(
-                    "The first label is %d, expected 1 to %d.".formatted(first, paper.count()));
+            throw new Refused(new SheetSaid.FirstLabel(first, paper.count()));
         }
         if (!(Math.abs(rightMm) <= FARTHEST_MM && Math.abs(downMm) <= FARTHEST_MM)) {
-            throw new IllegalArgumentException(
-                    "The labels are moved by %s and %s mm, expected −10 to 10 mm.".formatted(rightMm, downMm));
+            throw new Refused(new SheetSaid.LabelsMoved(
+                    Amount.exact(rightMm, "mm"),
+                    Amount.exact(downMm, "mm"),
+                    new Between(-FARTHEST_MM, FARTHEST_MM, "mm", 0)));
         }
     }
 

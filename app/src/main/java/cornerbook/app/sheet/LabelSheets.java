@@ -1,13 +1,19 @@
 package cornerbook.app.sheet;
 
 import cornerbook.app.picture.Palette;
+import cornerbook.words.Reader;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Consumer;
 
-/** Labels of any kind on their paper, each with a QR code in its upper right corner. */
-final class LabelSheets {
+/**
+ * Labels of any kind on their paper, each with a QR code in its upper right corner.
+ *
+ * @param css of the paper and of the words
+ * @param none what the page says when there is none
+ */
+public record LabelSheets(String language, String title, String css, List<Sheet> sheets, String none) {
     private static final String CSS = """
             body { font: 8pt/1.2 B612, 'DejaVu Sans'; color: INK; margin: 0; }
             .wide { font-family: 'DejaVu Sans', B612; }
@@ -21,59 +27,79 @@ final class LabelSheets {
             .plate { font-weight: 700; }
             """.replace("INK", Palette.INK);
 
-    private LabelSheets() {}
+    public LabelSheets {
+        sheets = List.copyOf(sheets);
+    }
 
     /**
      * One label.
      *
-     * @param code what its QR code says
-     * @param codeName for those who do not see the code
-     * @param words writes what stands beside the code
+     * @param code the picture of its QR code
+     * @param longHeading whether its heading needs small letters to stand on a line
      */
-    record Label(String code, String codeName, Consumer<Xhtml> words) {}
+    public record Label(String code, String heading, boolean longHeading, List<Line> lines) {
+        public Label {
+            lines = List.copyOf(lines);
+        }
+    }
 
     /**
-     * All of them, in their order.
+     * One line under the heading.
      *
-     * @param css of the words
-     * @param none what the page says when there is none
+     * @param kind how it looks, empty for a plain one
+     * @param large stands before the words in large letters, may be empty
      */
-    static byte[] render(String title, String css, List<Label> labels, LabelPlace from, String none) {
-        var page = new Xhtml();
-        page.raw("<!DOCTYPE html>\n<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en\"><head><title>")
-                .raw(Xhtml.escape(title));
-        page.raw("</title><meta name=\"description\" content=\"" + Xhtml.escape(title) + "\"/><style>");
-        page.raw(from.paper().css() + CSS + css).raw("</style></head><body>\n");
+    public record Line(String kind, String large, String words) {
+        static Line of(String words) {
+            return new Line("", "", words);
+        }
+
+        static Line plate(String words) {
+            return new Line("plate", "", words);
+        }
+    }
+
+    /** A label with where it stands on its sheet. */
+    public record Placed(Label label, double leftMm, double topMm) {}
+
+    /** The labels of one sheet. */
+    public record Sheet(List<Placed> labels, boolean last) {
+        public Sheet {
+            labels = List.copyOf(labels);
+        }
+    }
+
+    /** All of them, in their order. */
+    static LabelSheets of(String title, String css, List<Label> labels, LabelPlace from, String none, Reader reader) {
         int before = from.first() - 1;
         int count = from.paper().count();
-        for (int at = before; at < before + labels.size(); at++) {
-            if (at == before || at % count == 0) {
-                boolean last = at / count == (before + labels.size() - 1) / count;
-                page.raw(last ? "<div class=\"sheet last\">" : "<div class=\"sheet\">");
+        var sheets = new ArrayList<Sheet>();
+        for (int first = 0; first < labels.size(); ) {
+            int place = (before + first) % count;
+            int end = Math.min(labels.size(), first + count - place);
+            var placed = new ArrayList<Placed>();
+            for (int at = first; at < end; at++) {
+                int on = (before + at) % count;
+                placed.add(new Placed(
+                        labels.get(at),
+                        from.paper().leftOfMm(on) + from.rightMm(),
+                        from.paper().topOfMm(on) + from.downMm()));
             }
-            write(page, labels.get(at - before), at % count, from);
-            if (at % count == count - 1 || at == before + labels.size() - 1) {
-                page.raw("</div>\n");
-            }
+            sheets.add(new Sheet(placed, end == labels.size()));
+            first = end;
         }
-        if (labels.isEmpty()) {
-            page.element("p", none);
-        }
+        return new LabelSheets(reader.language().tag(), title, from.paper().css() + CSS + css, sheets, none);
+    }
+
+    byte[] render() {
         try {
-            return SheetPdf.of(page.raw("</body></html>").toString());
+            return SheetPdf.of(SheetTemplates.fill("labels", this));
         } catch (IOException e) {
             throw new UncheckedIOException("the labels could not be made", e);
         }
     }
 
-    private static void write(Xhtml page, Label label, int at, LabelPlace from) {
-        page.raw("<div class=\"label\" style=\"left: %smm; top: %smm\"><div class=\"code\">"
-                        .formatted(
-                                from.paper().leftOfMm(at) + from.rightMm(),
-                                from.paper().topOfMm(at) + from.downMm()))
-                .raw(Xhtml.described(QrCode.svg(label.code(), label.codeName())))
-                .raw("</div>\n");
-        label.words().accept(page);
-        page.raw("</div>\n");
+    public String code(Label label) {
+        return SheetTemplates.described(label.code());
     }
 }

@@ -1,5 +1,6 @@
 package cornerbook.app.sheet;
 
+import cornerbook.app.picture.Svg;
 import com.google.zxing.BarcodeFormat;
 import com.google.zxing.EncodeHintType;
 import com.google.zxing.WriterException;
@@ -40,7 +41,7 @@ public final class QrCode {
             }
         }
         return "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %d\" role=\"img\" aria-label=\"%s\"><path d=\"%s\" fill=\"#000000\"/></svg>"
-                .formatted(modules.getWidth(), modules.getHeight(), Xhtml.escape(description), path);
+                .formatted(modules.getWidth(), modules.getHeight(), Svg.escape(description), path);
     }
 
     private static BitMatrix encode(String text) {

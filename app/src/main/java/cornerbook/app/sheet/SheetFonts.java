@@ -22,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  * The typefaces of the sheet: B612, and DejaVu Sans for names in letters that B612 lacks. The PDF holds only the glyphs
  * that it uses of them.
  */
-final class SheetFonts {
+public final class SheetFonts {
     static final String HOUSE = "B612";
     /** Latin with all its marks, Greek, Cyrillic, Armenian, Georgian. */
     static final String WIDE = "DejaVu Sans";
@@ -49,8 +49,8 @@ final class SheetFonts {
     }
 
     /** Whether the house's typeface has all these letters. */
-    static boolean houseHas(String words) {
-        return HOUSE_FONT.canDisplayUpTo(words) < 0;
+    public static boolean houseHas(String words) {
+        return HOUSE_FONT.canDisplayUpTo(SheetText.printable(words)) < 0;
     }
 
     /** Words for a picture: there the renderer puts nothing in place of a character that no typeface has. */

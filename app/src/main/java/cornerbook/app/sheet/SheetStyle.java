@@ -1,12 +1,13 @@
 package cornerbook.app.sheet;
 
 import cornerbook.app.picture.Palette;
+import cornerbook.words.Labels;
 
 /** How the sheet looks: A4, one column, the colours of the house. */
 final class SheetStyle {
-    static final String CSS = """
+    private static final String CSS = """
             @page { size: A4; margin: 9mm 15mm 11mm 15mm;
-              @bottom-right { content: "Page " counter(page) " of " counter(pages); font: 7.5pt B612; color: SLATE; } }
+              @bottom-right { content: "PAGE " counter(page) " OF " counter(pages); font: 7.5pt B612; color: SLATE; } }
             body { font: 8.4pt/1.25 B612, 'DejaVu Sans'; color: INK; margin: 0; word-wrap: break-word; }
             .wide { font-family: 'DejaVu Sans', B612; }
             h1 { font-size: 15pt; margin: 0 0 2mm 0; color: SLATE; }
@@ -32,8 +33,8 @@ final class SheetStyle {
             .car { float: right; width: 66mm; margin: 2mm 0 0 4mm; }
             .car svg { width: 66mm; height: 51mm; }
             .corners, .clear { clear: both; }
-            .corners { font-size: 8pt; }
-            .corners th, .corners td { white-space: nowrap; }
+            .corners { font-size: 7.8pt; }
+            .corners th, .corners td { white-space: nowrap; padding-right: 1.3mm; }
             .corners td:nth-child(2) { white-space: normal; }
             .together { page-break-inside: avoid; }
             .seizing svg { width: 84mm; height: auto; }
@@ -42,7 +43,7 @@ final class SheetStyle {
             .photos td { width: 33%; border: 0; padding: 1mm 2mm 0 0; }
             .photos img { max-width: 54mm; max-height: 54mm; }
             .findings th { white-space: nowrap; }
-            .verdict { width: 22mm; }
+            .verdict { width: 29mm; }
             .findings td + td { white-space: nowrap; }
             .box { border: 0.5mm solid OCHRE; padding: 0 3mm 1.5mm 3mm; margin: 2.5mm 72mm 0 0; page-break-inside: avoid; }
             .box h2 { margin-top: 1.5mm; }
@@ -58,4 +59,8 @@ final class SheetStyle {
             .replace("HAIRLINE", Palette.HAIRLINE);
 
     private SheetStyle() {}
+
+    static String css(Labels labels) {
+        return CSS.replace("PAGE", labels.of("page")).replace("OF", labels.of("page-of"));
+    }
 }

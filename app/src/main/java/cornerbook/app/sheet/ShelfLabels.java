@@ -3,42 +3,51 @@ package cornerbook.app.sheet;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Wheel;
 import cornerbook.core.car.WheelSet;
+import cornerbook.core.corner.SetOf;
+import cornerbook.words.Reader;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** A label for each place in the store that a set lies at: the place, whose set it is, its wheels, and a QR code. */
 public final class ShelfLabels {
+    private static final int LONGEST_PLACE = 30;
+    private static final int LONGEST_CAR = 40;
+    private static final int LONGEST_TAGS = 60;
+
     private ShelfLabels() {}
 
     private record Stored(String place, CarHistory history, WheelSet set) {}
 
     /** Labels of every set that lies at a place, by place. */
-    public static byte[] render(List<CarHistory> histories, LabelPlace from) {
-        var labels = histories.stream()
-                .flatMap(history -> history.sets().stream()
-                        .filter(set -> set.storePlace() != null)
-                        .map(set -> new Stored(String.valueOf(set.storePlace()), history, set)))
-                .sorted(Comparator.comparing(Stored::place))
-                .map(stored -> new LabelSheets.Label(
-                        stored.place(), "QR code of the store place " + stored.place(), page -> write(page, stored)))
-                .toList();
-        return LabelSheets.render("Shelf labels", "", labels, from, "No set lies at a place.");
+    public static byte[] render(List<CarHistory> histories, LabelPlace from, Reader reader) {
+        var labels = reader.labels(SheetPage.ROOM);
+        return LabelSheets.of(
+                        labels.of("shelf-labels"),
+                        "",
+                        histories.stream()
+                                .flatMap(history -> history.sets().stream()
+                                        .filter(set -> set.storePlace() != null)
+                                        .map(set -> new Stored(String.valueOf(set.storePlace()), history, set)))
+                                .sorted(Comparator.comparing(Stored::place))
+                                .map(stored -> label(stored, reader))
+                                .toList(),
+                        from,
+                        labels.of("no-stored-set"),
+                        reader)
+                .render();
     }
 
-    private static void write(Xhtml page, Stored stored) {
+    private static LabelSheets.Label label(Stored stored, Reader reader) {
         var vehicle = stored.history().vehicle();
-        page.element("h1", Xhtml.shorten(stored.place(), 30));
-        page.element(
-                "p class=\"plate\"",
-                "%s, %s set"
-                        .formatted(
-                                vehicle.plate(),
-                                SheetWords.season(stored.set().season()).toLowerCase(Locale.ROOT)));
-        page.element("p", Xhtml.shorten(vehicle.name(), 40));
-        page.element(
-                "p",
-                Xhtml.shorten(stored.set().wheels().stream().map(Wheel::tag).collect(Collectors.joining(" ")), 60));
+        var tags = stored.set().wheels().stream().map(Wheel::tag).collect(Collectors.joining(" "));
+        return new LabelSheets.Label(
+                QrCode.svg(stored.place(), reader.labels(SheetPage.ROOM).of("code-of-place", "place", stored.place())),
+                SheetText.shorten(stored.place(), LONGEST_PLACE),
+                false,
+                List.of(
+                        LabelSheets.Line.plate(vehicle.plate() + ", " + reader.say(new SetOf(stored.set().season()))),
+                        LabelSheets.Line.of(SheetText.shorten(vehicle.name(), LONGEST_CAR)),
+                        LabelSheets.Line.of(SheetText.shorten(tags, LONGEST_TAGS))));
     }
 }

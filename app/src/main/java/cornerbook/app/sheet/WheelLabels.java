@@ -2,7 +2,10 @@ package cornerbook.app.sheet;
 
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.corner.SetOf;
+import cornerbook.words.Reader;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
 /** A small tag for each wheel, on the same papers as the labels of the shelves. */
@@ -26,6 +29,9 @@ public final class WheelLabels {
     /** Characters that stand on one line of the narrowest label. */
     private static final int LONGEST_LARGE = 10;
 
+    private static final int LONGEST_TAG = 24;
+    private static final int LONGEST_PLACE = 16;
+
     private WheelLabels() {}
 
     /**
@@ -33,7 +39,7 @@ public final class WheelLabels {
      *
      * @param last null when it never ran
      * @param next where the wheel plan puts it when its set goes on; null without a plan
-     * @param depths outer first, as "5.2 mm"
+     * @param depthsMm outer first, empty where none was read
      */
     public record Tag(
             String tag,
@@ -41,50 +47,45 @@ public final class WheelLabels {
             SeasonKind season,
             @Nullable Corner last,
             @Nullable Corner next,
-            List<String> depths,
+            List<OptionalDouble> depthsMm,
             @Nullable String storePlace,
             String tyreSize) {
         public Tag {
-            depths = List.copyOf(depths);
+            depthsMm = List.copyOf(depthsMm);
         }
     }
 
-    public static byte[] render(List<Tag> tags, LabelPlace from) {
-        var labels = tags.stream()
-                .map(tag -> new LabelSheets.Label(
-                        tag.tag(), "QR code of the wheel tag " + tag.tag(), page -> write(page, tag)))
-                .toList();
-        var css = from.paper().heightMm() < LOW_MM ? CSS + LOW_CSS : CSS;
-        return LabelSheets.render("Wheel tags", css, labels, from, "There is no wheel to be tagged.");
+    public static byte[] render(List<Tag> tags, LabelPlace from, Reader reader) {
+        var labels = reader.labels(SheetPage.ROOM);
+        return LabelSheets.of(
+                        labels.of("wheel-tags"),
+                        from.paper().heightMm() < LOW_MM ? CSS + LOW_CSS : CSS,
+                        tags.stream().map(tag -> label(tag, reader)).toList(),
+                        from,
+                        labels.of("no-wheel"),
+                        reader)
+                .render();
     }
 
-    private static void write(Xhtml page, Tag tag) {
-        page.element(tag.tag().length() > LONGEST_LARGE ? "h1 class=\"long\"" : "h1", Xhtml.shorten(tag.tag(), 24));
-        page.raw("<p><span class=\"corner\">")
-                .text(tag.next() == null ? "no plan" : "to " + tag.next())
-                .raw("</span> ")
-                .text("came off " + (tag.last() == null ? "no car yet" : tag.last()))
-                .raw("</p>\n");
-        page.element("p class=\"plate\"", tag.plate());
-        page.element(
-                "p",
-                SheetWords.season(tag.season()) + " set"
-                        + (tag.storePlace() == null ? "" : ", " + Xhtml.shorten(tag.storePlace(), 16)));
-        page.element("p", depths(tag.depths()) + ", " + tag.tyreSize());
-    }
-
-    /** The unit is said once. */
-    private static String depths(List<String> depths) {
-        var last = depths.getLast();
-        int unit = last.indexOf(' ');
-        boolean same = unit > 0 && depths.stream().allMatch(depth -> depth.endsWith(last.substring(unit)));
-        return same
-                ? String.join(
-                                " / ",
-                                depths.stream()
-                                        .map(depth -> depth.substring(0, depth.indexOf(' ')))
-                                        .toList())
-                        + last.substring(unit)
-                : String.join(" / ", depths);
+    private static LabelSheets.Label label(Tag tag, Reader reader) {
+        var labels = reader.labels(SheetPage.ROOM);
+        var set = reader.begin(new SetOf(tag.season()));
+        return new LabelSheets.Label(
+                QrCode.svg(tag.tag(), labels.of("code-of-tag", "tag", tag.tag())),
+                SheetText.shorten(tag.tag(), LONGEST_TAG),
+                tag.tag().length() > LONGEST_LARGE,
+                List.of(
+                        new LabelSheets.Line(
+                                "",
+                                tag.next() == null ? labels.of("no-plan") : labels.of("goes-to", "corner", tag.next()),
+                                tag.last() == null
+                                        ? labels.of("came-off-no-car")
+                                        : labels.of("came-off-corner", "corner", tag.last())),
+                        LabelSheets.Line.plate(tag.plate()),
+                        LabelSheets.Line.of(
+                                tag.storePlace() == null
+                                        ? set
+                                        : set + ", " + SheetText.shorten(tag.storePlace(), LONGEST_PLACE)),
+                        LabelSheets.Line.of(TreadAcross.words(tag.depthsMm(), reader) + ", " + tag.tyreSize())));
     }
 }

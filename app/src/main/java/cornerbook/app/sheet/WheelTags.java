@@ -1,24 +1,26 @@
 package cornerbook.app.sheet;
 
-import static cornerbook.app.sheet.SheetWords.name;
-
 import cornerbook.app.picture.Palette;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.SetOf;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.wheelplan.WheelState;
 import cornerbook.core.wheelplan.judge.SetPlan;
+import cornerbook.words.Labels;
+import cornerbook.words.Reader;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
+import java.util.OptionalDouble;
 
 /**
  * A tag for each wheel, 62 mm wide: which it is, where it came off, where the wheel plan puts it, its depths, and a QR
@@ -51,21 +53,55 @@ public final class WheelTags {
             .plate { font-weight: 700; }
             table { clear: both; border-collapse: collapse; width: 100%; margin-top: 1mm; border-top: 0.5mm solid SLATE; }
             th, td { text-align: left; vertical-align: baseline; padding: 0.9mm 0 0.6mm 0; border-bottom: 0.15mm solid HAIRLINE; }
-            th { font-weight: 400; width: 23mm; }
+            th { font-weight: 400; width: 25mm; }
             .corner td { font-size: 13pt; font-weight: 700; }
             .small { font-size: 7pt; margin-top: 1.2mm; }
             """;
 
     private static final List<Spot> ACROSS = List.of(Spot.OUTER, Spot.CENTRE, Spot.INNER);
+    private static final int LONGEST_TAG = 24;
+    private static final int LONGEST_CAR = 40;
+    private static final int LONGEST_PLACE = 30;
 
     private final CarHistory history;
     private final Visit visit;
-    private final Xhtml page = new Xhtml();
+    private final Paper paper;
+    private final List<Tag> tags;
+    private final Reader reader;
+    private final Labels labels;
 
-    private WheelTags(CarHistory history, Visit visit) {
+    private WheelTags(
+            CarHistory history,
+            Visit visit,
+            Optional<SetPlan> goingOn,
+            Optional<SetPlan> stored,
+            Paper paper,
+            Reader reader) {
         this.history = history;
         this.visit = visit;
+        this.paper = paper;
+        this.reader = reader;
+        this.labels = reader.labels(SheetPage.ROOM);
+        this.tags = new ArrayList<>();
+        stored.ifPresent(set -> addTags(set, true));
+        goingOn.ifPresent(set -> addTags(set, false));
     }
+
+    /**
+     * What stands on one of them.
+     *
+     * @param code the picture of its QR code
+     * @param corners where it came from and where it goes, in large letters
+     */
+    public record Tag(String code, String tag, String set, List<Row> corners, List<Row> rows) {
+        public Tag {
+            corners = List.copyOf(corners);
+            rows = List.copyOf(rows);
+        }
+    }
+
+    /** One line of its table. */
+    public record Row(String what, String value) {}
 
     /**
      * The tags of the sets that were planned at a visit.
@@ -74,109 +110,121 @@ public final class WheelTags {
      * @param stored the wheels that come off and wait for their season, if they are planned
      */
     public static byte[] render(
-            CarHistory history, Visit visit, Optional<SetPlan> goingOn, Optional<SetPlan> stored, Paper paper) {
+            CarHistory history,
+            Visit visit,
+            Optional<SetPlan> goingOn,
+            Optional<SetPlan> stored,
+            Paper paper,
+            Reader reader) {
         try {
-            return SheetPdf.of(new WheelTags(history, visit).write(goingOn, stored, paper));
+            return SheetPdf.of(
+                    SheetTemplates.fill("tags", new WheelTags(history, visit, goingOn, stored, paper, reader)));
         } catch (IOException e) {
             throw new UncheckedIOException("the wheel tags could not be made", e);
         }
     }
 
-    private String write(Optional<SetPlan> goingOn, Optional<SetPlan> stored, Paper paper) {
-        var vehicle = history.vehicle();
-        page.raw("<!DOCTYPE html>\n<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en\"><head><title>");
-        page.raw(Xhtml.escape("Wheel tags, %s, %s".formatted(name(vehicle.name()), SheetWords.day(visit.date()))));
-        page.raw("</title><meta name=\"description\" content=\"A tag for each wheel\"/><style>");
-        page.raw((CSS + paper.css)
+    public Labels labels() {
+        return labels;
+    }
+
+    public String language() {
+        return reader.language().tag();
+    }
+
+    public String title() {
+        return "%s, %s, %s".formatted(labels.of("wheel-tags"), SheetText.name(history.vehicle().name()), day());
+    }
+
+    public String css() {
+        return (CSS + paper.css)
                 .replace("SLATE", Palette.SLATE)
                 .replace("INK", Palette.INK)
-                .replace("HAIRLINE", Palette.HAIRLINE));
-        page.raw("</style></head><body>\n");
-        int tags = count(goingOn) + count(stored);
-        int written = 0;
-        for (var set : List.of(stored, goingOn)) {
-            if (set.isPresent()) {
-                for (var wheel : set.get().request().wheels()) {
-                    written++;
-                    writeTag(set.get(), wheel, set.equals(stored), written == tags);
-                }
-            }
-        }
-        return page.raw("</body></html>").toString();
+                .replace("HAIRLINE", Palette.HAIRLINE);
     }
 
-    private static int count(Optional<SetPlan> set) {
-        return set.map(planned -> planned.request().wheels().size()).orElse(0);
+    public String car() {
+        return SheetText.shorten(history.vehicle().name(), LONGEST_CAR);
     }
 
-    private void writeTag(SetPlan set, WheelState state, boolean stored, boolean last) {
+    public String plate() {
+        return history.vehicle().plate();
+    }
+
+    public List<Tag> tags() {
+        return List.copyOf(tags);
+    }
+
+    private String day() {
+        return reader.day(visit.date());
+    }
+
+    private void addTags(SetPlan set, boolean stored) {
+        set.request().wheels().forEach(wheel -> tags.add(tag(set, wheel, stored)));
+    }
+
+    private Tag tag(SetPlan set, WheelState state, boolean stored) {
         var wheel = history.findWheel(state.tag()).orElseThrow();
-        var vehicle = history.vehicle();
-        page.raw(last ? "<div class=\"tag last\">" : "<div class=\"tag\">");
-        page.raw("<div class=\"code\">")
-                .raw(Xhtml.described(QrCode.svg(state.tag(), "QR code of the wheel tag " + state.tag())))
-                .raw("</div>\n");
-        page.element("h1", Xhtml.shorten(state.tag(), 24));
-        page.element("p", Xhtml.shorten(vehicle.name(), 40));
-        page.element("p class=\"plate\"", vehicle.plate());
-        page.element("p", SheetWords.season(set.set().season()) + " set");
-        page.raw("<table>\n");
-        corner(
-                "Came off",
-                state.lastCorner() == null ? "never ran" : state.lastCorner().name());
-        var next = corners(set, state.tag());
-        if (stored) {
-            corner("Next season", next.getFirst());
-        } else {
-            corner("Goes to now", next.getFirst());
-            corner("Next season", next.size() > 1 ? next.get(1) : "set is spent");
-        }
-        page.row("Tread, outer first", List.of(depths(state)));
+        var last = state.lastCorner();
         var place = set.set().storePlace();
-        page.row("Store place", List.of(place == null ? "–" : Xhtml.shorten(place, 30)));
-        page.row("Tyre", List.of(wheel.tyre().size()));
-        page.row("Date", List.of(SheetWords.day(visit.date())));
-        page.raw("</table>\n");
-        page.element(
-                "p class=\"small\"", "Corners by the wheel plan of this day. Hub faces bare, torque on the ground.");
-        page.raw("</div>\n");
-    }
-
-    private void corner(String what, String corner) {
-        page.raw("<tr class=\"corner\"><th scope=\"row\">").text(what).raw("</th>");
-        page.element("td", corner).raw("</tr>\n");
+        var next = corners(set, state.tag());
+        var corners = new ArrayList<Row>();
+        corners.add(new Row(labels.of("came-off"), last == null ? labels.of("never-ran") : reader.say(last)));
+        if (!stored) {
+            corners.add(new Row(labels.of("goes-to-now"), reader.say(next.removeFirst())));
+        }
+        corners.add(new Row(
+                labels.of("next-season"),
+                next.isEmpty() ? labels.of("set-is-spent") : reader.say(next.getFirst())));
+        return new Tag(
+                SheetTemplates.described(QrCode.svg(state.tag(), labels.of("code-of-tag", "tag", state.tag()))),
+                SheetText.shorten(state.tag(), LONGEST_TAG),
+                reader.begin(new SetOf(set.set().season())),
+                corners,
+                List.of(
+                        new Row(labels.of("tread-outer-first"), depths(state)),
+                        new Row(
+                                labels.of("store-place"),
+                                place == null ? "–" : SheetText.shorten(place, LONGEST_PLACE)),
+                        new Row(labels.of("tyre"), wheel.tyre().size()),
+                        new Row(labels.of("date"), day())));
     }
 
     /** The wheel's corner in each season that begins. */
-    private static List<String> corners(SetPlan set, String tag) {
-        return set.plan().seasons().stream()
-                .map(season -> season.wheelAt().entrySet().stream()
-                        .filter(entry -> entry.getValue().equals(tag))
-                        .map(Map.Entry::getKey)
-                        .map(Corner::name)
-                        .findFirst()
-                        .orElseThrow())
-                .toList();
+    private static List<Corner> corners(SetPlan set, String tag) {
+        var corners = new ArrayList<Corner>();
+        for (var season : set.plan().seasons()) {
+            corners.add(season.wheelAt().entrySet().stream()
+                    .filter(entry -> entry.getValue().equals(tag))
+                    .map(Map.Entry::getKey)
+                    .findFirst()
+                    .orElseThrow());
+        }
+        return corners;
     }
 
     /** From the outside to the inside as read at this visit; as the wear model has them where nothing was read. */
     private String depths(WheelState state) {
         var readings = new StandingReadings(visit);
         var read = ACROSS.stream()
-                .map(spot -> readings.ofWheel(Measure.TREAD_DEPTH, state.tag(), spot))
+                .map(spot -> readings.ofWheel(Measure.TREAD_DEPTH, state.tag(), spot)
+                        .map(reading -> OptionalDouble.of(reading.value()))
+                        .orElseGet(OptionalDouble::empty))
                 .toList();
-        boolean none = read.stream().allMatch(Optional::isEmpty);
-        return IntStream.range(0, ACROSS.size())
-                        .mapToObj(i -> none
-                                ? millimetres(state.depthsMm().get(ACROSS.get(i).ordinal()))
-                                : read.get(i)
-                                        .map(reading -> millimetres(reading.value()))
-                                        .orElse("–"))
-                        .collect(Collectors.joining(" / "))
-                + (none ? " mm expected" : " mm");
+        return read.stream().anyMatch(OptionalDouble::isPresent)
+                ? TreadAcross.words(read, reader)
+                : labels.of(
+                        "depths-expected",
+                        "depths",
+                        TreadAcross.words(
+                                ACROSS.stream()
+                                        .map(spot -> OptionalDouble.of(
+                                                tenths(state.depthsMm().get(spot.ordinal()))))
+                                        .toList(),
+                                reader));
     }
 
-    private static String millimetres(double depthMm) {
-        return String.format(Locale.ROOT, "%.1f", depthMm);
+    private static double tenths(double depthMm) {
+        return new BigDecimal(depthMm).setScale(1, RoundingMode.HALF_UP).doubleValue();
     }
 }

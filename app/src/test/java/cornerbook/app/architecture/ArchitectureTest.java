@@ -78,7 +78,7 @@ class ArchitectureTest {
             .layer("exchange")
             .definedBy("cornerbook.app.exchange..")
             .layer("sheet")
-            .definedBy("cornerbook.app.sheet..")
+            .definedBy("cornerbook.app.sheet..", "cornerbook.app.pages.sheet..")
             .layer("request")
             .definedBy("cornerbook.app.request..")
             .layer("desk")

@@ -1,5 +1,7 @@
 package cornerbook.app.bay;
 
+import java.util.OptionalDouble;
+import cornerbook.words.Reader;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -119,8 +121,8 @@ class ScanBrowserTest {
     /** The printed tag, a little turned, on a grey floor. */
     private static void hold(String tag) throws IOException {
         var printed = new WheelLabels.Tag(
-                tag, "QX 0008", SeasonKind.WINTER, null, Corner.RF, List.of("5 mm", "5 mm", "5 mm"), null, "205/55R16");
-        var pdf = WheelLabels.render(List.of(printed), LabelPlace.of(LabelPaper.ROLL_62));
+                tag, "QX 0008", SeasonKind.WINTER, null, Corner.RF, List.of(OptionalDouble.of(5), OptionalDouble.of(5), OptionalDouble.of(5)), null, "205/55R16");
+        var pdf = WheelLabels.render(List.of(printed), LabelPlace.of(LabelPaper.ROLL_62), Reader.DEFAULT);
         var picture = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_BYTE_GRAY);
         var graphics = picture.createGraphics();
         graphics.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);

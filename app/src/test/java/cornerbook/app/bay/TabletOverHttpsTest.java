@@ -1,5 +1,6 @@
 package cornerbook.app.bay;
 
+import cornerbook.app.sheet.Letterhead;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -82,7 +83,7 @@ class TabletOverHttpsTest {
     }
 
     private static CornerbookServer serve(Book book, Door door) {
-        return CornerbookServer.start(book, new Assessor(LimitsFile.load()), door, ServedShop.CLOCK, "", new BayRoom());
+        return CornerbookServer.start(book, new Assessor(LimitsFile.load()), door, ServedShop.CLOCK, Letterhead.of(""), new BayRoom());
     }
 
     private static void pair(Page page, Door door) {

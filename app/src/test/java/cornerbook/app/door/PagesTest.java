@@ -1,5 +1,6 @@
 package cornerbook.app.door;
 
+import cornerbook.app.sheet.Letterhead;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -422,7 +423,7 @@ class PagesTest {
     @Test
     void portInUseIsOneSentence() {
         assertThatThrownBy(() -> CornerbookServer.start(
-                        book, new Assessor(LimitsFile.load()), shop.port(), ServedShop.CLOCK, ""))
+                        book, new Assessor(LimitsFile.load()), shop.port(), ServedShop.CLOCK, Letterhead.of("")))
                 .isInstanceOf(IllegalStateException.class)
                 .hasMessage("Port %d is in use by another program, choose another one with --port.", shop.port());
     }

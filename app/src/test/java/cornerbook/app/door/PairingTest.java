@@ -1,5 +1,6 @@
 package cornerbook.app.door;
 
+import cornerbook.app.sheet.Letterhead;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -165,7 +166,7 @@ class PairingTest {
     void nothingThatComesThroughAProxyIsThisMachine() throws Exception {
         var port = ServedShop.twoFreePorts();
         var door = Door.behindProxy(port, null, URI.create("https://bay.example"));
-        var server = CornerbookServer.start(book, new Assessor(LimitsFile.load()), door, CLOCK, "");
+        var server = CornerbookServer.start(book, new Assessor(LimitsFile.load()), door, CLOCK, Letterhead.of(""));
         try {
             // As of a proxy that keeps neither Host nor says that it is one.
             var proxied = "http://127.0.0.1:" + port;
@@ -202,7 +203,7 @@ class PairingTest {
         var certificates = ShopCertificates.of(folder, address, LocalDate.now(CLOCK));
         var port = ServedShop.twoFreePorts();
         var server = CornerbookServer.start(
-                book, new Assessor(LimitsFile.load()), Door.forTablets(port, address, certificates), CLOCK, "");
+                book, new Assessor(LimitsFile.load()), Door.forTablets(port, address, certificates), CLOCK, Letterhead.of(""));
         var tablet = trusting(certificates.authority());
         try {
             var base = "https://" + address + ":" + (port + 1);
@@ -239,7 +240,7 @@ class PairingTest {
     void withoutTlsTabletsGetNothingButTheCertificate(@TempDir Path folder) throws Exception {
         var certificates = ShopCertificates.of(folder, "127.0.0.2", LocalDate.now(CLOCK));
         var door = Door.forTablets(ServedShop.twoFreePorts(), "127.0.0.2", certificates);
-        var server = CornerbookServer.start(book, new Assessor(LimitsFile.load()), door, CLOCK, "");
+        var server = CornerbookServer.start(book, new Assessor(LimitsFile.load()), door, CLOCK, Letterhead.of(""));
         try {
             var plain = door.certificateAddress();
             assertThat(get(client, plain + "/", "").body())

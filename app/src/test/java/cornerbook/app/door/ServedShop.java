@@ -1,5 +1,6 @@
 package cornerbook.app.door;
 
+import cornerbook.app.sheet.Letterhead;
 import cornerbook.app.book.Book;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.desk.Room;
@@ -92,7 +93,7 @@ public final class ServedShop implements AutoCloseable {
     }
 
     private CornerbookServer serve() {
-        return CornerbookServer.start(book, assessor, door, CLOCK, DemoShop.NAME, rooms.get());
+        return CornerbookServer.start(book, assessor, door, CLOCK, Letterhead.ofInvented(DemoShop.NAME), rooms.get());
     }
 
     public void kill() {

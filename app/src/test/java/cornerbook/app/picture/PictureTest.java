@@ -1,5 +1,8 @@
 package cornerbook.app.picture;
 
+import cornerbook.words.Language;
+import cornerbook.core.say.Amount;
+import cornerbook.words.Reader;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -41,6 +44,8 @@ import org.w3c.dom.Element;
 import org.xml.sax.InputSource;
 
 class PictureTest {
+    private static final Reader ENGLISH = Reader.DEFAULT;
+    private static final Reader FRENCH = ENGLISH.in(Language.FRENCH);
     private static final Wheel WHEEL =
             new Wheel("W-1", new Tyre("Invented Ice", "225/55R18", 98, "T", null, true, false, 8.5), null);
 
@@ -80,14 +85,14 @@ class PictureTest {
     @ParameterizedTest
     @EnumSource(Verdict.class)
     void markOfEachVerdictIsWellFormedAndSaysItsWord(Verdict verdict) throws Exception {
-        var mark = parse(VerdictMark.svg(verdict, 0.62, 32));
-        assertThat(mark.getAttribute("aria-label")).isEqualTo(verdict.word());
+        var mark = parse(VerdictMark.svg(verdict, 0.62, 32, ENGLISH));
+        assertThat(mark.getAttribute("aria-label")).isEqualTo(ENGLISH.say(verdict));
     }
 
     @Test
     void verdictsDifferInShapeNotOnlyInColour() {
         var shapes = List.of(Verdict.values()).stream()
-                .map(verdict -> VerdictMark.svg(verdict, 0.62, 32)
+                .map(verdict -> VerdictMark.svg(verdict, 0.62, 32, ENGLISH)
                         .replaceAll("#[0-9a-f]{6}", "")
                         .replaceAll("aria-label=\"[^\"]*\"", ""))
                 .distinct();
@@ -101,34 +106,34 @@ class PictureTest {
                 new HealthTrend.Point(LocalDate.of(2023, 1, 1), 0.96),
                 new HealthTrend.Point(LocalDate.of(2024, 1, 1), 0.90),
                 new HealthTrend.Point(LocalDate.of(2025, 1, 1), 0.84));
-        var picture = parse(BatteryOverVisits.svg(new BatteryCurve(points, 0.7, null)));
+        var picture = parse(BatteryOverVisits.svg(new BatteryCurve(points, 0.7, null), ENGLISH));
         assertThat(picture.getAttribute("aria-label"))
-                .contains("over 3 visits, 96 % of its rating at first and 84 % at last; by the line")
+                .contains("over 3 visits, 96\u00a0% of its rating at first and 84\u00a0% at last; by the line")
                 .containsPattern("about \\d+ (Apr|May) 2027$");
         assertThat(picture.getElementsByTagName("circle").getLength()).isEqualTo(3);
-        var nearer = parse(BatteryOverVisits.svg(new BatteryCurve(points, 0.75, null)));
+        var nearer = parse(BatteryOverVisits.svg(new BatteryCurve(points, 0.75, null), ENGLISH));
         assertThat(nearer.getElementsByTagName("circle").getLength()).isEqualTo(4);
         assertThat(nearer.getTextContent()).contains("about ", "2026");
-        var two = parse(BatteryOverVisits.svg(new BatteryCurve(points.subList(0, 2), 0.7, null)));
+        var two = parse(BatteryOverVisits.svg(new BatteryCurve(points.subList(0, 2), 0.7, null), ENGLISH));
         assertThat(two.getTextContent()).contains("a line needs three visits");
-        assertThat(BatteryOverVisits.svg(new BatteryCurve(points.subList(0, 1), 0.7, null)))
+        assertThat(BatteryOverVisits.svg(new BatteryCurve(points.subList(0, 1), 0.7, null), ENGLISH))
                 .isEmpty();
     }
 
     @Test
     void carFromAboveNamesEachCornerAndEscapesWords() throws Exception {
         var svg = CarFromAbove.svg(Map.of(
-                Corner.LF, CornerLabel.ofDepth(Verdict.HOLDS, 0.7, 6.24),
-                Corner.RR, CornerLabel.ofWheel("<W&4>", "was LF")));
+                Corner.LF, CornerLabel.ofDepth(Verdict.HOLDS, 0.7, 6.24, ENGLISH),
+                Corner.RR, CornerLabel.ofWheel("<W&4>", "was LF")), ENGLISH);
         var car = parse(svg);
-        assertThat(car.getTextContent()).contains("LF", "RF", "LR", "RR", "6.2 mm", "Holds", "<W&4>");
-        assertThat(car.getAttribute("aria-label")).contains("LF 6.2 mm Holds", "RR <W&4> was LF");
+        assertThat(car.getTextContent()).contains("LF", "RF", "LR", "RR", "6.2\u00a0mm", "Holds", "<W&4>");
+        assertThat(car.getAttribute("aria-label")).contains("LF 6.2\u00a0mm Holds", "RR <W&4> was LF");
     }
 
     @Test
     void arrowOfEachWheelThatMovesEndsAtItsCorner() throws Exception {
         var moves = Map.of(Corner.LF, Corner.RR, Corner.RR, Corner.LF, Corner.RF, Corner.LR);
-        for (var svg : List.of(WheelMoves.svg(Map.of(), moves), WheelMoves.small(moves))) {
+        for (var svg : List.of(WheelMoves.svg(Map.of(), moves, ENGLISH), WheelMoves.small(moves, ENGLISH))) {
             var car = parse(svg);
             assertThat(car.getAttribute("aria-label")).endsWith("wheels move LF to RR, RF to LR, RR to LF");
             double middleX = Double.parseDouble(car.getAttribute("width")) / 2;
@@ -140,29 +145,29 @@ class PictureTest {
                             + (Double.parseDouble(tip.group(1)) < middleX ? " left" : " right"));
             assertThat(tips).containsExactly("rear right", "rear left", "front left");
         }
-        assertThat(parse(WheelMoves.small(Map.of())).getAttribute("aria-label")).endsWith("no wheel moves");
+        assertThat(parse(WheelMoves.small(Map.of(), ENGLISH)).getAttribute("aria-label")).endsWith("no wheel moves");
     }
 
     @Test
     void treadSectionPutsTheOuterGrooveOnTheOuterSide() throws Exception {
-        assertThat(parse(TreadSection.svg(tyre(Corner.LF, 4, 5, 6), 4, 8.5)).getAttribute("aria-label"))
-                .contains("outer 6.0 mm, centre 5.0 mm, inner 4.0 mm");
-        assertThat(parse(TreadSection.svg(tyre(Corner.RF, 4, 5, 6), 4, 8.5)).getAttribute("aria-label"))
-                .contains("inner 4.0 mm, centre 5.0 mm, outer 6.0 mm");
+        assertThat(parse(TreadSection.svg(tyre(Corner.LF, 4, 5, 6), 4, 8.5, ENGLISH)).getAttribute("aria-label"))
+                .contains("outer 6.0\u00a0mm, centre 5.0\u00a0mm, inner 4.0\u00a0mm");
+        assertThat(parse(TreadSection.svg(tyre(Corner.RF, 4, 5, 6), 4, 8.5, ENGLISH)).getAttribute("aria-label"))
+                .contains("inner 4.0\u00a0mm, centre 5.0\u00a0mm, outer 6.0\u00a0mm");
     }
 
     @Test
     void depthOverDistanceShowsTheGrooveNearestToTheLimitWithUnits() throws Exception {
-        var picture = parse(DepthOverDistance.svg(tyre(Corner.LR, 4.4, 5, 6), 4));
+        var picture = parse(DepthOverDistance.svg(tyre(Corner.LR, 4.4, 5, 6), 4, ENGLISH));
         assertThat(picture.getTextContent())
-                .contains("inner groove", "depth, mm", "distance run by the tyre, 1000 km", "limit 4.0 mm");
+                .contains("inner groove", "depth, mm", "distance run by the tyre, km", "limit 4.0\u00a0mm");
     }
 
     @Test
     void tyreThatWasNeverReadIsSaidToBeSo() throws Exception {
         var unread = new TyreForecast(WHEEL, Corner.LF, List.of());
-        assertThat(parse(TreadSection.svg(unread, 4, 8.5)).getTextContent()).contains("tread not read");
-        assertThat(parse(DepthOverDistance.svg(unread, 4)).getTextContent()).contains("tread not read");
+        assertThat(parse(TreadSection.svg(unread, 4, 8.5, ENGLISH)).getTextContent()).contains("tread not read");
+        assertThat(parse(DepthOverDistance.svg(unread, 4, ENGLISH)).getTextContent()).contains("tread not read");
     }
 
     @ParameterizedTest
@@ -170,12 +175,13 @@ class PictureTest {
     void pressureOverTemperatureIsToScaleAndInTheUnitsOfThePerson(UnitSystem units) throws Exception {
         var at = new PressureSetting.Circumstances(20, 0, 0, 0, false, -30.0);
         var setting = PressureSetting.of(250, at, new PressureSetting.Gauge(0, 3));
-        var picture = parse(PressureOverTemperature.svg(setting, units));
+        var reader = ENGLISH.in(units);
+        var picture = parse(PressureOverTemperature.svg(setting, reader));
         var words = picture.getAttribute("aria-label");
         assertThat(words)
-                .contains("now: %s at %s".formatted(units.show(setting.nowKpa(), "kPa"), units.show(20, "°C")))
-                .contains("where it will stand: %s".formatted(units.show(250, "kPa")))
-                .contains("coldest morning: ", "warning below " + units.show(187.5, "kPa"));
+                .contains("now: %s at %s".formatted(reader.say(Amount.of(setting.nowKpa(), "kPa")), reader.say(Amount.of(20, "°C"))))
+                .contains("where it will stand: %s".formatted(reader.say(Amount.of(250, "kPa"))))
+                .contains("coldest morning: ", "warning below " + reader.say(Amount.of(187.5, "kPa")));
         assertThat(picture.getTextContent())
                 .contains("temperature of the tyre, " + units.unitOf("°C"), "pressure, " + units.unitOf("kPa"));
         double nowX = Double.parseDouble(circle(picture, 2).getAttribute("cx"));
@@ -187,26 +193,42 @@ class PictureTest {
     @Test
     void chargeOverDaysEndsAtTheReserve() throws Exception {
         var parked = ParkedDays.of(60, 0.8, 0.1, 1);
-        var picture = parse(ChargeOverDays.svg(parked));
+        var picture = parse(ChargeOverDays.svg(parked, ENGLISH));
         assertThat(picture.getAttribute("aria-label"))
                 .isEqualTo(
-                        "Charge over the days parked: 100 % when parked, at the reserve after 10 days, reserve for electronics and contactors");
-        assertThat(picture.getTextContent()).contains("charge, %", "days parked, without converter");
-        assertThat(parse(ChargeOverDays.svg(ParkedDays.of(60, 0.8, 0.1, 0.3))).getAttribute("aria-label"))
+                        "Charge over the days parked: 100\u00a0% when parked, at the reserve after 10 days, reserve for electronics and contactors");
+        assertThat(picture.getTextContent()).contains("charge,\u00a0%", "days parked, without converter");
+        assertThat(parse(ChargeOverDays.svg(ParkedDays.of(60, 0.8, 0.1, 0.3), ENGLISH)).getAttribute("aria-label"))
                 .contains("at the reserve after 0 days");
     }
 
     @Test
     void loadTestStandsBesideTheLeastVoltageAtItsTemperature() throws Exception {
-        var passes = parse(LoadTestByTemperature.svg(LoadTest.of(Chemistry.AGM, 600, 9.9, 10), UnitSystem.US));
+        var passes = parse(LoadTestByTemperature.svg(LoadTest.of(Chemistry.AGM, 600, 9.9, 10), ENGLISH.in(UnitSystem.US)));
         assertThat(passes.getAttribute("aria-label"))
-                .isEqualTo("Load test at 300 A: measured: 9.90 V at 50 °F, passes, least there: 9.40 V");
+                .isEqualTo("Load test at 300\u00a0A: measured: 9.90\u00a0V at 50\u00a0°F, passes, least there: 9.40\u00a0V");
         assertThat(passes.getTextContent()).contains("temperature of the battery, °F");
         double measuredY = Double.parseDouble(circle(passes, 3).getAttribute("cy"));
         double leastY = Double.parseDouble(circle(passes, 2).getAttribute("cy"));
         assertThat(measuredY).isLessThan(leastY);
-        var fails = parse(LoadTestByTemperature.svg(LoadTest.of(Chemistry.AGM, 600, 9.1, 10), UnitSystem.METRIC));
+        var fails = parse(LoadTestByTemperature.svg(LoadTest.of(Chemistry.AGM, 600, 9.1, 10), ENGLISH));
         assertThat(fails.getAttribute("aria-label")).contains("does not pass");
+    }
+
+        /** What stands in a picture and what is said of it, in one language. */
+    @Test
+    void picturesSpeakFrench() throws Exception {
+        var car = parse(CarFromAbove.svg(
+                Map.of(Corner.LF, CornerLabel.ofDepth(Verdict.RUNS_OUT, 0.2, 6.24, FRENCH)), FRENCH));
+        assertThat(car.getAttribute("aria-label"))
+                .isEqualTo("Voiture vue du dessus, avant en haut\u00a0: AVG 6,2\u00a0mm Arrive au bout");
+        assertThat(car.getTextContent()).contains("avant", "AVD", "ARG", "ARD", "6,2\u00a0mm");
+        var tread = parse(TreadSection.svg(tyre(Corner.RF, 4, 5, 6), 4, 8.5, FRENCH));
+        assertThat(tread.getAttribute("aria-label"))
+                .isEqualTo(
+                        "Bande de roulement AVD en coupe\u00a0: intérieure 4,0\u00a0mm, centrale 5,0\u00a0mm, extérieure 6,0\u00a0mm; limite 4,0\u00a0mm");
+        assertThat(parse(ChargeOverDays.svg(ParkedDays.of(60, 0.8, 0.1, 1), FRENCH)).getTextContent())
+                .contains("100\u00a0% au moment de stationner", "à la réserve après 10 jours");
     }
 
     private static Element circle(Element picture, int place) {

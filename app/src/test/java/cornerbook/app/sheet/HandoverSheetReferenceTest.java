@@ -1,14 +1,15 @@
 package cornerbook.app.sheet;
 
+import java.util.OptionalDouble;
+import cornerbook.words.Language;
+import cornerbook.words.Reader;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import cornerbook.app.demo.DemoShop;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.assess.Assessor;
-import cornerbook.words.UnitSystem;
 import java.io.ByteArrayInputStream;
 import java.util.List;
 import java.util.stream.Stream;
@@ -24,6 +25,8 @@ import org.verapdf.pdfa.results.TestAssertion;
 
 /** The sheet and the tags against veraPDF, a validator of ISO 19005-2 (PDF/A-2, level A) and ISO 14289-1 (PDF/UA-1). */
 class HandoverSheetReferenceTest {
+    private static final Reader FRENCH = Reader.DEFAULT.in(Language.FRENCH);
+
     @BeforeAll
     static void useTheParserOfVeraPdf() {
         VeraGreenfieldFoundryProvider.initialise();
@@ -43,7 +46,7 @@ class HandoverSheetReferenceTest {
     @ParameterizedTest(name = "{index} {1}")
     @MethodSource("sheets")
     void theSheetConforms(Assessment assessment, PDFAFlavour flavour) throws Exception {
-        assertConforms(HandoverSheet.render(assessment, DemoShop.NAME, SheetCars.NOW), flavour);
+        assertConforms(SheetCars.sheet(assessment), flavour);
     }
 
     @ParameterizedTest
@@ -51,8 +54,7 @@ class HandoverSheetReferenceTest {
             value = PDFAFlavour.class,
             names = {"PDFA_2_A", "PDFUA_1"})
     void theSheetWithPhotosConforms(PDFAFlavour flavour) throws Exception {
-        var pdf = HandoverSheet.render(
-                SheetCars.finished(), DemoShop.NAME, SheetCars.NOW, PhotosSectionTest.notes(4), UnitSystem.METRIC);
+        var pdf = SheetCars.sheet(SheetCars.finished(), PhotosSectionTest.notes(4), FRENCH);
         assertConforms(pdf, flavour);
     }
 
@@ -66,18 +68,18 @@ class HandoverSheetReferenceTest {
         var assessor = new Assessor(LimitsFile.load());
         var plan = assessor.plan(history, visit.id());
         var stored = assessor.planStored(history, visit.id());
-        assertConforms(WheelTags.render(history, visit, plan, stored, WheelTags.Paper.ROLL), flavour);
-        assertConforms(WheelTags.render(history, visit, plan, stored, WheelTags.Paper.A4), flavour);
+        assertConforms(WheelTags.render(history, visit, plan, stored, WheelTags.Paper.ROLL, FRENCH), flavour);
+        assertConforms(WheelTags.render(history, visit, plan, stored, WheelTags.Paper.A4, Reader.DEFAULT), flavour);
         var tag = new WheelLabels.Tag(
                 "08W1",
                 "QX 0008",
                 SeasonKind.WINTER,
                 null,
                 Corner.RF,
-                List.of("5.2 mm", "5.1 mm", "5.0 mm"),
+                List.of(OptionalDouble.of(5.2), OptionalDouble.empty(), OptionalDouble.of(5.0)),
                 null,
                 "205/55R16");
-        assertConforms(WheelLabels.render(List.of(tag), LabelPlace.of(LabelPaper.A4_2_BY_7)), flavour);
+        assertConforms(WheelLabels.render(List.of(tag), LabelPlace.of(LabelPaper.A4_2_BY_7), Reader.DEFAULT), flavour);
     }
 
     private static void assertConforms(byte[] pdf, PDFAFlavour flavour) throws Exception {

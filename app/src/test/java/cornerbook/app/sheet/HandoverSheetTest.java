@@ -1,10 +1,12 @@
 package cornerbook.app.sheet;
 
+import cornerbook.core.say.Said;
+import cornerbook.core.say.Amount;
+import cornerbook.words.Reader;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.book.record.VisitNotes;
-import cornerbook.app.demo.DemoShop;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
@@ -38,7 +40,7 @@ class HandoverSheetTest {
     @ParameterizedTest
     @MethodSource("lastVisits")
     void theSheetIsATaggedArchiveDocumentOfTwoPagesAtMost(Assessment assessment) throws IOException {
-        var pdf = HandoverSheet.render(assessment, DemoShop.NAME, SheetCars.NOW);
+        var pdf = SheetCars.sheet(assessment);
         Files.write(Path.of("target", "sheet-" + assessment.visit().id() + ".pdf"), pdf);
         try (var document = Loader.loadPDF(pdf)) {
             assertThat(document.getNumberOfPages()).isBetween(1, 2);
@@ -58,15 +60,17 @@ class HandoverSheetTest {
             assertThat(words)
                     .contains(assessment.history().vehicle().plate())
                     .contains("Invented data")
-                    .contains(SheetWords.day(assessment.nextVisit()))
+                    .contains(Reader.DEFAULT.day(assessment.nextVisit()))
                     .contains("The vehicle manufacturer's data outrank this sheet")
                     .doesNotContain("#", "\u25a1")
                     .doesNotContainPattern("\\d{4}-\\d{2}-\\d{2}");
             var retorque = assessment.retorque();
             if (retorque != null) {
                 assertThat(words)
-                        .contains(SheetWords.km(retorque.dueOdometerKm()))
-                        .contains(SheetWords.day(retorque.dueDate()));
+                        .contains(Reader.DEFAULT
+                                .say(Amount.of(retorque.dueOdometerKm(), "km"))
+                                .replace('\u202f', '\u00a0'))
+                        .contains(Reader.DEFAULT.day(retorque.dueDate()));
             }
         }
     }
@@ -84,8 +88,8 @@ class HandoverSheetTest {
                 .toList();
         var visit = SheetCars.visit(base.visit(), base.visit().readings(), work, "note \u0001\uD800 ".repeat(2000));
         var flooded = SheetCars.with(
-                base, base.history(), visit, base.findings(), Collections.nCopies(300, "not judged ".repeat(60)));
-        try (var document = Loader.loadPDF(HandoverSheet.render(flooded, "Shop", SheetCars.NOW))) {
+                base, base.history(), visit, base.findings(), Collections.nCopies(300, Said.verbatim("not judged ".repeat(60))));
+        try (var document = Loader.loadPDF(SheetCars.sheet(flooded))) {
             assertThat(document.getNumberOfPages()).isLessThanOrEqualTo(2);
             assertThat(text(document)).contains("more; the shop has all of them on its screen", "work <b>&");
         }
@@ -100,7 +104,7 @@ class HandoverSheetTest {
         var unsafe = Stream.of(finding(Verdict.UNSAFE, "Dangerous thing."));
         var findings =
                 Stream.of(holding, spent, unsafe).flatMap(stream -> stream).toList();
-        var pdf = HandoverSheet.render(SheetCars.withFindings(SheetCars.finished(), findings), "Shop", SheetCars.NOW);
+        var pdf = SheetCars.sheet(SheetCars.withFindings(SheetCars.finished(), findings));
         try (var document = Loader.loadPDF(pdf)) {
             assertThat(document.getNumberOfPages()).isLessThanOrEqualTo(2);
             var words = text(document);
@@ -121,7 +125,7 @@ class HandoverSheetTest {
                         IntStream.range(0, 200).mapToObj(i -> finding(Verdict.SPENT, "Used up thing %d.".formatted(i))),
                         Stream.of(finding(Verdict.UNSAFE, "Dangerous thing.")))
                 .toList();
-        var pdf = HandoverSheet.render(SheetCars.withFindings(base, findings), "Shop", SheetCars.NOW);
+        var pdf = SheetCars.sheet(SheetCars.withFindings(base, findings));
         try (var document = Loader.loadPDF(pdf)) {
             assertThat(document.getNumberOfPages()).isLessThanOrEqualTo(2);
             assertThat(text(document)).contains("Dangerous thing", "more; the shop has all of them on its screen");
@@ -143,7 +147,7 @@ class HandoverSheetTest {
 
     @Test
     void theSheetIsPrintedInTheUnitsOfWhoAsks() throws IOException {
-        var pdf = HandoverSheet.render(SheetCars.finished(), "Shop", SheetCars.NOW, VisitNotes.NONE, UnitSystem.US);
+        var pdf = SheetCars.sheet(SheetCars.finished(), VisitNotes.NONE, Reader.DEFAULT.in(UnitSystem.US));
         try (var document = Loader.loadPDF(pdf)) {
             assertThat(document.getNumberOfPages()).isLessThanOrEqualTo(2);
             assertThat(new PDFTextStripper().getText(document).replaceAll("\"[^\"]*\"", ""))

@@ -1,5 +1,8 @@
 package cornerbook.app.sheet;
 
+import org.junit.jupiter.api.Test;
+import java.util.OptionalDouble;
+import cornerbook.words.Reader;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.zxing.BinaryBitmap;
@@ -45,7 +48,7 @@ class LabelsTest {
                     SeasonKind.ALL_SEASON,
                     i % 4 == 0 ? null : Corner.LR,
                     Corner.RF,
-                    List.of("15.25 mm", "15.25 mm", "15.25 mm"),
+                    List.of(OptionalDouble.of(15.25), OptionalDouble.of(15.25), OptionalDouble.of(15.25)),
                     "Hall 12 shelf 34-56",
                     "LT275/65R18 C"))
             .toList();
@@ -55,7 +58,7 @@ class LabelsTest {
     @EnumSource(LabelPaper.class)
     void codesAreReadFromEachPaper(LabelPaper paper) throws Exception {
         int onPage = Math.min(tags.size(), paper.count());
-        try (var document = Loader.loadPDF(WheelLabels.render(tags, LabelPlace.of(paper)))) {
+        try (var document = Loader.loadPDF(WheelLabels.render(tags, LabelPlace.of(paper), Reader.DEFAULT))) {
             assertThat(document.getNumberOfPages()).isEqualTo(Math.ceilDiv(tags.size(), paper.count()));
             var image = new PDFRenderer(document).renderImageWithDPI(0, DOTS_PER_INCH);
             var read = read(image);
@@ -76,6 +79,14 @@ class LabelsTest {
         }
     }
 
+        @Test
+    void depthsHaveTheirUnitOnce() {
+        var read = List.of(OptionalDouble.of(5.25), OptionalDouble.empty(), OptionalDouble.of(5));
+        assertThat(TreadAcross.words(read, Reader.DEFAULT)).isEqualTo("5.25 / – / 5.00\u00a0mm");
+        assertThat(TreadAcross.words(List.of(OptionalDouble.of(5), OptionalDouble.empty()), Reader.DEFAULT))
+                .isEqualTo("5.0\u00a0mm / –");
+    }
+
     /** White for four modules on all sides, seen from the middle of the upper left finder pattern. */
     private static void assertQuiet(BufferedImage image, ResultPoint upperLeft, int modules, double modulePx) {
         for (double along = -7.4; along < modules + 0.4; along += 0.2) {
@@ -94,8 +105,8 @@ class LabelsTest {
     @ParameterizedTest
     @EnumSource(LabelPaper.class)
     void nothingStandsOverTheEdgeOfALabel(LabelPaper paper) throws Exception {
-        assertInside(WheelLabels.render(tags, LabelPlace.of(paper)), paper);
-        assertInside(ShelfLabels.render(DemoShop.histories(LocalDate.of(2026, 11, 25)), LabelPlace.of(paper)), paper);
+        assertInside(WheelLabels.render(tags, LabelPlace.of(paper), Reader.DEFAULT), paper);
+        assertInside(ShelfLabels.render(DemoShop.histories(LocalDate.of(2026, 11, 25)), LabelPlace.of(paper), Reader.DEFAULT), paper);
     }
 
     private static void assertInside(byte[] pdf, LabelPaper paper) throws Exception {

@@ -1,15 +1,14 @@
 package cornerbook.app.sheet;
 
+import cornerbook.words.Reader;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.book.photo.KeptPhoto;
 import cornerbook.app.book.photo.Photo;
 import cornerbook.app.book.record.VisitNotes;
-import cornerbook.app.demo.DemoShop;
 import cornerbook.app.photo.Photos;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Subject;
-import cornerbook.words.UnitSystem;
 import java.io.IOException;
 import java.time.Instant;
 import java.util.HashSet;
@@ -43,10 +42,9 @@ class PhotosSectionTest {
     @ParameterizedTest
     @ValueSource(ints = {1, 2, 4, 10, 14})
     void chosenPhotosStandSmallOnTheSheetWithCornerAndTime(int count) throws IOException {
-        var pdf = HandoverSheet.render(
-                SheetCars.finished(), DemoShop.NAME, SheetCars.NOW, notes(count), UnitSystem.METRIC);
+        var pdf = SheetCars.sheet(SheetCars.finished(), notes(count), Reader.DEFAULT);
         int chosen = count == 1 ? 1 : count - 1;
-        var without = HandoverSheet.render(SheetCars.finished(), DemoShop.NAME, SheetCars.NOW);
+        var without = SheetCars.sheet(SheetCars.finished());
         assertThat(pdf.length - without.length).isLessThan(Math.min(chosen, 9) * PHOTO_MOST_BYTES);
         try (var document = Loader.loadPDF(pdf)) {
             assertThat(document.getNumberOfPages()).isLessThanOrEqualTo(3);

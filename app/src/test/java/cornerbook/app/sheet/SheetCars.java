@@ -1,5 +1,8 @@
 package cornerbook.app.sheet;
 
+import cornerbook.core.say.Said;
+import cornerbook.app.book.record.VisitNotes;
+import cornerbook.words.Reader;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.assess.Assessor;
@@ -18,6 +21,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 
 /** Invented cars for the tests of the sheet. */
 final class SheetCars {
+    static final Letterhead SHOP = Letterhead.ofInvented(DemoShop.NAME);
     static final Instant NOW = Instant.parse("2026-11-25T10:00:00Z");
     private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
     private static final Assessor ASSESSOR = new Assessor(List.of(
@@ -73,7 +77,7 @@ final class SheetCars {
     }
 
     static Assessment with(
-            Assessment base, CarHistory history, Visit visit, List<Finding> findings, List<String> notJudged) {
+            Assessment base, CarHistory history, Visit visit, List<Finding> findings, List<Said> notJudged) {
         return new Assessment(
                 history,
                 visit,
@@ -105,9 +109,18 @@ final class SheetCars {
                 visit.nextVisitDue());
     }
 
+    /** The sheet with nothing noted beside the readings. */
+    static byte[] sheet(Assessment assessment) {
+        return sheet(assessment, VisitNotes.NONE, Reader.DEFAULT);
+    }
+
+    static byte[] sheet(Assessment assessment, VisitNotes notes, Reader reader) {
+        return HandoverSheet.render(assessment, SHOP, NOW, notes, reader);
+    }
+
     /** The words of the sheet in their order. */
     static String words(Assessment assessment) throws IOException {
-        try (var document = Loader.loadPDF(HandoverSheet.render(assessment, DemoShop.NAME, NOW))) {
+        try (var document = Loader.loadPDF(sheet(assessment))) {
             return new PDFTextStripper().getText(document);
         }
     }

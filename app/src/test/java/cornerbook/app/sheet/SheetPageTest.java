@@ -1,9 +1,16 @@
 package cornerbook.app.sheet;
 
+import cornerbook.core.corner.CornerName;
+import cornerbook.core.say.Listed;
+import cornerbook.core.say.Said;
+import cornerbook.words.Language;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.ParameterizedTest;
+import cornerbook.core.car.Reading;
+import cornerbook.words.Reader;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.book.record.VisitNotes;
-import cornerbook.app.demo.DemoShop;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.car.Measure;
 import cornerbook.core.corner.Corner;
@@ -16,30 +23,49 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 class SheetPageTest {
-    private static final String BURNISH = "slow moderately from 65 to 15 km/h";
+    private static final String BURNISH = "slow moderately from 65 to 15\u00a0km/h";
 
     private static String page(Assessment assessment) {
-        return new SheetPage(assessment, SheetRoom.TRIED.getFirst(), VisitNotes.NONE)
-                .write(DemoShop.NAME, SheetCars.NOW);
+        return page(assessment, Reader.DEFAULT);
     }
 
-    private static Assessment afterWork(String work) {
-        var base = SheetCars.finished();
-        return SheetCars.ofVisit(
-                base, SheetCars.visit(base.visit(), base.visit().readings(), List.of(work), ""));
+    private static String page(Assessment assessment, Reader reader) {
+        return new SheetPage(
+                        assessment,
+                        SheetCars.SHOP,
+                        SheetCars.NOW,
+                        VisitNotes.NONE,
+                        SheetRoom.TRIED.getFirst(),
+                        reader)
+                .write();
+    }
+
+    private static Assessment after(Assessment base, Measure work, double done) {
+        var readings = List.of(new Reading("w-1", work, Corner.LF, null, null, done, "", null, null));
+        return SheetCars.ofVisit(base, SheetCars.visit(base.visit(), readings, List.of("Brake pads replaced"), ""));
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            value = Measure.class,
+            names = {"BRACKET_CLEANED", "PADS_REPLACED", "DISC_REPLACED", "BRAKE_HARDWARE_REPLACED"})
+    void workOnTheBrakesAsksToBurnishThem(Measure work) {
+        assertThat(page(after(SheetCars.finished(), work, 1))).contains(BURNISH);
+        assertThat(page(after(SheetCars.finished(), work, 0))).doesNotContain(BURNISH);
     }
 
     @Test
-    void workOnTheBrakesAsksToBurnishThem() {
-        assertThat(page(afterWork("Front pads and discs replaced"))).contains(BURNISH);
-        assertThat(page(afterWork("Winter set fitted"))).doesNotContain(BURNISH);
+    void theWordsOfTheWorkAreNotLookedInto() {
+        var base = SheetCars.finished();
+        assertThat(page(SheetCars.ofVisit(
+                        base, SheetCars.visit(base.visit(), List.of(), List.of("Brake pads looked at"), ""))))
+                .doesNotContain(BURNISH);
     }
 
     @Test
     void aCarThatRegeneratesIsToldToDoItTheMakersWay() {
         for (var car : SheetCars.lastVisits()) {
-            var worked =
-                    SheetCars.ofVisit(car, SheetCars.visit(car.visit(), List.of(), List.of("Brake pads replaced"), ""));
+            var worked = after(car, Measure.PADS_REPLACED, 1);
             assertThat(page(worked).contains("the maker's own way"))
                     .isEqualTo(car.history().vehicle().electric());
         }
@@ -91,7 +117,7 @@ class SheetPageTest {
                 "house rule");
         assertThat(page(SheetCars.withFindings(base, List.of(finding))))
                 .contains("Summer set, LF: Worn unevenly.")
-                .containsPattern(Pattern.compile("Car from above[^\"]*LF \\d\\.\\d mm Holds"));
+                .containsPattern(Pattern.compile("Car from above[^\"]*LF \\d\\.\\d\u00a0mm Holds"));
     }
 
     @Test
@@ -101,6 +127,38 @@ class SheetPageTest {
                 finding(Verdict.HOLDS, Corner.LF),
                 finding(Verdict.HOLDS, Corner.RF));
         assertThat(page(SheetCars.withFindings(SheetCars.finished(), findings))).contains("<li>Brake pads: RF.</li>");
+    }
+
+        @Test
+    void theSheetSpeaksTheLanguageOfWhoTakesItHome() {
+        var french = page(SheetCars.finished(), Reader.DEFAULT.in(Language.FRENCH));
+        assertThat(french)
+                .contains("lang=\"fr\"", "Données inventées", "Ce qui a été constaté", "Avant gauche (AVG)", "À retenir")
+                .contains("Voiture vue du dessus", "Page \" counter(page) \" de ")
+                .doesNotContain("Next visit", "What was", "Left front", "Car from above", "\u202f");
+    }
+
+    @Test
+    void onlyAnInventedShopIsSaidToBeSo() {
+        var real = new SheetPage(
+                        SheetCars.finished(),
+                        Letterhead.of("Garage of invented things"),
+                        SheetCars.NOW,
+                        VisitNotes.NONE,
+                        SheetRoom.TRIED.getFirst(),
+                        Reader.DEFAULT)
+                .write();
+        assertThat(real).contains("Garage of invented things").doesNotContain("Invented data");
+    }
+
+    /** A corner stands in front of a sentence unless it is among the sentence's facts. */
+    @Test
+    void aCornerThatTheSentenceNamesIsNotSaidTwice() {
+        assertThat(NamedCorner.isNamed(Corner.LF, Listed.and(List.of(Corner.RF, new CornerName(Corner.LF)))))
+                .isTrue();
+        assertThat(NamedCorner.isNamed(Corner.LR, Listed.and(List.of(Corner.RF, new CornerName(Corner.LF)))))
+                .isFalse();
+        assertThat(NamedCorner.isNamed(Corner.LF, Said.verbatim("LF"))).isFalse();
     }
 
     private static Finding finding(Verdict verdict) {

@@ -1,5 +1,6 @@
 package cornerbook.app.sheet;
 
+import cornerbook.words.Reader;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.zxing.BinaryBitmap;
@@ -45,7 +46,7 @@ class WheelTagsTest {
     /** The code is read from the printed page by a reader of ISO/IEC 18004. */
     @Test
     void eachPageOfTheRollIsOneWheelWhoseCodeIsItsTag() throws Exception {
-        try (var tags = Loader.loadPDF(WheelTags.render(car, visit, goingOn, stored, Paper.ROLL))) {
+        try (var tags = Loader.loadPDF(WheelTags.render(car, visit, goingOn, stored, Paper.ROLL, Reader.DEFAULT))) {
             assertThat(tags.getNumberOfPages()).isEqualTo(8);
             for (int i = 0; i < 8; i++) {
                 var set = (i < 4 ? stored : goingOn).orElseThrow();
@@ -67,7 +68,7 @@ class WheelTagsTest {
 
     @Test
     void allTagsOfBothSetsAreOnOneSheetOfA4() throws Exception {
-        try (var tags = Loader.loadPDF(WheelTags.render(car, visit, goingOn, stored, Paper.A4))) {
+        try (var tags = Loader.loadPDF(WheelTags.render(car, visit, goingOn, stored, Paper.A4, Reader.DEFAULT))) {
             assertThat(tags.getNumberOfPages()).isEqualTo(1);
             assertThat(text(tags, 0)).contains("08S1", "08S4", "08W1", "08W4", depthsRead("08S3"));
         }
@@ -83,7 +84,7 @@ class WheelTagsTest {
                         .orElseThrow()
                         .asWritten()
                         .replace(" mm", ""))
-                .collect(Collectors.joining(" / ", "", " mm"));
+                .collect(Collectors.joining(" / ", "", "\u00a0mm"));
     }
 
     @Test

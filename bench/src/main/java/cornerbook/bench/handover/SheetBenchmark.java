@@ -1,5 +1,8 @@
 package cornerbook.bench.handover;
 
+import cornerbook.words.Reader;
+import cornerbook.app.book.record.VisitNotes;
+import cornerbook.app.sheet.Letterhead;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.assess.Assessment;
@@ -57,6 +60,7 @@ public class SheetBenchmark {
     /** The PDF. */
     @Benchmark
     public byte[] pdf() {
-        return HandoverSheet.render(assessment, DemoShop.NAME, NOW);
+        return HandoverSheet.render(
+                assessment, Letterhead.ofInvented(DemoShop.NAME), NOW, VisitNotes.NONE, Reader.DEFAULT);
     }
 }

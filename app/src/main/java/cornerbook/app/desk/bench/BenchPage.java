@@ -94,7 +94,7 @@ public record BenchPage(
     /** One part of an answer as it is shown. */
     public record Answer(Part part, Shown shown) {
         public List<String> pictures() {
-            return BenchPicture.of(part.result(), shown);
+            return BenchPicture.of(part.result(), Told.reader());
         }
     }
 

@@ -1,6 +1,6 @@
 package cornerbook.app.desk.bench;
 
-import cornerbook.words.Shown;
+import cornerbook.words.Reader;
 import cornerbook.core.air.LeakRate;
 import cornerbook.core.air.LoadPressure;
 import cornerbook.core.air.PressureSetting;
@@ -55,43 +55,45 @@ public final class BenchPicture {
     private BenchPicture() {}
 
     /** In the order to be shown; none for a result that has none. */
-    public static List<String> of(Explained result, Shown shown) {
+    public static List<String> of(Explained result, Reader reader) {
         return switch (result) {
-            case TighteningOrder order -> List.of(TighteningSequence.svg(order));
-            case WrenchSetting setting -> List.of(WrenchFromAbove.svg(setting, shown));
+            case TighteningOrder order -> List.of(TighteningSequence.svg(order, reader));
+            case WrenchSetting setting -> List.of(WrenchFromAbove.svg(setting, reader));
             case ClampLoad load ->
                 List.of(ClampLoadBar.svg(
-                        "By friction",
+                        reader.labels("app/picture/torque").of("by-friction"),
                         load.leastShareOfProof(),
                         load.mostShareOfProof(),
-                        load.strength().proofLoadN(load.thread())));
+                        load.strength().proofLoadN(load.thread()),
+                        reader));
             case ShortForm load ->
                 List.of(ClampLoadBar.svg(
-                        "Short form, " + load.state().word(),
+                        reader.labels("app/picture/torque").of("short-form", "state", load.state()),
                         load.leastN() / load.strength().proofLoadN(load.thread()),
                         load.mostShareOfProof(),
-                        load.strength().proofLoadN(load.thread())));
-            case SeasonPressures season -> List.of(PressureOverSeason.svg(season, shown));
-            case ArmLoads loads -> List.of(LiftFromAbove.svg(loads, shown));
-            case LiftStack stack -> List.of(LiftFromSide.svg(stack, shown));
-            case SizeComparison comparison -> List.of(TwoTyres.svg(comparison, shown));
-            case SizeMeaning meaning -> List.of(TyreBySize.svg(meaning, shown));
-            case TyreAge age -> List.of(AgeOfTyre.svg(age));
-            case RestVoltage rest -> List.of(ChargeByVoltage.svg(rest));
-            case BatteryHealth health -> List.of(ShareOfRating.svg(health));
-            case BurnishDrive drive -> List.of(TemperatureOverTime.svg(drive, shown));
-            case LoadPressure load -> List.of(LoadOverPressure.svg(load, shown));
-            case LeakRate leak -> List.of(PressureOverDays.svg(leak, shown));
-            case SetFit fit -> List.of(WheelSection.svg(fit, shown));
-            case CircumferenceDifference difference -> List.of(CircumferenceSpread.svg(difference, shown));
-            case ScaleSetting setting -> List.of(TorqueScales.of(setting, shown));
-            case TorqueBar bar -> List.of(TorqueScales.of(bar, shown));
-            case WrenchCalibration calibration -> List.of(TorqueScales.of(calibration));
-            case PressureSetting setting -> List.of(PressureOverTemperature.svg(setting, shown));
-            case ParkedDays parked -> List.of(ChargeOverDays.svg(parked));
-            case LoadTest test -> List.of(LoadTestByTemperature.svg(test, shown));
-            case SensorCheck check -> List.of(SensorScales.of(check, shown));
-            case SensorAge age -> List.of(SensorScales.of(age));
+                        load.strength().proofLoadN(load.thread()),
+                        reader));
+            case SeasonPressures season -> List.of(PressureOverSeason.svg(season, reader));
+            case ArmLoads loads -> List.of(LiftFromAbove.svg(loads, reader));
+            case LiftStack stack -> List.of(LiftFromSide.svg(stack, reader));
+            case SizeComparison comparison -> List.of(TwoTyres.svg(comparison, reader));
+            case SizeMeaning meaning -> List.of(TyreBySize.svg(meaning, reader));
+            case TyreAge age -> List.of(AgeOfTyre.svg(age, reader));
+            case RestVoltage rest -> List.of(ChargeByVoltage.svg(rest, reader));
+            case BatteryHealth health -> List.of(ShareOfRating.svg(health, reader));
+            case BurnishDrive drive -> List.of(TemperatureOverTime.svg(drive, reader));
+            case LoadPressure load -> List.of(LoadOverPressure.svg(load, reader));
+            case LeakRate leak -> List.of(PressureOverDays.svg(leak, reader));
+            case SetFit fit -> List.of(WheelSection.svg(fit, reader));
+            case CircumferenceDifference difference -> List.of(CircumferenceSpread.svg(difference, reader));
+            case ScaleSetting setting -> List.of(TorqueScales.of(setting, reader));
+            case TorqueBar bar -> List.of(TorqueScales.of(bar, reader));
+            case WrenchCalibration calibration -> List.of(TorqueScales.of(calibration, reader));
+            case PressureSetting setting -> List.of(PressureOverTemperature.svg(setting, reader));
+            case ParkedDays parked -> List.of(ChargeOverDays.svg(parked, reader));
+            case LoadTest test -> List.of(LoadTestByTemperature.svg(test, reader));
+            case SensorCheck check -> List.of(SensorScales.of(check, reader));
+            case SensorAge age -> List.of(SensorScales.of(age, reader));
             default -> List.of();
         };
     }

@@ -6,7 +6,6 @@ import cornerbook.app.picture.brake.TemperatureOverTime;
 import cornerbook.core.brake.burnish.BurnishDrive;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Visit;
-import cornerbook.app.desk.UnitChoice;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -43,7 +42,7 @@ public record BurnishPage(
     public record Field(String key, String label, String unit, String typed, String error) {}
 
     public String picture(BurnishDrive drive) {
-        return TemperatureOverTime.svg(drive, UnitChoice.current());
+        return TemperatureOverTime.svg(drive, Told.reader());
     }
 
     /** What to mind on either axle, each sentence once. */

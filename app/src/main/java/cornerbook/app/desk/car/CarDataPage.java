@@ -139,7 +139,7 @@ public record CarDataPage(
 
     /** The same as this person names it. */
     public String unitName(CarField field) {
-        return Told.reader().unit(unit(field));
+        return Told.reader().in(CarDataUnits.of(typed).system()).unit(field.unit());
     }
 
     /** Name of these units. */

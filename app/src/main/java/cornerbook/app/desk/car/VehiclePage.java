@@ -1,16 +1,16 @@
 package cornerbook.app.desk.car;
 
+import cornerbook.core.say.Amount;
+import cornerbook.app.request.Told;
 import cornerbook.app.picture.CornerLabel;
 import cornerbook.app.picture.tyre.DepthOverDistance;
 import cornerbook.app.picture.tyre.TreadSection;
-import cornerbook.app.request.Told;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.car.CarHistory;
 import cornerbook.app.picture.car.CarFromAbove;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
-import cornerbook.core.say.Amount;
 import cornerbook.core.tread.judge.SetForecast;
 import cornerbook.core.tread.judge.SetForecast.GrooveForecast;
 import cornerbook.core.tread.judge.SetForecast.TyreForecast;
@@ -61,20 +61,21 @@ public record VehiclePage(
                         tyre.corner(),
                         gravestAt(tyre, forecast)
                                 .map(finding ->
-                                        CornerLabel.ofDepth(finding.verdict(), finding.lifeLeft(), lowest.get()))
+                                        CornerLabel.ofDepth(
+                                                finding.verdict(), finding.lifeLeft(), lowest.get(), Told.reader()))
                                 .orElseGet(() ->
                                         CornerLabel.ofWheel(Told.say(new Amount(lowest.get(), "mm", 1)), "")));
             }
         });
-        return CarFromAbove.svg(labels);
+        return CarFromAbove.svg(labels, Told.reader());
     }
 
     public String treadPicture(SetForecast forecast, TyreForecast tyre) {
-        return TreadSection.svg(tyre, forecast.limitMm(), tyre.wheel().tyre().newDepthMm());
+        return TreadSection.svg(tyre, forecast.limitMm(), tyre.wheel().tyre().newDepthMm(), Told.reader());
     }
 
     public String depthPicture(SetForecast forecast, TyreForecast tyre) {
-        return DepthOverDistance.svg(tyre, forecast.limitMm());
+        return DepthOverDistance.svg(tyre, forecast.limitMm(), Told.reader());
     }
 
     public boolean isOnTheCar(SetForecast forecast) {

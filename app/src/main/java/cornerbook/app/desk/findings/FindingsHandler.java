@@ -1,5 +1,8 @@
 package cornerbook.app.desk.findings;
 
+import cornerbook.app.request.Told;
+import cornerbook.words.Language;
+import cornerbook.app.sheet.Letterhead;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.sheet.HandoverSheet;
 import cornerbook.core.assess.Assessment;
@@ -9,9 +12,7 @@ import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Links;
 import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.desk.Pages;
-import cornerbook.app.desk.UnitChoice;
 import cornerbook.app.request.PageException;
-import cornerbook.app.request.Told;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.util.Optional;
@@ -20,12 +21,12 @@ import java.util.Optional;
 public final class FindingsHandler {
     private final Desk desk;
     private final Pages pages;
-    private final String shopName;
+    private final Letterhead letterhead;
 
-    public FindingsHandler(Desk desk, Pages pages, String shopName) {
+    public FindingsHandler(Desk desk, Pages pages, Letterhead letterhead) {
         this.desk = desk;
         this.pages = pages;
-        this.shopName = shopName;
+        this.letterhead = letterhead;
     }
 
     public void show(ServerRequest request, ServerResponse response) {
@@ -42,12 +43,16 @@ public final class FindingsHandler {
         var visitId = Pages.pathValue(request, "id");
         var open = desk.getOpenVisit(visitId);
         var notes = desk.book().notes(visitId);
+        var reader = Language.find(Pages.queryValue(request, "language"))
+                .or(() -> Optional.ofNullable(open.history().customer().language()).flatMap(Language::find))
+                .map(Told.reader()::in)
+                .orElseGet(Told::reader);
         pages.sendJudgedPdf(
                 response,
                 open.unjudged(),
                 "handover-" + open.visit().date(),
                 () -> Optional.of(
-                        HandoverSheet.render(assess(open), shopName, desk.now(), notes, UnitChoice.current())),
+                        HandoverSheet.render(assess(open), letterhead, desk.now(), notes, reader)),
                 Told.labels("app/desk/findings").of("nothing-to-hand-over"));
     }
 

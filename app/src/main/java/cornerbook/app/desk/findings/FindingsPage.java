@@ -1,7 +1,6 @@
 package cornerbook.app.desk.findings;
 
 import cornerbook.app.book.photo.Photo;
-import cornerbook.app.desk.UnitChoice;
 import cornerbook.app.picture.CornerLabel;
 import cornerbook.app.picture.air.PressureOverTemperature;
 import cornerbook.app.picture.brake.SeizingOverMonths;
@@ -56,29 +55,29 @@ public record FindingsPage(Assessment assessment, List<Photo> photos) {
 
     /** The pads and the disc of every corner that was read. */
     public List<BrakeFigure> brakes() {
-        return BrakeFigure.of(assessment);
+        return BrakeFigure.of(assessment, Told.reader());
     }
 
     /** The chance of seizing over the months; empty before a cleaning is in the book. */
     public String seizingPicture() {
-        return SeizingOverMonths.svg(assessment.seizing());
+        return SeizingOverMonths.svg(assessment.seizing(), Told.reader());
     }
 
     /** The health of the 12 V battery over the visits; empty before there are two readings of it. */
     public String batteryPicture() {
-        return BatteryOverVisits.svg(assessment.battery());
+        return BatteryOverVisits.svg(assessment.battery(), Told.reader());
     }
 
     /** Its charge over the days that the car is parked; empty when nothing of it was read. */
     public String parkedPicture() {
         var parked = assessment.battery().parked();
-        return parked == null ? "" : ChargeOverDays.svg(parked);
+        return parked == null ? "" : ChargeOverDays.svg(parked, Told.reader());
     }
 
     /** Pressure over temperature of the tyre that was set nearest to its warning; empty when none was set. */
     public String pressurePicture() {
         var outlook = assessment.pressure();
-        return outlook == null ? "" : PressureOverTemperature.svg(outlook, UnitChoice.current());
+        return outlook == null ? "" : PressureOverTemperature.svg(outlook, Told.reader());
     }
 
     /** Findings that say the same of different corners. */
@@ -198,7 +197,7 @@ public record FindingsPage(Assessment assessment, List<Photo> photos) {
                                                 ? labels.of("stays-here")
                                                 : labels.of("ran-at", "corner", last))
                                         .orElseGet(() -> labels.of("not-run-yet")))));
-        return CarFromAbove.svg(atCorner);
+        return CarFromAbove.svg(atCorner, Told.reader());
     }
 
     private List<FoundThing> things() {

@@ -1,10 +1,10 @@
 package cornerbook.app.desk.plan;
 
+import cornerbook.app.request.Told;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Links;
 import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.desk.Pages;
-import cornerbook.app.request.Told;
 import cornerbook.app.sheet.WheelTags;
 import cornerbook.app.sheet.WheelTags.Paper;
 import io.helidon.webserver.http.ServerRequest;
@@ -55,6 +55,6 @@ public final class PlanHandler {
         var stored = desk.assessor().planStored(open.history(), visit.id());
         return goingOn.isEmpty() && stored.isEmpty()
                 ? Optional.empty()
-                : Optional.of(WheelTags.render(open.history(), visit, goingOn, stored, paper));
+                : Optional.of(WheelTags.render(open.history(), visit, goingOn, stored, paper, Told.reader()));
     }
 }

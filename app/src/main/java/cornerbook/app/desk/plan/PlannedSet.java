@@ -1,9 +1,9 @@
 package cornerbook.app.desk.plan;
 
+import cornerbook.app.request.Told;
 import cornerbook.app.desk.Links;
 import cornerbook.app.picture.CornerLabel;
 import cornerbook.app.picture.car.WheelMoves;
-import cornerbook.app.request.Told;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SetOf;
 import cornerbook.core.say.Amount;
@@ -87,11 +87,11 @@ public record PlannedSet(SetPlan planned) {
         var labels = new EnumMap<Corner, CornerLabel>(Corner.class);
         var now = seasons().getFirst();
         now.moves().forEach(move -> labels.put(move.to(), CornerLabel.ofWheel(move.tag(), move.words())));
-        return WheelMoves.svg(labels, arrows(now));
+        return WheelMoves.svg(labels, arrows(now), Told.reader());
     }
 
     public String smallPicture(Season season) {
-        return WheelMoves.small(arrows(season));
+        return WheelMoves.small(arrows(season), Told.reader());
     }
 
     private static Map<Corner, Corner> arrows(Season season) {

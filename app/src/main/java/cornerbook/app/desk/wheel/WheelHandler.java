@@ -1,6 +1,7 @@
 package cornerbook.app.desk.wheel;
 
 import cornerbook.core.say.Saying;
+import cornerbook.app.request.Told;
 import cornerbook.app.sheet.LabelPaper;
 import cornerbook.app.sheet.LabelPlace;
 import cornerbook.app.sheet.ShelfLabels;
@@ -47,7 +48,7 @@ public final class WheelHandler {
         Pages.sendPdf(
                 response,
                 "shelf-labels",
-                ShelfLabels.render(desk.book().listHistories(), place(Form.ofQuery(request))));
+                ShelfLabels.render(desk.book().listHistories(), place(Form.ofQuery(request)), Told.reader()));
     }
 
     /** Of one set, of the sets of a visit, or of all sets of the cars of a day. */
@@ -60,7 +61,7 @@ public final class WheelHandler {
         if (tags.isEmpty()) {
             throw new PageException(404, new WheelSaid.NoWheelToTag());
         }
-        Pages.sendPdf(response, "wheel-tags", WheelLabels.render(tags, from));
+        Pages.sendPdf(response, "wheel-tags", WheelLabels.render(tags, from, Told.reader()));
     }
 
     private List<WheelLabels.Tag> ofSet(String tag) {
@@ -105,7 +106,7 @@ public final class WheelHandler {
                         page.set().season(),
                         page.last(),
                         page.next(),
-                        page.depths(),
+                        page.depthsMm(),
                         page.set().storePlace(),
                         page.wheel().tyre().size()));
     }

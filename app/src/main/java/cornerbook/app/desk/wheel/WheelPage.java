@@ -1,5 +1,7 @@
 package cornerbook.app.desk.wheel;
 
+import cornerbook.core.car.Reading;
+import java.util.OptionalDouble;
 import cornerbook.app.desk.asked.Slot;
 import cornerbook.app.judge.Judged;
 import cornerbook.core.assess.Assessor;
@@ -22,7 +24,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param last null when it never ran
  * @param next the corner that the wheel plan has for it when its set goes on; null without a plan
- * @param depths what was read last, outer first, as "5.2 mm"
+ * @param tread what was read last, outer first
  */
 public record WheelPage(
         CarHistory history,
@@ -30,9 +32,22 @@ public record WheelPage(
         Wheel wheel,
         @Nullable Corner last,
         @Nullable Corner next,
-        List<String> depths) {
+        List<Optional<Reading>> tread) {
     public WheelPage {
-        depths = List.copyOf(depths);
+        tread = List.copyOf(tread);
+    }
+
+    /** As it was written: "5.2 mm". */
+    public List<String> depths() {
+        return tread.stream()
+                .map(read -> read.map(Reading::asWritten).orElse("–"))
+                .toList();
+    }
+
+    List<OptionalDouble> depthsMm() {
+        return tread.stream()
+                .map(read -> read.map(reading -> OptionalDouble.of(reading.value())).orElseGet(OptionalDouble::empty))
+                .toList();
     }
 
     static WheelPage of(CarHistory history, String tag, Assessor assessor) {
@@ -52,7 +67,7 @@ public record WheelPage(
                 history.findWheel(tag).orElseThrow(),
                 last.orElse(null),
                 next(tag, plans).orElse(null),
-                depths(visits, tag));
+                tread(visits, tag));
     }
 
     /** What goes on at the last visit, and what waits for its season; none where it cannot be judged. */
@@ -88,15 +103,13 @@ public record WheelPage(
                 .findFirst();
     }
 
-    private static List<String> depths(List<Visit> visits, String tag) {
+    private static List<Optional<Reading>> tread(List<Visit> visits, String tag) {
         return Stream.of(Spot.OUTER, Spot.CENTRE, Spot.INNER)
                 .map(spot -> visits.reversed().stream()
                         .flatMap(visit -> Stream.of(Corner.values())
                                 .flatMap(corner ->
                                         new Slot(Measure.TREAD_DEPTH, corner, tag, spot).findIn(visit).stream()))
-                        .map(reading -> reading.asWritten())
-                        .findFirst()
-                        .orElse("–"))
+                        .findFirst())
                 .toList();
     }
 }

@@ -1,10 +1,11 @@
 package cornerbook.app.picture.air;
 
+import cornerbook.core.say.Amount;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
 import cornerbook.app.picture.Svg.Anchor;
 import cornerbook.core.air.LoadPressure;
-import cornerbook.words.Shown;
+import cornerbook.words.Reader;
 import java.util.ArrayList;
 
 /** What a tyre may carry over its cold pressure, with the load on it and the pressure judged. */
@@ -16,6 +17,7 @@ public final class LoadOverPressure {
     private static final double TOP_Y = 46;
     private static final double BOTTOM_Y = 196;
     private static final int PIECES = 40;
+    static final String ROOM = "app/picture/air";
 
     private final LoadPressure load;
     private final double lowKpa;
@@ -31,21 +33,26 @@ public final class LoadOverPressure {
         highKg = 1.03 * load.loadIndex().capacityKg();
     }
 
-    public static String svg(LoadPressure load, Shown shown) {
-        return new LoadOverPressure(load).draw(shown);
+    public static String svg(LoadPressure load, Reader reader) {
+        return new LoadOverPressure(load).draw(reader);
     }
 
-    private String draw(Shown shown) {
+    private String draw(Reader reader) {
+        var labels = reader.labels(ROOM);
         boolean enough = load.placardKpa() >= load.neededKpa();
         var colour = enough ? Palette.SLATE : Palette.PLUM;
-        var loadWords = "load on the tyre " + shown.show(load.tyreLoadKg(), "kg");
-        var neededWords = "needs " + shown.show(load.neededKpa(), "kPa");
-        var placardWords = "judged at %s: may carry %s"
-                .formatted(shown.show(load.placardKpa(), "kPa"), shown.show(load.capacityAtPlacardKg(), "kg"));
+        var loadWords = labels.of("load-on-tyre", "load", Amount.of(load.tyreLoadKg(), "kg"));
+        var neededWords = labels.of("needs", "pressure", Amount.of(load.neededKpa(), "kPa"));
+        var placardWords = labels.of(
+                "judged",
+                "pressure",
+                Amount.of(load.placardKpa(), "kPa"),
+                "load",
+                Amount.of(load.capacityAtPlacardKg(), "kg"));
         var svg = new Svg(
                 WIDTH,
                 HEIGHT,
-                "Load capacity over pressure: %s, %s, %s".formatted(loadWords, neededWords, placardWords));
+                labels.of("load-over-pressure", "load", loadWords, "needed", neededWords, "judged", placardWords));
         var curve = new ArrayList<String>();
         for (int i = 0; i <= PIECES; i++) {
             double kpa = lowKpa + (highKpa - lowKpa) * i / PIECES;
@@ -79,7 +86,7 @@ public final class LoadOverPressure {
                 Anchor.MIDDLE,
                 Palette.INK,
                 false,
-                "cold pressure; the curve is the tyre's capacity");
+                labels.of("load-axis"));
         return svg.close();
     }
 

@@ -1,10 +1,11 @@
 package cornerbook.app.picture.air;
 
+import cornerbook.core.say.Amount;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
 import cornerbook.app.picture.Svg.Anchor;
 import cornerbook.core.air.LeakRate;
-import cornerbook.words.Shown;
+import cornerbook.words.Reader;
 
 /** Two readings brought to 20 °C over the days between them, with the gauge's error and the loss that is called a leak. */
 public final class PressureOverDays {
@@ -15,6 +16,8 @@ public final class PressureOverDays {
     private static final double TOP_Y = 44;
     private static final double BOTTOM_Y = 180;
     private static final double DAYS_PER_MONTH = 30;
+    /** The temperature that both readings are brought to. */
+    private static final Amount BASE = Amount.of(20, "°C");
 
     private final LeakRate leak;
     private final double leakKpa;
@@ -31,29 +34,41 @@ public final class PressureOverDays {
         highKpa = most + room;
     }
 
-    public static String svg(LeakRate leak, Shown shown) {
-        return new PressureOverDays(leak).draw(shown);
+    public static String svg(LeakRate leak, Reader reader) {
+        return new PressureOverDays(leak).draw(reader);
     }
 
-    private String draw(Shown shown) {
-        var first = shown.show(leak.firstKpa(), "kPa");
-        var second = shown.show(leak.secondKpa(), "kPa");
+    private String draw(Reader reader) {
+        var labels = reader.labels(LoadOverPressure.ROOM);
+        long days = Math.round(leak.days());
+        var first = Amount.of(leak.firstKpa(), "kPa");
+        var second = Amount.of(leak.secondKpa(), "kPa");
         var svg = new Svg(
                 WIDTH,
                 HEIGHT,
-                "Pressure at 20 °C: %s, after %.0f days %s; a leak is called one from %s in 30 days"
-                        .formatted(first, leak.days(), second, shown.show(LeakRate.LEAK_FROM_KPA, "kPa")));
+                labels.of(
+                        "over-days",
+                        "base",
+                        BASE,
+                        "first",
+                        first,
+                        "n",
+                        days,
+                        "second",
+                        second,
+                        "loss",
+                        Amount.of(LeakRate.LEAK_FROM_KPA, "kPa")));
         var colour = leak.answer() == LeakRate.Answer.SLOW_LEAK ? Palette.PLUM : Palette.SLATE;
-        svg.words(LEFT_X, 18, 13, Anchor.START, Palette.OCHRE, true, "– – loss from which it is called a leak");
+        svg.words(LEFT_X, 18, 13, Anchor.START, Palette.OCHRE, true, "– – " + labels.of("loss-of-leak"));
         svg.line(LEFT_X, y(leak.firstKpa()), RIGHT_X, y(leakKpa), Palette.OCHRE, 2, "7 3");
         svg.line(LEFT_X, y(leak.firstKpa()), RIGHT_X, y(leak.secondKpa()), colour, 3, "");
         reading(svg, LEFT_X, leak.firstKpa(), colour);
         reading(svg, RIGHT_X, leak.secondKpa(), colour);
-        svg.words(LEFT_X + 12, y(leak.firstKpa()) - 10, 13, Anchor.START, Palette.INK, true, first);
-        svg.words(RIGHT_X - 12, y(leak.secondKpa()) + 18, 13, Anchor.END, Palette.INK, true, second);
+        svg.words(LEFT_X + 12, y(leak.firstKpa()) - 10, 13, Anchor.START, Palette.INK, true, reader.say(first));
+        svg.words(RIGHT_X - 12, y(leak.secondKpa()) + 18, 13, Anchor.END, Palette.INK, true, reader.say(second));
         svg.line(LEFT_X - 26, BOTTOM_Y, RIGHT_X + 26, BOTTOM_Y, Palette.HAIRLINE, 1.5, "");
-        svg.words(LEFT_X, BOTTOM_Y + 20, 12, Anchor.MIDDLE, Palette.INK, false, "first");
-        svg.words(RIGHT_X, BOTTOM_Y + 20, 12, Anchor.MIDDLE, Palette.INK, false, "%.0f days".formatted(leak.days()));
+        svg.words(LEFT_X, BOTTOM_Y + 20, 12, Anchor.MIDDLE, Palette.INK, false, labels.of("first"));
+        svg.words(RIGHT_X, BOTTOM_Y + 20, 12, Anchor.MIDDLE, Palette.INK, false, labels.of("days", "n", days));
         svg.words(
                 WIDTH / 2.0,
                 BOTTOM_Y + 38,
@@ -61,7 +76,7 @@ public final class PressureOverDays {
                 Anchor.MIDDLE,
                 Palette.INK,
                 false,
-                "both at 20 °C; bars: the gauge's error");
+                labels.of("both-at", "base", BASE));
         return svg.close();
     }
 

@@ -1,10 +1,13 @@
 package cornerbook.app.picture.air;
 
+import cornerbook.words.Labels;
+import cornerbook.core.say.Amount;
+import java.time.format.TextStyle;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
 import cornerbook.app.picture.Svg.Anchor;
 import cornerbook.core.air.SeasonPressures;
-import cornerbook.words.Shown;
+import cornerbook.words.Reader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -21,13 +24,15 @@ public final class PressureOverSeason {
     private static final double BOTTOM_Y = 204;
 
     private final SeasonPressures season;
-    private final Shown shown;
+    private final Reader reader;
+    private final Labels labels;
     private final double lowKpa;
     private final double highKpa;
 
-    private PressureOverSeason(SeasonPressures season, Shown shown) {
+    private PressureOverSeason(SeasonPressures season, Reader reader) {
         this.season = season;
-        this.shown = shown;
+        this.reader = reader;
+        this.labels = reader.labels(LoadOverPressure.ROOM);
         var all = Stream.concat(
                         season.months().stream()
                                 .flatMap(month -> Stream.of(month.cold(), month.mild()))
@@ -41,8 +46,8 @@ public final class PressureOverSeason {
     }
 
     /** The picture. */
-    public static String svg(SeasonPressures season, Shown shown) {
-        return new PressureOverSeason(season, shown).draw();
+    public static String svg(SeasonPressures season, Reader reader) {
+        return new PressureOverSeason(season, reader).draw();
     }
 
     private String draw() {
@@ -50,14 +55,18 @@ public final class PressureOverSeason {
         var svg = new Svg(
                 WIDTH,
                 HEIGHT,
-                "Pressure over the season: %s; coldest morning %s; placard %s, warning below %s"
-                        .formatted(
-                                season.months().stream().map(this::monthWords).collect(Collectors.joining(", ")),
-                                words(season.coldest()),
-                                shown.show(season.placardKpa(), "kPa"),
-                                shown.show(season.warningKpa(), "kPa")));
-        line(svg, season.placardKpa(), Palette.SLATE, "", Anchor.START, "placard, cold");
-        line(svg, season.warningKpa(), Palette.PLUM, "7 3", Anchor.END, "warning below");
+                labels.of(
+                        "over-season",
+                        "months",
+                        season.months().stream().map(this::monthWords).collect(Collectors.joining(", ")),
+                        "coldest",
+                        words(season.coldest()),
+                        "placard",
+                        Amount.of(season.placardKpa(), "kPa"),
+                        "warning",
+                        Amount.of(season.warningKpa(), "kPa")));
+        line(svg, season.placardKpa(), Palette.SLATE, "", Anchor.START, "placard-cold");
+        line(svg, season.warningKpa(), Palette.PLUM, "7 3", Anchor.END, "warning-below");
         boolean spread = season.months().stream().anyMatch(SeasonPressures.ExpectedMonth::isSpread);
         var mornings = line(points, SeasonPressures.ExpectedMonth::cold);
         if (spread) {
@@ -75,8 +84,8 @@ public final class PressureOverSeason {
             var cold = month.cold();
             svg.circle(x(i, points), y(cold.pressureKpa()), 5, Palette.PAPER, Palette.OCHRE, 2.5, "");
             if (every || i % 2 == 0) {
-                label(svg, x(i, points), 22, shown.show(cold.temperatureC(), "°C"));
-                label(svg, x(i, points), 6, month.name());
+                label(svg, x(i, points), 22, reader.say(Amount.of(cold.temperatureC(), "°C")));
+                label(svg, x(i, points), 6, name(month));
             }
         }
         var coldest = season.coldest();
@@ -97,9 +106,9 @@ public final class PressureOverSeason {
                 warns ? Palette.PLUM : Palette.SLATE,
                 Palette.PAPER,
                 1.5);
-        svg.words(RIGHT_X, y - 15, 13, Anchor.END, Palette.INK, true, shown.show(coldest.pressureKpa(), "kPa"));
-        svg.words(x + 10, BOTTOM_Y + 22, 12, Anchor.END, Palette.INK, true, shown.show(coldest.temperatureC(), "°C"));
-        svg.words(RIGHT_X, BOTTOM_Y + 42, 12, Anchor.END, Palette.INK, false, "coldest morning");
+        svg.words(RIGHT_X, y - 15, 13, Anchor.END, Palette.INK, true, reader.say(Amount.of(coldest.pressureKpa(), "kPa")));
+        svg.words(x + 10, BOTTOM_Y + 22, 12, Anchor.END, Palette.INK, true, reader.say(Amount.of(coldest.temperatureC(), "°C")));
+        svg.words(RIGHT_X, BOTTOM_Y + 42, 12, Anchor.END, Palette.INK, false, labels.of("coldest-morning"));
         svg.words(
                 LEFT_X,
                 BOTTOM_Y + 42,
@@ -107,7 +116,7 @@ public final class PressureOverSeason {
                 Anchor.START,
                 Palette.INK,
                 false,
-                spread ? "mornings, and up to the afternoons" : "month by month, at its mean");
+                labels.of(spread ? "mornings" : "month-by-month"));
         return svg.close();
     }
 
@@ -124,24 +133,35 @@ public final class PressureOverSeason {
         svg.words(x, BOTTOM_Y + below, 12, Anchor.MIDDLE, Palette.INK, false, words);
     }
 
+        /** As people call it, empty where it is not known. */
+    private String name(SeasonPressures.ExpectedMonth month) {
+        return month.month() == null
+                ? ""
+                : month.month().getDisplayName(TextStyle.SHORT, reader.language().locale());
+    }
+
     private String monthWords(SeasonPressures.ExpectedMonth month) {
         return month.isSpread()
-                ? "%s %s, %s".formatted(month.name(), words(month.cold()), words(month.mild()))
+                ? "%s %s, %s".formatted(name(month), words(month.cold()), words(month.mild()))
                 : words(month.cold());
     }
 
     /** The words stand on top, where no reading can lie under them. */
-    private void line(Svg svg, double kpa, String colour, String dashes, Anchor anchor, String words) {
+    private void line(Svg svg, double kpa, String colour, String dashes, Anchor anchor, String label) {
         svg.line(LEFT_X, y(kpa), RIGHT_X, y(kpa), colour, 2, dashes);
         double x = anchor == Anchor.START ? LEFT_X : RIGHT_X;
         double along = anchor == Anchor.START ? 1 : -1;
         svg.line(x, 13, x + along * 24, 13, colour, 2, dashes);
-        svg.words(x + along * 30, 18, 13, anchor, colour, true, words + " " + shown.show(kpa, "kPa"));
+        svg.words(x + along * 30, 18, 13, anchor, colour, true, labels.of(label, "pressure", Amount.of(kpa, "kPa")));
     }
 
     private String words(SeasonPressures.Expected expected) {
-        return "%s at %s"
-                .formatted(shown.show(expected.pressureKpa(), "kPa"), shown.show(expected.temperatureC(), "°C"));
+        return labels.of(
+                "at",
+                "pressure",
+                Amount.of(expected.pressureKpa(), "kPa"),
+                "temperature",
+                Amount.of(expected.temperatureC(), "°C"));
     }
 
     private static double x(int place, int points) {

@@ -1,5 +1,7 @@
 package cornerbook.app.picture.air;
 
+import cornerbook.words.Labels;
+import cornerbook.core.say.Amount;
 import cornerbook.app.picture.Axis;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Plot;
@@ -8,7 +10,7 @@ import cornerbook.app.picture.Plot.Mark;
 import cornerbook.core.air.PressureCurve;
 import cornerbook.core.air.PressureSetting;
 import cornerbook.core.air.judge.PressureOutlook;
-import cornerbook.words.Shown;
+import cornerbook.words.Reader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -21,41 +23,51 @@ public final class PressureOverTemperature {
     private PressureOverTemperature() {}
 
     /** The picture of a setting; the mark of now stands off the line where the car will stand at another altitude. */
-    public static String svg(PressureSetting setting, Shown shown) {
+    public static String svg(PressureSetting setting, Reader reader) {
+        var labels = reader.labels(LoadOverPressure.ROOM);
         var curve = setting.standing();
         return draw(
-                "Pressure over the tyre's temperature",
+                labels.of("over-temperature"),
                 curve,
                 List.of(
-                        new Point(Mark.DOT, "now", setting.tyreC(), setting.nowKpa(), setting.gaugeErrorKpa()),
-                        new Point(Mark.RING, "where it will stand", setting.standingC(), setting.placardKpa(), 0)),
-                shown);
+                        new Point(Mark.DOT, labels.of("now"), setting.tyreC(), setting.nowKpa(), setting.gaugeErrorKpa()),
+                        new Point(Mark.RING, labels.of("where-it-will-stand"), setting.standingC(), setting.placardKpa(), 0)),
+                reader);
     }
 
     /** The picture of the tyre that was set nearest to its warning. */
-    public static String svg(PressureOutlook outlook, Shown shown) {
+    public static String svg(PressureOutlook outlook, Reader reader) {
+        var labels = reader.labels(LoadOverPressure.ROOM);
         var curve = outlook.curve();
         return draw(
-                "Pressure at %s over the tyre's temperature".formatted(outlook.corner()),
+                labels.of("over-temperature-at", "corner", outlook.corner()),
                 curve,
-                List.of(new Point(Mark.DOT, outlook.corner() + " as set", curve.atC(), curve.pressureKpa(), 0)),
-                shown);
+                List.of(new Point(Mark.DOT, labels.of("as-set", "corner", outlook.corner()), curve.atC(), curve.pressureKpa(), 0)),
+                reader);
     }
 
     private record Point(Mark mark, String what, double temperatureC, double pressureKpa, double errorKpa) {
-        Legend legend(Shown shown) {
+        Legend legend(Labels labels) {
             return new Legend(
                     mark,
                     Palette.SLATE,
-                    "%s: %s at %s".formatted(what, shown.show(pressureKpa, "kPa"), shown.show(temperatureC, "°C")));
+                    labels.of(
+                            "point",
+                            "what",
+                            what,
+                            "pressure",
+                            Amount.of(pressureKpa, "kPa"),
+                            "temperature",
+                            Amount.of(temperatureC, "°C")));
         }
     }
 
-    private static String draw(String title, PressureCurve curve, List<Point> known, Shown shown) {
+    private static String draw(String title, PressureCurve curve, List<Point> known, Reader reader) {
+        var labels = reader.labels(LoadOverPressure.ROOM);
         var points = new ArrayList<>(known);
         Optional.ofNullable(curve.coldestC())
                 .ifPresent(coldestC ->
-                        points.add(new Point(Mark.DIAMOND, "coldest morning", coldestC, curve.atKpa(coldestC), 0)));
+                        points.add(new Point(Mark.DIAMOND, labels.of("coldest-morning"), coldestC, curve.atKpa(coldestC), 0)));
         var temperatures = points.stream().mapToDouble(Point::temperatureC).summaryStatistics();
         double fromC = temperatures.getMin() - ROOM_C;
         double toC = temperatures.getMax() + ROOM_C;
@@ -68,14 +80,14 @@ public final class PressureOverTemperature {
         double lowKpa = Math.min(curve.warningKpa(), curve.atKpa(fromC));
         double room = ROOM_SHARE * (highKpa - lowKpa);
         var legend = new ArrayList<>(
-                points.stream().map(point -> point.legend(shown)).toList());
-        legend.add(new Legend(Mark.DASHES, Palette.PLUM, "warning below " + shown.show(curve.warningKpa(), "kPa")));
+                points.stream().map(point -> point.legend(labels)).toList());
+        legend.add(new Legend(Mark.DASHES, Palette.PLUM, labels.of("warning-below", "pressure", Amount.of(curve.warningKpa(), "kPa"))));
         var plot = new Plot(
                         title,
-                        new Axis(Plot.LEFT_X, Plot.RIGHT_X, fromC, toC, "°C", shown),
-                        new Axis(Plot.BOTTOM_Y, Plot.TOP_Y, lowKpa - room, highKpa + room, "kPa", shown),
+                        new Axis(Plot.LEFT_X, Plot.RIGHT_X, fromC, toC, "°C", reader),
+                        new Axis(Plot.BOTTOM_Y, Plot.TOP_Y, lowKpa - room, highKpa + room, "kPa", reader),
                         legend)
-                .axes("temperature of the tyre", "pressure")
+                .axes(labels.of("tyre-temperature"), labels.of("pressure"))
                 .level(curve.warningKpa(), Palette.PLUM)
                 .curve(fromC, toC, curve::atKpa, Palette.OCHRE);
         for (var point : points) {

@@ -1,11 +1,13 @@
 package cornerbook.app.picture.air;
 
+import cornerbook.core.say.Between;
+import cornerbook.core.say.Amount;
 import cornerbook.app.picture.BandOnScale;
 import cornerbook.app.picture.BandOnScale.Band;
 import cornerbook.app.picture.BandOnScale.Mark;
 import cornerbook.core.air.SensorAge;
 import cornerbook.core.air.SensorCheck;
-import cornerbook.words.Shown;
+import cornerbook.words.Reader;
 import cornerbook.app.picture.Palette;
 import java.util.List;
 
@@ -16,14 +18,19 @@ public final class SensorScales {
     private SensorScales() {}
 
     /** The band in which a sensor is accurate about the gauge, what it reads, and where the warning comes. */
-    public static String of(SensorCheck check, Shown shown) {
+    public static String of(SensorCheck check, Reader reader) {
+        var labels = reader.labels(LoadOverPressure.ROOM);
         double least = Math.min(check.warnsAtKpa(), check.atTyreKpa());
         double most = Math.max(check.gaugeKpa() + SensorCheck.ACCURATE_KPA, check.atTyreKpa());
         double room = 0.1 * (most - least);
         var colour = check.answer() == SensorCheck.Answer.ACCURATE ? Palette.SLATE : Palette.PLUM;
         return BandOnScale.svg(
-                "Gauge %s, accurate within ±%s"
-                        .formatted(shown.show(check.gaugeKpa(), "kPa"), shown.show(SensorCheck.ACCURATE_KPA, "kPa")),
+                labels.of(
+                        "gauge",
+                        "pressure",
+                        Amount.of(check.gaugeKpa(), "kPa"),
+                        "error",
+                        Amount.of(SensorCheck.ACCURATE_KPA, "kPa")),
                 least - room,
                 most + room,
                 new Band(
@@ -31,18 +38,20 @@ public final class SensorScales {
                         check.gaugeKpa() + SensorCheck.ACCURATE_KPA,
                         Palette.OCHRE),
                 List.of(
-                        new Mark(check.atTyreKpa(), colour, true, "sensor " + shown.show(check.atTyreKpa(), "kPa")),
+                        new Mark(check.atTyreKpa(), colour, true, labels.of("sensor", "pressure", Amount.of(check.atTyreKpa(), "kPa"))),
                         new Mark(
                                 check.warnsAtKpa(),
                                 Palette.PLUM,
                                 false,
-                                "warning below " + shown.show(check.warnsAtKpa(), "kPa"))));
+                                labels.of("warning-below", "pressure", Amount.of(check.warnsAtKpa(), "kPa")))),
+                reader);
     }
 
     /** The years in which such a battery ends, and its age. */
-    public static String of(SensorAge age) {
+    public static String of(SensorAge age, Reader reader) {
+        var labels = reader.labels(LoadOverPressure.ROOM);
         return BandOnScale.svg(
-                "Batteries of sensors end at %.0f to %.0f years".formatted(SensorAge.OLD_YEARS, SensorAge.END_YEARS),
+                labels.of("sensor-batteries", "years", new Between(SensorAge.OLD_YEARS, SensorAge.END_YEARS, "", 0)),
                 0,
                 Math.max(MOST_YEARS, age.years()),
                 new Band(SensorAge.OLD_YEARS, SensorAge.END_YEARS, Palette.OCHRE),
@@ -50,6 +59,7 @@ public final class SensorScales {
                         age.years(),
                         age.old() ? Palette.PLUM : Palette.SLATE,
                         true,
-                        "%.1f years old".formatted(age.years()))));
+                        labels.of("years-old", "years", new Amount(age.years(), "", 1)))),
+                reader);
     }
 }

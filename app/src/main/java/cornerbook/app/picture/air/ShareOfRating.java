@@ -1,10 +1,11 @@
 package cornerbook.app.picture.air;
 
+import cornerbook.words.Reader;
+import cornerbook.core.say.Amount;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
 import cornerbook.app.picture.Svg.Anchor;
 import cornerbook.core.battery.BatteryHealth;
-import java.util.Locale;
 
 /** Measured cranking current as a share of the rating, with the shares from which a battery is sound and unwatched. */
 public final class ShareOfRating {
@@ -17,14 +18,20 @@ public final class ShareOfRating {
     private ShareOfRating() {}
 
     /** The picture. */
-    public static String svg(BatteryHealth health) {
-        var words = String.format(Locale.ROOT, "%.0f %% of the rating", health.share() * 100);
+    public static String svg(BatteryHealth health, Reader reader) {
+        var labels = reader.labels(LoadOverPressure.ROOM);
+        var words = labels.of("share-of-rating", "share", percent(health.share()));
         var svg = new Svg(
                 WIDTH,
                 HEIGHT,
-                words
-                        + ", at its end under %.0f %%, watched from there, sound from %.0f %%"
-                                .formatted(BatteryHealth.SOUND_SHARE * 100, BatteryHealth.WATCH_SHARE * 100));
+                labels.of(
+                        "share-described",
+                        "share",
+                        words,
+                        "end",
+                        percent(BatteryHealth.SOUND_SHARE),
+                        "sound",
+                        percent(BatteryHealth.WATCH_SHARE)));
         svg.words(LEFT_X, 20, 14, Anchor.START, Palette.INK, true, words);
         svg.rectangle(LEFT_X, 34, RIGHT_X - LEFT_X, 28, 0, Palette.SHADE, Palette.HAIRLINE);
         var colour = switch (health.judgement()) {
@@ -33,8 +40,16 @@ public final class ShareOfRating {
             case REPLACE -> Palette.PLUM;
         };
         svg.rectangle(LEFT_X, 38, Math.max(2, x(health.share()) - LEFT_X), 20, 3, colour, colour);
-        mark(svg, BatteryHealth.SOUND_SHARE, Anchor.END, "at its end under");
-        mark(svg, BatteryHealth.WATCH_SHARE, Anchor.START, "sound from");
+        mark(
+                svg,
+                BatteryHealth.SOUND_SHARE,
+                Anchor.END,
+                labels.of("at-its-end-under", "share", percent(BatteryHealth.SOUND_SHARE)));
+        mark(
+                svg,
+                BatteryHealth.WATCH_SHARE,
+                Anchor.START,
+                labels.of("sound-from", "share", percent(BatteryHealth.WATCH_SHARE)));
         return svg.close();
     }
 
@@ -42,7 +57,11 @@ public final class ShareOfRating {
         double x = x(share);
         svg.line(x, 28, x, 68, Palette.PAPER, 5, "");
         svg.line(x, 28, x, 68, Palette.PLUM, 2, "6 3");
-        svg.words(x, 86, 12, anchor, Palette.INK, false, "%s %.0f %%".formatted(words, share * 100));
+        svg.words(x, 86, 12, anchor, Palette.INK, false, words);
+    }
+
+        private static Amount percent(double share) {
+        return Amount.of(share * 100, "%");
     }
 
     private static double x(double share) {

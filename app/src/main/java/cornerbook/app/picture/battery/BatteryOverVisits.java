@@ -1,11 +1,14 @@
 package cornerbook.app.picture.battery;
 
+import cornerbook.words.Labels;
+import cornerbook.words.Reader;
+import cornerbook.core.say.Amount;
+import org.jspecify.annotations.Nullable;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
 import cornerbook.app.picture.Svg.Anchor;
 import cornerbook.core.battery.HealthTrend;
 import cornerbook.core.battery.judge.BatteryCurve;
-import cornerbook.core.season.Dates;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 
@@ -16,6 +19,7 @@ import java.time.temporal.ChronoUnit;
 public final class BatteryOverVisits {
     private static final int WIDTH = 440;
     private static final int HEIGHT = 230;
+    static final String ROOM = "app/picture/battery";
     private static final double LEFT_X = 46;
     private static final double RIGHT_X = 426;
     private static final double TOP_Y = 30;
@@ -28,16 +32,19 @@ public final class BatteryOverVisits {
 
     private final LocalDate from;
     private final LocalDate until;
+    private final Labels labels;
     private final Svg svg;
 
-    private BatteryOverVisits(LocalDate from, LocalDate until, String description) {
+    private BatteryOverVisits(LocalDate from, LocalDate until, Labels labels, String description) {
+        this.labels = labels;
         this.from = from;
         this.until = until;
         this.svg = new Svg(WIDTH, HEIGHT, description);
     }
 
     /** Draws it; nothing before there are two readings. */
-    public static String svg(BatteryCurve curve) {
+    public static String svg(BatteryCurve curve, Reader reader) {
+        var labels = reader.labels(ROOM);
         var points = curve.points();
         if (points.size() < FEWEST) {
             return "";
@@ -49,12 +56,8 @@ public final class BatteryOverVisits {
         var picture = new BatteryOverVisits(
                 points.getFirst().day(),
                 trend == null ? last.day().plusDays(1) : last.day().plusDays(AHEAD_DAYS),
-                "Health of the 12 V battery over %d visits, %.0f %% of its rating at first and %.0f %% at last%s"
-                        .formatted(
-                                points.size(),
-                                100 * points.getFirst().share(),
-                                100 * last.share(),
-                                end == null ? "" : "; by the line it is at its end about " + Dates.written(end)));
+                labels,
+                description(labels, points.size(), points.getFirst().share(), last.share(), end));
         picture.axes(curve.leastShare());
         if (trend != null) {
             picture.line(trend, shown && end != null ? end : picture.until);
@@ -72,21 +75,29 @@ public final class BatteryOverVisits {
                 Anchor.START,
                 Palette.OCHRE,
                 false,
-                trend == null
-                        ? "a line needs three visits over three months"
-                        : "straight line, with a band of two standard errors");
+                labels.of(trend == null ? "line-needs" : "straight-line"));
         return picture.svg.close();
     }
 
+        private static String description(
+            Labels labels, int visits, double first, double last, @Nullable LocalDate end) {
+        var words = labels.of("health", "n", visits, "first", percent(first), "last", percent(last));
+        return end == null ? words : words + "; " + labels.of("health-end", "day", end);
+    }
+
+    private static Amount percent(double share) {
+        return Amount.of(100 * share, "%");
+    }
+
     private void axes(double leastShare) {
-        svg.words(4, 16, 12, Anchor.START, Palette.INK, false, "of its rating, %");
+        svg.words(4, 16, 12, Anchor.START, Palette.INK, false, labels.of("of-its-rating"));
         for (int percent = 40; percent <= 120; percent += 20) {
             double y = y(percent / 100.0);
             svg.line(LEFT_X, y, RIGHT_X, y, Palette.HAIRLINE, 1, "");
             svg.words(LEFT_X - 8, y + 4, 12, Anchor.END, Palette.INK, false, Integer.toString(percent));
         }
         svg.line(LEFT_X, y(leastShare), RIGHT_X, y(leastShare), Palette.PLUM, 2, "6 4");
-        svg.words(LEFT_X + 4, y(leastShare) - 5, 12, Anchor.START, Palette.PLUM, false, "at its end");
+        svg.words(LEFT_X + 4, y(leastShare) - 5, 12, Anchor.START, Palette.PLUM, false, labels.of("at-its-end"));
         svg.line(LEFT_X, BOTTOM_Y, RIGHT_X, BOTTOM_Y, Palette.SLATE, 1.5, "");
         for (int year = from.getYear() + 1; year <= until.getYear(); year++) {
             double x = x(LocalDate.of(year, 1, 1));
@@ -123,7 +134,7 @@ public final class BatteryOverVisits {
                 right ? Anchor.END : Anchor.START,
                 Palette.PLUM,
                 true,
-                "about " + Dates.written(day));
+                labels.of("about-day", "day", day));
     }
 
     private String at(LocalDate day, double share) {

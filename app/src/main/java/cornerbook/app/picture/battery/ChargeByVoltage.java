@@ -1,11 +1,12 @@
 package cornerbook.app.picture.battery;
 
+import cornerbook.words.Reader;
+import cornerbook.core.say.Amount;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
 import cornerbook.app.picture.Svg.Anchor;
 import cornerbook.core.battery.RestVoltage;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -21,28 +22,36 @@ public final class ChargeByVoltage {
     private static final double LEAST_V = 11.6;
     private static final double MOST_V = 13.0;
     private static final double STEP_V = 0.02;
+    /** 80 °F, at which the table is given. */
+    private static final Amount TABLE = new Amount(26.7, "°C", 1);
 
     private ChargeByVoltage() {}
 
     /** The picture. */
-    public static String svg(RestVoltage rest) {
+    public static String svg(RestVoltage rest, Reader reader) {
+        var labels = reader.labels(BatteryOverVisits.ROOM);
         var volts = IntStream.rangeClosed(0, (int) Math.round((MOST_V - LEAST_V) / STEP_V))
                 .mapToObj(i -> LEAST_V + i * STEP_V)
                 .toList();
         var svg = new Svg(
                 WIDTH,
                 HEIGHT,
-                String.format(
-                        Locale.ROOT,
-                        "State of charge by voltage at rest, %s: %.2f V at 26.7 °C is about %.0f %%, within ±%.0f %%",
-                        rest.chemistry().name().toLowerCase(Locale.ROOT),
-                        rest.atTableTemperatureV(),
-                        rest.stateOfCharge() * 100,
-                        RestVoltage.ERROR_SHARE * 100));
+                labels.of(
+                        "charge-by-voltage",
+                        "chemistry",
+                        rest.chemistry(),
+                        "voltage",
+                        Amount.of(rest.atTableTemperatureV(), "V"),
+                        "table",
+                        TABLE,
+                        "charge",
+                        Amount.of(rest.stateOfCharge() * 100, "%"),
+                        "error",
+                        Amount.of(RestVoltage.ERROR_SHARE * 100, "%")));
         for (int percent = 0; percent <= 100; percent += 25) {
             double y = y(percent / 100.0);
             svg.line(LEFT_X, y, RIGHT_X, y, Palette.HAIRLINE, 1, "");
-            svg.words(LEFT_X - 6, y + 4, 12, Anchor.END, Palette.INK, false, percent + " %");
+            svg.words(LEFT_X - 6, y + 4, 12, Anchor.END, Palette.INK, false, reader.say(Amount.of(percent, "%")));
         }
         var upper = volts.stream().map(v -> at(v, charge(rest, v) + RestVoltage.ERROR_SHARE));
         var lower = volts.reversed().stream().map(v -> at(v, charge(rest, v) - RestVoltage.ERROR_SHARE));
@@ -55,9 +64,9 @@ public final class ChargeByVoltage {
         for (double v : List.of(11.6, 12.0, 12.4, 12.8)) {
             svg.line(x(v), BOTTOM_Y, x(v), BOTTOM_Y + 5, Palette.SLATE, 1, "");
             svg.words(
-                    x(v), BOTTOM_Y + 20, 12, Anchor.MIDDLE, Palette.INK, false, String.format(Locale.ROOT, "%.1f", v));
+                    x(v), BOTTOM_Y + 20, 12, Anchor.MIDDLE, Palette.INK, false, reader.say(new Amount(v, "", 1)));
         }
-        svg.words(RIGHT_X, BOTTOM_Y + 38, 12, Anchor.END, Palette.INK, false, "volts at rest, at 26.7 °C");
+        svg.words(RIGHT_X, BOTTOM_Y + 38, 12, Anchor.END, Palette.INK, false, labels.of("volts-at-rest", "table", TABLE));
         double x = x(Math.clamp(rest.atTableTemperatureV(), LEAST_V, MOST_V));
         double y = y(rest.stateOfCharge());
         svg.line(x, y, x, BOTTOM_Y, Palette.PLUM, 2, "5 3");
@@ -70,7 +79,7 @@ public final class ChargeByVoltage {
                 Anchor.END,
                 Palette.PLUM,
                 true,
-                String.format(Locale.ROOT, "about %.0f %%", rest.stateOfCharge() * 100));
+                labels.of("about-charge", "charge", Amount.of(rest.stateOfCharge() * 100, "%")));
         return svg.close();
     }
 

@@ -1,5 +1,6 @@
 package cornerbook.app.picture.brake;
 
+import cornerbook.words.Reader;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.brake.judge.BrakeMeasured;
 import cornerbook.core.corner.Corner;
@@ -13,9 +14,9 @@ import java.util.List;
  */
 public record BrakeFigure(Corner corner, String pads, String disc) {
     /** Those of every corner at which a pad or the disc was read. */
-    public static List<BrakeFigure> of(Assessment assessment) {
+    public static List<BrakeFigure> of(Assessment assessment, Reader reader) {
         return BrakeMeasured.of(assessment.history(), assessment.visit().id()).stream()
-                .map(measured -> new BrakeFigure(measured.corner(), BrakePads.svg(measured), DiscPoints.svg(measured)))
+                .map(measured -> new BrakeFigure(measured.corner(), BrakePads.svg(measured, reader), DiscPoints.svg(measured, reader)))
                 .toList();
     }
 }

@@ -1,5 +1,9 @@
 package cornerbook.app.picture.brake;
 
+import cornerbook.words.Labels;
+import cornerbook.words.Reader;
+import cornerbook.core.say.Amount;
+import java.util.List;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
 import cornerbook.app.picture.Svg.Anchor;
@@ -7,7 +11,6 @@ import cornerbook.core.brake.judge.BrakeMeasured;
 import cornerbook.core.brake.judge.BrakeMeasured.Pad;
 import cornerbook.core.corner.Side;
 import cornerbook.core.corner.Spot;
-import java.util.Locale;
 import java.util.stream.Collectors;
 
 /**
@@ -18,6 +21,7 @@ import java.util.stream.Collectors;
 public final class BrakePads {
     private static final int WIDTH = 220;
     private static final int HEIGHT = 150;
+    static final String ROOM = "app/picture/brake";
     private static final double MIDDLE_X = 110;
     private static final double DISC_HALF_WIDTH = 8;
     private static final double PLATE_WIDTH = 9;
@@ -28,16 +32,20 @@ public final class BrakePads {
     private final BrakeMeasured measured;
     private final double newMm;
     private final Svg svg;
+    private final Reader reader;
+    private final Labels labels;
 
-    private BrakePads(BrakeMeasured measured) {
+    private BrakePads(BrakeMeasured measured, Reader reader) {
+        this.reader = reader;
+        this.labels = reader.labels(ROOM);
         this.measured = measured;
         this.newMm = measured.brake().padNewMm();
-        this.svg = new Svg(WIDTH, HEIGHT, description(measured));
+        this.svg = new Svg(WIDTH, HEIGHT, description());
     }
 
     /** Draws them; a pad that was not read is left out. */
-    public static String svg(BrakeMeasured measured) {
-        return new BrakePads(measured).draw();
+    public static String svg(BrakeMeasured measured, Reader reader) {
+        return new BrakePads(measured, reader).draw();
     }
 
     private String draw() {
@@ -60,10 +68,10 @@ public final class BrakePads {
                 Anchor.START,
                 Palette.PLUM,
                 false,
-                "limit %s".formatted(mm(measured.brake().padMinimumMm())));
-        svg.words(WIDTH - 4.0, 12, 12, Anchor.END, Palette.SLATE, false, "new %s".formatted(mm(newMm)));
+                labels.of("limit", "limit", mm(measured.brake().padMinimumMm())));
+        svg.words(WIDTH - 4.0, 12, 12, Anchor.END, Palette.SLATE, false, labels.of("new", "thickness", mm(newMm)));
         if (measured.pads().isEmpty()) {
-            svg.words(MIDDLE_X, 127, 13, Anchor.MIDDLE, Palette.INK, false, "pads not read");
+            svg.words(MIDDLE_X, 127, 13, Anchor.MIDDLE, Palette.INK, false, labels.of("pads-not-read"));
         }
         return svg.close();
     }
@@ -82,7 +90,7 @@ public final class BrakePads {
                                 n(BOTTOM_Y),
                                 n(plateX),
                                 n(BOTTOM_Y)),
-                "#e6d3ac",
+                Palette.BAND,
                 Palette.OCHRE,
                 1.5);
         svg.rectangle(
@@ -109,7 +117,7 @@ public final class BrakePads {
                 Anchor.MIDDLE,
                 Palette.INK,
                 false,
-                pad.side().name().toLowerCase(Locale.ROOT));
+                reader.say(pad.side()));
     }
 
     /** Where the friction material ends towards the disc. */
@@ -117,30 +125,36 @@ public final class BrakePads {
         return plateX - direction * FRICTION_WIDTH * Math.min(thicknessMm / newMm, 1.05);
     }
 
-    private static String thickness(Pad pad) {
-        return pad.leadingMm() == pad.trailingMm()
-                ? "%.1f".formatted(pad.leadingMm())
-                : "%.1f/%.1f".formatted(pad.leadingMm(), pad.trailingMm());
+    /** Of a wedge the leading edge first. */
+    private String thickness(Pad pad) {
+        var leading = reader.number(mm(pad.leadingMm()));
+        return pad.leadingMm() == pad.trailingMm() ? leading : leading + "/" + reader.number(mm(pad.trailingMm()));
     }
 
-    private static String description(BrakeMeasured measured) {
-        return measured.pads().stream()
-                .map(pad -> "%s %s mm%s"
-                        .formatted(
-                                pad.side().name().toLowerCase(Locale.ROOT),
-                                thickness(pad),
-                                pad.beforeMm() == null ? "" : ", at the visit before %s".formatted(mm(pad.beforeMm()))))
-                .collect(Collectors.joining(
-                        "; ",
-                        "Brake pads of %s: ".formatted(measured.corner()),
-                        "; limit %s, new %s"
-                                .formatted(
-                                        mm(measured.brake().padMinimumMm()),
-                                        mm(measured.brake().padNewMm()))));
+    private String description() {
+        return labels.of(
+                "pads",
+                "corner",
+                measured.corner(),
+                "pads",
+                measured.pads().stream().map(this::description).collect(Collectors.joining("; ")),
+                "limit",
+                mm(measured.brake().padMinimumMm()),
+                "thickness",
+                mm(newMm));
     }
 
-    private static String mm(double thicknessMm) {
-        return "%.1f mm".formatted(thicknessMm);
+    private String description(Pad pad) {
+        var beforeMm = pad.beforeMm();
+        var edges = pad.leadingMm() == pad.trailingMm() ? List.of(pad.leadingMm()) : List.of(pad.leadingMm(), pad.trailingMm());
+        var thickness = edges.stream().map(edge -> reader.say(mm(edge))).collect(Collectors.joining("/"));
+        return beforeMm == null
+                ? labels.of("pad", "side", pad.side(), "thickness", thickness)
+                : labels.of("pad-before", "side", pad.side(), "thickness", thickness, "before", mm(beforeMm));
+    }
+
+    private static Amount mm(double thicknessMm) {
+        return new Amount(thicknessMm, "mm", 1);
     }
 
     private static String n(double value) {

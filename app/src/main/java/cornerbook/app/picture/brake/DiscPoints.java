@@ -1,12 +1,13 @@
 package cornerbook.app.picture.brake;
 
+import cornerbook.words.Reader;
+import cornerbook.core.say.Amount;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
 import cornerbook.app.picture.Svg.Anchor;
 import cornerbook.core.brake.judge.BrakeMeasured;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -28,12 +29,13 @@ public final class DiscPoints {
     private DiscPoints() {}
 
     /** Draws them; one value alone is written as words. */
-    public static String svg(BrakeMeasured measured) {
+    public static String svg(BrakeMeasured measured, Reader reader) {
+        var labels = reader.labels(BrakePads.ROOM);
         var points = measured.discPointsMm();
-        var svg = new Svg(WIDTH, HEIGHT, description(measured));
+        var svg = new Svg(WIDTH, HEIGHT, description(measured, reader));
         if (points.isEmpty()) {
             svg.circle(MIDDLE_X, MIDDLE_Y, MEAN_RADIUS, Palette.SHADE, Palette.SLATE, 1.5, "");
-            words(svg, measured, "one place read");
+            words(svg, measured, labels.of("one-place-read"), reader);
             return svg.close();
         }
         double limitMm = measured.brake().thicknessVariationLimitMm();
@@ -63,11 +65,20 @@ public final class DiscPoints {
                     "");
         }
         svg.words(MIDDLE_X, MIDDLE_Y - MEAN_RADIUS + 22, 12, Anchor.MIDDLE, Palette.INK, false, "1");
-        words(svg, measured, "variation %.3f mm, limit %.3f".formatted(spread(points), limitMm));
+        words(
+                svg,
+                measured,
+                labels.of(
+                        "variation",
+                        "variation",
+                        new Amount(spread(points), "mm", 3),
+                        "limit",
+                        reader.number(new Amount(limitMm, "mm", 3))),
+                reader);
         return svg.close();
     }
 
-    private static void words(Svg svg, BrakeMeasured measured, String below) {
+    private static void words(Svg svg, BrakeMeasured measured, String below, Reader reader) {
         var thinnestMm = measured.discMm();
         if (thinnestMm == null) {
             return;
@@ -80,7 +91,7 @@ public final class DiscPoints {
                 Anchor.MIDDLE,
                 thin ? Palette.PLUM : Palette.INK,
                 true,
-                "%.2f".formatted(thinnestMm));
+                reader.number(thickness(thinnestMm)));
         svg.words(
                 MIDDLE_X,
                 176,
@@ -88,30 +99,42 @@ public final class DiscPoints {
                 Anchor.MIDDLE,
                 Palette.INK,
                 false,
-                "thinnest, minimum %.2f mm".formatted(measured.brake().discMinimumMm()));
-        svg.words(MIDDLE_X, 193, 12, Anchor.MIDDLE, Palette.INK, false, below);
+                reader.labels(BrakePads.ROOM)
+                        .of("thinnest-minimum", "minimum", thickness(measured.brake().discMinimumMm())));
+        svg.words(MIDDLE_X, 193, 11, Anchor.MIDDLE, Palette.INK, false, below);
     }
 
-    private static String description(BrakeMeasured measured) {
+    private static String description(BrakeMeasured measured, Reader reader) {
+        var labels = reader.labels(BrakePads.ROOM);
         var points = measured.discPointsMm();
-        return "Disc of %s: %s%s"
-                .formatted(
+        var thinnestMm = measured.discMm();
+        var thinnest = thinnestMm == null
+                ? labels.of("disc-not-read", "corner", measured.corner())
+                : labels.of(
+                        "disc",
+                        "corner",
                         measured.corner(),
-                        measured.discMm() == null
-                                ? "not read"
-                                : "thinnest %.2f mm, minimum %.2f mm"
-                                        .formatted(
-                                                measured.discMm(),
-                                                measured.brake().discMinimumMm()),
-                        points.isEmpty()
-                                ? ""
-                                : points.stream()
-                                        .map(point -> String.format(Locale.ROOT, "%.3f", point))
-                                        .collect(Collectors.joining(
-                                                ", ",
-                                                "; variation %.3f mm over %d points: "
-                                                        .formatted(spread(points), points.size()),
-                                                " mm")));
+                        "thinnest",
+                        thickness(thinnestMm),
+                        "minimum",
+                        thickness(measured.brake().discMinimumMm()));
+        return points.isEmpty()
+                ? thinnest
+                : thinnest + "; "
+                        + labels.of(
+                                "disc-points",
+                                "variation",
+                                new Amount(spread(points), "mm", 3),
+                                "n",
+                                points.size(),
+                                "points",
+                                points.stream()
+                                        .map(point -> reader.say(new Amount(point, "mm", 3)))
+                                        .collect(Collectors.joining(", ")));
+    }
+
+    private static Amount thickness(double thicknessMm) {
+        return new Amount(thicknessMm, "mm", 2);
     }
 
     private static double spread(List<Double> points) {

@@ -1,5 +1,8 @@
 package cornerbook.app.picture.brake;
 
+import cornerbook.words.Labels;
+import cornerbook.words.Reader;
+import cornerbook.core.say.Chance;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
 import cornerbook.app.picture.Svg.Anchor;
@@ -26,7 +29,8 @@ public final class SeizingOverMonths {
     private SeizingOverMonths() {}
 
     /** Draws it; nothing while no pad of the car was followed. */
-    public static String svg(SeizingCurve curve) {
+    public static String svg(SeizingCurve curve, Reader reader) {
+        var labels = reader.labels(BrakePads.ROOM);
         var hazard = curve.hazard();
         var exposure = curve.exposure();
         var seen = curve.seen();
@@ -37,14 +41,17 @@ public final class SeizingOverMonths {
         var svg = new Svg(
                 WIDTH,
                 HEIGHT,
-                "Chance that a pad has seized, over the months since its guides were cleaned: %.0f %% in a year, %.0f %% in two; beside the estimate from %d pad times"
-                        .formatted(
-                                100 * inAYear,
-                                100
-                                        * hazard.chance(exposure, 0, 2.0 * STEP_MONTHS)
-                                                .probability(),
-                                seen.size()));
-        axes(svg);
+                labels.of(
+                        "seizing",
+                        "first",
+                        new Chance(inAYear),
+                        "second",
+                        new Chance(hazard.chance(exposure, 0, 2.0 * STEP_MONTHS)
+                                .probability()),
+                        "n",
+                        seen.size()));
+        axes(svg, labels);
+
         var months = IntStream.rangeClosed(1, MONTHS).boxed().toList();
         svg.path(
                 Stream.concat(
@@ -59,7 +66,7 @@ public final class SeizingOverMonths {
                                                 hazard.chance(exposure, 0, month)
                                                         .lower())))
                         .collect(Collectors.joining("L", "M" + at(0, 0) + "L", "Z")),
-                "#e6d3ac",
+                Palette.BAND,
                 "none",
                 0);
         svg.path(
@@ -71,13 +78,13 @@ public final class SeizingOverMonths {
                 Palette.OCHRE,
                 2.5);
         turnbull(svg, TurnbullEstimate.of(seen));
-        svg.words(LEFT_X, 222, 12, Anchor.START, Palette.OCHRE, false, "fit, with its 95 % band");
-        svg.words(RIGHT_X, 222, 12, Anchor.END, Palette.PLUM, false, "as seen (Turnbull)");
+        svg.words(LEFT_X, 222, 12, Anchor.START, Palette.OCHRE, false, labels.of("fit"));
+        svg.words(RIGHT_X, 222, 12, Anchor.END, Palette.PLUM, false, labels.of("as-seen"));
         return svg.close();
     }
 
-    private static void axes(Svg svg) {
-        svg.words(4, 16, 12, Anchor.START, Palette.INK, false, "seized, %");
+    private static void axes(Svg svg, Labels labels) {
+        svg.words(4, 16, 12, Anchor.START, Palette.INK, false, labels.of("seized"));
         for (int percent = 0; percent <= 100; percent += 25) {
             double y = y(percent / 100.0);
             svg.line(LEFT_X, y, RIGHT_X, y, Palette.HAIRLINE, 1, "");
@@ -88,7 +95,7 @@ public final class SeizingOverMonths {
             svg.words(x(month), BOTTOM_Y + 19, 12, Anchor.MIDDLE, Palette.INK, false, Integer.toString(month));
         }
         svg.line(LEFT_X, BOTTOM_Y, RIGHT_X, BOTTOM_Y, Palette.SLATE, 1.5, "");
-        svg.words(RIGHT_X, 16, 12, Anchor.END, Palette.INK, false, "months since cleaning");
+        svg.words(RIGHT_X, 16, 12, Anchor.END, Palette.INK, false, labels.of("months-since-cleaning"));
     }
 
     private static void turnbull(Svg svg, TurnbullEstimate estimate) {

@@ -1,13 +1,15 @@
 package cornerbook.app.picture.brake;
 
+import cornerbook.words.Labels;
+import cornerbook.core.say.Between;
+import cornerbook.core.say.Amount;
 import cornerbook.app.picture.Axis;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
 import cornerbook.app.picture.Svg.Anchor;
 import cornerbook.core.brake.burnish.BurnishDrive;
 import cornerbook.core.brake.burnish.BurnishDrive.Moment;
-import cornerbook.words.Shown;
-import java.util.Locale;
+import cornerbook.words.Reader;
 import java.util.stream.Collectors;
 
 /** The temperature of a disc over a burnish drive: stops, the way between and the cooling, with the band to reach and the limit. */
@@ -23,24 +25,25 @@ public final class TemperatureOverTime {
     private static final int TICKS = 6;
 
     private final BurnishDrive drive;
-    private final Shown shown;
+    private final Labels labels;
     private final Axis celsius;
     private final double lastS;
 
-    private TemperatureOverTime(BurnishDrive drive, Shown shown) {
+    private TemperatureOverTime(BurnishDrive drive, Reader reader) {
         this.drive = drive;
-        this.shown = shown;
+        
+        this.labels = reader.labels(BrakePads.ROOM);
         double hottestC =
                 drive.temperatures().stream().mapToDouble(Moment::celsius).max().orElse(0);
         double highestC = 50 * Math.ceil((Math.max(hottestC, drive.target().limitC()) + 10) / 50);
         double lowestC = 50 * Math.floor(Math.min(0, drive.target().airC()) / 50);
-        celsius = new Axis(BOTTOM_Y, TOP_Y, lowestC, highestC, "°C", shown);
+        celsius = new Axis(BOTTOM_Y, TOP_Y, lowestC, highestC, "°C", reader);
         lastS = drive.temperatures().getLast().seconds();
     }
 
     /** The picture. */
-    public static String svg(BurnishDrive drive, Shown shown) {
-        return new TemperatureOverTime(drive, shown).draw();
+    public static String svg(BurnishDrive drive, Reader reader) {
+        return new TemperatureOverTime(drive, reader).draw();
     }
 
     private String draw() {
@@ -48,15 +51,20 @@ public final class TemperatureOverTime {
         var svg = new Svg(
                 WIDTH,
                 HEIGHT,
-                "Temperature of a %s disc over time: %d stops, last peak %s, band %s to %s, limit %s, cool after %.0f minutes"
-                        .formatted(
-                                drive.axle().name().toLowerCase(Locale.ROOT),
-                                drive.plan().stops(),
-                                shown(drive.plan().peaksC().getLast()),
-                                shown(target.lowestC()),
-                                shown(target.highestC()),
-                                shown(target.limitC()),
-                                lastS / SECONDS_PER_MINUTE));
+                labels.of(
+                        "burnish",
+                        "axle",
+                        drive.axle(),
+                        "stops",
+                        drive.plan().stops(),
+                        "peak",
+                        celsius(drive.plan().peaksC().getLast()),
+                        "band",
+                        new Between(target.lowestC(), target.highestC(), "°C", 0),
+                        "limit",
+                        celsius(target.limitC()),
+                        "minutes",
+                        Math.round(lastS / SECONDS_PER_MINUTE)));
         svg.rectangle(
                 LEFT_X,
                 y(target.highestC()),
@@ -74,7 +82,7 @@ public final class TemperatureOverTime {
                 Anchor.END,
                 Palette.PLUM,
                 false,
-                "limit " + shown(target.limitC()));
+                labels.of("limit", "limit", celsius(target.limitC())));
         svg.path(
                 drive.temperatures().stream()
                         .map(moment -> Svg.number(x(moment.seconds())) + " " + Svg.number(y(moment.celsius())))
@@ -86,7 +94,7 @@ public final class TemperatureOverTime {
     }
 
     private void axes(Svg svg) {
-        svg.words(4, 16, 12, Anchor.START, Palette.INK, false, "disc, " + celsius.unit());
+        svg.words(4, 16, 12, Anchor.START, Palette.INK, false, labels.of("disc-temperature", "unit", celsius.unit()));
         for (var tick : celsius.ticks(TICKS)) {
             svg.line(LEFT_X, tick.place(), RIGHT_X, tick.place(), Palette.HAIRLINE, 1, "");
             svg.words(LEFT_X - 8, tick.place() + 4, 12, Anchor.END, Palette.INK, false, tick.words());
@@ -98,8 +106,8 @@ public final class TemperatureOverTime {
             svg.words(x, BOTTOM_Y + 19, 12, Anchor.MIDDLE, Palette.INK, false, Integer.toString(minute));
         }
         svg.line(LEFT_X, BOTTOM_Y, RIGHT_X, BOTTOM_Y, Palette.SLATE, 1.5, "");
-        svg.words(RIGHT_X, BOTTOM_Y + 38, 12, Anchor.END, Palette.INK, false, "minutes from the first stop");
-        svg.words(LEFT_X, BOTTOM_Y + 38, 12, Anchor.START, Palette.INK, false, "shaded: the band to reach");
+        svg.words(RIGHT_X, BOTTOM_Y + 38, 12, Anchor.END, Palette.INK, false, labels.of("minutes-from-first-stop"));
+        svg.words(LEFT_X, BOTTOM_Y + 38, 12, Anchor.START, Palette.INK, false, labels.of("shaded"));
     }
 
     private double x(double seconds) {
@@ -110,7 +118,7 @@ public final class TemperatureOverTime {
         return celsius.place(temperatureC);
     }
 
-    private String shown(double temperatureC) {
-        return shown.show(temperatureC, "°C");
+    private static Amount celsius(double temperatureC) {
+        return Amount.of(temperatureC, "°C");
     }
 }

@@ -1,5 +1,6 @@
 package cornerbook.app.picture.car;
 
+import cornerbook.words.Reader;
 import cornerbook.app.picture.CornerLabel;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
@@ -16,30 +17,32 @@ import org.jspecify.annotations.Nullable;
 public final class CarFromAbove {
     static final int WIDTH = 440;
     static final int HEIGHT = 340;
+    static final String ROOM = "app/picture/car";
 
     private CarFromAbove() {}
 
     /** A corner without a label keeps its wheel and its name. */
-    public static String svg(Map<Corner, CornerLabel> labels) {
-        var description = labels.entrySet().stream()
+    public static String svg(Map<Corner, CornerLabel> labels, Reader reader) {
+        var corners = labels.entrySet().stream()
                 .sorted(Map.Entry.comparingByKey())
-                .map(entry -> (entry.getKey() + " " + entry.getValue().heading() + " "
+                .map(entry -> (reader.say(entry.getKey()) + " " + entry.getValue().heading() + " "
                                 + entry.getValue().detail())
                         .strip())
-                .collect(Collectors.joining(", ", "Car from above, front up: ", ""));
-        var svg = new Svg(WIDTH, HEIGHT, description);
-        draw(svg, labels);
+                .collect(Collectors.joining(", "));
+        var svg = new Svg(
+                WIDTH, HEIGHT, reader.labels(ROOM).of("car", "corners", corners));
+        draw(svg, labels, reader);
         return svg.close();
     }
 
-    static void draw(Svg svg, Map<Corner, CornerLabel> labels) {
-        drawBody(svg);
+    static void draw(Svg svg, Map<Corner, CornerLabel> labels, Reader reader) {
+        drawBody(svg, reader);
         for (var corner : Corner.values()) {
-            drawCorner(svg, corner, labels.get(corner));
+            drawCorner(svg, corner, labels.get(corner), reader);
         }
     }
 
-    private static void drawBody(Svg svg) {
+    private static void drawBody(Svg svg, Reader reader) {
         svg.path(
                 "M162 70C162 34 182 16 220 14C258 16 278 34 278 70L282 250C283 296 270 318 220 322C170 318 157 296 158 250Z",
                 Palette.SHADE,
@@ -56,10 +59,10 @@ public final class CarFromAbove {
         svg.path(
                 "M183 249C200 254 240 254 257 249L266 278C250 290 190 290 174 278Z", Palette.PAPER, Palette.SLATE, 1.5);
         svg.path("M212 40L220 30L228 40", "none", Palette.SLATE, 2);
-        svg.words(220, 60, 12, Anchor.MIDDLE, Palette.SLATE, false, "front");
+        svg.words(220, 60, 12, Anchor.MIDDLE, Palette.SLATE, false, reader.say(Axle.FRONT));
     }
 
-    private static void drawCorner(Svg svg, Corner corner, @Nullable CornerLabel label) {
+    private static void drawCorner(Svg svg, Corner corner, @Nullable CornerLabel label, Reader reader) {
         boolean left = corner.side() == Side.LEFT;
         double middleY = corner.axle() == Axle.FRONT ? 92 : 252;
         double wheelX = left ? 143 : 275;
@@ -70,7 +73,7 @@ public final class CarFromAbove {
         double edgeX = left ? 130 : 310;
         var anchor = left ? Anchor.END : Anchor.START;
         if (label == null) {
-            svg.words(edgeX, middleY + 5, 15, anchor, Palette.INK, true, corner.name());
+            svg.words(edgeX, middleY + 5, 15, anchor, Palette.INK, true, reader.say(corner));
             return;
         }
         double nameX = edgeX;
@@ -79,7 +82,7 @@ public final class CarFromAbove {
             VerdictMark.draw(svg, label.verdict(), label.lifeLeft(), markX, middleY - 24, 17);
             nameX = left ? edgeX - 42 : edgeX + 42;
         }
-        svg.words(nameX, middleY - 18, 17, anchor, Palette.SLATE, true, corner.name());
+        svg.words(nameX, middleY - 18, 17, anchor, Palette.SLATE, true, reader.say(corner));
         svg.words(edgeX, middleY + 18, 20, anchor, Palette.INK, true, label.heading());
         svg.words(edgeX, middleY + 38, 14, anchor, Palette.INK, false, label.detail());
     }

@@ -1,5 +1,6 @@
 package cornerbook.app.picture.car;
 
+import cornerbook.words.Reader;
 import cornerbook.app.picture.CornerLabel;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
@@ -21,7 +22,7 @@ public final class WheelMoves {
     private static final double HEAD = 15;
     private static final double OFF = 27;
     private static final double LEAST_SIZE = 0.7;
-    private static final int SMALL_WIDTH = 132;
+    private static final int SMALL_WIDTH = 152;
     private static final int SMALL_HEIGHT = 196;
 
     private WheelMoves() {}
@@ -31,43 +32,44 @@ public final class WheelMoves {
      *
      * @param moves where each wheel that moves goes, by the corner that it leaves
      */
-    public static String svg(Map<Corner, CornerLabel> labels, Map<Corner, Corner> moves) {
-        var svg = new Svg(CarFromAbove.WIDTH, CarFromAbove.HEIGHT, description(moves));
-        CarFromAbove.draw(svg, labels);
+    public static String svg(Map<Corner, CornerLabel> labels, Map<Corner, Corner> moves, Reader reader) {
+        var svg = new Svg(CarFromAbove.WIDTH, CarFromAbove.HEIGHT, description(moves, reader));
+        CarFromAbove.draw(svg, labels, reader);
         drawArrows(svg, moves, 0, 0, 1);
         return svg.close();
     }
 
     /** A small car with the arrows alone; its words stand beside it. */
-    public static String small(Map<Corner, Corner> moves) {
-        var svg = new Svg(SMALL_WIDTH, SMALL_HEIGHT, description(moves));
-        svg.rectangle(30, 6, 72, 184, 26, Palette.SHADE, Palette.SLATE);
-        svg.path("M60 26L66 19L72 26", "none", Palette.SLATE, 2);
+    public static String small(Map<Corner, Corner> moves, Reader reader) {
+        var svg = new Svg(SMALL_WIDTH, SMALL_HEIGHT, description(moves, reader));
+        svg.rectangle(40, 6, 72, 184, 26, Palette.SHADE, Palette.SLATE);
+        svg.path("M70 26L76 19L82 26", "none", Palette.SLATE, 2);
         for (var corner : Corner.values()) {
-            double x = corner.side() == Side.LEFT ? 22 : 98;
+            double x = corner.side() == Side.LEFT ? 32 : 108;
             double y = corner.axle() == Axle.FRONT ? 34 : 128;
             svg.rectangle(x, y, 12, 34, 4, Palette.SLATE, Palette.SLATE);
             svg.words(
-                    corner.side() == Side.LEFT ? 18 : 114,
+                    corner.side() == Side.LEFT ? 28 : 124,
                     y + 22,
                     13,
                     corner.side() == Side.LEFT ? Svg.Anchor.END : Svg.Anchor.START,
                     Palette.INK,
                     true,
-                    corner.name());
+                    reader.say(corner));
         }
         double scale = 94 / (REAR_Y - FRONT_Y);
-        drawArrows(svg, moves, 66 - 220 * scale, 51 - FRONT_Y * scale, scale);
+        drawArrows(svg, moves, 76 - 220 * scale, 51 - FRONT_Y * scale, scale);
         return svg.close();
     }
 
-    private static String description(Map<Corner, Corner> moves) {
+    private static String description(Map<Corner, Corner> moves, Reader reader) {
+        var labels = reader.labels(CarFromAbove.ROOM);
         return moves.isEmpty()
-                ? "Car from above, front up: no wheel moves"
-                : moves.entrySet().stream()
+                ? labels.of("no-moves")
+                : labels.of("moves", "moves", moves.entrySet().stream()
                         .sorted(Map.Entry.comparingByKey())
-                        .map(move -> move.getKey() + " to " + move.getValue())
-                        .collect(Collectors.joining(", ", "Car from above, front up: wheels move ", ""));
+                        .map(move -> labels.of("move", "from", move.getKey(), "to", move.getValue()))
+                        .collect(Collectors.joining(", ")));
     }
 
     /** Heads over lines, and each line begins off its corner, so that the head of the wheel that comes there stays free. */

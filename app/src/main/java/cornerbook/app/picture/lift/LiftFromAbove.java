@@ -1,5 +1,8 @@
 package cornerbook.app.picture.lift;
 
+import cornerbook.core.corner.Axle;
+import cornerbook.words.Labels;
+import cornerbook.core.say.Amount;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
 import cornerbook.app.picture.Svg.Anchor;
@@ -7,15 +10,15 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Side;
 import cornerbook.core.lift.ArmLoads;
 import cornerbook.core.lift.LiftPoint;
-import cornerbook.words.Shown;
+import cornerbook.words.Reader;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** The lifted car from above, front up and to scale: wheels, lift points with what each arm carries, and the centre of gravity in their polygon. */
 public final class LiftFromAbove {
     private static final int WIDTH = 440;
     private static final int HEIGHT = 400;
+    static final String ROOM = "app/picture/lift";
     private static final double MIDDLE_X = 220;
     private static final double TOP_Y = 60;
     private static final double BOTTOM_Y = 350;
@@ -23,13 +26,15 @@ public final class LiftFromAbove {
     private static final List<Corner> AROUND = List.of(Corner.LF, Corner.LR, Corner.RR, Corner.RF);
 
     private final ArmLoads loads;
-    private final Shown shown;
+    private final Reader reader;
+    private final Labels labels;
     private final double scale;
     private final double firstMm;
 
-    private LiftFromAbove(ArmLoads loads, Shown shown) {
+    private LiftFromAbove(ArmLoads loads, Reader reader) {
         this.loads = loads;
-        this.shown = shown;
+        this.reader = reader;
+        this.labels = reader.labels(ROOM);
         double widestMm = loads.car().trackMm() / 2;
         double first = 0;
         double last = loads.car().wheelbaseMm();
@@ -44,18 +49,20 @@ public final class LiftFromAbove {
     }
 
     /** The picture. */
-    public static String svg(ArmLoads loads, Shown shown) {
-        return new LiftFromAbove(loads, shown).draw();
+    public static String svg(ArmLoads loads, Reader reader) {
+        return new LiftFromAbove(loads, reader).draw();
     }
 
     private String draw() {
         var svg = new Svg(
                 WIDTH,
                 HEIGHT,
-                "Lifted car from above, front up: %s; centre of gravity %s inside the lift points"
-                        .formatted(
-                                AROUND.stream().map(this::words).collect(Collectors.joining(", ")),
-                                shown.show(loads.marginMm(), "mm")));
+                labels.of(
+                        "lifted",
+                        "arms",
+                        AROUND.stream().map(this::words).collect(Collectors.joining(", ")),
+                        "margin",
+                        new Amount(loads.marginMm(), "mm", 0)));
         double half = loads.car().trackMm() / 2;
         svg.rectangle(
                 x(half) + 4,
@@ -70,7 +77,7 @@ public final class LiftFromAbove {
                 "none",
                 Palette.SLATE,
                 2);
-        svg.words(MIDDLE_X, y(0) - 4, 12, Anchor.MIDDLE, Palette.SLATE, false, "front");
+        svg.words(MIDDLE_X, y(0) - 4, 12, Anchor.MIDDLE, Palette.SLATE, false, reader.say(Axle.FRONT));
         for (double axleMm : new double[] {0, loads.car().wheelbaseMm()}) {
             for (double side : new double[] {half, -half}) {
                 svg.rectangle(x(side) - 7, y(axleMm) - 22, 14, 44, 4, Palette.HAIRLINE, Palette.SLATE);
@@ -93,9 +100,9 @@ public final class LiftFromAbove {
         svg.line(x, y - 18, x, y + 18, Palette.PLUM, 2, "");
         // On the side that the dashed line does not take.
         double wordsY = y(side.behindFrontAxleMm()) > y + 1 ? y - 42 : y + 36;
-        svg.words(x, wordsY, 13, Anchor.MIDDLE, Palette.PLUM, true, "centre of gravity");
+        svg.words(x, wordsY, 13, Anchor.MIDDLE, Palette.PLUM, true, labels.of("centre-of-gravity"));
         svg.words(
-                x, wordsY + 17, 13, Anchor.MIDDLE, Palette.PLUM, true, shown.show(loads.marginMm(), "mm") + " inside");
+                x, wordsY + 17, 13, Anchor.MIDDLE, Palette.PLUM, true, labels.of("inside", "margin", new Amount(loads.marginMm(), "mm", 0)));
         return svg.close();
     }
 
@@ -114,18 +121,18 @@ public final class LiftFromAbove {
         double edge = left ? 4 : WIDTH - 4.0;
         double wordsY = y < HEIGHT / 2.0 ? y - 26 : y + 16;
         var colour = over ? Palette.PLUM : Palette.INK;
-        svg.words(edge, wordsY, 16, anchor, colour, true, corner.name());
-        svg.words(edge, wordsY + 18, 15, anchor, colour, true, shown.show(arm.loadKg(), "kg"));
+        svg.words(edge, wordsY, 16, anchor, colour, true, reader.say(corner));
+        svg.words(edge, wordsY + 18, 15, anchor, colour, true, reader.say(Amount.of(arm.loadKg(), "kg")));
         svg.words(edge, wordsY + 34, 13, anchor, colour, false, share(arm.shareOfRating()));
     }
 
     private String words(Corner corner) {
         var arm = loads.arm(corner);
-        return "%s %s, %s".formatted(corner, shown.show(arm.loadKg(), "kg"), share(arm.shareOfRating()));
+        return "%s %s, %s".formatted(reader.say(corner), reader.say(Amount.of(arm.loadKg(), "kg")), share(arm.shareOfRating()));
     }
 
-    private static String share(double share) {
-        return String.format(Locale.ROOT, "up to %.0f %%", share * 100);
+    private String share(double share) {
+        return labels.of("up-to", "share", Amount.of(share * 100, "%"));
     }
 
     private String at(LiftPoint point) {

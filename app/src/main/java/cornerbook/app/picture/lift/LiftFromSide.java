@@ -1,10 +1,11 @@
 package cornerbook.app.picture.lift;
 
+import cornerbook.core.say.Amount;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
 import cornerbook.app.picture.Svg.Anchor;
 import cornerbook.core.lift.LiftStack;
-import cornerbook.words.Shown;
+import cornerbook.words.Reader;
 
 /** The heights under a lift point from the side, to scale: arm and adapter on the left, point, clearance and blocks of the car on the right. */
 public final class LiftFromSide {
@@ -16,21 +17,28 @@ public final class LiftFromSide {
     private LiftFromSide() {}
 
     /** The picture. */
-    public static String svg(LiftStack stack, Shown shown) {
+    public static String svg(LiftStack stack, Reader reader) {
+        var labels = reader.labels(LiftFromAbove.ROOM);
         double highest = Math.max(
                 stack.armMm() + stack.adapterMm(), Math.max(stack.pointMm(), stack.clearanceMm()) + stack.blocksMm());
         double scale = (FLOOR_Y - TOP_Y) / highest;
         var svg = new Svg(
                 WIDTH,
                 HEIGHT,
-                "Heights from the side: arm %s and adapter %s under a lift point at %s, clearance %s, blocks %s: %s"
-                        .formatted(
-                                shown.show(stack.armMm(), "mm"),
-                                shown.show(stack.adapterMm(), "mm"),
-                                shown.show(stack.pointMm(), "mm"),
-                                shown.show(stack.clearanceMm(), "mm"),
-                                shown.show(stack.blocksMm(), "mm"),
-                                stack.goesUnder() ? "goes under" : "does not go under"));
+                labels.of(
+                        "heights",
+                        "arm",
+                        height(stack.armMm()),
+                        "adapter",
+                        height(stack.adapterMm()),
+                        "point",
+                        height(stack.pointMm()),
+                        "clearance",
+                        height(stack.clearanceMm()),
+                        "blocks",
+                        height(stack.blocksMm()),
+                        "under",
+                        stack.goesUnder()));
         double blocks = stack.blocksMm() * scale;
         double pointY = FLOOR_Y - blocks - stack.pointMm() * scale;
         double wayY = FLOOR_Y - blocks - stack.clearanceMm() * scale;
@@ -63,16 +71,16 @@ public final class LiftFromSide {
                     Anchor.MIDDLE,
                     Palette.INK,
                     false,
-                    "blocks " + shown.show(stack.blocksMm(), "mm"));
+                    labels.of("blocks", "height", height(stack.blocksMm())));
         }
         boolean pointAbove = pointY < armY - adapter;
-        height(svg, pointY, pointAbove, Palette.INK, "lift point " + shown.show(stack.pointMm(), "mm"));
+        height(svg, pointY, pointAbove, Palette.INK, labels.of("lift-point", "height", height(stack.pointMm())));
         height(
                 svg,
                 armY - adapter,
                 !pointAbove,
                 colour,
-                "arm, adapter " + shown.show(stack.armMm() + stack.adapterMm(), "mm"));
+                labels.of("arm-adapter", "height", height(stack.armMm() + stack.adapterMm())));
         svg.words(
                 404,
                 wayY - 8,
@@ -80,7 +88,7 @@ public final class LiftFromSide {
                 Anchor.END,
                 Palette.INK,
                 false,
-                "clearance " + shown.show(stack.clearanceMm(), "mm"));
+                labels.of("clearance", "height", height(stack.clearanceMm())));
         svg.words(
                 WIDTH / 2.0,
                 FLOOR_Y + 26,
@@ -89,9 +97,13 @@ public final class LiftFromSide {
                 colour,
                 true,
                 stack.goesUnder()
-                        ? shown.show(stack.spareMm(), "mm") + " to spare"
-                        : "blocks of " + shown.show(stack.neededMm(), "mm") + " needed");
+                        ? labels.of("to-spare", "height", height(stack.spareMm()))
+                        : labels.of("blocks-needed", "height", height(stack.neededMm())));
         return svg.close();
+    }
+
+        private static Amount height(double heightMm) {
+        return new Amount(heightMm, "mm", 0);
     }
 
     private static void height(Svg svg, double y, boolean above, String colour, String words) {

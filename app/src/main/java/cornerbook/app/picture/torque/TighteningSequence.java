@@ -1,5 +1,6 @@
 package cornerbook.app.picture.torque;
 
+import cornerbook.words.Reader;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
 import cornerbook.app.picture.Svg.Anchor;
@@ -17,7 +18,8 @@ public final class TighteningSequence {
     private TighteningSequence() {}
 
     /** The picture; the first fastener is at the top. */
-    public static String svg(TighteningOrder sequence) {
+    public static String svg(TighteningOrder sequence, Reader reader) {
+        var labels = reader.labels(ClampLoadBar.ROOM);
         var order = sequence.order();
         int count = order.size();
         double circle = count > 6 ? 100 : 88;
@@ -25,8 +27,10 @@ public final class TighteningSequence {
         var svg = new Svg(
                 WIDTH,
                 HEIGHT,
-                "Order of tightening, fasteners numbered clockwise from the top: "
-                        + order.stream().map(String::valueOf).collect(Collectors.joining(", then ")));
+                labels.of(
+                        "order",
+                        "fasteners",
+                        order.stream().map(String::valueOf).collect(Collectors.joining(", " + labels.of("then") + " "))));
         svg.circle(MIDDLE, MIDDLE, RIM_RADIUS, Palette.SHADE, Palette.SLATE, 3, "");
         svg.circle(MIDDLE, MIDDLE, RIM_RADIUS - 12, Palette.PAPER, Palette.HAIRLINE, 1.5, "");
         for (int turn = 1; turn < count; turn++) {

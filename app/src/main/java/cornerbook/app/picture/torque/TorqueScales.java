@@ -1,14 +1,15 @@
 package cornerbook.app.picture.torque;
 
+import cornerbook.core.say.Between;
+import cornerbook.core.say.Amount;
 import cornerbook.app.picture.BandOnScale;
 import cornerbook.app.picture.BandOnScale.Band;
 import cornerbook.app.picture.BandOnScale.Mark;
 import cornerbook.core.torque.ScaleSetting;
 import cornerbook.core.torque.TorqueBar;
 import cornerbook.core.torque.WrenchCalibration;
-import cornerbook.words.Shown;
+import cornerbook.words.Reader;
 import cornerbook.app.picture.Palette;
-import java.time.LocalDate;
 import java.util.List;
 
 /** Torques and days on a scale: the wrench's setting, the bar's band, the time to the next calibration. */
@@ -18,12 +19,13 @@ public final class TorqueScales {
     private TorqueScales() {}
 
     /** The wrench's scale with the torque at the click and what has to stand on it. */
-    public static String of(ScaleSetting setting, Shown shown) {
+    public static String of(ScaleSetting setting, Reader reader) {
+        var labels = reader.labels(ClampLoadBar.ROOM);
         return BandOnScale.svg(
-                "Scale of the wrench, %s to %s"
-                        .formatted(
-                                shown.show(setting.scale().lowestNm(), UNIT),
-                                shown.show(setting.scale().highestNm(), UNIT)),
+                labels.of(
+                        "wrench-scale",
+                        "scale",
+                        new Between(setting.scale().lowestNm(), setting.scale().highestNm(), UNIT, 0)),
                 setting.scale().lowestNm(),
                 setting.scale().highestNm(),
                 new Band(
@@ -35,45 +37,50 @@ public final class TorqueScales {
                                 setting.clickNm(),
                                 Palette.SLATE,
                                 true,
-                                "clicks at " + shown.show(setting.clickNm(), UNIT)),
+                                labels.of("clicks-at", "torque", Amount.of(setting.clickNm(), UNIT))),
                         new Mark(
                                 setting.settingNm(),
                                 Palette.OCHRE,
                                 false,
-                                "set " + shown.show(setting.settingNm(), UNIT))));
+                                labels.of("set", "torque", Amount.of(setting.settingNm(), UNIT)))),
+                reader);
     }
 
     /** The band in which a bar ends, against the torque asked. */
-    public static String of(TorqueBar bar, Shown shown) {
+    public static String of(TorqueBar bar, Reader reader) {
+        var labels = reader.labels(ClampLoadBar.ROOM);
         double most = 1.1 * Math.max(bar.askedNm(), bar.mostNm());
         return BandOnScale.svg(
-                "The bar ends in a band",
+                labels.of("bar"),
                 0,
                 most,
                 new Band(bar.leastNm(), bar.mostNm(), bar.fits() ? Palette.OCHRE : Palette.PLUM),
                 List.of(
-                        new Mark(bar.askedNm(), Palette.SLATE, true, "asked " + shown.show(bar.askedNm(), UNIT)),
+                        new Mark(bar.askedNm(), Palette.SLATE, true, labels.of("asked", "torque", Amount.of(bar.askedNm(), UNIT))),
                         new Mark(
                                 (bar.leastNm() + bar.mostNm()) / 2,
                                 bar.fits() ? Palette.OCHRE : Palette.PLUM,
                                 false,
-                                "%s to %s"
-                                        .formatted(shown.show(bar.leastNm(), UNIT), shown.show(bar.mostNm(), UNIT)))));
+                                reader.say(new Between(bar.leastNm(), bar.mostNm(), UNIT, 0)))),
+                reader);
     }
 
     /** The days from the last calibration to the next, with the day asked. */
-    public static String of(WrenchCalibration calibration) {
+    public static String of(WrenchCalibration calibration, Reader reader) {
+        var labels = reader.labels(ClampLoadBar.ROOM);
         double from = calibration.calibratedOn().toEpochDay();
         double due = calibration.dueOn().toEpochDay();
         double asked = calibration.askedOn().toEpochDay();
         var colour = calibration.due() ? Palette.PLUM : Palette.OCHRE;
         return BandOnScale.svg(
-                "Calibrated %s, %d clicks left".formatted(calibration.calibratedOn(), calibration.cyclesLeft()),
+                labels.of(
+                        "calibrated", "day", calibration.calibratedOn(), "n", calibration.cyclesLeft()),
                 from,
                 Math.max(due, asked) + 30,
                 new Band(from, Math.min(asked, due), colour),
                 List.of(
-                        new Mark(due, Palette.SLATE, true, "due " + LocalDate.ofEpochDay((long) due)),
-                        new Mark(asked, colour, false, "today " + calibration.askedOn())));
+                        new Mark(due, Palette.SLATE, true, labels.of("due", "day", calibration.dueOn())),
+                        new Mark(asked, colour, false, labels.of("today", "day", calibration.askedOn()))),
+                reader);
     }
 }

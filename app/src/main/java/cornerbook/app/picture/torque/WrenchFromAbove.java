@@ -1,10 +1,11 @@
 package cornerbook.app.picture.torque;
 
+import cornerbook.core.say.Amount;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
 import cornerbook.app.picture.Svg.Anchor;
 import cornerbook.core.torque.WrenchSetting;
-import cornerbook.words.Shown;
+import cornerbook.words.Reader;
 
 /** A torque wrench from above with its adapter at its angle, to scale: grip, drive, fastener, and both torques. */
 public final class WrenchFromAbove {
@@ -15,7 +16,13 @@ public final class WrenchFromAbove {
     private WrenchFromAbove() {}
 
     /** The picture. */
-    public static String svg(WrenchSetting setting, Shown shown) {
+    public static String svg(WrenchSetting setting, Reader reader) {
+        var labels = reader.labels(ClampLoadBar.ROOM);
+        var adapter = new Amount(setting.adapterMm(), "mm", 0);
+        var turned = new Amount(setting.angleDeg(), "", 0);
+        var torque = Amount.of(setting.torqueNm(), "N·m");
+        var set = Amount.of(setting.settingNm(), "N·m");
+        var length = new Amount(setting.lengthMm(), "mm", 0);
         double angle = Math.toRadians(setting.angleDeg());
         double along = setting.adapterMm() * Math.cos(angle);
         double across = setting.adapterMm() * Math.sin(angle);
@@ -29,13 +36,18 @@ public final class WrenchFromAbove {
         var svg = new Svg(
                 WIDTH,
                 height,
-                "Wrench of %s with an adapter of %s at %.0f°: set to %s, the fastener gets %s"
-                        .formatted(
-                                shown.show(setting.lengthMm(), "mm"),
-                                shown.show(setting.adapterMm(), "mm"),
-                                setting.angleDeg(),
-                                shown.show(setting.settingNm(), "N·m"),
-                                shown.show(setting.torqueNm(), "N·m")));
+                labels.of(
+                        "wrench",
+                        "length",
+                        length,
+                        "adapter",
+                        adapter,
+                        "angle",
+                        turned,
+                        "set",
+                        set,
+                        "torque",
+                        torque));
         svg.line(LEFT_X, y, driveX, y, Palette.SLATE, 9, "");
         svg.line(LEFT_X - 22, y, LEFT_X + 34, y, Palette.SLATE, 20, "");
         svg.line(LEFT_X, y - 9, LEFT_X, y + 9, Palette.PAPER, 2, "");
@@ -45,7 +57,7 @@ public final class WrenchFromAbove {
         svg.rectangle(driveX - 8, y - 8, 16, 16, 2, Palette.PAPER, Palette.SLATE);
         svg.circle(nutX, nutY, 15, Palette.PAPER, Palette.PLUM, 5, "");
         svg.circle(nutX, nutY, 4, Palette.PLUM, "none", 0, "");
-        dimension(svg, LEFT_X, driveX, y + 30, shown.show(setting.lengthMm(), "mm"));
+        dimension(svg, LEFT_X, driveX, y + 30, reader.say(length));
         svg.words(
                 LEFT_X - 22,
                 y + 66,
@@ -53,7 +65,7 @@ public final class WrenchFromAbove {
                 Anchor.START,
                 Palette.SLATE,
                 true,
-                "set " + shown.show(setting.settingNm(), "N·m"));
+                labels.of("set", "torque", set));
         svg.words(
                 Math.clamp(nutX, 70, WIDTH - 60.0),
                 nutY - 28,
@@ -61,7 +73,7 @@ public final class WrenchFromAbove {
                 Anchor.MIDDLE,
                 Palette.PLUM,
                 true,
-                shown.show(setting.torqueNm(), "N·m"));
+                reader.say(torque));
         svg.words(
                 RIGHT_X + 34,
                 y + 66,
@@ -69,7 +81,7 @@ public final class WrenchFromAbove {
                 Anchor.END,
                 Palette.OCHRE,
                 false,
-                "adapter %s at %.0f°".formatted(shown.show(setting.adapterMm(), "mm"), setting.angleDeg()));
+                labels.of("adapter", "adapter", adapter, "angle", turned));
         return svg.close();
     }
 

@@ -1,10 +1,11 @@
 package cornerbook.app.picture.tyre;
 
+import cornerbook.core.say.Amount;
 import cornerbook.app.picture.BandOnScale;
 import cornerbook.app.picture.BandOnScale.Band;
 import cornerbook.app.picture.BandOnScale.Mark;
 import cornerbook.app.picture.Palette;
-import cornerbook.words.Shown;
+import cornerbook.words.Reader;
 import cornerbook.core.tyre.CircumferenceDifference;
 import java.util.List;
 
@@ -12,10 +13,11 @@ import java.util.List;
 public final class CircumferenceSpread {
     private CircumferenceSpread() {}
 
-    public static String svg(CircumferenceDifference difference, Shown shown) {
+    public static String svg(CircumferenceDifference difference, Reader reader) {
+        var labels = reader.labels(AgeOfTyre.ROOM);
         var colour = difference.within() ? Palette.SLATE : Palette.PLUM;
         return BandOnScale.svg(
-                "Difference against its limit",
+                labels.of("difference"),
                 0,
                 1.25 * Math.max(difference.comparedMm(), difference.limitMm()),
                 new Band(0, difference.comparedMm(), colour),
@@ -24,11 +26,12 @@ public final class CircumferenceSpread {
                                 difference.limitMm(),
                                 Palette.OCHRE,
                                 true,
-                                "limit " + shown.show(difference.limitMm(), "mm")),
+                                labels.of("limit", "limit", new Amount(difference.limitMm(), "mm", 0))),
                         new Mark(
                                 difference.comparedMm(),
                                 colour,
                                 false,
-                                "apart " + shown.show(difference.comparedMm(), "mm"))));
+                                labels.of("apart", "apart", new Amount(difference.comparedMm(), "mm", 0)))),
+                reader);
     }
 }

@@ -1,5 +1,9 @@
 package cornerbook.app.picture.tyre;
 
+import cornerbook.words.Labels;
+import cornerbook.words.Reader;
+import cornerbook.core.say.Amount;
+import cornerbook.app.picture.Axis;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
 import cornerbook.app.picture.Svg.Anchor;
@@ -9,7 +13,6 @@ import cornerbook.core.tread.judge.SetForecast.GrooveForecast;
 import cornerbook.core.tread.judge.SetForecast.TyreForecast;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -20,17 +23,23 @@ import java.util.stream.Stream;
 public final class DepthOverDistance {
     private static final int WIDTH = 330;
     private static final int HEIGHT = 212;
-    private static final double LEFT_X = 30;
+    private static final double LEFT_X = 38;
     private static final double RIGHT_X = 320;
     private static final double TOP_Y = 30;
     private static final double BOTTOM_Y = 168;
+    private static final int MOST_TICKS_UP = 8;
+    private static final int MOST_TICKS_ACROSS = 4;
 
     private final GrooveForecast groove;
     private final double limitMm;
     private final double farthestKm;
     private final double highestMm;
+    private final Labels labels;
+    private final Axis across;
+    private final Axis up;
 
-    private DepthOverDistance(GrooveForecast groove, double limitMm) {
+    private DepthOverDistance(GrooveForecast groove, double limitMm, Reader reader) {
+        this.labels = reader.labels(AgeOfTyre.ROOM);
         this.groove = groove;
         this.limitMm = limitMm;
         farthestKm = Math.max(
@@ -50,17 +59,19 @@ public final class DepthOverDistance {
                         .max()
                         .orElse(1)
                 + 0.2);
+        across = new Axis(LEFT_X, RIGHT_X, 0, farthestKm, "km", reader);
+        up = new Axis(BOTTOM_Y, TOP_Y, 0, highestMm, "mm", reader);
     }
 
     /** The groove shown is the one with the fewest kilometres to the limit at its mean rate. */
-    public static String svg(TyreForecast tyre, double limitMm) {
+    public static String svg(TyreForecast tyre, double limitMm, Reader reader) {
         var first = tyre.grooves().stream().min(Comparator.comparingDouble(groove -> kilometresLeft(groove, limitMm)));
         if (first.isEmpty()) {
-            return new Svg(WIDTH, 40, "Tread of " + tyre.corner() + " was not read")
-                    .words(WIDTH / 2.0, 25, 14, Anchor.MIDDLE, Palette.INK, false, "tread not read")
+            return new Svg(WIDTH, 40, reader.labels(AgeOfTyre.ROOM).of("tread-of-not-read", "corner", tyre.corner()))
+                    .words(WIDTH / 2.0, 25, 14, Anchor.MIDDLE, Palette.INK, false, reader.labels(AgeOfTyre.ROOM).of("tread-not-read"))
                     .close();
         }
-        return new DepthOverDistance(first.get(), limitMm).draw(tyre);
+        return new DepthOverDistance(first.get(), limitMm, reader).draw(tyre);
     }
 
     private static double kilometresLeft(GrooveForecast groove, double limitMm) {
@@ -68,19 +79,24 @@ public final class DepthOverDistance {
     }
 
     private String draw(TyreForecast tyre) {
-        var name = groove.groove().name().toLowerCase(Locale.ROOT) + " groove";
+        var name = labels.of("groove", "groove", groove.groove());
+        var limit = new Amount(limitMm, "mm", 1);
         var svg = new Svg(
                 WIDTH,
                 HEIGHT,
-                String.format(
-                        Locale.ROOT,
-                        "Depth over distance, %s, %s: now %.1f mm, %.2f mm per 1000 km, limit %.1f mm",
+                labels.of(
+                        "depth-over-distance",
+                        "corner",
                         tyre.corner(),
+                        "groove",
                         name,
-                        groove.depthMm(),
-                        groove.rateMmPer1000Km(),
-                        limitMm));
-        svg.words(4, 16, 12, Anchor.START, Palette.INK, false, "depth, mm");
+                        "depth",
+                        new Amount(groove.depthMm(), "mm", 1),
+                        "rate",
+                        new Amount(groove.rateMmPer1000Km(), "mm/1000 km", 2),
+                        "limit",
+                        limit));
+        svg.words(4, 16, 12, Anchor.START, Palette.INK, false, labels.of("depth", "unit", up.unit()));
         svg.words(RIGHT_X, 16, 12, Anchor.END, Palette.INK, true, name);
         drawAxes(svg);
         drawBand(svg, groove.band());
@@ -93,7 +109,7 @@ public final class DepthOverDistance {
                 Anchor.START,
                 Palette.PLUM,
                 false,
-                String.format(Locale.ROOT, "limit %.1f mm", limitMm));
+                labels.of("limit", "limit", limit));
         for (var reading : groove.readings()) {
             svg.circle(x(reading.distanceKm()), y(reading.depthMm()), 4.5, Palette.PAPER, Palette.SLATE, 2.2, "");
         }
@@ -101,25 +117,16 @@ public final class DepthOverDistance {
     }
 
     private void drawAxes(Svg svg) {
-        int stepMm = highestMm > 8 ? 2 : 1;
-        for (int depthMm = 0; depthMm <= highestMm; depthMm += stepMm) {
-            svg.line(LEFT_X, y(depthMm), RIGHT_X, y(depthMm), Palette.HAIRLINE, 1, "");
-            svg.words(LEFT_X - 8, y(depthMm) + 4, 12, Anchor.END, Palette.INK, false, Integer.toString(depthMm));
+        for (var tick : up.ticks(MOST_TICKS_UP)) {
+            svg.line(LEFT_X, tick.place(), RIGHT_X, tick.place(), Palette.HAIRLINE, 1, "");
+            svg.words(LEFT_X - 8, tick.place() + 4, 12, Anchor.END, Palette.INK, false, tick.words());
         }
-        double stepKm = stepKm(farthestKm);
-        for (double km = 0; km <= farthestKm; km += stepKm) {
-            svg.line(x(km), BOTTOM_Y, x(km), BOTTOM_Y + 5, Palette.SLATE, 1, "");
-            svg.words(x(km), BOTTOM_Y + 19, 12, Anchor.MIDDLE, Palette.INK, false, Svg.number(km / 1000));
+        for (var tick : across.ticks(MOST_TICKS_ACROSS)) {
+            svg.line(tick.place(), BOTTOM_Y, tick.place(), BOTTOM_Y + 5, Palette.SLATE, 1, "");
+            svg.words(tick.place(), BOTTOM_Y + 19, 12, Anchor.MIDDLE, Palette.INK, false, tick.words());
         }
         svg.line(LEFT_X, BOTTOM_Y, RIGHT_X, BOTTOM_Y, Palette.SLATE, 1.5, "");
-        svg.words(RIGHT_X, BOTTOM_Y + 38, 12, Anchor.END, Palette.INK, false, "distance run by the tyre, 1000 km");
-    }
-
-    /** A round step that gives at most six intervals: 1, 2 or 5 times a power of ten. */
-    private static double stepKm(double farthestKm) {
-        double power = Math.pow(10, Math.floor(Math.log10(farthestKm / 6)));
-        double share = farthestKm / 6 / power;
-        return power * (share <= 1 ? 1 : share <= 2 ? 2 : share <= 5 ? 5 : 10);
+        svg.words(RIGHT_X, BOTTOM_Y + 38, 12, Anchor.END, Palette.INK, false, labels.of("distance-run", "unit", across.unit()));
     }
 
     private void drawBand(Svg svg, List<BandPoint> band) {
@@ -143,11 +150,10 @@ public final class DepthOverDistance {
     }
 
     private double x(double distanceKm) {
-        return LEFT_X + (RIGHT_X - LEFT_X) * distanceKm / farthestKm;
+        return across.place(distanceKm);
     }
 
-    /** A band below zero is drawn at zero: there is no rubber there. */
     private double y(double depthMm) {
-        return BOTTOM_Y - (BOTTOM_Y - TOP_Y) * Math.max(depthMm, 0) / highestMm;
+        return up.place(depthMm);
     }
 }

@@ -1,5 +1,7 @@
 package cornerbook.app.picture.tyre;
 
+import cornerbook.words.Reader;
+import cornerbook.core.say.Amount;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
 import cornerbook.app.picture.Svg.Anchor;
@@ -10,7 +12,6 @@ import cornerbook.core.tread.judge.SetForecast.TyreForecast;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 
 /**
@@ -34,7 +35,9 @@ public final class TreadSection {
      * @param limitMm depth at the limit line
      * @param newDepthMm depth when new, the height of the picture
      */
-    public static String svg(TyreForecast tyre, double limitMm, double newDepthMm) {
+    public static String svg(TyreForecast tyre, double limitMm, double newDepthMm, Reader reader) {
+        var labels = reader.labels(AgeOfTyre.ROOM);
+        var limit = depth(limitMm);
         double highestMm = Math.max(
                 newDepthMm,
                 tyre.grooves().stream()
@@ -44,15 +47,19 @@ public final class TreadSection {
         var ordered = tyre.grooves().stream()
                 .sorted(Comparator.comparingDouble(groove -> middleX(tyre, groove.groove())))
                 .toList();
-        var description = ordered.stream()
-                .map(groove -> String.format(Locale.ROOT, "%s %.1f mm", wordOf(groove.groove()), groove.depthMm()))
-                .collect(Collectors.joining(
-                        ", ",
-                        "Tread of " + tyre.corner() + " cut across: ",
-                        String.format(Locale.ROOT, "; limit %.1f mm", limitMm)));
+        var description = labels.of(
+                "cut-across",
+                "corner",
+                tyre.corner(),
+                "grooves",
+                ordered.stream()
+                        .map(groove -> reader.say(groove.groove()) + " " + reader.say(depth(groove.depthMm())))
+                        .collect(Collectors.joining(", ")),
+                "limit",
+                limit);
         var svg = new Svg(WIDTH, HEIGHT, description);
         if (ordered.isEmpty()) {
-            return svg.words(WIDTH / 2.0, 70, 14, Anchor.MIDDLE, Palette.INK, false, "tread not read")
+            return svg.words(WIDTH / 2.0, 70, 14, Anchor.MIDDLE, Palette.INK, false, labels.of("tread-not-read"))
                     .close();
         }
         svg.line(LEFT_X, NEW_Y, RIGHT_X, NEW_Y, Palette.SLATE, 1, "2 4");
@@ -63,7 +70,7 @@ public final class TreadSection {
                 Anchor.END,
                 Palette.SLATE,
                 false,
-                String.format(Locale.ROOT, "new %.1f mm", newDepthMm));
+                labels.of("new", "depth", depth(newDepthMm)));
         svg.path(outline(tyre, ordered, highestMm), Palette.SLATE, "none", 0);
         double limitY = heightOf(limitMm, highestMm);
         // Paper below the plum, so that the line also shows on the rubber.
@@ -76,7 +83,7 @@ public final class TreadSection {
                 Anchor.START,
                 Palette.PLUM,
                 false,
-                String.format(Locale.ROOT, "limit %.1f mm", limitMm));
+                labels.of("limit", "limit", limit));
         for (var groove : ordered) {
             double x = middleX(tyre, groove.groove());
             boolean below = groove.depthMm() < limitMm;
@@ -87,8 +94,8 @@ public final class TreadSection {
                     Anchor.MIDDLE,
                     below ? Palette.PLUM : Palette.INK,
                     true,
-                    String.format(Locale.ROOT, "%.1f", groove.depthMm()));
-            svg.words(x, 144, 12, Anchor.MIDDLE, Palette.INK, false, wordOf(groove.groove()));
+                    reader.number(depth(groove.depthMm())));
+            svg.words(x, 144, 12, Anchor.MIDDLE, Palette.INK, false, reader.say(groove.groove()));
         }
         return svg.close();
     }
@@ -128,7 +135,7 @@ public final class TreadSection {
         };
     }
 
-    private static String wordOf(Spot spot) {
-        return spot.name().toLowerCase(Locale.ROOT);
+    private static Amount depth(double depthMm) {
+        return new Amount(depthMm, "mm", 1);
     }
 }

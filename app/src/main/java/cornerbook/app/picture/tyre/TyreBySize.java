@@ -1,11 +1,11 @@
 package cornerbook.app.picture.tyre;
 
+import cornerbook.core.say.Amount;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
 import cornerbook.app.picture.Svg.Anchor;
 import cornerbook.core.tyre.SizeMeaning;
-import cornerbook.core.why.Step;
-import cornerbook.words.Shown;
+import cornerbook.words.Reader;
 import java.util.Locale;
 
 /** One tyre of a size from the side and in section on its measuring rim, both to one scale, with its measures. */
@@ -27,19 +27,31 @@ public final class TyreBySize {
         perMm = HIGHEST / meaning.overallDiameterMm();
     }
 
-    public static String svg(SizeMeaning meaning, Shown shown) {
-        return new TyreBySize(meaning).draw(shown);
+    public static String svg(SizeMeaning meaning, Reader reader) {
+        return new TyreBySize(meaning).draw(reader);
     }
 
-    private String draw(Shown shown) {
-        var height = shown.show(meaning.overallDiameterMm(), "mm");
-        var sidewall = shown.show(meaning.sectionHeightMm(), "mm");
-        var width = shown.show(meaning.size().sectionWidthMm(), "mm");
+    private String draw(Reader reader) {
+        var labels = reader.labels(AgeOfTyre.ROOM);
+        var rimWidth = Amount.exact(meaning.measuringRimCode(), "");
+        var height = new Amount(meaning.overallDiameterMm(), "mm", 0);
+        var sidewall = new Amount(meaning.sectionHeightMm(), "mm", 0);
+        var width = new Amount(meaning.size().sectionWidthMm(), "mm", 0);
         var svg = new Svg(
                 WIDTH,
                 HEIGHT,
-                "Tyre %s to scale: %s high, section %s wide and %s high, on a rim of %s in"
-                        .formatted(meaning.size(), height, width, sidewall, Step.digits(meaning.measuringRimCode())));
+                labels.of(
+                        "by-size",
+                        "size",
+                        meaning.size().toString(),
+                        "height",
+                        height,
+                        "width",
+                        width,
+                        "sidewall",
+                        sidewall,
+                        "rim",
+                        rimWidth));
         double top = GROUND_Y - HIGHEST;
         double middle = GROUND_Y - HIGHEST / 2;
         double rim = meaning.rimDiameterMm() / 2 * perMm;
@@ -47,7 +59,7 @@ public final class TyreBySize {
         svg.circle(SIDE_X, middle, rim, Palette.PAPER, Palette.SLATE, 2, "");
         svg.line(10, GROUND_Y, WIDTH - 10.0, GROUND_Y, Palette.INK, 2, "");
         dimension(svg, 28, top, GROUND_Y);
-        svg.words(8, 22, 14, Anchor.START, Palette.OCHRE, true, height);
+        svg.words(8, 22, 14, Anchor.START, Palette.OCHRE, true, reader.say(height));
         svg.words(
                 SIDE_X,
                 middle - 2,
@@ -55,15 +67,16 @@ public final class TyreBySize {
                 Anchor.MIDDLE,
                 Palette.INK,
                 true,
-                "rim %d".formatted(meaning.size().rimDiameterCode()));
+                labels.of("rim", "code", meaning.size().rimDiameterCode()));
         svg.words(
-                SIDE_X, middle + 17, 13, Anchor.MIDDLE, Palette.INK, false, shown.show(meaning.rimDiameterMm(), "mm"));
+                SIDE_X, middle + 17, 13, Anchor.MIDDLE, Palette.INK, false,
+                reader.say(new Amount(meaning.rimDiameterMm(), "mm", 0)));
         section(svg, top, 1);
         section(svg, GROUND_Y, -1);
         double edge = SECTION_X + meaning.size().sectionWidthMm() * perMm / 2;
         dimension(svg, edge + 12, top, top + meaning.sectionHeightMm() * perMm);
-        svg.words(WIDTH - 6.0, 22, 14, Anchor.END, Palette.OCHRE, true, "sidewall " + sidewall);
-        svg.words(SECTION_X, GROUND_Y + 22, 14, Anchor.MIDDLE, Palette.OCHRE, true, width + " wide");
+        svg.words(WIDTH - 6.0, 22, 14, Anchor.END, Palette.OCHRE, true, labels.of("sidewall", "height", sidewall));
+        svg.words(SECTION_X, GROUND_Y + 22, 14, Anchor.MIDDLE, Palette.OCHRE, true, labels.of("wide", "width", width));
         svg.words(
                 SIDE_X,
                 GROUND_Y + 22,
@@ -71,7 +84,7 @@ public final class TyreBySize {
                 Anchor.MIDDLE,
                 Palette.INK,
                 false,
-                "a turn " + shown.show(meaning.rollingCircumferenceMm(), "mm"));
+                labels.of("a-turn", "way", new Amount(meaning.rollingCircumferenceMm(), "mm", 0)));
         svg.words(
                 SECTION_X,
                 middle + 5,
@@ -79,7 +92,7 @@ public final class TyreBySize {
                 Anchor.MIDDLE,
                 Palette.INK,
                 false,
-                "rim %s in wide".formatted(Step.digits(meaning.measuringRimCode())));
+                labels.of("rim-wide", "width", rimWidth));
         svg.words(
                 WIDTH / 2.0,
                 HEIGHT - 8.0,

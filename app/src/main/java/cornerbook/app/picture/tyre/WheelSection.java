@@ -1,12 +1,13 @@
 package cornerbook.app.picture.tyre;
 
+import cornerbook.words.Labels;
+import cornerbook.core.say.Amount;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
 import cornerbook.app.picture.Svg.Anchor;
 import cornerbook.core.tyre.Mounting;
 import cornerbook.core.tyre.SetFit;
-import cornerbook.core.why.Step;
-import cornerbook.words.Shown;
+import cornerbook.words.Reader;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
@@ -41,43 +42,51 @@ public final class WheelSection {
     private static final double SEAT_MM = 20;
 
     private static final double WELL_MM = 32;
+    private static final int BORE_DIGITS = 4;
 
     private final SetFit fit;
-    private final Shown shown;
+    private final Reader reader;
+    private final Labels labels;
     private final double perMm;
     private final double faceX;
 
-    private WheelSection(SetFit fit, Shown shown) {
+    private WheelSection(SetFit fit, Reader reader) {
         this.fit = fit;
-        this.shown = shown;
+        this.reader = reader;
+        this.labels = reader.labels(AgeOfTyre.ROOM);
         double inwardMm = Math.max(inwardMm(fit.car()), inwardMm(fit.wheel()));
         double outwardMm = Math.max(outwardMm(fit.car()), outwardMm(fit.wheel()));
         perMm = Math.min(MOST_PER_MM, (WIDTH - 2 * MARGIN) / (inwardMm + outwardMm));
         faceX = WIDTH * HALF + (inwardMm - outwardMm) * HALF * perMm;
     }
 
-    public static String svg(SetFit fit, Shown shown) {
-        return new WheelSection(fit, shown).draw();
+    public static String svg(SetFit fit, Reader reader) {
+        return new WheelSection(fit, reader).draw();
     }
 
     private String draw() {
-        var inner = moved(fit.inwardMm(), "inward", "outward");
-        var outer = moved(fit.outwardMm(), "outward", "inward");
+        var inner = moved(fit.inwardMm(), fit.inwardMm() >= 0);
+        var outer = moved(fit.outwardMm(), fit.outwardMm() < 0);
         var gap = fit.caliperGapMm();
         var svg = new Svg(
                 WIDTH,
                 HEIGHT,
-                "Section of the wheel: inner edge %s, outer edge %s, bore %s on a hub of %s, %s"
-                        .formatted(
-                                inner,
-                                outer,
-                                fine(fit.wheel().boreMm()),
-                                fine(fit.car().boreMm()),
-                                gap == null ? "caliper gap not measured" : "caliper gap " + length(gap)));
-        svg.words(8, 20, 15, Anchor.START, Palette.INK, true, "inner edge " + inner);
-        svg.words(WIDTH - 8.0, 20, 15, Anchor.END, Palette.INK, true, "outer edge " + outer);
-        svg.words(8, 44, 14, Anchor.START, Palette.OCHRE, true, "— this set");
-        svg.words(WIDTH - 8.0, 44, 14, Anchor.END, Palette.SLATE, true, "- - the car's own");
+                labels.of(
+                        "section",
+                        "inner",
+                        inner,
+                        "outer",
+                        outer,
+                        "bore",
+                        fine(fit.wheel().boreMm()),
+                        "hub",
+                        fine(fit.car().boreMm()),
+                        "gap",
+                        gap == null ? labels.of("gap-not-measured") : labels.of("caliper-gap", "gap", length(gap))));
+        svg.words(8, 18, 15, Anchor.START, Palette.INK, true, labels.of("inner-edge", "moved", inner));
+        svg.words(8, 42, 15, Anchor.START, Palette.INK, true, labels.of("outer-edge", "moved", outer));
+        svg.words(WIDTH - 8.0, 18, 14, Anchor.END, Palette.OCHRE, true, "— " + labels.of("this-set"));
+        svg.words(WIDTH - 8.0, 42, 14, Anchor.END, Palette.SLATE, true, "- - " + labels.of("cars-own"));
         width(svg, fit.wheel(), SET_WIDTH_Y, Palette.OCHRE);
         width(svg, fit.car(), CAR_WIDTH_Y, Palette.SLATE);
         hub(svg);
@@ -88,8 +97,8 @@ public final class WheelSection {
         offset(svg, fit.wheel(), SET_OFFSET_Y, Palette.OCHRE);
         offset(svg, fit.car(), CAR_OFFSET_Y, Palette.SLATE);
         svg.line(8, AXLE_Y, WIDTH - 8.0, AXLE_Y, Palette.INK, 1, "14 4 2 4");
-        svg.words(8, HEIGHT - 8.0, 14, Anchor.START, Palette.INK, false, "← inward, to the car");
-        svg.words(WIDTH - 8.0, HEIGHT - 8.0, 14, Anchor.END, Palette.INK, false, "outward →");
+        svg.words(8, HEIGHT - 8.0, 14, Anchor.START, Palette.INK, false, "← " + labels.of("inward"));
+        svg.words(WIDTH - 8.0, HEIGHT - 8.0, 14, Anchor.END, Palette.INK, false, labels.of("outward") + " →");
         return svg.close();
     }
 
@@ -102,7 +111,10 @@ public final class WheelSection {
                 Anchor.MIDDLE,
                 colour,
                 true,
-                "%sJ, %s".formatted(Step.digits(mounting.rimCode()), length(mounting.rimCode() * INCH_MM)));
+                "%sJ, %s"
+                        .formatted(
+                                reader.say(Amount.exact(mounting.rimCode(), "")),
+                                reader.say(length(mounting.rimCode() * INCH_MM))));
     }
 
     /** From the rim's middle to the hub's face. */
@@ -117,7 +129,7 @@ public final class WheelSection {
                 Anchor.END,
                 colour,
                 true,
-                "ET%s".formatted(Step.digits(mounting.offsetMm())));
+                "ET" + reader.say(Amount.exact(mounting.offsetMm(), "")));
     }
 
     private void hub(Svg svg) {
@@ -132,7 +144,7 @@ public final class WheelSection {
                 Anchor.START,
                 Palette.OCHRE,
                 true,
-                "bore " + fine(fit.wheel().boreMm()));
+                labels.of("bore", "width", fine(fit.wheel().boreMm())));
         svg.words(
                 wordsX,
                 AXLE_Y - 29,
@@ -140,9 +152,9 @@ public final class WheelSection {
                 Anchor.START,
                 Palette.SLATE,
                 true,
-                "hub " + fine(fit.car().boreMm()));
+                labels.of("hub", "width", fine(fit.car().boreMm())));
         if (fit.ringMm() > 0) {
-            svg.words(wordsX, AXLE_Y - 10, 14, Anchor.START, Palette.INK, false, "ring " + fine(fit.ringMm()));
+            svg.words(wordsX, AXLE_Y - 10, 14, Anchor.START, Palette.INK, false, labels.of("ring", "width", fine(fit.ringMm())));
         }
     }
 
@@ -182,7 +194,7 @@ public final class WheelSection {
 
     private void caliper(Svg svg, @Nullable Double gapMm) {
         if (gapMm == null) {
-            svg.words(spokeX() - 12, CALIPER_Y + 30, 14, Anchor.END, Palette.INK, false, "caliper gap not measured");
+            svg.words(spokeX() - 12, CALIPER_Y + 30, 14, Anchor.END, Palette.INK, false, labels.of("gap-not-measured"));
             return;
         }
         var colour = gapMm >= SetFit.LEAST_CALIPER_GAP_MM ? Palette.SLATE : Palette.PLUM;
@@ -190,8 +202,8 @@ public final class WheelSection {
         double right = spokeBack - gapMm * perMm;
         svg.rectangle(right - CALIPER_WIDE, CALIPER_Y, CALIPER_WIDE, CALIPER_HIGH, 6, Palette.SHADE, Palette.SLATE);
         double middle = right - CALIPER_WIDE * HALF;
-        svg.words(middle, CALIPER_Y + 21, 14, Anchor.MIDDLE, Palette.INK, false, "caliper");
-        svg.words(middle, CALIPER_Y + 41, 15, Anchor.MIDDLE, colour, true, "gap " + length(gapMm));
+        svg.words(middle, CALIPER_Y + 21, 14, Anchor.MIDDLE, Palette.INK, false, labels.of("caliper"));
+        svg.words(middle, CALIPER_Y + 41, 13, Anchor.MIDDLE, colour, true, labels.of("gap", "gap", length(gapMm)));
         double y = CALIPER_Y + CALIPER_HIGH - 8;
         svg.line(right, y, spokeBack, y, colour, 3, "");
     }
@@ -222,16 +234,16 @@ public final class WheelSection {
         svg.line(toX, y - 5, toX, y + 5, colour, 1.5, "");
     }
 
-    private String length(double millimetres) {
-        return shown.show(millimetres, "mm");
+    private static Amount length(double millimetres) {
+        return new Amount(millimetres, "mm", 0);
     }
 
-    /** Bores differ by tenths, which whole millimetres would hide; the page writes it in the person's units. */
-    private static String fine(double millimetres) {
-        return Step.digits(millimetres) + " mm";
+    /** Bores differ by tenths, which whole millimetres would hide. */
+    private static Amount fine(double millimetres) {
+        return Amount.significant(millimetres, "mm", BORE_DIGITS);
     }
 
-    private String moved(double millimetres, String positive, String negative) {
-        return "%s %s".formatted(length(Math.abs(millimetres)), millimetres < 0 ? negative : positive);
+    private String moved(double millimetres, boolean inward) {
+        return labels.of(inward ? "moved-inward" : "moved-outward", "way", length(Math.abs(millimetres)));
     }
 }

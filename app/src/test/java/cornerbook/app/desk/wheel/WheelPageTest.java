@@ -1,5 +1,6 @@
 package cornerbook.app.desk.wheel;
 
+import cornerbook.words.Reader;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.zxing.BinaryBitmap;
@@ -60,10 +61,10 @@ class WheelPageTest {
                 .count();
         for (var paper : LabelPaper.values()) {
             for (int first : new int[] {1, paper.count()}) {
-                var pdf = ShelfLabels.render(cars, new LabelPlace(paper, first, 0.5, -0.3));
+                var pdf = ShelfLabels.render(cars, new LabelPlace(paper, first, 0.5, -0.3), Reader.DEFAULT);
                 try (var document = Loader.loadPDF(pdf)) {
                     assertThat(document.getNumberOfPages())
-                            .as(paper.label())
+                            .as(paper.name())
                             .isEqualTo(Math.ceilDiv((int) places + first - 1, paper.count()));
                     assertThat(new PDFTextStripper().getText(document))
                             .contains(cars.getFirst().vehicle().plate());
@@ -83,7 +84,7 @@ class WheelPageTest {
                 .filter(Objects::nonNull)
                 .sorted()
                 .toList();
-        try (var document = Loader.loadPDF(ShelfLabels.render(cars, LabelPlace.of(paper)))) {
+        try (var document = Loader.loadPDF(ShelfLabels.render(cars, LabelPlace.of(paper), Reader.DEFAULT))) {
             var image = new PDFRenderer(document).renderImageWithDPI(0, DOTS_PER_INCH);
             var pixels = image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
             var source = new RGBLuminanceSource(image.getWidth(), image.getHeight(), pixels);

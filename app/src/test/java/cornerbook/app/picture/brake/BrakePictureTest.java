@@ -1,5 +1,6 @@
 package cornerbook.app.picture.brake;
 
+import cornerbook.words.Reader;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.core.brake.BrakeSpecification;
@@ -34,17 +35,17 @@ class BrakePictureTest {
 
     @Test
     void padsSayInWordsWhatTheyShow() throws Exception {
-        var svg = parse(BrakePads.svg(measured(Corner.LF)));
+        var svg = parse(BrakePads.svg(measured(Corner.LF), Reader.DEFAULT));
         assertThat(svg.getAttribute("aria-label"))
                 .isEqualTo(
-                        "Brake pads of LF: outer 5.5 mm, at the visit before 6.6 mm; inner 8.3/2.8 mm; limit 3.0 mm, new 11.0 mm");
+                        "Brake pads of LF: outer 5.5\u00a0mm, at the visit before 6.6\u00a0mm; inner 8.3\u00a0mm/2.8\u00a0mm; limit 3.0\u00a0mm, new 11.0\u00a0mm");
     }
 
     /** Half the material of a new pad is half as wide as the way from its plate to the disc. */
     @Test
     void frictionMaterialIsDrawnToScale() {
         var paths = Pattern.compile("<path d=\"M([0-9.]+) [0-9.]+L([0-9.]+) [0-9.]+L([0-9.]+)")
-                .matcher(BrakePads.svg(measured(Corner.LF)))
+                .matcher(BrakePads.svg(measured(Corner.LF), Reader.DEFAULT))
                 .results()
                 .toList();
         assertThat(paths).hasSize(2);
@@ -62,17 +63,17 @@ class BrakePictureTest {
 
     @Test
     void outerPadLiesRightOnARightWheel() {
-        assertThat(BrakePads.svg(measured(Corner.RF))).isNotEqualTo(BrakePads.svg(measured(Corner.LF)));
+        assertThat(BrakePads.svg(measured(Corner.RF), Reader.DEFAULT)).isNotEqualTo(BrakePads.svg(measured(Corner.LF), Reader.DEFAULT));
     }
 
     @Test
     void discSaysItsPointsAndMarksTheThinnest() throws Exception {
-        var svg = parse(DiscPoints.svg(measured(Corner.LF)));
+        var svg = parse(DiscPoints.svg(measured(Corner.LF), Reader.DEFAULT));
         assertThat(svg.getAttribute("aria-label"))
                 .startsWith(
-                        "Disc of LF: thinnest 25.42 mm, minimum 24.00 mm; variation 0.016 mm over 8 points: 25.430, ");
-        var one = parse(DiscPoints.svg(new BrakeMeasured(Corner.LF, BRAKE, List.of(), 25.42, List.of())));
-        assertThat(one.getAttribute("aria-label")).isEqualTo("Disc of LF: thinnest 25.42 mm, minimum 24.00 mm");
+                        "Disc of LF: thinnest 25.42\u00a0mm, minimum 24.00\u00a0mm; variation 0.016\u00a0mm over 8 points: 25.430\u00a0mm, ");
+        var one = parse(DiscPoints.svg(new BrakeMeasured(Corner.LF, BRAKE, List.of(), 25.42, List.of()), Reader.DEFAULT));
+        assertThat(one.getAttribute("aria-label")).isEqualTo("Disc of LF: thinnest 25.42\u00a0mm, minimum 24.00\u00a0mm");
     }
 
     @Test
@@ -84,10 +85,10 @@ class BrakePictureTest {
                 CensoredTime.notBy(12),
                 CensoredTime.notBy(24),
                 CensoredTime.between(12, 24));
-        var label = parse(SeizingOverMonths.svg(new SeizingCurve(hazard, exposure, seen)))
+        var label = parse(SeizingOverMonths.svg(new SeizingCurve(hazard, exposure, seen), Reader.DEFAULT))
                 .getAttribute("aria-label");
         assertThat(label).contains("beside the estimate from 4 pad times");
-        assertThat(SeizingOverMonths.svg(new SeizingCurve(hazard, exposure, List.of())))
+        assertThat(SeizingOverMonths.svg(new SeizingCurve(hazard, exposure, List.of()), Reader.DEFAULT))
                 .isEmpty();
     }
 

@@ -52,7 +52,7 @@ public final class OpenBrakeWork {
     }
 
     /** Whether hands were at this brake for more than a look. */
-    static boolean wasServiced(Corner corner, StandingReadings readings) {
+    public static boolean wasServiced(Corner corner, StandingReadings readings) {
         return readings.ofCorner(Measure.PAD_MOVEMENT_AFTER_SERVICE, corner, null)
                         .isPresent()
                 || WORK.stream()
