@@ -188,14 +188,15 @@ public record CarDataPage(
                 parts.add(
                         CORNERS.contains(part)
                                 ? Corner.valueOf(part)
-                                : Said.verbatim(labels().of("group-" + dashed(part))));
+                                : Said.verbatim(labels().of("group", "name", inWords(part))));
             }
         }
         return Told.begin(Listed.commas(parts));
     }
 
-    private static String dashed(String name) {
-        return name.replaceAll("([A-Z])", "-$1").toLowerCase(Locale.ROOT);
+    /** "frontAxle" as "front_axle". */
+    private static String inWords(String name) {
+        return name.replaceAll("([A-Z])", "_$1").toLowerCase(Locale.ROOT);
     }
 
     private static Labels labels() {

@@ -53,7 +53,7 @@ public final class CarFacts {
                                         axle, disc(vehicle.axle(axle).brake().details())))
                                 .toList())),
                 fact(
-                        "brake-fluid",
+                        "brake_fluid",
                         join(
                                 grade == null ? null : Said.verbatim(grade.label()),
                                 fluid.changedOn() == null ? null : new CarSaid.FluidChanged(fluid.changedOn()),
@@ -61,7 +61,7 @@ public final class CarFacts {
                                         ? null
                                         : new CarSaid.FluidEvery(Amount.exact(fluid.intervalYears(), "")))),
                 fact(
-                        "pressure-warning",
+                        "pressure_warning",
                         join(
                                 warning.kind() == null
                                         ? null
@@ -71,7 +71,7 @@ public final class CarFacts {
     }
 
     private static Fact fact(String key, Said words) {
-        return new Fact(Told.labels("app/desk/car").of("fact-" + key), Told.say(words));
+        return new Fact(Told.labels("app/desk/car").of("fact", "name", key), Told.say(words));
     }
 
     /** How the caliper of an axle works, and the parking brake with it. */

@@ -34,8 +34,6 @@ import java.util.stream.Stream;
  * on the car. What a wheel's pattern of wear says stands with its set.
  */
 public record FindingsPage(Assessment assessment, List<Photo> photos) {
-    private static final String ROOM = "app/desk/findings";
-
     public FindingsPage {
         photos = List.copyOf(photos);
     }
@@ -147,10 +145,10 @@ public record FindingsPage(Assessment assessment, List<Photo> photos) {
     public List<Area> areas() {
         var held = things().stream().filter(thing -> !isCard(thing)).toList();
         var areas = new ArrayList<Area>();
-        areas.add(area(Told.labels(ROOM).of("wheel-sets"), held.stream().filter(FoundThing::isOfSet)));
+        areas.add(area(Told.labels("app/desk/findings").of("wheel-sets"), held.stream().filter(FoundThing::isOfSet)));
         for (var corner : Corner.values()) {
             areas.add(area(
-                    Told.labels(ROOM).of("area", "corner", corner, "name", new CornerName(corner)),
+                    Told.labels("app/desk/findings").of("area", "corner", corner, "name", new CornerName(corner)),
                     held.stream()
                             .filter(thing -> !thing.isOfSet()
                                     && thing.finding().subject().corner() == corner)));
@@ -185,7 +183,7 @@ public record FindingsPage(Assessment assessment, List<Photo> photos) {
 
     /** Where each wheel goes, and where it ran before. */
     public String planPicture(WheelPlan plan) {
-        var labels = Told.labels(ROOM);
+        var labels = Told.labels("app/desk/findings");
         var atCorner = new EnumMap<Corner, CornerLabel>(Corner.class);
         plan.wheelAt()
                 .forEach((corner, tag) -> atCorner.put(
