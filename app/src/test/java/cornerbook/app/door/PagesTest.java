@@ -424,8 +424,8 @@ class PagesTest {
     void portInUseIsOneSentence() {
         assertThatThrownBy(() -> CornerbookServer.start(
                         book, new Assessor(LimitsFile.load()), shop.port(), ServedShop.CLOCK, Letterhead.of("")))
-                .isInstanceOf(IllegalStateException.class)
-                .hasMessage("Port %d is in use by another program, choose another one with --port.", shop.port());
+                .isInstanceOfSatisfying(DoorException.class, refused -> assertThat(refused.said())
+                        .isEqualTo(new DoorSaid.PortInUse(String.valueOf(shop.port()))));
     }
 
     private Slot emptySlot() {
