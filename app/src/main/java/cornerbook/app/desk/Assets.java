@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -64,7 +65,7 @@ final class Assets {
         try {
             var digest = MessageDigest.getInstance("SHA-256");
             for (var name : NAMES) {
-                var content = name.equals(ModuleWords.NAME) ? ModuleWords.module() : read(name);
+                var content = name.equals(ModuleWords.NAME) ? ModuleWords.module() : content(name);
                 digest.update(content);
                 assets.put(name, new Asset(typeOf(name), content, isPacked(name) ? new byte[0] : pack(content)));
             }
@@ -111,6 +112,18 @@ final class Assets {
             throw new UncheckedIOException(e);
         }
         return packed.toByteArray();
+    }
+
+    /** Each style begins with the colours of the house, so that none has its own. */
+    private static byte[] content(String name) {
+        var content = read(name);
+        return name.endsWith(".css") ? joined(read("tokens.css"), content) : content;
+    }
+
+    private static byte[] joined(byte[] first, byte[] second) {
+        var both = Arrays.copyOf(first, first.length + second.length);
+        System.arraycopy(second, 0, both, first.length, second.length);
+        return both;
     }
 
     private static byte[] read(String name) {

@@ -1,6 +1,7 @@
 package cornerbook.app.desk;
 
 import cornerbook.app.book.Book;
+import cornerbook.app.request.Told;
 import cornerbook.core.brake.judge.DustRule;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
@@ -24,11 +25,6 @@ public record BrakeDust(int pairs) {
     }
 
     public String sentence() {
-        return "Brake pairs worked on this week: %d. %s (29 CFR 1910.1001 App. F)."
-                .formatted(
-                        pairs,
-                        isOver()
-                                ? "Beyond five a week the simple wet method is not enough: work with an enclosure and vacuum, a low-pressure wet wash or an equivalent"
-                                : "Up to five a week the simple wet method will do");
+        return Told.say(new DeskSaid.BrakePairs(pairs, isOver()));
     }
 }

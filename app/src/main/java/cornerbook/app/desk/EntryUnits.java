@@ -1,5 +1,6 @@
 package cornerbook.app.desk;
 
+import cornerbook.app.request.Told;
 import cornerbook.core.car.Measure;
 import cornerbook.words.UnitSystem;
 import java.math.BigDecimal;
@@ -25,7 +26,7 @@ public record EntryUnits(UnitSystem system) {
 
     /** Beside the field; empty for a measure in words. */
     public String label(Measure measure) {
-        return measure.scale() != null ? "" : in32nds(measure) ? "/32\u2033" : system.unitOf(measure.unit());
+        return measure.scale() != null ? "" : in32nds(measure) ? "/32\u2033" : Told.reader().in(system).unit(measure.unit());
     }
 
     /** What a bare number is written with: " mm", "/32 in"; empty for a measure in words. */

@@ -41,8 +41,7 @@ public record Form(Map<String, String> fields) {
         PlainText.findUnfit(text).ifPresent(unfit -> {
             throw new PageException(
                     400,
-                    "In the field %s stands %s, expected text of one line, nothing was stored."
-                            .formatted(PlainText.shown(name), unfit));
+                    new DeskSaid.UnfitField(PlainText.shown(name), unfit));
         });
         return text;
     }
@@ -65,7 +64,7 @@ public record Form(Map<String, String> fields) {
         try {
             return UUID.fromString(get(name)).toString();
         } catch (IllegalArgumentException e) {
-            throw new PageException(400, "The form was not understood, nothing was stored.");
+            throw new PageException(400, new DeskSaid.FormNotUnderstood());
         }
     }
 
@@ -78,7 +77,7 @@ public record Form(Map<String, String> fields) {
         return RequestBody.read(request, LARGEST_BYTES)
                 .map(bytes -> new String(bytes, StandardCharsets.ISO_8859_1))
                 .orElseThrow(() ->
-                        new PageException(413, "The form is larger than this program accepts, nothing was stored."));
+                        new PageException(413, new DeskSaid.FormTooLarge()));
     }
 
     /** What is no UTF-8 is refused: in its place would stand a sign that nobody typed. */
@@ -90,7 +89,7 @@ public record Form(Map<String, String> fields) {
                     .decode(ByteBuffer.wrap(bytes))
                     .toString();
         } catch (IllegalArgumentException | CharacterCodingException e) {
-            throw new PageException(400, "The form was not understood, nothing was stored.");
+            throw new PageException(400, new DeskSaid.FormNotUnderstood());
         }
     }
 }

@@ -98,12 +98,11 @@ public final class Links {
                     .findFirst()
                     .orElseThrow(() -> new PageException(
                             400,
-                            "The address asks for a plan without \"%s\", expected one of %s."
-                                    .formatted(
-                                            word,
-                                            Arrays.stream(Rule.values())
-                                                    .map(Links::word)
-                                                    .collect(Collectors.joining(", "))))));
+                            new DeskSaid.NoSuchRule(
+                                    word,
+                                    Arrays.stream(Rule.values())
+                                            .map(Links::word)
+                                            .collect(Collectors.joining(", "))))));
         }
         return rules;
     }

@@ -2,7 +2,6 @@ package cornerbook.app.desk;
 
 import cornerbook.app.judge.Judged;
 import cornerbook.app.request.PageException;
-import cornerbook.app.unit.QuantityText;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
@@ -86,7 +85,7 @@ public final class Pages {
     private String render(String template, Object model) {
         var output = new StringOutput();
         engine.render(template + ".jte", Map.of("page", model, "assets", assets.basePath()), output);
-        return QuantityText.page(output.toString(), UnitChoice.current());
+        return output.toString();
     }
 
     private static void send(ServerResponse response, int status, String page) {
@@ -112,7 +111,7 @@ public final class Pages {
 
     public void sendAsset(ServerRequest request, ServerResponse response) {
         var asset = assets.find(pathValue(request, "name"))
-                .orElseThrow(() -> new PageException(404, "There is no such file."));
+                .orElseThrow(() -> new PageException(404, new DeskSaid.NoFile()));
         response.header(HeaderNames.CACHE_CONTROL, "public, max-age=31536000, immutable");
         send(request, response, asset);
     }

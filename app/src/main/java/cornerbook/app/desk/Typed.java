@@ -6,12 +6,16 @@ import cornerbook.core.quantity.Quantities;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.WrittenReading;
 import cornerbook.core.say.Refused;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Between;
+import cornerbook.core.say.Said;
 import cornerbook.words.UnitSystem;
 import java.util.Locale;
-import java.util.function.DoubleSupplier;
 
 /** Values as people type them: a bare number is in the book's unit, another unit may be written behind it. */
 public final class Typed {
+    private static final int MOST_DIGITS = 6;
+
     private Typed() {}
 
     /**
@@ -20,35 +24,25 @@ public final class Typed {
      * @throws IllegalArgumentException with one sentence when it cannot be a reading
      */
     public static double valueOf(Measure measure, String text) {
-        double value = inSentences(() -> WrittenReading.valueOf(measure, text));
+        double value = WrittenReading.valueOf(measure, text);
         if (!(value >= measure.lowest() && value <= measure.highest())) {
-            throw new IllegalArgumentException("%s %s cannot be, expected %s to %s %s."
-                    .formatted(
-                            Words.number(value),
-                            measure.unit(),
-                            Words.number(measure.lowest()),
-                            Words.number(measure.highest()),
-                            measure.unit()));
+            throw new Refused(new DeskSaid.CannotBe(
+                    Double.isFinite(value)
+                            ? Amount.significant(value, measure.unit(), MOST_DIGITS)
+                            : Said.verbatim(text),
+                    Between.exact(measure.lowest(), measure.highest(), measure.unit())));
         }
         return value;
     }
 
     /** The value in this unit of the book, which stands beside the field. */
     public static double valueOf(String text, String unit) {
-        return inSentences(() -> Quantities.parse(text, unit));
+        return Quantities.parse(text, unit);
     }
 
     /** The value in the book's unit; a bare number is in the person's. */
     public static double valueOf(String text, String unit, UnitSystem system) {
-        return inSentences(() -> Quantities.parse(system.withUnit(text, unit), unit));
-    }
-
-    private static double inSentences(DoubleSupplier parse) {
-        try {
-            return parse.getAsDouble();
-        } catch (IllegalArgumentException e) {
-            throw new IllegalArgumentException(sentence(e), e);
-        }
+        return Quantities.parse(system.withUnit(text, unit), unit);
     }
 
     /** What was typed, with the unit that it was meant in. */
@@ -63,9 +57,9 @@ public final class Typed {
                 : asWritten;
     }
 
-    /** The one sentence that a person is told of a refusal. */
+    /** Why something was refused, with a capital and a full stop. */
     public static String sentence(RuntimeException refusal) {
-        return sentence(Told.say(Saying.of(refusal)));
+        return sentence(Told.say(refusal));
     }
 
     /** With a capital and a full stop. */

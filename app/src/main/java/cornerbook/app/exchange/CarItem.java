@@ -8,6 +8,7 @@ public enum CarItem implements Said {
     CUSTOMER_NAME,
     CUSTOMER_PHONE,
     CUSTOMER_EMAIL,
+    CUSTOMER_LANGUAGE,
     VEHICLE_NAME,
     VEHICLE_PLATE,
     VEHICLE_VIN,

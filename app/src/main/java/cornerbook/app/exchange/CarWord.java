@@ -32,13 +32,19 @@ enum CarWord implements Said {
     WINTER,
     ALL_SEASON,
     YES,
-    NO;
+    NO,
+    EN,
+    FR;
+
+    /** As the file spells it; what is written in capitals there is a name. */
+    private String inFile() {
+        return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
 
     /** What a word of the file says to people. */
     static Said of(String written) {
-        var constant = written.toUpperCase(Locale.ROOT).replace(' ', '_');
         return Arrays.stream(values())
-                .filter(word -> word.name().equals(constant))
+                .filter(word -> word.inFile().equals(written))
                 .<Said>map(word -> word)
                 .findFirst()
                 .orElseGet(() -> Said.verbatim(written));

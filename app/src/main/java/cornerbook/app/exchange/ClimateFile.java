@@ -1,7 +1,7 @@
 package cornerbook.app.exchange;
 
-import cornerbook.app.text.PlainText;
 import cornerbook.core.say.Refused;
+import cornerbook.app.text.PlainText;
 import cornerbook.core.say.Said;
 import cornerbook.core.quantity.Quoted;
 import cornerbook.core.season.Climate;

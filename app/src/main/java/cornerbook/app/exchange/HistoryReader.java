@@ -90,7 +90,12 @@ final class HistoryReader {
     }
 
     private static Customer customer(JsonObject json) {
-        return new Customer(json.text("id"), json.text("name"), json.optionalText("phone"), json.optionalText("email"));
+        return new Customer(
+                json.text("id"),
+                json.text("name"),
+                json.optionalText("phone"),
+                json.optionalText("email"),
+                json.optionalText("language"));
     }
 
     private static Vehicle vehicle(JsonObject json) {

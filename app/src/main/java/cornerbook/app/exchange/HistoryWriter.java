@@ -40,6 +40,7 @@ final class HistoryWriter {
         owner.put("id", customer.id()).put("name", customer.name());
         putIfPresent(owner, "phone", customer.phone());
         putIfPresent(owner, "email", customer.email());
+        putIfPresent(owner, "language", customer.language());
         write(history.vehicle(), file.putObject("vehicle"));
         var sets = file.putArray("wheelSets");
         history.sets().forEach(set -> write(set, sets.addObject()));

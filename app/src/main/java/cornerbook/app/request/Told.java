@@ -1,6 +1,8 @@
 package cornerbook.app.request;
 
+import cornerbook.core.say.Amount;
 import cornerbook.core.say.Said;
+import cornerbook.core.say.Saying;
 import cornerbook.words.Labels;
 import cornerbook.words.Reader;
 import java.time.LocalDate;
@@ -18,9 +20,38 @@ public final class Told {
         return reader().say(said);
     }
 
+    /** Words that are not said as data: they stand as they are. */
+    public static String say(String words) {
+        return words;
+    }
+
     /** The same at the beginning of a line. */
     public static String begin(Said said) {
         return reader().begin(said);
+    }
+
+    public static String begin(String words) {
+        return begin(Said.verbatim(words));
+    }
+
+    /** A quantity with the digits that the trade reads. */
+    public static String amount(double value, String unit) {
+        return say(Amount.of(value, unit));
+    }
+
+    /** A quantity with all the digits that it was written with. */
+    public static String exact(double value, String unit) {
+        return say(Amount.exact(value, unit));
+    }
+
+    /** Name of the unit in which this person writes what the book keeps in {@code bookUnit}. */
+    public static String unit(String bookUnit) {
+        return reader().unit(bookUnit);
+    }
+
+    /** Why something was refused. */
+    public static String say(RuntimeException refusal) {
+        return say(Saying.of(refusal));
     }
 
     public static String day(LocalDate day) {

@@ -8,7 +8,7 @@ import cornerbook.app.InEnglish;
 import cornerbook.app.book.Book;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Links;
-import cornerbook.app.desk.Words;
+import cornerbook.app.request.Told;
 import cornerbook.app.desk.asked.Slot;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.app.sheet.Letterhead;
@@ -91,9 +91,9 @@ class PagesTest {
                 .contains(
                         "Car from above, front up: wheels move",
                         "Seasons to come",
-                        Words.km(plan.plan().distanceKm()),
-                        Words.km(plan.plan().gains().getFirst().likelyKm()),
-                        Words.day(plan.seasons().dayAt(plan.plan().distanceKm())),
+                        Told.amount(plan.plan().distanceKm(), "km"),
+                        Told.amount(plan.plan().gains().getFirst().likelyKm(), "km"),
+                        Told.day(plan.seasons().dayAt(plan.plan().distanceKm())),
                         "Each wheel left where it ran",
                         "The rules and what they cost",
                         "common practice, no source",
@@ -241,7 +241,7 @@ class PagesTest {
                         "-3 mm",
                         "reason." + depth.key(),
                         "typed wrongly"));
-        says(answer, 422, "expected 0 to 25 mm");
+        says(answer, 422, "expected 0 to 25\u00a0mm");
         assertThat(answer.body()).contains("value=\"21 °C\"", "value=\"-3 mm\"", "aria-invalid=\"true\"");
         says(shop.post(Links.visit(visitId), Map.of("form", "f", slot.key(), "12 parsecs")), 422, "nothing was stored");
         says(
@@ -426,8 +426,8 @@ class PagesTest {
     void portInUseIsOneSentence() {
         assertThatThrownBy(() -> CornerbookServer.start(
                         book, new Assessor(LimitsFile.load()), shop.port(), ServedShop.CLOCK, Letterhead.of("")))
-                .isInstanceOf(IllegalStateException.class)
-                .extracting(InEnglish::told, STRING).isEqualTo("Port %d is in use by another program, choose another one with --port.", shop.port());
+                .isInstanceOfSatisfying(DoorException.class, refused -> assertThat(refused.said())
+                        .isEqualTo(new DoorSaid.PortInUse(String.valueOf(shop.port()))));
     }
 
     private Slot emptySlot() {

@@ -44,6 +44,7 @@ public final class CarChange {
                 .set("name", customer.name())
                 .set("phone", customer.phone())
                 .set("email", customer.email())
+                .set("language", customer.language())
                 .update(handle, List.of("id"));
         VehicleRows.vehicle(vehicle).set("revision", revision + 1).update(handle, List.of("id"));
         for (var axle : Axle.values()) {

@@ -218,7 +218,12 @@ public final class CarReader {
     }
 
     static Customer customer(ResultSet row) throws SQLException {
-        return new Customer(row.getString("id"), row.getString("name"), row.getString("phone"), row.getString("email"));
+        return new Customer(
+                row.getString("id"),
+                row.getString("name"),
+                row.getString("phone"),
+                row.getString("email"),
+                row.getString("language"));
     }
 
     private static Vehicle vehicle(

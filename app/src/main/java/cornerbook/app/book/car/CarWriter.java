@@ -105,11 +105,12 @@ public final class CarWriter {
     private Optional<Customer> write(Customer customer) {
         var before = find(customer.id());
         handle.execute(
-                "insert into customer (id, name, phone, email) values (?, ?, ?, ?) on conflict (id) do update set name = excluded.name, phone = coalesce(excluded.phone, customer.phone), email = coalesce(excluded.email, customer.email)",
+                "insert into customer (id, name, phone, email, language) values (?, ?, ?, ?, ?) on conflict (id) do update set name = excluded.name, phone = coalesce(excluded.phone, customer.phone), email = coalesce(excluded.email, customer.email), language = coalesce(excluded.language, customer.language)",
                 customer.id(),
                 customer.name(),
                 customer.phone(),
-                customer.email());
+                customer.email(),
+                customer.language());
         return before.flatMap(known -> find(customer.id()).filter(now -> !now.equals(known)));
     }
 

@@ -28,11 +28,15 @@ public record BrakeGroups(Vehicle vehicle) {
             return Stream.concat(
                             step.cautions().stream().skip(1).map(Told::say),
                             step.lubricants().stream()
-                                    .map(lubricant -> "%s: %s; %s."
-                                            .formatted(
+                                    .map(lubricant -> Told.labels("app/desk/asked")
+                                            .of(
+                                                    "lubricant",
+                                                    "place",
                                                     Told.begin(lubricant.place()),
-                                                    Told.say(lubricant.kind()),
-                                                    Told.say(lubricant.reason()))))
+                                                    "kind",
+                                                    lubricant.kind(),
+                                                    "reason",
+                                                    lubricant.reason())))
                     .toList();
         }
     }

@@ -4,6 +4,7 @@ import cornerbook.app.book.Book;
 import cornerbook.app.desk.Words;
 import cornerbook.core.car.Visit;
 import cornerbook.core.tool.ShopTool;
+import cornerbook.app.request.Told;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -51,16 +52,21 @@ public record ToolChoice(ShopTool.Kind kind, List<Option> options, String chosen
 
     private static Option option(ShopTool tool, Visit visit) {
         boolean past = tool.due(visit.date());
-        var check = tool.kind() == ShopTool.Kind.HOIST ? "inspection" : "calibration";
         return new Option(
                 tool.id(),
-                "%s, %s, %s %s %s"
-                        .formatted(
+                Told.labels("app/desk/asked")
+                        .of(
+                                "tool",
+                                "id",
                                 tool.id(),
+                                "name",
                                 tool.name(),
-                                check,
-                                past ? "past since" : "due",
-                                Words.day(tool.calibrationDue())),
+                                "kind",
+                                tool.kind(),
+                                "past",
+                                past,
+                                "due",
+                                tool.calibrationDue()),
                 past);
     }
 

@@ -1,16 +1,16 @@
 package cornerbook.app.desk.asked;
 
 import cornerbook.app.desk.OpenVisit;
-import cornerbook.app.desk.Words;
 import cornerbook.app.judge.Judged;
+import cornerbook.app.request.Told;
 import cornerbook.core.assess.Assessor;
 import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.SetOf;
 import cornerbook.core.wheelplan.judge.SetPlan;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -49,13 +49,13 @@ public final class WheelProposal {
     public Fill standing() {
         var visit = open.visit();
         if (!visit.leftOn().isEmpty()) {
-            return new Fill("", "Filled in as recorded.", visit.leftOn(), false);
+            return new Fill("", hint("as-recorded"), visit.leftOn(), false);
         }
         return assessor.goingOn(open.history(), visit.id())
                 .map(this::of)
                 .filter(Fill::byPlan)
                 .map(fill -> new Fill("", fill.hint(), fill.wheelAt(), true))
-                .orElseGet(() -> new Fill("", "Filled in with the wheels that it came on.", visit.arrivedOn(), false));
+                .orElseGet(() -> new Fill("", hint("as-it-came"), visit.arrivedOn(), false));
     }
 
     /** Each set of the car, by the identity of the set; planned once. */
@@ -74,13 +74,12 @@ public final class WheelProposal {
                                         imagined.history(), imagined.visit().id()))
                         .orElse(Optional.empty());
         return plan.map(made -> made.plan().wheelAt())
-                .map(wheelAt -> new Fill(set.id(), "Filled in " + planned(set), wheelAt, true))
-                .orElseGet(() -> new Fill(set.id(), "Filled in where they ran before.", unmoved, false));
+                .map(wheelAt -> new Fill(set.id(), hint("as-planned", "set", new SetOf(set.season())), wheelAt, true))
+                .orElseGet(() -> new Fill(set.id(), hint("where-they-ran"), unmoved, false));
     }
 
-    private static String planned(WheelSet set) {
-        return "as the wheel plan has the %s set."
-                .formatted(Words.season(set.season()).toLowerCase(Locale.ROOT));
+    private static String hint(String key, Object... facts) {
+        return Told.labels("app/desk/asked").of(key, facts);
     }
 
     private Map<Corner, String> lastCorners(WheelSet set) {

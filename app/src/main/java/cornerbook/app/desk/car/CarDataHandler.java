@@ -4,6 +4,7 @@ import cornerbook.core.say.Saying;
 import cornerbook.app.request.Told;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.desk.Desk;
+import cornerbook.app.desk.DeskSaid;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
@@ -86,7 +87,7 @@ public final class CarDataHandler {
         var typed = Form.read(request).fields();
         var revision = typed.getOrDefault("revision", "");
         if (!revision.matches("\\d{1,18}")) {
-            throw new PageException(400, "The form was not understood, nothing was stored.");
+            throw new PageException(400, new DeskSaid.FormNotUnderstood());
         }
         var errors = store(
                 CarForm.read(
@@ -118,7 +119,7 @@ public final class CarDataHandler {
                     keeping.keep(read.history());
                     return Map.of();
                 } catch (BookException e) {
-                    return Map.of("", Typed.sentence(Told.say(Saying.of(e))));
+                    return Map.of("", Typed.sentence(e));
                 }
             }
         }

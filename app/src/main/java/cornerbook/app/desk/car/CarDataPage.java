@@ -1,12 +1,16 @@
 package cornerbook.app.desk.car;
 
-import cornerbook.app.request.Told;
 import cornerbook.app.book.car.WheelChange;
 import cornerbook.app.desk.Typed;
-import cornerbook.app.desk.Words;
 import cornerbook.app.exchange.CarField;
 import cornerbook.app.exchange.CarForm;
+import cornerbook.app.request.Told;
 import cornerbook.core.car.WheelSet;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.SetOf;
+import cornerbook.core.say.Listed;
+import cornerbook.core.say.Said;
+import cornerbook.words.Labels;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -36,8 +40,6 @@ public record CarDataPage(
         Map<String, String> typed,
         Map<String, String> errors) {
     /** Objects that every car has; the others may be left empty, and are folded. */
-    private static final String AMPERE_HOURS = "Ah";
-
     private static final Set<String> ALWAYS = Set.of(
             "/customer",
             "/vehicle",
@@ -47,6 +49,8 @@ public record CarDataPage(
             "/vehicle/rearAxle/brake",
             "/vehicle/fastener",
             "/vehicle/battery");
+
+    private static final Set<String> CORNERS = Set.of("LF", "RF", "LR", "RR");
 
     public CarDataPage {
         sets = List.copyOf(sets);
@@ -88,13 +92,13 @@ public record CarDataPage(
     public List<Known> known() {
         var known = new ArrayList<Known>();
         for (int set = 0; set < sets.size(); set++) {
-            var title = Words.sentenceStart(Words.season(sets.get(set).season())) + " set";
+            var title = Told.begin(new SetOf(sets.get(set).season()));
             known.add(known(sets.get(set).id(), title, CarForm.SET + set, CarForm.knownSetFields(set)));
             for (int place = 0; place < sets.get(set).wheels().size(); place++) {
                 var tag = sets.get(set).wheels().get(place).tag();
                 known.add(known(
                         tag,
-                        "%s, wheel %s".formatted(title, tag),
+                        labels().of("set-wheel", "set", title, "tag", tag),
                         CarForm.SET + set + "/wheels/" + place,
                         CarForm.wheelFields(set, place)));
             }
@@ -133,6 +137,11 @@ public record CarDataPage(
         return CarDataUnits.of(typed).unitOf(field);
     }
 
+    /** The same as this person names it. */
+    public String unitName(CarField field) {
+        return Told.reader().in(CarDataUnits.of(typed).system()).unit(field.unit());
+    }
+
     /** Name of these units. */
     public String units() {
         return CarDataUnits.of(typed).system().word();
@@ -143,41 +152,54 @@ public record CarDataPage(
         return field.item().isToldHowToWrite() ? Told.say(field.hint()) : "";
     }
 
+    /** What was put right of a wheel, and from what to what. */
+    public String change(WheelChange change) {
+        var unknown = Said.verbatim(Told.labels("app/desk").of("not-known"));
+        return Told.labels("app/desk")
+                .of(
+                        "changed",
+                        "day",
+                        change.on(),
+                        "what",
+                        change.label(),
+                        "before",
+                        change.findBefore().orElse(unknown),
+                        "after",
+                        change.findAfter().orElse(unknown));
+    }
+
     public String error(String pointer) {
         return errors.getOrDefault(pointer, "");
     }
 
     /** "Axle load", with a star where nothing can be left out. */
     public String label(CarField field) {
-        return Told.say(field.label()) + (field.required() && ALWAYS.contains(field.group()) ? " *" : "");
+        var label = Told.say(field.label());
+        return field.required() && ALWAYS.contains(field.group()) ? labels().of("required", "label", label) : label;
     }
 
-    private String title(String group) {
+    private static String title(String group) {
         if (group.startsWith(CarForm.SET)) {
-            return group.endsWith("/tyre") ? "Its tyres" : "New wheel set of four";
+            return labels().of(group.endsWith("/tyre") ? "its-tyres" : "new-set-of-four");
         }
-        var title = new StringBuilder();
+        var parts = new ArrayList<Said>();
         for (var part : group.substring(1).split("/", -1)) {
             if (!part.equals("vehicle") || group.equals("/vehicle")) {
-                title.append(title.isEmpty() ? words(part) : ", " + inside(words(part)));
+                parts.add(
+                        CORNERS.contains(part)
+                                ? Corner.valueOf(part)
+                                : Said.verbatim(labels().of("group", "name", inWords(part))));
             }
         }
-        return title.toString();
+        return Told.begin(Listed.commas(parts));
     }
 
-    private static String words(String name) {
-        if (name.equals(name.toUpperCase(Locale.ROOT)) || name.equals("vin")) {
-            return name.toUpperCase(Locale.ROOT);
-        }
-        if (name.endsWith(AMPERE_HOURS)) {
-            return words(name.substring(0, name.length() - AMPERE_HOURS.length())) + ", A·h";
-        }
-        return Words.sentenceStart(
-                name.replaceAll("([A-Z])", " $1").toLowerCase(Locale.ROOT).strip());
+    /** "frontAxle" as "front_axle". */
+    private static String inWords(String name) {
+        return name.replaceAll("([A-Z])", "_$1").toLowerCase(Locale.ROOT);
     }
 
-    /** Within a title; a corner keeps its letters. */
-    private static String inside(String words) {
-        return words.equals(words.toUpperCase(Locale.ROOT)) ? words : words.toLowerCase(Locale.ROOT);
+    private static Labels labels() {
+        return Told.labels("app/desk/car");
     }
 }

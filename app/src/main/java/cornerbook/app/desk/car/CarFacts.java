@@ -1,6 +1,7 @@
 package cornerbook.app.desk.car;
 
 import cornerbook.app.desk.Words;
+import cornerbook.app.request.Told;
 import cornerbook.core.air.PressureWarning;
 import cornerbook.core.brake.BrakeDetails;
 import cornerbook.core.brake.BrakeSpecification;
@@ -10,19 +11,20 @@ import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.lift.CarBody;
-import cornerbook.core.wheelplan.AllWheelLimit;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Listed;
+import cornerbook.core.say.Said;
 import cornerbook.core.wheelplan.DifferenceLimits;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
-/** What is known of a car beyond its specification, in words; what is not is said too. */
+/** What is known of a car beyond its specification; what is not is said too. */
 public final class CarFacts {
-    private static final String NOT_KNOWN = "not known";
-
     private CarFacts() {}
 
     /** One line. */
@@ -30,52 +32,59 @@ public final class CarFacts {
 
     public static List<Fact> of(Vehicle vehicle) {
         var details = vehicle.details();
+        var use = details.use();
         var fluid = details.fluidChange();
         var grade = vehicle.brakeFluid();
         var mounting = details.mounting();
+        var warning = details.pressureWarning();
         return List.of(
-                new Fact("Wheels may differ by", differences(details.differences())),
-                new Fact(
-                        "Salt, garage, friction braking",
+                fact("differences", differences(details.differences())),
+                fact(
+                        "use",
                         join(
-                                share(details.use().saltShare(), "of the year on salt"),
-                                details.use().garaged() == null
-                                        ? null
-                                        : details.use().garaged() ? "stands inside" : "stands outside",
-                                share(details.use().frictionBrakeShare(), "of the braking by friction"))),
-                new Fact("Mass and measures", body(details.body())),
-                new Fact("Lift points", liftPoints(details.body())),
+                                share(use.saltShare(), CarSaid.OfYearOnSalt::new),
+                                use.garaged() == null ? null : new CarSaid.Garaged(use.garaged()),
+                                share(use.frictionBrakeShare(), CarSaid.ByFriction::new))),
+                fact("body", body(details.body())),
+                new Fact(Told.labels("app/desk/car").of("fact-lift-points"), liftPoints(details.body())),
                 new Fact(
-                        "Discs",
-                        Arrays.stream(Axle.values())
-                                .map(axle -> (axle == Axle.FRONT ? "front: " : "rear: ")
-                                        + disc(vehicle.axle(axle).brake().details()))
-                                .collect(Collectors.joining("; "))),
-                new Fact(
-                        "Brake fluid",
+                        Told.labels("app/desk/car").of("fact-discs"),
+                        eachSaid(Arrays.stream(Axle.values())
+                                .map(axle -> new CarSaid.OfAxle(
+                                        axle, disc(vehicle.axle(axle).brake().details())))
+                                .toList())),
+                fact(
+                        "brake_fluid",
                         join(
-                                grade == null ? null : grade.label(),
-                                fluid.changedOn() == null ? null : "changed " + Words.day(fluid.changedOn()),
+                                grade == null ? null : Said.verbatim(grade.label()),
+                                fluid.changedOn() == null ? null : new CarSaid.FluidChanged(fluid.changedOn()),
                                 fluid.intervalYears() == null
                                         ? null
-                                        : "every " + Words.number(fluid.intervalYears()) + " years")),
-                new Fact("Pressure warning", warning(details.pressureWarning())),
-                new Fact("Hub and own wheels", mounting == null ? NOT_KNOWN : mounting.written()));
+                                        : new CarSaid.FluidEvery(Amount.exact(fluid.intervalYears(), "")))),
+                fact(
+                        "pressure_warning",
+                        join(
+                                warning.kind() == null
+                                        ? null
+                                        : new CarSaid.WarningKind(warning.kind() == PressureWarning.Kind.DIRECT),
+                                warning.learning() == null ? null : new CarSaid.Learns(warning.learning()))),
+                fact("mounting", mounting == null ? new CarSaid.NotKnown() : Said.verbatim(mounting.written())));
     }
 
-    /** How the parking brake of an axle works, to stand behind the caliper. */
-    public static String parkingBrake(BrakeSpecification brake) {
+    private static Fact fact(String key, Said words) {
+        return new Fact(Told.labels("app/desk/car").of("fact", "name", key), Told.say(words));
+    }
+
+    /** How the caliper of an axle works, and the parking brake with it. */
+    public static String caliper(BrakeSpecification brake) {
+        var labels = Told.labels("app/desk/car");
         var kind = brake.details().parkingBrake();
-        if (kind == null) {
-            return brake.electricParkingBrake() ? ", electric parking brake" : "";
-        }
-        return switch (kind) {
-            case NONE -> "";
-            case CABLE -> ", parking brake by cable";
-            case DRUM_IN_DISC -> ", parking brake in a drum";
-            case MOTOR_ON_CALIPER -> ", parking brake motor on the caliper";
-            case MOTOR_PULLING_CABLES -> ", parking brake motor pulling cables";
-        };
+        return labels.of(
+                "parking-brake",
+                "caliper",
+                labels.of("caliper-kind", "caliper", brake.caliper()),
+                "kind",
+                kind != null ? kind.name() : brake.electricParkingBrake() ? "ELECTRIC" : "NONE");
     }
 
     /** How the wheels of a set sit and what sensors they have. */
@@ -84,93 +93,74 @@ public final class CarFacts {
                 .map(wheel -> wheel(wheel.details()))
                 .distinct()
                 .toList();
-        return words.isEmpty() ? "no wheels" : String.join("; ", words);
+        return words.isEmpty() ? Told.say(new CarSaid.NoWheels()) : eachSaid(words);
     }
 
-    private static String wheel(WheelDetails details) {
+    private static Said wheel(WheelDetails details) {
         var mounting = details.mounting();
         return join(
-                mounting == null ? "rim not known" : mounting.written(),
-                details.sensorType() == null ? null : "sensor " + details.sensorType(),
-                details.sensorBatteryOn() == null ? null : "its battery of " + Words.day(details.sensorBatteryOn()));
+                mounting == null ? new CarSaid.RimNotKnown() : Said.verbatim(mounting.written()),
+                details.sensorType() == null ? null : new CarSaid.Sensor(details.sensorType()),
+                details.sensorBatteryOn() == null ? null : new CarSaid.SensorBattery(details.sensorBatteryOn()));
     }
 
-    private static String differences(DifferenceLimits differences) {
+    private static Said differences(DifferenceLimits differences) {
+        var allWheel = differences.allWheel();
         return join(
-                differences.allWheel() == null ? null : allWheel(differences.allWheel()),
-                differences.sameAxleMm() == null
+                allWheel == null
                         ? null
-                        : Words.number(differences.sameAxleMm()) + "\u00a0mm on one axle",
+                        : new CarSaid.AmongAllFour(Amount.exact(allWheel.valueMm(), "mm"), allWheel.kind()),
+                measure(differences.sameAxleMm(), "mm", CarSaid.OnOneAxle::new),
                 differences.deeperPairAtRear() == null
                         ? null
-                        : differences.deeperPairAtRear() ? "deeper pair at the rear" : "deeper pair at either axle");
+                        : new CarSaid.DeeperPair(differences.deeperPairAtRear()));
     }
 
-    private static String allWheel(AllWheelLimit limit) {
-        return Words.number(limit.valueMm())
-                + "\u00a0mm of "
-                + (limit.kind() == AllWheelLimit.Kind.TREAD_DEPTH ? "tread depth" : "rolling circumference")
-                + " among all four";
-    }
-
-    private static String body(CarBody body) {
+    private static Said body(CarBody body) {
         return join(
-                measure(body.kerbMassKg(), "kg", "without load"),
-                share(body.frontShare(), "of it in front"),
-                measure(body.wheelbaseMm(), "mm", "wheelbase"),
-                measure(body.trackMm(), "mm", "track"));
+                measure(body.kerbMassKg(), "kg", CarSaid.WithoutLoad::new),
+                share(body.frontShare(), CarSaid.InFront::new),
+                measure(body.wheelbaseMm(), "mm", CarSaid.Wheelbase::new),
+                measure(body.trackMm(), "mm", CarSaid.Track::new));
     }
 
     private static String liftPoints(CarBody body) {
         var points = body.liftPoints();
         return points == null
-                ? NOT_KNOWN
-                : Arrays.stream(Corner.values())
-                        .map(corner -> "%s %s\u00a0mm behind the front axle, %s\u00a0mm %s"
-                                .formatted(
-                                        corner,
-                                        Words.number(points.get(corner).behindFrontAxleMm()),
-                                        Words.number(Math.abs(points.get(corner).leftOfCentreMm())),
-                                        points.get(corner).leftOfCentreMm() < 0 ? "right" : "left"))
-                        .collect(Collectors.joining("; "));
+                ? Told.say(new CarSaid.NotKnown())
+                : eachSaid(Arrays.stream(Corner.values())
+                        .map(corner -> new CarSaid.LiftPoint(
+                                corner,
+                                Amount.exact(points.get(corner).behindFrontAxleMm(), "mm"),
+                                Amount.exact(Math.abs(points.get(corner).leftOfCentreMm()), "mm"),
+                                points.get(corner).leftOfCentreMm() >= 0))
+                        .toList());
     }
 
-    private static String disc(BrakeDetails details) {
+    private static Said disc(BrakeDetails details) {
         return join(
-                measure(details.refinishThicknessMm(), "mm", "after machining at least"),
-                measure(details.discMassKg(), "kg", "each"),
-                measure(details.discDiameterMm(), "mm", "across"),
-                measure(details.discTemperatureLimitC(), "°C", "at most"));
+                measure(details.refinishThicknessMm(), "mm", CarSaid.AfterMachining::new),
+                measure(details.discMassKg(), "kg", CarSaid.Each::new),
+                measure(details.discDiameterMm(), "mm", CarSaid.Across::new),
+                measure(details.discTemperatureLimitC(), "°C", CarSaid.AtMost::new));
     }
 
-    private static String warning(PressureWarning warning) {
-        var parts = new ArrayList<@Nullable String>();
-        var kind = warning.kind();
-        if (kind != null) {
-            parts.add(kind == PressureWarning.Kind.DIRECT ? "direct, a sensor in each wheel" : "indirect");
-        }
-        var learning = warning.learning();
-        if (learning != null) {
-            parts.add(
-                    switch (learning) {
-                        case BY_ITSELF -> "learns by itself";
-                        case BY_TOOL -> "learns by tool";
-                        case BY_DRIVING -> "learns by driving";
-                    });
-        }
-        return join(parts.toArray(String[]::new));
+    private static @Nullable Said measure(@Nullable Double value, String unit, Function<Amount, Said> of) {
+        return value == null ? null : of.apply(Amount.exact(value, unit));
     }
 
-    private static @Nullable String measure(@Nullable Double value, String unit, String of) {
-        return value == null ? null : Words.number(value) + "\u00a0" + unit + " " + of;
+    private static @Nullable Said share(@Nullable Double share, Function<Amount, Said> of) {
+        return share == null ? null : of.apply(Amount.of(share * 100, "%"));
     }
 
-    private static @Nullable String share(@Nullable Double share, String of) {
-        return share == null ? null : Words.percent(share) + " " + of;
+    /** What is known of these, one behind the other. */
+    private static Said join(@Nullable Said... parts) {
+        var known = new ArrayList<Said>();
+        Arrays.stream(parts).filter(Objects::nonNull).forEach(known::add);
+        return known.isEmpty() ? new CarSaid.NotKnown() : Listed.commas(known);
     }
 
-    private static String join(@Nullable String... parts) {
-        var known = Arrays.stream(parts).filter(Objects::nonNull).collect(Collectors.joining(", "));
-        return known.isEmpty() ? NOT_KNOWN : known;
+    private static String eachSaid(List<? extends Said> parts) {
+        return parts.stream().map(Told::say).collect(Collectors.joining("; "));
     }
 }

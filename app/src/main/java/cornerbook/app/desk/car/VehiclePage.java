@@ -80,10 +80,6 @@ public record VehiclePage(
         return forecast.role() == SetForecast.Role.GOING_ON;
     }
 
-    public String role(SetForecast forecast) {
-        return isOnTheCar(forecast) ? "on the car" : "off the car, judged for its next season";
-    }
-
     /** The set's own finding counts at the corner with the lowest groove: it is that one that decides. */
     private Optional<Finding> gravestAt(TyreForecast tyre, SetForecast forecast) {
         var decides = forecast.tyres().stream()

@@ -44,14 +44,16 @@ public final class FindingsHandler {
         var open = desk.getOpenVisit(visitId);
         var notes = desk.book().notes(visitId);
         var reader = Language.find(Pages.queryValue(request, "language"))
+                .or(() -> Optional.ofNullable(open.history().customer().language()).flatMap(Language::find))
                 .map(Told.reader()::in)
                 .orElseGet(Told::reader);
         pages.sendJudgedPdf(
                 response,
                 open.unjudged(),
                 "handover-" + open.visit().date(),
-                () -> Optional.of(HandoverSheet.render(assess(open), letterhead, desk.now(), notes, reader)),
-                "There is nothing to hand over.");
+                () -> Optional.of(
+                        HandoverSheet.render(assess(open), letterhead, desk.now(), notes, reader)),
+                Told.labels("app/desk/findings").of("nothing-to-hand-over"));
     }
 
     /** What a photo belongs to, and whether the sheet shows it. */
@@ -66,9 +68,9 @@ public final class FindingsHandler {
             if (e.isFailure()) {
                 throw e;
             }
-            throw new PageException(404, "The visit has no photo with this address.");
+            throw new PageException(404, new FindingsSaid.NoSuchPhoto());
         } catch (IllegalArgumentException e) {
-            throw new PageException(422, "The photo belongs to something unknown, expected a part of the list.");
+            throw new PageException(422, new FindingsSaid.UnknownPart());
         }
         Pages.redirect(response, Links.findings(visitId) + "#photos");
     }

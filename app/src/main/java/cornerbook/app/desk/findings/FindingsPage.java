@@ -1,21 +1,22 @@
 package cornerbook.app.desk.findings;
 
 import cornerbook.app.book.photo.Photo;
-import cornerbook.app.desk.Words;
 import cornerbook.app.picture.CornerLabel;
 import cornerbook.app.picture.air.PressureOverTemperature;
-import cornerbook.app.picture.battery.BatteryOverVisits;
-import cornerbook.app.picture.battery.ChargeOverDays;
-import cornerbook.app.picture.brake.BrakeFigure;
 import cornerbook.app.picture.brake.SeizingOverMonths;
-import cornerbook.app.picture.car.CarFromAbove;
 import cornerbook.app.request.Told;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.car.Visit;
+import cornerbook.app.picture.battery.BatteryOverVisits;
+import cornerbook.app.picture.battery.ChargeOverDays;
+import cornerbook.app.picture.brake.BrakeFigure;
+import cornerbook.app.picture.car.CarFromAbove;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.CornerName;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.say.Said;
 import cornerbook.core.wheelplan.WheelPlan;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -78,9 +79,10 @@ public record FindingsPage(Assessment assessment, List<Photo> photos) {
     }
 
     /** Findings that say the same of different corners. */
-    public record Card(List<FoundThing> things, String words) {
+    public record Card(List<FoundThing> things, List<Said> words) {
         public Card {
             things = List.copyOf(things);
+            words = List.copyOf(words);
         }
 
         public Finding first() {
@@ -94,8 +96,8 @@ public record FindingsPage(Assessment assessment, List<Photo> photos) {
                     things.stream()
                             .map(thing -> thing.finding().subject().corner())
                             .filter(Objects::nonNull)
-                            .map(Corner::name)
                             .distinct()
+                            .map(Told::say)
                             .toList());
         }
     }
@@ -122,37 +124,37 @@ public record FindingsPage(Assessment assessment, List<Photo> photos) {
     /** Gravest first. Advice on a set that holds is a card too: it must not be folded away. */
     public List<Card> cards() {
         var said = new SaidOnce(assessment.history());
-        var alike = new LinkedHashMap<String, List<FoundThing>>();
+        var alike = new LinkedHashMap<Alike, List<FoundThing>>();
         for (var thing : things()) {
             if (isCard(thing)) {
                 var finding = thing.finding();
-                var key = String.join(
-                        "|",
-                        finding.verdict().name(),
-                        finding.subject().part().name(),
-                        said.shape(Told.say(finding.plainWords())));
+                var key = new Alike(
+                        finding.verdict(), finding.subject().part(), said.shape(finding.plainWords()));
                 alike.computeIfAbsent(key, unused -> new ArrayList<>()).add(thing);
             }
         }
         return alike.values().stream()
-                .map(things -> new Card(things, String.join(" ", said.join(wordsOf(things)))))
+                .map(things -> new Card(things, said.join(wordsOf(things))))
                 .toList();
     }
+
+    /** Findings with the same of all these share a card. */
+    private record Alike(Verdict verdict, Subject.Part part, SaidOnce.Shape words) {}
 
     /** What holds: the wheel sets, the corners, the vehicle; places where nothing holds are left out. */
     public List<Area> areas() {
         var held = things().stream().filter(thing -> !isCard(thing)).toList();
         var areas = new ArrayList<Area>();
-        areas.add(area("Wheel sets", held.stream().filter(FoundThing::isOfSet)));
+        areas.add(area(Told.labels("app/desk/findings").of("wheel-sets"), held.stream().filter(FoundThing::isOfSet)));
         for (var corner : Corner.values()) {
             areas.add(area(
-                    corner + " " + Words.corner(corner),
+                    Told.labels("app/desk/findings").of("area", "corner", corner, "name", new CornerName(corner)),
                     held.stream()
                             .filter(thing -> !thing.isOfSet()
                                     && thing.finding().subject().corner() == corner)));
         }
         areas.add(area(
-                "Vehicle",
+                Told.labels("app/desk").of("vehicle"),
                 held.stream()
                         .filter(thing ->
                                 !thing.isOfSet() && thing.finding().subject().corner() == null)));
@@ -169,29 +171,31 @@ public record FindingsPage(Assessment assessment, List<Photo> photos) {
     private String part(FoundThing thing) {
         return assessment.history().sets().stream()
                 .filter(set -> set.id().equals(thing.finding().subject().setId()))
-                .map(set -> Words.season(set.season()))
+                .map(set -> Told.begin(set.season()))
                 .findFirst()
-                .orElseGet(() -> Words.part(thing.finding().subject().part()));
+                .orElseGet(() -> Told.say(thing.finding().subject().part()));
     }
 
     /** What could not be judged, each thing once. */
-    public List<String> notJudged() {
-        return new SaidOnce(assessment.history())
-                .join(assessment.notJudged().stream().map(Told::say).toList());
+    public List<Said> notJudged() {
+        return new SaidOnce(assessment.history()).join(assessment.notJudged());
     }
 
     /** Where each wheel goes, and where it ran before. */
     public String planPicture(WheelPlan plan) {
-        var labels = new EnumMap<Corner, CornerLabel>(Corner.class);
+        var labels = Told.labels("app/desk/findings");
+        var atCorner = new EnumMap<Corner, CornerLabel>(Corner.class);
         plan.wheelAt()
-                .forEach((corner, tag) -> labels.put(
+                .forEach((corner, tag) -> atCorner.put(
                         corner,
                         CornerLabel.ofWheel(
                                 tag,
                                 lastCorner(tag)
-                                        .map(last -> last == corner ? "stays here" : "ran at " + last)
-                                        .orElse("has not run yet"))));
-        return CarFromAbove.svg(labels, Told.reader());
+                                        .map(last -> last == corner
+                                                ? labels.of("stays-here")
+                                                : labels.of("ran-at", "corner", last))
+                                        .orElseGet(() -> labels.of("not-run-yet")))));
+        return CarFromAbove.svg(atCorner, Told.reader());
     }
 
     private List<FoundThing> things() {
@@ -201,7 +205,7 @@ public record FindingsPage(Assessment assessment, List<Photo> photos) {
                 .map(finding -> finding.subject().setId())
                 .filter(Objects::nonNull)
                 .toList();
-        var said = new HashSet<String>();
+        var said = new HashSet<Said>();
         var things = new ArrayList<FoundThing>();
         for (var finding : findings) {
             if (isPattern(finding)
@@ -211,11 +215,8 @@ public record FindingsPage(Assessment assessment, List<Photo> photos) {
             var patterns = finding.subject().part() == Subject.Part.WHEEL_SET
                     ? patternsOf(String.valueOf(finding.subject().setId()))
                     : List.<Finding>of();
-            var advice = patterns.stream()
-                    .map(Finding::plainWords)
-                    .map(Told::say)
-                    .filter(said::add)
-                    .toList();
+            var advice =
+                    patterns.stream().map(Finding::plainWords).filter(said::add).toList();
             things.add(new FoundThing(finding, patterns, advice));
         }
         return things;
@@ -236,10 +237,8 @@ public record FindingsPage(Assessment assessment, List<Photo> photos) {
         return thing.finding().verdict() != Verdict.HOLDS || !thing.patterns().isEmpty();
     }
 
-    private static List<String> wordsOf(List<FoundThing> things) {
-        return things.stream()
-                .map(thing -> Told.say(thing.finding().plainWords()))
-                .toList();
+    private static List<Said> wordsOf(List<FoundThing> things) {
+        return things.stream().map(thing -> thing.finding().plainWords()).toList();
     }
 
     /** The corner that a wheel last left the shop on, before this visit. */

@@ -13,7 +13,7 @@ import java.util.List;
  * @param patterns how the wheels of the set wear across, when the finding is on a set
  * @param advice what the patterns ask for and no graver finding has asked for yet
  */
-public record FoundThing(Finding finding, List<Finding> patterns, List<String> advice) {
+public record FoundThing(Finding finding, List<Finding> patterns, List<Said> advice) {
     public FoundThing {
         patterns = List.copyOf(patterns);
         advice = List.copyOf(advice);
@@ -30,10 +30,7 @@ public record FoundThing(Finding finding, List<Finding> patterns, List<String> a
                         shared
                                 ? evidence
                                 : new Evidence(
-                                        Listed.commas(List.of(
-                                                Said.verbatim(String.valueOf(
-                                                        pattern.subject().wheelTag())),
-                                                evidence.what())),
+                                        new FindingsSaid.OfWheel(String.valueOf(pattern.subject().wheelTag()), evidence.what()),
                                         evidence.value(),
                                         evidence.how()));
             }

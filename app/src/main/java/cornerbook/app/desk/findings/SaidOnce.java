@@ -1,60 +1,110 @@
 package cornerbook.app.desk.findings;
 
+import cornerbook.app.desk.DeskSaid;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.CornerName;
+import cornerbook.core.say.Said;
+import cornerbook.core.say.Verbatim;
+import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
-/** Makes one sentence of those that say the same of different corners and wheels: a caution read four times is not read. */
+/**
+ * Says once what is said alike of different corners and wheels: a caution read four times is not read. Alike are sentences of one
+ * kind whose facts differ in nothing but a corner or the tag of a wheel.
+ */
 final class SaidOnce {
-    private final Pattern name;
+    private static final Object PLACE = "place";
+
+    private final Set<String> tags;
 
     SaidOnce(CarHistory history) {
-        var corners = Arrays.stream(Corner.values()).map(Corner::name);
-        var tags = history.sets().stream().flatMap(set -> set.wheels().stream()).map(wheel -> wheel.tag());
-        name = Pattern.compile(Stream.concat(corners, tags)
-                .map(Pattern::quote)
-                .collect(Collectors.joining("|", "(?<![\\p{L}\\p{N}])(?:", ")(?![\\p{L}\\p{N}])")));
+        tags = history.sets().stream()
+                .flatMap(set -> set.wheels().stream())
+                .map(wheel -> wheel.tag())
+                .collect(Collectors.toSet());
     }
 
-    /** The sentence without the corners and wheels in it: equal for those that say the same. */
-    String shape(String sentence) {
-        return name.matcher(sentence).replaceAll("\0");
-    }
-
-    /** Each sentence once, with all the corners and wheels that it was said of, in the order of the first. */
-    List<String> join(List<String> sentences) {
-        var names = new LinkedHashMap<String, List<Set<String>>>();
-        for (var sentence : sentences) {
-            var found = name.matcher(sentence)
-                    .results()
-                    .map(result -> result.group())
-                    .toList();
-            var places = names.computeIfAbsent(
-                    shape(sentence),
-                    unused -> found.stream()
-                            .<Set<String>>map(each -> new LinkedHashSet<>())
-                            .toList());
-            for (int i = 0; i < found.size(); i++) {
-                places.get(i).add(found.get(i));
-            }
+    /** The sentence without its corners and wheels: equal for those that say the same. */
+    record Shape(@Nullable Object kind, List<Shape> facts) {
+        Shape {
+            facts = List.copyOf(facts);
         }
-        var joined = new ArrayList<String>();
-        names.forEach((shape, places) -> {
-            var parts = shape.split("\0", -1);
-            var text = new StringBuilder(parts[0]);
-            for (int i = 0; i < places.size(); i++) {
-                text.append(String.join(", ", places.get(i))).append(parts[i + 1]);
-            }
-            joined.add(text.toString());
-        });
-        return joined;
+    }
+
+    Shape shape(@Nullable Object fact) {
+        if (isPlace(fact)) {
+            return new Shape(PLACE, List.of());
+        }
+        if (fact instanceof List<?> list) {
+            return new Shape(List.class, list.stream().map(this::shape).toList());
+        }
+        return fact instanceof Record said
+                ? new Shape(said.getClass(), factsOf(said).map(this::shape).toList())
+                : new Shape(fact, List.of());
+    }
+
+    /** Each sentence once, with the places of those that are like it, in the order of the first. */
+    List<Said> join(List<Said> sentences) {
+        var alike = new LinkedHashMap<Shape, List<Said>>();
+        for (var sentence : sentences) {
+            alike.computeIfAbsent(shape(sentence), unused -> new ArrayList<>()).add(sentence);
+        }
+        return alike.values().stream().map(this::once).toList();
+    }
+
+    private Said once(List<Said> alike) {
+        var first = places(alike.getFirst()).collect(Collectors.toSet());
+        var others = alike.stream()
+                .skip(1)
+                .flatMap(this::places)
+                .filter(place -> !first.contains(place))
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+        return others.isEmpty() ? alike.getFirst() : new DeskSaid.Likewise(alike.getFirst(), List.copyOf(others));
+    }
+
+    /** The corners and wheels that a sentence speaks of. */
+    private Stream<Said> places(@Nullable Object fact) {
+        return switch (fact) {
+            case null -> Stream.empty();
+            case Corner corner -> Stream.of(corner);
+            case CornerName name -> Stream.of(name.corner());
+            case Verbatim words when isPlace(words) -> Stream.of(words);
+            case String tag when isPlace(tag) -> Stream.of(Said.verbatim(tag));
+            case List<?> list -> list.stream().flatMap(this::places);
+            case Record said -> factsOf(said).flatMap(this::places);
+            default -> Stream.empty();
+        };
+    }
+
+    private boolean isPlace(@Nullable Object fact) {
+        return switch (fact) {
+            case Corner corner -> true;
+            case CornerName name -> true;
+            case Verbatim words -> tags.contains(words.text());
+            case String words -> tags.contains(words);
+            case null, default -> false;
+        };
+    }
+
+    private static Stream<@Nullable Object> factsOf(Record said) {
+        return Arrays.stream(said.getClass().getRecordComponents()).map(component -> factOf(said, component));
+    }
+
+    private static @Nullable Object factOf(Record said, RecordComponent component) {
+        try {
+            component.getAccessor().setAccessible(true);
+            return component.getAccessor().invoke(said);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException("the fact %s of %s cannot be read".formatted(component.getName(), said), e);
+        }
     }
 }

@@ -46,7 +46,7 @@ public final class PlanHandler {
                 open.unjudged(),
                 "wheel-tags-" + open.visit().date(),
                 () -> tags(open, paper),
-                "There is no wheel plan for this visit, so there are no wheel tags.");
+                Told.labels("app/desk/plan").of("no-tags"));
     }
 
     private Optional<byte[]> tags(OpenVisit open, Paper paper) {

@@ -1,11 +1,13 @@
 package cornerbook.app.desk.plan;
 
 import cornerbook.app.desk.Links;
-import cornerbook.app.desk.Words;
 import cornerbook.app.picture.CornerLabel;
 import cornerbook.app.picture.car.WheelMoves;
 import cornerbook.app.request.Told;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.SetOf;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Between;
 import cornerbook.core.wheelplan.Gain;
 import cornerbook.core.wheelplan.Replacement;
 import cornerbook.core.wheelplan.Rule;
@@ -20,7 +22,6 @@ import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -38,7 +39,9 @@ public record PlannedSet(SetPlan planned) {
         }
 
         public String words() {
-            return from == null ? "new to the car" : moves() ? "from " + from : "stays";
+            return from == null
+                    ? label("new-to-the-car")
+                    : moves() ? label("from-corner", "corner", from) : label("stays");
         }
     }
 
@@ -110,14 +113,14 @@ public record PlannedSet(SetPlan planned) {
         return planned.plan().gains().getFirst();
     }
 
-    public String season() {
-        return Words.season(planned.set().season()).toLowerCase(Locale.ROOT);
+    public SetOf set() {
+        return new SetOf(planned.set().season());
     }
 
-    /** "1,200 to 3,400 km"; empty without scenarios. */
+    /** "1 200 to 3 400 km"; empty without scenarios. */
     public String interval(Gain gain) {
         var interval = gain.interval();
-        return interval == null ? "" : Words.km(interval.lowKm()) + " to " + Words.km(interval.highKm());
+        return interval == null ? "" : Told.say(new Between(interval.lowKm(), interval.highKm(), "km", 0));
     }
 
     /** The wear rates that the plan goes by: of the groove that wears fastest at each corner, mm per 1000 km. */
@@ -163,10 +166,15 @@ public record PlannedSet(SetPlan planned) {
                 .min(Comparator.comparingInt(
                                 (Purchase purchase) -> purchase.option().kind().tyres())
                         .thenComparing(purchase -> -purchase.option().distanceKm()))
-                .map(purchase -> "%s: with them every rule is kept for %s, until about %s."
-                        .formatted(
-                                purchase.what(), Words.km(purchase.option().distanceKm()), Words.day(purchase.until())))
-                .orElse("No purchase of two or four tyres mends it either.");
+                .map(purchase -> label(
+                        "mends",
+                        "what",
+                        purchase.what(),
+                        "distance",
+                        Amount.of(purchase.option().distanceKm(), "km"),
+                        "day",
+                        purchase.until()))
+                .orElseGet(() -> label("nothing-mends"));
     }
 
     private RuleLine ruleLine(PlannedRule rule, String visitId) {
@@ -175,19 +183,19 @@ public record PlannedSet(SetPlan planned) {
         var cost = planned.plan().costs().stream()
                 .filter(found -> found.rule() == rule.rule())
                 .findFirst()
-                .map(found -> "costs " + Words.km(found.costKm()))
-                .orElse("costs nothing");
+                .map(found -> label("costs", "km", Amount.of(found.costKm(), "km")))
+                .orElseGet(() -> label("costs-nothing"));
+        var state = label("state", "state", rule.state());
         return switch (rule.state()) {
             case KEPT -> {
                 off.add(rule.rule());
-                yield new RuleLine(rule, "kept", cost, Links.planWithout(visitId, off), "Plan without it");
+                yield new RuleLine(rule, state, cost, Links.planWithout(visitId, off), label("plan-without-it"));
             }
             case SWITCHED_OFF -> {
                 off.remove(rule.rule());
-                yield new RuleLine(rule, "left out, as asked", "", Links.planWithout(visitId, off), "Plan with it");
+                yield new RuleLine(rule, state, "", Links.planWithout(visitId, off), label("plan-with-it"));
             }
-            case LEFT_OUT -> new RuleLine(rule, "cannot be kept", "", null, "");
-            case NOT_KNOWN -> new RuleLine(rule, "not known", "", null, "");
+            case LEFT_OUT, NOT_KNOWN -> new RuleLine(rule, state, "", null, "");
         };
     }
 
@@ -197,7 +205,7 @@ public record PlannedSet(SetPlan planned) {
         return planned.replacements().stream()
                 .map(option -> new Purchase(
                         option,
-                        what(option.kind()),
+                        label("purchase", "purchase", option.kind()),
                         option.season() == 0
                                 ? null
                                 : starts.get(option.season() - 1).from(),
@@ -209,7 +217,7 @@ public record PlannedSet(SetPlan planned) {
     /** The fewest new tyres, and those as late as can be, that last all seasons asked for. */
     public String advice(List<Purchase> purchases) {
         if (purchases.isEmpty()) {
-            return "The tyres of this set were no deeper than the limit when they came to the book, so nothing can be said of new ones.";
+            return label("nothing-to-say");
         }
         int seasons = planned.request().seasonsThousandKm().size();
         var lasting = purchases.stream()
@@ -218,39 +226,31 @@ public record PlannedSet(SetPlan planned) {
                                 (Purchase purchase) -> purchase.option().kind().tyres())
                         .thenComparing(purchase -> -purchase.option().season()));
         return lasting.map(purchase -> purchase.when() == null
-                        ? "No new tyres are needed for the %d seasons planned.".formatted(seasons)
-                        : "The fewest new tyres that last the %d seasons planned, and as late as can be: %s on %s."
-                                .formatted(
-                                        seasons, purchase.what().toLowerCase(Locale.ROOT), Words.day(purchase.when())))
-                .orElseGet(() -> "No single purchase lasts all %d seasons planned.".formatted(seasons));
+                        ? label("none-needed", "n", seasons)
+                        : label(
+                                "fewest",
+                                "n",
+                                seasons,
+                                "purchase",
+                                purchase.option().kind(),
+                                "day",
+                                purchase.when()))
+                .orElseGet(() -> label("none-lasts", "n", seasons));
     }
 
     private static String ends(Replacement option) {
         if (!option.endsByRules()) {
-            return "the tread";
+            return label("ends-tread");
         }
         return option.binding().isEmpty()
-                ? "the rules together"
-                : option.binding().stream().map(PlannedSet::shortly).collect(Collectors.joining(", "));
+                ? label("ends-together")
+                : option.binding().stream()
+                        .map(rule -> label("ends-rule", "rule", rule))
+                        .collect(Collectors.joining(", "));
     }
 
-    private static String shortly(Rule rule) {
-        return switch (rule) {
-            case DIRECTIONAL -> "sides";
-            case SIZE -> "sizes";
-            case SAME_AXLE -> "difference on one axle";
-            case ALL_WHEEL -> "difference among all four";
-            case DEEPER_PAIR_REAR -> "deeper pair at the rear";
-        };
-    }
-
-    private static String what(Replacement.Kind kind) {
-        return switch (kind) {
-            case NONE -> "No new tyres";
-            case FRONT_PAIR -> "Two new, in place of those at the front";
-            case REAR_PAIR -> "Two new, in place of those at the rear";
-            case ALL_FOUR -> "Four new";
-        };
+    private static String label(String key, Object... facts) {
+        return Told.labels("app/desk/plan").of(key, facts);
     }
 
     private double lowestMm(String tag) {

@@ -1,21 +1,21 @@
 package cornerbook.app.desk.shop;
 
+import cornerbook.core.say.Saying;
+import cornerbook.app.request.Told;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.EntryUnits;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
 import cornerbook.app.desk.UnitChoice;
-import cornerbook.app.request.Told;
 import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
 import cornerbook.core.season.Climate;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.time.Month;
-import java.time.format.TextStyle;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
-import java.util.Locale;
 import java.util.Map;
 
 /** The climate of the shop's place, entered month by month. */
@@ -43,7 +43,11 @@ public final class ClimateHandler {
             Pages.redirect(response, PAGE);
         } catch (IllegalArgumentException e) {
             var kept = desk.book().climate().find().isPresent();
-            pages.send(response, 422, "desk/shop/climate", new ClimatePage(typed, kept, Typed.sentence(e)));
+            pages.send(
+                    response,
+                    422,
+                    "desk/shop/climate",
+                    new ClimatePage(typed, kept, Typed.sentence(e)));
         }
     }
 
@@ -74,29 +78,29 @@ public final class ClimateHandler {
         return new Climate(
                 typed.get("place"),
                 typed.get("source"),
-                value(typed, "coldest", "coldest morning"),
+                value(typed, "coldest", new ShopSaid.ColdestMorning()),
                 Arrays.stream(Month.values()).map(month -> month(typed, month)).toList());
     }
 
     private static Climate.MonthNormal month(Form typed, Month month) {
-        var name = month.getDisplayName(TextStyle.FULL, Locale.ENGLISH);
-        double minimumC = value(typed, "minimum." + month.getValue(), "mean daily minimum of " + name);
-        double maximumC = value(typed, "maximum." + month.getValue(), "mean daily maximum of " + name);
+        var name = ClimatePage.nameOf(month);
+        double minimumC = value(typed, "minimum." + month.getValue(), new ShopSaid.MeanDaily(false, name));
+        double maximumC = value(typed, "maximum." + month.getValue(), new ShopSaid.MeanDaily(true, name));
         try {
             return new Climate.MonthNormal(minimumC, maximumC);
         } catch (IllegalArgumentException e) {
-            throw new IllegalArgumentException("%s: %s".formatted(name, Told.say(Refused.said(e))), e);
+            throw new Refused(new ShopSaid.Of(Said.verbatim(name), Refused.said(e)));
         }
     }
 
-    private static double value(Form typed, String field, String what) {
+    private static double value(Form typed, String field, Said what) {
         if (typed.get(field).isEmpty()) {
-            throw new IllegalArgumentException("%s is missing, expected a temperature".formatted(what));
+            throw new Refused(new ShopSaid.Missing(what));
         }
         try {
             return Typed.valueOf(typed.get(field), UNIT, EntryUnits.of(typed).system());
         } catch (IllegalArgumentException e) {
-            throw new IllegalArgumentException("%s: %s".formatted(what, Told.say(Refused.said(e))), e);
+            throw new Refused(new ShopSaid.Of(what, Refused.said(e)));
         }
     }
 }

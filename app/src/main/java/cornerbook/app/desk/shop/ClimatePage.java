@@ -1,10 +1,10 @@
 package cornerbook.app.desk.shop;
 
 import cornerbook.app.desk.Form;
+import cornerbook.app.request.Told;
 import java.time.Month;
 import java.time.format.TextStyle;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * The climate of the shop's place.
@@ -23,6 +23,12 @@ public record ClimatePage(Form typed, boolean kept, String error) {
     }
 
     public String name(Month month) {
-        return month.getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+        return nameOf(month);
+    }
+
+    /** As it stands alone. */
+    static String nameOf(Month month) {
+        return month.getDisplayName(
+                TextStyle.FULL_STANDALONE, Told.reader().language().locale());
     }
 }

@@ -25,7 +25,7 @@ public final class ShopHandler {
     public void save(ServerRequest request, ServerResponse response) {
         var asked = Form.read(request).get("second-check");
         if (!asked.equals("yes") && !asked.equals("no")) {
-            throw new PageException(400, "The second check is not understood, expected yes or no.");
+            throw new PageException(400, new ShopSaid.SecondCheckNotUnderstood());
         }
         rules.askSecondCheck(asked.equals("yes"));
         Pages.redirect(response, "/shop");

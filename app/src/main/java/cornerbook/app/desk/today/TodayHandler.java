@@ -3,6 +3,7 @@ package cornerbook.app.desk.today;
 import cornerbook.app.book.car.VehicleSummary;
 import cornerbook.app.desk.BrakeDust;
 import cornerbook.app.desk.Desk;
+import cornerbook.app.desk.DeskSaid;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.today.TodayPage.Car;
 import cornerbook.app.request.PageException;
@@ -66,7 +67,7 @@ public final class TodayHandler {
         try {
             return LocalDate.parse(text);
         } catch (DateTimeParseException e) {
-            throw new PageException(400, "The date in the address is not a date, expected one as " + today + ".");
+            throw new PageException(400, new DeskSaid.NoDayInAddress(today.toString()));
         }
     }
 }

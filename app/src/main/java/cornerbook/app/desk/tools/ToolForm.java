@@ -5,6 +5,7 @@ import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Typed;
 import cornerbook.core.lift.Hoist;
 import cornerbook.core.lift.HoistRating;
+import cornerbook.core.say.Refused;
 import cornerbook.core.tool.ShopTool;
 import cornerbook.words.UnitSystem;
 import java.time.DateTimeException;
@@ -31,25 +32,25 @@ record ToolForm(Form typed, UnitSystem system) {
                 typed.get("id"),
                 kind,
                 typed.get("name"),
-                value("lowest", "bottom of the scale", kind.unit()),
-                value("highest", "top of the scale", kind.unit()),
-                typed.get("offset").isEmpty() ? 0 : value("offset", "offset of the tool", kind.unit()),
+                value(ToolField.LOWEST, kind.unit()),
+                value(ToolField.HIGHEST, kind.unit()),
+                typed.get("offset").isEmpty() ? 0 : value(ToolField.OFFSET, kind.unit()),
                 day(typed.get("due")),
                 kind == ShopTool.Kind.HOIST ? hoist() : null);
     }
 
     private @Nullable Hoist hoist() {
-        double ratingKg = value("rating", "rating of the hoist", "kg");
+        double ratingKg = value(ToolField.RATING, "kg");
         var arms = typed.get("arms").isEmpty() ? USUAL_ARMS : typed.get("arms");
         if (!arms.matches("[0-9]")) {
-            throw new IllegalArgumentException("number of arms is \"%s\", expected 2 to 8".formatted(arms));
+            throw new Refused(new ToolsSaid.NotSoManyArms(arms));
         }
         return new Hoist(
                 Integer.parseInt(arms),
                 new HoistRating(
                         ratingKg,
-                        value("front-arm", "rating of a front arm", "kg"),
-                        value("rear-arm", "rating of a rear arm", "kg")),
+                        value(ToolField.FRONT_ARM, "kg"),
+                        value(ToolField.REAR_ARM, "kg")),
                 heights("adapters"),
                 heights("blocks"));
     }
@@ -62,19 +63,19 @@ record ToolForm(Form typed, UnitSystem system) {
                 .toList();
     }
 
-    private double value(String field, String what, String unit) {
-        if (typed.get(field).isEmpty()) {
-            throw new IllegalArgumentException("%s is missing, expected a value with its unit".formatted(what));
+    private double value(ToolField field, String unit) {
+        var text = typed.get(field.key());
+        if (text.isEmpty()) {
+            throw new Refused(new ToolsSaid.MissingValue(field));
         }
-        return Typed.valueOf(typed.get(field), unit, system);
+        return Typed.valueOf(text, unit, system);
     }
 
     private static LocalDate day(String text) {
         try {
             return LocalDate.parse(text);
         } catch (DateTimeException e) {
-            throw new IllegalArgumentException(
-                    "day of the next calibration is missing or no day, expected one as 2027-01-31", e);
+            throw new Refused(new ToolsSaid.NoCalibrationDay("2027-01-31"));
         }
     }
 }

@@ -1,29 +1,34 @@
 package cornerbook.app.desk.visit;
 
+import cornerbook.core.say.Saying;
+import cornerbook.app.request.Told;
 import cornerbook.app.desk.EntryUnits;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.desk.Typed;
-import cornerbook.app.desk.Words;
 import cornerbook.app.desk.asked.BrakeGroups;
 import cornerbook.app.desk.asked.Slot;
 import cornerbook.app.desk.asked.VisitSlots;
+import cornerbook.app.desk.visit.EntryPage.Choice;
 import cornerbook.app.desk.visit.EntryPage.Field;
 import cornerbook.app.desk.visit.EntryPage.Group;
 import cornerbook.app.desk.visit.EntryPage.Questions;
 import cornerbook.app.desk.visit.EntryPage.Section;
-import cornerbook.app.request.Told;
 import cornerbook.core.air.judge.AirToSet;
 import cornerbook.core.assess.VisitRules;
 import cornerbook.core.car.Measure;
+import cornerbook.core.car.MeasureAt;
 import cornerbook.core.car.Reading;
+import cornerbook.core.car.Scale;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.say.Refused;
+import cornerbook.words.Labels;
+import cornerbook.words.UnitSystem;
+import cornerbook.core.say.Said;
 import cornerbook.core.tool.ShopTool;
 import cornerbook.core.tread.judge.StoredWheelCheck;
 import cornerbook.core.tread.judge.TreadPrediction;
-import cornerbook.words.UnitSystem;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -39,18 +44,13 @@ import org.jspecify.annotations.Nullable;
  * gives nothing; one that says something else than the stored reading is a correction and needs a reason.
  */
 final class EntryForm {
-    private static final String TORQUE =
-            "On the ground, in sequence; a wrench that clicks without moving has not measured.";
-    private static final String SETTLE =
-            " Take it off and compare tag, date code and sensor; if the reading was wrong, type the right one and say why.";
-    private static final String TWELVE_VOLT = "Let the car sleep first: awake, its converter holds the voltage up.";
-
     private final OpenVisit open;
     private final Visit visit;
     private final VisitSlots slots;
     private final BrakeGroups brakes;
     private final Form form;
     private final EntryUnits units;
+    private final Labels labels = Told.labels("app/desk/visit");
     private final Map<String, String> errors = new HashMap<>();
     private final Map<String, Reading> typed = new LinkedHashMap<>();
     private final Map<String, TreadPrediction> doubted = new LinkedHashMap<>();
@@ -74,8 +74,7 @@ final class EntryForm {
         slots.all().forEach(this::take);
         for (var name : form.fields().keySet()) {
             if (name.startsWith("was.") && !isKnown(name.substring(4))) {
-                problem =
-                        "The wheels of this visit have changed since the form was opened; nothing was stored, open it anew.";
+                problem = Told.say(new VisitSaid.WheelsChanged());
             }
         }
         if (errors.isEmpty()) {
@@ -145,7 +144,12 @@ final class EntryForm {
     Section vehicle() {
         var groups = new ArrayList<Group>();
         brakes.ofVehicle().forEach(step -> groups.add(group(step)));
-        groups.add(group("12 V battery, temperatures", TWELVE_VOLT, "", List.of(), slots.batteryAndTyres()));
+        groups.add(group(
+                labels.of("battery-and-temperatures"),
+                labels.of("let-it-sleep"),
+                "",
+                List.of(),
+                slots.batteryAndTyres()));
         return new Section(null, groups);
     }
 
@@ -156,7 +160,7 @@ final class EntryForm {
         boolean stays = arrived != null && arrived.equals(left);
         if (arrived != null) {
             groups.add(group(
-                    (stays ? "Wheel " : left == null ? "Wheel as it came, " : "Coming off, ") + arrived,
+                    labels.of(stays ? "wheel-stays" : left == null ? "wheel-as-it-came" : "coming-off", "tag", arrived),
                     "",
                     "",
                     List.of(),
@@ -165,8 +169,8 @@ final class EntryForm {
         brakes.at(corner).forEach(step -> groups.add(group(step)));
         if (left != null) {
             groups.add(group(
-                    (stays ? "Wheel " : "Going on, ") + left,
-                    TORQUE,
+                    labels.of(stays ? "wheel-stays" : "going-on", "tag", left),
+                    labels.of("torque-note"),
                     stop(left),
                     List.of(Told.say(air(corner).sentence())),
                     slots.leaving(corner)));
@@ -183,8 +187,7 @@ final class EntryForm {
         return visit.arrivedOn().containsValue(left)
                 ? ""
                 : StoredWheelCheck.compareDepths(open.history(), visit, left)
-                        .map(said -> Typed.sentence(Told.say(said)))
-                        .map(sentence -> sentence + SETTLE)
+                        .map(stop -> labels.of("settle", "stop", Typed.sentence(Told.say(stop))))
                         .orElse("");
     }
 
@@ -210,15 +213,22 @@ final class EntryForm {
         var shown = stored.map(reading -> show(slot, reading)).orElse("");
         return new Field(
                 key,
-                Words.measure(slot.measure(), slot.spot()),
+                Told.say(new MeasureAt(slot.measure(), slot.spot())),
                 units.label(slot.measure()),
                 form.has(key) ? form.get(key) : shown,
                 stored.map(Reading::id).orElse(""),
-                scale == null ? List.of() : scale.words(),
+                scale == null ? List.of() : choices(scale),
                 errors.getOrDefault(key, ""),
                 doubted.containsKey(key) ? Told.say(doubted.get(key).question()) : "",
                 form.get("reason." + key),
                 stored.isPresent() && (errors.containsKey(key) || doubted.containsKey(key)));
+    }
+
+    /** Words for people; what is stored is spelled as files spell it. */
+    private static List<Choice> choices(Scale scale) {
+        return scale.told().stream()
+                .map(word -> new Choice(scale.words().get(word.place()), Told.say(word)))
+                .toList();
     }
 
     private String show(Slot slot, Reading reading) {
@@ -239,7 +249,7 @@ final class EntryForm {
             return;
         }
         if (text.isEmpty()) {
-            errors.put(key, "A reading is never deleted; type the right value and say why.");
+            errors.put(key, Told.say(new VisitSaid.NeverDeleted()));
             return;
         }
         try {
@@ -250,7 +260,7 @@ final class EntryForm {
                 correct(slot, value, text, stored, showedNothing);
             }
         } catch (IllegalArgumentException e) {
-            errors.put(key, Told.say(Refused.said(e)));
+            errors.put(key, Typed.sentence(e));
         }
     }
 
@@ -267,13 +277,16 @@ final class EntryForm {
         if (reason.isEmpty()) {
             errors.put(
                     key,
-                    showedNothing
-                            ? "Meanwhile %s was stored here; say why it changes, or take that value."
-                                    .formatted(stored.asWritten())
-                            : "%s is stored; say why it changes.".formatted(stored.asWritten()));
+                    Told.say(new VisitSaid.SayWhy(showedNothing, asWritten(stored))));
         } else {
             typed.put(key, read(slot, value, text, stored.id(), reason));
         }
+    }
+
+    /** A word of a scale in the person's language, anything else as it was typed. */
+    private static Said asWritten(Reading stored) {
+        var scale = stored.measure().scale();
+        return scale == null ? Said.verbatim(stored.asWritten()) : scale.told(stored.value());
     }
 
     private Reading read(Slot slot, double value, String text, @Nullable String corrects, @Nullable String reason) {

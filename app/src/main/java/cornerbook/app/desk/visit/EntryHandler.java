@@ -6,6 +6,7 @@ import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.visit.OpenRetorque;
 import cornerbook.app.desk.BrakeDust;
 import cornerbook.app.desk.Desk;
+import cornerbook.app.desk.DeskSaid;
 import cornerbook.app.desk.EntryUnits;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Links;
@@ -16,6 +17,7 @@ import cornerbook.app.desk.asked.ToolChoice;
 import cornerbook.app.desk.asked.WheelProposal;
 import cornerbook.app.desk.visit.EntryPage.RetorqueForm;
 import cornerbook.app.judge.Judged;
+import cornerbook.core.say.Refused;
 import cornerbook.core.season.judge.OdometerDoubt;
 import cornerbook.core.tool.ShopTool;
 import io.helidon.webserver.http.ServerRequest;
@@ -62,7 +64,7 @@ public final class EntryHandler {
                 Pages.redirect(response, Links.saved(open.visit().id(), readings.size(), kept));
                 return;
             } catch (BookException e) {
-                form.refuse(Typed.sentence(Told.say(Saying.of(e))));
+                form.refuse(Typed.sentence(e));
             }
         }
         send(response, 422, open, form, leaving, typed, NOTHING_TYPED);
@@ -87,7 +89,7 @@ public final class EntryHandler {
                 Pages.redirect(response, Links.saved(visitId, readings.size(), Map.of()) + "#leaving");
                 return;
             } catch (BookException e) {
-                leaving.refuse(Typed.sentence(Told.say(Saying.of(e))));
+                leaving.refuse(Typed.sentence(e));
             }
         }
         send(response, 422, open, form, leaving, typed, NOTHING_TYPED);
@@ -157,13 +159,11 @@ public final class EntryHandler {
         try {
             var date = LocalDate.parse(text);
             if (date.isAfter(today)) {
-                throw new IllegalArgumentException(
-                        "The date %s lies in the future, expected %s or earlier.".formatted(date, today));
+                throw new Refused(new DeskSaid.InTheFuture(date, today));
             }
             return date;
         } catch (DateTimeParseException e) {
-            throw new IllegalArgumentException(
-                    "The date is missing or not a date, expected one as %s.".formatted(today), e);
+            throw new Refused(new DeskSaid.NoDay(today.toString()));
         }
     }
 

@@ -102,6 +102,9 @@ public record EntryPage(
         }
     }
 
+    /** A word to choose: as files spell it, and for people. */
+    public record Choice(String value, String words) {}
+
     /**
      * One field.
      *
@@ -119,7 +122,7 @@ public record EntryPage(
             String unit,
             String typed,
             String shownId,
-            List<String> choices,
+            List<Choice> choices,
             String error,
             String question,
             String reason,

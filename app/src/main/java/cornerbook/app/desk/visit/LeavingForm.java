@@ -11,6 +11,7 @@ import cornerbook.core.assess.VisitRules;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.Wheel;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.say.Said;
 import cornerbook.core.tread.judge.StoredWheelCheck;
 import cornerbook.core.tread.judge.StoredWheelCheck.Identity;
 import cornerbook.core.tyre.Tin;
@@ -53,7 +54,7 @@ final class LeavingForm {
     List<Identity> check(List<Reading> typed, LocalDate today) {
         var chosen = chosen();
         if (chosen.size() < Corner.values().length) {
-            problem = "A car leaves on four wheels; choose one at each corner.";
+            problem = Told.say(new VisitSaid.FourWheels());
             return List.of();
         }
         var leaving = open.with(typed, chosen);
@@ -111,7 +112,7 @@ final class LeavingForm {
                     form.get(sensorName(corner)),
                     errors.getOrDefault(corner, "")));
         }
-        var hint = typed ? "As you chose them." : standing.hint();
+        var hint = typed ? Told.labels("app/desk/visit").of("as-you-chose") : standing.hint();
         return new Leaving(places, typed, !open.visit().leftOn().isEmpty(), hint, problem, ofSets);
     }
 
@@ -129,10 +130,10 @@ final class LeavingForm {
         }
         return StoredWheelCheck.compareIdentity(wheel, identity)
                 .or(() -> StoredWheelCheck.compareDepths(leaving.history(), leaving.visit(), tag))
-                .map(stop -> Typed.sentence(Told.say(stop)) + whatToDo(tag, identity.sensorId()));
+                .map(stop -> Told.say(leaveItOff(Typed.sentence(Told.say(stop)), tag, identity.sensorId())));
     }
 
-    private String whatToDo(String tag, @Nullable String sensorId) {
+    private Said leaveItOff(String stop, String tag, @Nullable String sensorId) {
         var carrier = open.history().sets().stream()
                 .flatMap(set -> set.wheels().stream())
                 .filter(wheel -> !wheel.tag().equals(tag) && wheel.sensorId() != null)
@@ -140,9 +141,7 @@ final class LeavingForm {
                 .map(Wheel::tag)
                 .findFirst();
         var place = open.history().findSetOf(tag).map(set -> set.storePlace());
-        return carrier.map(" That is the sensor of wheel %s."::formatted).orElse("")
-                + " Leave it off, read its tag again and look for %s%s."
-                        .formatted(tag, place.map(" at "::concat).orElse(""));
+        return new VisitSaid.LeaveItOff(Said.verbatim(stop), carrier.orElse(null), tag, place.orElse(null));
     }
 
     private static String dateCodeName(Corner corner) {

@@ -2,6 +2,7 @@ package cornerbook.app.desk.visit;
 
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.desk.Desk;
+import cornerbook.app.desk.DeskSaid;
 import cornerbook.app.desk.EntryUnits;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Links;
@@ -10,6 +11,8 @@ import cornerbook.app.desk.Typed;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Refused;
 import cornerbook.core.season.judge.OdometerDoubt;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
@@ -21,6 +24,8 @@ import java.util.UUID;
 
 /** Opens a visit. */
 public final class NewVisitHandler {
+    private static final double EXAMPLE_KM = 48_200;
+
     private final Desk desk;
     private final Pages pages;
 
@@ -91,7 +96,7 @@ public final class NewVisitHandler {
 
     private Visit read(Form typed, Map<Corner, String> arrivedOn) {
         if (typed.get("odometer").isEmpty()) {
-            throw new IllegalArgumentException("The odometer is missing, expected a distance as 48200 km.");
+            throw new Refused(new DeskSaid.OdometerMissing(Amount.of(EXAMPLE_KM, "km")));
         }
         return new Visit(
                 typed.identity("visit"),

@@ -1,7 +1,9 @@
 package cornerbook.app.desk.visit;
 
+import cornerbook.core.say.Saying;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.desk.Desk;
+import cornerbook.app.desk.DeskSaid;
 import cornerbook.app.desk.EntryUnits;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Links;
@@ -74,7 +76,7 @@ public final class VisitDataHandler {
             return visit.withOdometer(
                     LocalDate.parse(typed.get("seenDate")), Double.parseDouble(typed.get("seenOdometer")));
         } catch (DateTimeException | NumberFormatException e) {
-            throw new PageException(400, "The form was not understood, nothing was stored.");
+            throw new PageException(400, new DeskSaid.FormNotUnderstood());
         }
     }
 

@@ -8,6 +8,8 @@ import cornerbook.app.desk.Words;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Visit;
 import java.time.LocalDate;
+import cornerbook.app.request.Told;
+import cornerbook.core.say.Amount;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -54,16 +56,10 @@ public record VisitDataPage(
         int place = history.visits().indexOf(visit);
         return history.visits().stream()
                 .filter(other -> Math.abs(history.visits().indexOf(other) - place) == 1)
-                .map(other -> "The visit %s it, of %s, was at %s."
-                        .formatted(
-                                history.visits().indexOf(other) < place ? "before" : "after",
-                                Words.day(other.date()),
-                                Words.km(other.odometerKm())))
+                .map(other -> Told.say(new VisitSaid.Neighbour(
+                        history.visits().indexOf(other) < place,
+                        other.date(),
+                        Amount.of(other.odometerKm(), "km"))))
                 .collect(Collectors.joining(" "));
-    }
-
-    /** A value that was put right, as people read it. */
-    public static String written(String value) {
-        return value.matches("\\d{4}-\\d{2}-\\d{2}") ? Words.day(LocalDate.parse(value)) : value;
     }
 }

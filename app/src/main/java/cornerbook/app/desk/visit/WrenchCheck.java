@@ -3,10 +3,12 @@ package cornerbook.app.desk.visit;
 import cornerbook.app.desk.Words;
 import cornerbook.core.tool.ShopTool;
 import cornerbook.words.UnitSystem;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Said;
+import cornerbook.app.request.Told;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** Whether a torque can have been measured by one of the shop's wrenches. A shop that keeps no wrench is not asked. */
 final class WrenchCheck {
@@ -23,18 +25,14 @@ final class WrenchCheck {
                                 !wrench.due(day) && wrench.lowest() <= torqueNm && torqueNm <= wrench.highest())) {
             return Optional.empty();
         }
-        return Optional.of("No calibrated wrench of the shop sets %s: %s."
-                .formatted(
-                        system.show(torqueNm, "N·m"),
-                        wrenches.stream()
-                                .map(wrench -> wrench.due(day)
-                                        ? "%s was due for calibration on %s"
-                                                .formatted(wrench.id(), Words.day(wrench.calibrationDue()))
-                                        : "%s goes from %s to %s"
-                                                .formatted(
-                                                        wrench.id(),
-                                                        system.show(wrench.lowest(), "N·m"),
-                                                        system.show(wrench.highest(), "N·m")))
-                                .collect(Collectors.joining("; "))));
+        var found = wrenches.stream()
+                .map(wrench -> wrench.due(day)
+                        ? new VisitSaid.WrenchDue(wrench.id(), wrench.calibrationDue())
+                        : new VisitSaid.WrenchGoes(
+                                wrench.id(), Amount.of(wrench.lowest(), "N·m"), Amount.of(wrench.highest(), "N·m")))
+                .<Said>map(said -> said)
+                .toList();
+        return Optional.of(
+                Told.reader().in(system).say(new VisitSaid.NoWrenchSets(Amount.of(torqueNm, "N·m"), found)));
     }
 }

@@ -5,6 +5,7 @@ import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.request.PageException;
+import cornerbook.core.say.Saying;
 import cornerbook.app.request.Told;
 import cornerbook.app.sheet.LabelPaper;
 import cornerbook.app.sheet.LabelPlace;
@@ -13,6 +14,7 @@ import cornerbook.app.sheet.WheelLabels;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Visit;
 import cornerbook.core.car.WheelSet;
+import cornerbook.core.say.Amount;
 import cornerbook.core.say.Refused;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
@@ -57,7 +59,7 @@ public final class WheelHandler {
                 ? ofSet(asked.get("wheel"))
                 : asked.has("visit") ? ofVisit(asked.get("visit")).toList() : ofDay(asked.get("day"));
         if (tags.isEmpty()) {
-            throw new PageException(404, "There is no wheel to be tagged.");
+            throw new PageException(404, new WheelSaid.NoWheelToTag());
         }
         Pages.sendPdf(response, "wheel-tags", WheelLabels.render(tags, from, Told.reader()));
     }
@@ -90,7 +92,7 @@ public final class WheelHandler {
                     .distinct()
                     .toList();
         } catch (DateTimeParseException e) {
-            throw new PageException(422, "\"%s\" is no day, expected one as 2026-11-25.".formatted(day));
+            throw new PageException(422, new WheelSaid.NoSuchDay(day, "2026-11-25"));
         }
     }
 
@@ -112,18 +114,17 @@ public final class WheelHandler {
     private CarHistory getHistoryOfWheel(String tag) {
         return desk.book()
                 .findHistoryOfWheel(tag)
-                .orElseThrow(() -> new PageException(404, "The book has no wheel with the tag %s.".formatted(tag)));
+                .orElseThrow(() -> new PageException(404, new WheelSaid.NoSuchWheel(tag)));
     }
 
     private static LabelPlace place(Form asked) {
         try {
             var paper = LabelPaper.find(asked.get("paper"))
-                    .orElseThrow(() -> new IllegalArgumentException(
-                            "There is no label paper \"%s\", expected one of the list.".formatted(asked.get("paper"))));
+                    .orElseThrow(() -> new Refused(new WheelSaid.NoSuchPaper(asked.get("paper"))));
             return new LabelPlace(
                     paper, (int) number(asked, "first", 1), number(asked, "right", 0), number(asked, "down", 0));
         } catch (IllegalArgumentException e) {
-            throw new PageException(422, Told.say(Refused.said(e)));
+            throw new PageException(422, Saying.of(e));
         }
     }
 
@@ -134,8 +135,7 @@ public final class WheelHandler {
         try {
             return Double.parseDouble(asked.get(name).replace(',', '.'));
         } catch (NumberFormatException e) {
-            throw new IllegalArgumentException(
-                    "\"%s\" is no number, expected one as 1.5.".formatted(asked.get(name)), e);
+            throw new Refused(new WheelSaid.NoNumber(asked.get(name), Amount.significant(1.5, "", 2)));
         }
     }
 }

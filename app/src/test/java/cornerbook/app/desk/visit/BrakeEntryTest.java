@@ -38,10 +38,10 @@ class BrakeEntryTest {
             value = {
                 "PAD_THICKNESS.LF.INNER. | 12.5 | Pad thickness 12.50 mm inner at LF is above new (11.00 mm), expected at most 11.50 mm.",
                 "DISC_THICKNESS_VARIATION.LF.. | 25.4 25.5 25.4 | 3 points around the disc, expected 4 to 36, or one value.",
-                "DISC_RUNOUT.LF.. | -0.03 | -0.03 mm cannot be, expected 0 to 5 mm.",
+                "DISC_RUNOUT.LF.. | -0.03 | −0.03 mm cannot be, expected 0 to 5 mm.",
                 "PAD_MOVEMENT.LF.INNER. | loose | expected one of free, tight, seized.",
                 "DISC_MOVED_BY.LF.. | 5 | expected 1 to 4 of 5.",
-                "BRAKE_FLUID_WATER... | 12 % | 12 % cannot be, expected 0 to 10 %.",
+                "BRAKE_FLUID_WATER... | 12 % | 12 % cannot be, expected 0 to 10 %.",
                 "PEDAL_PUMPED... | maybe | expected one of not done, done."
             })
     void whatCannotBeIsRefusedAtItsFieldAndNothingIsStored(String field, String typed, String sentence)

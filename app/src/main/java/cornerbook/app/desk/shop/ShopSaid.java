@@ -1,0 +1,18 @@
+package cornerbook.app.desk.shop;
+
+import cornerbook.core.say.Said;
+
+/** What is refused about the rules and the climate of the shop. */
+sealed interface ShopSaid extends Said {
+    record SecondCheckNotUnderstood() implements ShopSaid {}
+
+    /** A temperature was left out. */
+    record Missing(Said what) implements ShopSaid {}
+
+    /** What is wrong with one of the temperatures. */
+    record Of(Said what, Said why) implements ShopSaid {}
+
+    record ColdestMorning() implements ShopSaid {}
+
+    record MeanDaily(boolean maximum, String month) implements ShopSaid {}
+}

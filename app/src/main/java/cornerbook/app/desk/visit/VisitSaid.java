@@ -1,0 +1,49 @@
+package cornerbook.app.desk.visit;
+
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Said;
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** What the pages of a visit may have to say. */
+sealed interface VisitSaid extends Said {
+    /** A visit that this one must lie behind, or before. */
+    record Neighbour(boolean before, LocalDate day, Amount km) implements VisitSaid {}
+
+    /** The form was made for other wheels. */
+    record WheelsChanged() implements VisitSaid {}
+
+    record NeverDeleted() implements VisitSaid {}
+
+    /**
+     * A stored reading changes only with a reason.
+     *
+     * @param meanwhile whether it was stored after the form was opened
+     * @param stored as it was written
+     */
+    record SayWhy(boolean meanwhile, Said stored) implements VisitSaid {}
+
+    record FourWheels() implements VisitSaid {}
+
+    /**
+     * What to do with a wheel that is another than it should be.
+     *
+     * @param stop why it stops
+     * @param carrier wheel whose sensor it shows; null where none is known
+     * @param place where the right one lies; null where it is not known
+     */
+    record LeaveItOff(
+            Said stop,
+            @Nullable String carrier,
+            String tag,
+            @Nullable String place)
+            implements VisitSaid {}
+
+    /** No wrench of the shop can have set a torque. */
+    record NoWrenchSets(Amount torque, List<Said> wrenches) implements VisitSaid {}
+
+    record WrenchDue(String wrench, LocalDate due) implements VisitSaid {}
+
+    record WrenchGoes(String wrench, Amount lowest, Amount highest) implements VisitSaid {}
+}
