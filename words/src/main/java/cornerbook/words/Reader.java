@@ -112,11 +112,6 @@ public final class Reader {
         return written.day(day);
     }
 
-    /** A unit that is this reader's already, as the language names it beside a field: "psi" is "lb/po²". */
-    public String unit(String unit) {
-        return written.unitName(unit);
-    }
-
     /** A message of a room by its key, with these facts. */
     String message(String room, String key, Map<String, ?> facts) {
         return Catalogue.of(room).get(key, language).fill(new Filling() {

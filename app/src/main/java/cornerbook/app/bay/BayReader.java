@@ -79,7 +79,7 @@ record BayReader(Reader reader, EntryUnits entry) {
 
     /** What stands beside the field of a measure; empty where a word is chosen. */
     String unit(Measure measure) {
-        return reader.unit(entry.label(measure));
+        return entry.label(measure, reader);
     }
 
     /** Before the unit of its field: as it was written where that was in these units, else its value in them. */

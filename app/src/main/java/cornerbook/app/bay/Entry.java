@@ -108,7 +108,7 @@ record Entry(JsonNode node, String where) {
         var text = part.isString() ? part.stringValue().strip() : "";
         PlainText.findUnfit(text).ifPresent(unfit -> {
             throw new RefusedEntry(
-                    where + "/" + name, new BaySaid.UnfitText(name.toLowerCase(Locale.ROOT), Said.verbatim(unfit)));
+                    where + "/" + name, new BaySaid.UnfitText(name.toLowerCase(Locale.ROOT), unfit));
         });
         if (text.isEmpty() || text.length() > LONGEST) {
             throw refused(name, expected);

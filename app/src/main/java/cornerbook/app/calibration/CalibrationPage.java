@@ -29,9 +29,11 @@ public final class CalibrationPage {
     private static final String INTERVAL = "interval";
     private static final Amount NINETY_PERCENT = percent(0.9, 0);
 
+    private final Reader reader;
     private final Labels words;
 
     private CalibrationPage(Reader reader) {
+        this.reader = reader;
         words = reader.labels("app/calibration");
     }
 

@@ -23,7 +23,7 @@ interface CliSaid extends Said {
         NOTHING_LEARNED
     }
 
-    record UnfitArgument(String unfit) implements CliSaid {}
+    record UnfitArgument(Said unfit) implements CliSaid {}
 
     record FaultNoted(String faultId, String file) implements CliSaid {}
 

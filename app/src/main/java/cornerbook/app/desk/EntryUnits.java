@@ -2,6 +2,7 @@ package cornerbook.app.desk;
 
 import cornerbook.app.request.Told;
 import cornerbook.core.car.Measure;
+import cornerbook.words.Reader;
 import cornerbook.words.UnitSystem;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -26,7 +27,14 @@ public record EntryUnits(UnitSystem system) {
 
     /** Beside the field; empty for a measure in words. */
     public String label(Measure measure) {
-        return measure.scale() != null ? "" : in32nds(measure) ? "/32\u2033" : Told.reader().in(system).unit(measure.unit());
+        return label(measure, Told.reader());
+    }
+
+    /** The same for another reader's language. */
+    public String label(Measure measure, Reader reader) {
+        return measure.scale() != null
+                ? ""
+                : in32nds(measure) ? "/32\u2033" : reader.in(system).unit(measure.unit());
     }
 
     /** What a bare number is written with: " mm", "/32 in"; empty for a measure in words. */

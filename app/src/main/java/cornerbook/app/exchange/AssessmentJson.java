@@ -1,5 +1,7 @@
 package cornerbook.app.exchange;
 
+import cornerbook.core.tread.judge.TreadPrediction;
+
 import com.fasterxml.jackson.annotation.JsonInclude;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.finding.Finding;

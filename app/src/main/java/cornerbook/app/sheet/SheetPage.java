@@ -2,10 +2,6 @@ package cornerbook.app.sheet;
 
 import static cornerbook.app.sheet.SheetText.line;
 import static cornerbook.app.sheet.SheetText.name;
-import static cornerbook.app.sheet.SheetWords.day;
-import static cornerbook.app.sheet.SheetWords.km;
-import static cornerbook.app.sheet.SheetWords.line;
-import static cornerbook.app.sheet.SheetWords.name;
 
 import cornerbook.app.book.record.VisitNotes;
 import cornerbook.app.picture.battery.BatteryOverVisits;
