@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
  * The units of one person. What the book keeps in metric units is shown in these, and a bare number that the person types
  * is meant in these; a unit that is written is always understood.
  */
-public enum UnitSystem implements Shown {
+public enum UnitSystem {
     METRIC("Metric"),
     US("US customary");
 
@@ -58,18 +58,15 @@ public enum UnitSystem implements Shown {
     }
 
     /** The unit in which this person reads and writes what the book keeps in {@code bookUnit}. */
-    @Override
     public String unitOf(String bookUnit) {
         return this == US ? US_UNITS.getOrDefault(bookUnit, bookUnit) : bookUnit;
     }
 
     /** The value in this person's unit. */
-    @Override
     public double in(double value, String bookUnit) {
         return unitOf(bookUnit).equals(bookUnit) ? value : Quantities.in(unitOf(bookUnit), value, bookUnit);
     }
 
-    @Override
     public String show(double value, String bookUnit) {
         var unit = unitOf(bookUnit);
         return "%s %s".formatted(digits(in(value, bookUnit), DIGITS.getOrDefault(unit, 0)), unit);

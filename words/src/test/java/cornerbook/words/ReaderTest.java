@@ -55,6 +55,17 @@ class ReaderTest {
         assertThat(plain(US.say(new Margin(10, "°C", 0, true)))).isEqualTo("+18 °F");
     }
 
+    /** NIST Special Publication 811 (2008), appendix B: 1 mi = 1.609 344 km, 1 lb = 0.453 592 37 kg, 1 lbf = 4.448 222 N. */
+    @Test
+    void distancesMassesAndForces() {
+        assertThat(plain(US.say(Amount.of(48_200, "km")))).isEqualTo("29 950 mi");
+        assertThat(plain(US.say(Amount.of(100, "km/h")))).isEqualTo("62 mph");
+        assertThat(plain(US.say(Amount.of(1600, "kg")))).isEqualTo("3 527 lb");
+        assertThat(plain(US.say(new Amount(40, "kN", 0)))).isEqualTo("8 992 lbf");
+        assertThat(plain(US.say(new Amount(0.2, "mm/1000 km", 2)))).isEqualTo("0.41/32 in per 1 000 mi");
+        assertThat(plain(US.say(new PlusMinus(6.7, 0.2, "mm", 1)))).isEqualTo("8.4 ± 0.3/32 in");
+    }
+
     @Test
     void estimatesAndRanges() {
         assertThat(plain(ENGLISH.say(new PlusMinus(6.72, 0.21, "mm", 1)))).isEqualTo("6.7 ± 0.2 mm");

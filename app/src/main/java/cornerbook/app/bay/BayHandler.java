@@ -1,6 +1,5 @@
 package cornerbook.app.bay;
 
-import cornerbook.app.request.Told;
 import cornerbook.app.book.people.TabletAtWork;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.desk.Desk;
@@ -9,6 +8,7 @@ import cornerbook.app.log.Faults;
 import cornerbook.app.request.Caller;
 import cornerbook.app.request.Connections;
 import cornerbook.app.request.PageException;
+import cornerbook.app.request.Told;
 import io.helidon.http.HeaderNames;
 import io.helidon.http.sse.SseEvent;
 import io.helidon.webserver.http.ServerRequest;

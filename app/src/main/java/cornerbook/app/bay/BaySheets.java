@@ -1,13 +1,12 @@
 package cornerbook.app.bay;
 
-import cornerbook.app.request.Told;
 import cornerbook.app.bay.BaySheet.Expected;
 import cornerbook.app.bay.BaySheet.Fasteners;
 import cornerbook.app.bay.BaySheet.Last;
 import cornerbook.app.bay.BaySheet.WheelCard;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.OpenVisit;
-import cornerbook.app.desk.Words;
+import cornerbook.app.desk.PhotoWords;
 import cornerbook.app.desk.asked.Slot;
 import cornerbook.app.desk.asked.ToolChoice;
 import cornerbook.app.desk.asked.VisitSlots;
@@ -121,7 +120,7 @@ final class BaySheets {
 
     private static Map<Subject.Part, String> partsSeen(@Nullable Corner corner, BayReader bay) {
         var words = new LinkedHashMap<Subject.Part, String>();
-        Words.partsSeen(corner).forEach(part -> words.put(part, bay.say(part)));
+        PhotoWords.partsSeen(corner).forEach(part -> words.put(part, bay.say(part)));
         return words;
     }
 
@@ -170,10 +169,7 @@ final class BaySheets {
                 .forEach(each -> expected.put(
                         place(each.reading()),
                         bay.expected(
-                                Measure.TREAD_DEPTH,
-                                each.expectedMm().mean(),
-                                each.credibleWithinMm(),
-                                each.asks())));
+                                Measure.TREAD_DEPTH, each.expectedMm().mean(), each.credibleWithinMm(), each.asks())));
         return expected;
     }
 

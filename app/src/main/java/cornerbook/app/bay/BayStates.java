@@ -22,7 +22,6 @@ import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.say.Amount;
 import cornerbook.core.tool.ShopTool;
-import cornerbook.words.Reader;
 import java.time.Instant;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;

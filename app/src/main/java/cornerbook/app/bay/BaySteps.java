@@ -17,7 +17,6 @@ import cornerbook.words.Labels;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -135,12 +134,11 @@ final class BaySteps {
     }
 
     private Step step(String id, Kind kind, List<String> cautions, List<Group> groups, String... ticks) {
-        var label = id.toLowerCase(Locale.ROOT);
         return new Step(
                 id,
                 kind,
-                words.of("step-" + label),
-                words.of("tab-" + label),
+                words.of("step", "step", id),
+                words.of("tab", "step", id),
                 null,
                 cautions,
                 groups,

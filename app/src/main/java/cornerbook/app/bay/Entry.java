@@ -107,8 +107,7 @@ record Entry(JsonNode node, String where) {
     private <T> T read(JsonNode part, String name, Said expected, Function<String, T> parse) {
         var text = part.isString() ? part.stringValue().strip() : "";
         PlainText.findUnfit(text).ifPresent(unfit -> {
-            throw new RefusedEntry(
-                    where + "/" + name, new BaySaid.UnfitText(name.toLowerCase(Locale.ROOT), unfit));
+            throw new RefusedEntry(where + "/" + name, new BaySaid.UnfitText(name.toLowerCase(Locale.ROOT), unfit));
         });
         if (text.isEmpty() || text.length() > LONGEST) {
             throw refused(name, expected);

@@ -1,6 +1,5 @@
 package cornerbook.app.bay;
 
-import cornerbook.app.request.Told;
 import cornerbook.app.bay.BaySaid.ChangeReason;
 import cornerbook.app.book.bay.BayLedger;
 import cornerbook.app.book.bay.Departure;
@@ -10,13 +9,13 @@ import cornerbook.app.book.work.WorkTick;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Typed;
 import cornerbook.app.log.Faults;
+import cornerbook.app.request.Told;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.say.Refused;
-import cornerbook.core.say.Said;
 import cornerbook.core.tool.ShopTool;
 import cornerbook.core.tread.judge.StoredWheelCheck.Identity;
 import cornerbook.core.tyre.Tin;

@@ -4,13 +4,10 @@ import cornerbook.app.bay.BaySheet.Expected;
 import cornerbook.app.bay.BaySheet.Field;
 import cornerbook.app.bay.BaySheet.Last;
 import cornerbook.app.desk.asked.Slot;
-import cornerbook.app.desk.Words;
-import cornerbook.app.request.Told;
 import cornerbook.core.brake.judge.ThicknessPrediction;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.MeasureAt;
 import cornerbook.core.car.Visit;
-import cornerbook.core.say.Said;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -84,7 +81,7 @@ final class FieldMaker {
                         && each.corner() == slot.corner()
                         && each.side() == slot.spot())
                 .findFirst()
-                .map(each -> bay.expected(
-                        each.measure(), each.expectedMm().mean(), each.credibleWithinMm(), each.asks()));
+                .map(each ->
+                        bay.expected(each.measure(), each.expectedMm().mean(), each.credibleWithinMm(), each.asks()));
     }
 }

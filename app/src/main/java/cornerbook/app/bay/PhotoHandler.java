@@ -1,7 +1,5 @@
 package cornerbook.app.bay;
 
-import cornerbook.app.request.Told;
-import cornerbook.core.say.Saying;
 import cornerbook.app.book.photo.KeptPhoto;
 import cornerbook.app.book.photo.Photo;
 import cornerbook.app.desk.Desk;
@@ -11,7 +9,6 @@ import cornerbook.app.request.PageException;
 import cornerbook.app.request.RequestBody;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.say.Refused;
-import cornerbook.core.say.Said;
 import io.helidon.http.HeaderNames;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
@@ -39,8 +36,7 @@ final class PhotoHandler {
             watch.tell(visitId);
             BayHandler.send(response, 200, EntryAnswer.of(photo.id(), arrival));
         } catch (PageException e) {
-            BayHandler.send(
-                    response, e.status(), EntryAnswer.refused("", e.said(), ""));
+            BayHandler.send(response, e.status(), EntryAnswer.refused("", e.said(), ""));
         } catch (RefusedEntry e) {
             BayHandler.send(response, 422, EntryAnswer.refused("", e.said(), e.pointer()));
         } catch (IllegalArgumentException e) {

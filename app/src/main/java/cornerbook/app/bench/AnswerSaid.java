@@ -1,9 +1,9 @@
 package cornerbook.app.bench;
 
-import cornerbook.core.battery.BatteryHealth;
 import cornerbook.core.air.AirSaid;
 import cornerbook.core.air.LeakRate;
 import cornerbook.core.air.SensorCheck;
+import cornerbook.core.battery.BatteryHealth;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.say.Amount;
@@ -61,8 +61,7 @@ public interface AnswerSaid extends Said {
 
     record WrenchDue(LocalDate on, int cyclesLeft) implements AnswerSaid {}
 
-    record Clamps(
-            String thread, Said strength, Amount leastFriction, Amount mostFriction, Said load, Said shareOfProof)
+    record Clamps(String thread, Said strength, Amount leastFriction, Amount mostFriction, Said load, Said shareOfProof)
             implements AnswerSaid {}
 
     record ClampsByShortForm(Said state, Said load, Amount share) implements AnswerSaid {}

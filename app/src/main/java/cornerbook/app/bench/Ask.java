@@ -12,7 +12,12 @@ import org.jspecify.annotations.Nullable;
  * @param help one sentence: what it is, and what is taken when it is not given
  * @param about what core calls it where it refuses it; null where core never refuses it by itself
  */
-public record Ask(String name, Said label, Kind kind, Said help, @Nullable Said about) {
+public record Ask(
+        String name,
+        Said label,
+        Kind kind,
+        Said help,
+        @Nullable Said about) {
     /** What may be written. */
     public sealed interface Kind {}
 

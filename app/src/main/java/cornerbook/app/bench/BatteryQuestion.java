@@ -8,13 +8,13 @@ import cornerbook.app.bench.AskSaid.NothingAsked;
 import cornerbook.app.bench.AskSaid.Otherwise;
 import cornerbook.app.bench.AskSaid.Title;
 import cornerbook.core.battery.BatteryHealth;
+import cornerbook.core.battery.BatterySaid;
 import cornerbook.core.battery.Chemistry;
 import cornerbook.core.battery.LoadTest;
 import cornerbook.core.battery.ParkedDays;
 import cornerbook.core.battery.RatingConversion;
 import cornerbook.core.battery.RatingStandard;
 import cornerbook.core.battery.RestVoltage;
-import cornerbook.core.battery.BatterySaid;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Between;
 import cornerbook.core.say.Said;
@@ -30,66 +30,111 @@ final class BatteryQuestion {
     private static final int LONGEST_SHORT_FORM = 3;
 
     static final Question QUESTION = new Question(
-            "battery", Title.BATTERY, Description.BATTERY,
+            "battery",
+            Title.BATTERY,
+            Description.BATTERY,
             List.of(
                     Ask.choice(
-                            "chemistry", Label.BATTERY_CHEMISTRY,
-                            options(Chemistry.values()), Help.BATTERY_CHEMISTRY),
+                            "chemistry", Label.BATTERY_CHEMISTRY, options(Chemistry.values()), Help.BATTERY_CHEMISTRY),
                     Ask.quantity(
-                            "temperature", Label.BATTERY_TEMPERATURE,
-                            "°C", BatterySaid.Part.TEMPERATURE, new Otherwise(Help.BATTERY_TEMPERATURE, Amount.of(USUAL_TEMPERATURE_C, "°C")))),
+                            "temperature",
+                            Label.BATTERY_TEMPERATURE,
+                            "°C",
+                            BatterySaid.Part.TEMPERATURE,
+                            new Otherwise(Help.BATTERY_TEMPERATURE, Amount.of(USUAL_TEMPERATURE_C, "°C")))),
             List.of(
                     new Group(
-                            "rest", Title.BATTERY_REST, Note.BATTERY_REST,
+                            "rest",
+                            Title.BATTERY_REST,
+                            Note.BATTERY_REST,
                             List.of(
                                     Ask.quantity(
-                                            "volts", Label.BATTERY_VOLTS,
-                                            "V", BatterySaid.Part.VOLTAGE, Help.BATTERY_VOLTS),
+                                            "volts",
+                                            Label.BATTERY_VOLTS,
+                                            "V",
+                                            BatterySaid.Part.VOLTAGE,
+                                            Help.BATTERY_VOLTS),
                                     Ask.number(
-                                            "rested", Label.BATTERY_RESTED,
-                                            "h", BatterySaid.Part.REST, Help.BATTERY_RESTED)),
+                                            "rested",
+                                            Label.BATTERY_RESTED,
+                                            "h",
+                                            BatterySaid.Part.REST,
+                                            Help.BATTERY_RESTED)),
                             List.of("chemistry", "volts", "rested"),
                             BatteryQuestion::rest),
                     new Group(
-                            "health", Title.BATTERY_HEALTH, Note.BATTERY_HEALTH,
+                            "health",
+                            Title.BATTERY_HEALTH,
+                            Note.BATTERY_HEALTH,
                             List.of(
                                     Ask.quantity(
-                                            "rated", Label.BATTERY_RATED,
-                                            "A", BatterySaid.Part.RATED_CURRENT, Help.BATTERY_RATED),
+                                            "rated",
+                                            Label.BATTERY_RATED,
+                                            "A",
+                                            BatterySaid.Part.RATED_CURRENT,
+                                            Help.BATTERY_RATED),
                                     Ask.choice(
-                                            "standard", Label.BATTERY_STANDARD,
-                                            options(RatingStandard.values()), Help.BATTERY_STANDARD),
+                                            "standard",
+                                            Label.BATTERY_STANDARD,
+                                            options(RatingStandard.values()),
+                                            Help.BATTERY_STANDARD),
                                     Ask.quantity(
-                                            "measured", Label.BATTERY_MEASURED,
-                                            "A", BatterySaid.Part.MEASURED_CURRENT, Help.BATTERY_MEASURED),
+                                            "measured",
+                                            Label.BATTERY_MEASURED,
+                                            "A",
+                                            BatterySaid.Part.MEASURED_CURRENT,
+                                            Help.BATTERY_MEASURED),
                                     Ask.choice(
-                                            "compare-with", Label.BATTERY_COMPARE_WITH,
-                                            options(RatingStandard.values()), Help.BATTERY_COMPARE_WITH),
+                                            "compare-with",
+                                            Label.BATTERY_COMPARE_WITH,
+                                            options(RatingStandard.values()),
+                                            Help.BATTERY_COMPARE_WITH),
                                     Ask.quantity(
-                                            "load-volts", Label.BATTERY_LOAD_VOLTS,
-                                            "V", BatterySaid.Part.VOLTAGE_UNDER_LOAD, Help.BATTERY_LOAD_VOLTS),
+                                            "load-volts",
+                                            Label.BATTERY_LOAD_VOLTS,
+                                            "V",
+                                            BatterySaid.Part.VOLTAGE_UNDER_LOAD,
+                                            Help.BATTERY_LOAD_VOLTS),
                                     new Ask(
-                                            "tester-without-temperature", Label.BATTERY_TESTER_WITHOUT_TEMPERATURE,
-                                            new Ask.Tick(), Help.BATTERY_TESTER_WITHOUT_TEMPERATURE, null)),
+                                            "tester-without-temperature",
+                                            Label.BATTERY_TESTER_WITHOUT_TEMPERATURE,
+                                            new Ask.Tick(),
+                                            Help.BATTERY_TESTER_WITHOUT_TEMPERATURE,
+                                            null)),
                             List.of("rated", "standard", "measured"),
                             BatteryQuestion::rating),
                     new Group(
-                            "parked", Title.BATTERY_PARKED, Note.BATTERY_PARKED,
+                            "parked",
+                            Title.BATTERY_PARKED,
+                            Note.BATTERY_PARKED,
                             List.of(
                                     Ask.quantity(
-                                            "capacity", Label.BATTERY_CAPACITY,
-                                            "A·h", BatterySaid.Part.CAPACITY, Help.BATTERY_CAPACITY),
+                                            "capacity",
+                                            Label.BATTERY_CAPACITY,
+                                            "A·h",
+                                            BatterySaid.Part.CAPACITY,
+                                            Help.BATTERY_CAPACITY),
                                     Ask.quantity(
-                                            "standby", Label.BATTERY_STANDBY,
-                                            "A", BatterySaid.Part.STANDBY, Help.BATTERY_STANDBY),
+                                            "standby",
+                                            Label.BATTERY_STANDBY,
+                                            "A",
+                                            BatterySaid.Part.STANDBY,
+                                            Help.BATTERY_STANDBY),
                                     Ask.number(
-                                            "health", Label.BATTERY_HEALTH,
-                                            "%", BatterySaid.Part.HEALTH, Help.BATTERY_HEALTH),
+                                            "health",
+                                            Label.BATTERY_HEALTH,
+                                            "%",
+                                            BatterySaid.Part.HEALTH,
+                                            Help.BATTERY_HEALTH),
                                     Ask.number(
-                                            "parked-at", Label.BATTERY_PARKED_AT,
-                                            "%", BatterySaid.Part.CHARGE_WHEN_PARKED, Help.BATTERY_PARKED_AT)),
+                                            "parked-at",
+                                            Label.BATTERY_PARKED_AT,
+                                            "%",
+                                            BatterySaid.Part.CHARGE_WHEN_PARKED,
+                                            Help.BATTERY_PARKED_AT)),
                             List.of("capacity", "standby"),
-                            BatteryQuestion::parked)), NothingAsked.BATTERY,
+                            BatteryQuestion::parked)),
+            NothingAsked.BATTERY,
             "cornerbook battery --chemistry agm --temperature \"5 °C\" --volts 12.5 --rested 12 --rated 680 --standard en --measured 560");
 
     private BatteryQuestion() {}
@@ -112,11 +157,13 @@ final class BatteryQuestion {
         if (!given.any("volts", "rested")) {
             return List.of();
         }
-        var result = given.at("volts", () -> RestVoltage.of(
-                given.neededChoice("chemistry", Chemistry.class),
-                given.quantity("volts"),
-                given.quantity("temperature", USUAL_TEMPERATURE_C),
-                given.number("rested")));
+        var result = given.at(
+                "volts",
+                () -> RestVoltage.of(
+                        given.neededChoice("chemistry", Chemistry.class),
+                        given.quantity("volts"),
+                        given.quantity("temperature", USUAL_TEMPERATURE_C),
+                        given.number("rested")));
         return List.of(Part.of("rest", result, new AnswerSaid.Charge(percent(result.stateOfCharge()))));
     }
 
@@ -134,8 +181,8 @@ final class BatteryQuestion {
                     given.neededChoice("standard", RatingStandard.class),
                     temperatureC,
                     !given.ticked("tester-without-temperature"));
-            parts.add(Part.of(
-                    "health", result, new AnswerSaid.OfItsRating(percent(result.share()), result.judgement())));
+            parts.add(
+                    Part.of("health", result, new AnswerSaid.OfItsRating(percent(result.share()), result.judgement())));
         }
         given.choice("compare-with", RatingStandard.class).ifPresent(other -> {
             var standard = given.neededChoice("standard", RatingStandard.class);

@@ -28,49 +28,82 @@ final class BurnishQuestion {
     private static final double PERCENT = 100;
 
     static final Question QUESTION = new Question(
-            "burnish", Title.BURNISH, Description.BURNISH,
+            "burnish",
+            Title.BURNISH,
+            Description.BURNISH,
             List.of(),
             List.of(new Group(
-                    "drive", Title.BURNISH_DRIVE, Note.BURNISH_DRIVE,
+                    "drive",
+                    Title.BURNISH_DRIVE,
+                    Note.BURNISH_DRIVE,
                     List.of(
                             Ask.quantity("mass", Label.BURNISH_MASS, "kg", BurnishSaid.Part.MASS, Help.BURNISH_MASS),
                             Ask.number(
-                                    "front-share", Label.BURNISH_FRONT_SHARE,
-                                    "%", BurnishSaid.Part.FRONT_SHARE, Help.BURNISH_FRONT_SHARE),
+                                    "front-share",
+                                    Label.BURNISH_FRONT_SHARE,
+                                    "%",
+                                    BurnishSaid.Part.FRONT_SHARE,
+                                    Help.BURNISH_FRONT_SHARE),
                             Ask.choice(
-                                    "axle", Label.BURNISH_AXLE,
-                                    List.of(new Ask.Option("front", Axle.FRONT), new Ask.Option("rear", Axle.REAR)), Help.BURNISH_AXLE),
+                                    "axle",
+                                    Label.BURNISH_AXLE,
+                                    List.of(new Ask.Option("front", Axle.FRONT), new Ask.Option("rear", Axle.REAR)),
+                                    Help.BURNISH_AXLE),
                             Ask.quantity(
-                                    "disc-mass", Label.BURNISH_DISC_MASS, "kg", BurnishSaid.Part.DISC_MASS, Help.BURNISH_DISC_MASS),
+                                    "disc-mass",
+                                    Label.BURNISH_DISC_MASS,
+                                    "kg",
+                                    BurnishSaid.Part.DISC_MASS,
+                                    Help.BURNISH_DISC_MASS),
                             Ask.quantity(
-                                    "disc-diameter", Label.BURNISH_DISC_DIAMETER,
-                                    "mm", BurnishSaid.Part.DISC_DIAMETER, Help.BURNISH_DISC_DIAMETER),
-                            new Ask(
-                                    "solid", Label.BURNISH_SOLID,
-                                    new Ask.Tick(), Help.BURNISH_SOLID, null),
+                                    "disc-diameter",
+                                    Label.BURNISH_DISC_DIAMETER,
+                                    "mm",
+                                    BurnishSaid.Part.DISC_DIAMETER,
+                                    Help.BURNISH_DISC_DIAMETER),
+                            new Ask("solid", Label.BURNISH_SOLID, new Ask.Tick(), Help.BURNISH_SOLID, null),
                             Ask.words(
                                     "tyre", Label.BURNISH_TYRE,
                                     "225/55R18", Help.BURNISH_TYRE),
                             Ask.quantity(
-                                    "from", Label.BURNISH_FROM,
-                                    "km/h", BurnishSaid.Part.SPEED_BEFORE, new Otherwise(Help.BURNISH_FROM, Amount.of(FROM_KMH, "km/h"))),
+                                    "from",
+                                    Label.BURNISH_FROM,
+                                    "km/h",
+                                    BurnishSaid.Part.SPEED_BEFORE,
+                                    new Otherwise(Help.BURNISH_FROM, Amount.of(FROM_KMH, "km/h"))),
                             Ask.quantity(
-                                    "to", Label.BURNISH_TO,
-                                    "km/h", BurnishSaid.Part.SPEED_AFTER, new Otherwise(Help.BURNISH_TO, Amount.of(TO_KMH, "km/h"))),
+                                    "to",
+                                    Label.BURNISH_TO,
+                                    "km/h",
+                                    BurnishSaid.Part.SPEED_AFTER,
+                                    new Otherwise(Help.BURNISH_TO, Amount.of(TO_KMH, "km/h"))),
                             Ask.number(
-                                    "deceleration", Label.BURNISH_DECELERATION,
-                                    "m/s²", BurnishSaid.Part.DECELERATION, Help.BURNISH_DECELERATION),
+                                    "deceleration",
+                                    Label.BURNISH_DECELERATION,
+                                    "m/s²",
+                                    BurnishSaid.Part.DECELERATION,
+                                    Help.BURNISH_DECELERATION),
                             Ask.number(
-                                    "regeneration", Label.BURNISH_REGENERATION,
-                                    "%", BurnishSaid.Part.REGENERATION_SHARE, Help.BURNISH_REGENERATION),
+                                    "regeneration",
+                                    Label.BURNISH_REGENERATION,
+                                    "%",
+                                    BurnishSaid.Part.REGENERATION_SHARE,
+                                    Help.BURNISH_REGENERATION),
                             Ask.quantity(
-                                    "air", Label.BURNISH_AIR,
-                                    "°C", BurnishSaid.Part.AIR_TEMPERATURE, new Otherwise(Help.BURNISH_AIR, Amount.of(AIR_C, "°C"))),
+                                    "air",
+                                    Label.BURNISH_AIR,
+                                    "°C",
+                                    BurnishSaid.Part.AIR_TEMPERATURE,
+                                    new Otherwise(Help.BURNISH_AIR, Amount.of(AIR_C, "°C"))),
                             Ask.quantity(
-                                    "limit", Label.BURNISH_LIMIT,
-                                    "°C", BurnishSaid.Part.LIMIT, new Otherwise(Help.BURNISH_LIMIT, Amount.of(LIMIT_C, "°C")))),
+                                    "limit",
+                                    Label.BURNISH_LIMIT,
+                                    "°C",
+                                    BurnishSaid.Part.LIMIT,
+                                    new Otherwise(Help.BURNISH_LIMIT, Amount.of(LIMIT_C, "°C")))),
                     List.of("mass", "front-share", "disc-mass", "disc-diameter", "tyre"),
-                    BurnishQuestion::drive)), NothingAsked.BURNISH,
+                    BurnishQuestion::drive)),
+            NothingAsked.BURNISH,
             "cornerbook burnish --mass 1900 --front-share 68 --disc-mass 7.2 --disc-diameter 320 --tyre 225/55R18");
 
     private BurnishQuestion() {}

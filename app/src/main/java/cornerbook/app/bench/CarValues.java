@@ -1,6 +1,5 @@
 package cornerbook.app.bench;
 
-import cornerbook.words.UnitSystem;
 import cornerbook.core.brake.burnish.judge.BurnishPlanning;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
@@ -11,6 +10,7 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.lift.CarMass;
 import cornerbook.core.wheelplan.AllWheelLimit;
 import cornerbook.core.why.Step;
+import cornerbook.words.UnitSystem;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;

@@ -6,7 +6,6 @@ import cornerbook.app.bench.AskSaid.Label;
 import cornerbook.app.bench.AskSaid.Note;
 import cornerbook.app.bench.AskSaid.Title;
 import cornerbook.core.quantity.Quoted;
-import cornerbook.core.torque.TorqueSaid;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Between;
 import cornerbook.core.say.Refused;
@@ -18,6 +17,7 @@ import cornerbook.core.torque.ScrewThread;
 import cornerbook.core.torque.SeatFace;
 import cornerbook.core.torque.ShortForm;
 import cornerbook.core.torque.ThreadState;
+import cornerbook.core.torque.TorqueSaid;
 import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -28,29 +28,39 @@ final class ClampLoadGroup {
     private static final double N_PER_KN = 1000;
 
     static final Group GROUP = new Group(
-            "clamp-load", Title.TORQUE_CLAMP_LOAD, Note.TORQUE_CLAMP_LOAD,
+            "clamp-load",
+            Title.TORQUE_CLAMP_LOAD,
+            Note.TORQUE_CLAMP_LOAD,
             List.of(
                     Ask.words("thread", Label.TORQUE_THREAD, "M14×1.5", Help.TORQUE_THREAD),
                     Ask.choice(
-                            "class", Label.TORQUE_CLASS,
+                            "class",
+                            Label.TORQUE_CLASS,
                             Arrays.stream(PropertyClass.values())
                                     .map(each -> new Ask.Option(each.toString(), Said.verbatim(each.toString())))
-                                    .toList(), Help.TORQUE_CLASS),
+                                    .toList(),
+                            Help.TORQUE_CLASS),
                     Ask.choice(
-                            "on-thread", Label.TORQUE_ON_THREAD,
+                            "on-thread",
+                            Label.TORQUE_ON_THREAD,
                             Arrays.stream(ThreadState.values())
                                     .map(each -> new Ask.Option(each.word(), each))
-                                    .toList(), Help.TORQUE_ON_THREAD),
+                                    .toList(),
+                            Help.TORQUE_ON_THREAD),
                     Ask.quantity(
-                            "seat-diameter", Label.TORQUE_SEAT_DIAMETER,
-                            "mm", TorqueSaid.Part.MEAN_DIAMETER_OF_SEAT, Help.TORQUE_SEAT_DIAMETER),
-                    Ask.quantity(
-                            "cone", Label.TORQUE_CONE,
-                            "°", TorqueSaid.Part.INCLUDED_ANGLE, Help.TORQUE_CONE),
-                    Ask.quantity(
-                            "ball", Label.TORQUE_BALL,
-                            "mm", TorqueSaid.Part.RADIUS_OF_BALL, Help.TORQUE_BALL),
-                    new Ask("friction", Label.TORQUE_FRICTION, new Ask.Words(Example.FRICTION, false), Help.TORQUE_FRICTION, null)),
+                            "seat-diameter",
+                            Label.TORQUE_SEAT_DIAMETER,
+                            "mm",
+                            TorqueSaid.Part.MEAN_DIAMETER_OF_SEAT,
+                            Help.TORQUE_SEAT_DIAMETER),
+                    Ask.quantity("cone", Label.TORQUE_CONE, "°", TorqueSaid.Part.INCLUDED_ANGLE, Help.TORQUE_CONE),
+                    Ask.quantity("ball", Label.TORQUE_BALL, "mm", TorqueSaid.Part.RADIUS_OF_BALL, Help.TORQUE_BALL),
+                    new Ask(
+                            "friction",
+                            Label.TORQUE_FRICTION,
+                            new Ask.Words(Example.FRICTION, false),
+                            Help.TORQUE_FRICTION,
+                            null)),
             List.of("torque", "thread", "class"),
             ClampLoadGroup::clampLoad);
 
@@ -77,8 +87,7 @@ final class ClampLoadGroup {
                                 Amount.significant(friction.lowest(), "", 4),
                                 Amount.significant(friction.highest(), "", 4),
                                 new Between(load.leastN() / N_PER_KN, load.mostN() / N_PER_KN, "kN", 0),
-                                new Between(
-                                        load.leastShareOfProof() * 100, load.mostShareOfProof() * 100, "%", 0))),
+                                new Between(load.leastShareOfProof() * 100, load.mostShareOfProof() * 100, "%", 0))),
                 Part.of(
                         "shortForm",
                         shortForm,

@@ -13,10 +13,10 @@ import cornerbook.core.lift.ArmLoads;
 import cornerbook.core.lift.CarMass;
 import cornerbook.core.lift.LiftPoint;
 import cornerbook.core.lift.LiftPoints;
+import cornerbook.core.lift.LiftSaid;
 import cornerbook.core.lift.LiftStack;
 import cornerbook.core.lift.PartOff;
 import cornerbook.core.quantity.Quoted;
-import cornerbook.core.lift.LiftSaid;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Refused;
 import cornerbook.core.say.Said;
@@ -30,70 +30,125 @@ final class LiftQuestion {
     private static final double USUAL_TRACK_MM = 1600;
 
     static final Question QUESTION = new Question(
-            "lift", Title.LIFT, Description.LIFT,
+            "lift",
+            Title.LIFT,
+            Description.LIFT,
             List.of(),
             List.of(
                     new Group(
-                            "stack", Title.LIFT_STACK, Note.LIFT_STACK,
+                            "stack",
+                            Title.LIFT_STACK,
+                            Note.LIFT_STACK,
                             List.of(
                                     Ask.quantity(
-                                            "point-height", Label.LIFT_POINT_HEIGHT,
-                                            "mm", LiftSaid.Part.HEIGHT_OF_POINT, Help.LIFT_POINT_HEIGHT),
+                                            "point-height",
+                                            Label.LIFT_POINT_HEIGHT,
+                                            "mm",
+                                            LiftSaid.Part.HEIGHT_OF_POINT,
+                                            Help.LIFT_POINT_HEIGHT),
                                     Ask.quantity(
-                                            "clearance", Label.LIFT_CLEARANCE,
-                                            "mm", LiftSaid.Part.CLEARANCE_ON_WAY, Help.LIFT_CLEARANCE),
+                                            "clearance",
+                                            Label.LIFT_CLEARANCE,
+                                            "mm",
+                                            LiftSaid.Part.CLEARANCE_ON_WAY,
+                                            Help.LIFT_CLEARANCE),
                                     Ask.quantity(
-                                            "arm-height", Label.LIFT_ARM_HEIGHT,
-                                            "mm", LiftSaid.Part.HEIGHT_OF_ARM, Help.LIFT_ARM_HEIGHT),
+                                            "arm-height",
+                                            Label.LIFT_ARM_HEIGHT,
+                                            "mm",
+                                            LiftSaid.Part.HEIGHT_OF_ARM,
+                                            Help.LIFT_ARM_HEIGHT),
                                     Ask.quantity(
-                                            "adapter-height", Label.LIFT_ADAPTER_HEIGHT,
-                                            "mm", LiftSaid.Part.HEIGHT_OF_ADAPTER, Help.LIFT_ADAPTER_HEIGHT),
+                                            "adapter-height",
+                                            Label.LIFT_ADAPTER_HEIGHT,
+                                            "mm",
+                                            LiftSaid.Part.HEIGHT_OF_ADAPTER,
+                                            Help.LIFT_ADAPTER_HEIGHT),
                                     Ask.quantity(
-                                            "blocks", Label.LIFT_BLOCKS,
-                                            "mm", LiftSaid.Part.BLOCK_HEIGHT, Help.LIFT_BLOCKS)),
+                                            "blocks",
+                                            Label.LIFT_BLOCKS,
+                                            "mm",
+                                            LiftSaid.Part.BLOCK_HEIGHT,
+                                            Help.LIFT_BLOCKS)),
                             List.of("point-height", "clearance", "arm-height"),
                             LiftQuestion::stack),
                     new Group(
-                            "loads", Title.LIFT_LOADS, Note.LIFT_LOADS,
+                            "loads",
+                            Title.LIFT_LOADS,
+                            Note.LIFT_LOADS,
                             List.of(
                                     Ask.quantity(
-                                            "front", Label.LIFT_FRONT, "kg", LiftSaid.Part.FRONT_AXLE_LOAD, Help.LIFT_FRONT),
-                                    Ask.quantity("rear", Label.LIFT_REAR, "kg", LiftSaid.Part.REAR_AXLE_LOAD, Help.LIFT_REAR),
+                                            "front",
+                                            Label.LIFT_FRONT,
+                                            "kg",
+                                            LiftSaid.Part.FRONT_AXLE_LOAD,
+                                            Help.LIFT_FRONT),
                                     Ask.quantity(
-                                            "wheelbase", Label.LIFT_WHEELBASE, "mm", LiftSaid.Part.WHEELBASE, Help.LIFT_WHEELBASE),
+                                            "rear",
+                                            Label.LIFT_REAR,
+                                            "kg",
+                                            LiftSaid.Part.REAR_AXLE_LOAD,
+                                            Help.LIFT_REAR),
                                     Ask.quantity(
-                                            "points-front", Label.LIFT_POINTS_FRONT,
-                                            "mm", LiftSaid.Part.POINT_BEHIND_FRONT_AXLE, Help.LIFT_POINTS_FRONT),
+                                            "wheelbase",
+                                            Label.LIFT_WHEELBASE,
+                                            "mm",
+                                            LiftSaid.Part.WHEELBASE,
+                                            Help.LIFT_WHEELBASE),
                                     Ask.quantity(
-                                            "points-rear", Label.LIFT_POINTS_REAR,
-                                            "mm", null, Help.LIFT_POINTS_REAR),
+                                            "points-front",
+                                            Label.LIFT_POINTS_FRONT,
+                                            "mm",
+                                            LiftSaid.Part.POINT_BEHIND_FRONT_AXLE,
+                                            Help.LIFT_POINTS_FRONT),
                                     Ask.quantity(
-                                            "points-width", Label.LIFT_POINTS_WIDTH,
-                                            "mm", LiftSaid.Part.POINT_LEFT_OF_CENTRE, Help.LIFT_POINTS_WIDTH),
+                                            "points-rear", Label.LIFT_POINTS_REAR, "mm", null, Help.LIFT_POINTS_REAR),
                                     Ask.quantity(
-                                            "points-rear-width", Label.LIFT_POINTS_REAR_WIDTH,
-                                            "mm", null, Help.LIFT_POINTS_REAR_WIDTH),
+                                            "points-width",
+                                            Label.LIFT_POINTS_WIDTH,
+                                            "mm",
+                                            LiftSaid.Part.POINT_LEFT_OF_CENTRE,
+                                            Help.LIFT_POINTS_WIDTH),
+                                    Ask.quantity(
+                                            "points-rear-width",
+                                            Label.LIFT_POINTS_REAR_WIDTH,
+                                            "mm",
+                                            null,
+                                            Help.LIFT_POINTS_REAR_WIDTH),
                                     Ask.words(
                                             "points", Label.LIFT_POINTS,
                                             "LF 650 750; RF 700 -740; LR 2150 745; RR 2150 -745", Help.LIFT_POINTS),
                                     Ask.quantity(
-                                            "arm-rating", Label.LIFT_ARM_RATING,
-                                            "kg", LiftSaid.Part.ARM_RATING, Help.LIFT_ARM_RATING),
+                                            "arm-rating",
+                                            Label.LIFT_ARM_RATING,
+                                            "kg",
+                                            LiftSaid.Part.ARM_RATING,
+                                            Help.LIFT_ARM_RATING),
                                     Ask.quantity(
-                                            "hoist-rating", Label.LIFT_HOIST_RATING,
-                                            "kg", LiftSaid.Part.HOIST_RATING, Help.LIFT_HOIST_RATING),
+                                            "hoist-rating",
+                                            Label.LIFT_HOIST_RATING,
+                                            "kg",
+                                            LiftSaid.Part.HOIST_RATING,
+                                            Help.LIFT_HOIST_RATING),
                                     Ask.number(
-                                            "left-share", Label.LIFT_LEFT_SHARE,
-                                            "%", LiftSaid.Part.LEFT_SHARE, Help.LIFT_LEFT_SHARE),
+                                            "left-share",
+                                            Label.LIFT_LEFT_SHARE,
+                                            "%",
+                                            LiftSaid.Part.LEFT_SHARE,
+                                            Help.LIFT_LEFT_SHARE),
                                     Ask.quantity(
-                                            "track", Label.LIFT_TRACK,
-                                            "mm", LiftSaid.Part.TRACK, new Otherwise(Help.LIFT_TRACK, new Amount(USUAL_TRACK_MM, "mm", 0))),
-                                    Ask.quantity(
-                                            "wheels-off", Label.LIFT_WHEELS_OFF,
-                                            "kg", null, Help.LIFT_WHEELS_OFF),
+                                            "track",
+                                            Label.LIFT_TRACK,
+                                            "mm",
+                                            LiftSaid.Part.TRACK,
+                                            new Otherwise(Help.LIFT_TRACK, new Amount(USUAL_TRACK_MM, "mm", 0))),
+                                    Ask.quantity("wheels-off", Label.LIFT_WHEELS_OFF, "kg", null, Help.LIFT_WHEELS_OFF),
                                     new Ask(
-                                            "off", Label.LIFT_OFF,
-                                            new Ask.Several(Example.PART_OFF, 3), Help.LIFT_OFF, null)),
+                                            "off",
+                                            Label.LIFT_OFF,
+                                            new Ask.Several(Example.PART_OFF, 3),
+                                            Help.LIFT_OFF,
+                                            null)),
                             List.of(
                                     "front",
                                     "rear",
@@ -103,7 +158,8 @@ final class LiftQuestion {
                                     "points-width",
                                     "arm-rating",
                                     "hoist-rating"),
-                            LiftQuestion::arms)), NothingAsked.LIFT,
+                            LiftQuestion::arms)),
+            NothingAsked.LIFT,
             "cornerbook lift --front 1050 --rear 1150 --wheelbase 2800 --points-front 650 --points-rear 2150 --points-width 1500 --arm-rating 1000 --hoist-rating 4000 --off \"drive battery=450 kg@1500 mm\"");
 
     private LiftQuestion() {}
@@ -208,6 +264,9 @@ final class LiftQuestion {
             throw new Refused(new RefusalSaid.PartOffUnread(Quoted.of(text)));
         }
         return new PartOff(
-                Said.verbatim(match.group(1).strip()), given.quantity(match.group(2), "kg"), given.quantity(match.group(3), "mm"), 0);
+                Said.verbatim(match.group(1).strip()),
+                given.quantity(match.group(2), "kg"),
+                given.quantity(match.group(3), "mm"),
+                0);
     }
 }

@@ -44,8 +44,8 @@ final class PointsOneByOne {
 
     private static LiftPoint get(Map<Corner, LiftPoint> points, Corner corner) {
         return Optional.ofNullable(points.get(corner))
-                .orElseThrow(() -> new Refused(
-                        new RefusalSaid.PointsLack(corner, Listed.commas(List.of(Corner.values())))));
+                .orElseThrow(
+                        () -> new Refused(new RefusalSaid.PointsLack(corner, Listed.commas(List.of(Corner.values())))));
     }
 
     private static double length(Matcher match, int group, Given given) {

@@ -8,13 +8,12 @@ import cornerbook.app.bench.AskSaid.NothingAsked;
 import cornerbook.app.bench.AskSaid.Otherwise;
 import cornerbook.app.bench.AskSaid.ReferencePressures;
 import cornerbook.app.bench.AskSaid.Title;
-import cornerbook.core.tyre.TyreSaid;
 import cornerbook.core.air.AirSaid;
-import cornerbook.core.say.Said;
 import cornerbook.core.air.LeakRate;
 import cornerbook.core.air.LoadPressure;
 import cornerbook.core.say.Amount;
 import cornerbook.core.tyre.LoadIndex;
+import cornerbook.core.tyre.TyreSaid;
 import java.util.List;
 
 /** What to set on the gauge, what to expect over the season, what a load needs, whether a tyre leaks, what its sensor is worth. */
@@ -23,47 +22,87 @@ final class PressureQuestion {
     private static final double USUAL_EXPONENT = 0.8;
 
     static final Question QUESTION = new Question(
-            "pressure", Title.PRESSURE, Description.PRESSURE,
+            "pressure",
+            Title.PRESSURE,
+            Description.PRESSURE,
             List.of(),
             List.of(
                     PressureSettingGroup.GROUP,
                     PressureSeasonGroup.GROUP,
                     new Group(
-                            "load", Title.PRESSURE_LOAD, Note.PRESSURE_LOAD,
+                            "load",
+                            Title.PRESSURE_LOAD,
+                            Note.PRESSURE_LOAD,
                             List.of(
-                                    Ask.quantity("axle-load", Label.PRESSURE_AXLE_LOAD, "kg", AirSaid.Input.AXLE_LOAD, Help.PRESSURE_AXLE_LOAD),
-                                    Ask.number(
-                                            "load-index", Label.PRESSURE_LOAD_INDEX, "", TyreSaid.Input.LOAD_INDEX, Help.PRESSURE_LOAD_INDEX),
                                     Ask.quantity(
-                                            "reference", Label.PRESSURE_REFERENCE,
-                                            "kPa", AirSaid.Input.REFERENCE_PRESSURE, new ReferencePressures(Help.PRESSURE_REFERENCE, Amount.of(250, "kPa"), Amount.of(290, "kPa"), Amount.of(241.3, "kPa"))),
+                                            "axle-load",
+                                            Label.PRESSURE_AXLE_LOAD,
+                                            "kg",
+                                            AirSaid.Input.AXLE_LOAD,
+                                            Help.PRESSURE_AXLE_LOAD),
+                                    Ask.number(
+                                            "load-index",
+                                            Label.PRESSURE_LOAD_INDEX,
+                                            "",
+                                            TyreSaid.Input.LOAD_INDEX,
+                                            Help.PRESSURE_LOAD_INDEX),
                                     Ask.quantity(
-                                            "at-pressure", Label.PRESSURE_AT_PRESSURE,
-                                            "kPa", AirSaid.Input.PLACARD_PRESSURE, Help.PRESSURE_AT_PRESSURE),
+                                            "reference",
+                                            Label.PRESSURE_REFERENCE,
+                                            "kPa",
+                                            AirSaid.Input.REFERENCE_PRESSURE,
+                                            new ReferencePressures(
+                                                    Help.PRESSURE_REFERENCE,
+                                                    Amount.of(250, "kPa"),
+                                                    Amount.of(290, "kPa"),
+                                                    Amount.of(241.3, "kPa"))),
+                                    Ask.quantity(
+                                            "at-pressure",
+                                            Label.PRESSURE_AT_PRESSURE,
+                                            "kPa",
+                                            AirSaid.Input.PLACARD_PRESSURE,
+                                            Help.PRESSURE_AT_PRESSURE),
                                     Ask.number(
-                                            "exponent", Label.PRESSURE_EXPONENT,
-                                            "", AirSaid.Input.LOAD_EXPONENT, Help.PRESSURE_EXPONENT),
+                                            "exponent",
+                                            Label.PRESSURE_EXPONENT,
+                                            "",
+                                            AirSaid.Input.LOAD_EXPONENT,
+                                            Help.PRESSURE_EXPONENT),
                                     Ask.number(
-                                            "heavier-side", Label.PRESSURE_HEAVIER_SIDE,
-                                            "%", AirSaid.Input.HEAVIER_SHARE, Help.PRESSURE_HEAVIER_SIDE)),
+                                            "heavier-side",
+                                            Label.PRESSURE_HEAVIER_SIDE,
+                                            "%",
+                                            AirSaid.Input.HEAVIER_SHARE,
+                                            Help.PRESSURE_HEAVIER_SIDE)),
                             List.of("axle-load", "load-index", "reference", "at-pressure"),
                             PressureQuestion::load),
                     new Group(
-                            "leak", Title.PRESSURE_LEAK, Note.PRESSURE_LEAK,
+                            "leak",
+                            Title.PRESSURE_LEAK,
+                            Note.PRESSURE_LEAK,
                             List.of(
                                     Ask.quantity("first", Label.PRESSURE_FIRST, "kPa", null, Help.PRESSURE_FIRST),
-                                    Ask.quantity("first-at", Label.PRESSURE_FIRST_AT, "°C", null, Help.PRESSURE_FIRST_AT),
                                     Ask.quantity(
-                                            "second", Label.PRESSURE_SECOND,
-                                            "kPa", null, Help.PRESSURE_SECOND),
-                                    Ask.quantity("second-at", Label.PRESSURE_SECOND_AT, "°C", null, Help.PRESSURE_SECOND_AT),
-                                    Ask.number("days", Label.PRESSURE_DAYS, "", AirSaid.Input.DAYS_BETWEEN, Help.PRESSURE_DAYS),
+                                            "first-at", Label.PRESSURE_FIRST_AT, "°C", null, Help.PRESSURE_FIRST_AT),
+                                    Ask.quantity("second", Label.PRESSURE_SECOND, "kPa", null, Help.PRESSURE_SECOND),
                                     Ask.quantity(
-                                            "error", Label.PRESSURE_ERROR,
-                                            "kPa", AirSaid.Input.GAUGE_ERROR, new Otherwise(Help.PRESSURE_ERROR, Amount.of(GAUGE_ERROR_KPA, "kPa")))),
+                                            "second-at", Label.PRESSURE_SECOND_AT, "°C", null, Help.PRESSURE_SECOND_AT),
+                                    Ask.number(
+                                            "days",
+                                            Label.PRESSURE_DAYS,
+                                            "",
+                                            AirSaid.Input.DAYS_BETWEEN,
+                                            Help.PRESSURE_DAYS),
+                                    Ask.quantity(
+                                            "error",
+                                            Label.PRESSURE_ERROR,
+                                            "kPa",
+                                            AirSaid.Input.GAUGE_ERROR,
+                                            new Otherwise(Help.PRESSURE_ERROR, Amount.of(GAUGE_ERROR_KPA, "kPa")))),
                             List.of("first", "first-at", "second", "second-at", "days"),
                             PressureQuestion::leak),
-                    PressureSensorGroup.GROUP), NothingAsked.PRESSURE,
+                    PressureSensorGroup.GROUP),
+            NothingAsked.PRESSURE,
             "cornerbook pressure --placard \"36 psi\" --tyre-at \"15 °C\" --stands-at \"-5 °C\" --months \"2,-4,-9,-8,-2\" --coldest \"-24 °C\"");
 
     private PressureQuestion() {}

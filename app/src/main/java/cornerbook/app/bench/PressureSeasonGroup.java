@@ -10,7 +10,6 @@ import cornerbook.core.air.SeasonPressures;
 import cornerbook.core.say.Refused;
 import cornerbook.core.say.Said;
 import cornerbook.core.season.Climate;
-import cornerbook.words.Reader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -25,17 +24,25 @@ final class PressureSeasonGroup {
     private static final int USUAL_MONTHS_AHEAD = 7;
 
     static final Group GROUP = new Group(
-            "season", Title.PRESSURE_SEASON, Note.PRESSURE_SEASON,
+            "season",
+            Title.PRESSURE_SEASON,
+            Note.PRESSURE_SEASON,
             List.of(
                     Ask.words(
                             "months", Label.PRESSURE_MONTHS,
                             "2, -4, -9, -8, -2, 5", Help.PRESSURE_MONTHS),
                     Ask.quantity(
-                            "coldest", Label.PRESSURE_COLDEST,
-                            "°C", AirSaid.Input.COLDEST_MORNING, Help.PRESSURE_COLDEST),
+                            "coldest",
+                            Label.PRESSURE_COLDEST,
+                            "°C",
+                            AirSaid.Input.COLDEST_MORNING,
+                            Help.PRESSURE_COLDEST),
                     Ask.number(
-                            "months-ahead", Label.PRESSURE_MONTHS_AHEAD,
-                            "", AirSaid.Input.MONTHS_AHEAD, Help.PRESSURE_MONTHS_AHEAD)),
+                            "months-ahead",
+                            Label.PRESSURE_MONTHS_AHEAD,
+                            "",
+                            AirSaid.Input.MONTHS_AHEAD,
+                            Help.PRESSURE_MONTHS_AHEAD)),
             List.of("placard", "stands-at", "months", "coldest"),
             PressureSeasonGroup::season);
 

@@ -11,8 +11,6 @@ import cornerbook.core.air.SensorAge;
 import cornerbook.core.air.SensorCheck;
 import cornerbook.core.air.SensorLearning;
 import cornerbook.core.say.Amount;
-import cornerbook.core.say.Said;
-import cornerbook.words.Reader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -30,29 +28,42 @@ final class PressureSensorGroup {
             new Ask.Option("indirect", Option.INDIRECT));
 
     static final Group GROUP = new Group(
-            "sensor", Title.PRESSURE_SENSOR, Note.PRESSURE_SENSOR,
+            "sensor",
+            Title.PRESSURE_SENSOR,
+            Note.PRESSURE_SENSOR,
             List.of(
                     Ask.quantity(
-                            "sensor-reads", Label.PRESSURE_SENSOR_READS,
-                            "kPa", AirSaid.Input.SENSOR_PRESSURE, Help.PRESSURE_SENSOR_READS),
+                            "sensor-reads",
+                            Label.PRESSURE_SENSOR_READS,
+                            "kPa",
+                            AirSaid.Input.SENSOR_PRESSURE,
+                            Help.PRESSURE_SENSOR_READS),
                     Ask.quantity(
-                            "gauge-reads", Label.PRESSURE_GAUGE_READS,
-                            "kPa", AirSaid.Input.GAUGE_PRESSURE, Help.PRESSURE_GAUGE_READS),
+                            "gauge-reads",
+                            Label.PRESSURE_GAUGE_READS,
+                            "kPa",
+                            AirSaid.Input.GAUGE_PRESSURE,
+                            Help.PRESSURE_GAUGE_READS),
                     Ask.quantity(
-                            "sensor-at", Label.PRESSURE_SENSOR_AT,
-                            "°C", AirSaid.Input.SENSOR_TEMPERATURE, Help.PRESSURE_SENSOR_AT),
+                            "sensor-at",
+                            Label.PRESSURE_SENSOR_AT,
+                            "°C",
+                            AirSaid.Input.SENSOR_TEMPERATURE,
+                            Help.PRESSURE_SENSOR_AT),
+                    Ask.quantity("gauge-at", Label.PRESSURE_GAUGE_AT, "°C", null, Help.PRESSURE_GAUGE_AT),
                     Ask.quantity(
-                            "gauge-at", Label.PRESSURE_GAUGE_AT,
-                            "°C", null, Help.PRESSURE_GAUGE_AT),
-                    Ask.quantity(
-                            "sensor-placard", Label.PRESSURE_SENSOR_PLACARD,
-                            "kPa", AirSaid.Input.PLACARD_PRESSURE, Help.PRESSURE_SENSOR_PLACARD),
+                            "sensor-placard",
+                            Label.PRESSURE_SENSOR_PLACARD,
+                            "kPa",
+                            AirSaid.Input.PLACARD_PRESSURE,
+                            Help.PRESSURE_SENSOR_PLACARD),
                     new Ask(
-                            "sensor-since", Label.PRESSURE_SENSOR_SINCE,
-                            new Ask.Day(), Help.PRESSURE_SENSOR_SINCE, AirSaid.Input.SENSOR_BATTERY),
-                    Ask.choice(
-                            "learning", Label.PRESSURE_LEARNING,
-                            WAYS, Help.PRESSURE_LEARNING)),
+                            "sensor-since",
+                            Label.PRESSURE_SENSOR_SINCE,
+                            new Ask.Day(),
+                            Help.PRESSURE_SENSOR_SINCE,
+                            AirSaid.Input.SENSOR_BATTERY),
+                    Ask.choice("learning", Label.PRESSURE_LEARNING, WAYS, Help.PRESSURE_LEARNING)),
             List.of("sensor-reads", "gauge-reads", "sensor-placard"),
             PressureSensorGroup::answer);
 
@@ -70,8 +81,7 @@ final class PressureSensorGroup {
         }
         given.findWords("learning").map(PressureSensorGroup::warning).ifPresent(warning -> {
             var learning = SensorLearning.of(warning);
-            parts.add(Part.of(
-                    "sensorLearning", learning, new AnswerSaid.LearnsBy(learning.sentence())));
+            parts.add(Part.of("sensorLearning", learning, new AnswerSaid.LearnsBy(learning.sentence())));
         });
         return parts;
     }
@@ -87,9 +97,7 @@ final class PressureSensorGroup {
                 "sensor",
                 check,
                 new AnswerSaid.SensorOff(
-                        given.told(Math.abs(check.differenceKpa()), "kPa"),
-                        check.differenceKpa() < 0,
-                        check.answer()),
+                        given.told(Math.abs(check.differenceKpa()), "kPa"), check.differenceKpa() < 0, check.answer()),
                 new AnswerSaid.WarnsBelow(given.told(check.warnsAtKpa(), "kPa")));
     }
 

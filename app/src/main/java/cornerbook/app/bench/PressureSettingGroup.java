@@ -6,7 +6,6 @@ import cornerbook.app.bench.AskSaid.Note;
 import cornerbook.app.bench.AskSaid.Otherwise;
 import cornerbook.app.bench.AskSaid.Title;
 import cornerbook.core.air.AirSaid;
-import cornerbook.core.say.Said;
 import cornerbook.core.air.PressureSetting;
 import cornerbook.core.say.Amount;
 import java.util.List;
@@ -15,35 +14,56 @@ import org.jspecify.annotations.Nullable;
 /** What the gauge has to show now. */
 final class PressureSettingGroup {
     static final Group GROUP = new Group(
-            "setting", Title.PRESSURE_SETTING, Note.PRESSURE_SETTING,
+            "setting",
+            Title.PRESSURE_SETTING,
+            Note.PRESSURE_SETTING,
             List.of(
                     Ask.quantity(
-                            "placard", Label.PRESSURE_PLACARD,
-                            "kPa", AirSaid.Input.PLACARD_PRESSURE, Help.PRESSURE_PLACARD),
+                            "placard",
+                            Label.PRESSURE_PLACARD,
+                            "kPa",
+                            AirSaid.Input.PLACARD_PRESSURE,
+                            Help.PRESSURE_PLACARD),
                     Ask.quantity(
-                            "tyre-at", Label.PRESSURE_TYRE_AT,
-                            "°C", AirSaid.Input.TYRE_TEMPERATURE, Help.PRESSURE_TYRE_AT),
+                            "tyre-at",
+                            Label.PRESSURE_TYRE_AT,
+                            "°C",
+                            AirSaid.Input.TYRE_TEMPERATURE,
+                            Help.PRESSURE_TYRE_AT),
                     Ask.quantity(
-                            "stands-at", Label.PRESSURE_STANDS_AT,
-                            "°C", AirSaid.Input.STANDING_TEMPERATURE, Help.PRESSURE_STANDS_AT),
+                            "stands-at",
+                            Label.PRESSURE_STANDS_AT,
+                            "°C",
+                            AirSaid.Input.STANDING_TEMPERATURE,
+                            Help.PRESSURE_STANDS_AT),
                     Ask.quantity(
-                            "maximum", Label.PRESSURE_MAXIMUM,
-                            "kPa", AirSaid.Input.MAXIMUM_PRESSURE, Help.PRESSURE_MAXIMUM),
+                            "maximum",
+                            Label.PRESSURE_MAXIMUM,
+                            "kPa",
+                            AirSaid.Input.MAXIMUM_PRESSURE,
+                            Help.PRESSURE_MAXIMUM),
                     Ask.quantity(
-                            "altitude", Label.PRESSURE_ALTITUDE,
-                            "m", AirSaid.Input.ALTITUDE, Help.PRESSURE_ALTITUDE),
+                            "altitude", Label.PRESSURE_ALTITUDE, "m", AirSaid.Input.ALTITUDE, Help.PRESSURE_ALTITUDE),
                     Ask.quantity(
-                            "stands-altitude", Label.PRESSURE_STANDS_ALTITUDE,
-                            "m", null, Help.PRESSURE_STANDS_ALTITUDE),
+                            "stands-altitude",
+                            Label.PRESSURE_STANDS_ALTITUDE,
+                            "m",
+                            null,
+                            Help.PRESSURE_STANDS_ALTITUDE),
                     Ask.quantity(
-                            "gauge-offset", Label.PRESSURE_GAUGE_OFFSET,
-                            "kPa", AirSaid.Input.GAUGE_OFFSET, Help.PRESSURE_GAUGE_OFFSET),
+                            "gauge-offset",
+                            Label.PRESSURE_GAUGE_OFFSET,
+                            "kPa",
+                            AirSaid.Input.GAUGE_OFFSET,
+                            Help.PRESSURE_GAUGE_OFFSET),
                     Ask.quantity(
-                            "gauge-error", Label.PRESSURE_GAUGE_ERROR,
-                            "kPa", AirSaid.Input.GAUGE_ERROR, new Otherwise(Help.PRESSURE_GAUGE_ERROR, Amount.of(PressureQuestion.GAUGE_ERROR_KPA, "kPa"))),
-                    new Ask(
-                            "driven", Label.PRESSURE_DRIVEN,
-                            new Ask.Tick(), Help.PRESSURE_DRIVEN, null)),
+                            "gauge-error",
+                            Label.PRESSURE_GAUGE_ERROR,
+                            "kPa",
+                            AirSaid.Input.GAUGE_ERROR,
+                            new Otherwise(
+                                    Help.PRESSURE_GAUGE_ERROR, Amount.of(PressureQuestion.GAUGE_ERROR_KPA, "kPa"))),
+                    new Ask("driven", Label.PRESSURE_DRIVEN, new Ask.Tick(), Help.PRESSURE_DRIVEN, null)),
             List.of("placard", "tyre-at", "stands-at"),
             PressureSettingGroup::setting);
 

@@ -21,19 +21,23 @@ final class TyreAgeGroup {
     private static final List<Limit> LIMITS = LimitsFile.load();
 
     static final Group GROUP = new Group(
-            "age", Title.TYRE_AGE, Note.TYRE_AGE,
+            "age",
+            Title.TYRE_AGE,
+            Note.TYRE_AGE,
             List.of(
                     Ask.words(
                             "tin", Label.TYRE_TIN,
                             "DOT 1AB C2D EFH 3519", Help.TYRE_TIN),
                     Ask.choice(
-                            "place", Label.TYRE_PLACE,
+                            "place",
+                            Label.TYRE_PLACE,
                             LIMITS.stream()
                                     .map(Limit::jurisdiction)
                                     .filter(code -> !code.equals(HOUSE))
                                     .distinct()
                                     .map(code -> new Ask.Option(code, Said.verbatim(code)))
-                                    .toList(), Help.TYRE_PLACE)),
+                                    .toList(),
+                            Help.TYRE_PLACE)),
             List.of("tin"),
             TyreAgeGroup::answer);
 

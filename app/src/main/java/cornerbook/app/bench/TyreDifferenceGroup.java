@@ -5,13 +5,13 @@ import cornerbook.app.bench.AskSaid.Help;
 import cornerbook.app.bench.AskSaid.Label;
 import cornerbook.app.bench.AskSaid.Note;
 import cornerbook.app.bench.AskSaid.Title;
-import cornerbook.core.tyre.TyreSaid;
 import cornerbook.core.quantity.Quoted;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Refused;
 import cornerbook.core.say.Said;
 import cornerbook.core.tyre.CircumferenceDifference;
 import cornerbook.core.tyre.CircumferenceDifference.Kind;
+import cornerbook.core.tyre.TyreSaid;
 import cornerbook.core.tyre.TyreSize;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -21,17 +21,28 @@ final class TyreDifferenceGroup {
     private static final Pattern LEFT_OF_NEW = Pattern.compile("(.+?)\\s+(?:of|de|sur)\\s+(.+)");
 
     static final Group GROUP = new Group(
-            "circumference", Title.TYRE_CIRCUMFERENCE, Note.TYRE_CIRCUMFERENCE,
+            "circumference",
+            Title.TYRE_CIRCUMFERENCE,
+            Note.TYRE_CIRCUMFERENCE,
             List.of(
                     new Ask(
-                            "worn", Label.TYRE_WORN,
-                            new Ask.Several(Example.WORN, 4), Help.TYRE_WORN, TyreSaid.Input.TYRES),
+                            "worn",
+                            Label.TYRE_WORN,
+                            new Ask.Several(Example.WORN, 4),
+                            Help.TYRE_WORN,
+                            TyreSaid.Input.TYRES),
                     Ask.quantity(
-                            "circumference-limit", Label.TYRE_CIRCUMFERENCE_LIMIT,
-                            "mm", TyreSaid.Input.CIRCUMFERENCE_LIMIT, Help.TYRE_CIRCUMFERENCE_LIMIT),
+                            "circumference-limit",
+                            Label.TYRE_CIRCUMFERENCE_LIMIT,
+                            "mm",
+                            TyreSaid.Input.CIRCUMFERENCE_LIMIT,
+                            Help.TYRE_CIRCUMFERENCE_LIMIT),
                     Ask.quantity(
-                            "tread-limit", Label.TYRE_TREAD_LIMIT,
-                            "mm", TyreSaid.Input.TREAD_LIMIT, Help.TYRE_TREAD_LIMIT)),
+                            "tread-limit",
+                            Label.TYRE_TREAD_LIMIT,
+                            "mm",
+                            TyreSaid.Input.TREAD_LIMIT,
+                            Help.TYRE_TREAD_LIMIT)),
             List.of("worn"),
             TyreDifferenceGroup::answer);
 

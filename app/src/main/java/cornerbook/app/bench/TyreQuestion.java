@@ -7,12 +7,12 @@ import cornerbook.app.bench.AskSaid.Note;
 import cornerbook.app.bench.AskSaid.NothingAsked;
 import cornerbook.app.bench.AskSaid.Otherwise;
 import cornerbook.app.bench.AskSaid.Title;
-import cornerbook.core.tyre.TyreSaid;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Said;
 import cornerbook.core.tyre.Mounting;
 import cornerbook.core.tyre.SetFit;
 import cornerbook.core.tyre.SizeComparison;
+import cornerbook.core.tyre.TyreSaid;
 import cornerbook.core.tyre.TyreSize;
 import java.util.List;
 
@@ -23,38 +23,45 @@ final class TyreQuestion {
     private static final String MOUNTING = "5x114.3 M14x1.5 cone 64.1 ET45 7.5J";
 
     static final Question QUESTION = new Question(
-            "tyre", Title.TYRE, Description.TYRE,
+            "tyre",
+            Title.TYRE,
+            Description.TYRE,
             List.of(),
             List.of(
                     TyreSizeGroup.GROUP,
                     new Group(
-                            "comparison", Title.TYRE_COMPARISON, Note.TYRE_COMPARISON,
+                            "comparison",
+                            Title.TYRE_COMPARISON,
+                            Note.TYRE_COMPARISON,
                             List.of(
-                                    Ask.words(
-                                            "placard", Label.TYRE_PLACARD,
-                                            SIZE, Help.TYRE_PLACARD),
+                                    Ask.words("placard", Label.TYRE_PLACARD, SIZE, Help.TYRE_PLACARD),
                                     Ask.words("other", Label.TYRE_OTHER, "235/50R18 101H", Help.TYRE_OTHER),
                                     Ask.quantity(
-                                            "speed", Label.TYRE_SPEED,
-                                            "km/h", TyreSaid.Input.SPEED_SHOWN, new Otherwise(Help.TYRE_SPEED, Amount.of(USUAL_SPEED_KMH, "km/h")))),
+                                            "speed",
+                                            Label.TYRE_SPEED,
+                                            "km/h",
+                                            TyreSaid.Input.SPEED_SHOWN,
+                                            new Otherwise(Help.TYRE_SPEED, Amount.of(USUAL_SPEED_KMH, "km/h")))),
                             List.of("placard", "other"),
                             TyreQuestion::comparison),
                     TyreAgeGroup.GROUP,
                     TyreDifferenceGroup.GROUP,
                     new Group(
-                            "fit", Title.TYRE_FIT, Note.TYRE_FIT,
+                            "fit",
+                            Title.TYRE_FIT,
+                            Note.TYRE_FIT,
                             List.of(
-                                    Ask.words(
-                                            "hub", Label.TYRE_HUB,
-                                            MOUNTING, Help.TYRE_HUB),
-                                    Ask.words(
-                                            "wheel", Label.TYRE_WHEEL,
-                                            MOUNTING, Help.TYRE_WHEEL),
+                                    Ask.words("hub", Label.TYRE_HUB, MOUNTING, Help.TYRE_HUB),
+                                    Ask.words("wheel", Label.TYRE_WHEEL, MOUNTING, Help.TYRE_WHEEL),
                                     Ask.quantity(
-                                            "caliper-gap", Label.TYRE_CALIPER_GAP,
-                                            "mm", TyreSaid.Input.CALIPER_GAP, Help.TYRE_CALIPER_GAP)),
+                                            "caliper-gap",
+                                            Label.TYRE_CALIPER_GAP,
+                                            "mm",
+                                            TyreSaid.Input.CALIPER_GAP,
+                                            Help.TYRE_CALIPER_GAP)),
                             List.of("hub", "wheel"),
-                            TyreQuestion::fit)), NothingAsked.TYRE,
+                            TyreQuestion::fit)),
+            NothingAsked.TYRE,
             "cornerbook tyre --placard \"225/55R18 98V\" --other \"235/50R18 101H\" --speed \"62 mph\"");
 
     private TyreQuestion() {}

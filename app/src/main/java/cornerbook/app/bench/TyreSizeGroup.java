@@ -4,11 +4,11 @@ import cornerbook.app.bench.AskSaid.Help;
 import cornerbook.app.bench.AskSaid.Label;
 import cornerbook.app.bench.AskSaid.Note;
 import cornerbook.app.bench.AskSaid.Title;
-import cornerbook.core.tyre.TyreSaid;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Said;
 import cornerbook.core.tyre.RimFit;
 import cornerbook.core.tyre.SizeMeaning;
+import cornerbook.core.tyre.TyreSaid;
 import cornerbook.core.tyre.TyreSize;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,14 +18,14 @@ final class TyreSizeGroup {
     private static final double KM_PER_MILE = 1.609344;
 
     static final Group GROUP = new Group(
-            "one-size", Title.TYRE_ONE_SIZE, Note.TYRE_ONE_SIZE,
+            "one-size",
+            Title.TYRE_ONE_SIZE,
+            Note.TYRE_ONE_SIZE,
             List.of(
                     Ask.words(
                             "size", Label.TYRE_SIZE,
                             "225/55R18 98V", Help.TYRE_SIZE),
-                    Ask.number(
-                            "rim", Label.TYRE_RIM,
-                            "in", TyreSaid.Input.RIM_WIDTH, Help.TYRE_RIM)),
+                    Ask.number("rim", Label.TYRE_RIM, "in", TyreSaid.Input.RIM_WIDTH, Help.TYRE_RIM)),
             List.of("size"),
             TyreSizeGroup::answer);
 

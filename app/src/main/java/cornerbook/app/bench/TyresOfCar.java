@@ -1,13 +1,13 @@
 package cornerbook.app.bench;
 
-import cornerbook.core.corner.Axle;
-import cornerbook.core.corner.Corner;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Visit;
 import cornerbook.core.car.Wheel;
+import cornerbook.core.corner.Axle;
+import cornerbook.core.corner.Corner;
 import cornerbook.words.UnitSystem;
 import java.util.ArrayList;
 import java.util.Comparator;

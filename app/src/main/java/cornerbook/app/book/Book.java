@@ -1,11 +1,5 @@
 package cornerbook.app.book;
 
-import cornerbook.core.say.Said;
-import cornerbook.core.assess.Learner;
-import cornerbook.core.car.CarHistory;
-import cornerbook.core.car.Customer;
-import cornerbook.core.car.Reading;
-import cornerbook.core.car.Visit;
 import cornerbook.app.book.backup.BookBackup;
 import cornerbook.app.book.backup.BookCheck;
 import cornerbook.app.book.backup.BookCounts;
@@ -41,8 +35,14 @@ import cornerbook.app.book.visit.RetorqueLedger;
 import cornerbook.app.book.visit.VisitChange;
 import cornerbook.app.book.visit.VisitChanges;
 import cornerbook.app.book.visit.VisitLedger;
+import cornerbook.core.assess.Learner;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Customer;
+import cornerbook.core.car.Reading;
+import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Knowledge;
+import cornerbook.core.say.Said;
 import cornerbook.core.tool.ShopTool;
 import cornerbook.core.tread.judge.StoredWheelCheck.Identity;
 import java.nio.file.Files;

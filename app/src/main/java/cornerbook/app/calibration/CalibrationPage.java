@@ -53,7 +53,8 @@ public final class CalibrationPage {
         page.append(words.of("made", INTERVAL, NINETY_PERCENT)).append("\n\n");
         page.append("## ").append(words.of("simulated")).append("\n\n");
         page.append(words.of("simulated-how", "cars", CARS)).append("\n\n");
-        page.append(words.of("columns", INTERVAL, NINETY_PERCENT)).append("\n|---|---|---|---|---|---|---|---|---|---|\n");
+        page.append(words.of("columns", INTERVAL, NINETY_PERCENT))
+                .append("\n|---|---|---|---|---|---|---|---|---|---|\n");
         for (int fleet = 0; fleet < TRUTHS.size(); fleet++) {
             var found = fleet(fleet);
             var histogram = found.calibration().histogram(FIRST_SEED);

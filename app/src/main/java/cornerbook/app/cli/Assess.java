@@ -50,7 +50,8 @@ final class Assess implements Runnable {
 
     private List<String> printed(Assessment assessment) {
         return json
-                ? List.of(Printed.json(AssessmentJson.write(assessment, terminal.reader().in(units.orMetric()))))
+                ? List.of(Printed.json(
+                        AssessmentJson.write(assessment, terminal.reader().in(units.orMetric()))))
                 : new AssessmentLines(terminal.reader().in(units.orMetric()), width(), why).of(assessment);
     }
 

@@ -1,6 +1,5 @@
 package cornerbook.app.cli;
 
-import cornerbook.app.unit.QuantityText;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Finding;
@@ -91,6 +90,6 @@ final class AssessmentLines {
     }
 
     private void add(String lead, Said said) {
-        lines.addAll(Printed.wrapped(lead, QuantityText.sentence(reader.say(said), reader.units()), width));
+        lines.addAll(Printed.wrapped(lead, reader.say(said), width));
     }
 }

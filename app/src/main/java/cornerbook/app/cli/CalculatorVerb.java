@@ -7,7 +7,6 @@ import cornerbook.app.bench.Part;
 import cornerbook.app.bench.Question;
 import cornerbook.app.cli.arguments.Descriptions;
 import cornerbook.app.exchange.CalculationJson;
-import cornerbook.app.unit.QuantityText;
 import cornerbook.core.say.Refused;
 import cornerbook.core.say.Said;
 import cornerbook.core.why.Explained;
@@ -166,7 +165,9 @@ final class CalculatorVerb implements Runnable {
         if (json) {
             var results = new LinkedHashMap<String, Explained>();
             parts.forEach(part -> results.put(part.name(), part.result()));
-            terminal.out().println(Printed.json(CalculationJson.write(question.name(), results, terminal.reader().in(units.orMetric()))));
+            terminal.out()
+                    .println(Printed.json(CalculationJson.write(
+                            question.name(), results, terminal.reader().in(units.orMetric()))));
         } else {
             new Answers(
                             terminal.reader().in(units.orMetric()),
@@ -220,7 +221,7 @@ final class CalculatorVerb implements Runnable {
         }
 
         private void print(String lead, Said said) {
-            Printed.wrapped(lead, QuantityText.sentence(reader.say(said), reader.units()), width)
+            Printed.wrapped(lead, reader.say(said), width)
                     .forEach(terminal.out()::println);
         }
     }

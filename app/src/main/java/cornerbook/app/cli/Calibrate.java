@@ -1,11 +1,11 @@
 package cornerbook.app.cli;
 
-import cornerbook.words.Reader;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import cornerbook.app.calibration.CalibrationPage;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.core.car.CarHistory;
+import cornerbook.words.Reader;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;

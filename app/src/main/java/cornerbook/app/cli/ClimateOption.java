@@ -1,7 +1,5 @@
 package cornerbook.app.cli;
 
-import cornerbook.core.say.Saying;
-import cornerbook.words.Reader;
 import cornerbook.app.exchange.ClimateFile;
 import cornerbook.core.say.Refused;
 import cornerbook.core.season.Climate;

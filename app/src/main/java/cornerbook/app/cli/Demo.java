@@ -35,7 +35,12 @@ final class Demo implements Runnable {
             if (book.listVehicles().isEmpty()) {
                 fill(book, invented, today);
             }
-            PageServer.serve(book, options.door(), Letterhead.ofInvented(DemoShop.NAME), terminal, new CliSaid.AllInvented(DemoShop.NAME));
+            PageServer.serve(
+                    book,
+                    options.door(),
+                    Letterhead.ofInvented(DemoShop.NAME),
+                    terminal,
+                    new CliSaid.AllInvented(DemoShop.NAME));
         }
     }
 

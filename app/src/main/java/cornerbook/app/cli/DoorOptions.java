@@ -1,12 +1,10 @@
 package cornerbook.app.cli;
 
-import cornerbook.core.say.Saying;
-import cornerbook.words.Reader;
 import cornerbook.app.certificate.CertificateException;
 import cornerbook.app.certificate.ShopCertificates;
 import cornerbook.app.door.Door;
-import cornerbook.core.say.Refused;
 import cornerbook.core.say.Said;
+import cornerbook.core.say.Saying;
 import java.net.InetAddress;
 import java.net.NetworkInterface;
 import java.net.SocketException;

@@ -1,6 +1,5 @@
 package cornerbook.app.cli;
 
-import cornerbook.words.Reader;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import cornerbook.app.book.Book;

@@ -5,7 +5,6 @@ import cornerbook.app.sheet.HandoverSheet;
 import cornerbook.app.sheet.Letterhead;
 import cornerbook.core.assess.Assessor;
 import cornerbook.words.Reader;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;

@@ -11,7 +11,6 @@ import cornerbook.core.say.Listed;
 import cornerbook.core.say.PlusMinus;
 import cornerbook.core.say.Said;
 import cornerbook.core.tread.WearKnowledge;
-import java.io.PrintWriter;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import picocli.CommandLine;

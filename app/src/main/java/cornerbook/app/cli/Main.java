@@ -1,6 +1,5 @@
 package cornerbook.app.cli;
 
-import cornerbook.words.Reader;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import cornerbook.app.bench.Questions;
@@ -11,6 +10,7 @@ import cornerbook.app.cli.arguments.WrongUse;
 import cornerbook.app.log.Faults;
 import cornerbook.app.log.Log;
 import cornerbook.app.text.PlainText;
+import cornerbook.words.Reader;
 import cornerbook.words.UnitSystem;
 import java.io.PrintWriter;
 import java.time.ZoneId;

@@ -1,15 +1,14 @@
 package cornerbook.app.cli;
 
-import cornerbook.app.door.DoorException;
-import cornerbook.words.Reader;
-import cornerbook.app.sheet.Letterhead;
 import cornerbook.app.bay.BayRoom;
 import cornerbook.app.book.Book;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.door.CornerbookServer;
 import cornerbook.app.door.Door;
+import cornerbook.app.door.DoorException;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.app.log.Log;
+import cornerbook.app.sheet.Letterhead;
 import cornerbook.core.assess.Assessor;
 import cornerbook.core.say.Said;
 import java.time.Clock;

@@ -1,7 +1,6 @@
 package cornerbook.app.cli;
 
 import cornerbook.app.sheet.Letterhead;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import picocli.CommandLine;
 

@@ -39,9 +39,7 @@ public record Form(Map<String, String> fields) {
 
     private static String plain(String name, String text) {
         PlainText.findUnfit(text).ifPresent(unfit -> {
-            throw new PageException(
-                    400,
-                    new DeskSaid.UnfitField(PlainText.shown(name), unfit));
+            throw new PageException(400, new DeskSaid.UnfitField(PlainText.shown(name), unfit));
         });
         return text;
     }
@@ -76,8 +74,7 @@ public record Form(Map<String, String> fields) {
     private static String bodyOf(ServerRequest request) {
         return RequestBody.read(request, LARGEST_BYTES)
                 .map(bytes -> new String(bytes, StandardCharsets.ISO_8859_1))
-                .orElseThrow(() ->
-                        new PageException(413, new DeskSaid.FormTooLarge()));
+                .orElseThrow(() -> new PageException(413, new DeskSaid.FormTooLarge()));
     }
 
     /** What is no UTF-8 is refused: in its place would stand a sign that nobody typed. */

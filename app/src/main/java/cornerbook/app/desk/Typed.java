@@ -1,13 +1,12 @@
 package cornerbook.app.desk;
 
 import cornerbook.app.request.Told;
-import cornerbook.core.say.Saying;
-import cornerbook.core.quantity.Quantities;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.WrittenReading;
-import cornerbook.core.say.Refused;
+import cornerbook.core.quantity.Quantities;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Between;
+import cornerbook.core.say.Refused;
 import cornerbook.core.say.Said;
 import cornerbook.words.UnitSystem;
 import java.util.Locale;

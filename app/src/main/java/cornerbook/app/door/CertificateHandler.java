@@ -1,17 +1,17 @@
 package cornerbook.app.door;
 
-import java.util.Optional;
-import cornerbook.app.request.Caller;
 import cornerbook.app.certificate.ShopCertificates;
 import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Problems;
+import cornerbook.app.request.Caller;
 import cornerbook.app.request.PageException;
 import io.helidon.http.HeaderNames;
 import io.helidon.webserver.http.HttpRouting;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.util.Locale;
+import java.util.Optional;
 
 /** The only pages that tablets get without TLS: the shop's certificate and how it is put on a tablet. */
 final class CertificateHandler {

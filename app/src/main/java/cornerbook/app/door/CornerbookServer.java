@@ -1,7 +1,5 @@
 package cornerbook.app.door;
 
-import cornerbook.app.request.Told;
-import cornerbook.app.sheet.Letterhead;
 import cornerbook.app.book.Book;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Learning;
@@ -23,6 +21,8 @@ import cornerbook.app.desk.visit.EntryHandler;
 import cornerbook.app.desk.visit.NewVisitHandler;
 import cornerbook.app.desk.visit.VisitDataHandler;
 import cornerbook.app.desk.wheel.WheelHandler;
+import cornerbook.app.request.Told;
+import cornerbook.app.sheet.Letterhead;
 import cornerbook.core.assess.Assessor;
 import io.helidon.webserver.http.HttpRouting;
 import java.time.Clock;

@@ -1,9 +1,9 @@
 package cornerbook.app.door;
 
-import cornerbook.core.say.Refused;
 import cornerbook.app.book.people.DeviceLedger;
 import cornerbook.app.book.people.PairedDevice;
 import cornerbook.app.book.people.TabletAtWork;
+import cornerbook.core.say.Refused;
 import java.nio.charset.StandardCharsets;
 import java.security.GeneralSecurityException;
 import java.security.MessageDigest;

@@ -1,14 +1,14 @@
 package cornerbook.app.door;
 
-import cornerbook.core.say.Refused;
-import cornerbook.app.request.Told;
 import cornerbook.app.book.people.DeviceLedger;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Room;
+import cornerbook.app.request.Told;
 import cornerbook.app.sheet.QrCode;
+import cornerbook.core.say.Refused;
 import io.helidon.http.SetCookie;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
@@ -46,11 +46,7 @@ final class PairingHandler {
         var typed = Form.read(request);
         var name = typed.get("person");
         if (name.isEmpty() || name.length() > LONGEST_NAME) {
-            sendDevices(
-                    request,
-                    response,
-                    422,
-                    Told.say(new DoorSaid.PersonNeedsName(LONGEST_NAME)));
+            sendDevices(request, response, 422, Told.say(new DoorSaid.PersonNeedsName(LONGEST_NAME)));
             return;
         }
         var problem = Pin.problem(typed.get("pin"));
@@ -87,11 +83,7 @@ final class PairingHandler {
         var typed = Form.read(request);
         var name = typed.get("device").isEmpty() ? Told.labels("app/door").of("tablet") : typed.get("device");
         if (name.length() > LONGEST_NAME) {
-            sendPair(
-                    response,
-                    422,
-                    typed.get("code"),
-                    Told.say(new DoorSaid.TabletNameTooLong(LONGEST_NAME)));
+            sendPair(response, 422, typed.get("code"), Told.say(new DoorSaid.TabletNameTooLong(LONGEST_NAME)));
             return;
         }
         try {
@@ -121,7 +113,9 @@ final class PairingHandler {
                         door.isOpen(),
                         address,
                         code,
-                        QrCode.svg(address + "?code=" + code, Told.labels("app/door").of("code-picture")),
+                        QrCode.svg(
+                                address + "?code=" + code,
+                                Told.labels("app/door").of("code-picture")),
                         door.certificateAddress(),
                         fingerprint(),
                         Pairing.CODE_LASTS.toMinutes(),

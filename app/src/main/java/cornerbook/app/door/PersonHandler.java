@@ -1,7 +1,5 @@
 package cornerbook.app.door;
 
-import cornerbook.core.say.Refused;
-import cornerbook.app.request.Told;
 import cornerbook.app.book.people.DeviceLedger;
 import cornerbook.app.book.people.TabletAtWork;
 import cornerbook.app.desk.Desk;
@@ -11,6 +9,8 @@ import cornerbook.app.preference.Look;
 import cornerbook.app.preference.Preferences;
 import cornerbook.app.request.Caller;
 import cornerbook.app.request.PageException;
+import cornerbook.app.request.Told;
+import cornerbook.core.say.Refused;
 import cornerbook.words.Language;
 import cornerbook.words.UnitSystem;
 import io.helidon.http.HeaderNames;
@@ -56,16 +56,14 @@ final class PersonHandler {
     private static Preferences chosen(Form typed, Preferences before) {
         return before.withUnits(chosen(typed, "units", UnitSystem::find, before.units(), DoorSaid.Unknown.UNITS))
                 .withLook(chosen(typed, "look", Look::find, before.look(), DoorSaid.Unknown.LOOK))
-                .withWalk(chosen(
-                        typed, "walk", Preferences::findWalk, before.walk(), DoorSaid.Unknown.WALK))
+                .withWalk(chosen(typed, "walk", Preferences::findWalk, before.walk(), DoorSaid.Unknown.WALK))
                 .withLanguage(chosen(typed, "language", Language::find, before.language(), DoorSaid.Unknown.LANGUAGE));
     }
 
     private static <T> T chosen(
             Form typed, String name, Function<String, Optional<T>> find, T before, DoorSaid.Unknown unknown) {
         return typed.has(name)
-                ? find.apply(typed.get(name))
-                        .orElseThrow(() -> new PageException(400, unknown))
+                ? find.apply(typed.get(name)).orElseThrow(() -> new PageException(400, unknown))
                 : before;
     }
 
@@ -86,9 +84,7 @@ final class PersonHandler {
 
     /** Another person takes the tablet; asks for the PIN. */
     void takeOver(ServerRequest request, ServerResponse response) {
-        var tablet = Caller.current()
-                .tablet()
-                .orElseThrow(() -> new PageException(400, new DoorSaid.OnlyOnTablet()));
+        var tablet = Caller.current().tablet().orElseThrow(() -> new PageException(400, new DoorSaid.OnlyOnTablet()));
         var typed = Form.read(request);
         try {
             pairing.takeOver(tablet.deviceId(), typed.get("person"), typed.get("pin"));

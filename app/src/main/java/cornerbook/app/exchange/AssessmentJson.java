@@ -1,13 +1,12 @@
 package cornerbook.app.exchange;
 
-import cornerbook.core.tread.judge.TreadPrediction;
-
 import com.fasterxml.jackson.annotation.JsonInclude;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.say.Said;
 import cornerbook.core.torque.judge.Retorque;
 import cornerbook.core.tread.judge.SetForecast;
+import cornerbook.core.tread.judge.TreadPrediction;
 import cornerbook.core.wheelplan.WheelPlan;
 import cornerbook.words.Reader;
 import java.time.LocalDate;
@@ -42,7 +41,9 @@ public final class AssessmentJson {
                 assessment.plan(),
                 assessment.retorque(),
                 assessment.notJudged(),
-                assessment.doubted().stream().<Said>map(TreadPrediction::question).toList());
+                assessment.doubted().stream()
+                        .<Said>map(TreadPrediction::question)
+                        .toList());
         return JsonMapper.builder()
                         .enable(SerializationFeature.ORDER_MAP_ENTRIES_BY_KEYS)
                         .changeDefaultPropertyInclusion(

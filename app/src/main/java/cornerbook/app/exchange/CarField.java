@@ -15,13 +15,7 @@ import java.util.List;
  * @param required whether the object that it is in cannot be without it
  */
 public record CarField(
-        String pointer,
-        String group,
-        String name,
-        Kind kind,
-        CarItem item,
-        List<Choice> choices,
-        boolean required) {
+        String pointer, String group, String name, Kind kind, CarItem item, List<Choice> choices, boolean required) {
     /** How a field stands in the file. */
     public enum Kind {
         TEXT,

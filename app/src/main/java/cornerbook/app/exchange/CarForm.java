@@ -44,14 +44,7 @@ public final class CarForm {
         var fields = new ArrayList<CarField>();
         var schema = VisitFileSchema.node();
         collect(group, SET_OBJECT, schema.at("/$defs/wheelSet"), fields);
-        fields.add(new CarField(
-                group + "/tag",
-                group,
-                "tag",
-                Kind.TEXT,
-                CarItem.WHEEL_SET_TAG,
-                List.of(),
-                true));
+        fields.add(new CarField(group + "/tag", group, "tag", Kind.TEXT, CarItem.WHEEL_SET_TAG, List.of(), true));
         collect(group + "/tyre", "tyre", schema.at("/$defs/tyre"), fields);
         return fields;
     }
@@ -244,7 +237,8 @@ public final class CarForm {
         return reference.isEmpty() ? declared : VisitFileSchema.node().at(reference.substring(1));
     }
 
-    private static CarField field(String group, String object, String name, JsonNode declared, JsonNode node, boolean required) {
+    private static CarField field(
+            String group, String object, String name, JsonNode declared, JsonNode node, boolean required) {
         var choices = new ArrayList<CarField.Choice>();
         node.path("enum").forEach(word -> choices.add(CarField.Choice.of(word.asString())));
         var kind = switch (node.path("type").asString("")) {
@@ -259,13 +253,6 @@ public final class CarForm {
             choices.add(CarField.Choice.of("yes"));
             choices.add(CarField.Choice.of("no"));
         }
-        return new CarField(
-                group + "/" + name,
-                group,
-                name,
-                kind,
-                CarItem.of(object, name),
-                choices,
-                required);
+        return new CarField(group + "/" + name, group, name, kind, CarItem.of(object, name), choices, required);
     }
 }

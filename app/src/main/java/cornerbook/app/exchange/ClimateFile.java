@@ -1,11 +1,9 @@
 package cornerbook.app.exchange;
 
-import cornerbook.core.say.Refused;
 import cornerbook.app.text.PlainText;
+import cornerbook.core.say.Refused;
 import cornerbook.core.say.Said;
-import cornerbook.core.quantity.Quoted;
 import cornerbook.core.season.Climate;
-import cornerbook.words.Reader;
 import java.time.Month;
 import java.util.ArrayList;
 import java.util.List;

@@ -196,8 +196,7 @@ final class HistoryReader {
     private static VisitChange visitChange(JsonObject json, List<Visit> visits) {
         var visit = json.text("visit");
         if (visits.stream().map(Visit::id).noneMatch(visit::equals)) {
-            throw new ProblemException(
-                    json.where() + "/visit", new FileSaid.NoVisitOfCar(visit));
+            throw new ProblemException(json.where() + "/visit", new FileSaid.NoVisitOfCar(visit));
         }
         return new VisitChange(
                 visit,

@@ -4,7 +4,6 @@ import cornerbook.app.text.PlainText;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.WrittenReading;
 import cornerbook.core.quantity.Quantities;
-import cornerbook.core.quantity.Quoted;
 import cornerbook.core.say.Refused;
 import java.math.BigDecimal;
 import java.time.DateTimeException;
@@ -87,9 +86,7 @@ record JsonObject(JsonNode node, String where) {
         try {
             return LocalDate.parse(text(name));
         } catch (DateTimeException e) {
-            throw new ProblemException(
-                    where + "/" + name,
-                    new FileSaid.NoDay(PlainText.shown(text(name))));
+            throw new ProblemException(where + "/" + name, new FileSaid.NoDay(PlainText.shown(text(name))));
         }
     }
 

@@ -1,7 +1,5 @@
 package cornerbook.app.exchange;
 
-import cornerbook.app.text.PlainText;
-import cornerbook.core.say.Refused;
 import cornerbook.app.book.bay.Departure;
 import cornerbook.app.book.bay.ReadingAuthor;
 import cornerbook.app.book.bay.RivalAnswer;
@@ -12,10 +10,12 @@ import cornerbook.app.book.record.VisitNotes;
 import cornerbook.app.book.work.WorkTick;
 import cornerbook.app.photo.Jpeg;
 import cornerbook.app.photo.PhotoIntake;
+import cornerbook.app.text.PlainText;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.say.Refused;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.Base64;
@@ -76,9 +76,7 @@ final class NotesReader {
     private static String tickName(JsonObject json) {
         var tick = json.text("tick");
         if (tick.startsWith(WorkTick.FASTENER) && !FASTENER.matcher(tick).matches()) {
-            throw new ProblemException(
-                    json.where() + "/tick",
-                    new FileSaid.NoFastener(PlainText.shown(tick)));
+            throw new ProblemException(json.where() + "/tick", new FileSaid.NoFastener(PlainText.shown(tick)));
         }
         return tick;
     }
@@ -93,13 +91,10 @@ final class NotesReader {
                 .filter(reading::isAtSamePlaceAs);
         if (stands.isEmpty()) {
             throw new ProblemException(
-                    json.where() + "/standing",
-                    new FileSaid.NotAtThisPlace(PlainText.shown(standing)));
+                    json.where() + "/standing", new FileSaid.NotAtThisPlace(PlainText.shown(standing)));
         }
         if (visit.readings().stream().map(Reading::id).anyMatch(reading.id()::equals)) {
-            throw new ProblemException(
-                    json.where() + "/id",
-                    new FileSaid.IsReading(reading.id()));
+            throw new ProblemException(json.where() + "/id", new FileSaid.IsReading(reading.id()));
         }
         return new RivalReading(reading, standing, json.text("person"), madeAt(json));
     }
@@ -125,14 +120,10 @@ final class NotesReader {
     private ReadingAuthor author(JsonObject json) {
         var reading = json.text("reading");
         if (visit.readings().stream().map(Reading::id).noneMatch(reading::equals)) {
-            throw new ProblemException(
-                    json.where() + "/reading",
-                    new FileSaid.NoReading(reading));
+            throw new ProblemException(json.where() + "/reading", new FileSaid.NoReading(reading));
         }
         if (!seen.add("taken " + reading)) {
-            throw new ProblemException(
-                    json.where() + "/reading",
-                    new FileSaid.TwoPeople(reading));
+            throw new ProblemException(json.where() + "/reading", new FileSaid.TwoPeople(reading));
         }
         return new ReadingAuthor(reading, json.text("person"), madeAt(json));
     }
@@ -173,8 +164,7 @@ final class NotesReader {
     private String id(JsonObject json) {
         var id = json.text("id");
         if (!seen.add(id)) {
-            throw new ProblemException(
-                    json.where() + "/id", new FileSaid.StandsTwice(id));
+            throw new ProblemException(json.where() + "/id", new FileSaid.StandsTwice(id));
         }
         return id;
     }
@@ -183,9 +173,7 @@ final class NotesReader {
         try {
             return Instant.parse(json.text("at"));
         } catch (DateTimeException e) {
-            throw new ProblemException(
-                    json.where() + "/at",
-                    new FileSaid.NoMoment(PlainText.shown(json.text("at"))));
+            throw new ProblemException(json.where() + "/at", new FileSaid.NoMoment(PlainText.shown(json.text("at"))));
         }
     }
 }

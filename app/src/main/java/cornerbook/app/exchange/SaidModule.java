@@ -78,8 +78,7 @@ final class SaidModule extends SimpleModule {
         private Object form(Object value) {
             return switch (value) {
                 case List<?> several -> several.stream().map(this::form).toList();
-                case Said said when forPrograms -> new ForPrograms(Facts.of(said), reader.say(said));
-                case Said said -> reader.say(said);
+                case Said said -> forPrograms ? new ForPrograms(Facts.of(said), reader.say(said)) : reader.say(said);
                 default -> value;
             };
         }

@@ -1,11 +1,11 @@
 package cornerbook.app.exchange;
 
-import cornerbook.core.say.Said;
 import cornerbook.app.book.record.CarRecord;
 import cornerbook.core.assess.IdentityRules;
 import cornerbook.core.assess.VisitRules;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.finding.Problem;
+import cornerbook.core.say.Said;
 import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;

@@ -1,8 +1,7 @@
 package cornerbook.app.preference;
 
-import cornerbook.words.Language;
-
 import cornerbook.core.corner.Corner;
+import cornerbook.words.Language;
 import cornerbook.words.UnitSystem;
 import java.util.Arrays;
 import java.util.EnumSet;
@@ -17,7 +16,8 @@ import java.util.stream.Collectors;
  */
 public record Preferences(UnitSystem units, Look look, List<Corner> walk, Language language) {
     /** Of a person who never chose. */
-    public static final Preferences DEFAULT = new Preferences(UnitSystem.METRIC, Look.DEVICE, List.of(Corner.values()), Language.ENGLISH);
+    public static final Preferences DEFAULT =
+            new Preferences(UnitSystem.METRIC, Look.DEVICE, List.of(Corner.values()), Language.ENGLISH);
 
     private static final String BETWEEN = "-";
 

@@ -1,7 +1,6 @@
 package cornerbook.app.sheet;
 
 import cornerbook.app.book.record.VisitNotes;
-import cornerbook.app.unit.QuantityText;
 import cornerbook.core.assess.Assessment;
 import cornerbook.words.Reader;
 import java.io.IOException;
@@ -30,7 +29,7 @@ public final class HandoverSheet {
         try {
             for (var room : SheetRoom.TRIED) {
                 var page = new SheetPage(assessment, letterhead, madeAt, notes, room, reader);
-                pdf = SheetPdf.of(QuantityText.page(page.write(), reader.units()));
+                pdf = SheetPdf.of(page.write());
                 try (var document = Loader.loadPDF(pdf)) {
                     if (document.getNumberOfPages() <= mostPages) {
                         return pdf;

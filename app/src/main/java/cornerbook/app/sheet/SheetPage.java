@@ -195,8 +195,8 @@ public final class SheetPage {
 
     /** Never cut: each of them keeps somebody from harm. */
     public Lines cautions() {
-        var cautions =
-                new ArrayList<>(notes.leftOpen().stream().map(reader::say).map(SheetText::line).toList());
+        var cautions = new ArrayList<>(
+                notes.leftOpen().stream().map(reader::say).map(SheetText::line).toList());
         if (assessment.findings().stream().anyMatch(finding -> finding.verdict() == Verdict.UNSAFE)) {
             cautions.add(labels.of("do-not-drive", "unsafe", Verdict.UNSAFE));
         }

@@ -30,7 +30,9 @@ public final class PlainText {
                 .filter(point -> !isUnfit(point))
                 .limit(LONGEST_SHOWN)
                 .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append);
-        return line.codePointCount(0, line.length()) > LONGEST_SHOWN ? fit.append('…').toString() : fit.toString();
+        return line.codePointCount(0, line.length()) > LONGEST_SHOWN
+                ? fit.append('…').toString()
+                : fit.toString();
     }
 
     private static Optional<UnfitCharacter> find(String text, IntPredicate unfit) {

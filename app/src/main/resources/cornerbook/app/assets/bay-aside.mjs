@@ -131,5 +131,5 @@ function named(entry, sheet) {
     const step = label ?? (at ? say("fastener-of", { corner: cornerName(at), number: fastener }) : entry.tick.toLowerCase().replaceAll("_", " "));
     return say("ticked", { step, done: entry.done });
   }
-  return [corner, say("entry", { kind: entry.kind.replace(" ", "-") })].filter(Boolean).join(" ");
+  return [corner, say("entry", { kind: entry.kind.replace(" ", "_") })].filter(Boolean).join(" ");
 }

@@ -1,8 +1,8 @@
 package cornerbook.app.bay;
 
-import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 
 import cornerbook.app.InEnglish;
 import cornerbook.app.book.Book;
@@ -123,7 +123,8 @@ class ServedBookTest {
         try (var shop = new ShopProcess(folder, List.of(car))) {
             assertThatThrownBy(() -> Book.openToServe(folder))
                     .isInstanceOf(BookException.class)
-                    .extracting(InEnglish::told, STRING).contains("is served by another Cornerbook");
+                    .extracting(InEnglish::told, STRING)
+                    .contains("is served by another Cornerbook");
             assertThat(enter(shop, Spot.INNER).statusCode()).isEqualTo(303);
             try (var book = Book.open(folder)) {
                 book.backup(backup);
@@ -134,7 +135,9 @@ class ServedBookTest {
         }
         try (var book = Book.openToServe(folder)) {
             assertThat(spots(book)).containsExactlyInAnyOrder(Spot.INNER, Spot.OUTER);
-            assertThatThrownBy(() -> Book.openToServe(folder)).extracting(InEnglish::told, STRING).contains("is served by another Cornerbook");
+            assertThatThrownBy(() -> Book.openToServe(folder))
+                    .extracting(InEnglish::told, STRING)
+                    .contains("is served by another Cornerbook");
         }
         Book.restore(backup, parent.resolve("restored"));
         try (var book = Book.openToServe(parent.resolve("restored"))) {

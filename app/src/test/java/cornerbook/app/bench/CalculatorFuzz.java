@@ -7,7 +7,6 @@ import cornerbook.app.door.ServedShop;
 import cornerbook.app.fuzz.FuzzTarget;
 import cornerbook.app.fuzz.Input;
 import cornerbook.app.fuzz.Sentences;
-import cornerbook.core.say.Refused;
 import cornerbook.words.Language;
 import cornerbook.words.Reader;
 import cornerbook.words.UnitSystem;

@@ -1,11 +1,11 @@
 package cornerbook.app.book;
 
-import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 
-import cornerbook.app.book.car.CarSaid;
 import cornerbook.app.InEnglish;
+import cornerbook.app.book.car.CarSaid;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.store.BookFile;
 import cornerbook.app.book.visit.OpenRetorque;
@@ -58,16 +58,19 @@ class BookChangesTest {
         var sameWheels = new CarHistory(named("other"), CAR.customer(), CAR.sets(), List.of());
         var tag = CAR.sets().getFirst().wheels().getFirst().tag();
         assertThatThrownBy(() -> book.add(sameWheels))
-                .extracting(InEnglish::told, STRING).isEqualTo("The wheel %s of car other is in the book as one of car %s, expected a tag of its own"
+                .extracting(InEnglish::told, STRING)
+                .isEqualTo("The wheel %s of car other is in the book as one of car %s, expected a tag of its own"
                         .formatted(tag, CAR.vehicle().id()));
         var sameVisit = new CarHistory(named("other"), CAR.customer(), List.of(), List.of(bare(LAST.id())));
         assertThatThrownBy(() -> book.add(sameVisit))
-                .extracting(InEnglish::told, STRING).contains("The visit %s of car other is in the book".formatted(LAST.id()));
+                .extracting(InEnglish::told, STRING)
+                .contains("The visit %s of car other is in the book".formatted(LAST.id()));
         var volts = volts(LAST.readings().getFirst().id());
         var sameReading = new CarHistory(
                 named("other"), CAR.customer(), List.of(), List.of(bare("new").withReadings(List.of(volts))));
         assertThatThrownBy(() -> book.add(sameReading))
-                .extracting(InEnglish::told, STRING).contains("The reading %s of visit new is in the book at visit".formatted(volts.id()));
+                .extracting(InEnglish::told, STRING)
+                .contains("The reading %s of visit new is in the book at visit".formatted(volts.id()));
         assertThat(book.listVehicles()).hasSize(1);
     }
 
@@ -126,7 +129,8 @@ class BookChangesTest {
     @Test
     void aValueThatCannotStandIsAFindingOfTheCheck() throws SQLException {
         try (var damaged = damaged("update visit set visit_date = 'soon'")) {
-            assertThat(damaged.check()).contains(new CarSaid.Unreadable(CAR.vehicle().id(), new CarSaid.NoDay("soon")));
+            assertThat(damaged.check())
+                    .contains(new CarSaid.Unreadable(CAR.vehicle().id(), new CarSaid.NoDay("soon")));
             assertThatThrownBy(damaged::listHistories).isInstanceOf(BookException.class);
         }
     }
@@ -154,7 +158,8 @@ class BookChangesTest {
         book.addVisit(CAR.vehicle().id(), later("change", LAST.leftOn(), LAST.arrivedOn()));
         assertThat(openRetorques()).containsExactly("change");
         assertThatThrownBy(() -> book.recordRetorque(LAST.id(), TODAY, LAST.odometerKm() + 90, 140))
-                .extracting(InEnglish::told, STRING).contains("superseded");
+                .extracting(InEnglish::told, STRING)
+                .contains("superseded");
     }
 
     @Test

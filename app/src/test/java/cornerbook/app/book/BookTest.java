@@ -1,8 +1,8 @@
 package cornerbook.app.book;
 
-import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 
 import cornerbook.app.InEnglish;
 import cornerbook.app.book.store.BookException;
@@ -143,7 +143,8 @@ class BookTest {
             book.add(SHOP.get(1));
             assertThatThrownBy(() -> book.addAll(SHOP.subList(0, 2)))
                     .isInstanceOf(BookException.class)
-                    .extracting(InEnglish::told, STRING).contains("in the book already");
+                    .extracting(InEnglish::told, STRING)
+                    .contains("in the book already");
             assertThat(book.listVehicles()).hasSize(1);
         }
     }
@@ -173,14 +174,17 @@ class BookTest {
                     .filteredOn(r -> r.id().equals("test-1"))
                     .hasSize(1);
             assertThatThrownBy(() -> book.addReadings(visit.id(), List.of(vehicleReading("test-1", 12.7, null, null))))
-                    .extracting(InEnglish::told, STRING).contains("another value");
+                    .extracting(InEnglish::told, STRING)
+                    .contains("another value");
             book.addReadings(visit.id(), List.of(vehicleReading("test-2", 12.7, "test-1", "misread")));
             assertThat(readings(book, visit)).extracting(Reading::id).contains("test-1", "test-2");
             var elsewhere = SHOP.get(1).visits().getLast().id();
             assertThatThrownBy(() -> book.addReadings(elsewhere, List.of(reading)))
-                    .extracting(InEnglish::told, STRING).contains("another visit");
+                    .extracting(InEnglish::told, STRING)
+                    .contains("another visit");
             assertThatThrownBy(() -> book.addReadings("nowhere", List.of(reading)))
-                    .extracting(InEnglish::told, STRING).contains("No visit nowhere");
+                    .extracting(InEnglish::told, STRING)
+                    .contains("No visit nowhere");
         }
     }
 
@@ -195,7 +199,8 @@ class BookTest {
             assertThatThrownBy(() ->
                             book.addReadings(visit.id(), List.of(vehicleReading("with-it", 12.6, null, null), deep)))
                     .isInstanceOf(BookException.class)
-                    .extracting(InEnglish::told, STRING).contains("deeper than new");
+                    .extracting(InEnglish::told, STRING)
+                    .contains("deeper than new");
             assertThat(readings(book, visit)).extracting(Reading::id).doesNotContain("with-it", "deep");
         }
     }
@@ -209,7 +214,8 @@ class BookTest {
             var first = open.getFirst();
             assertThatThrownBy(() ->
                             book.recordRetorque(first.visitId(), first.dueDate(), first.dueOdometerKm() - 5000, 140))
-                    .extracting(InEnglish::told, STRING).contains("or later");
+                    .extracting(InEnglish::told, STRING)
+                    .contains("or later");
             book.recordRetorque(first.visitId(), first.dueDate(), first.dueOdometerKm() + 3, first.torqueNm());
             assertThat(book.listOpenRetorques())
                     .extracting(OpenRetorque::visitId)
@@ -247,7 +253,8 @@ class BookTest {
             var wrong = new Identity(stored.wheels().getFirst().tag(), "0101", null);
             assertThatThrownBy(() -> book.recordLeaving("mix", leaving, List.of(wrong)))
                     .isInstanceOf(BookException.class)
-                    .extracting(InEnglish::told, STRING).contains("wrong wheel");
+                    .extracting(InEnglish::told, STRING)
+                    .contains("wrong wheel");
             assertThat(book.findHistoryOfVisit("mix")
                             .orElseThrow()
                             .getVisit("mix")
@@ -255,7 +262,9 @@ class BookTest {
                     .isEmpty();
             var twice = new EnumMap<>(leaving);
             twice.put(Corner.RR, stored.wheels().getFirst().tag());
-            assertThatThrownBy(() -> book.recordLeaving("mix", twice)).extracting(InEnglish::told, STRING).contains("at once");
+            assertThatThrownBy(() -> book.recordLeaving("mix", twice))
+                    .extracting(InEnglish::told, STRING)
+                    .contains("at once");
             book.recordLeaving("mix", leaving);
             assertThat(book.listOpenRetorques())
                     .extracting(OpenRetorque::visitId)
@@ -270,13 +279,17 @@ class BookTest {
         try (var book = Book.open(folder.resolve("one"))) {
             book.addAll(SHOP);
             book.backup(copy);
-            assertThatThrownBy(() -> book.backup(copy)).extracting(InEnglish::told, STRING).contains("there already");
+            assertThatThrownBy(() -> book.backup(copy))
+                    .extracting(InEnglish::told, STRING)
+                    .contains("there already");
         }
         Book.restore(copy, folder.resolve("two"));
         try (var book = Book.open(folder.resolve("two"))) {
             assertThat(book.findHistory(SHOP.getLast().vehicle().id())).contains(SHOP.getLast());
         }
-        assertThatThrownBy(() -> Book.restore(copy, folder.resolve("two"))).extracting(InEnglish::told, STRING).contains("has a book already");
+        assertThatThrownBy(() -> Book.restore(copy, folder.resolve("two")))
+                .extracting(InEnglish::told, STRING)
+                .contains("has a book already");
     }
 
     @Test

@@ -1,12 +1,12 @@
 package cornerbook.app.book;
 
-import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import cornerbook.app.book.photo.PhotoSaid;
 import cornerbook.app.InEnglish;
+import cornerbook.app.book.photo.PhotoSaid;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.cli.Main;
 import cornerbook.app.demo.DemoShop;
@@ -72,8 +72,12 @@ class PostgresqlTest {
             assertThat(book.listVisits(LocalDate.of(2026, 11, 25)))
                     .isEqualTo(file.listVisits(LocalDate.of(2026, 11, 25)));
             assertThat(book.listOpenRetorques()).isEqualTo(file.listOpenRetorques());
-            assertThatThrownBy(() -> book.add(SHOP.getFirst())).extracting(InEnglish::told, STRING).contains("in the book already");
-            assertThatThrownBy(() -> book.backup(folder.resolve("copy"))).extracting(InEnglish::told, STRING).contains("pg_dump");
+            assertThatThrownBy(() -> book.add(SHOP.getFirst()))
+                    .extracting(InEnglish::told, STRING)
+                    .contains("in the book already");
+            assertThatThrownBy(() -> book.backup(folder.resolve("copy")))
+                    .extracting(InEnglish::told, STRING)
+                    .contains("pg_dump");
         }
         try (var again = Book.onServer(url)) {
             assertThat(again.listHistories()).hasSize(SHOP.size());
@@ -260,7 +264,8 @@ class PostgresqlTest {
     private static void assertSaid(ThrowingCallable work, String part) {
         assertThatThrownBy(work)
                 .isInstanceOf(BookException.class)
-                .extracting(InEnglish::told, STRING).contains(part)
+                .extracting(InEnglish::told, STRING)
+                .contains(part)
                 .doesNotContain("secret", "sec?ret", "ret@", "insert", "select", "ERROR", "relation", "\n");
     }
 

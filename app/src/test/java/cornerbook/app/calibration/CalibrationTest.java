@@ -1,9 +1,9 @@
 package cornerbook.app.calibration;
 
-import cornerbook.words.Reader;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.demo.DemoShop;
+import cornerbook.words.Reader;
 import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

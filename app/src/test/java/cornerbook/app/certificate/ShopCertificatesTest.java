@@ -1,9 +1,9 @@
 package cornerbook.app.certificate;
 
-import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 
 import cornerbook.app.InEnglish;
 import java.nio.file.Files;
@@ -78,7 +78,8 @@ class ShopCertificatesTest {
     void addressThatIsNotPrivateIsRefusedAndNothingIsMade() {
         assertThatThrownBy(() -> ShopCertificates.of(folder.resolve("none"), "203.0.113.5", TODAY))
                 .isInstanceOf(CertificateException.class)
-                .extracting(InEnglish::told, STRING).contains("203.0.113.5 is of no private network");
+                .extracting(InEnglish::told, STRING)
+                .contains("203.0.113.5 is of no private network");
         assertThat(folder.resolve("none")).doesNotExist();
     }
 
@@ -87,7 +88,8 @@ class ShopCertificatesTest {
         Files.writeString(folder.resolve("authority.p12"), "not a key");
         assertThatThrownBy(() -> ShopCertificates.of(folder, "192.168.1.10", TODAY))
                 .isInstanceOf(CertificateException.class)
-                .extracting(InEnglish::told, STRING).contains("cannot be read or made");
+                .extracting(InEnglish::told, STRING)
+                .contains("cannot be read or made");
         assertThat(folder.resolve("authority.p12")).hasContent("not a key");
     }
 

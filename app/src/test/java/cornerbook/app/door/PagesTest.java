@@ -1,16 +1,14 @@
 package cornerbook.app.door;
 
-import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import cornerbook.app.InEnglish;
 import cornerbook.app.book.Book;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Links;
-import cornerbook.app.request.Told;
 import cornerbook.app.desk.asked.Slot;
 import cornerbook.app.limits.LimitsFile;
+import cornerbook.app.request.Told;
 import cornerbook.app.sheet.Letterhead;
 import cornerbook.core.assess.Assessor;
 import cornerbook.core.car.CarHistory;
@@ -426,8 +424,10 @@ class PagesTest {
     void portInUseIsOneSentence() {
         assertThatThrownBy(() -> CornerbookServer.start(
                         book, new Assessor(LimitsFile.load()), shop.port(), ServedShop.CLOCK, Letterhead.of("")))
-                .isInstanceOfSatisfying(DoorException.class, refused -> assertThat(refused.said())
-                        .isEqualTo(new DoorSaid.PortInUse(String.valueOf(shop.port()))));
+                .isInstanceOfSatisfying(
+                        DoorException.class,
+                        refused -> assertThat(refused.said())
+                                .isEqualTo(new DoorSaid.PortInUse(String.valueOf(shop.port()))));
     }
 
     private Slot emptySlot() {

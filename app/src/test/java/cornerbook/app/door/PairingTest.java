@@ -1,8 +1,8 @@
 package cornerbook.app.door;
 
-import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 
 import cornerbook.app.InEnglish;
 import cornerbook.app.book.Book;
@@ -67,8 +67,12 @@ class PairingTest {
     @Test
     void codePairsOneTabletWithTheRightPin() {
         var code = pairing.code();
-        assertThatThrownBy(() -> pairing.pair(code, "Tablet", "Ada", "0000")).extracting(InEnglish::told, STRING).contains("not right");
-        assertThatThrownBy(() -> pairing.pair("123", "Tablet", "Ada", "4711")).extracting(InEnglish::told, STRING).contains("not right");
+        assertThatThrownBy(() -> pairing.pair(code, "Tablet", "Ada", "0000"))
+                .extracting(InEnglish::told, STRING)
+                .contains("not right");
+        assertThatThrownBy(() -> pairing.pair("123", "Tablet", "Ada", "4711"))
+                .extracting(InEnglish::told, STRING)
+                .contains("not right");
         var shown = pairing.pair(code, "Tablet", "Ada", "4711");
         assertThat(pairing.find(Optional.of(shown))).isPresent();
         assertThat(pairing.find(Optional.of(shown + "x"))).isEmpty();
@@ -88,7 +92,8 @@ class PairingTest {
         var code = pairing.code();
         for (int i = 0; i < 50; i++) {
             assertThatThrownBy(() -> pairing.pair("000000000000", "Tablet", "Ada", "4711"))
-                    .extracting(InEnglish::told, STRING).contains("not right");
+                    .extracting(InEnglish::told, STRING)
+                    .contains("not right");
         }
         assertThat(pairing.code()).isEqualTo(code).matches("[0-9]{12}");
         assertThat(pairing.find(Optional.of(pairing.pair(code, "Tablet", "Ada", "4711"))))
@@ -100,9 +105,12 @@ class PairingTest {
         var code = pairing.code();
         for (int i = 0; i < 5; i++) {
             assertThatThrownBy(() -> pairing.pair(code, "Tablet", "Ada", "0000"))
-                    .extracting(InEnglish::told, STRING).contains("not right");
+                    .extracting(InEnglish::told, STRING)
+                    .contains("not right");
         }
-        assertThatThrownBy(() -> pairing.pair(code, "Tablet", "Ada", "4711")).extracting(InEnglish::told, STRING).contains("not right");
+        assertThatThrownBy(() -> pairing.pair(code, "Tablet", "Ada", "4711"))
+                .extracting(InEnglish::told, STRING)
+                .contains("not right");
         assertThat(pairing.code()).isNotEqualTo(code);
     }
 
@@ -124,10 +132,13 @@ class PairingTest {
                 .deviceId();
         for (int i = 0; i < 5; i++) {
             var name = "x".repeat(125_000) + i;
-            assertThatThrownBy(() -> pairing.takeOver(tablet, name, "4711")).extracting(InEnglish::told, STRING).contains("not right");
+            assertThatThrownBy(() -> pairing.takeOver(tablet, name, "4711"))
+                    .extracting(InEnglish::told, STRING)
+                    .contains("not right");
         }
         assertThatThrownBy(() -> pairing.takeOver(tablet, "Ada", "4711"))
-                .extracting(InEnglish::told, STRING).isEqualTo("A PIN was wrong 5 times on this tablet; wait 10 minutes.");
+                .extracting(InEnglish::told, STRING)
+                .isEqualTo("A PIN was wrong 5 times on this tablet; wait 10 minutes.");
         pairing.takeOver(other, "ADA", "4711");
         assertThat(book.devices().listWorkers(other)).containsExactly("Ada");
     }
@@ -143,7 +154,9 @@ class PairingTest {
                 .isEmpty();
         assertThat(book.devices().listPeople()).containsExactly("Ada");
         assertThat(book.devices().listWorkers(tablet)).containsExactly("Ada");
-        assertThatThrownBy(() -> pairing.takeOver(tablet, "Bo", "2580")).extracting(InEnglish::told, STRING).contains("not right");
+        assertThatThrownBy(() -> pairing.takeOver(tablet, "Bo", "2580"))
+                .extracting(InEnglish::told, STRING)
+                .contains("not right");
         assertThat(book.devices().removePerson("Ada", CLOCK.instant())).containsExactly(tablet);
         assertThat(pairing.find(Optional.of(shown))).isEmpty();
         book.devices().putPerson("Bo", pairing.hashPin("3690"));

@@ -2,11 +2,11 @@ package cornerbook.app.exchange;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import cornerbook.words.Facts;
-import cornerbook.words.Reader;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.assess.Assessor;
+import cornerbook.words.Facts;
+import cornerbook.words.Reader;
 import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.json.JsonMapper;
@@ -36,8 +36,7 @@ class AssessmentJsonTest {
         assertThat(first.required("title").stringValue()).isEqualTo(Reader.DEFAULT.say(gravest.title()));
         assertThat(first.required("titleSaid").required("code").stringValue())
                 .isEqualTo(Facts.of(gravest.title()).code());
-        assertThat(first.required("titleSaid").required("words"))
-                .isEqualTo(first.required("title"));
+        assertThat(first.required("titleSaid").required("words")).isEqualTo(first.required("title"));
         assertThat(first.required("evidence")).hasSameSizeAs(gravest.evidence());
         assertThat(text).doesNotContain(": null").isEqualTo(AssessmentJson.write(assessment, Reader.DEFAULT));
     }

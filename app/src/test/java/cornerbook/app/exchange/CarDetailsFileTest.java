@@ -1,16 +1,16 @@
 package cornerbook.app.exchange;
 
-import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
-import org.assertj.core.groups.Tuple;
-import org.assertj.core.api.AbstractListAssert;
 import cornerbook.app.InEnglish;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.core.finding.Problem;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.function.Consumer;
+import org.assertj.core.api.AbstractListAssert;
+import org.assertj.core.groups.Tuple;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
@@ -44,8 +44,7 @@ class CarDetailsFileTest {
     @Test
     void aRefinishThicknessBelowTheMinimumIsRefused() {
         assertThatProblems(problems(car -> car.withObject("/rearAxle/brake").put("refinishThickness", "20 mm")))
-                .containsExactly(
-                        tuple("/vehicle/rearAxle/brake", "refinish thickness is 20 mm, expected 24 to 26 mm"));
+                .containsExactly(tuple("/vehicle/rearAxle/brake", "refinish thickness is 20 mm, expected 24 to 26 mm"));
     }
 
     @Test

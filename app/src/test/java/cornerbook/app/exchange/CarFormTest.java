@@ -46,7 +46,8 @@ class CarFormTest {
 
     @Test
     void everyItemIsAField() {
-        assertThat(new HashSet<>(fields().stream().map(CarField::item).toList())).containsExactlyInAnyOrder(CarItem.values());
+        assertThat(new HashSet<>(fields().stream().map(CarField::item).toList()))
+                .containsExactlyInAnyOrder(CarItem.values());
     }
 
     private static List<CarField> fields() {
@@ -60,7 +61,9 @@ class CarFormTest {
     private static String description(CarField field) {
         var node = VisitFileSchema.node();
         for (var part : field.pointer().substring(1).split("/", -1)) {
-            var inside = part.matches("\\d+") ? node.path("items") : node.path("properties").path(part);
+            var inside = part.matches("\\d+")
+                    ? node.path("items")
+                    : node.path("properties").path(part);
             var reference = inside.path("$ref").asString("");
             node = reference.isEmpty() || reference.endsWith("/quantity")
                     ? inside

@@ -1,8 +1,8 @@
 package cornerbook.app.exchange;
 
-import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 
 import cornerbook.app.InEnglish;
 import cornerbook.app.book.Book;
@@ -25,19 +25,27 @@ class ClimateFileTest {
 
     @Test
     void whatCannotBeIsRefusedWithLineAndColumn() {
-        assertThatThrownBy(() -> ClimateFile.parse("")).extracting(InEnglish::told, STRING).contains("line 1, head");
+        assertThatThrownBy(() -> ClimateFile.parse(""))
+                .extracting(InEnglish::told, STRING)
+                .contains("line 1, head");
         assertThatThrownBy(() -> ClimateFile.parse(TEXT.replace("month,", "moon,")))
-                .extracting(InEnglish::told, STRING).contains("line 1, head");
+                .extracting(InEnglish::told, STRING)
+                .contains("line 1, head");
         assertThatThrownBy(() -> ClimateFile.parse(TEXT.replaceFirst("\n[^\n]*\n$", "\n")))
-                .extracting(InEnglish::told, STRING).isEqualTo("climate file has 11 rows below its head, expected one for each month");
+                .extracting(InEnglish::told, STRING)
+                .isEqualTo("climate file has 11 rows below its head, expected one for each month");
         assertThatThrownBy(() -> ClimateFile.parse(TEXT.replace(",7,14.0,", ",7,warm,")))
-                .extracting(InEnglish::told, STRING).isEqualTo("climate file line 8, mean_daily_minimum_c: \"warm\", expected a number of °C");
+                .extracting(InEnglish::told, STRING)
+                .isEqualTo("climate file line 8, mean_daily_minimum_c: \"warm\", expected a number of °C");
         assertThatThrownBy(() -> ClimateFile.parse(TEXT.replace(",7,14.0,", ",7,-1e999,")))
-                .extracting(InEnglish::told, STRING).isEqualTo("climate file line 8, mean_daily_minimum_c: \"-1e999\", expected a number of °C");
+                .extracting(InEnglish::told, STRING)
+                .isEqualTo("climate file line 8, mean_daily_minimum_c: \"-1e999\", expected a number of °C");
         assertThatThrownBy(() -> ClimateFile.parse(TEXT.replace(",7,14.0,", ",8,14.0,")))
-                .extracting(InEnglish::told, STRING).isEqualTo("climate file line 8, month: \"8\", expected 7");
+                .extracting(InEnglish::told, STRING)
+                .isEqualTo("climate file line 8, month: \"8\", expected 7");
         assertThatThrownBy(() -> ClimateFile.parse(TEXT.replace(",7,14.0,", ",7,26,")))
-                .extracting(InEnglish::told, STRING).isEqualTo("climate file line 8: mean daily maximum is 25 °C, expected 26 to 55 °C");
+                .extracting(InEnglish::told, STRING)
+                .isEqualTo("climate file line 8: mean daily maximum is 25 °C, expected 26 to 55 °C");
     }
 
     @Test

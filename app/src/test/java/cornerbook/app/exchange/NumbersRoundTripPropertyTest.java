@@ -61,8 +61,8 @@ class NumbersRoundTripPropertyTest {
         for (var visit : file.required("visits")) {
             var readings = (ArrayNode) visit.required("readings");
             readings.removeIf(reading -> MEASURES.stream()
-                    .anyMatch(measure ->
-                            Spelling.of(measure).equals(reading.required("measure").asString())));
+                    .anyMatch(measure -> Spelling.of(measure)
+                            .equals(reading.required("measure").asString())));
             for (var measure : MEASURES) {
                 double value = number(measure);
                 sent.add(value);

@@ -1,8 +1,8 @@
 package cornerbook.app.exchange;
 
-import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 
 import cornerbook.app.InEnglish;
 import cornerbook.app.book.Book;
@@ -91,7 +91,9 @@ class RecordRoundTripPropertyTest {
                             other.visits().getFirst().id(), records.get(0).notesOf(id)),
                     List.of(),
                     List.of());
-            assertThatThrownBy(() -> book.addRecords(List.of(stolen))).extracting(InEnglish::told, STRING).contains("is in the book already");
+            assertThatThrownBy(() -> book.addRecords(List.of(stolen)))
+                    .extracting(InEnglish::told, STRING)
+                    .contains("is in the book already");
             assertThat(book.findHistory(other.vehicle().id())).isEmpty();
         }
     }

@@ -72,7 +72,8 @@ class VisitFileTest {
     void malformedTextIsRefusedWithItsPlace() {
         assertThat(problems("{\n  \"format\": oops"))
                 .singleElement()
-                .satisfies(problem -> assertThat(InEnglish.say(problem.message())).contains("line 2", "column"));
+                .satisfies(
+                        problem -> assertThat(InEnglish.say(problem.message())).contains("line 2", "column"));
     }
 
     @ParameterizedTest
@@ -95,7 +96,8 @@ class VisitFileTest {
     void negativeDepthIsRefused() {
         assertThat(problems(edited(file -> firstTread(file).put("value", "-1 mm"))))
                 .singleElement()
-                .satisfies(problem -> assertThat(InEnglish.say(problem.message())).startsWith("tread depth is -1"));
+                .satisfies(
+                        problem -> assertThat(InEnglish.say(problem.message())).startsWith("tread depth is -1"));
     }
 
     @Test
@@ -113,7 +115,8 @@ class VisitFileTest {
 
         assertThat(problems(text)).singleElement().satisfies(problem -> {
             assertThat(problem.where()).isEqualTo("/wheelSets/0/wheels/0/tyre/loadIndex");
-            assertThat(InEnglish.say(problem.message())).contains("too large a number, expected one with at most 12 digits");
+            assertThat(InEnglish.say(problem.message()))
+                    .contains("too large a number, expected one with at most 12 digits");
         });
     }
 
@@ -131,7 +134,8 @@ class VisitFileTest {
     @Test
     void longWordsAreNotRepeatedWhole() {
         assertThat(problems("{\"%s\": 1}".formatted("x".repeat(900))))
-                .allSatisfy(problem -> assertThat(InEnglish.say(problem.message())).hasSizeLessThan(150));
+                .allSatisfy(
+                        problem -> assertThat(InEnglish.say(problem.message())).hasSizeLessThan(150));
     }
 
     @Test
@@ -163,7 +167,8 @@ class VisitFileTest {
     void wrongWordIsRefusedWithTheRightOnes() {
         assertThat(problems(edited(file -> file.withObject("/vehicle").put("drive", "sideways"))))
                 .singleElement()
-                .satisfies(problem -> assertThat(InEnglish.say(problem.message())).contains("sideways", "front", "rear", "all"));
+                .satisfies(problem ->
+                        assertThat(InEnglish.say(problem.message())).contains("sideways", "front", "rear", "all"));
     }
 
     @Test
@@ -181,13 +186,15 @@ class VisitFileTest {
         });
 
         assertThat(problems(text))
-                .anySatisfy(problem -> assertThat(InEnglish.say(problem.message())).contains("at once, expected one corner"));
+                .anySatisfy(problem ->
+                        assertThat(InEnglish.say(problem.message())).contains("at once, expected one corner"));
     }
 
     @Test
     void futureDateIsRefused() {
         assertThat(problems(edited(file -> visit(file, lastVisit(file)).put("date", "2031-01-02"))))
-                .anySatisfy(problem -> assertThat(InEnglish.say(problem.message())).contains("future"));
+                .anySatisfy(
+                        problem -> assertThat(InEnglish.say(problem.message())).contains("future"));
     }
 
     @Test
@@ -201,13 +208,15 @@ class VisitFileTest {
     void readingDeeperThanNewIsRefused() {
         assertThat(problems(edited(file -> firstTread(file).put("value", "19 mm"))))
                 .singleElement()
-                .satisfies(problem -> assertThat(InEnglish.say(problem.message())).contains("deeper than new"));
+                .satisfies(
+                        problem -> assertThat(InEnglish.say(problem.message())).contains("deeper than new"));
     }
 
     @Test
     void odometerRunningBackwardsIsRefused() {
         assertThat(problems(edited(file -> visit(file, lastVisit(file)).put("odometer", "1 km"))))
-                .anySatisfy(problem -> assertThat(InEnglish.say(problem.message())).contains("runs backwards"));
+                .anySatisfy(
+                        problem -> assertThat(InEnglish.say(problem.message())).contains("runs backwards"));
     }
 
     @Test
@@ -260,7 +269,8 @@ class VisitFileTest {
 
         assertThat(problems(text))
                 .singleElement()
-                .satisfies(problem -> assertThat(InEnglish.say(problem.message())).contains("\"1.5\"", "free, tight, seized"));
+                .satisfies(problem ->
+                        assertThat(InEnglish.say(problem.message())).contains("\"1.5\"", "free, tight, seized"));
     }
 
     @ParameterizedTest
@@ -278,14 +288,16 @@ class VisitFileTest {
     void textLargerThanTheLimitIsRefused() {
         assertThat(problems(" ".repeat(100_000_001)))
                 .singleElement()
-                .satisfies(problem -> assertThat(InEnglish.say(problem.message())).contains("larger than 100 MB"));
+                .satisfies(
+                        problem -> assertThat(InEnglish.say(problem.message())).contains("larger than 100 MB"));
     }
 
     @Test
     void deepNestingIsRefused() {
         assertThat(problems("[".repeat(100_000)))
                 .singleElement()
-                .satisfies(problem -> assertThat(InEnglish.say(problem.message())).contains("nested too deeply"));
+                .satisfies(
+                        problem -> assertThat(InEnglish.say(problem.message())).contains("nested too deeply"));
     }
 
     @Test

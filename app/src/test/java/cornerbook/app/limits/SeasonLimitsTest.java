@@ -5,7 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import cornerbook.app.exchange.VisitFile;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.assess.Assessor;
-import cornerbook.core.finding.Evidence;
+import cornerbook.core.tread.judge.TreadSaid;
+import cornerbook.words.Reader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -40,8 +41,8 @@ class SeasonLimitsTest {
     private static String seasonSource(Assessment assessment) {
         return assessment.findings().stream()
                 .flatMap(finding -> finding.evidence().stream())
-                .filter(evidence -> evidence.what().equals("season's minimum"))
-                .map(Evidence::how)
+                .filter(evidence -> evidence.what() == TreadSaid.Label.SEASONS_MINIMUM)
+                .map(evidence -> Reader.DEFAULT.say(evidence.how()))
                 .findFirst()
                 .orElseThrow();
     }

@@ -2,8 +2,8 @@ package cornerbook.app.log;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import cornerbook.core.say.Said;
 import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -71,7 +71,9 @@ class LogTest {
     void whatAPersonIsToldIsNamedWithoutItsFacts() throws IOException {
         var file = new LogFile(book);
         file.publish(record("cornerbook.app.desk", Level.WARNING, "A page failed", new Refused(Said.verbatim("Ida"))));
-        assertThat(lastLine().path("trace").toString()).contains("Refused: Verbatim").doesNotContain("Ida");
+        assertThat(lastLine().path("trace").toString())
+                .contains("Refused: Verbatim")
+                .doesNotContain("Ida");
     }
 
     @Test

@@ -1,8 +1,8 @@
 package cornerbook.app.photo;
 
-import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 
 import cornerbook.app.InEnglish;
 import java.awt.image.BufferedImage;
@@ -36,7 +36,8 @@ class PhotoIntakeTest {
         withPlace.write(jpeg, 2, jpeg.length - 2);
         assertThat(text(withPlace.toByteArray())).contains(text(block));
         assertThatThrownBy(() -> PhotoIntake.takeKept(withPlace.toByteArray()))
-                .extracting(InEnglish::told, STRING).isEqualTo("The photo carries more than its picture, expected none of a camera's data.");
+                .extracting(InEnglish::told, STRING)
+                .isEqualTo("The photo carries more than its picture, expected none of a camera's data.");
 
         var taken = PhotoIntake.take(withPlace.toByteArray()).content();
         assertThat(text(taken)).doesNotContain("Exif", "\u0088%", text(block));
@@ -87,17 +88,26 @@ class PhotoIntakeTest {
     @Test
     void whatIsNoPhotoIsRefusedByItsContent() throws IOException {
         assertThatThrownBy(() -> PhotoIntake.take("<svg/>".getBytes(StandardCharsets.UTF_8)))
-                .extracting(InEnglish::told, STRING).isEqualTo("This is no photo, expected a JPEG or PNG picture.");
-        assertThatThrownBy(() -> PhotoIntake.take(picture("gif", 10, 10))).extracting(InEnglish::told, STRING).contains("no photo");
-        assertThatThrownBy(() -> PhotoIntake.take(new byte[0])).extracting(InEnglish::told, STRING).contains("no photo");
+                .extracting(InEnglish::told, STRING)
+                .isEqualTo("This is no photo, expected a JPEG or PNG picture.");
+        assertThatThrownBy(() -> PhotoIntake.take(picture("gif", 10, 10)))
+                .extracting(InEnglish::told, STRING)
+                .contains("no photo");
+        assertThatThrownBy(() -> PhotoIntake.take(new byte[0]))
+                .extracting(InEnglish::told, STRING)
+                .contains("no photo");
         var cut = Arrays.copyOf(picture("png", 300, 300), 60);
-        assertThatThrownBy(() -> PhotoIntake.take(cut)).extracting(InEnglish::told, STRING).contains("damaged");
+        assertThatThrownBy(() -> PhotoIntake.take(cut))
+                .extracting(InEnglish::told, STRING)
+                .contains("damaged");
         var jpeg = picture("jpeg", 300, 300);
         var half = Arrays.copyOf(jpeg, jpeg.length - 20);
         assertThatThrownBy(() -> PhotoIntake.take(half))
-                .extracting(InEnglish::told, STRING).isEqualTo("The photo is cut short, expected a whole JPEG or PNG picture.");
+                .extracting(InEnglish::told, STRING)
+                .isEqualTo("The photo is cut short, expected a whole JPEG or PNG picture.");
         assertThatThrownBy(() -> PhotoIntake.take(new byte[PhotoIntake.LARGEST_BYTES + 1]))
-                .extracting(InEnglish::told, STRING).contains("8 MB");
+                .extracting(InEnglish::told, STRING)
+                .contains("8 MB");
     }
 
     @Test
@@ -108,13 +118,16 @@ class PhotoIntakeTest {
         png[17] = 0x01;
         png[20] = 0x00;
         png[21] = 0x01;
-        assertThatThrownBy(() -> PhotoIntake.take(png)).extracting(InEnglish::told, STRING).contains("50 million");
+        assertThatThrownBy(() -> PhotoIntake.take(png))
+                .extracting(InEnglish::told, STRING)
+                .contains("50 million");
         var jpeg = picture("jpeg", 10, 10);
         int frame = text(jpeg).indexOf("\u00ff\u00c0");
         // Lines and samples of a line stand behind marker, length and precision (ITU-T T.81, B.2.2).
         ByteBuffer.wrap(jpeg).putChar(frame + 5, (char) 65_000).putChar(frame + 7, (char) 65_000);
         assertThatThrownBy(() -> PhotoIntake.take(jpeg))
-                .extracting(InEnglish::told, STRING).isEqualTo("The photo has 65 000 × 65 000 pixels, expected at most 50 million.");
+                .extracting(InEnglish::told, STRING)
+                .isEqualTo("The photo has 65 000 × 65 000 pixels, expected at most 50 million.");
     }
 
     @Test
@@ -122,9 +135,11 @@ class PhotoIntakeTest {
         var png = picture("png", 10, 10);
         assertThat(PhotoIntake.takeKept(png)).as("by its content").isEqualTo(PhotoIntake.take(png));
         assertThatThrownBy(() -> PhotoIntake.takeKept(picture("gif", 10, 10)))
-                .extracting(InEnglish::told, STRING).isEqualTo("This is no photo, expected a JPEG or PNG picture.");
+                .extracting(InEnglish::told, STRING)
+                .isEqualTo("This is no photo, expected a JPEG or PNG picture.");
         assertThatThrownBy(() -> PhotoIntake.takeKept(picture("jpeg", 1700, 10)))
-                .extracting(InEnglish::told, STRING).isEqualTo("The photo has 1 700 × 10 pixels, expected at most 1 600 on the long side.");
+                .extracting(InEnglish::told, STRING)
+                .isEqualTo("The photo has 1 700 × 10 pixels, expected at most 1 600 on the long side.");
     }
 
     /** 0xff18 is reserved (ITU-T T.81, table B.1), and decoders pass over it as over what stands behind the end. */
@@ -140,10 +155,13 @@ class PhotoIntakeTest {
         for (var photo : new byte[][] {hidden.array(), behind.array()}) {
             assertThat(PhotoIntake.take(photo)).as("a decoder reads it").isNotNull();
             assertThatThrownBy(() -> PhotoIntake.takeKept(photo))
-                    .extracting(InEnglish::told, STRING).isEqualTo("The photo carries more than its picture, expected none of a camera's data.");
+                    .extracting(InEnglish::told, STRING)
+                    .isEqualTo("The photo carries more than its picture, expected none of a camera's data.");
         }
         var half = Arrays.copyOf(jpeg, jpeg.length - 20);
-        assertThatThrownBy(() -> PhotoIntake.takeKept(half)).extracting(InEnglish::told, STRING).contains("cut short");
+        assertThatThrownBy(() -> PhotoIntake.takeKept(half))
+                .extracting(InEnglish::told, STRING)
+                .contains("cut short");
     }
 
     /** A copy there would carry the place along, and a kill would leave it. */

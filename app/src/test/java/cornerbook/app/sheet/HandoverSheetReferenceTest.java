@@ -9,7 +9,6 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.words.Language;
 import cornerbook.words.Reader;
-import cornerbook.words.UnitSystem;
 import java.io.ByteArrayInputStream;
 import java.util.List;
 import java.util.OptionalDouble;

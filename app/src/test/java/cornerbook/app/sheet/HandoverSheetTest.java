@@ -140,13 +140,13 @@ class HandoverSheetTest {
         return new Finding(
                 new Subject(Subject.Part.BATTERY, null, null, null),
                 verdict,
-                "title",
-                plainWords,
+                Said.verbatim("title"),
+                Said.verbatim(plainWords),
                 null,
                 null,
                 0,
                 List.of(),
-                "house rule");
+                Said.verbatim("house rule"));
     }
 
     @Test

@@ -103,13 +103,13 @@ class SheetPageTest {
                         stored.wheels().getFirst().tag(),
                         stored.id()),
                 Verdict.SPENT,
-                "title",
-                "Worn unevenly.",
+                Said.verbatim("title"),
+                Said.verbatim("Worn unevenly."),
                 null,
                 null,
                 0,
                 List.of(),
-                "house rule");
+                Said.verbatim("house rule"));
         assertThat(page(SheetCars.withFindings(base, List.of(finding))))
                 .contains("Summer set, LF: Worn unevenly.")
                 .containsPattern(Pattern.compile("Car from above[^\"]*LF \\d\\.\\d\u00a0mm Holds"));
@@ -165,12 +165,12 @@ class SheetPageTest {
         return new Finding(
                 new Subject(Subject.Part.PAD, corner, null, null),
                 verdict,
-                "title",
-                "The pads at LF are thin.",
+                Said.verbatim("title"),
+                Said.verbatim("The pads at LF are thin."),
                 null,
                 null,
                 0.1,
                 List.of(),
-                "house rule");
+                Said.verbatim("house rule"));
     }
 }

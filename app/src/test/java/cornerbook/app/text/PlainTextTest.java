@@ -19,8 +19,8 @@ class PlainTextTest {
         assertThat(PlainText.findUnfit("Ærø 8,7 mm – 鈴木 \ud83d\ude97 \u200d")).isEmpty();
         assertThat(PlainText.findUnfitInLines("two\r\n\tlines")).isEmpty();
         assertThat(PlainText.findUnfitInLines("\u009b")).isEmpty();
-        assertThat(PlainText.findUnfit("two\nlines")).contains("the character U+000A");
-        assertThat(PlainText.findUnfit("\u009b")).contains("the character U+009B");
+        assertThat(PlainText.findUnfit("two\nlines")).contains(new UnfitCharacter("U+000A"));
+        assertThat(PlainText.findUnfit("\u009b")).contains(new UnfitCharacter("U+009B"));
     }
 
     @Test

@@ -27,9 +27,5 @@ public record ServiceStep(
      * @param kind as "rubber-safe grease", or "nothing"
      * @param reason why this and no other
      */
-    public record Lubricant(Said place, Said kind, Said reason) {
-        public Lubricant(String place, String kind, String reason) {
-            this(Said.verbatim(place), Said.verbatim(kind), Said.verbatim(reason));
-        }
-    }
+    public record Lubricant(Said place, Said kind, Said reason) {}
 }

@@ -6,14 +6,6 @@ import cornerbook.core.say.Said;
 
 /** One thing that a finding rests on: what it is, its value with unit, and how it was come by (reading, rule, formula). */
 public record Evidence(Said what, Said value, Said how) {
-    public Evidence(String what, String value, Said how) {
-        this(Said.verbatim(what), Said.verbatim(value), how);
-    }
-
-    public Evidence(String what, String value, String how) {
-        this(Said.verbatim(what), Said.verbatim(value), Said.verbatim(how));
-    }
-
     /** How a value was come by that stands in a reading. */
     public static Said howRead(Reading reading) {
         return new CarSaid.HowRead(reading.asWritten());

@@ -34,26 +34,4 @@ public record Finding(
         }
         evidence = List.copyOf(evidence);
     }
-
-    public Finding(
-            Subject subject,
-            Verdict verdict,
-            String title,
-            String plainWords,
-            @Nullable LocalDate horizon,
-            @Nullable Double probability,
-            double lifeLeft,
-            List<Evidence> evidence,
-            String source) {
-        this(
-                subject,
-                verdict,
-                Said.verbatim(title),
-                Said.verbatim(plainWords),
-                horizon,
-                probability,
-                lifeLeft,
-                evidence,
-                Said.verbatim(source));
-    }
 }

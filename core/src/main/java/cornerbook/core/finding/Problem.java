@@ -8,8 +8,4 @@ import cornerbook.core.say.Said;
  * @param where JSON pointer into the visit file
  * @param message one sentence: what it is, and what was expected
  */
-public record Problem(String where, Said message) {
-    public Problem(String where, String message) {
-        this(where, Said.verbatim(message));
-    }
-}
+public record Problem(String where, Said message) {}

@@ -28,7 +28,9 @@ public final class Range {
                     what,
                     !Double.isFinite(value)
                             ? Said.verbatim(String.valueOf(value))
-                            : isWritten(value) ? Amount.exact(value, unit) : Amount.significant(value, unit, SHOWN_DIGITS),
+                            : isWritten(value)
+                                    ? Amount.exact(value, unit)
+                                    : Amount.significant(value, unit, SHOWN_DIGITS),
                     Between.exact(lowest, highest, unit)));
         }
         return value;

@@ -1,8 +1,5 @@
 package cornerbook.core.say;
 
-import java.util.Arrays;
-import java.util.List;
-
 /**
  * A sentence, or a part of one, as data. It is one of
  * <ul>
@@ -18,9 +15,5 @@ public interface Said {
     /** What a person typed, or a name: shown as it stands in every language. */
     static Said verbatim(String text) {
         return new Verbatim(text);
-    }
-
-    static List<Said> verbatims(String... texts) {
-        return Arrays.stream(texts).map(Said::verbatim).toList();
     }
 }

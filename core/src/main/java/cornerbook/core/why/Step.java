@@ -24,10 +24,6 @@ public record Step(Said what, Said formula, double value, String unit, Said sour
         }
     }
 
-    public Step(String what, String formula, double value, String unit, String source) {
-        this(Said.verbatim(what), Said.verbatim(formula), value, unit, Said.verbatim(source));
-    }
-
     /** The value with its unit, four digits: "70.5 kN". */
     public Amount shown() {
         return Amount.significant(value, unit, 4);

@@ -2,7 +2,7 @@ package cornerbook.core.assess;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import cornerbook.core.torque.TorqueSaid;
+import cornerbook.core.say.Facts;
 import cornerbook.core.battery.BatterySaid;
 import cornerbook.core.car.Cars;
 import cornerbook.core.car.Measure;
@@ -18,6 +18,7 @@ import cornerbook.core.finding.Problem;
 import cornerbook.core.finding.Subject.Part;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
+import cornerbook.core.torque.TorqueSaid;
 import cornerbook.core.tread.TreadPattern;
 import cornerbook.core.tread.judge.SetForecast;
 import cornerbook.core.tread.judge.TreadSaid;
@@ -124,7 +125,7 @@ class AssessorTest {
     @Test
     void padsAreJudgedByTheThinnerAndByTheDifference() {
         assertThat(pads(8, 7.5).verdict()).isEqualTo(Verdict.HOLDS);
-        assertThat(pads(8, 5.5).plainWords()).asString().contains("outer pad is worn more");
+        assertThat(Facts.of(pads(8, 5.5).plainWords())).contains("WornMore(OUTER)");
         assertThat(pads(2.5, 8).verdict()).isEqualTo(Verdict.SPENT);
         assertThat(pads(1.0, 8).verdict()).isEqualTo(Verdict.UNSAFE);
     }

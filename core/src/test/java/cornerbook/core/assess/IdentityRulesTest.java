@@ -50,8 +50,7 @@ class IdentityRulesTest {
         assertThat(check(null, "FI", "225-55R18", 98, "V", null))
                 .extracting(Problem::message)
                 .containsExactly(new TyreSaid.SizeUnread(
-                        Quoted.of("225-55R18"),
-                        new TyreSaid.SizeNeeds(Quoted.of("-55R18"), TyreSaid.SizePart.SLASH)));
+                        Quoted.of("225-55R18"), new TyreSaid.SizeNeeds(Quoted.of("-55R18"), TyreSaid.SizePart.SLASH)));
     }
 
     private static List<Problem> check(

@@ -1,5 +1,7 @@
 package cornerbook.core.assess;
 
+import cornerbook.core.say.Facts;
+
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.core.car.CarHistory;
@@ -118,7 +120,7 @@ class VisitRulesTest {
     }
 
     private static Said expectedWheel(String... there) {
-        return new AssessSaid.WheelNotThere("S-RF", Corner.LF, Listed.or(Said.verbatims(there)));
+        return new AssessSaid.WheelNotThere("S-RF", Corner.LF, Listed.or(Facts.texts(there)));
     }
 
     private static Optional<Said> expected(Map<Corner, String> arrived, Map<Corner, String> left, String tag) {

@@ -1,5 +1,7 @@
 package cornerbook.core.car;
 
+import cornerbook.core.say.Facts;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
@@ -118,9 +120,9 @@ class WrittenReadingTest {
     @CsvSource({"PAD_MOVEMENT, loose, free, tight, seized", "PAD_MOVEMENT, 1.5, free, tight, seized"})
     void aWordThatIsNotOnTheScaleIsRefused(Measure measure, String written, String mild, String middle, String grave) {
         assertThat(refusal(measure, written))
-                .isEqualTo(new CarSaid.NotOnScale(Quoted.of(written), Said.verbatims(mild, middle, grave)));
+                .isEqualTo(new CarSaid.NotOnScale(Quoted.of(written), Facts.texts(mild, middle, grave)));
         assertThat(refusal(Measure.PEDAL_PUMPED, "maybe"))
-                .isEqualTo(new CarSaid.NotOnScale(Quoted.of("maybe"), Said.verbatims("not done", "done")));
+                .isEqualTo(new CarSaid.NotOnScale(Quoted.of("maybe"), Facts.texts("not done", "done")));
     }
 
     private static Said refusal(Measure measure, String written) {

@@ -13,6 +13,11 @@ import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 public final class Facts {
     private Facts() {}
 
+    /** Texts that stand as they are. */
+    public static List<Said> texts(String... texts) {
+        return Arrays.stream(texts).map(Said::verbatim).toList();
+    }
+
     public static String of(Said said) {
         return fact(said);
     }

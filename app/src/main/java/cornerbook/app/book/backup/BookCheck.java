@@ -1,7 +1,5 @@
 package cornerbook.app.book.backup;
 
-import cornerbook.core.say.Amount;
-import cornerbook.core.say.Said;
 import cornerbook.app.book.bay.BayRows;
 import cornerbook.app.book.bay.RivalReading;
 import cornerbook.app.book.car.CarReader;
@@ -13,7 +11,8 @@ import cornerbook.core.assess.VisitRules;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.WrittenReading;
-import cornerbook.words.Reader;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Said;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -59,8 +58,7 @@ public final class BookCheck {
     private static void addProblems(Handle handle, CarHistory history, List<Said> problems) {
         var carId = history.vehicle().id();
         VisitRules.check(history, LocalDate.MAX)
-                .forEach(
-                        problem -> problems.add(new BackupSaid.CarUnsound(carId, problem.where(), problem.message())));
+                .forEach(problem -> problems.add(new BackupSaid.CarUnsound(carId, problem.where(), problem.message())));
         var notes = new BayRows(handle);
         for (var visit : history.visits()) {
             var rivals = notes.listRivals(visit.id()).stream().map(RivalReading::reading);

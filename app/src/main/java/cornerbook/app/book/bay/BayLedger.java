@@ -1,9 +1,5 @@
 package cornerbook.app.book.bay;
 
-import cornerbook.words.Reader;
-import cornerbook.core.car.CarHistory;
-import cornerbook.core.car.Reading;
-import cornerbook.core.car.StandingReadings;
 import cornerbook.app.book.car.CarLists;
 import cornerbook.app.book.car.CarReader;
 import cornerbook.app.book.car.CarWriter;
@@ -16,6 +12,10 @@ import cornerbook.app.book.visit.RetorqueLedger;
 import cornerbook.app.book.visit.VisitLedger;
 import cornerbook.app.book.work.StandingTicks;
 import cornerbook.app.book.work.WorkTick;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Reading;
+import cornerbook.core.car.StandingReadings;
+import cornerbook.words.Reader;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -108,7 +108,8 @@ public final class BayLedger {
      * @param reader of that person, in whose words the correction says why it was made
      * @throws BookException when the visit has no such rival, or somebody has decided otherwise
      */
-    public Arrival answerRival(String id, String visitId, String rivalId, boolean take, String person, Instant madeAt, Reader reader) {
+    public Arrival answerRival(
+            String id, String visitId, String rivalId, boolean take, String person, Instant madeAt, Reader reader) {
         return store.write(handle -> {
             var rows = new BayRows(handle);
             var rival = rows.findVisitOfRival(rivalId)

@@ -12,7 +12,11 @@ public interface BaySaid extends Said {
      *
      * @param standing null where nobody knows any more what stood there
      */
-    record DecidedOtherwise(String person, boolean taken, String rival, @Nullable String standing) implements BaySaid {}
+    record DecidedOtherwise(
+            String person,
+            boolean taken,
+            String rival,
+            @Nullable String standing) implements BaySaid {}
 
     /** Why a reading replaces the one that stood there. */
     record Chosen(String taker, String person) implements BaySaid {}

@@ -8,7 +8,6 @@ import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Wheel;
 import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.Axle;
-import cornerbook.words.Reader;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;

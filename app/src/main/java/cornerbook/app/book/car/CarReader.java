@@ -1,8 +1,5 @@
 package cornerbook.app.book.car;
 
-import java.time.format.DateTimeParseException;
-import cornerbook.core.say.Refused;
-import cornerbook.core.say.Said;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.tool.ToolRows;
 import cornerbook.app.book.work.StandingTicks;
@@ -29,14 +26,16 @@ import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.lift.LiftPoints;
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
 import cornerbook.core.tool.ShopTool;
 import cornerbook.core.torque.Seat;
 import cornerbook.core.torque.WheelFastener;
-import cornerbook.words.Reader;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;

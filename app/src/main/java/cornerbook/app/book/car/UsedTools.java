@@ -1,12 +1,11 @@
 package cornerbook.app.book.car;
 
-import cornerbook.core.tool.ShopTool;
 import cornerbook.app.book.store.Arrival;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.store.TableRow;
 import cornerbook.app.book.tool.ToolRows;
 import cornerbook.app.book.tool.ToolTable;
-import cornerbook.words.Reader;
+import cornerbook.core.tool.ShopTool;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;

@@ -1,10 +1,10 @@
 package cornerbook.app.book.car;
 
-import cornerbook.core.say.Said;
-import cornerbook.core.car.Wheel;
-import cornerbook.core.car.WheelSet;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.store.TableRow;
+import cornerbook.core.car.Wheel;
+import cornerbook.core.car.WheelSet;
+import cornerbook.core.say.Said;
 import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.List;
@@ -52,7 +52,10 @@ public final class WheelChanges {
     }
 
     private void keepChanged(
-            String tag, Map<WheelValue, @Nullable String> before, Map<WheelValue, @Nullable String> after, LocalDate day) {
+            String tag,
+            Map<WheelValue, @Nullable String> before,
+            Map<WheelValue, @Nullable String> after,
+            LocalDate day) {
         after.forEach((value, now) -> {
             var was = before.get(value);
             if (!Objects.equals(was, now)) {
@@ -88,7 +91,8 @@ public final class WheelChanges {
 
     private static Map<WheelValue, @Nullable String> values(WheelSet set) {
         Map<WheelValue, @Nullable String> values = new EnumMap<>(WheelValue.class);
-        values.put(WheelValue.SEASON, set.season().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+        values.put(
+                WheelValue.SEASON, set.season().name().toLowerCase(Locale.ROOT).replace('_', ' '));
         values.put(WheelValue.STORE_PLACE, set.storePlace());
         return values;
     }

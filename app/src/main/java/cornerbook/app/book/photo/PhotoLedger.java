@@ -1,6 +1,5 @@
 package cornerbook.app.book.photo;
 
-import cornerbook.core.say.Said;
 import cornerbook.app.book.car.DetailRows;
 import cornerbook.app.book.store.Arrival;
 import cornerbook.app.book.store.BookException;
@@ -10,6 +9,7 @@ import cornerbook.app.book.visit.VisitLedger;
 import cornerbook.app.photo.Jpeg;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.say.Said;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.List;
@@ -116,8 +116,6 @@ public final class PhotoLedger {
             return Optional.empty();
         }
         return Optional.of(
-                jpeg.content().length == 0
-                        ? new PhotoSaid.ContentMissing(id)
-                        : new PhotoSaid.ContentDamaged(id));
+                jpeg.content().length == 0 ? new PhotoSaid.ContentMissing(id) : new PhotoSaid.ContentDamaged(id));
     }
 }

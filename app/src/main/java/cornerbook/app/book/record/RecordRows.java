@@ -70,7 +70,8 @@ public final class RecordRows {
             notes.authors().forEach(rows::add);
             notes.answers().forEach(rows::add);
             notes.departures()
-                    .forEach(departure -> requireNew(rows.add(visitId, departure), RecordSaid.Note.DEPARTURE, departure.id()));
+                    .forEach(departure ->
+                            requireNew(rows.add(visitId, departure), RecordSaid.Note.DEPARTURE, departure.id()));
             notes.photos()
                     .forEach(kept -> requireNew(
                             PhotoLedger.add(handle, visitId, kept),

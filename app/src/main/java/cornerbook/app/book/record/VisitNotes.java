@@ -1,12 +1,12 @@
 package cornerbook.app.book.record;
 
-import cornerbook.core.say.Said;
 import cornerbook.app.book.bay.Departure;
 import cornerbook.app.book.bay.ReadingAuthor;
 import cornerbook.app.book.bay.RivalAnswer;
 import cornerbook.app.book.bay.RivalReading;
 import cornerbook.app.book.photo.KeptPhoto;
 import cornerbook.app.book.work.WorkTick;
+import cornerbook.core.say.Said;
 import java.util.List;
 import java.util.Optional;
 

@@ -38,8 +38,7 @@ final class BookFailure {
     }
 
     BookException leftAside(Path log) {
-        return BookException.failure(
-                new StoreSaid.LeftAside(book.toString(), log.toString(), BookFile.NAME + "-wal"));
+        return BookException.failure(new StoreSaid.LeftAside(book.toString(), log.toString(), BookFile.NAME + "-wal"));
     }
 
     BookException closed() {

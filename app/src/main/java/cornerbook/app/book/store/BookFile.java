@@ -288,8 +288,8 @@ public final class BookFile implements BookStore {
     @Override
     public List<Said> loosePointers(Handle handle) {
         return handle.select("pragma foreign_key_check")
-                .<Said>map((row, context) ->
-                        new StoreSaid.LoosePointer(row.getString("table"), row.getString("parent")))
+                .<Said>map(
+                        (row, context) -> new StoreSaid.LoosePointer(row.getString("table"), row.getString("parent")))
                 .list();
     }
 }

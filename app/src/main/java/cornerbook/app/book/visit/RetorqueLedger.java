@@ -1,9 +1,9 @@
 package cornerbook.app.book.visit;
 
-import cornerbook.core.say.Amount;
 import cornerbook.app.book.store.BookException;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Visit;
+import cornerbook.core.say.Amount;
 import cornerbook.core.torque.judge.Retorque;
 import java.time.LocalDate;
 import java.util.List;

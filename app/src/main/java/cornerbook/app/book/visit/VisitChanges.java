@@ -43,7 +43,13 @@ public final class VisitChanges {
                 .set("visit_date", after.date())
                 .set("odometer_km", after.odometerKm())
                 .update(handle, List.of("id"));
-        keepChanged(after.id(), VisitValue.DATE, before.date().toString(), after.date().toString(), reason, day);
+        keepChanged(
+                after.id(),
+                VisitValue.DATE,
+                before.date().toString(),
+                after.date().toString(),
+                reason,
+                day);
         keepChanged(after.id(), VisitValue.ODOMETER, written(before), written(after), reason, day);
         new CarWriter(handle).countChange(after.id());
         new FittingLedger(handle).rewrite(changed);

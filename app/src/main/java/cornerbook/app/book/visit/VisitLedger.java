@@ -1,22 +1,21 @@
 package cornerbook.app.book.visit;
 
+import cornerbook.app.book.car.CarReader;
 import cornerbook.app.book.car.CarSaid;
-import cornerbook.core.say.Said;
+import cornerbook.app.book.car.CarWriter;
+import cornerbook.app.book.car.FittingLedger;
+import cornerbook.app.book.store.BookException;
+import cornerbook.app.book.store.TakenIds;
 import cornerbook.core.assess.IdentityRules;
 import cornerbook.core.assess.VisitRules;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Customer;
 import cornerbook.core.car.Visit;
-import cornerbook.app.book.car.CarReader;
-import cornerbook.app.book.car.CarWriter;
-import cornerbook.app.book.car.FittingLedger;
-import cornerbook.app.book.store.BookException;
-import cornerbook.app.book.store.TakenIds;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Problem;
+import cornerbook.core.say.Said;
 import cornerbook.core.tread.judge.StoredWheelCheck;
 import cornerbook.core.tread.judge.StoredWheelCheck.Identity;
-import cornerbook.words.Reader;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -41,8 +40,7 @@ public final class VisitLedger {
     }
 
     public CarHistory getHistory(String visitId) {
-        return findHistory(visitId)
-                .orElseThrow(() -> new BookException(new VisitSaid.NoVisit(visitId)));
+        return findHistory(visitId).orElseThrow(() -> new BookException(new VisitSaid.NoVisit(visitId)));
     }
 
     /** A new car with its visits; gives its customer when the book knew other details of it. */

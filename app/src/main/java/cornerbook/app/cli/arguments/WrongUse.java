@@ -19,11 +19,12 @@ public final class WrongUse {
                 new ArgumentSaid.Unknown(Listed.commas(
                         unmatched.getUnmatched().stream().map(Said::verbatim).toList()));
             case CommandLine.OverwrittenOptionException twice -> new ArgumentSaid.GivenTwice(name(twice.getOverwritten()));
-            case CommandLine.ParameterException other when argument != null && other.getValue() != null ->
-                new ArgumentSaid.CannotBe(name(argument), other.getValue());
-            case CommandLine.ParameterException other when wrong.getCommandLine().getCommandSpec().parent() == null ->
-                ArgumentSaid.Plainly.NO_VERB;
-            default -> new ArgumentSaid.WrongUse(String.valueOf(wrong.getMessage()));
+            default ->
+                argument != null && wrong.getValue() != null
+                        ? new ArgumentSaid.CannotBe(name(argument), wrong.getValue())
+                        : wrong.getCommandLine().getCommandSpec().parent() == null
+                                ? ArgumentSaid.Plainly.NO_VERB
+                                : new ArgumentSaid.WrongUse(String.valueOf(wrong.getMessage()));
         };
     }
 

@@ -1,10 +1,9 @@
 package cornerbook.app.desk.asked;
 
 import cornerbook.app.book.Book;
-import cornerbook.app.desk.Words;
+import cornerbook.app.request.Told;
 import cornerbook.core.car.Visit;
 import cornerbook.core.tool.ShopTool;
-import cornerbook.app.request.Told;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

@@ -5,7 +5,6 @@ import cornerbook.app.bench.Part;
 import cornerbook.app.bench.Question;
 import cornerbook.app.bench.Questions;
 import cornerbook.app.book.car.VisitSummary;
-import cornerbook.app.desk.UnitChoice;
 import cornerbook.app.request.Told;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.say.Said;

@@ -48,7 +48,6 @@ import cornerbook.core.tyre.SizeMeaning;
 import cornerbook.core.tyre.TyreAge;
 import cornerbook.core.why.Explained;
 import cornerbook.words.Reader;
-import cornerbook.words.Shown;
 import java.util.List;
 
 /** The pictures of a calculator's result. */

@@ -1,19 +1,18 @@
 package cornerbook.app.desk.burnish;
 
-import cornerbook.core.say.Saying;
-import cornerbook.app.request.Told;
-import cornerbook.app.desk.burnish.BurnishPage.Field;
-import cornerbook.core.brake.burnish.BurnishDrive;
-import cornerbook.core.brake.burnish.judge.BurnishPlanning;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.EntryUnits;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
-import cornerbook.words.UnitSystem;
+import cornerbook.app.desk.burnish.BurnishPage.Field;
+import cornerbook.app.request.Told;
+import cornerbook.core.brake.burnish.BurnishDrive;
+import cornerbook.core.brake.burnish.judge.BurnishPlanning;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.say.Refused;
+import cornerbook.words.UnitSystem;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.util.ArrayList;

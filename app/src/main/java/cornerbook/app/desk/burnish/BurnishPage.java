@@ -1,6 +1,5 @@
 package cornerbook.app.desk.burnish;
 
-import cornerbook.app.desk.UnitChoice;
 import cornerbook.app.picture.brake.TemperatureOverTime;
 import cornerbook.app.request.Told;
 import cornerbook.core.brake.burnish.BurnishDrive;

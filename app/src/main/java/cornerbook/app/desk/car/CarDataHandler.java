@@ -1,7 +1,5 @@
 package cornerbook.app.desk.car;
 
-import cornerbook.core.say.Saying;
-import cornerbook.app.request.Told;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.DeskSaid;
@@ -13,6 +11,7 @@ import cornerbook.app.exchange.CarField;
 import cornerbook.app.exchange.CarForm;
 import cornerbook.app.exchange.VisitFile;
 import cornerbook.app.request.PageException;
+import cornerbook.app.request.Told;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.finding.Problem;
 import io.helidon.webserver.http.ServerRequest;

@@ -1,6 +1,5 @@
 package cornerbook.app.desk.car;
 
-import cornerbook.app.desk.Words;
 import cornerbook.app.request.Told;
 import cornerbook.core.air.PressureWarning;
 import cornerbook.core.brake.BrakeDetails;
@@ -111,9 +110,7 @@ public final class CarFacts {
                         ? null
                         : new CarSaid.AmongAllFour(Amount.exact(allWheel.valueMm(), "mm"), allWheel.kind()),
                 measure(differences.sameAxleMm(), "mm", CarSaid.OnOneAxle::new),
-                differences.deeperPairAtRear() == null
-                        ? null
-                        : new CarSaid.DeeperPair(differences.deeperPairAtRear()));
+                differences.deeperPairAtRear() == null ? null : new CarSaid.DeeperPair(differences.deeperPairAtRear()));
     }
 
     private static Said body(CarBody body) {

@@ -44,15 +44,15 @@ public final class FindingsHandler {
         var open = desk.getOpenVisit(visitId);
         var notes = desk.book().notes(visitId);
         var reader = Language.find(Pages.queryValue(request, "language"))
-                .or(() -> Optional.ofNullable(open.history().customer().language()).flatMap(Language::find))
+                .or(() -> Optional.ofNullable(open.history().customer().language())
+                        .flatMap(Language::find))
                 .map(Told.reader()::in)
                 .orElseGet(Told::reader);
         pages.sendJudgedPdf(
                 response,
                 open.unjudged(),
                 "handover-" + open.visit().date(),
-                () -> Optional.of(
-                        HandoverSheet.render(assess(open), letterhead, desk.now(), notes, reader)),
+                () -> Optional.of(HandoverSheet.render(assess(open), letterhead, desk.now(), notes, reader)),
                 Told.labels("app/desk/findings").of("nothing-to-hand-over"));
     }
 

@@ -3,14 +3,14 @@ package cornerbook.app.desk.findings;
 import cornerbook.app.book.photo.Photo;
 import cornerbook.app.picture.CornerLabel;
 import cornerbook.app.picture.air.PressureOverTemperature;
-import cornerbook.app.picture.brake.SeizingOverMonths;
-import cornerbook.app.request.Told;
-import cornerbook.core.assess.Assessment;
-import cornerbook.core.car.Visit;
 import cornerbook.app.picture.battery.BatteryOverVisits;
 import cornerbook.app.picture.battery.ChargeOverDays;
 import cornerbook.app.picture.brake.BrakeFigure;
+import cornerbook.app.picture.brake.SeizingOverMonths;
 import cornerbook.app.picture.car.CarFromAbove;
+import cornerbook.app.request.Told;
+import cornerbook.core.assess.Assessment;
+import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.CornerName;
 import cornerbook.core.finding.Finding;
@@ -128,8 +128,7 @@ public record FindingsPage(Assessment assessment, List<Photo> photos) {
         for (var thing : things()) {
             if (isCard(thing)) {
                 var finding = thing.finding();
-                var key = new Alike(
-                        finding.verdict(), finding.subject().part(), said.shape(finding.plainWords()));
+                var key = new Alike(finding.verdict(), finding.subject().part(), said.shape(finding.plainWords()));
                 alike.computeIfAbsent(key, unused -> new ArrayList<>()).add(thing);
             }
         }
@@ -145,7 +144,8 @@ public record FindingsPage(Assessment assessment, List<Photo> photos) {
     public List<Area> areas() {
         var held = things().stream().filter(thing -> !isCard(thing)).toList();
         var areas = new ArrayList<Area>();
-        areas.add(area(Told.labels("app/desk/findings").of("wheel-sets"), held.stream().filter(FoundThing::isOfSet)));
+        areas.add(area(
+                Told.labels("app/desk/findings").of("wheel-sets"), held.stream().filter(FoundThing::isOfSet)));
         for (var corner : Corner.values()) {
             areas.add(area(
                     Told.labels("app/desk/findings").of("area", "corner", corner, "name", new CornerName(corner)),

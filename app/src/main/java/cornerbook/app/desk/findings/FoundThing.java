@@ -2,7 +2,6 @@ package cornerbook.app.desk.findings;
 
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
-import cornerbook.core.say.Listed;
 import cornerbook.core.say.Said;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -30,7 +29,8 @@ public record FoundThing(Finding finding, List<Finding> patterns, List<Said> adv
                         shared
                                 ? evidence
                                 : new Evidence(
-                                        new FindingsSaid.OfWheel(String.valueOf(pattern.subject().wheelTag()), evidence.what()),
+                                        new FindingsSaid.OfWheel(
+                                                String.valueOf(pattern.subject().wheelTag()), evidence.what()),
                                         evidence.value(),
                                         evidence.how()));
             }

@@ -77,8 +77,8 @@ final class SaidOnce {
             case null -> Stream.empty();
             case Corner corner -> Stream.of(corner);
             case CornerName name -> Stream.of(name.corner());
-            case Verbatim words when isPlace(words) -> Stream.of(words);
-            case String tag when isPlace(tag) -> Stream.of(Said.verbatim(tag));
+            case Verbatim words -> isPlace(words) ? Stream.of(words) : Stream.empty();
+            case String tag -> isPlace(tag) ? Stream.of(Said.verbatim(tag)) : Stream.empty();
             case List<?> list -> list.stream().flatMap(this::places);
             case Record said -> factsOf(said).flatMap(this::places);
             default -> Stream.empty();

@@ -1,7 +1,5 @@
 package cornerbook.app.desk.shop;
 
-import cornerbook.core.say.Saying;
-import cornerbook.app.request.Told;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.EntryUnits;
 import cornerbook.app.desk.Form;
@@ -43,11 +41,7 @@ public final class ClimateHandler {
             Pages.redirect(response, PAGE);
         } catch (IllegalArgumentException e) {
             var kept = desk.book().climate().find().isPresent();
-            pages.send(
-                    response,
-                    422,
-                    "desk/shop/climate",
-                    new ClimatePage(typed, kept, Typed.sentence(e)));
+            pages.send(response, 422, "desk/shop/climate", new ClimatePage(typed, kept, Typed.sentence(e)));
         }
     }
 

@@ -47,10 +47,7 @@ record ToolForm(Form typed, UnitSystem system) {
         }
         return new Hoist(
                 Integer.parseInt(arms),
-                new HoistRating(
-                        ratingKg,
-                        value(ToolField.FRONT_ARM, "kg"),
-                        value(ToolField.REAR_ARM, "kg")),
+                new HoistRating(ratingKg, value(ToolField.FRONT_ARM, "kg"), value(ToolField.REAR_ARM, "kg")),
                 heights("adapters"),
                 heights("blocks"));
     }

@@ -1,7 +1,5 @@
 package cornerbook.app.desk.visit;
 
-import cornerbook.core.say.Saying;
-import cornerbook.app.request.Told;
 import cornerbook.app.desk.EntryUnits;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.OpenVisit;
@@ -14,6 +12,7 @@ import cornerbook.app.desk.visit.EntryPage.Field;
 import cornerbook.app.desk.visit.EntryPage.Group;
 import cornerbook.app.desk.visit.EntryPage.Questions;
 import cornerbook.app.desk.visit.EntryPage.Section;
+import cornerbook.app.request.Told;
 import cornerbook.core.air.judge.AirToSet;
 import cornerbook.core.assess.VisitRules;
 import cornerbook.core.car.Measure;
@@ -22,13 +21,12 @@ import cornerbook.core.car.Reading;
 import cornerbook.core.car.Scale;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
-import cornerbook.core.say.Refused;
-import cornerbook.words.Labels;
-import cornerbook.words.UnitSystem;
 import cornerbook.core.say.Said;
 import cornerbook.core.tool.ShopTool;
 import cornerbook.core.tread.judge.StoredWheelCheck;
 import cornerbook.core.tread.judge.TreadPrediction;
+import cornerbook.words.Labels;
+import cornerbook.words.UnitSystem;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -275,9 +273,7 @@ final class EntryForm {
         var key = slot.key();
         var reason = form.get("reason." + key);
         if (reason.isEmpty()) {
-            errors.put(
-                    key,
-                    Told.say(new VisitSaid.SayWhy(showedNothing, asWritten(stored))));
+            errors.put(key, Told.say(new VisitSaid.SayWhy(showedNothing, asWritten(stored))));
         } else {
             typed.put(key, read(slot, value, text, stored.id(), reason));
         }

@@ -1,7 +1,5 @@
 package cornerbook.app.desk.visit;
 
-import cornerbook.core.say.Saying;
-import cornerbook.app.request.Told;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.visit.OpenRetorque;
 import cornerbook.app.desk.BrakeDust;

@@ -4,11 +4,9 @@ import cornerbook.app.book.Book;
 import cornerbook.app.book.visit.VisitChange;
 import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.desk.UnitChoice;
-import cornerbook.app.desk.Words;
+import cornerbook.app.request.Told;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Visit;
-import java.time.LocalDate;
-import cornerbook.app.request.Told;
 import cornerbook.core.say.Amount;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -57,9 +55,7 @@ public record VisitDataPage(
         return history.visits().stream()
                 .filter(other -> Math.abs(history.visits().indexOf(other) - place) == 1)
                 .map(other -> Told.say(new VisitSaid.Neighbour(
-                        history.visits().indexOf(other) < place,
-                        other.date(),
-                        Amount.of(other.odometerKm(), "km"))))
+                        history.visits().indexOf(other) < place, other.date(), Amount.of(other.odometerKm(), "km"))))
                 .collect(Collectors.joining(" "));
     }
 }

@@ -37,8 +37,7 @@ sealed interface VisitSaid extends Said {
             Said stop,
             @Nullable String carrier,
             String tag,
-            @Nullable String place)
-            implements VisitSaid {}
+            @Nullable String place) implements VisitSaid {}
 
     /** No wrench of the shop can have set a torque. */
     record NoWrenchSets(Amount torque, List<Said> wrenches) implements VisitSaid {}

@@ -1,11 +1,10 @@
 package cornerbook.app.desk.visit;
 
-import cornerbook.app.desk.Words;
-import cornerbook.core.tool.ShopTool;
-import cornerbook.words.UnitSystem;
+import cornerbook.app.request.Told;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Said;
-import cornerbook.app.request.Told;
+import cornerbook.core.tool.ShopTool;
+import cornerbook.words.UnitSystem;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -32,7 +31,6 @@ final class WrenchCheck {
                                 wrench.id(), Amount.of(wrench.lowest(), "N·m"), Amount.of(wrench.highest(), "N·m")))
                 .<Said>map(said -> said)
                 .toList();
-        return Optional.of(
-                Told.reader().in(system).say(new VisitSaid.NoWrenchSets(Amount.of(torqueNm, "N·m"), found)));
+        return Optional.of(Told.reader().in(system).say(new VisitSaid.NoWrenchSets(Amount.of(torqueNm, "N·m"), found)));
     }
 }

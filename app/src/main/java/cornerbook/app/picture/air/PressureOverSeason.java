@@ -8,7 +8,6 @@ import cornerbook.core.say.Amount;
 import cornerbook.words.Labels;
 import cornerbook.words.Reader;
 import java.time.format.TextStyle;
-import cornerbook.words.Shown;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;

@@ -1,8 +1,8 @@
 package cornerbook.app.book.backup;
 
-import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 
 import cornerbook.app.InEnglish;
 import cornerbook.app.book.Book;
@@ -52,7 +52,8 @@ class RestoreTest {
         for (var attempt : List.<Runnable>of(() -> Book.restore(backup, folder), () -> Book.open(folder))) {
             assertThatThrownBy(attempt::run)
                     .isInstanceOf(BookException.class)
-                    .extracting(InEnglish::told, STRING).contains("no book but " + BookFile.NAME + suffix);
+                    .extracting(InEnglish::told, STRING)
+                    .contains("no book but " + BookFile.NAME + suffix);
             assertThat(left).hasContent("last entries");
             try (var files = Files.list(folder)) {
                 assertThat(files).containsExactly(left);
@@ -82,7 +83,10 @@ class RestoreTest {
                     "update reading set amount = amount + 2 where measure = 'PRESSURE_SET' and id = (select min(id) from reading where measure = 'PRESSURE_SET')");
         }
         try (var book = Book.open(folder)) {
-            assertThat(book.check()).singleElement().extracting(InEnglish::say, STRING).contains("kPa\"");
+            assertThat(book.check())
+                    .singleElement()
+                    .extracting(InEnglish::say, STRING)
+                    .contains("kPa\"");
         }
     }
 }

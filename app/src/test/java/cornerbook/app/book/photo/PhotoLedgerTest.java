@@ -1,8 +1,8 @@
 package cornerbook.app.book.photo;
 
-import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 
 import cornerbook.app.InEnglish;
 import cornerbook.app.book.Book;
@@ -58,7 +58,8 @@ class PhotoLedgerTest {
             assertThat(book.notes(visitId).photos()).containsExactly(KEPT);
             var other = car.visits().getFirst().id();
             assertThatThrownBy(() -> book.photos().choose(other, "p1", null, true))
-                    .extracting(InEnglish::told, STRING).contains("has no photo p1");
+                    .extracting(InEnglish::told, STRING)
+                    .contains("has no photo p1");
         }
     }
 

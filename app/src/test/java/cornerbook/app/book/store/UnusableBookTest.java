@@ -1,8 +1,8 @@
 package cornerbook.app.book.store;
 
-import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 
 import cornerbook.app.InEnglish;
 import cornerbook.app.book.Book;
@@ -181,7 +181,8 @@ class UnusableBookTest {
     private static void assertRefused(ThrowingCallable work, String part) {
         assertThatThrownBy(work)
                 .isInstanceOf(BookException.class)
-                .extracting(InEnglish::told, STRING).contains(part)
+                .extracting(InEnglish::told, STRING)
+                .contains(part)
                 .doesNotContain("\n", "[SQLITE");
     }
 }

@@ -101,7 +101,8 @@ class FindingsPageTest {
                                     .anyMatch(evidence -> thing.patterns().size() == 1
                                             || evidence.what() instanceof FindingsSaid.OfWheel of
                                                     && of.tag()
-                                                            .equals(pattern.subject().wheelTag())));
+                                                            .equals(pattern.subject()
+                                                                    .wheelTag())));
                 });
     }
 

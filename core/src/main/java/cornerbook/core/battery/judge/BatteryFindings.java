@@ -24,6 +24,7 @@ import cornerbook.core.say.Said;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /** Finding on the 12 V battery: charge by voltage at rest, and measured against rated cranking current. */
@@ -87,7 +88,7 @@ public final class BatteryFindings {
                     new BatterySaid.Cranking(
                             Amount.of(cranking.get().value(), "A"),
                             Amount.of(rated, "A"),
-                            battery.ratingStandard(),
+                            Objects.requireNonNull(battery.ratingStandard()),
                             percent(health)),
                     Label.CRANKING_SOURCE));
         } else {

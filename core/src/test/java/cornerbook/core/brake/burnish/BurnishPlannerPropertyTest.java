@@ -62,11 +62,13 @@ class BurnishPlannerPropertyTest {
     @Test
     void whatCannotBeIsRefusedInASentence() {
         assertThatThrownBy(() -> new BurnishStop(65, 70, 3, 0))
-                .isInstanceOfSatisfying(Refused.class, refusal -> assertThat(refusal.said())
-                        .isEqualTo(new QuantitySaid.OutOfRange(
-                                BurnishSaid.Part.SPEED_AFTER,
-                                Amount.of(70, "km/h"),
-                                Between.exact(0, 64, "km/h"))));
+                .isInstanceOfSatisfying(
+                        Refused.class,
+                        refusal -> assertThat(refusal.said())
+                                .isEqualTo(new QuantitySaid.OutOfRange(
+                                        BurnishSaid.Part.SPEED_AFTER,
+                                        Amount.of(70, "km/h"),
+                                        Between.exact(0, 64, "km/h"))));
         assertThatThrownBy(() -> new BurnishTarget(5, 100, 90, 300, 8, 15, 30)).hasMessageContaining("HIGHEST_PEAK");
     }
 }

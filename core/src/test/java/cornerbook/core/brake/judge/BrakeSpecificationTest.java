@@ -43,10 +43,12 @@ class BrakeSpecificationTest {
             })
     void limitsThatContradictEachOtherAreRefused(String numbers, BrakePart named) {
         assertThatThrownBy(() -> brake(numbers))
-                .isInstanceOfSatisfying(Refused.class, refusal -> assertThat(refusal.said())
-                        .isInstanceOfSatisfying(
-                                QuantitySaid.OutOfRange.class,
-                                range -> assertThat(range.what()).isEqualTo(named)));
+                .isInstanceOfSatisfying(
+                        Refused.class,
+                        refusal -> assertThat(refusal.said())
+                                .isInstanceOfSatisfying(
+                                        QuantitySaid.OutOfRange.class,
+                                        range -> assertThat(range.what()).isEqualTo(named)));
     }
 
     @Test

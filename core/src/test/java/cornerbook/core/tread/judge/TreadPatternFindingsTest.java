@@ -2,6 +2,7 @@ package cornerbook.core.tread.judge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import cornerbook.core.say.Amount;
 import cornerbook.core.car.Cars;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
@@ -75,7 +76,7 @@ class TreadPatternFindingsTest {
                 List.of(tyre(6, 6, 6)),
                 List.of(new CornerContrast(Corner.RF, 0.30, 0.15, chance))));
         assertThat(findings).hasSize(told ? 1 : 0).allSatisfy(finding -> {
-            assertThat(finding.title()).isEqualTo("RF wears 2.0 times as fast as the other side");
+            assertThat(finding.title()).isEqualTo(new TreadSaid.WearsFaster(Corner.RF, new Amount(2, "", 1)));
             assertThat(finding.subject())
                     .isEqualTo(new Subject(Subject.Part.TREAD_PATTERN, Corner.RF, null, "WINTER-set"));
         });
