@@ -221,8 +221,7 @@ final class CalculatorVerb implements Runnable {
         }
 
         private void print(String lead, Said said) {
-            Printed.wrapped(lead, reader.say(said), width)
-                    .forEach(terminal.out()::println);
+            Printed.wrapped(lead, reader.say(said), width).forEach(terminal.out()::println);
         }
     }
 }

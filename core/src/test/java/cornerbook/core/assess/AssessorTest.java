@@ -2,7 +2,6 @@ package cornerbook.core.assess;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import cornerbook.core.say.Facts;
 import cornerbook.core.battery.BatterySaid;
 import cornerbook.core.car.Cars;
 import cornerbook.core.car.Measure;
@@ -18,6 +17,7 @@ import cornerbook.core.finding.Problem;
 import cornerbook.core.finding.Subject.Part;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
+import cornerbook.core.say.Facts;
 import cornerbook.core.torque.TorqueSaid;
 import cornerbook.core.tread.TreadPattern;
 import cornerbook.core.tread.judge.SetForecast;

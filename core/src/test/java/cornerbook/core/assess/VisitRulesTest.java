@@ -1,7 +1,5 @@
 package cornerbook.core.assess;
 
-import cornerbook.core.say.Facts;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.core.car.CarHistory;
@@ -14,6 +12,7 @@ import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.Problem;
 import cornerbook.core.say.Amount;
+import cornerbook.core.say.Facts;
 import cornerbook.core.say.Listed;
 import cornerbook.core.say.Said;
 import java.util.List;

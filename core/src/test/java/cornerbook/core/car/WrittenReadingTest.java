@@ -1,13 +1,12 @@
 package cornerbook.core.car;
 
-import cornerbook.core.say.Facts;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
 import cornerbook.core.quantity.QuantitySaid;
 import cornerbook.core.quantity.Quoted;
+import cornerbook.core.say.Facts;
 import cornerbook.core.say.Refused;
 import cornerbook.core.say.Said;
 import java.util.List;

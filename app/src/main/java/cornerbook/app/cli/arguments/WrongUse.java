@@ -18,7 +18,8 @@ public final class WrongUse {
             case CommandLine.UnmatchedArgumentException unmatched ->
                 new ArgumentSaid.Unknown(Listed.commas(
                         unmatched.getUnmatched().stream().map(Said::verbatim).toList()));
-            case CommandLine.OverwrittenOptionException twice -> new ArgumentSaid.GivenTwice(name(twice.getOverwritten()));
+            case CommandLine.OverwrittenOptionException twice ->
+                new ArgumentSaid.GivenTwice(name(twice.getOverwritten()));
             default ->
                 argument != null && wrong.getValue() != null
                         ? new ArgumentSaid.CannotBe(name(argument), wrong.getValue())

@@ -2,7 +2,6 @@ package cornerbook.core.tread.judge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import cornerbook.core.say.Amount;
 import cornerbook.core.car.Cars;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
@@ -10,6 +9,7 @@ import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.say.Amount;
 import cornerbook.core.tread.CornerContrast;
 import cornerbook.core.tread.TreadPattern;
 import cornerbook.core.tread.judge.SetForecast.GrooveForecast;
