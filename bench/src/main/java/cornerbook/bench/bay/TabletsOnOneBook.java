@@ -1,11 +1,11 @@
 package cornerbook.bench.bay;
 
-import cornerbook.app.sheet.Letterhead;
 import cornerbook.app.bay.BayRoom;
 import cornerbook.app.book.Book;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.door.CornerbookServer;
 import cornerbook.app.limits.LimitsFile;
+import cornerbook.app.sheet.Letterhead;
 import cornerbook.core.assess.Assessor;
 import cornerbook.core.car.CarHistory;
 import java.io.IOException;
@@ -56,7 +56,8 @@ public final class TabletsOnOneBook {
             var clock = Clock.systemUTC();
             var cars = DemoShop.histories(LocalDate.now(ZoneOffset.UTC));
             book.addAll(cars);
-            var server = CornerbookServer.start(book, new Assessor(LimitsFile.load()), 0, clock, Letterhead.of(""), new BayRoom());
+            var server = CornerbookServer.start(
+                    book, new Assessor(LimitsFile.load()), 0, clock, Letterhead.of(""), new BayRoom());
             try {
                 new TabletsOnOneBook("http://127.0.0.1:" + server.port()).run(cars, tablets, readings, paceMs);
             } finally {

@@ -1,15 +1,15 @@
 package cornerbook.bench.handover;
 
-import cornerbook.words.Reader;
 import cornerbook.app.book.record.VisitNotes;
-import cornerbook.app.sheet.Letterhead;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.limits.LimitsFile;
+import cornerbook.app.sheet.HandoverSheet;
+import cornerbook.app.sheet.Letterhead;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.assess.Assessor;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Customer;
-import cornerbook.app.sheet.HandoverSheet;
+import cornerbook.words.Reader;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.concurrent.TimeUnit;

@@ -1,10 +1,10 @@
 package cornerbook.bench.web;
 
-import cornerbook.app.sheet.Letterhead;
 import cornerbook.app.book.Book;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.door.CornerbookServer;
 import cornerbook.app.limits.LimitsFile;
+import cornerbook.app.sheet.Letterhead;
 import cornerbook.core.assess.Assessor;
 import java.io.IOException;
 import java.net.URI;
@@ -68,7 +68,8 @@ public class PageBenchmark {
         book = Book.open(folder);
         var cars = DemoShop.histories(LocalDate.now(CLOCK));
         book.addAll(cars);
-        server = CornerbookServer.start(book, new Assessor(LimitsFile.load()), 0, CLOCK, Letterhead.ofInvented(DemoShop.NAME));
+        server = CornerbookServer.start(
+                book, new Assessor(LimitsFile.load()), 0, CLOCK, Letterhead.ofInvented(DemoShop.NAME));
         var car = cars.stream()
                 .filter(candidate -> !candidate.visits().getLast().workDone().isEmpty())
                 .findFirst()

@@ -86,13 +86,10 @@ final class SaidOnce {
     }
 
     private boolean isPlace(@Nullable Object fact) {
-        return switch (fact) {
-            case Corner corner -> true;
-            case CornerName name -> true;
-            case Verbatim words -> tags.contains(words.text());
-            case String words -> tags.contains(words);
-            case null, default -> false;
-        };
+        return fact instanceof Corner
+                || fact instanceof CornerName
+                || fact instanceof Verbatim words && tags.contains(words.text())
+                || fact instanceof String tag && tags.contains(tag);
     }
 
     private static Stream<@Nullable Object> factsOf(Record said) {
