@@ -118,7 +118,7 @@ class CalculatorsTest {
                 "tyre --size 205-55R16 --rim 7.5 | 3 | where it needs a slash",
                 "tyre --worn 225/55R18 --circumference-limit 10 | 3 | worn tyre is \"225/55R18\", expected its size and the depth",
                 "tyre --size 'HL275/40R22 110Y XL' | 3 | XL stands with HL, expected only one",
-                "tyre --tin 'DOT AB C2 5419' | 3 | week of manufacture is 54, expected 1 to 53",
+                "tyre --tin 'DOT AB C2 5419' | 3 | week of manufacture is 54, expected 01 to 53",
                 "tyre --tin 3519 --place XX | 3 | --place: is \"XX\", expected one of",
                 "tyre --worn 225/55R18=8 --worn '225/55R18=9 of 8' --tread-limit 2 | 3 | expected no more tread left than new",
                 "tyre --worn 225/55R18=1 --worn 225/55R18=2 --tread-limit 2 --circumference-limit 9 | 2 | expected one of the two",

@@ -97,7 +97,7 @@ class VisitFileTest {
         assertThat(problems(edited(file -> firstTread(file).put("value", "-1 mm"))))
                 .singleElement()
                 .satisfies(
-                        problem -> assertThat(InEnglish.say(problem.message())).startsWith("tread depth is -1"));
+                        problem -> assertThat(InEnglish.say(problem.message())).startsWith("tread depth is −1"));
     }
 
     @Test

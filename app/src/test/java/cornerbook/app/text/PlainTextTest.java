@@ -25,6 +25,6 @@ class PlainTextTest {
 
     @Test
     void nameOfAFieldIsShownWithoutThemAndShort() {
-        assertThat(PlainText.shown("a\u0000\ud800b" + "c".repeat(100))).isEqualTo("ab" + "c".repeat(58));
+        assertThat(PlainText.shown("a\u0000\ud800b" + "c".repeat(100))).isEqualTo("ab" + "c".repeat(58) + "…");
     }
 }

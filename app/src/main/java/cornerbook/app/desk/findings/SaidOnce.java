@@ -88,8 +88,8 @@ final class SaidOnce {
     private boolean isPlace(@Nullable Object fact) {
         return fact instanceof Corner
                 || fact instanceof CornerName
-                || fact instanceof Verbatim words && tags.contains(words.text())
-                || fact instanceof String tag && tags.contains(tag);
+                || (fact instanceof Verbatim words && tags.contains(words.text()))
+                || (fact instanceof String tag && tags.contains(tag));
     }
 
     private static Stream<@Nullable Object> factsOf(Record said) {

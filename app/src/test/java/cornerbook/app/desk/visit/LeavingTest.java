@@ -136,7 +136,7 @@ class LeavingTest {
         store();
         assertThat(visit().readings()).as("what was read is kept").anyMatch(reading -> reading.value() == 3.1);
         assertThat(page.locator("#LF .group > .error").innerText())
-                .contains("reads 3.1 mm in the centre groove", "at take-off", "Take it off");
+                .contains("reads 3.1\u00a0mm in the centre groove", "at take-off", "Take it off");
         assertThat(page.getByRole(AriaRole.ALERT).innerText()).contains("Stop: the wheel at LF");
         field(depth).fill(takeOffDepth(String.valueOf(planned.get(Corner.LF))));
         store();
