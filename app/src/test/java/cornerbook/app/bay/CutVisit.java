@@ -52,8 +52,9 @@ final class CutVisit {
             async ([visitId, at]) => {
               const assets = document.documentElement.dataset.assets;
               const { Outbox } = await import(`${assets}/bay-outbox.mjs`);
-              const { Visit, fieldsOf } = await import(`${assets}/bay-visit.mjs`);
-              window.outbox = new Outbox();
+              const { Visit } = await import(`${assets}/bay-visit.mjs`);
+              const { fieldsOf } = await import(`${assets}/bay-steps.mjs`);
+              window.outbox = new Outbox(await import(`${assets}/bay-store.mjs`));
               await outbox.load();
               const visit = new Visit(visitId, outbox);
               await visit.load();
@@ -69,7 +70,7 @@ final class CutVisit {
               for (const field of fieldsOf(step).filter((each) => visit.applies(each))) {
                 const last = field.measure === "DISC_DIAL_RADIUS" ? "120" : visit.lastOf(field)?.written;
                 const usual = { "kPa": "240", "N·m": "120", "°C": field.measure.endsWith("_TEMPERATURE") ? "8" : "200", "V": "12.6", "A": "500" };
-                const value = field.words[0] ?? last ?? usual[field.unit] ?? String(field.high > 50 ? 60 : field.low + 1);
+                const value = field.words[0]?.written ?? last ?? usual[field.unit] ?? String(field.high > 50 ? 60 : field.low + 1);
                 const entry = await visit.enter(field, value);
                 entries.push([entry.id, entry.key]);
                 await outbox.send();

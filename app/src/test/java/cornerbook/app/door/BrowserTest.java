@@ -71,7 +71,7 @@ class BrowserTest {
                 .first();
         why.locator("summary").click();
         assertThat(why.getAttribute("open")).isNotNull();
-        assertThat(why.innerText()).contains("corner-rate model").contains("mm per 1000");
+        assertThat(why.innerText()).contains("corner-rate model").contains("mm\u00a0per\u00a01\u202f000\u00a0km");
     }
 
     @Test
@@ -88,7 +88,7 @@ class BrowserTest {
         assertThat(refused.inputValue()).as("what was typed is kept").isEqualTo("-3");
         String sentence = page.locator("#" + escaped(refused.getAttribute("aria-describedby")))
                 .innerText();
-        assertThat(sentence).contains("-3 mm", "0 to 25 mm").endsWith(".");
+        assertThat(sentence).contains("−3\u00a0mm", "0 to 25\u00a0mm").endsWith(".");
         Axe.assertNoViolation(page, "refused");
     }
 

@@ -102,13 +102,13 @@ class BenchTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "/bench/torque?torque=130&length=20&adapter=150 | length | Wrench length is 20 mm, expected 100 to 2000 mm.",
+                "/bench/torque?torque=130&length=20&adapter=150 | length | Wrench length is 20 mm, expected 100 to 2\u202f000 mm.",
                 "/bench/torque?torque=130&length=450&adapter=20+psi | adapter | has the unit \"psi\"",
                 "/bench/torque?torque=130&length=450 | adapter | Is missing",
                 "/bench/torque?torque=130&thread=M13&class=10.9 | thread | Thread \"M13\" has no coarse pitch",
                 "/bench/pressure?placard=240&tyre-at=15&stands-at=-30&maximum=280 | maximum | above the tyre's maximum of 280 kPa",
                 "/bench/pressure?axle-load=3000&load-index=91&reference=250&at-pressure=240 | axle-load | above the 615 kg of load index 91",
-                "/bench/pressure?sensor-reads=250&gauge-reads=2500&sensor-placard=250 | gauge-reads | Pressure of the gauge is 2500 kPa, expected 0 to 1000 kPa.",
+                "/bench/pressure?sensor-reads=250&gauge-reads=2500&sensor-placard=250 | gauge-reads | Pressure of the gauge is 2\u202f500 kPa, expected 0 to 1\u202f000 kPa.",
                 "/bench/pressure?sensor-since=2999-01-01 | sensor-since | expected a day not after",
                 "/bench/tyre?size=205-55R16&rim=7 | size | where it needs a slash after the section width.",
                 "/bench/tyre?tin=DOT+AB+C2+5419 | tin | Week of manufacture is 54, expected 01 to 53.",
@@ -135,7 +135,7 @@ class BenchTest {
                 .isOne();
         var plates = open(LIFT.replace("hoist-rating=4000", "hoist-rating=900"), 1180);
         assertThat(plates.locator("[id='error.hoist-rating']").innerText().replace('\u00a0', ' '))
-                .contains("below the 1000 kg of one of its arms");
+                .contains("below the 1\u202f000 kg of one of its arms");
     }
 
     @Test
@@ -337,7 +337,7 @@ class BenchTest {
         page.getByText("Keep it").click();
         assertThat(page.locator("li.row.tool").innerText().replace('\u00a0', ' '))
                 .contains("H-9")
-                .contains("arms 1000 kg in front and 1000 kg behind");
+                .contains("arms 1\u202f000 kg in front and 1\u202f000 kg behind");
         page.navigate(shop.address("/visits/demo-03-v7"));
         page.locator("[id='tool.HOIST']").selectOption("H-9");
         page.getByText("Store readings").click();
