@@ -92,7 +92,6 @@ final class VisitWriter {
         writer.pressureFound(arrivedOn, tyreC, seasonsToCome <= 1);
         boolean measured = progress != LatestVisit.ARRIVED;
         writer.tread(arrivedOn, measured ? List.of(Corner.values()) : List.of(Corner.LF, Corner.RF));
-        List<String> workDone = new ArrayList<>();
         Map<Corner, String> leftOn = Map.of();
         if (measured) {
             writer.brakes(seasonsToCome + 1);
@@ -109,17 +108,11 @@ final class VisitWriter {
             }
             writer.wheelTorque(leftOn);
             writer.batteryCheck(tyreC + 2, seasonsToCome);
-            workDone.add(
-                    member.sets().size() == 1
-                            ? "Wheels rotated"
-                            : goingOn == SeasonKind.WINTER ? "Winter set fitted" : "Summer set fitted");
             if (goingOn == SeasonKind.WINTER) {
                 writer.brakesCleaned();
-                workDone.add("Brake brackets and pins cleaned and lubricated");
             }
             if (member.number() == NEW_FRONT_PADS && seasonsToCome == SEASONS_ON_NEW_PADS) {
                 writer.newPads(Axle.FRONT);
-                workDone.add("New brake pads in front");
             }
             writer.parkingBrake();
         }
@@ -131,7 +124,7 @@ final class VisitWriter {
                 arrivedOn,
                 leftOn,
                 writer.readings(),
-                workDone,
+                List.of(),
                 note(seasonsToCome),
                 null,
                 progress == LatestVisit.FINISHED ? DemoTools.at(date, member.number(), seasonsToCome == 0) : List.of());

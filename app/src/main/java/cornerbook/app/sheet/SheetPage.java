@@ -143,7 +143,12 @@ public final class SheetPage {
     }
 
     public Lines work() {
-        return Lines.of(visit.workDone().stream().map(SheetText::line).toList(), room.lines());
+        return Lines.of(
+                assessment.workDone().stream()
+                        .map(reader::begin)
+                        .map(SheetText::line)
+                        .toList(),
+                room.lines());
     }
 
     public Lines otherSets() {

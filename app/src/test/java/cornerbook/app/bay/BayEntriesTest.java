@@ -75,7 +75,8 @@ class BayEntriesTest {
     void refusalSaysWhereAndWhatWasExpected() throws Exception {
         var answers = send(tread("OUTER", "99"), with(tread("OUTER", "5"), "id", "no identity"));
         assertThat(answers.get(0).path("pointer").stringValue()).isEqualTo("/entries/0/written");
-        assertThat(answers.get(0).path("sentence").stringValue()).isEqualTo("99\u00a0mm cannot be, expected 0 to 25\u00a0mm.");
+        assertThat(answers.get(0).path("sentence").stringValue())
+                .isEqualTo("99\u00a0mm cannot be, expected 0 to 25\u00a0mm.");
         assertThat(answers.get(1).path("pointer").stringValue()).isEqualTo("/entries/1/id");
         assertThat(answers.get(1).path("sentence").stringValue()).contains("expected an identity as a UUID");
         assertThat(shop.readings(visitId)).isEmpty();

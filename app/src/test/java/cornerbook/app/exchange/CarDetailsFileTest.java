@@ -22,8 +22,7 @@ class CarDetailsFileTest {
     @Test
     void aFrontShareOutsideItsRangeIsRefusedAtTheBody() {
         assertThatProblems(problems(car -> car.withObject("/body").put("frontShare", 0.9)))
-                .containsExactly(
-                        tuple("/vehicle/body", "share on the front axle is 0.9, expected 0.2 to 0.8"));
+                .containsExactly(tuple("/vehicle/body", "share on the front axle is 0.9, expected 0.2 to 0.8"));
     }
 
     @Test

@@ -40,7 +40,9 @@ class CarFormTest {
             for (var choice : field.choices()) {
                 // A language is told by its own name, everything else by the word of the file.
                 assertThat(InEnglish.say(choice.label()))
-                        .isEqualTo(Language.find(choice.word()).map(Language::title).orElse(choice.word()));
+                        .isEqualTo(Language.find(choice.word())
+                                .map(Language::title)
+                                .orElse(choice.word()));
                 assertThat(french.say(choice.label())).isNotBlank();
             }
         }

@@ -49,7 +49,7 @@ final class SheetCars {
     /** The first car whose latest visit is finished. */
     static Assessment finished() {
         return lastVisits().stream()
-                .filter(assessment -> !assessment.visit().workDone().isEmpty())
+                .filter(assessment -> !assessment.visit().leftOn().isEmpty())
                 .findFirst()
                 .orElseThrow();
     }
