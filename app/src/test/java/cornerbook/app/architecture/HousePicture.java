@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -113,7 +114,7 @@ final class HousePicture {
         svg.append("<title>The packages of the house, by floor</title>\n");
         svg.append("<rect width=\"%d\" height=\"%d\" fill=\"#fff\"/>%n".formatted(width, height));
         places.forEach((box, from) -> arrows(box).forEach(below -> {
-            var to = places.get(below);
+            var to = Objects.requireNonNull(places.get(below), below);
             svg.append("<path d=\"M%d %dL%d %d\" stroke=\"#b9b4a8\" fill=\"none\"/>%n"
                     .formatted(from[0] + BOX_WIDTH / 2, from[1] + BOX_HEIGHT, to[0] + BOX_WIDTH / 2, to[1]));
         }));

@@ -40,9 +40,12 @@ class CarFormTest {
             for (var choice : field.choices()) {
                 // A language is told by its own name, everything else by the word of the file.
                 assertThat(InEnglish.say(choice.label()))
-                        .isEqualTo(Language.find(choice.word())
-                                .map(Language::title)
-                                .orElse(choice.word()));
+                        .isEqualTo(
+                                field.pointer().equals("/customer/language")
+                                        ? Language.find(choice.word())
+                                                .map(Language::title)
+                                                .orElseThrow()
+                                        : choice.word());
                 assertThat(french.say(choice.label())).isNotBlank();
             }
         }

@@ -91,7 +91,7 @@ final class SheetCars {
                 base.seizing(),
                 base.battery(),
                 base.pressure(),
-                base.workDone());
+                visit.workDone().stream().map(Said::verbatim).toList());
     }
 
     /** The visit with other work, readings and notes. */

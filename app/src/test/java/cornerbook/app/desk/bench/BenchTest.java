@@ -213,7 +213,7 @@ class BenchTest {
         page.getByText("Keep it").click();
         assertThat(page.locator("li.row.tool").innerText().replace('\u00a0', ' '))
                 .contains("W-2")
-                .contains("5 N·m to 60 N·m");
+                .contains("5 to 60 N·m");
         Axe.assertNoViolation(page, "tools");
         assertThat((int) page.evaluate("document.documentElement.scrollWidth - window.innerWidth"))
                 .isLessThanOrEqualTo(0);

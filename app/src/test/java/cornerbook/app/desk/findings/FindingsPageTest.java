@@ -99,10 +99,10 @@ class FindingsPageTest {
                     assertThat(thing.patterns())
                             .allSatisfy(pattern -> assertThat(thing.evidence())
                                     .anyMatch(evidence -> thing.patterns().size() == 1
-                                            || evidence.what() instanceof FindingsSaid.OfWheel of
+                                            || (evidence.what() instanceof FindingsSaid.OfWheel of
                                                     && of.tag()
                                                             .equals(pattern.subject()
-                                                                    .wheelTag())));
+                                                                    .wheelTag()))));
                 });
     }
 
