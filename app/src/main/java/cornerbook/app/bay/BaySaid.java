@@ -41,6 +41,8 @@ public interface BaySaid extends Said {
     record NotUnderstood(String part, Said expected) implements BaySaid {}
 
     /** A text with a character that cannot stand in one. */
+    record NoPhotoHere() implements BaySaid {}
+
     record UnfitText(String part, Said unfit) implements BaySaid {}
 
     /** The tablet's clock is not right. */

@@ -68,7 +68,7 @@ final class PhotoHandler {
         var jpeg = desk.book()
                 .photos()
                 .findJpeg(Pages.pathValue(request, "photo"))
-                .orElseThrow(() -> new PageException(404, "The book has no photo with this address."));
+                .orElseThrow(() -> new PageException(404, new BaySaid.NoPhotoHere()));
         response.header(HeaderNames.CONTENT_TYPE, "image/jpeg");
         response.header(HeaderNames.CACHE_CONTROL, "private, max-age=31536000, immutable");
         response.send(jpeg);

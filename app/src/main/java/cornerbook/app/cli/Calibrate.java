@@ -5,7 +5,6 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import cornerbook.app.calibration.CalibrationPage;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.core.car.CarHistory;
-import cornerbook.words.Reader;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -51,7 +50,7 @@ final class Calibrate implements Runnable {
             }
             name = terminal.reader().say(new CliSaid.BookIn(folder.toString()));
         }
-        var files = CalibrationPage.files(cars, name, today, Reader.DEFAULT);
+        var files = CalibrationPage.files(cars, name, today, terminal.reader());
         files.forEach((file, text) -> TargetFile.write(target.resolve(file), text.getBytes(UTF_8), true));
         terminal.say(new CliSaid.Wrote(target.resolve("calibration.md").toString()));
     }

@@ -1,6 +1,5 @@
 package cornerbook.app.cli;
 
-import cornerbook.words.Reader;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -29,7 +28,7 @@ final class Check implements Callable<Integer> {
     public Integer call() {
         List<String> problems;
         try (var book = folder.openExisting()) {
-            problems = book.check().stream().map(Reader.DEFAULT::say).toList();
+            problems = book.check().stream().map(terminal.reader()::say).toList();
         }
         if (json) {
             terminal.out().println(Printed.jsonOf(new Answer(problems.isEmpty(), problems)));

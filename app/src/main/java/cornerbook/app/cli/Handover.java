@@ -1,5 +1,9 @@
 package cornerbook.app.cli;
 
+import cornerbook.core.car.CarHistory;
+
+import cornerbook.words.Language;
+
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.app.sheet.HandoverSheet;
 import cornerbook.app.sheet.Letterhead;
@@ -62,8 +66,17 @@ final class Handover implements Runnable {
                         Letterhead.of(shopName),
                         Instant.now(),
                         record.notesOf(visit.id()),
-                        Reader.DEFAULT.in(units.orMetric())));
+                        reader(history)));
         TargetFile.write(target, sheet, force);
         terminal.say(new CliSaid.Wrote(target.toString()));
+    }
+
+    /** The customer's language where the book knows it, else that of the command. */
+    private Reader reader(CarHistory history) {
+        var ours = terminal.reader().in(units.orMetric());
+        var language = history.customer().language();
+        return language == null
+                ? ours
+                : Language.find(language).map(ours::in).orElse(ours);
     }
 }

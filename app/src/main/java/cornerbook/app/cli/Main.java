@@ -100,7 +100,7 @@ public final class Main {
                 yield failure.exitCode();
             }
             case BookException refused -> {
-                err.println(Printed.sentence(Reader.DEFAULT.say(refused.said())));
+                err.println(Printed.sentence(reader.say(refused.said())));
                 yield refused.isOfBackup() ? CommandFailure.FILE_OR_PORT : CommandFailure.BOOK;
             }
             default -> {

@@ -1,5 +1,7 @@
 package cornerbook.app.desk;
 
+import cornerbook.core.say.Said;
+
 import cornerbook.app.judge.Judged;
 import cornerbook.app.request.PageException;
 import gg.jte.ContentType;
@@ -73,7 +75,7 @@ public final class Pages {
             String without) {
         switch (Judged.of(subject.what(), judging)) {
             case Judged.Made<Optional<byte[]>> made ->
-                sendPdf(response, name, made.value().orElseThrow(() -> new PageException(404, without)));
+                sendPdf(response, name, made.value().orElseThrow(() -> new PageException(404, Said.verbatim(without))));
             case Judged.Failed<Optional<byte[]>> failed -> send(response, subject.view(409, failed.faultId()));
         }
     }

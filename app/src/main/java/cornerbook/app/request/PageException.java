@@ -16,10 +16,6 @@ public final class PageException extends RuntimeException implements Saying {
         this.said = said;
     }
 
-    public PageException(int status, String sentence) {
-        this(status, Said.verbatim(sentence));
-    }
-
     public int status() {
         return status;
     }

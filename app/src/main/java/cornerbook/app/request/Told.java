@@ -20,18 +20,9 @@ public final class Told {
         return reader().say(said);
     }
 
-    /** Words that are not said as data: they stand as they are. */
-    public static String say(String words) {
-        return words;
-    }
-
     /** The same at the beginning of a line. */
     public static String begin(Said said) {
         return reader().begin(said);
-    }
-
-    public static String begin(String words) {
-        return begin(Said.verbatim(words));
     }
 
     /** A quantity with the digits that the trade reads. */

@@ -22,10 +22,6 @@ public final class BookException extends RuntimeException implements Saying {
         this(said, null, Kind.REFUSAL);
     }
 
-    public BookException(String sentence) {
-        this(Said.verbatim(sentence));
-    }
-
     /** The book could not be used. */
     public BookException(Said said, Throwable cause) {
         this(said, cause, Kind.FAILURE);

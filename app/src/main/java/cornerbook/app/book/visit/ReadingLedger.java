@@ -35,7 +35,7 @@ public final class ReadingLedger {
             var known = find(reading.id());
             if (known.isEmpty()) {
                 VisitRules.refuseNew(history.vehicle(), reading).ifPresent(problem -> {
-                    throw new BookException(Reader.DEFAULT.say(problem));
+                    throw new BookException(problem);
                 });
                 fresh.add(reading);
             } else if (!visit.readings().contains(known.get())) {

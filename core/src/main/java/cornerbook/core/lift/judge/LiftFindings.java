@@ -21,6 +21,7 @@ import cornerbook.core.lift.LiftSaid.Wheels;
 import cornerbook.core.lift.LiftStack;
 import cornerbook.core.lift.PartOff;
 import cornerbook.core.say.Amount;
+import cornerbook.core.say.Margin;
 import cornerbook.core.say.Said;
 import cornerbook.core.tool.ShopTool;
 import java.util.ArrayList;
@@ -135,7 +136,7 @@ public final class LiftFindings {
                 null,
                 null,
                 0,
-                List.of(new Evidence(Label.MARGIN_OF_CENTRE, new Amount(marginMm, "mm", 0), Label.MARGIN_SOURCE)),
+                List.of(new Evidence(Label.MARGIN_OF_CENTRE, new Margin(marginMm, "mm", 0, false), Label.MARGIN_SOURCE)),
                 SOURCE);
     }
 

@@ -1,6 +1,5 @@
 package cornerbook.core.tread.judge;
 
-import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.SetOf;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
@@ -17,7 +16,6 @@ import cornerbook.core.tread.judge.TreadSaid.Label;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** Findings on a set's tread: will it hold. */
@@ -170,11 +168,4 @@ public final class TreadFindings {
                 .orElseThrow();
     }
 
-    public static String seasonWord(WheelSet set) {
-        return set.season().name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
-    public static String capital(String words) {
-        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
-    }
 }
