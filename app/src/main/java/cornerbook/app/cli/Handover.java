@@ -1,13 +1,11 @@
 package cornerbook.app.cli;
 
-import cornerbook.core.car.CarHistory;
-
-import cornerbook.words.Language;
-
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.app.sheet.HandoverSheet;
 import cornerbook.app.sheet.Letterhead;
 import cornerbook.core.assess.Assessor;
+import cornerbook.core.car.CarHistory;
+import cornerbook.words.Language;
 import cornerbook.words.Reader;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -75,8 +73,6 @@ final class Handover implements Runnable {
     private Reader reader(CarHistory history) {
         var ours = terminal.reader().in(units.orMetric());
         var language = history.customer().language();
-        return language == null
-                ? ours
-                : Language.find(language).map(ours::in).orElse(ours);
+        return language == null ? ours : Language.find(language).map(ours::in).orElse(ours);
     }
 }

@@ -1,9 +1,8 @@
 package cornerbook.app.desk;
 
-import cornerbook.core.say.Said;
-
 import cornerbook.app.judge.Judged;
 import cornerbook.app.request.PageException;
+import cornerbook.core.say.Said;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;

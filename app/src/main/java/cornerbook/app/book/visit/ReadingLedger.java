@@ -7,7 +7,6 @@ import cornerbook.core.assess.VisitRules;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
-import cornerbook.words.Reader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -49,8 +49,8 @@ public final class BenchHandler {
 
     public void show(ServerRequest request, ServerResponse response) {
         var question = Questions.find(Pages.pathValue(request, "name"))
-                .orElseThrow(() ->
-                        new PageException(404, Said.verbatim(Told.labels("app/desk/bench").of("no-such-calculator"))));
+                .orElseThrow(() -> new PageException(
+                        404, Said.verbatim(Told.labels("app/desk/bench").of("no-such-calculator"))));
         var system = UnitSystem.find(Pages.queryValue(request, "units")).orElseGet(UnitChoice::current);
         var carId = Pages.queryValue(request, "car");
         var history = carId.isEmpty() ? null : desk.getHistory(carId);

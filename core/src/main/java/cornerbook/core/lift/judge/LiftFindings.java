@@ -136,7 +136,8 @@ public final class LiftFindings {
                 null,
                 null,
                 0,
-                List.of(new Evidence(Label.MARGIN_OF_CENTRE, new Margin(marginMm, "mm", 0, false), Label.MARGIN_SOURCE)),
+                List.of(new Evidence(
+                        Label.MARGIN_OF_CENTRE, new Margin(marginMm, "mm", 0, false), Label.MARGIN_SOURCE)),
                 SOURCE);
     }
 

@@ -167,5 +167,4 @@ public final class TreadFindings {
                 .min(Comparator.comparingDouble(tyre -> lowest(tyre).depthMm()))
                 .orElseThrow();
     }
-
 }

@@ -1,6 +1,7 @@
 package cornerbook.core.wheelplan.search;
 
 import cornerbook.core.say.Amount;
+import cornerbook.core.say.Margin;
 import cornerbook.core.say.Said;
 import cornerbook.core.wheelplan.Rule;
 import org.jspecify.annotations.Nullable;
@@ -16,7 +17,7 @@ public interface PlanReason extends Said {
     }
 
     /** Where a gain lies in 90 % of the cases. */
-    record Spread(Amount low, Amount high) implements PlanReason {}
+    record Spread(Margin low, Margin high) implements PlanReason {}
 
     record MovingGainsLittle(Amount gain, @Nullable Spread spread) implements PlanReason {}
 

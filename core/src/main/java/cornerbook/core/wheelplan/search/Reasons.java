@@ -2,6 +2,7 @@ package cornerbook.core.wheelplan.search;
 
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Listed;
+import cornerbook.core.say.Margin;
 import cornerbook.core.say.Said;
 import cornerbook.core.wheelplan.Gain;
 import cornerbook.core.wheelplan.Gain.Interval;
@@ -65,7 +66,10 @@ final class Reasons {
     }
 
     private static PlanReason.@Nullable Spread spread(@Nullable Interval interval) {
-        return interval == null ? null : new PlanReason.Spread(km(interval.lowKm()), km(interval.highKm()));
+        return interval == null
+                ? null
+                : new PlanReason.Spread(
+                        new Margin(interval.lowKm(), "km", 0, false), new Margin(interval.highKm(), "km", 0, false));
     }
 
     private static Amount km(double distanceKm) {
