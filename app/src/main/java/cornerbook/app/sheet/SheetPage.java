@@ -23,6 +23,7 @@ import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Between;
 import cornerbook.core.say.Chance;
+import cornerbook.core.say.Verbatim;
 import cornerbook.core.tread.judge.SetForecast;
 import cornerbook.words.Labels;
 import cornerbook.words.Reader;
@@ -145,7 +146,8 @@ public final class SheetPage {
     public Lines work() {
         return Lines.of(
                 assessment.workDone().stream()
-                        .map(reader::begin)
+                        // What a person typed stands as it was typed.
+                        .map(each -> each instanceof Verbatim ? reader.say(each) : reader.begin(each))
                         .map(SheetText::line)
                         .toList(),
                 room.lines());
