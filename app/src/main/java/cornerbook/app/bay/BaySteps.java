@@ -4,11 +4,11 @@ import cornerbook.app.bay.BaySheet.Group;
 import cornerbook.app.bay.BaySheet.Kind;
 import cornerbook.app.bay.BaySheet.Step;
 import cornerbook.app.bay.BaySheet.Tick;
-import cornerbook.app.desk.asked.BrakeGroups;
+import cornerbook.app.desk.asked.AskedStep;
 import cornerbook.app.desk.asked.Slot;
 import cornerbook.app.desk.asked.VisitSlots;
-import cornerbook.core.car.Measure;
 import cornerbook.core.car.Vehicle;
+import cornerbook.core.car.WorkStep;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.CornerName;
 import cornerbook.core.tool.ShopTool;
@@ -16,9 +16,9 @@ import cornerbook.core.torque.TighteningOrder;
 import cornerbook.words.Labels;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
-import java.util.function.Function;
-import java.util.function.Predicate;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -26,12 +26,8 @@ import java.util.stream.Stream;
  * of them.
  */
 final class BaySteps {
-    /** What the pressure to be set depends on. */
-    private static final Measure[] TEMPERATURES = {Measure.TYRE_TEMPERATURE, Measure.OUTSIDE_TEMPERATURE};
-
     private final Vehicle vehicle;
     private final VisitSlots slots;
-    private final BrakeGroups brakes;
     private final FieldMaker fields;
     private final BayReader bay;
     private final Labels words;
@@ -44,7 +40,6 @@ final class BaySteps {
     BaySteps(Vehicle vehicle, VisitSlots slots, FieldMaker fields) {
         this.vehicle = vehicle;
         this.slots = slots;
-        this.brakes = new BrakeGroups(vehicle);
         this.fields = fields;
         this.bay = fields.bay();
         this.words = bay.labels();
@@ -61,17 +56,12 @@ final class BaySteps {
 
     List<Step> list() {
         var steps = new ArrayList<Step>();
-        steps.add(step(
-                "RECEIVE",
-                Kind.CAR,
-                said("cold"),
-                List.of(group(corners(slots::arrived).filter(only(Measure.PRESSURE_FOUND)), false)),
-                Ticks.RECEIVED));
+        steps.add(step("RECEIVE", Kind.CAR, said("cold"), List.of(ofWheels(WorkStep.RECEIVE, false)), Ticks.RECEIVED));
         steps.add(step(
                 "LIFT",
                 Kind.FIELDS,
                 vehicle.electric() ? said("lift-points", "high-voltage") : said("lift-points"),
-                groups(brakes.before()),
+                ofVehicle(EnumSet.of(WorkStep.BEFORE_THE_BRAKES)),
                 Ticks.ROCKED));
         for (var corner : Corner.values()) {
             steps.add(new Step(
@@ -81,38 +71,28 @@ final class BaySteps {
                     bay.say(new BaySaid.BrakeAt(corner)),
                     corner,
                     List.of(),
-                    groups(brakes.at(corner)),
+                    atBrake(corner),
                     List.of()));
         }
-        steps.add(step("PEDAL", Kind.FIELDS, List.of(), groups(brakes.after())));
         steps.add(step(
-                "OFF",
-                Kind.CAR,
+                "PEDAL",
+                Kind.FIELDS,
                 List.of(),
-                List.of(group(corners(slots::arrived).filter(not(Measure.PRESSURE_FOUND)), false))));
-        steps.add(step(
-                "ON",
-                Kind.WHEELS,
-                said("bare-faces"),
-                List.of(group(
-                        corners(slots::leaving)
-                                .filter(not(
-                                        Measure.PRESSURE_SET,
-                                        Measure.SENSOR_PRESSURE,
-                                        Measure.SENSOR_TEMPERATURE,
-                                        Measure.WHEEL_TORQUE)),
-                        true))));
+                ofVehicle(EnumSet.of(WorkStep.PEDAL_AND_PARKING_BRAKE, WorkStep.BRAKE_FLUID))));
+        steps.add(step("OFF", Kind.CAR, List.of(), List.of(ofWheels(WorkStep.WHEELS_OFF, false))));
+        steps.add(step("ON", Kind.WHEELS, said("bare-faces"), List.of(ofWheels(WorkStep.WHEELS_ON, true))));
         steps.add(step(
                 "PRESSURE",
                 Kind.CAR,
                 said("cold"),
                 List.of(
-                        group(slots.batteryAndTyres().stream().filter(only(TEMPERATURES)), false),
-                        group(corners(slots::leaving).filter(only(Measure.PRESSURE_SET)), true),
-                        group(
-                                corners(slots::leaving)
-                                        .filter(only(Measure.SENSOR_PRESSURE, Measure.SENSOR_TEMPERATURE)),
-                                true))));
+                        untitled(
+                                slots.ofVehicle().stream()
+                                        .filter(asked -> asked.step() == WorkStep.TEMPERATURES)
+                                        .flatMap(asked -> asked.slots().stream()),
+                                false),
+                        ofWheels(WorkStep.PRESSURE, true),
+                        ofWheels(WorkStep.SENSORS, true))));
         steps.add(step(
                 "TORQUE",
                 Kind.TORQUE,
@@ -121,14 +101,10 @@ final class BaySteps {
                                 TighteningOrder.of(vehicle.fastener().count()).cautions().stream()
                                         .map(bay::say))
                         .toList(),
-                List.of(group(corners(slots::leaving).filter(only(Measure.WHEEL_TORQUE)), true)),
+                List.of(ofWheels(WorkStep.TORQUE, true)),
                 Ticks.SECOND_CHECK));
-        steps.add(step(
-                "BATTERY",
-                Kind.FIELDS,
-                said("twelve-volt"),
-                List.of(group(slots.batteryAndTyres().stream().filter(not(TEMPERATURES)), false))));
-        steps.add(step("BURNISH", Kind.FIELDS, List.of(), List.of(), Ticks.BURNISHED));
+        steps.add(step("BATTERY", Kind.FIELDS, List.of(), ofVehicle(EnumSet.of(WorkStep.BATTERY))));
+        steps.add(step("BURNISH", Kind.CAR, List.of(), List.of(afterTheDrive()), Ticks.BURNISHED));
         steps.add(step("DEPART", Kind.DEPART, List.of(), List.of()));
         return List.copyOf(steps);
     }
@@ -151,35 +127,52 @@ final class BaySteps {
         return Arrays.stream(labels).map(words::of).toList();
     }
 
-    private List<Group> groups(List<BrakeGroups.Step> steps) {
-        return steps.stream().map(this::group).toList();
+    private List<Group> ofVehicle(Set<WorkStep> shown) {
+        return slots.ofVehicle().stream()
+                .filter(asked -> shown.contains(asked.step()))
+                .map(this::group)
+                .toList();
     }
 
-    private Group group(BrakeGroups.Step work) {
-        var step = work.step();
-        var lubricants = step.lubricants().stream()
+    private List<Group> atBrake(Corner corner) {
+        var shown = EnumSet.range(WorkStep.PADS_AND_MOVEMENT, WorkStep.CLOSED);
+        return slots.atCorner(corner).stream()
+                .filter(asked -> shown.contains(asked.step()))
+                .map(this::group)
+                .toList();
+    }
+
+    /** Around the car, for whoever goes round it once more. */
+    private Group afterTheDrive() {
+        return new Group(
+                "",
+                List.of(),
+                Arrays.stream(Corner.values())
+                        .flatMap(corner -> slots.atCorner(corner).stream())
+                        .filter(asked -> asked.step() == WorkStep.AFTER_THE_DRIVE)
+                        .flatMap(asked -> asked.slots().stream())
+                        .map(slot -> fields.make(slot, false))
+                        .toList(),
+                WorkStep.AFTER_THE_DRIVE.rare());
+    }
+
+    private Group group(AskedStep asked) {
+        var lubricants = asked.of().lubricants().stream()
                 .map(each -> bay.reader().begin(new BaySaid.Lubricate(each.place(), each.kind(), each.reason())));
         return new Group(
-                bay.say(step.title()),
-                Stream.concat(bay.say(step.cautions()).stream(), lubricants).toList(),
-                work.slots().stream().map(slot -> fields.make(slot, false)).toList(),
-                step.rare());
+                bay.say(asked.step()),
+                Stream.concat(bay.say(asked.of().cautions()).stream(), lubricants)
+                        .toList(),
+                asked.slots().stream().map(slot -> fields.make(slot, false)).toList(),
+                asked.step().rare());
     }
 
-    private Group group(Stream<Slot> shown, boolean goesOn) {
+    private Group ofWheels(WorkStep step, boolean goesOn) {
+        return untitled(slots.ofWheels(step), goesOn);
+    }
+
+    private Group untitled(Stream<Slot> shown, boolean goesOn) {
         return new Group(
                 "", List.of(), shown.map(slot -> fields.make(slot, goesOn)).toList(), false);
-    }
-
-    private static Stream<Slot> corners(Function<Corner, List<Slot>> at) {
-        return Arrays.stream(Corner.values()).map(at).flatMap(List::stream);
-    }
-
-    private static Predicate<Slot> only(Measure... measures) {
-        return slot -> List.of(measures).contains(slot.measure());
-    }
-
-    private static Predicate<Slot> not(Measure... measures) {
-        return only(measures).negate();
     }
 }

@@ -1,5 +1,6 @@
 package cornerbook.app.cli;
 
+import cornerbook.app.cli.arguments.UnitsOption;
 import cornerbook.app.exchange.AssessmentJson;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.assess.Assessment;

@@ -6,6 +6,7 @@ import cornerbook.app.bench.Given;
 import cornerbook.app.bench.Part;
 import cornerbook.app.bench.Question;
 import cornerbook.app.cli.arguments.Descriptions;
+import cornerbook.app.cli.arguments.UnitsOption;
 import cornerbook.app.exchange.CalculationJson;
 import cornerbook.core.say.Refused;
 import cornerbook.core.say.Said;

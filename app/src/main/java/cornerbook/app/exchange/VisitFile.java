@@ -21,8 +21,8 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
- * The visit file: one car with its owner, wheel sets and visits as JSON. Its form is docs/visit-file.schema.json; what
- * it means stands in docs/visit-file.md.
+ * The visit file: one car with its owner, wheel sets and visits as JSON. Its form is docs/visit-file.schema.json, with
+ * the measures that core declares; what it means stands in docs/visit-file.md.
  */
 public final class VisitFile {
     /** So many problems are told of one file; the rest shows when these are mended. */
@@ -116,6 +116,11 @@ public final class VisitFile {
         var broken = new ArrayList<>(IdentityRules.check(record.get().history()));
         broken.addAll(VisitRules.check(record.get().history(), today));
         return broken.isEmpty() ? new Read(record.get()) : new Refused(broken);
+    }
+
+    /** The schema that files are checked by, as JSON Schema 2020-12. */
+    public static String schema() {
+        return VisitFileSchema.node().toPrettyString();
     }
 
     /** The visit file of a history; reading it gives the same history. */

@@ -5,18 +5,25 @@ import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import cornerbook.app.text.PlainText;
+import cornerbook.core.car.Measure;
+import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.Problem;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Said;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ObjectNode;
 
-/** The published schema of the visit file. */
+/** The published schema of the visit file, with the measures that there are. */
 final class VisitFileSchema {
+    private static final JsonMapper MAPPER = JsonMapper.builder().build();
     private static final Schema SCHEMA = load();
 
     private VisitFileSchema() {}
@@ -82,13 +89,41 @@ final class VisitFileSchema {
         return text.length() <= 60 ? text : text.substring(0, 60) + "…";
     }
 
+    /** What can be read, as core declares it, so that the schema cannot fall behind. */
+    private static void declareMeasures(ObjectNode node) {
+        node.removeAll();
+        node.put(
+                "description",
+                Arrays.stream(Measure.values())
+                        .map(VisitFileSchema::described)
+                        .collect(Collectors.joining("; ", "What was measured. ", ".")));
+        var words = node.putArray("enum");
+        Arrays.stream(Measure.values()).map(Spelling::of).forEach(words::add);
+    }
+
+    private static String described(Measure measure) {
+        var scale = measure.scale();
+        var spots = Arrays.stream(Spot.values())
+                .filter(measure.spots()::contains)
+                .map(Spelling::of)
+                .toList();
+        return "%s (%s; of the %s%s)"
+                .formatted(
+                        Spelling.of(measure),
+                        scale == null ? measure.unit() : String.join(", ", scale.words()),
+                        Spelling.of(measure.carrier()),
+                        spots.isEmpty() ? "" : ", at " + String.join(", ", spots));
+    }
+
     private static Schema load() {
         try (var schema = VisitFileSchema.class.getResourceAsStream("visit-file.schema.json")) {
             if (schema == null) {
                 throw new IllegalStateException("the schema of the visit file is not in the program");
             }
+            var node = MAPPER.readTree(schema);
+            declareMeasures((ObjectNode) node.at("/$defs/measure"));
             return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-                    .getSchema(schema);
+                    .getSchema(node);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

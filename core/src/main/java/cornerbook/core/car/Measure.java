@@ -1,97 +1,103 @@
 package cornerbook.core.car;
 
+import cornerbook.core.air.PressureWarning;
+import cornerbook.core.brake.BrakeSpecification.Caliper;
+import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.say.Said;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
-/** What can be read during a visit: what it belongs to, its unit or its words inside the book, its range, and where it is taken. */
+/**
+ * What can be read during a visit: the steps of the work in which it is read, what it belongs to, its unit or its words inside
+ * the book, its range, and where it is taken. Forms, the sheet in the bay and the schema of the visit file follow, in this order.
+ */
 @SuppressWarnings("ImmutableEnumChecker") // every set is made by Set.of
 public enum Measure implements Said {
-    TREAD_DEPTH(Carrier.WHEEL, "mm", 0, 25, Set.of(Spot.values())),
+    TREAD_DEPTH(Set.of(WorkStep.WHEELS_OFF, WorkStep.WHEELS_ON), Carrier.WHEEL, "mm", 0, 25, Set.of(Spot.values())),
     /** Gauge pressure as the car came in. */
-    PRESSURE_FOUND(Carrier.WHEEL, "kPa", 0, 1000, Set.of()),
+    PRESSURE_FOUND(Set.of(WorkStep.RECEIVE, WorkStep.WHEELS_ON), Carrier.WHEEL, "kPa", 0, 1000, Set.of()),
     /** Gauge pressure as it was set. */
-    PRESSURE_SET(Carrier.WHEEL, "kPa", 0, 1000, Set.of()),
+    PRESSURE_SET(WorkStep.PRESSURE, Carrier.WHEEL, "kPa", 0, 1000, Set.of()),
     /** Gauge pressure that the wheel's sensor gives, after it was set, as the car or a reader shows it. */
-    SENSOR_PRESSURE(Carrier.WHEEL, "kPa", 0, 1000, Set.of()),
+    SENSOR_PRESSURE(WorkStep.SENSORS, Carrier.WHEEL, "kPa", 0, 1000, Set.of()),
     /** Temperature that the sensor gives with it. */
-    SENSOR_TEMPERATURE(Carrier.WHEEL, "°C", -50, 90, Set.of()),
+    SENSOR_TEMPERATURE(WorkStep.SENSORS, Carrier.WHEEL, "°C", -50, 90, Set.of()),
     /** Lowest torque confirmed over the fasteners of the wheel, car on the ground. */
-    WHEEL_TORQUE(Carrier.WHEEL, "N·m", 0, 1000, Set.of()),
+    WHEEL_TORQUE(WorkStep.TORQUE, Carrier.WHEEL, "N·m", 0, 1000, Set.of()),
     /** Friction material at the leading edge, or where it is thinnest when it is read at one place only. */
-    PAD_THICKNESS(Carrier.CORNER, "mm", 0, 30, Sides.BOTH),
+    PAD_THICKNESS(WorkStep.PADS_AND_MOVEMENT, Carrier.CORNER, "mm", 0, 30, Sides.BOTH),
     /** Friction material at the trailing edge. */
-    PAD_THICKNESS_TRAILING(Carrier.CORNER, "mm", 0, 30, Sides.BOTH),
-    PAD_WEAR_INDICATOR(Carrier.CORNER, Scale.WEAR_INDICATOR, Sides.BOTH),
+    PAD_THICKNESS_TRAILING(WorkStep.PADS_CLOSELY, Carrier.CORNER, "mm", 0, 30, Sides.BOTH),
+    PAD_WEAR_INDICATOR(WorkStep.PADS_CLOSELY, Carrier.CORNER, Scale.WEAR_INDICATOR, Sides.BOTH),
     /** Friction material that rust has lifted off its backing plate, seen at the edge. */
-    PAD_EDGE_LIFT(Carrier.CORNER, Scale.AMOUNT, Sides.BOTH),
+    PAD_EDGE_LIFT(WorkStep.PADS_CLOSELY, Carrier.CORNER, Scale.AMOUNT, Sides.BOTH),
     /** Pad movement in its bracket by hand. */
-    PAD_MOVEMENT(Carrier.CORNER, Scale.MOVEMENT, Sides.BOTH),
-    /** Movement of both pads after their guides were cleaned and lubricated at this visit; a reading says that they were. */
-    PAD_MOVEMENT_AFTER_SERVICE(Carrier.CORNER, Scale.MOVEMENT, Sides.NONE),
+    PAD_MOVEMENT(WorkStep.PADS_AND_MOVEMENT, Carrier.CORNER, Scale.MOVEMENT, Sides.BOTH),
     /** Slide pins of a sliding caliper by hand, the worse of the two. */
-    SLIDE_PIN_MOVEMENT(Carrier.CORNER, Scale.MOVEMENT, Sides.NONE),
+    SLIDE_PIN_MOVEMENT(WorkStep.PADS_AND_MOVEMENT, Carrier.CORNER, Scale.MOVEMENT, Sides.NONE),
     /** Retaining pins of a fixed caliper by hand, the worst of them. */
-    RETAINING_PIN_MOVEMENT(Carrier.CORNER, Scale.MOVEMENT, Sides.NONE),
+    RETAINING_PIN_MOVEMENT(WorkStep.PADS_AND_MOVEMENT, Carrier.CORNER, Scale.MOVEMENT, Sides.NONE),
     /** Piston pressed back, the worst of them. */
-    PISTON_MOVEMENT(Carrier.CORNER, Scale.MOVEMENT, Sides.NONE),
+    PISTON_MOVEMENT(WorkStep.PISTON_AND_HARDWARE, Carrier.CORNER, Scale.MOVEMENT, Sides.NONE),
     /** How far the piston came back by itself after it was moved out by 0.5 mm. */
-    PISTON_RETURN(Carrier.CORNER, "mm", 0, 3, Sides.NONE),
+    PISTON_RETURN(WorkStep.PISTON_AND_HARDWARE, Carrier.CORNER, "mm", 0, 3, Sides.NONE),
     /** Abutment clips, springs and retainers. */
-    BRAKE_HARDWARE(Carrier.CORNER, Scale.CONDITION, Sides.NONE),
+    BRAKE_HARDWARE(WorkStep.PISTON_AND_HARDWARE, Carrier.CORNER, Scale.CONDITION, Sides.NONE),
     /** Boots of piston and pins. */
-    BRAKE_BOOTS(Carrier.CORNER, Scale.CONDITION, Sides.NONE),
-    DISC_THICKNESS(Carrier.CORNER, "mm", 0, 60, Sides.NONE),
-    /** Thickest less thinnest point; may be written as the thickness at 4 points or more. */
-    DISC_THICKNESS_VARIATION(Carrier.CORNER, "mm", 0, 2, Sides.NONE),
+    BRAKE_BOOTS(WorkStep.PISTON_AND_HARDWARE, Carrier.CORNER, Scale.CONDITION, Sides.NONE),
+    DISC_THICKNESS(WorkStep.DISC, Carrier.CORNER, "mm", 0, 60, Sides.NONE),
     /** Total lateral runout of the installed disc; may be written as the dial at 4 or more equal steps from stud 1. */
-    DISC_RUNOUT(Carrier.CORNER, "mm", 0, 5, Sides.NONE),
+    DISC_RUNOUT(WorkStep.DISC, Carrier.CORNER, "mm", 0, 5, Sides.NONE),
+    /** Thickest less thinnest point; may be written as the thickness at 4 points or more. */
+    DISC_THICKNESS_VARIATION(WorkStep.DISC, Carrier.CORNER, "mm", 0, 2, Sides.NONE),
     /** Total lateral runout of the bare hub face, written as that of the disc. */
-    HUB_RUNOUT(Carrier.CORNER, "mm", 0, 5, Sides.NONE),
+    HUB_RUNOUT(WorkStep.HUB_AND_DISC_APART, Carrier.CORNER, "mm", 0, 5, Sides.NONE),
     /** From the middle of the wheel to where the dial stood on the hub face. */
-    HUB_DIAL_RADIUS(Carrier.CORNER, "mm", 20, 200, Sides.NONE),
+    HUB_DIAL_RADIUS(WorkStep.HUB_AND_DISC_APART, Carrier.CORNER, "mm", 20, 200, Sides.NONE),
     /** From the middle of the wheel to where the dial stood on the disc. */
-    DISC_DIAL_RADIUS(Carrier.CORNER, "mm", 50, 300, Sides.NONE),
+    DISC_DIAL_RADIUS(WorkStep.HUB_AND_DISC_APART, Carrier.CORNER, "mm", 50, 300, Sides.NONE),
     /** Total lateral runout after the disc was moved on, written as before; angles still count from stud 1. */
-    DISC_RUNOUT_MOVED(Carrier.CORNER, "mm", 0, 5, Sides.NONE),
+    DISC_RUNOUT_MOVED(WorkStep.HUB_AND_DISC_APART, Carrier.CORNER, "mm", 0, 5, Sides.NONE),
     /** By how many studs it was moved on, in the direction in which they are numbered. */
-    DISC_MOVED_BY(Carrier.CORNER, "studs", 1, 9, Sides.NONE),
+    DISC_MOVED_BY(WorkStep.HUB_AND_DISC_APART, Carrier.CORNER, "studs", 1, 9, Sides.NONE),
     /** Share of the swept face that is under rust. */
-    DISC_RUST(Carrier.CORNER, "%", 0, 100, Sides.BOTH),
+    DISC_RUST(WorkStep.SWEPT_FACES, Carrier.CORNER, "%", 0, 100, Sides.BOTH),
+    DISC_PITTING(WorkStep.SWEPT_FACES, Carrier.CORNER, Scale.AMOUNT, Sides.BOTH),
     /** Height of the lip at the edge of the swept face. */
-    DISC_LIP(Carrier.CORNER, "mm", 0, 10, Sides.NONE),
-    DISC_PITTING(Carrier.CORNER, Scale.AMOUNT, Sides.BOTH),
-    DISC_CRACKS(Carrier.CORNER, Scale.AMOUNT, Sides.NONE),
-    BRACKET_CLEANED(Carrier.CORNER, Scale.DONE, Sides.NONE),
+    DISC_LIP(WorkStep.SWEPT_FACES, Carrier.CORNER, "mm", 0, 10, Sides.NONE),
+    DISC_CRACKS(WorkStep.SWEPT_FACES, Carrier.CORNER, Scale.AMOUNT, Sides.NONE),
+    BRACKET_CLEANED(WorkStep.CLEANED_AND_LUBRICATED, Carrier.CORNER, Scale.DONE, Sides.NONE),
     /** What went on the slide pins, or the retaining pins. */
-    PIN_LUBRICANT(Carrier.CORNER, Scale.LUBRICANT, Sides.NONE),
+    PIN_LUBRICANT(WorkStep.CLEANED_AND_LUBRICATED, Carrier.CORNER, Scale.LUBRICANT, Sides.NONE),
     /** What went on the faces that the pads slide on. */
-    ABUTMENT_LUBRICANT(Carrier.CORNER, Scale.LUBRICANT, Sides.NONE),
-    PADS_REPLACED(Carrier.CORNER, Scale.DONE, Sides.NONE),
-    DISC_REPLACED(Carrier.CORNER, Scale.DONE, Sides.NONE),
-    BRAKE_HARDWARE_REPLACED(Carrier.CORNER, Scale.DONE, Sides.NONE),
-    CALIPER_CLOSED(Carrier.CORNER, Scale.DONE, Sides.NONE),
-    BRACKET_BOLTS_TORQUED(Carrier.CORNER, Scale.DONE, Sides.NONE),
-    PARKING_BRAKE_IN_SERVICE_MODE(Carrier.VEHICLE, Scale.DONE, Sides.NONE),
-    /** Out of its service mode again, applied and released. */
-    PARKING_BRAKE_CYCLED(Carrier.VEHICLE, Scale.DONE, Sides.NONE),
-    PARKING_BRAKE_HOLDING(Carrier.VEHICLE, Scale.HOLDING, Sides.NONE),
+    ABUTMENT_LUBRICANT(WorkStep.CLEANED_AND_LUBRICATED, Carrier.CORNER, Scale.LUBRICANT, Sides.NONE),
+    /** Movement of both pads after their guides were cleaned and lubricated at this visit; a reading says that they were. */
+    PAD_MOVEMENT_AFTER_SERVICE(WorkStep.CLEANED_AND_LUBRICATED, Carrier.CORNER, Scale.MOVEMENT, Sides.NONE),
+    PADS_REPLACED(WorkStep.REPLACED, Carrier.CORNER, Scale.DONE, Sides.NONE),
+    DISC_REPLACED(WorkStep.REPLACED, Carrier.CORNER, Scale.DONE, Sides.NONE),
+    BRAKE_HARDWARE_REPLACED(WorkStep.REPLACED, Carrier.CORNER, Scale.DONE, Sides.NONE),
+    CALIPER_CLOSED(WorkStep.CLOSED, Carrier.CORNER, Scale.DONE, Sides.NONE),
+    BRACKET_BOLTS_TORQUED(WorkStep.CLOSED, Carrier.CORNER, Scale.DONE, Sides.NONE),
+    PARKING_BRAKE_IN_SERVICE_MODE(WorkStep.BEFORE_THE_BRAKES, Carrier.VEHICLE, Scale.DONE, Sides.NONE),
     /** Until it was hard, before the car moved. */
-    PEDAL_PUMPED(Carrier.VEHICLE, Scale.DONE, Sides.NONE),
-    BRAKE_FLUID_BOILING_POINT(Carrier.VEHICLE, "°C", 50, 350, Sides.NONE),
+    PEDAL_PUMPED(WorkStep.PEDAL_AND_PARKING_BRAKE, Carrier.VEHICLE, Scale.DONE, Sides.NONE),
+    /** Out of its service mode again, applied and released. */
+    PARKING_BRAKE_CYCLED(WorkStep.PEDAL_AND_PARKING_BRAKE, Carrier.VEHICLE, Scale.DONE, Sides.NONE),
+    PARKING_BRAKE_HOLDING(WorkStep.PEDAL_AND_PARKING_BRAKE, Carrier.VEHICLE, Scale.HOLDING, Sides.NONE),
+    BRAKE_FLUID_BOILING_POINT(WorkStep.BRAKE_FLUID, Carrier.VEHICLE, "°C", 50, 350, Sides.NONE),
     /** Water in the fluid, by mass. */
-    BRAKE_FLUID_WATER(Carrier.VEHICLE, "%", 0, 10, Sides.NONE),
-    BRAKE_FLUID_REPLACED(Carrier.VEHICLE, Scale.DONE, Sides.NONE),
+    BRAKE_FLUID_WATER(WorkStep.BRAKE_FLUID, Carrier.VEHICLE, "%", 0, 10, Sides.NONE),
+    BRAKE_FLUID_REPLACED(WorkStep.BRAKE_FLUID, Carrier.VEHICLE, Scale.DONE, Sides.NONE),
     /** Temperature of the tyres when their pressure was read and set. */
-    TYRE_TEMPERATURE(Carrier.VEHICLE, "°C", -50, 90, Set.of()),
+    TYRE_TEMPERATURE(WorkStep.TEMPERATURES, Carrier.VEHICLE, "°C", -50, 90, Set.of()),
     /** Of the air where the car will stand. */
-    OUTSIDE_TEMPERATURE(Carrier.VEHICLE, "°C", -50, 60, Set.of()),
+    OUTSIDE_TEMPERATURE(WorkStep.TEMPERATURES, Carrier.VEHICLE, "°C", -50, 60, Set.of()),
     /** Voltage at the 12 V battery at rest. */
-    BATTERY_VOLTAGE(Carrier.VEHICLE, "V", 0, 18, Set.of()),
+    BATTERY_VOLTAGE(WorkStep.BATTERY, Carrier.VEHICLE, "V", 0, 18, Set.of()),
     /** Cold cranking current that the tester estimates, in the rating standard of the battery's label. */
-    BATTERY_CRANKING_CURRENT(Carrier.VEHICLE, "A", 0, 2000, Set.of()),
-    BATTERY_TEMPERATURE(Carrier.VEHICLE, "°C", -50, 90, Set.of());
+    BATTERY_CRANKING_CURRENT(WorkStep.BATTERY, Carrier.VEHICLE, "A", 0, 2000, Set.of()),
+    BATTERY_TEMPERATURE(WorkStep.BATTERY, Carrier.VEHICLE, "°C", -50, 90, Set.of());
 
     /** What a reading belongs to. A wheel's reading names the wheel and the corner that it stood at. */
     public enum Carrier {
@@ -105,6 +111,7 @@ public enum Measure implements Said {
         static final Set<Spot> BOTH = Set.of(Spot.INNER, Spot.OUTER);
     }
 
+    private final Set<WorkStep> steps;
     private final Carrier carrier;
     private final String unit;
     private final @Nullable Scale scale;
@@ -112,7 +119,12 @@ public enum Measure implements Said {
     private final double highest;
     private final Set<Spot> spots;
 
-    Measure(Carrier carrier, String unit, double lowest, double highest, Set<Spot> spots) {
+    Measure(WorkStep step, Carrier carrier, String unit, double lowest, double highest, Set<Spot> spots) {
+        this(Set.of(step), carrier, unit, lowest, highest, spots);
+    }
+
+    Measure(Set<WorkStep> steps, Carrier carrier, String unit, double lowest, double highest, Set<Spot> spots) {
+        this.steps = steps;
         this.carrier = carrier;
         this.unit = unit;
         this.scale = null;
@@ -121,13 +133,37 @@ public enum Measure implements Said {
         this.spots = spots;
     }
 
-    Measure(Carrier carrier, Scale scale, Set<Spot> spots) {
+    Measure(WorkStep step, Carrier carrier, Scale scale, Set<Spot> spots) {
+        this.steps = Set.of(step);
         this.carrier = carrier;
         this.unit = "1";
         this.scale = scale;
         this.lowest = 0;
         this.highest = scale.words().size() - 1;
         this.spots = spots;
+    }
+
+    /** Whether it is read in this step. */
+    public boolean isReadIn(WorkStep step) {
+        return steps.contains(step);
+    }
+
+    /**
+     * Whether a car has what it is read at.
+     *
+     * @param axle of the corner; null where it is read of the whole car
+     */
+    public boolean isOn(Vehicle vehicle, @Nullable Axle axle) {
+        return switch (this) {
+            case SLIDE_PIN_MOVEMENT ->
+                axle != null && vehicle.axle(axle).brake().caliper() == Caliper.SLIDING;
+            case RETAINING_PIN_MOVEMENT ->
+                axle != null && vehicle.axle(axle).brake().caliper() == Caliper.FIXED;
+            case PARKING_BRAKE_IN_SERVICE_MODE, PARKING_BRAKE_CYCLED -> vehicle.hasElectricParkingBrake();
+            case SENSOR_PRESSURE, SENSOR_TEMPERATURE ->
+                vehicle.details().pressureWarning().kind() == PressureWarning.Kind.DIRECT;
+            default -> true;
+        };
     }
 
     public Carrier carrier() {

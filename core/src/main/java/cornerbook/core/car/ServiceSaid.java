@@ -2,25 +2,8 @@ package cornerbook.core.car;
 
 import cornerbook.core.say.Said;
 
-/** What is said of the work at the brakes: its steps, what to mind, and what goes where. */
+/** What is said of the work at the brakes: what to mind, and what goes where. */
 public interface ServiceSaid extends Said {
-    /** Title of a step. */
-    enum ServiceTitle implements ServiceSaid {
-        BEFORE_THE_BRAKES,
-        SERVICE_MODE,
-        PADS_AND_MOVEMENT,
-        DISC,
-        PADS_CLOSELY,
-        PISTON_AND_HARDWARE,
-        SWEPT_FACES,
-        HUB_AND_DISC_APART,
-        CLEANED_AND_LUBRICATED,
-        REPLACED,
-        CLOSED,
-        PEDAL_AND_PARKING_BRAKE,
-        BRAKE_FLUID
-    }
-
     /** What to mind in a step. */
     enum ServiceCaution implements ServiceSaid {
         DUST,
@@ -32,7 +15,8 @@ public interface ServiceSaid extends Said {
         DIAL_AT_SAME_RADIUS,
         BOTH_SIDES_TOGETHER,
         BOLTS_USED_ONCE,
-        PUMP_THE_PEDAL
+        PUMP_THE_PEDAL,
+        LET_IT_SLEEP
     }
 
     /** What is lubricated, or stays dry. */

@@ -4,16 +4,13 @@ import cornerbook.core.say.Said;
 import java.util.List;
 
 /**
- * One step of the work at the brakes: what is read and recorded in it, and what has to be minded while hands are there.
+ * One step of the work at one car, or at one corner of it: what is read and recorded in it, and what has to be minded while hands are there.
  *
- * @param title what it is about, as "Pads and movement"
  * @param measures what is read or recorded, in the order of the work
  * @param cautions one sentence each, gravest first
  * @param lubricants what goes where, and why; empty for a step that lubricates nothing
- * @param rare whether most visits do without it, so that a form may fold it
  */
-public record ServiceStep(
-        Said title, List<Measure> measures, List<Said> cautions, List<Lubricant> lubricants, boolean rare) {
+public record ServiceStep(WorkStep step, List<Measure> measures, List<Said> cautions, List<Lubricant> lubricants) {
     public ServiceStep {
         measures = List.copyOf(measures);
         cautions = List.copyOf(cautions);

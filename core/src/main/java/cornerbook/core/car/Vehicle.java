@@ -68,6 +68,11 @@ public record Vehicle(
         return !front.tyreSize().equals(rear.tyreSize());
     }
 
+    /** Whether an axle has one, so that it has to be put into its service mode. */
+    public boolean hasElectricParkingBrake() {
+        return front.brake().electricParkingBrake() || rear.brake().electricParkingBrake();
+    }
+
     public Vehicle withDetails(VehicleDetails known) {
         return new Vehicle(
                 id, name, plate, vin, drive, electric, jurisdiction, front, rear, fastener, battery, brakeFluid, known);

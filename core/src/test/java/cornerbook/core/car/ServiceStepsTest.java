@@ -39,11 +39,11 @@ class ServiceStepsTest {
     @Test
     void cautionsStandWhereTheHandsAre() {
         var car = Cars.withBrake(Caliper.FIXED, true);
-        assertThat(ServiceSteps.before(car)).anyMatch(step -> says(step, ServiceCaution.HIGH_VOLTAGE));
+        assertThat(ServiceSteps.ofVehicle(car)).anyMatch(step -> says(step, ServiceCaution.HIGH_VOLTAGE));
         assertThat(ServiceSteps.atCorner(car, Axle.FRONT).getFirst().cautions().getFirst())
                 .isEqualTo(ServiceCaution.DUST);
         assertThat(ServiceSteps.atCorner(car, Axle.FRONT)).anyMatch(step -> says(step, ServiceCaution.GRINDING));
-        assertThat(ServiceSteps.after(car)).anyMatch(step -> says(step, ServiceCaution.PUMP_THE_PEDAL));
+        assertThat(ServiceSteps.ofVehicle(car)).anyMatch(step -> says(step, ServiceCaution.PUMP_THE_PEDAL));
     }
 
     @Test
@@ -65,7 +65,7 @@ class ServiceStepsTest {
     }
 
     private static List<Measure> measures(Vehicle car) {
-        return Stream.of(ServiceSteps.before(car), ServiceSteps.atCorner(car, Axle.REAR), ServiceSteps.after(car))
+        return Stream.of(ServiceSteps.ofVehicle(car), ServiceSteps.atCorner(car, Axle.REAR))
                 .flatMap(Collection::stream)
                 .flatMap(step -> step.measures().stream())
                 .toList();

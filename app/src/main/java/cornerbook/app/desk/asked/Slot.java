@@ -6,8 +6,8 @@ import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
-import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** A place for one reading of a visit; null where the measure has no such thing. */
@@ -31,18 +31,12 @@ public record Slot(
         return new StandingReadings(visit).at(measure, corner, wheelTag, spot);
     }
 
-    /** All slots of these measures at one corner, in the order of the work. */
-    public static List<Slot> at(@Nullable Corner corner, @Nullable String wheelTag, Measure... measures) {
-        return List.of(measures).stream()
-                .flatMap(measure -> measure.spots().isEmpty()
-                        ? List.of(new Slot(measure, corner, wheelTag, null)).stream()
-                        : acrossFromOutside().stream()
-                                .filter(measure.spots()::contains)
-                                .map(spot -> new Slot(measure, corner, wheelTag, spot)))
-                .toList();
-    }
-
-    private static List<Spot> acrossFromOutside() {
-        return List.of(Spot.OUTER, Spot.CENTRE, Spot.INNER);
+    /** All slots of a measure at one corner, across from outside. */
+    static Stream<Slot> at(@Nullable Corner corner, @Nullable String wheelTag, Measure measure) {
+        return measure.spots().isEmpty()
+                ? Stream.of(new Slot(measure, corner, wheelTag, null))
+                : Stream.of(Spot.OUTER, Spot.CENTRE, Spot.INNER)
+                        .filter(measure.spots()::contains)
+                        .map(spot -> new Slot(measure, corner, wheelTag, spot));
     }
 }

@@ -1,76 +1,83 @@
 package cornerbook.app.desk.asked;
 
-import cornerbook.core.air.PressureWarning;
 import cornerbook.core.car.Measure;
+import cornerbook.core.car.Measure.Carrier;
+import cornerbook.core.car.ServiceSteps;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.Visit;
+import cornerbook.core.car.WorkStep;
+import cornerbook.core.car.WorkStep.Wheels;
 import cornerbook.core.corner.Corner;
-import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** Every place for a reading that a visit has, by the car's configuration and the wheels that it came and leaves on. */
 public record VisitSlots(Vehicle vehicle, Visit visit) {
-    /** What the sensor of a wheel gives after the pressure is set. */
-    public static final List<Measure> SENSOR = List.of(Measure.SENSOR_PRESSURE, Measure.SENSOR_TEMPERATURE);
-
     /** The wheel that the car came on; none where no wheel is known. */
     public List<Slot> arrived(Corner corner) {
-        var tag = visit.arrivedOn().get(corner);
-        return tag == null ? List.of() : Slot.at(corner, tag, Measure.TREAD_DEPTH, Measure.PRESSURE_FOUND);
-    }
-
-    public List<Slot> brake(Corner corner) {
-        return slots(new BrakeGroups(vehicle).at(corner));
+        return ofWheels(corner, EnumSet.of(Wheels.ARRIVED));
     }
 
     /** The wheel that the car leaves on; none until it is recorded. */
     public List<Slot> leaving(Corner corner) {
-        var tag = visit.leftOn().get(corner);
-        if (tag == null) {
-            return List.of();
-        }
-        var measures = new ArrayList<Measure>();
-        if (!tag.equals(visit.arrivedOn().get(corner))) {
-            measures.addAll(List.of(Measure.TREAD_DEPTH, Measure.PRESSURE_FOUND));
-        }
-        measures.add(Measure.PRESSURE_SET);
-        if (vehicle.details().pressureWarning().kind() == PressureWarning.Kind.DIRECT) {
-            measures.addAll(SENSOR);
-        }
-        measures.add(Measure.WHEEL_TORQUE);
-        return Slot.at(corner, tag, measures.toArray(Measure[]::new));
+        return ofWheels(corner, EnumSet.of(Wheels.FROM_STORE, Wheels.LEAVING));
     }
 
-    public List<Slot> ofVehicle() {
-        var all = new ArrayList<>(slots(new BrakeGroups(vehicle).ofVehicle()));
-        all.addAll(batteryAndTyres());
-        return List.copyOf(all);
+    private List<Slot> ofWheels(Corner corner, Collection<Wheels> wheels) {
+        return Arrays.stream(Measure.values())
+                .flatMap(measure -> Arrays.stream(WorkStep.values())
+                        .filter(step -> measure.isReadIn(step) && wheels.contains(step.wheels()))
+                        .flatMap(step -> ofWheel(step, measure, corner)))
+                .toList();
     }
 
-    public List<Slot> batteryAndTyres() {
-        return Slot.at(
-                null,
-                null,
-                Measure.TYRE_TEMPERATURE,
-                Measure.OUTSIDE_TEMPERATURE,
-                Measure.BATTERY_VOLTAGE,
-                Measure.BATTERY_CRANKING_CURRENT,
-                Measure.BATTERY_TEMPERATURE);
+    /** What is read of the wheels in one step. */
+    public Stream<Slot> ofWheels(WorkStep step) {
+        return Arrays.stream(Corner.values())
+                .flatMap(corner -> step.measures(Carrier.WHEEL, vehicle, corner.axle()).stream()
+                        .flatMap(measure -> ofWheel(step, measure, corner)));
     }
 
-    private static List<Slot> slots(List<BrakeGroups.Step> steps) {
-        return steps.stream().flatMap(step -> step.slots().stream()).toList();
+    private Stream<Slot> ofWheel(WorkStep step, Measure measure, Corner corner) {
+        var tag = inHand(step.wheels(), corner);
+        return tag == null || measure.carrier() != Carrier.WHEEL || !measure.isOn(vehicle, corner.axle())
+                ? Stream.empty()
+                : Slot.at(corner, tag, measure);
     }
 
-    /** All of them, in the order of the work. */
+    private @Nullable String inHand(Wheels wheels, Corner corner) {
+        var arrived = visit.arrivedOn().get(corner);
+        var leaves = visit.leftOn().get(corner);
+        return switch (wheels) {
+            case ARRIVED -> arrived;
+            case LEAVING -> leaves;
+            case FROM_STORE -> leaves == null || leaves.equals(arrived) ? null : leaves;
+        };
+    }
+
+    /** The steps at a corner of the car. */
+    public List<AskedStep> atCorner(Corner corner) {
+        return AskedStep.of(corner, ServiceSteps.atCorner(vehicle, corner.axle()));
+    }
+
+    /** The steps of the whole car, those among them that are care and ask for nothing. */
+    public List<AskedStep> ofVehicle() {
+        return AskedStep.of(null, ServiceSteps.ofVehicle(vehicle));
+    }
+
+    /** All of them, corner by corner in the order of the work. */
     public List<Slot> all() {
-        var slots = new ArrayList<Slot>();
-        for (var corner : Corner.values()) {
-            slots.addAll(arrived(corner));
-            slots.addAll(brake(corner));
-            slots.addAll(leaving(corner));
-        }
-        slots.addAll(ofVehicle());
-        return List.copyOf(slots);
+        var atCorners = Arrays.stream(Corner.values())
+                .flatMap(corner -> Stream.of(arrived(corner), slots(atCorner(corner)), leaving(corner)))
+                .flatMap(List::stream);
+        return Stream.concat(atCorners, slots(ofVehicle()).stream()).toList();
+    }
+
+    private static List<Slot> slots(List<AskedStep> steps) {
+        return steps.stream().flatMap(step -> step.slots().stream()).toList();
     }
 }

@@ -4,7 +4,7 @@ import cornerbook.app.desk.EntryUnits;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.desk.Typed;
-import cornerbook.app.desk.asked.BrakeGroups;
+import cornerbook.app.desk.asked.AskedStep;
 import cornerbook.app.desk.asked.Slot;
 import cornerbook.app.desk.asked.VisitSlots;
 import cornerbook.app.desk.visit.EntryPage.Choice;
@@ -20,6 +20,7 @@ import cornerbook.core.car.MeasureAt;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.Scale;
 import cornerbook.core.car.Visit;
+import cornerbook.core.car.WorkStep;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.say.Said;
 import cornerbook.core.tool.ShopTool;
@@ -45,7 +46,6 @@ final class EntryForm {
     private final OpenVisit open;
     private final Visit visit;
     private final VisitSlots slots;
-    private final BrakeGroups brakes;
     private final Form form;
     private final EntryUnits units;
     private final Labels labels = Told.labels("app/desk/visit");
@@ -58,7 +58,6 @@ final class EntryForm {
         this.open = open;
         this.visit = open.visit();
         this.slots = new VisitSlots(open.history().vehicle(), visit);
-        this.brakes = new BrakeGroups(open.history().vehicle());
         this.form = form;
         this.units = EntryUnits.of(form);
     }
@@ -140,15 +139,12 @@ final class EntryForm {
     }
 
     Section vehicle() {
-        var groups = new ArrayList<Group>();
-        brakes.ofVehicle().forEach(step -> groups.add(group(step)));
-        groups.add(group(
-                labels.of("battery-and-temperatures"),
-                labels.of("let-it-sleep"),
-                "",
-                List.of(),
-                slots.batteryAndTyres()));
-        return new Section(null, groups);
+        return new Section(
+                null,
+                slots.ofVehicle().stream()
+                        .filter(step -> !step.slots().isEmpty())
+                        .map(this::group)
+                        .toList());
     }
 
     private List<Group> groupsAt(Corner corner) {
@@ -164,7 +160,10 @@ final class EntryForm {
                     List.of(),
                     slots.arrived(corner)));
         }
-        brakes.at(corner).forEach(step -> groups.add(group(step)));
+        var steps = slots.atCorner(corner);
+        steps.stream()
+                .filter(step -> step.step().compareTo(WorkStep.WHEELS_ON) < 0)
+                .forEach(step -> groups.add(group(step)));
         if (left != null) {
             groups.add(group(
                     labels.of(stays ? "wheel-stays" : "going-on", "tag", left),
@@ -173,6 +172,9 @@ final class EntryForm {
                     List.of(Told.say(air(corner).sentence())),
                     slots.leaving(corner)));
         }
+        steps.stream()
+                .filter(step -> step.step().compareTo(WorkStep.WHEELS_ON) > 0)
+                .forEach(step -> groups.add(group(step)));
         return groups;
     }
 
@@ -194,14 +196,14 @@ final class EntryForm {
                 title, note, stop, hints, slots.stream().map(this::field).toList(), false);
     }
 
-    private Group group(BrakeGroups.Step step) {
+    private Group group(AskedStep asked) {
         return new Group(
-                Told.say(step.step().title()),
-                step.note(),
+                Told.say(asked.step()),
+                asked.note(),
                 "",
-                step.hints(),
-                step.slots().stream().map(this::field).toList(),
-                step.step().rare());
+                asked.hints(),
+                asked.slots().stream().map(this::field).toList(),
+                asked.step().rare());
     }
 
     private Field field(Slot slot) {

@@ -3,7 +3,6 @@ package cornerbook.core.brake.judge;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.MeasureName;
 import cornerbook.core.car.Reading;
-import cornerbook.core.car.ServiceSteps;
 import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.Visit;
@@ -63,7 +62,7 @@ public final class BrakeReadingRules {
     }
 
     static boolean fitsCaliper(Vehicle vehicle, Corner corner, Measure measure) {
-        return !ServiceSteps.impossible(vehicle, corner.axle()).contains(measure);
+        return measure.isOn(vehicle, corner.axle());
     }
 
     /** A line for each place whose reading is not used, as the caliper is of another kind by the car's data. */

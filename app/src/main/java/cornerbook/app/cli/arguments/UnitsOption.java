@@ -1,4 +1,4 @@
-package cornerbook.app.cli;
+package cornerbook.app.cli.arguments;
 
 import cornerbook.words.UnitSystem;
 import java.util.Optional;
@@ -6,15 +6,15 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 
 /** The option that names the units of what is printed. JSON stays in the book's. */
-final class UnitsOption {
+public final class UnitsOption {
     @CommandLine.Option(names = "--units", paramLabel = "metric|us", descriptionKey = "option-units")
     private @Nullable UnitSystem units;
 
-    Optional<UnitSystem> find() {
+    public Optional<UnitSystem> find() {
         return Optional.ofNullable(units);
     }
 
-    UnitSystem orMetric() {
+    public UnitSystem orMetric() {
         return find().orElse(UnitSystem.METRIC);
     }
 }
