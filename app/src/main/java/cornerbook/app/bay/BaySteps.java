@@ -7,6 +7,7 @@ import cornerbook.app.bay.BaySheet.Tick;
 import cornerbook.app.desk.asked.AskedStep;
 import cornerbook.app.desk.asked.Slot;
 import cornerbook.app.desk.asked.VisitSlots;
+import cornerbook.core.car.ServiceSteps;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.WorkStep;
 import cornerbook.core.corner.Corner;
@@ -86,11 +87,7 @@ final class BaySteps {
                 Kind.CAR,
                 said("cold"),
                 List.of(
-                        untitled(
-                                slots.ofVehicle().stream()
-                                        .filter(asked -> asked.step() == WorkStep.TEMPERATURES)
-                                        .flatMap(asked -> asked.slots().stream()),
-                                false),
+                        ofVehicle(WorkStep.TEMPERATURES),
                         ofWheels(WorkStep.PRESSURE, true),
                         ofWheels(WorkStep.SENSORS, true))));
         steps.add(step(
@@ -103,8 +100,9 @@ final class BaySteps {
                         .toList(),
                 List.of(ofWheels(WorkStep.TORQUE, true)),
                 Ticks.SECOND_CHECK));
-        steps.add(step("BATTERY", Kind.FIELDS, List.of(), ofVehicle(EnumSet.of(WorkStep.BATTERY))));
-        steps.add(step("BURNISH", Kind.CAR, List.of(), List.of(afterTheDrive()), Ticks.BURNISHED));
+        steps.add(step("BATTERY", Kind.FIELDS, cautions(WorkStep.BATTERY), List.of(ofVehicle(WorkStep.BATTERY))));
+        steps.add(step(
+                "BURNISH", Kind.CAR, cautions(WorkStep.AFTER_THE_DRIVE), List.of(afterTheDrive()), Ticks.BURNISHED));
         steps.add(step("DEPART", Kind.DEPART, List.of(), List.of()));
         return List.copyOf(steps);
     }
@@ -125,6 +123,10 @@ final class BaySteps {
 
     private List<String> said(String... labels) {
         return Arrays.stream(labels).map(words::of).toList();
+    }
+
+    private List<String> cautions(WorkStep step) {
+        return bay.say(ServiceSteps.cautions(step, vehicle));
     }
 
     private List<Group> ofVehicle(Set<WorkStep> shown) {
@@ -165,6 +167,15 @@ final class BaySteps {
                         .toList(),
                 asked.slots().stream().map(slot -> fields.make(slot, false)).toList(),
                 asked.step().rare());
+    }
+
+    /** The only group of its kind in a step that says what it is about. */
+    private Group ofVehicle(WorkStep step) {
+        return untitled(
+                slots.ofVehicle().stream()
+                        .filter(asked -> asked.step() == step)
+                        .flatMap(asked -> asked.slots().stream()),
+                false);
     }
 
     private Group ofWheels(WorkStep step, boolean goesOn) {

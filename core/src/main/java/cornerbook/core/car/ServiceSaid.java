@@ -16,7 +16,8 @@ public interface ServiceSaid extends Said {
         BOTH_SIDES_TOGETHER,
         BOLTS_USED_ONCE,
         PUMP_THE_PEDAL,
-        LET_IT_SLEEP
+        LET_IT_SLEEP,
+        HOT_DISCS
     }
 
     /** What is lubricated, or stays dry. */

@@ -50,7 +50,8 @@ public final class ServiceSteps {
         return step.step() == WorkStep.BEFORE_THE_BRAKES && !step.cautions().isEmpty();
     }
 
-    private static List<Said> cautions(WorkStep step, Vehicle vehicle) {
+    /** What to mind in a step, gravest first. */
+    public static List<Said> cautions(WorkStep step, Vehicle vehicle) {
         return switch (step) {
             case BEFORE_THE_BRAKES -> beforeTheBrakes(vehicle);
             case PADS_AND_MOVEMENT -> List.of(ServiceCaution.DUST);
@@ -61,6 +62,7 @@ public final class ServiceSteps {
             case CLOSED -> List.of(ServiceCaution.BOLTS_USED_ONCE);
             case PEDAL_AND_PARKING_BRAKE -> List.of(ServiceCaution.PUMP_THE_PEDAL);
             case BATTERY -> List.of(ServiceCaution.LET_IT_SLEEP);
+            case AFTER_THE_DRIVE -> List.of(ServiceCaution.HOT_DISCS);
             default -> List.of();
         };
     }
