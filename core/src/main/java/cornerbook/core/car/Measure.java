@@ -79,6 +79,8 @@ public enum Measure implements Said {
     BRAKE_HARDWARE_REPLACED(WorkStep.REPLACED, Carrier.CORNER, Scale.DONE, Sides.NONE),
     CALIPER_CLOSED(WorkStep.CLOSED, Carrier.CORNER, Scale.DONE, Sides.NONE),
     BRACKET_BOLTS_TORQUED(WorkStep.CLOSED, Carrier.CORNER, Scale.DONE, Sides.NONE),
+    /** Of its swept face, by infrared, within a few minutes of the stop. */
+    DISC_TEMPERATURE(WorkStep.AFTER_THE_DRIVE, Carrier.CORNER, "°C", -50, 900, Sides.NONE),
     PARKING_BRAKE_IN_SERVICE_MODE(WorkStep.BEFORE_THE_BRAKES, Carrier.VEHICLE, Scale.DONE, Sides.NONE),
     /** Until it was hard, before the car moved. */
     PEDAL_PUMPED(WorkStep.PEDAL_AND_PARKING_BRAKE, Carrier.VEHICLE, Scale.DONE, Sides.NONE),

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import cornerbook.core.brake.caliper.ParkingBrakeFindings;
 import cornerbook.core.brake.disc.judge.DiscSaid;
+import cornerbook.core.brake.judge.BrakePairFindings;
 import cornerbook.core.brake.judge.BrakeSaid;
 import cornerbook.core.brake.judge.BrakeSaid.Pair;
 import cornerbook.core.brake.judge.Deficiency;
@@ -90,6 +91,32 @@ public class BrakeFindingsTest {
                 Cars.reading(Measure.DISC_THICKNESS, Corner.RR, null, null, 27.0),
                 variation("27.012 27.001 26.990 27.004 mm"));
         assertThat(wobbling.verdict()).as("limit 0.015 mm").isEqualTo(Verdict.RUNS_OUT);
+    }
+
+    /**
+     * "Temperatures should be within 20 to 30 degrees of each other on the same axle. A rotor that is 100 degrees hotter than the
+     * opposite side has a dragging caliper" (Fahrenheit; technicians' training library on thermal diagnosis of brakes): 30 °F are
+     * 16.7 °C, 100 °F are 55.6 °C.
+     */
+    @Test
+    void discsThatDifferAfterTheDriveTellOfDrag() {
+        assertThat(heat(64, 80).verdict()).isEqualTo(Verdict.HOLDS);
+        assertThat(heat(64, 82).verdict()).isEqualTo(Verdict.RUNS_OUT);
+        assertThat(heat(118, 64).verdict()).isEqualTo(Verdict.RUNS_OUT);
+        assertThat(heat(121, 64).verdict()).isEqualTo(Verdict.SPENT);
+        assertThat(heat(121, 64).plainWords())
+                .isEqualTo(new BrakePairFindings.OneIsHotter(Corner.LR, celsius(121), Corner.RR, celsius(64), true));
+    }
+
+    private static Finding heat(double leftC, double rightC) {
+        return of(
+                Subject.Part.BRAKE_PAIR,
+                Cars.reading(Measure.DISC_TEMPERATURE, Corner.LR, null, null, leftC),
+                Cars.reading(Measure.DISC_TEMPERATURE, Corner.RR, null, null, rightC));
+    }
+
+    private static Amount celsius(double value) {
+        return new Amount(value, "°C", 0);
     }
 
     @Test

@@ -4,6 +4,7 @@ import cornerbook.core.brake.judge.BrakeSaid.Ground;
 import cornerbook.core.brake.judge.BrakeSaid.Label;
 import cornerbook.core.brake.judge.BrakeSaid.Pair;
 import cornerbook.core.car.Measure;
+import cornerbook.core.car.Reading;
 import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.corner.Axle;
@@ -17,16 +18,37 @@ import cornerbook.core.say.Listed;
 import cornerbook.core.say.Said;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * What an axle needs as a pair: pads, and discs, are replaced on both sides together, so that it brakes evenly. Common practice, no
- * source.
+ * What an axle needs as a pair: pads, and discs, are replaced on both sides together, so that it brakes evenly (common practice, no
+ * source); and after a drive its discs are as warm as each other, or one brake drags.
  */
 public final class BrakePairFindings {
+    /**
+     * How far the discs of an axle may differ after a drive, 30 °F, and from where on one brake drags, 100 °F: technicians' training
+     * library on thermal diagnosis of brakes. Which of the two is at fault, the temperatures alone do not tell.
+     */
+    private static final double EVENLY_WARM_C = 30 / 1.8;
+
+    private static final double DRAGS_C = 100 / 1.8;
+
     private BrakePairFindings() {}
+
+    record HeatTitle(Axle axle, boolean even) implements Said {}
+
+    record EvenlyWarm(Axle axle) implements Said {}
+
+    /** One disc of an axle that is warmer than the other; {@code drags} from where on that is no doubt. */
+    public record OneIsHotter(Corner hot, Amount hotAt, Corner cool, Amount coolAt, boolean drags) implements Said {}
+
+    enum HeatGround implements Said {
+        SAME_AXLE
+    }
 
     /**
      * What differs between the two brakes of an axle.
@@ -43,6 +65,7 @@ public final class BrakePairFindings {
                     .toList();
             due(axle, Pair.PADS, corners, worn).ifPresent(findings::add);
             due(axle, Pair.DISCS, corners, worn).ifPresent(findings::add);
+            heat(axle, corners).ifPresent(findings::add);
         }
         return findings;
     }
@@ -76,6 +99,41 @@ public final class BrakePairFindings {
                                 at.done(replaced) ? Ground.REPLACED_AT_THIS_VISIT : Ground.THINNEST_READING))
                         .toList(),
                 Ground.BOTH_SIDES_TOGETHER));
+    }
+
+    private static Optional<Finding> heat(Axle axle, List<BrakeCorner> corners) {
+        var read = corners.stream()
+                .flatMap(at -> at.read(Measure.DISC_TEMPERATURE).stream())
+                .sorted(Comparator.comparingDouble(Reading::value))
+                .toList();
+        if (read.size() < 2) {
+            return Optional.empty();
+        }
+        var cool = read.getFirst();
+        var hot = read.getLast();
+        double differenceC = hot.value() - cool.value();
+        boolean even = differenceC <= EVENLY_WARM_C;
+        boolean drags = differenceC >= DRAGS_C;
+        return Optional.of(new Finding(
+                new Subject(Subject.Part.BRAKE_PAIR, null, null, null),
+                even ? Verdict.HOLDS : drags ? Verdict.SPENT : Verdict.RUNS_OUT,
+                new HeatTitle(axle, even),
+                even ? new EvenlyWarm(axle) : new OneIsHotter(where(hot), warm(hot), where(cool), warm(cool), drags),
+                null,
+                null,
+                Math.clamp(1 - differenceC / DRAGS_C, 0, 1),
+                read.stream()
+                        .map(each -> new Evidence(where(each), warm(each), Evidence.howRead(each)))
+                        .toList(),
+                HeatGround.SAME_AXLE));
+    }
+
+    private static Corner where(Reading reading) {
+        return Objects.requireNonNull(reading.corner());
+    }
+
+    private static Amount warm(Reading reading) {
+        return Amount.of(reading.value(), "°C");
     }
 
     private static boolean isSpent(Finding finding, Pair pair, Corner corner) {
