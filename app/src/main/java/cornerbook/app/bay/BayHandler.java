@@ -142,7 +142,8 @@ final class BayHandler {
     }
 
     private BayState state(String visitId) {
-        return BayStates.of(desk.getVisitInBay(visitId), watch.people(visitId), desk.now());
+        return BayStates.of(
+                desk.getVisitInBay(visitId), LeavingCheck.findings(desk, visitId), watch.people(visitId), desk.now());
     }
 
     static void send(ServerResponse response, int status, Object value) {

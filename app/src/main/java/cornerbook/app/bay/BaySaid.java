@@ -54,6 +54,9 @@ public interface BaySaid extends Said {
     /** The car leaves with something open. */
     record StillOpen(Said caution) implements BaySaid {}
 
+    /** The car leaves with something unsafe, and nobody of the customer's side was told. */
+    record CustomerMustKnow(Said point) implements BaySaid {}
+
     /** The program's own mistake. */
     record EntryFault(String fault) implements BaySaid {}
 

@@ -23,6 +23,7 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SetOf;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.release.ReleaseRule;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Said;
 import cornerbook.core.torque.TighteningOrder;
@@ -83,9 +84,9 @@ final class BaySheets {
                 bay.say(Said.verbatim(standing.hint())),
                 wheels(history, before, treads, bay),
                 fasteners(vehicle.fastener(), bay),
-                OpenCautions.all(secondCheck).stream()
-                        .map(caution -> new BaySheet.Caution(
-                                caution.of().key(), bay.say(caution.of()), caution.openedBy(), caution.closedBy()))
+                ReleaseRule.all(secondCheck).stream()
+                        .map(rule -> new BaySheet.Caution(
+                                rule.point().key(), bay.say(rule.point()), rule.openedBy(), rule.closedBy()))
                         .toList(),
                 Map.of(BaySheet.Seen.CORNER, partsSeen(Corner.LF, bay), BaySheet.Seen.CAR, partsSeen(null, bay)),
                 history.visits().stream()

@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param ticks the tick that stands of each step, of fasteners on the wheels that it leaves on
  * @param tools mark of the tool of each kind that the visit names
  * @param air what pressure to set, by the tag of the language and the name of the units
+ * @param unsafe what was found with which nobody should drive away unknowing
  * @param onCar who has the sheet open
  * @param departed null while the car is in the bay
  */
@@ -30,8 +31,17 @@ public record BayState(
         List<Photo> photos,
         Map<ShopTool.Kind, String> tools,
         Map<Corner, Map<String, Map<String, Air>>> air,
+        List<Unsafe> unsafe,
         List<String> onCar,
         @Nullable Departed departed) {
+
+    /**
+     * A finding that is unsafe.
+     *
+     * @param key names it
+     * @param sentence by the tag of the language and the name of the units
+     */
+    public record Unsafe(String key, Map<String, Map<String, String>> sentence) {}
 
     /**
      * A reading that stands.

@@ -5,6 +5,7 @@ import cornerbook.app.bay.BayState.Departed;
 import cornerbook.app.bay.BayState.Rival;
 import cornerbook.app.bay.BayState.Stored;
 import cornerbook.app.bay.BayState.Ticked;
+import cornerbook.app.bay.BayState.Unsafe;
 import cornerbook.app.book.bay.BayNotes;
 import cornerbook.app.book.bay.Departure;
 import cornerbook.app.book.bay.ReadingAuthor;
@@ -20,6 +21,8 @@ import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.finding.Finding;
+import cornerbook.core.release.Release;
 import cornerbook.core.say.Amount;
 import cornerbook.core.tool.ShopTool;
 import java.time.Instant;
@@ -40,9 +43,10 @@ final class BayStates {
     /**
      * The state of a visit.
      *
+     * @param findings on it
      * @param onCar who has its sheet open
      */
-    static BayState of(VisitInBay read, List<String> onCar, Instant now) {
+    static BayState of(VisitInBay read, List<Finding> findings, List<String> onCar, Instant now) {
         var visit = read.visit();
         var notes = read.notes();
         var standing = new LinkedHashMap<String, Stored>();
@@ -59,6 +63,9 @@ final class BayStates {
                 notes.photos(),
                 visit.tools().stream().collect(Collectors.toMap(ShopTool::kind, ShopTool::id)),
                 air(visit, read.placardsKpa()),
+                Release.unsafe(visit, findings).stream()
+                        .map(point -> new Unsafe(point.key(), BayReader.forAll(bay -> bay.say(point))))
+                        .toList(),
                 onCar,
                 notes.departure().map(BayStates::departed).orElse(null));
     }

@@ -15,6 +15,7 @@ import cornerbook.core.car.Reading;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.release.OpenPoint;
 import cornerbook.core.say.Refused;
 import cornerbook.core.tool.ShopTool;
 import cornerbook.core.tread.judge.StoredWheelCheck.Identity;
@@ -216,21 +217,31 @@ final class EntryIntake {
         return wheels;
     }
 
-    /** Each caution that is open by what the book has needs a reason, whatever the tablet knew. */
+    /** Each point that is open by what the book has needs a reason, and what is unsafe a customer who knows, whatever the tablet knew. */
     private Departure departure(Entry entry) {
         var reasons = entry.child("reasons");
         var given = new ArrayList<Departure.Reason>();
-        var visit = desk.getOpenVisit(visitId).visit();
-        var open =
-                OpenCautions.of(visit, ledger.read(visitId), desk.book().rules().asksSecondCheck());
-        for (var caution : open) {
-            var key = caution.of().key();
-            var reason = reasons.optionalText(key);
+        var acknowledgedBy = entry.optionalText("acknowledgedBy");
+        var open = LeavingCheck.of(
+                desk.getOpenVisit(visitId).visit(),
+                ledger.read(visitId),
+                desk.book().rules().asksSecondCheck(),
+                LeavingCheck.findings(desk, visitId));
+        for (var point : open) {
+            var reason = reasons.optionalText(point.key());
             if (reason == null) {
-                throw new RefusedEntry(reasons.where() + "/" + key, new BaySaid.StillOpen(caution.of()));
+                throw new RefusedEntry(reasons.where() + "/" + point.key(), new BaySaid.StillOpen(point));
             }
-            given.add(new Departure.Reason(key, Told.say(caution.of()), reason));
+            if (point.kind() == OpenPoint.Kind.UNSAFE && acknowledgedBy == null) {
+                throw new RefusedEntry(entry.where() + "/acknowledgedBy", new BaySaid.CustomerMustKnow(point));
+            }
+            given.add(new Departure.Reason(point.key(), Told.say(point), reason));
         }
-        return new Departure(entry.id(), entry.person(), entry.madeAt(), given);
+        return new Departure(
+                entry.id(),
+                entry.person(),
+                entry.madeAt(),
+                given,
+                open.stream().anyMatch(point -> point.kind() == OpenPoint.Kind.UNSAFE) ? acknowledgedBy : null);
     }
 }

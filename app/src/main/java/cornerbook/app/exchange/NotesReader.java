@@ -110,7 +110,12 @@ final class NotesReader {
     }
 
     private Departure departure(JsonObject json) {
-        return new Departure(id(json), json.text("person"), madeAt(json), each(json, "reasons", NotesReader::reason));
+        return new Departure(
+                id(json),
+                json.text("person"),
+                madeAt(json),
+                each(json, "reasons", NotesReader::reason),
+                json.optionalText("acknowledgedBy"));
     }
 
     private static Departure.Reason reason(JsonObject json) {

@@ -31,8 +31,11 @@ final class NotesWriter {
         var answers = notes.answers().stream().collect(Collectors.toMap(RivalAnswer::rivalId, Function.identity()));
         notes.rivals().forEach(rival -> write(rival, answers, json));
         for (var departure : notes.departures()) {
-            var reasons = entry(json, "departures", departure.id(), departure.person(), departure.madeAt())
-                    .putArray("reasons");
+            var item = entry(json, "departures", departure.id(), departure.person(), departure.madeAt());
+            var reasons = item.putArray("reasons");
+            if (departure.acknowledgedBy() != null) {
+                item.put("acknowledgedBy", departure.acknowledgedBy());
+            }
             departure
                     .reasons()
                     .forEach(reason -> reasons.addObject()

@@ -3,6 +3,7 @@ package cornerbook.app.bay;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import cornerbook.app.book.bay.Departure;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.assess.Assessor;
 import cornerbook.core.car.CarHistory;
@@ -14,11 +15,14 @@ import java.nio.file.Path;
 import java.sql.DriverManager;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeSet;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -164,18 +168,61 @@ class BayEntriesTest {
         assertThat(silent.getFirst().path("sentence").stringValue()).contains("caliper at LF is not closed");
         assertThat(silent.getFirst().path("pointer").stringValue()).isEqualTo("/entries/0/reasons/CALIPER.LF");
 
-        var toTheNextShop = entry("departure", Map.of("reasons", Map.of("CALIPER.LF", "Towed to the next shop.")));
+        var toTheNextShop = entry(
+                "departure",
+                Map.of("reasons", Map.of("CALIPER.LF", "Towed to the next shop.", "WHEELS", "On dollies.")));
         assertThat(statuses(toTheNextShop)).containsExactly("stored");
         var departure = shop.book.bay().findDeparture(visitId).orElseThrow();
         assertThat(departure.person()).isEqualTo("Ada");
         assertThat(departure.reasons())
-                .singleElement()
-                .satisfies(reason -> assertThat(reason.reason()).isEqualTo("Towed to the next shop."));
+                .extracting(Departure.Reason::reason)
+                .containsExactly("Towed to the next shop.", "On dollies.");
 
-        var later = entry("departure", Map.of("reasons", Map.of())).put("at", "2026-11-25T09:00:00Z");
+        leave();
+        var later = entry("departure", Map.of("reasons", wheelsNotTorqued())).put("at", "2026-11-25T09:00:00Z");
         assertThat(statuses(done("CALIPER_CLOSED", "LF"), later)).containsOnly("stored");
         assertThat(shop.book.bay().findDeparture(visitId).orElseThrow().reasons())
-                .isEmpty();
+                .extracting(Departure.Reason::caution)
+                .containsExactlyElementsOf(new TreeSet<>(wheelsNotTorqued().keySet()));
+    }
+
+    private static Map<String, String> wheelsNotTorqued() {
+        return Arrays.stream(Corner.values())
+                .collect(Collectors.toMap(corner -> "TORQUE." + corner, corner -> "The owner torques them."));
+    }
+
+    /** 0.5 mm of lining, and a wheel at 80 % of its torque: the car left without a word. */
+    @Test
+    void nothingUnsafeLeavesUnlessSomebodySaysWhyAndTheCustomerKnows() throws Exception {
+        var wheels = leave();
+        var entries = new ArrayList<ObjectNode>();
+        for (var corner : Corner.values()) {
+            entries.add(reading(
+                    "WHEEL_TORQUE",
+                    corner.name(),
+                    String.valueOf(wheels.get(corner.name())),
+                    corner == Corner.LF ? "96" : "120"));
+        }
+        entries.add(pad("INNER", "0.5"));
+        entries.add(pad("OUTER", "4.5"));
+        assertThat(statuses(entries)).containsOnly("stored");
+        assertThat(state().path("unsafe")
+                        .valueStream()
+                        .map(each -> each.path("key").stringValue()))
+                .containsExactlyInAnyOrder("UNSAFE.PAD.LF", "UNSAFE.WHEEL_TORQUE.LF");
+        var silent = send(entry("departure", Map.of("reasons", Map.of())));
+        assertThat(silent.getFirst().path("pointer").stringValue()).startsWith("/entries/0/reasons/UNSAFE.");
+        var reasons = Map.of("UNSAFE.PAD.LF", "Pads come tomorrow.", "UNSAFE.WHEEL_TORQUE.LF", "Stud turns.");
+        var unknowing = send(entry("departure", Map.of("reasons", reasons)));
+        assertThat(unknowing.getFirst().path("sentence").stringValue()).contains("The customer has to know");
+        assertThat(unknowing.getFirst().path("pointer").stringValue()).isEqualTo("/entries/0/acknowledgedBy");
+        var knowing = entry("departure", Map.of("reasons", reasons, "acknowledgedBy", "Mme Ardent"));
+        assertThat(statuses(knowing)).containsExactly("stored");
+        var departure = shop.book.bay().findDeparture(visitId).orElseThrow();
+        assertThat(departure.acknowledgedBy()).isEqualTo("Mme Ardent");
+        assertThat(departure.reasons())
+                .extracting(Departure.Reason::caution)
+                .containsExactly("UNSAFE.PAD.LF", "UNSAFE.WHEEL_TORQUE.LF");
     }
 
     @Test
@@ -423,6 +470,10 @@ class BayEntriesTest {
 
     private static ObjectNode reading(String measure, String corner, String wheel, String written) {
         return entry("reading", Map.of("measure", measure, "corner", corner, "wheel", wheel, "written", written));
+    }
+
+    private static ObjectNode pad(String spot, String written) {
+        return entry("reading", Map.of("measure", "PAD_THICKNESS", "corner", "LF", "spot", spot, "written", written));
     }
 
     private static ObjectNode done(String measure, @Nullable String corner) {

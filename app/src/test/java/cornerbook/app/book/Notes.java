@@ -94,7 +94,7 @@ public final class Notes {
                 ticks,
                 rivals,
                 answers,
-                List.of(new Departure(id(), person(), at(0), reasons)),
+                List.of(new Departure(id(), person(), at(0), reasons, random.nextBoolean() ? "Mme Ardent" : null)),
                 photos(),
                 authors(visit));
     }

@@ -87,7 +87,7 @@ class ArchitectureTest {
             .layer("judges")
             .definedBy("cornerbook.core..judge", "cornerbook.core.brake.caliper")
             .layer("assess")
-            .definedBy("cornerbook.core.assess")
+            .definedBy("cornerbook.core.assess", "cornerbook.core.release")
             .ensureAllClassesAreContainedInArchitecture()
             .whereLayer("words")
             .mayNotAccessAnyLayer()

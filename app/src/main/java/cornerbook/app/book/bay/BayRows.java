@@ -59,6 +59,7 @@ public final class BayRows {
 
     public boolean add(String visitId, Departure departure) {
         boolean added = arrived("departure", departure.id(), visitId, departure.person(), departure.madeAt())
+                .set("acknowledged_by", departure.acknowledgedBy())
                 .insertOnce(handle);
         if (added) {
             departure
@@ -80,7 +81,8 @@ public final class BayRows {
                         row.getString("id"),
                         row.getString("person"),
                         EntryRow.madeAt(row),
-                        listReasons(row.getString("id"))))
+                        listReasons(row.getString("id")),
+                        row.getString("acknowledged_by")))
                 .list();
     }
 

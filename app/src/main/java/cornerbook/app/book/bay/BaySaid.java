@@ -25,6 +25,11 @@ public interface BaySaid extends Said {
      * What was open when the car was handed over.
      *
      * @param sentence what was open, as it was told then
+     * @param acknowledgedBy who of the customer's side knew; null where nothing was unsafe
      */
-    record LeftOpen(String person, String sentence, String reason) implements BaySaid {}
+    record LeftOpen(
+            String person,
+            String sentence,
+            String reason,
+            @Nullable String acknowledgedBy) implements BaySaid {}
 }

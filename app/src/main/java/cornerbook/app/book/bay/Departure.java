@@ -1,16 +1,24 @@
 package cornerbook.app.book.bay;
 
+import cornerbook.core.release.OpenPoint;
 import cornerbook.core.say.Said;
 import java.time.Instant;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The car was handed over.
  *
  * @param id unique in the book, born at the tablet
- * @param reasons one for each caution that was still open
+ * @param reasons one for each point that was still open
+ * @param acknowledgedBy who of the customer's side was told what is unsafe, and took the car all the same; null when nothing was
  */
-public record Departure(String id, String person, Instant madeAt, List<Reason> reasons) {
+public record Departure(
+        String id,
+        String person,
+        Instant madeAt,
+        List<Reason> reasons,
+        @Nullable String acknowledgedBy) {
     public Departure {
         reasons = List.copyOf(reasons);
     }
@@ -18,15 +26,23 @@ public record Departure(String id, String person, Instant madeAt, List<Reason> r
     /** What was left open, one sentence each, with who let the car go and why. */
     public List<Said> leftOpen() {
         return reasons.stream()
-                .<Said>map(reason -> new BaySaid.LeftOpen(person, reason.sentence(), reason.reason()))
+                .<Said>map(reason -> new BaySaid.LeftOpen(person, reason.sentence(), reason.reason(), told(reason)))
                 .toList();
+    }
+
+    private @Nullable String told(Reason reason) {
+        return reason.unsafe() ? acknowledgedBy : null;
     }
 
     /**
      * Why the car leaves all the same.
      *
-     * @param caution which caution, as the bay sheet names it
+     * @param caution which point, as the bay sheet names it
      * @param sentence what was open, as it was told to that person
      */
-    public record Reason(String caution, String sentence, String reason) {}
+    public record Reason(String caution, String sentence, String reason) {
+        private boolean unsafe() {
+            return caution.startsWith(OpenPoint.Kind.UNSAFE + ".");
+        }
+    }
 }

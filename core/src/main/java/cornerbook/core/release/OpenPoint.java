@@ -1,0 +1,54 @@
+package cornerbook.core.release;
+
+import cornerbook.core.corner.Corner;
+import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Subject;
+import cornerbook.core.say.Said;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Something that must be settled before a car leaves, or somebody says why it leaves all the same.
+ *
+ * @param corner null for what is about the whole car
+ * @param part of the finding that is unsafe; null for work that is not ended
+ * @param title of that finding; null with {@code part}
+ */
+public record OpenPoint(
+        Kind kind,
+        @Nullable Corner corner,
+        Subject.@Nullable Part part,
+        @Nullable Said title) implements Said {
+    /** What is open. */
+    public enum Kind {
+        SERVICE_MODE,
+        CALIPER,
+        BRACKET,
+        PEDAL,
+        /** Wheels were off, and nobody recorded which are on. */
+        WHEELS,
+        TORQUE,
+        SECOND_CHECK,
+        /** A finding that nobody should drive away with: the customer has to know. */
+        UNSAFE
+    }
+
+    static OpenPoint work(Kind kind, @Nullable Corner corner) {
+        return new OpenPoint(kind, corner, null, null);
+    }
+
+    static OpenPoint unsafe(Finding finding) {
+        var subject = finding.subject();
+        return new OpenPoint(Kind.UNSAFE, subject.corner(), subject.part(), finding.title());
+    }
+
+    /** As the bay sheet and the book name it: "CALIPER.LF", "UNSAFE.PAD.LF". */
+    public String key() {
+        return Stream.of(kind, part, corner)
+                .filter(Objects::nonNull)
+                .map(Enum::name)
+                .collect(Collectors.joining("."));
+    }
+}

@@ -1,0 +1,112 @@
+package cornerbook.core.release;
+
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.Reading;
+import cornerbook.core.car.WorkStep;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.release.OpenPoint.Kind;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What opens a point of the work, and what closes it, by names that a tablet without a network goes by, too. Common practice, no
+ * source; every one of them is forgotten now and then.
+ *
+ * @param openedBy any of these opens it: a reading by its measure and corner, the same behind {@link #NOT} where it was answered
+ *     "not done", or {@link #WHEELS_ON}
+ * @param closedBy what closes it, the same way
+ */
+public record ReleaseRule(OpenPoint point, List<String> openedBy, String closedBy) {
+    /** The wheels that the car leaves on are recorded. */
+    public static final String WHEELS_ON = "WHEELS_ON";
+
+    /** Followed by the corner: every fastener was ticked, or a torque was read; and no tick was taken back. */
+    public static final String TIGHT = "TIGHT.";
+
+    /** A second person has checked the torque. */
+    public static final String SECOND_CHECK = "SECOND_CHECK";
+
+    /** Before a reading that was answered "not done". */
+    public static final String NOT = "NOT.";
+
+    /** Work for which the caliper comes off its pads. */
+    private static final List<Measure> CALIPER_OFF = List.of(
+            Measure.BRACKET_CLEANED,
+            Measure.PIN_LUBRICANT,
+            Measure.ABUTMENT_LUBRICANT,
+            Measure.PAD_MOVEMENT_AFTER_SERVICE,
+            Measure.PADS_REPLACED,
+            Measure.DISC_REPLACED,
+            Measure.BRAKE_HARDWARE_REPLACED,
+            Measure.PISTON_MOVEMENT,
+            Measure.PISTON_RETURN);
+
+    /** What is read or done at a brake while its wheel is off. */
+    private static final List<Measure> WHEEL_OFF = Arrays.stream(Measure.values())
+            .filter(measure -> measure.carrier() == Measure.Carrier.CORNER)
+            .filter(measure -> !measure.isReadIn(WorkStep.AFTER_THE_DRIVE))
+            .toList();
+
+    public ReleaseRule {
+        openedBy = List.copyOf(openedBy);
+    }
+
+    /**
+     * Every rule, whether or not its point is open.
+     *
+     * @param asksSecondCheck whether the shop asks a second person to check the torque
+     */
+    public static List<ReleaseRule> all(boolean asksSecondCheck) {
+        var rules = new ArrayList<ReleaseRule>();
+        rules.add(of(
+                Kind.SERVICE_MODE,
+                null,
+                Stream.of(place(Measure.PARKING_BRAKE_IN_SERVICE_MODE, null)),
+                Measure.PARKING_BRAKE_CYCLED));
+        for (var corner : Corner.values()) {
+            rules.add(of(Kind.CALIPER, corner, at(CALIPER_OFF, corner), Measure.CALIPER_CLOSED));
+            rules.add(of(
+                    Kind.BRACKET,
+                    corner,
+                    Stream.of(place(Measure.DISC_REPLACED, corner)),
+                    Measure.BRACKET_BOLTS_TORQUED));
+        }
+        rules.add(of(Kind.PEDAL, null, atAnyCorner(CALIPER_OFF), Measure.PEDAL_PUMPED));
+        rules.add(new ReleaseRule(
+                OpenPoint.work(Kind.WHEELS, null), atAnyCorner(WHEEL_OFF).toList(), WHEELS_ON));
+        for (var corner : Corner.values()) {
+            rules.add(new ReleaseRule(OpenPoint.work(Kind.TORQUE, corner), List.of(WHEELS_ON), TIGHT + corner));
+        }
+        if (asksSecondCheck) {
+            rules.add(new ReleaseRule(OpenPoint.work(Kind.SECOND_CHECK, null), List.of(WHEELS_ON), SECOND_CHECK));
+        }
+        return List.copyOf(rules);
+    }
+
+    private static ReleaseRule of(Kind kind, @Nullable Corner corner, Stream<String> openedBy, Measure closedBy) {
+        var closes = place(closedBy, corner);
+        return new ReleaseRule(
+                OpenPoint.work(kind, corner),
+                Stream.concat(openedBy, Stream.of(NOT + closes)).toList(),
+                closes);
+    }
+
+    private static Stream<String> atAnyCorner(List<Measure> measures) {
+        return Arrays.stream(Corner.values()).flatMap(corner -> at(measures, corner));
+    }
+
+    private static Stream<String> at(List<Measure> measures, Corner corner) {
+        return measures.stream().map(measure -> place(measure, corner));
+    }
+
+    static String place(Reading reading) {
+        return place(reading.measure(), reading.corner());
+    }
+
+    private static String place(Measure measure, @Nullable Corner corner) {
+        return measure.name() + "." + (corner == null ? "" : corner.name());
+    }
+}
