@@ -11,7 +11,8 @@ beforeEach(async () => {
 });
 
 const reading = (values = {}) => ({ visit: "v", kind: "reading", person: "Ada", written: "5.0 mm", ...values });
-const each = (status) => ({ entries }) => [200, { answers: entries.map(({ id }) => ({ id, status })) }];
+const answer = (id, status, sentence = "") => ({ id, status, sentence, pointer: "" });
+const each = (status) => ({ entries }) => [200, { answers: entries.map(({ id }) => answer(id, status)) }];
 
 test("an entry leaves the tablet when the server says that it is in the book", async () => {
   serve(each("stored"));
@@ -42,7 +43,7 @@ test("without a link it stays, outlives a restart, and is sent under the same id
 });
 
 test("one that the book refuses stays with its reason and keeps no other back", async () => {
-  serve(({ entries }) => [200, { answers: entries.map(({ id, written }) => (written === "99 mm" ? { id, status: "refused", sentence: "99 mm cannot be." } : { id, status: "stored" })) }]);
+  serve(({ entries }) => [200, { answers: entries.map(({ id, written }) => (written === "99 mm" ? answer(id, "refused", "99 mm cannot be.") : answer(id, "stored"))) }]);
   const outbox = new Outbox(tablet.store);
   await outbox.add(reading({ written: "99 mm" }));
   await outbox.add(reading());
@@ -101,4 +102,17 @@ test("a note is kept and sent no more", async () => {
   assert.equal(asked.length, 1);
   assert.equal(outbox.notes.length, 1);
   assert.equal(outbox.waiting.length, 0);
+});
+
+test("what is changed or dropped before it is on the disk is there once, or not at all", async () => {
+  const { store } = tablet;
+  // A slow disk.
+  const outbox = new Outbox({ ...store, put: async (name, value) => {
+    await new Promise((resolve) => setTimeout(resolve, 5));
+    return store.put(name, value);
+  } });
+  const adding = [outbox.add(reading({ held: true })), outbox.add(reading({ held: true }))];
+  const [kept, dropped] = outbox.entries;
+  await Promise.all([...adding, outbox.amend(kept, { reason: "MISREAD" }), outbox.drop(dropped)]);
+  assert.deepEqual((await store.all("outbox")).map(({ id, reason }) => [id, reason]), [[kept.id, "MISREAD"]]);
 });

@@ -6,14 +6,20 @@ globalThis.crypto ??= webcrypto;
 
 export function newTablet() {
   const kept = new Map();
-  globalThis.localStorage = {
-    getItem: (name) => kept.get(name) ?? null,
-    setItem: (name, value) => kept.set(name, value),
-  };
+  Object.assign(globalThis, {
+    localStorage: {
+      getItem: (name) => kept.get(name) ?? null,
+      setItem: (name, value) => kept.set(name, value),
+    },
+  });
   return { kept, store: newStore() };
 }
 
-/** Keeps a copy of each value, as the disk does. */
+/**
+ * Keeps a copy of each value, as the disk does.
+ *
+ * @returns {bay.Store}
+ */
 function newStore() {
   const stores = { outbox: new Map(), sheets: new Map() };
   let last = 0;
@@ -21,8 +27,8 @@ function newStore() {
     all: async (name) => [...stores[name].values()].map((value) => structuredClone(value)),
     get: async (name, key) => structuredClone(stores[name].get(key)),
     put: async (name, value) => {
-      const key = name === "sheets" ? value.visit : (value.seq ?? ++last);
-      stores[name].set(key, structuredClone(name === "sheets" ? value : { ...value, seq: key }));
+      const key = "sheets" in value ? value.visit : (value.seq ?? ++last);
+      stores[name].set(key, structuredClone("sheets" in value ? value : { ...value, seq: key }));
       return key;
     },
     remove: async (name, key) => {
@@ -35,10 +41,46 @@ function newStore() {
 export function serve(answer) {
   const asked = [];
   globalThis.fetch = async (address, request) => {
-    const body = request?.body && JSON.parse(request.body);
+    const body = request?.body && JSON.parse(String(request.body));
     asked.push({ address, body });
     const [status, said] = answer(body, address);
     return new Response(JSON.stringify(said), { status });
   };
   return asked;
 }
+
+/**
+ * A field with these parts.
+ *
+ * @param {Partial<bay.Field>} parts
+ * @returns {bay.Field}
+ */
+export const field = (parts) => ({ measure: "", ofWheel: false, goesOn: false, onlyNew: false, label: "", unit: "", suffix: "", words: [], points: false, low: 0, high: 25, ...parts });
+
+/**
+ * A step with these fields and parts.
+ *
+ * @param {Partial<bay.Step>} parts
+ * @param {...bay.Field} fields
+ * @returns {bay.Step}
+ */
+export const step = (parts, ...fields) => ({ id: "", kind: "FIELDS", title: "", tab: "", cautions: [], groups: [{ title: "", hints: [], fields, folded: false }], ticks: [], ...parts });
+
+/**
+ * A sheet with these parts.
+ *
+ * @param {Partial<bay.Sheet>} parts
+ * @returns {bay.Sheet}
+ */
+export const sheet = (parts) => ({
+  visit: "v", assets: "", car: "", plate: "", day: "", odometer: "", steps: [], arrived: {}, planned: {}, plannedHint: "", wheels: {},
+  fasteners: { count: 0, order: [], torque: "", unit: "", thread: "", retorque: "" }, cautions: [], partsSeen: { CORNER: {}, CAR: {} }, people: [], tools: [], ...parts,
+});
+
+/**
+ * A wheel of a set.
+ *
+ * @param {string} set
+ * @returns {bay.WheelCard}
+ */
+export const wheel = (set) => ({ set, setName: "", season: "", tyre: "", last: {}, expected: {} });

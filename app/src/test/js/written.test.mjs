@@ -1,10 +1,11 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { bareNumber, hasOtherUnit, inWords, isWithin, saysDone, withoutUnit, withUnit } from "../../main/resources/cornerbook/app/assets/bay-written.mjs";
+import { field } from "./tablet.mjs";
 
-const mm = { suffix: " mm", words: [], low: 0, high: 25 };
-const in32nds = { suffix: "/32 in", words: [], low: 0, high: 31.5 };
-const done = { suffix: "", words: [{ written: "not done", label: "pas fait", undone: true }, { written: "done", label: "fait", undone: false }] };
+const mm = field({ suffix: " mm" });
+const in32nds = field({ suffix: "/32 in", high: 31.5 });
+const done = field({ words: [{ written: "not done", label: "pas fait", undone: true }, { written: "done", label: "fait", undone: false }] });
 
 test("a bare number is kept with its field's unit, and comes back without", () => {
   assert.equal(withUnit(mm, "5.0"), "5.0 mm");

@@ -19,6 +19,7 @@ final class Assets {
             "b612-400.woff2",
             "b612-700.woff2",
             "bay-aside.mjs",
+            "bay-ask.mjs",
             ModuleWords.NAME,
             "bay-clock.mjs",
             "bay-depart.mjs",

@@ -4,7 +4,11 @@ const SAME_MS = 1_000;
 
 const aheadMs = () => Number(localStorage.getItem(KEPT) ?? 0);
 
-/** Called with the server's time as it comes in. */
+/**
+ * Called with the server's time as it comes in.
+ *
+ * @param {string} now
+ */
 export function learn(now) {
   const learned = Date.now() - Date.parse(now);
   if (Math.abs(learned - aheadMs()) > SAME_MS) {
@@ -12,5 +16,9 @@ export function learn(now) {
   }
 }
 
-/** A moment of this tablet by the server's clock; never later than now, though the clock was put back since. */
+/**
+ * A moment of this tablet by the server's clock; never later than now, though the clock was put back since.
+ *
+ * @param {string} at
+ */
 export const byServer = (at) => new Date(Math.min(Date.parse(at), Date.now()) - aheadMs()).toISOString();

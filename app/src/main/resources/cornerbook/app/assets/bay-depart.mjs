@@ -5,14 +5,34 @@ import { cornerName, listed, say, told } from "./bay-words.mjs";
 
 const NAMED = 4;
 
-/** A label inside a sentence. */
-const lower = (label) => label[0].toLowerCase() + label.slice(1);
+/**
+ * A label inside a sentence.
+ *
+ * @param {string} label
+ */
+const lower = (label) => label.slice(0, 1).toLowerCase() + label.slice(1);
 
-const missingWords = ({ field, tick, wheels }) => (wheels ? say(wheels) : tick ? lower(tick.label) : [field.corner && cornerName(field.corner), lower(field.label)].filter(Boolean).join(" "));
+/** @param {bay.Missing} missing */
+function missingWords(missing) {
+  if ("wheels" in missing) {
+    return say(missing.wheels);
+  }
+  if ("tick" in missing) {
+    return lower(missing.tick.label);
+  }
+  const { corner, label } = missing.field;
+  return corner ? `${cornerName(corner)} ${lower(label)}` : lower(label);
+}
 
-/** What was left open; a caution that the sheet has no longer, as the book kept it. */
+/**
+ * What was left open; a caution that the sheet has no longer, as the book kept it.
+ *
+ * @param {bay.Visit} visit
+ * @param {bay.Reason} open
+ */
 const leftOpen = (visit, { caution, sentence, reason }) => ` ${visit.sheet.cautions.find(({ key }) => key === caution)?.sentence ?? sentence} ${reason}`;
 
+/** @param {bay.View} view */
 export function departStep(view) {
   const { visit } = view;
   const onCar = h("p", {});
@@ -20,6 +40,7 @@ export function departStep(view) {
   const open = h("div", { className: "opens" });
   const said = h("div", { ariaLive: "polite" });
   const links = h("div", { className: "row" });
+  /** @type {Map<string, HTMLInputElement>} */
   const reasons = new Map();
   const leave = h("button", { type: "button", className: "main", onclick: () => visit.record("departure", { reasons: Object.fromEntries([...reasons].map(([key, input]) => [key, input.value.trim()]).filter(([, words]) => words)) }) }, say("car-leaves", { n: 0 }));
   view.onUpdate(() => {
@@ -45,7 +66,7 @@ export function departStep(view) {
       );
     }
     leave.textContent = say("car-leaves", { n: cautions.length, person: person() });
-    const entry = visit.pending.findLast((each) => each.kind === "departure");
+    const entry = visit.here("departure").at(-1);
     const { departed } = visit.state;
     said.replaceChildren(
       entry?.refused ? note("wrong", told(entry.refused))

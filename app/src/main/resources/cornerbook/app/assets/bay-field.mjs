@@ -7,12 +7,36 @@ import { bareNumber, hasOtherUnit, inWords, isWithin } from "./bay-written.mjs";
 const REASONS = ["MISREAD", "TYPED_WRONG", "MEASURED_AGAIN"];
 const READ_AGAIN = "READ_AGAIN";
 
-/** A value of a field with its unit, as it is read aloud. */
+/**
+ * A value of a field with its unit, as it is read aloud.
+ *
+ * @param {string} text
+ * @param {bay.Field} field
+ */
 const withItsUnit = (text, { unit }) => (unit.startsWith("/") ? `${text}${unit}` : `${text}\u00a0${unit}`);
 
 export class FieldView {
-  /** `apart` leaves what is said about the field to be placed elsewhere, so that its neighbours stay where they are. */
-  constructor(visit, field, moveOn, apart = false) {
+  /** Whether it was focused and nothing typed since. */
+  #fresh = false;
+
+  /** What is wrong with what was typed, and that text. */
+  #wrong = "";
+  #wrongText = "";
+
+  /** What is asked about the value that was kept. */
+  #asked = "";
+
+  /** What the field showed last, and what was said below it. */
+  #shown = "";
+  #shape = "";
+
+  /**
+   * @param {bay.Visit} visit
+   * @param {bay.Field} field
+   * @param {(from: FieldView, toWords: boolean) => void} moveOn
+   * @param {boolean} apart leaves what is said about the field to be placed elsewhere, so that its neighbours stay where they are
+   */
+  constructor(visit, field, moveOn, apart) {
     this.visit = visit;
     this.apart = apart;
     this.field = field;
@@ -20,41 +44,49 @@ export class FieldView {
     this.mark = h("span", { className: "mark", role: "img" });
     const id = `f.${field.measure}.${field.corner ?? ""}.${field.spot ?? ""}${field.goesOn ? ".on" : ""}`;
     this.below = h("div", { className: "below", id: `${id}.said`, ariaLive: "polite" });
-    this.input = field.words.length > 0 ? this.#choice(id) : this.#typed(id);
+    this.input = field.words.length > 0 ? undefined : this.#typed(id);
+    this.place = this.input ?? this.#choice(id);
     const last = visit.lastOf(field);
     this.element = h(
       "div",
       { className: `field${field.words.length > 0 ? " words" : ""}${field.points ? " points" : ""}` },
       field.words.length > 0 ? null : h("label", { htmlFor: id }, this.#label()),
-      h("span", { className: "box" }, this.input, field.unit && field.words.length === 0 ? h("span", { className: "unit" }, field.unit) : null, this.mark),
+      h("span", { className: "box" }, this.place, field.unit && field.words.length === 0 ? h("span", { className: "unit" }, field.unit) : null, this.mark),
       h("span", { className: "ghost" }, last ? h("span", { className: "word" }, `${say("last")} `) : "", last ? last.written : "\u00a0"),
       apart ? null : this.below,
     );
     this.update();
   }
 
-  /** Whether a value is typed here; else a word is chosen. */
-  get typed() {
-    return this.field.words.length === 0;
-  }
-
   #label() {
     return this.field.shortLabel ?? this.field.label;
   }
 
+  /**
+   * Where a value is typed.
+   *
+   * @param {string} id
+   */
   #typed(id) {
-    return h("input", {
+    /** @type {HTMLInputElement} */
+    const input = h("input", {
       id, type: "text", autocomplete: "off", enterKeyHint: "next", maxLength: 200,
       inputMode: this.field.points ? "text" : "decimal",
       "aria-describedby": `${id}.said`,
-      onkeydown: (event) => this.#key(event),
-      onchange: () => this.commit(),
-      onfocus: () => (this.fresh = true),
-      oninput: () => (this.fresh = false),
-      onclick: () => this.#tapped(),
+      onkeydown: (event) => this.#key(event, input),
+      onchange: () => this.commit(input),
+      onfocus: () => (this.#fresh = true),
+      oninput: () => (this.#fresh = false),
+      onclick: () => this.#tapped(input),
     });
+    return input;
   }
 
+  /**
+   * Where a word is chosen.
+   *
+   * @param {string} id
+   */
   #choice(id) {
     const group = h("fieldset", { className: "choice", id }, h("legend", {}, this.field.label));
     for (const word of this.field.words) {
@@ -63,33 +95,43 @@ export class FieldView {
     return group;
   }
 
-  // A gauge or caliper types digits, then Enter or Tab: the reading is kept, and the next field waits. What cannot be a reading
-  // stays, selected, so that the next value takes its place; Tab a second time goes on all the same (WCAG 2.2, 2.1.2).
-  #key(event) {
+  /**
+   * A gauge or caliper types digits, then Enter or Tab: the reading is kept, and the next field waits. What cannot be a reading
+   * stays, selected, so that the next value takes its place; Tab a second time goes on all the same (WCAG 2.2, 2.1.2).
+   *
+   * @param {KeyboardEvent} event
+   * @param {HTMLInputElement} input
+   */
+  #key(event, input) {
     const tab = event.key === "Tab" && !event.shiftKey;
     if (event.isComposing || (event.key !== "Enter" && !tab)) {
       return;
     }
-    const text = this.input.value.trim();
-    if (tab && (text === this.visit.look(this.field).written || (this.wrong && text === this.wrongText))) {
+    const text = input.value.trim();
+    if (tab && (text === this.visit.look(this.field).written || (this.#wrong && text === this.#wrongText))) {
       return;
     }
     event.preventDefault();
-    if (this.commit()) {
+    if (this.commit(input)) {
       this.moveOn(this, tab);
     } else {
-      this.input.select();
+      input.select();
     }
   }
 
-  /** A tap into a field selects what is there, so that a gauge replaces it; a second tap sets the cursor. */
-  #tapped() {
-    if (this.fresh) {
-      this.input.select();
+  /**
+   * A tap into a field selects what is there, so that a gauge replaces it; a second tap sets the cursor.
+   *
+   * @param {HTMLInputElement} input
+   */
+  #tapped(input) {
+    if (this.#fresh) {
+      input.select();
     }
-    this.fresh = false;
+    this.#fresh = false;
   }
 
+  /** @param {string} word */
   #choose(word) {
     if (this.visit.look(this.field).written !== word) {
       this.visit.enter(this.field, word);
@@ -98,33 +140,38 @@ export class FieldView {
     this.moveOn(this, true);
   }
 
-  /** Keeps what was typed; false when it cannot be a reading. */
-  commit() {
-    const text = this.input.value.trim();
+  /**
+   * Keeps what was typed; false when it cannot be a reading.
+   *
+   * @param {HTMLInputElement} input
+   */
+  commit(input) {
+    const text = input.value.trim();
     const { written, stored } = this.visit.look(this.field);
     if (text === written) {
-      this.wrong = "";
+      this.#wrong = "";
       this.update();
       return true;
     }
     const value = bareNumber(text);
     const { low, high } = this.field;
-    this.wrong =
+    this.#wrong =
       text === "" ? (stored ? say("never-deleted") : "")
       : !isWithin(value, this.field) ? say("cannot-be", { value: withItsUnit(text, this.field), low: number(low), high: withItsUnit(number(high), this.field) })
       : "";
-    this.wrongText = text;
-    if (this.wrong || text === "") {
+    this.#wrongText = text;
+    if (this.#wrong || text === "") {
       this.update();
-      return !this.wrong;
+      return !this.#wrong;
     }
-    const asked = this.asked;
-    this.asked = this.#question(value);
+    const asked = this.#asked;
+    this.#asked = this.#question(value);
     this.visit.enter(this.field, text, asked ? READ_AGAIN : undefined);
-    this.input.value = this.visit.look(this.field).written;
+    input.value = this.visit.look(this.field).written;
     return true;
   }
 
+  /** @param {number | undefined} value */
   #question(value) {
     const expected = this.visit.expectedOf(this.field);
     return expected && !isWithin(value, expected) ? expected.asks : "";
@@ -134,49 +181,52 @@ export class FieldView {
     const look = this.visit.look(this.field);
     this.mark.className = `mark ${look.where}`;
     this.mark.ariaLabel = say("where", { where: look.where || undefined });
-    if (this.field.words.length > 0) {
-      for (const button of this.input.querySelectorAll("button")) {
+    if (this.input) {
+      // What somebody is typing is left alone.
+      if (this.input.value === this.#shown || document.activeElement !== this.input) {
+        this.input.value = this.#wrong ? this.input.value : look.written;
+      }
+      this.#shown = look.written;
+      this.input.ariaInvalid = String(this.#wrong !== "" || look.where === "refused");
+    } else {
+      for (const button of this.place.querySelectorAll("button")) {
         button.ariaPressed = String(button.value === look.written);
       }
-    } else {
-      // What somebody is typing is left alone.
-      if (this.input.value === this.shown || document.activeElement !== this.input) {
-        this.input.value = this.wrong ? this.input.value : look.written;
-      }
-      this.shown = look.written;
-      this.input.ariaInvalid = String(Boolean(this.wrong || look.where === "refused"));
     }
     this.#showBelow(look);
   }
 
+  /** @param {bay.Look} look */
   #showBelow(look) {
     // Typed in another unit than the field's; a narrow field would hide it.
-    const other = look.entry && this.typed && hasOtherUnit(look.written) ? look.written : "";
-    const shape = [this.wrong, look.where, look.entry?.refused, this.asked, look.rival?.id, other].join("|");
-    if (shape === this.shape) {
+    const { entry, rival } = look;
+    const other = entry && this.input && hasOtherUnit(look.written) ? look.written : "";
+    const shape = [this.#wrong, look.where, entry?.refused, this.#asked, rival?.id, other].join("|");
+    if (shape === this.#shape) {
       return;
     }
-    this.shape = shape;
+    this.#shape = shape;
     const parts = [];
-    if (this.wrong) {
-      parts.push(note("wrong", this.wrong));
+    if (this.#wrong) {
+      parts.push(note("wrong", this.#wrong));
     }
     if (other) {
       parts.push(note("here", say("typed-as", { written: other })));
     }
-    if (look.where === "refused") {
-      parts.push(note("wrong", say("value-refused", { value: inWords(this.field, look.entry.written), why: told(look.entry.refused) })));
+    if (entry?.refused) {
+      parts.push(note("wrong", say("value-refused", { value: inWords(this.field, entry.written), why: told(entry.refused) })));
     }
-    if (look.where === "held") {
-      parts.push(note("asks", say("why-changed")), this.#buttons(REASONS.map((reason) => [say("reason", { reason }), () => this.visit.outbox.amend(look.entry, { reason, held: false })])));
-      parts.push(this.#buttons([[say("keep-old"), () => this.visit.outbox.drop(look.entry)]]));
+    if (entry && look.where === "held") {
+      parts.push(note("asks", say("why-changed")), this.#buttons(REASONS.map((reason) => [say("reason", { reason }), () => this.visit.outbox.amend(entry, { reason, held: false })])));
+      parts.push(this.#buttons([[say("keep-old"), () => this.visit.outbox.drop(entry)]]));
     }
-    if (this.asked) {
-      parts.push(note("asks", this.asked), this.#buttons([[say("it-stands"), () => { this.asked = ""; this.update(); }]]));
+    if (this.#asked) {
+      parts.push(note("asks", this.#asked), this.#buttons([[say("it-stands"), () => { this.#asked = ""; this.update(); }]]));
     }
-    if (look.rival) {
-      const { rival } = look;
-      const [read, standing] = [inWords(this.field, rival.written), rival.standing ? inWords(this.field, rival.standing) : "\u2013"];
+    if (rival) {
+      const read = inWords(this.field, rival.written);
+      const standing = rival.standing ? inWords(this.field, rival.standing) : "\u2013";
+      /** @param {boolean} take */
       const answer = (take) => () => this.visit.record("answer", { rival: rival.id, take });
       parts.push(note("asks", say("which-counts", { person: rival.person, read, standing })), this.#buttons([[read, answer(true)], [standing, answer(false)]]));
     }
@@ -184,7 +234,11 @@ export class FieldView {
     this.element.classList.toggle("speaks", !this.apart && parts.length > 0);
   }
 
-  /** Each with its words and what it does. */
+  /**
+   * Each with its words and what it does.
+   *
+   * @param {[string, () => void][]} buttons
+   */
   #buttons(buttons) {
     return h("div", { className: "row" }, ...buttons.map(([words, onclick]) => h("button", { type: "button", className: "quiet", onclick }, words)));
   }

@@ -11,7 +11,12 @@ export class StrayValue {
     return this.#typed;
   }
 
-  /** What becomes of a key: it begins a value in a field that waits, it strays, it ends what strayed, or it is none of this. */
+  /**
+   * What becomes of a key: it begins a value in a field that waits, it strays, it ends what strayed, or it is none of this.
+   *
+   * @param {string} key
+   * @param {() => boolean} fieldWaits
+   */
   take(key, fieldWaits) {
     if (OF_A_VALUE.test(key)) {
       if (this.#typed === "" && fieldWaits()) {
@@ -36,21 +41,24 @@ export class StrayValue {
 /**
  * Looks after the keys of the page. `next` gives the field that a value typed at an element goes to, or nothing; `say` is called
  * with a value that has no place.
+ *
+ * @param {(at: Element) => HTMLInputElement | undefined} next
+ * @param {(value: string) => void} say
  */
 export function catchStrayValues(next, say) {
   const stray = new StrayValue();
   document.addEventListener("keydown", (event) => {
     const at = event.target;
-    if (event.ctrlKey || event.altKey || event.metaKey || event.isComposing || at.matches("input, textarea") || at.closest("dialog")) {
+    if (!(at instanceof Element) || event.ctrlKey || event.altKey || event.metaKey || event.isComposing || at.matches("input, textarea") || at.closest("dialog")) {
       stray.forget();
       return;
     }
-    let field;
-    const becomes = stray.take(event.key, () => (field = next(at)) !== undefined);
+    const field = next(at);
+    const becomes = stray.take(event.key, () => field !== undefined);
     if (becomes === "goes to the field") {
       // The key itself then types there.
-      field.focus();
-      field.select();
+      field?.focus();
+      field?.select();
     } else if (becomes !== "passes") {
       event.preventDefault();
       if (becomes === "strays") {
@@ -60,5 +68,10 @@ export function catchStrayValues(next, say) {
   }, true);
 }
 
-/** Whether an element stands after another on the page, or within it. */
+/**
+ * Whether an element stands after another on the page, or within it.
+ *
+ * @param {Element} element
+ * @param {Element} other
+ */
 export const follows = (element, other) => Boolean(other.compareDocumentPosition(element) & Node.DOCUMENT_POSITION_FOLLOWING);

@@ -1,12 +1,13 @@
 // Entries on their way to the book. Each has an id that is born here, so that sending twice stores once; an entry goes from
 // the tablet only when the server has said that it is in the book.
+import { ask } from "./bay-ask.mjs";
 import { byServer, learn } from "./bay-clock.mjs";
 import { isKnown } from "./bay-person.mjs";
 
 const MOST_AT_ONCE = 50;
 const SHORTEST_WAIT_MS = 500;
 const LONGEST_WAIT_MS = 15_000;
-const ANSWER_MS = 10_000;
+const PHOTO_ANSWER_MS = 60_000;
 const MOST_FAILURES = 3;
 
 // Not about what was sent: a proxy without its server, a book that cannot be used now, a tablet that may not enter, too much at once.
@@ -14,27 +15,30 @@ const LINK_LOST = [401, 403, 408, 429, 502, 503, 504];
 const GONE = 404;
 const SERVER_FAILS = 500;
 
+/** @type {Partial<Record<bay.Made["kind"], bay.Sentence>>} */
 const CONFLICTS = { leaving: { key: "other-wheels" }, tick: { key: "taken-back" } };
 
 /** A random UUID (RFC 9562, version 4); crypto.randomUUID is missing where the page came without TLS over a network. */
 export function newId() {
-  const bytes = crypto.getRandomValues(new Uint8Array(16));
-  bytes[6] = (bytes[6] & 0x0f) | 0x40;
-  bytes[8] = (bytes[8] & 0x3f) | 0x80;
-  const hex = [...bytes].map((byte) => byte.toString(16).padStart(2, "0")).join("");
+  const bytes = [...crypto.getRandomValues(new Uint8Array(16))].map((byte, at) => (at === 6 ? (byte & 0x0f) | 0x40 : at === 8 ? (byte & 0x3f) | 0x80 : byte));
+  const hex = bytes.map((byte) => byte.toString(16).padStart(2, "0")).join("");
   return hex.replace(/^(.{8})(.{4})(.{4})(.{4})(.{12})$/, "$1-$2-$3-$4-$5");
 }
 
 export class Outbox extends EventTarget {
+  /** @type {bay.Entry[]} */
   entries = [];
   linked = true;
+  /** @type {WeakMap<bay.Entry, Promise<void>>} */
   #keeping = new WeakMap();
+  /** @type {Promise<void> | undefined} */
   #sending;
   #again = false;
   #waitMs = SHORTEST_WAIT_MS;
-  #timer = 0;
+  /** @type {ReturnType<typeof setTimeout> | undefined} */
+  #timer;
 
-  /** `store` keeps what survives reload and restart: all, get, put and remove by the name of a store. */
+  /** @param {bay.Store} store */
   constructor(store) {
     super();
     this.store = store;
@@ -46,6 +50,7 @@ export class Outbox extends EventTarget {
     this.entries.filter((entry) => entry.fault).forEach((entry) => Object.assign(entry, { refused: undefined, fault: undefined, failed: undefined }));
   }
 
+  /** @param {string} visit */
   of(visit) {
     return this.entries.filter((entry) => entry.visit === visit && !entry.note);
   }
@@ -65,39 +70,69 @@ export class Outbox extends EventTarget {
     return this.entries.filter((entry) => entry.note);
   }
 
-  /** Keeps an entry on this tablet, then sends it. One that was never sent is replaced by its successor. */
+  /**
+   * Keeps an entry on this tablet, then sends it. One that was never sent is replaced by its successor.
+   *
+   * @param {bay.Made} entry
+   * @param {bay.Entry} [replaces]
+   */
   async add(entry, replaces) {
+    /** @type {bay.Entry} */
     const kept = { ...entry, id: newId(), at: new Date().toISOString() };
     // Seen at once; sent when it is on the disk.
     this.entries = [...this.entries.filter((other) => other !== replaces), kept];
     this.#changed();
-    const keeping = this.store.put("outbox", kept);
+    const keeping = this.store.put("outbox", kept).then((seq) => {
+      kept.seq = Number(seq);
+    });
     this.#keeping.set(kept, keeping);
-    kept.seq = await keeping;
+    await keeping;
     if (replaces) {
-      // It may still be on its way to the disk.
-      await this.store.remove("outbox", await this.#keeping.get(replaces) ?? replaces.seq);
+      await this.#remove(replaces);
     }
     this.#changed();
     this.send();
     return kept;
   }
 
-  /** Changes an entry that is still here, as by the reason that it waited for. */
+  /**
+   * Changes an entry that is still here, as by the reason that it waited for.
+   *
+   * @param {bay.Entry} entry
+   * @param {Partial<bay.Waiting> & { reason?: string }} values
+   */
   async amend(entry, values) {
     Object.assign(entry, values);
+    await this.#keeping.get(entry);
     await this.store.put("outbox", entry);
     this.#changed();
     this.send();
   }
 
+  /** @param {bay.Entry} entry */
   async drop(entry) {
-    await this.store.remove("outbox", entry.seq);
+    await this.#remove(entry);
     this.entries = this.entries.filter((other) => other !== entry);
     this.#changed();
   }
 
-  /** What was refused or failed is tried once more. */
+  /**
+   * From the disk, to which it may still be on its way.
+   *
+   * @param {bay.Entry} entry
+   */
+  async #remove(entry) {
+    await this.#keeping.get(entry);
+    if (entry.seq !== undefined) {
+      await this.store.remove("outbox", entry.seq);
+    }
+  }
+
+  /**
+   * What was refused or failed is tried once more.
+   *
+   * @param {bay.Entry} entry
+   */
   retry(entry) {
     return this.amend(entry, { refused: undefined, fault: undefined, failed: undefined });
   }
@@ -133,6 +168,7 @@ export class Outbox extends EventTarget {
     this.#waitMs = Math.min(LONGEST_WAIT_MS, this.#waitMs * 2);
   }
 
+  /** @param {boolean} linked */
   setLinked(linked) {
     if (this.linked !== linked) {
       this.linked = linked;
@@ -142,18 +178,20 @@ export class Outbox extends EventTarget {
 
   /** Gives whether the server failed at something that is to be tried again. */
   async #sendAll() {
+    /** @type {Set<bay.Entry>} */
     const failed = new Set();
     for (;;) {
       const ready = this.entries.filter((entry) => entry.seq !== undefined && !entry.refused && !entry.held && !entry.note && !failed.has(entry) && isKnown(entry.person));
-      if (ready.length === 0) {
+      const [next] = ready;
+      if (!next) {
         return failed.size > 0;
       }
       // Readings are small and go first; a photo goes alone.
       const readings = ready.filter((entry) => entry.kind !== "photo");
-      if (readings.length === 0) {
-        await this.#send([ready[0]], failed);
+      if (next.kind === "photo" && readings.length === 0) {
+        await this.#send([next], failed);
       } else {
-        const batch = readings.filter((entry) => entry.visit === readings[0].visit).slice(0, MOST_AT_ONCE);
+        const batch = readings.filter((entry) => entry.visit === readings[0]?.visit).slice(0, MOST_AT_ONCE);
         const first = batch.filter((entry) => !entry.tried);
         first.forEach((entry) => (entry.tried = true));
         await Promise.all(first.map((entry) => this.store.put("outbox", entry)));
@@ -163,9 +201,19 @@ export class Outbox extends EventTarget {
     }
   }
 
-  // An answer about this batch is no lost link: the one that it is about is looked for by halves, and steps aside.
+  /**
+   * An answer about this batch is no lost link: the one that it is about is looked for by halves, and steps aside.
+   *
+   * @param {bay.Entry[]} batch of one visit, or a photo
+   * @param {Set<bay.Entry>} failed
+   */
   async #send(batch, failed) {
-    const response = await (batch[0].kind === "photo" ? putPhoto(batch[0]) : postEntries(batch));
+    const [first] = batch;
+    if (!first) {
+      return;
+    }
+    const response = await (first.kind === "photo" ? putPhoto(first) : postEntries(first.visit, batch));
+    /** @type {bay.Answered} */
     const said = await response.json().catch(() => ({}));
     // What does not speak as the server does is something on the way to it.
     const foreign = (response.ok && !said.status && said.answers?.length !== batch.length) || (response.status === GONE && !said.sentence);
@@ -177,11 +225,11 @@ export class Outbox extends EventTarget {
     if (said.answers) {
       if (said.state) {
         // What the book has comes before its entries go, or for a moment a place would have neither.
-        this.dispatchEvent(new CustomEvent("state", { detail: { visit: batch[0].visit, state: said.state } }));
+        this.dispatchEvent(new CustomEvent("state", { detail: { visit: first.visit, state: said.state } }));
       }
       await this.#settle(batch, said.answers);
     } else if (said.status) {
-      await this.#settle(batch, [said]);
+      await this.#settle(batch, [{ id: first.id, status: said.status, sentence: said.sentence ?? "", pointer: said.pointer ?? "" }]);
     } else if (response.status === GONE) {
       for (const entry of batch) {
         await this.#setAside(entry, { refused });
@@ -191,32 +239,41 @@ export class Outbox extends EventTarget {
       await this.#send(batch.slice(0, half), failed);
       await this.#send(batch.slice(half), failed);
     } else if (response.status < SERVER_FAILS) {
-      await this.#setAside(batch[0], { refused });
+      await this.#setAside(first, { refused });
     } else {
-      failed.add(batch[0]);
-      const times = (batch[0].failed ?? 0) + 1;
-      await this.#setAside(batch[0], times < MOST_FAILURES ? { failed: times } : { failed: times, fault: true, refused });
+      failed.add(first);
+      const times = (first.failed ?? 0) + 1;
+      await this.#setAside(first, times < MOST_FAILURES ? { failed: times } : { failed: times, fault: true, refused });
     }
   }
 
-  // The book has what is stored, there already, or a rival; only what is refused stays here.
+  /**
+   * The book has what is stored, there already, or a rival; only what is refused stays here.
+   *
+   * @param {bay.Entry[]} batch
+   * @param {bay.Answer[]} answers one for each
+   */
   async #settle(batch, answers) {
-    for (const [index, answer] of answers.entries()) {
-      const entry = batch[index];
-      const conflict = answer.status === "conflict" ? CONFLICTS[entry.kind] : undefined;
-      if (answer.status === "refused" && answer.pointer?.endsWith("/at") && !entry.timed) {
+    for (const [index, entry] of batch.entries()) {
+      const answer = answers[index];
+      const conflict = answer?.status === "conflict" ? CONFLICTS[entry.kind] : undefined;
+      if (answer?.status === "refused" && answer.pointer.endsWith("/at") && !entry.timed) {
         // The clocks went apart since the server last told the time; sent again with what it says now.
         await learnClock(entry.visit);
         await this.#setAside(entry, { timed: true });
-      } else if (answer.status === "refused" || conflict) {
-        await this.#setAside(entry, { refused: answer.sentence || conflict || { key: "refused-silently" } });
+      } else if (answer?.status === "refused" || conflict) {
+        await this.#setAside(entry, { refused: answer?.sentence || conflict || { key: "refused-silently" } });
       } else {
-        await this.store.remove("outbox", entry.seq);
+        await this.#remove(entry);
         this.entries = this.entries.filter((other) => other !== entry);
       }
     }
   }
 
+  /**
+   * @param {bay.Entry} entry
+   * @param {Partial<bay.Waiting>} values
+   */
   #setAside(entry, values) {
     Object.assign(entry, values);
     return this.store.put("outbox", entry);
@@ -227,27 +284,29 @@ export class Outbox extends EventTarget {
   }
 }
 
+/** @param {bay.Entry} entry */
 const timed = (entry) => ({ ...entry, at: byServer(entry.at) });
 
-const postEntries = (batch) =>
-  fetch(`/bay/visits/${encodeURIComponent(batch[0].visit)}/entries`, {
+/**
+ * @param {string} visit
+ * @param {bay.Entry[]} batch
+ */
+const postEntries = (visit, batch) =>
+  ask(`/bay/visits/${encodeURIComponent(visit)}/entries`, {
     method: "POST",
     headers: { "Content-Type": "application/json" },
     body: JSON.stringify({ entries: batch.map(timed) }),
-    signal: AbortSignal.timeout(ANSWER_MS),
   });
 
+/** @param {bay.EntryOf<"photo">} entry */
 function putPhoto(entry) {
   const about = new URLSearchParams({ corner: entry.corner ?? "", person: entry.person, at: timed(entry).at });
-  return fetch(`/bay/visits/${encodeURIComponent(entry.visit)}/photos/${entry.id}?${about}`, {
-    method: "PUT",
-    body: entry.blob,
-    signal: AbortSignal.timeout(6 * ANSWER_MS),
-  });
+  return ask(`/bay/visits/${encodeURIComponent(entry.visit)}/photos/${entry.id}?${about}`, { method: "PUT", body: entry.blob }, PHOTO_ANSWER_MS);
 }
 
+/** @param {string} visit */
 async function learnClock(visit) {
-  const response = await fetch(`/bay/visits/${encodeURIComponent(visit)}/state.json`, { signal: AbortSignal.timeout(ANSWER_MS) });
+  const response = await ask(`/bay/visits/${encodeURIComponent(visit)}/state.json`);
   if (!response.ok) {
     throw new Error(`The server answered ${response.status}`);
   }

@@ -1,6 +1,6 @@
 // The settings of a person, one tap away: who works here, units, light or dark, the order of the corners.
 import { h, note } from "./bay-dom.mjs";
-import { choose, chosen, isKnown, isPaired, others, people, person, takeOver, workAs } from "./bay-person.mjs";
+import { choose, chosen, cornersOf, isKnown, isPaired, others, people, person, takeOver, workAs } from "./bay-person.mjs";
 import { cornerName, LANGUAGES, listed, say, told } from "./bay-words.mjs";
 
 const UNITS = ["metric", "us"];
@@ -10,21 +10,28 @@ const WALKS = [
   "LF-RF-RR-LR", "LF-LR-RR-RF", "RF-LF-LR-RR", "RF-RR-LR-LF", "LR-LF-RF-RR", "LR-RR-RF-LF", "RR-RF-LF-LR", "RR-LR-LF-RF",
 ];
 
-/** Opens the panel. `names` are offered where nobody needs a PIN; `closed` is called when the hands go on. */
+/**
+ * Opens the panel.
+ *
+ * @param {string[]} names offered where nobody needs a PIN
+ * @param {string[]} onCar
+ * @param {() => void} closed called when the hands go on
+ */
 export function openPanel(names, onCar, closed) {
+  /** @type {HTMLDialogElement} */
   const dialog = h("dialog", { className: "panel" });
   dialog.setAttribute("aria-labelledby", "panel-title");
   const show = () => {
-    const focused = document.activeElement?.id;
-    dialog.replaceChildren(...[
+    const focused = document.activeElement?.id ?? "";
+    dialog.replaceChildren(
       h("div", { className: "head" }, h("h2", { id: "panel-title" }, say("settings-of", { person: person() || undefined })), h("button", { type: "button", id: "panel-close", className: "quiet", onclick: () => dialog.close() }, say("close"))),
-      onCar.length > 0 ? h("p", {}, say("on-car", { people: listed(onCar) })) : null,
+      ...(onCar.length > 0 ? [h("p", {}, say("on-car", { people: listed(onCar) }))] : []),
       options("language", say("language"), LANGUAGES.map((language) => [language, say("language-name", { language })])),
       options("units", say("units"), UNITS.map((units) => [units, say("units-name", { units })])),
-      options("walk", say("walk"), WALKS.map((way) => [way, way.split("-").map(cornerName).join(" ")])),
+      options("walk", say("walk"), WALKS.map((way) => [way, cornersOf(way).map(cornerName).join(" ")])),
       options("look", say("look"), LOOKS.map((look) => [look, say("look-name", { look })])),
       ...whoWorks(names),
-    ].filter(Boolean));
+    );
     document.getElementById(focused)?.focus();
   };
   people.addEventListener("change", show);
@@ -38,9 +45,14 @@ export function openPanel(names, onCar, closed) {
   dialog.showModal();
 }
 
+/**
+ * @param {keyof bay.Chosen} name
+ * @param {string} title
+ * @param {string[][]} values each with its words
+ */
 function options(name, title, values) {
   const group = h("fieldset", { className: `options ${name}` }, h("legend", {}, title));
-  for (const [value, label] of values) {
+  for (const [value = "", label] of values) {
     const button = h("button", { type: "button", id: `${name}.${value}`, onclick: () => choose({ [name]: value }).catch(() => {}) }, label);
     button.ariaPressed = String(chosen()[name] === value);
     group.append(button);
@@ -48,7 +60,11 @@ function options(name, title, values) {
   return group;
 }
 
-/** Without a PIN where the tablet is not paired. */
+/**
+ * Without a PIN where the tablet is not paired.
+ *
+ * @param {string[]} names
+ */
 function whoWorks(names) {
   const said = h("div", { ariaLive: "polite" });
   const pin = h("input", { id: "pin", type: "password", inputMode: "numeric", maxLength: 12, autocomplete: "off" });
@@ -75,7 +91,7 @@ function whoWorks(names) {
   }
   return [
     h("h3", {}, unknown ? say("type-pin", { person: person() }) : say("another-takes-over")),
-    isPaired() ? null : h("div", { className: "row" }, ...offered.map((each) => h("button", { type: "button", className: "quiet", onclick: () => workAs(each) }, each))),
+    ...(isPaired() ? [] : [h("div", { className: "row" }, ...offered.map((each) => h("button", { type: "button", className: "quiet", onclick: () => workAs(each) }, each)))]),
     h("div", { className: "fields" },
       h("div", { className: "field" }, h("label", { htmlFor: "taker" }, say("name")), name),
       isPaired() ? h("div", { className: "field" }, h("label", { htmlFor: "pin" }, say("pin")), pin) : null),

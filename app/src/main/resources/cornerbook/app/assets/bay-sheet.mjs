@@ -1,6 +1,6 @@
 // Shows the steps of a visit, one at a time.
 import { departStep } from "./bay-depart.mjs";
-import { h, note } from "./bay-dom.mjs";
+import { byId, h, note } from "./bay-dom.mjs";
 import { FieldView } from "./bay-field.mjs";
 import { catchStrayValues, follows } from "./bay-gauge.mjs";
 import { chosen, people, walk } from "./bay-person.mjs";
@@ -11,22 +11,23 @@ import { torqueStep } from "./bay-torque.mjs";
 import { wheelsStep } from "./bay-wheels.mjs";
 import { cornerName, say } from "./bay-words.mjs";
 
-const byId = (id) => document.getElementById(id);
-
 export class SheetView {
+  /** @type {FieldView[]} */
   #views = [];
+  /** @type {(() => void)[]} */
   #updates = [];
-  #drawnFor;
-  #title;
-  #stray;
+  #drawnFor = "";
+  #title = h("h2");
+  #stray = h("div");
 
+  /** @param {bay.Visit} visit */
   constructor(visit) {
     this.visit = visit;
     visit.addEventListener("change", () => this.update());
     addEventListener("hashchange", () => this.show());
     people.addEventListener("change", () => this.update());
     catchStrayValues(
-      (at) => this.#views.find((view) => view.typed && view.input.value === "" && view.input.checkVisibility() && follows(view.input, at))?.input,
+      (at) => this.#inputs().find((input) => input.value === "" && input.checkVisibility() && follows(input, at)),
       (value) => this.#stray.replaceChildren(note("wrong", say("stray", { value }))),
     );
   }
@@ -38,11 +39,21 @@ export class SheetView {
 
   get step() {
     const id = decodeURIComponent(location.hash.slice(1));
-    return this.steps.find((step) => step.id === id) ?? this.steps[0];
+    const { steps } = this;
+    const step = steps.find((each) => each.id === id) ?? steps[0];
+    if (!step) {
+      throw new Error(`The visit ${this.visit.id} has no steps`);
+    }
+    return step;
+  }
+
+  /** Where values are typed, in the order of the hands. */
+  #inputs() {
+    return this.#views.flatMap((view) => view.input ?? []);
   }
 
   show() {
-    const { step, visit } = this;
+    const { step } = this;
     this.#drawnFor = this.#drawing();
     this.#views = [];
     this.#updates = [];
@@ -55,6 +66,11 @@ export class SheetView {
     this.#title = title;
     byId("main").replaceChildren(title, ...step.cautions.map((words) => note("caution", words)), ...tools(this, step), h("div", { className: "ticks" }, ...ticks.slice(0, -1)), ...parts, ...ticks.slice(-1), ...(step.corner || step.id === "RECEIVE" ? [photos(this, step.corner)] : []));
     const at = this.steps.indexOf(step);
+    /**
+     * @param {bay.Step | undefined} to
+     * @param {string} words
+     * @param {string} kind
+     */
     const go = (to, words, kind) => (to ? h("a", { className: `button ${kind}`, href: `#${to.id}` }, words) : h("span"));
     const next = this.steps[at + 1];
     this.#stray = h("div", { className: "stray", role: "alert" });
@@ -67,17 +83,17 @@ export class SheetView {
 
   /** The hands go on where something is missing. */
   focus() {
-    (this.#views.find((view) => view.input.value === "")?.input ?? this.#title).focus({ preventScroll: true });
+    (this.#inputs().find((input) => input.value === "") ?? this.#title).focus({ preventScroll: true });
   }
 
   update() {
     if (this.#drawnFor !== this.#drawing()) {
-      const { id, value } = document.activeElement;
+      const before = document.activeElement;
       this.show();
-      const again = this.#views.find((view) => view.typed && view.input.id === id)?.input;
-      if (again && again.value !== value) {
+      const again = this.#inputs().find((input) => input.id === before?.id);
+      if (again && before instanceof HTMLInputElement && again.value !== before.value) {
         // Somebody was typing there.
-        again.value = value;
+        again.value = before.value;
         again.focus();
       }
       return;
@@ -92,7 +108,11 @@ export class SheetView {
     return [chosen().language, chosen().units, ...walk().map((corner) => `${corner} ${this.visit.leaving(corner)}`)].join();
   }
 
-  /** Called with each change while the step is shown. */
+  /**
+   * Called with each change while the step is shown.
+   *
+   * @param {() => void} update
+   */
   onUpdate(update) {
     this.#updates.push(update);
   }
@@ -112,20 +132,29 @@ export class SheetView {
       }),
     );
     const now = byId("steps").querySelector("[aria-current]");
-    byId("steps").scrollLeft = now.offsetLeft - 60;
+    byId("steps").scrollLeft = now instanceof HTMLElement ? now.offsetLeft - 60 : 0;
   }
 
+  /** @param {bay.Field} field */
   view(field) {
     return this.#add(field, false).element;
   }
 
+  /**
+   * @param {bay.Field} field
+   * @param {boolean} apart
+   */
   #add(field, apart) {
     const view = new FieldView(this.visit, field, (from, toWords) => this.#moveOn(from, toWords), apart);
     this.#views.push(view);
     return view;
   }
 
-  // One tool goes round the whole car before the next is taken up.
+  /**
+   * One tool goes round the whole car before the next is taken up.
+   *
+   * @param {bay.Step} step
+   */
   #walkByTool(step) {
     if (!step.corner) {
       const fields = byTool(walk(), fieldsOf(step));
@@ -133,17 +162,25 @@ export class SheetView {
     }
   }
 
-  // A value goes on to the next one to be typed; a choice, and the Tab key, to the next place of either kind. What is folded
-  // away is passed by.
+  /**
+   * A value goes on to the next one to be typed; a choice, and the Tab key, to the next place of either kind. What is folded
+   * away is passed by.
+   *
+   * @param {FieldView} from
+   * @param {boolean} toWords
+   */
   #moveOn(from, toWords) {
-    const next = this.#views.slice(this.#views.indexOf(from) + 1).find((view) => view.input.checkVisibility() && (toWords || view.typed));
-    const target = next ? (next.input.querySelector?.("button") ?? next.input) : byId("next").querySelector(".main");
+    const next = this.#views.slice(this.#views.indexOf(from) + 1).find((view) => view.place.checkVisibility() && (toWords || view.input));
+    const target = next ? next.input ?? next.place.querySelector("button") : byId("next").querySelector("a.main");
     this.#stray.replaceChildren();
-    target?.focus();
-    target?.select?.();
-    target?.scrollIntoView({ block: "nearest" });
+    if (target instanceof HTMLElement) {
+      target.focus();
+      target.scrollIntoView({ block: "nearest" });
+    }
+    next?.input?.select();
   }
 
+  /** @param {bay.Group} group */
   #group({ title, hints, fields, folded }) {
     const parts = [...hints.map((words) => note("caution", words)), ...this.#fields(fields)];
     if (!folded) {
@@ -155,11 +192,16 @@ export class SheetView {
     return h("details", { open: read() > 0 }, h("summary", {}, title, count), ...parts);
   }
 
+  /** @param {bay.Field[]} fields */
   #fields(fields) {
     return [h("div", { className: "fields" }, ...fields.filter((field) => this.visit.applies(field)).map((field) => this.view(field)))];
   }
 
-  /** The car from above: each corner at its place, walked in the chosen order. */
+  /**
+   * The car from above: each corner at its place, walked in the chosen order.
+   *
+   * @param {bay.Step} step
+   */
   #car(step) {
     const shown = fieldsOf(step).filter((field) => this.visit.applies(field));
     if (shown.every((field) => !field.corner)) {
@@ -168,13 +210,14 @@ export class SheetView {
     return [...this.#fields(shown.filter((field) => !field.corner)), this.corners(shown)];
   }
 
+  /** @param {bay.Field[]} fields */
   corners(fields) {
     return h(
       "div",
       { className: "car" },
       ...walk().map((corner) => {
         const here = fields.filter((field) => field.corner === corner);
-        const wheel = here.length > 0 ? this.visit.wheelOf(here[0]) : "";
+        const wheel = here.slice(0, 1).map((field) => this.visit.wheelOf(field)).join();
         const views = here.map((field) => this.#add(field, true));
         return h("section", { className: `corner ${corner}` }, h("h3", {}, cornerName(corner), h("small", {}, wheel)), h("div", { className: `spots spots-${here.length}` }, ...views.map((view) => view.element)), this.#air(here), ...views.map((view) => view.below));
       }),
@@ -182,20 +225,25 @@ export class SheetView {
     );
   }
 
-  /** What to set, as the server last computed it from the temperatures that it had. */
+  /**
+   * What to set, as the server last computed it from the temperatures that it had.
+   *
+   * @param {bay.Field[]} fields
+   */
   #air(fields) {
-    const set = fields.find((field) => field.measure === "PRESSURE_SET");
-    if (!set) {
+    const { corner } = fields.find((field) => field.measure === "PRESSURE_SET") ?? {};
+    if (!corner) {
       return null;
     }
     const words = h("p", { className: "air" });
     this.onUpdate(() => {
-      const air = this.visit.state.air?.[set.corner][chosen().language]?.[chosen().units];
+      const air = this.visit.state.air[corner]?.[chosen().language]?.[chosen().units];
       words.replaceChildren(...(air ? [h("strong", {}, air.set), ` ${air.from}`] : []));
     });
     return words;
   }
 
+  /** @param {bay.Tick} tick */
   ticked(tick, done = () => this.visit.done(tick.key)) {
     const button = h("button", { type: "button", className: "tick", onclick: () => this.visit.tick(tick.key, !done()) }, tick.label);
     this.onUpdate(() => {

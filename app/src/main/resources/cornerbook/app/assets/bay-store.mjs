@@ -1,6 +1,7 @@
 // What the tablet keeps: entries that are not in the book yet, and the sheets of visits. It survives reload and restart.
 const NAME = "cornerbook-bay";
 
+/** @type {Promise<IDBDatabase> | undefined} */
 let opening;
 
 function open() {
@@ -16,7 +17,14 @@ function open() {
   return opening;
 }
 
-// Resolves when the change is on the disk of the tablet, not only in its memory.
+/**
+ * Resolves when the change is on the disk of the tablet, not only in its memory.
+ *
+ * @template T
+ * @param {keyof bay.Stores} store
+ * @param {(objects: IDBObjectStore) => IDBRequest<T>} work
+ * @returns {Promise<T>}
+ */
 async function change(store, work) {
   const database = await open();
   return new Promise((resolve, reject) => {
@@ -27,6 +35,12 @@ async function change(store, work) {
   });
 }
 
+/**
+ * @template T
+ * @param {keyof bay.Stores} store
+ * @param {(objects: IDBObjectStore) => IDBRequest<T>} work
+ * @returns {Promise<T>}
+ */
 async function read(store, work) {
   const database = await open();
   return new Promise((resolve, reject) => {
@@ -36,8 +50,15 @@ async function read(store, work) {
   });
 }
 
-/** Keeps a value; gives its key. */
+/**
+ * Keeps a value; gives its key.
+ *
+ * @type {bay.Store["put"]}
+ */
 export const put = (store, value) => change(store, (objects) => objects.put(value));
+/** @type {bay.Store["remove"]} */
 export const remove = (store, key) => change(store, (objects) => objects.delete(key));
+/** @type {bay.Store["get"]} */
 export const get = (store, key) => read(store, (objects) => objects.get(key));
+/** @type {bay.Store["all"]} */
 export const all = (store) => read(store, (objects) => objects.getAll());

@@ -1,11 +1,15 @@
 // A tick for each fastener in the order of the star says that it was tightened; a torque is what somebody reads and types.
-import { h, note } from "./bay-dom.mjs";
+import { byId, h, note } from "./bay-dom.mjs";
 import { person, walk } from "./bay-person.mjs";
 import { fieldsOf } from "./bay-steps.mjs";
 import { cornerName, say } from "./bay-words.mjs";
 
 const RADIUS_PERCENT = 38;
 
+/**
+ * @param {bay.View} view
+ * @param {bay.Step} step
+ */
 export function torqueStep(view, step) {
   const { visit } = view;
   const fields = fieldsOf(step).filter((field) => visit.applies(field));
@@ -20,7 +24,13 @@ export function torqueStep(view, step) {
   ];
 }
 
-/** The shop asks for it, so only another person than those who tightened can tick it, and only when all is tight. */
+/**
+ * The shop asks for it, so only another person than those who tightened can tick it, and only when all is tight.
+ *
+ * @param {bay.View} view
+ * @param {bay.Tick} tick
+ * @param {bay.Field[]} fields
+ */
 function secondCheck(view, tick, fields) {
   const { visit } = view;
   // A check before the last tightening is none, though its tick stands.
@@ -33,15 +43,21 @@ function secondCheck(view, tick, fields) {
     button.disabled = !checked && (!tight || own);
     said.replaceChildren(
       checked || (tight && !own) ? "" : !tight ? note("asks", say("check-when-tight"))
-      : note("asks", say("own-check", { person: person() }), " ", h("button", { type: "button", className: "quiet", onclick: () => document.getElementById("who").click() }, say("take-over"))),
+      : note("asks", say("own-check", { person: person() }), " ", h("button", { type: "button", className: "quiet", onclick: () => byId("who").click() }, say("take-over"))),
     );
   });
   return h("div", {}, said, button);
 }
 
+/**
+ * @param {bay.View} view
+ * @param {bay.Corner} corner
+ * @param {bay.Field[]} fields
+ */
 function wheel(view, corner, fields) {
   const { visit } = view;
   const { order } = visit.sheet.fasteners;
+  /** @param {number} number */
   const key = (number) => `FASTENER.${corner}.${number}`;
   const field = fields.find((each) => each.corner === corner);
   const nuts = order.map((number, place) => {

@@ -1,4 +1,5 @@
 // One visit on this tablet: the sheet, what the book has, and over it what is only here.
+import { ask } from "./bay-ask.mjs";
 import { learn } from "./bay-clock.mjs";
 import { chosen, person } from "./bay-person.mjs";
 import { fieldsOf } from "./bay-steps.mjs";
@@ -6,17 +7,35 @@ import { saysDone, withoutUnit, withUnit } from "./bay-written.mjs";
 
 const SECOND_CHECK = "SECOND_CHECK";
 const TIGHT = "TIGHT.";
+/** @type {bay.Corner[]} */
 const CORNERS = ["LF", "RF", "LR", "RR"];
 
 export class Visit extends EventTarget {
+  /**
+   * By the tag of the language and the name of the units; undefined when they were never here.
+   *
+   * @type {bay.ForAll<bay.Sheet> | undefined}
+   */
+  sheets;
+
+  /** Whether the book has it no longer. */
+  gone = false;
+
+  /** @type {bay.State} */
+  state = { now: "", leftOn: {}, readings: {}, rivals: [], ticks: {}, photos: [], tools: {}, air: {}, onCar: [] };
+
+  /**
+   * @param {string} id
+   * @param {bay.Outbox} outbox
+   */
   constructor(id, outbox) {
     super();
     this.id = id;
     this.outbox = outbox;
-    this.state = { leftOn: {}, readings: {}, rivals: [], ticks: {}, onCar: [] };
     outbox.addEventListener("state", (event) => {
-      if (event.detail.visit === id) {
-        this.take(event.detail.state);
+      const { visit, state } = /** @type {CustomEvent<{ visit: string, state: bay.State }>} */ (event).detail;
+      if (visit === id) {
+        this.take(state);
       }
     });
     outbox.addEventListener("change", () => this.dispatchEvent(new Event("change")));
@@ -24,13 +43,17 @@ export class Visit extends EventTarget {
 
   /** In the language and the units of the person who works here now. */
   get sheet() {
-    return sheetOf(this.sheets);
+    const sheet = sheetOf(this.sheets);
+    if (!sheet) {
+      throw new Error(`The sheet of ${this.id} is not here`);
+    }
+    return sheet;
   }
 
   /** From the tablet, unless the server was faster; without sheets when it was never here. */
   async load() {
     const kept = await this.outbox.store.get("sheets", this.id);
-    if (!this.sheets && sheetOf(kept?.sheets)) {
+    if (!this.sheets && kept && sheetOf(kept.sheets)) {
       Object.assign(this, { sheets: kept.sheets, state: kept.state });
     }
   }
@@ -40,7 +63,7 @@ export class Visit extends EventTarget {
     const base = `/bay/visits/${encodeURIComponent(this.id)}`;
     const [sheets, state] = await Promise.all(
       [`${base}/sheet.json`, `${base}/state.json`].map(async (address) => {
-        const response = await fetch(address, { signal: AbortSignal.timeout(10_000) });
+        const response = await ask(address);
         this.gone = response.status === 404;
         if (!response.ok) {
           throw new Error(`The server answered ${response.status}`);
@@ -56,6 +79,7 @@ export class Visit extends EventTarget {
     this.#keep();
   }
 
+  /** @param {bay.State} state */
   take(state) {
     this.state = state;
     learn(state.now);
@@ -64,37 +88,64 @@ export class Visit extends EventTarget {
   }
 
   #keep() {
-    return this.outbox.store.put("sheets", { visit: this.id, sheets: this.sheets, state: this.state, keptAt: Date.now() });
+    if (this.sheets) {
+      this.outbox.store.put("sheets", { visit: this.id, sheets: this.sheets, state: this.state, keptAt: Date.now() });
+    }
   }
 
   get pending() {
     return this.outbox.of(this.id);
   }
 
-  /** The wheel that the car leaves on at a corner, in the book or only here; undefined until somebody recorded it. */
+  /**
+   * Entries of a kind that are only here.
+   *
+   * @template {bay.Made["kind"]} K
+   * @param {K} kind
+   */
+  here(kind) {
+    return /** @type {bay.EntryOf<K>[]} */ (this.pending.filter((entry) => entry.kind === kind));
+  }
+
+  /**
+   * The wheel that the car leaves on at a corner, in the book or only here; undefined until somebody recorded it.
+   *
+   * @param {bay.Corner} corner
+   */
   leaving(corner) {
-    const entry = this.pending.findLast((each) => each.kind === "leaving");
+    const entry = this.here("leaving").at(-1);
     return (entry?.wheels ?? this.state.leftOn)[corner];
   }
 
-  wheelOf(field) {
-    return !field.ofWheel ? "" : (field.goesOn ? this.leaving(field.corner) : this.sheet.arrived[field.corner]) ?? "";
+  /** @param {bay.Field} field */
+  wheelOf({ ofWheel, goesOn, corner }) {
+    return !ofWheel || !corner ? "" : (goesOn ? this.leaving(corner) : this.sheet.arrived[corner]) ?? "";
   }
 
+  /** @param {bay.Field} field */
   keyOf(field) {
     return [field.measure, field.corner ?? "", field.spot ?? "", this.wheelOf(field)].join(".");
   }
 
-  /** Whether a field has a place: its wheel is known, and it is not read as the wheel that came already. */
+  /**
+   * Whether a field has a place: its wheel is known, and it is not read as the wheel that came already.
+   *
+   * @param {bay.Field} field
+   */
   applies(field) {
     const wheel = this.wheelOf(field);
-    return !field.ofWheel || (wheel !== "" && !(field.goesOn && field.onlyNew && wheel === this.sheet.arrived[field.corner]));
+    return !field.ofWheel || (wheel !== "" && !(field.goesOn && field.onlyNew && wheel === this.wheelOf({ ...field, goesOn: false })));
   }
 
-  /** What a field shows, and where that is. */
+  /**
+   * What a field shows, and where that is.
+   *
+   * @param {bay.Field} field
+   * @returns {bay.Look}
+   */
   look(field) {
     const key = this.keyOf(field);
-    const entry = this.pending.findLast((each) => each.key === key);
+    const entry = this.here("reading").findLast((each) => each.key === key);
     const stored = this.state.readings[key];
     const rival = this.state.rivals.find((each) => each.key === key);
     const written = entry ? withoutUnit(field, entry.written) : (stored?.shown[chosen().units] ?? "");
@@ -102,46 +153,67 @@ export class Visit extends EventTarget {
     return { key, entry, stored, rival, written, where };
   }
 
-  /** What was read at a field, here or in the book; what was refused is nothing. */
+  /**
+   * What was read at a field, here or in the book; what was refused is nothing.
+   *
+   * @param {bay.Field} field
+   */
   read(field) {
     const { where, written, stored } = this.look(field);
     return where === "refused" ? (stored?.shown[chosen().units] ?? "") : written;
   }
 
+  /** @param {bay.Field} field */
   lastOf(field) {
-    return field.ofWheel ? this.#ofWheel(field)?.last?.[`${field.measure}.${field.spot ?? ""}`] : field.last;
+    return field.ofWheel ? this.#ofWheel(field)?.last[`${field.measure}.${field.spot ?? ""}`] : field.last;
   }
 
+  /** @param {bay.Field} field */
   expectedOf(field) {
-    return field.ofWheel ? this.#ofWheel(field)?.expected?.[`${field.measure}.${field.spot ?? ""}`] : field.expected;
+    return field.ofWheel ? this.#ofWheel(field)?.expected[`${field.measure}.${field.spot ?? ""}`] : field.expected;
   }
 
+  /** @param {bay.Field} field */
   #ofWheel(field) {
     return this.sheet.wheels[this.wheelOf(field)];
   }
 
-  /** The tick that stands of a step, here or in the book; a fastener's is that of the wheel that goes on. */
+  /**
+   * The tick that stands of a step, here or in the book; a fastener's is that of the wheel that goes on.
+   *
+   * @param {string} tick
+   */
   #ticked(tick) {
     const wheel = this.#wheelOfTick(tick);
-    const fits = (each) => each?.wheel === wheel;
-    return this.pending.findLast((each) => each.tick === tick && !each.refused && fits(each)) ?? [this.state.ticks[tick]].find(fits);
+    const stored = this.state.ticks[tick];
+    return this.here("tick").findLast((each) => each.tick === tick && !each.refused && each.wheel === wheel) ?? (stored?.wheel === wheel ? stored : undefined);
   }
 
+  /** @param {string} tick */
   #wheelOfTick(tick) {
-    const [kind, corner] = tick.split(".");
-    return kind === "FASTENER" ? this.leaving(corner) : undefined;
+    const corner = CORNERS.find((each) => tick.startsWith(fastenersOf(each)));
+    return corner && this.leaving(corner);
   }
 
+  /** @param {string} tick */
   done(tick) {
     return this.#ticked(tick)?.done ?? false;
   }
 
+  /** @param {bay.Corner} corner */
   #fasteners(corner) {
-    return this.sheet.fasteners.order.map((number) => `FASTENER.${corner}.${number}`);
+    return this.sheet.fasteners.order.map((number) => fastenersOf(corner) + number);
   }
 
-  /** Whether every fastener of a wheel is ticked, or its torque was read, and none was taken back. */
+  /**
+   * Whether every fastener of a wheel is ticked, or its torque was read, and none was taken back.
+   *
+   * @param {bay.Corner | undefined} corner
+   */
   tight(corner) {
+    if (!corner) {
+      return false;
+    }
     const ticks = this.#fasteners(corner).map((key) => this.#ticked(key));
     const torque = this.#fieldsOfMeasure("WHEEL_TORQUE").find((field) => field.corner === corner);
     return !ticks.some((tick) => tick && !tick.done) && (ticks.every((tick) => tick?.done) || Boolean(torque && this.read(torque)));
@@ -149,9 +221,9 @@ export class Visit extends EventTarget {
 
   /** Each tick of a fastener and each torque: which, and of whom. */
   tightenings() {
-    const ticked = CORNERS.flatMap((corner) => this.#fasteners(corner)).map((key) => this.#ticked(key)).filter((tick) => tick?.done);
-    const written = this.#fieldsOfMeasure("WHEEL_TORQUE").map((field) => this.look(field)).map(({ entry, stored }) => (entry?.refused ? stored : entry ?? stored));
-    return [...ticked, ...written.filter(Boolean)];
+    const ticked = CORNERS.flatMap((corner) => this.#fasteners(corner)).map((key) => this.#ticked(key)).flatMap((tick) => (tick?.done ? tick : []));
+    const written = this.#fieldsOfMeasure("WHEEL_TORQUE").map((field) => this.look(field)).flatMap(({ entry, stored }) => (entry && !entry.refused ? entry : stored ?? []));
+    return [...ticked, ...written];
   }
 
   tightenedBy() {
@@ -161,7 +233,7 @@ export class Visit extends EventTarget {
   /** Whether another person than those has checked them, each of them before the eyes. */
   secondChecked() {
     const check = this.#ticked(SECOND_CHECK);
-    return Boolean(check?.done) && this.tightenings().every((each) => each.person !== check.person && check.seen?.includes(each.id));
+    return check !== undefined && check.done && this.tightenings().every((each) => each.person !== check.person && check.seen?.includes(each.id));
   }
 
   get asksSecondCheck() {
@@ -170,31 +242,44 @@ export class Visit extends EventTarget {
 
   /** Cautions that are open by all that this tablet knows. */
   openCautions() {
+    /** @param {string} key */
     const has = (key) =>
       (key === "WHEELS_ON" && CORNERS.some((corner) => this.leaving(corner))) ||
       (key === SECOND_CHECK && this.secondChecked()) ||
-      (key.startsWith(TIGHT) && this.tight(key.slice(TIGHT.length))) ||
+      CORNERS.some((corner) => key === TIGHT + corner && this.tight(corner)) ||
       this.#fieldsOf(key).some((field) => this.applies(field) && saysDone(field, this.read(field)));
     return this.sheet.cautions.filter((caution) => caution.openedBy.some(has) && !has(caution.closedBy));
   }
 
-  /** The step in which a caution is closed. */
+  /**
+   * The step in which a caution is closed.
+   *
+   * @param {bay.Caution} caution
+   */
   stepThatCloses(caution) {
     return this.sheet.steps.find((step) => (step.kind === "TORQUE" && caution.closedBy.startsWith(TIGHT)) || step.ticks.some((tick) => tick.key === caution.closedBy) || fieldsOf(step).some((field) => `${field.measure}.${field.corner ?? ""}` === caution.closedBy));
   }
 
+  /** @param {string} measure */
   #fieldsOfMeasure(measure) {
     return this.sheet.steps.flatMap(fieldsOf).filter((field) => field.measure === measure && this.applies(field));
   }
 
+  /** @param {string} key */
   #fieldsOf(key) {
     return this.sheet.steps.flatMap(fieldsOf).filter((field) => `${field.measure}.${field.corner ?? ""}` === key);
   }
 
-  /** What a step waits for, each a field, a tick or the wheels, and of how many places; what most visits do without does not count. */
+  /**
+   * What a step waits for, each a field, a tick or the wheels, and of how many places; what most visits do without does not count.
+   *
+   * @param {bay.Step} step
+   * @returns {bay.Progress}
+   */
   progress(step) {
     const fields = step.groups.filter((group) => !group.folded).flatMap((group) => group.fields).filter((field) => this.applies(field));
     // A wheel is tight by its ticks, too; what the wrench showed need not be typed.
+    /** @param {bay.Field} field */
     const open = (field) => (field.measure === "WHEEL_TORQUE" ? !this.tight(field.corner) : this.read(field) === "");
     const ticks = step.kind === "TORQUE" ? [] : step.ticks;
     // Its places are not there before it is known which wheels go on.
@@ -209,7 +294,13 @@ export class Visit extends EventTarget {
     return { missing, done: of - missing.length, of };
   }
 
-  /** A reading; what was never sent is replaced, what the book may have is corrected with a reason. */
+  /**
+   * A reading; what was never sent is replaced, what the book may have is corrected with a reason.
+   *
+   * @param {bay.Field} field
+   * @param {string} text
+   * @param {string} [reason]
+   */
   async enter(field, text, reason, by = person()) {
     const written = withUnit(field, text);
     const { key, entry, stored } = this.look(field);
@@ -224,28 +315,55 @@ export class Visit extends EventTarget {
     );
   }
 
-  /** Says upon which tick it was made, and a check what it was made of: the book does not go by the clocks. */
+  /**
+   * Says upon which tick it was made, and a check what it was made of: the book does not go by the clocks.
+   *
+   * @param {string} tick
+   * @param {boolean} done
+   */
   tick(tick, done, by = person()) {
     return this.outbox.add({
       visit: this.id, kind: "tick", tick, done, person: by, wheel: this.#wheelOfTick(tick), shown: this.#ticked(tick)?.id,
       seen: tick === SECOND_CHECK && done ? this.tightenings().map(({ id }) => id) : undefined,
-    }, this.pending.find((each) => each.tick === tick && each.refused));
+    }, this.here("tick").find((each) => each.tick === tick && each.refused));
   }
 
-  /** Mark of the tool of a kind that this visit is worked with; empty while none is named. */
+  /**
+   * Mark of the tool of a kind that this visit is worked with; empty while none is named.
+   *
+   * @param {string} kind
+   */
   tool(kind) {
-    return this.pending.findLast((each) => each.kind === "tool" && each.tool === kind)?.toolId ?? this.state.tools?.[kind] ?? "";
+    return this.here("tool").findLast((each) => each.tool === kind)?.toolId ?? this.state.tools[kind] ?? "";
   }
 
+  /**
+   * @param {string} kind
+   * @param {string} toolId
+   */
   useTool(kind, toolId) {
     return this.outbox.add({ visit: this.id, kind: "tool", tool: kind, toolId, person: person() });
   }
 
+  /**
+   * Anything else than a reading, a tick or a tool.
+   *
+   * @template {"leaving" | "departure" | "answer" | "photo" | "photo choice"} K
+   * @param {K} kind
+   * @param {Omit<bay.MadeOf<K>, "kind" | keyof bay.OfVisit>} values
+   */
   record(kind, values) {
-    const before = kind === "leaving" || kind === "departure" ? this.pending.findLast((each) => each.kind === kind && (each.refused || !each.tried)) : undefined;
-    return this.outbox.add({ visit: this.id, kind, person: person(), ...values }, before);
+    const before = kind === "leaving" || kind === "departure" ? this.here(kind).findLast((each) => Boolean(each.refused) || !each.tried) : undefined;
+    return this.outbox.add(/** @type {bay.MadeOf<K>} */ ({ visit: this.id, kind, person: person(), ...values }), before);
   }
 }
 
-/** The sheet that the person who works here now reads, of those that the server made; none of what an older server made. */
+/** @param {bay.Corner} corner */
+const fastenersOf = (corner) => `FASTENER.${corner}.`;
+
+/**
+ * The sheet that the person who works here now reads, of those that the server made; none of what an older server made.
+ *
+ * @param {bay.ForAll<bay.Sheet>} [sheets]
+ */
 export const sheetOf = (sheets) => sheets?.[chosen().language]?.[chosen().units];

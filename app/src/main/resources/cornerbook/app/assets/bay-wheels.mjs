@@ -5,6 +5,10 @@ import { scanButton } from "./bay-scan.mjs";
 import { fieldsOf } from "./bay-steps.mjs";
 import { cornerName, say, told } from "./bay-words.mjs";
 
+/**
+ * @param {bay.View} view
+ * @param {bay.Step} step
+ */
 export function wheelsStep(view, step) {
   const { visit } = view;
   const { sheet } = visit;
@@ -21,7 +25,7 @@ export function wheelsStep(view, step) {
   places.forEach(({ select }) => select.addEventListener("change", check));
   const said = h("div", { ariaLive: "polite" });
   view.onUpdate(() => {
-    const entry = visit.pending.findLast((each) => each.kind === "leaving");
+    const entry = visit.here("leaving").at(-1);
     said.replaceChildren(
       entry?.refused ? note("wrong", told(entry.refused))
       : entry ? note("here", say("recorded-here"))
@@ -51,12 +55,20 @@ export function wheelsStep(view, step) {
   ];
 }
 
+/**
+ * @param {bay.Visit} visit
+ * @param {bay.Corner} corner
+ */
 function place(visit, corner) {
   const { sheet } = visit;
   const standing = visit.leaving(corner) ?? sheet.planned[corner] ?? "";
   const select = h("select", { id: `wheel.${corner}` }, ...Object.entries(sheet.wheels).map(([tag, wheel]) => h("option", { value: tag, selected: tag === standing }, `${tag}, ${wheel.season}`)));
   const wheel = sheet.wheels[standing];
   const said = h("div", { ariaLive: "polite" });
+  /**
+   * @param {string} name
+   * @param {string} label
+   */
   const typed = (name, label) => h("input", { id: `${name}.${corner}`, type: "text", maxLength: 40, autocomplete: "off", autocapitalize: "characters", spellcheck: false, placeholder: "\u2013", "aria-label": say("label-at", { label, corner: cornerName(corner) }) });
   const tag = typed("tag", say("tag"));
   const code = typed("dateCode", say("date-code"));
@@ -65,7 +77,7 @@ function place(visit, corner) {
   const look = () => {
     const read = tag.value.trim();
     const known = sheet.wheels[read];
-    const belongs = Object.entries(sheet.planned).find(([, planned]) => planned === read)?.[0];
+    const belongs = walk().find((each) => sheet.planned[each] === read);
     said.replaceChildren(
       read === "" ? "" :
       !known ? note("wrong", say("no-wheel", { read }))
@@ -78,12 +90,12 @@ function place(visit, corner) {
     tag.value = text;
     look();
   });
-  const fields = [[say("tag-read"), tag], [say("date-code"), code], [say("sensor"), sensor]];
-  for (const [index, [, input]] of fields.entries()) {
+  const fields = [{ label: say("tag-read"), input: tag }, { label: say("date-code"), input: code }, { label: say("sensor"), input: sensor }];
+  for (const [index, { input }] of fields.entries()) {
     input.addEventListener("keydown", (event) => {
       if (event.key === "Enter") {
         event.preventDefault();
-        (fields[index + 1]?.[1] ?? tag).focus();
+        (fields[index + 1]?.input ?? tag).focus();
       }
     });
   }
@@ -94,7 +106,7 @@ function place(visit, corner) {
     h("label", { htmlFor: select.id }, say("wheel")),
     select,
     h("p", { className: "ghost" }, wheel?.storePlace ? say("store", { place: wheel.storePlace }) : ""),
-    h("div", { className: "spots spots-3" }, ...fields.map(([label, input]) => h("div", { className: "field" }, h("label", { htmlFor: input.id }, label), input))),
+    h("div", { className: "spots spots-3" }, ...fields.map(({ label, input }) => h("div", { className: "field" }, h("label", { htmlFor: input.id }, label), input))),
     scan,
     said,
   );

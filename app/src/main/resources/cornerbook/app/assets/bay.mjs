@@ -1,6 +1,7 @@
 // The bay on a tablet: the list of visits, or the sheet of one; who works; whether there is a link.
 import { openAside, showAside } from "./bay-aside.mjs";
-import { h, note } from "./bay-dom.mjs";
+import { ask } from "./bay-ask.mjs";
+import { byId, h, note } from "./bay-dom.mjs";
 import { Outbox } from "./bay-outbox.mjs";
 import { openPanel } from "./bay-panel.mjs";
 import { chosen, isKnown, people, person, sync, workAs } from "./bay-person.mjs";
@@ -10,13 +11,14 @@ import * as store from "./bay-store.mjs";
 import { sheetOf, Visit } from "./bay-visit.mjs";
 import { listed, say } from "./bay-words.mjs";
 
-const byId = (id) => document.getElementById(id);
 const assets = document.documentElement.dataset.assets;
 const RECONNECT_MS = 2_000;
 const DRAWING_MS = 100;
 
+/** @type {string[]} */
 let onCar = [];
 
+/** @param {Outbox} outbox */
 function showLink(outbox) {
   const writing = outbox.waiting.filter((entry) => entry.seq === undefined).length;
   const here = outbox.waiting.length - writing;
@@ -32,6 +34,10 @@ function showLink(outbox) {
   byId("link").className = here > 0 ? "here" : outbox.linked ? "book" : "nolink";
 }
 
+/**
+ * @param {Visit} visit
+ * @param {Outbox} outbox
+ */
 function listen(visit, outbox) {
   const source = new EventSource(`/bay/visits/${encodeURIComponent(visit.id)}/events?person=${encodeURIComponent(person())}`);
   source.addEventListener("state", (event) => {
@@ -43,6 +49,7 @@ function listen(visit, outbox) {
     outbox.send();
   });
   const name = person();
+  /** @param {number} afterMs */
   const again = (afterMs) => {
     source.close();
     people.removeEventListener("change", other);
@@ -54,20 +61,27 @@ function listen(visit, outbox) {
   const other = () => person() !== name && again(0);
   people.addEventListener("change", other);
   source.onerror = () => {
-    outbox.setLinked(Boolean(visit.gone));
+    outbox.setLinked(visit.gone);
     again(RECONNECT_MS);
   };
 }
 
-/** Asks once on each tablet; every entry bears the name. A paired tablet knows it. */
+/**
+ * Asks once on each tablet; every entry bears the name. A paired tablet knows it.
+ *
+ * @param {string[]} names
+ * @returns {Promise<void>}
+ */
 function askPerson(names) {
   return new Promise((resolve) => {
+    /** @param {string} name */
     const take = (name) => {
       if (name.trim()) {
         workAs(name.trim());
         resolve();
       }
     };
+    /** @type {HTMLInputElement} */
     const input = h("input", { id: "person", type: "text", maxLength: 60, autocomplete: "off", onkeydown: (event) => event.key === "Enter" && take(input.value) });
     byId("main").replaceChildren(
       h("h2", {}, say("who-works")),
@@ -83,7 +97,7 @@ function askPerson(names) {
 function showFrame() {
   document.documentElement.lang = chosen().language;
   document.documentElement.dataset.look = chosen().look;
-  document.querySelector(".skip").textContent = say("skip");
+  byId("skip").textContent = say("skip");
   byId("home").textContent = say("bay");
   byId("steps").ariaLabel = say("steps");
   showPerson();
@@ -97,13 +111,20 @@ function showPerson() {
   byId("who").ariaLabel = say("settings-button", { people: listed([person(), ...others, unknown ? say("pin-wanted") : ""]) || undefined });
 }
 
+/** @param {Visit} visit */
 function showGone(visit) {
   if (visit.gone) {
     byId("steps").before(note("wrong", say("visit-gone")));
   }
 }
 
-/** Shows what the tablet has; without that, what the server sends. */
+/**
+ * Shows what the tablet has; without that, what the server sends.
+ *
+ * @param {Visit} visit
+ * @param {Promise<boolean>} reached
+ * @param {Outbox} outbox
+ */
 async function showVisit(visit, reached, outbox) {
   if (visit.sheets) {
     reached.then((linked) => {
@@ -137,10 +158,14 @@ function drawn() {
   return new Promise((resolve) => setTimeout(resolve, DRAWING_MS));
 }
 
-/** Keeps the visits of today, so that each can be opened when the network is gone. */
+/**
+ * Keeps the visits of today, so that each can be opened when the network is gone.
+ *
+ * @param {Outbox} outbox
+ */
 async function keepToday(outbox) {
-  const response = await fetch("/bay/today.json");
-  for (const id of await response.json()) {
+  const response = await ask("/bay/today.json");
+  for (const id of /** @type {string[]} */ (await response.json())) {
     if (!sheetOf((await store.get("sheets", id))?.sheets)) {
       await new Visit(id, outbox).fetch();
     }
@@ -148,8 +173,10 @@ async function keepToday(outbox) {
 }
 
 async function showList() {
-  const kept = (await store.all("sheets")).filter((each) => sheetOf(each.sheets)).map((each) => ({ ...each, sheet: sheetOf(each.sheets) }));
-  kept.sort((one, other) => other.keptAt - one.keptAt);
+  const kept = (await store.all("sheets")).sort((one, other) => other.keptAt - one.keptAt).flatMap(({ visit, sheets }) => {
+    const sheet = sheetOf(sheets);
+    return sheet ? { visit, sheet } : [];
+  });
   byId("main").replaceChildren(
     h("form", { action: "/wheels", className: "row" }, h("label", { htmlFor: "tag" }, say("wheel-tag")), h("input", { id: "tag", name: "tag", required: true, maxLength: 60, autocomplete: "off" }), h("button", { type: "submit", className: "quiet" }, say("open-wheel")), scanButton(say("scan"), (text) => location.assign(`/wheels/${encodeURIComponent(text)}`))),
     h("h2", {}, say("visits-here")),
@@ -171,7 +198,7 @@ async function start() {
   const outbox = new Outbox(store);
   const id = location.pathname.match(/^\/bay\/visits\/([^/]+)$/)?.[1];
   const visit = id ? new Visit(decodeURIComponent(id), outbox) : undefined;
-  const reached = visit?.fetch().then(() => true, () => false);
+  const reached = visit ? visit.fetch().then(() => true, () => false) : Promise.resolve(false);
   await Promise.all([outbox.load(), visit?.load()]);
   addEventListener("online", () => outbox.send());
   document.addEventListener("visibilitychange", () => document.hidden || outbox.send());

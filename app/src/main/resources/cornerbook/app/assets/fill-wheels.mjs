@@ -2,12 +2,15 @@
 // Without this module the link asks for the page anew with that set filled in.
 document.addEventListener("click", (event) => {
   const link = event.target instanceof Element ? event.target.closest("a[data-hint]") : null;
-  if (!link || event.ctrlKey || event.metaKey) {
+  if (!(link instanceof HTMLElement) || event.ctrlKey || event.metaKey) {
     return;
   }
   event.preventDefault();
   for (const corner of ["LF", "RF", "LR", "RR"]) {
-    document.getElementById(`leaving.${corner}`).value = link.dataset[corner.toLowerCase()];
+    const field = document.getElementById(`leaving.${corner}`);
+    if (field instanceof HTMLSelectElement) {
+      field.value = link.dataset[corner.toLowerCase()] ?? "";
+    }
   }
-  document.getElementById("filled-in").textContent = link.dataset.hint;
+  document.getElementById("filled-in")?.replaceChildren(link.dataset.hint ?? "");
 });

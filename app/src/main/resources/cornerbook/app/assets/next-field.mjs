@@ -2,6 +2,12 @@
 // Without this module Enter does nothing in the entry forms: their first button is disabled.
 const moves = "input:not([type=hidden]):not([type=search]), select";
 
+/**
+ * @param {ParentNode} within
+ * @param {string} selector
+ */
+const elements = (within, selector) => /** @type {HTMLElement[]} */ ([...within.querySelectorAll(selector)]);
+
 document.addEventListener("keydown", (event) => {
   const field = event.target;
   if (event.key !== "Enter" || event.isComposing || !(field instanceof HTMLElement) || !field.matches(moves)) {
@@ -13,13 +19,13 @@ document.addEventListener("keydown", (event) => {
   }
   event.preventDefault();
   // What is folded away is passed by.
-  const fields = [...form.querySelectorAll(moves)].filter((each) => each.checkVisibility());
-  const next = fields[fields.indexOf(field) + 1] ?? [...form.querySelectorAll("button:not([disabled])")].at(-1);
-  next.focus();
+  const fields = elements(form, moves).filter((each) => each.checkVisibility());
+  const next = fields[fields.indexOf(field) + 1] ?? elements(form, "button:not([disabled])").at(-1);
+  next?.focus();
   if (next instanceof HTMLInputElement && next.type === "text") {
     next.select();
   }
 });
 
 // After a refusal the hands go straight to the first field that was not understood, or is asked about.
-document.querySelector(".field:is(.wrong, .asked) :is(input, select), .place.wrong select")?.focus();
+elements(document, ".field:is(.wrong, .asked) :is(input, select), .place.wrong select")[0]?.focus();

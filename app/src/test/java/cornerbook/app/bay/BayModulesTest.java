@@ -18,6 +18,8 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The modules of the bay sheet that know nothing of a browser, run by Node.js; and the words that all of them say. */
 class BayModulesTest {
@@ -36,19 +38,30 @@ class BayModulesTest {
                     .sorted()
                     .forEach(command::add);
         }
-        var run = start(command);
+        run(command, "Node.js is missing, with which the modules of the bay sheet are tested; install the package nodejs.");
+    }
+
+    /** Those of the bay sheet and of the desk, the service worker, and the tests: types by JSDoc, nothing unused, no path that forgets to answer. */
+    @ParameterizedTest
+    @ValueSource(strings = {"jsconfig.json", "jsconfig.worker.json", "jsconfig.test.json"})
+    void modulesKeepTheirTypes(String modules) throws Exception {
+        run(
+                List.of("tsc", "--pretty", "false", "--project", modules),
+                "The compiler of TypeScript is missing, with which the modules of the pages are checked; install the package node-typescript.");
+    }
+
+    private static void run(List<String> command, String missing) throws Exception {
+        var run = start(command, missing);
         var told = new String(run.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         assertThat(run.waitFor(SLOWEST_SECONDS, TimeUnit.SECONDS)).isTrue();
         assertThat(run.exitValue()).as(told).isZero();
     }
 
-    private static Process start(List<String> command) {
+    private static Process start(List<String> command, String missing) {
         try {
             return new ProcessBuilder(command).redirectErrorStream(true).start();
         } catch (IOException e) {
-            return fail(
-                    "Node.js is missing, with which the modules of the bay sheet are tested; install the package nodejs.",
-                    e);
+            return fail(missing, e);
         }
     }
 

@@ -1,0 +1,2 @@
+declare const catalogue: Record<string, Record<string, string>>;
+export default catalogue;

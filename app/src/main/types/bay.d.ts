@@ -1,0 +1,379 @@
+// What the tablet and its server tell each other, and what the modules of the bay sheet pass on. The types of what the server
+// sends are BaySheet, BayState, Me and EntryAnswer: ModulesTypedTest holds them to these. What is absent is left out.
+declare namespace bay {
+  type Corner = "LF" | "RF" | "LR" | "RR";
+  type AtCorners = Partial<Record<Corner, string>>;
+
+  /** By the tag of the language, and in it by the name of the units. */
+  type ForAll<T> = Record<string, Record<string, T>>;
+
+  // The sheet of a visit.
+
+  interface Sheet {
+    visit: string;
+    assets: string;
+    car: string;
+    plate: string;
+    day: string;
+    odometer: string;
+    steps: Step[];
+    arrived: AtCorners;
+    planned: AtCorners;
+    plannedHint: string;
+    wheels: Record<string, WheelCard>;
+    fasteners: Fasteners;
+    cautions: Caution[];
+    partsSeen: Record<"CORNER" | "CAR", Record<string, string>>;
+    people: string[];
+    tools: Tool[];
+  }
+
+  interface Tool {
+    kind: string;
+    title: string;
+    steps: string[];
+    options: Option[];
+  }
+
+  interface Option {
+    id: string;
+    label: string;
+  }
+
+  type Kind = "FIELDS" | "CAR" | "WHEELS" | "TORQUE" | "DEPART";
+
+  interface Step {
+    id: string;
+    kind: Kind;
+    title: string;
+    tab: string;
+    corner?: Corner;
+    cautions: string[];
+    groups: Group[];
+    ticks: Tick[];
+  }
+
+  interface Group {
+    title: string;
+    hints: string[];
+    fields: Field[];
+    folded: boolean;
+  }
+
+  interface Field {
+    measure: string;
+    corner?: Corner;
+    spot?: string;
+    ofWheel: boolean;
+    goesOn: boolean;
+    onlyNew: boolean;
+    label: string;
+    shortLabel?: string;
+    unit: string;
+    suffix: string;
+    words: Choice[];
+    points: boolean;
+    low: number;
+    high: number;
+    last?: Last;
+    expected?: Expected;
+  }
+
+  interface Choice {
+    written: string;
+    label: string;
+    undone: boolean;
+  }
+
+  interface Tick {
+    key: string;
+    label: string;
+  }
+
+  interface Last {
+    written: string;
+    day: string;
+  }
+
+  interface Range {
+    low: number;
+    high: number;
+  }
+
+  interface Expected {
+    low: number;
+    high: number;
+    asks: string;
+  }
+
+  interface WheelCard {
+    set: string;
+    setName: string;
+    season: string;
+    storePlace?: string;
+    came?: Corner;
+    tyre: string;
+    last: Record<string, Last>;
+    expected: Record<string, Expected>;
+  }
+
+  interface Fasteners {
+    count: number;
+    order: number[];
+    torque: string;
+    unit: string;
+    thread: string;
+    retorque: string;
+  }
+
+  interface Caution {
+    key: string;
+    sentence: string;
+    openedBy: string[];
+    closedBy: string;
+  }
+
+  // What the book has of a visit.
+
+  interface State {
+    now: string;
+    leftOn: AtCorners;
+    readings: Record<string, Stored>;
+    rivals: Rival[];
+    ticks: Record<string, Ticked>;
+    photos: Photo[];
+    tools: Record<string, string>;
+    air: Partial<Record<Corner, ForAll<Air>>>;
+    onCar: string[];
+    departed?: Departed;
+  }
+
+  interface Stored {
+    id: string;
+    written: string;
+    shown: Record<string, string>;
+    person?: string;
+  }
+
+  interface Rival {
+    id: string;
+    key: string;
+    written: string;
+    person: string;
+    standing?: string;
+  }
+
+  interface Air {
+    set: string;
+    from: string;
+  }
+
+  interface Ticked {
+    id: string;
+    done: boolean;
+    person: string;
+    wheel?: string;
+    seen: string[];
+  }
+
+  interface Photo {
+    id: string;
+    corner?: Corner;
+    part?: string;
+    person: string;
+    madeAt: string;
+    onSheet: boolean;
+  }
+
+  interface Departed {
+    person: string;
+    time: string;
+    reasons: Reason[];
+  }
+
+  interface Reason {
+    caution: string;
+    sentence: string;
+    reason: string;
+  }
+
+  // Who works here.
+
+  interface Me {
+    person?: string;
+    workers: string[];
+    people: string[];
+    chosen: Chosen;
+    chosenBy: Record<string, Chosen>;
+  }
+
+  interface Chosen {
+    units: string;
+    look: string;
+    walk: string;
+    language: string;
+  }
+
+  // Entries: as they are made, as they wait on the tablet, and what the server answers.
+
+  interface Answer {
+    id: string;
+    status: string;
+    sentence: string;
+    pointer: string;
+  }
+
+  /** What the server says of a batch of entries, or of a photo. */
+  interface Answered extends Partial<Answer> {
+    answers?: Answer[];
+    state?: State;
+  }
+
+  interface OfVisit {
+    visit: string;
+    person: string;
+  }
+
+  interface Reading extends OfVisit {
+    kind: "reading";
+    /** Names its field and wheel, as the state does. */
+    key: string;
+    written: string;
+    measure: string;
+    corner?: Corner;
+    spot?: string;
+    wheel?: string;
+    goesOn: boolean;
+    /** The reading that was shown when this one was typed, which it corrects. */
+    shown?: string;
+    reason?: string;
+    /** Whether it waits for its reason. */
+    held?: boolean;
+  }
+
+  interface TickEntry extends OfVisit {
+    kind: "tick";
+    tick: string;
+    done: boolean;
+    wheel?: string;
+    shown?: string;
+    seen?: string[];
+  }
+
+  interface ToolEntry extends OfVisit {
+    kind: "tool";
+    tool: string;
+    toolId: string;
+  }
+
+  /** With the date codes and sensors that were read, each by its corner. */
+  interface Leaving extends OfVisit {
+    kind: "leaving";
+    wheels: AtCorners;
+    shown: AtCorners;
+    [read: `dateCode.${string}` | `sensor.${string}`]: string;
+  }
+
+  interface RivalAnswer extends OfVisit {
+    kind: "answer";
+    rival: string;
+    take: boolean;
+  }
+
+  interface PhotoEntry extends OfVisit {
+    kind: "photo";
+    corner?: Corner;
+    blob: Blob;
+  }
+
+  interface PhotoChoice extends OfVisit {
+    kind: "photo choice";
+    photo: string;
+    part?: string;
+    onSheet: boolean;
+  }
+
+  interface DepartureEntry extends OfVisit {
+    kind: "departure";
+    reasons: Record<string, string>;
+  }
+
+  type Made = Reading | TickEntry | ToolEntry | Leaving | RivalAnswer | PhotoEntry | PhotoChoice | DepartureEntry;
+  type MadeOf<K> = Extract<Made, { kind: K }>;
+
+  interface Waiting {
+    id: string;
+    at: string;
+    /** Its place on the tablet's disk; absent until it is there. */
+    seq?: number;
+    /** Whether it may have reached the server. */
+    tried?: boolean;
+    held?: boolean;
+    refused?: Sentence;
+    /** Whether it was the server that failed at it, and how often. */
+    fault?: boolean;
+    failed?: number;
+    /** Whether its time was refused and learned anew. */
+    timed?: boolean;
+    /** Kept by a person and sent no more; an older page kept the words themselves. */
+    note?: boolean | string;
+  }
+
+  type Entry = Made & Waiting;
+  type EntryOf<K> = MadeOf<K> & Waiting;
+
+  // What the modules pass on.
+
+  type Outbox = import("./bay-outbox.mjs").Outbox;
+  type Visit = import("./bay-visit.mjs").Visit;
+  type View = import("./bay-sheet.mjs").SheetView;
+
+  type Facts = Record<string, unknown>;
+
+  /** Words of the server, or a message of the tablet with its facts. */
+  type Sentence = string | (Facts & { key: string });
+
+  /** What a step waits for. */
+  type Missing = { field: Field } | { tick: Tick } | { wheels: string };
+
+  interface Progress {
+    missing: Missing[];
+    done: number;
+    of: number;
+  }
+
+  type Where = "" | "writing" | "here" | "held" | "book" | "refused" | "rival";
+
+  interface Look {
+    key: string;
+    entry?: EntryOf<"reading">;
+    stored?: Stored;
+    rival?: Rival;
+    written: string;
+    where: Where;
+  }
+
+  interface KeptVisit {
+    visit: string;
+    sheets: ForAll<Sheet>;
+    state: State;
+    keptAt: number;
+  }
+
+  interface Stores {
+    outbox: Entry;
+    sheets: KeptVisit;
+  }
+
+  interface Store {
+    all<N extends keyof Stores>(name: N): Promise<Stores[N][]>;
+    get<N extends keyof Stores>(name: N, key: IDBValidKey): Promise<Stores[N] | undefined>;
+    put<N extends keyof Stores>(name: N, value: Stores[N]): Promise<IDBValidKey>;
+    remove(name: keyof Stores, key: IDBValidKey): Promise<void>;
+  }
+
+  type Child = Node | string | null | undefined | false;
+
+  /** Of an element, by the names that scripts use; an attribute that has no such name by its own. */
+  type Properties<E> = Partial<Omit<E, "list">> & { [attribute: `aria-${string}`]: string; role?: string; list?: string };
+}

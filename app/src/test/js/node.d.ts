@@ -1,0 +1,19 @@
+// What the tests use of Node.js.
+declare module "node:test" {
+  export function test(name: string, run: () => unknown): void;
+  export function beforeEach(run: () => unknown): void;
+}
+
+declare module "node:assert/strict" {
+  const assert: {
+    ok(value: unknown): asserts value;
+    equal<T>(actual: unknown, expected: T, message?: string): asserts actual is T;
+    deepEqual(actual: unknown, expected: unknown): void;
+    throws(run: () => unknown, message: RegExp): void;
+  };
+  export default assert;
+}
+
+declare module "node:crypto" {
+  export const webcrypto: Crypto;
+}
