@@ -133,6 +133,14 @@ declare namespace bay {
     closedBy: string;
   }
 
+  /** What keeps the car from leaving: work that is not ended, or a finding of the book's. */
+  interface OpenPoint {
+    key: string;
+    sentence: string;
+    closedBy?: string;
+    unsafe: boolean;
+  }
+
   // What the book has of a visit.
 
   interface State {
@@ -144,8 +152,14 @@ declare namespace bay {
     photos: Photo[];
     tools: Record<string, string>;
     air: Partial<Record<Corner, ForAll<Air>>>;
+    unsafe: Unsafe[];
     onCar: string[];
     departed?: Departed;
+  }
+
+  interface Unsafe {
+    key: string;
+    sentence: ForAll<string>;
   }
 
   interface Stored {
@@ -296,6 +310,7 @@ declare namespace bay {
   interface DepartureEntry extends OfVisit {
     kind: "departure";
     reasons: Record<string, string>;
+    acknowledgedBy?: string;
   }
 
   type Made = Reading | TickEntry | ToolEntry | Leaving | RivalAnswer | PhotoEntry | PhotoChoice | DepartureEntry;

@@ -13,7 +13,7 @@ const SHEET = sheet({
   arrived: { LF: "S1" },
   wheels: { S1: wheel("S"), W1: wheel("W") },
   fasteners: { count: 2, order: [1, 2], torque: "", unit: "", thread: "", retorque: "" },
-  cautions: [{ key: "CALIPER.LF", sentence: "", openedBy: ["BRACKET_CLEANED.LF"], closedBy: "CALIPER_CLOSED.LF" }, { key: "SECOND_CHECK", sentence: "", openedBy: ["WHEELS_ON"], closedBy: "SECOND_CHECK" }],
+  cautions: [{ key: "CALIPER.LF", sentence: "", openedBy: ["BRACKET_CLEANED.LF", "NOT.CALIPER_CLOSED.LF"], closedBy: "CALIPER_CLOSED.LF" }, { key: "SECOND_CHECK", sentence: "", openedBy: ["WHEELS_ON"], closedBy: "SECOND_CHECK" }],
   steps: [BRAKE, ON, LIFT],
 });
 
@@ -44,7 +44,7 @@ test("what is entered here is shown before what the book has", async () => {
 });
 
 test("a caution opens by what was done, and closes by what was done and by nothing else", async () => {
-  const open = () => visit.openCautions().map(({ key }) => key);
+  const open = () => visit.openPoints().map(({ key }) => key);
   assert.deepEqual(open(), []);
   await visit.enter(CLEANED, "done");
   assert.deepEqual(open(), ["CALIPER.LF"]);
@@ -52,6 +52,18 @@ test("a caution opens by what was done, and closes by what was done and by nothi
   assert.deepEqual(open(), ["CALIPER.LF"]);
   await visit.enter(CLOSED, "done");
   assert.deepEqual(open(), []);
+});
+
+test("an answer that it is not done opens its point by itself", async () => {
+  const open = () => visit.openPoints().map(({ key }) => key);
+  await visit.enter(CLOSED, "not done");
+  assert.deepEqual(open(), ["CALIPER.LF"]);
+});
+
+test("what the book found unsafe is open, and no entry closes it here", () => {
+  visit.state.unsafe = [{ key: "UNSAFE.PAD.LF", sentence: { en: { metric: "Pads too thin." } } }];
+  assert.deepEqual(visit.openPoints(), [{ key: "UNSAFE.PAD.LF", sentence: "Pads too thin.", unsafe: true }]);
+  assert.equal(visit.stepThatCloses(visit.openPoints()[0]), undefined);
 });
 
 test("a step tells what is missing as facts", async () => {

@@ -6,7 +6,6 @@ import cornerbook.app.bay.BaySheet.Last;
 import cornerbook.app.desk.EntryUnits;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
-import cornerbook.core.car.Scale;
 import cornerbook.core.car.Visit;
 import cornerbook.core.say.Said;
 import cornerbook.words.Labels;
@@ -72,8 +71,7 @@ record BayReader(Reader reader, EntryUnits entry) {
         return scale == null
                 ? List.of()
                 : scale.told().stream()
-                        .map(word -> new Choice(
-                                scale.wordOf(word.place()), say(word), scale == Scale.DONE && word.place() == 0))
+                        .map(word -> new Choice(scale.wordOf(word.place()), say(word), scale.saysNotDone(word.place())))
                         .toList();
     }
 

@@ -1,4 +1,4 @@
-// Nothing leaves with an open caution unless a named person says why.
+// Nothing leaves with an open point unless a named person says why; nor with one that is unsafe unless the customer knows.
 import { h, note } from "./bay-dom.mjs";
 import { person } from "./bay-person.mjs";
 import { cornerName, listed, say, told } from "./bay-words.mjs";
@@ -42,7 +42,9 @@ export function departStep(view) {
   const links = h("div", { className: "row" });
   /** @type {Map<string, HTMLInputElement>} */
   const reasons = new Map();
-  const leave = h("button", { type: "button", className: "main", onclick: () => visit.record("departure", { reasons: Object.fromEntries([...reasons].map(([key, input]) => [key, input.value.trim()]).filter(([, words]) => words)) }) }, say("car-leaves", { n: 0 }));
+  const customer = h("input", { id: "acknowledged-by", type: "text", maxLength: 200 });
+  const knows = h("div", { className: "open", hidden: true }, h("label", { htmlFor: customer.id }, say("customer-knows")), customer);
+  const leave = h("button", { type: "button", className: "main", onclick: () => visit.record("departure", { reasons: Object.fromEntries([...reasons].map(([key, input]) => [key, input.value.trim()]).filter(([, words]) => words)), acknowledgedBy: customer.value.trim() || undefined }) }, say("car-leaves", { n: 0 }));
   view.onUpdate(() => {
     const unfinished = view.steps.map((step) => ({ step, missing: visit.progress(step).missing })).filter(({ missing }) => missing.length > 0);
     missing.replaceChildren(
@@ -51,21 +53,22 @@ export function departStep(view) {
     );
     const here = visit.state.onCar.filter((name) => name !== person());
     onCar.textContent = say("on-car-with-me", { person: person(), others: here.length > 0 ? listed(here) : undefined });
-    const cautions = visit.openCautions();
-    if (cautions.map(({ key }) => key).join() !== [...reasons.keys()].join()) {
+    const points = visit.openPoints();
+    if (points.map(({ key }) => key).join() !== [...reasons.keys()].join()) {
       const typed = new Map([...reasons].map(([key, input]) => [key, input.value]));
       reasons.clear();
       open.replaceChildren(
-        ...cautions.map((caution) => {
-          const { key, sentence } = caution;
-          const step = visit.stepThatCloses(caution);
+        ...points.map((point) => {
+          const { key, sentence } = point;
+          const step = visit.stepThatCloses(point);
           const input = h("input", { id: `why.${key}`, type: "text", maxLength: 200, value: typed.get(key) ?? "" });
           reasons.set(key, input);
           return h("div", { className: "open" }, note("wrong", sentence), step ? h("a", { className: "button quiet", href: `#${step.id}` }, say("go-to", { step: step.title })) : null, h("label", { htmlFor: input.id }, say("close-or-say")), input);
         }),
       );
     }
-    leave.textContent = say("car-leaves", { n: cautions.length, person: person() });
+    knows.hidden = !points.some(({ unsafe }) => unsafe);
+    leave.textContent = say("car-leaves", { n: points.length, person: person() });
     const entry = visit.here("departure").at(-1);
     const { departed } = visit.state;
     said.replaceChildren(
@@ -81,5 +84,5 @@ export function departStep(view) {
         : [note("asks", say("made-by-server"))]),
     );
   });
-  return [onCar, open, h("h3", {}, say("still-missing")), missing, said, leave, links];
+  return [onCar, open, knows, h("h3", {}, say("still-missing")), missing, said, leave, links];
 }

@@ -119,7 +119,7 @@ export class SheetView {
 
   #showSteps() {
     const all = this.steps.map((step) => ({ step, ...this.visit.progress(step) }));
-    const open = all.reduce((sum, { missing }) => sum + missing.length, this.visit.openCautions().length);
+    const open = all.reduce((sum, { missing }) => sum + missing.length, this.visit.openPoints().length);
     byId("steps").replaceChildren(
       ...all.map(({ step, done, of }) => {
         const words = step.kind === "DEPART" ? say("open", { n: open }) : of > 0 ? say("done-of", { done, of }) : "";

@@ -3,10 +3,12 @@ import { ask } from "./bay-ask.mjs";
 import { learn } from "./bay-clock.mjs";
 import { chosen, person } from "./bay-person.mjs";
 import { fieldsOf } from "./bay-steps.mjs";
-import { saysDone, withoutUnit, withUnit } from "./bay-written.mjs";
+import { saysDone, saysNotDone, withoutUnit, withUnit } from "./bay-written.mjs";
 
 const SECOND_CHECK = "SECOND_CHECK";
 const TIGHT = "TIGHT.";
+const NOT = "NOT.";
+const WHEELS_ON = "WHEELS_ON";
 /** @type {bay.Corner[]} */
 const CORNERS = ["LF", "RF", "LR", "RR"];
 
@@ -22,7 +24,7 @@ export class Visit extends EventTarget {
   gone = false;
 
   /** @type {bay.State} */
-  state = { now: "", leftOn: {}, readings: {}, rivals: [], ticks: {}, photos: [], tools: {}, air: {}, onCar: [] };
+  state = { now: "", leftOn: {}, readings: {}, rivals: [], ticks: {}, photos: [], tools: {}, air: {}, unsafe: [], onCar: [] };
 
   /**
    * @param {string} id
@@ -240,24 +242,34 @@ export class Visit extends EventTarget {
     return this.sheet.cautions.some((caution) => caution.key === SECOND_CHECK);
   }
 
-  /** Cautions that are open by all that this tablet knows. */
-  openCautions() {
+  /**
+   * What is open by all that this tablet knows: work that is not ended, and what the book found unsafe when it last said so.
+   *
+   * @returns {bay.OpenPoint[]}
+   */
+  openPoints() {
     /** @param {string} key */
     const has = (key) =>
-      (key === "WHEELS_ON" && CORNERS.some((corner) => this.leaving(corner))) ||
+      (key === WHEELS_ON && CORNERS.some((corner) => this.leaving(corner))) ||
       (key === SECOND_CHECK && this.secondChecked()) ||
       CORNERS.some((corner) => key === TIGHT + corner && this.tight(corner)) ||
+      (key.startsWith(NOT) && this.#fieldsOf(key.slice(NOT.length)).some((field) => this.applies(field) && saysNotDone(field, this.read(field)))) ||
       this.#fieldsOf(key).some((field) => this.applies(field) && saysDone(field, this.read(field)));
-    return this.sheet.cautions.filter((caution) => caution.openedBy.some(has) && !has(caution.closedBy));
+    const work = this.sheet.cautions.filter((caution) => caution.openedBy.some(has) && !has(caution.closedBy));
+    return [
+      ...work.map(({ key, sentence, closedBy }) => ({ key, sentence, closedBy, unsafe: false })),
+      // A state that an older program left on this tablet has none.
+      ...(this.state.unsafe ?? []).map(({ key, sentence }) => ({ key, sentence: sentence[chosen().language]?.[chosen().units] ?? "", unsafe: true })),
+    ];
   }
 
   /**
-   * The step in which a caution is closed.
+   * The step in which a point is closed; none where no entry closes it.
    *
-   * @param {bay.Caution} caution
+   * @param {bay.OpenPoint} point
    */
-  stepThatCloses(caution) {
-    return this.sheet.steps.find((step) => (step.kind === "TORQUE" && caution.closedBy.startsWith(TIGHT)) || step.ticks.some((tick) => tick.key === caution.closedBy) || fieldsOf(step).some((field) => `${field.measure}.${field.corner ?? ""}` === caution.closedBy));
+  stepThatCloses({ closedBy }) {
+    return closedBy === undefined ? undefined : this.sheet.steps.find((step) => (step.kind === "TORQUE" && closedBy.startsWith(TIGHT)) || (step.kind === "WHEELS" && closedBy === WHEELS_ON) || step.ticks.some((tick) => tick.key === closedBy) || fieldsOf(step).some((field) => `${field.measure}.${field.corner ?? ""}` === closedBy));
   }
 
   /** @param {string} measure */

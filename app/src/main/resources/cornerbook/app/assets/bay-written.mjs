@@ -65,3 +65,11 @@ export const inWords = (field, written) => field?.words.find((word) => word.writ
  * @param {string} written
  */
 export const saysDone = (field, written) => written !== "" && !field.words.find((word) => word.written === written)?.undone;
+
+/**
+ * Whether somebody answered that it is not done.
+ *
+ * @param {bay.Field} field
+ * @param {string} written
+ */
+export const saysNotDone = (field, written) => field.words.some((word) => word.written === written && word.undone);

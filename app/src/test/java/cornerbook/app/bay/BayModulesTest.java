@@ -38,7 +38,9 @@ class BayModulesTest {
                     .sorted()
                     .forEach(command::add);
         }
-        run(command, "Node.js is missing, with which the modules of the bay sheet are tested; install the package nodejs.");
+        run(
+                command,
+                "Node.js is missing, with which the modules of the bay sheet are tested; install the package nodejs.");
     }
 
     /** Those of the bay sheet and of the desk, the service worker, and the tests: types by JSDoc, nothing unused, no path that forgets to answer. */

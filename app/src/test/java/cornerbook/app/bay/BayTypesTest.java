@@ -23,7 +23,8 @@ class BayTypesTest {
     private static final Pattern MEMBER = Pattern.compile("^    (\\w+\\??):", Pattern.MULTILINE);
 
     static Stream<Class<?>> sent() {
-        var nested = Stream.of(BaySheet.class, BayState.class).flatMap(type -> Arrays.stream(type.getDeclaredClasses()));
+        var nested =
+                Stream.of(BaySheet.class, BayState.class).flatMap(type -> Arrays.stream(type.getDeclaredClasses()));
         return Stream.concat(
                 nested.filter(Class::isRecord),
                 Stream.of(
@@ -57,9 +58,8 @@ class BayTypesTest {
 
     @Test
     void eachKindOfStepIsKnown() throws Exception {
-        var kinds = Arrays.stream(BaySheet.Kind.values())
-                .map("\"%s\""::formatted)
-                .collect(Collectors.joining(" | "));
+        var kinds =
+                Arrays.stream(BaySheet.Kind.values()).map("\"%s\""::formatted).collect(Collectors.joining(" | "));
         assertThat(Files.readString(TYPES)).contains("type Kind = " + kinds + ";");
         assertThat(List.of(BaySheet.Seen.values())).hasToString("[CORNER, CAR]");
     }

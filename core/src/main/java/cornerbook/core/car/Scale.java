@@ -34,6 +34,11 @@ public enum Scale {
         return words;
     }
 
+    /** Whether a value says that nothing was done, or that nothing went on. */
+    public boolean saysNotDone(double value) {
+        return (this == DONE || this == LUBRICANT) && Math.round(value) == 0;
+    }
+
     /** The words in their order, for people. */
     public List<ScaleWord> told() {
         return IntStream.range(0, words.size())

@@ -2,7 +2,6 @@ package cornerbook.core.release;
 
 import cornerbook.core.brake.judge.OpenBrakeWork;
 import cornerbook.core.car.Reading;
-import cornerbook.core.car.Scale;
 import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
@@ -72,9 +71,8 @@ public final class Release {
         return done;
     }
 
-    /** The first word of these scales says that nothing was done, and that nothing went on. */
     private static boolean isNotDone(Reading reading) {
         var scale = reading.measure().scale();
-        return (scale == Scale.DONE || scale == Scale.LUBRICANT) && Math.round(reading.value()) == 0;
+        return scale != null && scale.saysNotDone(reading.value());
     }
 }
