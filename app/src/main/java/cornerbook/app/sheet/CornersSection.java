@@ -11,6 +11,7 @@ import cornerbook.core.car.Wheel;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.CornerName;
 import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.SetSpan;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
@@ -142,7 +143,7 @@ public final class CornersSection {
     /** The gravest of what was found at this corner and on the set as a whole. */
     private CornerLabel label(Corner corner, double depthMm) {
         var forecast = assessment.forecasts().stream()
-                .filter(candidate -> candidate.role() == SetForecast.Role.GOING_ON)
+                .filter(candidate -> candidate.role() == SetSpan.Role.GOING_ON)
                 .findFirst();
         double limitMm = forecast.map(SetForecast::limitMm).orElse(0.0);
         double legalMm = forecast.map(SetForecast::legalLimitMm).orElse(0.0);

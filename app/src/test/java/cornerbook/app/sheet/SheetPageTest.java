@@ -9,11 +9,11 @@ import cornerbook.core.car.Reading;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.CornerName;
 import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.SetSpan;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Listed;
 import cornerbook.core.say.Said;
-import cornerbook.core.tread.judge.SetForecast;
 import cornerbook.words.Language;
 import cornerbook.words.Reader;
 import java.util.List;
@@ -92,7 +92,7 @@ class SheetPageTest {
     void aFindingOnAStoredWheelIsNamedAfterItsSetAndLeavesTheCornerAsItIs() {
         var base = SheetCars.finished();
         var stored = base.forecasts().stream()
-                .filter(forecast -> forecast.role() == SetForecast.Role.COMING_OFF)
+                .filter(forecast -> forecast.role() == SetSpan.Role.COMING_OFF)
                 .findFirst()
                 .orElseThrow()
                 .set();

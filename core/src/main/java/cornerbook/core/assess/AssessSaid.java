@@ -1,14 +1,13 @@
 package cornerbook.core.assess;
 
 import cornerbook.core.corner.Corner;
-import cornerbook.core.corner.SetOf;
 import cornerbook.core.quantity.Quoted;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Said;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 
-/** What is said of a history that cannot stand, and of a visit as a whole. */
+/** What is said of a history that cannot stand. */
 public interface AssessSaid extends Said {
     record WheelTwice(String tag) implements AssessSaid {}
 
@@ -43,11 +42,4 @@ public interface AssessSaid extends Said {
     record CorrectsItself(String id, String by) implements AssessSaid {}
 
     record VinCheckDigit(Quoted vin, Quoted found, String expected) implements AssessSaid {}
-
-    record TreadNeverMeasured(SetOf set) implements AssessSaid {}
-
-    /** A label: the lowest depth read while wheels of a set are being fitted. */
-    record LowestAtFitting() implements AssessSaid {}
-
-    record DepthAtFitting(Amount lowest, Amount wise, boolean below) implements AssessSaid {}
 }

@@ -8,16 +8,15 @@ import cornerbook.core.battery.judge.BatteryCurve;
 import cornerbook.core.battery.judge.BatteryFindings;
 import cornerbook.core.brake.caliper.ParkingBrakeFindings;
 import cornerbook.core.brake.fluid.judge.BrakeFluidFindings;
-import cornerbook.core.brake.judge.BrakeReadingRules;
 import cornerbook.core.brake.judge.OpenBrakeWork;
 import cornerbook.core.brake.judge.ThicknessPrediction;
-import cornerbook.core.brake.seizing.judge.PadClock;
 import cornerbook.core.brake.seizing.judge.SeizingCurve;
 import cornerbook.core.brake.seizing.judge.SeizingFindings;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.WheelSet;
 import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Knowledge;
 import cornerbook.core.finding.Limit;
 import cornerbook.core.finding.LimitTable;
@@ -26,60 +25,45 @@ import cornerbook.core.season.Climate;
 import cornerbook.core.tool.judge.ToolFindings;
 import cornerbook.core.torque.judge.Retorque;
 import cornerbook.core.torque.judge.TorqueFindings;
+import cornerbook.core.tread.judge.TreadFindings;
 import cornerbook.core.tread.judge.TreadForecaster;
 import cornerbook.core.tread.judge.TreadPrediction;
+import cornerbook.core.tyre.judge.TyreAgeFindings;
+import cornerbook.core.tyre.judge.TyreLoadFindings;
+import cornerbook.core.tyre.judge.TyrePlacardFindings;
 import cornerbook.core.tyre.judge.WheelFitFindings;
 import cornerbook.core.wheelplan.Rule;
 import cornerbook.core.wheelplan.judge.DifferenceFindings;
 import cornerbook.core.wheelplan.judge.SetPlan;
 import cornerbook.core.wheelplan.judge.WheelPlanning;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Turns a car with its visits into findings. Stateless: the same history, limits and visit give the same findings. */
 public final class Assessor {
-    /** What the rooms find out, in the order in which it is told where it weighs the same. The sets are judged before them. */
-    private static final List<Judge> JUDGES = List.of(
-            (given, notJudged) ->
-                    PressureFindings.of(given.vehicle(), given.visits(), given.readings(), given.climate(), notJudged),
-            (given, notJudged) -> SensorFindings.of(given.history(), given.visit(), notJudged),
-            (given, notJudged) -> SensorPressureFindings.of(given.vehicle(), given.visit(), given.readings()),
-            (given, notJudged) ->
-                    WheelFitFindings.of(given.history(), given.visit().leftOn()),
-            (given, notJudged) -> TorqueFindings.of(given.vehicle(), given.visit(), given.readings(), notJudged),
-            (given, notJudged) -> {
-                notJudged.addAll(BrakeReadingRules.notUsed(given.vehicle(), given.readings()));
-                return BrakeFindings.of(
-                        given.vehicle(),
-                        given.visits(),
-                        given.distance(),
-                        given.nextVisit(),
-                        given.limits(),
-                        notJudged);
-            },
-            (given, notJudged) -> list(SeizingFindings.of(
-                    given.vehicle(),
-                    given.visits(),
-                    given.nextVisit(),
-                    given.distance().meanKm(),
-                    given.knowledge(),
-                    given.limit(Limit.Kind.SEIZING_RISK),
-                    notJudged)),
-            (given, notJudged) -> list(ParkingBrakeFindings.of(given.visit(), notJudged)),
-            (given, notJudged) ->
-                    list(BrakeFluidFindings.of(given.vehicle(), given.visits(), given.nextVisit(), notJudged)),
-            (given, notJudged) -> {
-                notJudged.addAll(OpenBrakeWork.of(given.vehicle(), given.visit()));
-                return List.of();
-            },
-            (given, notJudged) -> list(BatteryFindings.of(
-                    given.vehicle(), given.visits(), given.readings(), given.nextVisit(), notJudged)),
-            (given, notJudged) -> ToolFindings.of(given.visit(), given.readings()),
-            (given, notJudged) -> list(LiftFindings.of(given.vehicle(), given.visit(), notJudged)));
+    /** The judges of the rooms, in the order in which it is told what weighs the same. The tread is judged before them. */
+    private static final List<Function<Case, Judgement>> JUDGES = List.of(
+            TyreAgeFindings::judge,
+            TyreLoadFindings::judge,
+            TyrePlacardFindings::judge,
+            PressureFindings::judge,
+            SensorFindings::judge,
+            SensorPressureFindings::judge,
+            WheelFitFindings::judge,
+            TorqueFindings::judge,
+            BrakeFindings::judge,
+            SeizingFindings::judge,
+            ParkingBrakeFindings::judge,
+            BrakeFluidFindings::judge,
+            OpenBrakeWork::judge,
+            BatteryFindings::judge,
+            ToolFindings::judge,
+            LiftFindings::judge);
 
     private final LimitTable limits;
     private final Knowledge knowledge;
@@ -98,10 +82,6 @@ public final class Assessor {
         this.limits = limits;
         this.knowledge = knowledge;
         this.climate = climate;
-    }
-
-    private static List<Finding> list(Optional<Finding> found) {
-        return found.stream().toList();
     }
 
     /** The same with what the book has learned from all its cars. */
@@ -153,24 +133,13 @@ public final class Assessor {
     public Optional<SetPlan> planWithout(CarHistory history, String visitId, Set<Rule> without) {
         var given = caseOf(history, visitId);
         return given.goingOn()
-                .flatMap(set -> planning(given, forecaster(given))
-                        .plan(set, given.visit().date(), without));
+                .flatMap(set -> planning(given).plan(set, given.visit().date(), without));
     }
 
     /** The wheel plan of the set that comes off at a visit, from the day that it goes on again; empty as above. */
     public Optional<SetPlan> planStored(CarHistory history, String visitId) {
         var given = caseOf(history, visitId);
-        return given.comingOff()
-                .flatMap(set -> planning(given, forecaster(given)).plan(set, given.nextVisit(), Set.of()));
-    }
-
-    private static TreadForecaster forecaster(Case given) {
-        return new TreadForecaster(given.history(), given.visits(), given.visit(), given.runs(), given.knowledge());
-    }
-
-    private static WheelPlanning planning(Case given, TreadForecaster forecaster) {
-        return new WheelPlanning(
-                given.vehicle(), given.limits(), forecaster, given.runs(), given.visits(), given.visit());
+        return given.comingOff().flatMap(set -> planning(given).plan(set, given.nextVisit(), Set.of()));
     }
 
     /**
@@ -180,49 +149,39 @@ public final class Assessor {
      */
     public Assessment assess(CarHistory history, String visitId) {
         var given = caseOf(history, visitId);
-        var forecaster = forecaster(given);
-        var planning = planning(given, forecaster);
-        var sets = SetJudge.of(given, forecaster);
-        var findings = new ArrayList<>(differences(given, planning));
-        findings.addAll(sets.findings());
-        var notJudged = new ArrayList<>(given.runs().doubts());
-        notJudged.addAll(sets.notJudged());
-        for (var judge : JUDGES) {
-            findings.addAll(judge.judge(given, notJudged));
-        }
-        findings.sort(Comparator.comparing(Finding::verdict).reversed().thenComparingDouble(Finding::lifeLeft));
+        var forecaster = new TreadForecaster(given);
+        var forecasts = TreadFindings.forecasts(given, forecaster);
+        var planning = new WheelPlanning(given, forecaster);
+        var judged = Judgement.together(Stream.concat(
+                Stream.of(
+                        DifferenceFindings.judge(given, planning),
+                        Judgement.missing(given.runs().doubts()),
+                        TreadFindings.judge(given, forecasts)),
+                JUDGES.stream().map(judge -> judge.apply(given))));
         return new Assessment(
                 history,
                 given.visit(),
                 given.nextVisit(),
-                findings,
-                sets.forecasts(),
+                judged.findings().stream()
+                        .sorted(Comparator.comparing(Finding::verdict)
+                                .reversed()
+                                .thenComparingDouble(Finding::lifeLeft))
+                        .toList(),
+                forecasts,
                 given.goingOn()
                         .flatMap(set -> planning.plan(set, given.visit().date(), Set.of()))
                         .map(SetPlan::plan)
                         .orElse(null),
                 Retorque.after(history, given.visit()).orElse(null),
-                notJudged,
+                judged.notJudged(),
                 doubted(history, visitId),
-                SeizingCurve.of(
-                        given.vehicle(),
-                        PadClock.of(given.visits()),
-                        given.distance().meanKm(),
-                        knowledge),
+                SeizingCurve.of(given),
                 BatteryCurve.of(given.vehicle(), given.visits()),
-                PressureOutlook.find(
-                                given.vehicle(), given.visit(), given.readings(), PressureFindings.coldestC(climate))
-                        .orElse(null),
+                PressureOutlook.find(given).orElse(null),
                 given.workDone());
     }
 
-    /** How the wheels on the car differ among each other, where those of the set going on all stand on it. */
-    private static List<Finding> differences(Case given, WheelPlanning planning) {
-        var day = given.visit().date();
-        return given.goingOn()
-                .flatMap(set -> given.standing(set)
-                        .flatMap(standing -> planning.find(set, day)
-                                .map(needs -> DifferenceFindings.of(needs, standing, day, given.nextVisit()))))
-                .orElse(List.of());
+    private static WheelPlanning planning(Case given) {
+        return new WheelPlanning(given, new TreadForecaster(given));
     }
 }

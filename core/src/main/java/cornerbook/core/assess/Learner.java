@@ -3,7 +3,6 @@ package cornerbook.core.assess;
 import cornerbook.core.brake.seizing.LearnedSeizing;
 import cornerbook.core.brake.seizing.PadHistory;
 import cornerbook.core.brake.seizing.SeizingHazard;
-import cornerbook.core.brake.seizing.judge.PadClock;
 import cornerbook.core.brake.seizing.judge.SeizingCurve;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.corner.SeasonKind;
@@ -46,7 +45,7 @@ public final class Learner {
             }
             var ofCar = SeizingCurve.histories(
                     car.vehicle(),
-                    PadClock.of(car.visits()),
+                    car.visits(),
                     runs.next(SeasonKind.ALL_SEASON).meanKm());
             pads.addAll(ofCar);
             carsWithPads += ofCar.isEmpty() ? 0 : 1;

@@ -120,7 +120,7 @@ public final class Case {
     }
 
     /** Where the wheels of a set stand, or stood when they were last on the car; listed order for a set that never was. */
-    public Map<Corner, String> positions(WheelSet set) {
+    private Map<Corner, String> positions(WheelSet set) {
         var tags = set.wheels().stream().map(Wheel::tag).toList();
         for (var earlier : visits.reversed()) {
             for (var wheelAt : List.of(earlier.leftOn(), earlier.arrivedOn())) {
@@ -147,6 +147,22 @@ public final class Case {
                 .filter(wheelAt -> wheelAt.size() == Corner.values().length && tags.containsAll(wheelAt.values()));
     }
 
+    /** The set that goes on until the next visit, then the one that comes off over its next season. */
+    public List<SetSpan> spans() {
+        return Stream.concat(
+                        goingOn.stream()
+                                .map(set -> new SetSpan(
+                                        set, SetSpan.Role.GOING_ON, positions(set), visit.date(), nextVisit)),
+                        comingOff.stream()
+                                .map(set -> new SetSpan(
+                                        set,
+                                        SetSpan.Role.COMING_OFF,
+                                        visit.arrivedOn(),
+                                        nextVisit,
+                                        ChangeOver.after(nextVisit, set.season()))))
+                .toList();
+    }
+
     /** The day that everything has to hold to: as agreed, or the season's change-over. */
     public LocalDate nextVisit() {
         return nextVisit;
@@ -161,9 +177,9 @@ public final class Case {
         return limits.get(vehicle().jurisdiction(), kind, null);
     }
 
-    /** What binds this car on wheels of a season, on some day from {@code first} to {@code last}. */
-    public Limit limit(Limit.Kind kind, SeasonKind season, LocalDate first, LocalDate last) {
-        return limits.get(vehicle().jurisdiction(), kind, season, first, last);
+    /** What binds this car on a set, on some day of its time. */
+    public Limit limit(Limit.Kind kind, SetSpan span) {
+        return limits.get(vehicle().jurisdiction(), kind, span.set().season(), span.from(), span.until());
     }
 
     public Knowledge knowledge() {

@@ -110,7 +110,7 @@ final class WorkDone {
         }
         addAt(
                 corner -> visit.tightened().contains(corner)
-                        && ofWheel(Measure.WHEEL_TORQUE, corner).isEmpty(),
+                        && at(Measure.WHEEL_TORQUE, corner).isEmpty(),
                 Work.WheelsTightened::new);
     }
 
@@ -120,7 +120,7 @@ final class WorkDone {
 
     private List<Said> ofWheels(Measure measure, Told told) {
         return Arrays.stream(Corner.values())
-                .flatMap(corner -> ofWheel(measure, corner).map(reading -> told.at(corner, reading)).stream())
+                .flatMap(corner -> at(measure, corner).map(reading -> told.at(corner, reading)).stream())
                 .toList();
     }
 
@@ -142,11 +142,5 @@ final class WorkDone {
 
     private Optional<Reading> at(Measure measure, Corner corner) {
         return readings.ofCorner(measure, corner, null);
-    }
-
-    private Optional<Reading> ofWheel(Measure measure, Corner corner) {
-        return readings.all(measure).stream()
-                .filter(reading -> reading.corner() == corner)
-                .reduce((first, last) -> last);
     }
 }

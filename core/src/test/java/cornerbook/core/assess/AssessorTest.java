@@ -14,6 +14,7 @@ import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Problem;
+import cornerbook.core.finding.SetSpan;
 import cornerbook.core.finding.Subject.Part;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
@@ -45,7 +46,7 @@ class AssessorTest {
                 .contains(TreadSaid.Label.LOWEST_GROOVE, TreadSaid.Label.WEAR_THERE, TreadSaid.Label.DISTANCE);
         assertThat(assessment.forecasts())
                 .extracting(SetForecast::role)
-                .containsExactly(SetForecast.Role.GOING_ON, SetForecast.Role.COMING_OFF);
+                .containsExactly(SetSpan.Role.GOING_ON, SetSpan.Role.COMING_OFF);
     }
 
     @Test
@@ -88,14 +89,14 @@ class AssessorTest {
     void theDepthAtFittingIsHeldAgainstWhatIsRecommended() {
         assertThat(of(assess(7, 4.5), Part.WHEEL_SET, "WINTER-set").evidence())
                 .extracting(Evidence::value)
-                .contains(new AssessSaid.DepthAtFitting(new Amount(4.5, "mm", 1), new Amount(4.8, "mm", 1), true));
+                .contains(new TreadSaid.DepthAtFitting(new Amount(4.5, "mm", 1), new Amount(4.8, "mm", 1), true));
         var both = assess(4.5, 7);
         assertThat(of(both, Part.WHEEL_SET, "WINTER-set").evidence())
                 .extracting(Evidence::value)
-                .contains(new AssessSaid.DepthAtFitting(new Amount(7, "mm", 1), new Amount(4.8, "mm", 1), false));
+                .contains(new TreadSaid.DepthAtFitting(new Amount(7, "mm", 1), new Amount(4.8, "mm", 1), false));
         assertThat(of(both, Part.WHEEL_SET, "SUMMER-set").evidence())
                 .extracting(Evidence::what)
-                .doesNotContain(new AssessSaid.LowestAtFitting());
+                .doesNotContain(TreadSaid.Label.LOWEST_AT_FITTING);
     }
 
     @Test
@@ -267,7 +268,7 @@ class AssessorTest {
         assertThat(assessor.planStored(Cars.history(Cars.visit(stays)), "v")).isEmpty();
         assertThat(assessor.assess(Cars.history(Cars.visit(stays)), "v").forecasts())
                 .extracting(SetForecast::role)
-                .containsExactly(SetForecast.Role.GOING_ON);
+                .containsExactly(SetSpan.Role.GOING_ON);
     }
 
     /** A set that nobody has measured is named, and one read below what the law asks is held against it where the season asks less. */
@@ -275,6 +276,6 @@ class AssessorTest {
     void aSetThatWasNeverMeasuredIsNamed() {
         var bare = Cars.history(Cars.visit(List.of()));
         assertThat(assessor.assess(bare, "v").notJudged())
-                .contains(new AssessSaid.TreadNeverMeasured(new SetOf(SeasonKind.SUMMER)));
+                .contains(new TreadSaid.NeverMeasured(new SetOf(SeasonKind.SUMMER)));
     }
 }

@@ -23,14 +23,13 @@ import cornerbook.core.car.WrittenReading;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.finding.Cases;
 import cornerbook.core.finding.Finding;
-import cornerbook.core.finding.LimitTable;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Listed;
 import cornerbook.core.say.Said;
-import cornerbook.core.season.DistancePerDay;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -278,19 +277,23 @@ public class BrakeFindingsTest {
 
     @Test
     void openWorkIsNamedUntilItIsClosed() {
-        var worked = Cars.visit(List.of(
-                Cars.reading(Measure.PARKING_BRAKE_IN_SERVICE_MODE, null, null, null, 1),
-                Cars.reading(Measure.BRACKET_CLEANED, Corner.LF, null, null, 1)));
-        assertThat(OpenBrakeWork.of(Cars.vehicle(), worked))
+        var worked = Cases.of(Cars.history(Cars.visit(List.of(
+                        Cars.reading(Measure.PARKING_BRAKE_IN_SERVICE_MODE, null, null, null, 1),
+                        Cars.reading(Measure.BRACKET_CLEANED, Corner.LF, null, null, 1)))))
+                .last();
+        assertThat(OpenBrakeWork.judge(worked).notJudged())
                 .containsExactly(
                         new BrakeSaid.ServiceModeOpen(),
                         new BrakeSaid.CaliperOpen(Corner.LF),
                         new BrakeSaid.BracketBoltsOpen(Corner.LF),
                         new BrakeSaid.PedalOpen());
-        assertThat(ParkingBrakeFindings.of(worked, new ArrayList<>()))
-                .map(Finding::verdict)
-                .contains(Verdict.UNSAFE);
-        assertThat(OpenBrakeWork.of(Cars.vehicle(), Cars.visit(List.of()))).isEmpty();
+        assertThat(ParkingBrakeFindings.judge(worked).findings())
+                .extracting(Finding::verdict)
+                .containsExactly(Verdict.UNSAFE);
+        assertThat(OpenBrakeWork.judge(
+                                Cases.of(Cars.history(Cars.visit(List.of()))).last())
+                        .notJudged())
+                .isEmpty();
     }
 
     /** The dial at eight equal steps over a hub tilted by one amplitude and a disc tilted by another, moved on by an angle. */
@@ -358,7 +361,9 @@ public class BrakeFindingsTest {
     }
 
     private static List<Finding> judge(Vehicle vehicle, List<Visit> visits, List<Said> notJudged) {
-        return BrakeFindings.of(
-                vehicle, visits, new DistancePerDay(28, 6), NEXT, new LimitTable(Cars.LIMITS), notJudged);
+        var judged = BrakeFindings.judge(
+                Cases.of(vehicle, visits).running(28, 6).until(NEXT).last());
+        notJudged.addAll(judged.notJudged());
+        return judged.findings();
     }
 }

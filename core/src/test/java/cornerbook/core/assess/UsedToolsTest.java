@@ -10,9 +10,10 @@ import cornerbook.core.car.CarSaid;
 import cornerbook.core.car.Cars;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
-import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.finding.Case;
+import cornerbook.core.finding.Cases;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
@@ -26,7 +27,6 @@ import cornerbook.core.tool.ShopTool;
 import cornerbook.core.tool.ToolSaid;
 import cornerbook.core.tool.judge.ToolFindings;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -59,16 +59,19 @@ class UsedToolsTest {
     }
 
     private static List<Finding> pressures(Visit visit) {
-        return PressureFindings.of(
-                Cars.vehicle(), List.of(visit), new StandingReadings(visit), null, new ArrayList<>());
+        return PressureFindings.judge(given(visit)).findings();
     }
 
     private static List<Finding> tools(Visit visit) {
-        return ToolFindings.of(visit, new StandingReadings(visit));
+        return ToolFindings.judge(given(visit)).findings();
     }
 
     private static List<Finding> sensors(Visit visit) {
-        return SensorPressureFindings.of(Cars.vehicle(), visit, new StandingReadings(visit));
+        return SensorPressureFindings.judge(given(visit)).findings();
+    }
+
+    private static Case given(Visit visit) {
+        return Cases.of(Cars.history(visit)).last();
     }
 
     /** 250 kPa on a gauge that shows 14 kPa too much are 236 kPa: by definition of the offset, shown less true. */

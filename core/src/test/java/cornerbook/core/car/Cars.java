@@ -11,6 +11,7 @@ import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.Limit;
+import cornerbook.core.finding.SetSpan;
 import cornerbook.core.say.Said;
 import cornerbook.core.torque.Seat;
 import cornerbook.core.torque.WheelFastener;
@@ -187,10 +188,7 @@ public final class Cars {
 
     /** A winter set as it stands at its corners, with what is said of it: season's minimum 4 mm, legal minimum 1.6 mm. */
     public static SetForecast forecast(
-            SetForecast.Role role,
-            double chance,
-            List<SetForecast.TyreForecast> tyres,
-            List<CornerContrast> contrasts) {
+            SetSpan.Role role, double chance, List<SetForecast.TyreForecast> tyres, List<CornerContrast> contrasts) {
         return new SetForecast(
                 set(SeasonKind.WINTER, "W-"),
                 role,

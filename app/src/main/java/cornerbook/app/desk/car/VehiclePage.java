@@ -9,6 +9,7 @@ import cornerbook.core.assess.Assessment;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.SetSpan;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.say.Amount;
 import cornerbook.core.tread.judge.SetForecast;
@@ -77,7 +78,7 @@ public record VehiclePage(
     }
 
     public boolean isOnTheCar(SetForecast forecast) {
-        return forecast.role() == SetForecast.Role.GOING_ON;
+        return forecast.role() == SetSpan.Role.GOING_ON;
     }
 
     /** The set's own finding counts at the corner with the lowest groove: it is that one that decides. */

@@ -6,13 +6,12 @@ import cornerbook.core.air.judge.PressureSaid.Ground;
 import cornerbook.core.air.judge.PressureSaid.Label;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
-import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.UsedGauge;
-import cornerbook.core.car.Vehicle;
-import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
@@ -35,25 +34,18 @@ public final class PressureFindings {
 
     private PressureFindings() {}
 
-    /**
-     * The findings on the pressure at each corner.
-     *
-     * @param visits until the one judged, which is the last
-     */
-    public static List<Finding> of(
-            Vehicle vehicle,
-            List<Visit> visits,
-            StandingReadings readings,
-            @Nullable Climate climate,
-            List<Said> notJudged) {
-        var visit = visits.getLast();
+    /** The findings on the pressure at each corner. */
+    public static Judgement judge(Case given) {
+        var visit = given.visit();
+        var readings = given.readings();
         var gauge = UsedGauge.of(visit);
         var findings = new ArrayList<Finding>();
+        var notJudged = new ArrayList<Said>();
         for (var corner : Corner.values()) {
-            double placardKpa = vehicle.axle(corner.axle()).placardPressureKpa();
+            double placardKpa = given.vehicle().axle(corner.axle()).placardPressureKpa();
             var arrived = visit.arrivedOn().get(corner);
             var left = visit.leftOn().get(corner);
-            var loss = arrived == null ? Optional.<AirLoss>empty() : AirLoss.find(arrived, visits);
+            var loss = arrived == null ? Optional.<AirLoss>empty() : AirLoss.find(arrived, given.visits());
             if (arrived != null) {
                 loss.filter(AirLoss::slowLeak)
                         .ifPresent(leak -> findings.add(slowLeak(corner, arrived, leak, placardKpa, visit.date())));
@@ -66,20 +58,17 @@ public final class PressureFindings {
                 var set = readings.ofWheel(Measure.PRESSURE_SET, left);
                 if (set.isPresent()) {
                     findings.add(set(
+                            given,
                             corner,
-                            left,
                             set.get(),
-                            gauge,
                             AirToSet.of(placardKpa, visit),
-                            readings,
-                            climate,
                             loss.filter(lost -> left.equals(arrived))));
                 } else {
                     notJudged.add(new PressureSaid.NotSet(corner, left));
                 }
             }
         }
-        return findings;
+        return new Judgement(findings, notJudged);
     }
 
     private static Finding foundLow(
@@ -117,15 +106,8 @@ public final class PressureFindings {
                 new PressureSaid.LeakSource(kpa(LeakRate.USUAL_LOSS_KPA)));
     }
 
-    private static Finding set(
-            Corner corner,
-            String tag,
-            Reading set,
-            UsedGauge gauge,
-            AirToSet asked,
-            StandingReadings readings,
-            @Nullable Climate climate,
-            Optional<AirLoss> loss) {
+    private static Finding set(Case given, Corner corner, Reading set, AirToSet asked, Optional<AirLoss> loss) {
+        var gauge = UsedGauge.of(given.visit());
         double placardKpa = asked.placardKpa();
         double setKpa = gauge.kpa(set);
         double differenceKpa = setKpa - asked.trueKpa();
@@ -137,12 +119,13 @@ public final class PressureFindings {
                 Label.TO_BE_SET,
                 kpa(asked.trueKpa()),
                 asked.warmed() ? new PressureSaid.ByGas(asked.from()) : Ground.TEMPERATURE_NOT_READ));
-        readings.ofVehicle(Measure.TYRE_TEMPERATURE)
+        given.readings()
+                .ofVehicle(Measure.TYRE_TEMPERATURE)
                 .ifPresent(temperature ->
-                        evidence.addAll(coldestMorning(setKpa, temperature.value(), placardKpa, climate)));
+                        evidence.addAll(coldestMorning(setKpa, temperature.value(), placardKpa, given.climate())));
         loss.map(AirLoss::evidence).ifPresent(evidence::add);
         return new Finding(
-                new Subject(Subject.Part.PRESSURE, corner, tag, null),
+                new Subject(Subject.Part.PRESSURE, corner, set.wheelTag(), null),
                 fits ? Verdict.HOLDS : Verdict.SPENT,
                 asked.warmed()
                         ? new PressureSaid.SetFor(corner, kpa(setKpa), kpa(asked.trueKpa()), kpa(placardKpa))
@@ -156,7 +139,7 @@ public final class PressureFindings {
     }
 
     /** Coldest morning of the place. */
-    public static double coldestC(@Nullable Climate climate) {
+    static double coldestC(@Nullable Climate climate) {
         return climate == null ? COLD_MORNING_C : climate.coldestMorningC();
     }
 

@@ -4,12 +4,13 @@ import cornerbook.core.air.AirSaid.Origin;
 import cornerbook.core.air.SensorAge;
 import cornerbook.core.air.SensorLearning;
 import cornerbook.core.air.judge.PressureSaid.Label;
-import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Visit;
 import cornerbook.core.car.Wheel;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
@@ -23,11 +24,13 @@ import java.util.Map;
 public final class SensorFindings {
     private SensorFindings() {}
 
-    public static List<Finding> of(CarHistory history, Visit visit, List<Said> notJudged) {
+    public static Judgement judge(Case given) {
         var findings = new ArrayList<Finding>();
-        var warning = history.vehicle().details().pressureWarning();
+        var notJudged = new ArrayList<Said>();
+        var visit = given.visit();
+        var warning = given.vehicle().details().pressureWarning();
         var leftOn = visit.leftOn();
-        history.sets().stream()
+        given.history().sets().stream()
                 .flatMap(set -> set.wheels().stream())
                 .forEach(wheel -> leftOn.entrySet().stream()
                         .filter(entry -> entry.getValue().equals(wheel.tag()))
@@ -37,7 +40,7 @@ public final class SensorFindings {
         if (changed && warning.kind() != null) {
             notJudged.add(new PressureSaid.HasToLearn(SensorLearning.of(warning).sentence()));
         }
-        return findings;
+        return new Judgement(findings, notJudged);
     }
 
     private static void old(Corner corner, Wheel wheel, Visit visit, List<Finding> findings) {

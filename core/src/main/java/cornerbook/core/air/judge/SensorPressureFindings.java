@@ -5,13 +5,12 @@ import cornerbook.core.air.SensorCheck;
 import cornerbook.core.air.judge.PressureSaid.Label;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
-import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.UsedGauge;
-import cornerbook.core.car.Vehicle;
-import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
@@ -26,31 +25,26 @@ import java.util.List;
 public final class SensorPressureFindings {
     private SensorPressureFindings() {}
 
-    public static List<Finding> of(Vehicle vehicle, Visit visit, StandingReadings readings) {
-        var gauge = UsedGauge.of(visit);
+    public static Judgement judge(Case given) {
         var findings = new ArrayList<Finding>();
         for (var corner : Corner.values()) {
-            var tag = visit.leftOn().get(corner);
+            var tag = given.visit().leftOn().get(corner);
             if (tag == null) {
                 continue;
             }
-            var set = readings.ofWheel(Measure.PRESSURE_SET, tag);
-            readings.ofWheel(Measure.SENSOR_PRESSURE, tag)
-                    .ifPresent(sensor -> set.ifPresent(
-                            reading -> findings.add(finding(corner, tag, sensor, reading, gauge, vehicle, readings))));
+            var set = given.readings().ofWheel(Measure.PRESSURE_SET, tag);
+            given.readings()
+                    .ofWheel(Measure.SENSOR_PRESSURE, tag)
+                    .ifPresent(sensor ->
+                            set.ifPresent(reading -> findings.add(finding(given, corner, tag, sensor, reading))));
         }
-        return findings;
+        return Judgement.of(findings);
     }
 
-    private static Finding finding(
-            Corner corner,
-            String tag,
-            Reading sensor,
-            Reading set,
-            UsedGauge gauge,
-            Vehicle vehicle,
-            StandingReadings readings) {
-        double placardKpa = vehicle.axle(corner.axle()).placardPressureKpa();
+    private static Finding finding(Case given, Corner corner, String tag, Reading sensor, Reading set) {
+        var readings = given.readings();
+        var gauge = UsedGauge.of(given.visit());
+        double placardKpa = given.vehicle().axle(corner.axle()).placardPressureKpa();
         double setKpa = gauge.kpa(set);
         var own = readings.ofWheel(Measure.SENSOR_TEMPERATURE, tag).map(Reading::value);
         var tyre = readings.ofVehicle(Measure.TYRE_TEMPERATURE).map(Reading::value);

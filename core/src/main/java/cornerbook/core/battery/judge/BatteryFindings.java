@@ -11,21 +11,18 @@ import cornerbook.core.battery.RestVoltage;
 import cornerbook.core.battery.StateOfCharge;
 import cornerbook.core.battery.TwelveVoltBattery;
 import cornerbook.core.car.Measure;
-import cornerbook.core.car.StandingReadings;
-import cornerbook.core.car.Vehicle;
-import cornerbook.core.car.Visit;
+import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Margin;
 import cornerbook.core.say.Said;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 
 /** Finding on the 12 V battery: charge by voltage at rest, and measured against rated cranking current. */
 public final class BatteryFindings {
@@ -36,27 +33,21 @@ public final class BatteryFindings {
 
     private BatteryFindings() {}
 
-    /**
-     * The finding on the 12 V battery; empty when it was not measured.
-     *
-     * @param visits until the one judged, which is the last
-     */
-    public static Optional<Finding> of(
-            Vehicle vehicle, List<Visit> visits, StandingReadings readings, LocalDate nextVisit, List<Said> notJudged) {
-        var battery = vehicle.battery();
+    /** The finding on the 12 V battery; none when it was not measured. */
+    public static Judgement judge(Case given) {
+        var readings = given.readings();
+        var battery = given.vehicle().battery();
+        var notJudged = new ArrayList<Said>();
         var voltage = readings.ofVehicle(Measure.BATTERY_VOLTAGE);
         if (voltage.isEmpty()) {
-            notJudged.add(Sentence.VOLTAGE_NOT_MEASURED);
-            return Optional.empty();
+            return Judgement.missing(Sentence.VOLTAGE_NOT_MEASURED);
         }
         if (battery.chemistry() == Chemistry.LITHIUM) {
-            notJudged.add(Sentence.LITHIUM_NOT_JUDGED);
-            return Optional.empty();
+            return Judgement.missing(Sentence.LITHIUM_NOT_JUDGED);
         }
         double volts = voltage.get().value();
         if (volts > StateOfCharge.HELD_UP_VOLTS) {
-            notJudged.add(new BatterySaid.HeldUpNow(new Amount(volts, "V", 1)));
-            return Optional.empty();
+            return Judgement.missing(new BatterySaid.HeldUpNow(new Amount(volts, "V", 1)));
         }
         var temperature = readings.ofVehicle(Measure.BATTERY_TEMPERATURE);
         double atTableV = Math.min(
@@ -96,12 +87,12 @@ public final class BatteryFindings {
         }
         temperature.ifPresent(reading -> evidence.add(
                 new Evidence(Label.BATTERY_TEMPERATURE, Amount.of(reading.value(), "°C"), Label.TEMPERATURE_SOURCE)));
-        var trend = BatteryCurve.of(vehicle, visits).trend();
+        var trend = BatteryCurve.of(given.vehicle(), given.visits()).trend();
         trend.ifPresent(line -> evidence.add(evidence(line)));
         evidence.add(parked(Label.PARKED_FROM_FULL, parked(battery, health, 1)));
         evidence.add(parked(Label.PARKED_FROM_THIS, parked(battery, health, charge)));
         var end = trend.map(HealthTrend::reaches).orElse(null);
-        boolean ends = end != null && end.isBefore(nextVisit);
+        boolean ends = end != null && end.isBefore(given.nextVisit());
         var verdict = health < BatteryHealth.SOUND_SHARE
                 ? Verdict.SPENT
                 : ends || volts < RestVoltage.CHARGE_BELOW_V || health < BatteryHealth.WATCH_SHARE
@@ -112,7 +103,7 @@ public final class BatteryFindings {
             case RUNS_OUT -> ends || health < BatteryHealth.WATCH_SHARE ? Sentence.GETTING_WEAK : Sentence.LOW;
             default -> Sentence.IN_ORDER;
         };
-        return Optional.of(new Finding(
+        var finding = new Finding(
                 new Subject(Subject.Part.BATTERY, null, null, null),
                 verdict,
                 new BatterySaid.AtRest(Amount.of(volts, "V"), percent(charge)),
@@ -121,7 +112,8 @@ public final class BatteryFindings {
                 null,
                 Math.clamp(Math.min(health, charge), 0, 1),
                 evidence,
-                Label.FINDING_SOURCE));
+                Label.FINDING_SOURCE);
+        return new Judgement(List.of(finding), notJudged);
     }
 
     private static Evidence evidence(HealthTrend line) {

@@ -7,37 +7,34 @@ import cornerbook.core.brake.judge.Deficiency;
 import cornerbook.core.brake.judge.OpenBrakeWork;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Scale;
-import cornerbook.core.car.StandingReadings;
-import cornerbook.core.car.Visit;
+import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
-import cornerbook.core.say.Said;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** Finding on the parking brake: whether it holds, and whether it was left in its service mode. */
 public final class ParkingBrakeFindings {
     private ParkingBrakeFindings() {}
 
-    public static Optional<Finding> of(Visit visit, List<Said> notJudged) {
-        var readings = new StandingReadings(visit);
+    public static Judgement judge(Case given) {
+        var readings = given.readings();
         if (OpenBrakeWork.inServiceMode(readings)) {
-            return Optional.of(finding(
+            return Judgement.of(finding(
                     Verdict.UNSAFE,
                     ParkingBrakeState.IN_SERVICE_MODE,
                     List.of(new Evidence(Label.SERVICE_MODE, Label.IN_SERVICE_MODE, Ground.THIS_VISIT))));
         }
         var held = readings.ofVehicle(Measure.PARKING_BRAKE_HOLDING);
         if (held.isEmpty()) {
-            notJudged.add(new CaliperSaid.ParkingBrakeNotTried());
-            return Optional.empty();
+            return Judgement.missing(new CaliperSaid.ParkingBrakeNotTried());
         }
         var evidence = new ArrayList<>(List.of(
                 new Evidence(Label.TRIED, Scale.HOLDING.told(held.get().value()), Evidence.howRead(held.get()))));
-        return Optional.of(
+        return Judgement.of(
                 switch ((int) Math.round(held.get().value())) {
                     case 0 -> finding(Verdict.HOLDS, ParkingBrakeState.HOLDS, evidence);
                     case 1 -> {

@@ -5,10 +5,9 @@ import cornerbook.core.brake.judge.BrakeSaid.Label;
 import cornerbook.core.brake.judge.BrakeSaid.Pair;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
-import cornerbook.core.car.StandingReadings;
-import cornerbook.core.car.Vehicle;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
@@ -56,12 +55,12 @@ public final class BrakePairFindings {
      * @param worn the findings on thickness, lining and cracks of the single corners; what a hand says of a movement does not wear
      *     a part out
      */
-    public static List<Finding> of(Vehicle vehicle, StandingReadings readings, List<Finding> worn) {
+    public static List<Finding> of(Case given, List<Finding> worn) {
         var findings = new ArrayList<Finding>();
         for (var axle : Axle.values()) {
             var corners = Arrays.stream(Corner.values())
                     .filter(corner -> corner.axle() == axle)
-                    .map(corner -> new BrakeCorner(corner, vehicle, readings))
+                    .map(corner -> new BrakeCorner(corner, given.vehicle(), given.readings()))
                     .toList();
             due(axle, Pair.PADS, corners, worn).ifPresent(findings::add);
             due(axle, Pair.DISCS, corners, worn).ifPresent(findings::add);

@@ -29,7 +29,7 @@ public final class BrakeReadingRules {
     /** What cannot stand; empty when the reading can stand, or was corrected already. */
     public static Optional<Said> problem(Vehicle vehicle, Visit visit, Reading reading) {
         var corner = reading.corner();
-        if (corner == null || isCorrected(visit, reading)) {
+        if (corner == null || !new StandingReadings(visit).all().contains(reading)) {
             return Optional.empty();
         }
         var brake = vehicle.axle(corner.axle()).brake();
@@ -79,10 +79,6 @@ public final class BrakeReadingRules {
                 corner,
                 new MeasureName(measure),
                 vehicle.axle(corner.axle()).brake().caliper());
-    }
-
-    private static boolean isCorrected(Visit visit, Reading reading) {
-        return visit.readings().stream().anyMatch(other -> reading.id().equals(other.corrects()));
     }
 
     private static double thickestMm(Reading reading) {

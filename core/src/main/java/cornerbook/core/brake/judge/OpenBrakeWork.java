@@ -2,12 +2,11 @@ package cornerbook.core.brake.judge;
 
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.StandingReadings;
-import cornerbook.core.car.Vehicle;
-import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.finding.Case;
+import cornerbook.core.finding.Judgement;
 import cornerbook.core.say.Said;
 import java.util.ArrayList;
-import java.util.List;
 import java.util.Set;
 
 /**
@@ -21,8 +20,8 @@ public final class OpenBrakeWork {
     private OpenBrakeWork() {}
 
     /** One line each, as that a caliper is not recorded as closed; empty when all is ended. */
-    public static List<Said> of(Vehicle vehicle, Visit visit) {
-        var readings = new StandingReadings(visit);
+    public static Judgement judge(Case given) {
+        var readings = given.readings();
         var open = new ArrayList<Said>();
         if (inServiceMode(readings)) {
             open.add(new BrakeSaid.ServiceModeOpen());
@@ -32,7 +31,7 @@ public final class OpenBrakeWork {
             if (!wasServiced(corner, readings)) {
                 continue;
             }
-            var at = new BrakeCorner(corner, vehicle, readings);
+            var at = new BrakeCorner(corner, given.vehicle(), readings);
             worked = true;
             if (!at.done(Measure.CALIPER_CLOSED)) {
                 open.add(new BrakeSaid.CaliperOpen(corner));
@@ -44,7 +43,7 @@ public final class OpenBrakeWork {
         if (worked && !done(readings, Measure.PEDAL_PUMPED)) {
             open.add(new BrakeSaid.PedalOpen());
         }
-        return List.copyOf(open);
+        return Judgement.missing(open);
     }
 
     public static boolean inServiceMode(StandingReadings readings) {

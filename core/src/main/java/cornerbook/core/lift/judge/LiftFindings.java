@@ -1,10 +1,10 @@
 package cornerbook.core.lift.judge;
 
-import cornerbook.core.car.Vehicle;
-import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.lift.ArmLoads;
@@ -49,28 +49,27 @@ public final class LiftFindings {
 
     private LiftFindings() {}
 
-    public static Optional<Finding> of(Vehicle vehicle, Visit visit, List<Said> notJudged) {
-        return visit.findTool(ShopTool.Kind.HOIST)
-                .flatMap(tool ->
-                        tool.findHoist().flatMap(hoist -> of(vehicle.details().body(), tool, hoist, notJudged)));
+    public static Judgement judge(Case given) {
+        return given.visit()
+                .findTool(ShopTool.Kind.HOIST)
+                .flatMap(tool -> tool.findHoist()
+                        .map(hoist -> judge(given.vehicle().details().body(), tool, hoist)))
+                .orElse(Judgement.NONE);
     }
 
-    private static Optional<Finding> of(CarBody body, ShopTool tool, Hoist hoist, List<Said> notJudged) {
+    private static Judgement judge(CarBody body, ShopTool tool, Hoist hoist) {
         var mass = body.findMass();
         var points = body.liftPoints();
         if (hoist.armCount() != ARMS) {
-            notJudged.add(new LiftSaid.OtherArmCount(tool.id(), hoist.armCount()));
-            return Optional.empty();
+            return Judgement.missing(new LiftSaid.OtherArmCount(tool.id(), hoist.armCount()));
         }
         if (mass.isEmpty() || points == null) {
-            notJudged.add(new LiftSaid.NotKnown(tool.id(), missing(body)));
-            return Optional.empty();
+            return Judgement.missing(new LiftSaid.NotKnown(tool.id(), missing(body)));
         }
         var stack = stack(body, tool, hoist);
-        if (stack.isEmpty()) {
-            notJudged.add(new LiftSaid.UnderNotKnown(tool.id(), missingHeight(body)));
-        }
-        return Optional.of(judge(mass.get(), points, body.wheelMassKg(), tool, hoist, stack));
+        return new Judgement(
+                List.of(judge(mass.get(), points, body.wheelMassKg(), tool, hoist, stack)),
+                stack.isEmpty() ? List.of(new LiftSaid.UnderNotKnown(tool.id(), missingHeight(body))) : List.of());
     }
 
     private static Finding judge(

@@ -2,10 +2,11 @@ package cornerbook.core.tool.judge;
 
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
-import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Visit;
+import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
@@ -25,17 +26,18 @@ import org.jspecify.annotations.Nullable;
 public final class ToolFindings {
     private ToolFindings() {}
 
-    public static List<Finding> of(Visit visit, StandingReadings readings) {
+    public static Judgement judge(Case given) {
+        var visit = given.visit();
         var findings = new ArrayList<Finding>();
         for (var tool : visit.tools()) {
             findings.add(calibration(tool, visit));
             for (var measure : read(tool.kind())) {
-                readings.all(measure).stream()
+                given.readings().all(measure).stream()
                         .filter(reading -> !tool.reaches(reading.value()))
                         .forEach(reading -> findings.add(offTheScale(tool, reading)));
             }
         }
-        return findings;
+        return Judgement.of(findings);
     }
 
     private static List<Measure> read(ShopTool.Kind kind) {

@@ -2,12 +2,11 @@ package cornerbook.core.torque.judge;
 
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
-import cornerbook.core.car.StandingReadings;
-import cornerbook.core.car.Vehicle;
-import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
@@ -33,17 +32,19 @@ public final class TorqueFindings {
 
     private TorqueFindings() {}
 
-    public static List<Finding> of(Vehicle vehicle, Visit visit, StandingReadings readings, List<Said> notJudged) {
+    public static Judgement judge(Case given) {
+        var visit = given.visit();
         var findings = new ArrayList<Finding>();
+        var notJudged = new ArrayList<Said>();
         var ticked = new ArrayList<Corner>();
         for (var corner : Corner.values()) {
             var tag = visit.leftOn().get(corner);
             if (tag == null) {
                 continue;
             }
-            var torque = readings.ofWheel(Measure.WHEEL_TORQUE, tag);
+            var torque = given.readings().ofWheel(Measure.WHEEL_TORQUE, tag);
             if (torque.isPresent()) {
-                findings.add(finding(corner, tag, torque.get(), vehicle.fastener()));
+                findings.add(finding(corner, tag, torque.get(), given.vehicle().fastener()));
             } else if (visit.tightened().contains(corner)) {
                 ticked.add(corner);
             } else if (!tag.equals(visit.arrivedOn().get(corner))) {
@@ -53,7 +54,7 @@ public final class TorqueFindings {
         if (!ticked.isEmpty()) {
             notJudged.add(new TorqueSaid.Ticked(ticked.size(), ticked));
         }
-        return findings;
+        return new Judgement(findings, notJudged);
     }
 
     private static Finding finding(Corner corner, String tag, Reading torque, WheelFastener fastener) {

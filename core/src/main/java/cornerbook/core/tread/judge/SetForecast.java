@@ -4,6 +4,7 @@ import cornerbook.core.car.Wheel;
 import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.finding.SetSpan;
 import cornerbook.core.say.Said;
 import cornerbook.core.tread.CornerContrast;
 import java.time.LocalDate;
@@ -29,7 +30,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record SetForecast(
         WheelSet set,
-        Role role,
+        SetSpan.Role role,
         LocalDate from,
         LocalDate until,
         double limitMm,
@@ -44,12 +45,6 @@ public record SetForecast(
         Said wearBasis,
         List<TyreForecast> tyres,
         List<CornerContrast> contrasts) {
-    /** Which of the two sets it is. */
-    public enum Role {
-        GOING_ON,
-        COMING_OFF
-    }
-
     public SetForecast {
         tyres = List.copyOf(tyres);
         contrasts = List.copyOf(contrasts);

@@ -69,10 +69,10 @@ public final class StoredWheelCheck {
     }
 
     private static Optional<Reading> lastDepth(List<Visit> before, String wheelTag, Reading reading) {
-        return before.stream()
-                .flatMap(visit -> new StandingReadings(visit).all(Measure.TREAD_DEPTH).stream())
-                .filter(earlier -> wheelTag.equals(earlier.wheelTag()) && earlier.spot() == reading.spot())
-                .reduce((first, last) -> last);
+        var spot = Objects.requireNonNull(reading.spot());
+        return before.reversed().stream()
+                .flatMap(visit -> new StandingReadings(visit).ofWheel(Measure.TREAD_DEPTH, wheelTag, spot).stream())
+                .findFirst();
     }
 
     /** The last four symbols of a TIN are its week and year (49 CFR 574.5). */

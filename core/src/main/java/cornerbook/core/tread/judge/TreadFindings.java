@@ -1,8 +1,15 @@
 package cornerbook.core.tread.judge;
 
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.Reading;
+import cornerbook.core.car.Wheel;
 import cornerbook.core.corner.SetOf;
+import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Judgement;
+import cornerbook.core.finding.Limit;
+import cornerbook.core.finding.SetSpan;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
@@ -18,11 +25,75 @@ import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** Findings on a set's tread: will it hold. */
+/** Findings on the tread of the sets of a visit: will it hold, and does it wear as it should. */
 public final class TreadFindings {
     private TreadFindings() {}
 
-    public static Finding ofSet(SetForecast forecast, Said limitSource, @Nullable Evidence atFitting) {
+    /** How the tread of each set will go on that has to last; a set whose tread was never read has none. */
+    public static List<SetForecast> forecasts(Case given, TreadForecaster forecaster) {
+        return given.spans().stream()
+                .filter(span -> forecaster.wasRead(span.set()))
+                .map(span -> forecaster.forecast(
+                        span,
+                        binding(given, span).value(),
+                        given.limit(Limit.Kind.TREAD_LEGAL, span).value()))
+                .toList();
+    }
+
+    /**
+     * The findings on each set that has to last.
+     *
+     * @param forecasts of the case, as {@link #forecasts} makes them
+     */
+    public static Judgement judge(Case given, List<SetForecast> forecasts) {
+        return Judgement.together(given.spans().stream()
+                .map(span -> forecasts.stream()
+                        .filter(forecast -> forecast.set().equals(span.set()))
+                        .findFirst()
+                        .map(forecast -> judge(given, span, forecast))
+                        .orElseGet(() -> Judgement.missing(
+                                new TreadSaid.NeverMeasured(new SetOf(span.set().season()))))));
+    }
+
+    private static Judgement judge(Case given, SetSpan span, SetForecast forecast) {
+        var findings = new ArrayList<Finding>();
+        var atFitting = span.role() == SetSpan.Role.GOING_ON ? atFitting(given, span) : null;
+        findings.add(ofSet(forecast, Said.verbatim(binding(given, span).citation()), atFitting));
+        findings.addAll(TreadPatternFindings.of(forecast));
+        return Judgement.of(findings);
+    }
+
+    /** The deeper of the season's minimum and the legal one. */
+    private static Limit binding(Case given, SetSpan span) {
+        var legal = given.limit(Limit.Kind.TREAD_LEGAL, span);
+        var season = given.limit(Limit.Kind.TREAD_SEASON, span);
+        return season.value() > legal.value() ? season : legal;
+    }
+
+    /** The lowest depth read while wheels of the set are being fitted, against the depth that is wise then. */
+    private static @Nullable Evidence atFitting(Case given, SetSpan span) {
+        var fitted = span.set().wheels().stream()
+                .map(Wheel::tag)
+                .filter(tag -> !given.visit().arrivedOn().containsValue(tag))
+                .toList();
+        var lowest = given.readings().all(Measure.TREAD_DEPTH).stream()
+                .filter(reading -> fitted.contains(reading.wheelTag()))
+                .mapToDouble(Reading::value)
+                .min();
+        if (lowest.isEmpty()) {
+            return null;
+        }
+        var wise = given.limit(Limit.Kind.TREAD_AT_FITTING, span);
+        return new Evidence(
+                Label.LOWEST_AT_FITTING,
+                new TreadSaid.DepthAtFitting(
+                        new Amount(lowest.getAsDouble(), "mm", 1),
+                        new Amount(wise.value(), "mm", 1),
+                        lowest.getAsDouble() < wise.value()),
+                Said.verbatim(wise.citation()));
+    }
+
+    static Finding ofSet(SetForecast forecast, Said limitSource, @Nullable Evidence atFitting) {
         var weakest = weakest(forecast);
         var groove = lowest(weakest);
         var verdict = verdict(forecast, groove);
@@ -93,7 +164,7 @@ public final class TreadFindings {
         var set = new SetOf(forecast.set().season());
         var depth = depth(groove);
         var minimum = minimum(forecast);
-        boolean goingOn = forecast.role() == SetForecast.Role.GOING_ON;
+        boolean goingOn = forecast.role() == SetSpan.Role.GOING_ON;
         return switch (verdict) {
             case UNSAFE -> new TreadSaid.BelowLegal(set, depth, minimum);
             case SPENT ->

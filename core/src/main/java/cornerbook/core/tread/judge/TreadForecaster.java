@@ -8,8 +8,10 @@ import cornerbook.core.car.Wheel;
 import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Knowledge;
 import cornerbook.core.finding.RunHistory;
+import cornerbook.core.finding.SetSpan;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Said;
@@ -60,6 +62,10 @@ public final class TreadForecaster {
         this.today = today;
         this.runs = runs;
         this.knowledge = knowledge;
+    }
+
+    public TreadForecaster(Case given) {
+        this(given.history(), given.visits(), given.visit(), given.runs(), given.knowledge());
     }
 
     private StandingReadings current(Visit visit) {
@@ -145,20 +151,20 @@ public final class TreadForecaster {
                                 .isPresent()));
     }
 
-    public SetForecast forecast(
-            WheelSet set,
-            SetForecast.Role role,
-            Map<Corner, String> wheelAt,
-            LocalDate from,
-            LocalDate until,
-            double limitMm,
-            double legalLimitMm) {
+    /**
+     * How the tread of a set will go on.
+     *
+     * @param limitMm the minimum that it is judged by
+     * @param legalLimitMm the legal minimum
+     */
+    SetForecast forecast(SetSpan span, double limitMm, double legalLimitMm) {
+        var set = span.set();
         var posterior = posterior(set);
         var tags = set.wheels().stream().map(Wheel::tag).toList();
         var corners = new ArrayList<Corner>();
         var placements = new ArrayList<Placement>();
         for (var corner : Corner.values()) {
-            var tag = wheelAt.get(corner);
+            var tag = span.wheelAt().get(corner);
             if (tag != null && tags.contains(tag)) {
                 corners.add(corner);
                 placements.add(new Placement(tags.indexOf(tag), runs.run(today, tag), corner));
@@ -166,7 +172,7 @@ public final class TreadForecaster {
         }
         var outlook = posterior.outlook(placements);
         var distance = runs.next(set.season());
-        double days = ChronoUnit.DAYS.between(from, until);
+        double days = ChronoUnit.DAYS.between(span.from(), span.until());
         double holds = outlook.probabilityHolds(Math.max(0, days), distance, limitMm);
         var horizon = outlook.horizonDays(distance, limitMm, Verdict.CONFIDENCE, MOST_DAYS);
         double aheadKm = Math.max(2000, distance.meanKm() * Math.max(days, 183) * 1.5);
@@ -174,12 +180,13 @@ public final class TreadForecaster {
         for (int i = 0; i < placements.size(); i++) {
             tyres.add(tyre(set.wheels().get(placements.get(i).tyre()), corners.get(i), i, outlook, posterior, aheadKm));
         }
-        @Nullable LocalDate horizonDate = horizon.isPresent() ? from.plusDays((long) horizon.getAsDouble()) : null;
+        @Nullable
+        LocalDate horizonDate = horizon.isPresent() ? span.from().plusDays((long) horizon.getAsDouble()) : null;
         return new SetForecast(
                 set,
-                role,
-                from,
-                until,
+                span.role(),
+                span.from(),
+                span.until(),
                 limitMm,
                 legalLimitMm,
                 holds,

@@ -5,6 +5,7 @@ import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.SetOf;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.finding.SetSpan;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Between;
 import cornerbook.core.say.Chance;
@@ -22,6 +23,7 @@ public interface TreadSaid extends Said {
         DISTANCE,
         WEAR_TO_START_FROM,
         SEASONS_MINIMUM,
+        LOWEST_AT_FITTING,
         CONTRADICTS_WEAR,
         INNER_CENTRE_OUTER,
         CHANCE_OF_CAUSE,
@@ -38,7 +40,11 @@ public interface TreadSaid extends Said {
         WEAR_NOT_LEARNED
     }
 
-    record SetHolds(SeasonKind season, SetForecast.Role role, Said depth, Chance chance, LocalDate until)
+    record NeverMeasured(SetOf set) implements TreadSaid {}
+
+    record DepthAtFitting(Amount lowest, Amount wise, boolean below) implements TreadSaid {}
+
+    record SetHolds(SeasonKind season, SetSpan.Role role, Said depth, Chance chance, LocalDate until)
             implements TreadSaid {}
 
     record BelowLegal(SetOf set, Said depth, Amount minimum) implements TreadSaid {}

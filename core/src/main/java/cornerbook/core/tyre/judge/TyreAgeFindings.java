@@ -3,9 +3,12 @@ package cornerbook.core.tyre.judge;
 import cornerbook.core.car.Wheel;
 import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.SetOf;
+import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Limit;
+import cornerbook.core.finding.SetSpan;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.quantity.Quoted;
@@ -19,6 +22,7 @@ import cornerbook.core.tyre.judge.SidewallSaid.Label;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -27,18 +31,30 @@ import org.jspecify.annotations.Nullable;
 
 /** Findings on the age of the tyres of a set, now and at the end of the time that the set has to last. */
 public final class TyreAgeFindings {
-    private TyreAgeFindings() {}
+    private final WheelSet set;
+    private final LocalDate today;
+    private final LocalDate until;
+    private final Limit inspect;
+    private final Limit replace;
+
+    private TyreAgeFindings(Case given, SetSpan span) {
+        set = span.set();
+        today = given.visit().date();
+        until = span.until();
+        inspect = given.limit(Limit.Kind.TYRE_AGE_INSPECT, span);
+        replace = given.limit(Limit.Kind.TYRE_AGE_REPLACE, span);
+    }
 
     /** A wheel whose date of manufacture is known. */
     private record Dated(Wheel wheel, DateCode code) {}
 
-    /**
-     * One finding when all dated wheels come to the same verdict, else one for each verdict.
-     *
-     * @param until last day of the season to come
-     */
-    public static List<Finding> of(
-            WheelSet set, LocalDate today, LocalDate until, Limit inspect, Limit replace, List<Said> notJudged) {
+    /** Of each set one finding when all dated wheels come to the same verdict, else one for each verdict. */
+    public static Judgement judge(Case given) {
+        return Judgement.together(given.spans().stream().map(span -> new TyreAgeFindings(given, span).judge()));
+    }
+
+    private Judgement judge() {
+        var notJudged = new ArrayList<Said>();
         var dated = new ArrayList<Dated>();
         var unread = new ArrayList<String>();
         for (var wheel : set.wheels()) {
@@ -46,21 +62,23 @@ public final class TyreAgeFindings {
             if (written == null) {
                 unread.add(wheel.tag());
             } else {
-                read(wheel, written, today, notJudged).ifPresent(code -> dated.add(new Dated(wheel, code)));
+                read(wheel, written, notJudged).ifPresent(code -> dated.add(new Dated(wheel, code)));
             }
         }
         if (!unread.isEmpty()) {
             notJudged.add(new SidewallSaid.TinNotRead(String.join(", ", unread)));
         }
-        var byVerdict =
-                dated.stream().collect(Collectors.groupingBy(wheel -> verdict(wheel.code, today, until, replace)));
-        return byVerdict.entrySet().stream()
-                .map(entry -> finding(
-                        set, entry.getValue(), byVerdict.size() == 1, entry.getKey(), today, until, inspect, replace))
-                .toList();
+        var byVerdict = dated.stream()
+                .collect(Collectors.groupingBy(
+                        wheel -> verdict(wheel.code), () -> new EnumMap<>(Verdict.class), Collectors.toList()));
+        return new Judgement(
+                byVerdict.entrySet().stream()
+                        .map(entry -> finding(entry.getValue(), byVerdict.size() == 1, entry.getKey()))
+                        .toList(),
+                notJudged);
     }
 
-    private static Optional<DateCode> read(Wheel wheel, String written, LocalDate today, List<Said> notJudged) {
+    private Optional<DateCode> read(Wheel wheel, String written, List<Said> notJudged) {
         @Nullable DateCode code;
         try {
             code = Tin.parse(written).dateCode();
@@ -79,20 +97,12 @@ public final class TyreAgeFindings {
         return Optional.of(code);
     }
 
-    private static Verdict verdict(DateCode code, LocalDate today, LocalDate until, Limit replace) {
+    private Verdict verdict(DateCode code) {
         var due = code.reaches(replace.value());
         return !due.isAfter(today) ? Verdict.SPENT : !due.isAfter(until) ? Verdict.RUNS_OUT : Verdict.HOLDS;
     }
 
-    private static Finding finding(
-            WheelSet set,
-            List<Dated> wheels,
-            boolean wholeSet,
-            Verdict verdict,
-            LocalDate today,
-            LocalDate until,
-            Limit inspect,
-            Limit replace) {
+    private Finding finding(List<Dated> wheels, boolean wholeSet, Verdict verdict) {
         var oldest = wheels.stream()
                 .min(Comparator.comparing(wheel -> wheel.code.dated()))
                 .orElseThrow();
@@ -117,11 +127,7 @@ public final class TyreAgeFindings {
                 plainWords(
                         verdict,
                         new SidewallSaid.TyreOf(wholeSet ? null : oldest.wheel.tag(), new SetOf(set.season())),
-                        oldest.code,
-                        today,
-                        until,
-                        inspect,
-                        replace),
+                        oldest.code),
                 verdict == Verdict.RUNS_OUT ? oldest.code.reaches(replace.value()) : null,
                 null,
                 Math.clamp(1 - yearsNow / replace.value(), 0, 1),
@@ -156,14 +162,7 @@ public final class TyreAgeFindings {
                 Said.verbatim(limit.citation()));
     }
 
-    private static Said plainWords(
-            Verdict verdict,
-            SidewallSaid.TyreOf tyre,
-            DateCode code,
-            LocalDate today,
-            LocalDate until,
-            Limit inspect,
-            Limit replace) {
+    private Said plainWords(Verdict verdict, SidewallSaid.TyreOf tyre, DateCode code) {
         var due = code.reaches(replace.value());
         var inspection = code.reaches(inspect.value());
         return switch (verdict) {

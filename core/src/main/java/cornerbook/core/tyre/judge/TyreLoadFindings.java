@@ -4,8 +4,11 @@ import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.Wheel;
 import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Judgement;
+import cornerbook.core.finding.SetSpan;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
@@ -29,10 +32,15 @@ public final class TyreLoadFindings {
     private TyreLoadFindings() {}
 
     /** One finding for each tyre that carries too little; none for those that carry enough. */
-    public static List<Finding> of(WheelSet set, Vehicle vehicle, Map<Corner, String> wheelAt, List<Said> notJudged) {
+    public static Judgement judge(Case given) {
+        return Judgement.together(given.spans().stream().map(span -> judge(given.vehicle(), span)));
+    }
+
+    private static Judgement judge(Vehicle vehicle, SetSpan span) {
         var findings = new ArrayList<Finding>();
-        for (var wheel : set.wheels()) {
-            var corner = wheelAt.entrySet().stream()
+        var notJudged = new ArrayList<Said>();
+        for (var wheel : span.set().wheels()) {
+            var corner = span.wheelAt().entrySet().stream()
                     .filter(entry -> entry.getValue().equals(wheel.tag()))
                     .map(Map.Entry::getKey)
                     .findFirst();
@@ -40,11 +48,11 @@ public final class TyreLoadFindings {
             if (corner.isPresent() && service.isPresent()) {
                 double needKg = vehicle.axle(corner.get().axle()).axleLoadKg() / 2;
                 if (service.get().loadIndex().capacityKg() < needKg) {
-                    findings.add(tooWeak(set, wheel, corner.get(), service.get(), vehicle, needKg));
+                    findings.add(tooWeak(span.set(), wheel, corner.get(), service.get(), vehicle, needKg));
                 }
             }
         }
-        return findings;
+        return new Judgement(findings, notJudged);
     }
 
     private static Optional<ServiceDescription> service(Wheel wheel, List<Said> notJudged) {

@@ -7,8 +7,10 @@ import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
@@ -45,8 +47,13 @@ public final class TyrePlacardFindings {
     }
 
     /** One finding for each corner with too low an index or symbol, and for each axle with another size. */
-    public static List<Finding> of(WheelSet set, Vehicle vehicle, Map<Corner, String> wheelAt, List<Said> notJudged) {
-        var judged = new TyrePlacardFindings(set, vehicle);
+    public static Judgement judge(Case given) {
+        return Judgement.together(given.spans().stream()
+                .map(span -> new TyrePlacardFindings(span.set(), given.vehicle()).judge(span.wheelAt())));
+    }
+
+    private Judgement judge(Map<Corner, String> wheelAt) {
+        var notJudged = new ArrayList<Said>();
         var sized = new TreeMap<Axle, SizeComparison>();
         for (var corner : Corner.values()) {
             var wheel = set.wheels().stream()
@@ -55,7 +62,7 @@ public final class TyrePlacardFindings {
             if (wheel.isPresent()) {
                 var asked = vehicle.axle(corner.axle());
                 var tyre = wheel.get().tyre();
-                judged.service(corner, wheel.get(), asked);
+                service(corner, wheel.get(), asked);
                 try {
                     var comparison =
                             SizeComparison.of(TyreSize.parse(asked.tyreSize()), TyreSize.parse(tyre.size()), SHOWN_KMH);
@@ -67,8 +74,8 @@ public final class TyrePlacardFindings {
                 }
             }
         }
-        sized.forEach(judged::size);
-        return judged.findings;
+        sized.forEach(this::size);
+        return new Judgement(findings, notJudged);
     }
 
     private static Optional<ServiceDescription> read(int loadIndex, String speedSymbol) {

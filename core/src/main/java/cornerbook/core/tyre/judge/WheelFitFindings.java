@@ -1,32 +1,32 @@
 package cornerbook.core.tyre.judge;
 
-import cornerbook.core.car.CarHistory;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.tyre.SetFit;
 import cornerbook.core.tyre.judge.SidewallSaid.Ground;
 import cornerbook.core.tyre.judge.SidewallSaid.Label;
 import java.util.ArrayList;
-import java.util.List;
 import java.util.Map;
 
 /** Findings on wheels that do not belong on this car's hubs; none where a wheel's or the car's mounting is not known. */
 public final class WheelFitFindings {
     private WheelFitFindings() {}
 
-    public static List<Finding> of(CarHistory history, Map<Corner, String> leftOn) {
-        var car = history.vehicle().details().mounting();
+    public static Judgement judge(Case given) {
+        var car = given.vehicle().details().mounting();
         var findings = new ArrayList<Finding>();
         if (car == null) {
-            return findings;
+            return Judgement.NONE;
         }
-        for (var set : history.sets()) {
+        for (var set : given.history().sets()) {
             for (var wheel : set.wheels()) {
                 var mounting = wheel.details().mounting();
-                var corner = leftOn.entrySet().stream()
+                var corner = given.visit().leftOn().entrySet().stream()
                         .filter(entry -> entry.getValue().equals(wheel.tag()))
                         .map(Map.Entry::getKey)
                         .findFirst();
@@ -38,7 +38,7 @@ public final class WheelFitFindings {
                 }
             }
         }
-        return findings;
+        return Judgement.of(findings);
     }
 
     /** A wheel that cannot seat or is held by fasteners of another seat can come off. */

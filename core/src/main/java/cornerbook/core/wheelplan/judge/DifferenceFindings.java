@@ -2,8 +2,10 @@ package cornerbook.core.wheelplan.judge;
 
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
@@ -37,28 +39,29 @@ public final class DifferenceFindings {
     private final LocalDate today;
     private final LocalDate nextVisit;
 
-    private DifferenceFindings(
-            WheelPlanning.Needs needs, Map<Corner, String> wheelAt, LocalDate today, LocalDate nextVisit) {
+    private DifferenceFindings(Case given, WheelPlanning.Needs needs, Map<Corner, String> wheelAt) {
         this.needs = needs;
         this.wheelAt = wheelAt;
-        this.today = today;
-        this.nextVisit = nextVisit;
+        today = given.visit().date();
+        nextVisit = given.nextVisit();
     }
 
-    /**
-     * One finding for each limit that is broken.
-     *
-     * @param wheelAt where the four wheels of the set stand
-     */
-    public static List<Finding> of(
-            WheelPlanning.Needs needs, Map<Corner, String> wheelAt, LocalDate today, LocalDate nextVisit) {
+    /** One finding for each limit that is broken; none while the wheels of the set going on do not all stand on the car. */
+    public static Judgement judge(Case given, WheelPlanning planning) {
+        return given.goingOn()
+                .flatMap(set -> given.standing(set)
+                        .flatMap(wheelAt -> planning.find(set, given.visit().date())
+                                .map(needs -> new DifferenceFindings(given, needs, wheelAt).judge())))
+                .orElse(Judgement.NONE);
+    }
+
+    private Judgement judge() {
         var findings = new ArrayList<Finding>();
-        var differences = new DifferenceFindings(needs, wheelAt, today, nextVisit);
         for (var axle : Axle.values()) {
-            differences.sameAxle(axle).ifPresent(findings::add);
+            sameAxle(axle).ifPresent(findings::add);
         }
-        differences.allWheel().ifPresent(findings::add);
-        return findings;
+        allWheel().ifPresent(findings::add);
+        return Judgement.of(findings);
     }
 
     private Optional<Finding> sameAxle(Axle axle) {

@@ -6,8 +6,8 @@ import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Limit;
-import cornerbook.core.finding.LimitTable;
 import cornerbook.core.finding.RunHistory;
 import cornerbook.core.season.SetSeasons;
 import cornerbook.core.tread.PosteriorDraws;
@@ -28,6 +28,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Brings one wheel set of a car to the wheel planner: depths now, wear rates, sizes, and where each wheel ran last. */
@@ -41,26 +42,18 @@ public final class WheelPlanning {
     /** A car that stands still still gets a plan. */
     private static final double LEAST_KM_PER_DAY = 0.1;
 
-    private final Vehicle vehicle;
-    private final LimitTable limits;
+    private final Case given;
     private final TreadForecaster forecaster;
+    private final Vehicle vehicle;
     private final RunHistory runs;
-    private final List<Visit> visits;
     private final Visit visit;
 
-    public WheelPlanning(
-            Vehicle vehicle,
-            LimitTable limits,
-            TreadForecaster forecaster,
-            RunHistory runs,
-            List<Visit> visits,
-            Visit visit) {
-        this.vehicle = vehicle;
-        this.limits = limits;
+    public WheelPlanning(Case given, TreadForecaster forecaster) {
+        this.given = given;
         this.forecaster = forecaster;
-        this.runs = runs;
-        this.visits = visits;
-        this.visit = visit;
+        vehicle = given.vehicle();
+        runs = given.runs();
+        visit = given.visit();
     }
 
     /**
@@ -141,7 +134,7 @@ public final class WheelPlanning {
         var seasonsThousandKm = seasons.first(SEASONS).stream()
                 .map(season -> season.distanceKm() / 1000)
                 .toList();
-        var rules = DepthRules.of(vehicle, limits, set.season());
+        var rules = DepthRules.of(vehicle, given.limits(), set.season());
         var request = new PlanRequest(wheels, rates, sizes, limitMm(set), seasonsThousandKm, rules.planRules());
         return Optional.of(new Needs(set, request, rules, seasons, posterior));
     }
@@ -175,11 +168,12 @@ public final class WheelPlanning {
     }
 
     private double limitMm(WheelSet set) {
-        return Math.max(
-                limits.get(vehicle.jurisdiction(), Limit.Kind.TREAD_LEGAL, set.season())
-                        .value(),
-                limits.get(vehicle.jurisdiction(), Limit.Kind.TREAD_SEASON, set.season())
-                        .value());
+        return Stream.of(Limit.Kind.TREAD_LEGAL, Limit.Kind.TREAD_SEASON)
+                .mapToDouble(kind -> given.limits()
+                        .get(vehicle.jurisdiction(), kind, set.season())
+                        .value())
+                .max()
+                .orElseThrow();
     }
 
     /** A set may have another size than the placard's; what counts is which of its sizes runs on which axle. */
@@ -202,7 +196,7 @@ public final class WheelPlanning {
         if (ran != null) {
             return ran;
         }
-        return visits.stream()
+        return given.visits().stream()
                 .filter(earlier -> !earlier.id().equals(visit.id()))
                 .flatMap(earlier -> earlier.leftOn().entrySet().stream())
                 .filter(entry -> entry.getValue().equals(tag))

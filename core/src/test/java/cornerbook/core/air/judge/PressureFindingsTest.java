@@ -7,15 +7,15 @@ import cornerbook.core.air.GasLaw;
 import cornerbook.core.car.Cars;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
-import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.finding.Case;
+import cornerbook.core.finding.Cases;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
-import cornerbook.core.say.Said;
 import cornerbook.core.season.Climate;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -57,8 +57,9 @@ class PressureFindingsTest {
                 Cars.reading(Measure.PRESSURE_FOUND, Corner.LF, "S-LF", null, foundKpa),
                 Cars.reading(Measure.PRESSURE_SET, Corner.LF, "S-LF", null, 250),
                 Cars.reading(Measure.TYRE_TEMPERATURE, null, null, null, AUTUMN_C))));
-        return PressureFindings.of(
-                Cars.vehicle(), List.of(spring, autumn), new StandingReadings(autumn), climate, new ArrayList<>());
+        return PressureFindings.judge(
+                        Cases.of(Cars.history(spring, autumn)).in(climate).last())
+                .findings();
     }
 
     @Test
@@ -91,13 +92,11 @@ class PressureFindingsTest {
                 Cars.reading(Measure.PRESSURE_SET, Corner.LF, "S-LF", null, 250),
                 Cars.reading(Measure.PRESSURE_SET, Corner.RF, "S-RF", null, 243),
                 Cars.reading(Measure.TYRE_TEMPERATURE, null, null, null, AUTUMN_C)));
-        var outlook = PressureOutlook.find(Cars.vehicle(), visit, new StandingReadings(visit), -20)
-                .orElseThrow();
+        var outlook = PressureOutlook.find(given(visit)).orElseThrow();
         assertThat(outlook.corner()).isEqualTo(Corner.RF);
         assertThat(outlook.curve().atKpa(-20)).isEqualTo(GasLaw.gaugePressureKpa(243, AUTUMN_C, -20));
-        var bare = Cars.visit(List.of());
-        assertThat(PressureOutlook.find(Cars.vehicle(), bare, new StandingReadings(bare), -20))
-                .isEmpty();
+        assertThat(outlook.curve().coldestC()).isEqualTo(-20);
+        assertThat(PressureOutlook.find(given(Cars.visit(List.of())))).isEmpty();
     }
 
     /** Set to 250 kPa at 4 °C: (250 + 101.325) × 239.15/277.15 − 101.325 at −34 °C (ideal gas, by hand) is 202 kPa. */
@@ -124,8 +123,7 @@ class PressureFindingsTest {
                 Cars.reading(Measure.PRESSURE_SET, Corner.LF, "S-LF", null, setKpa),
                 Cars.reading(Measure.TYRE_TEMPERATURE, null, null, null, 20),
                 Cars.reading(Measure.OUTSIDE_TEMPERATURE, null, null, null, outsideC)));
-        return PressureFindings.of(Cars.vehicle(), List.of(visit), new StandingReadings(visit), null, new ArrayList<>())
-                .getLast();
+        return PressureFindings.judge(given(visit)).findings().getLast();
     }
 
     /** Placard 250 kPa at −15 °C: (250 + 101.325) × 293.15/258.15 − 101.325 (ideal gas, by hand) are 297.6 kPa at 20 °C. */
@@ -178,10 +176,8 @@ class PressureFindingsTest {
 
     @Test
     void aWheelWithoutAPressureIsNamed() {
-        var notJudged = new ArrayList<Said>();
         var visit = Cars.visit(List.of(Cars.reading(Measure.PRESSURE_SET, Corner.RF, "S-RF", null, 250)));
-        PressureFindings.of(Cars.vehicle(), List.of(visit), new StandingReadings(visit), null, notJudged);
-        assertThat(notJudged)
+        assertThat(PressureFindings.judge(given(visit)).notJudged())
                 .containsExactly(
                         new PressureSaid.NotSet(Corner.LF, "S-LF"),
                         new PressureSaid.NotSet(Corner.LR, "S-LR"),
@@ -191,8 +187,11 @@ class PressureFindingsTest {
     private static List<Finding> judge(Map<Corner, String> leftOn, Reading reading) {
         var visit = new Visit(
                 "v", Cars.AUTUMN, 48_000, null, Cars.at("S-"), leftOn, List.of(reading), List.of(), null, null);
-        return PressureFindings.of(
-                Cars.vehicle(), List.of(visit), new StandingReadings(visit), null, new ArrayList<>());
+        return PressureFindings.judge(given(visit)).findings();
+    }
+
+    private static Case given(Visit visit) {
+        return Cases.of(Cars.history(visit)).last();
     }
 
     /** 250 kPa set at 4 °C are 219.6 kPa at −20 °C by the ideal gas, 32.1 kPa above the warning at 187.5 kPa. */

@@ -12,9 +12,9 @@ import cornerbook.core.battery.TwelveVoltBattery;
 import cornerbook.core.car.Cars;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
-import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.Visit;
+import cornerbook.core.finding.Cases;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
@@ -131,25 +131,12 @@ class BatteryFindingsTest {
     /** 480 A, 440 A, 400 A at half-year steps: 8 % in 180 days, so the last 10 % take 225. */
     @Test
     void aFallingHealthEndsOnADay() {
-        var car = Cars.vehicle();
         var falling = List.of(visit(360, amperes(480)), visit(180, amperes(440)), visit(0, volts(12.7), amperes(400)));
-        var later = BatteryFindings.of(
-                        car,
-                        falling,
-                        new StandingReadings(falling.getLast()),
-                        Cars.AUTUMN.plusDays(300),
-                        new ArrayList<>())
-                .orElseThrow();
+        var later = of(falling, Cars.AUTUMN.plusDays(300));
         assertThat(later.verdict()).as("ends before the next visit").isEqualTo(Verdict.RUNS_OUT);
         assertThat(later.horizon()).isBetween(Cars.AUTUMN.plusDays(223), Cars.AUTUMN.plusDays(226));
         assertThat(later.plainWords()).isEqualTo(Sentence.GETTING_WEAK);
-        var sooner = BatteryFindings.of(
-                        car,
-                        falling,
-                        new StandingReadings(falling.getLast()),
-                        Cars.AUTUMN.plusDays(180),
-                        new ArrayList<>())
-                .orElseThrow();
+        var sooner = of(falling, Cars.AUTUMN.plusDays(180));
         assertThat(sooner.verdict()).as("ends after the next visit").isEqualTo(Verdict.HOLDS);
         assertThat(sooner.horizon()).isEqualTo(later.horizon());
     }
@@ -177,8 +164,17 @@ class BatteryFindingsTest {
     }
 
     private static Optional<Finding> of(Vehicle vehicle, List<Said> notJudged, Reading... readings) {
-        var visit = Cars.visit(List.of(readings));
-        return BatteryFindings.of(vehicle, List.of(visit), new StandingReadings(visit), NEXT, notJudged);
+        var judged = BatteryFindings.judge(
+                Cases.of(vehicle, Cars.visit(List.of(readings))).until(NEXT).last());
+        notJudged.addAll(judged.notJudged());
+        return judged.findings().stream().findFirst();
+    }
+
+    private static Finding of(List<Visit> visits, LocalDate nextVisit) {
+        return BatteryFindings.judge(
+                        Cases.of(Cars.vehicle(), visits).until(nextVisit).last())
+                .findings()
+                .getFirst();
     }
 
     private static Visit visit(int daysAgo, Reading... readings) {
@@ -216,14 +212,7 @@ class BatteryFindingsTest {
                         tuple("CRANKING_CURRENT", "Cranking(400 A, 500 A, EN, 80 %)"),
                         tuple("BATTERY_TEMPERATURE", "27 °C"));
         var falling = List.of(visit(360, amperes(480)), visit(180, amperes(440)), visit(0, volts(12.7), amperes(400)));
-        assertThat(BatteryFindings.of(
-                                Cars.vehicle(),
-                                falling,
-                                new StandingReadings(falling.getLast()),
-                                NEXT,
-                                new ArrayList<>())
-                        .orElseThrow()
-                        .evidence())
+        assertThat(of(falling, NEXT).evidence())
                 .filteredOn(evidence -> evidence.what() == BatterySaid.Label.TREND)
                 .singleElement()
                 .satisfies(evidence -> {

@@ -18,15 +18,15 @@ import cornerbook.core.car.StandingReadings;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.finding.Case;
+import cornerbook.core.finding.Cases;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
-import cornerbook.core.finding.LimitTable;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Listed;
 import cornerbook.core.say.Said;
-import cornerbook.core.season.DistancePerDay;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -230,7 +230,7 @@ class BrakePartsTest {
     @Test
     void aParkingBrakeThatWasNotTriedIsSaid() {
         var notJudged = new ArrayList<Said>();
-        assertThat(ParkingBrakeFindings.of(Cars.visit(List.of()), notJudged)).isEmpty();
+        assertThat(parking(notJudged)).isEmpty();
         assertThat(notJudged).containsExactly(new CaliperSaid.ParkingBrakeNotTried());
     }
 
@@ -257,11 +257,24 @@ class BrakePartsTest {
     }
 
     private static List<Said> open(Reading... readings) {
-        return OpenBrakeWork.of(Cars.vehicle(), Cars.visit(List.of(readings)));
+        return OpenBrakeWork.judge(given(readings)).notJudged();
     }
 
     private static Optional<Finding> parking(Reading... readings) {
-        return ParkingBrakeFindings.of(Cars.visit(List.of(readings)), new ArrayList<>());
+        return parking(new ArrayList<>(), readings);
+    }
+
+    private static Optional<Finding> parking(List<Said> notJudged, Reading... readings) {
+        var judged = ParkingBrakeFindings.judge(given(readings));
+        notJudged.addAll(judged.notJudged());
+        return judged.findings().stream().findFirst();
+    }
+
+    private static Case given(Reading... readings) {
+        return Cases.of(Cars.vehicle(), Cars.visit(List.of(readings)))
+                .running(28, 6)
+                .until(NEXT)
+                .last();
     }
 
     private static Said askedFor(Corner... corners) {
@@ -291,13 +304,7 @@ class BrakePartsTest {
     }
 
     private static List<Finding> findings(Reading... readings) {
-        return BrakeFindings.of(
-                Cars.vehicle(),
-                List.of(Cars.visit(List.of(readings))),
-                new DistancePerDay(28, 6),
-                NEXT,
-                new LimitTable(Cars.LIMITS),
-                new ArrayList<>());
+        return BrakeFindings.judge(given(readings)).findings();
     }
 
     /** Both pads of corners in their order, each corner's at one thickness. */

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import cornerbook.core.car.Cars;
 import cornerbook.core.car.VehicleDetails;
 import cornerbook.core.car.Visit;
+import cornerbook.core.finding.Cases;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Verdict;
@@ -78,7 +79,9 @@ class LiftFindingsTest {
                 null,
                 null,
                 List.of(tools));
-        return LiftFindings.of(vehicle, visit, notJudged).stream().toList();
+        var judged = LiftFindings.judge(Cases.of(vehicle, visit).last());
+        notJudged.addAll(judged.notJudged());
+        return judged.findings();
     }
 
     /**

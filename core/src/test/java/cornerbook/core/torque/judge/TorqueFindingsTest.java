@@ -6,9 +6,9 @@ import static org.assertj.core.api.Assertions.tuple;
 import cornerbook.core.car.Cars;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
-import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.finding.Cases;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
@@ -92,7 +92,7 @@ class TorqueFindingsTest {
     void aThreadThatCannotBeReadLeavesTheVerdict() {
         var unread = Cars.withFastener(new WheelFastener("as the other one", 5, Seat.CONE, 140, 80));
         var visit = visit(torque(Corner.LF, 100));
-        assertThat(TorqueFindings.of(unread, visit, new StandingReadings(visit), new ArrayList<>()))
+        assertThat(TorqueFindings.judge(Cases.of(unread, visit).last()).findings())
                 .singleElement()
                 .satisfies(finding -> {
                     assertThat(finding.verdict()).isEqualTo(Verdict.UNSAFE);
@@ -104,7 +104,9 @@ class TorqueFindingsTest {
     }
 
     private static List<Finding> judge(Visit visit, List<Said> notJudged) {
-        return TorqueFindings.of(Cars.vehicle(), visit, new StandingReadings(visit), notJudged);
+        var judged = TorqueFindings.judge(Cases.of(Cars.history(visit)).last());
+        notJudged.addAll(judged.notJudged());
+        return judged.findings();
     }
 
     /** The winter wheels went on. */

@@ -7,6 +7,7 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.SetSpan;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
@@ -71,7 +72,7 @@ class TreadPatternFindingsTest {
     @CsvSource({"0.9, true", "0.89, false"})
     void oneSideThatWearsMuchFasterIsNamed(double chance, boolean told) {
         var findings = TreadPatternFindings.of(Cars.forecast(
-                SetForecast.Role.GOING_ON,
+                SetSpan.Role.GOING_ON,
                 0.95,
                 List.of(tyre(6, 6, 6)),
                 List.of(new CornerContrast(Corner.RF, 0.30, 0.15, chance))));
@@ -83,7 +84,7 @@ class TreadPatternFindingsTest {
     }
 
     private static SetForecast set(TyreForecast tyre) {
-        return Cars.forecast(SetForecast.Role.GOING_ON, 0.95, List.of(tyre), List.of());
+        return Cars.forecast(SetSpan.Role.GOING_ON, 0.95, List.of(tyre), List.of());
     }
 
     private static TyreForecast tyre(double... depthsMm) {

@@ -3,12 +3,14 @@ package cornerbook.core.tyre.judge;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Cars;
+import cornerbook.core.car.Visit;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.SetOf;
+import cornerbook.core.finding.Cases;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
-import cornerbook.core.finding.Limit;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.quantity.Quoted;
 import cornerbook.core.say.Amount;
@@ -116,13 +118,14 @@ class TyreAgeFindingsTest {
     }
 
     private List<Finding> judge(LocalDate today, @Nullable String... tins) {
-        return TyreAgeFindings.of(
-                Cars.withTins(tins),
-                today,
-                SPRING,
-                Cars.limit(Limit.Kind.TYRE_AGE_INSPECT, null, 6),
-                Cars.limit(Limit.Kind.TYRE_AGE_REPLACE, null, 10),
-                notJudged);
+        var visit = new Visit("v", today, 48_000, null, Cars.at("W-"), Cars.at("W-"), List.of(), List.of(), null, null);
+        var car = Cars.history(visit);
+        var judged = TyreAgeFindings.judge(
+                Cases.of(new CarHistory(car.vehicle(), car.customer(), List.of(Cars.withTins(tins)), car.visits()))
+                        .until(SPRING)
+                        .last());
+        notJudged.addAll(judged.notJudged());
+        return judged.findings();
     }
 
     /** 3521 is 29 August 2021, 1878 days before: of ten years of 365.25 days 48.6 % are left. */

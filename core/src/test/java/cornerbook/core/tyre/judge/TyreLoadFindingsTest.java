@@ -2,12 +2,12 @@ package cornerbook.core.tyre.judge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import cornerbook.core.car.Cars;
 import cornerbook.core.car.Tyre;
 import cornerbook.core.car.Wheel;
 import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.finding.Cases;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.quantity.QuantitySaid;
@@ -18,7 +18,6 @@ import cornerbook.core.say.Said;
 import cornerbook.core.tyre.TyreSaid;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** The car of these tests has 1100 kg per axle: 550 kg per tyre. UN R30: index 87 is 545 kg, index 88 is 560 kg. */
@@ -55,6 +54,8 @@ class TyreLoadFindingsTest {
     private List<Finding> judge(int loadIndex, String speedSymbol) {
         var tyre = new Tyre("Invented tread", "225/55R18", loadIndex, speedSymbol, null, false, false, 8);
         var set = new WheelSet("S", SeasonKind.WINTER, null, List.of(new Wheel("W", tyre, null)));
-        return TyreLoadFindings.of(set, Cars.vehicle(), Map.of(Corner.RR, "W"), notJudged);
+        var judged = TyreLoadFindings.judge(Cases.onlyOn(set, Corner.RR).last());
+        notJudged.addAll(judged.notJudged());
+        return judged.findings();
     }
 }

@@ -11,6 +11,7 @@ import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.finding.Cases;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.quantity.Quoted;
@@ -19,7 +20,6 @@ import cornerbook.core.say.Said;
 import cornerbook.core.tyre.TyreSaid;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -108,7 +108,9 @@ class TyrePlacardFindingsTest {
     private List<Finding> judge(SeasonKind season, String size, int loadIndex, String speedSymbol) {
         var tyre = new Tyre("Invented tread", size, loadIndex, speedSymbol, null, false, false, 8);
         var set = new WheelSet("S", season, null, List.of(new Wheel("W", tyre, null)));
-        return TyrePlacardFindings.of(set, Cars.vehicle(), Map.of(Corner.RR, "W"), notJudged);
+        var judged = TyrePlacardFindings.judge(Cases.onlyOn(set, Corner.RR).last());
+        notJudged.addAll(judged.notJudged());
+        return judged.findings();
     }
 
     /** UN R30: index 87 is 545 kg, less than half of the axle's 1100 kg. That is a finding on load by itself, not told twice. */

@@ -18,6 +18,7 @@ import cornerbook.core.car.WheelDetails;
 import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.finding.Cases;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
@@ -26,7 +27,6 @@ import cornerbook.core.say.Said;
 import cornerbook.core.tyre.Mounting;
 import cornerbook.core.wheelplan.DifferenceLimits;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -62,7 +62,7 @@ class WheelAndSensorFindingsTest {
 
     private static List<Finding> fit(String wheel) {
         var car = car(wheel, null);
-        return WheelFitFindings.of(car, car.visits().getLast().leftOn());
+        return WheelFitFindings.judge(Cases.of(car).last()).findings();
     }
 
     @Test
@@ -78,8 +78,7 @@ class WheelAndSensorFindingsTest {
 
     @Test
     void anOldSensorBatteryRunsOutTenYearsAfterItsBirth() {
-        var car = car("5x114.3 M14x1.5 cone 64.1 ET45 7.5J", LocalDate.of(2019, 1, 1));
-        var findings = SensorFindings.of(car, car.visits().getLast(), new ArrayList<>());
+        var findings = sensors(LocalDate.of(2019, 1, 1));
         assertThat(findings).hasSize(4).allMatch(finding -> finding.verdict() == Verdict.RUNS_OUT);
         assertThat(findings.getFirst().horizon())
                 .isEqualTo(LocalDate.of(2019, 1, 1).plusDays(3653));
@@ -91,9 +90,7 @@ class WheelAndSensorFindingsTest {
         var car = car("5x114.3 M14x1.5 cone 64.1 ET45 7.5J", null);
         var changed = new Visit(
                 "v", Cars.AUTUMN, 48_000, null, Cars.at("W-"), Cars.at("S-"), List.of(), List.of(), null, null);
-        var notJudged = new ArrayList<Said>();
-        SensorFindings.of(car, changed, notJudged);
-        assertThat(notJudged).containsExactly(new PressureSaid.HasToLearn(AirSaid.ToLearn.BY_TOOL));
+        assertThat(notJudged(car, changed)).containsExactly(new PressureSaid.HasToLearn(AirSaid.ToLearn.BY_TOOL));
     }
 
     /** A sensor's battery is old from seven years and ends at ten: common practice, no source. */
@@ -117,27 +114,37 @@ class WheelAndSensorFindingsTest {
     @Test
     void wheelsThatStayedNeedNoLearning() {
         var car = car("5x114.3 M14x1.5 cone 64.1 ET45 7.5J", null);
-        var notJudged = new ArrayList<Said>();
-        SensorFindings.of(car, car.visits().getLast(), notJudged);
-        assertThat(notJudged).as("the same wheels are on").isEmpty();
+        assertThat(notJudged(car, car.visits().getLast()))
+                .as("the same wheels are on")
+                .isEmpty();
         var arrived =
                 new Visit("v", Cars.AUTUMN, 48_000, null, Cars.at("S-"), Map.of(), List.of(), List.of(), null, null);
-        SensorFindings.of(car, arrived, notJudged);
-        assertThat(notJudged).as("not known yet what it leaves on").isEmpty();
+        assertThat(notJudged(car, arrived))
+                .as("not known yet what it leaves on")
+                .isEmpty();
     }
 
     @Test
     void aWheelOfWhichNothingIsKnownIsNotJudged() {
         var unknown = Cars.history(Cars.visit(List.of()));
-        assertThat(WheelFitFindings.of(unknown, Cars.at("S-"))).isEmpty();
+        assertThat(WheelFitFindings.judge(Cases.of(unknown).last()).findings()).isEmpty();
         var car = car("5x112 M14x1.5 cone 66.6 ET40 7.5J", null);
-        assertThat(WheelFitFindings.of(car, Map.of(Corner.LR, "S-LR")))
+        var onOne = with(car, car.visits().getLast().withLeftOn(Map.of(Corner.LR, "S-LR")));
+        assertThat(WheelFitFindings.judge(Cases.of(onOne).last()).findings())
                 .extracting(Finding::subject)
                 .containsExactly(new Subject(Subject.Part.WHEEL_FIT, Corner.LR, "S-LR", null));
     }
 
     private static List<Finding> sensors(@Nullable LocalDate batteryOn) {
         var car = car("5x114.3 M14x1.5 cone 64.1 ET45 7.5J", batteryOn);
-        return SensorFindings.of(car, car.visits().getLast(), new ArrayList<>());
+        return SensorFindings.judge(Cases.of(car).last()).findings();
+    }
+
+    private static List<Said> notJudged(CarHistory car, Visit visit) {
+        return SensorFindings.judge(Cases.of(with(car, visit)).last()).notJudged();
+    }
+
+    private static CarHistory with(CarHistory car, Visit visit) {
+        return new CarHistory(car.vehicle(), car.customer(), car.sets(), List.of(visit));
     }
 }

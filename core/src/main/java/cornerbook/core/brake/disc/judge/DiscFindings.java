@@ -11,8 +11,10 @@ import cornerbook.core.brake.judge.BrakeWear;
 import cornerbook.core.brake.judge.Deficiency;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
+import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
@@ -22,7 +24,6 @@ import cornerbook.core.say.Said;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** Finding on the disc of one corner: how long it lasts, whether it runs true, and the state of its faces. */
 public final class DiscFindings {
@@ -36,6 +37,7 @@ public final class DiscFindings {
     private static final Between FROM_EDGE = new Between(10, 15, "mm", 0);
 
     private final BrakeCorner at;
+    private final List<Said> notJudged = new ArrayList<>();
     private final List<Said> words = new ArrayList<>();
     private final List<Evidence> evidence = new ArrayList<>();
     private final List<Fault> faults = new ArrayList<>();
@@ -45,19 +47,18 @@ public final class DiscFindings {
         this.at = at;
     }
 
-    /** The finding; empty, with a line in {@code notJudged}, when the thickness was not read. */
-    public static Optional<Finding> of(BrakeCorner at, BrakeWear wear, LocalDate nextVisit, List<Said> notJudged) {
+    /** The finding on the disc at a corner; none when its thickness was not read. */
+    public static Judgement judge(Case given, BrakeCorner at, BrakeWear wear) {
         boolean replaced = at.done(Measure.DISC_REPLACED);
         if (at.discMm().isEmpty() && !replaced) {
-            notJudged.add(new DiscSaid.NotRead(at.corner()));
-            return Optional.empty();
+            return Judgement.missing(new DiscSaid.NotRead(at.corner()));
         }
         double thicknessMm = replaced ? at.brake().discNewMm() : at.discMm().getAsDouble();
-        return Optional.of(new DiscFindings(at).judge(thicknessMm, replaced, wear, nextVisit, notJudged));
+        var disc = new DiscFindings(at);
+        return new Judgement(List.of(disc.finding(thicknessMm, replaced, wear, given.nextVisit())), disc.notJudged);
     }
 
-    private Finding judge(
-            double thicknessMm, boolean replaced, BrakeWear wear, LocalDate nextVisit, List<Said> notJudged) {
+    private Finding finding(double thicknessMm, boolean replaced, BrakeWear wear, LocalDate nextVisit) {
         double minimumMm = at.brake().discMinimumMm();
         var followed = wear.disc(at.corner(), minimumMm).stream().toList();
         var forecast = wear.forecast(followed, nextVisit);
@@ -68,8 +69,8 @@ public final class DiscFindings {
             words.add(new DiscSaid.IsNew(at.corner()));
         } else {
             thickness(thicknessMm, minimumMm);
-            variation(notJudged);
-            runout(notJudged);
+            variation();
+            runout();
             faces();
         }
         followed.forEach(each -> evidence.add(wear.evidence(null, each)));
@@ -112,7 +113,7 @@ public final class DiscFindings {
         }
     }
 
-    private void variation(List<Said> notJudged) {
+    private void variation() {
         var read = at.read(Measure.DISC_THICKNESS_VARIATION);
         if (read.isEmpty()) {
             return;
@@ -125,12 +126,12 @@ public final class DiscFindings {
                 at.discPoints().isPresent() ? new DiscSaid.ThickestLessThinnest(how) : how));
         if (read.get().value() > limitMm) {
             found(Verdict.RUNS_OUT, Fault.THICKNESS_VARIES, new DiscSaid.Varies());
-            machining(notJudged);
+            machining();
         }
     }
 
     /** What a lathe may take off. A disc between its two minima may wear on and may not be machined. */
-    private void machining(List<Said> notJudged) {
+    private void machining() {
         var refinishMm = at.brake().details().refinishThicknessMm();
         var points = at.discPoints();
         if (refinishMm == null) {
@@ -155,7 +156,7 @@ public final class DiscFindings {
                         : new DiscSaid.TooThinToMachine());
     }
 
-    private void runout(List<Said> notJudged) {
+    private void runout() {
         var read = at.read(Measure.DISC_RUNOUT);
         if (read.isEmpty()) {
             return;

@@ -7,9 +7,10 @@ import cornerbook.core.brake.judge.BrakeSaid;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Vehicle;
-import cornerbook.core.car.Visit;
+import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
@@ -19,7 +20,6 @@ import cornerbook.core.say.Said;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -32,8 +32,10 @@ public final class BrakeFluidFindings {
 
     private static final double MONTHS_PER_YEAR = 12;
 
+    private final Case given;
     private final Vehicle vehicle;
     private final StandingReadings readings;
+    private final List<Said> notJudged = new ArrayList<>();
     private final List<Evidence> evidence = new ArrayList<>();
     private final List<Said> titles = new ArrayList<>();
     private final List<Said> words = new ArrayList<>();
@@ -41,50 +43,48 @@ public final class BrakeFluidFindings {
     private double lifeLeft = 1;
     private @Nullable LocalDate due;
 
-    private BrakeFluidFindings(Vehicle vehicle, StandingReadings readings) {
-        this.vehicle = vehicle;
-        this.readings = readings;
+    private BrakeFluidFindings(Case given) {
+        this.given = given;
+        vehicle = given.vehicle();
+        readings = given.readings();
     }
 
-    /**
-     * The finding on the brake fluid; empty when nothing is known of it.
-     *
-     * @param visits earliest first, the one that is judged last
-     */
-    public static Optional<Finding> of(Vehicle vehicle, List<Visit> visits, LocalDate nextVisit, List<Said> notJudged) {
-        return new BrakeFluidFindings(vehicle, new StandingReadings(visits.getLast()))
-                .judge(visits, nextVisit, notJudged);
+    /** The finding on the brake fluid; none when nothing is known of it. */
+    public static Judgement judge(Case given) {
+        return new BrakeFluidFindings(given).judge();
     }
 
-    private Optional<Finding> judge(List<Visit> visits, LocalDate nextVisit, List<Said> notJudged) {
+    private Judgement judge() {
         if (isReplaced(readings)) {
             titles.add(new FluidSaid.NewAtThisVisit());
             evidence.add(
                     new Evidence(BrakeSaid.Label.REPLACED, BrakeSaid.Label.AT_THIS_VISIT, BrakeSaid.Ground.RECORDED));
         } else {
-            boilingPoint(notJudged);
+            boilingPoint();
             water();
         }
-        age(visits, nextVisit, notJudged);
+        age();
         if (titles.isEmpty()) {
-            return Optional.empty();
+            return Judgement.missing(notJudged);
         }
         if (verdict == Verdict.HOLDS) {
             words.add(new FluidSaid.Good());
         }
-        return Optional.of(new Finding(
-                new Subject(Subject.Part.BRAKE_FLUID, null, null, null),
-                verdict,
-                new FluidSaid.Title(Listed.commas(titles)),
-                new Listed(words, Listed.Join.SENTENCES),
-                due,
-                null,
-                lifeLeft,
-                evidence,
-                Ground.FLUID));
+        return new Judgement(
+                List.of(new Finding(
+                        new Subject(Subject.Part.BRAKE_FLUID, null, null, null),
+                        verdict,
+                        new FluidSaid.Title(Listed.commas(titles)),
+                        new Listed(words, Listed.Join.SENTENCES),
+                        due,
+                        null,
+                        lifeLeft,
+                        evidence,
+                        Ground.FLUID)),
+                notJudged);
     }
 
-    private void boilingPoint(List<Said> notJudged) {
+    private void boilingPoint() {
         var measured = readings.ofVehicle(Measure.BRAKE_FLUID_BOILING_POINT);
         if (measured.isEmpty()) {
             notJudged.add(NotJudged.BOILING_POINT);
@@ -130,14 +130,14 @@ public final class BrakeFluidFindings {
         lifeLeft = 0;
     }
 
-    private void age(List<Visit> visits, LocalDate nextVisit, List<Said> notJudged) {
-        var changedOn = lastChange(visits);
+    private void age() {
+        var changedOn = lastChange();
         var intervalYears = vehicle.details().fluidChange().intervalYears();
         if (changedOn == null || intervalYears == null) {
             notJudged.add(changedOn == null ? NotJudged.AGE_WITHOUT_LAST_CHANGE : NotJudged.AGE_WITHOUT_INTERVAL);
             return;
         }
-        var today = visits.getLast().date();
+        var today = given.visit().date();
         var dueOn = changedOn.plusMonths(Math.round(intervalYears * MONTHS_PER_YEAR));
         titles.add(new FluidSaid.DueOn(dueOn));
         evidence.add(new Evidence(Label.CHANGED_ON, new Day(changedOn), BrakeSaid.Ground.RECORDED));
@@ -147,15 +147,15 @@ public final class BrakeFluidFindings {
             verdict = Verdict.SPENT;
             words.add(new FluidSaid.TooOld());
             lifeLeft = 0;
-        } else if (dueOn.isBefore(nextVisit)) {
+        } else if (dueOn.isBefore(given.nextVisit())) {
             verdict = verdict.graver(Verdict.RUNS_OUT);
             words.add(new FluidSaid.DueBeforeNextVisit());
             due = dueOn;
         }
     }
 
-    private @Nullable LocalDate lastChange(List<Visit> visits) {
-        for (var visit : visits.reversed()) {
+    private @Nullable LocalDate lastChange() {
+        for (var visit : given.visits().reversed()) {
             if (isReplaced(new StandingReadings(visit))) {
                 return visit.date();
             }

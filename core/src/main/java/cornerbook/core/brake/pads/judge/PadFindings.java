@@ -9,8 +9,10 @@ import cornerbook.core.car.Scale;
 import cornerbook.core.car.StandingReadings;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Limit;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
@@ -45,20 +47,20 @@ public final class PadFindings {
         this.minimumMm = Math.max(at.brake().padMinimumMm(), legal.value());
     }
 
-    /** The finding; empty, with a line in {@code notJudged}, when a pad was not read. */
-    public static Optional<Finding> of(
-            BrakeCorner at, BrakeWear wear, Limit legal, LocalDate nextVisit, List<Said> notJudged) {
+    /** The finding on the pads at a corner; none when one of them was not read. */
+    public static Judgement judge(Case given, BrakeCorner at, BrakeWear wear) {
+        var legal = given.limit(Limit.Kind.PAD_LEGAL);
         var inner = at.padMm(Spot.INNER);
         var outer = at.padMm(Spot.OUTER);
         if (at.done(Measure.PADS_REPLACED)) {
-            return Optional.of(new PadFindings(at, wear, legal).replaced(nextVisit));
+            return Judgement.of(new PadFindings(at, wear, legal).replaced(given.nextVisit()));
         }
         if (inner.isEmpty() || outer.isEmpty()) {
-            notJudged.add(new PadSaid.NotRead(
+            return Judgement.missing(new PadSaid.NotRead(
                     at.corner(), inner.isPresent() ? Spot.OUTER : outer.isPresent() ? Spot.INNER : null));
-            return Optional.empty();
         }
-        return Optional.of(new PadFindings(at, wear, legal).judge(inner.getAsDouble(), outer.getAsDouble(), nextVisit));
+        return Judgement.of(
+                new PadFindings(at, wear, legal).judge(inner.getAsDouble(), outer.getAsDouble(), given.nextVisit()));
     }
 
     private Finding replaced(LocalDate nextVisit) {

@@ -5,7 +5,8 @@ import cornerbook.core.brake.seizing.PadHistory;
 import cornerbook.core.brake.seizing.SeizingExposure;
 import cornerbook.core.brake.seizing.SeizingHazard;
 import cornerbook.core.car.Vehicle;
-import cornerbook.core.finding.Knowledge;
+import cornerbook.core.car.Visit;
+import cornerbook.core.finding.Case;
 import java.util.List;
 
 /**
@@ -21,18 +22,23 @@ public record SeizingCurve(SeizingHazard hazard, SeizingExposure exposure, List<
     }
 
     /** By what the book has learned, else by the priors and the pads of this car. */
-    public static SeizingCurve of(Vehicle vehicle, List<PadClock> clocks, double kmPerDay, Knowledge knowledge) {
-        var learned = knowledge.seizing();
+    public static SeizingCurve of(Case given) {
+        var learned = given.knowledge().seizing();
+        double kmPerDay = given.distance().meanKm();
         return new SeizingCurve(
-                learned == null ? SeizingHazard.learn(histories(vehicle, clocks, kmPerDay)) : learned.hazard(),
-                exposure(vehicle, kmPerDay),
-                clocks.stream().flatMap(clock -> clock.times().stream()).toList());
+                learned == null
+                        ? SeizingHazard.learn(histories(given.vehicle(), given.visits(), kmPerDay))
+                        : learned.hazard(),
+                exposure(given.vehicle(), kmPerDay),
+                PadClock.of(given.visits()).stream()
+                        .flatMap(clock -> clock.times().stream())
+                        .toList());
     }
 
     /** Each pad of the car from service to service, with what it is exposed to. */
-    public static List<PadHistory> histories(Vehicle vehicle, List<PadClock> clocks, double kmPerDay) {
+    public static List<PadHistory> histories(Vehicle vehicle, List<Visit> visits, double kmPerDay) {
         var exposure = exposure(vehicle, kmPerDay);
-        return clocks.stream()
+        return PadClock.of(visits).stream()
                 .flatMap(clock -> clock.times().stream())
                 .map(time -> new PadHistory(time, exposure))
                 .toList();

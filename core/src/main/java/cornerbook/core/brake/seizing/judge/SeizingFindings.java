@@ -9,11 +9,10 @@ import cornerbook.core.brake.seizing.SeizingHazard;
 import cornerbook.core.brake.seizing.judge.SeizingSaid.Ground;
 import cornerbook.core.brake.seizing.judge.SeizingSaid.Label;
 import cornerbook.core.brake.seizing.judge.SeizingSaid.NotJudged;
-import cornerbook.core.car.Vehicle;
-import cornerbook.core.car.Visit;
+import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
-import cornerbook.core.finding.Knowledge;
+import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Limit;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
@@ -23,7 +22,6 @@ import cornerbook.core.say.Said;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
@@ -35,33 +33,22 @@ public final class SeizingFindings {
 
     private SeizingFindings() {}
 
-    /**
-     * The finding; empty, with a line in {@code notJudged}, when no service of the guides is in the book.
-     *
-     * @param visits until this one, it included
-     * @param risk the chance that is still taken, above 0 and below 1
-     */
-    public static Optional<Finding> of(
-            Vehicle vehicle,
-            List<Visit> visits,
-            LocalDate nextVisit,
-            double kmPerDay,
-            Knowledge knowledge,
-            Limit risk,
-            List<Said> notJudged) {
-        var date = visits.getLast().date();
-        var clocks = PadClock.of(visits);
+    /** The finding; none when no service of the guides is in the book. */
+    public static Judgement judge(Case given) {
+        var date = given.visit().date();
+        var nextVisit = given.nextVisit();
+        var knowledge = given.knowledge();
+        var risk = given.limit(Limit.Kind.SEIZING_RISK);
+        var clocks = PadClock.of(given.visits());
         var running =
                 clocks.stream().map(PadClock::running).filter(Objects::nonNull).toList();
         if (running.isEmpty()) {
-            notJudged.add(NotJudged.NO_CLEANING);
-            return Optional.empty();
+            return Judgement.missing(NotJudged.NO_CLEANING);
         }
         if (!nextVisit.isAfter(date)) {
-            notJudged.add(NotJudged.NEXT_VISIT_NOT_AHEAD);
-            return Optional.empty();
+            return Judgement.missing(NotJudged.NEXT_VISIT_NOT_AHEAD);
         }
-        var curve = SeizingCurve.of(vehicle, clocks, kmPerDay, knowledge);
+        var curve = SeizingCurve.of(given);
         var exposure = curve.exposure();
         var seen = curve.seen();
         var pads = new PadsTogether(curve.hazard(), exposure, running, date, risk.value());
@@ -70,7 +57,7 @@ public final class SeizingFindings {
         var oldest = running.stream().min(LocalDate::compareTo).orElseThrow();
         double interval = pads.hazard.serviceIntervalMonths(exposure, risk.value(), running.size());
         var verdict = chance > EVEN ? Verdict.SPENT : chance > risk.value() ? Verdict.RUNS_OUT : Verdict.HOLDS;
-        return Optional.of(new Finding(
+        return Judgement.of(new Finding(
                 new Subject(Subject.Part.PAD_SEIZING, null, null, null),
                 verdict,
                 new SeizingSaid.Title(running.size(), told(chance)),
@@ -110,7 +97,9 @@ public final class SeizingFindings {
                                         exposure.garaged(),
                                         Amount.of(exposure.distanceKmPerYear(), "km"),
                                         percent(exposure.frictionBrakeShare())),
-                                vehicle.details().use().equals(CarUse.USUAL) ? Ground.USUAL_USE : Ground.USE_AS_NOTED)),
+                                given.vehicle().details().use().equals(CarUse.USUAL)
+                                        ? Ground.USUAL_USE
+                                        : Ground.USE_AS_NOTED)),
                 Ground.SEIZING));
     }
 

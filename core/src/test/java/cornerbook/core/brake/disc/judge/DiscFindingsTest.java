@@ -15,15 +15,14 @@ import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.WrittenReading;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.finding.Cases;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
-import cornerbook.core.finding.LimitTable;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Listed;
 import cornerbook.core.say.Said;
-import cornerbook.core.season.DistancePerDay;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -252,12 +251,11 @@ class DiscFindingsTest {
     }
 
     private static List<Finding> all(Vehicle vehicle, List<Said> notJudged, Reading... readings) {
-        return BrakeFindings.of(
-                vehicle,
-                List.of(Cars.visit(List.of(readings))),
-                new DistancePerDay(28, 6),
-                Cars.AUTUMN.plusDays(180),
-                new LimitTable(Cars.LIMITS),
-                notJudged);
+        var judged = BrakeFindings.judge(Cases.of(vehicle, Cars.visit(List.of(readings)))
+                .running(28, 6)
+                .until(Cars.AUTUMN.plusDays(180))
+                .last());
+        notJudged.addAll(judged.notJudged());
+        return judged.findings();
     }
 }

@@ -11,6 +11,7 @@ import cornerbook.core.car.Reading;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.VehicleDetails;
 import cornerbook.core.car.Visit;
+import cornerbook.core.finding.Cases;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
@@ -113,7 +114,14 @@ class BrakeFluidFindingsTest {
     }
 
     private Optional<Finding> judge(Vehicle vehicle, List<Reading> readings) {
-        return BrakeFluidFindings.of(vehicle, List.of(Cars.visit(readings)), Cars.AUTUMN.plusDays(180), notJudged);
+        return judge(vehicle, Cars.visit(readings));
+    }
+
+    private Optional<Finding> judge(Vehicle vehicle, Visit... visits) {
+        var judged = BrakeFluidFindings.judge(
+                Cases.of(vehicle, visits).until(Cars.AUTUMN.plusDays(180)).last());
+        notJudged.addAll(judged.notJudged());
+        return judged.findings().stream().findFirst();
     }
 
     /** An interval of two years ends on its day; what ends on the day of the next visit is changed there. */
@@ -176,9 +184,7 @@ class BrakeFluidFindingsTest {
                 List.of(),
                 null,
                 null);
-        var visits = List.of(replaced, Cars.visit(List.of()));
-        assertThat(BrakeFluidFindings.of(
-                        withInterval(Cars.AUTUMN.minusYears(9)), visits, Cars.AUTUMN.plusDays(180), notJudged))
+        assertThat(judge(withInterval(Cars.AUTUMN.minusYears(9)), replaced, Cars.visit(List.of())))
                 .map(Finding::verdict)
                 .contains(Verdict.HOLDS);
     }

@@ -12,15 +12,14 @@ import cornerbook.core.car.Reading;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.finding.Cases;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
-import cornerbook.core.finding.LimitTable;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Listed;
 import cornerbook.core.say.Said;
-import cornerbook.core.season.DistancePerDay;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -157,13 +156,12 @@ class PadFindingsTest {
     }
 
     private static List<Finding> all(List<Said> notJudged, Visit... visits) {
-        return BrakeFindings.of(
-                Cars.vehicle(),
-                List.of(visits),
-                new DistancePerDay(28, 6),
-                Cars.AUTUMN.plusDays(180),
-                new LimitTable(Cars.LIMITS),
-                notJudged);
+        var judged = BrakeFindings.judge(Cases.of(Cars.vehicle(), visits)
+                .running(28, 6)
+                .until(Cars.AUTUMN.plusDays(180))
+                .last());
+        notJudged.addAll(judged.notJudged());
+        return judged.findings();
     }
 
     /** What was read, and the difference at the visit before, stand beside the verdict; below the legal minimum, the directive's defect. */

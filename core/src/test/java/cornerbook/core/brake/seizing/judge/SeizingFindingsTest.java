@@ -11,9 +11,9 @@ import cornerbook.core.car.Reading;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.finding.Cases;
 import cornerbook.core.finding.Finding;
-import cornerbook.core.finding.Knowledge;
-import cornerbook.core.finding.Limit;
+import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Said;
@@ -25,16 +25,12 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class SeizingFindingsTest {
-    private static final Limit RISK = Cars.limit(Limit.Kind.SEIZING_RISK, null, 0.1);
     private static final LocalDate FIRST = LocalDate.of(2024, 10, 20);
 
     @Test
     void withoutAServiceInTheBookThereIsNoChance() {
-        var notJudged = new ArrayList<Said>();
-        assertThat(SeizingFindings.of(
-                        Cars.vehicle(), List.of(visit(0, 0)), FIRST.plusMonths(6), 40, Knowledge.NONE, RISK, notJudged))
-                .isEmpty();
-        assertThat(notJudged).containsExactly(SeizingSaid.NotJudged.NO_CLEANING);
+        assertThat(judge(FIRST.plusMonths(6), visit(0, 0)))
+                .isEqualTo(Judgement.missing(SeizingSaid.NotJudged.NO_CLEANING));
     }
 
     @Test
@@ -77,15 +73,15 @@ class SeizingFindingsTest {
     }
 
     private static Finding finding(Visit... visits) {
-        return SeizingFindings.of(
-                        Cars.vehicle(),
-                        List.of(visits),
-                        visits[visits.length - 1].date().plusMonths(6),
-                        40,
-                        Knowledge.NONE,
-                        RISK,
-                        new ArrayList<>())
-                .orElseThrow();
+        return judge(visits[visits.length - 1].date().plusMonths(6), visits)
+                .findings()
+                .getFirst();
+    }
+
+    /** A chance of 10 % is taken. */
+    private static Judgement judge(LocalDate nextVisit, Visit... visits) {
+        return SeizingFindings.judge(
+                Cases.of(Cars.vehicle(), visits).running(40, 8).until(nextVisit).last());
     }
 
     /** All pads move, but for the outer one of the right rear. */
@@ -188,7 +184,6 @@ class SeizingFindingsTest {
 
     /** Cleaned on the first day, judged on it. */
     private static Optional<Finding> until(LocalDate nextVisit) {
-        return SeizingFindings.of(
-                Cars.vehicle(), List.of(serviced(0)), nextVisit, 40, Knowledge.NONE, RISK, new ArrayList<>());
+        return judge(nextVisit, serviced(0)).findings().stream().findFirst();
     }
 }
