@@ -1,16 +1,21 @@
 package cornerbook.app.architecture;
 
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.Dependency;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 
 /** The rules of the house inside app. */
@@ -131,6 +136,88 @@ class ArchitectureTest {
             .ignoreDependency(
                     JavaClass.Predicates.resideInAPackage("cornerbook.app.desk.."),
                     JavaClass.Predicates.resideInAPackage("cornerbook.app.desk.asked"));
+
+    private static final DescribedPredicate<JavaClass> ROOM = resideInAnyPackage(
+            "cornerbook.core.air..",
+            "cornerbook.core.battery..",
+            "cornerbook.core.brake..",
+            "cornerbook.core.lift..",
+            "cornerbook.core.torque..",
+            "cornerbook.core.tread..",
+            "cornerbook.core.tyre..",
+            "cornerbook.core.wheelplan..");
+
+    /** Made for the rooms: each of its classes draws, computes or invents what one of them is about. */
+    private static final DescribedPredicate<JavaClass> NO_HALL = resideInAnyPackage(
+            "cornerbook.app.bench..",
+            "cornerbook.app.calibration..",
+            "cornerbook.app.demo..",
+            "cornerbook.app.pages..",
+            "cornerbook.app.picture..");
+
+    /** Where a hall names a room of core, and why it has to. */
+    private static final Map<String, List<String>> NAMING_A_ROOM = Map.of(
+            "a vehicle is made of its rooms' values: they are kept, written and asked for part by part",
+            List.of(
+                    "book.car.CarReader",
+                    "book.car.DetailRows",
+                    "book.car.VehicleRows",
+                    "book.car.WheelChanges",
+                    "desk.car.CarFacts",
+                    "desk.car.CarSaid",
+                    "exchange.DetailsReader",
+                    "exchange.DetailsWriter",
+                    "exchange.HistoryReader",
+                    "exchange.HistoryWriter",
+                    "exchange.Spelling"),
+            "a hoist is a tool with its arms",
+            List.of("book.tool.ToolRows", "desk.tools.ToolForm", "exchange.ToolForm"),
+            "what the book learns of all cars",
+            List.of("book.knowledge.KnowledgeTables", "cli.Learn"),
+            "the answers that an assessment hands out beside its findings",
+            List.of(
+                    "book.visit.RetorqueLedger",
+                    "cli.AssessmentLines",
+                    "desk.car.VehiclePage",
+                    "desk.findings.FindingsPage",
+                    "exchange.AssessmentJson",
+                    "sheet.CornersSection",
+                    "sheet.SheetPage"),
+            "the wheel plan, where it is shown and asked for",
+            List.of(
+                    "desk.Links",
+                    "desk.asked.WheelProposal",
+                    "desk.plan.PlannedSet",
+                    "desk.wheel.WheelHandler",
+                    "desk.wheel.WheelPage",
+                    "sheet.WheelTags"),
+            "the page of the burnish drive, and the pictures of the bench",
+            List.of("desk.bench.BenchPicture", "desk.burnish.BurnishHandler", "desk.burnish.BurnishPage"),
+            "what an entry or a wheel from the store is held against",
+            List.of(
+                    "bay.BaySheets",
+                    "bay.EntryIntake",
+                    "bay.FieldMaker",
+                    "book.Book",
+                    "book.visit.VisitLedger",
+                    "desk.visit.EntryForm",
+                    "desk.visit.LeavingForm"),
+            "what hands have to do: how much air, which fastener next, where dust is",
+            List.of("bay.BayStates", "bay.BaySteps", "bay.Ticks", "book.car.CarLists"));
+
+    /** Halls carry what any room says, and name none. */
+    @ArchTest
+    static void hallsNameNoRoom(JavaClasses classes) {
+        assertThat(classes.stream()
+                        .filter(NO_HALL.negate())
+                        .filter(each -> each.getDirectDependenciesFromSelf().stream()
+                                .map(Dependency::getTargetClass)
+                                .anyMatch(ROOM))
+                        .map(each -> each.getName().replaceFirst("cornerbook\\.app\\.", "").replaceFirst("\\$.*", ""))
+                        .distinct())
+                .containsExactlyInAnyOrderElementsOf(
+                        NAMING_A_ROOM.values().stream().flatMap(List::stream).toList());
+    }
 
     @ArchTest
     static void noPackageIsTooBig(JavaClasses classes) {

@@ -34,7 +34,7 @@ public final class IdentityRules {
             var wheels = history.sets().get(s).wheels();
             for (int w = 0; w < wheels.size(); w++) {
                 rules.checkTyre(
-                        "/wheelSets/%d/wheels/%d/tyre".formatted(s, w),
+                        "/wheelSets/%s/wheels/%s/tyre".formatted(s, w),
                         wheels.get(w).tyre());
             }
         }

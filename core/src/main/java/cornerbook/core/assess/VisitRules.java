@@ -67,7 +67,7 @@ public final class VisitRules {
             for (int i = 0; i < set.wheels().size(); i++) {
                 var wheel = set.wheels().get(i);
                 if (wheels.put(wheel.tag(), wheel) != null) {
-                    add("/wheelSets/%d/wheels/%d/tag".formatted(s, i), new AssessSaid.WheelTwice(wheel.tag()));
+                    add("/wheelSets/%s/wheels/%s/tag".formatted(s, i), new AssessSaid.WheelTwice(wheel.tag()));
                 }
             }
         }
@@ -105,7 +105,7 @@ public final class VisitRules {
             checkPositions(where + "/leftOn", visit.leftOn());
             for (int r = 0; r < visit.readings().size(); r++) {
                 var reading = visit.readings().get(r);
-                checkReading("%s/readings/%d".formatted(where, r), visit, reading, readingIds);
+                checkReading("%s/readings/%s".formatted(where, r), visit, reading, readingIds);
             }
             before = visit;
         }

@@ -18,7 +18,7 @@ public record Amount(double value, String unit, int decimals) implements Said {
             throw new IllegalArgumentException("value is %s %s, expected a finite number".formatted(value, unit));
         }
         if (decimals < 0 || decimals > MOST_DECIMALS) {
-            throw new IllegalArgumentException("decimals are %d, expected 0 to %d".formatted(decimals, MOST_DECIMALS));
+            throw new IllegalArgumentException("decimals are %s, expected 0 to %s".formatted(decimals, MOST_DECIMALS));
         }
     }
 

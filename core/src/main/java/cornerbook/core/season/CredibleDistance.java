@@ -25,7 +25,7 @@ public final class CredibleDistance {
      */
     public static double mostKm(DistancePerDay expected, long days) {
         if (days < 0) {
-            throw new IllegalArgumentException("a distance was run in %d days, expected 0 or more".formatted(days));
+            throw new IllegalArgumentException("a distance was run in %s days, expected 0 or more".formatted(days));
         }
         return days * (expected.meanKm() + ONE_IN_A_THOUSAND * expected.sdKm()) + JOURNEY_KM;
     }

@@ -123,7 +123,7 @@ public record ScrewThread(double diameterMm, double pitchMm, Standard standard) 
     public String toString() {
         return standard == Standard.METRIC
                 ? "M%s×%s".formatted(plain(diameterMm), plain(pitchMm))
-                : "%s-%d".formatted(fraction(diameterMm / INCH_MM), Math.round(INCH_MM / pitchMm));
+                : "%s-%s".formatted(fraction(diameterMm / INCH_MM), Math.round(INCH_MM / pitchMm));
     }
 
     /** Of an inch, in the largest parts that give it. */

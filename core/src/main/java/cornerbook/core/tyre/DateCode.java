@@ -6,6 +6,7 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.time.temporal.TemporalAdjusters;
+import java.util.Locale;
 
 /**
  * Week and year of manufacture of a tyre (49 CFR 574.5). Week 01 is the first full calendar week, Sunday to Saturday, and
@@ -21,10 +22,10 @@ public record DateCode(int week, int year) {
     /** Refuses weeks and years that a code of four digits cannot mean. */
     public DateCode {
         if (week < 1 || week > 53) {
-            throw new Refused(new TyreSaid.NoWeek("%02d".formatted(week)));
+            throw new Refused(new TyreSaid.NoWeek(twoDigits(week)));
         }
         if (year < 2000 || year > 2099) {
-            throw new IllegalArgumentException("year of manufacture is %d, expected 2000 to 2099".formatted(year));
+            throw new IllegalArgumentException("year of manufacture is %s, expected 2000 to 2099".formatted(year));
         }
     }
 
@@ -70,6 +71,10 @@ public record DateCode(int week, int year) {
 
     @Override
     public String toString() {
-        return "%02d%02d".formatted(week, year - 2000);
+        return twoDigits(week) + twoDigits(year - 2000);
+    }
+
+    private static String twoDigits(int number) {
+        return String.format(Locale.ROOT, "%02d", number);
     }
 }

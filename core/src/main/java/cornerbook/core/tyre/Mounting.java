@@ -62,7 +62,7 @@ public record Mounting(
 
     /** As the trade writes it; {@link #parse} reads it back. */
     public String written() {
-        return "%dx%s %s %s %s ET%s %sJ"
+        return "%sx%s %s %s %s ET%s %sJ"
                 .formatted(
                         holes,
                         plain(circleMm),

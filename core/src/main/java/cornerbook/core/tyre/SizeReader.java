@@ -62,7 +62,7 @@ final class SizeReader {
     }
 
     private int number(int mostDigits, SizePart expected) {
-        var digits = take("[0-9]{1,%d}".formatted(mostDigits));
+        var digits = take("[0-9]{1,%s}".formatted(mostDigits));
         if (digits.isEmpty()) {
             throw bad(expected);
         }

@@ -32,7 +32,7 @@ public record Tin(String symbols, @Nullable DateCode dateCode) {
 
     /** Refuses what is no TIN. */
     public Tin {
-        if (!symbols.matches("[A-Z0-9]{3,%d}".formatted(LONGEST))) {
+        if (!symbols.matches("[A-Z0-9]{3,%s}".formatted(LONGEST))) {
             throw new Refused(new TyreSaid.NoTin(Quoted.of(symbols), LONGEST));
         }
     }

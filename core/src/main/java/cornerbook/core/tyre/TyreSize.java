@@ -88,7 +88,7 @@ public record TyreSize(
 
     @Override
     public String toString() {
-        return "%s%d/%dR%d%s%s%s"
+        return "%s%s/%sR%s%s%s%s"
                 .formatted(
                         use,
                         sectionWidthMm,

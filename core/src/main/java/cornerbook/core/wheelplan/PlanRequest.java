@@ -68,7 +68,7 @@ public record PlanRequest(
 
     private static void sameGrooves(String what, List<Double> values, int grooves) {
         if (values.size() != grooves) {
-            throw new IllegalArgumentException("%s: %d grooves, expected %d".formatted(what, values.size(), grooves));
+            throw new IllegalArgumentException("%s: %s grooves, expected %s".formatted(what, values.size(), grooves));
         }
     }
 

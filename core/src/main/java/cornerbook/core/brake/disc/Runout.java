@@ -23,7 +23,7 @@ public record Runout(double cosineMm, double sineMm) {
     public static Runout of(List<DialReading> readings) {
         if (readings.size() < FEWEST_READINGS) {
             throw new IllegalArgumentException(
-                    "%d dial readings, expected %d or more".formatted(readings.size(), FEWEST_READINGS));
+                    "%s dial readings, expected %s or more".formatted(readings.size(), FEWEST_READINGS));
         }
         var normal = new double[9];
         var right = new double[3];

@@ -12,7 +12,7 @@ final class CensoredSample {
     CensoredSample(List<CensoredTime> times, List<List<Double>> covariates, int columns) {
         if (times.size() != covariates.size()) {
             throw new IllegalArgumentException(
-                    "%d times with %d rows of covariates, expected as many".formatted(times.size(), covariates.size()));
+                    "%s times with %s rows of covariates, expected as many".formatted(times.size(), covariates.size()));
         }
         this.columns = columns;
         logAfter = new double[times.size()];
@@ -22,7 +22,7 @@ final class CensoredSample {
             var row = covariates.get(i);
             if (row.size() != columns - 1) {
                 throw new IllegalArgumentException(
-                        "row %d has %d covariates, expected %d".formatted(i, row.size(), columns - 1));
+                        "row %s has %s covariates, expected %s".formatted(i, row.size(), columns - 1));
             }
             logAfter[i] = Math.log(times.get(i).after());
             logBy[i] = Math.log(times.get(i).by());
@@ -31,7 +31,7 @@ final class CensoredSample {
                 double value = row.get(j - 1);
                 if (!Double.isFinite(value)) {
                     throw new IllegalArgumentException(
-                            "covariate %d of row %d is %s, expected a finite number".formatted(j, i, value));
+                            "covariate %s of row %s is %s, expected a finite number".formatted(j, i, value));
                 }
                 design[i * columns + j] = value;
             }

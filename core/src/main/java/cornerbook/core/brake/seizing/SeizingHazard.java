@@ -71,7 +71,7 @@ public final class SeizingHazard {
      */
     public double serviceIntervalMonths(SeizingExposure exposure, double risk, int pads) {
         if (!(pads >= 1 && pads <= 32)) {
-            throw new IllegalArgumentException("%d pads, expected 1 to 32".formatted(pads));
+            throw new IllegalArgumentException("%s pads, expected 1 to 32".formatted(pads));
         }
         double riskOfOne = -Math.expm1(Math.log1p(-risk) / pads);
         return fit.timeUntil(riskOfOne, 0, exposure.covariates());
