@@ -54,7 +54,7 @@ final class BayHandler {
 
     /** The visits of today, so that a tablet can keep them before the network is gone. */
     void sendToday(ServerRequest request, ServerResponse response) {
-        var ids = desk.book().listVisits(desk.today()).stream()
+        var ids = desk.book().visits().list(desk.today()).stream()
                 .map(visit -> visit.visitId())
                 .toList();
         send(response, 200, ids);

@@ -128,7 +128,7 @@ final class EntryIntake {
                                 entry.flag("onSheet"));
             case "tool" ->
                 desk.book()
-                        .chooseTool(entry.id(), visitId, entry.word("tool", ShopTool.Kind.class), entry.mark("toolId"));
+                        .usedTools().choose(entry.id(), visitId, entry.word("tool", ShopTool.Kind.class), entry.mark("toolId"));
             case "leaving" -> leave(entry);
             case "departure" -> ledger.addDeparture(visitId, departure(entry));
             default -> throw entry.refused("kind", new BaySaid.OneOf(KINDS));
@@ -201,7 +201,7 @@ final class EntryIntake {
                 throw new RefusedEntry(entry.where() + "/dateCode." + corner, Refused.said(e));
             }
         });
-        desk.book().recordLeaving(visitId, wheels, identities);
+        desk.book().visits().recordLeaving(visitId, wheels, identities);
         desk.learning().learnSoon();
         return Arrival.STORED;
     }

@@ -46,7 +46,7 @@ final class Calibrate implements Runnable {
             name = DemoShop.NAME;
         } else {
             try (var book = new BookFolder(folder).openExisting()) {
-                cars = book.listHistories();
+                cars = book.cars().listHistories();
             }
             name = terminal.reader().say(new CliSaid.BookIn(folder.toString()));
         }

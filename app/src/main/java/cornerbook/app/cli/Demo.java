@@ -32,7 +32,7 @@ final class Demo implements Runnable {
         try (var book = options.open()) {
             var invented = inventing.join();
             refuseReal(book, invented);
-            if (book.listVehicles().isEmpty()) {
+            if (book.cars().list().isEmpty()) {
                 fill(book, invented, today);
             }
             PageServer.serve(
@@ -47,7 +47,7 @@ final class Demo implements Runnable {
     /** A book with a car that was not invented must not be served as if it were. */
     private void refuseReal(Book book, List<CarHistory> invented) {
         var ids = invented.stream().map(history -> history.vehicle().id()).toList();
-        book.listVehicles().stream()
+        book.cars().list().stream()
                 .filter(vehicle -> !ids.contains(vehicle.id()))
                 .findFirst()
                 .ifPresent(vehicle -> {
@@ -58,12 +58,12 @@ final class Demo implements Runnable {
 
     /** The cars, the tools, the climate of the place, and the re-torques of all but the latest of them as recorded. */
     private static void fill(Book book, List<CarHistory> invented, LocalDate today) {
-        book.addAll(invented);
+        book.records().addCars(invented);
         book.climate().put(DemoShop.climate());
         DemoShop.tools(today).forEach(book.tools()::put);
-        book.listOpenRetorques().stream()
+        book.retorques().listOpen().stream()
                 .filter(retorque -> retorque.dueDate().isBefore(today.minusDays(STILL_OPEN_DAYS)))
-                .forEach(retorque -> book.recordRetorque(
+                .forEach(retorque -> book.retorques().record(
                         retorque.visitId(), retorque.dueDate(), retorque.dueOdometerKm(), retorque.torqueNm()));
     }
 }

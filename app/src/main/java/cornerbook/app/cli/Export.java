@@ -59,7 +59,7 @@ final class Export implements Runnable {
         try (var book = folder.openExisting()) {
             var ids = id != null
                     ? List.of(id)
-                    : book.listVehicles().stream().map(VehicleSummary::id).toList();
+                    : book.cars().list().stream().map(VehicleSummary::id).toList();
             if (target == null) {
                 ids.forEach(each -> terminal.out().println(Printed.json(VisitFile.write(record(book, each)))));
             } else {
@@ -103,7 +103,7 @@ final class Export implements Runnable {
     }
 
     private static CarRecord record(Book book, String id) {
-        return book.findRecord(id).orElseThrow(() -> new CommandFailure(CommandFailure.BOOK, new CliSaid.NoCar(id)));
+        return book.records().find(id).orElseThrow(() -> new CommandFailure(CommandFailure.BOOK, new CliSaid.NoCar(id)));
     }
 
     private static CommandFailure usage(Said sentence) {

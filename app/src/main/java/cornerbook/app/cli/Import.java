@@ -31,7 +31,7 @@ final class Import implements Runnable {
         var records = SourceFile.readAll(files);
         List<Customer> changed;
         try (var book = folder.open()) {
-            changed = book.addRecords(records);
+            changed = book.records().add(records);
         }
         var vehicles =
                 records.stream().map(record -> record.history().vehicle()).toList();

@@ -38,7 +38,7 @@ final class Learn implements Runnable {
     public void run() {
         Knowledge knowledge;
         try (var book = folder.openExisting()) {
-            knowledge = book.learn(LocalDate.now(ZoneId.systemDefault()));
+            knowledge = book.knowledge().learn(LocalDate.now(ZoneId.systemDefault()));
         }
         if (json) {
             terminal.out().println(Printed.jsonOf(knowledge));

@@ -16,7 +16,7 @@ public record BrakeDust(int pairs) {
     /** Of the week, Monday to Sunday, that this day lies in. */
     public static BrakeDust ofWeek(Book book, LocalDate day) {
         var monday = day.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
-        return new BrakeDust(book.countBrakePairs(monday, monday.plusDays(6)));
+        return new BrakeDust(book.readings().countBrakePairs(monday, monday.plusDays(6)));
     }
 
     /** Whether the simple wet method no longer does. */

@@ -28,16 +28,16 @@ public record Desk(Book book, Learning learning, Clock clock) {
 
     /** The car, or a page that says that there is none. */
     public CarHistory getHistory(String vehicleId) {
-        return book.findHistory(vehicleId).orElseThrow(() -> new PageException(404, new DeskSaid.NoCar()));
+        return book.cars().find(vehicleId).orElseThrow(() -> new PageException(404, new DeskSaid.NoCar()));
     }
 
     public CarHistory getHistoryOfVisit(String visitId) {
-        return book.findHistoryOfVisit(visitId).orElseThrow(() -> new PageException(404, new DeskSaid.NoVisit()));
+        return book.cars().findOfVisit(visitId).orElseThrow(() -> new PageException(404, new DeskSaid.NoVisit()));
     }
 
     /** The visit alone, or a page that says that there is none. */
     public Visit getVisit(String visitId) {
-        return book.findVisit(visitId).orElseThrow(() -> new PageException(404, new DeskSaid.NoVisit()));
+        return book.visits().find(visitId).orElseThrow(() -> new PageException(404, new DeskSaid.NoVisit()));
     }
 
     /** The visit with what tablets show of it, or a page that says that there is none. */

@@ -30,7 +30,7 @@ public final class Learning implements AutoCloseable {
     public Learning(Book book, Assessor assessor, Clock clock) {
         this.book = book;
         this.clock = clock;
-        this.assessor = assessor.with(book.knowledge()).in(book.climate().find().orElse(null));
+        this.assessor = assessor.with(book.knowledge().read()).in(book.climate().find().orElse(null));
     }
 
     Assessor assessor() {
@@ -39,7 +39,7 @@ public final class Learning implements AutoCloseable {
 
     /** As {@link #learnSoon}, for a book that has learned nothing yet. */
     public void learnIfNew() {
-        if (book.knowledge().learnedOn() == null) {
+        if (book.knowledge().read().learnedOn() == null) {
             learnSoon();
         }
     }
@@ -54,7 +54,7 @@ public final class Learning implements AutoCloseable {
     private void learn() {
         wanted.set(false);
         try {
-            var knowledge = book.learn(LocalDate.now(clock));
+            var knowledge = book.knowledge().learn(LocalDate.now(clock));
             change(known -> known.with(knowledge));
         } catch (BookException e) {
             LOG.log(Level.WARNING, "The book could not be learned from; what was known before serves", e);

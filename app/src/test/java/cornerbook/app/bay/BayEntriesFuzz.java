@@ -119,7 +119,7 @@ public final class BayEntriesFuzz implements FuzzTarget {
     }
 
     private static Optional<CarRecord> record(Book book) {
-        return book.findRecord(book.listVehicles().getFirst().id());
+        return book.records().find(book.cars().list().getFirst().id());
     }
 
     private static List<EntryAnswer> answers(EntryIntake intake, JsonNode sent, String text) {

@@ -69,10 +69,10 @@ class BayEntriesTest {
         var named = entry("tool", Map.of("tool", "PRESSURE_GAUGE", "toolId", "G-1"));
         var foreign = entry("tool", Map.of("tool", "TORQUE_WRENCH", "toolId", "G-1"));
         assertThat(statuses(named, foreign)).containsExactly("stored", "refused");
-        assertThat(shop.book.findVisit(visitId).orElseThrow().tools()).containsExactly(gauge);
+        assertThat(shop.book.visits().find(visitId).orElseThrow().tools()).containsExactly(gauge);
         var takenBack = entry("tool", Map.of("tool", "PRESSURE_GAUGE", "toolId", ""));
         assertThat(statuses(takenBack, named)).containsExactly("stored", "already");
-        assertThat(shop.book.findVisit(visitId).orElseThrow().tools()).isEmpty();
+        assertThat(shop.book.visits().find(visitId).orElseThrow().tools()).isEmpty();
     }
 
     @Test
@@ -341,10 +341,10 @@ class BayEntriesTest {
         var left = shop.visit(visitId);
         assertThat(left.tightened()).containsExactlyInAnyOrder(Corner.values());
         assertThat(left.readings()).isEmpty();
-        assertThat(shop.book.listOpenRetorques())
+        assertThat(shop.book.retorques().listOpen())
                 .anyMatch(retorque -> retorque.visitId().equals(visitId));
         var assessment = new Assessor(LimitsFile.load())
-                .assess(shop.book.findHistoryOfVisit(visitId).orElseThrow(), visitId);
+                .assess(shop.book.cars().findOfVisit(visitId).orElseThrow(), visitId);
         assertThat(assessment.notJudged().stream().map(Reader.DEFAULT::say))
                 .contains("wheel torque: 4 wheels ticked as tightened (LF, RF, LR, RR), no torque value read")
                 .noneMatch(sentence -> sentence.contains("no torque is recorded"));

@@ -128,7 +128,7 @@ class ServedBookTest {
             assertThat(enter(shop, Spot.INNER).statusCode()).isEqualTo(303);
             try (var book = Book.open(folder)) {
                 book.backup(backup);
-                book.add(BayShop.untouched("demo-01"));
+                book.records().addCar(BayShop.untouched("demo-01"));
                 assertThat(book.check()).isEmpty();
             }
             assertThat(enter(shop, Spot.OUTER).statusCode()).isEqualTo(303);
@@ -168,7 +168,7 @@ class ServedBookTest {
     }
 
     private List<Spot> spots(Book book) {
-        return book.findVisit(visitId).orElseThrow().readings().stream()
+        return book.visits().find(visitId).orElseThrow().readings().stream()
                 .map(Reading::spot)
                 .filter(Objects::nonNull)
                 .toList();

@@ -26,7 +26,7 @@ final class ShopProcess implements AutoCloseable, CutVisit.Server {
     ShopProcess(Path folder, List<CarHistory> cars) {
         this.folder = folder;
         try (var book = Book.open(folder)) {
-            book.addAll(cars);
+            book.records().addCars(cars);
         }
         process = start();
     }
@@ -61,7 +61,7 @@ final class ShopProcess implements AutoCloseable, CutVisit.Server {
     Visit closeAndRead(String visitId) {
         close();
         try (var book = Book.open(folder)) {
-            return book.findVisit(visitId).orElseThrow();
+            return book.visits().find(visitId).orElseThrow();
         }
     }
 

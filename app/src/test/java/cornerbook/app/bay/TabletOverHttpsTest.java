@@ -51,7 +51,7 @@ class TabletOverHttpsTest {
         var visitId = car.visits().getLast().id();
         var door = Door.forTablets(ServedShop.twoFreePorts(), ADDRESS, CERTIFICATES);
         try (var book = Book.open(folder)) {
-            book.addAll(List.of(car));
+            book.records().addCars(List.of(car));
             var server = serve(book, door);
             try {
                 Page page = CHROMIUM.newTablet(1180, 820).newPage();
@@ -73,7 +73,7 @@ class TabletOverHttpsTest {
 
                 server = serve(book, door);
                 assertThat(page.locator("#link")).hasText("All in the book");
-                assertThat(book.findVisit(visitId).orElseThrow().readings())
+                assertThat(book.visits().find(visitId).orElseThrow().readings())
                         .singleElement()
                         .satisfies(reading -> assertThat(reading.asWritten()).isEqualTo("5.1 mm"));
             } finally {

@@ -44,7 +44,7 @@ class BookChangesTest {
     @BeforeEach
     void open() {
         book = Book.open(folder);
-        book.add(CAR);
+        book.records().addCar(CAR);
     }
 
     @AfterEach
@@ -57,43 +57,43 @@ class BookChangesTest {
     void anIdOfAnotherCarIsNamedWithItsOwner() {
         var sameWheels = new CarHistory(named("other"), CAR.customer(), CAR.sets(), List.of());
         var tag = CAR.sets().getFirst().wheels().getFirst().tag();
-        assertThatThrownBy(() -> book.add(sameWheels))
+        assertThatThrownBy(() -> book.records().addCar(sameWheels))
                 .extracting(InEnglish::told, STRING)
                 .isEqualTo("The wheel %s of car other is in the book as one of car %s, expected a tag of its own"
                         .formatted(tag, CAR.vehicle().id()));
         var sameVisit = new CarHistory(named("other"), CAR.customer(), List.of(), List.of(bare(LAST.id())));
-        assertThatThrownBy(() -> book.add(sameVisit))
+        assertThatThrownBy(() -> book.records().addCar(sameVisit))
                 .extracting(InEnglish::told, STRING)
                 .contains("The visit %s of car other is in the book".formatted(LAST.id()));
         var volts = volts(LAST.readings().getFirst().id());
         var sameReading = new CarHistory(
                 named("other"), CAR.customer(), List.of(), List.of(bare("new").withReadings(List.of(volts))));
-        assertThatThrownBy(() -> book.add(sameReading))
+        assertThatThrownBy(() -> book.records().addCar(sameReading))
                 .extracting(InEnglish::told, STRING)
                 .contains("The reading %s of visit new is in the book at visit".formatted(volts.id()));
-        assertThat(book.listVehicles()).hasSize(1);
+        assertThat(book.cars().list()).hasSize(1);
     }
 
     @Test
     void aKnownCustomerIsBroughtUpToDateAndTold() {
         var known = CAR.customer();
         var moved = new Customer(known.id(), known.name(), "555 0199", null);
-        var changed = book.addAll(List.of(new CarHistory(named("second"), moved, List.of(), List.of())));
+        var changed = book.records().addCars(List.of(new CarHistory(named("second"), moved, List.of(), List.of())));
         assertThat(changed).containsExactly(new Customer(known.id(), known.name(), "555 0199", known.email()));
-        assertThat(book.findHistory(CAR.vehicle().id()).orElseThrow().customer())
+        assertThat(book.cars().find(CAR.vehicle().id()).orElseThrow().customer())
                 .isEqualTo(changed.getFirst());
-        assertThat(book.addAll(List.of(new CarHistory(named("third"), changed.getFirst(), List.of(), List.of()))))
+        assertThat(book.records().addCars(List.of(new CarHistory(named("third"), changed.getFirst(), List.of(), List.of()))))
                 .isEmpty();
     }
 
     @Test
     void aRefusedImportLeavesTheCustomerAsItWas() {
         var moved = new Customer(CAR.customer().id(), "Another Name", null, null);
-        assertThatThrownBy(() -> book.addAll(List.of(
+        assertThatThrownBy(() -> book.records().addCars(List.of(
                         new CarHistory(named("second"), moved, List.of(), List.of()),
                         new CarHistory(named("second"), moved, List.of(), List.of()))))
                 .isInstanceOf(BookException.class);
-        assertThat(book.findHistory(CAR.vehicle().id()).orElseThrow().customer())
+        assertThat(book.cars().find(CAR.vehicle().id()).orElseThrow().customer())
                 .isEqualTo(CAR.customer());
     }
 
@@ -106,16 +106,16 @@ class BookChangesTest {
                 CAR.customer(),
                 List.of(new WheelSet(set.id(), set.season(), "shelf 9", List.of())),
                 List.of());
-        book.add(other);
+        book.records().addCar(other);
         var moved = new WheelSet(set.id(), set.season(), "shelf 1", set.wheels());
         var sets = Stream.concat(Stream.of(moved), CAR.sets().stream().skip(1)).toList();
         var id = CAR.vehicle().id();
-        book.change(
+        book.cars().change(
                 new CarHistory(CAR.vehicle(), CAR.customer(), sets, CAR.visits()),
-                book.findRevision(id).orElseThrow(),
+                book.cars().findRevision(id).orElseThrow(),
                 TODAY);
-        assertThat(book.findHistory(id).orElseThrow().sets()).isEqualTo(sets);
-        assertThat(book.findHistory("other")).contains(other);
+        assertThat(book.cars().find(id).orElseThrow().sets()).isEqualTo(sets);
+        assertThat(book.cars().find("other")).contains(other);
     }
 
     @Test
@@ -131,7 +131,7 @@ class BookChangesTest {
         try (var damaged = damaged("update visit set visit_date = 'soon'")) {
             assertThat(damaged.check())
                     .contains(new CarSaid.Unreadable(CAR.vehicle().id(), new CarSaid.NoDay("soon")));
-            assertThatThrownBy(damaged::listHistories).isInstanceOf(BookException.class);
+            assertThatThrownBy(damaged.cars()::listHistories).isInstanceOf(BookException.class);
         }
     }
 
@@ -142,7 +142,7 @@ class BookChangesTest {
             var before = handle.select("select count(*) from visit")
                     .mapTo(Long.class)
                     .one();
-            book.addVisit(CAR.vehicle().id(), later("next", LAST.leftOn(), LAST.leftOn()));
+            book.visits().add(CAR.vehicle().id(), later("next", LAST.leftOn(), LAST.leftOn()));
             return List.of(
                     before,
                     handle.select("select count(*) from visit")
@@ -155,30 +155,30 @@ class BookChangesTest {
     @Test
     void aVisitAddedWithOtherWheelsOpensItsRetorqueAndSupersedesTheOneBefore() {
         assertThat(openRetorques()).containsExactly(LAST.id());
-        book.addVisit(CAR.vehicle().id(), later("change", LAST.leftOn(), LAST.arrivedOn()));
+        book.visits().add(CAR.vehicle().id(), later("change", LAST.leftOn(), LAST.arrivedOn()));
         assertThat(openRetorques()).containsExactly("change");
-        assertThatThrownBy(() -> book.recordRetorque(LAST.id(), TODAY, LAST.odometerKm() + 90, 140))
+        assertThatThrownBy(() -> book.retorques().record(LAST.id(), TODAY, LAST.odometerKm() + 90, 140))
                 .extracting(InEnglish::told, STRING)
                 .contains("superseded");
     }
 
     @Test
     void wheelsThatAreRecordedLaterSupersedeToo() {
-        book.addVisit(CAR.vehicle().id(), later("change", LAST.leftOn(), Map.of()));
+        book.visits().add(CAR.vehicle().id(), later("change", LAST.leftOn(), Map.of()));
         assertThat(openRetorques()).containsExactly(LAST.id());
-        book.recordLeaving("change", LAST.arrivedOn());
+        book.visits().recordLeaving("change", LAST.arrivedOn());
         assertThat(openRetorques()).containsExactly("change");
         // Recorded by mistake: the car left as it came, so the re-torque before it still stands.
-        book.recordLeaving("change", LAST.leftOn());
+        book.visits().recordLeaving("change", LAST.leftOn());
         assertThat(openRetorques()).containsExactly(LAST.id());
     }
 
     @Test
     void wheelsThatWentOffAndOnForBrakeWorkOpenARetorque() {
-        book.addVisit(CAR.vehicle().id(), later("brakes", LAST.leftOn(), LAST.leftOn()));
+        book.visits().add(CAR.vehicle().id(), later("brakes", LAST.leftOn(), LAST.leftOn()));
         assertThat(openRetorques()).containsExactly(LAST.id());
         var tag = LAST.leftOn().get(Corner.LF);
-        book.addReadings(
+        book.readings().add(
                 "brakes",
                 List.of(new Reading("torque", Measure.WHEEL_TORQUE, Corner.LF, tag, null, 140, "140 N·m", null, null)));
         assertThat(openRetorques()).containsExactly("brakes");
@@ -193,14 +193,14 @@ class BookChangesTest {
                 first.odometerKm() + 10,
                 first.leftOn(),
                 CAR.visits().get(1).arrivedOn());
-        book.addVisit(CAR.vehicle().id(), between);
-        assertThat(book.findHistory(CAR.vehicle().id()).orElseThrow().visits().get(1))
+        book.visits().add(CAR.vehicle().id(), between);
+        assertThat(book.cars().find(CAR.vehicle().id()).orElseThrow().visits().get(1))
                 .isEqualTo(between);
         assertThat(openRetorques()).containsExactly(LAST.id());
     }
 
     private List<String> openRetorques() {
-        return book.listOpenRetorques().stream().map(OpenRetorque::visitId).toList();
+        return book.retorques().listOpen().stream().map(OpenRetorque::visitId).toList();
     }
 
     private static CarHistory finished() {
@@ -253,7 +253,7 @@ class BookChangesTest {
     private Book damaged(String sql) throws SQLException {
         var place = folder.resolve("damaged");
         try (var sound = Book.open(place)) {
-            sound.add(CAR);
+            sound.records().addCar(CAR);
         }
         try (var connection = DriverManager.getConnection("jdbc:sqlite:" + place.resolve(BookFile.NAME));
                 var statement = connection.createStatement()) {

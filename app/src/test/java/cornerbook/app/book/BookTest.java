@@ -49,30 +49,30 @@ class BookTest {
     @Test
     void whatGoesInComesOutEqual() {
         try (var book = Book.open(folder)) {
-            book.addAll(SHOP);
+            book.records().addCars(SHOP);
         }
         try (var book = Book.open(folder)) {
             for (var history : SHOP) {
-                assertThat(book.findHistory(history.vehicle().id())).contains(history);
+                assertThat(book.cars().find(history.vehicle().id())).contains(history);
             }
             assertThat(book.check()).isEmpty();
-            assertThat(book.listVehicles()).hasSize(SHOP.size());
-            assertThat(book.listVisits(TODAY)).isNotEmpty();
+            assertThat(book.cars().list()).hasSize(SHOP.size());
+            assertThat(book.visits().list(TODAY)).isNotEmpty();
         }
     }
 
     @Test
     void whatWasLearnedIsKeptAndLearnedAnewInItsPlace() {
         try (var book = Book.open(folder)) {
-            assertThat(book.knowledge()).isEqualTo(Knowledge.NONE);
-            book.addAll(SHOP.subList(0, 6));
-            book.learn(TODAY.minusDays(1));
-            book.addAll(SHOP.subList(6, SHOP.size()));
-            book.learn(TODAY);
+            assertThat(book.knowledge().read()).isEqualTo(Knowledge.NONE);
+            book.records().addCars(SHOP.subList(0, 6));
+            book.knowledge().learn(TODAY.minusDays(1));
+            book.records().addCars(SHOP.subList(6, SHOP.size()));
+            book.knowledge().learn(TODAY);
         }
         try (var book = Book.open(folder)) {
-            var knowledge = book.knowledge();
-            var expected = Learner.learn(book.listHistories(), TODAY);
+            var knowledge = book.knowledge().read();
+            var expected = Learner.learn(book.cars().listHistories(), TODAY);
             assertThat(knowledge.learnedOn()).isEqualTo(TODAY);
             assertThat(knowledge.distances()).isEqualTo(expected.distances());
             assertThat(knowledge.seizing()).isNotNull().isEqualTo(expected.seizing());
@@ -85,15 +85,15 @@ class BookTest {
     @Test
     void aBookOfSixHundredCarsThatAreMuchAlikeIsLearned() {
         try (var book = Book.open(folder)) {
-            book.addAll(IntStream.range(0, 50)
+            book.records().addCars(IntStream.range(0, 50)
                     .boxed()
                     .flatMap(copy -> SHOP.stream().map(car -> copyOf(car, copy)))
                     .toList());
-            var knowledge = book.learn(TODAY);
-            assertThat(book.knowledge().wear().rows())
+            var knowledge = book.knowledge().learn(TODAY);
+            assertThat(book.knowledge().read().wear().rows())
                     .containsExactlyInAnyOrderElementsOf(knowledge.wear().rows());
-            assertThat(book.knowledge().distances()).isEqualTo(knowledge.distances());
-            assertThat(book.knowledge().seizing()).isNotNull().isEqualTo(knowledge.seizing());
+            assertThat(book.knowledge().read().distances()).isEqualTo(knowledge.distances());
+            assertThat(book.knowledge().read().seizing()).isNotNull().isEqualTo(knowledge.seizing());
             assertThat(knowledge.wear().rows()).isNotEmpty().allSatisfy(row -> {
                 var errors = row.learned().standardErrors();
                 assertThat(DoubleStream.of(
@@ -118,41 +118,41 @@ class BookTest {
         try (var book = Book.open(folder)) {
             var car = SHOP.get(1);
             var last = car.visits().getLast();
-            book.add(new CarHistory(
+            book.records().addCar(new CarHistory(
                     car.vehicle(),
                     car.customer(),
                     car.sets(),
                     car.visits().subList(0, car.visits().size() - 1)));
             long added = revision(book);
-            book.addVisit(car.vehicle().id(), last.withReadings(List.of()).withLeftOn(Map.of()));
+            book.visits().add(car.vehicle().id(), last.withReadings(List.of()).withLeftOn(Map.of()));
             long visited = revision(book);
-            book.recordLeaving(last.id(), last.leftOn());
+            book.visits().recordLeaving(last.id(), last.leftOn());
             long left = revision(book);
-            book.addReadings(last.id(), last.readings());
+            book.readings().add(last.id(), last.readings());
             assertThat(List.of(added, visited, left, revision(book))).isSorted().doesNotHaveDuplicates();
         }
     }
 
     private static long revision(Book book) {
-        return book.listVehicles().getFirst().revision();
+        return book.cars().list().getFirst().revision();
     }
 
     @Test
     void aCarIsAddedOnceAndAllOrNone() {
         try (var book = Book.open(folder)) {
-            book.add(SHOP.get(1));
-            assertThatThrownBy(() -> book.addAll(SHOP.subList(0, 2)))
+            book.records().addCar(SHOP.get(1));
+            assertThatThrownBy(() -> book.records().addCars(SHOP.subList(0, 2)))
                     .isInstanceOf(BookException.class)
                     .extracting(InEnglish::told, STRING)
                     .contains("in the book already");
-            assertThat(book.listVehicles()).hasSize(1);
+            assertThat(book.cars().list()).hasSize(1);
         }
     }
 
     @Test
     void readingsAreNeverChangedOrDeleted() throws SQLException {
         try (var book = Book.open(folder)) {
-            book.add(SHOP.getFirst());
+            book.records().addCar(SHOP.getFirst());
         }
         try (var connection = DriverManager.getConnection("jdbc:sqlite:" + folder.resolve(BookFile.NAME));
                 var statement = connection.createStatement()) {
@@ -165,24 +165,24 @@ class BookTest {
     @Test
     void aReadingSentTwiceIsKeptOnceAndACorrectionIsANewOne() {
         try (var book = Book.open(folder)) {
-            book.addAll(SHOP);
+            book.records().addCars(SHOP);
             var visit = someVisit();
             var reading = vehicleReading("test-1", 12.6, null, null);
-            book.addReadings(visit.id(), List.of(reading));
-            book.addReadings(visit.id(), List.of(reading));
+            book.readings().add(visit.id(), List.of(reading));
+            book.readings().add(visit.id(), List.of(reading));
             assertThat(readings(book, visit))
                     .filteredOn(r -> r.id().equals("test-1"))
                     .hasSize(1);
-            assertThatThrownBy(() -> book.addReadings(visit.id(), List.of(vehicleReading("test-1", 12.7, null, null))))
+            assertThatThrownBy(() -> book.readings().add(visit.id(), List.of(vehicleReading("test-1", 12.7, null, null))))
                     .extracting(InEnglish::told, STRING)
                     .contains("another value");
-            book.addReadings(visit.id(), List.of(vehicleReading("test-2", 12.7, "test-1", "misread")));
+            book.readings().add(visit.id(), List.of(vehicleReading("test-2", 12.7, "test-1", "misread")));
             assertThat(readings(book, visit)).extracting(Reading::id).contains("test-1", "test-2");
             var elsewhere = SHOP.get(1).visits().getLast().id();
-            assertThatThrownBy(() -> book.addReadings(elsewhere, List.of(reading)))
+            assertThatThrownBy(() -> book.readings().add(elsewhere, List.of(reading)))
                     .extracting(InEnglish::told, STRING)
                     .contains("another visit");
-            assertThatThrownBy(() -> book.addReadings("nowhere", List.of(reading)))
+            assertThatThrownBy(() -> book.readings().add("nowhere", List.of(reading)))
                     .extracting(InEnglish::told, STRING)
                     .contains("No visit nowhere");
         }
@@ -191,13 +191,13 @@ class BookTest {
     @Test
     void aReadingDeeperThanNewIsRefusedAndNothingIsKept() {
         try (var book = Book.open(folder)) {
-            book.addAll(SHOP);
+            book.records().addCars(SHOP);
             var visit = someVisit();
             var corner = Corner.LF;
             var tag = visit.arrivedOn().get(corner);
             var deep = new Reading("deep", Measure.TREAD_DEPTH, corner, tag, Spot.INNER, 15, "15 mm", null, null);
             assertThatThrownBy(() ->
-                            book.addReadings(visit.id(), List.of(vehicleReading("with-it", 12.6, null, null), deep)))
+                            book.readings().add(visit.id(), List.of(vehicleReading("with-it", 12.6, null, null), deep)))
                     .isInstanceOf(BookException.class)
                     .extracting(InEnglish::told, STRING)
                     .contains("deeper than new");
@@ -208,16 +208,16 @@ class BookTest {
     @Test
     void fittingOpensARetorqueUntilItIsRecorded() {
         try (var book = Book.open(folder)) {
-            book.addAll(SHOP);
-            var open = book.listOpenRetorques();
+            book.records().addCars(SHOP);
+            var open = book.retorques().listOpen();
             assertThat(open).isNotEmpty();
             var first = open.getFirst();
             assertThatThrownBy(() ->
-                            book.recordRetorque(first.visitId(), first.dueDate(), first.dueOdometerKm() - 5000, 140))
+                            book.retorques().record(first.visitId(), first.dueDate(), first.dueOdometerKm() - 5000, 140))
                     .extracting(InEnglish::told, STRING)
                     .contains("or later");
-            book.recordRetorque(first.visitId(), first.dueDate(), first.dueOdometerKm() + 3, first.torqueNm());
-            assertThat(book.listOpenRetorques())
+            book.retorques().record(first.visitId(), first.dueDate(), first.dueOdometerKm() + 3, first.torqueNm());
+            assertThat(book.retorques().listOpen())
                     .extracting(OpenRetorque::visitId)
                     .doesNotContain(first.visitId());
         }
@@ -227,7 +227,7 @@ class BookTest {
     void aMixedUpWheelIsStopped() {
         try (var book = Book.open(folder)) {
             var history = withTwoSets();
-            book.add(history);
+            book.records().addCar(history);
             var last = history.visits().getLast();
             var stored = history.sets().stream()
                     .filter(set -> set.wheels().stream()
@@ -249,24 +249,24 @@ class BookTest {
                     List.of(),
                     null,
                     null);
-            book.addVisit(history.vehicle().id(), visit);
+            book.visits().add(history.vehicle().id(), visit);
             var wrong = new Identity(stored.wheels().getFirst().tag(), "0101", null);
-            assertThatThrownBy(() -> book.recordLeaving("mix", leaving, List.of(wrong)))
+            assertThatThrownBy(() -> book.visits().recordLeaving("mix", leaving, List.of(wrong)))
                     .isInstanceOf(BookException.class)
                     .extracting(InEnglish::told, STRING)
                     .contains("wrong wheel");
-            assertThat(book.findHistoryOfVisit("mix")
+            assertThat(book.cars().findOfVisit("mix")
                             .orElseThrow()
                             .getVisit("mix")
                             .leftOn())
                     .isEmpty();
             var twice = new EnumMap<>(leaving);
             twice.put(Corner.RR, stored.wheels().getFirst().tag());
-            assertThatThrownBy(() -> book.recordLeaving("mix", twice))
+            assertThatThrownBy(() -> book.visits().recordLeaving("mix", twice))
                     .extracting(InEnglish::told, STRING)
                     .contains("at once");
-            book.recordLeaving("mix", leaving);
-            assertThat(book.listOpenRetorques())
+            book.visits().recordLeaving("mix", leaving);
+            assertThat(book.retorques().listOpen())
                     .extracting(OpenRetorque::visitId)
                     .contains("mix");
             assertThat(book.check()).isEmpty();
@@ -277,7 +277,7 @@ class BookTest {
     void backupAndRestoreGiveTheSameBook() {
         var copy = folder.resolve("copy.sqlite");
         try (var book = Book.open(folder.resolve("one"))) {
-            book.addAll(SHOP);
+            book.records().addCars(SHOP);
             book.backup(copy);
             assertThatThrownBy(() -> book.backup(copy))
                     .extracting(InEnglish::told, STRING)
@@ -285,7 +285,7 @@ class BookTest {
         }
         Book.restore(copy, folder.resolve("two"));
         try (var book = Book.open(folder.resolve("two"))) {
-            assertThat(book.findHistory(SHOP.getLast().vehicle().id())).contains(SHOP.getLast());
+            assertThat(book.cars().find(SHOP.getLast().vehicle().id())).contains(SHOP.getLast());
         }
         assertThatThrownBy(() -> Book.restore(copy, folder.resolve("two")))
                 .extracting(InEnglish::told, STRING)
@@ -322,11 +322,11 @@ class BookTest {
             handle.execute("update flyway_schema_history set checksum = 1 where version = '1'");
         }
         try (var book = Book.open(folder)) {
-            assertThat(book.listOpenRetorques())
+            assertThat(book.retorques().listOpen())
                     .extracting(OpenRetorque::visitId)
                     .containsExactly("2026-04-20");
             assertThat(book.check()).isEmpty();
-            assertThat(book.findHistory("CAR").orElseThrow().vehicle().details())
+            assertThat(book.cars().find("CAR").orElseThrow().vehicle().details())
                     .isEqualTo(VehicleDetails.NOT_KNOWN);
         }
     }
@@ -336,7 +336,7 @@ class BookTest {
     }
 
     private static List<Reading> readings(Book book, Visit visit) {
-        return book.findHistoryOfVisit(visit.id())
+        return book.cars().findOfVisit(visit.id())
                 .orElseThrow()
                 .getVisit(visit.id())
                 .readings();

@@ -30,7 +30,7 @@ class KilledWhileSavingTest {
     @ValueSource(ints = {1, 17, 60})
     void everythingAcknowledgedIsThere(int acknowledgedBeforeKill) throws Exception {
         try (var book = Book.open(folder)) {
-            book.addAll(DemoShop.histories(TODAY));
+            book.records().addCars(DemoShop.histories(TODAY));
         }
         var acknowledged = killAfter(acknowledgedBeforeKill, Saver.class);
         assertThat(acknowledged).hasSizeGreaterThanOrEqualTo(acknowledgedBeforeKill);
@@ -38,7 +38,7 @@ class KilledWhileSavingTest {
             assertThat(book.check()).isEmpty();
             var visit = visitId();
             var kept =
-                    book.findHistoryOfVisit(visit).orElseThrow().getVisit(visit).readings();
+                    book.cars().findOfVisit(visit).orElseThrow().getVisit(visit).readings();
             assertThat(kept).extracting(Reading::id).containsAll(acknowledged);
         }
     }
@@ -48,7 +48,7 @@ class KilledWhileSavingTest {
     void backupThatBearsItsNameIsWhole() throws Exception {
         var record = new Notes(4).ofCar(DemoShop.histories(TODAY).getFirst());
         try (var book = Book.open(folder)) {
-            book.addRecords(List.of(record));
+            book.records().add(List.of(record));
         }
         var acknowledged = killAfter(3, Backer.class);
         try (var files = Files.list(folder)) {
@@ -60,7 +60,7 @@ class KilledWhileSavingTest {
                 Book.restore(copy, restored);
                 try (var book = Book.open(restored)) {
                     assertThat(book.check()).isEmpty();
-                    assertThat(book.findRecord(record.history().vehicle().id())).contains(record);
+                    assertThat(book.records().find(record.history().vehicle().id())).contains(record);
                 }
             }
         }
@@ -71,7 +71,7 @@ class KilledWhileSavingTest {
     void aRestoredBookIsWholeOrNotThere() throws Exception {
         var record = new Notes(4).ofCar(DemoShop.histories(TODAY).getFirst());
         try (var book = Book.open(folder)) {
-            book.addRecords(List.of(record));
+            book.records().add(List.of(record));
             book.backup(folder.resolve("copy"));
         }
         var acknowledged = killAfter(3, Restorer.class);
@@ -84,7 +84,7 @@ class KilledWhileSavingTest {
                 there++;
                 try (var book = Book.open(restored)) {
                     assertThat(book.check()).isEmpty();
-                    assertThat(book.findRecord(record.history().vehicle().id())).contains(record);
+                    assertThat(book.records().find(record.history().vehicle().id())).contains(record);
                 }
             }
         }
@@ -101,7 +101,7 @@ class KilledWhileSavingTest {
             assertThat(book.check()).isEmpty();
             for (var record : records) {
                 var id = record.history().vehicle().id();
-                var kept = book.findRecord(id);
+                var kept = book.records().find(id);
                 assertThat(kept.isPresent() || !acknowledged.contains(id)).isTrue();
                 kept.ifPresent(found -> assertThat(found).isEqualTo(record));
             }
@@ -112,7 +112,7 @@ class KilledWhileSavingTest {
     @Test
     void theDriverOfAKilledProcessIsTakenAway() throws Exception {
         try (var book = Book.open(folder)) {
-            book.addAll(DemoShop.histories(TODAY));
+            book.records().addCars(DemoShop.histories(TODAY));
         }
         var temporary = Files.createDirectory(folder.resolve("temporary"));
         killAfter(1, Saver.class);
@@ -178,7 +178,7 @@ class KilledWhileSavingTest {
             try (var book = Book.open(Path.of(arguments[0]))) {
                 for (int i = 0; i < 100_000; i++) {
                     var id = "saved-" + i;
-                    book.addReadings(
+                    book.readings().add(
                             visitId(),
                             List.of(new Reading(
                                     id, Measure.BATTERY_VOLTAGE, null, null, null, 12.5, "12.5 V", null, null)));
@@ -227,7 +227,7 @@ class KilledWhileSavingTest {
             var records = DemoShop.histories(TODAY).stream().map(notes::ofCar).toList();
             try (var book = Book.open(Path.of(arguments[0]))) {
                 for (var record : records) {
-                    book.addRecords(List.of(record));
+                    book.records().add(List.of(record));
                     System.out.println(record.history().vehicle().id());
                 }
             }

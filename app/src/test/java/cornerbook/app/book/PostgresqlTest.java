@@ -61,18 +61,18 @@ class PostgresqlTest {
         try (var book = Book.onServer(url);
                 var file = Book.open(folder)) {
             for (var each : List.of(book, file)) {
-                each.addAll(SHOP);
-                var open = each.listOpenRetorques().getFirst();
-                each.recordRetorque(open.visitId(), open.dueDate(), open.dueOdometerKm(), open.torqueNm());
+                each.records().addCars(SHOP);
+                var open = each.retorques().listOpen().getFirst();
+                each.retorques().record(open.visitId(), open.dueDate(), open.dueOdometerKm(), open.torqueNm());
             }
             assertThat(book.check()).isEmpty();
-            assertThat(book.listHistories()).containsExactlyElementsOf(file.listHistories());
-            assertThat(book.listHistories()).containsExactlyInAnyOrderElementsOf(SHOP);
-            assertThat(book.listVehicles()).isEqualTo(file.listVehicles());
-            assertThat(book.listVisits(LocalDate.of(2026, 11, 25)))
-                    .isEqualTo(file.listVisits(LocalDate.of(2026, 11, 25)));
-            assertThat(book.listOpenRetorques()).isEqualTo(file.listOpenRetorques());
-            assertThatThrownBy(() -> book.add(SHOP.getFirst()))
+            assertThat(book.cars().listHistories()).containsExactlyElementsOf(file.cars().listHistories());
+            assertThat(book.cars().listHistories()).containsExactlyInAnyOrderElementsOf(SHOP);
+            assertThat(book.cars().list()).isEqualTo(file.cars().list());
+            assertThat(book.visits().list(LocalDate.of(2026, 11, 25)))
+                    .isEqualTo(file.visits().list(LocalDate.of(2026, 11, 25)));
+            assertThat(book.retorques().listOpen()).isEqualTo(file.retorques().listOpen());
+            assertThatThrownBy(() -> book.records().addCar(SHOP.getFirst()))
                     .extracting(InEnglish::told, STRING)
                     .contains("in the book already");
             assertThatThrownBy(() -> book.backup(folder.resolve("copy")))
@@ -80,7 +80,7 @@ class PostgresqlTest {
                     .contains("pg_dump");
         }
         try (var again = Book.onServer(url)) {
-            assertThat(again.listHistories()).hasSize(SHOP.size());
+            assertThat(again.cars().listHistories()).hasSize(SHOP.size());
         }
     }
 
@@ -89,8 +89,8 @@ class PostgresqlTest {
         var url = cluster.database("notes");
         var record = new Notes(3).ofCar(SHOP.getFirst());
         try (var book = Book.onServer(url)) {
-            book.addRecords(List.of(record));
-            assertThat(book.findRecord(record.history().vehicle().id())).contains(record);
+            book.records().add(List.of(record));
+            assertThat(book.records().find(record.history().vehicle().id())).contains(record);
             assertThat(book.check()).isEmpty();
             try (var connection = DriverManager.getConnection(url);
                     var statement = connection.createStatement()) {
@@ -115,11 +115,11 @@ class PostgresqlTest {
         try (var book = Book.onServer(cluster.database("numbers"));
                 var file = Book.open(folder)) {
             for (var each : List.of(book, file)) {
-                each.add(SHOP.getFirst());
-                each.addReadings(visitId, readings);
+                each.records().addCar(SHOP.getFirst());
+                each.readings().add(visitId, readings);
                 // Sent again as after a lost answer: the same, and no other value.
-                each.addReadings(visitId, readings);
-                assertThat(each.findVisit(visitId).orElseThrow().readings()).endsWith(readings.toArray(Reading[]::new));
+                each.readings().add(visitId, readings);
+                assertThat(each.visits().find(visitId).orElseThrow().readings()).endsWith(readings.toArray(Reading[]::new));
             }
         }
     }
@@ -128,7 +128,7 @@ class PostgresqlTest {
     void readingsAreNeverChangedOrDeleted() throws Exception {
         var url = cluster.database("kept");
         try (var book = Book.onServer(url)) {
-            book.add(SHOP.getFirst());
+            book.records().addCar(SHOP.getFirst());
         }
         try (var connection = DriverManager.getConnection(url);
                 var statement = connection.createStatement()) {
@@ -149,8 +149,8 @@ class PostgresqlTest {
         try (var one = Book.onServer(url);
                 var other = Book.onServer(url);
                 var threads = Executors.newFixedThreadPool(4)) {
-            one.add(SHOP.getFirst());
-            var before = one.findHistory(SHOP.getFirst().vehicle().id()).orElseThrow();
+            one.records().addCar(SHOP.getFirst());
+            var before = one.cars().find(SHOP.getFirst().vehicle().id()).orElseThrow();
             var work = IntStream.range(0, 40)
                     .<Callable<String>>mapToObj(number -> () -> {
                         var reading = new Reading(
@@ -163,14 +163,14 @@ class PostgresqlTest {
                                 "12.5 V",
                                 null,
                                 null);
-                        (number % 2 == 0 ? one : other).addReadings(visitId, List.of(reading));
+                        (number % 2 == 0 ? one : other).readings().add(visitId, List.of(reading));
                         return reading.id();
                     })
                     .toList();
             for (var done : threads.invokeAll(work)) {
                 assertThat(done.get()).startsWith("turn-");
             }
-            assertThat(one.findHistoryOfVisit(visitId)
+            assertThat(one.cars().findOfVisit(visitId)
                             .orElseThrow()
                             .getVisit(visitId)
                             .readings())
@@ -244,16 +244,16 @@ class PostgresqlTest {
                 var connection = DriverManager.getConnection(url);
                 var statement = connection.createStatement()) {
             var visitId = SHOP.getFirst().visits().getLast().id();
-            book.add(SHOP.getFirst());
+            book.records().addCar(SHOP.getFirst());
             statement.execute("grant select, update on all tables in schema public to reader");
             try (var reader = Book.onServer(url.replace("user=shop", "user=reader"))) {
-                assertThat(reader.listVehicles()).hasSize(1);
-                assertSaid(() -> reader.addReadings(visitId, List.of(voltage("of-reader", 12.5))), "may not do this");
+                assertThat(reader.cars().list()).hasSize(1);
+                assertSaid(() -> reader.readings().add(visitId, List.of(voltage("of-reader", 12.5))), "may not do this");
             }
             statement.execute("alter table reading add constraint none_low check (id <> 'low')");
-            assertSaid(() -> book.addReadings(visitId, List.of(voltage("low", 0.5))), "breaks a rule of the book");
+            assertSaid(() -> book.readings().add(visitId, List.of(voltage("low", 0.5))), "breaks a rule of the book");
             statement.execute("alter table visit rename to elsewhere");
-            assertSaid(book::listHistories, "cannot be used, for a reason that has no words here");
+            assertSaid(book.cars()::listHistories, "cannot be used, for a reason that has no words here");
         }
     }
 

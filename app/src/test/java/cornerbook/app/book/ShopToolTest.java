@@ -56,19 +56,19 @@ class ShopToolTest {
                 DUE,
                 new Hoist(4, new HoistRating(4000, 1000, 1100), List.of(50.0), List.of()));
         try (var book = Book.open(folder)) {
-            book.addAll(List.of(car));
+            book.records().addCars(List.of(car));
             book.tools().put(hoist);
             book.tools().put(wrench("W-1", 40, 200));
-            book.chooseTool("choice-1", visitId, ShopTool.Kind.HOIST, "H-1");
-            book.chooseTool("choice-2", visitId, ShopTool.Kind.TORQUE_WRENCH, "W-1");
+            book.usedTools().choose("choice-1", visitId, ShopTool.Kind.HOIST, "H-1");
+            book.usedTools().choose("choice-2", visitId, ShopTool.Kind.TORQUE_WRENCH, "W-1");
             book.tools().put(wrench("W-1", 40, 340));
             book.tools().remove("H-1");
         }
         try (var book = Book.open(folder)) {
-            var visit = book.findVisit(visitId).orElseThrow();
+            var visit = book.visits().find(visitId).orElseThrow();
             assertThat(visit.findTool(ShopTool.Kind.HOIST)).contains(hoist);
             assertThat(visit.findTool(ShopTool.Kind.TORQUE_WRENCH)).contains(wrench("W-1", 40, 200));
-            assertThat(book.findHistory(car.vehicle().id()).orElseThrow().getVisit(visitId))
+            assertThat(book.cars().find(car.vehicle().id()).orElseThrow().getVisit(visitId))
                     .isEqualTo(visit);
             assertThat(book.check()).isEmpty();
         }
@@ -78,11 +78,11 @@ class ShopToolTest {
     void theToolThatWasUsedLastIsOfferedFirst(@TempDir Path folder) {
         var car = DemoShop.histories(DUE.minusDays(60)).getFirst();
         try (var book = Book.open(folder)) {
-            book.addAll(List.of(car));
+            book.records().addCars(List.of(car));
             book.tools().put(wrench("A-1", 40, 200));
             book.tools().put(wrench("W-2", 40, 200));
-            book.chooseTool("choice", car.visits().getLast().id(), ShopTool.Kind.TORQUE_WRENCH, "W-2");
-            assertThat(book.offerTools(ShopTool.Kind.TORQUE_WRENCH))
+            book.usedTools().choose("choice", car.visits().getLast().id(), ShopTool.Kind.TORQUE_WRENCH, "W-2");
+            assertThat(book.usedTools().offer(ShopTool.Kind.TORQUE_WRENCH))
                     .extracting(ShopTool::id)
                     .containsExactly("W-2", "A-1");
         }

@@ -45,7 +45,7 @@ class CarFenceTest {
         var cars = DemoShop.histories(TODAY).subList(0, 3);
         var data = folder.resolve("book");
         try (var book = Book.open(data)) {
-            book.addAll(cars);
+            book.records().addCars(cars);
         }
         var damaged = cars.get(1).vehicle().id();
         try (var connection = DriverManager.getConnection("jdbc:sqlite:" + data.resolve("book.sqlite"));

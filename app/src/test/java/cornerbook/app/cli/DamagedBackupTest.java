@@ -38,7 +38,7 @@ class DamagedBackupTest {
         target = folder.resolve("target");
         var copy = folder.resolve("copy");
         try (var book = Book.open(folder.resolve("book"))) {
-            book.addRecords(List.of(new Notes(4)
+            book.records().add(List.of(new Notes(4)
                     .ofCar(DemoShop.histories(LocalDate.of(2026, 11, 25)).getFirst())));
             book.backup(copy);
         }

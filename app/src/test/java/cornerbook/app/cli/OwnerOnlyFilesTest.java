@@ -49,7 +49,7 @@ class OwnerOnlyFilesTest {
         run("handover", visitFile, "-o", written.resolve("sheet.pdf"));
         ShopCertificates.of(written.resolve("certificates"), "127.0.0.1", today);
         try (var book = Book.openToServe(data)) {
-            book.learn(today);
+            book.knowledge().learn(today);
             assertThat(data.resolve("book.sqlite-wal")).exists();
             try (var all = Files.walk(written)) {
                 assertThat(all.toList())

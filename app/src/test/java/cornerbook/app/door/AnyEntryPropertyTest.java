@@ -62,7 +62,7 @@ class AnyEntryPropertyTest {
 
     /** Whether the entry was accepted. */
     private static boolean enterAndPutRight(ServedShop shop, String carId, Random random, String as) throws Exception {
-        var car = shop.book().findHistory(carId).orElseThrow();
+        var car = shop.book().cars().find(carId).orElseThrow();
         var visit = car.visits()
                 .get(car.visits().size()
                         - 1
@@ -73,7 +73,7 @@ class AnyEntryPropertyTest {
             return false;
         }
         var after = as + ", " + entry;
-        pages.assertAnswer(shop.book().findHistory(carId).orElseThrow(), visit.id(), after);
+        pages.assertAnswer(shop.book().cars().find(carId).orElseThrow(), visit.id(), after);
         if (random.nextInt(PRINTED_EVERY) == 0) {
             pages.assertAnswers(Links.handover(visit.id()), after);
             pages.assertAnswers(Links.tags(visit.id()), after);
@@ -83,7 +83,7 @@ class AnyEntryPropertyTest {
     }
 
     private static void assertStands(ServedShop shop, CarHistory neighbour, String as) throws Exception {
-        assertThat(shop.book().findHistory(neighbour.vehicle().id())).as(as).contains(neighbour);
+        assertThat(shop.book().cars().find(neighbour.vehicle().id())).as(as).contains(neighbour);
         assertThat(shop.get(Links.car(neighbour.vehicle().id())).body())
                 .as(as)
                 .contains("Latest findings")

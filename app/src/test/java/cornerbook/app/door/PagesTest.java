@@ -137,7 +137,7 @@ class PagesTest {
                 like.fastener(),
                 like.battery(),
                 null);
-        book.add(new CarHistory(
+        book.records().addCar(new CarHistory(
                 vehicle, new Customer("bare", "Nobody (invented)", null, null), List.of(), List.of(bare)));
         assertThat(shop.get(Links.plan("bare")).body()).contains("There is no plan: it needs a set of four wheels");
         says(shop.get(Links.tags("bare")), 404, "there are no wheel tags");
@@ -368,7 +368,7 @@ class PagesTest {
                 shop.post(Links.retorque(visitId), Map.of("date", "2026-12-24", "odometer", "1", "torque", "100")),
                 422,
                 "lies in the future");
-        assertThat(book.listOpenRetorques()).hasSize(1);
+        assertThat(book.retorques().listOpen()).hasSize(1);
     }
 
     @Test
@@ -389,7 +389,7 @@ class PagesTest {
         fields.put("odometer", (car.visits().getLast().odometerKm() + 10) + " km");
         assertThat(shop.post(path, fields).statusCode()).isEqualTo(303);
         assertThat(shop.post(path, fields).statusCode()).isEqualTo(303);
-        assertThat(book.findHistory(car.vehicle().id()).orElseThrow().visits())
+        assertThat(book.cars().find(car.vehicle().id()).orElseThrow().visits())
                 .hasSize(car.visits().size() + 1);
     }
 

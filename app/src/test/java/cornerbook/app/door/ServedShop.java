@@ -72,7 +72,7 @@ public final class ServedShop implements AutoCloseable {
         this.assessor = assessor;
         this.door = new Door(port, address, null, null);
         book = Book.open(folder);
-        book.addAll(cars);
+        book.records().addCars(cars);
         server = serve();
     }
 
@@ -113,7 +113,7 @@ public final class ServedShop implements AutoCloseable {
     }
 
     public Visit visit(String visitId) {
-        return book.findVisit(visitId).orElseThrow();
+        return book.visits().find(visitId).orElseThrow();
     }
 
     public List<Reading> readings(String visitId) {

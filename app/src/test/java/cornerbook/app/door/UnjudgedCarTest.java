@@ -40,7 +40,7 @@ class UnjudgedCarTest {
         var visit = example.getVisit("example-v3");
         assertThat(slot.findIn(visit).orElseThrow().asWritten()).isEqualTo("6.7 mm");
         try (var shop = shop(cars, new Assessor(LimitsFile.load()))) {
-            shop.book().learn(ServedShop.TODAY);
+            shop.book().knowledge().learn(ServedShop.TODAY);
             shop.kill();
             shop.restart();
             var pages = new CarPages(shop);

@@ -23,10 +23,10 @@ public final class EditedVisitFileFuzz implements FuzzTarget {
         if (result instanceof VisitFile.Read read) {
             var record = read.record();
             try (var copy = empty.copy()) {
-                copy.book().addRecords(List.of(record));
+                copy.book().records().add(List.of(record));
                 assertThat(copy.book().check()).isEmpty();
                 var kept =
-                        copy.book().findRecord(record.history().vehicle().id()).orElseThrow();
+                        copy.book().records().find(record.history().vehicle().id()).orElseThrow();
                 assertThat(VisitFile.write(kept)).isEqualTo(VisitFile.write(record));
             }
         }

@@ -45,8 +45,8 @@ class NumbersRoundTripPropertyTest {
                     .containsExactlyElementsOf(
                             sent.stream().map(value -> value == 0 ? 0.0 : value).toList());
             try (var book = Book.open(folder.resolve("book" + i))) {
-                book.addRecords(List.of(record));
-                var kept = book.findRecord(record.history().vehicle().id()).orElseThrow();
+                book.records().add(List.of(record));
+                var kept = book.records().find(record.history().vehicle().id()).orElseThrow();
                 assertThat(kept).isEqualTo(record);
                 assertThat(VisitFile.read(VisitFile.write(kept), ServedShop.TODAY))
                         .isEqualTo(read);

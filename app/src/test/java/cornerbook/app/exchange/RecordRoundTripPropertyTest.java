@@ -36,16 +36,16 @@ class RecordRoundTripPropertyTest {
         for (long seed = 1; seed <= 3; seed++) {
             try (var first = Book.open(folder.resolve("first" + seed));
                     var second = Book.open(folder.resolve("second" + seed))) {
-                first.addRecords(records(seed));
-                for (var car : first.listVehicles()) {
-                    var file = VisitFile.write(first.findRecord(car.id()).orElseThrow());
+                first.records().add(records(seed));
+                for (var car : first.cars().list()) {
+                    var file = VisitFile.write(first.records().find(car.id()).orElseThrow());
                     var read = (VisitFile.Read) VisitFile.read(file, ServedShop.TODAY);
-                    second.addRecords(List.of(read.record()));
-                    assertThat(VisitFile.write(second.findRecord(car.id()).orElseThrow()))
+                    second.records().add(List.of(read.record()));
+                    assertThat(VisitFile.write(second.records().find(car.id()).orElseThrow()))
                             .isEqualTo(file);
                 }
                 assertThat(second.check()).isEmpty();
-                assertThat(second.listVehicles()).hasSameSizeAs(first.listVehicles());
+                assertThat(second.cars().list()).hasSameSizeAs(first.cars().list());
             }
         }
     }
@@ -82,7 +82,7 @@ class RecordRoundTripPropertyTest {
     void noteWhoseIdTheBookHasKeepsTheWholeCarOut(@TempDir Path folder) {
         var records = records(7);
         try (var book = Book.open(folder)) {
-            book.addRecords(List.of(records.get(0)));
+            book.records().add(List.of(records.get(0)));
             var id = records.get(0).history().visits().getFirst().id();
             var other = records.get(1).history();
             var stolen = new CarRecord(
@@ -91,10 +91,10 @@ class RecordRoundTripPropertyTest {
                             other.visits().getFirst().id(), records.get(0).notesOf(id)),
                     List.of(),
                     List.of());
-            assertThatThrownBy(() -> book.addRecords(List.of(stolen)))
+            assertThatThrownBy(() -> book.records().add(List.of(stolen)))
                     .extracting(InEnglish::told, STRING)
                     .contains("is in the book already");
-            assertThat(book.findHistory(other.vehicle().id())).isEmpty();
+            assertThat(book.cars().find(other.vehicle().id())).isEmpty();
         }
     }
 

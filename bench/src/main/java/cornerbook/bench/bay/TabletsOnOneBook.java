@@ -55,7 +55,7 @@ public final class TabletsOnOneBook {
         try (var book = Book.open(folder)) {
             var clock = Clock.systemUTC();
             var cars = DemoShop.histories(LocalDate.now(ZoneOffset.UTC));
-            book.addAll(cars);
+            book.records().addCars(cars);
             var server = CornerbookServer.start(
                     book, new Assessor(LimitsFile.load()), 0, clock, Letterhead.of(""), new BayRoom());
             try {

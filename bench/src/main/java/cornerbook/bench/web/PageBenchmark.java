@@ -67,7 +67,7 @@ public class PageBenchmark {
         folder = Files.createTempDirectory("cornerbook-bench");
         book = Book.open(folder);
         var cars = DemoShop.histories(LocalDate.now(CLOCK));
-        book.addAll(cars);
+        book.records().addCars(cars);
         server = CornerbookServer.start(
                 book, new Assessor(LimitsFile.load()), 0, CLOCK, Letterhead.ofInvented(DemoShop.NAME));
         var car = cars.stream()

@@ -1,5 +1,7 @@
 package cornerbook.app.book.backup;
 
+import static cornerbook.app.book.store.Transactions.within;
+
 import cornerbook.app.book.bay.BayRows;
 import cornerbook.app.book.bay.RivalReading;
 import cornerbook.app.book.car.CarReader;
@@ -38,7 +40,7 @@ public final class BookCheck {
             return damage;
         }
         var problems = new ArrayList<Said>(store.loosePointers(handle));
-        problems.addAll(PhotoLedger.problems(handle));
+        problems.addAll(new PhotoLedger(within(handle)).problems());
         for (var id : handle.select("select id from vehicle order by id")
                 .mapTo(String.class)
                 .list()) {

@@ -1,12 +1,14 @@
 package cornerbook.app.book.bay;
 
-import cornerbook.app.book.car.CarLists;
+import static cornerbook.app.book.store.Transactions.within;
+
+import cornerbook.app.book.car.CarLedger;
 import cornerbook.app.book.car.CarReader;
 import cornerbook.app.book.car.CarWriter;
 import cornerbook.app.book.photo.PhotoLedger;
 import cornerbook.app.book.store.Arrival;
 import cornerbook.app.book.store.BookException;
-import cornerbook.app.book.store.BookStore;
+import cornerbook.app.book.store.Transactions;
 import cornerbook.app.book.visit.ReadingLedger;
 import cornerbook.app.book.visit.RetorqueLedger;
 import cornerbook.app.book.visit.VisitLedger;
@@ -32,9 +34,9 @@ import org.jspecify.annotations.Nullable;
 public final class BayLedger {
     private static final double SAME = 1e-9;
 
-    private final BookStore store;
+    private final Transactions store;
 
-    public BayLedger(BookStore store) {
+    public BayLedger(Transactions store) {
         this.store = store;
     }
 
@@ -46,13 +48,13 @@ public final class BayLedger {
      */
     public Arrival addReading(String visitId, Reading reading, String person, Instant madeAt) {
         return store.write(handle -> {
-            var readings = new ReadingLedger(handle);
+            var readings = new ReadingLedger(within(handle));
             var rows = new BayRows(handle);
             if (readings.find(reading.id()).isEmpty()
                     && rows.findRival(reading.id()).isPresent()) {
                 return rows.findAnswer(reading.id()).isPresent() ? Arrival.ALREADY : Arrival.CONFLICT;
             }
-            var history = new VisitLedger(handle).getHistory(visitId);
+            var history = new CarLedger(within(handle)).getOfVisit(visitId);
             var standing = new StandingReadings(history.getVisit(visitId)).at(reading);
             if (readings.find(reading.id()).isPresent()
                     || standing.isEmpty()
@@ -84,7 +86,7 @@ public final class BayLedger {
         return store.read(handle -> new CarReader(handle)
                 .findVisit(visitId)
                 .map(visit ->
-                        new VisitInBay(visit, notes(handle, visitId), new CarLists(handle).placardsKpa(visitId))));
+                        new VisitInBay(visit, notes(handle, visitId), new CarLedger(within(handle)).placardsKpa(visitId))));
     }
 
     private static BayNotes notes(Handle handle, String visitId) {
@@ -94,7 +96,7 @@ public final class BayLedger {
                         .filter(rival -> rows.findAnswer(rival.reading().id()).isEmpty())
                         .toList(),
                 rows.listTicks(visitId),
-                PhotoLedger.list(handle, visitId),
+                new PhotoLedger(within(handle)).list(visitId),
                 rows.listAuthors(visitId).stream()
                         .collect(Collectors.toMap(ReadingAuthor::readingId, Function.identity())),
                 last(rows.listDepartures(visitId)));
@@ -123,14 +125,14 @@ public final class BayLedger {
                 return Arrival.ALREADY;
             }
             if (take) {
-                var history = new VisitLedger(handle).getHistory(visitId);
+                var history = new CarLedger(within(handle)).getOfVisit(visitId);
                 var standing = new StandingReadings(history.getVisit(visitId)).at(rival.reading());
                 var correction = correcting(
                         rival.reading(),
                         id,
                         standing.map(Reading::id).orElse(rival.standingId()),
                         reader.say(new BaySaid.Chosen(rival.person(), person)));
-                new ReadingLedger(handle).add(history, visitId, List.of(correction));
+                new ReadingLedger(within(handle)).add(history, visitId, List.of(correction));
                 rows.add(new ReadingAuthor(id, rival.person(), rival.madeAt()));
             }
             rows.add(new RivalAnswer(id, rivalId, kind, person, madeAt));
@@ -144,7 +146,7 @@ public final class BayLedger {
         if (id.equals(before.id()) || before.kind() == kind || before.kind() == RivalAnswer.Kind.AGREED) {
             return;
         }
-        var stood = new ReadingLedger(handle)
+        var stood = new ReadingLedger(within(handle))
                 .find(rival.standingId())
                 .map(Reading::asWritten)
                 .orElse(null);
@@ -165,7 +167,7 @@ public final class BayLedger {
     public Arrival addTick(String visitId, WorkTick made, @Nullable String shown) {
         return store.write(handle -> {
             var rows = new BayRows(handle);
-            var before = new VisitLedger(handle).getHistory(visitId).getVisit(visitId);
+            var before = new CarLedger(within(handle)).getOfVisit(visitId).getVisit(visitId);
             var ticks = rows.listTicks(visitId);
             var standing = StandingTicks.of(ticks).find(made.tick(), made.wheelTag());
             boolean takenBack = standing.filter(tick -> !tick.done()).isPresent();
@@ -174,11 +176,11 @@ public final class BayLedger {
                 boolean overruled = ticks.stream().anyMatch(tick -> tick.id().equals(made.id()) && !tick.counts());
                 return overruled && takenBack ? Arrival.CONFLICT : Arrival.ALREADY;
             }
-            var changed = new VisitLedger(handle).getHistory(visitId);
+            var changed = new CarLedger(within(handle)).getOfVisit(visitId);
             var after = changed.getVisit(visitId);
             if (!after.tightened().equals(before.tightened())) {
                 new CarWriter(handle).countChange(visitId);
-                new RetorqueLedger(handle).change(changed, after);
+                new RetorqueLedger(within(handle)).change(changed, after);
             }
             return counts ? Arrival.STORED : Arrival.CONFLICT;
         });
@@ -186,7 +188,7 @@ public final class BayLedger {
 
     public Arrival addDeparture(String visitId, Departure departure) {
         return store.write(handle -> {
-            new VisitLedger(handle).getHistory(visitId);
+            new CarLedger(within(handle)).requireVisit(visitId);
             return new BayRows(handle).add(visitId, departure) ? Arrival.STORED : Arrival.ALREADY;
         });
     }

@@ -1,5 +1,7 @@
 package cornerbook.app.book.car;
 
+import static cornerbook.app.book.store.Transactions.within;
+
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.store.TableRow;
 import cornerbook.app.book.store.TakenIds;
@@ -10,26 +12,20 @@ import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.Axle;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 
 /** Changes the data of a car that is in the book. Runs inside the caller's transaction. */
-public final class CarChange {
+final class CarChange {
     private final Handle handle;
 
-    public CarChange(Handle handle) {
+    CarChange(Handle handle) {
         this.handle = handle;
     }
 
-    public static Optional<Long> findRevision(Handle handle, String vehicleId) {
-        return handle.select("select revision from vehicle where id = ?", vehicleId)
-                .mapTo(Long.class)
-                .findFirst();
-    }
-
-    public void apply(CarHistory changed, long seenRevision, LocalDate day) {
+    void apply(CarHistory changed, long seenRevision, LocalDate day) {
         var vehicle = changed.vehicle();
-        long revision = findRevision(handle, vehicle.id())
+        long revision = new CarLedger(within(handle))
+                .findRevision(vehicle.id())
                 .orElseThrow(() -> new BookException(new CarSaid.NoCar(vehicle.id())));
         if (revision != seenRevision) {
             throw new BookException(new CarSaid.ChangedMeanwhile());

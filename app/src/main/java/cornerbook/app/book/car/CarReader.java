@@ -169,7 +169,7 @@ public final class CarReader {
                         .add(row.getString("line")));
         var tools = new HashMap<String, List<ShopTool>>();
         query(
-                UsedTools.query(of.column),
+                UsedToolLedger.query(of.column),
                 id,
                 row -> tools.computeIfAbsent(row.getString("visit_id"), key -> new ArrayList<>())
                         .add(ToolRows.tool(row)));

@@ -9,6 +9,8 @@ import org.jspecify.annotations.Nullable;
 public interface CarSaid extends Said {
     record NoCar(String car) implements CarSaid {}
 
+    record NoVisit(String visit) implements CarSaid {}
+
     record ChangedMeanwhile() implements CarSaid {}
 
     record OtherWheels(String set, List<Said> wheels, List<Said> known) implements CarSaid {}

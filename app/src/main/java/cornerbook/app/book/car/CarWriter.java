@@ -54,7 +54,7 @@ public final class CarWriter {
         writePositions(visit.id(), "LEFT", visit.leftOn());
         countChange(visit.id());
         writeReadings(visit.id(), 0, visit.readings());
-        new UsedTools(handle).write(visit.id(), visit.tools());
+        UsedToolLedger.write(handle, visit.id(), visit.tools());
     }
 
     public void replaceLeaving(String visitId, Map<Corner, String> leftOn) {

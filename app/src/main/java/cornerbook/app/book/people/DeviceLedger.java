@@ -1,6 +1,7 @@
 package cornerbook.app.book.people;
 
-import cornerbook.app.book.store.BookStore;
+import cornerbook.app.book.store.Transactions;
+
 import cornerbook.app.preference.Look;
 import cornerbook.app.preference.Preferences;
 import cornerbook.words.Language;
@@ -16,9 +17,9 @@ import org.jdbi.v3.core.Handle;
 
 /** Keeps who works on tablets, and which tablets are paired. What proves a secret is made and checked elsewhere. */
 public final class DeviceLedger {
-    private final BookStore store;
+    private final Transactions store;
 
-    public DeviceLedger(BookStore store) {
+    public DeviceLedger(Transactions store) {
         this.store = store;
     }
 

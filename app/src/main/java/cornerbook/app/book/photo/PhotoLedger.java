@@ -1,11 +1,13 @@
 package cornerbook.app.book.photo;
 
+import static cornerbook.app.book.store.Transactions.within;
+
+import cornerbook.app.book.car.CarLedger;
 import cornerbook.app.book.car.DetailRows;
 import cornerbook.app.book.store.Arrival;
 import cornerbook.app.book.store.BookException;
-import cornerbook.app.book.store.BookStore;
 import cornerbook.app.book.store.EntryRow;
-import cornerbook.app.book.visit.VisitLedger;
+import cornerbook.app.book.store.Transactions;
 import cornerbook.app.photo.Jpeg;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Subject;
@@ -14,34 +16,30 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.Optional;
-import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 
 /** Keeps the photos of visits with a SHA-256 of each. */
 public final class PhotoLedger {
-    private final BookStore store;
+    private final Transactions store;
 
-    public PhotoLedger(BookStore store) {
+    public PhotoLedger(Transactions store) {
         this.store = store;
     }
 
     /** A photo that is there already, by its id, counts once. */
     public Arrival add(String visitId, KeptPhoto kept) {
         return store.write(handle -> {
-            new VisitLedger(handle).getHistory(visitId);
-            return add(handle, visitId, kept) ? Arrival.STORED : Arrival.ALREADY;
+            new CarLedger(within(handle)).requireVisit(visitId);
+            var photo = kept.photo();
+            boolean added = EntryRow.of("photo", photo.id(), visitId, photo.person(), photo.madeAt())
+                    .set("corner", photo.corner())
+                    .set("part", photo.part())
+                    .set("on_sheet", photo.onSheet())
+                    .set("sha256", kept.jpeg().sha256())
+                    .set("jpeg", kept.jpeg().content())
+                    .insertOnce(handle);
+            return added ? Arrival.STORED : Arrival.ALREADY;
         });
-    }
-
-    public static boolean add(Handle handle, String visitId, KeptPhoto kept) {
-        var photo = kept.photo();
-        return EntryRow.of("photo", photo.id(), visitId, photo.person(), photo.madeAt())
-                .set("corner", photo.corner())
-                .set("part", photo.part())
-                .set("on_sheet", photo.onSheet())
-                .set("sha256", kept.jpeg().sha256())
-                .set("jpeg", kept.jpeg().content())
-                .insertOnce(handle);
     }
 
     /**
@@ -66,21 +64,19 @@ public final class PhotoLedger {
 
     /** The photos of a visit, earliest first. */
     public List<Photo> list(String visitId) {
-        return store.read(handle -> list(handle, visitId));
-    }
-
-    public static List<Photo> list(Handle handle, String visitId) {
-        return handle.select(
+        return store.read(handle -> handle.select(
                         "select id, corner, part, person, made_at, on_sheet from photo where visit_id = ? order by made_at, id",
                         visitId)
                 .map((row, context) -> photo(row))
-                .list();
+                .list());
     }
 
-    public static List<KeptPhoto> listKept(Handle handle, String visitId) {
-        return handle.select("select * from photo where visit_id = ? order by made_at, id", visitId)
+    /** The same with their content. */
+    public List<KeptPhoto> listKept(String visitId) {
+        return store.read(handle -> handle.select(
+                        "select * from photo where visit_id = ? order by made_at, id", visitId)
                 .map((row, context) -> new KeptPhoto(photo(row), new Jpeg(row.getBytes("jpeg"))))
-                .list();
+                .list());
     }
 
     private static Photo photo(ResultSet row) throws SQLException {
@@ -101,14 +97,14 @@ public final class PhotoLedger {
     }
 
     /** Photos whose content is not there or not what was stored, one sentence each. */
-    public static List<Said> problems(Handle handle) {
-        return handle
+    public List<Said> problems() {
+        return store.read(handle -> handle
                 .select("select id, sha256, jpeg from photo order by id")
                 .map((row, context) ->
                         problem(row.getString("id"), row.getString("sha256"), new Jpeg(row.getBytes("jpeg"))))
                 .stream()
                 .flatMap(Optional::stream)
-                .toList();
+                .toList());
     }
 
     private static Optional<Said> problem(String id, String digest, Jpeg jpeg) {

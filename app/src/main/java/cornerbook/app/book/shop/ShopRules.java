@@ -1,14 +1,15 @@
 package cornerbook.app.book.shop;
 
-import cornerbook.app.book.store.BookStore;
+import cornerbook.app.book.store.Transactions;
+
 
 /** What the shop asks for beyond what everybody does. */
 public final class ShopRules {
     private static final String SECOND_CHECK = "SECOND_CHECK";
 
-    private final BookStore store;
+    private final Transactions store;
 
-    public ShopRules(BookStore store) {
+    public ShopRules(Transactions store) {
         this.store = store;
     }
 

@@ -11,7 +11,6 @@ import java.sql.SQLException;
 import java.time.DateTimeException;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.locks.ReadWriteLock;
 import java.util.concurrent.locks.ReentrantReadWriteLock;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -49,7 +48,7 @@ public final class BookFile implements BookStore {
     private final Jdbi readers;
     private final Jdbi writers;
     /** Work shares it, closing has it alone. */
-    private final ReadWriteLock use = new ReentrantReadWriteLock();
+    private final ReentrantReadWriteLock use = new ReentrantReadWriteLock();
 
     private @Nullable Connection kept;
     private volatile boolean closed;
@@ -221,6 +220,10 @@ public final class BookFile implements BookStore {
 
     /** Runs work on the book that was opened, and on no other. */
     private <T> T work(Supplier<T> work) {
+        if (use.getReadHoldCount() > 0) {
+            // It would not see what the other has written, and stay when the other is taken back.
+            throw new IllegalStateException("a transaction of its own inside another, expected Transactions.within");
+        }
         use.readLock().lock();
         try {
             if (closed) {

@@ -3,17 +3,10 @@ package cornerbook.app.book.store;
 import cornerbook.core.say.Said;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.function.Function;
 import org.jdbi.v3.core.Handle;
 
-/** Where the rows of a book are. Runs transactions on them, and turns the database's failures into sentences. */
-public interface BookStore extends AutoCloseable {
-    /** Runs the work on the book as it stands at one moment. */
-    <T> T read(Function<Handle, T> work);
-
-    /** Runs the work in one transaction that is on the disk when this returns; writers take turns. */
-    <T> T write(Function<Handle, T> work);
-
+/** Where the rows of a book are. Turns the database's failures into sentences. */
+public interface BookStore extends Transactions, AutoCloseable {
     /** Writes a copy of the book, as it stands at one moment, to a file that is not there and is moved to the target later. */
     void copyTo(Path copy, Path target);
 

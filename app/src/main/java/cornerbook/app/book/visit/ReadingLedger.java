@@ -1,37 +1,78 @@
 package cornerbook.app.book.visit;
 
+import static cornerbook.app.book.store.Transactions.within;
+
+import cornerbook.app.book.car.CarLedger;
 import cornerbook.app.book.car.CarReader;
 import cornerbook.app.book.car.CarWriter;
 import cornerbook.app.book.store.BookException;
+import cornerbook.app.book.store.Transactions;
 import cornerbook.core.assess.VisitRules;
+import cornerbook.core.brake.judge.DustRule;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
 
-/** Appends readings to visits. */
+/** What was measured and seen at visits. Readings are only added. */
 public final class ReadingLedger {
-    private final Handle handle;
+    private final Transactions store;
 
-    public ReadingLedger(Handle handle) {
-        this.handle = handle;
+    public ReadingLedger(Transactions store) {
+        this.store = store;
     }
 
     public Optional<Reading> find(String readingId) {
-        return handle.select("select * from reading where id = ?", readingId)
+        return store.read(handle -> handle.select("select * from reading where id = ?", readingId)
                 .map((row, context) -> CarReader.reading(row))
-                .findFirst();
+                .findFirst());
     }
 
-    /** Appends those that are not there yet, and gives them. */
+    /** Brake pairs, one to an axle, that were worked on at the visits of these days, both counted. */
+    public int countBrakePairs(LocalDate from, LocalDate until) {
+        return store.read(handle -> handle
+                .createQuery(
+                        "select reading.* from reading join visit on visit.id = reading.visit_id where visit.visit_date between :from and :until and reading.measure in (<measures>)")
+                .bind("from", from.toString())
+                .bind("until", until.toString())
+                .bindList(
+                        "measures", DustRule.measures().stream().map(Enum::name).toList())
+                .map((row, context) -> Map.entry(row.getString("visit_id"), CarReader.reading(row)))
+                .stream()
+                .collect(Collectors.groupingBy(
+                        Map.Entry::getKey, Collectors.mapping(Map.Entry::getValue, Collectors.toList())))
+                .values()
+                .stream()
+                .mapToInt(DustRule::pairsServiced)
+                .sum());
+    }
+
+    /** Appends readings to a visit. A reading that is there already, with the same content, counts once. */
+    public void add(String visitId, List<Reading> readings) {
+        store.write(handle -> add(handle, new CarLedger(within(handle)).getOfVisit(visitId), visitId, readings));
+    }
+
+    /**
+     * The same to a visit of a car that was read in this transaction.
+     *
+     * @return those that were not there yet
+     */
     public List<Reading> add(CarHistory history, String visitId, List<Reading> readings) {
+        return store.write(handle -> add(handle, history, visitId, readings));
+    }
+
+    private static List<Reading> add(Handle handle, CarHistory history, String visitId, List<Reading> readings) {
         var visit = history.getVisit(visitId);
+        var ledger = new ReadingLedger(within(handle));
         var fresh = new ArrayList<Reading>();
         for (var reading : readings) {
-            var known = find(reading.id());
+            var known = ledger.find(reading.id());
             if (known.isEmpty()) {
                 VisitRules.refuseNew(history.vehicle(), reading).ifPresent(problem -> {
                     throw new BookException(problem);
@@ -50,7 +91,7 @@ public final class ReadingLedger {
         VisitLedger.refuseProblems(changed);
         new CarWriter(handle).writeReadings(visitId, visit.readings().size(), fresh);
         if (fresh.stream().anyMatch(reading -> reading.measure() == Measure.WHEEL_TORQUE)) {
-            new RetorqueLedger(handle).change(changed, longer);
+            new RetorqueLedger(within(handle)).change(changed, longer);
         }
         return fresh;
     }

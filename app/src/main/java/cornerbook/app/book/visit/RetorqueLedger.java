@@ -1,6 +1,10 @@
 package cornerbook.app.book.visit;
 
+import static cornerbook.app.book.store.Transactions.within;
+
+import cornerbook.app.book.car.CarLedger;
 import cornerbook.app.book.store.BookException;
+import cornerbook.app.book.store.Transactions;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Visit;
 import cornerbook.core.say.Amount;
@@ -13,10 +17,10 @@ import org.jdbi.v3.core.Handle;
 public final class RetorqueLedger {
     private static final double MOST_TORQUE_NM = 1000;
 
-    private final Handle handle;
+    private final Transactions store;
 
-    public RetorqueLedger(Handle handle) {
-        this.handle = handle;
+    public RetorqueLedger(Transactions store) {
+        this.store = store;
     }
 
     /**
@@ -25,6 +29,13 @@ public final class RetorqueLedger {
      * @param history the car with this visit as it now is
      */
     public void change(CarHistory history, Visit visit) {
+        store.write(handle -> {
+            change(handle, history, visit);
+            return visit;
+        });
+    }
+
+    private static void change(Handle handle, CarHistory history, Visit visit) {
         handle.execute("update retorque set superseded_by = null where superseded_by = ?", visit.id());
         var due = Retorque.after(history, visit);
         if (due.isEmpty()) {
@@ -38,15 +49,15 @@ public final class RetorqueLedger {
                 due.get().dueDate().toString(),
                 due.get().torqueNm());
         int place = history.visits().indexOf(visit);
-        history.visits().subList(0, place).forEach(earlier -> supersede(earlier, visit));
+        history.visits().subList(0, place).forEach(earlier -> supersede(handle, earlier, visit));
         history.visits().stream()
                 .skip(place + 1L)
                 .filter(later -> Retorque.after(history, later).isPresent())
                 .findFirst()
-                .ifPresent(later -> supersede(visit, later));
+                .ifPresent(later -> supersede(handle, visit, later));
     }
 
-    private void supersede(Visit visit, Visit by) {
+    private static void supersede(Handle handle, Visit visit, Visit by) {
         handle.execute(
                 "update retorque set superseded_by = ? where visit_id = ? and recorded_date is null and superseded_by is null",
                 by.id(),
@@ -55,6 +66,13 @@ public final class RetorqueLedger {
 
     /** Days or odometers of visits are others: what is not recorded yet follows. */
     void rewrite(CarHistory history) {
+        store.write(handle -> {
+            rewrite(handle, history);
+            return history;
+        });
+    }
+
+    private static void rewrite(Handle handle, CarHistory history) {
         var visits = history.visits();
         for (int i = 0; i < visits.size(); i++) {
             var due = Retorque.after(history, visits.get(i));
@@ -77,7 +95,7 @@ public final class RetorqueLedger {
 
     /** Those that are due or will be, soonest first. */
     public List<OpenRetorque> listOpen() {
-        return handle.select(
+        return store.read(handle -> handle.select(
                         "select retorque.*, vehicle.id as vehicle_id, vehicle.name, vehicle.plate from retorque join visit on visit.id = retorque.visit_id join vehicle on vehicle.id = visit.vehicle_id where retorque.recorded_date is null and retorque.superseded_by is null order by retorque.due_date, vehicle.name")
                 .map((row, context) -> new OpenRetorque(
                         row.getString("visit_id"),
@@ -87,11 +105,16 @@ public final class RetorqueLedger {
                         row.getDouble("due_odometer_km"),
                         LocalDate.parse(row.getString("due_date")),
                         row.getDouble("torque_nm")))
-                .list();
+                .list());
     }
 
+    /** The wheels were tightened again. */
     public void record(String visitId, LocalDate date, double odometerKm, double torqueNm) {
-        var visit = new VisitLedger(handle).getHistory(visitId).getVisit(visitId);
+        store.write(handle -> record(handle, visitId, date, odometerKm, torqueNm));
+    }
+
+    private static int record(Handle handle, String visitId, LocalDate date, double odometerKm, double torqueNm) {
+        var visit = new CarLedger(within(handle)).getOfVisit(visitId).getVisit(visitId);
         if (date.isBefore(visit.date()) || odometerKm < visit.odometerKm()) {
             throw new BookException(new VisitSaid.RetorqueTooEarly(
                     date, Amount.of(odometerKm, "km"), visit.date(), Amount.of(visit.odometerKm(), "km")));
@@ -109,5 +132,6 @@ public final class RetorqueLedger {
         if (changed == 0) {
             throw new BookException(new VisitSaid.NoOpenRetorque(visitId));
         }
+        return changed;
     }
 }

@@ -1,5 +1,7 @@
 package cornerbook.app.book.visit;
 
+import static cornerbook.app.book.store.Transactions.within;
+
 import cornerbook.app.book.car.CarWriter;
 import cornerbook.app.book.car.ChangeRows;
 import cornerbook.app.book.car.FittingLedger;
@@ -53,7 +55,7 @@ public final class VisitChanges {
         keepChanged(after.id(), VisitValue.ODOMETER, written(before), written(after), reason, day);
         new CarWriter(handle).countChange(after.id());
         new FittingLedger(handle).rewrite(changed);
-        new RetorqueLedger(handle).rewrite(changed);
+        new RetorqueLedger(within(handle)).rewrite(changed);
     }
 
     private void keepChanged(String visitId, VisitValue value, String was, String now, String reason, LocalDate day) {

@@ -1,15 +1,17 @@
 package cornerbook.app.book.visit;
 
+import static cornerbook.app.book.store.Transactions.within;
+
+import cornerbook.app.book.car.CarLedger;
 import cornerbook.app.book.car.CarReader;
 import cornerbook.app.book.car.CarSaid;
 import cornerbook.app.book.car.CarWriter;
 import cornerbook.app.book.car.FittingLedger;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.store.TakenIds;
-import cornerbook.core.assess.IdentityRules;
+import cornerbook.app.book.store.Transactions;
 import cornerbook.core.assess.VisitRules;
 import cornerbook.core.car.CarHistory;
-import cornerbook.core.car.Customer;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Problem;
@@ -21,61 +23,86 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.jdbi.v3.core.Handle;
 
-/** Adds cars and visits by the rules that they have to keep, and what follows from them. */
+/** When cars were here, on which wheels they came and left, and what was put right of that. */
 public final class VisitLedger {
-    private final Handle handle;
+    private final Transactions store;
 
-    public VisitLedger(Handle handle) {
-        this.handle = handle;
+    public VisitLedger(Transactions store) {
+        this.store = store;
     }
 
-    /** The car of a visit. */
-    public Optional<CarHistory> findHistory(String visitId) {
-        return handle.select("select vehicle_id from visit where id = ?", visitId)
-                .mapTo(String.class)
-                .findFirst()
-                .flatMap(new CarReader(handle)::find);
+    /** One visit without the rest of its car's history. */
+    public Optional<Visit> find(String visitId) {
+        return store.read(handle -> new CarReader(handle).findVisit(visitId));
     }
 
-    public CarHistory getHistory(String visitId) {
-        return findHistory(visitId).orElseThrow(() -> new BookException(new VisitSaid.NoVisit(visitId)));
+    /** The visits of a day. */
+    public List<VisitSummary> list(LocalDate date) {
+        return store.read(handle -> handle.select(
+                        "select visit.id as visit_id, vehicle.id as vehicle_id, vehicle.name, vehicle.plate, customer.name as customer_name, visit.visit_date, (select count(*) from reading where reading.visit_id = visit.id) as readings from visit join vehicle on vehicle.id = visit.vehicle_id join customer on customer.id = vehicle.customer_id where visit.visit_date = ? order by vehicle.name",
+                        date.toString())
+                .map((row, context) -> new VisitSummary(
+                        row.getString("visit_id"),
+                        row.getString("vehicle_id"),
+                        row.getString("name"),
+                        row.getString("plate"),
+                        row.getString("customer_name"),
+                        LocalDate.parse(row.getString("visit_date")),
+                        row.getInt("readings")))
+                .list());
     }
 
-    /** A new car with its visits; gives its customer when the book knew other details of it. */
-    public Optional<Customer> addCar(CarHistory history) {
-        refuse(IdentityRules.check(history));
-        refuseProblems(history);
-        new TakenIds(handle).refuse(history);
-        var changed = new CarWriter(handle).writeCar(history);
-        if (!history.visits().isEmpty()) {
-            new RetorqueLedger(handle).change(history, history.visits().getLast());
-        }
-        return changed;
+    /** What was put right of a car's visits, earliest first. */
+    public List<VisitChange> listChanges(String vehicleId) {
+        return store.read(handle -> new VisitChanges(handle, vehicleId).list());
     }
 
-    public Visit add(String vehicleId, Visit visit) {
-        var history = new CarReader(handle)
-                .find(vehicleId)
-                .orElseThrow(() -> new BookException(new CarSaid.NoCar(vehicleId)));
-        var visits = new ArrayList<>(history.visits());
-        visits.add(visit);
-        var longer = with(history, visits);
-        refuseProblems(longer);
-        new TakenIds(handle).refuse(vehicleId, visit);
-        new CarWriter(handle).writeVisit(vehicleId, visit);
-        new FittingLedger(handle).rewrite(longer);
-        new RetorqueLedger(handle).change(longer, visit);
-        return visit;
+    /** A new visit of a car that is in the book. */
+    public void add(String vehicleId, Visit visit) {
+        store.write(handle -> {
+            var history = new CarReader(handle)
+                    .find(vehicleId)
+                    .orElseThrow(() -> new BookException(new CarSaid.NoCar(vehicleId)));
+            var visits = new ArrayList<>(history.visits());
+            visits.add(visit);
+            var longer = with(history, visits);
+            refuseProblems(longer);
+            new TakenIds(handle).refuse(vehicleId, visit);
+            new CarWriter(handle).writeVisit(vehicleId, visit);
+            new FittingLedger(handle).rewrite(longer);
+            new RetorqueLedger(within(handle)).change(longer, visit);
+            return visit;
+        });
     }
 
-    public Visit recordLeaving(String visitId, Map<Corner, String> leftOn, List<Identity> identities) {
-        var history = getHistory(visitId);
-        var visit = history.getVisit(visitId);
-        var left = visit.withLeftOn(leftOn);
-        var changed = replaced(history, left);
-        refuseProblems(changed);
+    /** Which wheels the car leaves on. */
+    public void recordLeaving(String visitId, Map<Corner, String> leftOn) {
+        recordLeaving(visitId, leftOn, List.of());
+    }
+
+    /**
+     * Which wheels the car leaves on, and what was read off those that came out of the store. Opens the re-torque.
+     *
+     * @throws BookException when a stored wheel differs from its take-off, or a wheel is at two corners
+     */
+    public void recordLeaving(String visitId, Map<Corner, String> leftOn, List<Identity> identities) {
+        store.write(handle -> {
+            var history = new CarLedger(within(handle)).getOfVisit(visitId);
+            var visit = history.getVisit(visitId);
+            var left = visit.withLeftOn(leftOn);
+            var changed = replaced(history, left);
+            refuseProblems(changed);
+            refuseOtherWheels(history, visit, leftOn, identities);
+            new CarWriter(handle).replaceLeaving(visitId, leftOn);
+            new FittingLedger(handle).rewrite(changed);
+            new RetorqueLedger(within(handle)).change(changed, left);
+            return left;
+        });
+    }
+
+    private static void refuseOtherWheels(
+            CarHistory history, Visit visit, Map<Corner, String> leftOn, List<Identity> identities) {
         for (var tag : leftOn.values()) {
             if (!visit.arrivedOn().containsValue(tag)) {
                 StoredWheelCheck.compareDepths(history, visit, tag).ifPresent(VisitLedger::refuse);
@@ -86,30 +113,29 @@ public final class VisitLedger {
                         .forEach(VisitLedger::refuse);
             }
         }
-        new CarWriter(handle).replaceLeaving(visitId, leftOn);
-        new FittingLedger(handle).rewrite(changed);
-        new RetorqueLedger(handle).change(changed, left);
-        return left;
     }
 
     /**
-     * The visit was on another day, or its odometer read something else.
+     * Puts right on which day a visit was, or what its odometer read; the book keeps what stood there, with the reason.
      *
-     * @param seen the visit that the change was made from
+     * @param seen the visit as the person saw it
      * @param day on which it is put right
+     * @throws BookException when somebody else has put it right since, or the visits could not stand so
      */
-    public Visit putRight(Visit seen, LocalDate date, double odometerKm, String reason, LocalDate day) {
-        var history = getHistory(seen.id());
-        var before = history.getVisit(seen.id());
-        var after = before.withOdometer(date, odometerKm);
-        if (after.equals(before)) {
-            return before;
-        }
-        if (!before.equals(before.withOdometer(seen.date(), seen.odometerKm()))) {
-            throw new BookException(new VisitSaid.PutRightMeanwhile());
-        }
-        new VisitChanges(handle, history.vehicle().id()).apply(history, before, after, reason, day);
-        return after;
+    public void putRight(Visit seen, LocalDate date, double odometerKm, String reason, LocalDate day) {
+        store.write(handle -> {
+            var history = new CarLedger(within(handle)).getOfVisit(seen.id());
+            var before = history.getVisit(seen.id());
+            var after = before.withOdometer(date, odometerKm);
+            if (after.equals(before)) {
+                return before;
+            }
+            if (!before.equals(before.withOdometer(seen.date(), seen.odometerKm()))) {
+                throw new BookException(new VisitSaid.PutRightMeanwhile());
+            }
+            new VisitChanges(handle, history.vehicle().id()).apply(history, before, after, reason, day);
+            return after;
+        });
     }
 
     public static void refuseProblems(CarHistory history) {
@@ -128,7 +154,7 @@ public final class VisitLedger {
         return new CarHistory(history.vehicle(), history.customer(), history.sets(), visits);
     }
 
-    private static void refuse(List<Problem> problems) {
+    public static void refuse(List<Problem> problems) {
         problems.stream().findFirst().ifPresent(problem -> refuse(problem.message()));
     }
 

@@ -6,8 +6,6 @@ import java.time.LocalDate;
 
 /** What people are told when the book refuses something of a visit. Visits and readings are named by their ids. */
 public interface VisitSaid extends Said {
-    record NoVisit(String visit) implements VisitSaid {}
-
     record NoReason() implements VisitSaid {}
 
     record PutRightMeanwhile() implements VisitSaid {}

@@ -30,7 +30,7 @@ public record ToolChoice(ShopTool.Kind kind, List<Option> options, String chosen
     /** For each kind of which the shop keeps a tool, or the visit names one. */
     public static List<ToolChoice> of(Book book, Visit visit) {
         return Arrays.stream(ShopTool.Kind.values())
-                .map(kind -> of(book.offerTools(kind), visit, kind))
+                .map(kind -> of(book.usedTools().offer(kind), visit, kind))
                 .filter(choice -> !choice.options().isEmpty())
                 .toList();
     }

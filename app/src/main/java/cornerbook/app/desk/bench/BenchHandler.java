@@ -97,7 +97,7 @@ public final class BenchHandler {
                         system,
                         system != UnitChoice.current(),
                         example,
-                        history == null ? desk.book().listVisits(desk.today()) : List.of(),
+                        history == null ? desk.book().visits().list(desk.today()) : List.of(),
                         tools,
                         question.byClimate() && climate == null,
                         question.common().stream()

@@ -4,7 +4,7 @@ import cornerbook.app.bench.Ask;
 import cornerbook.app.bench.Part;
 import cornerbook.app.bench.Question;
 import cornerbook.app.bench.Questions;
-import cornerbook.app.book.car.VisitSummary;
+import cornerbook.app.book.visit.VisitSummary;
 import cornerbook.app.request.Told;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.say.Said;

@@ -46,7 +46,7 @@ public final class CarDataHandler {
         var form = Form.read(request);
         var typed = form.fields();
         var vehicleId = form.identity("car");
-        if (desk.book().findRevision(vehicleId).isPresent()) {
+        if (desk.book().cars().findRevision(vehicleId).isPresent()) {
             Pages.redirect(response, Links.car(vehicleId));
             return;
         }
@@ -57,7 +57,7 @@ public final class CarDataHandler {
                         CarDataUnits.of(typed).meant(typed, Map.of(), newFields()),
                         SETS_OF_NEW_CAR,
                         desk.today()),
-                desk.book()::add,
+                desk.book().records()::addCar,
                 newFields());
         if (errors.isEmpty()) {
             Pages.redirect(response, Links.car(vehicleId));
@@ -69,7 +69,7 @@ public final class CarDataHandler {
     public void show(ServerRequest request, ServerResponse response) {
         var vehicleId = Pages.pathValue(request, "id");
         // The revision first: a change in between is then refused, not lost.
-        long revision = desk.book().findRevision(vehicleId).orElse(0L);
+        long revision = desk.book().cars().findRevision(vehicleId).orElse(0L);
         var history = desk.getHistory(vehicleId);
         send(
                 response,
@@ -94,7 +94,7 @@ public final class CarDataHandler {
                         CarDataUnits.of(typed).meant(typed, CarForm.values(history), fields(history)),
                         1,
                         desk.today()),
-                changed -> desk.book().change(changed, Long.parseLong(revision), desk.today()),
+                changed -> desk.book().cars().change(changed, Long.parseLong(revision), desk.today()),
                 fields(history));
         if (errors.isEmpty()) {
             Pages.redirect(response, Links.car(history.vehicle().id()));
@@ -167,7 +167,7 @@ public final class CarDataHandler {
                 vehicle.name(),
                 revision,
                 history.sets(),
-                desk.book().listWheelChanges(vehicle.id()),
+                desk.book().cars().listWheelChanges(vehicle.id()),
                 1,
                 typed,
                 errors);

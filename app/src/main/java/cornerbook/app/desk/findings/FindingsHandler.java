@@ -42,7 +42,7 @@ public final class FindingsHandler {
     public void sendSheet(ServerRequest request, ServerResponse response) {
         var visitId = Pages.pathValue(request, "id");
         var open = desk.getOpenVisit(visitId);
-        var notes = desk.book().notes(visitId);
+        var notes = desk.book().records().notes(visitId);
         var reader = Language.find(Pages.queryValue(request, "language"))
                 .or(() -> Optional.ofNullable(open.history().customer().language())
                         .flatMap(Language::find))

@@ -23,14 +23,14 @@ public final class TodayHandler {
         this.desk = desk;
         this.pages = pages;
         this.gravest = new GravestFindings(
-                desk::assessor, id -> desk.book().findHistory(id).flatMap(desk::assessLatest));
+                desk::assessor, id -> desk.book().cars().find(id).flatMap(desk::assessLatest));
     }
 
     public void show(ServerRequest request, ServerResponse response) {
         var today = desk.today();
         var date = dateOf(Pages.queryValue(request, "date"), today);
         var query = Pages.queryValue(request, "q");
-        var cars = desk.book().listVehicles().stream()
+        var cars = desk.book().cars().list().stream()
                 .filter(vehicle -> matches(vehicle, query))
                 .map(vehicle -> new Car(vehicle, gravest.of(vehicle)))
                 .toList();
@@ -41,8 +41,8 @@ public final class TodayHandler {
                 new TodayPage(
                         today,
                         date,
-                        desk.book().listVisits(date),
-                        desk.book().listOpenRetorques(),
+                        desk.book().visits().list(date),
+                        desk.book().retorques().listOpen(),
                         cars,
                         query,
                         BrakeDust.ofWeek(desk.book(), date)));

@@ -1,7 +1,7 @@
 package cornerbook.app.desk.today;
 
 import cornerbook.app.book.car.VehicleSummary;
-import cornerbook.app.book.car.VisitSummary;
+import cornerbook.app.book.visit.VisitSummary;
 import cornerbook.app.book.visit.OpenRetorque;
 import cornerbook.app.desk.BrakeDust;
 import cornerbook.app.judge.Judged;

@@ -56,7 +56,7 @@ public final class EntryHandler {
         if (form.isSound() && !asks(form, open.with(readings, open.visit().leftOn()))) {
             try {
                 chooseTools(open.visit().id(), typed);
-                desk.book().addReadings(open.visit().id(), readings);
+                desk.book().readings().add(open.visit().id(), readings);
                 // The wheels are not recorded with the readings; what was typed about them comes back with the page.
                 var kept = leaving.unrecorded(new WheelProposal(desk.assessor(), open).standing());
                 Pages.redirect(response, Links.saved(open.visit().id(), readings.size(), kept));
@@ -81,8 +81,8 @@ public final class EntryHandler {
             try {
                 var visitId = open.visit().id();
                 chooseTools(visitId, typed);
-                desk.book().recordLeaving(visitId, leaving.chosen(), identities);
-                desk.book().addReadings(visitId, readings);
+                desk.book().visits().recordLeaving(visitId, leaving.chosen(), identities);
+                desk.book().readings().add(visitId, readings);
                 desk.learning().learnSoon();
                 Pages.redirect(response, Links.saved(visitId, readings.size(), Map.of()) + "#leaving");
                 return;
@@ -101,7 +101,7 @@ public final class EntryHandler {
             if (typed.has(field) && !tool.equals(typed.get("shown." + field))) {
                 var seed = String.join("|", typed.get("form"), visitId, kind.name(), tool);
                 desk.book()
-                        .chooseTool(
+                        .usedTools().choose(
                                 UUID.nameUUIDFromBytes(seed.getBytes(StandardCharsets.UTF_8))
                                         .toString(),
                                 visitId,
@@ -133,7 +133,7 @@ public final class EntryHandler {
             double torqueNm = Typed.valueOf(typed.get("torque"), "N·m", system);
             var doubt = AskedOdometer.of(OdometerDoubt.after(open.history(), open.visit(), date, odometerKm), typed);
             if (doubt.isEmpty()) {
-                desk.book().recordRetorque(open.visit().id(), date, odometerKm, torqueNm);
+                desk.book().retorques().record(open.visit().id(), date, odometerKm, torqueNm);
                 Pages.redirect(response, Links.visit(open.visit().id()) + "#retorque");
                 return;
             }
@@ -209,7 +209,7 @@ public final class EntryHandler {
     }
 
     private @Nullable OpenRetorque openRetorque(String visitId) {
-        return desk.book().listOpenRetorques().stream()
+        return desk.book().retorques().listOpen().stream()
                 .filter(open -> open.visitId().equals(visitId))
                 .findFirst()
                 .orElse(null);

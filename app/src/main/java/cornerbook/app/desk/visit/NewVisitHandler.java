@@ -70,7 +70,7 @@ public final class NewVisitHandler {
                     known ? Optional.<AskedOdometer>empty() : AskedOdometer.of(OdometerDoubt.of(history, visit), typed);
             if (doubt.isEmpty()) {
                 if (!known) {
-                    desk.book().addVisit(history.vehicle().id(), visit);
+                    desk.book().visits().add(history.vehicle().id(), visit);
                 }
                 Pages.redirect(response, Links.visit(visit.id()));
                 return;

@@ -35,7 +35,7 @@ public record VisitDataPage(
 
     /** What was put right of a visit, earliest first. */
     static List<VisitChange> changes(Book book, OpenVisit open) {
-        return book.listVisitChanges(open.history().vehicle().id()).stream()
+        return book.visits().listChanges(open.history().vehicle().id()).stream()
                 .filter(change -> change.visitId().equals(open.visit().id()))
                 .toList();
     }

@@ -48,7 +48,7 @@ public final class WheelHandler {
         Pages.sendPdf(
                 response,
                 "shelf-labels",
-                ShelfLabels.render(desk.book().listHistories(), place(Form.ofQuery(request)), Told.reader()));
+                ShelfLabels.render(desk.book().cars().listHistories(), place(Form.ofQuery(request)), Told.reader()));
     }
 
     /** Of one set, of the sets of a visit, or of all sets of the cars of a day. */
@@ -87,7 +87,7 @@ public final class WheelHandler {
 
     private List<WheelLabels.Tag> ofDay(String day) {
         try {
-            return desk.book().listVisits(LocalDate.parse(day)).stream()
+            return desk.book().visits().list(LocalDate.parse(day)).stream()
                     .flatMap(visit -> ofVisit(visit.visitId()))
                     .distinct()
                     .toList();
@@ -113,7 +113,7 @@ public final class WheelHandler {
 
     private CarHistory getHistoryOfWheel(String tag) {
         return desk.book()
-                .findHistoryOfWheel(tag)
+                .cars().findOfWheel(tag)
                 .orElseThrow(() -> new PageException(404, new WheelSaid.NoSuchWheel(tag)));
     }
 

@@ -46,8 +46,8 @@ public final class RestoreFuzz implements FuzzTarget {
             }
             try (var book = Book.open(target)) {
                 assertThat(book.check()).isEmpty();
-                for (var car : book.listVehicles()) {
-                    var file = VisitFile.write(book.findRecord(car.id()).orElseThrow());
+                for (var car : book.cars().list()) {
+                    var file = VisitFile.write(book.records().find(car.id()).orElseThrow());
                     assertThat(VisitFile.read(file, ServedShop.TODAY)).isInstanceOf(VisitFile.Read.class);
                 }
             }

@@ -38,7 +38,7 @@ class RestoreTest {
         folder = parent.resolve("target");
         backup = parent.resolve("backup");
         try (var book = Book.open(parent.resolve("source"))) {
-            book.add(CAR);
+            book.records().addCar(CAR);
             book.backup(backup);
         }
     }

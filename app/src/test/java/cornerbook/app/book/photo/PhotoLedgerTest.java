@@ -26,7 +26,7 @@ class PhotoLedgerTest {
         var car = ServedShop.car("demo-08");
         var visitId = car.visits().getLast().id();
         try (var book = Book.open(folder.resolve("book"))) {
-            book.add(car);
+            book.records().addCar(car);
             assertThat(book.photos().add(visitId, KEPT)).isEqualTo(Arrival.STORED);
             assertThat(book.photos().add(visitId, KEPT)).isEqualTo(Arrival.ALREADY);
             assertThat(book.check()).isEmpty();
@@ -34,7 +34,7 @@ class PhotoLedgerTest {
         }
         Book.restore(folder.resolve("backup"), folder.resolve("restored"));
         try (var restored = Book.open(folder.resolve("restored"))) {
-            assertThat(restored.notes(visitId).photos()).containsExactly(KEPT);
+            assertThat(restored.records().notes(visitId).photos()).containsExactly(KEPT);
             damage(folder.resolve("restored"), "update photo set jpeg = x'00'");
             assertThat(restored.check()).containsExactly(new PhotoSaid.ContentDamaged("p1"));
             damage(folder.resolve("restored"), "update photo set jpeg = x''");
@@ -47,15 +47,15 @@ class PhotoLedgerTest {
         var car = ServedShop.car("demo-08");
         var visitId = car.visits().getLast().id();
         try (var book = Book.open(folder)) {
-            book.add(car);
+            book.records().addCar(car);
             book.photos().add(visitId, KEPT);
-            assertThat(book.notes(visitId).photosOnSheet()).isEmpty();
+            assertThat(book.records().notes(visitId).photosOnSheet()).isEmpty();
             book.photos().choose(visitId, "p1", Subject.Part.DISC, true);
-            assertThat(book.notes(visitId).photosOnSheet())
+            assertThat(book.records().notes(visitId).photosOnSheet())
                     .extracting(kept -> kept.photo().part())
                     .containsExactly(Subject.Part.DISC);
             book.photos().choose(visitId, "p1", null, false);
-            assertThat(book.notes(visitId).photos()).containsExactly(KEPT);
+            assertThat(book.records().notes(visitId).photos()).containsExactly(KEPT);
             var other = car.visits().getFirst().id();
             assertThatThrownBy(() -> book.photos().choose(other, "p1", null, true))
                     .extracting(InEnglish::told, STRING)

@@ -29,7 +29,7 @@ public final class TemplateBook {
         try {
             var backup = folder.resolve("backup.sqlite");
             try (var book = Book.open(folder.resolve("book"))) {
-                book.addRecords(cars);
+                book.records().add(cars);
                 book.backup(backup);
             }
             return new TemplateBook(Files.readAllBytes(backup));

@@ -55,7 +55,7 @@ class UnusableBookTest {
         Files.write(file, bytes);
         try (var book = Book.open(folder)) {
             assertThat(book.check()).hasOnlyElementsOfType(StoreSaid.FileDamaged.class);
-            assertRefused(book::listHistories, "damaged or no book");
+            assertRefused(book.cars()::listHistories, "damaged or no book");
         }
         assertRefused(() -> Book.restore(file, folder.resolve("new")), "is not sound: The file of the book is damaged");
         assertThat(folder.resolve("new")).doesNotExist();
@@ -105,8 +105,8 @@ class UnusableBookTest {
         bytes[18] = 3;
         Files.write(file, bytes);
         try (var book = Book.open(folder)) {
-            assertThat(book.listHistories()).hasSize(SHOP.size() - 1);
-            assertRefused(() -> book.add(SHOP.getFirst()), "can only be read here");
+            assertThat(book.cars().listHistories()).hasSize(SHOP.size() - 1);
+            assertRefused(() -> book.records().addCar(SHOP.getFirst()), "can only be read here");
         }
         assertThat(file).hasBinaryContent(bytes);
     }
@@ -115,8 +115,8 @@ class UnusableBookTest {
     void onAFullDiskNothingIsSavedAndTheBookStaysSound() throws Exception {
         writeShop();
         try (var book = new Book(new BookFile(file, file, limited(), limited()))) {
-            assertRefused(() -> book.add(SHOP.getFirst()), "is full");
-            assertThat(book.listVehicles()).hasSize(SHOP.size() - 1);
+            assertRefused(() -> book.records().addCar(SHOP.getFirst()), "is full");
+            assertThat(book.cars().list()).hasSize(SHOP.size() - 1);
             assertThat(book.check()).isEmpty();
         }
     }
@@ -127,9 +127,9 @@ class UnusableBookTest {
                 var other = BookFile.source(file, TransactionMode.DEFERRED).getConnection();
                 var statement = other.createStatement()) {
             statement.execute("begin exclusive");
-            assertRefused(() -> book.add(SHOP.getFirst()), "locked by another program");
+            assertRefused(() -> book.records().addCar(SHOP.getFirst()), "locked by another program");
             statement.execute("rollback");
-            book.add(SHOP.getFirst());
+            book.records().addCar(SHOP.getFirst());
         }
     }
 
@@ -160,7 +160,7 @@ class UnusableBookTest {
     /** All cars but the first. */
     private void writeShop() {
         try (var book = Book.open(folder)) {
-            book.addAll(SHOP.subList(1, SHOP.size()));
+            book.records().addCars(SHOP.subList(1, SHOP.size()));
         }
     }
 

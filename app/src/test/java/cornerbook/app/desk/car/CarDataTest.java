@@ -55,16 +55,16 @@ class CarDataTest {
         fill("/vehicle/frontAxle/axleLoad", "1150 furlongs");
         submit();
         assertThat(page.locator(".wrong .error").innerText()).contains("furlongs", "expected");
-        assertThat(book.listVehicles()).hasSize(1);
+        assertThat(book.cars().list()).hasSize(1);
 
         fill("/vehicle/frontAxle/axleLoad", "2535 lb");
         submit();
         assertThat(page.locator("h1").innerText()).isEqualTo("Merlet Nova (invented)");
-        var added = book.listVehicles().stream()
+        var added = book.cars().list().stream()
                 .filter(car -> car.plate().equals("QX 7007"))
                 .findFirst()
                 .orElseThrow();
-        var history = book.findHistory(added.id()).orElseThrow();
+        var history = book.cars().find(added.id()).orElseThrow();
         assertThat(history.vehicle().front().axleLoadKg()).isBetween(1149.0, 1151.0);
         assertThat(history.sets().getFirst().wheels())
                 .extracting(wheel -> wheel.tag())
@@ -75,7 +75,7 @@ class CarDataTest {
                 .click();
         page.locator("#odometer").fill("12000");
         page.locator("main button[type=submit]:not([disabled])").click();
-        assertThat(book.findHistory(added.id()).orElseThrow().visits()).hasSize(1);
+        assertThat(book.cars().find(added.id()).orElseThrow().visits()).hasSize(1);
     }
 
     @Test
@@ -85,7 +85,7 @@ class CarDataTest {
         fill("/vehicle/differences/sameAxle", "2/32 in");
         fill("/vehicle/body/kerbMass", "1700");
         submit();
-        var changed = book.findHistory(KNOWN.vehicle().id()).orElseThrow();
+        var changed = book.cars().find(KNOWN.vehicle().id()).orElseThrow();
         assertThat(changed.vehicle().details().differences().sameAxleMm()).isEqualTo(2 * 25.4 / 32);
         assertThat(changed.vehicle().details().body().kerbMassKg()).isEqualTo(1700);
         assertThat(changed.visits()).isEqualTo(KNOWN.visits());
@@ -101,13 +101,13 @@ class CarDataTest {
                 .isEqualTo(UnitSystem.US.field(KNOWN.vehicle().front().placardPressureKpa(), "kPa"));
         submit();
         assertThat(page.locator("p.error").count()).isZero();
-        assertThat(book.findHistory(KNOWN.vehicle().id())).contains(KNOWN);
+        assertThat(book.cars().find(KNOWN.vehicle().id())).contains(KNOWN);
         go(Links.carData(KNOWN.vehicle().id()));
         openAll();
         fill("/vehicle/rearAxle/placardPressure", "40");
         fill("/vehicle/body/kerbMass", "1700 kg");
         submit();
-        var changed = book.findHistory(KNOWN.vehicle().id()).orElseThrow().vehicle();
+        var changed = book.cars().find(KNOWN.vehicle().id()).orElseThrow().vehicle();
         assertThat(changed.rear().placardPressureKpa()).isCloseTo(40 * 6.894757293168, within(1e-6));
         assertThat(changed.front()).isEqualTo(KNOWN.vehicle().front());
         assertThat(changed.details().body().kerbMassKg()).isEqualTo(1700);
@@ -122,13 +122,13 @@ class CarDataTest {
         fill("/wheelSets/0/wheels/0/tyre/tin", "DOT AB C2 5419");
         submit();
         assertThat(page.locator(".wrong .error").innerText()).contains("eek of manufacture is 54, expected 01 to 53");
-        assertThat(book.findHistory(id)).contains(KNOWN);
+        assertThat(book.cars().find(id)).contains(KNOWN);
 
         fill("/wheelSets/0/wheels/0/tyre/tin", "DOT 1AB C2D EFH 3519");
         fill("/wheelSets/0/wheels/0/sensorId", "");
         fill("/wheelSets/0/wheels/0/mounting", "5x114.3 M14x1.5 cone 64.1 ET45 7.5J");
         submit();
-        var changed = book.findHistory(id).orElseThrow();
+        var changed = book.cars().find(id).orElseThrow();
         var wheel = changed.sets().getFirst().wheels().getFirst();
         assertThat(wheel.tyre().tin()).isEqualTo("DOT 1AB C2D EFH 3519");
         assertThat(wheel.sensorId()).isNull();
@@ -136,7 +136,7 @@ class CarDataTest {
         assertThat(wheel.tyre().model()).isEqualTo(known.tyre().model());
         assertThat(changed.visits()).isEqualTo(KNOWN.visits());
         assertThat(changed.sets().get(1)).isEqualTo(KNOWN.sets().get(1));
-        assertThat(book.listWheelChanges(id))
+        assertThat(book.cars().listWheelChanges(id))
                 .filteredOn(change -> change.what().equals("TIN"))
                 .singleElement()
                 .satisfies(change -> {
@@ -153,11 +153,11 @@ class CarDataTest {
     void whoeverSawAnOlderCarChangesNothing() {
         var id = KNOWN.vehicle().id();
         go(Links.carData(id));
-        book.change(KNOWN, book.findRevision(id).orElseThrow(), LocalDate.of(2026, 2, 2));
+        book.cars().change(KNOWN, book.cars().findRevision(id).orElseThrow(), LocalDate.of(2026, 2, 2));
         fill("/vehicle/name", "Another name");
         submit();
         assertThat(page.locator("p.error").first().innerText()).contains("changed by somebody else");
-        assertThat(book.findHistory(id).orElseThrow()).isEqualTo(KNOWN);
+        assertThat(book.cars().find(id).orElseThrow()).isEqualTo(KNOWN);
     }
 
     @Test
@@ -166,7 +166,7 @@ class CarDataTest {
         fill("/vehicle/rearAxle/brake/parkingBrake", "cable");
         submit();
         assertThat(page.locator("details.set > p.error").innerText()).startsWith("Parking brake is electric");
-        assertThat(book.findHistory(KNOWN.vehicle().id())).contains(KNOWN);
+        assertThat(book.cars().find(KNOWN.vehicle().id())).contains(KNOWN);
     }
 
     private void fillWinterSet(String tag) {

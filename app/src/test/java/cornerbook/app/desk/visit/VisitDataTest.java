@@ -40,7 +40,7 @@ class VisitDataTest {
     }
 
     private CarHistory car() {
-        return book.findHistory(CAR).orElseThrow();
+        return book.cars().find(CAR).orElseThrow();
     }
 
     private String right(Visit visit) {
@@ -107,7 +107,7 @@ class VisitDataTest {
                 List.of(),
                 null,
                 null);
-        book.addVisit(CAR, later);
+        book.visits().add(CAR, later);
         var wrong = car().getVisit(last.id());
         assertThat(put(wrong, wrong.date(), rightKm)).isEqualTo(303);
         assertThat(put(later, later.date(), rightKm + 30)).isEqualTo(303);
@@ -119,21 +119,21 @@ class VisitDataTest {
 
     @Test
     void whatStoodThereIsKeptWithTheReasonAndTravelsWithTheCar(@TempDir Path other) throws Exception {
-        long revision = book.findRevision(CAR).orElseThrow();
+        long revision = book.cars().findRevision(CAR).orElseThrow();
         var day = last.date().minusDays(1);
         assertThat(put(last, day, last.odometerKm() - 1)).isEqualTo(303);
-        assertThat(book.findRevision(CAR).orElseThrow()).isGreaterThan(revision);
-        assertThat(book.listVisitChanges(CAR))
+        assertThat(book.cars().findRevision(CAR).orElseThrow()).isGreaterThan(revision);
+        assertThat(book.visits().listChanges(CAR))
                 .extracting(VisitChange::what, VisitChange::before, VisitChange::reason)
                 .containsExactly(
                         org.assertj.core.groups.Tuple.tuple("date", last.date().toString(), "A slip"),
                         org.assertj.core.groups.Tuple.tuple(
                                 "odometer", "%.0f km".formatted(last.odometerKm()), "A slip"));
-        var file = VisitFile.write(book.findRecord(CAR).orElseThrow());
+        var file = VisitFile.write(book.records().find(CAR).orElseThrow());
         assertThat(file).contains("\"visitChanges\"", "A slip");
         try (var copy = Book.open(other)) {
-            copy.addRecords(List.of(((VisitFile.Read) VisitFile.read(file, ServedShop.TODAY)).record()));
-            assertThat(VisitFile.write(copy.findRecord(CAR).orElseThrow())).isEqualTo(file);
+            copy.records().add(List.of(((VisitFile.Read) VisitFile.read(file, ServedShop.TODAY)).record()));
+            assertThat(VisitFile.write(copy.records().find(CAR).orElseThrow())).isEqualTo(file);
         }
     }
 
@@ -149,7 +149,7 @@ class VisitDataTest {
         var stale = last.withOdometer(last.date().minusDays(3), last.odometerKm());
         refused(form(stale, last.date().minusDays(1), last.odometerKm(), "A slip"), "somebody else");
         assertThat(car()).isEqualTo(before);
-        assertThat(book.listVisitChanges(CAR)).isEmpty();
+        assertThat(book.visits().listChanges(CAR)).isEmpty();
     }
 
     private void refused(Map<String, String> form, String part) throws Exception {
@@ -161,7 +161,7 @@ class VisitDataTest {
     /** The visit moves before the one before it; the re-torque and what was superseded move with it. */
     @Test
     void aDateMovesTheVisitInOrderAndTheRetorqueFollows() throws Exception {
-        assertThat(book.listOpenRetorques()).extracting(OpenRetorque::visitId).containsExactly(last.id());
+        assertThat(book.retorques().listOpen()).extracting(OpenRetorque::visitId).containsExactly(last.id());
         var added = new Visit(
                 "added",
                 last.date().plusDays(2),
@@ -173,15 +173,15 @@ class VisitDataTest {
                 List.of(),
                 null,
                 null);
-        book.addVisit(CAR, added);
-        assertThat(book.listOpenRetorques()).extracting(OpenRetorque::visitId).containsExactly("added");
+        book.visits().add(CAR, added);
+        assertThat(book.retorques().listOpen()).extracting(OpenRetorque::visitId).containsExactly("added");
         assertThat(put(added, last.date().minusDays(3), last.odometerKm() - 50)).isEqualTo(303);
         assertThat(car().visits()).extracting(Visit::id).endsWith("added", last.id());
-        assertThat(book.listOpenRetorques()).extracting(OpenRetorque::visitId).containsExactly(last.id());
+        assertThat(book.retorques().listOpen()).extracting(OpenRetorque::visitId).containsExactly(last.id());
 
-        var due = book.listOpenRetorques().getFirst();
+        var due = book.retorques().listOpen().getFirst();
         assertThat(put(last, last.date(), last.odometerKm() + 7)).isEqualTo(303);
-        assertThat(book.listOpenRetorques().getFirst().dueOdometerKm()).isEqualTo(due.dueOdometerKm() + 7);
+        assertThat(book.retorques().listOpen().getFirst().dueOdometerKm()).isEqualTo(due.dueOdometerKm() + 7);
     }
 
     @Test

@@ -1,6 +1,9 @@
 package cornerbook.app.book.knowledge;
 
+import cornerbook.app.book.car.CarLedger;
 import cornerbook.app.book.store.TableRow;
+import cornerbook.app.book.store.Transactions;
+import cornerbook.core.assess.Learner;
 import cornerbook.core.brake.seizing.LearnedSeizing;
 import cornerbook.core.brake.seizing.WeibullFit;
 import cornerbook.core.corner.DriveLayout;
@@ -20,15 +23,29 @@ import java.util.Objects;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 
-/** What the book has learned, kept as a whole. */
-public final class KnowledgeTables {
-    private final Handle handle;
+/** What was learned from all cars, kept as a whole. */
+public final class KnowledgeLedger {
+    private final Transactions store;
 
-    public KnowledgeTables(Handle handle) {
-        this.handle = handle;
+    public KnowledgeLedger(Transactions store) {
+        this.store = store;
     }
 
+    /** What was learned last; nothing when it never was. */
     public Knowledge read() {
+        return store.read(KnowledgeLedger::read);
+    }
+
+    /** Learns from all cars and keeps it, in place of what was learned before. */
+    public Knowledge learn(LocalDate today) {
+        var knowledge = Learner.learn(new CarLedger(store).listHistories(), today);
+        return store.write(handle -> {
+            replace(handle, knowledge);
+            return knowledge;
+        });
+    }
+
+    private static Knowledge read(Handle handle) {
         var learnedOn = handle.select("select learned_on from learned")
                 .mapTo(String.class)
                 .findFirst()
@@ -49,16 +66,16 @@ public final class KnowledgeTables {
         var wear = handle.select("select * from learned_wear order by drive, season, tyre_model")
                 .map((row, context) -> wear(row))
                 .list();
-        return new Knowledge(learnedOn.get(), new WearKnowledge(wear), distances, seizing());
+        return new Knowledge(learnedOn.get(), new WearKnowledge(wear), distances, seizing(handle));
     }
 
-    private @Nullable LearnedSeizing seizing() {
+    private static @Nullable LearnedSeizing seizing(Handle handle) {
         return handle.select("select * from learned_seizing")
                 .map((row, context) -> new LearnedSeizing(
                         new WeibullFit(
-                                numbers("COEFFICIENT"),
+                                numbers(handle, "COEFFICIENT"),
                                 row.getDouble("scale"),
-                                numbers("COVARIANCE"),
+                                numbers(handle, "COVARIANCE"),
                                 row.getDouble("log_likelihood")),
                         row.getInt("cars"),
                         row.getInt("pad_times")))
@@ -66,13 +83,13 @@ public final class KnowledgeTables {
                 .orElse(null);
     }
 
-    private List<Double> numbers(String part) {
+    private static List<Double> numbers(Handle handle, String part) {
         return handle.select("select amount from learned_seizing_number where part = ? order by place_in_list", part)
                 .mapTo(Double.class)
                 .list();
     }
 
-    private void insert(LearnedSeizing seizing) {
+    private static void insert(Handle handle, LearnedSeizing seizing) {
         new TableRow("learned_seizing")
                 .set("only_row", 1)
                 .set("cars", seizing.cars())
@@ -80,11 +97,11 @@ public final class KnowledgeTables {
                 .set("scale", seizing.fit().scale())
                 .set("log_likelihood", seizing.fit().logLikelihood())
                 .insert(handle);
-        insert("COEFFICIENT", seizing.fit().coefficients());
-        insert("COVARIANCE", seizing.fit().covariance());
+        insert(handle, "COEFFICIENT", seizing.fit().coefficients());
+        insert(handle, "COVARIANCE", seizing.fit().covariance());
     }
 
-    private void insert(String part, List<Double> numbers) {
+    private static void insert(Handle handle, String part, List<Double> numbers) {
         for (int i = 0; i < numbers.size(); i++) {
             new TableRow("learned_seizing_number")
                     .set("part", part)
@@ -119,7 +136,7 @@ public final class KnowledgeTables {
                         row.getInt("readings")));
     }
 
-    public void replace(Knowledge knowledge) {
+    private static void replace(Handle handle, Knowledge knowledge) {
         handle.execute("delete from learned");
         handle.execute("delete from learned_wear");
         handle.execute("delete from learned_distance");
@@ -139,7 +156,7 @@ public final class KnowledgeTables {
                         distance.cars()));
         var seizing = knowledge.seizing();
         if (seizing != null) {
-            insert(seizing);
+            insert(handle, seizing);
         }
         for (var row : knowledge.wear().rows()) {
             var learned = row.learned();

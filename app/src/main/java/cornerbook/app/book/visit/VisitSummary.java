@@ -1,4 +1,4 @@
-package cornerbook.app.book.car;
+package cornerbook.app.book.visit;
 
 import java.time.LocalDate;
 

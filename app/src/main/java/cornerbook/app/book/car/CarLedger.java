@@ -1,0 +1,122 @@
+package cornerbook.app.book.car;
+
+import cornerbook.app.book.store.BookException;
+import cornerbook.app.book.store.Transactions;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.corner.Axle;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** What each car is, with its owner, its wheels and its history. */
+public final class CarLedger {
+    private final Transactions store;
+
+    public CarLedger(Transactions store) {
+        this.store = store;
+    }
+
+    /** All cars by name. */
+    public List<VehicleSummary> list() {
+        return store.read(handle -> handle.select(
+                        "select vehicle.id, vehicle.name, vehicle.plate, vehicle.revision, customer.name as customer_name, max(visit.visit_date) as last_visit from vehicle join customer on customer.id = vehicle.customer_id left join visit on visit.vehicle_id = vehicle.id group by vehicle.id, vehicle.name, vehicle.plate, vehicle.revision, customer.name order by vehicle.name")
+                .map((row, context) -> new VehicleSummary(
+                        row.getString("id"),
+                        row.getString("name"),
+                        row.getString("plate"),
+                        row.getString("customer_name"),
+                        CarReader.date(row, "last_visit"),
+                        row.getLong("revision")))
+                .list());
+    }
+
+    /** Every car with all its visits, read at one go, by name. */
+    public List<CarHistory> listHistories() {
+        return store.read(handle -> {
+            var reader = new CarReader(handle);
+            return handle.select("select id from vehicle order by name").mapTo(String.class).list().stream()
+                    .flatMap(id -> reader.find(id).stream())
+                    .toList();
+        });
+    }
+
+    public Optional<CarHistory> find(String vehicleId) {
+        return store.read(handle -> new CarReader(handle).find(vehicleId));
+    }
+
+    /** The car of a visit. */
+    public Optional<CarHistory> findOfVisit(String visitId) {
+        return findBy("select vehicle_id from visit where id = ?", visitId);
+    }
+
+    /**
+     * The car of a visit.
+     *
+     * @throws BookException when there is no such visit
+     */
+    public CarHistory getOfVisit(String visitId) {
+        return findOfVisit(visitId).orElseThrow(() -> new BookException(new CarSaid.NoVisit(visitId)));
+    }
+
+    /** @throws BookException when there is no such visit */
+    public void requireVisit(String visitId) {
+        if (store.read(handle -> handle.select("select id from visit where id = ?", visitId)
+                .mapTo(String.class)
+                .findFirst()
+                .isEmpty())) {
+            throw new BookException(new CarSaid.NoVisit(visitId));
+        }
+    }
+
+    /** The car that a wheel belongs to. */
+    public Optional<CarHistory> findOfWheel(String tag) {
+        return findBy("select vehicle_id from wheel where tag = ?", tag);
+    }
+
+    private Optional<CarHistory> findBy(String query, String id) {
+        return store.read(handle -> handle.select(query, id)
+                .mapTo(String.class)
+                .findFirst()
+                .flatMap(new CarReader(handle)::find));
+    }
+
+    /** Cold pressure on each axle by the placard of the car of a visit, kPa, gauge. */
+    public Map<Axle, Double> placardsKpa(String visitId) {
+        return store.read(handle -> handle.select(
+                        "select vehicle_axle.axle, vehicle_axle.placard_pressure_kpa from vehicle_axle join visit on visit.vehicle_id = vehicle_axle.vehicle_id where visit.id = ?",
+                        visitId)
+                .map((row, context) ->
+                        Map.entry(Axle.valueOf(row.getString("axle")), row.getDouble("placard_pressure_kpa")))
+                .stream()
+                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue)));
+    }
+
+    /** How often a car's history or data has changed; empty when there is no such car. */
+    public Optional<Long> findRevision(String vehicleId) {
+        return store.read(handle -> handle.select("select revision from vehicle where id = ?", vehicleId)
+                .mapTo(Long.class)
+                .findFirst());
+    }
+
+    /** What was put right of a car's wheels, earliest first. */
+    public List<WheelChange> listWheelChanges(String vehicleId) {
+        return store.read(handle -> new WheelChanges(handle, vehicleId).list());
+    }
+
+    /**
+     * What the car, its owner and its wheels are now, and wheel sets that are new; visits stay, and of a wheel that is put
+     * right the book keeps what stood there.
+     *
+     * @param day on which it is changed
+     * @param seenRevision the revision that the change was made from
+     * @throws BookException when somebody else has changed the car since
+     */
+    public void change(CarHistory changed, long seenRevision, LocalDate day) {
+        store.write(handle -> {
+            new CarChange(handle).apply(changed, seenRevision, day);
+            return changed;
+        });
+    }
+}
