@@ -201,7 +201,7 @@ final class EntryIntake {
                 throw new RefusedEntry(entry.where() + "/dateCode." + corner, Refused.said(e));
             }
         });
-        desk.book().visits().recordLeaving(visitId, wheels, identities);
+        desk.book().visits().recordLeaving(visitId, wheels, identities, List.of());
         desk.learning().learnSoon();
         return Arrival.STORED;
     }

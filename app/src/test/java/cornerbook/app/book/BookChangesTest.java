@@ -166,10 +166,10 @@ class BookChangesTest {
     void wheelsThatAreRecordedLaterSupersedeToo() {
         book.visits().add(CAR.vehicle().id(), later("change", LAST.leftOn(), Map.of()));
         assertThat(openRetorques()).containsExactly(LAST.id());
-        book.visits().recordLeaving("change", LAST.arrivedOn());
+        book.visits().recordLeaving("change", LAST.arrivedOn(), List.of(), List.of());
         assertThat(openRetorques()).containsExactly("change");
         // Recorded by mistake: the car left as it came, so the re-torque before it still stands.
-        book.visits().recordLeaving("change", LAST.leftOn());
+        book.visits().recordLeaving("change", LAST.leftOn(), List.of(), List.of());
         assertThat(openRetorques()).containsExactly(LAST.id());
     }
 

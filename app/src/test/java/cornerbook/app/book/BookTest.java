@@ -126,7 +126,7 @@ class BookTest {
             long added = revision(book);
             book.visits().add(car.vehicle().id(), last.withReadings(List.of()).withLeftOn(Map.of()));
             long visited = revision(book);
-            book.visits().recordLeaving(last.id(), last.leftOn());
+            book.visits().recordLeaving(last.id(), last.leftOn(), List.of(), List.of());
             long left = revision(book);
             book.readings().add(last.id(), last.readings());
             assertThat(List.of(added, visited, left, revision(book))).isSorted().doesNotHaveDuplicates();
@@ -251,7 +251,7 @@ class BookTest {
                     null);
             book.visits().add(history.vehicle().id(), visit);
             var wrong = new Identity(stored.wheels().getFirst().tag(), "0101", null);
-            assertThatThrownBy(() -> book.visits().recordLeaving("mix", leaving, List.of(wrong)))
+            assertThatThrownBy(() -> book.visits().recordLeaving("mix", leaving, List.of(wrong), List.of()))
                     .isInstanceOf(BookException.class)
                     .extracting(InEnglish::told, STRING)
                     .contains("wrong wheel");
@@ -262,10 +262,18 @@ class BookTest {
                     .isEmpty();
             var twice = new EnumMap<>(leaving);
             twice.put(Corner.RR, stored.wheels().getFirst().tag());
-            assertThatThrownBy(() -> book.visits().recordLeaving("mix", twice))
+            assertThatThrownBy(() -> book.visits().recordLeaving("mix", twice, List.of(), List.of()))
                     .extracting(InEnglish::told, STRING)
                     .contains("at once");
-            book.visits().recordLeaving("mix", leaving);
+            var correctsNothing = new Reading(
+                    "new", Measure.BATTERY_TEMPERATURE, null, null, null, 11, "11 °C", "not there", "mistyped");
+            assertThatThrownBy(() ->
+                            book.visits().recordLeaving("mix", leaving, List.of(), List.of(correctsNothing)))
+                    .isInstanceOf(BookException.class);
+            assertThat(book.visits().find("mix").orElseThrow().leftOn())
+                    .as("a reading that cannot stand leaves the wheels as they were")
+                    .isEmpty();
+            book.visits().recordLeaving("mix", leaving, List.of(), List.of());
             assertThat(book.retorques().listOpen())
                     .extracting(OpenRetorque::visitId)
                     .contains("mix");

@@ -12,6 +12,7 @@ import cornerbook.app.book.store.TakenIds;
 import cornerbook.app.book.store.Transactions;
 import cornerbook.core.assess.VisitRules;
 import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Reading;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Problem;
@@ -76,17 +77,14 @@ public final class VisitLedger {
         });
     }
 
-    /** Which wheels the car leaves on. */
-    public void recordLeaving(String visitId, Map<Corner, String> leftOn) {
-        recordLeaving(visitId, leftOn, List.of());
-    }
-
     /**
-     * Which wheels the car leaves on, and what was read off those that came out of the store. Opens the re-torque.
+     * Which wheels the car leaves on, and readings that were typed with them, all or none. Opens the re-torque.
      *
-     * @throws BookException when a stored wheel differs from its take-off, or a wheel is at two corners
+     * @param identities what was read off wheels that came out of the store
+     * @throws BookException when a stored wheel differs from its take-off, a wheel is at two corners, or a reading cannot stand
      */
-    public void recordLeaving(String visitId, Map<Corner, String> leftOn, List<Identity> identities) {
+    public void recordLeaving(
+            String visitId, Map<Corner, String> leftOn, List<Identity> identities, List<Reading> readings) {
         store.write(handle -> {
             var history = new CarLedger(within(handle)).getOfVisit(visitId);
             var visit = history.getVisit(visitId);
@@ -97,7 +95,7 @@ public final class VisitLedger {
             new CarWriter(handle).replaceLeaving(visitId, leftOn);
             new FittingLedger(handle).rewrite(changed);
             new RetorqueLedger(within(handle)).change(changed, left);
-            return left;
+            return new ReadingLedger(within(handle)).add(changed, visitId, readings);
         });
     }
 

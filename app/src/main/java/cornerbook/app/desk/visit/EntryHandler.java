@@ -81,8 +81,7 @@ public final class EntryHandler {
             try {
                 var visitId = open.visit().id();
                 chooseTools(visitId, typed);
-                desk.book().visits().recordLeaving(visitId, leaving.chosen(), identities);
-                desk.book().readings().add(visitId, readings);
+                desk.book().visits().recordLeaving(visitId, leaving.chosen(), identities, readings);
                 desk.learning().learnSoon();
                 Pages.redirect(response, Links.saved(visitId, readings.size(), Map.of()) + "#leaving");
                 return;
