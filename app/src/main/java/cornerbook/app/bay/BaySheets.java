@@ -90,7 +90,7 @@ final class BaySheets {
                         .toList(),
                 Map.of(BaySheet.Seen.CORNER, partsSeen(Corner.LF, bay), BaySheet.Seen.CAR, partsSeen(null, bay)),
                 history.visits().stream()
-                        .map(Visit::technician)
+                        .map(each -> each.card().technician())
                         .filter(Objects::nonNull)
                         .distinct()
                         .toList(),

@@ -61,7 +61,7 @@ final class BayStates {
                 notes.rivals().stream().map(rival -> rival(rival, standing)).toList(),
                 ticks(notes, visit),
                 notes.photos(),
-                visit.tools().stream().collect(Collectors.toMap(ShopTool::kind, ShopTool::id)),
+                visit.card().tools().stream().collect(Collectors.toMap(ShopTool::kind, ShopTool::id)),
                 air(visit, read.placardsKpa()),
                 Release.unsafe(visit, findings).stream()
                         .map(point -> new Unsafe(point.key(), BayReader.forAll(bay -> bay.say(point))))

@@ -10,6 +10,7 @@ import cornerbook.core.car.AxleSpecification;
 import cornerbook.core.car.Customer;
 import cornerbook.core.car.Tyre;
 import cornerbook.core.car.Vehicle;
+import cornerbook.core.car.VehicleDetails;
 import cornerbook.core.car.Wheel;
 import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.Axle;
@@ -56,7 +57,7 @@ final class CastParts {
                 rear,
                 fastener,
                 battery,
-                BrakeFluid.DOT_4);
+                BrakeFluid.DOT_4, VehicleDetails.NOT_KNOWN);
     }
 
     /** Telephone numbers from the range kept for fiction, addresses under the domain kept for examples. */

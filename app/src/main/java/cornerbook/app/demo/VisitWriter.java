@@ -2,6 +2,7 @@ package cornerbook.app.demo;
 
 import cornerbook.app.demo.CastMember.LatestVisit;
 import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.JobCard;
 import cornerbook.core.car.Visit;
 import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.Axle;
@@ -17,6 +18,7 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
 
@@ -116,18 +118,7 @@ final class VisitWriter {
             }
             writer.parkingBrake();
         }
-        return new Visit(
-                id,
-                date,
-                odometerKm,
-                random.nextBoolean() ? "Ilse Vantour" : "Bram Quenette",
-                arrivedOn,
-                leftOn,
-                writer.readings(),
-                List.of(),
-                note(seasonsToCome),
-                null,
-                progress == LatestVisit.FINISHED ? DemoTools.at(date, member.number(), seasonsToCome == 0) : List.of());
+        return new Visit(id, date, odometerKm, arrivedOn, leftOn, writer.readings(), new JobCard(random.nextBoolean() ? "Ilse Vantour" : "Bram Quenette", List.of(), note(seasonsToCome), null, progress == LatestVisit.FINISHED ? DemoTools.at(date, member.number(), seasonsToCome == 0) : List.of()), Set.of());
     }
 
     private @Nullable String note(int seasonsToCome) {

@@ -147,20 +147,20 @@ final class HistoryWriter {
         json.put("id", visit.id())
                 .put("date", visit.date().toString())
                 .set("odometer", quantity(visit.odometerKm(), "km"));
-        putIfPresent(json, "technician", visit.technician());
+        putIfPresent(json, "technician", visit.card().technician());
         write(visit.arrivedOn(), json.putObject("arrivedOn"));
         write(visit.leftOn(), json.putObject("leftOn"));
         var readings = json.putArray("readings");
         visit.readings().forEach(reading -> write(reading, readings.addObject()));
-        if (!visit.workDone().isEmpty()) {
+        if (!visit.card().workDone().isEmpty()) {
             var work = json.putArray("workDone");
-            visit.workDone().forEach(work::add);
+            visit.card().workDone().forEach(work::add);
         }
-        putIfPresent(json, "notes", visit.notes());
-        putIfPresent(json, "nextVisitDue", visit.nextVisitDue());
-        if (!visit.tools().isEmpty()) {
+        putIfPresent(json, "notes", visit.card().notes());
+        putIfPresent(json, "nextVisitDue", visit.card().nextVisitDue());
+        if (!visit.card().tools().isEmpty()) {
             var tools = json.putArray("tools");
-            visit.tools().forEach(tool -> ToolForm.write(tool, tools.addObject()));
+            visit.card().tools().forEach(tool -> ToolForm.write(tool, tools.addObject()));
         }
     }
 

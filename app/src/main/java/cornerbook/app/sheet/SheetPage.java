@@ -218,7 +218,7 @@ public final class SheetPage {
         }
         cautions.add(labels.of("check-monthly"));
         cautions.add(labels.of("maker-outranks"));
-        var noted = visit.notes();
+        var noted = visit.card().notes();
         if (noted != null && !noted.isBlank()) {
             cautions.add(labels.of("noted", "notes", line(noted)));
         }
@@ -279,7 +279,7 @@ public final class SheetPage {
 
     /** Who worked on the car; empty when it is not recorded. */
     public String technician() {
-        var technician = visit.technician();
+        var technician = visit.card().technician();
         return technician == null ? "" : name(technician);
     }
 

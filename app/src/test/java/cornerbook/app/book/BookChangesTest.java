@@ -220,7 +220,7 @@ class BookChangesTest {
 
     private static Visit visit(
             String id, LocalDate date, double odometerKm, Map<Corner, String> came, Map<Corner, String> goes) {
-        return new Visit(id, date, odometerKm, null, came, goes, List.of(), List.of(), null, null);
+        return new Visit(id, date, odometerKm, came, goes, List.of());
     }
 
     private static Visit bare(String id) {

@@ -238,17 +238,7 @@ class BookTest {
             for (var corner : Corner.values()) {
                 leaving.put(corner, stored.wheels().get(corner.ordinal()).tag());
             }
-            var visit = new Visit(
-                    "mix",
-                    last.date().plusDays(180),
-                    last.odometerKm() + 7000,
-                    null,
-                    last.leftOn(),
-                    Map.of(),
-                    List.of(),
-                    List.of(),
-                    null,
-                    null);
+            var visit = new Visit("mix", last.date().plusDays(180), last.odometerKm() + 7000, last.leftOn(), Map.of(), List.of());
             book.visits().add(history.vehicle().id(), visit);
             var wrong = new Identity(stored.wheels().getFirst().tag(), "0101", null);
             assertThatThrownBy(() -> book.visits().recordLeaving("mix", leaving, List.of(wrong), List.of()))

@@ -66,8 +66,8 @@ class ShopToolTest {
         }
         try (var book = Book.open(folder)) {
             var visit = book.visits().find(visitId).orElseThrow();
-            assertThat(visit.findTool(ShopTool.Kind.HOIST)).contains(hoist);
-            assertThat(visit.findTool(ShopTool.Kind.TORQUE_WRENCH)).contains(wrench("W-1", 40, 200));
+            assertThat(visit.card().findTool(ShopTool.Kind.HOIST)).contains(hoist);
+            assertThat(visit.card().findTool(ShopTool.Kind.TORQUE_WRENCH)).contains(wrench("W-1", 40, 200));
             assertThat(book.cars().find(car.vehicle().id()).orElseThrow().getVisit(visitId))
                     .isEqualTo(visit);
             assertThat(book.check()).isEmpty();

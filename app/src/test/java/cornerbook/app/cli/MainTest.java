@@ -138,7 +138,7 @@ class MainTest {
                 folder.resolve("steering.json"),
                 Files.readString(file).replace(history.vehicle().name(), name));
         run("import", steering, "--data", data);
-        var tools = history.visits().getFirst().tools();
+        var tools = history.visits().getFirst().card().tools();
         for (var outcome :
                 List.of(run("export", history.vehicle().id(), "--data", data), run("assess", steering, "--json"))) {
             assertThat(outcome.out()).doesNotContain("\u009b", "\u202e");

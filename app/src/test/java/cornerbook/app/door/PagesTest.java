@@ -16,6 +16,7 @@ import cornerbook.core.car.Customer;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.Vehicle;
+import cornerbook.core.car.VehicleDetails;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
@@ -122,7 +123,7 @@ class PagesTest {
 
     @Test
     void planPageOfAVisitWithoutOneSaysWhatIsMissing() throws Exception {
-        var bare = new Visit("bare", ServedShop.TODAY, 10, null, Map.of(), Map.of(), List.of(), List.of(), null, null);
+        var bare = new Visit("bare", ServedShop.TODAY, 10, Map.of(), Map.of(), List.of());
         var like = car.vehicle();
         var vehicle = new Vehicle(
                 "bare",
@@ -136,7 +137,7 @@ class PagesTest {
                 like.rear(),
                 like.fastener(),
                 like.battery(),
-                null);
+                null, VehicleDetails.NOT_KNOWN);
         book.records().addCar(new CarHistory(
                 vehicle, new Customer("bare", "Nobody (invented)", null, null), List.of(), List.of(bare)));
         assertThat(shop.get(Links.plan("bare")).body()).contains("There is no plan: it needs a set of four wheels");

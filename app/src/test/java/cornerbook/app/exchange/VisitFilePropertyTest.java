@@ -15,6 +15,7 @@ import cornerbook.core.brake.seizing.CarUse;
 import cornerbook.core.car.AxleSpecification;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Customer;
+import cornerbook.core.car.JobCard;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.Tyre;
@@ -47,6 +48,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Random;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -247,18 +249,7 @@ class VisitFilePropertyTest {
                 readings.add(reading("%s-%s-%d".formatted(id, measure, i), measure, vehicle, arrivedOn, readings));
             }
         }
-        return new Visit(
-                id,
-                date,
-                odometerKm,
-                maybe(word()),
-                arrivedOn,
-                random.nextBoolean() ? Map.of() : wheelsOf(sets),
-                readings,
-                random.nextBoolean() ? List.of() : List.of(word(), word()),
-                maybe(word()),
-                maybe(date.plusDays(180)),
-                tools(date));
+        return new Visit(id, date, odometerKm, arrivedOn, random.nextBoolean() ? Map.of() : wheelsOf(sets), readings, new JobCard(maybe(word()), random.nextBoolean() ? List.of() : List.of(word(), word()), maybe(word()), maybe(date.plusDays(180)), tools(date)), Set.of());
     }
 
     private List<ShopTool> tools(LocalDate date) {

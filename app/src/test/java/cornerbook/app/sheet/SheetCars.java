@@ -6,6 +6,7 @@ import cornerbook.core.assess.Assessment;
 import cornerbook.core.assess.Assessor;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Customer;
+import cornerbook.core.car.JobCard;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.Visit;
 import cornerbook.core.finding.Finding;
@@ -16,6 +17,7 @@ import java.io.IOException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;
 
@@ -91,22 +93,12 @@ final class SheetCars {
                 base.seizing(),
                 base.battery(),
                 base.pressure(),
-                visit.workDone().stream().map(Said::verbatim).toList());
+                visit.card().workDone().stream().map(Said::verbatim).toList());
     }
 
     /** The visit with other work, readings and notes. */
     static Visit visit(Visit visit, List<Reading> readings, List<String> workDone, String notes) {
-        return new Visit(
-                visit.id(),
-                visit.date(),
-                visit.odometerKm(),
-                visit.technician(),
-                visit.arrivedOn(),
-                visit.leftOn(),
-                readings,
-                workDone,
-                notes,
-                visit.nextVisitDue());
+        return new Visit(visit.id(), visit.date(), visit.odometerKm(), visit.arrivedOn(), visit.leftOn(), readings, new JobCard(visit.card().technician(), workDone, notes, visit.card().nextVisitDue(), List.of()), Set.of());
     }
 
     /** The sheet with nothing noted beside the readings. */

@@ -89,7 +89,7 @@ public final class VisitRules {
             if (visit.date().isBefore(EARLIEST)) {
                 add(where + "/date", new AssessSaid.DateLongAgo(visit.date(), EARLIEST));
             }
-            var due = visit.nextVisitDue();
+            var due = visit.card().nextVisitDue();
             if (due != null && due.isAfter(visit.date().plusYears(MOST_YEARS_AHEAD))) {
                 add(where + "/nextVisitDue", new AssessSaid.NextVisitFarAhead(due, MOST_YEARS_AHEAD));
             }

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record UsedGauge(@Nullable ShopTool gauge) {
     public static UsedGauge of(Visit visit) {
-        return new UsedGauge(visit.findTool(ShopTool.Kind.PRESSURE_GAUGE).orElse(null));
+        return new UsedGauge(visit.card().findTool(ShopTool.Kind.PRESSURE_GAUGE).orElse(null));
     }
 
     /** The pressure that the reading stands for, kPa. */

@@ -29,36 +29,6 @@ public record Vehicle(
         TwelveVoltBattery battery,
         @Nullable BrakeFluid brakeFluid,
         VehicleDetails details) {
-    /** A car of which only the specification is known. */
-    public Vehicle(
-            String id,
-            String name,
-            String plate,
-            @Nullable String vin,
-            DriveLayout drive,
-            boolean electric,
-            String jurisdiction,
-            AxleSpecification front,
-            AxleSpecification rear,
-            WheelFastener fastener,
-            TwelveVoltBattery battery,
-            @Nullable BrakeFluid brakeFluid) {
-        this(
-                id,
-                name,
-                plate,
-                vin,
-                drive,
-                electric,
-                jurisdiction,
-                front,
-                rear,
-                fastener,
-                battery,
-                brakeFluid,
-                VehicleDetails.NOT_KNOWN);
-    }
-
     public AxleSpecification axle(Axle axle) {
         return axle == Axle.FRONT ? front : rear;
     }

@@ -2,83 +2,41 @@ package cornerbook.core.car;
 
 import cornerbook.core.corner.Corner;
 import cornerbook.core.quantity.Range;
-import cornerbook.core.say.Refused;
-import cornerbook.core.tool.ShopTool;
 import java.time.LocalDate;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 
 /**
  * One time that the car came in.
  *
  * @param arrivedOn wheel tag at each corner on arrival
  * @param leftOn wheel tag at each corner on leaving
- * @param workDone what was done, one line each
- * @param nextVisitDue agreed date of the next visit; null when the season's rule gives it
- * @param tools what it was worked with, as the tool was on that day; one of a kind
+ * @param card what was written down beside the readings
  * @param tightened where every fastener of the wheel that it left on was ticked as tightened; no torque is known by that
  */
 public record Visit(
         String id,
         LocalDate date,
         double odometerKm,
-        @Nullable String technician,
         Map<Corner, String> arrivedOn,
         Map<Corner, String> leftOn,
         List<Reading> readings,
-        List<String> workDone,
-        @Nullable String notes,
-        @Nullable LocalDate nextVisitDue,
-        List<ShopTool> tools,
+        JobCard card,
         Set<Corner> tightened) {
-    /** A visit of which no tool and no tick is known. */
+    /** A visit at which nothing was written down and no tick is known. */
     public Visit(
             String id,
             LocalDate date,
             double odometerKm,
-            @Nullable String technician,
             Map<Corner, String> arrivedOn,
             Map<Corner, String> leftOn,
-            List<Reading> readings,
-            List<String> workDone,
-            @Nullable String notes,
-            @Nullable LocalDate nextVisitDue) {
-        this(id, date, odometerKm, technician, arrivedOn, leftOn, readings, workDone, notes, nextVisitDue, List.of());
-    }
-
-    /** A visit of which no tick is known. */
-    public Visit(
-            String id,
-            LocalDate date,
-            double odometerKm,
-            @Nullable String technician,
-            Map<Corner, String> arrivedOn,
-            Map<Corner, String> leftOn,
-            List<Reading> readings,
-            List<String> workDone,
-            @Nullable String notes,
-            @Nullable LocalDate nextVisitDue,
-            List<ShopTool> tools) {
-        this(
-                id,
-                date,
-                odometerKm,
-                technician,
-                arrivedOn,
-                leftOn,
-                readings,
-                workDone,
-                notes,
-                nextVisitDue,
-                tools,
-                Set.of());
+            List<Reading> readings) {
+        this(id, date, odometerKm, arrivedOn, leftOn, readings, JobCard.BLANK, Set.of());
     }
 
     public Visit {
@@ -86,12 +44,7 @@ public record Visit(
         arrivedOn = cornerByCorner(arrivedOn);
         leftOn = cornerByCorner(leftOn);
         readings = List.copyOf(readings);
-        workDone = List.copyOf(workDone);
-        tools = List.copyOf(tools);
         tightened = Set.copyOf(tightened);
-        if (tools.stream().map(ShopTool::kind).distinct().count() < tools.size()) {
-            throw new Refused(new CarSaid.TwoToolsOfAKind());
-        }
     }
 
     /** A copy that is walked in the order of the corners, whatever order it came in. */
@@ -126,12 +79,6 @@ public record Visit(
 
     private Visit with(
             LocalDate day, double km, Map<Corner, String> wheelAt, List<Reading> others, Set<Corner> corners) {
-        return new Visit(
-                id, day, km, technician, arrivedOn, wheelAt, others, workDone, notes, nextVisitDue, tools, corners);
-    }
-
-    /** The tool of a kind that it was worked with. */
-    public Optional<ShopTool> findTool(ShopTool.Kind kind) {
-        return tools.stream().filter(tool -> tool.kind() == kind).findFirst();
+        return new Visit(id, day, km, arrivedOn, wheelAt, others, card, corners);
     }
 }

@@ -60,7 +60,7 @@ public final class Case {
                 .or(() -> seasonsSet(arrivedOn))
                 .or(() -> arrivedOn);
         comingOff = arrivedOn.filter(set -> goingOn.filter(set::equals).isEmpty());
-        var agreed = visit.nextVisitDue();
+        var agreed = visit.card().nextVisitDue();
         nextVisit = agreed != null
                 ? agreed
                 : ChangeOver.after(visit.date(), goingOn.map(WheelSet::season).orElse(SeasonKind.ALL_SEASON));

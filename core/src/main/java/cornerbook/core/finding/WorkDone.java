@@ -40,7 +40,7 @@ final class WorkDone {
         work.addBrakes();
         work.addAir();
         work.addTightening();
-        visit.workDone().forEach(line -> work.done.add(Said.verbatim(line)));
+        visit.card().workDone().forEach(line -> work.done.add(Said.verbatim(line)));
         return List.copyOf(work.done);
     }
 

@@ -165,17 +165,7 @@ class AssessorTest {
         readings.add(Cars.reading(Measure.TREAD_DEPTH, Corner.LF, "S-LF", Spot.INNER, 4.0));
         var worn = Cars.history(
                 history.visits().getFirst(),
-                new Visit(
-                        "v2",
-                        Cars.AUTUMN,
-                        48_000,
-                        null,
-                        visit.arrivedOn(),
-                        visit.leftOn(),
-                        readings,
-                        List.of(),
-                        null,
-                        null));
+                new Visit("v2", Cars.AUTUMN, 48_000, visit.arrivedOn(), visit.leftOn(), readings));
         var pattern = of(assessor.assess(worn, "v2"), Part.TREAD_PATTERN, "SUMMER-set");
         assertThat(pattern.subject().wheelTag()).isEqualTo("S-LF");
         assertThat(pattern.plainWords()).isEqualTo(new TreadSaid.UnevenBy(TreadPattern.Cause.INNER_ALIGNMENT));
@@ -193,9 +183,8 @@ class AssessorTest {
         var twice = Cars.at("S-");
         twice.put(Corner.RR, "S-LF");
         var backwards = Cars.history(
-                new Visit("v1", Cars.AUTUMN.minusDays(9), 500, null, twice, twice, List.of(), List.of(), null, null),
-                new Visit(
-                        "v2", Cars.AUTUMN, 400, null, Cars.at("S-"), Cars.at("X-"), List.of(), List.of(), null, null));
+                new Visit("v1", Cars.AUTUMN.minusDays(9), 500, twice, twice, List.of()),
+                new Visit("v2", Cars.AUTUMN, 400, Cars.at("S-"), Cars.at("X-"), List.of()));
         assertThat(VisitRules.check(backwards, Cars.AUTUMN))
                 .extracting(Problem::message)
                 .contains(

@@ -8,6 +8,7 @@ import cornerbook.core.car.Cars;
 import cornerbook.core.car.Customer;
 import cornerbook.core.car.Tyre;
 import cornerbook.core.car.Vehicle;
+import cornerbook.core.car.VehicleDetails;
 import cornerbook.core.car.Wheel;
 import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.SeasonKind;
@@ -73,7 +74,7 @@ class IdentityRulesTest {
                 car.rear(),
                 car.fastener(),
                 car.battery(),
-                null);
+                null, VehicleDetails.NOT_KNOWN);
         var tyre = new Tyre("Invented tread", size, loadIndex, speedSymbol, tin, false, false, 8);
         var set = new WheelSet("S", SeasonKind.WINTER, null, List.of(new Wheel("W", tyre, null)));
         return IdentityRules.check(

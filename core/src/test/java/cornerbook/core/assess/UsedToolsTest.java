@@ -8,6 +8,7 @@ import cornerbook.core.air.judge.PressureFindings;
 import cornerbook.core.air.judge.SensorPressureFindings;
 import cornerbook.core.car.CarSaid;
 import cornerbook.core.car.Cars;
+import cornerbook.core.car.JobCard;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.Visit;
@@ -29,6 +30,7 @@ import cornerbook.core.tool.judge.ToolFindings;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** What the tools of a visit change in its findings. Tools and readings are invented. */
@@ -44,18 +46,7 @@ class UsedToolsTest {
     }
 
     private static Visit visit(List<Reading> readings, ShopTool... tools) {
-        return new Visit(
-                "v",
-                Cars.AUTUMN,
-                48_000,
-                null,
-                Cars.at("S-"),
-                Cars.at("S-"),
-                readings,
-                List.of(),
-                null,
-                null,
-                Arrays.asList(tools));
+        return new Visit("v", Cars.AUTUMN, 48_000, Cars.at("S-"), Cars.at("S-"), readings, new JobCard(null, List.of(), null, null, Arrays.asList(tools)), Set.of());
     }
 
     private static List<Finding> pressures(Visit visit) {

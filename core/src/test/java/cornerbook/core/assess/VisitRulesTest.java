@@ -124,7 +124,7 @@ class VisitRulesTest {
 
     private static Optional<Said> expected(Map<Corner, String> arrived, Map<Corner, String> left, String tag) {
         var reading = Cars.reading(Measure.TREAD_DEPTH, Corner.LF, tag, Spot.INNER, 7);
-        var visit = new Visit("v", Cars.AUTUMN, 48_000, null, arrived, left, List.of(reading), List.of(), null, null);
+        var visit = new Visit("v", Cars.AUTUMN, 48_000, arrived, left, List.of(reading));
         return VisitRules.check(Cars.history(visit), Cars.AUTUMN).stream()
                 .map(Problem::message)
                 .findFirst();
@@ -137,17 +137,7 @@ class VisitRulesTest {
         odd.put(Corner.RR, "S-LF");
         odd.put(Corner.LR, "X");
         for (var arrives : new boolean[] {true, false}) {
-            var visit = new Visit(
-                    "v",
-                    Cars.AUTUMN,
-                    48_000,
-                    null,
-                    arrives ? odd : Cars.at("S-"),
-                    arrives ? Cars.at("S-") : odd,
-                    List.of(),
-                    List.of(),
-                    null,
-                    null);
+            var visit = new Visit("v", Cars.AUTUMN, 48_000, arrives ? odd : Cars.at("S-"), arrives ? Cars.at("S-") : odd, List.of());
             var where = arrives ? "/visits/0/arrivedOn/" : "/visits/0/leftOn/";
             assertThat(VisitRules.check(Cars.history(visit), Cars.AUTUMN))
                     .extracting(Problem::where)
@@ -163,13 +153,11 @@ class VisitRulesTest {
     }
 
     private static Visit visit(String id, double odometerKm) {
-        return new Visit(
-                id, Cars.AUTUMN, odometerKm, null, Cars.at("S-"), Cars.at("S-"), List.of(), List.of(), null, null);
+        return new Visit(id, Cars.AUTUMN, odometerKm, Cars.at("S-"), Cars.at("S-"), List.of());
     }
 
     private static List<Problem> check(Reading... readings) {
-        var visit = new Visit(
-                "v", Cars.AUTUMN, 48_000, null, Cars.at("S-"), Cars.at("S-"), List.of(readings), List.of(), null, null);
+        var visit = new Visit("v", Cars.AUTUMN, 48_000, Cars.at("S-"), Cars.at("S-"), List.of(readings));
         return VisitRules.check(Cars.history(visit), Cars.AUTUMN);
     }
 

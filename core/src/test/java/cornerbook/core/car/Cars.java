@@ -22,6 +22,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** Invented cars for the tests of this feature. */
@@ -82,7 +83,7 @@ public final class Cars {
                 axle,
                 new WheelFastener("M14×1.5", 5, Seat.CONE, 140, 80),
                 new TwelveVoltBattery(Chemistry.FLOODED, 60, 500.0, RatingStandard.EN, null),
-                fluid);
+                fluid, VehicleDetails.NOT_KNOWN);
     }
 
     /** The same car under another identity. */
@@ -153,15 +154,14 @@ public final class Cars {
                 readings.add(reading(Measure.TREAD_DEPTH, corner, "W-" + corner, spot, winterMm));
             }
         }
-        var spring = new Visit(
-                "v1", LocalDate.of(2026, 4, 20), 40_000, "Ida", at("W-"), at("S-"), List.of(), List.of(), null, null);
-        var autumn = new Visit("v2", AUTUMN, 48_000, "Ida", at("S-"), at("W-"), readings, List.of(), null, null);
+        var spring = new Visit("v1", LocalDate.of(2026, 4, 20), 40_000, at("W-"), at("S-"), List.of(), new JobCard("Ida", List.of(), null, null, List.of()), Set.of());
+        var autumn = new Visit("v2", AUTUMN, 48_000, at("S-"), at("W-"), readings, new JobCard("Ida", List.of(), null, null, List.of()), Set.of());
         return history(spring, autumn);
     }
 
     /** A visit in autumn on the summer wheels at which this was read. */
     public static Visit visit(List<Reading> readings) {
-        return new Visit("v", AUTUMN, 48_000, null, at("S-"), at("S-"), readings, List.of(), null, null);
+        return new Visit("v", AUTUMN, 48_000, at("S-"), at("S-"), readings);
     }
 
     public static CarHistory history(Visit... visits) {

@@ -25,6 +25,7 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
 
@@ -66,17 +67,7 @@ public final class RandomHistories {
                 on = off;
             }
             boolean thorough = random.nextInt(5) > 0;
-            visits.add(new Visit(
-                    id + "-v" + v,
-                    date,
-                    odometerKm,
-                    null,
-                    standing,
-                    random.nextInt(12) == 0 ? Map.of() : fitted,
-                    readings(standing, fitted, thorough),
-                    List.of(),
-                    null,
-                    random.nextInt(10) == 0 ? date.plusDays(random.nextInt(300)) : null));
+            visits.add(new Visit(id + "-v" + v, date, odometerKm, standing, random.nextInt(12) == 0 ? Map.of() : fitted, readings(standing, fitted, thorough), new JobCard(null, List.of(), null, random.nextInt(10) == 0 ? date.plusDays(random.nextInt(300)) : null, List.of()), Set.of()));
             standing = fitted;
             int days = 120 + random.nextInt(120);
             double km = days * kmPerDay * (0.7 + 0.6 * random.nextDouble());

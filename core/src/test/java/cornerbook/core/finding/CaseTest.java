@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Cars;
+import cornerbook.core.car.JobCard;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.Visit;
@@ -165,6 +166,6 @@ class CaseTest {
 
     private static Visit visit(
             Map<Corner, String> arrivedOn, Map<Corner, String> leftOn, List<Reading> readings, List<String> workDone) {
-        return new Visit("v", Cars.AUTUMN, 48_000, null, arrivedOn, leftOn, readings, workDone, null, null);
+        return new Visit("v", Cars.AUTUMN, 48_000, arrivedOn, leftOn, readings, new JobCard(null, workDone, null, null, List.of()), Set.of());
     }
 }

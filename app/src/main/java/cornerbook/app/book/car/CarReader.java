@@ -13,6 +13,7 @@ import cornerbook.core.brake.fluid.BrakeFluid;
 import cornerbook.core.car.AxleSpecification;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Customer;
+import cornerbook.core.car.JobCard;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.Tyre;
@@ -177,19 +178,7 @@ public final class CarReader {
         var visits = new ArrayList<Visit>();
         query("select * from visit where " + of.column + " = ? order by visit_date, odometer_km", id, row -> {
             var visitId = row.getString("id");
-            visits.add(new Visit(
-                    visitId,
-                    LocalDate.parse(row.getString("visit_date")),
-                    row.getDouble("odometer_km"),
-                    row.getString("technician"),
-                    arrived.getOrDefault(visitId, Map.of()),
-                    left.getOrDefault(visitId, Map.of()),
-                    readings.getOrDefault(visitId, List.of()),
-                    work.getOrDefault(visitId, List.of()),
-                    row.getString("notes"),
-                    date(row, "next_visit_due"),
-                    tools.getOrDefault(visitId, List.of()),
-                    tightened.getOrDefault(visitId, Set.of())));
+            visits.add(new Visit(visitId, LocalDate.parse(row.getString("visit_date")), row.getDouble("odometer_km"), arrived.getOrDefault(visitId, Map.of()), left.getOrDefault(visitId, Map.of()), readings.getOrDefault(visitId, List.of()), new JobCard(row.getString("technician"), work.getOrDefault(visitId, List.of()), row.getString("notes"), date(row, "next_visit_due"), tools.getOrDefault(visitId, List.of())), tightened.getOrDefault(visitId, Set.of())));
         });
         return visits;
     }

@@ -42,19 +42,19 @@ public final class CarWriter {
                 vehicleId,
                 visit.date().toString(),
                 visit.odometerKm(),
-                visit.technician(),
-                visit.notes(),
-                text(visit.nextVisitDue()));
+                visit.card().technician(),
+                visit.card().notes(),
+                text(visit.card().nextVisitDue()));
         var lines = handle.prepareBatch("insert into work_line (visit_id, place_in_list, line) values (?, ?, ?)");
-        for (int i = 0; i < visit.workDone().size(); i++) {
-            lines.add(visit.id(), i, visit.workDone().get(i));
+        for (int i = 0; i < visit.card().workDone().size(); i++) {
+            lines.add(visit.id(), i, visit.card().workDone().get(i));
         }
         lines.execute();
         writePositions(visit.id(), "ARRIVED", visit.arrivedOn());
         writePositions(visit.id(), "LEFT", visit.leftOn());
         countChange(visit.id());
         writeReadings(visit.id(), 0, visit.readings());
-        UsedToolLedger.write(handle, visit.id(), visit.tools());
+        UsedToolLedger.write(handle, visit.id(), visit.card().tools());
     }
 
     public void replaceLeaving(String visitId, Map<Corner, String> leftOn) {

@@ -36,7 +36,7 @@ public record ToolChoice(ShopTool.Kind kind, List<Option> options, String chosen
     }
 
     private static ToolChoice of(List<ShopTool> offered, Visit visit, ShopTool.Kind kind) {
-        var chosen = visit.findTool(kind);
+        var chosen = visit.card().findTool(kind);
         var tools = new ArrayList<>(offered);
         // As it was on the day: the shop may have changed it since, or have it no longer.
         chosen.ifPresent(used -> {

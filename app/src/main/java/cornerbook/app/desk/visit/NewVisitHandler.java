@@ -9,6 +9,7 @@ import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
 import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.JobCard;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.say.Amount;
@@ -20,6 +21,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 
 /** Opens a visit. */
@@ -98,17 +100,7 @@ public final class NewVisitHandler {
         if (typed.get("odometer").isEmpty()) {
             throw new Refused(new DeskSaid.OdometerMissing(Amount.of(EXAMPLE_KM, "km")));
         }
-        return new Visit(
-                typed.identity("visit"),
-                EntryHandler.dateOf(typed.get("date"), desk.today()),
-                Typed.valueOf(typed.get("odometer"), "km", EntryUnits.of(typed).system()),
-                typed.get("technician").isEmpty() ? null : typed.get("technician"),
-                arrivedOn,
-                Map.of(),
-                List.of(),
-                List.of(),
-                null,
-                null);
+        return new Visit(typed.identity("visit"), EntryHandler.dateOf(typed.get("date"), desk.today()), Typed.valueOf(typed.get("odometer"), "km", EntryUnits.of(typed).system()), arrivedOn, Map.of(), List.of(), new JobCard(typed.get("technician").isEmpty() ? null : typed.get("technician"), List.of(), null, null, List.of()), Set.of());
     }
 
     private static Map<Corner, String> lastWheels(CarHistory history) {

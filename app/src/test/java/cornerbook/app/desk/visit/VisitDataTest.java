@@ -96,17 +96,7 @@ class VisitDataTest {
         var before = car().visits().get(5);
         double rightKm = last.odometerKm();
         assertThat(put(last, last.date(), 10 * rightKm)).isEqualTo(303);
-        var later = new Visit(
-                "later",
-                ServedShop.TODAY,
-                10 * rightKm + 300,
-                null,
-                Map.of(),
-                Map.of(),
-                List.of(),
-                List.of(),
-                null,
-                null);
+        var later = new Visit("later", ServedShop.TODAY, 10 * rightKm + 300, Map.of(), Map.of(), List.of());
         book.visits().add(CAR, later);
         var wrong = car().getVisit(last.id());
         assertThat(put(wrong, wrong.date(), rightKm)).isEqualTo(303);
@@ -162,17 +152,7 @@ class VisitDataTest {
     @Test
     void aDateMovesTheVisitInOrderAndTheRetorqueFollows() throws Exception {
         assertThat(book.retorques().listOpen()).extracting(OpenRetorque::visitId).containsExactly(last.id());
-        var added = new Visit(
-                "added",
-                last.date().plusDays(2),
-                last.odometerKm() + 50,
-                null,
-                /* arrivedOn= */ last.leftOn(),
-                /* leftOn= */ last.arrivedOn(),
-                List.of(),
-                List.of(),
-                null,
-                null);
+        var added = new Visit("added", last.date().plusDays(2), last.odometerKm() + 50, /* arrivedOn= */ last.leftOn(), /* leftOn= */ last.arrivedOn(), List.of());
         book.visits().add(CAR, added);
         assertThat(book.retorques().listOpen()).extracting(OpenRetorque::visitId).containsExactly("added");
         assertThat(put(added, last.date().minusDays(3), last.odometerKm() - 50)).isEqualTo(303);

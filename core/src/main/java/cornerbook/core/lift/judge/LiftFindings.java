@@ -51,6 +51,7 @@ public final class LiftFindings {
 
     public static Judgement judge(Case given) {
         return given.visit()
+                .card()
                 .findTool(ShopTool.Kind.HOIST)
                 .flatMap(tool -> tool.findHoist()
                         .map(hoist -> judge(given.vehicle().details().body(), tool, hoist)))

@@ -29,7 +29,7 @@ public final class ToolFindings {
     public static Judgement judge(Case given) {
         var visit = given.visit();
         var findings = new ArrayList<Finding>();
-        for (var tool : visit.tools()) {
+        for (var tool : visit.card().tools()) {
             findings.add(calibration(tool, visit));
             for (var measure : read(tool.kind())) {
                 given.readings().all(measure).stream()

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import cornerbook.core.car.Cars;
+import cornerbook.core.car.JobCard;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Visit;
 import cornerbook.core.quantity.Quantities;
@@ -11,6 +12,7 @@ import cornerbook.core.say.Amount;
 import cornerbook.core.tool.ShopTool;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -47,18 +49,7 @@ class AirToSetTest {
         var plain = visit("5 °C", "5 °C");
         var air = AirToSet.of(
                 240,
-                new Visit(
-                        "v",
-                        plain.date(),
-                        plain.odometerKm(),
-                        null,
-                        plain.arrivedOn(),
-                        plain.leftOn(),
-                        plain.readings(),
-                        List.of(),
-                        null,
-                        null,
-                        List.of(gauge)));
+                new Visit("v", plain.date(), plain.odometerKm(), plain.arrivedOn(), plain.leftOn(), plain.readings(), new JobCard(null, List.of(), null, null, List.of(gauge)), Set.of()));
         assertThat(air.trueKpa()).isEqualTo(240);
         assertThat(air.gaugeKpa()).isEqualTo(236);
         assertThat(air.sentence())

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import cornerbook.core.air.GasLaw;
 import cornerbook.core.car.Cars;
+import cornerbook.core.car.JobCard;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.Visit;
@@ -22,6 +23,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -40,19 +42,9 @@ class PressureFindingsTest {
     private static List<Finding> findings(double lostKpa, @Nullable Climate climate) {
         double springAt20 = GasLaw.gaugePressureKpa(250, SPRING_C, 20);
         double foundKpa = GasLaw.gaugePressureKpa(springAt20 - lostKpa, 20, AUTUMN_C);
-        var spring = new Visit(
-                "v1",
-                LocalDate.of(2026, 4, 23),
-                40_000,
-                "Ida",
-                Cars.at("W-"),
-                Cars.at("S-"),
-                List.of(
+        var spring = new Visit("v1", LocalDate.of(2026, 4, 23), 40_000, Cars.at("W-"), Cars.at("S-"), List.of(
                         Cars.reading(Measure.PRESSURE_SET, Corner.LF, "S-LF", null, 250),
-                        Cars.reading(Measure.TYRE_TEMPERATURE, null, null, null, SPRING_C)),
-                List.of(),
-                null,
-                null);
+                        Cars.reading(Measure.TYRE_TEMPERATURE, null, null, null, SPRING_C)), new JobCard("Ida", List.of(), null, null, List.of()), Set.of());
         var autumn = Cars.visit(new ArrayList<>(List.of(
                 Cars.reading(Measure.PRESSURE_FOUND, Corner.LF, "S-LF", null, foundKpa),
                 Cars.reading(Measure.PRESSURE_SET, Corner.LF, "S-LF", null, 250),
@@ -185,8 +177,7 @@ class PressureFindingsTest {
     }
 
     private static List<Finding> judge(Map<Corner, String> leftOn, Reading reading) {
-        var visit = new Visit(
-                "v", Cars.AUTUMN, 48_000, null, Cars.at("S-"), leftOn, List.of(reading), List.of(), null, null);
+        var visit = new Visit("v", Cars.AUTUMN, 48_000, Cars.at("S-"), leftOn, List.of(reading));
         return PressureFindings.judge(given(visit)).findings();
     }
 

@@ -178,17 +178,7 @@ class BatteryFindingsTest {
     }
 
     private static Visit visit(int daysAgo, Reading... readings) {
-        return new Visit(
-                "v-" + daysAgo,
-                Cars.AUTUMN.minusDays(daysAgo),
-                48_000,
-                null,
-                Cars.at("S-"),
-                Cars.at("S-"),
-                List.of(readings),
-                List.of(),
-                null,
-                null);
+        return new Visit("v-" + daysAgo, Cars.AUTUMN.minusDays(daysAgo), 48_000, Cars.at("S-"), Cars.at("S-"), List.of(readings));
     }
 
     private static Reading volts(double volts) {

@@ -154,7 +154,6 @@ class BrakeSpecificationTest {
     }
 
     private static Visit visit(String id, Reading... readings) {
-        return new Visit(
-                id, Cars.AUTUMN, 48_000, null, Cars.at("S-"), Cars.at("S-"), List.of(readings), List.of(), null, null);
+        return new Visit(id, Cars.AUTUMN, 48_000, Cars.at("S-"), Cars.at("S-"), List.of(readings));
     }
 }

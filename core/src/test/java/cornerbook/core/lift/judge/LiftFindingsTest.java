@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import cornerbook.core.car.Cars;
+import cornerbook.core.car.JobCard;
 import cornerbook.core.car.VehicleDetails;
 import cornerbook.core.car.Visit;
 import cornerbook.core.finding.Cases;
@@ -22,6 +23,7 @@ import cornerbook.core.say.Said;
 import cornerbook.core.tool.ShopTool;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -67,18 +69,7 @@ class LiftFindingsTest {
                         details.fluidChange(),
                         details.pressureWarning(),
                         null));
-        var visit = new Visit(
-                "v",
-                Cars.AUTUMN,
-                48_000,
-                null,
-                Cars.at("S-"),
-                Cars.at("S-"),
-                List.of(),
-                List.of(),
-                null,
-                null,
-                List.of(tools));
+        var visit = new Visit("v", Cars.AUTUMN, 48_000, Cars.at("S-"), Cars.at("S-"), List.of(), new JobCard(null, List.of(), null, null, List.of(tools)), Set.of());
         var judged = LiftFindings.judge(Cases.of(vehicle, visit).last());
         notJudged.addAll(judged.notJudged());
         return judged.findings();

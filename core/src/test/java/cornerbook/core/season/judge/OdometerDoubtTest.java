@@ -16,7 +16,7 @@ class OdometerDoubtTest {
     private static final Visit SPRING = visit("spring", LocalDate.of(2026, 4, 15), 38_000);
 
     private static Visit visit(String id, LocalDate date, double odometerKm) {
-        return new Visit(id, date, odometerKm, null, Map.of(), Map.of(), List.of(), List.of(), null, null);
+        return new Visit(id, date, odometerKm, Map.of(), Map.of(), List.of());
     }
 
     private static CarHistory car(Visit... visits) {

@@ -37,16 +37,14 @@ class RetorqueTest {
     /** Fasteners that were ticked as tightened, though nobody read a torque. */
     @Test
     void tickedFastenersAskForOne() {
-        var visit = new Visit(
-                        "v", Cars.AUTUMN, 48_000, null, Cars.at("S-"), Cars.at("S-"), List.of(), List.of(), null, null)
+        var visit = new Visit("v", Cars.AUTUMN, 48_000, Cars.at("S-"), Cars.at("S-"), List.of())
                 .withTightened(Set.of(Corner.LF));
         assertThat(Retorque.after(Cars.history(visit), visit)).isPresent();
     }
 
     @Test
     void anotherWheelAtACornerIsNotTightened() {
-        var visit = new Visit(
-                        "v", Cars.AUTUMN, 48_000, null, Cars.at("S-"), Cars.at("S-"), List.of(), List.of(), null, null)
+        var visit = new Visit("v", Cars.AUTUMN, 48_000, Cars.at("S-"), Cars.at("S-"), List.of())
                 .withTightened(Set.of(Corner.LF, Corner.RF));
         var changed = new EnumMap<>(Cars.at("S-"));
         changed.put(Corner.LF, "W-LF");
@@ -56,8 +54,7 @@ class RetorqueTest {
     /** A date or an odometer that is put right loosens no wheel. */
     @Test
     void theVisitStaysTightenedWhenItsOdometerIsPutRight() {
-        var visit = new Visit(
-                        "v", Cars.AUTUMN, 48_000, null, Cars.at("S-"), Cars.at("S-"), List.of(), List.of(), null, null)
+        var visit = new Visit("v", Cars.AUTUMN, 48_000, Cars.at("S-"), Cars.at("S-"), List.of())
                 .withTightened(Set.of(Corner.LF));
         var right = visit.withOdometer(Cars.AUTUMN.minusDays(1), 47_900);
         assertThat(right.tightened()).containsExactly(Corner.LF);
@@ -65,7 +62,7 @@ class RetorqueTest {
     }
 
     private static Optional<Retorque> after(Map<Corner, String> leftOn, List<Reading> readings) {
-        var visit = new Visit("v", Cars.AUTUMN, 48_000, null, Cars.at("S-"), leftOn, readings, List.of(), null, null);
+        var visit = new Visit("v", Cars.AUTUMN, 48_000, Cars.at("S-"), leftOn, readings);
         return Retorque.after(Cars.history(visit), visit);
     }
 }

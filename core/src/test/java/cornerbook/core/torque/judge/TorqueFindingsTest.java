@@ -70,7 +70,7 @@ class TorqueFindingsTest {
         var onThree = Cars.at("W-");
         onThree.remove(Corner.LR);
         var notJudged = new ArrayList<Said>();
-        var visit = new Visit("v", Cars.AUTUMN, 48_000, null, Cars.at("S-"), onThree, List.of(), List.of(), null, null);
+        var visit = new Visit("v", Cars.AUTUMN, 48_000, Cars.at("S-"), onThree, List.of());
         assertThat(judge(visit, notJudged)).isEmpty();
         assertThat(notJudged).hasSize(3).doesNotContain(new TorqueSaid.NotRecorded(Corner.LR, "W-LR"));
     }
@@ -111,8 +111,7 @@ class TorqueFindingsTest {
 
     /** The winter wheels went on. */
     private static Visit visit(Reading... readings) {
-        return new Visit(
-                "v", Cars.AUTUMN, 48_000, null, Cars.at("S-"), Cars.at("W-"), List.of(readings), List.of(), null, null);
+        return new Visit("v", Cars.AUTUMN, 48_000, Cars.at("S-"), Cars.at("W-"), List.of(readings));
     }
 
     private static Reading torque(Corner corner, double torqueNm) {

@@ -60,7 +60,7 @@ class TreadForecastTest {
             Map<Corner, String> arrived,
             Map<Corner, String> left,
             List<Reading> r) {
-        return new Visit(id, date, km, null, arrived, left, r, List.of(), null, null);
+        return new Visit(id, date, km, arrived, left, r);
     }
 
     private static CarHistory winters(double firstMm, double secondMm) {

@@ -88,8 +88,7 @@ class WheelAndSensorFindingsTest {
     @Test
     void otherWheelsHaveToBeLearned() {
         var car = car("5x114.3 M14x1.5 cone 64.1 ET45 7.5J", null);
-        var changed = new Visit(
-                "v", Cars.AUTUMN, 48_000, null, Cars.at("W-"), Cars.at("S-"), List.of(), List.of(), null, null);
+        var changed = new Visit("v", Cars.AUTUMN, 48_000, Cars.at("W-"), Cars.at("S-"), List.of());
         assertThat(notJudged(car, changed)).containsExactly(new PressureSaid.HasToLearn(AirSaid.ToLearn.BY_TOOL));
     }
 
@@ -118,7 +117,7 @@ class WheelAndSensorFindingsTest {
                 .as("the same wheels are on")
                 .isEmpty();
         var arrived =
-                new Visit("v", Cars.AUTUMN, 48_000, null, Cars.at("S-"), Map.of(), List.of(), List.of(), null, null);
+                new Visit("v", Cars.AUTUMN, 48_000, Cars.at("S-"), Map.of(), List.of());
         assertThat(notJudged(car, arrived))
                 .as("not known yet what it leaves on")
                 .isEmpty();

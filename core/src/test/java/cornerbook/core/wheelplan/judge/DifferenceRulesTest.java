@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import cornerbook.core.assess.Assessor;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Cars;
+import cornerbook.core.car.JobCard;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.VehicleDetails;
@@ -154,17 +155,7 @@ class DifferenceRulesTest {
             }
         }
         var last = before.visits().getLast();
-        var visit = new Visit(
-                last.id(),
-                last.date(),
-                last.odometerKm(),
-                last.technician(),
-                last.arrivedOn(),
-                last.leftOn(),
-                readings,
-                List.of(),
-                null,
-                null);
+        var visit = new Visit(last.id(), last.date(), last.odometerKm(), last.arrivedOn(), last.leftOn(), readings, new JobCard(last.card().technician(), List.of(), null, null, List.of()), Set.of());
         var known = VehicleDetails.NOT_KNOWN;
         return new CarHistory(
                 before.vehicle()
@@ -247,6 +238,6 @@ class DifferenceRulesTest {
                 readings.add(Cars.reading(Measure.TREAD_DEPTH, corner, "W-" + corner, spot, depthMm));
             }
         }
-        return new Visit(id, date, odometerKm, null, arrivedOn, leftOn, readings, List.of(), null, null);
+        return new Visit(id, date, odometerKm, arrivedOn, leftOn, readings);
     }
 }

@@ -134,8 +134,7 @@ class PadFindingsTest {
     }
 
     private static Visit visit(String id, Reading... readings) {
-        return new Visit(
-                id, Cars.AUTUMN, 48_000, null, Cars.at("S-"), Cars.at("S-"), List.of(readings), List.of(), null, null);
+        return new Visit(id, Cars.AUTUMN, 48_000, Cars.at("S-"), Cars.at("S-"), List.of(readings));
     }
 
     private static List<Said> sentences(Finding finding) {

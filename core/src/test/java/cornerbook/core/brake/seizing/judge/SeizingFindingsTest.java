@@ -105,8 +105,7 @@ class SeizingFindingsTest {
     }
 
     private static Visit at(LocalDate date, List<Reading> readings) {
-        return new Visit(
-                "v-" + date, date, 40_000, null, Cars.at("S-"), Cars.at("S-"), readings, List.of(), null, null);
+        return new Visit("v-" + date, date, 40_000, Cars.at("S-"), Cars.at("S-"), readings);
     }
 
     /** The date is the last day on which the chance, 10 % here (invented), is still taken: a visit on it holds, the day after not. */
