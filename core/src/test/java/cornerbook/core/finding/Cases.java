@@ -2,6 +2,7 @@ package cornerbook.core.finding;
 
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Cars;
+import cornerbook.core.car.JobCard;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.Visit;
 import cornerbook.core.car.WheelSet;
@@ -40,7 +41,7 @@ public record Cases(
     /** The car of {@link Cars#vehicle} with the one wheel of a set at a corner, and none at the others. */
     public static Cases onlyOn(WheelSet set, Corner corner) {
         var wheelAt = Map.of(corner, set.wheels().getFirst().tag());
-        var visit = new Visit("v", Cars.AUTUMN, 48_000, null, wheelAt, wheelAt, List.of(), List.of(), null, null);
+        var visit = new Visit("v", Cars.AUTUMN, 48_000, wheelAt, wheelAt, List.of());
         var car = Cars.history(visit);
         return of(new CarHistory(car.vehicle(), car.customer(), List.of(set), car.visits()));
     }
@@ -49,18 +50,15 @@ public record Cases(
     public Cases until(LocalDate nextVisit) {
         var visits = new ArrayList<>(history.visits());
         var last = visits.removeLast();
+        var card = last.card();
         visits.add(new Visit(
                 last.id(),
                 last.date(),
                 last.odometerKm(),
-                last.technician(),
                 last.arrivedOn(),
                 last.leftOn(),
                 last.readings(),
-                last.workDone(),
-                last.notes(),
-                nextVisit,
-                last.tools(),
+                new JobCard(card.technician(), card.workDone(), card.notes(), nextVisit, card.tools()),
                 last.tightened()));
         return new Cases(
                 new CarHistory(history.vehicle(), history.customer(), history.sets(), visits), knowledge, climate);

@@ -118,7 +118,7 @@ class TyreAgeFindingsTest {
     }
 
     private List<Finding> judge(LocalDate today, @Nullable String... tins) {
-        var visit = new Visit("v", today, 48_000, null, Cars.at("W-"), Cars.at("W-"), List.of(), List.of(), null, null);
+        var visit = new Visit("v", today, 48_000, Cars.at("W-"), Cars.at("W-"), List.of());
         var car = Cars.history(visit);
         var judged = TyreAgeFindings.judge(
                 Cases.of(new CarHistory(car.vehicle(), car.customer(), List.of(Cars.withTins(tins)), car.visits()))
