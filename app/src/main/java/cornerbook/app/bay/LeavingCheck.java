@@ -14,9 +14,7 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.release.OpenPoint;
 import cornerbook.core.release.Release;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -41,9 +39,7 @@ final class LeavingCheck {
     }
 
     private static Set<Corner> tight(Visit visit, BayNotes notes) {
-        var tight = EnumSet.noneOf(Corner.class);
-        tight.addAll(visit.tightened());
-        torques(visit).map(Reading::corner).filter(Objects::nonNull).forEach(tight::add);
+        var tight = Release.tight(visit);
         tight.removeAll(StandingTicks.of(notes.ticks()).loosened(visit.leftOn()));
         return tight;
     }

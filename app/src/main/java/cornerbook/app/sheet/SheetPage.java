@@ -3,6 +3,7 @@ package cornerbook.app.sheet;
 import static cornerbook.app.sheet.SheetText.line;
 import static cornerbook.app.sheet.SheetText.name;
 
+import cornerbook.app.book.bay.Departure;
 import cornerbook.app.book.record.VisitNotes;
 import cornerbook.app.picture.battery.BatteryOverVisits;
 import cornerbook.app.picture.brake.BrakeFigure;
@@ -20,6 +21,7 @@ import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SetOf;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.release.Release;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Between;
 import cornerbook.core.say.Chance;
@@ -118,6 +120,18 @@ public final class SheetPage {
                 new Fact(labels.of("odometer"), reader.say(Amount.of(visit.odometerKm(), "km"))),
                 new Fact(labels.of("date"), day()),
                 new Fact(labels.of("customer"), customer()));
+    }
+
+    /** What keeps the car from leaving, and nobody let it leave with: while there is any, the sheet is a draft. */
+    public List<String> open() {
+        var answered = notes.lastDeparture().stream()
+                .flatMap(departure -> departure.reasons().stream())
+                .map(Departure.Reason::caution)
+                .toList();
+        return Release.of(visit, assessment.findings()).stream()
+                .filter(point -> !answered.contains(point.key()))
+                .map(reader::say)
+                .toList();
     }
 
     public CornersSection corners() {

@@ -1,6 +1,6 @@
 package cornerbook.core.release;
 
-import cornerbook.core.brake.judge.OpenBrakeWork;
+import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Visit;
@@ -9,8 +9,10 @@ import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
 import java.util.Collection;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -33,11 +35,33 @@ public final class Release {
         if (checked) {
             done.add(ReleaseRule.SECOND_CHECK);
         }
-        var work = ReleaseRule.all(asksSecondCheck).stream()
+        return Stream.concat(work(done, asksSecondCheck), unsafe(visit, findings).stream())
+                .toList();
+    }
+
+    private static Stream<OpenPoint> work(Set<String> done, boolean asksSecondCheck) {
+        return ReleaseRule.all(asksSecondCheck).stream()
                 .filter(rule -> rule.openedBy().stream().anyMatch(done::contains))
                 .filter(rule -> !done.contains(rule.closedBy()))
                 .map(ReleaseRule::point);
-        return Stream.concat(work, unsafe(visit, findings).stream()).toList();
+    }
+
+    /** The same by what the visit alone has, in a shop that asks for no second check. */
+    public static List<OpenPoint> of(Visit visit, List<Finding> findings) {
+        return of(visit, tight(visit), false, false, findings);
+    }
+
+    /** Where every fastener of the wheel that the car leaves on was ticked, or its torque was read. */
+    public static Set<Corner> tight(Visit visit) {
+        var tight = EnumSet.noneOf(Corner.class);
+        tight.addAll(visit.tightened());
+        new StandingReadings(visit)
+                .all(Measure.WHEEL_TORQUE).stream()
+                        .filter(reading -> visit.leftOn().containsValue(reading.wheelTag()))
+                        .map(Reading::corner)
+                        .filter(Objects::nonNull)
+                        .forEach(tight::add);
+        return tight;
     }
 
     /**
@@ -46,7 +70,7 @@ public final class Release {
      * ended, and is told once.
      */
     public static List<OpenPoint> unsafe(Visit visit, List<Finding> findings) {
-        boolean inServiceMode = OpenBrakeWork.inServiceMode(new StandingReadings(visit));
+        boolean inServiceMode = work(done(visit), false).anyMatch(point -> point.kind() == OpenPoint.Kind.SERVICE_MODE);
         return findings.stream()
                 .filter(finding -> !inServiceMode || finding.subject().part() != Subject.Part.PARKING_BRAKE)
                 .filter(finding -> finding.verdict() == Verdict.UNSAFE

@@ -50,7 +50,8 @@ public record VisitNotes(
         return lastDeparture().map(Departure::leftOpen).orElse(List.of());
     }
 
-    private Optional<Departure> lastDeparture() {
+    /** The hand-over that counts; empty while the car is in the bay. */
+    public Optional<Departure> lastDeparture() {
         return departures.isEmpty() ? Optional.empty() : Optional.of(departures.getLast());
     }
 }
