@@ -13,6 +13,7 @@ import cornerbook.app.picture.tyre.DepthOverDistance;
 import cornerbook.app.picture.tyre.TreadSection;
 import cornerbook.core.air.PressureSetting;
 import cornerbook.core.battery.Chemistry;
+import cornerbook.core.battery.HealthTest;
 import cornerbook.core.battery.HealthTrend;
 import cornerbook.core.battery.LoadTest;
 import cornerbook.core.battery.ParkedDays;
@@ -106,18 +107,25 @@ class PictureTest {
                 new HealthTrend.Point(LocalDate.of(2023, 1, 1), 0.96),
                 new HealthTrend.Point(LocalDate.of(2024, 1, 1), 0.90),
                 new HealthTrend.Point(LocalDate.of(2025, 1, 1), 0.84));
-        var picture = parse(BatteryOverVisits.svg(new BatteryCurve(points, 0.7, null), ENGLISH));
+        var picture = parse(BatteryOverVisits.svg(curve(points), ENGLISH));
         assertThat(picture.getAttribute("aria-label"))
                 .contains("over 3 visits, 96\u00a0% of its rating at first and 84\u00a0% at last; by the line")
                 .containsPattern("about \\d+ (Apr|May) 2027$");
         assertThat(picture.getElementsByTagName("circle").getLength()).isEqualTo(3);
-        var nearer = parse(BatteryOverVisits.svg(new BatteryCurve(points, 0.75, null), ENGLISH));
+        var weaker = points.stream()
+                .map(point -> new HealthTrend.Point(point.day(), point.share() - 0.05))
+                .toList();
+        var nearer = parse(BatteryOverVisits.svg(curve(weaker), ENGLISH));
         assertThat(nearer.getElementsByTagName("circle").getLength()).isEqualTo(4);
         assertThat(nearer.getTextContent()).contains("about ", "2026");
-        var two = parse(BatteryOverVisits.svg(new BatteryCurve(points.subList(0, 2), 0.7, null), ENGLISH));
+        var two = parse(BatteryOverVisits.svg(curve(points.subList(0, 2)), ENGLISH));
         assertThat(two.getTextContent()).contains("a line needs three visits");
-        assertThat(BatteryOverVisits.svg(new BatteryCurve(points.subList(0, 1), 0.7, null), ENGLISH))
+        assertThat(BatteryOverVisits.svg(curve(points.subList(0, 1)), ENGLISH))
                 .isEmpty();
+    }
+
+    private static BatteryCurve curve(List<HealthTrend.Point> points) {
+        return new BatteryCurve(HealthTest.CRANKING_CURRENT, points, null);
     }
 
     @Test

@@ -13,7 +13,7 @@ import java.util.List;
 /**
  * Measured against rated cranking current. A tester that does not know the temperature measures less in the cold; its
  * reading is divided by the share of power that a sound battery has there: 100 % at 26.7 °C, 65 % at 0 °C, 40 % at −18 °C, linear
- * between (widely printed, from memory). Sound at 70 % and more (service literature), watched below 80 % (common practice, no
+ * between (a technical manual: 80 °F, 30 °F, 0 °F). Sound at 70 % and more (service literature), watched below 80 % (common practice, no
  * source).
  *
  * @param share of the rating, 0 and more
@@ -31,6 +31,9 @@ public record BatteryHealth(
     public static final double SOUND_SHARE = 0.70;
     /** Below this share it is watched (common practice, no source). */
     public static final double WATCH_SHARE = 0.80;
+
+    /** Colder than this a battery is not tested by the book (a vehicle maker's manual: 15 to 38 °C). */
+    private static final double TESTED_FROM_C = 15;
 
     private static final double[] TEMPERATURE_C = {-17.8, 0, 26.7};
     private static final double[] POWER_SHARE = {0.40, 0.65, 1.00};
@@ -58,7 +61,7 @@ public record BatteryHealth(
         check(Part.MEASURED_CURRENT, measuredA, 0, 3000, "A");
         check(Part.RATED_CURRENT, ratedA, 50, 2000, "A");
         check(Part.TEMPERATURE, temperatureC, TEMPERATURE_C[0], 60, "°C");
-        double power = corrected ? 1 : StateOfCharge.between(TEMPERATURE_C, POWER_SHARE, temperatureC);
+        double power = corrected ? 1 : powerShare(temperatureC);
         double share = measuredA / (ratedA * power);
         var judgement =
                 share < SOUND_SHARE ? Judgement.REPLACE : share < WATCH_SHARE ? Judgement.WATCH : Judgement.SOUND;
@@ -77,7 +80,7 @@ public record BatteryHealth(
                                         : new BatterySaid.PowerAt(Amount.significant(temperatureC, "°C", 4)),
                                 power * 100,
                                 "%",
-                                Label.WIDELY_PRINTED),
+                                Label.POWER_SOURCE),
                         new Step(
                                 Label.SHARE_OF_RATING,
                                 new BatterySaid.ShareFormula(
@@ -87,5 +90,18 @@ public record BatteryHealth(
                                 share * 100,
                                 "%",
                                 Label.HEALTH_SOURCE)));
+    }
+
+    /**
+     * Whether a battery that fails, tested at {@code temperatureC}, may fail by the cold alone: it is colder than a test asks for, and
+     * would be sound if the tester had not been told so.
+     */
+    public static boolean mayFailByCold(double share, double temperatureC) {
+        return temperatureC < TESTED_FROM_C && share / powerShare(temperatureC) >= SOUND_SHARE;
+    }
+
+    /** Share of its power that a sound battery has. */
+    private static double powerShare(double temperatureC) {
+        return StateOfCharge.between(TEMPERATURE_C, POWER_SHARE, temperatureC);
     }
 }

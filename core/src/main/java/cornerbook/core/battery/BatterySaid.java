@@ -19,14 +19,15 @@ public interface BatterySaid extends Said {
         CAPACITY,
         HEALTH,
         STANDBY,
-        CHARGE_WHEN_PARKED
+        CHARGE_WHEN_PARKED,
+        CHARGE_BELOW
     }
 
     /** Names of steps and evidence, and where they come from. */
     enum Label implements BatterySaid {
         SHARE_OF_POWER,
         TOLD_TEMPERATURE,
-        WIDELY_PRINTED,
+        POWER_SOURCE,
         SHARE_OF_RATING,
         HEALTH_SOURCE,
         LOAD_FOR_15_S,
@@ -42,6 +43,11 @@ public interface BatterySaid extends Said {
         VOLTAGE_AT_TABLE,
         PER_CELL,
         STATE_OF_CHARGE,
+        SPECIFIC_GRAVITY,
+        LEAST_CHARGE,
+        GRAVITY_TABLE,
+        FREEZES_AT,
+        FREEZING_TABLE,
         AGM_TABLE,
         FLOODED_TABLE,
         VOLTAGE_AT_REST,
@@ -50,13 +56,22 @@ public interface BatterySaid extends Said {
         FLOODED_TABLE_AT_27,
         CRANKING_CURRENT,
         CRANKING_SOURCE,
+        CRANKING_WHILE_LOW,
+        CRANKING_CHARGED,
+        CAPACITY,
+        CAPACITY_SOURCE,
+        VOLTAGE_CHARGED,
+        CHARGED_SOURCE,
+        STANDBY,
         BATTERY_TEMPERATURE,
         TEMPERATURE_SOURCE,
         TREND,
         PARKED_FROM_FULL,
         PARKED_FROM_THIS,
-        PARKED_FORMULA,
-        FINDING_SOURCE
+        AGE,
+        AGE_SOURCE,
+        FINDING_SOURCE,
+        MAKERS_SOURCE
     }
 
     /** What to mind, and what is told the customer. */
@@ -65,20 +80,26 @@ public interface BatterySaid extends Said {
         AT_THE_RESERVE,
         RANGE_NO_RATING,
         RESTED_TOO_SHORT,
-        CHARGE_AND_TEST,
+        NEVER_CHARGE_FROZEN,
         LITHIUM_LOAD_TEST,
         LITHIUM_TABLE,
         VOLTAGE_NOT_MEASURED,
         LITHIUM_NOT_JUDGED,
         HEALTH_NOT_JUDGED,
+        CAPACITY_NOT_TESTED,
+        AGE_NOT_KNOWN,
         NEEDS_STANDARD,
-        END_OF_LIFE,
-        GETTING_WEAK,
         LOW,
+        LOW_AND_WEAK,
+        LOW_LITHIUM_COLD,
+        TEST_AGAIN,
+        TEST_WARM,
         IN_ORDER
     }
 
     record ChargeBeforeCondemned(RatingStandard standard) implements BatterySaid {}
+
+    record ChargeAndTest(Amount below) implements BatterySaid {}
 
     record PowerAt(Amount temperature) implements BatterySaid {}
 
@@ -111,9 +132,38 @@ public interface BatterySaid extends Said {
 
     record Cranking(Amount measured, Amount rated, RatingStandard standard, Amount health) implements BatterySaid {}
 
-    record AtRest(Amount volts, Amount charge) implements BatterySaid {}
+    /** The battery by what was measured of it: nothing, its voltage at rest, or the charge that this stands for too. */
+    record AtRest(
+            @Nullable Amount volts,
+            @Nullable Amount charge) implements BatterySaid {}
+
+    record Years(int years) implements BatterySaid {}
+
+    record ParkedBasis(boolean electric, Amount standby, boolean measured) implements BatterySaid {}
+
+    record MayBeFrozen(Amount freezesAt) implements BatterySaid {}
+
+    record Capacity(Amount measured, Amount rated, Amount health) implements BatterySaid {}
+
+    record UsualStandby(boolean electric) implements BatterySaid {}
+
+    record DoesNotHold(boolean electric) implements BatterySaid {}
+
+    /** The most that is usual, and the days from full to half charge. */
+    record Drained(Amount current, Amount usual, int days) implements BatterySaid {}
+
+    record LowAndDrained(Amount current, Amount usual) implements BatterySaid {}
+
+    record EndOfLife(boolean electric) implements BatterySaid {}
+
+    /** @param trend whether the trend says when, or the next visit */
+    record GettingWeak(LocalDate by, boolean trend) implements BatterySaid {}
+
+    record TestCapacity(LocalDate by) implements BatterySaid {}
+
+    record Old(int years, LocalDate by) implements BatterySaid {}
 
     record ChangeAYear(Margin change, Amount error) implements BatterySaid {}
 
-    record TrendBasis(@Nullable LocalDate end) implements BatterySaid {}
+    record TrendBasis(Amount least, @Nullable LocalDate end) implements BatterySaid {}
 }

@@ -14,8 +14,8 @@ import java.util.List;
 
 /**
  * Load test: half of the rated cranking current for 15 s, and the voltage at its end against the least for the battery's temperature:
- * 9.6 V at 21 °C, 9.5 at 16, 9.4 at 10 (service literature); 9.3 at 4, 9.1 at −1, 8.9 at −7, 8.7 at −12, 8.5 at −18 (from
- * memory). Lead-acid only, charged before.
+ * 9.6 V at 21 °C, 9.5 at 16, 9.4 at 10, 9.3 at 4, 9.1 at −1, 8.9 at −7, 8.7 at −12, 8.5 at −18 (a battery maker's manual). Lead-acid
+ * only, charged before.
  *
  * @param loadA what to draw
  * @param temperatureC of the battery

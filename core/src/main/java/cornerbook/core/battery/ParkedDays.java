@@ -13,9 +13,9 @@ import java.util.List;
 
 /**
  * How long a parked car takes to the reserve of its 12 V battery, half of its charge: (charge − 0.5) · Ah · health / (24 · I),
- * the worst case without converter. Nothing is cranked in a car with a drive battery, but below the reserve its electronics
- * may not wake and its contactors not close, so that it neither opens nor drives. Standby draw is 50 to 150 mA as a rule
- * (service literature). Self-discharge is left out.
+ * the worst case without converter. An engine is not cranked below the reserve. In an electric car nothing is cranked, but its
+ * electronics may not wake and its contactors not close, so that it neither opens nor drives; its standby draw is 50 to 150 mA as
+ * a rule (service literature). Self-discharge is left out.
  *
  * @param charge from which it starts, 0 to 1
  * @param days 0 when the charge is at or under the reserve already
@@ -29,7 +29,7 @@ public record ParkedDays(
         List<Said> cautions,
         List<Step> steps)
         implements Explained {
-    /** Share of charge that is kept for electronics and contactors (service literature: days to half charge). */
+    /** Share of charge that is kept to start the car, or to wake it (service literature: days to half charge). */
     public static final double RESERVE = 0.5;
 
     private static final double HOURS_PER_DAY = 24;

@@ -17,11 +17,13 @@ import java.util.List;
 /**
  * State of charge from the voltage at rest. Flooded and EFB: BCI table for 26.7 °C (80 °F). AGM: a vehicle maker's table,
  * 12.8 V 100 %, 12.6 V 75 %, 12.3 V 50 %, 12.0 V 25 %; its end, 11.8 V 0 %, from memory. The voltage is brought to the
- * table's temperature by 1.2 mV per kelvin (0.2 mV per cell, from memory). Good to about ±10 % of charge after a rest of
- * four hours and more (common practice, no source). EFB rests a little higher than flooded, so its charge may be lower.
+ * table's temperature by 1.2 mV per kelvin (0.2 mV per cell, from memory; published corrections have the same sign and are
+ * larger). Good to about ±10 % of charge after a rest of four hours and more (common practice, no source). EFB rests a little
+ * higher than flooded, so its charge may be lower.
  *
  * @param atTableTemperatureV voltage brought to 26.7 °C
  * @param stateOfCharge 0 to 1
+ * @param freezesAtC temperature at which its acid freezes with the least charge that the voltage may stand for
  */
 public record RestVoltage(
         Chemistry chemistry,
@@ -30,6 +32,7 @@ public record RestVoltage(
         double restHours,
         double atTableTemperatureV,
         double stateOfCharge,
+        double freezesAtC,
         List<Said> cautions,
         List<Step> steps)
         implements Explained {
@@ -37,8 +40,10 @@ public record RestVoltage(
     private static final double TABLE_C = 26.7;
     private static final double VOLTS_PER_KELVIN = 0.0012;
     private static final double REST_ENOUGH_HOURS = 4;
-    /** Under this voltage at rest: charge and test again (service literature). */
-    public static final double CHARGE_BELOW_V = 12.4;
+    /** Flooded and EFB: charged and tested again under this (vehicle makers' and battery makers' manuals). */
+    private static final double CHARGE_BELOW_V = 12.4;
+    /** AGM needs a charge under this (a vehicle maker's AGM table). */
+    private static final double CHARGE_AGM_BELOW_V = 12.6;
     /** How far the charge may be off, either way (common practice, no source). */
     public static final double ERROR_SHARE = 0.10;
 
@@ -72,8 +77,12 @@ public record RestVoltage(
         if (restHours < REST_ENOUGH_HOURS) {
             cautions.add(Sentence.RESTED_TOO_SHORT);
         }
-        if (volts < CHARGE_BELOW_V) {
-            cautions.add(Sentence.CHARGE_AND_TEST);
+        double freezesAtC = freezesAtC(charge);
+        if (temperatureC <= freezesAtC) {
+            cautions.add(Sentence.NEVER_CHARGE_FROZEN);
+        }
+        if (atTableV < chargeBelowV(chemistry)) {
+            cautions.add(new BatterySaid.ChargeAndTest(Amount.exact(chargeBelowV(chemistry), "V")));
         }
         return new RestVoltage(
                 chemistry,
@@ -82,6 +91,7 @@ public record RestVoltage(
                 restHours,
                 atTableV,
                 charge,
+                freezesAtC,
                 cautions,
                 List.of(
                         new Step(
@@ -95,7 +105,31 @@ public record RestVoltage(
                                 Label.TABLE_LINEAR,
                                 charge * 100,
                                 "%",
-                                chemistry == Chemistry.AGM ? Label.AGM_TABLE : Label.FLOODED_TABLE)));
+                                chemistry == Chemistry.AGM ? Label.AGM_TABLE : Label.FLOODED_TABLE),
+                        new Step(
+                                Label.SPECIFIC_GRAVITY,
+                                Label.LEAST_CHARGE,
+                                Electrolyte.specificGravity(leastCharge(charge)),
+                                "",
+                                Label.GRAVITY_TABLE),
+                        new Step(Label.FREEZES_AT, Label.TABLE_LINEAR, freezesAtC, "°C", Label.FREEZING_TABLE)));
+    }
+
+    /**
+     * The voltage at 26.7 °C under which a lead-acid battery is charged before anything else is said of it. The limits stand in
+     * manuals beside tables for 80 °F, so that the voltage is brought there before it is compared: read in the cold it is too low.
+     */
+    public static double chargeBelowV(Chemistry chemistry) {
+        return chemistry == Chemistry.AGM ? CHARGE_AGM_BELOW_V : CHARGE_BELOW_V;
+    }
+
+    /** Temperature at which the acid freezes with the least charge that a charge found by voltage, 0 to 1, may be. */
+    public static double freezesAtC(double charge) {
+        return Electrolyte.freezesAtC(Electrolyte.specificGravity(leastCharge(charge)));
+    }
+
+    private static double leastCharge(double charge) {
+        return Math.max(0, charge - ERROR_SHARE);
     }
 
     /** The voltage that a battery of {@code temperatureC} would have at 26.7 °C. */

@@ -95,11 +95,19 @@ public enum Measure implements Said {
     TYRE_TEMPERATURE(WorkStep.TEMPERATURES, Carrier.VEHICLE, "°C", -50, 90, Set.of()),
     /** Of the air where the car will stand. */
     OUTSIDE_TEMPERATURE(WorkStep.TEMPERATURES, Carrier.VEHICLE, "°C", -50, 60, Set.of()),
-    /** Voltage at the 12 V battery at rest. */
+    /** Voltage at the 12 V battery at rest, as the car came in. */
     BATTERY_VOLTAGE(WorkStep.BATTERY, Carrier.VEHICLE, "V", 0, 18, Set.of()),
     /** Cold cranking current that the tester estimates, in the rating standard of the battery's label. */
     BATTERY_CRANKING_CURRENT(WorkStep.BATTERY, Carrier.VEHICLE, "A", 0, 2000, Set.of()),
-    BATTERY_TEMPERATURE(WorkStep.BATTERY, Carrier.VEHICLE, "°C", -50, 90, Set.of());
+    BATTERY_TEMPERATURE(WorkStep.BATTERY, Carrier.VEHICLE, "°C", -50, 90, Set.of()),
+    /** What the car draws from the 12 V battery once everything in it sleeps. */
+    STANDBY_CURRENT(WorkStep.BATTERY, Carrier.VEHICLE, "mA", 0, 10_000, Set.of()),
+    /** Voltage at rest after the 12 V battery was charged fully at this visit; a reading says that it was. */
+    BATTERY_VOLTAGE_CHARGED(WorkStep.BATTERY_CHARGED, Carrier.VEHICLE, "V", 0, 18, Set.of()),
+    /** Cranking current after that charge and rest. */
+    BATTERY_CRANKING_CURRENT_CHARGED(WorkStep.BATTERY_CHARGED, Carrier.VEHICLE, "A", 0, 2000, Set.of()),
+    /** Charge that a discharge test draws from the full 12 V battery. */
+    BATTERY_CAPACITY(WorkStep.BATTERY_CHARGED, Carrier.VEHICLE, "A·h", 0, 300, Set.of());
 
     /** What a reading belongs to. A wheel's reading names the wheel and the corner that it stood at. */
     public enum Carrier {
@@ -162,6 +170,7 @@ public enum Measure implements Said {
             case RETAINING_PIN_MOVEMENT ->
                 axle != null && vehicle.axle(axle).brake().caliper() == Caliper.FIXED;
             case PARKING_BRAKE_IN_SERVICE_MODE, PARKING_BRAKE_CYCLED -> vehicle.hasElectricParkingBrake();
+            case BATTERY_CRANKING_CURRENT, BATTERY_CRANKING_CURRENT_CHARGED -> !vehicle.electric();
             case SENSOR_PRESSURE, SENSOR_TEMPERATURE ->
                 vehicle.details().pressureWarning().kind() == PressureWarning.Kind.DIRECT;
             default -> true;

@@ -17,7 +17,16 @@ public interface ServiceSaid extends Said {
         BOLTS_USED_ONCE,
         PUMP_THE_PEDAL,
         LET_IT_SLEEP,
-        HOT_DISCS
+        HOT_DISCS,
+        LET_IT_REST,
+        STANDBY_ASLEEP,
+        TERMINALS,
+        TERMINALS_ELECTRIC,
+        NEVER_CHARGE_FROZEN,
+        CHARGING_GAS,
+        CHARGER_FOR_AGM,
+        LITHIUM_ABOVE_ZERO,
+        CHARGED_BY_CONVERTER
     }
 
     /** What is lubricated, or stays dry. */

@@ -1,5 +1,6 @@
 package cornerbook.core.car;
 
+import cornerbook.core.battery.Chemistry;
 import cornerbook.core.brake.BrakeDetails;
 import cornerbook.core.brake.BrakeSpecification;
 import cornerbook.core.car.ServiceSaid.LubricantKind;
@@ -17,7 +18,10 @@ import org.jspecify.annotations.Nullable;
 /**
  * The work at one car in its order, with the cautions and lubricants that fit what the car has. The vehicle
  * manufacturer's procedure outranks it. Sources: dust, 29 CFR 1910.1001 App. F; yearly cleaning, lift-off of friction material and
- * uneven wear, service literature; which grease goes where, closing and pumping: common practice, no source.
+ * uneven wear, service literature; which grease goes where, closing and pumping: common practice, no source. 12 V battery: asleep for
+ * 40 minutes before the standby current, cable out and five minutes before a terminal of an electric car, negative first and last,
+ * never charged when frozen, gas and eyes: vehicle makers' and battery makers' manuals; lithium not below 0 °C: charger and
+ * battery makers; AGM by its own program and charging by the converter: common practice, no source.
  */
 public final class ServiceSteps {
     private ServiceSteps() {}
@@ -61,8 +65,9 @@ public final class ServiceSteps {
             case REPLACED -> List.of(ServiceCaution.BOTH_SIDES_TOGETHER);
             case CLOSED -> List.of(ServiceCaution.BOLTS_USED_ONCE);
             case PEDAL_AND_PARKING_BRAKE -> List.of(ServiceCaution.PUMP_THE_PEDAL);
-            case BATTERY -> List.of(ServiceCaution.LET_IT_SLEEP);
             case AFTER_THE_DRIVE -> List.of(ServiceCaution.HOT_DISCS);
+            case BATTERY -> battery(vehicle);
+            case BATTERY_CHARGED -> chargedBattery(vehicle);
             default -> List.of();
         };
     }
@@ -75,6 +80,31 @@ public final class ServiceSteps {
         if (vehicle.hasElectricParkingBrake()) {
             cautions.add(ServiceCaution.SERVICE_MODE_FIRST);
             cautions.add(ServiceCaution.SUPPORT_12_V);
+        }
+        return cautions;
+    }
+
+    private static List<Said> battery(Vehicle vehicle) {
+        return vehicle.electric()
+                ? List.of(
+                        ServiceCaution.LET_IT_SLEEP, ServiceCaution.STANDBY_ASLEEP, ServiceCaution.TERMINALS_ELECTRIC)
+                : List.of(ServiceCaution.LET_IT_REST, ServiceCaution.STANDBY_ASLEEP, ServiceCaution.TERMINALS);
+    }
+
+    private static List<Said> chargedBattery(Vehicle vehicle) {
+        var cautions = new ArrayList<Said>();
+        var chemistry = vehicle.battery().chemistry();
+        if (chemistry == Chemistry.LITHIUM) {
+            cautions.add(ServiceCaution.LITHIUM_ABOVE_ZERO);
+        } else {
+            cautions.add(ServiceCaution.NEVER_CHARGE_FROZEN);
+            cautions.add(ServiceCaution.CHARGING_GAS);
+        }
+        if (chemistry == Chemistry.AGM) {
+            cautions.add(ServiceCaution.CHARGER_FOR_AGM);
+        }
+        if (vehicle.electric()) {
+            cautions.add(ServiceCaution.CHARGED_BY_CONVERTER);
         }
         return cautions;
     }

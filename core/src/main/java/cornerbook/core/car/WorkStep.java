@@ -35,6 +35,8 @@ public enum WorkStep implements Said {
     /** Car on the ground. */
     TORQUE,
     BATTERY,
+    /** The 12 V battery after it was charged fully and has rested. */
+    BATTERY_CHARGED(Wheels.LEAVING, true),
     /** Back from the drive that burnishes the brakes. */
     AFTER_THE_DRIVE(Wheels.LEAVING, true);
 

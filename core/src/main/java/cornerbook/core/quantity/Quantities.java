@@ -25,7 +25,7 @@ public final class Quantities {
     private static final Pattern OTHER_BLANKS = Pattern.compile("[\\s\\u00a0\\u2007\\u2009\\u202f]+");
 
     /** Book units of numbers so large that a separator before three digits groups thousands: odometer, mass, cranking current, clamp load, altitude. */
-    private static final Set<String> GROUPED_UNITS = Set.of("km", "kg", "A", "N", "m");
+    private static final Set<String> GROUPED_UNITS = Set.of("km", "kg", "A", "mA", "N", "m");
 
     private static final Map<String, UnitConverter> CONVERTERS = new ConcurrentHashMap<>();
 
@@ -35,7 +35,7 @@ public final class Quantities {
      * The value of what a person wrote.
      *
      * @param text as "32 psi", "9/32 in", "7,2"
-     * @param bookUnit mm, m, kPa (gauge), N·m, N, °C, ° (angle), V, A, A·h, km, km/h, kg, %, or studs (a count)
+     * @param bookUnit mm, m, kPa (gauge), N·m, N, °C, ° (angle), V, A, mA, A·h, km, km/h, kg, %, or studs (a count)
      * @return in the book's unit
      * @throws Refused with one sentence, when the text is not a number with a unit that fits
      */

@@ -55,6 +55,7 @@ final class UnitSpelling {
             entry("°", unit("deg", "°", "deg", "degrees")),
             entry("V", unit("V"), unit("mV")),
             entry("A", unit("A", "A", "CCA"), unit("mA")),
+            entry("mA", unit("mA"), unit("A")),
             entry("A·h", unit("A.h", "A·h", "Ah")),
             entry("km", unit("km"), unit("[mi_i]", "mi", "mile", "miles")),
             entry("km/h", unit("km/h", "km/h", "kmh"), unit("[mi_i]/h", "mph", "mi/h")),

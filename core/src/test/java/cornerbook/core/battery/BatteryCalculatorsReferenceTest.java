@@ -32,4 +32,16 @@ class BatteryCalculatorsReferenceTest {
                 .as(source)
                 .isCloseTo(charge, within(tolerance));
     }
+
+    @ParameterizedTest
+    @CsvFileSource(resources = FOLDER + "electrolyte-freezing.csv", numLinesToSkip = 1)
+    void freezingPointOfTheAcid(double gravity, double freezesF, double toleranceF, String source) {
+        assertThat(Electrolyte.freezesAtC(gravity) * 1.8 + 32).as(source).isCloseTo(freezesF, within(toleranceF));
+    }
+
+    @ParameterizedTest
+    @CsvFileSource(resources = FOLDER + "electrolyte-gravity.csv", numLinesToSkip = 1)
+    void gravityOfTheAcidByCharge(double charge, double lowest, double highest, String source) {
+        assertThat(Electrolyte.specificGravity(charge)).as(source).isBetween(lowest, highest);
+    }
 }

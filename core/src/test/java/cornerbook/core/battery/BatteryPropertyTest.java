@@ -94,4 +94,16 @@ class BatteryPropertyTest {
         assertThat(ParkedDays.of(60, 1, 0.1, 0.5).days()).isZero();
         assertThat(ParkedDays.of(60, 1, 0.1, 0.4).cautions()).isNotEmpty();
     }
+
+    /** The emptier, the sooner it freezes; never warmer than water and never colder than the table's full battery. */
+    @Test
+    void theEmptierTheSoonerItFreezes() {
+        double before = Double.POSITIVE_INFINITY;
+        for (double charge = 0; charge <= 1; charge += 0.01) {
+            double freezesC = Electrolyte.freezesAtC(Electrolyte.specificGravity(charge));
+            assertThat(freezesC).isLessThan(before).isBetween(-60.0, 0.0);
+            assertThat(RestVoltage.freezesAtC(charge)).isGreaterThanOrEqualTo(freezesC);
+            before = freezesC;
+        }
+    }
 }

@@ -101,14 +101,24 @@ public final class Cars {
         return with(car, car.id(), car.fastener(), battery);
     }
 
+    /** The same car with an engine that is cranked. */
+    public static Vehicle combustion(Vehicle car) {
+        return with(car, car.id(), false, car.fastener(), car.battery());
+    }
+
     private static Vehicle with(Vehicle car, String id, WheelFastener fastener, TwelveVoltBattery battery) {
+        return with(car, id, car.electric(), fastener, battery);
+    }
+
+    private static Vehicle with(
+            Vehicle car, String id, boolean electric, WheelFastener fastener, TwelveVoltBattery battery) {
         return new Vehicle(
                 id,
                 car.name(),
                 car.plate(),
                 car.vin(),
                 car.drive(),
-                car.electric(),
+                electric,
                 car.jurisdiction(),
                 car.front(),
                 car.rear(),
@@ -165,8 +175,12 @@ public final class Cars {
     }
 
     public static CarHistory history(Visit... visits) {
+        return history(vehicle(), visits);
+    }
+
+    public static CarHistory history(Vehicle car, Visit... visits) {
         return new CarHistory(
-                vehicle(),
+                car,
                 new Customer("c-1", "Invented Person", null, null),
                 List.of(set(SeasonKind.SUMMER, "S-"), set(SeasonKind.WINTER, "W-")),
                 List.of(visits));

@@ -5,12 +5,12 @@ import cornerbook.core.battery.BatterySaid;
 import cornerbook.core.battery.BatterySaid.Label;
 import cornerbook.core.battery.BatterySaid.Sentence;
 import cornerbook.core.battery.Chemistry;
+import cornerbook.core.battery.HealthTest;
 import cornerbook.core.battery.HealthTrend;
-import cornerbook.core.battery.ParkedDays;
-import cornerbook.core.battery.RestVoltage;
-import cornerbook.core.battery.StateOfCharge;
-import cornerbook.core.battery.TwelveVoltBattery;
 import cornerbook.core.car.Measure;
+import cornerbook.core.car.Reading;
+import cornerbook.core.car.StandingReadings;
+import cornerbook.core.car.Vehicle;
 import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
@@ -20,120 +20,248 @@ import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Margin;
 import cornerbook.core.say.Said;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
-/** Finding on the 12 V battery: charge by voltage at rest, and measured against rated cranking current. */
+/**
+ * Finding on the 12 V battery, charge before health: a battery that rests low is charged, rested and tested again before its
+ * health is judged. Where an engine is cranked the health is the cranking current over its rating; an electric car cranks
+ * nothing, so that charge, capacity, age and standby current count.
+ */
 public final class BatteryFindings {
-    /** Draw of a sleeping electric car, the middle of the 50 to 150 mA of service literature. */
-    private static final double STANDBY_A = 0.1;
+    /** A 12 V battery lasts 3 to 5 years (service literature). */
+    private static final int USUAL_YEARS = 5;
 
-    private static final double LEAST_HEALTH = 0.1;
+    private final Vehicle vehicle;
+    private final StandingReadings readings;
+    private final LocalDate nextVisit;
+    private final @Nullable RestCharge found;
+    private final @Nullable RestCharge charged;
+    private final List<TestedHealth> tested;
+    private final Standby standby;
+    private final HealthTest trendOf;
+    private final @Nullable HealthTrend trend;
+    private final @Nullable Integer years;
 
-    private BatteryFindings() {}
+    private BatteryFindings(Case given) {
+        vehicle = given.vehicle();
+        readings = given.readings();
+        nextVisit = given.nextVisit();
+        var battery = vehicle.battery();
+        found = RestCharge.find(battery, readings, Measure.BATTERY_VOLTAGE).orElse(null);
+        charged = RestCharge.find(battery, readings, Measure.BATTERY_VOLTAGE_CHARGED)
+                .orElse(null);
+        // A cranking test tells nothing while the charge that it was made with is not known.
+        tested = TestedHealth.list(battery, readings).stream()
+                .filter(each -> each.test() == HealthTest.CAPACITY || found != null || charged != null)
+                .toList();
+        standby = Standby.of(vehicle, readings);
+        var curve = BatteryCurve.of(vehicle, given.visits());
+        trendOf = curve.test();
+        trend = curve.trend().orElse(null);
+        var installed = battery.installedOn();
+        years = installed == null
+                ? null
+                : (int) ChronoUnit.YEARS.between(installed, given.visit().date());
+    }
 
-    /** The finding on the 12 V battery; none when it was not measured. */
+    /** The finding on the 12 V battery; none when nothing that tells of it was measured. */
     public static Judgement judge(Case given) {
-        var readings = given.readings();
-        var battery = given.vehicle().battery();
-        var notJudged = new ArrayList<Said>();
-        var voltage = readings.ofVehicle(Measure.BATTERY_VOLTAGE);
-        if (voltage.isEmpty()) {
-            return Judgement.missing(Sentence.VOLTAGE_NOT_MEASURED);
+        var judge = new BatteryFindings(given);
+        var notJudged = new ArrayList<>(judge.voltagesOfNoUse());
+        if (judge.rest() == null && judge.tested.isEmpty()) {
+            return Judgement.missing(notJudged);
         }
-        if (battery.chemistry() == Chemistry.LITHIUM) {
-            return Judgement.missing(Sentence.LITHIUM_NOT_JUDGED);
+        notJudged.addAll(judge.missing());
+        return new Judgement(List.of(judge.finding()), notJudged);
+    }
+
+    /** How it rests now: after its charge, or as it was found. */
+    private @Nullable RestCharge rest() {
+        return charged == null ? found : charged;
+    }
+
+    private List<Said> voltagesOfNoUse() {
+        var voltages = Stream.of(Measure.BATTERY_VOLTAGE, Measure.BATTERY_VOLTAGE_CHARGED)
+                .flatMap(measure -> readings.ofVehicle(measure).stream())
+                .toList();
+        if (voltages.isEmpty()) {
+            return List.of(Sentence.VOLTAGE_NOT_MEASURED);
         }
-        double volts = voltage.get().value();
-        if (volts > StateOfCharge.HELD_UP_VOLTS) {
-            return Judgement.missing(new BatterySaid.HeldUpNow(new Amount(volts, "V", 1)));
+        if (vehicle.battery().chemistry() == Chemistry.LITHIUM && rest() == null) {
+            return List.of(Sentence.LITHIUM_NOT_JUDGED);
         }
-        var temperature = readings.ofVehicle(Measure.BATTERY_TEMPERATURE);
-        double atTableV = Math.min(
-                temperature
-                        .map(reading -> RestVoltage.atTableTemperatureV(volts, reading.value()))
-                        .orElse(volts),
-                StateOfCharge.HELD_UP_VOLTS);
-        double charge = RestVoltage.chargeAtTableTemperature(battery.chemistry(), atTableV);
-        var evidence = new ArrayList<Evidence>();
-        evidence.add(new Evidence(
-                Label.VOLTAGE_AT_REST,
-                Amount.of(volts, "V"),
-                new BatterySaid.WrittenAsRested(voltage.get().asWritten())));
-        evidence.add(new Evidence(
-                Label.STATE_OF_CHARGE,
-                new BatterySaid.About(percent(charge)),
-                switch (battery.chemistry()) {
-                    case AGM -> Label.AGM_TABLE_AT_27;
-                    case EFB -> Label.EFB_BY_FLOODED_TABLE;
-                    default -> Label.FLOODED_TABLE_AT_27;
-                }));
-        double health = 1;
-        var cranking = readings.ofVehicle(Measure.BATTERY_CRANKING_CURRENT);
-        var rated = battery.ratedCrankingCurrentA();
-        if (cranking.isPresent() && rated != null) {
-            health = cranking.get().value() / rated;
-            evidence.add(new Evidence(
-                    Label.CRANKING_CURRENT,
-                    new BatterySaid.Cranking(
-                            Amount.of(cranking.get().value(), "A"),
-                            Amount.of(rated, "A"),
-                            Objects.requireNonNull(battery.ratingStandard()),
-                            percent(health)),
-                    Label.CRANKING_SOURCE));
-        } else {
-            notJudged.add(Sentence.HEALTH_NOT_JUDGED);
+        return voltages.stream()
+                .filter(voltage -> RestCharge.isHeldUp(vehicle.battery(), voltage))
+                .<Said>map(voltage -> new BatterySaid.HeldUpNow(new Amount(voltage.value(), "V", 1)))
+                .toList();
+    }
+
+    private List<Said> missing() {
+        boolean capacity = tested.stream().anyMatch(each -> each.test() == HealthTest.CAPACITY);
+        if (vehicle.electric() && !capacity) {
+            return years == null
+                    ? List.of(Sentence.CAPACITY_NOT_TESTED, Sentence.AGE_NOT_KNOWN)
+                    : List.of(Sentence.CAPACITY_NOT_TESTED);
         }
-        temperature.ifPresent(reading -> evidence.add(
-                new Evidence(Label.BATTERY_TEMPERATURE, Amount.of(reading.value(), "°C"), Label.TEMPERATURE_SOURCE)));
-        var trend = BatteryCurve.of(given.vehicle(), given.visits()).trend();
-        trend.ifPresent(line -> evidence.add(evidence(line)));
-        evidence.add(parked(Label.PARKED_FROM_FULL, parked(battery, health, 1)));
-        evidence.add(parked(Label.PARKED_FROM_THIS, parked(battery, health, charge)));
-        var end = trend.map(HealthTrend::reaches).orElse(null);
-        boolean ends = end != null && end.isBefore(given.nextVisit());
-        var verdict = health < BatteryHealth.SOUND_SHARE
-                ? Verdict.SPENT
-                : ends || volts < RestVoltage.CHARGE_BELOW_V || health < BatteryHealth.WATCH_SHARE
-                        ? Verdict.RUNS_OUT
-                        : Verdict.HOLDS;
-        Said plain = switch (verdict) {
-            case SPENT -> Sentence.END_OF_LIFE;
-            case RUNS_OUT -> ends || health < BatteryHealth.WATCH_SHARE ? Sentence.GETTING_WEAK : Sentence.LOW;
-            default -> Sentence.IN_ORDER;
-        };
-        var finding = new Finding(
+        return tested.isEmpty() ? List.of(Sentence.HEALTH_NOT_JUDGED) : List.of();
+    }
+
+    private Finding finding() {
+        var outcome = outcome();
+        var rest = rest();
+        var charge = rest == null ? null : rest.charge();
+        return new Finding(
                 new Subject(Subject.Part.BATTERY, null, null, null),
-                verdict,
-                new BatterySaid.AtRest(Amount.of(volts, "V"), percent(charge)),
-                plain,
-                verdict == Verdict.SPENT ? null : end,
+                outcome.verdict(),
+                new BatterySaid.AtRest(
+                        rest == null ? null : Amount.of(rest.reading().value(), "V"),
+                        charge == null ? null : RestCharge.percent(charge)),
+                outcome.words(),
+                trend == null || outcome.verdict().compareTo(Verdict.SPENT) >= 0 ? null : trend.reaches(),
                 null,
-                Math.clamp(Math.min(health, charge), 0, 1),
-                evidence,
-                Label.FINDING_SOURCE);
-        return new Judgement(List.of(finding), notJudged);
+                Math.clamp(Math.min(health(), charge == null ? 1 : charge), 0, 1),
+                evidence(),
+                vehicle.battery().chargeBelowV() == null ? Label.FINDING_SOURCE : Label.MAKERS_SOURCE);
     }
 
-    private static Evidence evidence(HealthTrend line) {
-        return new Evidence(
-                Label.TREND,
-                new BatterySaid.ChangeAYear(
-                        new Margin(line.sharePerYear() * 100, "%", 0, true), percent(line.errorPerYear())),
-                new BatterySaid.TrendBasis(line.reaches()));
+    private record Outcome(Verdict verdict, Said words) {
+        static final Outcome IN_ORDER = new Outcome(Verdict.HOLDS, Sentence.IN_ORDER);
+
+        static Outcome soon(Said words) {
+            return new Outcome(Verdict.RUNS_OUT, words);
+        }
+
+        static Outcome spent(Said words) {
+            return new Outcome(Verdict.SPENT, words);
+        }
     }
 
-    private static Amount percent(double share) {
-        return new Amount(share * 100, "%", 0);
+    private Outcome outcome() {
+        var rest = rest();
+        var freezesAtC = rest == null ? null : rest.freezesAtC();
+        var temperatureC = temperatureC();
+        if (freezesAtC != null && temperatureC != null && temperatureC <= freezesAtC) {
+            return new Outcome(Verdict.UNSAFE, new BatterySaid.MayBeFrozen(Amount.of(freezesAtC, "°C")));
+        }
+        if (charged != null && charged.low()) {
+            return Outcome.spent(new BatterySaid.DoesNotHold(vehicle.electric()));
+        }
+        var health = tested.stream()
+                .filter(TestedHealth::counts)
+                .filter(each -> !vehicle.electric() || each.test() == HealthTest.CAPACITY)
+                .map(this::outcome)
+                .max(Comparator.comparing(Outcome::verdict))
+                .orElseGet(this::withoutTest);
+        if (health.verdict() == Verdict.SPENT) {
+            return health;
+        }
+        if (charged == null && found != null && found.low()) {
+            return Outcome.soon(low(temperatureC));
+        }
+        return health.verdict() == Verdict.HOLDS && standby.drains()
+                ? Outcome.soon(new BatterySaid.Drained(
+                        standby.current(), standby.most(), (int) standby.parked(health(), 1).days()))
+                : health;
     }
 
-    /** How long the car may stand, from a charge of 0 to 1. */
-    static ParkedDays parked(TwelveVoltBattery battery, double health, double charge) {
-        return ParkedDays.of(battery.ratedCapacityAh(), Math.clamp(health, LEAST_HEALTH, 1), STANDBY_A, charge);
+    private Said low(@Nullable Double temperatureC) {
+        if (vehicle.battery().chemistry() == Chemistry.LITHIUM && temperatureC != null && temperatureC < 0) {
+            return Sentence.LOW_LITHIUM_COLD;
+        }
+        if (standby.drains()) {
+            return new BatterySaid.LowAndDrained(standby.current(), standby.most());
+        }
+        return tested.stream().allMatch(TestedHealth::counts) ? Sentence.LOW : Sentence.LOW_AND_WEAK;
     }
 
-    private static Evidence parked(Said what, ParkedDays parked) {
-        return new Evidence(what, Amount.of(parked.days(), "d"), Label.PARKED_FORMULA);
+    private Outcome outcome(TestedHealth health) {
+        var end = trend == null || trendOf != health.test() ? null : trend.reaches();
+        boolean ends = end != null && end.isBefore(nextVisit);
+        if (health.share() < health.test().leastShare()) {
+            var temperatureC = temperatureC();
+            return health.test() == HealthTest.CRANKING_CURRENT
+                            && temperatureC != null
+                            && BatteryHealth.mayFailByCold(health.share(), temperatureC)
+                    ? Outcome.soon(Sentence.TEST_WARM)
+                    : Outcome.spent(new BatterySaid.EndOfLife(vehicle.electric()));
+        }
+        return ends || health.share() < health.test().watchShare()
+                ? Outcome.soon(new BatterySaid.GettingWeak(ends ? end : nextVisit, ends))
+                : Outcome.IN_ORDER;
+    }
+
+    /** By age, and by a cranking test that does not count: an electric car's, or that of a battery that was low. */
+    private Outcome withoutTest() {
+        var cranking = tested.stream().findFirst().orElse(null);
+        if (cranking != null && !vehicle.electric()) {
+            return Outcome.soon(Sentence.TEST_AGAIN);
+        }
+        if (cranking != null && cranking.share() < cranking.test().watchShare()) {
+            return Outcome.soon(new BatterySaid.TestCapacity(nextVisit));
+        }
+        return years != null && years > USUAL_YEARS
+                ? Outcome.soon(new BatterySaid.Old(years, nextVisit))
+                : Outcome.IN_ORDER;
+    }
+
+    private List<Evidence> evidence() {
+        var evidence = new ArrayList<Evidence>();
+        Stream.of(Optional.ofNullable(found), Optional.ofNullable(charged))
+                .flatMap(Optional::stream)
+                .forEach(rest -> evidence.addAll(rest.evidence()));
+        tested.forEach(each -> evidence.add(each.evidence()));
+        var temperatureC = temperatureC();
+        if (temperatureC != null) {
+            evidence.add(
+                    new Evidence(Label.BATTERY_TEMPERATURE, Amount.of(temperatureC, "°C"), Label.TEMPERATURE_SOURCE));
+        }
+        var rest = rest();
+        var freezesAtC = rest == null || !rest.low() ? null : rest.freezesAtC();
+        if (freezesAtC != null) {
+            evidence.add(new Evidence(Label.FREEZES_AT, Amount.of(freezesAtC, "°C"), Label.FREEZING_TABLE));
+        }
+        if (years != null) {
+            evidence.add(new Evidence(Label.AGE, new BatterySaid.Years(years), Label.AGE_SOURCE));
+        }
+        if (trend != null) {
+            evidence.add(new Evidence(
+                    Label.TREND,
+                    new BatterySaid.ChangeAYear(
+                            new Margin(trend.sharePerYear() * 100, "%", 0, true),
+                            RestCharge.percent(trend.errorPerYear())),
+                    new BatterySaid.TrendBasis(RestCharge.percent(trendOf.leastShare()), trend.reaches())));
+        }
+        if (standby.measured()) {
+            evidence.add(
+                    new Evidence(Label.STANDBY, standby.current(), new BatterySaid.UsualStandby(vehicle.electric())));
+        }
+        evidence.add(standby.parked(Label.PARKED_FROM_FULL, health(), 1));
+        if (rest != null && rest.charge() != null) {
+            evidence.add(standby.parked(Label.PARKED_FROM_THIS, health(), rest.charge()));
+        }
+        return evidence;
+    }
+
+    /** The least of its tests that count, or that of a new one. */
+    private double health() {
+        return tested.stream()
+                .filter(TestedHealth::counts)
+                .flatMapToDouble(each -> DoubleStream.of(each.share()))
+                .min()
+                .orElse(1);
+    }
+
+    private @Nullable Double temperatureC() {
+        return readings.ofVehicle(Measure.BATTERY_TEMPERATURE)
+                .map(Reading::value)
+                .orElse(null);
     }
 }
