@@ -100,7 +100,14 @@ final class BaySteps {
                         .toList(),
                 List.of(ofWheels(WorkStep.TORQUE, true)),
                 Ticks.SECOND_CHECK));
-        steps.add(step("BATTERY", Kind.FIELDS, cautions(WorkStep.BATTERY), List.of(ofVehicle(WorkStep.BATTERY))));
+        steps.add(step(
+                "BATTERY",
+                Kind.FIELDS,
+                cautions(WorkStep.BATTERY),
+                Stream.concat(
+                                Stream.of(ofVehicle(WorkStep.BATTERY)),
+                                ofVehicle(EnumSet.of(WorkStep.BATTERY_CHARGED)).stream())
+                        .toList()));
         steps.add(step(
                 "BURNISH", Kind.CAR, cautions(WorkStep.AFTER_THE_DRIVE), List.of(afterTheDrive()), Ticks.BURNISHED));
         steps.add(step("DEPART", Kind.DEPART, List.of(), List.of()));

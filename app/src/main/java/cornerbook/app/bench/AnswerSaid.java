@@ -3,7 +3,7 @@ package cornerbook.app.bench;
 import cornerbook.core.air.AirSaid;
 import cornerbook.core.air.LeakRate;
 import cornerbook.core.air.SensorCheck;
-import cornerbook.core.battery.BatteryHealth;
+import cornerbook.core.battery.HealthTest;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.say.Amount;
@@ -119,7 +119,11 @@ public interface AnswerSaid extends Said {
 
     record Charge(Amount share) implements AnswerSaid {}
 
-    record OfItsRating(Amount share, BatteryHealth.Judgement judgement) implements AnswerSaid {}
+    record Freezes(Amount at) implements AnswerSaid {}
+
+    record OfItsRating(Amount share, HealthTest.Judgement judgement) implements AnswerSaid {}
+
+    record OfItsCapacity(Amount share, HealthTest.Judgement judgement) implements AnswerSaid {}
 
     record RatingCompared(Amount rated, Said standard, Said other, Said otherStandard) implements AnswerSaid {}
 

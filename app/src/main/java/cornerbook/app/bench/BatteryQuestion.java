@@ -9,6 +9,7 @@ import cornerbook.app.bench.AskSaid.Otherwise;
 import cornerbook.app.bench.AskSaid.Title;
 import cornerbook.core.battery.BatteryHealth;
 import cornerbook.core.battery.BatterySaid;
+import cornerbook.core.battery.CapacityTest;
 import cornerbook.core.battery.Chemistry;
 import cornerbook.core.battery.LoadTest;
 import cornerbook.core.battery.ParkedDays;
@@ -120,6 +121,12 @@ final class BatteryQuestion {
                                             "A",
                                             BatterySaid.Part.STANDBY,
                                             Help.BATTERY_STANDBY),
+                                    Ask.quantity(
+                                            "discharged",
+                                            Label.BATTERY_DISCHARGED,
+                                            "A·h",
+                                            BatterySaid.Part.DISCHARGED,
+                                            Help.BATTERY_DISCHARGED),
                                     Ask.number(
                                             "health",
                                             Label.BATTERY_HEALTH,
@@ -164,7 +171,11 @@ final class BatteryQuestion {
                         given.quantity("volts"),
                         given.quantity("temperature", USUAL_TEMPERATURE_C),
                         given.number("rested")));
-        return List.of(Part.of("rest", result, new AnswerSaid.Charge(percent(result.stateOfCharge()))));
+        return List.of(Part.of(
+                "rest",
+                result,
+                new AnswerSaid.Charge(percent(result.stateOfCharge())),
+                new AnswerSaid.Freezes(Amount.of(result.freezesAtC(), "°C"))));
     }
 
     private static List<Part> rating(Given given) {
@@ -215,15 +226,22 @@ final class BatteryQuestion {
     }
 
     private static List<Part> parked(Given given) {
-        if (!given.any("capacity", "standby", "parked-at")) {
-            return List.of();
+        var parts = new ArrayList<Part>();
+        if (given.any("discharged")) {
+            var result = CapacityTest.of(given.quantity("discharged"), given.quantity("capacity"));
+            parts.add(Part.of(
+                    "capacityTest", result, new AnswerSaid.OfItsCapacity(percent(result.share()), result.judgement())));
+        }
+        if (!given.any("standby", "parked-at") && (given.any("discharged") || !given.any("capacity"))) {
+            return parts;
         }
         var result = ParkedDays.of(
                 given.quantity("capacity"),
                 given.number("health", 100) / 100,
                 given.quantity("standby"),
                 given.number("parked-at", 100) / 100);
-        return List.of(Part.of(
+        parts.add(Part.of(
                 "parked", result, new AnswerSaid.ParkedFor(percent(result.charge()), (int) Math.round(result.days()))));
+        return parts;
     }
 }

@@ -125,6 +125,8 @@ public final class CarValues {
         putLast("volts", Measure.BATTERY_VOLTAGE);
         putLast("measured", Measure.BATTERY_CRANKING_CURRENT);
         putLast("temperature", Measure.BATTERY_TEMPERATURE);
+        putLast("standby", Measure.STANDBY_CURRENT);
+        putLast("discharged", Measure.BATTERY_CAPACITY);
     }
 
     /** The mass as it stands on the hoist; the permitted axle loads only when nothing lighter is known. */

@@ -98,7 +98,7 @@ final class CastParts {
     }
 
     static TwelveVoltBattery lithium(double capacityAh, LocalDate today, int ageMonths) {
-        return new TwelveVoltBattery(Chemistry.LITHIUM, capacityAh, null, null, today.minusMonths(ageMonths));
+        return new TwelveVoltBattery(Chemistry.LITHIUM, capacityAh, null, null, today.minusMonths(ageMonths), 13.1);
     }
 
     static Tyre tyre(String model, String size, int loadIndex, boolean directional, double newDepthMm) {

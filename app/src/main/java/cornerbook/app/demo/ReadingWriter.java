@@ -143,10 +143,16 @@ final class ReadingWriter {
         double restV = battery.chemistry() == Chemistry.LITHIUM ? 13.25 : tired ? 12.22 + 0.05 * seasonsLeft : 12.72;
         add(Measure.BATTERY_VOLTAGE, null, null, null, restV + 0.02 * CarTruth.bounded(random), 2);
         add(Measure.BATTERY_TEMPERATURE, null, null, null, temperatureC, 0);
+        add(Measure.STANDBY_CURRENT, null, null, null, 70 + 10 * CarTruth.bounded(random), 0);
         Double rated = battery.ratedCrankingCurrentA();
-        if (rated != null) {
-            double health = (tired ? 0.58 : 0.86) + (tired ? 0.05 : 0.015) * seasonsLeft;
+        if (rated != null && !member.vehicle().electric()) {
+            double health = 0.86 + 0.015 * seasonsLeft;
             add(Measure.BATTERY_CRANKING_CURRENT, null, null, null, rated * health + 4 * CarTruth.bounded(random), 0);
+        }
+        if (tired) {
+            double capacityAh = battery.ratedCapacityAh() * (0.46 + 0.06 * seasonsLeft) + CarTruth.bounded(random);
+            add(Measure.BATTERY_VOLTAGE_CHARGED, null, null, null, 12.74 + 0.02 * CarTruth.bounded(random), 2);
+            add(Measure.BATTERY_CAPACITY, null, null, null, capacityAh, 0);
         }
     }
 

@@ -154,7 +154,8 @@ final class HistoryReader {
                 json.number("ratedCapacityAh"),
                 json.has("ratedCrankingCurrent") ? (Double) json.quantity("ratedCrankingCurrent", "A") : null,
                 json.has("ratingStandard") ? json.constant("ratingStandard", RatingStandard.class) : null,
-                json.optionalDate("installedOn")));
+                json.optionalDate("installedOn"),
+                json.has("chargeBelow") ? (Double) json.quantity("chargeBelow", "V") : null));
     }
 
     private WheelSet wheelSet(JsonObject json) {

@@ -99,6 +99,10 @@ final class HistoryWriter {
             json.set("ratedCrankingCurrent", quantity(current, "A")).put("ratingStandard", standard.name());
         }
         putIfPresent(json, "installedOn", battery.installedOn());
+        var chargeBelowV = battery.chargeBelowV();
+        if (chargeBelowV != null) {
+            json.set("chargeBelow", quantity(chargeBelowV, "V"));
+        }
     }
 
     private static void write(AxleSpecification axle, ObjectNode json) {

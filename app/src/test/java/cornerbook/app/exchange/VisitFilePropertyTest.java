@@ -142,7 +142,8 @@ class VisitFilePropertyTest {
                         between(5, 300),
                         rated ? (Double) between(100, 900) : null,
                         rated ? pick(RatingStandard.values()) : null,
-                        maybe(TODAY.minusDays(random.nextInt(3000)))),
+                        maybe(TODAY.minusDays(random.nextInt(3000))),
+                        maybe(between(10, 15))),
                 maybe(pick(BrakeFluid.values())),
                 details());
     }

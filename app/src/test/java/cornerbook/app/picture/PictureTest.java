@@ -212,7 +212,7 @@ class PictureTest {
         var picture = parse(ChargeOverDays.svg(parked, ENGLISH));
         assertThat(picture.getAttribute("aria-label"))
                 .isEqualTo(
-                        "Charge over the days parked: 100\u00a0% when parked, at the reserve after 10 days, reserve for electronics and contactors");
+                        "Charge over the days parked: 100\u00a0% when parked, at the reserve after 10 days, reserve to start the car or wake it");
         assertThat(picture.getTextContent()).contains("charge,\u00a0%", "days parked, without converter");
         assertThat(parse(ChargeOverDays.svg(ParkedDays.of(60, 0.8, 0.1, 0.3), ENGLISH))
                         .getAttribute("aria-label"))

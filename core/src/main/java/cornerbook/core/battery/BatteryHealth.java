@@ -4,6 +4,7 @@ import static cornerbook.core.quantity.Range.check;
 
 import cornerbook.core.battery.BatterySaid.Label;
 import cornerbook.core.battery.BatterySaid.Part;
+import cornerbook.core.battery.HealthTest.Judgement;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Said;
 import cornerbook.core.why.Explained;
@@ -13,8 +14,7 @@ import java.util.List;
 /**
  * Measured against rated cranking current. A tester that does not know the temperature measures less in the cold; its
  * reading is divided by the share of power that a sound battery has there: 100 % at 26.7 °C, 65 % at 0 °C, 40 % at −18 °C, linear
- * between (a technical manual: 80 °F, 30 °F, 0 °F). Sound at 70 % and more (service literature), watched below 80 % (common practice, no
- * source).
+ * between (a technical manual: 80 °F, 30 °F, 0 °F). What the share means says {@link HealthTest#CRANKING_CURRENT}.
  *
  * @param share of the rating, 0 and more
  */
@@ -27,23 +27,11 @@ public record BatteryHealth(
         List<Said> cautions,
         List<Step> steps)
         implements Explained {
-    /** A battery is sound at this share of its rating and more (service literature). */
-    public static final double SOUND_SHARE = 0.70;
-    /** Below this share it is watched (common practice, no source). */
-    public static final double WATCH_SHARE = 0.80;
-
     /** Colder than this a battery is not tested by the book (a vehicle maker's manual: 15 to 38 °C). */
     private static final double TESTED_FROM_C = 15;
 
     private static final double[] TEMPERATURE_C = {-17.8, 0, 26.7};
     private static final double[] POWER_SHARE = {0.40, 0.65, 1.00};
-
-    /** What the share says. */
-    public enum Judgement {
-        SOUND,
-        WATCH,
-        REPLACE
-    }
 
     public BatteryHealth {
         cautions = List.copyOf(cautions);
@@ -63,8 +51,7 @@ public record BatteryHealth(
         check(Part.TEMPERATURE, temperatureC, TEMPERATURE_C[0], 60, "°C");
         double power = corrected ? 1 : powerShare(temperatureC);
         double share = measuredA / (ratedA * power);
-        var judgement =
-                share < SOUND_SHARE ? Judgement.REPLACE : share < WATCH_SHARE ? Judgement.WATCH : Judgement.SOUND;
+        var judgement = HealthTest.CRANKING_CURRENT.judge(share);
         return new BatteryHealth(
                 measuredA,
                 ratedA,
@@ -97,7 +84,7 @@ public record BatteryHealth(
      * would be sound if the tester had not been told so.
      */
     public static boolean mayFailByCold(double share, double temperatureC) {
-        return temperatureC < TESTED_FROM_C && share / powerShare(temperatureC) >= SOUND_SHARE;
+        return temperatureC < TESTED_FROM_C && share / powerShare(temperatureC) >= HealthTest.CRANKING_CURRENT.leastShare();
     }
 
     /** Share of its power that a sound battery has. */

@@ -20,7 +20,8 @@ public interface BatterySaid extends Said {
         HEALTH,
         STANDBY,
         CHARGE_WHEN_PARKED,
-        CHARGE_BELOW
+        CHARGE_BELOW,
+        DISCHARGED
     }
 
     /** Names of steps and evidence, and where they come from. */
@@ -60,6 +61,7 @@ public interface BatterySaid extends Said {
         CRANKING_CHARGED,
         CAPACITY,
         CAPACITY_SOURCE,
+        SHARE_OF_CAPACITY,
         VOLTAGE_CHARGED,
         CHARGED_SOURCE,
         STANDBY,
@@ -81,6 +83,7 @@ public interface BatterySaid extends Said {
         RANGE_NO_RATING,
         RESTED_TOO_SHORT,
         NEVER_CHARGE_FROZEN,
+        DISCHARGED_FROM_FULL,
         LITHIUM_LOAD_TEST,
         LITHIUM_TABLE,
         VOLTAGE_NOT_MEASURED,

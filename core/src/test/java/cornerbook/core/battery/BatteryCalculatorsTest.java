@@ -69,9 +69,9 @@ class BatteryCalculatorsTest {
     @Test
     void healthIsJudgedAtItsTemperature() {
         assertThat(BatteryHealth.of(420, 600, RatingStandard.SAE, 20, true).judgement())
-                .isEqualTo(BatteryHealth.Judgement.WATCH);
+                .isEqualTo(HealthTest.Judgement.WATCH);
         assertThat(BatteryHealth.of(419, 600, RatingStandard.SAE, 20, true).judgement())
-                .isEqualTo(BatteryHealth.Judgement.REPLACE);
+                .isEqualTo(HealthTest.Judgement.REPLACE);
         assertThat(BatteryHealth.of(390, 600, RatingStandard.SAE, 0, false).share())
                 .isCloseTo(1, within(1e-9));
     }
@@ -130,14 +130,14 @@ class BatteryCalculatorsTest {
     /** Sound from 70 % (service literature), watched below 80 % (common practice, no source); only what is condemned is tested again. */
     @ParameterizedTest
     @CsvSource({"480, SOUND, 80", "479, WATCH, 79.83", "420, WATCH, 70", "419, REPLACE, 69.83"})
-    void theShareOfTheRatingDecides(double measuredA, BatteryHealth.Judgement judgement, double percent) {
+    void theShareOfTheRatingDecides(double measuredA, HealthTest.Judgement judgement, double percent) {
         var health = BatteryHealth.of(measuredA, 600, RatingStandard.SAE, 20, true);
         assertThat(health.judgement()).isEqualTo(judgement);
         assertThat(health.steps().getLast().value()).isCloseTo(percent, within(0.01));
         assertThat(health.steps().getFirst().value())
                 .as("the tester knew the temperature")
                 .isEqualTo(100);
-        assertThat(health.cautions().isEmpty()).isNotEqualTo(judgement == BatteryHealth.Judgement.REPLACE);
+        assertThat(health.cautions().isEmpty()).isNotEqualTo(judgement == HealthTest.Judgement.REPLACE);
     }
 
     /** At 0 °C a sound battery has 65 % of its power (a technical manual), and the working says so. */
@@ -231,5 +231,21 @@ class BatteryCalculatorsTest {
                         new HealthTrend.Point(last.minusDays(40), 0.92),
                         new HealthTrend.Point(last, 0.9)),
                 0.7);
+    }
+
+    /** At its end below half (BCI), replaced soon below 80 % (maintenance manual for stand-by batteries). */
+    @ParameterizedTest
+    @CsvSource({"48, SOUND, 80", "47.9, WATCH, 79.83", "30, WATCH, 50", "29.9, REPLACE, 49.83"})
+    void theShareOfTheCapacityDecides(double measuredAh, HealthTest.Judgement judgement, double percent) {
+        var test = CapacityTest.of(measuredAh, 60);
+        assertThat(test.judgement()).isEqualTo(judgement);
+        assertThat(test.steps().getLast().value()).isCloseTo(percent, within(0.01));
+        assertThat(test.cautions()).containsExactly(BatterySaid.Sentence.DISCHARGED_FROM_FULL);
+    }
+
+    @Test
+    void aCapacityOutsideItsRangeIsRefused() {
+        assertThat(Facts.refused(() -> CapacityTest.of(301, 60))).startsWith("OutOfRange(DISCHARGED, 301 A·h");
+        assertThat(Facts.refused(() -> CapacityTest.of(30, 4))).startsWith("OutOfRange(CAPACITY, 4 A·h");
     }
 }

@@ -163,7 +163,7 @@ public final class RandomHistories {
                 plain.axle(Axle.REAR),
                 new WheelFastener("M14×1.5", 5, Seat.CONE, 140, 80),
                 random.nextInt(4) == 0
-                        ? new TwelveVoltBattery(Chemistry.FLOODED, 60, null, null, null)
+                        ? new TwelveVoltBattery(Chemistry.FLOODED, 60, null, null, null, 12.35)
                         : new TwelveVoltBattery(Chemistry.AGM, 60, 500.0, RatingStandard.EN, null),
                 BrakeFluid.DOT_4,
                 details);

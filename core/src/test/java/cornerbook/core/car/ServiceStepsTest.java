@@ -2,6 +2,8 @@ package cornerbook.core.car;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import cornerbook.core.battery.Chemistry;
+import cornerbook.core.battery.TwelveVoltBattery;
 import cornerbook.core.brake.BrakeSpecification.Caliper;
 import cornerbook.core.car.ServiceSaid.LubricantKind;
 import cornerbook.core.car.ServiceSaid.LubricantPlace;
@@ -44,6 +46,52 @@ class ServiceStepsTest {
                 .isEqualTo(ServiceCaution.DUST);
         assertThat(ServiceSteps.atCorner(car, Axle.FRONT)).anyMatch(step -> says(step, ServiceCaution.GRINDING));
         assertThat(ServiceSteps.ofVehicle(car)).anyMatch(step -> says(step, ServiceCaution.PUMP_THE_PEDAL));
+    }
+
+    /** Nothing is cranked in an electric car; charge, capacity and standby current are asked for in every car. */
+    @Test
+    void aCrankingCurrentIsAskedForWhereAnEngineIsCranked() {
+        var electric = Cars.vehicle();
+        var both = List.of(Measure.BATTERY_VOLTAGE, Measure.STANDBY_CURRENT, Measure.BATTERY_CAPACITY);
+        assertThat(measures(Cars.combustion(electric)))
+                .contains(Measure.BATTERY_CRANKING_CURRENT, Measure.BATTERY_CRANKING_CURRENT_CHARGED)
+                .containsAll(both);
+        assertThat(measures(electric))
+                .doesNotContain(Measure.BATTERY_CRANKING_CURRENT, Measure.BATTERY_CRANKING_CURRENT_CHARGED)
+                .containsAll(both);
+    }
+
+    /** At the terminals by the car: an electric car first sleeps (vehicle makers' manuals), with an engine there is no converter. */
+    @Test
+    void theTerminalsOfAnElectricCarWaitUntilItSleeps() {
+        var electric = Cars.vehicle();
+        assertThat(ServiceSteps.cautions(WorkStep.BATTERY, electric))
+                .contains(ServiceCaution.LET_IT_SLEEP, ServiceCaution.TERMINALS_ELECTRIC)
+                .doesNotContain(ServiceCaution.TERMINALS);
+        assertThat(ServiceSteps.cautions(WorkStep.BATTERY_CHARGED, electric))
+                .contains(ServiceCaution.CHARGED_BY_CONVERTER);
+        var combustion = Cars.combustion(electric);
+        assertThat(ServiceSteps.cautions(WorkStep.BATTERY, combustion))
+                .contains(ServiceCaution.LET_IT_REST, ServiceCaution.TERMINALS)
+                .doesNotContain(ServiceCaution.LET_IT_SLEEP, ServiceCaution.TERMINALS_ELECTRIC);
+        assertThat(ServiceSteps.cautions(WorkStep.BATTERY_CHARGED, combustion))
+                .doesNotContain(ServiceCaution.CHARGED_BY_CONVERTER);
+    }
+
+    /** While charging by the cells: acid freezes and gives off gas, AGM has a program, lithium is not charged below 0 °C. */
+    @Test
+    void chargingIsMindedByTheCells() {
+        assertThat(charging(Chemistry.FLOODED))
+                .containsExactly(ServiceCaution.NEVER_CHARGE_FROZEN, ServiceCaution.CHARGING_GAS);
+        assertThat(charging(Chemistry.AGM))
+                .containsExactly(
+                        ServiceCaution.NEVER_CHARGE_FROZEN, ServiceCaution.CHARGING_GAS, ServiceCaution.CHARGER_FOR_AGM);
+        assertThat(charging(Chemistry.LITHIUM)).containsExactly(ServiceCaution.LITHIUM_ABOVE_ZERO);
+    }
+
+    private static List<Said> charging(Chemistry cells) {
+        var battery = new TwelveVoltBattery(cells, 60, null, null, null);
+        return ServiceSteps.cautions(WorkStep.BATTERY_CHARGED, Cars.combustion(Cars.withBattery(battery)));
     }
 
     @Test

@@ -238,7 +238,8 @@ public final class CarReader {
                         row.getDouble("battery_capacity_ah"),
                         DetailRows.number(row, "battery_cranking_a"),
                         DetailRows.constant(row, "battery_standard", RatingStandard.class),
-                        date(row, "battery_installed_on")),
+                        date(row, "battery_installed_on"),
+                        DetailRows.number(row, "battery_charge_below_v")),
                 DetailRows.constant(row, "brake_fluid", BrakeFluid.class),
                 DetailRows.vehicle(row, liftPoints));
     }

@@ -39,6 +39,7 @@ final class VehicleRows {
                 .set("battery_cranking_a", battery.ratedCrankingCurrentA())
                 .set("battery_standard", battery.ratingStandard())
                 .set("battery_installed_on", battery.installedOn())
+                .set("battery_charge_below_v", battery.chargeBelowV())
                 .set("brake_fluid", vehicle.brakeFluid())
                 .set("all_wheel_limit_kind", allWheel.map(limit -> limit.kind()).orElse(null))
                 .set(

@@ -16,6 +16,7 @@ import cornerbook.core.corner.CornerName;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.say.Amount;
 import cornerbook.core.say.Said;
 import cornerbook.core.wheelplan.WheelPlan;
 import java.util.ArrayList;
@@ -70,6 +71,12 @@ public record FindingsPage(Assessment assessment, List<Photo> photos) {
     public String parkedPicture() {
         var parked = assessment.battery().parked();
         return parked == null ? "" : ChargeOverDays.svg(parked, Told.reader());
+    }
+
+    /** What the car is taken to draw meanwhile. */
+    public Amount standby() {
+        var parked = assessment.battery().parked();
+        return Amount.of(parked == null ? 0 : parked.standbyA() * 1000, "mA");
     }
 
     /** Pressure over temperature of the tyre that was set nearest to its warning; empty when none was set. */

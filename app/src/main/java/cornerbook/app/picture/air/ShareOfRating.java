@@ -4,6 +4,7 @@ import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
 import cornerbook.app.picture.Svg.Anchor;
 import cornerbook.core.battery.BatteryHealth;
+import cornerbook.core.battery.HealthTest;
 import cornerbook.core.say.Amount;
 import cornerbook.words.Reader;
 
@@ -14,6 +15,8 @@ public final class ShareOfRating {
     private static final double LEFT_X = 14;
     private static final double RIGHT_X = 406;
     private static final double END = 1.1;
+    private static final double END_SHARE = HealthTest.CRANKING_CURRENT.leastShare();
+    private static final double SOUND_SHARE = HealthTest.CRANKING_CURRENT.watchShare();
 
     private ShareOfRating() {}
 
@@ -29,9 +32,9 @@ public final class ShareOfRating {
                         "share",
                         words,
                         "end",
-                        percent(BatteryHealth.SOUND_SHARE),
+                        percent(END_SHARE),
                         "sound",
-                        percent(BatteryHealth.WATCH_SHARE)));
+                        percent(SOUND_SHARE)));
         svg.words(LEFT_X, 20, 14, Anchor.START, Palette.INK, true, words);
         svg.rectangle(LEFT_X, 34, RIGHT_X - LEFT_X, 28, 0, Palette.SHADE, Palette.HAIRLINE);
         var colour = switch (health.judgement()) {
@@ -42,14 +45,14 @@ public final class ShareOfRating {
         svg.rectangle(LEFT_X, 38, Math.max(2, x(health.share()) - LEFT_X), 20, 3, colour, colour);
         mark(
                 svg,
-                BatteryHealth.SOUND_SHARE,
+                END_SHARE,
                 Anchor.END,
-                labels.of("at-its-end-under", "share", percent(BatteryHealth.SOUND_SHARE)));
+                labels.of("at-its-end-under", "share", percent(END_SHARE)));
         mark(
                 svg,
-                BatteryHealth.WATCH_SHARE,
+                SOUND_SHARE,
                 Anchor.START,
-                labels.of("sound-from", "share", percent(BatteryHealth.WATCH_SHARE)));
+                labels.of("sound-from", "share", percent(SOUND_SHARE)));
         return svg.close();
     }
 
