@@ -7,9 +7,11 @@ import cornerbook.core.assess.Assessment;
 import cornerbook.core.assess.Assessor;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Visit;
+import cornerbook.core.finding.Finding;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 
 /** What every page works with: the book, the assessor and the day. */
@@ -51,6 +53,13 @@ public record Desk(Book book, Learning learning, Clock clock) {
                 ? Optional.empty()
                 : Optional.of(
                         assessor().assess(history, history.visits().getLast().id()));
+    }
+
+    /** What was found at the latest visit, gravest first, without what else {@link #assessLatest} works out. */
+    public List<Finding> findingsOfLatest(CarHistory history) {
+        return history.visits().isEmpty()
+                ? List.of()
+                : assessor().findings(history, history.visits().getLast().id());
     }
 
     /** The visit, or a page that says that there is none. */

@@ -25,6 +25,7 @@ import cornerbook.core.season.Climate;
 import cornerbook.core.tool.judge.ToolFindings;
 import cornerbook.core.torque.judge.Retorque;
 import cornerbook.core.torque.judge.TorqueFindings;
+import cornerbook.core.tread.judge.SetForecast;
 import cornerbook.core.tread.judge.TreadFindings;
 import cornerbook.core.tread.judge.TreadForecaster;
 import cornerbook.core.tread.judge.TreadPrediction;
@@ -152,21 +153,12 @@ public final class Assessor {
         var forecaster = new TreadForecaster(given);
         var forecasts = TreadFindings.forecasts(given, forecaster);
         var planning = new WheelPlanning(given, forecaster);
-        var judged = Judgement.together(Stream.concat(
-                Stream.of(
-                        DifferenceFindings.judge(given, planning),
-                        Judgement.missing(given.runs().doubts()),
-                        TreadFindings.judge(given, forecasts)),
-                JUDGES.stream().map(judge -> judge.apply(given))));
+        var judged = judge(given, forecasts, planning);
         return new Assessment(
                 history,
                 given.visit(),
                 given.nextVisit(),
-                judged.findings().stream()
-                        .sorted(Comparator.comparing(Finding::verdict)
-                                .reversed()
-                                .thenComparingDouble(Finding::lifeLeft))
-                        .toList(),
+                judged.findings(),
                 forecasts,
                 given.goingOn()
                         .flatMap(set -> planning.plan(set, given.visit().date(), Set.of()))
@@ -179,6 +171,31 @@ public final class Assessor {
                 BatteryCurve.of(given.vehicle(), given.visits()),
                 PressureOutlook.find(given).orElse(null),
                 given.workDone());
+    }
+
+    /** The findings of a visit as {@link #assess} has them, without planning or predicting anything. */
+    public List<Finding> findings(CarHistory history, String visitId) {
+        var given = caseOf(history, visitId);
+        var forecaster = new TreadForecaster(given);
+        return judge(given, TreadFindings.forecasts(given, forecaster), new WheelPlanning(given, forecaster))
+                .findings();
+    }
+
+    /** Gravest first. */
+    private static Judgement judge(Case given, List<SetForecast> forecasts, WheelPlanning planning) {
+        var judged = Judgement.together(Stream.concat(
+                Stream.of(
+                        DifferenceFindings.judge(given, planning),
+                        Judgement.missing(given.runs().doubts()),
+                        TreadFindings.judge(given, forecasts)),
+                JUDGES.stream().map(judge -> judge.apply(given))));
+        return new Judgement(
+                judged.findings().stream()
+                        .sorted(Comparator.comparing(Finding::verdict)
+                                .reversed()
+                                .thenComparingDouble(Finding::lifeLeft))
+                        .toList(),
+                judged.notJudged());
     }
 
     private static WheelPlanning planning(Case given) {

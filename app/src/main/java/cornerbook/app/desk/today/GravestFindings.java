@@ -2,9 +2,9 @@ package cornerbook.app.desk.today;
 
 import cornerbook.app.book.car.VehicleSummary;
 import cornerbook.app.judge.Judged;
-import cornerbook.core.assess.Assessment;
 import cornerbook.core.assess.Assessor;
 import cornerbook.core.finding.Finding;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -18,15 +18,15 @@ import java.util.function.Supplier;
  */
 final class GravestFindings {
     private final Supplier<Assessor> assessors;
-    private final Function<String, Optional<Assessment>> judge;
+    private final Function<String, List<Finding>> judge;
     private final Map<String, Kept> keptByCar = new ConcurrentHashMap<>();
 
     /**
      * Keeps what is judged.
      *
-     * @param judge reads and judges the car of an id
+     * @param judge what is found on the car of an id at its latest visit, gravest first
      */
-    GravestFindings(Supplier<Assessor> assessors, Function<String, Optional<Assessment>> judge) {
+    GravestFindings(Supplier<Assessor> assessors, Function<String, List<Finding>> judge) {
         this.assessors = assessors;
         this.judge = judge;
     }
@@ -42,8 +42,7 @@ final class GravestFindings {
         }
         var judged = Judged.of(
                 "car " + vehicle.id(),
-                () -> judge.apply(vehicle.id())
-                        .flatMap(assessment -> assessment.findings().stream().findFirst()));
+                () -> judge.apply(vehicle.id()).stream().findFirst());
         if (judged instanceof Judged.Made<Optional<Finding>> made) {
             keptByCar.put(vehicle.id(), new Kept(vehicle.revision(), assessor, made));
         }

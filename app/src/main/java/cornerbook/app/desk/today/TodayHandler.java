@@ -11,6 +11,7 @@ import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.List;
 import java.util.Locale;
 
 /** The first page: today's visits, open re-torques, all cars. */
@@ -23,7 +24,8 @@ public final class TodayHandler {
         this.desk = desk;
         this.pages = pages;
         this.gravest = new GravestFindings(
-                desk::assessor, id -> desk.book().cars().find(id).flatMap(desk::assessLatest));
+                desk::assessor,
+                id -> desk.book().cars().find(id).map(desk::findingsOfLatest).orElse(List.of()));
     }
 
     public void show(ServerRequest request, ServerResponse response) {

@@ -10,7 +10,6 @@ import cornerbook.core.assess.Learner;
 import cornerbook.core.car.CarHistory;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 
@@ -22,7 +21,7 @@ class GravestFindingsTest {
     private final AtomicInteger judged = new AtomicInteger();
     private final GravestFindings gravest = new GravestFindings(() -> assessor, id -> {
         judged.incrementAndGet();
-        return Optional.of(assessor.assess(CAR, CAR.visits().getLast().id()));
+        return assessor.findings(CAR, CAR.visits().getLast().id());
     });
 
     private static VehicleSummary summary(long revision) {
