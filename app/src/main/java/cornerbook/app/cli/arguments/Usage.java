@@ -3,6 +3,7 @@ package cornerbook.app.cli.arguments;
 import cornerbook.app.bench.Questions;
 import cornerbook.words.Labels;
 import cornerbook.words.Reader;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import picocli.CommandLine;
@@ -31,9 +32,10 @@ public final class Usage {
         var codes = new LinkedHashMap<String, String>();
         EXIT_CODES.forEach(key -> codes.put(String.valueOf(codes.size()), Descriptions.format(words.of(key))));
         var usage = verb.usageMessage();
-        usage.description(Descriptions.format(Questions.find(verb.name())
-                        .map(question -> reader.say(question.description()))
-                        .orElseGet(() -> words.of(usage.description()[0]))))
+        usage.description(Descriptions.format(Arrays.stream(usage.description())
+                        .findFirst()
+                        .map(label -> words.of(label))
+                        .orElseGet(() -> reader.say(Questions.find(verb.name()).orElseThrow().description()))))
                 .synopsisHeading(Descriptions.format(words.of("usage")) + " ")
                 .synopsisSubcommandLabel(words.of("verb"))
                 .commandListHeading("%n" + Descriptions.format(words.of("verbs")) + "%n")
