@@ -8,14 +8,17 @@ import java.nio.file.StandardOpenOption;
 import java.time.Duration;
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;
+import org.sqlite.SQLiteJDBCLoader;
+import org.sqlite.util.LibraryLoaderUtil;
 
 /**
- * Where SQLite's driver puts the library that it loads: a folder in the temporary one, for this process alone. A process that
+ * Where the library that SQLite's driver loads is put: a folder in the temporary one, for this process alone. A process that
  * ends takes its own away; what one that was killed has left, the next one takes. The system's lock on a file in it tells
- * whether its process lives.
+ * whether its process lives. Left to itself the driver compares what it has put there with its own, byte by byte, which is a
+ * tenth of the work of a start.
  */
 final class DriverFolder {
-    private static final String PROPERTY = "org.sqlite.tmpdir";
+    private static final String PROPERTY = "org.sqlite.lib.path";
     private static final String PREFIX = "cornerbook-driver-";
     private static final String LOCK = "in-use";
     /** A younger one may not be locked yet. */
@@ -39,12 +42,24 @@ final class DriverFolder {
             var channel = FileChannel.open(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
             channel.lock();
             lock = channel;
-            // Taken away in the opposite order, after what the driver adds.
+            // Taken away in the opposite order.
             folder.toFile().deleteOnExit();
             file.toFile().deleteOnExit();
+            bring(LibraryLoaderUtil.getNativeLibName(), folder);
             System.setProperty(PROPERTY, folder.toString());
         } catch (IOException e) {
             // The driver tries the temporary folder itself, and says what fails.
+        }
+    }
+
+    private static void bring(String library, Path folder) throws IOException {
+        var file = folder.resolve(library);
+        file.toFile().deleteOnExit();
+        try (var stream = SQLiteJDBCLoader.class.getResourceAsStream(
+                LibraryLoaderUtil.getNativeLibResourcePath() + "/" + library)) {
+            if (stream != null) {
+                Files.copy(stream, file);
+            }
         }
     }
 
