@@ -54,10 +54,10 @@ final class Assets {
     /**
      * One file as it is sent.
      *
-     * @param packed the content in gzip form (RFC 1952); empty where it is packed already
+     * @param packed whether the content is packed by itself already
      */
     @SuppressWarnings("ArrayRecordComponent") // never compared
-    record Asset(String type, byte[] content, byte[] packed) {}
+    record Asset(String type, byte[] content, boolean packed) {}
 
     private final Map<String, Asset> assets = new LinkedHashMap<>();
     private final String basePath;
@@ -68,7 +68,7 @@ final class Assets {
             for (var name : NAMES) {
                 var content = name.equals(ModuleWords.NAME) ? ModuleWords.module() : content(name);
                 digest.update(content);
-                assets.put(name, new Asset(typeOf(name), content, isPacked(name) ? new byte[0] : pack(content)));
+                assets.put(name, new Asset(typeOf(name), content, isPacked(name)));
             }
             basePath = "/assets/" + HexFormat.of().formatHex(digest.digest(), 0, 8);
         } catch (NoSuchAlgorithmException e) {

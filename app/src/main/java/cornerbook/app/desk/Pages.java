@@ -127,26 +127,21 @@ public final class Pages {
     }
 
     private static void send(ServerRequest request, ServerResponse response, Assets.Asset asset) {
-        if (asset.packed().length > 0) {
-            sendPacked(request, response, asset.type(), asset.content(), asset::packed);
-        } else {
+        if (asset.packed()) {
             response.header(HeaderNames.CONTENT_TYPE, asset.type());
             response.send(asset.content());
+        } else {
+            sendPacked(request, response, asset.type(), asset.content());
         }
     }
 
     /** Sends in gzip form (RFC 1952) to browsers that take it. */
     public static void sendPacked(ServerRequest request, ServerResponse response, String type, byte[] content) {
-        sendPacked(request, response, type, content, () -> Assets.pack(content));
-    }
-
-    private static void sendPacked(
-            ServerRequest request, ServerResponse response, String type, byte[] content, Supplier<byte[]> packed) {
         response.header(HeaderNames.CONTENT_TYPE, type);
         response.header(HeaderNames.VARY, "Accept-Encoding");
         if (request.headers().first(HeaderNames.ACCEPT_ENCODING).orElse("").contains("gzip")) {
             response.header(HeaderNames.CONTENT_ENCODING, "gzip");
-            response.send(packed.get());
+            response.send(Assets.pack(content));
         } else {
             response.send(content);
         }
