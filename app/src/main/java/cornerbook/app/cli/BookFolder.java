@@ -59,10 +59,15 @@ final class BookFolder {
 
     /** Opens a book that is there. */
     Book openExisting() {
-        if (!isOnServer() && !Book.isIn(path())) {
+        if (!isThere()) {
             throw new CommandFailure(CommandFailure.BOOK, new CliSaid.NoBook(place));
         }
         return open();
+    }
+
+    /** Whether the book is there, or is on a server, which may have it. */
+    boolean isThere() {
+        return isOnServer() || Book.isIn(path());
     }
 
     private boolean isOnServer() {

@@ -1,6 +1,7 @@
 package cornerbook.app.cli;
 
 import cornerbook.app.book.Book;
+import cornerbook.app.book.car.VehicleSummary;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.sheet.Letterhead;
 import cornerbook.core.car.CarHistory;
@@ -8,7 +9,9 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 
 /** Serves the book of the invented shop; makes it when it is empty. */
@@ -28,12 +31,15 @@ final class Demo implements Runnable {
     @Override
     public void run() {
         var today = LocalDate.now(ZoneId.systemDefault());
-        var inventing = CompletableFuture.supplyAsync(() -> DemoShop.histories(today));
+        // A new book is made meanwhile.
+        Supplier<List<CarHistory>> invented = options.isThere()
+                ? () -> DemoShop.histories(today)
+                : CompletableFuture.supplyAsync(() -> DemoShop.histories(today))::join;
         try (var book = options.open()) {
-            var invented = inventing.join();
-            refuseReal(book, invented);
-            if (book.cars().list().isEmpty()) {
-                fill(book, invented, today);
+            var cars = book.cars().list();
+            refuseReal(cars, DemoShop.carIds(today));
+            if (cars.isEmpty()) {
+                fill(book, invented.get(), today);
             }
             PageServer.serve(
                     book,
@@ -45,15 +51,10 @@ final class Demo implements Runnable {
     }
 
     /** A book with a car that was not invented must not be served as if it were. */
-    private void refuseReal(Book book, List<CarHistory> invented) {
-        var ids = invented.stream().map(history -> history.vehicle().id()).toList();
-        book.cars().list().stream()
-                .filter(vehicle -> !ids.contains(vehicle.id()))
-                .findFirst()
-                .ifPresent(vehicle -> {
-                    throw new CommandFailure(
-                            CommandFailure.BOOK, new CliSaid.NotInvented(options.place(), vehicle.id()));
-                });
+    private void refuseReal(List<VehicleSummary> cars, Set<String> invented) {
+        cars.stream().filter(car -> !invented.contains(car.id())).findFirst().ifPresent(car -> {
+            throw new CommandFailure(CommandFailure.BOOK, new CliSaid.NotInvented(options.place(), car.id()));
+        });
     }
 
     /** The cars, the tools, the climate of the place, and the re-torques of all but the latest of them as recorded. */

@@ -31,6 +31,11 @@ final class ServeOptions {
         return folder.shown();
     }
 
+    /** Whether the book is there, or is on a server, which may have it. */
+    boolean isThere() {
+        return folder.isThere();
+    }
+
     /** Where the pages are served. */
     Door door() {
         return door.open(port, folder.certificates());

@@ -6,6 +6,8 @@ import cornerbook.core.tool.ShopTool;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * The demonstration shop. All of it is made up: the shop, the town, the people, the plates, the cars, the tyre models and
@@ -43,6 +45,13 @@ public final class DemoShop {
         return Cast.members(today).stream()
                 .map(member -> new VisitWriter(member, today).write())
                 .toList();
+    }
+
+    /** Ids of its cars. */
+    public static Set<String> carIds(LocalDate today) {
+        return Cast.members(today).stream()
+                .map(member -> member.vehicle().id())
+                .collect(Collectors.toSet());
     }
 
     /** The tools that it keeps. */
