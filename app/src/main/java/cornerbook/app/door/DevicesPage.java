@@ -2,6 +2,7 @@ package cornerbook.app.door;
 
 import cornerbook.app.book.people.PairedDevice;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The tablets that are paired, and the code that pairs the next one.
@@ -9,9 +10,7 @@ import java.util.List;
  * @param open whether other machines can reach the server at all
  * @param address that the tablet opens
  * @param codePicture the address with its code as a QR code
- * @param certificateAddress at which a tablet gets the shop's certificate; empty when it needs none
- * @param fingerprint of that certificate, may be empty
- * @param shortestPin digits, as {@code longestPin}
+ * @param certificate null when a tablet needs none
  * @param problem one sentence, empty when there is none
  */
 public record DevicesPage(
@@ -19,16 +18,33 @@ public record DevicesPage(
         String address,
         String code,
         String codePicture,
-        String certificateAddress,
-        String fingerprint,
-        long codeLastsMinutes,
-        int shortestPin,
-        int longestPin,
+        @Nullable Certificate certificate,
         List<String> people,
         List<PairedDevice> devices,
         String problem) {
     public DevicesPage {
         people = List.copyOf(people);
         devices = List.copyOf(devices);
+    }
+
+    /**
+     * The shop's certificate.
+     *
+     * @param address at which a tablet gets it
+     */
+    public record Certificate(String address, String fingerprint) {}
+
+    public long codeLastsMinutes() {
+        return Pairing.CODE_LASTS.toMinutes();
+    }
+
+    /** Digits of a PIN, at least. */
+    public int shortestPin() {
+        return Pin.SHORTEST;
+    }
+
+    /** Digits of a PIN, at most. */
+    public int longestPin() {
+        return Pin.LONGEST;
     }
 }

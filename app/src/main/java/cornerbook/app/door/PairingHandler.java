@@ -105,6 +105,7 @@ final class PairingHandler {
     private void sendDevices(ServerRequest request, ServerResponse response, int status, String problem) {
         var address = door.publicAddress(request.localPeer().port()) + Links.PAIR;
         var code = pairing.code();
+        var certificates = door.certificates();
         pages.send(
                 response,
                 status,
@@ -116,19 +117,12 @@ final class PairingHandler {
                         QrCode.svg(
                                 address + "?code=" + code,
                                 Told.labels("app/door").of("code-picture")),
-                        door.certificateAddress(),
-                        fingerprint(),
-                        Pairing.CODE_LASTS.toMinutes(),
-                        Pin.SHORTEST,
-                        Pin.LONGEST,
+                        certificates == null
+                                ? null
+                                : new DevicesPage.Certificate(door.certificateAddress(), certificates.fingerprint()),
                         ledger.listPeople(),
                         ledger.listPaired(),
                         problem));
-    }
-
-    private String fingerprint() {
-        var certificates = door.certificates();
-        return certificates == null ? "" : certificates.fingerprint();
     }
 
     private void sendPair(ServerResponse response, int status, String code, String problem) {

@@ -11,6 +11,7 @@ import cornerbook.app.desk.visit.EntryPage.Choice;
 import cornerbook.app.desk.visit.EntryPage.Field;
 import cornerbook.app.desk.visit.EntryPage.Group;
 import cornerbook.app.desk.visit.EntryPage.Questions;
+import cornerbook.app.desk.visit.EntryPage.ReadingsForm;
 import cornerbook.app.desk.visit.EntryPage.Section;
 import cornerbook.app.request.Told;
 import cornerbook.core.air.judge.AirToSet;
@@ -27,10 +28,10 @@ import cornerbook.core.tool.ShopTool;
 import cornerbook.core.tread.judge.StoredWheelCheck;
 import cornerbook.core.tread.judge.TreadPrediction;
 import cornerbook.words.Labels;
-import cornerbook.words.UnitSystem;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -109,11 +110,6 @@ final class EntryForm {
                 .toList();
     }
 
-    /** The units of bare readings. */
-    UnitSystem units() {
-        return units.system();
-    }
-
     boolean isSound() {
         return errors.isEmpty() && problem.isEmpty();
     }
@@ -122,29 +118,22 @@ final class EntryForm {
         problem = sentence;
     }
 
-    String problem() {
-        return problem;
-    }
-
-    int errors() {
-        return errors.size();
-    }
-
-    List<Section> corners() {
-        var corners = new ArrayList<Section>();
-        for (var corner : Corner.values()) {
-            corners.add(new Section(corner, groupsAt(corner)));
-        }
-        return corners;
-    }
-
-    Section vehicle() {
-        return new Section(
-                null,
-                slots.ofVehicle().stream()
-                        .filter(step -> !step.slots().isEmpty())
-                        .map(this::group)
-                        .toList());
+    ReadingsForm page(String formId) {
+        return new ReadingsForm(
+                formId,
+                units.system(),
+                Arrays.stream(Corner.values())
+                        .map(corner -> new Section(corner, groupsAt(corner)))
+                        .toList(),
+                new Section(
+                        null,
+                        slots.ofVehicle().stream()
+                                .filter(step -> !step.slots().isEmpty())
+                                .map(this::group)
+                                .toList()),
+                problem,
+                errors.size(),
+                questions());
     }
 
     private List<Group> groupsAt(Corner corner) {

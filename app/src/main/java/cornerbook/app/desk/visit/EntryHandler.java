@@ -1,7 +1,6 @@
 package cornerbook.app.desk.visit;
 
 import cornerbook.app.book.store.BookException;
-import cornerbook.app.book.visit.OpenRetorque;
 import cornerbook.app.desk.BrakeDust;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.DeskSaid;
@@ -13,6 +12,7 @@ import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
 import cornerbook.app.desk.asked.ToolChoice;
 import cornerbook.app.desk.asked.WheelProposal;
+import cornerbook.app.desk.visit.EntryPage.DueRetorque;
 import cornerbook.app.desk.visit.EntryPage.RetorqueForm;
 import cornerbook.app.judge.Judged;
 import cornerbook.core.say.Refused;
@@ -189,28 +189,21 @@ public final class EntryHandler {
                 status,
                 "desk/visit/entry",
                 new EntryPage(
-                        open.history(),
-                        open.visit(),
-                        formId.isEmpty() ? UUID.randomUUID().toString() : formId,
-                        form.units(),
-                        form.corners(),
-                        form.vehicle(),
-                        form.problem(),
-                        form.errors(),
-                        form.questions(),
+                        open,
+                        form.page(formId.isEmpty() ? UUID.randomUUID().toString() : formId),
                         saved.matches("[0-9]{1,3}") ? Integer.valueOf(saved) : null,
                         leaving.page(standing, ofSets),
-                        openRetorque(open.visit().id()),
-                        retorqueForm,
+                        dueRetorque(open.visit().id(), retorqueForm),
                         VisitDataPage.changes(desk.book(), open),
                         BrakeDust.ofWeek(desk.book(), open.visit().date()),
                         ToolChoice.of(desk.book(), open.visit())));
     }
 
-    private @Nullable OpenRetorque openRetorque(String visitId) {
+    private @Nullable DueRetorque dueRetorque(String visitId, RetorqueForm typed) {
         return desk.book().retorques().listOpen().stream()
                 .filter(open -> open.visitId().equals(visitId))
                 .findFirst()
+                .map(due -> new DueRetorque(due, typed))
                 .orElse(null);
     }
 }

@@ -3,11 +3,10 @@ package cornerbook.app.desk.visit;
 import cornerbook.app.book.visit.OpenRetorque;
 import cornerbook.app.book.visit.VisitChange;
 import cornerbook.app.desk.BrakeDust;
+import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.desk.asked.ToolChoice;
 import cornerbook.app.desk.asked.WheelProposal.Fill;
-import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
-import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.words.UnitSystem;
 import java.util.List;
@@ -15,12 +14,8 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The entry form of a visit.
+ * What is entered at a visit.
  *
- * @param formId born with the form, so that a form that is sent twice stores once
- * @param units of bare readings
- * @param problem what cannot stand and belongs to no single field, may be empty
- * @param errors how many fields could not be read
  * @param saved how many readings were just stored; null when the page was only asked for
  * @param retorque null when none is open
  * @param changes what was put right of this visit, earliest first
@@ -28,26 +23,48 @@ import org.jspecify.annotations.Nullable;
  * @param tools that the visit may be worked with, kind by kind; none while the shop keeps none
  */
 public record EntryPage(
-        CarHistory history,
-        Visit visit,
-        String formId,
-        UnitSystem units,
-        List<Section> corners,
-        Section vehicle,
-        String problem,
-        int errors,
-        Questions questions,
+        OpenVisit open,
+        ReadingsForm readings,
         @Nullable Integer saved,
         Leaving leaving,
-        @Nullable OpenRetorque retorque,
-        RetorqueForm retorqueForm,
+        @Nullable DueRetorque retorque,
         List<VisitChange> changes,
         BrakeDust dust,
         List<ToolChoice> tools) {
     public EntryPage {
-        corners = List.copyOf(corners);
         tools = List.copyOf(tools);
         changes = List.copyOf(changes);
+    }
+
+    /**
+     * The form for readings as it was typed.
+     *
+     * @param id born with the form, so that a form that is sent twice stores once
+     * @param units of bare readings
+     * @param problem what cannot stand and belongs to no single field, may be empty
+     * @param errors how many fields could not be read
+     */
+    public record ReadingsForm(
+            String id,
+            UnitSystem units,
+            List<Section> corners,
+            Section vehicle,
+            String problem,
+            int errors,
+            Questions questions) {
+        public ReadingsForm {
+            corners = List.copyOf(corners);
+        }
+
+        /** Corners whose wheel must not stay on. */
+        public List<Corner> stops() {
+            return corners.stream()
+                    .filter(section -> section.groups().stream()
+                            .anyMatch(group -> !group.stop().isEmpty()))
+                    .map(Section::corner)
+                    .filter(Objects::nonNull)
+                    .toList();
+        }
     }
 
     /**
@@ -56,16 +73,6 @@ public record EntryPage(
      * @param readingIds their identities, apart by a space: what the tick that stores them stands for
      */
     public record Questions(int count, String readingIds) {}
-
-    /** Corners whose wheel must not stay on. */
-    public List<Corner> stops() {
-        return corners.stream()
-                .filter(section -> section.groups().stream()
-                        .anyMatch(group -> !group.stop().isEmpty()))
-                .map(Section::corner)
-                .filter(Objects::nonNull)
-                .toList();
-    }
 
     /** The fields of one corner, or of the whole vehicle. */
     public record Section(@Nullable Corner corner, List<Group> groups) {
@@ -184,4 +191,7 @@ public record EntryPage(
      * @param asked the odometer that is to be typed again
      */
     public record RetorqueForm(String date, String odometer, String torque, String error, AskedOdometer asked) {}
+
+    /** The re-torque that is due, and what was typed of it. */
+    public record DueRetorque(OpenRetorque due, RetorqueForm form) {}
 }
