@@ -11,7 +11,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The sheet of one visit as it is sent to tablets, in the language and the units of one person: all that does not change while people enter.
- * It is kept there, so that the visit can be worked without the network.
+ * It is kept there, so that the visit can be worked without the network. Its parts, and those of a field, are the JSON that the
+ * tablet's modules read.
  *
  * @param assets address of the modules that this server has
  * @param car what people call the car

@@ -9,7 +9,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What the book has of one visit at one moment, as it is sent to tablets.
+ * What the book has of one visit at one moment, as it is sent to tablets: its parts are the JSON that their modules read.
  *
  * @param leftOn the wheels that the car leaves on; empty until they are recorded
  * @param readings what stands, by field key

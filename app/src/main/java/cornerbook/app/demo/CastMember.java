@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * One car of the cast, as it was when it came to the shop for the first time.
+ * One car of the cast, as it was when it came to the shop for the first time: a row of the table of the cast.
  *
  * @param sets summer and winter set, or one all-season set
  * @param odometerKm at the first visit

@@ -55,6 +55,7 @@ public final class AssessmentJson {
                 + "\n";
     }
 
+    /** The head of the JSON, its fields in their order. */
     private record AssessmentFile(
             String format,
             int version,

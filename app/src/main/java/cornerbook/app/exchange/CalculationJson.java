@@ -1,7 +1,9 @@
 package cornerbook.app.exchange;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import cornerbook.core.why.Explained;
+import cornerbook.core.why.Explanation;
 import cornerbook.words.Reader;
 import java.util.Map;
 import tools.jackson.databind.json.JsonMapper;
@@ -26,10 +28,17 @@ public final class CalculationJson {
                         .changeDefaultPropertyInclusion(
                                 inclusion -> inclusion.withValueInclusion(JsonInclude.Include.NON_NULL))
                         .addModule(new SaidModule(reader))
+                        .addMixIn(Explained.class, Flat.class)
                         .build()
                         .writerWithDefaultPrettyPrinter()
                         .writeValueAsString(file)
                 + "\n";
+    }
+
+    /** Cautions and steps stand beside the results. */
+    private interface Flat {
+        @JsonUnwrapped
+        Explanation explanation();
     }
 
     private record CalculationFile(String format, int version, String calculation, Map<String, Explained> parts) {}

@@ -5,8 +5,8 @@ import java.util.Arrays;
 import java.util.Optional;
 
 /**
- * What labels are printed on: one to a page of a roll, or a sheet of many, all told by their measures. Sheets of these
- * measures are sold everywhere; their margins and gaps are common practice, no source.
+ * What labels are printed on: one to a page of a roll, or a sheet of many, all told by their measures, a column of the table
+ * each. Sheets of these measures are sold everywhere; their margins and gaps are common practice, no source.
  */
 public enum LabelPaper implements Said {
     ROLL_62(62, 37, 1, 1, 62, 37, 0, 0, 0),

@@ -10,10 +10,14 @@ import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.Dependency;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaConstructor;
+import com.tngtech.archunit.core.domain.JavaMethod;
+import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import cornerbook.app.book.Book;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -24,6 +28,8 @@ class ArchitectureTest {
     /** Files of a package, its description among them. */
     private static final int MOST_FILES = 30;
 
+    private static final int MOST_PARTS = 8;
+
     @ArchTest
     static final ArchRule onlyTheBookKnowsSql = noClasses()
             .that()
@@ -31,6 +37,18 @@ class ArchitectureTest {
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("java.sql..", "javax.sql..", "org.jdbi..", "org.sqlite..", "org.flywaydb..");
+
+    /** A question about the book is answered by the ledger of its subject, not by the book. */
+    @ArchTest
+    static void theBookOnlyHandsOutItsLedgers(JavaClasses classes) {
+        assertThat(classes.get(Book.class).getMethods().stream()
+                        .filter(method -> method.getModifiers().contains(JavaModifier.PUBLIC)
+                                && !method.getModifiers().contains(JavaModifier.STATIC))
+                        .filter(method -> !method.getRawParameterTypes().isEmpty()
+                                || !method.getRawReturnType().getPackageName().startsWith("cornerbook.app.book."))
+                        .map(JavaMethod::getName))
+                .containsExactlyInAnyOrder("backup", "check", "close");
+    }
 
     @ArchTest
     static final ArchRule theBookKnowsNoView = noClasses()
@@ -234,5 +252,33 @@ class ArchitectureTest {
                                 Collectors.toSet())));
         files.values().removeIf(names -> names.size() <= MOST_FILES);
         assertThat(files).isEmpty();
+    }
+
+    /** Constructors with more parts, records' too, by the reason for which they stay. */
+    private static final Map<String, List<String>> WITH_MORE_PARTS = Map.of(
+            "the fields of the JSON that other programs or the tablet's modules read",
+            List.of("bay.BaySheet", "bay.BaySheet$Field", "bay.BayState", "exchange.AssessmentJson$AssessmentFile"),
+            "what one template shows",
+            List.of("desk.bench.BenchPage", "desk.visit.EntryPage$Field"),
+            "a row of a table",
+            List.of("demo.CastMember", "sheet.LabelPaper"));
+
+    /** More parts than these are told apart by counting; those that belong together are a value with a name. */
+    @ArchTest
+    static void constructorsHaveFewParts(JavaClasses classes) {
+        var longOnes = classes.stream()
+                .flatMap(type -> type.getConstructors().stream())
+                .filter(constructor -> parts(constructor) > MOST_PARTS)
+                .map(constructor -> constructor.getOwner().getName().replaceFirst("^cornerbook\\.app\\.", ""))
+                .distinct();
+        assertThat(longOnes)
+                .containsExactlyInAnyOrderElementsOf(WITH_MORE_PARTS.values().stream()
+                        .flatMap(List::stream)
+                        .toList());
+    }
+
+    /** Without the name and the number that every constant of an enum has. */
+    private static int parts(JavaConstructor constructor) {
+        return constructor.getRawParameterTypes().size() - (constructor.getOwner().isEnum() ? 2 : 0);
     }
 }

@@ -9,6 +9,7 @@ import cornerbook.core.air.AirSaid.Origin;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Said;
 import cornerbook.core.why.Explained;
+import cornerbook.core.why.Explanation;
 import cornerbook.core.why.Step;
 import java.util.List;
 
@@ -29,8 +30,7 @@ public record LeakRate(
         double lossKpa,
         double errorKpa,
         Answer answer,
-        List<Said> cautions,
-        List<Step> steps)
+        Explanation explanation)
         implements Explained {
     /** Lost through a sound tyre in a month: about 1 psi (service literature). */
     public static final double USUAL_LOSS_KPA = 6.894757;
@@ -47,11 +47,6 @@ public record LeakRate(
         TIGHT,
         SLOW_LEAK,
         NOT_TOLD_APART
-    }
-
-    public LeakRate {
-        cautions = List.copyOf(cautions);
-        steps = List.copyOf(steps);
     }
 
     /** One cold reading: gauge pressure and the tyre's temperature. */
@@ -80,16 +75,7 @@ public record LeakRate(
             case NOT_TOLD_APART -> List.<Said>of(Caution.NOT_TOLD_APART);
             case TIGHT -> List.<Said>of();
         };
-        return new LeakRate(
-                days,
-                first.comparedKpa(),
-                second.comparedKpa(),
-                gaugeErrorKpa,
-                lossKpa,
-                errorKpa,
-                answer,
-                cautions,
-                List.of(
+        return new LeakRate(days, first.comparedKpa(), second.comparedKpa(), gaugeErrorKpa, lossKpa, errorKpa, answer, new Explanation(cautions, List.of(
                         compared(false, first),
                         compared(true, second),
                         new Step(
@@ -98,7 +84,7 @@ public record LeakRate(
                                         Amount.significant(days, "", 4), Amount.significant(errorKpa, "kPa", 4)),
                                 lossKpa,
                                 "kPa",
-                                new AirSaid.UsualLoss(Amount.of(USUAL_LOSS_KPA, "kPa")))));
+                                new AirSaid.UsualLoss(Amount.of(USUAL_LOSS_KPA, "kPa"))))));
     }
 
     private static Step compared(boolean second, At reading) {

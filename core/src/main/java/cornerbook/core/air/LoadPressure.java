@@ -12,6 +12,7 @@ import cornerbook.core.say.Said;
 import cornerbook.core.tyre.LoadIndex;
 import cornerbook.core.why.Basis;
 import cornerbook.core.why.Explained;
+import cornerbook.core.why.Explanation;
 import cornerbook.core.why.Step;
 import java.util.List;
 
@@ -34,14 +35,8 @@ public record LoadPressure(
         double neededKpa,
         double placardKpa,
         double capacityAtPlacardKg,
-        List<Said> cautions,
-        List<Step> steps)
+        Explanation explanation)
         implements Explained {
-    public LoadPressure {
-        cautions = List.copyOf(cautions);
-        steps = List.copyOf(steps);
-    }
-
     /** What the tyre may carry at a cold gauge pressure in kPa, not more than at the reference pressure. */
     public double capacityAtKg(double pressureKpa) {
         return capacityKg(Math.min(pressureKpa, referenceKpa), loadIndex.capacityKg(), referenceKpa, exponent);
@@ -77,17 +72,7 @@ public record LoadPressure(
                 capacityKg(Math.min(placardKpa, referenceKpa), loadIndex.capacityKg(), referenceKpa, exponent);
         var cautions = placardKpa < neededKpa ? List.<Said>of(Caution.PLACARD_UNDER_NEED) : List.<Said>of();
         var source = new AirSaid.LoadRelation(Amount.significant(exponent, "", 4));
-        return new LoadPressure(
-                axleLoadKg,
-                tyreLoadKg,
-                loadIndex,
-                referenceKpa,
-                exponent,
-                neededKpa,
-                placardKpa,
-                capacityKg,
-                cautions,
-                List.of(
+        return new LoadPressure(axleLoadKg, tyreLoadKg, loadIndex, referenceKpa, exponent, neededKpa, placardKpa, capacityKg, new Explanation(cautions, List.of(
                         new Step(
                                 Computed.LOAD_ON_HEAVIER_TYRE,
                                 new AirSaid.AxleShare(
@@ -116,7 +101,7 @@ public record LoadPressure(
                                 new AirSaid.CapacityFormula(Amount.significant(placardKpa, "kPa", 4)),
                                 capacityKg,
                                 "kg",
-                                source)));
+                                source))));
     }
 
     public static double pressureKpa(double loadKg, double referenceKg, double referenceKpa, double exponent) {

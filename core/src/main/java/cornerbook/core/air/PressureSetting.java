@@ -8,8 +8,8 @@ import cornerbook.core.air.AirSaid.Input;
 import cornerbook.core.air.AirSaid.Origin;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Refused;
-import cornerbook.core.say.Said;
 import cornerbook.core.why.Explained;
+import cornerbook.core.why.Explanation;
 import cornerbook.core.why.Step;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -34,15 +34,9 @@ public record PressureSetting(
         double nowKpa,
         double setKpa,
         PressureCurve standing,
-        List<Said> cautions,
-        List<Step> steps)
+        Explanation explanation)
         implements Explained {
     private static final double ROOM_C = 20;
-
-    public PressureSetting {
-        cautions = List.copyOf(cautions);
-        steps = List.copyOf(steps);
-    }
 
     /**
      * Where and how the tyre is measured and will stand; altitudes in m, driven within about three hours.
@@ -77,17 +71,7 @@ public record PressureSetting(
         double airThereKpa = GasLaw.airPressureKpa(at.standingAltitudeM());
         double trueKpa = GasLaw.gaugePressureKpa(placardKpa, at.standingC(), airThereKpa, at.tyreC(), airHereKpa);
         double setKpa = trueKpa + gauge.offsetKpa();
-        return new PressureSetting(
-                placardKpa,
-                at.tyreC(),
-                at.standingC(),
-                gauge.offsetKpa(),
-                gauge.errorKpa(),
-                trueKpa,
-                setKpa,
-                new PressureCurve(placardKpa, at.standingC(), airThereKpa, placardKpa, at.coldestC()),
-                at.driven() ? List.of(Caution.WARM_TYRE) : List.of(),
-                List.of(
+        return new PressureSetting(placardKpa, at.tyreC(), at.standingC(), gauge.offsetKpa(), gauge.errorKpa(), trueKpa, setKpa, new PressureCurve(placardKpa, at.standingC(), airThereKpa, placardKpa, at.coldestC()), new Explanation(at.driven() ? List.of(Caution.WARM_TYRE) : List.of(), List.of(
                         new Step(
                                 Computed.AIR_HERE,
                                 new AirSaid.AtAltitude(Amount.significant(at.altitudeM(), "m", 4)),
@@ -117,7 +101,7 @@ public record PressureSetting(
                                         Amount.significant(gauge.errorKpa(), "kPa", 4)),
                                 setKpa,
                                 "kPa",
-                                Origin.GAUGE_AGAINST_MASTER)));
+                                Origin.GAUGE_AGAINST_MASTER))));
     }
 
     /**

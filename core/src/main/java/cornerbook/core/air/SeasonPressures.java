@@ -10,6 +10,7 @@ import cornerbook.core.air.AirSaid.Way;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Said;
 import cornerbook.core.why.Explained;
+import cornerbook.core.why.Explanation;
 import cornerbook.core.why.Step;
 import java.time.Month;
 import java.util.ArrayList;
@@ -35,14 +36,10 @@ public record SeasonPressures(
         double marginKpa,
         double errorKpa,
         Said temperaturesFrom,
-        List<Said> cautions,
-        List<Step> steps)
+        Explanation explanation)
         implements Explained {
-
     public SeasonPressures {
         months = List.copyOf(months);
-        cautions = List.copyOf(cautions);
-        steps = List.copyOf(steps);
     }
 
     /** Cold gauge pressure at a temperature. */
@@ -129,16 +126,7 @@ public record SeasonPressures(
                 errorKpa,
                 "kPa",
                 Origin.IDEAL_GAS));
-        return new SeasonPressures(
-                months,
-                coldest,
-                placardKpa,
-                warningKpa,
-                marginKpa,
-                errorKpa,
-                temperaturesFrom,
-                cautions(coldest, placardKpa, marginKpa, errorKpa),
-                steps);
+        return new SeasonPressures(months, coldest, placardKpa, warningKpa, marginKpa, errorKpa, temperaturesFrom, new Explanation(cautions(coldest, placardKpa, marginKpa, errorKpa), steps));
     }
 
     private static List<Said> cautions(Expected coldest, double placardKpa, double marginKpa, double errorKpa) {

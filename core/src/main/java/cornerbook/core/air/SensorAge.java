@@ -4,8 +4,8 @@ import cornerbook.core.air.AirSaid.Caution;
 import cornerbook.core.air.AirSaid.Computed;
 import cornerbook.core.air.AirSaid.Origin;
 import cornerbook.core.say.Refused;
-import cornerbook.core.say.Said;
 import cornerbook.core.why.Explained;
+import cornerbook.core.why.Explanation;
 import cornerbook.core.why.Step;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -21,7 +21,7 @@ import java.util.List;
  * @param old from seven years
  */
 public record SensorAge(
-        LocalDate since, double years, LocalDate endsOn, boolean old, List<Said> cautions, List<Step> steps)
+        LocalDate since, double years, LocalDate endsOn, boolean old, Explanation explanation)
         implements Explained {
     /** From this age it is said. Common practice, no source. */
     public static final double OLD_YEARS = 7;
@@ -29,11 +29,6 @@ public record SensorAge(
     public static final double END_YEARS = 10;
 
     private static final double DAYS_PER_YEAR = 365.25;
-
-    public SensorAge {
-        cautions = List.copyOf(cautions);
-        steps = List.copyOf(steps);
-    }
 
     /**
      * The age on a day.
@@ -46,17 +41,11 @@ public record SensorAge(
         }
         double years = ChronoUnit.DAYS.between(since, day) / DAYS_PER_YEAR;
         boolean old = years >= OLD_YEARS;
-        return new SensorAge(
-                since,
-                years,
-                since.plusDays(Math.round(END_YEARS * DAYS_PER_YEAR)),
-                old,
-                old ? List.of(Caution.SENSOR_ENDS) : List.of(),
-                List.of(new Step(
+        return new SensorAge(since, years, since.plusDays(Math.round(END_YEARS * DAYS_PER_YEAR)), old, new Explanation(old ? List.of(Caution.SENSOR_ENDS) : List.of(), List.of(new Step(
                         Computed.SENSOR_BATTERY_AGE,
                         new AirSaid.DaysSince(since),
                         years,
                         "years",
-                        Origin.SENSOR_LIFE)));
+                        Origin.SENSOR_LIFE))));
     }
 }

@@ -11,6 +11,7 @@ import cornerbook.core.say.Between;
 import cornerbook.core.say.Formula;
 import cornerbook.core.say.Said;
 import cornerbook.core.why.Explained;
+import cornerbook.core.why.Explanation;
 import cornerbook.core.why.Step;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,8 +36,7 @@ public record SensorCheck(
         double placardKpa,
         double warnsAtKpa,
         Answer answer,
-        List<Said> cautions,
-        List<Step> steps)
+        Explanation explanation)
         implements Explained {
     /** Within this a sensor is accurate: 1 to 2 psi (trade literature). */
     public static final double ACCURATE_KPA = 13.8;
@@ -50,11 +50,6 @@ public record SensorCheck(
         OFF,
         /** Off by a quarter of the placard and more: no warning would come in time, or one that never ends. */
         USELESS
-    }
-
-    public SensorCheck {
-        cautions = List.copyOf(cautions);
-        steps = List.copyOf(steps);
     }
 
     /**
@@ -103,19 +98,10 @@ public record SensorCheck(
                 warnsAtKpa,
                 "kPa",
                 Said.verbatim("49 CFR 571.138, S4.2")));
-        return new SensorCheck(
-                sensorKpa,
-                gaugeKpa,
-                atTyreKpa,
-                differenceKpa,
-                placardKpa,
-                warnsAtKpa,
-                answer,
-                switch (answer) {
+        return new SensorCheck(sensorKpa, gaugeKpa, atTyreKpa, differenceKpa, placardKpa, warnsAtKpa, answer, new Explanation(switch (answer) {
                     case ACCURATE -> List.of();
                     case OFF -> List.of(Caution.SENSOR_OFF);
                     case USELESS -> List.of(Caution.SENSOR_USELESS);
-                },
-                steps);
+                }, steps));
     }
 }

@@ -4,8 +4,8 @@ import cornerbook.core.air.AirSaid.Computed;
 import cornerbook.core.air.AirSaid.Origin;
 import cornerbook.core.air.AirSaid.ToLearn;
 import cornerbook.core.air.AirSaid.Way;
-import cornerbook.core.say.Said;
 import cornerbook.core.why.Explained;
+import cornerbook.core.why.Explanation;
 import cornerbook.core.why.Step;
 import java.util.List;
 
@@ -14,28 +14,19 @@ import java.util.List;
  *
  * @param sentence what to do, without its first capital and full stop
  */
-public record SensorLearning(PressureWarning warning, ToLearn sentence, List<Said> cautions, List<Step> steps)
+public record SensorLearning(PressureWarning warning, ToLearn sentence, Explanation explanation)
         implements Explained {
     private static final int WHEELS = 4;
-
-    public SensorLearning {
-        cautions = List.copyOf(cautions);
-        steps = List.copyOf(steps);
-    }
 
     /** By how the car warns; the vehicle maker's procedure outranks it. */
     public static SensorLearning of(PressureWarning warning) {
         boolean turning = warning.kind() == PressureWarning.Kind.INDIRECT;
-        return new SensorLearning(
-                warning,
-                turning ? ToLearn.RESET : ofSensors(warning),
-                List.of(),
-                List.of(new Step(
+        return new SensorLearning(warning, turning ? ToLearn.RESET : ofSensors(warning), new Explanation(List.of(), List.of(new Step(
                         Computed.SENSORS_TO_LEARN,
                         turning ? Way.NO_SENSOR : Way.A_SENSOR_IN_EACH,
                         turning ? 0 : WHEELS,
                         "",
-                        Origin.MAKERS_PROCEDURE)));
+                        Origin.MAKERS_PROCEDURE))));
     }
 
     private static ToLearn ofSensors(PressureWarning warning) {

@@ -16,7 +16,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * All that was found out at one visit.
+ * All that was found out at one visit: a part for what each room has found.
  *
  * @param nextVisit the day that everything has to hold to
  * @param findings gravest first

@@ -6,8 +6,8 @@ import cornerbook.core.battery.BatterySaid.Label;
 import cornerbook.core.battery.BatterySaid.Part;
 import cornerbook.core.battery.HealthTest.Judgement;
 import cornerbook.core.say.Amount;
-import cornerbook.core.say.Said;
 import cornerbook.core.why.Explained;
+import cornerbook.core.why.Explanation;
 import cornerbook.core.why.Step;
 import java.util.List;
 
@@ -24,19 +24,13 @@ public record BatteryHealth(
         RatingStandard standard,
         double share,
         Judgement judgement,
-        List<Said> cautions,
-        List<Step> steps)
+        Explanation explanation)
         implements Explained {
     /** Colder than this a battery is not tested by the book (a vehicle maker's manual: 15 to 38 °C). */
     private static final double TESTED_FROM_C = 15;
 
     private static final double[] TEMPERATURE_C = {-17.8, 0, 26.7};
     private static final double[] POWER_SHARE = {0.40, 0.65, 1.00};
-
-    public BatteryHealth {
-        cautions = List.copyOf(cautions);
-        steps = List.copyOf(steps);
-    }
 
     /**
      * The health, both currents by the same standard.
@@ -58,7 +52,7 @@ public record BatteryHealth(
                 standard,
                 share,
                 judgement,
-                judgement == Judgement.REPLACE ? List.of(new BatterySaid.ChargeBeforeCondemned(standard)) : List.of(),
+                new Explanation(judgement == Judgement.REPLACE ? List.of(new BatterySaid.ChargeBeforeCondemned(standard)) : List.of(),
                 List.of(
                         new Step(
                                 Label.SHARE_OF_POWER,
@@ -76,7 +70,7 @@ public record BatteryHealth(
                                         standard),
                                 share * 100,
                                 "%",
-                                Label.HEALTH_SOURCE)));
+                                Label.HEALTH_SOURCE))));
     }
 
     /**

@@ -7,8 +7,8 @@ import cornerbook.core.battery.BatterySaid.Part;
 import cornerbook.core.battery.HealthTest.Judgement;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Formula;
-import cornerbook.core.say.Said;
 import cornerbook.core.why.Explained;
+import cornerbook.core.why.Explanation;
 import cornerbook.core.why.Step;
 import java.util.List;
 
@@ -19,13 +19,8 @@ import java.util.List;
  * @param share of the rating, 0 and more
  */
 public record CapacityTest(
-        double measuredAh, double ratedAh, double share, Judgement judgement, List<Said> cautions, List<Step> steps)
+        double measuredAh, double ratedAh, double share, Judgement judgement, Explanation explanation)
         implements Explained {
-    public CapacityTest {
-        cautions = List.copyOf(cautions);
-        steps = List.copyOf(steps);
-    }
-
     /** The share for 0 to 300 A·h drawn of a rating of 5 to 300 A·h. */
     public static CapacityTest of(double measuredAh, double ratedAh) {
         check(Part.DISCHARGED, measuredAh, 0, 300, "A·h");
@@ -36,13 +31,13 @@ public record CapacityTest(
                 ratedAh,
                 share,
                 HealthTest.CAPACITY.judge(share),
-                List.of(BatterySaid.Sentence.DISCHARGED_FROM_FULL),
+                new Explanation(List.of(BatterySaid.Sentence.DISCHARGED_FROM_FULL),
                 List.of(new Step(
                         Label.SHARE_OF_CAPACITY,
                         Formula.of(
                                 "{} / {}", Amount.significant(measuredAh, "A·h", 4), Amount.significant(ratedAh, "A·h", 4)),
                         share * 100,
                         "%",
-                        Label.CAPACITY_SOURCE)));
+                        Label.CAPACITY_SOURCE))));
     }
 }

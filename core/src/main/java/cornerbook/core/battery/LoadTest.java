@@ -7,8 +7,8 @@ import cornerbook.core.battery.BatterySaid.Part;
 import cornerbook.core.battery.BatterySaid.Sentence;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Refused;
-import cornerbook.core.say.Said;
 import cornerbook.core.why.Explained;
+import cornerbook.core.why.Explanation;
 import cornerbook.core.why.Step;
 import java.util.List;
 
@@ -27,16 +27,10 @@ public record LoadTest(
         double temperatureC,
         double leastVolts,
         boolean passes,
-        List<Said> cautions,
-        List<Step> steps)
+        Explanation explanation)
         implements Explained {
     private static final double[] TEMPERATURE_C = {-18, -12, -7, -1, 4, 10, 16, 21};
     private static final double[] LEAST_V = {8.5, 8.7, 8.9, 9.1, 9.3, 9.4, 9.5, 9.6};
-
-    public LoadTest {
-        cautions = List.copyOf(cautions);
-        steps = List.copyOf(steps);
-    }
 
     /** The verdict on the voltage read after 15 s, 0 to 13 V, at −18 to 60 °C. */
     public static LoadTest of(Chemistry chemistry, double ratedA, double volts, double temperatureC) {
@@ -48,21 +42,14 @@ public record LoadTest(
         check(Part.TEMPERATURE, temperatureC, TEMPERATURE_C[0], 60, "°C");
         double leastV = leastVolts(temperatureC);
         boolean passes = volts >= leastV;
-        return new LoadTest(
-                ratedA / 2,
-                volts,
-                temperatureC,
-                leastV,
-                passes,
-                passes ? List.of() : List.of(Sentence.REPEAT_LOAD_TEST),
-                List.of(
+        return new LoadTest(ratedA / 2, volts, temperatureC, leastV, passes, new Explanation(passes ? List.of() : List.of(Sentence.REPEAT_LOAD_TEST), List.of(
                         new Step(Label.LOAD_FOR_15_S, Label.HALF_OF_RATED, ratedA / 2, "A", Label.SERVICE_LITERATURE),
                         new Step(
                                 new BatterySaid.LeastVoltageAt(Amount.significant(temperatureC, "°C", 4)),
                                 Label.TABLE_LINEAR,
                                 leastV,
                                 "V",
-                                Label.LOAD_TEST_SOURCE)));
+                                Label.LOAD_TEST_SOURCE))));
     }
 
     /** The least voltage at a temperature of the battery; outside −18 to 21 °C that of the nearer end. */

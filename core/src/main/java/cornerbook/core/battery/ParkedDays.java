@@ -6,8 +6,8 @@ import cornerbook.core.battery.BatterySaid.Label;
 import cornerbook.core.battery.BatterySaid.Part;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Formula;
-import cornerbook.core.say.Said;
 import cornerbook.core.why.Explained;
+import cornerbook.core.why.Explanation;
 import cornerbook.core.why.Step;
 import java.util.List;
 
@@ -26,18 +26,12 @@ public record ParkedDays(
         double standbyA,
         double charge,
         double days,
-        List<Said> cautions,
-        List<Step> steps)
+        Explanation explanation)
         implements Explained {
     /** Share of charge that is kept to start the car, or to wake it (service literature: days to half charge). */
     public static final double RESERVE = 0.5;
 
     private static final double HOURS_PER_DAY = 24;
-
-    public ParkedDays {
-        cautions = List.copyOf(cautions);
-        steps = List.copyOf(steps);
-    }
 
     /** The days for 5 to 300 A·h, a health of 0.1 to 1, a draw of 0.001 to 10 A, and a charge of 0 to 1 to start from. */
     public static ParkedDays of(double capacityAh, double health, double standbyA, double charge) {
@@ -46,14 +40,7 @@ public record ParkedDays(
         check(Part.STANDBY, standbyA, 0.001, 10, "A");
         check(Part.CHARGE_WHEN_PARKED, charge, 0, 1, "");
         double days = Math.max(0, charge - RESERVE) * capacityAh * health / (HOURS_PER_DAY * standbyA);
-        return new ParkedDays(
-                capacityAh,
-                health,
-                standbyA,
-                charge,
-                days,
-                charge > RESERVE ? List.of() : List.of(BatterySaid.Sentence.AT_THE_RESERVE),
-                List.of(new Step(
+        return new ParkedDays(capacityAh, health, standbyA, charge, days, new Explanation(charge > RESERVE ? List.of() : List.of(BatterySaid.Sentence.AT_THE_RESERVE), List.of(new Step(
                         Label.DAYS_TO_HALF,
                         Formula.of(
                                 "({} − 0.5) × {} × {} / (24 h × {})",
@@ -63,7 +50,7 @@ public record ParkedDays(
                                 Amount.significant(standbyA, "A", 4)),
                         days,
                         "d",
-                        Label.PARKED_SOURCE)));
+                        Label.PARKED_SOURCE))));
     }
 
     /** Charge after so many days, 0 to 1. */

@@ -4,8 +4,8 @@ import static cornerbook.core.quantity.Range.check;
 
 import cornerbook.core.battery.BatterySaid.Label;
 import cornerbook.core.say.Refused;
-import cornerbook.core.say.Said;
 import cornerbook.core.why.Explained;
+import cornerbook.core.why.Explanation;
 import cornerbook.core.why.Step;
 import java.util.List;
 
@@ -20,19 +20,13 @@ public record RatingConversion(
         RatingStandard to,
         double lowA,
         double highA,
-        List<Said> cautions,
-        List<Step> steps)
+        Explanation explanation)
         implements Explained {
     private static final double DIN_SLOPE = 1.5;
     private static final double DIN_OFFSET_A = 40;
     private static final double DIN_RATIO = 1.7;
     private static final double EN_LOW = 0.92;
     private static final double EN_HIGH = 0.95;
-
-    public RatingConversion {
-        cautions = List.copyOf(cautions);
-        steps = List.copyOf(steps);
-    }
 
     /**
      * The range for a rating of 50 to 2000 A.
@@ -71,14 +65,7 @@ public record RatingConversion(
         };
         var source = Label.CONVERSION_SOURCE;
         var formula = Label.CONVERSION_FORMULA;
-        return new RatingConversion(
-                ratedA,
-                from,
-                to,
-                low,
-                high,
-                List.of(BatterySaid.Sentence.RANGE_NO_RATING),
-                List.of(
+        return new RatingConversion(ratedA, from, to, low, high, new Explanation(List.of(BatterySaid.Sentence.RANGE_NO_RATING), List.of(
                         new Step(
                                 new BatterySaid.RatingBy(from), new BatterySaid.TestOf(from), ratedA, "A", Label.LABEL),
                         new Step(new BatterySaid.LowEndBy(to), formula, low, "A", source),
@@ -87,6 +74,6 @@ public record RatingConversion(
                                 new BatterySaid.TestAndFormula(new BatterySaid.TestOf(to), formula),
                                 high,
                                 "A",
-                                source)));
+                                source))));
     }
 }

@@ -10,6 +10,7 @@ import cornerbook.core.say.Formula;
 import cornerbook.core.say.Refused;
 import cornerbook.core.say.Said;
 import cornerbook.core.why.Explained;
+import cornerbook.core.why.Explanation;
 import cornerbook.core.why.Step;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,8 +34,7 @@ public record RestVoltage(
         double atTableTemperatureV,
         double stateOfCharge,
         double freezesAtC,
-        List<Said> cautions,
-        List<Step> steps)
+        Explanation explanation)
         implements Explained {
     private static final double[] AGM_VOLTS = {11.8, 12.0, 12.3, 12.6, 12.8};
     private static final double TABLE_C = 26.7;
@@ -46,11 +46,6 @@ public record RestVoltage(
     private static final double CHARGE_AGM_BELOW_V = 12.6;
     /** How far the charge may be off, either way (common practice, no source). */
     public static final double ERROR_SHARE = 0.10;
-
-    public RestVoltage {
-        cautions = List.copyOf(cautions);
-        steps = List.copyOf(steps);
-    }
 
     /**
      * The state of charge.
@@ -92,8 +87,7 @@ public record RestVoltage(
                 atTableV,
                 charge,
                 freezesAtC,
-                cautions,
-                List.of(
+                new Explanation(cautions, List.of(
                         new Step(
                                 Label.VOLTAGE_AT_TABLE,
                                 Formula.of("U − 1.2 mV/K × ({} − 26.7) K", Amount.significant(temperatureC, "", 4)),
@@ -112,7 +106,7 @@ public record RestVoltage(
                                 Electrolyte.specificGravity(leastCharge(charge)),
                                 "",
                                 Label.GRAVITY_TABLE),
-                        new Step(Label.FREEZES_AT, Label.TABLE_LINEAR, freezesAtC, "°C", Label.FREEZING_TABLE)));
+                        new Step(Label.FREEZES_AT, Label.TABLE_LINEAR, freezesAtC, "°C", Label.FREEZING_TABLE))));
     }
 
     /**

@@ -7,7 +7,7 @@ import cornerbook.core.say.Said;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The brake of one axle, from the vehicle manufacturer's data.
+ * The brake of one axle, a part for each line of the vehicle manufacturer's data.
  *
  * @param electricParkingBrake whether a motor moves the parking brake of this axle
  * @param padMinimumMm friction material left at which the pad is to be replaced

@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * One measured value. Readings are never changed: a correction is a new reading that names the one it corrects, with a
- * reason.
+ * reason. Its parts are the columns of one line of the book.
  *
  * @param id unique in the book, born where the reading was taken
  * @param corner where it was taken; null only for a measure of the whole vehicle

@@ -8,7 +8,8 @@ import cornerbook.core.torque.WheelFastener;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A car with the specification that the models need.
+ * A car with the specification that the models need: its data sheet, of which each part with more than one value is a value
+ * of its own.
  *
  * @param name what people call the car, as "Fjordling Volta, blue"
  * @param vin vehicle identification number, or null

@@ -7,7 +7,8 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What was found out about one subject. Every screen, sheet and file is a view of this.
+ * What was found out about one subject. Every screen, sheet and file is a view of this; its parts are the fields of a finding in
+ * the JSON of an assessment.
  *
  * @param title one line, for the technician
  * @param plainWords one or two sentences for the customer

@@ -7,6 +7,7 @@ import cornerbook.core.say.Refused;
 import cornerbook.core.say.Said;
 import cornerbook.core.why.Basis;
 import cornerbook.core.why.Explained;
+import cornerbook.core.why.Explanation;
 import cornerbook.core.why.Step;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -39,16 +40,13 @@ public record ArmLoads(
         double marginMm,
         double hoistShare,
         boolean holds,
-        List<Said> cautions,
-        List<Step> steps)
+        Explanation explanation)
         implements Explained {
     /** Below this margin the car is called badly placed. Common practice, no source. */
     public static final double LEAST_MARGIN_MM = 150;
 
     public ArmLoads {
         arms = Collections.unmodifiableMap(new EnumMap<>(arms));
-        cautions = List.copyOf(cautions);
-        steps = List.copyOf(steps);
     }
 
     /**
@@ -88,18 +86,7 @@ public record ArmLoads(
         }
         double hoistShare = totalKg / rating.hoistKg();
         boolean holds = hoistShare <= 1 && arms.values().stream().allMatch(arm -> arm.shareOfRating() <= 1);
-        return new ArmLoads(
-                car,
-                points,
-                arms,
-                totalKg,
-                centreX,
-                centreY,
-                marginMm,
-                hoistShare,
-                holds,
-                cautions(arms, marginMm, hoistShare, loads),
-                steps(car, off, arms, totalKg, centreX, centreY, marginMm));
+        return new ArmLoads(car, points, arms, totalKg, centreX, centreY, marginMm, hoistShare, holds, new Explanation(cautions(arms, marginMm, hoistShare, loads), steps(car, off, arms, totalKg, centreX, centreY, marginMm)));
     }
 
     /** What the arm of a corner carries. */

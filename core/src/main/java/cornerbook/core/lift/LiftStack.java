@@ -6,6 +6,7 @@ import cornerbook.core.lift.LiftSaid.Label;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Said;
 import cornerbook.core.why.Explained;
+import cornerbook.core.why.Explanation;
 import cornerbook.core.why.Step;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,16 +31,10 @@ public record LiftStack(
         double blocksMm,
         double neededMm,
         double spareMm,
-        List<Said> cautions,
-        List<Step> steps)
+        Explanation explanation)
         implements Explained {
     /** Room to move the arm without touching. Common practice, no source. */
     public static final double PLAY_MM = 10;
-
-    public LiftStack {
-        cautions = List.copyOf(cautions);
-        steps = List.copyOf(steps);
-    }
 
     /** Heights of 0 to 1000 mm; the blocks up to 300 mm. */
     public static LiftStack of(double pointMm, double clearanceMm, double armMm, double adapterMm, double blocksMm) {
@@ -57,16 +52,7 @@ public record LiftStack(
             cautions.add(new LiftSaid.NeedsBlocks(new Amount(Math.ceil(neededMm), "mm", 0)));
         }
         cautions.addAll(LiftCautions.ALWAYS);
-        return new LiftStack(
-                pointMm,
-                clearanceMm,
-                armMm,
-                adapterMm,
-                blocksMm,
-                neededMm,
-                spareMm,
-                cautions,
-                List.of(
+        return new LiftStack(pointMm, clearanceMm, armMm, adapterMm, blocksMm, neededMm, spareMm, new Explanation(cautions, List.of(
                         new Step(
                                 Label.BLOCKS_AT_POINT,
                                 new LiftSaid.PointFormula(
@@ -86,7 +72,7 @@ public record LiftStack(
                                 onWayMm,
                                 "mm",
                                 Label.SUM_OF_HEIGHTS),
-                        new Step(Label.ROOM_LEFT, Label.LARGER_OF_BOTH, spareMm, "mm", Label.SUM_OF_HEIGHTS)));
+                        new Step(Label.ROOM_LEFT, Label.LARGER_OF_BOTH, spareMm, "mm", Label.SUM_OF_HEIGHTS))));
     }
 
     /** Whether arm and adapter go under as the car stands. */

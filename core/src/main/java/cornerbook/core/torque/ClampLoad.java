@@ -8,6 +8,7 @@ import cornerbook.core.say.Said;
 import cornerbook.core.torque.TorqueSaid.Label;
 import cornerbook.core.torque.TorqueSaid.Part;
 import cornerbook.core.why.Explained;
+import cornerbook.core.why.Explanation;
 import cornerbook.core.why.Step;
 import java.util.ArrayList;
 import java.util.List;
@@ -34,16 +35,10 @@ public record ClampLoad(
         double leastShareOfProof,
         double mostShareOfProof,
         double torqueAtYieldNm,
-        List<Said> cautions,
-        List<Step> steps)
+        Explanation explanation)
         implements Explained {
     private static final double MM_PER_M = 1000;
     private static final double N_PER_KN = 1000;
-
-    public ClampLoad {
-        cautions = List.copyOf(cautions);
-        steps = List.copyOf(steps);
-    }
 
     /** The clamp load of a fastener tightened to {@code torqueNm}, 1 to 1000 N·m. */
     public static ClampLoad of(
@@ -93,19 +88,7 @@ public record ClampLoad(
                         yieldNm,
                         "N·m",
                         Label.VDI_SECTION));
-        return new ClampLoad(
-                thread,
-                strength,
-                seat,
-                friction,
-                torqueNm,
-                leastN,
-                mostN,
-                leastN / proofN,
-                mostN / proofN,
-                yieldNm,
-                cautions,
-                steps);
+        return new ClampLoad(thread, strength, seat, friction, torqueNm, leastN, mostN, leastN / proofN, mostN / proofN, yieldNm, new Explanation(cautions, steps));
     }
 
     private static Step load(Said what, double torqueNm, SeatFace seat, double friction, double loadN) {

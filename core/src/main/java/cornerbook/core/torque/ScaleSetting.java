@@ -3,10 +3,10 @@ package cornerbook.core.torque;
 import static cornerbook.core.quantity.Range.check;
 
 import cornerbook.core.say.Amount;
-import cornerbook.core.say.Said;
 import cornerbook.core.torque.TorqueSaid.Label;
 import cornerbook.core.torque.TorqueSaid.Part;
 import cornerbook.core.why.Explained;
+import cornerbook.core.why.Explanation;
 import cornerbook.core.why.Step;
 import java.util.List;
 
@@ -19,16 +19,11 @@ import java.util.List;
  * @param settingNm to be read on the scale
  */
 public record ScaleSetting(
-        WrenchScale scale, double clickNm, double offsetNm, double settingNm, List<Said> cautions, List<Step> steps)
+        WrenchScale scale, double clickNm, double offsetNm, double settingNm, Explanation explanation)
         implements Explained {
     private static final double MOST_OFFSET_SHARE = 0.1;
     /** Below it most wrenches are not to be trusted (ISO 6789, from memory). */
     private static final double TRUSTED_FROM_SHARE = 0.2;
-
-    public ScaleSetting {
-        cautions = List.copyOf(cautions);
-        steps = List.copyOf(steps);
-    }
 
     /**
      * The setting.
@@ -43,18 +38,12 @@ public record ScaleSetting(
         double settingNm = clickNm + offsetNm;
         scale.check(settingNm);
         boolean trusted = settingNm >= TRUSTED_FROM_SHARE * scale.highestNm();
-        return new ScaleSetting(
-                scale,
-                clickNm,
-                offsetNm,
-                settingNm,
-                trusted ? List.of() : List.of(TorqueSaid.Caution.LOWEST_FIFTH),
-                List.of(new Step(
+        return new ScaleSetting(scale, clickNm, offsetNm, settingNm, new Explanation(trusted ? List.of() : List.of(TorqueSaid.Caution.LOWEST_FIFTH), List.of(new Step(
                         Label.TO_READ_ON_WRENCH,
                         new TorqueSaid.SettingFormula(
                                 Amount.significant(clickNm, "N·m", 4), Amount.significant(offsetNm, "N·m", 4)),
                         settingNm,
                         "N·m",
-                        Label.SETTING_SOURCE)));
+                        Label.SETTING_SOURCE))));
     }
 }

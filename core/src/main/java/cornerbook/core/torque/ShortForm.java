@@ -6,6 +6,7 @@ import cornerbook.core.say.Amount;
 import cornerbook.core.say.Formula;
 import cornerbook.core.say.Said;
 import cornerbook.core.why.Explained;
+import cornerbook.core.why.Explanation;
 import cornerbook.core.why.Step;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,15 +29,9 @@ public record ShortForm(
         double leastGain,
         double mostGain,
         double mostShareOfProof,
-        List<Said> cautions,
-        List<Step> steps)
+        Explanation explanation)
         implements Explained {
     private static final double N_PER_KN = 1000;
-
-    public ShortForm {
-        cautions = List.copyOf(cautions);
-        steps = List.copyOf(steps);
-    }
 
     /** F = T / (K d), N. */
     public static double clampLoadN(double torqueNm, double factor, double diameterMm) {
@@ -80,18 +75,7 @@ public record ShortForm(
                         mostN / proofN * 100,
                         "%",
                         strength.source()));
-        return new ShortForm(
-                thread,
-                strength,
-                state,
-                torqueNm,
-                leastN,
-                mostN,
-                Math.min(low, high),
-                Math.max(low, high),
-                mostN / proofN,
-                cautions,
-                steps);
+        return new ShortForm(thread, strength, state, torqueNm, leastN, mostN, Math.min(low, high), Math.max(low, high), mostN / proofN, new Explanation(cautions, steps));
     }
 
     private static Step step(Said what, double torqueNm, double factor, ScrewThread thread, Said source) {

@@ -1,8 +1,8 @@
 package cornerbook.core.torque;
 
 import cornerbook.core.say.Refused;
-import cornerbook.core.say.Said;
 import cornerbook.core.why.Explained;
+import cornerbook.core.why.Explanation;
 import cornerbook.core.why.Step;
 import java.util.List;
 
@@ -13,7 +13,7 @@ import java.util.List;
  *
  * @param order the numbers 1 to n, each once
  */
-public record TighteningOrder(List<Integer> order, List<Said> cautions, List<Step> steps) implements Explained {
+public record TighteningOrder(List<Integer> order, Explanation explanation) implements Explained {
     private static final List<List<Integer>> BY_COUNT = List.of(
             List.of(1, 2, 3),
             List.of(1, 3, 2, 4),
@@ -28,8 +28,6 @@ public record TighteningOrder(List<Integer> order, List<Said> cautions, List<Ste
 
     public TighteningOrder {
         order = List.copyOf(order);
-        cautions = List.copyOf(cautions);
-        steps = List.copyOf(steps);
     }
 
     /** The order for {@code count} fasteners, 3 to 10. */
@@ -38,14 +36,11 @@ public record TighteningOrder(List<Integer> order, List<Said> cautions, List<Ste
         if (count < FEWEST || count > most) {
             throw new Refused(new TorqueSaid.FastenerCount(count, FEWEST, most));
         }
-        return new TighteningOrder(
-                BY_COUNT.get(count - FEWEST),
-                List.of(TorqueSaid.Caution.GO_ROUND_TWICE),
-                List.of(new Step(
+        return new TighteningOrder(BY_COUNT.get(count - FEWEST), new Explanation(List.of(TorqueSaid.Caution.GO_ROUND_TWICE), List.of(new Step(
                         TorqueSaid.Part.FASTENERS_PER_WHEEL,
                         TorqueSaid.Label.COUNT_FORMULA,
                         count,
                         "",
-                        TorqueSaid.Label.COUNT_SOURCE)));
+                        TorqueSaid.Label.COUNT_SOURCE))));
     }
 }

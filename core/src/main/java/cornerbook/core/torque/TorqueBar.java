@@ -7,6 +7,7 @@ import cornerbook.core.say.Said;
 import cornerbook.core.torque.TorqueSaid.Label;
 import cornerbook.core.torque.TorqueSaid.Part;
 import cornerbook.core.why.Explained;
+import cornerbook.core.why.Explanation;
 import cornerbook.core.why.Step;
 import java.util.List;
 
@@ -24,16 +25,10 @@ public record TorqueBar(
         double leastNm,
         double mostNm,
         boolean fits,
-        List<Said> cautions,
-        List<Step> steps)
+        Explanation explanation)
         implements Explained {
     /** Up to this share of the torque asked a bar may go before the wrench. Common practice, no source. */
     private static final double MOST_SHARE = 0.9;
-
-    public TorqueBar {
-        cautions = List.copyOf(cautions);
-        steps = List.copyOf(steps);
-    }
 
     /**
      * The band of a bar.
@@ -51,21 +46,13 @@ public record TorqueBar(
         Said caution = fits
                 ? TorqueSaid.Caution.BAR_RUNS_UP
                 : new TorqueSaid.BarTooStrong(new Amount(MOST_SHARE * 100, "%", 0));
-        return new TorqueBar(
-                askedNm,
-                nominalNm,
-                spreadPercent,
-                leastNm,
-                mostNm,
-                fits,
-                List.of(caution),
-                List.of(
+        return new TorqueBar(askedNm, nominalNm, spreadPercent, leastNm, mostNm, fits, new Explanation(List.of(caution), List.of(
                         new Step(Label.LEAST_OF_BAR, Label.LEAST_OF_BAR_FORMULA, leastNm, "N·m", Label.SPREAD_ENTERED),
                         new Step(
                                 Label.MOST_OF_BAR,
                                 Label.MOST_OF_BAR_FORMULA,
                                 mostNm,
                                 "N·m",
-                                Label.SPREAD_ENTERED_AND_SHARE)));
+                                Label.SPREAD_ENTERED_AND_SHARE))));
     }
 }

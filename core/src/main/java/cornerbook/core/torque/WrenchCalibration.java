@@ -1,10 +1,10 @@
 package cornerbook.core.torque;
 
 import cornerbook.core.say.Refused;
-import cornerbook.core.say.Said;
 import cornerbook.core.torque.TorqueSaid.Label;
 import cornerbook.core.why.Basis;
 import cornerbook.core.why.Explained;
+import cornerbook.core.why.Explanation;
 import cornerbook.core.why.Step;
 import java.time.LocalDate;
 import java.util.List;
@@ -26,16 +26,10 @@ public record WrenchCalibration(
         LocalDate dueOn,
         int cyclesLeft,
         boolean due,
-        List<Said> cautions,
-        List<Step> steps)
+        Explanation explanation)
         implements Explained {
     private static final int MONTHS = 12;
     private static final int CYCLES = 5000;
-
-    public WrenchCalibration {
-        cautions = List.copyOf(cautions);
-        steps = List.copyOf(steps);
-    }
 
     /** Judged on a day that is not before the last calibration. */
     public static WrenchCalibration of(LocalDate calibratedOn, int cyclesSince, LocalDate day) {
@@ -48,21 +42,13 @@ public record WrenchCalibration(
         var dueOn = calibratedOn.plusMonths(MONTHS);
         int left = Math.max(0, CYCLES - cyclesSince);
         boolean due = left == 0 || !day.isBefore(dueOn);
-        return new WrenchCalibration(
-                calibratedOn,
-                cyclesSince,
-                day,
-                dueOn,
-                left,
-                due,
-                due ? List.of(TorqueSaid.Caution.DUE_FOR_CALIBRATION) : List.of(),
-                List.of(
+        return new WrenchCalibration(calibratedOn, cyclesSince, day, dueOn, left, due, new Explanation(due ? List.of(TorqueSaid.Caution.DUE_FOR_CALIBRATION) : List.of(), List.of(
                         new Step(Label.BETWEEN_CALIBRATIONS, Basis.TABLE, MONTHS, "months", Label.CALIBRATION_SOURCE),
                         new Step(
                                 Label.CYCLES_LEFT,
                                 new TorqueSaid.CyclesLeft(cyclesSince),
                                 left,
                                 "cycles",
-                                Label.CALIBRATION_SOURCE)));
+                                Label.CALIBRATION_SOURCE))));
     }
 }

@@ -8,6 +8,7 @@ import cornerbook.core.say.Refused;
 import cornerbook.core.say.Said;
 import cornerbook.core.torque.TorqueSaid.Part;
 import cornerbook.core.why.Explained;
+import cornerbook.core.why.Explanation;
 import cornerbook.core.why.Step;
 import java.util.List;
 
@@ -25,16 +26,10 @@ public record WrenchSetting(
         double adapterMm,
         double angleDeg,
         double settingNm,
-        List<Said> cautions,
-        List<Step> steps)
+        Explanation explanation)
         implements Explained {
     private static final List<Said> CAUTIONS =
             List.of(TorqueSaid.Caution.HOLD_IN_THE_MIDDLE, TorqueSaid.Caution.CLICKS_WITHOUT_TURNING);
-
-    public WrenchSetting {
-        cautions = List.copyOf(cautions);
-        steps = List.copyOf(steps);
-    }
 
     /**
      * The setting.
@@ -66,6 +61,6 @@ public record WrenchSetting(
                 settingNm,
                 "N·m",
                 TorqueSaid.Label.MOMENTS);
-        return new WrenchSetting(torqueNm, lengthMm, adapterMm, angleDeg, settingNm, CAUTIONS, List.of(step));
+        return new WrenchSetting(torqueNm, lengthMm, adapterMm, angleDeg, settingNm, new Explanation(CAUTIONS, List.of(step)));
     }
 }

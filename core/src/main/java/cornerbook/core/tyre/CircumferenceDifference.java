@@ -5,7 +5,6 @@ import static cornerbook.core.quantity.Range.check;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Formula;
 import cornerbook.core.say.Refused;
-import cornerbook.core.say.Said;
 import cornerbook.core.tyre.TyreSaid.Caution;
 import cornerbook.core.tyre.TyreSaid.Computed;
 import cornerbook.core.tyre.TyreSaid.Input;
@@ -13,6 +12,7 @@ import cornerbook.core.tyre.TyreSaid.Origin;
 import cornerbook.core.tyre.TyreSaid.Way;
 import cornerbook.core.why.Basis;
 import cornerbook.core.why.Explained;
+import cornerbook.core.why.Explanation;
 import cornerbook.core.why.Step;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -34,13 +34,10 @@ public record CircumferenceDifference(
         Kind kind,
         double limitMm,
         boolean within,
-        List<Said> cautions,
-        List<Step> steps)
+        Explanation explanation)
         implements Explained {
     public CircumferenceDifference {
         circumferencesMm = List.copyOf(circumferencesMm);
-        cautions = List.copyOf(cautions);
-        steps = List.copyOf(steps);
     }
 
     /** What the car's maker limits. */
@@ -121,14 +118,6 @@ public record CircumferenceDifference(
         steps.add(new Step(Computed.TREAD_DIFFERENCE, Way.MOST_LESS_LEAST, treadMm, "mm", Origin.AS_MEASURED));
         steps.add(new Step(kind.limit, Basis.GIVEN, limitMm, "mm", Origin.FROM_MAKER));
         boolean within = (kind == Kind.TREAD ? treadMm : differenceMm) <= limitMm;
-        return new CircumferenceDifference(
-                all,
-                differenceMm,
-                treadMm,
-                kind,
-                limitMm,
-                within,
-                within ? List.of() : List.of(Caution.TYRES_DIFFER),
-                steps);
+        return new CircumferenceDifference(all, differenceMm, treadMm, kind, limitMm, within, new Explanation(within ? List.of() : List.of(Caution.TYRES_DIFFER), steps));
     }
 }

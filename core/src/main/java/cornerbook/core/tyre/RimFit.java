@@ -9,6 +9,7 @@ import cornerbook.core.say.Said;
 import cornerbook.core.tyre.TyreSaid.Computed;
 import cornerbook.core.tyre.TyreSaid.Input;
 import cornerbook.core.why.Explained;
+import cornerbook.core.why.Explanation;
 import cornerbook.core.why.Step;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,16 +29,10 @@ public record RimFit(
         double highestRimCode,
         double sectionWidthMm,
         boolean permitted,
-        List<Said> cautions,
-        List<Step> steps)
+        Explanation explanation)
         implements Explained {
     private static final double INCH_MM = 25.4;
     private static final double MM_PER_MM_OF_RIM = 0.4;
-
-    public RimFit {
-        cautions = List.copyOf(cautions);
-        steps = List.copyOf(steps);
-    }
 
     /** The tyre on a rim of width code 3 to 14 (inches). */
     public static RimFit of(TyreSize size, double rimCode) {
@@ -57,20 +52,11 @@ public record RimFit(
                 widthMm,
                 "mm",
                 Said.verbatim("UN R30, 6.1.1.1")));
-        return new RimFit(
-                size.toString(),
-                rimCode,
-                range.measuringCode(),
-                range.lowestCode(),
-                range.highestCode(),
-                widthMm,
-                permitted,
-                permitted
+        return new RimFit(size.toString(), rimCode, range.measuringCode(), range.lowestCode(), range.highestCode(), widthMm, permitted, new Explanation(permitted
                         ? List.of()
                         : List.of(new TyreSaid.RimOutside(
                                 Amount.significant(rimCode, "in", 4),
-                                Between.exact(range.lowestCode(), range.highestCode(), "in"))),
-                steps);
+                                Between.exact(range.lowestCode(), range.highestCode(), "in"))), steps));
     }
 
     static double sectionWidthMm(double nominalMm, double rimCode, double measuringRimCode) {

@@ -11,6 +11,7 @@ import cornerbook.core.tyre.TyreSaid.Input;
 import cornerbook.core.tyre.TyreSaid.Origin;
 import cornerbook.core.tyre.TyreSaid.Way;
 import cornerbook.core.why.Explained;
+import cornerbook.core.why.Explanation;
 import cornerbook.core.why.Step;
 import java.util.ArrayList;
 import java.util.List;
@@ -34,8 +35,7 @@ public record SetFit(
         double ringMm,
         @Nullable Double caliperGapMm,
         boolean mounts,
-        List<Said> cautions,
-        List<Step> steps)
+        Explanation explanation)
         implements Explained {
     /** Common practice, no source; the vehicle maker's outranks it. */
     public static final double LEAST_CALIPER_GAP_MM = 3;
@@ -43,11 +43,6 @@ public record SetFit(
     private static final double INCH_MM = 25.4;
     /** Two bolt circles or bores are one when they differ by no more, mm. Common practice, no source. */
     private static final double SAME_MM = 0.1;
-
-    public SetFit {
-        cautions = List.copyOf(cautions);
-        steps = List.copyOf(steps);
-    }
 
     /** The wheel on a hub that had the car's own wheel. */
     public static SetFit of(Mounting car, Mounting wheel) {
@@ -93,18 +88,9 @@ public record SetFit(
         if (half + offset > 0 || half - offset > 0) {
             cautions.add(Caution.RIM_COMES_NEARER);
         }
-        return new SetFit(
-                car,
-                wheel,
-                half + offset,
-                half - offset,
-                ringMm,
-                caliperGapMm,
-                mounts,
-                cautions,
-                List.of(
+        return new SetFit(car, wheel, half + offset, half - offset, ringMm, caliperGapMm, mounts, new Explanation(cautions, List.of(
                         new Step(Computed.INNER_EDGE, Way.INNER_EDGE, half + offset, "mm", Origin.OFFSET_GEOMETRY),
                         new Step(Computed.OUTER_EDGE, Way.OUTER_EDGE, half - offset, "mm", Origin.OFFSET_GEOMETRY),
-                        new Step(Computed.HUB_RING, Way.HUB_RING, ringMm, "mm", Origin.GEOMETRY)));
+                        new Step(Computed.HUB_RING, Way.HUB_RING, ringMm, "mm", Origin.GEOMETRY))));
     }
 }

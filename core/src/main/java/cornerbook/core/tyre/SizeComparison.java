@@ -10,6 +10,7 @@ import cornerbook.core.tyre.TyreSaid.Input;
 import cornerbook.core.tyre.TyreSaid.Origin;
 import cornerbook.core.tyre.TyreSaid.Way;
 import cornerbook.core.why.Explained;
+import cornerbook.core.why.Explanation;
 import cornerbook.core.why.Step;
 import java.util.ArrayList;
 import java.util.List;
@@ -34,16 +35,10 @@ public record SizeComparison(
         double radiusMm,
         double turnsPerKm,
         boolean carriesEnough,
-        List<Said> cautions,
-        List<Step> steps)
+        Explanation explanation)
         implements Explained {
     private static final double MM_PER_KM = 1e6;
     private static final Said GEOMETRY = Said.verbatim("UN R30, 6.1.2: D = d + 2 S Ra/100");
-
-    public SizeComparison {
-        cautions = List.copyOf(cautions);
-        steps = List.copyOf(steps);
-    }
 
     /** The comparison at a speed shown of 10 to 300 km/h. */
     public static SizeComparison of(TyreSize placard, TyreSize other, double indicatedKmh) {
@@ -56,18 +51,7 @@ public record SizeComparison(
         }
         double diameterMm = other.overallDiameterMm() - placard.overallDiameterMm();
         double turns = MM_PER_KM / other.rollingCircumferenceMm();
-        return new SizeComparison(
-                placard,
-                other,
-                diameterMm,
-                (ratio - 1) * 100,
-                indicatedKmh,
-                indicatedKmh * ratio,
-                diameterMm / 2,
-                turns,
-                carriesEnough,
-                cautions,
-                List.of(
+        return new SizeComparison(placard, other, diameterMm, (ratio - 1) * 100, indicatedKmh, indicatedKmh * ratio, diameterMm / 2, turns, carriesEnough, new Explanation(cautions, List.of(
                         diameter(Computed.PLACARD_DIAMETER, placard),
                         diameter(Computed.OTHER_DIAMETER, other),
                         new Step(
@@ -82,7 +66,7 @@ public record SizeComparison(
                                 indicatedKmh * ratio,
                                 "km/h",
                                 Origin.TURNS_OF_WHEEL),
-                        new Step(Computed.TURNS_PER_KM, TyreSize.TURNS_FORMULA, turns, "", Origin.ROLLING)));
+                        new Step(Computed.TURNS_PER_KM, TyreSize.TURNS_FORMULA, turns, "", Origin.ROLLING))));
     }
 
     private static Step diameter(Said what, TyreSize size) {

@@ -8,6 +8,7 @@ import cornerbook.core.tyre.TyreSaid.Computed;
 import cornerbook.core.tyre.TyreSaid.Origin;
 import cornerbook.core.why.Basis;
 import cornerbook.core.why.Explained;
+import cornerbook.core.why.Explanation;
 import cornerbook.core.why.Step;
 import java.util.ArrayList;
 import java.util.List;
@@ -41,17 +42,11 @@ public record SizeMeaning(
         @Nullable Double highestKmh,
         @Nullable Double capacityAtHighestKg,
         @Nullable Double referenceKpa,
-        List<Said> cautions,
-        List<Step> steps)
+        Explanation explanation)
         implements Explained {
     private static final double MM_PER_KM = 1e6;
     private static final double KPA_PER_PSI = 6.894757293168;
     private static final Said GEOMETRY = Said.verbatim("UN R30, 6.1.2");
-
-    public SizeMeaning {
-        cautions = List.copyOf(cautions);
-        steps = List.copyOf(steps);
-    }
 
     /** The meaning of a size. */
     public static SizeMeaning of(TyreSize size) {
@@ -103,27 +98,11 @@ public record SizeMeaning(
                     "kPa",
                     size.use().equals("HL") ? Origin.EXTRA_LOAD_FROM_MEMORY : Origin.PUBLISHED_PRESSURES));
         }
-        return new SizeMeaning(
-                size,
-                size.rimDiameterMm(),
-                size.sectionHeightMm(),
-                size.overallDiameterMm(),
-                size.rollingCircumferenceMm(),
-                turns,
-                rims.measuringCode(),
-                rims.lowestCode(),
-                rims.highestCode(),
-                service == null ? null : service.loadIndex().capacityKg(),
-                service == null || service.twinLoadIndex() == null
+        return new SizeMeaning(size, size.rimDiameterMm(), size.sectionHeightMm(), size.overallDiameterMm(), size.rollingCircumferenceMm(), turns, rims.measuringCode(), rims.lowestCode(), rims.highestCode(), service == null ? null : service.loadIndex().capacityKg(), service == null || service.twinLoadIndex() == null
                         ? null
-                        : service.twinLoadIndex().capacityKg(),
-                service == null ? null : service.speedSymbol().highestKmh(),
-                service == null
+                        : service.twinLoadIndex().capacityKg(), service == null ? null : service.speedSymbol().highestKmh(), service == null
                         ? null
-                        : service.capacityKg(service.speedSymbol().highestKmh()),
-                referenceKpa,
-                service == null ? List.of(Caution.SERVICE_NOT_KNOWN) : List.of(),
-                steps);
+                        : service.capacityKg(service.speedSymbol().highestKmh()), referenceKpa, new Explanation(service == null ? List.of(Caution.SERVICE_NOT_KNOWN) : List.of(), steps));
     }
 
     private static List<Step> steps(ServiceDescription service) {

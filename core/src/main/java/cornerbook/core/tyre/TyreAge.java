@@ -7,6 +7,7 @@ import cornerbook.core.tyre.TyreSaid.Origin;
 import cornerbook.core.tyre.TyreSaid.Way;
 import cornerbook.core.why.Basis;
 import cornerbook.core.why.Explained;
+import cornerbook.core.why.Explanation;
 import cornerbook.core.why.Step;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -31,15 +32,9 @@ public record TyreAge(
         @Nullable LocalDate replaceBy,
         AgeRule rule,
         Answer answer,
-        List<Said> cautions,
-        List<Step> steps)
+        Explanation explanation)
         implements Explained {
     private static final DateCode FIRST_OF_FOUR_DIGITS = new DateCode(1, 2000);
-
-    public TyreAge {
-        cautions = List.copyOf(cautions);
-        steps = List.copyOf(steps);
-    }
 
     /** What the rule says on the day. */
     public enum Answer {
@@ -74,18 +69,7 @@ public record TyreAge(
         }
         steps.add(new Step(Computed.INSPECTED_FROM, Basis.GIVEN, rule.inspectYears(), "years", rule.inspectSource()));
         steps.add(new Step(Computed.REPLACED_AT, Basis.GIVEN, rule.replaceYears(), "years", rule.replaceSource()));
-        return new TyreAge(
-                tin,
-                tin.plantCode().orElse(null),
-                code == null ? null : code.dated(),
-                code == null ? null : code.dated().plusDays(6),
-                years,
-                code == null ? null : code.reaches(rule.inspectYears()),
-                code == null ? null : code.reaches(rule.replaceYears()),
-                rule,
-                answer,
-                cautions(tin, answer),
-                steps);
+        return new TyreAge(tin, tin.plantCode().orElse(null), code == null ? null : code.dated(), code == null ? null : code.dated().plusDays(6), years, code == null ? null : code.reaches(rule.inspectYears()), code == null ? null : code.reaches(rule.replaceYears()), rule, answer, new Explanation(cautions(tin, answer), steps));
     }
 
     private static List<Said> cautions(Tin tin, Answer answer) {

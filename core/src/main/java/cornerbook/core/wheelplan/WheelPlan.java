@@ -6,7 +6,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Where each wheel of a set goes in the season now and in the seasons to come.
+ * Where each wheel of a set goes in the season now and in the seasons to come; its parts are the fields of the plan in the JSON
+ * of an assessment.
  *
  * @param wheelAt wheel tag at each corner for the season now
  * @param seasons the seasons that begin before a groove reaches its limit, the season now first

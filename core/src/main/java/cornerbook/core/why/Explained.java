@@ -3,11 +3,18 @@ package cornerbook.core.why;
 import cornerbook.core.say.Said;
 import java.util.List;
 
-/** A result that says what to mind and how it was found. */
+/**
+ * A result that says what to mind and how it was found. Its parts are the lines of its answer and the fields of its JSON:
+ * where it has more than eight, that is why.
+ */
 public interface Explained {
-    /** What to mind before the number is used, gravest first; each one sentence. */
-    List<Said> cautions();
+    Explanation explanation();
 
-    /** How it was found, in the order of computing. */
-    List<Step> steps();
+    default List<Said> cautions() {
+        return explanation().cautions();
+    }
+
+    default List<Step> steps() {
+        return explanation().steps();
+    }
 }

@@ -13,7 +13,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One calculator as a page.
+ * One calculator as a page: a part for each thing that its template shows.
  *
  * @param vehicle the car whose data are filled in; null without one
  * @param axle "front" or "rear" where a car's axle counts

@@ -113,7 +113,7 @@ public record EntryPage(
     public record Choice(String value, String words) {}
 
     /**
-     * One field.
+     * One field: a part for each thing that its template shows.
      *
      * @param typed what stands in it
      * @param shownId the reading that it shows, empty when there is none

@@ -8,6 +8,7 @@ import cornerbook.core.say.Between;
 import cornerbook.core.say.Formula;
 import cornerbook.core.say.Said;
 import cornerbook.core.why.Explained;
+import cornerbook.core.why.Explanation;
 import cornerbook.core.why.Step;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,16 +30,13 @@ public record BurnishDrive(
         BurnishTarget target,
         BurnishPlan plan,
         List<Moment> temperatures,
-        List<Said> cautions,
-        List<Step> steps)
+        Explanation explanation)
         implements Explained {
     private static final double COOLED_DOWN_K = 30;
     private static final int DIGITS = 4;
 
     public BurnishDrive {
         temperatures = List.copyOf(temperatures);
-        cautions = List.copyOf(cautions);
-        steps = List.copyOf(steps);
     }
 
     /** The disc's temperature at a time since the first stop began. */
@@ -46,18 +44,7 @@ public record BurnishDrive(
 
     public static BurnishDrive of(BrakedCar car, DiscBody disc, Axle axle, BurnishStop stop, BurnishTarget target) {
         var plan = BurnishPlanner.plan(car, disc, axle, stop, target);
-        return new BurnishDrive(
-                axle,
-                car.massKg(),
-                car.frontShare(),
-                disc.massKg(),
-                disc.coolingAreaM2(),
-                stop,
-                target,
-                plan,
-                temperatures(new DiscHeat(car, disc, axle), stop, target, plan),
-                cautions(stop, target, plan),
-                steps(car, disc, stop, target, plan));
+        return new BurnishDrive(axle, car.massKg(), car.frontShare(), disc.massKg(), disc.coolingAreaM2(), stop, target, plan, temperatures(new DiscHeat(car, disc, axle), stop, target, plan), new Explanation(cautions(stop, target, plan), steps(car, disc, stop, target, plan)));
     }
 
     private static List<Moment> temperatures(DiscHeat heat, BurnishStop stop, BurnishTarget target, BurnishPlan plan) {

@@ -6,7 +6,7 @@ import cornerbook.core.why.Basis;
 import java.util.List;
 
 /**
- * What a look at the brake of one corner can show, and how often each cause shows it. Each row gives, in percent, the
+ * What a look at the brake of one corner can show, and how often each cause shows it: a table, a column for each part. Each row gives, in percent, the
  * frequency of the sign under {@link BrakeCause}'s constants in their order; the signs of one look add up to 100 for each
  * cause. The percentages are common practice, no source; the source of a row is for its direction: which causes it speaks
  * for.

@@ -12,7 +12,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * How the tread of one wheel set will go on.
+ * How the tread of one wheel set will go on; its parts are the fields of a forecast in the JSON of an assessment.
  *
  * @param role the set that goes on, or the one that comes off and waits for its next season
  * @param from first day of the time looked at: today, or the day that the stored set goes on again
