@@ -106,6 +106,9 @@ class ReleaseTest {
         var thin = Cars.reading(Measure.PAD_THICKNESS, Corner.LF, null, Spot.INNER, 0.5);
         var other = Cars.reading(Measure.PAD_THICKNESS, Corner.LF, null, Spot.OUTER, 4.5);
         assertThat(open(Cars.visit(List.of(thin, other)), ALL)).containsExactly("UNSAFE.PAD.LF");
+        assertThat(open(Cars.visit(List.of(thin)), ALL))
+                .as("the other pad was not read: one below the limit is enough")
+                .containsExactly("UNSAFE.PAD.LF");
         var replaced = Cars.reading(Measure.PADS_REPLACED, Corner.LF, null, null, 1);
         assertThat(open(Cars.visit(List.of(thin, other, replaced)), ALL))
                 .as("the old pads are in the bin")

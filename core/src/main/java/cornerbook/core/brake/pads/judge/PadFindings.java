@@ -47,7 +47,7 @@ public final class PadFindings {
         this.minimumMm = Math.max(at.brake().padMinimumMm(), legal.value());
     }
 
-    /** The finding on the pads at a corner; none when one of them was not read. */
+    /** The finding on the pads at a corner. Where one was not read the other is judged only if it is worn out: that needs no second. */
     public static Judgement judge(Case given, BrakeCorner at, BrakeWear wear) {
         var legal = given.limit(Limit.Kind.PAD_LEGAL);
         var inner = at.padMm(Spot.INNER);
@@ -56,8 +56,12 @@ public final class PadFindings {
             return Judgement.of(new PadFindings(at, wear, legal).replaced(given.nextVisit()));
         }
         if (inner.isEmpty() || outer.isEmpty()) {
-            return Judgement.missing(new PadSaid.NotRead(
-                    at.corner(), inner.isPresent() ? Spot.OUTER : outer.isPresent() ? Spot.INNER : null));
+            var missing = new PadSaid.NotRead(
+                    at.corner(), inner.isPresent() ? Spot.OUTER : outer.isPresent() ? Spot.INNER : null);
+            return new PadFindings(at, wear, legal)
+                    .worn(inner.isPresent() ? Spot.INNER : Spot.OUTER, given.nextVisit())
+                    .map(finding -> new Judgement(List.of(finding), List.of(missing)))
+                    .orElseGet(() -> Judgement.missing(missing));
         }
         return Judgement.of(
                 new PadFindings(at, wear, legal).judge(inner.getAsDouble(), outer.getAsDouble(), given.nextVisit()));
@@ -72,28 +76,27 @@ public final class PadFindings {
         return finding(forecast.verdict(), new PadSaid.NewTitle(corner(), mm(newMm)), forecast, newMm);
     }
 
+    private Optional<Finding> worn(Spot side, LocalDate nextVisit) {
+        var readMm = at.padMm(side);
+        if (readMm.isEmpty() || readMm.getAsDouble() >= minimumMm) {
+            return Optional.empty();
+        }
+        double thicknessMm = readMm.getAsDouble();
+        var forecast = wear.forecast(followed(), nextVisit);
+        var verdict = byThickness(thicknessMm, forecast);
+        measured(side, thicknessMm);
+        limits(verdict);
+        var title = new PadSaid.OneReadTitle(corner(), side, mm(thicknessMm), mm(minimumMm));
+        return Optional.of(finding(verdict, title, forecast, thicknessMm));
+    }
+
     private Finding judge(double innerMm, double outerMm, LocalDate nextVisit) {
         var forecast = wear.forecast(followed(), nextVisit);
         double thinnestMm = Math.min(innerMm, outerMm);
-        var verdict = thinnestMm < legal.value()
-                ? Verdict.UNSAFE
-                : thinnestMm < minimumMm ? Verdict.SPENT : forecast.verdict();
-        words.add(
-                switch (verdict) {
-                    case UNSAFE -> new PadSaid.BelowLegal(corner());
-                    case SPENT ->
-                        thinnestMm < minimumMm ? new PadSaid.AtLimit(corner()) : new PadSaid.LikelyAtLimit(corner());
-                    case RUNS_OUT -> new PadSaid.MayReachLimit(corner());
-                    case HOLDS -> new PadSaid.Enough(corner());
-                });
+        var verdict = byThickness(thinnestMm, forecast);
         measured(Spot.INNER, innerMm);
         measured(Spot.OUTER, outerMm);
-        evidence.add(new Evidence(
-                BrakeSaid.Label.MINIMUM, mm(at.brake().padMinimumMm()), BrakeSaid.Ground.VEHICLE_SPECIFICATION));
-        evidence.add(new Evidence(PadSaid.Label.LEGAL_MINIMUM, mm(legal.value()), Said.verbatim(legal.citation())));
-        if (verdict == Verdict.UNSAFE) {
-            evidence.add(Deficiency.PAD_BELOW_LIMIT.evidence());
-        }
+        limits(verdict);
         verdict = verdict.graver(uneven(innerMm, outerMm));
         verdict = verdict.graver(tapered());
         verdict = verdict.graver(indicator());
@@ -107,6 +110,30 @@ public final class PadFindings {
                 new PadSaid.ReadTitle(corner(), mm(innerMm), mm(outerMm), mm(minimumMm)),
                 forecast,
                 thinnestMm);
+    }
+
+    private Verdict byThickness(double thinnestMm, BrakeWear.Forecast forecast) {
+        var verdict = thinnestMm < legal.value()
+                ? Verdict.UNSAFE
+                : thinnestMm < minimumMm ? Verdict.SPENT : forecast.verdict();
+        words.add(
+                switch (verdict) {
+                    case UNSAFE -> new PadSaid.BelowLegal(corner());
+                    case SPENT ->
+                        thinnestMm < minimumMm ? new PadSaid.AtLimit(corner()) : new PadSaid.LikelyAtLimit(corner());
+                    case RUNS_OUT -> new PadSaid.MayReachLimit(corner());
+                    case HOLDS -> new PadSaid.Enough(corner());
+                });
+        return verdict;
+    }
+
+    private void limits(Verdict verdict) {
+        evidence.add(new Evidence(
+                BrakeSaid.Label.MINIMUM, mm(at.brake().padMinimumMm()), BrakeSaid.Ground.VEHICLE_SPECIFICATION));
+        evidence.add(new Evidence(PadSaid.Label.LEGAL_MINIMUM, mm(legal.value()), Said.verbatim(legal.citation())));
+        if (verdict == Verdict.UNSAFE) {
+            evidence.add(Deficiency.PAD_BELOW_LIMIT.evidence());
+        }
     }
 
     private Verdict uneven(double innerMm, double outerMm) {

@@ -33,6 +33,9 @@ public interface PadSaid extends Said {
 
     record ReadTitle(Corner corner, Amount inner, Amount outer, Amount minimum) implements PadSaid {}
 
+    /** One pad is worn out, the other was not read. */
+    record OneReadTitle(Corner corner, Spot side, Amount thickness, Amount minimum) implements PadSaid {}
+
     record AreNew(Corner corner) implements PadSaid {}
 
     record BelowLegal(Corner corner) implements PadSaid {}
