@@ -3,6 +3,7 @@ package cornerbook.core.car;
 import cornerbook.core.say.Refused;
 import cornerbook.core.tool.ShopTool;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -13,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param technician who worked on the car
  * @param workDone what was done, one line each
  * @param nextVisitDue agreed date of the next visit; null when the season's rule gives it
- * @param tools what it was worked with, as the tool was on that day; one of a kind
+ * @param tools what it was worked with, as the tool was on that day; one of a kind, in the order of the kinds
  */
 public record JobCard(
         @Nullable String technician,
@@ -26,7 +27,7 @@ public record JobCard(
 
     public JobCard {
         workDone = List.copyOf(workDone);
-        tools = List.copyOf(tools);
+        tools = tools.stream().sorted(Comparator.comparing(ShopTool::kind)).toList();
         if (tools.stream().map(ShopTool::kind).distinct().count() < tools.size()) {
             throw new Refused(new CarSaid.TwoToolsOfAKind());
         }

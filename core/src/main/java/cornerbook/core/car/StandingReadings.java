@@ -2,6 +2,7 @@ package cornerbook.core.car;
 
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -14,6 +15,14 @@ import org.jspecify.annotations.Nullable;
  * last one counts. Whoever asks what was read at a visit asks here.
  */
 public final class StandingReadings {
+    /** What is added up in another order comes to another last digit. A wheel may be read at two corners, one after the other. */
+    private static final Comparator<Reading> BY_PLACE = Comparator.comparing(Reading::measure)
+            .thenComparing(Reading::wheelTag, Comparator.nullsFirst(Comparator.naturalOrder()))
+            .thenComparing(
+                    reading -> reading.wheelTag() == null ? reading.corner() : null,
+                    Comparator.nullsFirst(Comparator.naturalOrder()))
+            .thenComparing(Reading::spot, Comparator.nullsFirst(Comparator.naturalOrder()));
+
     private final List<Reading> readings;
 
     public StandingReadings(Visit visit) {
@@ -30,10 +39,11 @@ public final class StandingReadings {
                 all.stream().map(Reading::corrects).filter(Objects::nonNull).collect(Collectors.toSet());
         readings = all.stream()
                 .filter(reading -> !corrected.contains(reading.id()))
+                .sorted(BY_PLACE)
                 .toList();
     }
 
-    /** In the order in which they came into the book. */
+    /** By measure and place, whatever order they came in; at one place in the order in which they came into the book. */
     public List<Reading> all() {
         return readings;
     }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /**
@@ -44,7 +45,7 @@ public record Visit(
         arrivedOn = cornerByCorner(arrivedOn);
         leftOn = cornerByCorner(leftOn);
         readings = List.copyOf(readings);
-        tightened = Set.copyOf(tightened);
+        tightened = Collections.unmodifiableSet(new TreeSet<>(tightened));
     }
 
     /** A copy that is walked in the order of the corners, whatever order it came in. */
