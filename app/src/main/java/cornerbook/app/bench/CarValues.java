@@ -93,7 +93,7 @@ public final class CarValues {
 
     private void tyre(Axle axle) {
         var data = history.vehicle().axle(axle);
-        var size = "%s %d%s".formatted(data.tyreSize(), data.loadIndex(), data.speedSymbol());
+        var size = "%s %s%s".formatted(data.tyreSize(), data.loadIndex(), data.speedSymbol());
         put("placard", size);
         put("size", size);
         var details = history.vehicle().details();

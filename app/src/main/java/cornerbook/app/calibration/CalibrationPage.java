@@ -59,7 +59,7 @@ public final class CalibrationPage {
             var found = fleet(fleet);
             var histogram = found.calibration().histogram(FIRST_SEED);
             var number = fleet + 1;
-            var name = "calibration-fleet-%d.svg".formatted(number);
+            var name = "calibration-fleet-%s.svg".formatted(number);
             page.append(row(String.valueOf(number), words.of("truth"), found.truth()))
                     .append("| | |\n");
             page.append(row("", words.of("learned"), found.learned().parameters()))

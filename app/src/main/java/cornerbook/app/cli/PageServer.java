@@ -46,7 +46,7 @@ final class PageServer {
         }
         var stopping = new Thread(() -> stop(server, book, terminal), "stop");
         Runtime.getRuntime().addShutdownHook(stopping);
-        LOG.info("%s opened the book and serves its pages on port %d".formatted(Main.VERSION, server.port()));
+        LOG.info("%s opened the book and serves its pages on port %s".formatted(Main.VERSION, server.port()));
         terminal.say(new CliSaid.PagesAt(door.deskAddress(server.port()).toString()));
         Arrays.stream(notes).forEach(terminal::say);
         var origin = door.origin();

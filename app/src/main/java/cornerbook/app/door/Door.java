@@ -113,7 +113,7 @@ public record Door(
 
     /** The address of this machine's own pages. */
     public String deskAddress(int actualPort) {
-        return "http://127.0.0.1:%d".formatted(origin == null ? actualPort : secondPort());
+        return "http://127.0.0.1:%s".formatted(origin == null ? actualPort : secondPort());
     }
 
     /** The address that tablets open. */
@@ -122,13 +122,13 @@ public record Door(
             return origin.toString();
         }
         return certificates == null
-                ? "http://%s:%d".formatted(address == null ? "127.0.0.1" : address, actualPort)
-                : "https://%s:%d".formatted(address, secondPort());
+                ? "http://%s:%s".formatted(address == null ? "127.0.0.1" : address, actualPort)
+                : "https://%s:%s".formatted(address, secondPort());
     }
 
     /** The address at which a tablet gets the certificate; empty when none is needed. */
     public String certificateAddress() {
-        return certificates == null ? "" : "http://%s:%d".formatted(address, port);
+        return certificates == null ? "" : "http://%s:%s".formatted(address, port);
     }
 
     private static String nameOf(String host) {

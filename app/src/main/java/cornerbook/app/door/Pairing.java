@@ -15,6 +15,7 @@ import java.util.Base64;
 import java.util.HashMap;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
@@ -37,7 +38,7 @@ public final class Pairing {
 
     private static final long CODES = 1_000_000_000_000L;
     private static final int MOST_WRONG_PINS = 5;
-    private static final String ROUNDS_SALT_HASH = "%d$%s$%s";
+    private static final String ROUNDS_SALT_HASH = "%s$%s$%s";
 
     private final DeviceLedger ledger;
     private final Clock clock;
@@ -59,7 +60,7 @@ public final class Pairing {
     synchronized String code() {
         var standing = code;
         if (standing == null || clock.instant().isAfter(codeEnds)) {
-            standing = "%012d".formatted(random.nextLong(CODES));
+            standing = String.format(Locale.ROOT, "%012d", random.nextLong(CODES));
             code = standing;
             codeEnds = clock.instant().plus(CODE_LASTS);
             wrongPinsWithCode = 0;

@@ -17,7 +17,7 @@ final class Pin {
 
     /** Why it cannot be taken, in one sentence; empty when it can. */
     static Optional<Said> problem(String digits) {
-        if (!digits.matches("[0-9]{%d,%d}".formatted(SHORTEST, LONGEST))) {
+        if (!digits.matches("[0-9]{%s,%s}".formatted(SHORTEST, LONGEST))) {
             return Optional.of(new DoorSaid.PinNeeded(SHORTEST, LONGEST));
         }
         return digits.matches("([0-9])\\1*|(19|20)[0-9]{2}") || UP.contains(digits) || DOWN.contains(digits)

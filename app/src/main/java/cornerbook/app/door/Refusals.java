@@ -53,7 +53,7 @@ final class Refusals implements AutoCloseable {
     private void tell() {
         LOG.info(() -> "Requests refused: "
                 + counts.entrySet().stream()
-                        .map(each -> "%d %s".formatted(each.getValue(), each.getKey().words))
+                        .map(each -> "%s %s".formatted(each.getValue(), each.getKey().words))
                         .collect(Collectors.joining(", ")));
         counts.clear();
         toldAt = clock.instant();

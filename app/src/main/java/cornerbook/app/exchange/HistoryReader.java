@@ -84,7 +84,7 @@ final class HistoryReader {
             var before = visits.get(i - 1).date();
             if (visits.get(i).date().isBefore(before)) {
                 problems.add(new Problem(
-                        "/visits/%d/date".formatted(i),
+                        "/visits/%s/date".formatted(i),
                         new FileSaid.OutOfOrder(visits.get(i).date(), before)));
             }
         }

@@ -30,7 +30,7 @@ record JsonObject(JsonNode node, String where) {
     List<JsonObject> children(String name) {
         var children = new ArrayList<JsonObject>();
         for (var child : node.required(name)) {
-            children.add(new JsonObject(child, "%s/%s/%d".formatted(where, name, children.size())));
+            children.add(new JsonObject(child, "%s/%s/%s".formatted(where, name, children.size())));
         }
         return children;
     }

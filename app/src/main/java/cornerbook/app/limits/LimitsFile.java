@@ -143,6 +143,6 @@ public final class LimitsFile {
 
     private static IllegalArgumentException bad(int line, String column, Object was, String expected) {
         return new IllegalArgumentException(
-                "limits file line %d, %s: %s, expected %s".formatted(line, column, was, expected));
+                "limits file line %s, %s: %s, expected %s".formatted(line, column, was, expected));
     }
 }

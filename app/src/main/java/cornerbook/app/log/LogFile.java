@@ -86,7 +86,7 @@ final class LogFile extends Handler {
     }
 
     private Path numbered(int number) {
-        return folder.resolve(number == 0 ? "cornerbook.jsonl" : "cornerbook.%d.jsonl".formatted(number));
+        return folder.resolve(number == 0 ? "cornerbook.jsonl" : "cornerbook.%s.jsonl".formatted(number));
     }
 
     @Override

@@ -38,6 +38,6 @@ public final class Jpeg {
 
     @Override
     public String toString() {
-        return "JPEG of %d bytes, %s".formatted(content.length, sha256());
+        return "JPEG of %s bytes, %s".formatted(content.length, sha256());
     }
 }

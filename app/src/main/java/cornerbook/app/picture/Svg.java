@@ -22,7 +22,7 @@ public final class Svg {
     /** Opens a picture that scales to the width it is given. */
     public Svg(int width, int height, String description) {
         text.append(
-                "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%d\" height=\"%d\" viewBox=\"0 0 %d %d\" role=\"img\" aria-label=\"%s\">"
+                "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%s\" height=\"%s\" viewBox=\"0 0 %s %s\" role=\"img\" aria-label=\"%s\">"
                         .formatted(width, height, width, height, escape(description)));
     }
 

@@ -48,7 +48,7 @@ public final class VerdictMark {
         } else if (lifeLeft > 0.005) {
             double angle = 2 * Math.PI * lifeLeft;
             svg.path(
-                    "M%s %sL%s %sA%s %s 0 %d 1 %s %sZ"
+                    "M%s %sL%s %sA%s %s 0 %s 1 %s %sZ"
                             .formatted(
                                     Svg.number(x),
                                     Svg.number(y),

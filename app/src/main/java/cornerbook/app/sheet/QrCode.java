@@ -35,12 +35,12 @@ public final class QrCode {
                     x++;
                 }
                 if (x > start) {
-                    path.append("M%d %dh%dv1h-%dz".formatted(start, y, x - start, x - start));
+                    path.append("M%s %sh%sv1h-%sz".formatted(start, y, x - start, x - start));
                 }
                 x++;
             }
         }
-        return "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %d\" role=\"img\" aria-label=\"%s\"><path d=\"%s\" fill=\"#000000\"/></svg>"
+        return "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %s %s\" role=\"img\" aria-label=\"%s\"><path d=\"%s\" fill=\"#000000\"/></svg>"
                 .formatted(modules.getWidth(), modules.getHeight(), Svg.escape(description), path);
     }
 

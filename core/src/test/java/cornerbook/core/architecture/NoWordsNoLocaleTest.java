@@ -4,8 +4,6 @@ import static com.tngtech.archunit.base.DescribedPredicate.describe;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.tngtech.archunit.core.domain.AccessTarget.CodeUnitAccessTarget;
-import com.tngtech.archunit.core.domain.JavaAccess;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ImportOption;
@@ -16,18 +14,16 @@ import cornerbook.core.say.Said;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.lang.classfile.ClassFile;
+import java.lang.classfile.CodeElement;
 import java.lang.classfile.CodeModel;
 import java.lang.classfile.MethodModel;
 import java.lang.classfile.constantpool.StringEntry;
 import java.lang.classfile.instruction.ConstantInstruction.LoadConstantInstruction;
 import java.lang.classfile.instruction.InvokeInstruction;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Consumer;
 import java.util.regex.Pattern;
 
 /**
@@ -36,9 +32,6 @@ import java.util.regex.Pattern;
  */
 @AnalyzeClasses(packages = "cornerbook.core", importOptions = ImportOption.DoNotIncludeTests.class)
 class NoWordsNoLocaleTest {
-    /** {@code %s} writes a value as the value writes itself; every other conversion asks the machine for its digits and signs. */
-    private static final Pattern BY_LOCALE = Pattern.compile("%(?![s%n]|$)");
-
     /** In a citation, numbers stand between the words; in a formula, signs. */
     private static final Pattern SENTENCE = Pattern.compile("\\p{L}{2,} \\p{L}{2,} \\p{L}{2,}");
 
@@ -69,82 +62,47 @@ class NoWordsNoLocaleTest {
             .dependOnClassesThat()
             .haveNameMatching("java\\.util\\.(Currency|Formatter|Scanner)")
             .orShould()
-            .accessTargetWhere(describe("it follows the locale of the machine", NoWordsNoLocaleTest::followsTheMachine));
-
-    /** Letters of tags, units and codes are of no language: {@code Locale.ROOT}, and nothing else of locales. */
-    private static boolean followsTheMachine(JavaAccess<?> access) {
-        var target = access.getTarget();
-        var parameters = target instanceof CodeUnitAccessTarget called ? called.getRawParameterTypes() : List.<JavaClass>of();
-        var name = target.getName();
-        if (target.getOwner().isEquivalentTo(String.class)) {
-            return Set.of("toLowerCase", "toUpperCase").contains(name) && parameters.isEmpty()
-                    || name.equals("format") && parameters.getFirst().isEquivalentTo(String.class);
-        }
-        return target.getOwner().isEquivalentTo(Locale.class) && !name.equals("ROOT");
-    }
-
-    @ArchTest
-    static void whatIsFormattedIsTheSameOnEveryMachine(JavaClasses classes) {
-        var faults = new TreeSet<String>();
-        for (var method : methods(classes)) {
-            if (calls(method, "java/lang/String", "formatted") && !calls(method, "java/lang/String", "format")) {
-                texts(method).stream()
-                        .filter(text -> BY_LOCALE.matcher(text).find())
-                        .forEach(text -> faults.add(place(method) + ": \"" + text + "\""));
-            }
-        }
-        assertThat(faults).as("conversions other than %%s").isEmpty();
-    }
+            .accessTargetWhere(describe(
+                    "another locale than that of no language, which letters of tags, units and codes are in",
+                    access -> access.getTargetOwner().isEquivalentTo(Locale.class)
+                            && !access.getName().equals("ROOT")));
 
     @ArchTest
     static void whatIsQuotedIsNoSentence(JavaClasses classes) {
         var faults = new TreeSet<String>();
-        for (var method : methods(classes)) {
-            if (calls(method, Said.class.getName().replace('.', '/'), "verbatim")) {
-                texts(method).stream()
-                        .filter(text -> SENTENCE.matcher(text).find())
-                        .forEach(text -> faults.add(place(method) + ": \"" + text + "\""));
-            }
-        }
-        assertThat(faults).as("words beside Said.verbatim").isEmpty();
-    }
-
-    private static List<MethodModel> methods(JavaClasses classes) {
-        var methods = new ArrayList<MethodModel>();
         for (var each : classes) {
-            try {
-                var file = Path.of(each.getSource().orElseThrow().getUri());
-                methods.addAll(ClassFile.of().parse(Files.readAllBytes(file)).methods());
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
+            for (var method : methods(each)) {
+                var elements =
+                        method.code().stream().flatMap(CodeModel::elementStream).toList();
+                if (elements.stream().anyMatch(NoWordsNoLocaleTest::quotes)) {
+                    elements.stream()
+                            .<String>mapMulti(NoWordsNoLocaleTest::text)
+                            .filter(text -> SENTENCE.matcher(text).find())
+                            .forEach(text -> faults.add(each.getName() + ": \"" + text + "\""));
+                }
             }
         }
-        assertThat(methods).isNotEmpty();
-        return methods;
+        assertThat(faults).as("words in a method that calls Said.verbatim").isEmpty();
     }
 
-    private static boolean calls(MethodModel method, String owner, String name) {
-        return method.code().stream()
-                .flatMap(CodeModel::elementStream)
-                .anyMatch(element -> element instanceof InvokeInstruction call
-                        && call.owner().asInternalName().equals(owner)
-                        && call.name().equalsString(name));
+    private static List<MethodModel> methods(JavaClass type) {
+        try (var bytes = type.getSource().orElseThrow().getUri().toURL().openStream()) {
+            return ClassFile.of().parse(bytes.readAllBytes()).methods();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
-    private static List<String> texts(MethodModel method) {
-        return method.code().stream()
-                .flatMap(CodeModel::elementStream)
-                .mapMulti((element, to) -> {
-                    if (element instanceof LoadConstantInstruction constant
-                            && constant.constantEntry() instanceof StringEntry text) {
-                        to.accept(text.stringValue());
-                    }
-                })
-                .map(String.class::cast)
-                .toList();
+    private static boolean quotes(CodeElement element) {
+        return element instanceof InvokeInstruction call
+                && call.owner().asInternalName().equals("cornerbook/core/say/Said")
+                && call.name().equalsString("verbatim");
     }
 
-    private static String place(MethodModel method) {
-        return method.parent().orElseThrow().thisClass().asInternalName() + "." + method.methodName();
+    private static void text(CodeElement element, Consumer<String> to) {
+        if (element instanceof LoadConstantInstruction constant
+                && constant.constantEntry() instanceof StringEntry text) {
+            to.accept(text.stringValue());
+        }
     }
 }
