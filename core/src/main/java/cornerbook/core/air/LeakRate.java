@@ -75,16 +75,27 @@ public record LeakRate(
             case NOT_TOLD_APART -> List.<Said>of(Caution.NOT_TOLD_APART);
             case TIGHT -> List.<Said>of();
         };
-        return new LeakRate(days, first.comparedKpa(), second.comparedKpa(), gaugeErrorKpa, lossKpa, errorKpa, answer, new Explanation(cautions, List.of(
-                        compared(false, first),
-                        compared(true, second),
-                        new Step(
-                                Computed.LOSS_IN_30_DAYS,
-                                new AirSaid.LossFormula(
-                                        Amount.significant(days, "", 4), Amount.significant(errorKpa, "kPa", 4)),
-                                lossKpa,
-                                "kPa",
-                                new AirSaid.UsualLoss(Amount.of(USUAL_LOSS_KPA, "kPa"))))));
+        return new LeakRate(
+                days,
+                first.comparedKpa(),
+                second.comparedKpa(),
+                gaugeErrorKpa,
+                lossKpa,
+                errorKpa,
+                answer,
+                new Explanation(
+                        cautions,
+                        List.of(
+                                compared(false, first),
+                                compared(true, second),
+                                new Step(
+                                        Computed.LOSS_IN_30_DAYS,
+                                        new AirSaid.LossFormula(
+                                                Amount.significant(days, "", 4),
+                                                Amount.significant(errorKpa, "kPa", 4)),
+                                        lossKpa,
+                                        "kPa",
+                                        new AirSaid.UsualLoss(Amount.of(USUAL_LOSS_KPA, "kPa"))))));
     }
 
     private static Step compared(boolean second, At reading) {

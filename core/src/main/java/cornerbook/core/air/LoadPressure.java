@@ -72,36 +72,47 @@ public record LoadPressure(
                 capacityKg(Math.min(placardKpa, referenceKpa), loadIndex.capacityKg(), referenceKpa, exponent);
         var cautions = placardKpa < neededKpa ? List.<Said>of(Caution.PLACARD_UNDER_NEED) : List.<Said>of();
         var source = new AirSaid.LoadRelation(Amount.significant(exponent, "", 4));
-        return new LoadPressure(axleLoadKg, tyreLoadKg, loadIndex, referenceKpa, exponent, neededKpa, placardKpa, capacityKg, new Explanation(cautions, List.of(
-                        new Step(
-                                Computed.LOAD_ON_HEAVIER_TYRE,
-                                new AirSaid.AxleShare(
-                                        Amount.significant(axleLoadKg, "kg", 4),
-                                        Amount.significant(heavierShare, "", 4)),
-                                tyreLoadKg,
-                                "kg",
-                                Basis.AS_ENTERED),
-                        new Step(
-                                new AirSaid.CapacityOfIndex(loadIndex.number()),
-                                Basis.TABLE,
-                                loadIndex.capacityKg(),
-                                "kg",
-                                Said.verbatim("UN R30")),
-                        new Step(
-                                Computed.PRESSURE_NEEDED,
-                                Formula.of(
-                                        "p_ref (L/L_ref)^(1/n), p_ref = {}, n = {}",
-                                        Amount.significant(referenceKpa, "kPa", 4),
-                                        Amount.significant(exponent, "", 4)),
-                                neededKpa,
-                                "kPa",
-                                source),
-                        new Step(
-                                Computed.CAPACITY_AT_PLACARD,
-                                new AirSaid.CapacityFormula(Amount.significant(placardKpa, "kPa", 4)),
-                                capacityKg,
-                                "kg",
-                                source))));
+        return new LoadPressure(
+                axleLoadKg,
+                tyreLoadKg,
+                loadIndex,
+                referenceKpa,
+                exponent,
+                neededKpa,
+                placardKpa,
+                capacityKg,
+                new Explanation(
+                        cautions,
+                        List.of(
+                                new Step(
+                                        Computed.LOAD_ON_HEAVIER_TYRE,
+                                        new AirSaid.AxleShare(
+                                                Amount.significant(axleLoadKg, "kg", 4),
+                                                Amount.significant(heavierShare, "", 4)),
+                                        tyreLoadKg,
+                                        "kg",
+                                        Basis.AS_ENTERED),
+                                new Step(
+                                        new AirSaid.CapacityOfIndex(loadIndex.number()),
+                                        Basis.TABLE,
+                                        loadIndex.capacityKg(),
+                                        "kg",
+                                        Said.verbatim("UN R30")),
+                                new Step(
+                                        Computed.PRESSURE_NEEDED,
+                                        Formula.of(
+                                                "p_ref (L/L_ref)^(1/n), p_ref = {}, n = {}",
+                                                Amount.significant(referenceKpa, "kPa", 4),
+                                                Amount.significant(exponent, "", 4)),
+                                        neededKpa,
+                                        "kPa",
+                                        source),
+                                new Step(
+                                        Computed.CAPACITY_AT_PLACARD,
+                                        new AirSaid.CapacityFormula(Amount.significant(placardKpa, "kPa", 4)),
+                                        capacityKg,
+                                        "kg",
+                                        source))));
     }
 
     public static double pressureKpa(double loadKg, double referenceKg, double referenceKpa, double exponent) {

@@ -71,37 +71,48 @@ public record PressureSetting(
         double airThereKpa = GasLaw.airPressureKpa(at.standingAltitudeM());
         double trueKpa = GasLaw.gaugePressureKpa(placardKpa, at.standingC(), airThereKpa, at.tyreC(), airHereKpa);
         double setKpa = trueKpa + gauge.offsetKpa();
-        return new PressureSetting(placardKpa, at.tyreC(), at.standingC(), gauge.offsetKpa(), gauge.errorKpa(), trueKpa, setKpa, new PressureCurve(placardKpa, at.standingC(), airThereKpa, placardKpa, at.coldestC()), new Explanation(at.driven() ? List.of(Caution.WARM_TYRE) : List.of(), List.of(
-                        new Step(
-                                Computed.AIR_HERE,
-                                new AirSaid.AtAltitude(Amount.significant(at.altitudeM(), "m", 4)),
-                                airHereKpa,
-                                "kPa",
-                                Origin.STANDARD_AIR),
-                        new Step(
-                                Computed.AIR_THERE,
-                                new AirSaid.AtAltitude(Amount.significant(at.standingAltitudeM(), "m", 4)),
-                                airThereKpa,
-                                "kPa",
-                                Origin.STANDARD_AIR),
-                        new Step(
-                                Computed.PRESSURE_NOW,
-                                new AirSaid.PressureNowFormula(
-                                        Amount.significant(placardKpa, "", 4),
-                                        Amount.significant(at.tyreC(), "", 4),
-                                        Amount.significant(at.standingC(), "", 4),
-                                        GasLaw.ZERO_CELSIUS),
-                                trueKpa,
-                                "kPa",
-                                Origin.IDEAL_GAS),
-                        new Step(
-                                Computed.SHOWN_BY_GAUGE,
-                                new AirSaid.ShownFormula(
-                                        Amount.significant(gauge.offsetKpa(), "kPa", 4),
-                                        Amount.significant(gauge.errorKpa(), "kPa", 4)),
-                                setKpa,
-                                "kPa",
-                                Origin.GAUGE_AGAINST_MASTER))));
+        return new PressureSetting(
+                placardKpa,
+                at.tyreC(),
+                at.standingC(),
+                gauge.offsetKpa(),
+                gauge.errorKpa(),
+                trueKpa,
+                setKpa,
+                new PressureCurve(placardKpa, at.standingC(), airThereKpa, placardKpa, at.coldestC()),
+                new Explanation(
+                        at.driven() ? List.of(Caution.WARM_TYRE) : List.of(),
+                        List.of(
+                                new Step(
+                                        Computed.AIR_HERE,
+                                        new AirSaid.AtAltitude(Amount.significant(at.altitudeM(), "m", 4)),
+                                        airHereKpa,
+                                        "kPa",
+                                        Origin.STANDARD_AIR),
+                                new Step(
+                                        Computed.AIR_THERE,
+                                        new AirSaid.AtAltitude(Amount.significant(at.standingAltitudeM(), "m", 4)),
+                                        airThereKpa,
+                                        "kPa",
+                                        Origin.STANDARD_AIR),
+                                new Step(
+                                        Computed.PRESSURE_NOW,
+                                        new AirSaid.PressureNowFormula(
+                                                Amount.significant(placardKpa, "", 4),
+                                                Amount.significant(at.tyreC(), "", 4),
+                                                Amount.significant(at.standingC(), "", 4),
+                                                GasLaw.ZERO_CELSIUS),
+                                        trueKpa,
+                                        "kPa",
+                                        Origin.IDEAL_GAS),
+                                new Step(
+                                        Computed.SHOWN_BY_GAUGE,
+                                        new AirSaid.ShownFormula(
+                                                Amount.significant(gauge.offsetKpa(), "kPa", 4),
+                                                Amount.significant(gauge.errorKpa(), "kPa", 4)),
+                                        setKpa,
+                                        "kPa",
+                                        Origin.GAUGE_AGAINST_MASTER))));
     }
 
     /**

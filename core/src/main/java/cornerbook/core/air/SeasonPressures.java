@@ -126,7 +126,15 @@ public record SeasonPressures(
                 errorKpa,
                 "kPa",
                 Origin.IDEAL_GAS));
-        return new SeasonPressures(months, coldest, placardKpa, warningKpa, marginKpa, errorKpa, temperaturesFrom, new Explanation(cautions(coldest, placardKpa, marginKpa, errorKpa), steps));
+        return new SeasonPressures(
+                months,
+                coldest,
+                placardKpa,
+                warningKpa,
+                marginKpa,
+                errorKpa,
+                temperaturesFrom,
+                new Explanation(cautions(coldest, placardKpa, marginKpa, errorKpa), steps));
     }
 
     private static List<Said> cautions(Expected coldest, double placardKpa, double marginKpa, double errorKpa) {

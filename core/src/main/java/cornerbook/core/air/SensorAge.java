@@ -20,8 +20,7 @@ import java.util.List;
  * @param endsOn day on which ten years end
  * @param old from seven years
  */
-public record SensorAge(
-        LocalDate since, double years, LocalDate endsOn, boolean old, Explanation explanation)
+public record SensorAge(LocalDate since, double years, LocalDate endsOn, boolean old, Explanation explanation)
         implements Explained {
     /** From this age it is said. Common practice, no source. */
     public static final double OLD_YEARS = 7;
@@ -41,11 +40,18 @@ public record SensorAge(
         }
         double years = ChronoUnit.DAYS.between(since, day) / DAYS_PER_YEAR;
         boolean old = years >= OLD_YEARS;
-        return new SensorAge(since, years, since.plusDays(Math.round(END_YEARS * DAYS_PER_YEAR)), old, new Explanation(old ? List.of(Caution.SENSOR_ENDS) : List.of(), List.of(new Step(
-                        Computed.SENSOR_BATTERY_AGE,
-                        new AirSaid.DaysSince(since),
-                        years,
-                        "years",
-                        Origin.SENSOR_LIFE))));
+        return new SensorAge(
+                since,
+                years,
+                since.plusDays(Math.round(END_YEARS * DAYS_PER_YEAR)),
+                old,
+                new Explanation(
+                        old ? List.of(Caution.SENSOR_ENDS) : List.of(),
+                        List.of(new Step(
+                                Computed.SENSOR_BATTERY_AGE,
+                                new AirSaid.DaysSince(since),
+                                years,
+                                "years",
+                                Origin.SENSOR_LIFE))));
     }
 }

@@ -98,10 +98,20 @@ public record SensorCheck(
                 warnsAtKpa,
                 "kPa",
                 Said.verbatim("49 CFR 571.138, S4.2")));
-        return new SensorCheck(sensorKpa, gaugeKpa, atTyreKpa, differenceKpa, placardKpa, warnsAtKpa, answer, new Explanation(switch (answer) {
-                    case ACCURATE -> List.of();
-                    case OFF -> List.of(Caution.SENSOR_OFF);
-                    case USELESS -> List.of(Caution.SENSOR_USELESS);
-                }, steps));
+        return new SensorCheck(
+                sensorKpa,
+                gaugeKpa,
+                atTyreKpa,
+                differenceKpa,
+                placardKpa,
+                warnsAtKpa,
+                answer,
+                new Explanation(
+                        switch (answer) {
+                            case ACCURATE -> List.of();
+                            case OFF -> List.of(Caution.SENSOR_OFF);
+                            case USELESS -> List.of(Caution.SENSOR_USELESS);
+                        },
+                        steps));
     }
 }

@@ -14,19 +14,23 @@ import java.util.List;
  *
  * @param sentence what to do, without its first capital and full stop
  */
-public record SensorLearning(PressureWarning warning, ToLearn sentence, Explanation explanation)
-        implements Explained {
+public record SensorLearning(PressureWarning warning, ToLearn sentence, Explanation explanation) implements Explained {
     private static final int WHEELS = 4;
 
     /** By how the car warns; the vehicle maker's procedure outranks it. */
     public static SensorLearning of(PressureWarning warning) {
         boolean turning = warning.kind() == PressureWarning.Kind.INDIRECT;
-        return new SensorLearning(warning, turning ? ToLearn.RESET : ofSensors(warning), new Explanation(List.of(), List.of(new Step(
-                        Computed.SENSORS_TO_LEARN,
-                        turning ? Way.NO_SENSOR : Way.A_SENSOR_IN_EACH,
-                        turning ? 0 : WHEELS,
-                        "",
-                        Origin.MAKERS_PROCEDURE))));
+        return new SensorLearning(
+                warning,
+                turning ? ToLearn.RESET : ofSensors(warning),
+                new Explanation(
+                        List.of(),
+                        List.of(new Step(
+                                Computed.SENSORS_TO_LEARN,
+                                turning ? Way.NO_SENSOR : Way.A_SENSOR_IN_EACH,
+                                turning ? 0 : WHEELS,
+                                "",
+                                Origin.MAKERS_PROCEDURE))));
     }
 
     private static ToLearn ofSensors(PressureWarning warning) {

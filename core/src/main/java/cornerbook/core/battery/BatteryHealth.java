@@ -52,25 +52,28 @@ public record BatteryHealth(
                 standard,
                 share,
                 judgement,
-                new Explanation(judgement == Judgement.REPLACE ? List.of(new BatterySaid.ChargeBeforeCondemned(standard)) : List.of(),
-                List.of(
-                        new Step(
-                                Label.SHARE_OF_POWER,
-                                corrected
-                                        ? Label.TOLD_TEMPERATURE
-                                        : new BatterySaid.PowerAt(Amount.significant(temperatureC, "°C", 4)),
-                                power * 100,
-                                "%",
-                                Label.POWER_SOURCE),
-                        new Step(
-                                Label.SHARE_OF_RATING,
-                                new BatterySaid.ShareFormula(
-                                        Amount.significant(measuredA, "A", 4),
-                                        Amount.significant(ratedA, "A", 4),
-                                        standard),
-                                share * 100,
-                                "%",
-                                Label.HEALTH_SOURCE))));
+                new Explanation(
+                        judgement == Judgement.REPLACE
+                                ? List.of(new BatterySaid.ChargeBeforeCondemned(standard))
+                                : List.of(),
+                        List.of(
+                                new Step(
+                                        Label.SHARE_OF_POWER,
+                                        corrected
+                                                ? Label.TOLD_TEMPERATURE
+                                                : new BatterySaid.PowerAt(Amount.significant(temperatureC, "°C", 4)),
+                                        power * 100,
+                                        "%",
+                                        Label.POWER_SOURCE),
+                                new Step(
+                                        Label.SHARE_OF_RATING,
+                                        new BatterySaid.ShareFormula(
+                                                Amount.significant(measuredA, "A", 4),
+                                                Amount.significant(ratedA, "A", 4),
+                                                standard),
+                                        share * 100,
+                                        "%",
+                                        Label.HEALTH_SOURCE))));
     }
 
     /**
@@ -78,7 +81,8 @@ public record BatteryHealth(
      * would be sound if the tester had not been told so.
      */
     public static boolean mayFailByCold(double share, double temperatureC) {
-        return temperatureC < TESTED_FROM_C && share / powerShare(temperatureC) >= HealthTest.CRANKING_CURRENT.leastShare();
+        return temperatureC < TESTED_FROM_C
+                && share / powerShare(temperatureC) >= HealthTest.CRANKING_CURRENT.leastShare();
     }
 
     /** Share of its power that a sound battery has. */

@@ -136,9 +136,7 @@ public interface BatterySaid extends Said {
     record Cranking(Amount measured, Amount rated, RatingStandard standard, Amount health) implements BatterySaid {}
 
     /** The battery by what was measured of it: nothing, its voltage at rest, or the charge that this stands for too. */
-    record AtRest(
-            @Nullable Amount volts,
-            @Nullable Amount charge) implements BatterySaid {}
+    record AtRest(@Nullable Amount volts, @Nullable Amount charge) implements BatterySaid {}
 
     record Years(int years) implements BatterySaid {}
 
@@ -159,7 +157,11 @@ public interface BatterySaid extends Said {
 
     record EndOfLife(boolean electric) implements BatterySaid {}
 
-    /** @param trend whether the trend says when, or the next visit */
+    /**
+     * It is to be replaced by a day.
+     *
+     * @param trend whether the trend says when, or the next visit
+     */
     record GettingWeak(LocalDate by, boolean trend) implements BatterySaid {}
 
     record TestCapacity(LocalDate by) implements BatterySaid {}

@@ -31,13 +31,16 @@ public record CapacityTest(
                 ratedAh,
                 share,
                 HealthTest.CAPACITY.judge(share),
-                new Explanation(List.of(BatterySaid.Sentence.DISCHARGED_FROM_FULL),
-                List.of(new Step(
-                        Label.SHARE_OF_CAPACITY,
-                        Formula.of(
-                                "{} / {}", Amount.significant(measuredAh, "A·h", 4), Amount.significant(ratedAh, "A·h", 4)),
-                        share * 100,
-                        "%",
-                        Label.CAPACITY_SOURCE))));
+                new Explanation(
+                        List.of(BatterySaid.Sentence.DISCHARGED_FROM_FULL),
+                        List.of(new Step(
+                                Label.SHARE_OF_CAPACITY,
+                                Formula.of(
+                                        "{} / {}",
+                                        Amount.significant(measuredAh, "A·h", 4),
+                                        Amount.significant(ratedAh, "A·h", 4)),
+                                share * 100,
+                                "%",
+                                Label.CAPACITY_SOURCE))));
     }
 }

@@ -22,12 +22,7 @@ import java.util.List;
  * @param passes at least the least voltage
  */
 public record LoadTest(
-        double loadA,
-        double volts,
-        double temperatureC,
-        double leastVolts,
-        boolean passes,
-        Explanation explanation)
+        double loadA, double volts, double temperatureC, double leastVolts, boolean passes, Explanation explanation)
         implements Explained {
     private static final double[] TEMPERATURE_C = {-18, -12, -7, -1, 4, 10, 16, 21};
     private static final double[] LEAST_V = {8.5, 8.7, 8.9, 9.1, 9.3, 9.4, 9.5, 9.6};
@@ -42,14 +37,27 @@ public record LoadTest(
         check(Part.TEMPERATURE, temperatureC, TEMPERATURE_C[0], 60, "°C");
         double leastV = leastVolts(temperatureC);
         boolean passes = volts >= leastV;
-        return new LoadTest(ratedA / 2, volts, temperatureC, leastV, passes, new Explanation(passes ? List.of() : List.of(Sentence.REPEAT_LOAD_TEST), List.of(
-                        new Step(Label.LOAD_FOR_15_S, Label.HALF_OF_RATED, ratedA / 2, "A", Label.SERVICE_LITERATURE),
-                        new Step(
-                                new BatterySaid.LeastVoltageAt(Amount.significant(temperatureC, "°C", 4)),
-                                Label.TABLE_LINEAR,
-                                leastV,
-                                "V",
-                                Label.LOAD_TEST_SOURCE))));
+        return new LoadTest(
+                ratedA / 2,
+                volts,
+                temperatureC,
+                leastV,
+                passes,
+                new Explanation(
+                        passes ? List.of() : List.of(Sentence.REPEAT_LOAD_TEST),
+                        List.of(
+                                new Step(
+                                        Label.LOAD_FOR_15_S,
+                                        Label.HALF_OF_RATED,
+                                        ratedA / 2,
+                                        "A",
+                                        Label.SERVICE_LITERATURE),
+                                new Step(
+                                        new BatterySaid.LeastVoltageAt(Amount.significant(temperatureC, "°C", 4)),
+                                        Label.TABLE_LINEAR,
+                                        leastV,
+                                        "V",
+                                        Label.LOAD_TEST_SOURCE))));
     }
 
     /** The least voltage at a temperature of the battery; outside −18 to 21 °C that of the nearer end. */

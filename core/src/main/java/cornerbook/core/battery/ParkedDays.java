@@ -21,12 +21,7 @@ import java.util.List;
  * @param days 0 when the charge is at or under the reserve already
  */
 public record ParkedDays(
-        double capacityAh,
-        double health,
-        double standbyA,
-        double charge,
-        double days,
-        Explanation explanation)
+        double capacityAh, double health, double standbyA, double charge, double days, Explanation explanation)
         implements Explained {
     /** Share of charge that is kept to start the car, or to wake it (service literature: days to half charge). */
     public static final double RESERVE = 0.5;
@@ -40,17 +35,25 @@ public record ParkedDays(
         check(Part.STANDBY, standbyA, 0.001, 10, "A");
         check(Part.CHARGE_WHEN_PARKED, charge, 0, 1, "");
         double days = Math.max(0, charge - RESERVE) * capacityAh * health / (HOURS_PER_DAY * standbyA);
-        return new ParkedDays(capacityAh, health, standbyA, charge, days, new Explanation(charge > RESERVE ? List.of() : List.of(BatterySaid.Sentence.AT_THE_RESERVE), List.of(new Step(
-                        Label.DAYS_TO_HALF,
-                        Formula.of(
-                                "({} − 0.5) × {} × {} / (24 h × {})",
-                                Amount.significant(charge, "", 4),
-                                Amount.significant(capacityAh, "A·h", 4),
-                                Amount.significant(health, "", 4),
-                                Amount.significant(standbyA, "A", 4)),
-                        days,
-                        "d",
-                        Label.PARKED_SOURCE))));
+        return new ParkedDays(
+                capacityAh,
+                health,
+                standbyA,
+                charge,
+                days,
+                new Explanation(
+                        charge > RESERVE ? List.of() : List.of(BatterySaid.Sentence.AT_THE_RESERVE),
+                        List.of(new Step(
+                                Label.DAYS_TO_HALF,
+                                Formula.of(
+                                        "({} − 0.5) × {} × {} / (24 h × {})",
+                                        Amount.significant(charge, "", 4),
+                                        Amount.significant(capacityAh, "A·h", 4),
+                                        Amount.significant(health, "", 4),
+                                        Amount.significant(standbyA, "A", 4)),
+                                days,
+                                "d",
+                                Label.PARKED_SOURCE))));
     }
 
     /** Charge after so many days, 0 to 1. */

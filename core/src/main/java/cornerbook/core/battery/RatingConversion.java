@@ -15,12 +15,7 @@ import java.util.List;
  * are taken one after the other. No pair of sources was found for IEC and JIS.
  */
 public record RatingConversion(
-        double ratedA,
-        RatingStandard from,
-        RatingStandard to,
-        double lowA,
-        double highA,
-        Explanation explanation)
+        double ratedA, RatingStandard from, RatingStandard to, double lowA, double highA, Explanation explanation)
         implements Explained {
     private static final double DIN_SLOPE = 1.5;
     private static final double DIN_OFFSET_A = 40;
@@ -65,15 +60,27 @@ public record RatingConversion(
         };
         var source = Label.CONVERSION_SOURCE;
         var formula = Label.CONVERSION_FORMULA;
-        return new RatingConversion(ratedA, from, to, low, high, new Explanation(List.of(BatterySaid.Sentence.RANGE_NO_RATING), List.of(
-                        new Step(
-                                new BatterySaid.RatingBy(from), new BatterySaid.TestOf(from), ratedA, "A", Label.LABEL),
-                        new Step(new BatterySaid.LowEndBy(to), formula, low, "A", source),
-                        new Step(
-                                new BatterySaid.HighEndBy(to),
-                                new BatterySaid.TestAndFormula(new BatterySaid.TestOf(to), formula),
-                                high,
-                                "A",
-                                source))));
+        return new RatingConversion(
+                ratedA,
+                from,
+                to,
+                low,
+                high,
+                new Explanation(
+                        List.of(BatterySaid.Sentence.RANGE_NO_RATING),
+                        List.of(
+                                new Step(
+                                        new BatterySaid.RatingBy(from),
+                                        new BatterySaid.TestOf(from),
+                                        ratedA,
+                                        "A",
+                                        Label.LABEL),
+                                new Step(new BatterySaid.LowEndBy(to), formula, low, "A", source),
+                                new Step(
+                                        new BatterySaid.HighEndBy(to),
+                                        new BatterySaid.TestAndFormula(new BatterySaid.TestOf(to), formula),
+                                        high,
+                                        "A",
+                                        source))));
     }
 }

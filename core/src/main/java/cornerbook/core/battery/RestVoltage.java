@@ -87,26 +87,35 @@ public record RestVoltage(
                 atTableV,
                 charge,
                 freezesAtC,
-                new Explanation(cautions, List.of(
-                        new Step(
-                                Label.VOLTAGE_AT_TABLE,
-                                Formula.of("U − 1.2 mV/K × ({} − 26.7) K", Amount.significant(temperatureC, "", 4)),
-                                atTableV,
-                                "V",
-                                Label.PER_CELL),
-                        new Step(
-                                Label.STATE_OF_CHARGE,
-                                Label.TABLE_LINEAR,
-                                charge * 100,
-                                "%",
-                                chemistry == Chemistry.AGM ? Label.AGM_TABLE : Label.FLOODED_TABLE),
-                        new Step(
-                                Label.SPECIFIC_GRAVITY,
-                                Label.LEAST_CHARGE,
-                                Electrolyte.specificGravity(leastCharge(charge)),
-                                "",
-                                Label.GRAVITY_TABLE),
-                        new Step(Label.FREEZES_AT, Label.TABLE_LINEAR, freezesAtC, "°C", Label.FREEZING_TABLE))));
+                new Explanation(
+                        cautions,
+                        List.of(
+                                new Step(
+                                        Label.VOLTAGE_AT_TABLE,
+                                        Formula.of(
+                                                "U − 1.2 mV/K × ({} − 26.7) K",
+                                                Amount.significant(temperatureC, "", 4)),
+                                        atTableV,
+                                        "V",
+                                        Label.PER_CELL),
+                                new Step(
+                                        Label.STATE_OF_CHARGE,
+                                        Label.TABLE_LINEAR,
+                                        charge * 100,
+                                        "%",
+                                        chemistry == Chemistry.AGM ? Label.AGM_TABLE : Label.FLOODED_TABLE),
+                                new Step(
+                                        Label.SPECIFIC_GRAVITY,
+                                        Label.LEAST_CHARGE,
+                                        Electrolyte.specificGravity(leastCharge(charge)),
+                                        "",
+                                        Label.GRAVITY_TABLE),
+                                new Step(
+                                        Label.FREEZES_AT,
+                                        Label.TABLE_LINEAR,
+                                        freezesAtC,
+                                        "°C",
+                                        Label.FREEZING_TABLE))));
     }
 
     /**

@@ -86,8 +86,7 @@ public final class ServiceSteps {
 
     private static List<Said> battery(Vehicle vehicle) {
         return vehicle.electric()
-                ? List.of(
-                        ServiceCaution.LET_IT_SLEEP, ServiceCaution.STANDBY_ASLEEP, ServiceCaution.TERMINALS_ELECTRIC)
+                ? List.of(ServiceCaution.LET_IT_SLEEP, ServiceCaution.STANDBY_ASLEEP, ServiceCaution.TERMINALS_ELECTRIC)
                 : List.of(ServiceCaution.LET_IT_REST, ServiceCaution.STANDBY_ASLEEP, ServiceCaution.TERMINALS);
     }
 

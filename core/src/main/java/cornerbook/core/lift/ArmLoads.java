@@ -86,7 +86,19 @@ public record ArmLoads(
         }
         double hoistShare = totalKg / rating.hoistKg();
         boolean holds = hoistShare <= 1 && arms.values().stream().allMatch(arm -> arm.shareOfRating() <= 1);
-        return new ArmLoads(car, points, arms, totalKg, centreX, centreY, marginMm, hoistShare, holds, new Explanation(cautions(arms, marginMm, hoistShare, loads), steps(car, off, arms, totalKg, centreX, centreY, marginMm)));
+        return new ArmLoads(
+                car,
+                points,
+                arms,
+                totalKg,
+                centreX,
+                centreY,
+                marginMm,
+                hoistShare,
+                holds,
+                new Explanation(
+                        cautions(arms, marginMm, hoistShare, loads),
+                        steps(car, off, arms, totalKg, centreX, centreY, marginMm)));
     }
 
     /** What the arm of a corner carries. */

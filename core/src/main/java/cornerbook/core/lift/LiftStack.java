@@ -52,27 +52,37 @@ public record LiftStack(
             cautions.add(new LiftSaid.NeedsBlocks(new Amount(Math.ceil(neededMm), "mm", 0)));
         }
         cautions.addAll(LiftCautions.ALWAYS);
-        return new LiftStack(pointMm, clearanceMm, armMm, adapterMm, blocksMm, neededMm, spareMm, new Explanation(cautions, List.of(
-                        new Step(
-                                Label.BLOCKS_AT_POINT,
-                                new LiftSaid.PointFormula(
-                                        Amount.significant(armMm, "mm", 4),
-                                        Amount.significant(adapterMm, "mm", 4),
-                                        Amount.significant(PLAY_MM, "mm", 4),
-                                        Amount.significant(pointMm, "mm", 4)),
-                                atPointMm,
-                                "mm",
-                                Label.SUM_OF_HEIGHTS_AND_PLAY),
-                        new Step(
-                                Label.BLOCKS_ON_WAY,
-                                new LiftSaid.WayFormula(
-                                        Amount.significant(armMm, "mm", 4),
-                                        Amount.significant(PLAY_MM, "mm", 4),
-                                        Amount.significant(clearanceMm, "mm", 4)),
-                                onWayMm,
-                                "mm",
-                                Label.SUM_OF_HEIGHTS),
-                        new Step(Label.ROOM_LEFT, Label.LARGER_OF_BOTH, spareMm, "mm", Label.SUM_OF_HEIGHTS))));
+        return new LiftStack(
+                pointMm,
+                clearanceMm,
+                armMm,
+                adapterMm,
+                blocksMm,
+                neededMm,
+                spareMm,
+                new Explanation(
+                        cautions,
+                        List.of(
+                                new Step(
+                                        Label.BLOCKS_AT_POINT,
+                                        new LiftSaid.PointFormula(
+                                                Amount.significant(armMm, "mm", 4),
+                                                Amount.significant(adapterMm, "mm", 4),
+                                                Amount.significant(PLAY_MM, "mm", 4),
+                                                Amount.significant(pointMm, "mm", 4)),
+                                        atPointMm,
+                                        "mm",
+                                        Label.SUM_OF_HEIGHTS_AND_PLAY),
+                                new Step(
+                                        Label.BLOCKS_ON_WAY,
+                                        new LiftSaid.WayFormula(
+                                                Amount.significant(armMm, "mm", 4),
+                                                Amount.significant(PLAY_MM, "mm", 4),
+                                                Amount.significant(clearanceMm, "mm", 4)),
+                                        onWayMm,
+                                        "mm",
+                                        Label.SUM_OF_HEIGHTS),
+                                new Step(Label.ROOM_LEFT, Label.LARGER_OF_BOTH, spareMm, "mm", Label.SUM_OF_HEIGHTS))));
     }
 
     /** Whether arm and adapter go under as the car stands. */

@@ -88,7 +88,18 @@ public record ClampLoad(
                         yieldNm,
                         "N·m",
                         Label.VDI_SECTION));
-        return new ClampLoad(thread, strength, seat, friction, torqueNm, leastN, mostN, leastN / proofN, mostN / proofN, yieldNm, new Explanation(cautions, steps));
+        return new ClampLoad(
+                thread,
+                strength,
+                seat,
+                friction,
+                torqueNm,
+                leastN,
+                mostN,
+                leastN / proofN,
+                mostN / proofN,
+                yieldNm,
+                new Explanation(cautions, steps));
     }
 
     private static Step load(Said what, double torqueNm, SeatFace seat, double friction, double loadN) {

@@ -38,12 +38,19 @@ public record ScaleSetting(
         double settingNm = clickNm + offsetNm;
         scale.check(settingNm);
         boolean trusted = settingNm >= TRUSTED_FROM_SHARE * scale.highestNm();
-        return new ScaleSetting(scale, clickNm, offsetNm, settingNm, new Explanation(trusted ? List.of() : List.of(TorqueSaid.Caution.LOWEST_FIFTH), List.of(new Step(
-                        Label.TO_READ_ON_WRENCH,
-                        new TorqueSaid.SettingFormula(
-                                Amount.significant(clickNm, "N·m", 4), Amount.significant(offsetNm, "N·m", 4)),
-                        settingNm,
-                        "N·m",
-                        Label.SETTING_SOURCE))));
+        return new ScaleSetting(
+                scale,
+                clickNm,
+                offsetNm,
+                settingNm,
+                new Explanation(
+                        trusted ? List.of() : List.of(TorqueSaid.Caution.LOWEST_FIFTH),
+                        List.of(new Step(
+                                Label.TO_READ_ON_WRENCH,
+                                new TorqueSaid.SettingFormula(
+                                        Amount.significant(clickNm, "N·m", 4), Amount.significant(offsetNm, "N·m", 4)),
+                                settingNm,
+                                "N·m",
+                                Label.SETTING_SOURCE))));
     }
 }

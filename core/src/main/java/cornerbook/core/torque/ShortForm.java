@@ -75,7 +75,17 @@ public record ShortForm(
                         mostN / proofN * 100,
                         "%",
                         strength.source()));
-        return new ShortForm(thread, strength, state, torqueNm, leastN, mostN, Math.min(low, high), Math.max(low, high), mostN / proofN, new Explanation(cautions, steps));
+        return new ShortForm(
+                thread,
+                strength,
+                state,
+                torqueNm,
+                leastN,
+                mostN,
+                Math.min(low, high),
+                Math.max(low, high),
+                mostN / proofN,
+                new Explanation(cautions, steps));
     }
 
     private static Step step(Said what, double torqueNm, double factor, ScrewThread thread, Said source) {

@@ -36,11 +36,15 @@ public record TighteningOrder(List<Integer> order, Explanation explanation) impl
         if (count < FEWEST || count > most) {
             throw new Refused(new TorqueSaid.FastenerCount(count, FEWEST, most));
         }
-        return new TighteningOrder(BY_COUNT.get(count - FEWEST), new Explanation(List.of(TorqueSaid.Caution.GO_ROUND_TWICE), List.of(new Step(
-                        TorqueSaid.Part.FASTENERS_PER_WHEEL,
-                        TorqueSaid.Label.COUNT_FORMULA,
-                        count,
-                        "",
-                        TorqueSaid.Label.COUNT_SOURCE))));
+        return new TighteningOrder(
+                BY_COUNT.get(count - FEWEST),
+                new Explanation(
+                        List.of(TorqueSaid.Caution.GO_ROUND_TWICE),
+                        List.of(new Step(
+                                TorqueSaid.Part.FASTENERS_PER_WHEEL,
+                                TorqueSaid.Label.COUNT_FORMULA,
+                                count,
+                                "",
+                                TorqueSaid.Label.COUNT_SOURCE))));
     }
 }

@@ -46,13 +46,27 @@ public record TorqueBar(
         Said caution = fits
                 ? TorqueSaid.Caution.BAR_RUNS_UP
                 : new TorqueSaid.BarTooStrong(new Amount(MOST_SHARE * 100, "%", 0));
-        return new TorqueBar(askedNm, nominalNm, spreadPercent, leastNm, mostNm, fits, new Explanation(List.of(caution), List.of(
-                        new Step(Label.LEAST_OF_BAR, Label.LEAST_OF_BAR_FORMULA, leastNm, "N·m", Label.SPREAD_ENTERED),
-                        new Step(
-                                Label.MOST_OF_BAR,
-                                Label.MOST_OF_BAR_FORMULA,
-                                mostNm,
-                                "N·m",
-                                Label.SPREAD_ENTERED_AND_SHARE))));
+        return new TorqueBar(
+                askedNm,
+                nominalNm,
+                spreadPercent,
+                leastNm,
+                mostNm,
+                fits,
+                new Explanation(
+                        List.of(caution),
+                        List.of(
+                                new Step(
+                                        Label.LEAST_OF_BAR,
+                                        Label.LEAST_OF_BAR_FORMULA,
+                                        leastNm,
+                                        "N·m",
+                                        Label.SPREAD_ENTERED),
+                                new Step(
+                                        Label.MOST_OF_BAR,
+                                        Label.MOST_OF_BAR_FORMULA,
+                                        mostNm,
+                                        "N·m",
+                                        Label.SPREAD_ENTERED_AND_SHARE))));
     }
 }

@@ -42,13 +42,27 @@ public record WrenchCalibration(
         var dueOn = calibratedOn.plusMonths(MONTHS);
         int left = Math.max(0, CYCLES - cyclesSince);
         boolean due = left == 0 || !day.isBefore(dueOn);
-        return new WrenchCalibration(calibratedOn, cyclesSince, day, dueOn, left, due, new Explanation(due ? List.of(TorqueSaid.Caution.DUE_FOR_CALIBRATION) : List.of(), List.of(
-                        new Step(Label.BETWEEN_CALIBRATIONS, Basis.TABLE, MONTHS, "months", Label.CALIBRATION_SOURCE),
-                        new Step(
-                                Label.CYCLES_LEFT,
-                                new TorqueSaid.CyclesLeft(cyclesSince),
-                                left,
-                                "cycles",
-                                Label.CALIBRATION_SOURCE))));
+        return new WrenchCalibration(
+                calibratedOn,
+                cyclesSince,
+                day,
+                dueOn,
+                left,
+                due,
+                new Explanation(
+                        due ? List.of(TorqueSaid.Caution.DUE_FOR_CALIBRATION) : List.of(),
+                        List.of(
+                                new Step(
+                                        Label.BETWEEN_CALIBRATIONS,
+                                        Basis.TABLE,
+                                        MONTHS,
+                                        "months",
+                                        Label.CALIBRATION_SOURCE),
+                                new Step(
+                                        Label.CYCLES_LEFT,
+                                        new TorqueSaid.CyclesLeft(cyclesSince),
+                                        left,
+                                        "cycles",
+                                        Label.CALIBRATION_SOURCE))));
     }
 }

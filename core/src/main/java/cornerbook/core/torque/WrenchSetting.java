@@ -21,12 +21,7 @@ import java.util.List;
  * @param angleDeg θ: 0 when the adapter lengthens the wrench, 90 square to it, 180 when it points back to the hand
  */
 public record WrenchSetting(
-        double torqueNm,
-        double lengthMm,
-        double adapterMm,
-        double angleDeg,
-        double settingNm,
-        Explanation explanation)
+        double torqueNm, double lengthMm, double adapterMm, double angleDeg, double settingNm, Explanation explanation)
         implements Explained {
     private static final List<Said> CAUTIONS =
             List.of(TorqueSaid.Caution.HOLD_IN_THE_MIDDLE, TorqueSaid.Caution.CLICKS_WITHOUT_TURNING);
@@ -61,6 +56,7 @@ public record WrenchSetting(
                 settingNm,
                 "N·m",
                 TorqueSaid.Label.MOMENTS);
-        return new WrenchSetting(torqueNm, lengthMm, adapterMm, angleDeg, settingNm, new Explanation(CAUTIONS, List.of(step)));
+        return new WrenchSetting(
+                torqueNm, lengthMm, adapterMm, angleDeg, settingNm, new Explanation(CAUTIONS, List.of(step)));
     }
 }

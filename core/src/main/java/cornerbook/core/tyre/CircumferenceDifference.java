@@ -118,6 +118,13 @@ public record CircumferenceDifference(
         steps.add(new Step(Computed.TREAD_DIFFERENCE, Way.MOST_LESS_LEAST, treadMm, "mm", Origin.AS_MEASURED));
         steps.add(new Step(kind.limit, Basis.GIVEN, limitMm, "mm", Origin.FROM_MAKER));
         boolean within = (kind == Kind.TREAD ? treadMm : differenceMm) <= limitMm;
-        return new CircumferenceDifference(all, differenceMm, treadMm, kind, limitMm, within, new Explanation(within ? List.of() : List.of(Caution.TYRES_DIFFER), steps));
+        return new CircumferenceDifference(
+                all,
+                differenceMm,
+                treadMm,
+                kind,
+                limitMm,
+                within,
+                new Explanation(within ? List.of() : List.of(Caution.TYRES_DIFFER), steps));
     }
 }

@@ -52,11 +52,21 @@ public record RimFit(
                 widthMm,
                 "mm",
                 Said.verbatim("UN R30, 6.1.1.1")));
-        return new RimFit(size.toString(), rimCode, range.measuringCode(), range.lowestCode(), range.highestCode(), widthMm, permitted, new Explanation(permitted
-                        ? List.of()
-                        : List.of(new TyreSaid.RimOutside(
-                                Amount.significant(rimCode, "in", 4),
-                                Between.exact(range.lowestCode(), range.highestCode(), "in"))), steps));
+        return new RimFit(
+                size.toString(),
+                rimCode,
+                range.measuringCode(),
+                range.lowestCode(),
+                range.highestCode(),
+                widthMm,
+                permitted,
+                new Explanation(
+                        permitted
+                                ? List.of()
+                                : List.of(new TyreSaid.RimOutside(
+                                        Amount.significant(rimCode, "in", 4),
+                                        Between.exact(range.lowestCode(), range.highestCode(), "in"))),
+                        steps));
     }
 
     static double sectionWidthMm(double nominalMm, double rimCode, double measuringRimCode) {

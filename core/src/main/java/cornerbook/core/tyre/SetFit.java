@@ -88,9 +88,29 @@ public record SetFit(
         if (half + offset > 0 || half - offset > 0) {
             cautions.add(Caution.RIM_COMES_NEARER);
         }
-        return new SetFit(car, wheel, half + offset, half - offset, ringMm, caliperGapMm, mounts, new Explanation(cautions, List.of(
-                        new Step(Computed.INNER_EDGE, Way.INNER_EDGE, half + offset, "mm", Origin.OFFSET_GEOMETRY),
-                        new Step(Computed.OUTER_EDGE, Way.OUTER_EDGE, half - offset, "mm", Origin.OFFSET_GEOMETRY),
-                        new Step(Computed.HUB_RING, Way.HUB_RING, ringMm, "mm", Origin.GEOMETRY))));
+        return new SetFit(
+                car,
+                wheel,
+                half + offset,
+                half - offset,
+                ringMm,
+                caliperGapMm,
+                mounts,
+                new Explanation(
+                        cautions,
+                        List.of(
+                                new Step(
+                                        Computed.INNER_EDGE,
+                                        Way.INNER_EDGE,
+                                        half + offset,
+                                        "mm",
+                                        Origin.OFFSET_GEOMETRY),
+                                new Step(
+                                        Computed.OUTER_EDGE,
+                                        Way.OUTER_EDGE,
+                                        half - offset,
+                                        "mm",
+                                        Origin.OFFSET_GEOMETRY),
+                                new Step(Computed.HUB_RING, Way.HUB_RING, ringMm, "mm", Origin.GEOMETRY))));
     }
 }

@@ -98,11 +98,26 @@ public record SizeMeaning(
                     "kPa",
                     size.use().equals("HL") ? Origin.EXTRA_LOAD_FROM_MEMORY : Origin.PUBLISHED_PRESSURES));
         }
-        return new SizeMeaning(size, size.rimDiameterMm(), size.sectionHeightMm(), size.overallDiameterMm(), size.rollingCircumferenceMm(), turns, rims.measuringCode(), rims.lowestCode(), rims.highestCode(), service == null ? null : service.loadIndex().capacityKg(), service == null || service.twinLoadIndex() == null
+        return new SizeMeaning(
+                size,
+                size.rimDiameterMm(),
+                size.sectionHeightMm(),
+                size.overallDiameterMm(),
+                size.rollingCircumferenceMm(),
+                turns,
+                rims.measuringCode(),
+                rims.lowestCode(),
+                rims.highestCode(),
+                service == null ? null : service.loadIndex().capacityKg(),
+                service == null || service.twinLoadIndex() == null
                         ? null
-                        : service.twinLoadIndex().capacityKg(), service == null ? null : service.speedSymbol().highestKmh(), service == null
+                        : service.twinLoadIndex().capacityKg(),
+                service == null ? null : service.speedSymbol().highestKmh(),
+                service == null
                         ? null
-                        : service.capacityKg(service.speedSymbol().highestKmh()), referenceKpa, new Explanation(service == null ? List.of(Caution.SERVICE_NOT_KNOWN) : List.of(), steps));
+                        : service.capacityKg(service.speedSymbol().highestKmh()),
+                referenceKpa,
+                new Explanation(service == null ? List.of(Caution.SERVICE_NOT_KNOWN) : List.of(), steps));
     }
 
     private static List<Step> steps(ServiceDescription service) {

@@ -69,7 +69,17 @@ public record TyreAge(
         }
         steps.add(new Step(Computed.INSPECTED_FROM, Basis.GIVEN, rule.inspectYears(), "years", rule.inspectSource()));
         steps.add(new Step(Computed.REPLACED_AT, Basis.GIVEN, rule.replaceYears(), "years", rule.replaceSource()));
-        return new TyreAge(tin, tin.plantCode().orElse(null), code == null ? null : code.dated(), code == null ? null : code.dated().plusDays(6), years, code == null ? null : code.reaches(rule.inspectYears()), code == null ? null : code.reaches(rule.replaceYears()), rule, answer, new Explanation(cautions(tin, answer), steps));
+        return new TyreAge(
+                tin,
+                tin.plantCode().orElse(null),
+                code == null ? null : code.dated(),
+                code == null ? null : code.dated().plusDays(6),
+                years,
+                code == null ? null : code.reaches(rule.inspectYears()),
+                code == null ? null : code.reaches(rule.replaceYears()),
+                rule,
+                answer,
+                new Explanation(cautions(tin, answer), steps));
     }
 
     private static List<Said> cautions(Tin tin, Answer answer) {

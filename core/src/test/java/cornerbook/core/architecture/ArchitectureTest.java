@@ -163,7 +163,9 @@ class ArchitectureTest {
                         .filter(each -> each.getDirectDependenciesFromSelf().stream()
                                 .map(Dependency::getTargetClass)
                                 .anyMatch(resideInAnyPackage(ROOMS)))
-                        .map(each -> each.getName().replaceFirst("cornerbook\\.core\\.", "").replaceFirst("\\$.*", ""))
+                        .map(each -> each.getName()
+                                .replaceFirst("cornerbook\\.core\\.", "")
+                                .replaceFirst("\\$.*", ""))
                         .distinct())
                 .containsExactlyInAnyOrderElementsOf(
                         NAMING_A_ROOM.values().stream().flatMap(List::stream).toList());
@@ -197,7 +199,16 @@ class ArchitectureTest {
     /** Constructors with more parts, records' too, by the reason for which they stay. */
     private static final Map<String, List<String>> WITH_MORE_PARTS = Map.of(
             "the lines of an answer and the fields of its JSON, as Explained says",
-            List.of("air.LoadPressure", "air.PressureSetting", "brake.burnish.BurnishDrive", "lift.ArmLoads", "torque.ClampLoad", "torque.ShortForm", "tyre.SizeComparison", "tyre.SizeMeaning", "tyre.TyreAge"),
+            List.of(
+                    "air.LoadPressure",
+                    "air.PressureSetting",
+                    "brake.burnish.BurnishDrive",
+                    "lift.ArmLoads",
+                    "torque.ClampLoad",
+                    "torque.ShortForm",
+                    "tyre.SizeComparison",
+                    "tyre.SizeMeaning",
+                    "tyre.TyreAge"),
             "the fields of the assessment's JSON",
             List.of("finding.Finding", "tread.judge.SetForecast", "wheelplan.WheelPlan"),
             "what each room has found",
@@ -216,13 +227,13 @@ class ArchitectureTest {
                 .map(constructor -> constructor.getOwner().getName().replaceFirst("^cornerbook\\.core\\.", ""))
                 .distinct();
         assertThat(longOnes)
-                .containsExactlyInAnyOrderElementsOf(WITH_MORE_PARTS.values().stream()
-                        .flatMap(List::stream)
-                        .toList());
+                .containsExactlyInAnyOrderElementsOf(
+                        WITH_MORE_PARTS.values().stream().flatMap(List::stream).toList());
     }
 
     /** Without the name and the number that every constant of an enum has. */
     private static int parts(JavaConstructor constructor) {
-        return constructor.getRawParameterTypes().size() - (constructor.getOwner().isEnum() ? 2 : 0);
+        return constructor.getRawParameterTypes().size()
+                - (constructor.getOwner().isEnum() ? 2 : 0);
     }
 }

@@ -363,7 +363,15 @@ class AnyEntryPropertyTest {
         var date = last.date().plusDays(days);
         var due = new LocalDate[] {null, null, date.minusDays(30), date, date.plusDays(1), date.plusYears(9)}
                 [random.nextInt(6)];
-        var odd = new Visit("odd", date, Math.min(3_000_000, last.odometerKm() + km), random.nextInt(4) == 0 ? Map.of() : standing, random.nextInt(4) == 0 ? Map.of() : standing, List.of(), new JobCard(null, List.of(), null, due, List.of()), Set.of());
+        var odd = new Visit(
+                "odd",
+                date,
+                Math.min(3_000_000, last.odometerKm() + km),
+                random.nextInt(4) == 0 ? Map.of() : standing,
+                random.nextInt(4) == 0 ? Map.of() : standing,
+                List.of(),
+                new JobCard(null, List.of(), null, due, List.of()),
+                Set.of());
         var visits = new ArrayList<>(car.visits());
         visits.add(odd);
         var with = new CarHistory(car.vehicle(), car.customer(), car.sets(), visits);

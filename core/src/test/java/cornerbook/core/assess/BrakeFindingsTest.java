@@ -314,7 +314,13 @@ public class BrakeFindingsTest {
             var readings = List.of(
                     Cars.reading(Measure.PAD_THICKNESS, Corner.RR, null, Spot.INNER, nowMm + 0.5 * i),
                     Cars.reading(Measure.PAD_THICKNESS, Corner.RR, null, Spot.OUTER, nowMm + 0.5 * i));
-            visits.add(new Visit("v" + i, Cars.AUTUMN.minusDays(180L * i), 60_000 - 5000.0 * i, Cars.at("S-"), Cars.at("S-"), readings));
+            visits.add(new Visit(
+                    "v" + i,
+                    Cars.AUTUMN.minusDays(180L * i),
+                    60_000 - 5000.0 * i,
+                    Cars.at("S-"),
+                    Cars.at("S-"),
+                    readings));
         }
         return judge(Cars.vehicle(), visits, new ArrayList<>()).stream()
                 .filter(finding -> finding.subject().part() == Subject.Part.PAD)

@@ -74,7 +74,8 @@ class IdentityRulesTest {
                 car.rear(),
                 car.fastener(),
                 car.battery(),
-                null, VehicleDetails.NOT_KNOWN);
+                null,
+                VehicleDetails.NOT_KNOWN);
         var tyre = new Tyre("Invented tread", size, loadIndex, speedSymbol, tin, false, false, 8);
         var set = new WheelSet("S", SeasonKind.WINTER, null, List.of(new Wheel("W", tyre, null)));
         return IdentityRules.check(

@@ -166,7 +166,13 @@ class LearningPropertyTest {
                             Cars.reading(Measure.TREAD_DEPTH, corner, "S-" + corner, spot, depthMm.applyAsDouble(v)));
                 }
             }
-            all.add(new Visit("v" + v, Cars.AUTUMN.plusDays(183L * v), 40_000 + 8_000 * v, Cars.at("S-"), Cars.at("S-"), readings));
+            all.add(new Visit(
+                    "v" + v,
+                    Cars.AUTUMN.plusDays(183L * v),
+                    40_000 + 8_000 * v,
+                    Cars.at("S-"),
+                    Cars.at("S-"),
+                    readings));
         }
         return new CarHistory(
                 Cars.withId(Cars.vehicle(), "alike-" + car),

@@ -46,7 +46,15 @@ class UsedToolsTest {
     }
 
     private static Visit visit(List<Reading> readings, ShopTool... tools) {
-        return new Visit("v", Cars.AUTUMN, 48_000, Cars.at("S-"), Cars.at("S-"), readings, new JobCard(null, List.of(), null, null, Arrays.asList(tools)), Set.of());
+        return new Visit(
+                "v",
+                Cars.AUTUMN,
+                48_000,
+                Cars.at("S-"),
+                Cars.at("S-"),
+                readings,
+                new JobCard(null, List.of(), null, null, Arrays.asList(tools)),
+                Set.of());
     }
 
     private static List<Finding> pressures(Visit visit) {

@@ -137,7 +137,8 @@ class VisitRulesTest {
         odd.put(Corner.RR, "S-LF");
         odd.put(Corner.LR, "X");
         for (var arrives : new boolean[] {true, false}) {
-            var visit = new Visit("v", Cars.AUTUMN, 48_000, arrives ? odd : Cars.at("S-"), arrives ? Cars.at("S-") : odd, List.of());
+            var visit = new Visit(
+                    "v", Cars.AUTUMN, 48_000, arrives ? odd : Cars.at("S-"), arrives ? Cars.at("S-") : odd, List.of());
             var where = arrives ? "/visits/0/arrivedOn/" : "/visits/0/leftOn/";
             assertThat(VisitRules.check(Cars.history(visit), Cars.AUTUMN))
                     .extracting(Problem::where)

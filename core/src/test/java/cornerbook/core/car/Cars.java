@@ -83,7 +83,8 @@ public final class Cars {
                 axle,
                 new WheelFastener("M14×1.5", 5, Seat.CONE, 140, 80),
                 new TwelveVoltBattery(Chemistry.FLOODED, 60, 500.0, RatingStandard.EN, null),
-                fluid, VehicleDetails.NOT_KNOWN);
+                fluid,
+                VehicleDetails.NOT_KNOWN);
     }
 
     /** The same car under another identity. */
@@ -164,8 +165,24 @@ public final class Cars {
                 readings.add(reading(Measure.TREAD_DEPTH, corner, "W-" + corner, spot, winterMm));
             }
         }
-        var spring = new Visit("v1", LocalDate.of(2026, 4, 20), 40_000, at("W-"), at("S-"), List.of(), new JobCard("Ida", List.of(), null, null, List.of()), Set.of());
-        var autumn = new Visit("v2", AUTUMN, 48_000, at("S-"), at("W-"), readings, new JobCard("Ida", List.of(), null, null, List.of()), Set.of());
+        var spring = new Visit(
+                "v1",
+                LocalDate.of(2026, 4, 20),
+                40_000,
+                at("W-"),
+                at("S-"),
+                List.of(),
+                new JobCard("Ida", List.of(), null, null, List.of()),
+                Set.of());
+        var autumn = new Visit(
+                "v2",
+                AUTUMN,
+                48_000,
+                at("S-"),
+                at("W-"),
+                readings,
+                new JobCard("Ida", List.of(), null, null, List.of()),
+                Set.of());
         return history(spring, autumn);
     }
 

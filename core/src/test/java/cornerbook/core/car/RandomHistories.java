@@ -67,7 +67,20 @@ public final class RandomHistories {
                 on = off;
             }
             boolean thorough = random.nextInt(5) > 0;
-            visits.add(new Visit(id + "-v" + v, date, odometerKm, standing, random.nextInt(12) == 0 ? Map.of() : fitted, readings(standing, fitted, thorough), new JobCard(null, List.of(), null, random.nextInt(10) == 0 ? date.plusDays(random.nextInt(300)) : null, List.of()), Set.of()));
+            visits.add(new Visit(
+                    id + "-v" + v,
+                    date,
+                    odometerKm,
+                    standing,
+                    random.nextInt(12) == 0 ? Map.of() : fitted,
+                    readings(standing, fitted, thorough),
+                    new JobCard(
+                            null,
+                            List.of(),
+                            null,
+                            random.nextInt(10) == 0 ? date.plusDays(random.nextInt(300)) : null,
+                            List.of()),
+                    Set.of()));
             standing = fitted;
             int days = 120 + random.nextInt(120);
             double km = days * kmPerDay * (0.7 + 0.6 * random.nextDouble());

@@ -85,7 +85,9 @@ class ServiceStepsTest {
                 .containsExactly(ServiceCaution.NEVER_CHARGE_FROZEN, ServiceCaution.CHARGING_GAS);
         assertThat(charging(Chemistry.AGM))
                 .containsExactly(
-                        ServiceCaution.NEVER_CHARGE_FROZEN, ServiceCaution.CHARGING_GAS, ServiceCaution.CHARGER_FOR_AGM);
+                        ServiceCaution.NEVER_CHARGE_FROZEN,
+                        ServiceCaution.CHARGING_GAS,
+                        ServiceCaution.CHARGER_FOR_AGM);
         assertThat(charging(Chemistry.LITHIUM)).containsExactly(ServiceCaution.LITHIUM_ABOVE_ZERO);
     }
 

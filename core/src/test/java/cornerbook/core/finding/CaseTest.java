@@ -166,6 +166,14 @@ class CaseTest {
 
     private static Visit visit(
             Map<Corner, String> arrivedOn, Map<Corner, String> leftOn, List<Reading> readings, List<String> workDone) {
-        return new Visit("v", Cars.AUTUMN, 48_000, arrivedOn, leftOn, readings, new JobCard(null, workDone, null, null, List.of()), Set.of());
+        return new Visit(
+                "v",
+                Cars.AUTUMN,
+                48_000,
+                arrivedOn,
+                leftOn,
+                readings,
+                new JobCard(null, workDone, null, null, List.of()),
+                Set.of());
     }
 }

@@ -24,7 +24,8 @@ public record AirToSet(double placardKpa, double trueKpa, double gaugeKpa, boole
 
     /** By the temperatures and the gauge of a visit, for tyres with that placard. */
     public static AirToSet of(double placardKpa, Visit visit) {
-        double offsetKpa = visit.card().findTool(ShopTool.Kind.PRESSURE_GAUGE)
+        double offsetKpa = visit.card()
+                .findTool(ShopTool.Kind.PRESSURE_GAUGE)
                 .map(ShopTool::offset)
                 .orElse(0.0);
         var readings = new StandingReadings(visit);

@@ -167,8 +167,8 @@ public final class BatteryFindings {
             return Outcome.soon(low(temperatureC));
         }
         return health.verdict() == Verdict.HOLDS && standby.drains()
-                ? Outcome.soon(new BatterySaid.Drained(
-                        standby.current(), standby.most(), (int) standby.parked(health(), 1).days()))
+                ? Outcome.soon(new BatterySaid.Drained(standby.current(), standby.most(), (int)
+                        standby.parked(health(), 1).days()))
                 : health;
     }
 

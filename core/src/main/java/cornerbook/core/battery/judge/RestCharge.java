@@ -38,8 +38,7 @@ record RestCharge(
         return readings.ofVehicle(measure).flatMap(reading -> of(battery, reading, temperatureC));
     }
 
-    private static Optional<RestCharge> of(
-            TwelveVoltBattery battery, Reading reading, @Nullable Double temperatureC) {
+    private static Optional<RestCharge> of(TwelveVoltBattery battery, Reading reading, @Nullable Double temperatureC) {
         var makersV = battery.chargeBelowV();
         double volts = reading.value();
         if (battery.chemistry() == Chemistry.LITHIUM) {
@@ -67,7 +66,8 @@ record RestCharge(
     }
 
     /** Temperature at which it freezes with the least charge that it may have; null where it has no acid. */
-    @Nullable Double freezesAtC() {
+    @Nullable
+    Double freezesAtC() {
         return charge == null ? null : (Double) RestVoltage.freezesAtC(charge);
     }
 

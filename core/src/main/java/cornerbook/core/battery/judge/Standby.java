@@ -31,8 +31,7 @@ record Standby(Vehicle vehicle, double currentMa, boolean measured) {
         return readings.ofVehicle(Measure.STANDBY_CURRENT)
                 .map(Reading::value)
                 .map(currentMa -> new Standby(vehicle, currentMa, true))
-                .orElseGet(() ->
-                        new Standby(vehicle, vehicle.electric() ? ELECTRIC_MA : MOST_COMBUSTION_MA, false));
+                .orElseGet(() -> new Standby(vehicle, vehicle.electric() ? ELECTRIC_MA : MOST_COMBUSTION_MA, false));
     }
 
     /** Whether something is awake that should sleep. */

@@ -44,7 +44,17 @@ public record BurnishDrive(
 
     public static BurnishDrive of(BrakedCar car, DiscBody disc, Axle axle, BurnishStop stop, BurnishTarget target) {
         var plan = BurnishPlanner.plan(car, disc, axle, stop, target);
-        return new BurnishDrive(axle, car.massKg(), car.frontShare(), disc.massKg(), disc.coolingAreaM2(), stop, target, plan, temperatures(new DiscHeat(car, disc, axle), stop, target, plan), new Explanation(cautions(stop, target, plan), steps(car, disc, stop, target, plan)));
+        return new BurnishDrive(
+                axle,
+                car.massKg(),
+                car.frontShare(),
+                disc.massKg(),
+                disc.coolingAreaM2(),
+                stop,
+                target,
+                plan,
+                temperatures(new DiscHeat(car, disc, axle), stop, target, plan),
+                new Explanation(cautions(stop, target, plan), steps(car, disc, stop, target, plan)));
     }
 
     private static List<Moment> temperatures(DiscHeat heat, BurnishStop stop, BurnishTarget target, BurnishPlan plan) {

@@ -49,7 +49,15 @@ class AirToSetTest {
         var plain = visit("5 °C", "5 °C");
         var air = AirToSet.of(
                 240,
-                new Visit("v", plain.date(), plain.odometerKm(), plain.arrivedOn(), plain.leftOn(), plain.readings(), new JobCard(null, List.of(), null, null, List.of(gauge)), Set.of()));
+                new Visit(
+                        "v",
+                        plain.date(),
+                        plain.odometerKm(),
+                        plain.arrivedOn(),
+                        plain.leftOn(),
+                        plain.readings(),
+                        new JobCard(null, List.of(), null, null, List.of(gauge)),
+                        Set.of()));
         assertThat(air.trueKpa()).isEqualTo(240);
         assertThat(air.gaugeKpa()).isEqualTo(236);
         assertThat(air.sentence())

@@ -42,9 +42,17 @@ class PressureFindingsTest {
     private static List<Finding> findings(double lostKpa, @Nullable Climate climate) {
         double springAt20 = GasLaw.gaugePressureKpa(250, SPRING_C, 20);
         double foundKpa = GasLaw.gaugePressureKpa(springAt20 - lostKpa, 20, AUTUMN_C);
-        var spring = new Visit("v1", LocalDate.of(2026, 4, 23), 40_000, Cars.at("W-"), Cars.at("S-"), List.of(
+        var spring = new Visit(
+                "v1",
+                LocalDate.of(2026, 4, 23),
+                40_000,
+                Cars.at("W-"),
+                Cars.at("S-"),
+                List.of(
                         Cars.reading(Measure.PRESSURE_SET, Corner.LF, "S-LF", null, 250),
-                        Cars.reading(Measure.TYRE_TEMPERATURE, null, null, null, SPRING_C)), new JobCard("Ida", List.of(), null, null, List.of()), Set.of());
+                        Cars.reading(Measure.TYRE_TEMPERATURE, null, null, null, SPRING_C)),
+                new JobCard("Ida", List.of(), null, null, List.of()),
+                Set.of());
         var autumn = Cars.visit(new ArrayList<>(List.of(
                 Cars.reading(Measure.PRESSURE_FOUND, Corner.LF, "S-LF", null, foundKpa),
                 Cars.reading(Measure.PRESSURE_SET, Corner.LF, "S-LF", null, 250),

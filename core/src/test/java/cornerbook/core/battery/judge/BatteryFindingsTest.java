@@ -152,8 +152,8 @@ class BatteryFindingsTest {
     @ParameterizedTest
     @CsvSource({"2020-10-21, HOLDS, 5", "2020-10-20, RUNS_OUT, 6"})
     void anOldBatteryThatWasNotTestedIsTested(LocalDate fitted, Verdict verdict, int years) {
-        var car = Cars.combustion(Cars.withBattery(
-                new TwelveVoltBattery(Chemistry.FLOODED, 60, 500.0, RatingStandard.EN, fitted)));
+        var car = Cars.combustion(
+                Cars.withBattery(new TwelveVoltBattery(Chemistry.FLOODED, 60, 500.0, RatingStandard.EN, fitted)));
         var finding = of(car, new ArrayList<>(), volts(12.7)).orElseThrow();
         assertThat(finding.verdict()).isEqualTo(verdict);
         assertThat(finding.evidence())
@@ -232,7 +232,12 @@ class BatteryFindingsTest {
 
     private static Visit visit(int daysAgo, Reading... readings) {
         return new Visit(
-                "v-" + daysAgo, Cars.AUTUMN.minusDays(daysAgo), 48_000, Cars.at("S-"), Cars.at("S-"), List.of(readings));
+                "v-" + daysAgo,
+                Cars.AUTUMN.minusDays(daysAgo),
+                48_000,
+                Cars.at("S-"),
+                Cars.at("S-"),
+                List.of(readings));
     }
 
     private static Reading volts(double volts) {

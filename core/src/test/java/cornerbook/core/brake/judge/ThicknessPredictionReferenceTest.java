@@ -95,7 +95,13 @@ class ThicknessPredictionReferenceTest {
     }
 
     private static Visit visit(double run1000Km, List<Reading> readings) {
-        return new Visit("v" + run1000Km, Cars.AUTUMN.plusDays(Math.round(20 * run1000Km)), 40_000 + 1000 * run1000Km, Cars.at("S-"), Cars.at("S-"), readings);
+        return new Visit(
+                "v" + run1000Km,
+                Cars.AUTUMN.plusDays(Math.round(20 * run1000Km)),
+                40_000 + 1000 * run1000Km,
+                Cars.at("S-"),
+                Cars.at("S-"),
+                readings);
     }
 
     private static List<Reading> pads(Measure measure, @Nullable Spot spot, double value) {

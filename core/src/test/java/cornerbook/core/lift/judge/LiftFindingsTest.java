@@ -69,7 +69,15 @@ class LiftFindingsTest {
                         details.fluidChange(),
                         details.pressureWarning(),
                         null));
-        var visit = new Visit("v", Cars.AUTUMN, 48_000, Cars.at("S-"), Cars.at("S-"), List.of(), new JobCard(null, List.of(), null, null, List.of(tools)), Set.of());
+        var visit = new Visit(
+                "v",
+                Cars.AUTUMN,
+                48_000,
+                Cars.at("S-"),
+                Cars.at("S-"),
+                List.of(),
+                new JobCard(null, List.of(), null, null, List.of(tools)),
+                Set.of());
         var judged = LiftFindings.judge(Cases.of(vehicle, visit).last());
         notJudged.addAll(judged.notJudged());
         return judged.findings();

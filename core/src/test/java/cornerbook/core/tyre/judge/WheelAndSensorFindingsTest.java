@@ -116,8 +116,7 @@ class WheelAndSensorFindingsTest {
         assertThat(notJudged(car, car.visits().getLast()))
                 .as("the same wheels are on")
                 .isEmpty();
-        var arrived =
-                new Visit("v", Cars.AUTUMN, 48_000, Cars.at("S-"), Map.of(), List.of());
+        var arrived = new Visit("v", Cars.AUTUMN, 48_000, Cars.at("S-"), Map.of(), List.of());
         assertThat(notJudged(car, arrived))
                 .as("not known yet what it leaves on")
                 .isEmpty();

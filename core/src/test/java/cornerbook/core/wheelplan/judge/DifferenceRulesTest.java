@@ -155,7 +155,15 @@ class DifferenceRulesTest {
             }
         }
         var last = before.visits().getLast();
-        var visit = new Visit(last.id(), last.date(), last.odometerKm(), last.arrivedOn(), last.leftOn(), readings, new JobCard(last.card().technician(), List.of(), null, null, List.of()), Set.of());
+        var visit = new Visit(
+                last.id(),
+                last.date(),
+                last.odometerKm(),
+                last.arrivedOn(),
+                last.leftOn(),
+                readings,
+                new JobCard(last.card().technician(), List.of(), null, null, List.of()),
+                Set.of());
         var known = VehicleDetails.NOT_KNOWN;
         return new CarHistory(
                 before.vehicle()

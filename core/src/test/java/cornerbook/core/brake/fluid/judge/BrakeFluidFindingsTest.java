@@ -173,7 +173,13 @@ class BrakeFluidFindingsTest {
     /** A change at a visit is newer than the day that came with the car. */
     @Test
     void aChangeInTheBookOutranksTheDayFromTheCarsPapers() {
-        var replaced = new Visit("before", Cars.AUTUMN.minusDays(100), 45_000, Cars.at("S-"), Cars.at("S-"), List.of(Cars.reading(Measure.BRAKE_FLUID_REPLACED, null, null, null, 1)));
+        var replaced = new Visit(
+                "before",
+                Cars.AUTUMN.minusDays(100),
+                45_000,
+                Cars.at("S-"),
+                Cars.at("S-"),
+                List.of(Cars.reading(Measure.BRAKE_FLUID_REPLACED, null, null, null, 1)));
         assertThat(judge(withInterval(Cars.AUTUMN.minusYears(9)), replaced, Cars.visit(List.of())))
                 .map(Finding::verdict)
                 .contains(Verdict.HOLDS);

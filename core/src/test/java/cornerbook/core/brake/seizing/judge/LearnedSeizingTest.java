@@ -151,7 +151,13 @@ class LearnedSeizingTest {
                     readings.add(Cars.reading(Measure.PAD_MOVEMENT_AFTER_SERVICE, corner, null, null, 0));
                 }
             }
-            visits.add(new Visit(id + "-" + v, FIRST.plusMonths((long) (v * MONTHS_APART)), 40_000 + 7_500 * v, Cars.at("S-"), Cars.at("S-"), readings));
+            visits.add(new Visit(
+                    id + "-" + v,
+                    FIRST.plusMonths((long) (v * MONTHS_APART)),
+                    40_000 + 7_500 * v,
+                    Cars.at("S-"),
+                    Cars.at("S-"),
+                    readings));
         }
         var known = VehicleDetails.NOT_KNOWN;
         var plain = Cars.history(visits.toArray(Visit[]::new));
