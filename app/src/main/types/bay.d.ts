@@ -20,12 +20,19 @@ declare namespace bay {
     arrived: AtCorners;
     planned: AtCorners;
     plannedHint: string;
+    fills: Fill[];
     wheels: Record<string, WheelCard>;
     fasteners: Fasteners;
     cautions: Caution[];
     partsSeen: Record<"CORNER" | "CAR", Record<string, string>>;
     people: string[];
     tools: Tool[];
+  }
+
+  interface Fill {
+    set: string;
+    hint: string;
+    wheelAt: AtCorners;
   }
 
   interface Tool {

@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { bareNumber, hasOtherUnit, inWords, isWithin, saysDone, withoutUnit, withUnit } from "../../main/resources/cornerbook/app/assets/bay-written.mjs";
+import { bareNumber, hasOtherUnit, inWords, isSame, isWithin, saysDone, withMark, withoutUnit, withUnit } from "../../main/resources/cornerbook/app/assets/bay-written.mjs";
 import { field } from "./tablet.mjs";
 
 const mm = field({ suffix: " mm" });
@@ -25,6 +25,20 @@ test("a comma and a point part the same digits", () => {
   assert.equal(bareNumber("5,1"), 5.1);
   assert.equal(bareNumber("5.1"), 5.1);
   assert.equal(bareNumber("stud 2: 0 20"), undefined);
+});
+
+test("points that begin at a stud have their field's unit, too", () => {
+  const inches = field({ suffix: " in", points: true });
+  assert.equal(withUnit(inches, "stud 2: 0 0.001 0.002 0.001"), "stud 2: 0 0.001 0.002 0.001 in");
+  assert.equal(withUnit(inches, "goujon 2 : 0 20 35 10 µm"), "goujon 2 : 0 20 35 10 µm");
+});
+
+test("a value is shown with the mark of the language, and typed with either it is the same", () => {
+  assert.equal(withMark("27.31 27.3 mm", ","), "27,31 27,3 mm");
+  assert.equal(withMark("27,31 mm", "."), "27,31 mm");
+  assert.equal(withMark("2. 3", ","), "2. 3");
+  assert.ok(isSame("7,4", "7.4"));
+  assert.ok(!isSame("7,4", "7.5"));
 });
 
 test("only what is a bare number can lie outside of a range", () => {

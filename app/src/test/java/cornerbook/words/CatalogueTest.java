@@ -201,6 +201,17 @@ class CatalogueTest {
         assertThat(faults).isEmpty();
     }
 
+    /** Papers and screens call one thing by one word. */
+    @Test
+    void frenchHasOneWordForTheCar() {
+        var other = Pattern.compile("(?iU)\\b(voitures?|autos?)\\b");
+        assertThat(rooms().stream()
+                        .flatMap(room -> Catalogue.of(room).texts(Language.FRENCH).entrySet().stream())
+                        .filter(text -> other.matcher(text.getValue()).find()))
+                .as("véhicule")
+                .isEmpty();
+    }
+
     private static List<String> rooms() {
         try (var files = Files.walk(WORDS)) {
             return files.filter(file -> file.toString().endsWith(".properties"))

@@ -59,6 +59,11 @@ public final class Reader {
         return new Reader(language, other, place);
     }
 
+    /** A value as a person typed it, with the decimal mark of this language; what is read back may have either. */
+    public String typed(String value) {
+        return language == Language.FRENCH ? value.replaceAll("(\\d)\\.(?=\\d)", "$1,") : value;
+    }
+
     /** The labels of a page, a sheet or a picture, by the path of its room: "app/desk/car". */
     public Labels labels(String room) {
         return new Labels(this, room);

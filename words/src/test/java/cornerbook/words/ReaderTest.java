@@ -39,6 +39,13 @@ class ReaderTest {
     }
 
     @Test
+    void whatWasTypedIsShownWithTheMarkOfTheLanguage() {
+        assertThat(FRENCH.typed("27.31 27,30 27.3 mm")).isEqualTo("27,31 27,30 27,3 mm");
+        assertThat(FRENCH.typed("6.5/32 in.")).isEqualTo("6,5/32 in.");
+        assertThat(ENGLISH.typed("7,4 mm")).as("a comma may group thousands").isEqualTo("7,4 mm");
+    }
+
+    @Test
     void thinThingsAreReadIn32nds() {
         assertThat(plain(US.say(new Amount(1.6, "mm", 1)))).isEqualTo("2.0/32 in");
         assertThat(plain(US.in(Language.FRENCH).say(new Amount(1.6, "mm", 1)))).isEqualTo("2,0/32 po");

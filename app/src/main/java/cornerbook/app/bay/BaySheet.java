@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param arrived wheel tag at each corner on arrival
  * @param planned where each wheel that goes on belongs
  * @param plannedHint where the plan comes from, one sentence
+ * @param fills each set of the car, as it may go on
  * @param wheels every wheel of the car by its tag
  * @param partsSeen what a photo of a corner or of the car may belong to, with its words
  * @param people who worked on visits of this book
@@ -35,6 +36,7 @@ public record BaySheet(
         Map<Corner, String> arrived,
         Map<Corner, String> planned,
         String plannedHint,
+        List<Fill> fills,
         Map<String, WheelCard> wheels,
         Fasteners fasteners,
         List<Caution> cautions,
@@ -51,6 +53,13 @@ public record BaySheet(
 
     /** One of them. */
     public record Option(String id, String label) {}
+
+    /**
+     * Wheels that may be filled in at once.
+     *
+     * @param hint where they come from, one sentence
+     */
+    public record Fill(String set, String hint, Map<Corner, String> wheelAt) {}
 
     /** What a photo shows. */
     public enum Seen {

@@ -11,7 +11,6 @@ import cornerbook.app.desk.asked.Slot;
 import cornerbook.app.desk.asked.ToolChoice;
 import cornerbook.app.desk.asked.VisitSlots;
 import cornerbook.app.desk.asked.WheelProposal;
-import cornerbook.app.desk.asked.WheelProposal.Fill;
 import cornerbook.app.judge.Judged;
 import cornerbook.core.assess.Assessor;
 import cornerbook.core.brake.judge.ThicknessPrediction;
@@ -30,16 +29,23 @@ import cornerbook.core.torque.TighteningOrder;
 import cornerbook.core.torque.WheelFastener;
 import cornerbook.core.tread.judge.TreadPrediction;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.BiFunction;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Makes the sheet of a visit from the book. */
 final class BaySheets {
     private static final double ANY_DEPTH_MM = 5;
+
+    /** Whichever wheels go on, they have their places on the sheet: none of these is one that the car came on. */
+    private static final Map<Corner, String> NO_WHEEL_YET =
+            Arrays.stream(Corner.values()).collect(Collectors.toMap(Function.identity(), corner -> ""));
 
     private final Desk desk;
     private final Assessor assessor;
@@ -53,16 +59,16 @@ final class BaySheets {
 
     /** In the language and the units of every person that there can be: who reads it next is not known while it is on a tablet. */
     Map<String, Map<String, BaySheet>> makeForAll(OpenVisit open, String assets) {
-        var standing = new WheelProposal(assessor, open).standing();
+        var proposal = new WheelProposal(assessor, open);
         var treads = treads(open);
         var thicknesses = judged(open, assessor::thicknessPredictions);
-        return BayReader.forAll(bay -> make(open, assets, standing, treads, thicknesses, bay));
+        return BayReader.forAll(bay -> make(open, assets, proposal, treads, thicknesses, bay));
     }
 
     private BaySheet make(
             OpenVisit open,
             String assets,
-            Fill standing,
+            WheelProposal proposal,
             List<TreadPrediction> treads,
             List<ThicknessPrediction> thicknesses,
             BayReader bay) {
@@ -70,7 +76,8 @@ final class BaySheets {
         var visit = open.visit();
         var vehicle = history.vehicle();
         var before = history.visits().subList(0, history.visits().indexOf(visit));
-        var imagined = new VisitSlots(vehicle, visit.withLeftOn(standing.wheelAt()));
+        var standing = proposal.standing();
+        var imagined = new VisitSlots(vehicle, visit.withLeftOn(NO_WHEEL_YET));
         return new BaySheet(
                 visit.id(),
                 assets,
@@ -81,7 +88,11 @@ final class BaySheets {
                 new BaySteps(vehicle, imagined, new FieldMaker(before, thicknesses, bay)).list(),
                 visit.arrivedOn(),
                 standing.wheelAt(),
-                bay.say(Said.verbatim(standing.hint())),
+                bay.say(standing.hint()),
+                history.sets().stream()
+                        .map(proposal::of)
+                        .map(fill -> new BaySheet.Fill(fill.setId(), bay.say(fill.hint()), fill.wheelAt()))
+                        .toList(),
                 wheels(history, before, treads, bay),
                 fasteners(vehicle.fastener(), bay),
                 ReleaseRule.all(secondCheck).stream()
@@ -104,7 +115,7 @@ final class BaySheets {
                         bay.reader().begin(choice.kind()),
                         BaySteps.of(choice.kind()),
                         choice.options().stream()
-                                .map(option -> new BaySheet.Option(option.id(), bay.say(Said.verbatim(option.label()))))
+                                .map(option -> new BaySheet.Option(option.id(), bay.say(option.label())))
                                 .toList()))
                 .toList();
     }

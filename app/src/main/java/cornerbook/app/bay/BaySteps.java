@@ -36,7 +36,7 @@ final class BaySteps {
     /**
      * The steps of a visit.
      *
-     * @param slots of the visit as if it left on the wheels that are planned
+     * @param slots of the visit as if it left on other wheels than it came on
      */
     BaySteps(Vehicle vehicle, VisitSlots slots, FieldMaker fields) {
         this.vehicle = vehicle;

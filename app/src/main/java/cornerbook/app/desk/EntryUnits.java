@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
 /** The units of a form's bare readings: those of the person who opened it. What is worn is read in 32nds of an inch. */
 public record EntryUnits(UnitSystem system) {
     private static final Set<Measure> IN_32NDS = Set.of(Measure.TREAD_DEPTH, Measure.PAD_THICKNESS);
-    private static final Pattern BARE = Pattern.compile("(?:(?i:stud)\\s*\\d+\\s*:)?[0-9.,;\\s+−-]+");
+    private static final Pattern BARE = Pattern.compile("(?:(?i:stud|goujon)\\s*\\d+\\s*:)?[0-9.,;\\s+−-]+");
     private static final Pattern BARE_FRACTION = Pattern.compile("(?:\\d+ )?\\d+\\s*/\\s*\\d+");
     private static final String UNIT_OF_32NDS = "/32 in";
     private static final double MM_PER_32ND = 25.4 / 32;

@@ -41,6 +41,11 @@ public final class Links {
         return car(vehicleId) + "/visits/new";
     }
 
+    /** The same with the wheels of a set filled in. */
+    public static String newVisitOn(String vehicleId, String setId) {
+        return newVisit(vehicleId) + "?set=" + segment(setId);
+    }
+
     public static String visit(String visitId) {
         return "/visits/" + segment(visitId);
     }

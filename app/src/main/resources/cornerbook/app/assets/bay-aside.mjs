@@ -3,7 +3,7 @@ import { ask } from "./bay-ask.mjs";
 import { h, note } from "./bay-dom.mjs";
 import { fieldsOf } from "./bay-steps.mjs";
 import { sheetOf, Visit } from "./bay-visit.mjs";
-import { cornerName, moment, say, told } from "./bay-words.mjs";
+import { asHere, cornerName, moment, say, told } from "./bay-words.mjs";
 import { inWords, isBare, withUnit } from "./bay-written.mjs";
 
 /**
@@ -204,7 +204,7 @@ function named(entry, sheet) {
   if (entry.kind === "reading") {
     const field = fieldOf(sheet, entry);
     const label = field?.label ?? [entry.measure, entry.spot].filter(Boolean).join(" ").toLowerCase().replaceAll("_", " ");
-    return say("reading", { place: [corner, label].filter(Boolean).join(" "), value: inWords(field, entry.written) });
+    return say("reading", { place: [corner, label].filter(Boolean).join(" "), value: asHere(inWords(field, entry.written)) });
   }
   if (entry.kind === "tick") {
     const [, at, fastener] = entry.tick.split(".");

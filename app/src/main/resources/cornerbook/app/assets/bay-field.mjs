@@ -1,7 +1,7 @@
 // One place for a reading: typed, or chosen; where its value is; last visit's value beside it; what is asked about it.
 import { h, note } from "./bay-dom.mjs";
-import { number, say, told } from "./bay-words.mjs";
-import { bareNumber, hasOtherUnit, inWords, isWithin } from "./bay-written.mjs";
+import { asHere, number, say, told } from "./bay-words.mjs";
+import { bareNumber, hasOtherUnit, inWords, isSame, isWithin } from "./bay-written.mjs";
 
 /** Why a value changes, as the server knows it. */
 const REASONS = ["MISREAD", "TYPED_WRONG", "MEASURED_AGAIN"];
@@ -52,7 +52,7 @@ export class FieldView {
       { className: `field${field.words.length > 0 ? " words" : ""}${field.points ? " points" : ""}` },
       field.words.length > 0 ? null : h("label", { htmlFor: id }, this.#label()),
       h("span", { className: "box" }, this.place, field.unit && field.words.length === 0 ? h("span", { className: "unit" }, field.unit) : null, this.mark),
-      h("span", { className: "ghost" }, last ? h("span", { className: "word" }, `${say("last")} `) : "", last ? last.written : "\u00a0"),
+      h("span", { className: "ghost" }, last ? h("span", { className: "word" }, `${say("last")} `) : "", last ? asHere(last.written) : "\u00a0"),
       apart ? null : this.below,
     );
     this.update();
@@ -108,7 +108,7 @@ export class FieldView {
       return;
     }
     const text = input.value.trim();
-    if (tab && (text === this.visit.look(this.field).written || (this.#wrong && text === this.#wrongText))) {
+    if (tab && (isSame(text, this.visit.look(this.field).written) || (this.#wrong && text === this.#wrongText))) {
       return;
     }
     event.preventDefault();
@@ -148,7 +148,7 @@ export class FieldView {
   commit(input) {
     const text = input.value.trim();
     const { written, stored } = this.visit.look(this.field);
-    if (text === written) {
+    if (isSame(text, written)) {
       this.#wrong = "";
       this.update();
       return true;
@@ -167,7 +167,7 @@ export class FieldView {
     const asked = this.#asked;
     this.#asked = this.#question(value);
     this.visit.enter(this.field, text, asked ? READ_AGAIN : undefined);
-    input.value = this.visit.look(this.field).written;
+    input.value = asHere(this.visit.look(this.field).written);
     return true;
   }
 
@@ -184,9 +184,9 @@ export class FieldView {
     if (this.input) {
       // What somebody is typing is left alone.
       if (this.input.value === this.#shown || document.activeElement !== this.input) {
-        this.input.value = this.#wrong ? this.input.value : look.written;
+        this.input.value = this.#wrong ? this.input.value : asHere(look.written);
       }
-      this.#shown = look.written;
+      this.#shown = asHere(look.written);
       this.input.ariaInvalid = String(this.#wrong !== "" || look.where === "refused");
     } else {
       for (const button of this.place.querySelectorAll("button")) {
@@ -211,10 +211,10 @@ export class FieldView {
       parts.push(note("wrong", this.#wrong));
     }
     if (other) {
-      parts.push(note("here", say("typed-as", { written: other })));
+      parts.push(note("here", say("typed-as", { written: asHere(other) })));
     }
     if (entry?.refused) {
-      parts.push(note("wrong", say("value-refused", { value: inWords(this.field, entry.written), why: told(entry.refused) })));
+      parts.push(note("wrong", say("value-refused", { value: this.#aloud(entry.written), why: told(entry.refused) })));
     }
     if (entry && look.where === "held") {
       parts.push(note("asks", say("why-changed")), this.#buttons(REASONS.map((reason) => [say("reason", { reason }), () => this.visit.outbox.amend(entry, { reason, held: false })])));
@@ -224,14 +224,23 @@ export class FieldView {
       parts.push(note("asks", this.#asked), this.#buttons([[say("it-stands"), () => { this.#asked = ""; this.update(); }]]));
     }
     if (rival) {
-      const read = inWords(this.field, rival.written);
-      const standing = rival.standing ? inWords(this.field, rival.standing) : "\u2013";
+      const read = this.#aloud(rival.written);
+      const standing = rival.standing ? this.#aloud(rival.standing) : "\u2013";
       /** @param {boolean} take */
       const answer = (take) => () => this.visit.record("answer", { rival: rival.id, take });
       parts.push(note("asks", say("which-counts", { person: rival.person, read, standing })), this.#buttons([[read, answer(true)], [standing, answer(false)]]));
     }
     this.below.replaceChildren(...(this.apart && parts.length > 0 ? [h("strong", {}, this.#label())] : []), ...parts);
     this.element.classList.toggle("speaks", !this.apart && parts.length > 0);
+  }
+
+  /**
+   * What was read, as it is said.
+   *
+   * @param {string} written
+   */
+  #aloud(written) {
+    return asHere(inWords(this.field, written));
   }
 
   /**

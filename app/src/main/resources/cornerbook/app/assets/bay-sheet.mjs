@@ -219,7 +219,7 @@ export class SheetView {
         const here = fields.filter((field) => field.corner === corner);
         const wheel = here.slice(0, 1).map((field) => this.visit.wheelOf(field)).join();
         const views = here.map((field) => this.#add(field, true));
-        return h("section", { className: `corner ${corner}` }, h("h3", {}, cornerName(corner), h("small", {}, wheel)), h("div", { className: `spots spots-${here.length}` }, ...views.map((view) => view.element)), this.#air(here), ...views.map((view) => view.below));
+        return h("section", { className: `corner ${corner}` }, h("h3", {}, cornerName(corner), h("small", {}, wheel)), this.#air(here), h("div", { className: `spots spots-${here.length}` }, ...views.map((view) => view.element)), ...views.map((view) => view.below));
       }),
       h("div", { className: "body", ariaHidden: "true" }, h("span", {}, say("front"))),
     );

@@ -6,14 +6,40 @@ import { fieldsOf } from "./bay-steps.mjs";
 import { cornerName, say, told } from "./bay-words.mjs";
 
 /**
+ * One corner with what is chosen and read there.
+ *
+ * @typedef {object} Place
+ * @property {bay.Corner} corner
+ * @property {HTMLSelectElement} select
+ * @property {HTMLInputElement} tag
+ * @property {HTMLElement} element
+ * @property {() => Record<string, string>} read date code and sensor
+ * @property {() => void} look at what is chosen and read anew
+ */
+
+/**
  * @param {bay.View} view
  * @param {bay.Step} step
  */
 export function wheelsStep(view, step) {
   const { visit } = view;
   const { sheet } = visit;
-  const places = walk().map((corner) => place(visit, corner));
-  const mixed = h("div", { ariaLive: "polite" });
+  /** @type {Place[]} */
+  const places = walk().map((corner) => place(visit, corner, (tag) => places.find(({ select }) => select.value === tag)?.corner));
+  const from = h("p", { className: "ghost", role: "status" });
+  const fills = sheet.fills.map(({ set, hint, wheelAt }) => {
+    const { setName, storePlace } = Object.values(sheet.wheels).find((wheel) => wheel.set === set) ?? {};
+    const fill = () => {
+      places.forEach(({ corner, select, look }) => {
+        select.value = wheelAt[corner] ?? "";
+        look();
+      });
+      from.textContent = hint;
+      check();
+    };
+    return h("button", { type: "button", className: "quiet", onclick: fill }, say("fill-in", { set: setName, place: storePlace }));
+  });
+  const mixed = h("div", { className: "mixed", ariaLive: "polite" });
   const check = () => {
     const sets = new Set(places.map(({ select }) => sheet.wheels[select.value]?.set));
     const twice = new Set(places.map(({ select }) => select.value)).size < places.length;
@@ -22,7 +48,10 @@ export function wheelsStep(view, step) {
       ...(twice ? [note("wrong", say("wheel-twice"))] : []),
     );
   };
-  places.forEach(({ select }) => select.addEventListener("change", check));
+  places.forEach(({ select }) => select.addEventListener("change", () => {
+    places.forEach(({ look }) => look());
+    check();
+  }));
   const said = h("div", { ariaLive: "polite" });
   view.onUpdate(() => {
     const entry = visit.here("leaving").at(-1);
@@ -47,6 +76,8 @@ export function wheelsStep(view, step) {
   };
   const fields = fieldsOf(step).filter((field) => visit.applies(field));
   return [
+    h("div", { className: "row" }, ...fills),
+    from,
     h("div", { className: "car" }, ...places.map((each) => each.element), h("div", { className: "body", ariaHidden: "true" }, h("span", {}, say("front")))),
     mixed,
     said,
@@ -58,12 +89,15 @@ export function wheelsStep(view, step) {
 /**
  * @param {bay.Visit} visit
  * @param {bay.Corner} corner
+ * @param {(tag: string) => bay.Corner | undefined} chosenAt
+ * @returns {Place}
  */
-function place(visit, corner) {
+function place(visit, corner, chosenAt) {
   const { sheet } = visit;
   const standing = visit.leaving(corner) ?? sheet.planned[corner] ?? "";
   const select = h("select", { id: `wheel.${corner}` }, ...Object.entries(sheet.wheels).map(([tag, wheel]) => h("option", { value: tag, selected: tag === standing }, `${tag}, ${wheel.season}`)));
-  const wheel = sheet.wheels[standing];
+  const ran = h("small");
+  const store = h("p", { className: "ghost" });
   const said = h("div", { ariaLive: "polite" });
   /**
    * @param {string} name
@@ -75,9 +109,12 @@ function place(visit, corner) {
   const sensor = typed("sensor", say("sensor"));
   // A scanner types the tag and Enter.
   const look = () => {
+    const { came, storePlace } = sheet.wheels[select.value] ?? {};
+    ran.textContent = came ? say("ran-at", { corner: cornerName(came) }) : "";
+    store.textContent = storePlace ? say("store", { place: storePlace }) : "";
     const read = tag.value.trim();
     const known = sheet.wheels[read];
-    const belongs = walk().find((each) => sheet.planned[each] === read);
+    const belongs = chosenAt(read);
     said.replaceChildren(
       read === "" ? "" :
       !known ? note("wrong", say("no-wheel", { read }))
@@ -102,17 +139,18 @@ function place(visit, corner) {
   const element = h(
     "section",
     { className: `corner ${corner}` },
-    h("h3", {}, cornerName(corner), h("small", {}, wheel?.came ? say("ran-at", { corner: cornerName(wheel.came) }) : "")),
+    h("h3", {}, cornerName(corner), ran),
     h("label", { htmlFor: select.id }, say("wheel")),
     select,
-    h("p", { className: "ghost" }, wheel?.storePlace ? say("store", { place: wheel.storePlace }) : ""),
+    store,
     h("div", { className: "spots spots-3" }, ...fields.map(({ label, input }) => h("div", { className: "field" }, h("label", { htmlFor: input.id }, label), input))),
     scan,
     said,
   );
+  look();
   const read = () => ({
     ...(code.value.trim() ? { [`dateCode.${corner}`]: code.value.trim() } : {}),
     ...(sensor.value.trim() ? { [`sensor.${corner}`]: sensor.value.trim() } : {}),
   });
-  return { corner, select, tag, element, read };
+  return { corner, select, tag, element, read, look };
 }

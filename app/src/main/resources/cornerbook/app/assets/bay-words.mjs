@@ -2,6 +2,7 @@
 import catalogue from "./bay-catalogue.mjs";
 import { fill } from "./bay-message.mjs";
 import { chosen } from "./bay-person.mjs";
+import { withMark } from "./bay-written.mjs";
 
 export const LANGUAGES = Object.keys(catalogue);
 
@@ -43,6 +44,13 @@ export const listed = (words) => words.filter(Boolean).join(", ");
 
 /** @param {number} value */
 export const number = (value) => new Intl.NumberFormat(habits(), { maximumFractionDigits: 3, useGrouping: false }).format(value);
+
+/**
+ * A value as it was typed, with the decimal mark of this person's language.
+ *
+ * @param {string} text
+ */
+export const asHere = (text) => withMark(text, number(0.5).charAt(1));
 
 /** @param {string} at */
 export const moment = (at) => new Date(at).toLocaleString(habits());

@@ -1,5 +1,7 @@
 // What is typed into a field: with which unit it is kept, and whether it can be at all.
 const BARE = /^[0-9.,;\s+\u2212-]+$/;
+const FIRST_STUD = /^(?:stud|goujon)\s*\d+\s*:/i;
+const POINT = /(\d)\.(?=\d)/g;
 const FRACTION = /^(?:\d+ )?\d+\s*\/\s*\d+$/;
 const NUMBER = /^[+-]?\d*[.,]?\d+$/;
 const LETTERS = /[a-z°]/i;
@@ -12,11 +14,27 @@ const LETTERS = /[a-z°]/i;
 export const bareNumber = (text) => (NUMBER.test(text) ? Number(text.replace(",", ".")) : undefined);
 
 /**
- * Whether what was typed names no unit.
+ * Whether what was typed names no unit; points around a disc may begin at a stud.
  *
  * @param {string} text
  */
-export const isBare = (text) => BARE.test(text);
+export const isBare = (text) => BARE.test(text.replace(FIRST_STUD, ""));
+
+/**
+ * Whether two texts are the same value: a point and a comma part the same digits.
+ *
+ * @param {string} one
+ * @param {string} other
+ */
+export const isSame = (one, other) => one.replaceAll(",", ".") === other.replaceAll(",", ".");
+
+/**
+ * What was written, with the decimal mark of a language.
+ *
+ * @param {string} text
+ * @param {string} mark
+ */
+export const withMark = (text, mark) => (mark === "." ? text : text.replace(POINT, `$1${mark}`));
 
 /**
  * Whether what a field shows was typed in another unit than the field's.

@@ -178,10 +178,11 @@ async function showList() {
     return sheet ? { visit, sheet } : [];
   });
   byId("main").replaceChildren(
-    h("form", { action: "/wheels", className: "row" }, h("label", { htmlFor: "tag" }, say("wheel-tag")), h("input", { id: "tag", name: "tag", required: true, maxLength: 60, autocomplete: "off" }), h("button", { type: "submit", className: "quiet" }, say("open-wheel")), scanButton(say("scan"), (text) => location.assign(`/wheels/${encodeURIComponent(text)}`))),
     h("h2", {}, say("visits-here")),
     ...(kept.length === 0 ? [note("asks", say("no-visits"))] : []),
-    h("ul", { className: "visits" }, ...kept.map(({ visit, sheet }) => h("li", {}, h("a", { className: "button quiet", href: `/bay/visits/${encodeURIComponent(visit)}` }, `${sheet.car} `, h("span", { className: "plate" }, sheet.plate), ` ${sheet.day}`)))),
+    h("ul", { className: "visits" }, ...kept.map(({ visit, sheet }) => h("li", {}, h("a", { className: "button quiet", href: `/bay/visits/${encodeURIComponent(visit)}` }, h("span", {}, sheet.car), h("span", { className: "plate" }, sheet.plate), h("small", {}, sheet.day))))),
+    h("h2", {}, h("label", { htmlFor: "tag" }, say("wheel-tag"))),
+    h("form", { action: "/wheels", className: "row tag" }, h("input", { id: "tag", name: "tag", required: true, maxLength: 60, autocomplete: "off" }), h("button", { type: "submit", className: "quiet" }, say("open-wheel")), scanButton(say("scan"), (text) => location.assign(`/wheels/${encodeURIComponent(text)}`))),
   );
 }
 

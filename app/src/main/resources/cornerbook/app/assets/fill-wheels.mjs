@@ -7,7 +7,7 @@ document.addEventListener("click", (event) => {
   }
   event.preventDefault();
   for (const corner of ["LF", "RF", "LR", "RR"]) {
-    const field = document.getElementById(`leaving.${corner}`);
+    const field = document.getElementById(`${link.dataset.form}.${corner}`);
     if (field instanceof HTMLSelectElement) {
       field.value = link.dataset[corner.toLowerCase()] ?? "";
     }

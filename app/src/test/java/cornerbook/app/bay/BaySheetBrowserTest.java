@@ -148,6 +148,23 @@ class BaySheetBrowserTest {
         assertThat(shop.readings(visitId).getLast().reason()).isEqualTo("Misread.");
     }
 
+    /** Another set than planned is filled in at once; tags are compared with what is chosen then. */
+    @Test
+    void aTagThatIsReadIsComparedWithTheWheelThatIsChosen() {
+        Page page = sheet("ON", tablet("Ada"));
+        page.locator("button", new Page.LocatorOptions().setHasText("Fill in the summer set"))
+                .click();
+        assertThat(page.locator(".mixed")).isEmpty();
+        var atRightFront = page.locator("[id='wheel.RF']").inputValue();
+        var tag = page.locator("[id='tag.LF']");
+        tag.fill(atRightFront);
+        tag.press("Enter");
+        assertThat(page.locator(".corner.LF")).containsText(atRightFront + " belongs to RF.");
+        tag.fill(page.locator("[id='wheel.LF']").inputValue());
+        tag.press("Enter");
+        assertThat(page.locator(".corner.LF")).containsText("The right wheel.");
+    }
+
     /** Placard 240 kPa at −15 °C: (240 + 101.325) × 293.15/258.15 − 101.325 (ideal gas, by hand) are 286.3 kPa at 20 °C. */
     @Test
     void whatToSetFollowsTheTemperatures() {

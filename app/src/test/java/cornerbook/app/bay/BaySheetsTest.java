@@ -4,9 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.SeasonKind;
 import java.nio.file.Path;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -57,6 +61,44 @@ class BaySheetsTest {
         assertThat(pressure.path("suffix").stringValue())
                 .as("what is kept is read by every reader")
                 .isEqualTo(" psi");
+    }
+
+    /** The car comes on its winter set in winter: the plan leaves it where it is, but another set may go on all the same. */
+    @Test
+    void whicheverWheelsGoOnHaveTheirPlaces() throws Exception {
+        var visit = car.visits().getLast();
+        var winter = car.sets().stream()
+                .filter(set -> set.season() == SeasonKind.WINTER)
+                .findFirst()
+                .orElseThrow();
+        var onWinter = new EnumMap<Corner, String>(Corner.class);
+        for (var corner : Corner.values()) {
+            onWinter.put(corner, winter.wheels().get(corner.ordinal()).tag());
+        }
+        shop.book.addVisit(
+                car.vehicle().id(),
+                new Visit(
+                        "on-winter",
+                        visit.date(),
+                        visit.odometerKm() + 1,
+                        null,
+                        onWinter,
+                        Map.of(),
+                        List.of(),
+                        List.of(),
+                        null,
+                        null));
+        var sheets = shop.get("/bay/visits/on-winter/sheet.json");
+        var sheet = sheets.path("en").path("metric");
+        assertThat(sheet.path("planned").path("LF").stringValue()).startsWith(winter.wheels().getFirst().tag().substring(0, 3));
+        var fields = step(sheet, "ON").path("groups").path(0).path("fields");
+        assertThat(fields.size()).as("three grooves and the pressure of four wheels").isEqualTo(16);
+        assertThat(sheet.path("fills").size()).isEqualTo(car.sets().size());
+        assertThat(sheet.path("fills").path(0).path("hint").stringValue()).startsWith("Filled in");
+        assertThat(sheets.path("fr").path("metric").path("fills").path(0).path("hint").stringValue())
+                .startsWith("Rempli");
+        assertThat(sheets.path("fr").path("metric").path("plannedHint").stringValue())
+                .startsWith("Rempli");
     }
 
     private static JsonNode step(JsonNode sheet, String id) {

@@ -11,13 +11,14 @@ import java.util.regex.Pattern;
  * What a person writes for a reading, as its value. All edges read by it. A measure with a scale is written as a word. The
  * variation of a disc and a runout may be written as their points around the disc, four or more, parted by spaces or
  * semicolons, with one unit at the end: "27.31 27.30 27.30 27.32 mm"; the value is then the highest less the lowest. The points
- * of a runout begin at stud 1, or at the stud that stands before them: "stud 3: 0 12 30 11 µm".
+ * of a runout begin at stud 1, or at the stud that stands before them: "stud 3: 0 12 30 11 µm", in French
+ * "goujon 3 : 0 12 30 11 µm".
  */
 public final class WrittenReading {
     /** Points that tell a variation from a tilt; makers' manuals ask for 4 to 12. */
     public static final int FEWEST_POINTS = 4;
 
-    private static final Pattern FIRST_STUD = Pattern.compile("(?i)stud\\s*([1-9]\\d?)\\s*:\\s*");
+    private static final Pattern FIRST_STUD = Pattern.compile("(?i)(?:stud|goujon)\\s*([1-9]\\d?)\\s*:\\s*");
     private static final Pattern BETWEEN_POINTS = Pattern.compile("[;\\s]+");
     private static final Pattern UNIT = Pattern.compile("[^0-9.,+−-].*");
     private static final int MOST_POINTS = 36;

@@ -43,6 +43,13 @@ class WrittenReadingTest {
                         dial -> assertThat(dial.get(2)).as("with a true minus").isCloseTo(-0.01, within(1e-12)));
     }
 
+    @Test
+    void pointsBeginAtTheStudThatIsNamed() {
+        assertThat(WrittenReading.firstStud("stud 3: 0 12 30 11 µm")).isEqualTo(3);
+        assertThat(WrittenReading.firstStud("Goujon 4 : 0 12 30 11 µm")).isEqualTo(4);
+        assertThat(WrittenReading.firstStud("0 12 30 11 µm")).isEqualTo(1);
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
@@ -50,6 +57,7 @@ class WrittenReadingTest {
                 "DISC_RUNOUT|0.00 -0.02 0.01 0.03 mm|0.05",
                 "HUB_RUNOUT|12 µm|0.012",
                 "HUB_RUNOUT|Stud 3: 0 12 30 11 µm|0.03",
+                "HUB_RUNOUT|goujon 3 : 0 0,012 0,03 0,011|0.03",
                 "PAD_MOVEMENT|Tight|1",
                 "PAD_MOVEMENT|2|2",
                 "PAD_EDGE_LIFT|slight|1",

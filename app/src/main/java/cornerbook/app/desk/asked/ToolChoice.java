@@ -1,8 +1,8 @@
 package cornerbook.app.desk.asked;
 
 import cornerbook.app.book.Book;
-import cornerbook.app.request.Told;
 import cornerbook.core.car.Visit;
+import cornerbook.core.say.Said;
 import cornerbook.core.tool.ShopTool;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -25,7 +25,7 @@ public record ToolChoice(ShopTool.Kind kind, List<Option> options, String chosen
      * @param label with the day of its calibration, and whether that is past on the day of the visit
      * @param past whether it is
      */
-    public record Option(String id, String label, boolean past) {}
+    public record Option(String id, Said label, boolean past) {}
 
     /** For each kind of which the shop keeps a tool, or the visit names one. */
     public static List<ToolChoice> of(Book book, Visit visit) {
@@ -53,19 +53,7 @@ public record ToolChoice(ShopTool.Kind kind, List<Option> options, String chosen
         boolean past = tool.due(visit.date());
         return new Option(
                 tool.id(),
-                Told.labels("app/desk/asked")
-                        .of(
-                                "tool",
-                                "id",
-                                tool.id(),
-                                "name",
-                                tool.name(),
-                                "kind",
-                                tool.kind(),
-                                "past",
-                                past,
-                                "due",
-                                tool.calibrationDue()),
+                new AskedSaid.ToolDue(tool.id(), tool.name(), tool.kind(), past, tool.calibrationDue()),
                 past);
     }
 

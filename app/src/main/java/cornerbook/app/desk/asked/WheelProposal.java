@@ -2,11 +2,12 @@ package cornerbook.app.desk.asked;
 
 import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.judge.Judged;
-import cornerbook.app.request.Told;
 import cornerbook.core.assess.Assessor;
+import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SetOf;
+import cornerbook.core.say.Said;
 import cornerbook.core.wheelplan.judge.SetPlan;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -24,9 +25,8 @@ public final class WheelProposal {
      *
      * @param setId the set that they belong to, empty when it is what stands there anyway
      * @param hint one sentence that says where they come from
-     * @param byPlan whether the wheel plan put them there
      */
-    public record Fill(String setId, String hint, Map<Corner, String> wheelAt, boolean byPlan) {
+    public record Fill(String setId, Said hint, Map<Corner, String> wheelAt) {
         public Fill {
             wheelAt = Map.copyOf(wheelAt);
         }
@@ -45,17 +45,17 @@ public final class WheelProposal {
         this.open = open;
     }
 
-    /** Those that are recorded, else the plan for the season's set, else those that the car came on. */
+    /** Those that are recorded, else the season's set, else those that the car came on. */
     public Fill standing() {
         var visit = open.visit();
         if (!visit.leftOn().isEmpty()) {
-            return new Fill("", hint("as-recorded"), visit.leftOn(), false);
+            return new Fill("", new AskedSaid.AsRecorded(), visit.leftOn());
         }
         return assessor.goingOn(open.history(), visit.id())
                 .map(this::of)
-                .filter(Fill::byPlan)
-                .map(fill -> new Fill("", fill.hint(), fill.wheelAt(), true))
-                .orElseGet(() -> new Fill("", hint("as-it-came"), visit.arrivedOn(), false));
+                .filter(fill -> fill.wheelAt().size() == Corner.values().length)
+                .map(fill -> new Fill("", fill.hint(), fill.wheelAt()))
+                .orElseGet(() -> new Fill("", new AskedSaid.AsItCame(), visit.arrivedOn()));
     }
 
     /** Each set of the car, by the identity of the set; planned once. */
@@ -64,9 +64,9 @@ public final class WheelProposal {
     }
 
     private Fill plan(WheelSet set) {
-        var unmoved = lastCorners(set);
-        var imagined = open.with(open.visit().withLeftOn(unmoved));
-        var plan = unmoved.size() < Corner.values().length
+        var unmoved = unmoved(open.history(), set);
+        var imagined = open.with(open.visit().withLeftOn(unmoved.wheelAt()));
+        var plan = unmoved.wheelAt().size() < Corner.values().length
                 ? Optional.<SetPlan>empty()
                 : Judged.of(
                                 "visit " + imagined.visit().id(),
@@ -74,30 +74,26 @@ public final class WheelProposal {
                                         imagined.history(), imagined.visit().id()))
                         .orElse(Optional.empty());
         return plan.map(made -> made.plan().wheelAt())
-                .map(wheelAt -> new Fill(set.id(), hint("as-planned", "set", new SetOf(set.season())), wheelAt, true))
-                .orElseGet(() -> new Fill(set.id(), hint("where-they-ran"), unmoved, false));
+                .map(wheelAt -> new Fill(set.id(), new AskedSaid.AsPlanned(new SetOf(set.season())), wheelAt))
+                .orElse(unmoved);
     }
 
-    private static String hint(String key, Object... facts) {
-        return Told.labels("app/desk/asked").of(key, facts);
-    }
-
-    private Map<Corner, String> lastCorners(WheelSet set) {
-        for (var visit : open.history().visits().reversed()) {
+    /** A set where it ran last; one that has never run stands in the order of its list. */
+    public static Fill unmoved(CarHistory history, WheelSet set) {
+        for (var visit : history.visits().reversed()) {
             for (var wheelAt : List.of(visit.leftOn(), visit.arrivedOn())) {
                 if (wheelAt.size() == Corner.values().length
                         && wheelAt.values().stream()
                                 .allMatch(tag -> set.wheels().stream()
                                         .anyMatch(wheel -> wheel.tag().equals(tag)))) {
-                    return wheelAt;
+                    return new Fill(set.id(), new AskedSaid.WhereItRan(new SetOf(set.season())), wheelAt);
                 }
             }
         }
-        // A set that has never run stands in the order of its list.
         var wheelAt = new EnumMap<Corner, String>(Corner.class);
         for (int i = 0; i < Math.min(set.wheels().size(), Corner.values().length); i++) {
             wheelAt.put(Corner.values()[i], set.wheels().get(i).tag());
         }
-        return wheelAt;
+        return new Fill(set.id(), new AskedSaid.InItsOrder(new SetOf(set.season())), wheelAt);
     }
 }

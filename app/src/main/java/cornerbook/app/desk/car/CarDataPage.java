@@ -172,10 +172,21 @@ public record CarDataPage(
         return errors.getOrDefault(pointer, "");
     }
 
+    /** Of a field, one that was left out in its own words. */
+    public String error(CarField field) {
+        var error = error(field.pointer());
+        boolean wanted = !error.isEmpty() || (isAlwaysWanted(field) && !errors.isEmpty());
+        return wanted && field.required() && typed(field).isEmpty() ? labels().of("left-out") : error;
+    }
+
+    private static boolean isAlwaysWanted(CarField field) {
+        return field.required() && ALWAYS.contains(field.group());
+    }
+
     /** "Axle load", with a star where nothing can be left out. */
     public String label(CarField field) {
         var label = Told.say(field.label());
-        return field.required() && ALWAYS.contains(field.group()) ? labels().of("required", "label", label) : label;
+        return isAlwaysWanted(field) ? labels().of("required", "label", label) : label;
     }
 
     private static String title(String group) {

@@ -222,7 +222,9 @@ final class EntryForm {
 
     private String show(Slot slot, Reading reading) {
         var scale = slot.measure().scale();
-        return scale != null ? scale.wordOf(reading.value()) : units.withoutUnit(reading.asWritten(), slot.measure());
+        return scale != null
+                ? scale.wordOf(reading.value())
+                : Told.reader().typed(units.withoutUnit(reading.asWritten(), slot.measure()));
     }
 
     private boolean isKnown(String key) {
@@ -257,7 +259,12 @@ final class EntryForm {
     private boolean differs(Reading stored, double value, String text) {
         var measure = stored.measure();
         return Math.abs(stored.value() - value) > 1e-9
-                || (measure.mayBePoints() && !units.withUnit(text, measure).equals(stored.asWritten()));
+                || (measure.mayBePoints() && !points(units.withUnit(text, measure)).equals(points(stored.asWritten())));
+    }
+
+    /** Parted by a point or a comma, they are the same. */
+    private static String points(String written) {
+        return written.replace(',', '.');
     }
 
     private void correct(Slot slot, double value, String text, Reading stored, boolean showedNothing) {

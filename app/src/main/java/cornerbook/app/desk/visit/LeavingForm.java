@@ -112,7 +112,7 @@ final class LeavingForm {
                     form.get(sensorName(corner)),
                     errors.getOrDefault(corner, "")));
         }
-        var hint = typed ? Told.labels("app/desk/visit").of("as-you-chose") : standing.hint();
+        var hint = typed ? Told.labels("app/desk/visit").of("as-you-chose") : Told.say(standing.hint());
         return new Leaving(places, typed, !open.visit().leftOn().isEmpty(), hint, problem, ofSets);
     }
 

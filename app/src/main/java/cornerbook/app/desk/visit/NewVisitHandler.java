@@ -8,6 +8,8 @@ import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
+import cornerbook.app.desk.asked.WheelProposal;
+import cornerbook.app.request.Told;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.JobCard;
 import cornerbook.core.car.Visit;
@@ -38,6 +40,13 @@ public final class NewVisitHandler {
 
     public void show(ServerRequest request, ServerResponse response) {
         var history = desk.getHistory(Pages.pathValue(request, "id"));
+        var asked = Pages.queryValue(request, "set");
+        var fill = history.sets().stream()
+                .filter(set -> set.id().equals(asked))
+                .findFirst()
+                .map(set -> WheelProposal.unmoved(history, set));
+        var last = lastWheels(history);
+        var asItLeft = last.isEmpty() ? "" : Told.labels("app/desk/visit").of("as-it-last-left");
         pages.send(
                 response,
                 200,
@@ -48,7 +57,8 @@ public final class NewVisitHandler {
                         desk.today().toString(),
                         "",
                         "",
-                        lastWheels(history),
+                        fill.map(WheelProposal.Fill::wheelAt).orElse(last),
+                        fill.map(WheelProposal.Fill::hint).map(Told::say).orElse(asItLeft),
                         "",
                         AskedOdometer.NONE));
     }
@@ -92,6 +102,7 @@ public final class NewVisitHandler {
                         asked.asks() ? "" : typed.get("odometer"),
                         typed.get("technician"),
                         arrivedOn,
+                        "",
                         error,
                         asked));
     }

@@ -9,6 +9,7 @@ import java.util.Map;
  *
  * @param visitId born with the form, so that a form that is sent twice opens one visit
  * @param arrivedOn wheel tag at each corner, empty where unknown
+ * @param hint where they come from, may be empty
  * @param error one sentence, may be empty
  * @param asked the odometer that is to be typed again
  */
@@ -19,6 +20,7 @@ public record NewVisitPage(
         String odometer,
         String technician,
         Map<Corner, String> arrivedOn,
+        String hint,
         String error,
         AskedOdometer asked) {
     public NewVisitPage {

@@ -10,6 +10,7 @@ import cornerbook.app.door.Chromium;
 import cornerbook.app.door.ServedShop;
 import cornerbook.app.exchange.CarForm;
 import cornerbook.core.car.CarHistory;
+import cornerbook.core.corner.Corner;
 import cornerbook.words.UnitSystem;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -76,6 +77,33 @@ class CarDataTest {
         page.locator("#odometer").fill("12000");
         page.locator("main button[type=submit]:not([disabled])").click();
         assertThat(book.cars().find(added.id()).orElseThrow().visits()).hasSize(1);
+    }
+
+    @Test
+    void eachFieldThatWasLeftOutSaysSo() {
+        go(Links.newCar());
+        submit();
+        assertThat(page.locator(".wrong label").allInnerTexts())
+                .as("those with a star, all at once")
+                .hasSizeGreaterThan(30)
+                .allMatch(label -> label.endsWith("*"));
+        assertThat(page.locator(".wrong .error").allInnerTexts()).containsOnly("This is needed.");
+        assertThat(book.listVehicles()).hasSize(1);
+    }
+
+    @Test
+    void aSetIsFilledInWhenTheFirstVisitIsOpened() {
+        go(Links.newVisit(KNOWN.vehicle().id()));
+        var set = KNOWN.sets().getLast();
+        page.locator("a[data-form=arrived]").last().click();
+        for (var corner : Corner.values()) {
+            assertThat(set.wheels())
+                    .extracting(wheel -> wheel.tag())
+                    .contains(page.locator("[id='arrived." + corner + "']").inputValue());
+        }
+        assertThat(page.locator("#filled-in").innerText()).startsWith("Filled in with the");
+        go(Links.newVisitOn(KNOWN.vehicle().id(), set.id()));
+        assertThat(page.locator("#filled-in").innerText()).as("without the module").startsWith("Filled in with the");
     }
 
     @Test

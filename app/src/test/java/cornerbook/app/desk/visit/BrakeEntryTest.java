@@ -80,6 +80,21 @@ class BrakeEntryTest {
                 .contains("friction material lifts off its plate", "RR caliper: work was done there");
     }
 
+    /** The same value is no change, whichever mark parts its digits. */
+    @Test
+    void inFrenchWhatIsStoredShowsWithACommaAndStandsWhenItIsSentBack() throws Exception {
+        var visit = "demo-11-v7";
+        var first = shop.post(Links.visit(visit), Map.of("form", "i", "DISC_LIP.LR..", "0.4", "DISC_RUNOUT.LR..", "0 0.02 0.04 0.02"));
+        assertThat(first.statusCode()).isEqualTo(303);
+        var before = shop.readings(visit);
+        var page = shop.send(shop.request(Links.visit(visit)).header("Accept-Language", "fr-CA"))
+                .body();
+        assertThat(page).contains("value=\"0,4\"", "value=\"0 0,02 0,04 0,02\"");
+        var again = shop.post(Links.visit(visit), Map.of("form", "k", "DISC_LIP.LR..", "0,4", "DISC_RUNOUT.LR..", "0 0,02 0,04 0,02"));
+        assertThat(again.statusCode()).isEqualTo(303);
+        assertThat(shop.readings(visit)).isEqualTo(before);
+    }
+
     @Test
     void brakePairsOfTheWeekAreCountedForTheDustRule() throws Exception {
         var count = BrakeDust.ofWeek(shop.book(), ServedShop.TODAY).pairs();

@@ -184,7 +184,7 @@ public final class BatteryFindings {
 
     private Outcome outcome(TestedHealth health) {
         var end = trend == null || trendOf != health.test() ? null : trend.reaches();
-        boolean ends = end != null && end.isBefore(nextVisit);
+        var ends = end != null && end.isBefore(nextVisit) ? end : null;
         if (health.share() < health.test().leastShare()) {
             var temperatureC = temperatureC();
             return health.test() == HealthTest.CRANKING_CURRENT
@@ -193,8 +193,8 @@ public final class BatteryFindings {
                     ? Outcome.soon(Sentence.TEST_WARM)
                     : Outcome.spent(new BatterySaid.EndOfLife(vehicle.electric()));
         }
-        return ends || health.share() < health.test().watchShare()
-                ? Outcome.soon(new BatterySaid.GettingWeak(ends ? end : nextVisit, ends))
+        return ends != null || health.share() < health.test().watchShare()
+                ? Outcome.soon(new BatterySaid.GettingWeak(ends == null ? nextVisit : ends, ends != null))
                 : Outcome.IN_ORDER;
     }
 
