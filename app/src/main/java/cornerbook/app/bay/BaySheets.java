@@ -17,11 +17,14 @@ import cornerbook.core.brake.judge.ThicknessPrediction;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
+import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SetOf;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Verdict;
+import cornerbook.core.lift.judge.LiftFindings;
 import cornerbook.core.release.ReleaseRule;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Said;
@@ -37,6 +40,7 @@ import java.util.Objects;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Makes the sheet of a visit from the book. */
@@ -85,7 +89,7 @@ final class BaySheets {
                 vehicle.plate(),
                 bay.reader().day(visit.date()),
                 bay.say(Amount.of(visit.odometerKm(), "km")),
-                new BaySteps(vehicle, imagined, new FieldMaker(before, thicknesses, bay)).list(),
+                new BaySteps(vehicle, hoists(vehicle, bay), imagined, new FieldMaker(before, thicknesses, bay)).list(),
                 visit.arrivedOn(),
                 standing.wheelAt(),
                 bay.say(standing.hint()),
@@ -106,6 +110,17 @@ final class BaySheets {
                         .distinct()
                         .toList(),
                 tools(visit, bay));
+    }
+
+    /** The car on each hoist that the shop keeps: its numbers, and what to mind. */
+    private List<String> hoists(Vehicle vehicle, BayReader bay) {
+        return desk.book().tools().list().stream()
+                .flatMap(tool -> LiftFindings.onHoist(vehicle, tool).findings().stream())
+                .flatMap(finding -> finding.verdict() == Verdict.HOLDS
+                        ? Stream.of(finding.title())
+                        : Stream.of(finding.title(), finding.plainWords()))
+                .map(bay::say)
+                .toList();
     }
 
     private List<BaySheet.Tool> tools(Visit visit, BayReader bay) {

@@ -28,6 +28,7 @@ import java.util.stream.Stream;
  */
 final class BaySteps {
     private final Vehicle vehicle;
+    private final List<String> hoists;
     private final VisitSlots slots;
     private final FieldMaker fields;
     private final BayReader bay;
@@ -36,10 +37,12 @@ final class BaySteps {
     /**
      * The steps of a visit.
      *
-     * @param slots of the visit as if it left on other wheels than it came on
+     * @param hoists what there is to say of this car on each hoist of the shop
+     * @param slots of the visit as if it left on the wheels that are planned
      */
-    BaySteps(Vehicle vehicle, VisitSlots slots, FieldMaker fields) {
+    BaySteps(Vehicle vehicle, List<String> hoists, VisitSlots slots, FieldMaker fields) {
         this.vehicle = vehicle;
+        this.hoists = List.copyOf(hoists);
         this.slots = slots;
         this.fields = fields;
         this.bay = fields.bay();
@@ -61,7 +64,12 @@ final class BaySteps {
         steps.add(step(
                 "LIFT",
                 Kind.FIELDS,
-                vehicle.electric() ? said("lift-points", "high-voltage") : said("lift-points"),
+                Stream.of(
+                                hoists,
+                                said("lift-points", "look-up"),
+                                vehicle.electric() ? said("high-voltage") : List.<String>of())
+                        .flatMap(List::stream)
+                        .toList(),
                 ofVehicle(EnumSet.of(WorkStep.BEFORE_THE_BRAKES)),
                 Ticks.ROCKED));
         for (var corner : Corner.values()) {

@@ -21,7 +21,12 @@ public interface AnswerSaid extends Said {
 
     record ArmStaysOut(Said needed) implements AnswerSaid {}
 
-    record ArmCarries(Corner corner, Said load, Said most, Amount share) implements AnswerSaid {}
+    /** How far the car clears what it drives over, or by how much it would touch. */
+    record DrivesOver(Said room, boolean clears) implements AnswerSaid {}
+
+    record RaiseTo(Said pads, Said under, boolean limited) implements AnswerSaid {}
+
+    record ArmCarries(Corner corner, Said load, Amount share, Said most, Amount mostShare) implements AnswerSaid {}
 
     record HoistCarries(Said total, Amount share) implements AnswerSaid {}
 
@@ -82,6 +87,8 @@ public interface AnswerSaid extends Said {
     record SpeedSymbolAllows(String symbol, Said speed, Said load) implements AnswerSaid {}
 
     record LoadIndexHoldsAt(Said pressure) implements AnswerSaid {}
+
+    record RimNotJudged(Amount rim) implements AnswerSaid {}
 
     record OnRim(Amount rim, Said width, boolean permitted) implements AnswerSaid {}
 

@@ -9,6 +9,7 @@ public interface AskSaid extends Said {
     enum Title implements AskSaid {
         LIFT,
         LIFT_STACK,
+        LIFT_RAISE,
         LIFT_LOADS,
         PRESSURE,
         PRESSURE_SETTING,
@@ -49,6 +50,7 @@ public interface AskSaid extends Said {
     /** What has to be known before. */
     enum Note implements AskSaid {
         LIFT_STACK,
+        LIFT_RAISE,
         LIFT_LOADS,
         PRESSURE_SETTING,
         PRESSURE_SEASON,
@@ -85,6 +87,10 @@ public interface AskSaid extends Said {
         LIFT_ARM_HEIGHT,
         LIFT_ADAPTER_HEIGHT,
         LIFT_BLOCKS,
+        LIFT_DRIVE_OVER,
+        LIFT_RAISED,
+        LIFT_CAR_HEIGHT,
+        LIFT_CEILING,
         LIFT_FRONT,
         LIFT_REAR,
         LIFT_WHEELBASE,
@@ -199,6 +205,10 @@ public interface AskSaid extends Said {
         LIFT_ARM_HEIGHT,
         LIFT_ADAPTER_HEIGHT,
         LIFT_BLOCKS,
+        LIFT_DRIVE_OVER,
+        LIFT_RAISED,
+        LIFT_CAR_HEIGHT,
+        LIFT_CEILING,
         LIFT_FRONT,
         LIFT_REAR,
         LIFT_WHEELBASE,

@@ -133,17 +133,14 @@ public final class CarValues {
     private void lift() {
         var vehicle = history.vehicle();
         var body = vehicle.details().body();
-        var mass = body.findMass();
+        var mass = body.findMassOnAxles();
         put("front", mass.map(CarMass::frontKg).orElse(vehicle.front().axleLoadKg()), "kg");
         put("rear", mass.map(CarMass::rearKg).orElse(vehicle.rear().axleLoadKg()), "kg");
-        var wheelbaseMm = body.wheelbaseMm();
-        if (wheelbaseMm != null) {
-            put("wheelbase", wheelbaseMm, "mm");
-        }
-        var trackMm = body.trackMm();
-        if (trackMm != null) {
-            put("track", trackMm, "mm");
-        }
+        putKnown("wheelbase", body.wheelbaseMm(), "mm");
+        putKnown("track", body.trackMm(), "mm");
+        putKnown("point-height", body.heights().liftPointMm(), "mm");
+        putKnown("clearance", body.heights().groundClearanceMm(), "mm");
+        putKnown("car-height", body.heights().roofMm(), "mm");
         var points = body.liftPoints();
         if (points != null) {
             put(

@@ -11,8 +11,11 @@ import cornerbook.app.bench.AskSaid.Title;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.lift.ArmLoads;
 import cornerbook.core.lift.CarMass;
+import cornerbook.core.lift.DriveOver;
+import cornerbook.core.lift.HoistRating;
 import cornerbook.core.lift.LiftPoint;
 import cornerbook.core.lift.LiftPoints;
+import cornerbook.core.lift.LiftRaise;
 import cornerbook.core.lift.LiftSaid;
 import cornerbook.core.lift.LiftStack;
 import cornerbook.core.lift.PartOff;
@@ -22,13 +25,12 @@ import cornerbook.core.say.Refused;
 import cornerbook.core.say.Said;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Pattern;
 
 /** Whether the arms go under a car, and what each carries. */
 final class LiftQuestion {
     private static final Pattern PART = Pattern.compile("([^=]+)=([^@]+)@(.+)");
-    private static final double USUAL_TRACK_MM = 1600;
-
     static final Question QUESTION = new Question(
             "lift",
             Title.LIFT,
@@ -69,9 +71,40 @@ final class LiftQuestion {
                                             Label.LIFT_BLOCKS,
                                             "mm",
                                             LiftSaid.Part.BLOCK_HEIGHT,
-                                            Help.LIFT_BLOCKS)),
+                                            Help.LIFT_BLOCKS),
+                                    Ask.quantity(
+                                            "drive-over",
+                                            Label.LIFT_DRIVE_OVER,
+                                            "mm",
+                                            LiftSaid.Part.DRIVE_OVER_HEIGHT,
+                                            Help.LIFT_DRIVE_OVER)),
                             List.of("point-height", "clearance", "arm-height"),
                             LiftQuestion::stack),
+                    new Group(
+                            "raise",
+                            Title.LIFT_RAISE,
+                            Note.LIFT_RAISE,
+                            List.of(
+                                    Ask.quantity(
+                                            "raised",
+                                            Label.LIFT_RAISED,
+                                            "mm",
+                                            LiftSaid.Part.RAISED_PADS,
+                                            Help.LIFT_RAISED),
+                                    Ask.quantity(
+                                            "car-height",
+                                            Label.LIFT_CAR_HEIGHT,
+                                            "mm",
+                                            LiftSaid.Part.CAR_HEIGHT,
+                                            Help.LIFT_CAR_HEIGHT),
+                                    Ask.quantity(
+                                            "ceiling",
+                                            Label.LIFT_CEILING,
+                                            "mm",
+                                            LiftSaid.Part.CEILING,
+                                            Help.LIFT_CEILING)),
+                            List.of("point-height", "raised", "car-height", "ceiling"),
+                            LiftQuestion::raise),
                     new Group(
                             "loads",
                             Title.LIFT_LOADS,
@@ -141,7 +174,7 @@ final class LiftQuestion {
                                             Label.LIFT_TRACK,
                                             "mm",
                                             LiftSaid.Part.TRACK,
-                                            new Otherwise(Help.LIFT_TRACK, new Amount(USUAL_TRACK_MM, "mm", 0))),
+                                            new Otherwise(Help.LIFT_TRACK, new Amount(CarMass.USUAL_TRACK_MM, "mm", 0))),
                                     Ask.quantity("wheels-off", Label.LIFT_WHEELS_OFF, "kg", null, Help.LIFT_WHEELS_OFF),
                                     new Ask(
                                             "off",
@@ -149,15 +182,7 @@ final class LiftQuestion {
                                             new Ask.Several(Example.PART_OFF, 3),
                                             Help.LIFT_OFF,
                                             null)),
-                            List.of(
-                                    "front",
-                                    "rear",
-                                    "wheelbase",
-                                    "points-front",
-                                    "points-rear",
-                                    "points-width",
-                                    "arm-rating",
-                                    "hoist-rating"),
+                            List.of("front", "rear", "hoist-rating"),
                             LiftQuestion::arms)),
             NothingAsked.LIFT,
             "cornerbook lift --front 1050 --rear 1150 --wheelbase 2800 --points-front 650 --points-rear 2150 --points-width 1500 --arm-rating 1000 --hoist-rating 4000 --off \"drive battery=450 kg@1500 mm\"");
@@ -165,7 +190,10 @@ final class LiftQuestion {
     private LiftQuestion() {}
 
     private static List<Part> stack(Given given) {
-        if (!given.any("point-height", "clearance", "arm-height", "adapter-height", "blocks")) {
+        // The lift point and the adapter are asked here, and used by the height under a ceiling too.
+        boolean alone = !given.any("raised", "car-height", "ceiling");
+        if (!given.any("clearance", "arm-height", "blocks", "drive-over")
+                && !(alone && given.any("point-height", "adapter-height"))) {
             return List.of();
         }
         var heights = LiftStack.of(
@@ -174,12 +202,41 @@ final class LiftQuestion {
                 given.quantity("arm-height"),
                 given.quantity("adapter-height", 0),
                 given.quantity("blocks", 0));
-        return List.of(Part.of(
+        var parts = new ArrayList<Part>();
+        parts.add(Part.of(
                 "stack",
                 heights,
                 heights.goesUnder()
                         ? new AnswerSaid.ArmGoesUnder(given.told(heights.spareMm(), "mm"))
                         : new AnswerSaid.ArmStaysOut(given.told(heights.neededMm(), "mm"))));
+        var driveOverMm = given.find("drive-over");
+        if (driveOverMm != null) {
+            var over = DriveOver.of(heights.clearanceMm(), driveOverMm);
+            parts.add(Part.of(
+                    "drive-over",
+                    over,
+                    new AnswerSaid.DrivesOver(given.told(Math.abs(over.spareMm()), "mm"), over.clears())));
+        }
+        return parts;
+    }
+
+    private static List<Part> raise(Given given) {
+        if (!given.any("raised", "car-height", "ceiling")) {
+            return List.of();
+        }
+        var raise = LiftRaise.of(
+                given.quantity("point-height"),
+                given.quantity("adapter-height", 0),
+                given.quantity("raised"),
+                given.quantity("car-height"),
+                given.quantity("ceiling"));
+        return List.of(Part.of(
+                "raise",
+                raise,
+                new AnswerSaid.RaiseTo(
+                        given.told(Math.floor(raise.padsMm()), "mm"),
+                        given.told(Math.floor(raise.underMm()), "mm"),
+                        raise.limited())));
     }
 
     private static List<Part> arms(Given given) {
@@ -195,16 +252,19 @@ final class LiftQuestion {
                 "hoist-rating")) {
             return List.of();
         }
-        double wheelbaseMm = given.quantity("wheelbase");
+        var points = points(given);
+        double wheelbaseMm = points.isPresent() || given.any("off")
+                ? given.quantity("wheelbase")
+                : given.quantity("wheelbase", CarMass.USUAL_WHEELBASE_MM);
         var off = new ArrayList<PartOff>();
         if (given.any("wheels-off")) {
             double wheelKg = given.quantity("wheels-off");
             off.addAll(given.at("wheels-off", () -> PartOff.wheels(wheelKg, wheelbaseMm)));
         }
         off.addAll(given.several("off", text -> part(given, text)));
-        double armKg = given.quantity("arm-rating");
+        var armKg = given.find("arm-rating");
         double hoistKg = given.quantity("hoist-rating");
-        if (armKg > hoistKg) {
+        if (armKg != null && armKg > hoistKg) {
             throw AskException.refused(
                     "hoist-rating", new RefusalSaid.HoistBelowArm(Amount.of(hoistKg, "kg"), Amount.of(armKg, "kg")));
         }
@@ -214,36 +274,42 @@ final class LiftQuestion {
                         given.quantity("rear"),
                         wheelbaseMm,
                         given.number("left-share", 50) / 100,
-                        given.quantity("track", USUAL_TRACK_MM)),
-                points(given),
+                        given.quantity("track", CarMass.USUAL_TRACK_MM)),
+                points.orElse(null),
                 off,
-                armKg,
-                hoistKg);
+                new HoistRating(hoistKg, armKg, armKg));
         var lines = new ArrayList<Said>();
         for (var corner : Corner.values()) {
             var arm = loads.arm(corner);
             lines.add(new AnswerSaid.ArmCarries(
                     corner,
                     given.told(arm.loadKg(), "kg"),
+                    Amount.of(arm.share() * 100, "%"),
                     given.told(arm.mostKg(), "kg"),
-                    Amount.of(arm.shareOfRating() * 100, "%")));
+                    Amount.of(arm.mostShare() * 100, "%")));
         }
         lines.add(new AnswerSaid.HoistCarries(
                 given.told(loads.totalKg(), "kg"), Amount.of(loads.hoistShare() * 100, "%")));
-        lines.add(new AnswerSaid.CentreOfGravity(
-                given.told(loads.centreBehindFrontAxleMm(), "mm"), given.told(loads.marginMm(), "mm")));
+        var marginMm = loads.marginMm();
+        if (marginMm != null) {
+            lines.add(new AnswerSaid.CentreOfGravity(
+                    given.told(loads.centreBehindFrontAxleMm(), "mm"), given.told(marginMm, "mm")));
+        }
         return List.of(new Part("arms", lines, loads));
     }
 
-    private static LiftPoints points(Given given) {
+    /** Empty where nothing is given of them. */
+    private static Optional<LiftPoints> points(Given given) {
         if (given.any("points")) {
             var points = given.reading("points", text -> PointsOneByOne.parse(text, given));
             if (given.any("points-front", "points-rear", "points-width") && !points.equals(pointsInPairs(given))) {
                 throw AskException.refused("points", RefusalSaid.Plainly.POINTS_GIVEN_TWICE);
             }
-            return points;
+            return Optional.of(points);
         }
-        return pointsInPairs(given);
+        return given.any("points-front", "points-rear", "points-width", "points-rear-width")
+                ? Optional.of(pointsInPairs(given))
+                : Optional.empty();
     }
 
     private static LiftPoints pointsInPairs(Given given) {

@@ -53,24 +53,25 @@ final class TyreSizeGroup {
                 new AnswerSaid.Rolls(
                         given.told(meaning.rollingCircumferenceMm(), "mm"),
                         new Amount(meaning.turnsPerKm(), "", 0),
-                        new Amount(meaning.turnsPerKm() * KM_PER_MILE, "", 0)),
-                new AnswerSaid.Rims(
-                        inches(meaning.lowestRimCode()),
-                        inches(meaning.highestRimCode()),
-                        inches(meaning.measuringRimCode()))));
+                        new Amount(meaning.turnsPerKm() * KM_PER_MILE, "", 0))));
+        var lowest = meaning.lowestRimCode();
+        var highest = meaning.highestRimCode();
+        var measuring = meaning.measuringRimCode();
+        if (lowest != null && highest != null && measuring != null) {
+            lines.add(new AnswerSaid.Rims(inches(lowest), inches(highest), inches(measuring)));
+        }
         var service = meaning.size().service();
-        if (service != null) {
-            var index = service.loadIndex();
-            var twin = service.twinLoadIndex();
+        var capacityKg = meaning.capacityKg();
+        var highestKmh = meaning.highestKmh();
+        var atHighestKg = meaning.capacityAtHighestKg();
+        if (service != null && capacityKg != null && highestKmh != null && atHighestKg != null) {
+            var twinKg = meaning.twinCapacityKg();
             lines.add(new AnswerSaid.LoadIndexCarries(
-                    index.number(),
-                    given.told(index.capacityKg(), "kg"),
-                    twin == null ? null : given.told(twin.capacityKg(), "kg")));
-            double highestKmh = service.speedSymbol().highestKmh();
+                    service.loadIndex().number(),
+                    given.told(capacityKg, "kg"),
+                    twinKg == null ? null : given.told(twinKg, "kg")));
             lines.add(new AnswerSaid.SpeedSymbolAllows(
-                    service.speedSymbol().toString(),
-                    given.told(highestKmh, "km/h"),
-                    given.told(service.capacityKg(highestKmh), "kg")));
+                    service.speedSymbol().toString(), given.told(highestKmh, "km/h"), given.told(atHighestKg, "kg")));
         }
         var referenceKpa = meaning.referenceKpa();
         if (referenceKpa != null) {
@@ -80,10 +81,15 @@ final class TyreSizeGroup {
     }
 
     private static Part rim(Given given, RimFit fit) {
+        var widthMm = fit.sectionWidthMm();
+        var permitted = fit.permitted();
+        var rim = inches(fit.rimCode());
         return Part.of(
                 "rim",
                 fit,
-                new AnswerSaid.OnRim(inches(fit.rimCode()), given.told(fit.sectionWidthMm(), "mm"), fit.permitted()));
+                widthMm == null || permitted == null
+                        ? new AnswerSaid.RimNotJudged(rim)
+                        : new AnswerSaid.OnRim(rim, given.told(widthMm, "mm"), permitted));
     }
 
     /** Rims are measured in inches everywhere. */

@@ -14,7 +14,7 @@ public final class WorkedExample {
     /** By calculator; quantities in the book's units. */
     private static final Map<String, String> TYPED = Map.of(
             "lift",
-            "point-height: 240; clearance: 165; arm-height: 110; adapter-height: 40; front: 1050; rear: 1150; wheelbase: 2800; points-front: 650; points-rear: 2150; points-width: 1500; arm-rating: 1250; hoist-rating: 4000; left-share: 51; wheels-off: 24",
+            "point-height: 240; clearance: 165; arm-height: 110; adapter-height: 40; drive-over: 45; raised: 1900; car-height: 1560; ceiling: 3400; front: 1050; rear: 1150; wheelbase: 2800; points-front: 650; points-rear: 2150; points-width: 1500; arm-rating: 1250; hoist-rating: 4000; left-share: 51; wheels-off: 24",
             "pressure",
             "placard: 250; tyre-at: 18; stands-at: -5; maximum: 350; altitude: 150; gauge-offset: 3; gauge-error: 3; months: -1°C, -7°C, -10°C, -9°C, -3°C; coldest: -24; axle-load: 1180; load-index: 98; reference: 250; at-pressure: 250; heavier-side: 52; first: 250; first-at: 18; second: 214; second-at: -2; days: 21; error: 3; sensor-reads: 264; gauge-reads: 250; sensor-at: 24; gauge-at: 18; sensor-placard: 250; learning: tool",
             "torque",

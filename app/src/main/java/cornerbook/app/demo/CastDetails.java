@@ -17,6 +17,7 @@ import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.lift.CarBody;
+import cornerbook.core.lift.CarHeights;
 import cornerbook.core.lift.LiftPoints;
 import cornerbook.core.tyre.Mounting;
 import cornerbook.core.wheelplan.AllWheelLimit;
@@ -97,8 +98,7 @@ final class CastDetails {
                 car.drive() == DriveLayout.FRONT ? FRONT_SHARE_OF_FRONT_DRIVE : FRONT_SHARE_OF_OTHERS,
                 2680.0,
                 1560.0,
-                150.0,
-                175.0,
+                new CarHeights(150.0, 175.0, 1560.0),
                 22.5,
                 LiftPoints.symmetric(620, 2050, 1480));
     }

@@ -48,7 +48,14 @@ final class DemoTools {
                 1900,
                 0,
                 nextWinter(day),
-                new Hoist(4, new HoistRating(4000, 1000, 1200), List.of(50.0, 100.0), List.of(40.0, 80.0)));
+                new Hoist(
+                        4,
+                        new HoistRating(4000, 1000.0, 1200.0),
+                        List.of(50.0, 100.0),
+                        1200.0,
+                        List.of(40.0, 80.0),
+                        45.0,
+                        3900.0));
     }
 
     private static LocalDate nextWinter(LocalDate day) {

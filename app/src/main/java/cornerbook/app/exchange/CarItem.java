@@ -59,6 +59,7 @@ public enum CarItem implements Said {
     BODY_GROUND_CLEARANCE("mm"),
     BODY_LIFT_POINT_HEIGHT("mm"),
     BODY_WHEEL_MASS("kg"),
+    BODY_HEIGHT("mm"),
     LIFT_POINT_BEHIND_FRONT_AXLE("mm"),
     LIFT_POINT_LEFT_OF_CENTRE("mm"),
     BRAKE_FLUID_CHANGE_CHANGED_ON,

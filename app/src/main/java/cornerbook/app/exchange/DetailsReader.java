@@ -7,6 +7,7 @@ import cornerbook.core.brake.seizing.CarUse;
 import cornerbook.core.car.VehicleDetails;
 import cornerbook.core.car.WheelDetails;
 import cornerbook.core.lift.CarBody;
+import cornerbook.core.lift.CarHeights;
 import cornerbook.core.lift.LiftPoint;
 import cornerbook.core.lift.LiftPoints;
 import cornerbook.core.tyre.Mounting;
@@ -66,8 +67,10 @@ final class DetailsReader {
                 json.optionalNumber("frontShare"),
                 json.optionalQuantity("wheelbase", "mm"),
                 json.optionalQuantity("track", "mm"),
-                json.optionalQuantity("groundClearance", "mm"),
-                json.optionalQuantity("liftPointHeight", "mm"),
+                new CarHeights(
+                        json.optionalQuantity("groundClearance", "mm"),
+                        json.optionalQuantity("liftPointHeight", "mm"),
+                        json.optionalQuantity("height", "mm")),
                 json.optionalQuantity("wheelMass", "kg"),
                 json.has("liftPoints") ? liftPoints(json.child("liftPoints")) : null);
     }

@@ -81,9 +81,10 @@ final class DetailsWriter {
         putNumber(json, "frontShare", body.frontShare());
         putQuantity(json, "wheelbase", body.wheelbaseMm(), "mm");
         putQuantity(json, "track", body.trackMm(), "mm");
-        putQuantity(json, "groundClearance", body.groundClearanceMm(), "mm");
-        putQuantity(json, "liftPointHeight", body.liftPointHeightMm(), "mm");
+        putQuantity(json, "groundClearance", body.heights().groundClearanceMm(), "mm");
+        putQuantity(json, "liftPointHeight", body.heights().liftPointMm(), "mm");
         putQuantity(json, "wheelMass", body.wheelMassKg(), "kg");
+        putQuantity(json, "height", body.heights().roofMm(), "mm");
         var points = body.liftPoints();
         if (points != null) {
             write(points, json.putObject("liftPoints"));
@@ -99,7 +100,7 @@ final class DetailsWriter {
         }
     }
 
-    private static void putQuantity(ObjectNode json, String name, @Nullable Double value, String unit) {
+    static void putQuantity(ObjectNode json, String name, @Nullable Double value, String unit) {
         if (value != null) {
             json.set(name, quantity(value, unit));
         }

@@ -1,5 +1,6 @@
 package cornerbook.app.exchange;
 
+import static cornerbook.app.exchange.DetailsWriter.putQuantity;
 import static cornerbook.app.exchange.HistoryWriter.quantity;
 
 import cornerbook.core.lift.Hoist;
@@ -31,10 +32,13 @@ final class ToolForm {
                 json.whole("arms"),
                 new HoistRating(
                         json.quantity("rating", "kg"),
-                        json.quantity("frontArmRating", "kg"),
-                        json.quantity("rearArmRating", "kg")),
+                        json.optionalQuantity("frontArmRating", "kg"),
+                        json.optionalQuantity("rearArmRating", "kg")),
                 json.quantities("adapterHeights", "mm"),
-                json.quantities("blockHeights", "mm")));
+                json.optionalQuantity("adapterRating", "kg"),
+                json.quantities("blockHeights", "mm"),
+                json.optionalQuantity("driveOver", "mm"),
+                json.optionalQuantity("ceiling", "mm")));
     }
 
     static void write(ShopTool tool, ObjectNode json) {
@@ -53,11 +57,14 @@ final class ToolForm {
 
     private static void write(Hoist hoist, ObjectNode json) {
         json.put("arms", hoist.armCount())
-                .set("rating", quantity(hoist.rating().hoistKg(), "kg"))
-                .set("frontArmRating", quantity(hoist.rating().frontArmKg(), "kg"))
-                .set("rearArmRating", quantity(hoist.rating().rearArmKg(), "kg"));
+                .set("rating", quantity(hoist.rating().hoistKg(), "kg"));
+        putQuantity(json, "frontArmRating", hoist.rating().frontArmKg(), "kg");
+        putQuantity(json, "rearArmRating", hoist.rating().rearArmKg(), "kg");
         write(hoist.adapterHeightsMm(), json.putArray("adapterHeights"));
+        putQuantity(json, "adapterRating", hoist.adapterRatingKg(), "kg");
         write(hoist.blockHeightsMm(), json.putArray("blockHeights"));
+        putQuantity(json, "driveOver", hoist.driveOverMm(), "mm");
+        putQuantity(json, "ceiling", hoist.ceilingMm(), "mm");
     }
 
     private static void write(List<Double> heightsMm, ArrayNode array) {

@@ -189,7 +189,12 @@ class ArchitectureTest {
                     "exchange.HistoryWriter",
                     "exchange.Spelling"),
             "a hoist is a tool with its arms",
-            List.of("book.tool.ToolRows", "desk.tools.ToolForm", "exchange.ToolForm"),
+            List.of(
+                    "book.tool.ToolRows",
+                    "desk.bench.BenchTools",
+                    "desk.tools.ToolForm",
+                    "desk.tools.ToolsPage",
+                    "exchange.ToolForm"),
             "what the book learns of all cars",
             List.of("book.knowledge.KnowledgeTables", "cli.Learn"),
             "the answers that an assessment hands out beside its findings",

@@ -54,7 +54,7 @@ class ShopToolTest {
                 1900,
                 0,
                 DUE,
-                new Hoist(4, new HoistRating(4000, 1000, 1100), List.of(50.0), List.of()));
+                new Hoist(4, new HoistRating(4000, 1000.0, null), List.of(50.0), 1100.0, List.of(), 45.0, 3600.0));
         try (var book = Book.open(folder)) {
             book.records().addCars(List.of(car));
             book.tools().put(hoist);

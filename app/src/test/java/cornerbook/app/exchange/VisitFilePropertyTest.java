@@ -32,6 +32,7 @@ import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.lift.CarBody;
+import cornerbook.core.lift.CarHeights;
 import cornerbook.core.lift.Hoist;
 import cornerbook.core.lift.HoistRating;
 import cornerbook.core.lift.LiftPoints;
@@ -162,8 +163,10 @@ class VisitFilePropertyTest {
                                 maybe(between(0.2, 0.8)),
                                 maybe(between(1500, 5500)),
                                 maybe(between(1000, 2200)),
-                                maybe(between(50, 1000)),
-                                maybe(between(50, 1000)),
+                                new CarHeights(
+                                        maybe(between(50, 1000)),
+                                        maybe(between(50, 1000)),
+                                        maybe(between(1000, 3500))),
                                 maybe(between(5, 80)),
                                 maybe(LiftPoints.symmetric(between(0, 900), between(1500, 2500), between(900, 1800)))),
                         new FluidChange(maybe(TODAY.minusDays(random.nextInt(2000))), maybe(between(0.5, 10))),
@@ -269,9 +272,15 @@ class VisitFilePropertyTest {
                         kind == ShopTool.Kind.HOIST
                                 ? new Hoist(
                                         4,
-                                        new HoistRating(between(500, 6000), between(200, 2000), between(200, 2000)),
+                                        new HoistRating(
+                                                between(500, 6000),
+                                                maybe(between(200, 2000)),
+                                                maybe(between(200, 2000))),
                                         heights,
-                                        List.of())
+                                        maybe(between(200, 2000)),
+                                        List.of(),
+                                        maybe(between(5, 300)),
+                                        maybe(between(1800, 10000)))
                                 : null))
                 .toList();
     }

@@ -11,33 +11,38 @@ import cornerbook.core.why.Explanation;
 import cornerbook.core.why.Step;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Load of each arm of a two-post hoist under a car with some parts off. The car is rigid and the four pads are equal
- * springs ({@link Support}); as pads never bear quite evenly, the most that each may carry is given too, and judged. Not
- * for a car that is pulled or pushed while it hangs: leave that margin. Source: statics; equal springs are Euler's
+ * springs ({@link Support}): by that each arm is judged, as the plates of hoists mean it. As pads never bear quite evenly, the
+ * most that each may carry is given too, with one pad bearing nothing: that is a caution, not a reason against. Where the lift
+ * points are not known the pads are taken to stand under the axles, as the trade reckons (half of an axle's load on each arm).
+ * Not for a car that is pulled or pushed while it hangs: leave that margin. Source: statics; equal springs are Euler's
  * hypothesis for a table on four legs (E478, 1773; from memory).
  *
  * @param car as it stands on its wheels
- * @param points where the pads touch it
+ * @param points where the pads touch it; null where that is not known
  * @param totalKg of what is lifted
  * @param centreBehindFrontAxleMm centre of gravity of what is lifted
- * @param marginMm from the centre of gravity to the nearest side of the points' polygon
+ * @param marginMm from the centre of gravity to the nearest side of the points' polygon; null where they are not known
  * @param hoistShare of the hoist's rating
- * @param holds no arm and not the hoist above its rating
+ * @param holds no arm while all pads bear evenly, and not the hoist, above its rating
  */
 public record ArmLoads(
         CarMass car,
-        LiftPoints points,
+        @Nullable LiftPoints points,
         Map<Corner, ArmLoad> arms,
         double totalKg,
         double centreBehindFrontAxleMm,
         double centreLeftMm,
-        double marginMm,
+        @Nullable Double marginMm,
         double hoistShare,
         boolean holds,
         Explanation explanation)
@@ -52,40 +57,31 @@ public record ArmLoads(
     /**
      * The loads.
      *
-     * @param armRatingKg of one arm, on its plate, 200 to 5000 kg
-     * @param hoistRatingKg of the hoist, on its plate, 500 to 12000 kg
-     * @throws IllegalArgumentException when the centre of gravity lies outside the points, or a value outside its range
-     */
-    public static ArmLoads of(
-            CarMass car, LiftPoints points, List<PartOff> off, double armRatingKg, double hoistRatingKg) {
-        return of(car, points, off, new HoistRating(hoistRatingKg, armRatingKg, armRatingKg));
-    }
-
-    /**
-     * The loads on a hoist whose front and rear arms may be rated apart.
-     *
+     * @param points null where they are not known
      * @throws IllegalArgumentException when the centre of gravity lies outside the points
      */
-    public static ArmLoads of(CarMass car, LiftPoints points, List<PartOff> off, HoistRating rating) {
+    public static ArmLoads of(CarMass car, @Nullable LiftPoints points, List<PartOff> off, HoistRating rating) {
         var centre = CentreOfGravity.of(car, off);
         double totalKg = centre.totalKg();
         double centreX = centre.behindFrontAxleMm();
         double centreY = centre.leftOfCentreMm();
-        double marginMm = centre.marginMm(points);
+        var pads = points == null ? LiftPoints.symmetric(0, car.wheelbaseMm(), car.trackMm()) : points;
+        double marginMm = centre.marginMm(pads);
         if (marginMm <= 0) {
             throw new Refused(new LiftSaid.WouldTip(
                     new Amount(centreX, "mm", 0), new Amount(centreY, "mm", 0), new Amount(-marginMm, "mm", 0)));
         }
-        var support = new Support(points, totalKg, centreX, centreY);
+        var support = new Support(pads, totalKg, centreX, centreY);
         var loads = support.equalSprings();
         var most = support.most();
         var arms = new EnumMap<Corner, ArmLoad>(Corner.class);
         for (var corner : Corner.values()) {
             int i = corner.ordinal();
-            arms.put(corner, new ArmLoad(loads[i], most[i], most[i] / rating.armKg(corner)));
+            arms.put(corner, new ArmLoad(loads[i], most[i], rating.armKg(corner)));
         }
         double hoistShare = totalKg / rating.hoistKg();
-        boolean holds = hoistShare <= 1 && arms.values().stream().allMatch(arm -> arm.shareOfRating() <= 1);
+        boolean holds = !ArmLoad.above(hoistShare) && arms.values().stream().noneMatch(ArmLoad::overloaded);
+        var known = points == null ? null : Double.valueOf(marginMm);
         return new ArmLoads(
                 car,
                 points,
@@ -93,12 +89,12 @@ public record ArmLoads(
                 totalKg,
                 centreX,
                 centreY,
-                marginMm,
+                known,
                 hoistShare,
                 holds,
                 new Explanation(
-                        cautions(arms, marginMm, hoistShare, loads),
-                        steps(car, off, arms, totalKg, centreX, centreY, marginMm)));
+                        cautions(arms, known, hoistShare, rating),
+                        steps(car, off, arms, totalKg, centreX, centreY, known)));
     }
 
     /** What the arm of a corner carries. */
@@ -106,24 +102,44 @@ public record ArmLoads(
         return Objects.requireNonNull(arms.get(corner));
     }
 
-    private static List<Said> cautions(Map<Corner, ArmLoad> arms, double marginMm, double hoistShare, double[] loads) {
+    /** The arm that carries the largest share of its rating when one pad bears nothing. */
+    private static Optional<Map.Entry<Corner, ArmLoad>> worstWhenUneven(Map<Corner, ArmLoad> arms) {
+        return arms.entrySet().stream()
+                .max(Map.Entry.comparingByValue(Comparator.comparingDouble(ArmLoad::mostShare)));
+    }
+
+    private static List<Said> cautions(
+            Map<Corner, ArmLoad> arms, @Nullable Double marginMm, double hoistShare, HoistRating rating) {
         var cautions = new ArrayList<Said>();
-        if (hoistShare > 1) {
+        if (ArmLoad.above(hoistShare)) {
             cautions.add(LiftSaid.Sentence.TOO_HEAVY);
         }
         arms.forEach((corner, arm) -> {
-            if (arm.shareOfRating() > 1) {
-                cautions.add(new LiftSaid.ArmOverloaded(corner, new Amount(arm.mostKg(), "kg", 0)));
+            if (arm.overloaded()) {
+                cautions.add(new LiftSaid.ArmOverloaded(
+                        corner, new Amount(arm.loadKg(), "kg", 0), new Amount(arm.ratingKg(), "kg", 0)));
             }
         });
-        if (marginMm < LEAST_MARGIN_MM) {
+        worstWhenUneven(arms)
+                .filter(worst -> arms.values().stream().noneMatch(ArmLoad::overloaded)
+                        && ArmLoad.above(worst.getValue().mostShare()))
+                .ifPresent(worst -> cautions.add(new LiftSaid.ArmUneven(
+                        worst.getKey(),
+                        new Amount(worst.getValue().mostKg(), "kg", 0),
+                        Amount.significant(worst.getValue().mostShare() * 100, "%", 4))));
+        if (marginMm == null) {
+            cautions.add(LiftSaid.Sentence.PADS_UNDER_AXLES);
+        } else if (marginMm < LEAST_MARGIN_MM) {
             cautions.add(new LiftSaid.BadlyPlaced(new Amount(marginMm, "mm", 0)));
         }
-        for (var corner : Corner.values()) {
-            if (loads[corner.ordinal()] < 1e-6) {
+        if (!rating.armsRead()) {
+            cautions.add(LiftSaid.Sentence.ARM_PLATES_NOT_READ);
+        }
+        arms.forEach((corner, arm) -> {
+            if (arm.loadKg() < 1e-6) {
                 cautions.add(new LiftSaid.CarriesNothing(corner));
             }
-        }
+        });
         cautions.addAll(LiftCautions.ALWAYS);
         return cautions;
     }
@@ -135,7 +151,7 @@ public record ArmLoads(
             double totalKg,
             double centreX,
             double centreY,
-            double marginMm) {
+            @Nullable Double marginMm) {
         var steps = new ArrayList<Step>();
         steps.add(new Step(
                 Label.CAR_ON_WHEELS,
@@ -152,20 +168,25 @@ public record ArmLoads(
                     "kg",
                     Basis.AS_ENTERED));
         }
-        steps.add(new Step(
-                Label.BEHIND_FRONT_AXLE,
-                new LiftSaid.BehindFormula(Amount.significant(totalKg, "kg", 4)),
-                centreX,
-                "mm",
-                Label.MOMENTS));
-        steps.add(new Step(Label.LEFT_OF_CENTRE, Label.LEFT_OF_CENTRE_FORMULA, centreY, "mm", Label.MOMENTS));
-        steps.add(new Step(Label.MARGIN, Label.POINT_AND_LINE, marginMm, "mm", Label.GEOMETRY));
-        arms.forEach((corner, arm) -> steps.add(new Step(
-                new LiftSaid.ArmAt(corner),
-                new LiftSaid.ArmFormula(Amount.significant(arm.mostKg(), "kg", 4)),
-                arm.loadKg(),
-                "kg",
-                Label.ARM_SOURCE)));
+        if (marginMm != null) {
+            steps.add(new Step(
+                    Label.BEHIND_FRONT_AXLE,
+                    new LiftSaid.BehindFormula(Amount.significant(totalKg, "kg", 4)),
+                    centreX,
+                    "mm",
+                    Label.MOMENTS));
+            steps.add(new Step(Label.LEFT_OF_CENTRE, Label.LEFT_OF_CENTRE_FORMULA, centreY, "mm", Label.MOMENTS));
+            steps.add(new Step(Label.MARGIN, Label.POINT_AND_LINE, marginMm, "mm", Label.GEOMETRY));
+        }
+        arms.forEach((corner, arm) -> {
+            var most = Amount.significant(arm.mostKg(), "kg", 4);
+            steps.add(new Step(
+                    new LiftSaid.ArmAt(corner),
+                    marginMm == null ? new LiftSaid.HalfOfAxle(most) : new LiftSaid.ArmFormula(most),
+                    arm.loadKg(),
+                    "kg",
+                    Label.ARM_SOURCE));
+        });
         return steps;
     }
 }

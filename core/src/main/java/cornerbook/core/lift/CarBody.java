@@ -11,8 +11,6 @@ import org.jspecify.annotations.Nullable;
  * @param frontShare share of that mass on the front axle, 0.2 to 0.8
  * @param wheelbaseMm 1500 to 5500 mm
  * @param trackMm distance of the left and right wheels' middles, 1000 to 2200 mm
- * @param groundClearanceMm least height over the way of a hoist's arm to its lift point, 50 to 1000 mm
- * @param liftPointHeightMm floor to the lift points, the lowest of them, 50 to 1000 mm
  * @param wheelMassKg one wheel with its tyre, 5 to 80 kg
  * @param liftPoints where the vehicle's maker lets a pad touch
  */
@@ -21,12 +19,11 @@ public record CarBody(
         @Nullable Double frontShare,
         @Nullable Double wheelbaseMm,
         @Nullable Double trackMm,
-        @Nullable Double groundClearanceMm,
-        @Nullable Double liftPointHeightMm,
+        CarHeights heights,
         @Nullable Double wheelMassKg,
         @Nullable LiftPoints liftPoints) {
     /** Nothing is known. */
-    public static final CarBody NOT_KNOWN = new CarBody(null, null, null, null, null, null, null, null);
+    public static final CarBody NOT_KNOWN = new CarBody(null, null, null, null, CarHeights.NOT_KNOWN, null, null);
 
     private static final double EVEN = 0.5;
 
@@ -35,17 +32,26 @@ public record CarBody(
         Range.checkKnown(LiftSaid.Part.FRONT_SHARE, frontShare, 0.2, 0.8, "");
         Range.checkKnown(LiftSaid.Part.WHEELBASE, wheelbaseMm, 1500, 5500, "mm");
         Range.checkKnown(LiftSaid.Part.TRACK, trackMm, 1000, 2200, "mm");
-        Range.checkKnown(LiftSaid.Part.GROUND_CLEARANCE, groundClearanceMm, 50, 1000, "mm");
-        Range.checkKnown(LiftSaid.Part.LIFT_POINT_HEIGHT, liftPointHeightMm, 50, 1000, "mm");
         Range.checkKnown(LiftSaid.Part.WHEEL_MASS, wheelMassKg, 5, 80, "kg");
     }
 
     /** The car on its wheels, even left and right; empty when a part of it is not known. */
     public Optional<CarMass> findMass() {
-        if (kerbMassKg == null || frontShare == null || wheelbaseMm == null || trackMm == null) {
+        if (wheelbaseMm == null || trackMm == null) {
             return Optional.empty();
         }
-        return Optional.of(
-                new CarMass(kerbMassKg * frontShare, kerbMassKg * (1 - frontShare), wheelbaseMm, EVEN, trackMm));
+        return findMass(wheelbaseMm, trackMm);
+    }
+
+    /** The same of usual wheelbase and track, which make no difference while the pads stand under the axles. */
+    public Optional<CarMass> findMassOnAxles() {
+        return findMass(CarMass.USUAL_WHEELBASE_MM, CarMass.USUAL_TRACK_MM);
+    }
+
+    private Optional<CarMass> findMass(double lengthMm, double widthMm) {
+        if (kerbMassKg == null || frontShare == null) {
+            return Optional.empty();
+        }
+        return Optional.of(new CarMass(kerbMassKg * frontShare, kerbMassKg * (1 - frontShare), lengthMm, EVEN, widthMm));
     }
 }

@@ -4,6 +4,7 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Said;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** What is said about the car on the hoist. */
 public interface LiftSaid extends Said {
@@ -30,7 +31,12 @@ public interface LiftSaid extends Said {
         HEIGHT_OF_POINT,
         CLEARANCE_ON_WAY,
         HEIGHT_OF_ARM,
-        HEIGHT_OF_ADAPTER
+        HEIGHT_OF_ADAPTER,
+        ADAPTER_RATING,
+        DRIVE_OVER_HEIGHT,
+        RAISED_PADS,
+        CAR_HEIGHT,
+        CEILING
     }
 
     /** Names of steps and evidence, and where they come from. */
@@ -58,7 +64,16 @@ public interface LiftSaid extends Said {
         RAISE_AND_ROCK,
         NOT_JUDGED,
         WHEEL_MASS_NOT_KNOWN,
-        ARMS_UNDER_CAR
+        ARMS_UNDER_CAR,
+        ROOM_TO_DRIVE_OVER,
+        PADS_UNDER_CEILING,
+        HIGHEST_PADS,
+        SMALLER_OF_BOTH,
+        SUM_OF_HEIGHTS_AND_GAP,
+        ADAPTERS,
+        PADS_UNDER_AXLES,
+        KERB_MASS_ON_PLATE,
+        MOST_OF_AN_ARM
     }
 
     /** What to mind at every lift, and what is told the customer. */
@@ -68,8 +83,12 @@ public interface LiftSaid extends Said {
         RAISE_AND_LOOK,
         TOO_HEAVY,
         PARTS_TOO_HEAVY,
+        PADS_UNDER_AXLES,
+        ARM_PLATES_NOT_READ,
         CUSTOMER_TOO_HEAVY,
         CUSTOMER_NOT_UNDER,
+        CUSTOMER_NOT_OVER,
+        CUSTOMER_ADAPTERS_TOO_WEAK,
         CUSTOMER_NEAR_LIMIT,
         CUSTOMER_WITHIN,
         CUSTOMER_WOULD_TIP
@@ -95,7 +114,10 @@ public interface LiftSaid extends Said {
 
     record WouldTip(Amount behind, Amount left, Amount outside) implements LiftSaid {}
 
-    record ArmOverloaded(Corner corner, Amount load) implements LiftSaid {}
+    record ArmOverloaded(Corner corner, Amount load, Amount rating) implements LiftSaid {}
+
+    /** With one pad bearing nothing. */
+    record ArmUneven(Corner corner, Amount most, Amount share) implements LiftSaid {}
 
     record BadlyPlaced(Amount margin) implements LiftSaid {}
 
@@ -113,6 +135,8 @@ public interface LiftSaid extends Said {
 
     record ArmFormula(Amount most) implements LiftSaid {}
 
+    record HalfOfAxle(Amount most) implements LiftSaid {}
+
     record NotAhead(Corner front, Corner rear) implements LiftSaid {}
 
     record NotLeft(Corner left, Corner right) implements LiftSaid {}
@@ -122,6 +146,14 @@ public interface LiftSaid extends Said {
     record PointFormula(Amount arm, Amount adapter, Amount play, Amount point) implements LiftSaid {}
 
     record WayFormula(Amount arm, Amount play, Amount clearance) implements LiftSaid {}
+
+    record OverFormula(Amount clearance, Amount over, Amount play) implements LiftSaid {}
+
+    record WouldTouch(Amount over, Amount clearance, Amount play) implements LiftSaid {}
+
+    record CeilingFormula(Amount ceiling, Amount gap, Amount roof, Amount point, Amount adapter) implements LiftSaid {}
+
+    record RaiseNoHigher(Amount pads, Amount gap) implements LiftSaid {}
 
     record OtherArmCount(String hoist, int arms) implements LiftSaid {}
 
@@ -137,7 +169,38 @@ public interface LiftSaid extends Said {
         }
     }
 
-    record OnHoist(String hoist, Amount share, Amount inside) implements LiftSaid {}
+    record ArmsNotKnown(String hoist, List<Said> parts) implements LiftSaid {
+        public ArmsNotKnown {
+            parts = List.copyOf(parts);
+        }
+    }
+
+    record PointsNotKnown(String hoist, List<Said> parts) implements LiftSaid {
+        public PointsNotKnown {
+            parts = List.copyOf(parts);
+        }
+    }
+
+    record CeilingNotKnown(String hoist, List<Said> parts) implements LiftSaid {
+        public CeilingNotKnown {
+            parts = List.copyOf(parts);
+        }
+    }
+
+    record PlatesNotRead(String hoist, List<Said> parts) implements LiftSaid {
+        public PlatesNotRead {
+            parts = List.copyOf(parts);
+        }
+    }
+
+    /**
+     * The car on a hoist.
+     *
+     * @param share the largest of a rating, with even pads
+     * @param uneven the largest of an arm's, with one pad bearing nothing; null where arms are not judged
+     * @param inside how far the centre of gravity lies inside the lift points; null where they are not known
+     */
+    record OnHoist(String hoist, Amount share, @Nullable Amount uneven, @Nullable Amount inside) implements LiftSaid {}
 
     record TipsOnHoist(String hoist, Amount outside) implements LiftSaid {}
 
@@ -150,6 +213,10 @@ public interface LiftSaid extends Said {
     record CentreAt(Amount behind, Amount inside) implements LiftSaid {}
 
     record WithBlocks(Amount blocks) implements LiftSaid {}
+
+    record RaisedTo(Amount pads, Amount under) implements LiftSaid {}
+
+    record RaisedUnder(Amount ceiling, Amount roof, Amount gap) implements LiftSaid {}
 
     record ToSpare(Amount spare) implements LiftSaid {}
 

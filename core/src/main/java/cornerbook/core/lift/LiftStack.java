@@ -33,7 +33,7 @@ public record LiftStack(
         double spareMm,
         Explanation explanation)
         implements Explained {
-    /** Room to move the arm without touching. Common practice, no source. */
+    /** Room to move arm or car without touching. Common practice, no source. */
     public static final double PLAY_MM = 10;
 
     /** Heights of 0 to 1000 mm; the blocks up to 300 mm. */

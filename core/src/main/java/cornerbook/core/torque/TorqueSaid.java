@@ -74,6 +74,8 @@ public interface TorqueSaid extends Said {
         CLAMP_LOAD_SOURCE,
         LUBRICATED,
         LUBRICATED_SOURCE,
+        WRENCH_ACCURACY,
+        WRENCH_ACCURACY_SOURCE,
         TORQUE_SOURCE
     }
 
@@ -150,7 +152,12 @@ public interface TorqueSaid extends Said {
 
     record NotTight(Corner corner) implements TorqueSaid {}
 
-    record TooTight(Corner corner) implements TorqueSaid {}
+    record UnderTorque(Corner corner, Amount under, Amount percent, Amount asked) implements TorqueSaid {}
+
+    record TooTight(Corner corner, Amount over, Amount percent, Amount asked) implements TorqueSaid {}
+
+    /** More off than a wrench in order may be, and within the band yet. */
+    record NearTorque(Corner corner, Amount off, Amount percent, boolean under, Amount asked) implements TorqueSaid {}
 
     record AtTorque(Corner corner) implements TorqueSaid {}
 

@@ -104,7 +104,7 @@ public record CircumferenceDifference(
                     new TyreSaid.CircumferenceOf(tyre.size().toString()),
                     Formula.of(
                             "{} D − 2π × {}",
-                            Amount.exact(TyreSize.ROLLING_FACTOR, ""),
+                            Amount.exact(tyre.size().rollingFactor(), ""),
                             Amount.significant(tyre.wornMm(), "mm", 4)),
                     tyre.circumferenceMm(),
                     "mm",

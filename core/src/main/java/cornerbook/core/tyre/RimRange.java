@@ -2,16 +2,20 @@ package cornerbook.core.tyre;
 
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Formula;
+import cornerbook.core.say.Said;
 import cornerbook.core.tyre.TyreSaid.Computed;
 import cornerbook.core.tyre.TyreSaid.Origin;
+import cornerbook.core.why.Basis;
 import cornerbook.core.why.Step;
 import java.util.List;
+import java.util.Optional;
 
 /**
- * Rims for a tyre size: shares of the section width, rounded to half an inch (shares from memory; they give the measuring
- * rims of a published table of 15 sizes). The tyre maker's table outranks them.
+ * Rims for a tyre size. Of passenger tyres: shares of the section width, rounded to half an inch (shares from memory; they
+ * give the measuring rims of a published table of 15 sizes). Of light-truck tyres those of {@link LightTruckSize}. The tyre
+ * maker's table outranks them.
  *
- * @param measuringCode rim on which the section width is given, in inches, as the others
+ * @param measuringCode rim on which the tyre is measured, in inches, as the others
  */
 record RimRange(double measuringCode, double lowestCode, double highestCode, List<Step> steps) {
     private static final double INCH_MM = 25.4;
@@ -36,7 +40,30 @@ record RimRange(double measuringCode, double lowestCode, double highestCode, Lis
         }
     }
 
-    static RimRange of(TyreSize size) {
+    /** Empty for temporary spares and for light-truck sizes that are not listed. */
+    static Optional<RimRange> find(TyreSize size) {
+        if (size.lightTruck()) {
+            return LightTruckSize.find(size).map(RimRange::of);
+        }
+        return size.temporary() ? Optional.empty() : Optional.of(of(size));
+    }
+
+    private static RimRange of(LightTruckSize listed) {
+        return new RimRange(
+                listed.measuringRimCode(),
+                listed.lowestRimCode(),
+                listed.highestRimCode(),
+                List.of(
+                        step(Computed.MEASURING_RIM, Basis.TABLE, listed.measuringRimCode(), Origin.LIGHT_TRUCK_SHEETS),
+                        step(Computed.NARROWEST_RIM, Basis.TABLE, listed.lowestRimCode(), Origin.LIGHT_TRUCK_SHEETS),
+                        step(Computed.WIDEST_RIM, Basis.TABLE, listed.highestRimCode(), Origin.LIGHT_TRUCK_SHEETS)));
+    }
+
+    private static Step step(Computed what, Said formula, double rimCode, Origin origin) {
+        return new Step(what, formula, rimCode, "in", origin);
+    }
+
+    private static RimRange of(TyreSize size) {
         var shares = Shares.of(size.aspectRatioPercent());
         double measuring = halfInch(shares.measuring(), size);
         double lowest = halfInch(shares.lowest(), size);
@@ -46,23 +73,20 @@ record RimRange(double measuringCode, double lowestCode, double highestCode, Lis
                 lowest,
                 highest,
                 List.of(
-                        new Step(
+                        step(
                                 Computed.MEASURING_RIM,
                                 new TyreSaid.ShareToHalfInch(Amount.significant(shares.measuring(), "", 4)),
                                 measuring,
-                                "in",
                                 Origin.RIM_SHARES),
-                        new Step(
+                        step(
                                 Computed.NARROWEST_RIM,
                                 Formula.of("{} × S1", Amount.significant(shares.lowest(), "", 4)),
                                 lowest,
-                                "in",
                                 Origin.RIM_SHARES),
-                        new Step(
+                        step(
                                 Computed.WIDEST_RIM,
                                 Formula.of("{} × S1", Amount.significant(shares.highest(), "", 4)),
                                 highest,
-                                "in",
                                 Origin.RIM_SHARES)));
     }
 

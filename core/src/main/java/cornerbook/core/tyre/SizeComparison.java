@@ -14,7 +14,6 @@ import cornerbook.core.why.Explanation;
 import cornerbook.core.why.Step;
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Another tyre size against the placard's, both new: diameter, circumference, true speed when the speedometer shows one,
@@ -23,7 +22,8 @@ import org.jspecify.annotations.Nullable;
  * @param circumferencePercent how much farther the other rolls in a turn; negative when less
  * @param trueKmh when the speedometer, right with the placard's size, shows {@code indicatedKmh}
  * @param radiusMm how much nearer the tread comes to the body, half the difference of diameters
- * @param carriesEnough load index and speed symbol not below the placard's; only judged when both sizes have them
+ * @param carriesEnough load index and speed symbol not below the placard's; only judged when both sizes have them and their
+ *     load stands in the same tables
  */
 public record SizeComparison(
         TyreSize placard,
@@ -45,48 +45,41 @@ public record SizeComparison(
         check(Input.SPEED_SHOWN, indicatedKmh, 10, 300, "km/h");
         double ratio = other.rollingCircumferenceMm() / placard.rollingCircumferenceMm();
         var cautions = new ArrayList<Said>();
-        boolean carriesEnough = carries(placard.service(), other.service(), cautions);
+        boolean carriesEnough = carries(placard, other, cautions);
         if (ratio > 1) {
             cautions.add(Caution.SPEEDOMETER_SHOWS_LESS);
         }
         double diameterMm = other.overallDiameterMm() - placard.overallDiameterMm();
         double turns = MM_PER_KM / other.rollingCircumferenceMm();
-        return new SizeComparison(
-                placard,
-                other,
-                diameterMm,
-                (ratio - 1) * 100,
-                indicatedKmh,
-                indicatedKmh * ratio,
-                diameterMm / 2,
-                turns,
-                carriesEnough,
-                new Explanation(
-                        cautions,
-                        List.of(
-                                diameter(Computed.PLACARD_DIAMETER, placard),
-                                diameter(Computed.OTHER_DIAMETER, other),
-                                new Step(
-                                        Computed.CIRCUMFERENCE_DIFFERENCE,
-                                        Way.OTHER_BY_PLACARD,
-                                        (ratio - 1) * 100,
-                                        "%",
-                                        GEOMETRY),
-                                new Step(
-                                        Computed.TRUE_SPEED,
-                                        new TyreSaid.ShownTimes(Amount.significant(indicatedKmh, "km/h", 4)),
-                                        indicatedKmh * ratio,
-                                        "km/h",
-                                        Origin.TURNS_OF_WHEEL),
-                                new Step(Computed.TURNS_PER_KM, TyreSize.TURNS_FORMULA, turns, "", Origin.ROLLING))));
+        return new SizeComparison(placard, other, diameterMm, (ratio - 1) * 100, indicatedKmh, indicatedKmh * ratio, diameterMm / 2, turns, carriesEnough, new Explanation(cautions, List.of(
+                        diameter(Computed.PLACARD_DIAMETER, placard),
+                        diameter(Computed.OTHER_DIAMETER, other),
+                        new Step(
+                                Computed.CIRCUMFERENCE_DIFFERENCE,
+                                Way.OTHER_BY_PLACARD,
+                                (ratio - 1) * 100,
+                                "%",
+                                GEOMETRY),
+                        new Step(
+                                Computed.TRUE_SPEED,
+                                new TyreSaid.ShownTimes(Amount.significant(indicatedKmh, "km/h", 4)),
+                                indicatedKmh * ratio,
+                                "km/h",
+                                Origin.TURNS_OF_WHEEL),
+                        new Step(Computed.TURNS_PER_KM, other.turnsFormula(), turns, "", Origin.ROLLING))));
     }
 
     private static Step diameter(Said what, TyreSize size) {
         return new Step(what, Said.verbatim(size.toString()), size.overallDiameterMm(), "mm", GEOMETRY);
     }
 
-    private static boolean carries(
-            @Nullable ServiceDescription placard, @Nullable ServiceDescription other, List<Said> cautions) {
+    private static boolean carries(TyreSize placardSize, TyreSize otherSize, List<Said> cautions) {
+        if (!placardSize.sharesTables(otherSize)) {
+            cautions.add(Caution.OTHER_TABLES);
+            return false;
+        }
+        var placard = placardSize.service();
+        var other = otherSize.service();
         if (placard == null || other == null) {
             cautions.add(Caution.SERVICE_NOT_JUDGED);
             return false;

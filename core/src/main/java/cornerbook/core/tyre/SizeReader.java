@@ -19,11 +19,11 @@ final class SizeReader {
 
     TyreSize read() {
         try {
-            var use = take("LT|HL|P|");
+            var use = take("LT|HL|P|T|");
             int sectionWidthMm = number(3, SizePart.SECTION_WIDTH);
             expect("/", SizePart.SLASH);
             int aspectRatioPercent = number(3, SizePart.ASPECT_RATIO);
-            expect("ZRF|ZR|RF|R", SizePart.CONSTRUCTION);
+            var construction = expect(use.equals("T") ? "R|D|B" : "ZRF|ZR|RF|R", SizePart.CONSTRUCTION);
             int rimDiameterCode = number(2, SizePart.RIM_DIAMETER_CODE);
             boolean commercial = !take("C").isEmpty();
             boolean before = extraLoad();
@@ -32,6 +32,7 @@ final class SizeReader {
                     use,
                     sectionWidthMm,
                     aspectRatioPercent,
+                    construction.contains("R") ? "R" : construction,
                     rimDiameterCode,
                     commercial,
                     service,
@@ -62,17 +63,15 @@ final class SizeReader {
     }
 
     private int number(int mostDigits, SizePart expected) {
-        var digits = take("[0-9]{1,%s}".formatted(mostDigits));
-        if (digits.isEmpty()) {
-            throw bad(expected);
-        }
-        return Integer.parseInt(digits);
+        return Integer.parseInt(expect("[0-9]{1,%s}".formatted(mostDigits), expected));
     }
 
-    private void expect(String pattern, SizePart expected) {
-        if (take(pattern).isEmpty()) {
+    private String expect(String pattern, SizePart expected) {
+        var found = take(pattern);
+        if (found.isEmpty()) {
             throw bad(expected);
         }
+        return found;
     }
 
     private String take(String pattern) {

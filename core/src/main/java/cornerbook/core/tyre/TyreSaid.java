@@ -59,6 +59,8 @@ public interface TyreSaid extends Said {
         MEASURING_RIM,
         NARROWEST_RIM,
         WIDEST_RIM,
+        THEORETICAL_RIM,
+        SECTION_WIDTH_ON_MEASURING_RIM,
         SECTION_WIDTH_ON_RIM,
         REFERENCE_PRESSURE,
         CAPACITY,
@@ -102,6 +104,10 @@ public interface TyreSaid extends Said {
         ROLLING_FACTOR,
         TURNS_OF_WHEEL,
         RIM_SHARES,
+        THEORETICAL_RIM,
+        WIDTH_BY_RIM,
+        SECTION_WIDTH_LIGHT_TRUCK,
+        LIGHT_TRUCK_SHEETS,
         EXTRA_LOAD_FROM_MEMORY,
         PUBLISHED_PRESSURES,
         SPEED_SYMBOLS,
@@ -121,6 +127,7 @@ public interface TyreSaid extends Said {
         SPEEDOMETER_SHOWS_LESS,
         SERVICE_NOT_JUDGED,
         SERVICE_NOT_KNOWN,
+        OTHER_TABLES,
         REPLACE,
         LOOK_FOR_CRACKS,
         MADE_BEFORE_2000
@@ -241,6 +248,13 @@ public interface TyreSaid extends Said {
     record SpeedSymbolBelow(String other, String placard) implements TyreSaid {}
 
     record RimOutside(Amount rim, Between permitted) implements TyreSaid {}
+
+    /** What makers ask of temporary spares. */
+    record TemporarySpare(Amount pressure, Amount speed) implements TyreSaid {}
+
+    record LightTruckNotListed(String size) implements TyreSaid {}
+
+    record OtherLoadRange(String size, int index) implements TyreSaid {}
 
     record UnusualLetters(String letters) implements TyreSaid {}
 

@@ -7,16 +7,18 @@ import cornerbook.core.say.Formula;
 import cornerbook.core.say.Refused;
 import cornerbook.core.say.Said;
 import cornerbook.core.tyre.TyreSaid.Input;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Size designation of a radial tyre, as "225/55R18 98V", and its design geometry when new:
+ * Size designation of a tyre, as "225/55R18 98V", and its design geometry when new:
  * D = d + 2 S Ra/100, with overall diameter D, rim diameter d = 25.4 mm times the rim code, section width S and aspect ratio
  * Ra in per cent (UN R30, 6.1.2). R30 rounds section height and rim diameter to whole mm; here nothing is rounded.
  *
- * @param use letters before the size: "" (metric), "P" (passenger), "LT" (light truck) or "HL" (high load)
- * @param sectionWidthMm S, 100 to 455 mm, on the measuring rim
+ * @param use letters before the size: "" (metric), "P" (passenger), "LT" (light truck), "HL" (high load) or "T" (temporary spare)
+ * @param sectionWidthMm S, nominal, 100 to 455 mm
  * @param aspectRatioPercent Ra, 20 to 100
+ * @param construction "R" radial; of temporary spares also "D" diagonal or "B" bias-belted
  * @param rimDiameterCode 10 to 30, in inches of nominal diameter
  * @param commercial whether C for commercial vehicles follows the rim code, as in "205/65R16C 107/105T"
  * @param service null when it is not written
@@ -26,32 +28,34 @@ public record TyreSize(
         String use,
         int sectionWidthMm,
         int aspectRatioPercent,
+        String construction,
         int rimDiameterCode,
         boolean commercial,
         @Nullable ServiceDescription service,
         boolean extraLoad) {
     static final double INCH_MM = 25.4;
 
-    /** Rolling circumference over overall diameter of a radial tyre (ETRTO convention; from memory). */
-    static final double ROLLING_FACTOR = 3.05;
-
-    static final Said TURNS_FORMULA = Formula.of("1 km / ({} D)", Amount.exact(ROLLING_FACTOR, ""));
+    private static final String LIGHT_TRUCK = "LT";
+    private static final String TEMPORARY = "T";
 
     /** Refuses what no tyre has. */
     public TyreSize {
-        if (!use.matches("(P|LT|HL)?")) {
-            throw new IllegalArgumentException("use is \"%s\", expected nothing, P, LT or HL".formatted(use));
+        if (!use.matches("(P|LT|HL|T)?")) {
+            throw new IllegalArgumentException("use is \"%s\", expected nothing, P, LT, HL or T".formatted(use));
+        }
+        if (!construction.matches(use.equals(TEMPORARY) ? "[RDB]" : "R")) {
+            throw new IllegalArgumentException("construction is \"%s\", expected R".formatted(construction));
         }
         check(Input.SECTION_WIDTH, sectionWidthMm, 100, 455, "mm");
         check(Input.ASPECT_RATIO, aspectRatioPercent, 20, 100, "%");
         check(Input.RIM_DIAMETER_CODE, rimDiameterCode, 10, 30, "");
-        if (extraLoad && (commercial || use.equals("LT") || use.equals("HL"))) {
+        if (extraLoad && (commercial || use.matches("LT|HL|T"))) {
             throw new Refused(new TyreSaid.ExtraLoadBeside(commercial ? "C" : use));
         }
         if (commercial && !use.isEmpty()) {
             throw new Refused(new TyreSaid.CommercialBeside(use));
         }
-        if (service != null && service.twinLoadIndex() != null && (extraLoad || use.matches("P|HL"))) {
+        if (service != null && service.twinLoadIndex() != null && (extraLoad || use.matches("P|HL|T"))) {
             throw new Refused(
                     new TyreSaid.SecondIndexBeside(service.twinLoadIndex().number(), extraLoad ? "XL" : use));
         }
@@ -64,6 +68,32 @@ public record TyreSize(
      */
     public static TyreSize parse(String text) {
         return new SizeReader(text).read();
+    }
+
+    /** Whether its rims and load stand in the tables for light trucks, and not in those for passenger cars. */
+    public boolean lightTruck() {
+        return use.equals(LIGHT_TRUCK);
+    }
+
+    /** Whether it is a spare for the way to the next shop, for which no table serves but its own sidewall. */
+    public boolean temporary() {
+        return use.equals(TEMPORARY);
+    }
+
+    /** Whether a load index means the same of both: of light-truck tyres it holds at far higher pressures. */
+    public boolean sharesTables(TyreSize other) {
+        return lightTruck() == other.lightTruck() && !temporary() && !other.temporary();
+    }
+
+    /**
+     * Load on one tyre with an index, at the pressure for which its table has it, kg. Empty where no table that is known here
+     * tells it: temporary spares, and light-truck sizes that are not listed.
+     */
+    public Optional<Double> findCapacityKg(LoadIndex index) {
+        if (lightTruck()) {
+            return LightTruckSize.find(this, index).map(LightTruckSize::capacityKg);
+        }
+        return temporary() ? Optional.empty() : Optional.of(index.capacityKg());
     }
 
     /** d: nominal diameter of the rim, mm. */
@@ -81,19 +111,30 @@ public record TyreSize(
         return rimDiameterMm() + 2 * sectionHeightMm();
     }
 
-    /** Way of one turn under load when new, mm: 3.05 D, about 3 % less than π D. */
+    /** Way of one turn under load when new, mm: of a radial tyre 3.05 D, about 3 % less than π D. */
     public double rollingCircumferenceMm() {
-        return ROLLING_FACTOR * overallDiameterMm();
+        return rollingFactor() * overallDiameterMm();
+    }
+
+    /** Rolling circumference over overall diameter (ETRTO convention; from memory). */
+    double rollingFactor() {
+        return construction.equals("R") ? 3.05 : 2.99;
+    }
+
+    Said turnsFormula() {
+        return Formula.of("1 km / ({} D)", Amount.exact(rollingFactor(), ""));
+    }
+
+    /** Without service description and what stands behind it. */
+    String designation() {
+        return use + sectionWidthMm + "/" + aspectRatioPercent + construction + rimDiameterCode;
     }
 
     @Override
     public String toString() {
-        return "%s%s/%sR%s%s%s%s"
+        return "%s%s%s%s"
                 .formatted(
-                        use,
-                        sectionWidthMm,
-                        aspectRatioPercent,
-                        rimDiameterCode,
+                        designation(),
                         commercial ? "C" : "",
                         service == null ? "" : " " + service,
                         extraLoad ? " XL" : "");

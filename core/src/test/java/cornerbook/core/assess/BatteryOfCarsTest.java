@@ -57,8 +57,8 @@ class BatteryOfCarsTest {
         var battery = new TwelveVoltBattery(
                 cells, 60, rated ? 500.0 : null, rated ? RatingStandard.EN : null, fitted, chargeBelowV);
         var visits = new ArrayList<Visit>();
-        for (var before : earlier == null ? new String[0] : earlier.split(", ")) {
-            var dayAndCurrent = before.split(" ");
+        for (var before : earlier == null ? new String[0] : earlier.split(", ", -1)) {
+            var dayAndCurrent = before.split(" ", -1);
             visits.add(visit(
                     LocalDate.parse(dayAndCurrent[0]),
                     List.of(read(Measure.BATTERY_CRANKING_CURRENT, Double.valueOf(dayAndCurrent[1])))));

@@ -15,6 +15,7 @@ import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.lift.CarBody;
+import cornerbook.core.lift.CarHeights;
 import cornerbook.core.torque.Seat;
 import cornerbook.core.torque.WheelFastener;
 import cornerbook.core.wheelplan.AllWheelLimit;
@@ -159,7 +160,7 @@ public final class RandomHistories {
         var details = new VehicleDetails(
                 differences,
                 CarUse.USUAL,
-                new CarBody(1740.0, 0.52, 2680.0, 1560.0, null, null, null, null),
+                new CarBody(1740.0, 0.52, 2680.0, 1560.0, CarHeights.NOT_KNOWN, null, null),
                 new FluidChange(LocalDate.of(2021, 2, 28), 3.0),
                 PressureWarning.NOT_KNOWN,
                 null);

@@ -1,5 +1,6 @@
 package cornerbook.core.lift;
 
+import static cornerbook.core.lift.Ratings.rated;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -14,7 +15,7 @@ class ArmLoadsPropertyTest {
     private static final LiftPoints POINTS = LiftPoints.symmetric(600, 2200, 1500);
 
     private static ArmLoads of(CarMass car, PartOff... off) {
-        return ArmLoads.of(car, POINTS, List.of(off), 1200, 4000);
+        return ArmLoads.of(car, POINTS, List.of(off), rated(1200, 4000));
     }
 
     private static double load(ArmLoads loads, Corner corner) {
@@ -68,7 +69,7 @@ class ArmLoadsPropertyTest {
         var without = of(car, battery);
         assertThat(without.centreBehindFrontAxleMm()).isLessThan(before);
         assertThat(without.totalKg()).isCloseTo(1650, within(1e-9));
-        assertThat(ArmLoads.of(car, POINTS, PartOff.wheels(24, 2800), 1200, 4000)
+        assertThat(ArmLoads.of(car, POINTS, PartOff.wheels(24, 2800), rated(1200, 4000))
                         .totalKg())
                 .isCloseTo(2004, within(1e-9));
     }
@@ -78,12 +79,10 @@ class ArmLoadsPropertyTest {
         assertThat(Facts.refused(() -> ArmLoads.of(
                         new CarMass(1500, 600, 2800, 0.5, 1600),
                         LiftPoints.symmetric(900, 2000, 1500),
-                        List.of(),
-                        1200,
-                        4000)))
+                        List.of(), rated(1200, 4000))))
                 .isEqualTo("WouldTip(800 mm, 0 mm, 100 mm)");
         assertThat(Facts.refused(() -> LiftPoints.symmetric(2000, 900, 1500))).isEqualTo("NotAhead(LF, LR)");
-        var heavy = ArmLoads.of(new CarMass(1400, 1400, 2800, 0.5, 1600), POINTS, List.of(), 750, 2500);
+        var heavy = ArmLoads.of(new CarMass(1400, 1400, 2800, 0.5, 1600), POINTS, List.of(), rated(750, 2500));
         assertThat(heavy.holds()).isFalse();
         assertThat(heavy.cautions()).first().isEqualTo(LiftSaid.Sentence.TOO_HEAVY);
         assertThat(heavy.cautions()).contains(LiftSaid.Sentence.PADS_AT_POINTS);

@@ -1,5 +1,6 @@
 package cornerbook.core.lift;
 
+import static cornerbook.core.lift.Ratings.rated;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -10,6 +11,7 @@ import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.SingularValueDecomposition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class ArmLoadsReferenceTest {
@@ -85,8 +87,31 @@ class ArmLoadsReferenceTest {
     @Test
     void frontAndRearByMoments() {
         var loads = ArmLoads.of(
-                new CarMass(1000, 1000, 2800, 0.5, 1600), LiftPoints.symmetric(600, 2000, 1500), List.of(), 1000, 4000);
+                new CarMass(1000, 1000, 2800, 0.5, 1600), LiftPoints.symmetric(600, 2000, 1500), List.of(), rated(1000, 4000));
         double front = loads.arm(Corner.LF).loadKg() + loads.arm(Corner.RF).loadKg();
         assertThat(front).isCloseTo(2000 * 600.0 / 1400, within(1e-9));
+    }
+
+    /**
+     * A hoist seller's page: 9000 lb with 3000 lb in front and 6000 lb behind are too much for a hoist of 10 000 lb with 2500 lb
+     * an arm, and ask for one of 12 000 lb: 3000 lb on each rear arm, which is its rating. Another page ("Heavy-duty vehicle lift
+     * safety tips", tip 3) has 4500 lb and 7000 lb on the latter: each rear arm has 3500 lb to carry and is overloaded.
+     */
+    @ParameterizedTest
+    @CsvSource({"3000, 6000, 12000, true", "3000, 6000, 10000, false", "4500, 7000, 12000, false"})
+    void aHoistIsChosenByTheLoadOfItsArms(double frontLb, double rearLb, double hoistLb, boolean holds) {
+        for (var points : new LiftPoints[] {null, LiftPoints.symmetric(0, 3500, 1800)}) {
+            var loads = ArmLoads.of(
+                    new CarMass(kg(frontLb), kg(rearLb), 3500, 0.5, 1800),
+                    points,
+                    List.of(),
+                    new HoistRating(kg(hoistLb), null, null));
+            assertThat(loads.arm(Corner.LR).loadKg()).isCloseTo(kg(rearLb / 2), within(1e-9));
+            assertThat(loads.holds()).isEqualTo(holds);
+        }
+    }
+
+    private static double kg(double lb) {
+        return lb * 0.45359237;
     }
 }

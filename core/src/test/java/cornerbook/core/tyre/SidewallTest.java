@@ -44,7 +44,10 @@ class SidewallTest {
         "225/55R18 98V XL, 225/55R18 98V XL",
         "225/55 R18 XL 102 W, 225/55R18 102W XL",
         "P225/55R18 102H extra load, P225/55R18 102H XL",
-        "225/55R18 XL, 225/55R18 XL"
+        "225/55R18 XL, 225/55R18 XL",
+        "T145/80D18 103M, T145/80D18 103M",
+        "T125/70 R 17 98M, T125/70R17 98M",
+        "t135/80B16, T135/80B16"
     })
     void sizesAsPeopleWriteThem(String written, String shown) {
         assertThat(TyreSize.parse(written)).hasToString(shown);
@@ -73,6 +76,9 @@ class SidewallTest {
                 arguments("195/75R16C 109/R", needs("R", SizePart.TWIN_LOAD_INDEX)),
                 arguments("225/55R18 98Z", noSymbol("Z")),
                 arguments("225/55R18 98V X", noSymbol("VX")),
+                arguments("LT235/85D16", needs("D16", SizePart.CONSTRUCTION)),
+                arguments("T145/80D18 103M XL", new TyreSaid.ExtraLoadBeside("T")),
+                arguments("T145/80D18 103/100M", new TyreSaid.SecondIndexBeside(100, "T")),
                 arguments("HL275/40R22 110Y XL", new TyreSaid.ExtraLoadBeside("HL")),
                 arguments("LT245/75R17 121/118S XL", new TyreSaid.ExtraLoadBeside("LT")),
                 arguments("205/65R16C 107/105T XL", new TyreSaid.ExtraLoadBeside("C")),

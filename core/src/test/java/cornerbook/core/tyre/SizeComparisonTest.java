@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 
+import cornerbook.core.say.Amount;
 import cornerbook.core.say.Said;
 import cornerbook.core.tyre.TyreSaid.Computed;
 import cornerbook.core.tyre.TyreSaid.Origin;
@@ -60,7 +61,9 @@ class SizeComparisonTest {
                 arguments("225/55R18 102W", List.of()),
                 arguments("225/55R18 97V", List.of(new TyreSaid.LoadIndexBelow(97, 98))),
                 arguments("225/55R18 98H", List.of(new TyreSaid.SpeedSymbolBelow("H", "V"))),
-                arguments("225/55R18", List.of(TyreSaid.Caution.SERVICE_NOT_JUDGED)));
+                arguments("225/55R18", List.of(TyreSaid.Caution.SERVICE_NOT_JUDGED)),
+                arguments("LT225/55R18 102W", List.of(TyreSaid.Caution.OTHER_TABLES)),
+                arguments("T225/55R18 102W", List.of(TyreSaid.Caution.OTHER_TABLES)));
     }
 
     /** UN R30 prints the load-capacity indices from 50 on to 125 for passenger tyres; beyond them another table serves. */
@@ -98,6 +101,40 @@ class SizeComparisonTest {
         assertThat(SizeMeaning.of(TyreSize.parse("225/55R18")).cautions())
                 .containsExactly(TyreSaid.Caution.SERVICE_NOT_KNOWN);
         assertThat(SizeMeaning.of(TyreSize.parse("225/55R18 98V")).cautions()).isEmpty();
+    }
+
+    /**
+     * A temporary spare and a light-truck size that is not listed: geometry yes, rims and load no. Of 420 kPa and 80 km/h owner's
+     * manuals of three makers say so.
+     */
+    @Test
+    void sizesWithTablesOfTheirOwnAreNotJudgedByThoseForPassengerTyres() {
+        var spare = SizeMeaning.of(TyreSize.parse("T145/80D18 103M"));
+        assertThat(spare.overallDiameterMm()).isCloseTo(18 * 25.4 + 2 * 145 * 0.8, within(1e-9));
+        assertThat(spare.rollingCircumferenceMm()).isCloseTo(2.99 * spare.overallDiameterMm(), within(1e-9));
+        assertThat(spare.cautions())
+                .containsExactly(new TyreSaid.TemporarySpare(new Amount(420, "kPa", 0), new Amount(80, "km/h", 0)));
+        var unlisted = SizeMeaning.of(TyreSize.parse("LT225/75R16 115/112S"));
+        assertThat(unlisted.cautions()).containsExactly(new TyreSaid.LightTruckNotListed("LT225/75R16"));
+        for (var size : List.of(spare, unlisted)) {
+            assertThat(size.capacityKg()).isNull();
+            assertThat(size.measuringRimCode()).isNull();
+            assertThat(size.referenceKpa()).isNull();
+            var fit = RimFit.of(size.size(), 6);
+            assertThat(fit.permitted()).isNull();
+            assertThat(fit.sectionWidthMm()).isNull();
+            assertThat(fit.cautions()).isEqualTo(size.cautions());
+        }
+    }
+
+    /** 3042 lb at 80 psi belong to load index 120; of the load range with 108 only the rims are known. */
+    @Test
+    void anotherLoadRangeOfALightTruckSizeHasAnotherLoad() {
+        var other = SizeMeaning.of(TyreSize.parse("LT245/75R16 108/104S"));
+        assertThat(other.cautions()).containsExactly(new TyreSaid.OtherLoadRange("LT245/75R16", 108));
+        assertThat(other.capacityKg()).isNull();
+        assertThat(other.measuringRimCode()).isEqualTo(7);
+        assertThat(RimFit.of(other.size(), 8.5).permitted()).isFalse();
     }
 
     private static double step(Explained result, Computed what) {

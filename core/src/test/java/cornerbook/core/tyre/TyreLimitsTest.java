@@ -76,7 +76,7 @@ class TyreLimitsTest {
     /** A rim at either end of the range is permitted, half an inch beyond is not. */
     @Test
     void theEndsOfTheRimRangeArePermitted() {
-        var range = RimRange.of(SIZE);
+        var range = RimRange.find(SIZE).orElseThrow();
         for (double rim : new double[] {range.lowestCode(), range.highestCode(), range.measuringCode()}) {
             assertThat(RimFit.of(SIZE, rim).permitted()).as("rim %s", rim).isTrue();
             assertThat(RimFit.of(SIZE, rim).cautions()).isEmpty();

@@ -8,6 +8,7 @@ import cornerbook.core.car.VehicleDetails;
 import cornerbook.core.car.WheelDetails;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.lift.CarBody;
+import cornerbook.core.lift.CarHeights;
 import cornerbook.core.lift.LiftPoint;
 import cornerbook.core.lift.LiftPoints;
 import cornerbook.core.tyre.Mounting;
@@ -36,8 +37,10 @@ public final class DetailRows {
                         number(row, "front_share"),
                         number(row, "wheelbase_mm"),
                         number(row, "track_mm"),
-                        number(row, "ground_clearance_mm"),
-                        number(row, "lift_point_height_mm"),
+                        new CarHeights(
+                                number(row, "ground_clearance_mm"),
+                                number(row, "lift_point_height_mm"),
+                                number(row, "height_mm")),
                         number(row, "wheel_mass_kg"),
                         liftPoints),
                 new FluidChange(

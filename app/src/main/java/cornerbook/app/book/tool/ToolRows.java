@@ -36,10 +36,18 @@ public final class ToolRows {
                         arms,
                         new HoistRating(
                                 row.getDouble("hoist_rating_kg"),
-                                row.getDouble("front_arm_rating_kg"),
-                                row.getDouble("rear_arm_rating_kg")),
+                                known(row, "front_arm_rating_kg"),
+                                known(row, "rear_arm_rating_kg")),
                         heights(row.getString("adapter_heights_mm")),
-                        heights(row.getString("block_heights_mm")));
+                        known(row, "adapter_rating_kg"),
+                        heights(row.getString("block_heights_mm")),
+                        known(row, "drive_over_mm"),
+                        known(row, "ceiling_mm"));
+    }
+
+    private static @Nullable Double known(ResultSet row, String column) throws SQLException {
+        double value = row.getDouble(column);
+        return row.wasNull() ? null : value;
     }
 
     /** All but its mark. */
@@ -56,7 +64,10 @@ public final class ToolRows {
                         .set("front_arm_rating_kg", hoist.rating().frontArmKg())
                         .set("rear_arm_rating_kg", hoist.rating().rearArmKg())
                         .set("adapter_heights_mm", written(hoist.adapterHeightsMm()))
-                        .set("block_heights_mm", written(hoist.blockHeightsMm())));
+                        .set("adapter_rating_kg", hoist.adapterRatingKg())
+                        .set("block_heights_mm", written(hoist.blockHeightsMm()))
+                        .set("drive_over_mm", hoist.driveOverMm())
+                        .set("ceiling_mm", hoist.ceilingMm()));
         return row;
     }
 

@@ -74,10 +74,11 @@ public final class BenchPicture {
                         load.strength().proofLoadN(load.thread()),
                         reader));
             case SeasonPressures season -> List.of(PressureOverSeason.svg(season, reader));
-            case ArmLoads loads -> List.of(LiftFromAbove.svg(loads, reader));
+            case ArmLoads loads -> LiftFromAbove.find(loads, reader).stream().toList();
             case LiftStack stack -> List.of(LiftFromSide.svg(stack, reader));
             case SizeComparison comparison -> List.of(TwoTyres.svg(comparison, reader));
-            case SizeMeaning meaning -> List.of(TyreBySize.svg(meaning, reader));
+            case SizeMeaning meaning ->
+                TyreBySize.find(meaning, reader).stream().toList();
             case TyreAge age -> List.of(AgeOfTyre.svg(age, reader));
             case RestVoltage rest -> List.of(ChargeByVoltage.svg(rest, reader));
             case BatteryHealth health -> List.of(ShareOfRating.svg(health, reader));

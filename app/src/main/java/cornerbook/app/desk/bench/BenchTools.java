@@ -2,10 +2,12 @@ package cornerbook.app.desk.bench;
 
 import cornerbook.app.bench.Question;
 import cornerbook.app.desk.Pages;
+import cornerbook.core.say.Amount;
 import cornerbook.core.tool.ShopTool;
 import cornerbook.words.UnitSystem;
 import io.helidon.webserver.http.ServerRequest;
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -28,6 +30,7 @@ public record BenchTools(List<ShopTool> tools, @Nullable ShopTool chosen, boolea
         var kind = switch (question.name()) {
             case "torque" -> ShopTool.Kind.TORQUE_WRENCH;
             case "pressure" -> ShopTool.Kind.PRESSURE_GAUGE;
+            case "lift" -> ShopTool.Kind.HOIST;
             default -> null;
         };
         var tools = all.stream().filter(tool -> tool.kind() == kind).toList();
@@ -45,9 +48,9 @@ public record BenchTools(List<ShopTool> tools, @Nullable ShopTool chosen, boolea
                 today);
     }
 
-    /** Whether they are torque wrenches, not gauges. */
-    public boolean wrenches() {
-        return !tools.isEmpty() && tools.getFirst().kind() == ShopTool.Kind.TORQUE_WRENCH;
+    /** What they are, where there are any. */
+    public ShopTool.Kind kind() {
+        return tools.getFirst().kind();
     }
 
     /** The same with none in hand. */
@@ -67,24 +70,50 @@ public record BenchTools(List<ShopTool> tools, @Nullable ShopTool chosen, boolea
 
     /** What the tool in hand answers, by name of the question. */
     Map<String, List<String>> values(UnitSystem system) {
-        if (chosen == null) {
-            return Map.of();
+        var values = new LinkedHashMap<String, List<String>>();
+        if (chosen != null) {
+            answers(chosen).forEach((name, answer) -> {
+                if (answer != null) {
+                    values.put(name, List.of(system.field(answer.value(), answer.unit())));
+                }
+            });
         }
-        var unit = chosen.kind().unit();
-        var offset = List.of(system.field(chosen.offset(), unit));
-        return chosen.kind() == ShopTool.Kind.TORQUE_WRENCH
-                ? Map.of(
-                        "wrench-from", List.of(system.field(chosen.lowest(), unit)),
-                        "wrench-to", List.of(system.field(chosen.highest(), unit)),
-                        "wrench-offset", offset)
-                : Map.of("gauge-offset", offset);
+        return values;
     }
 
     /** The questions that a tool answers, for one laid down to leave nothing behind. */
     List<String> names() {
-        return tools.isEmpty()
-                ? List.of()
-                : wrenches() ? List.of("wrench-from", "wrench-to", "wrench-offset") : List.of("gauge-offset");
+        return tools.isEmpty() ? List.of() : List.copyOf(answers(tools.getFirst()).keySet());
+    }
+
+    /** By name of the question; null what is not known of this one. */
+    private static Map<String, @Nullable Amount> answers(ShopTool tool) {
+        var unit = tool.kind().unit();
+        var answers = new LinkedHashMap<String, @Nullable Amount>();
+        switch (tool.kind()) {
+            case TORQUE_WRENCH -> {
+                answers.put("wrench-from", Amount.exact(tool.lowest(), unit));
+                answers.put("wrench-to", Amount.exact(tool.highest(), unit));
+                answers.put("wrench-offset", Amount.exact(tool.offset(), unit));
+            }
+            case PRESSURE_GAUGE -> answers.put("gauge-offset", Amount.exact(tool.offset(), unit));
+            case HOIST -> {
+                answers.put("arm-height", Amount.exact(tool.lowest(), unit));
+                answers.put("raised", Amount.exact(tool.highest(), unit));
+                tool.findHoist().ifPresent(hoist -> {
+                    answers.put("adapter-height", Amount.exact(hoist.lowestAdapterMm(), unit));
+                    answers.put("drive-over", known(hoist.driveOverMm(), unit));
+                    answers.put("ceiling", known(hoist.ceilingMm(), unit));
+                    answers.put("hoist-rating", Amount.exact(hoist.rating().hoistKg(), "kg"));
+                    answers.put("arm-rating", known(hoist.rating().weakestArmKg(), "kg"));
+                });
+            }
+        }
+        return answers;
+    }
+
+    private static @Nullable Amount known(@Nullable Double value, String unit) {
+        return value == null ? null : Amount.exact(value, unit);
     }
 
     /** Whether a tool of the list is due for calibration. */

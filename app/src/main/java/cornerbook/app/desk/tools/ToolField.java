@@ -7,12 +7,10 @@ enum ToolField {
     LOWEST,
     HIGHEST,
     OFFSET,
-    RATING,
-    FRONT_ARM,
-    REAR_ARM;
+    RATING;
 
     /** Its name in the form. */
     String key() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return name().toLowerCase(Locale.ROOT);
     }
 }

@@ -47,9 +47,12 @@ record ToolForm(Form typed, UnitSystem system) {
         }
         return new Hoist(
                 Integer.parseInt(arms),
-                new HoistRating(ratingKg, value(ToolField.FRONT_ARM, "kg"), value(ToolField.REAR_ARM, "kg")),
+                new HoistRating(ratingKg, known("front-arm", "kg"), known("rear-arm", "kg")),
                 heights("adapters"),
-                heights("blocks"));
+                known("adapter-rating", "kg"),
+                heights("blocks"),
+                known("drive-over", "mm"),
+                known("ceiling", "mm"));
     }
 
     private List<Double> heights(String field) {
@@ -66,6 +69,11 @@ record ToolForm(Form typed, UnitSystem system) {
             throw new Refused(new ToolsSaid.MissingValue(field));
         }
         return Typed.valueOf(text, unit, system);
+    }
+
+    private @Nullable Double known(String field, String unit) {
+        var text = typed.get(field);
+        return text.isEmpty() ? null : Typed.valueOf(text, unit, system);
     }
 
     private static LocalDate day(String text) {

@@ -8,10 +8,12 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Side;
 import cornerbook.core.lift.ArmLoads;
 import cornerbook.core.lift.LiftPoint;
+import cornerbook.core.lift.LiftPoints;
 import cornerbook.core.say.Amount;
 import cornerbook.words.Labels;
 import cornerbook.words.Reader;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** The lifted car from above, front up and to scale: wheels, lift points with what each arm carries, and the centre of gravity in their polygon. */
@@ -26,20 +28,24 @@ public final class LiftFromAbove {
     private static final List<Corner> AROUND = List.of(Corner.LF, Corner.LR, Corner.RR, Corner.RF);
 
     private final ArmLoads loads;
+    private final LiftPoints points;
+    private final double marginMm;
     private final Reader reader;
     private final Labels labels;
     private final double scale;
     private final double firstMm;
 
-    private LiftFromAbove(ArmLoads loads, Reader reader) {
+    private LiftFromAbove(ArmLoads loads, LiftPoints points, double marginMm, Reader reader) {
         this.loads = loads;
+        this.points = points;
+        this.marginMm = marginMm;
         this.reader = reader;
         this.labels = reader.labels(ROOM);
         double widestMm = loads.car().trackMm() / 2;
         double first = 0;
         double last = loads.car().wheelbaseMm();
         for (var corner : AROUND) {
-            var point = loads.points().get(corner);
+            var point = points.get(corner);
             widestMm = Math.max(widestMm, Math.abs(point.leftOfCentreMm()));
             first = Math.min(first, point.behindFrontAxleMm());
             last = Math.max(last, point.behindFrontAxleMm());
@@ -48,9 +54,13 @@ public final class LiftFromAbove {
         scale = Math.min((MIDDLE_X - LEFTMOST_X) / widestMm, (BOTTOM_Y - TOP_Y) / (last - first));
     }
 
-    /** The picture. */
-    public static String svg(ArmLoads loads, Reader reader) {
-        return new LiftFromAbove(loads, reader).draw();
+    /** The picture; empty where the lift points are not known. */
+    public static Optional<String> find(ArmLoads loads, Reader reader) {
+        var points = loads.points();
+        var marginMm = loads.marginMm();
+        return points == null || marginMm == null
+                ? Optional.empty()
+                : Optional.of(new LiftFromAbove(loads, points, marginMm, reader).draw());
     }
 
     private String draw() {
@@ -62,7 +72,7 @@ public final class LiftFromAbove {
                         "arms",
                         AROUND.stream().map(this::words).collect(Collectors.joining(", ")),
                         "margin",
-                        new Amount(loads.marginMm(), "mm", 0)));
+                        new Amount(marginMm, "mm", 0)));
         double half = loads.car().trackMm() / 2;
         svg.rectangle(
                 x(half) + 4,
@@ -85,7 +95,7 @@ public final class LiftFromAbove {
         }
         svg.path(
                 AROUND.stream()
-                        .map(corner -> at(loads.points().get(corner)))
+                        .map(corner -> at(points.get(corner)))
                         .collect(Collectors.joining("L", "M", "Z")),
                 Palette.PAPER,
                 Palette.OCHRE,
@@ -93,7 +103,7 @@ public final class LiftFromAbove {
         AROUND.forEach(corner -> drawArm(svg, corner));
         double x = x(loads.centreLeftMm());
         double y = y(loads.centreBehindFrontAxleMm());
-        var side = loads.points().nearestOnSide(loads.centreBehindFrontAxleMm(), loads.centreLeftMm());
+        var side = points.nearestOnSide(loads.centreBehindFrontAxleMm(), loads.centreLeftMm());
         svg.line(x, y, x(side.leftOfCentreMm()), y(side.behindFrontAxleMm()), Palette.PLUM, 2, "5 3");
         svg.circle(x, y, 12, Palette.PAPER, Palette.PLUM, 3, "");
         svg.line(x - 18, y, x + 18, y, Palette.PLUM, 2, "");
@@ -108,12 +118,12 @@ public final class LiftFromAbove {
                 Anchor.MIDDLE,
                 Palette.PLUM,
                 true,
-                labels.of("inside", "margin", new Amount(loads.marginMm(), "mm", 0)));
+                labels.of("inside", "margin", new Amount(marginMm, "mm", 0)));
         return svg.close();
     }
 
     private void drawArm(Svg svg, Corner corner) {
-        var point = loads.points().get(corner);
+        var point = points.get(corner);
         var arm = loads.arm(corner);
         boolean left = corner.side() == Side.LEFT;
         double x = x(point.leftOfCentreMm());
@@ -122,24 +132,30 @@ public final class LiftFromAbove {
         svg.line(postX, HEIGHT / 2.0, x, y, Palette.SLATE, 8, "");
         svg.circle(x, y, 13, Palette.OCHRE, Palette.PAPER, 2, "");
         svg.rectangle(left ? 2 : WIDTH - 26.0, HEIGHT / 2.0 - 26, 24, 52, 3, Palette.SLATE, Palette.SLATE);
-        boolean over = arm.shareOfRating() > 1;
+        boolean over = arm.overloaded();
         var anchor = left ? Anchor.START : Anchor.END;
         double edge = left ? 4 : WIDTH - 4.0;
         double wordsY = y < HEIGHT / 2.0 ? y - 26 : y + 16;
         var colour = over ? Palette.PLUM : Palette.INK;
         svg.words(edge, wordsY, 16, anchor, colour, true, reader.say(corner));
         svg.words(edge, wordsY + 18, 15, anchor, colour, true, reader.say(Amount.of(arm.loadKg(), "kg")));
-        svg.words(edge, wordsY + 34, 13, anchor, colour, false, share(arm.shareOfRating()));
+        svg.words(edge, wordsY + 34, 13, anchor, colour, false, percent(arm.share()));
+        svg.words(
+                edge, wordsY + 49, 12, anchor, colour, false, labels.of("uneven", "share", percent(arm.mostShare())));
     }
 
     private String words(Corner corner) {
         var arm = loads.arm(corner);
-        return "%s %s, %s"
-                .formatted(reader.say(corner), reader.say(Amount.of(arm.loadKg(), "kg")), share(arm.shareOfRating()));
+        return "%s %s, %s, %s"
+                .formatted(
+                        reader.say(corner),
+                        reader.say(Amount.of(arm.loadKg(), "kg")),
+                        percent(arm.share()),
+                        labels.of("uneven", "share", percent(arm.mostShare())));
     }
 
-    private String share(double share) {
-        return labels.of("up-to", "share", Amount.of(share * 100, "%"));
+    private String percent(double share) {
+        return reader.say(Amount.of(share * 100, "%"));
     }
 
     private String at(LiftPoint point) {

@@ -7,6 +7,7 @@ import cornerbook.core.say.Amount;
 import cornerbook.core.tyre.SizeMeaning;
 import cornerbook.words.Reader;
 import java.util.Locale;
+import java.util.Optional;
 
 /** One tyre of a size from the side and in section on its measuring rim, both to one scale, with its measures. */
 public final class TyreBySize {
@@ -20,20 +21,24 @@ public final class TyreBySize {
     private static final double CORNER = 12;
 
     private final SizeMeaning meaning;
+    private final double rimCode;
     private final double perMm;
 
-    private TyreBySize(SizeMeaning meaning) {
+    private TyreBySize(SizeMeaning meaning, double rimCode) {
         this.meaning = meaning;
+        this.rimCode = rimCode;
         perMm = HIGHEST / meaning.overallDiameterMm();
     }
 
-    public static String svg(SizeMeaning meaning, Reader reader) {
-        return new TyreBySize(meaning).draw(reader);
+    /** Empty where no table tells the measuring rim. */
+    public static Optional<String> find(SizeMeaning meaning, Reader reader) {
+        return Optional.ofNullable(meaning.measuringRimCode())
+                .map(rimCode -> new TyreBySize(meaning, rimCode).draw(reader));
     }
 
     private String draw(Reader reader) {
         var labels = reader.labels(AgeOfTyre.ROOM);
-        var rimWidth = Amount.exact(meaning.measuringRimCode(), "");
+        var rimWidth = Amount.exact(rimCode, "");
         var height = new Amount(meaning.overallDiameterMm(), "mm", 0);
         var sidewall = new Amount(meaning.sectionHeightMm(), "mm", 0);
         var width = new Amount(meaning.size().sectionWidthMm(), "mm", 0);
@@ -107,7 +112,7 @@ public final class TyreBySize {
     private void section(Svg svg, double treadY, int down) {
         double half = meaning.size().sectionWidthMm() * perMm / 2;
         double tread = half * 0.86;
-        double rim = meaning.measuringRimCode() * INCH_MM * perMm / 2;
+        double rim = rimCode * INCH_MM * perMm / 2;
         double belly = treadY + down * meaning.sectionHeightMm() * perMm * 0.5;
         double bead = treadY + down * meaning.sectionHeightMm() * perMm;
         svg.path(

@@ -32,6 +32,7 @@ public interface SidewallSaid extends Said {
     enum Ground implements SidewallSaid {
         END_OF_SEASON,
         SIDEWALL_INDICES,
+        SIDEWALL_LIGHT_TRUCK,
         SIDEWALL_TABLES,
         SPECIFICATION,
         SPECIFICATION_OUTRANKS,
@@ -39,6 +40,7 @@ public interface SidewallSaid extends Said {
         SHOWN_BY_DIAMETERS,
         MAKERS_DIFFER,
         AXLE_LOAD_RULE,
+        AXLE_LOAD_RULE_LIGHT_TRUCK,
         LOAD_INDEX_RULE,
         SPEED_SYMBOL_RULE,
         SPEEDOMETER_RULE,
@@ -100,6 +102,11 @@ public interface SidewallSaid extends Said {
 
     record HalfOfAxle(Amount axle, Amount half) implements SidewallSaid {}
 
+    /** A temporary spare, or a light-truck size that is not listed. */
+    record LoadOnSidewall(String tag, String size, boolean temporary) implements SidewallSaid {}
+
+    record OtherTables(String tag, String fitted, String placard) implements SidewallSaid {}
+
     record PlacardUnread(String tag, Said why) implements SidewallSaid {}
 
     record LowLoadIndex(String tag, Corner corner, int fitted, int asked) implements SidewallSaid {}
@@ -112,7 +119,8 @@ public interface SidewallSaid extends Said {
 
     record TooSlow(Corner corner, Amount highest) implements SidewallSaid {}
 
-    record ServiceAllows(String service, Amount capacity, Amount highest) implements SidewallSaid {}
+    /** The capacity is null where no table tells it. */
+    record ServiceAllows(String service, @Nullable Amount capacity, Amount highest) implements SidewallSaid {}
 
     record OtherSize(Axle axle, String fitted, String placard, Margin circumference) implements SidewallSaid {}
 

@@ -17,6 +17,7 @@ import cornerbook.core.say.Said;
 import cornerbook.core.tyre.LoadIndex;
 import cornerbook.core.tyre.ServiceDescription;
 import cornerbook.core.tyre.SpeedSymbol;
+import cornerbook.core.tyre.TyreSize;
 import cornerbook.core.tyre.judge.SidewallSaid.Ground;
 import cornerbook.core.tyre.judge.SidewallSaid.Label;
 import java.util.ArrayList;
@@ -26,7 +27,8 @@ import java.util.Optional;
 
 /**
  * Findings on tyres that may carry less than half of their axle's permitted load. The capacity is that of the load index
- * (UN R30, table), for tyres on their own at each end of the axle, not in pairs.
+ * (UN R30, table), of light-truck tyres that of a tyre maker's data sheet, for tyres on their own at each end of the axle, not
+ * in pairs. Temporary spares are not judged: their load stands on the sidewall alone.
  */
 public final class TyreLoadFindings {
     private TyreLoadFindings() {}
@@ -44,22 +46,30 @@ public final class TyreLoadFindings {
                     .filter(entry -> entry.getValue().equals(wheel.tag()))
                     .map(Map.Entry::getKey)
                     .findFirst();
-            var service = service(wheel, notJudged);
-            if (corner.isPresent() && service.isPresent()) {
+            var load = load(wheel, notJudged);
+            if (corner.isPresent() && load.isPresent()) {
                 double needKg = vehicle.axle(corner.get().axle()).axleLoadKg() / 2;
-                if (service.get().loadIndex().capacityKg() < needKg) {
-                    findings.add(tooWeak(span.set(), wheel, corner.get(), service.get(), vehicle, needKg));
+                if (load.get().capacityKg() < needKg) {
+                    findings.add(tooWeak(span.set(), wheel, corner.get(), load.get(), vehicle, needKg));
                 }
             }
         }
         return new Judgement(findings, notJudged);
     }
 
-    private static Optional<ServiceDescription> service(Wheel wheel, List<Said> notJudged) {
+    private record Load(ServiceDescription service, double capacityKg, boolean lightTruck) {}
+
+    private static Optional<Load> load(Wheel wheel, List<Said> notJudged) {
+        var tyre = wheel.tyre();
         try {
-            return Optional.of(new ServiceDescription(
-                    new LoadIndex(wheel.tyre().loadIndex()),
-                    SpeedSymbol.parse(wheel.tyre().speedSymbol())));
+            var size = TyreSize.parse(tyre.size());
+            var service =
+                    new ServiceDescription(new LoadIndex(tyre.loadIndex()), SpeedSymbol.parse(tyre.speedSymbol()));
+            var capacityKg = size.findCapacityKg(service.loadIndex());
+            if (capacityKg.isEmpty()) {
+                notJudged.add(new SidewallSaid.LoadOnSidewall(wheel.tag(), tyre.size(), size.temporary()));
+            }
+            return capacityKg.map(kg -> new Load(service, kg, size.lightTruck()));
         } catch (IllegalArgumentException e) {
             notJudged.add(new SidewallSaid.LoadUnread(wheel.tag(), Refused.said(e)));
             return Optional.empty();
@@ -71,14 +81,14 @@ public final class TyreLoadFindings {
      * little for the actual use (Directive 2014/45/EU, Annex I, 5.2.3, from memory), which the book does not know.
      */
     private static Finding tooWeak(
-            WheelSet set, Wheel wheel, Corner corner, ServiceDescription service, Vehicle vehicle, double needKg) {
+            WheelSet set, Wheel wheel, Corner corner, Load load, Vehicle vehicle, double needKg) {
         var axle = vehicle.axle(corner.axle());
-        double capacityKg = service.loadIndex().capacityKg();
+        var capacity = Amount.of(load.capacityKg(), "kg");
         return new Finding(
                 new Subject(Subject.Part.TYRE_LOAD, corner, wheel.tag(), set.id()),
                 Verdict.SPENT,
                 new SidewallSaid.CarriesTooLittle(
-                        wheel.tag(), corner, Amount.of(capacityKg, "kg"), Amount.of(needKg, "kg")),
+                        wheel.tag(), corner, capacity, Amount.of(needKg, "kg")),
                 new SidewallSaid.CarriesTooLittlePlain(corner),
                 null,
                 null,
@@ -86,8 +96,8 @@ public final class TyreLoadFindings {
                 List.of(
                         new Evidence(
                                 Label.SERVICE_DESCRIPTION,
-                                new SidewallSaid.ServiceCarries(service.toString(), Amount.of(capacityKg, "kg")),
-                                Ground.SIDEWALL_INDICES),
+                                new SidewallSaid.ServiceCarries(load.service().toString(), capacity),
+                                load.lightTruck() ? Ground.SIDEWALL_LIGHT_TRUCK : Ground.SIDEWALL_INDICES),
                         new Evidence(
                                 Label.PERMITTED_AXLE_LOAD,
                                 new SidewallSaid.HalfOfAxle(
@@ -97,6 +107,6 @@ public final class TyreLoadFindings {
                                 Label.PLACARD_ASKS,
                                 Said.verbatim(axle.loadIndex() + axle.speedSymbol()),
                                 Ground.SPECIFICATION_OUTRANKS)),
-                Ground.AXLE_LOAD_RULE);
+                load.lightTruck() ? Ground.AXLE_LOAD_RULE_LIGHT_TRUCK : Ground.AXLE_LOAD_RULE);
     }
 }

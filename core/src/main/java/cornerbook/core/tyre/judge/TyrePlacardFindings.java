@@ -40,6 +40,7 @@ public final class TyrePlacardFindings {
     private final WheelSet set;
     private final Vehicle vehicle;
     private final List<Finding> findings = new ArrayList<>();
+    private final List<Said> notJudged = new ArrayList<>();
 
     private TyrePlacardFindings(WheelSet set, Vehicle vehicle) {
         this.set = set;
@@ -53,7 +54,6 @@ public final class TyrePlacardFindings {
     }
 
     private Judgement judge(Map<Corner, String> wheelAt) {
-        var notJudged = new ArrayList<Said>();
         var sized = new TreeMap<Axle, SizeComparison>();
         for (var corner : Corner.values()) {
             var wheel = set.wheels().stream()
@@ -62,12 +62,16 @@ public final class TyrePlacardFindings {
             if (wheel.isPresent()) {
                 var asked = vehicle.axle(corner.axle());
                 var tyre = wheel.get().tyre();
-                service(corner, wheel.get(), asked);
                 try {
-                    var comparison =
-                            SizeComparison.of(TyreSize.parse(asked.tyreSize()), TyreSize.parse(tyre.size()), SHOWN_KMH);
-                    if (comparison.diameterMm() != 0) {
-                        sized.putIfAbsent(corner.axle(), comparison);
+                    var fitted = TyreSize.parse(tyre.size());
+                    var placard = TyreSize.parse(asked.tyreSize());
+                    // The findings on load say that a temporary spare is not judged.
+                    if (!fitted.temporary()) {
+                        service(corner, wheel.get(), asked, placard, fitted);
+                        var comparison = SizeComparison.of(placard, fitted, SHOWN_KMH);
+                        if (comparison.diameterMm() != 0) {
+                            sized.putIfAbsent(corner.axle(), comparison);
+                        }
                     }
                 } catch (IllegalArgumentException e) {
                     notJudged.add(new SidewallSaid.PlacardUnread(wheel.get().tag(), Refused.said(e)));
@@ -87,36 +91,56 @@ public final class TyrePlacardFindings {
         }
     }
 
-    private void service(Corner corner, Wheel wheel, AxleSpecification axle) {
+    private void service(
+            Corner corner,
+            Wheel wheel,
+            AxleSpecification axle,
+            TyreSize placard,
+            TyreSize size) {
         var tyre = wheel.tyre();
         var fitted = read(tyre.loadIndex(), tyre.speedSymbol());
         var asked = read(axle.loadIndex(), axle.speedSymbol());
-        if (fitted.isPresent() && asked.isPresent()) {
-            service(corner, wheel, asked.get(), fitted.get());
+        if (fitted.isEmpty() || asked.isEmpty()) {
+            return;
+        }
+        if (size.sharesTables(placard)) {
+            service(corner, wheel, new Described(placard, asked.get()), new Described(size, fitted.get()));
+        } else {
+            notJudged.add(new SidewallSaid.OtherTables(wheel.tag(), tyre.size(), axle.tyreSize()));
         }
     }
 
-    private void service(Corner corner, Wheel wheel, ServiceDescription asked, ServiceDescription fitted) {
+    private record Described(TyreSize size, ServiceDescription service) {
+        Optional<Double> findCapacityKg() {
+            return size.findCapacityKg(service.loadIndex());
+        }
+
+        int index() {
+            return service.loadIndex().number();
+        }
+
+        SpeedSymbol symbol() {
+            return service.speedSymbol();
+        }
+    }
+
+    private void service(Corner corner, Wheel wheel, Described asked, Described fitted) {
         double halfKg = vehicle.axle(corner.axle()).axleLoadKg() / 2;
-        double fittedKg = fitted.loadIndex().capacityKg();
         // What carries less than half of the axle's load is a finding of its own.
-        if (fittedKg < asked.loadIndex().capacityKg() && fittedKg >= halfKg) {
+        boolean carriesHalf = fitted.findCapacityKg().filter(kg -> kg < halfKg).isEmpty();
+        if (fitted.index() < asked.index() && carriesHalf) {
             add(
                     corner,
                     wheel,
                     Verdict.SPENT,
-                    new SidewallSaid.LowLoadIndex(
-                            wheel.tag(),
-                            corner,
-                            fitted.loadIndex().number(),
-                            asked.loadIndex().number()),
+                    new SidewallSaid.LowLoadIndex(wheel.tag(), corner, fitted.index(), asked.index()),
                     new SidewallSaid.LowLoadIndexPlain(corner),
                     asked,
                     fitted,
                     Ground.LOAD_INDEX_RULE);
         }
-        double fittedKmh = fitted.speedSymbol().highestKmh();
-        if (fittedKmh < asked.speedSymbol().highestKmh()) {
+        double fittedKmh = fitted.symbol().highestKmh();
+        if (fittedKmh < asked.symbol().highestKmh()) {
             boolean winter = set.season() == SeasonKind.WINTER;
             add(
                     corner,
@@ -125,8 +149,8 @@ public final class TyrePlacardFindings {
                     new SidewallSaid.LowSpeedSymbol(
                             wheel.tag(),
                             corner,
-                            fitted.speedSymbol().name(),
-                            asked.speedSymbol().name()),
+                            fitted.symbol().name(),
+                            asked.symbol().name()),
                     winter
                             ? new SidewallSaid.SlowWinterTyre(corner, kmh(fittedKmh))
                             : new SidewallSaid.TooSlow(corner, kmh(fittedKmh)),
@@ -142,8 +166,8 @@ public final class TyrePlacardFindings {
             Verdict verdict,
             Said title,
             Said plainWords,
-            ServiceDescription asked,
-            ServiceDescription fitted,
+            Described asked,
+            Described fitted,
             Said source) {
         findings.add(new Finding(
                 new Subject(Subject.Part.TYRE_LOAD, corner, wheel.tag(), set.id()),
@@ -159,13 +183,16 @@ public final class TyrePlacardFindings {
                 source));
     }
 
-    private static Evidence described(Label what, ServiceDescription service, Ground source) {
+    private static Evidence described(Label what, Described described, Ground source) {
         return new Evidence(
                 what,
                 new SidewallSaid.ServiceAllows(
-                        service.toString(),
-                        Amount.of(service.loadIndex().capacityKg(), "kg"),
-                        kmh(service.speedSymbol().highestKmh())),
+                        described.service().toString(),
+                        described
+                                .findCapacityKg()
+                                .map(kg -> Amount.of(kg, "kg"))
+                                .orElse(null),
+                        kmh(described.symbol().highestKmh())),
                 source);
     }
 

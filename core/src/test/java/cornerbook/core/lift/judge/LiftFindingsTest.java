@@ -1,5 +1,6 @@
 package cornerbook.core.lift.judge;
 
+import static cornerbook.core.lift.Ratings.rated;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
@@ -13,6 +14,7 @@ import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.lift.CarBody;
+import cornerbook.core.lift.CarHeights;
 import cornerbook.core.lift.Hoist;
 import cornerbook.core.lift.HoistRating;
 import cornerbook.core.lift.LiftPoints;
@@ -40,19 +42,22 @@ class LiftFindingsTest {
     }
 
     private static CarBody body(double massKg, @Nullable Double pointHeightMm, @Nullable LiftPoints points) {
-        return new CarBody(massKg, 0.5, 2700.0, 1550.0, 160.0, pointHeightMm, 22.0, points);
+        return new CarBody(massKg, 0.5, 2700.0, 1550.0, new CarHeights(160.0, pointHeightMm, null), 22.0, points);
     }
 
     private static ShopTool hoist(double hoistKg, double armKg, Double... blocksMm) {
+        return hoist(new Hoist(4, rated(armKg, hoistKg), List.of(80.0, 40.0), 5000.0, List.of(blocksMm), null, null));
+    }
+
+    private static ShopTool fitted(
+            double adapterMm, double adapterKg, @Nullable Double driveOverMm, @Nullable Double ceilingMm) {
+        return hoist(new Hoist(
+                4, rated(1000, 4000), List.of(adapterMm), adapterKg, List.of(), driveOverMm, ceilingMm));
+    }
+
+    private static ShopTool hoist(Hoist hoist) {
         return new ShopTool(
-                "H-1",
-                ShopTool.Kind.HOIST,
-                "Invented hoist",
-                120,
-                1900,
-                0,
-                Cars.AUTUMN.plusMonths(5),
-                new Hoist(4, new HoistRating(hoistKg, armKg, armKg), List.of(80.0, 40.0), List.of(blocksMm)));
+                "H-1", ShopTool.Kind.HOIST, "Invented hoist", 120, 1900, 0, Cars.AUTUMN.plusMonths(5), hoist);
     }
 
     private Finding finding(CarBody body, ShopTool... tools) {
@@ -91,7 +96,7 @@ class LiftFindingsTest {
     @Test
     void anArmMayBeOverloadedWhileTheHoistIsNot() {
         var body = new CarBody(
-                kg(11_500), 4500 / 11_500.0, 3500.0, 1800.0, null, null, null, LiftPoints.symmetric(0, 3500, 1600));
+                kg(11_500), 4500 / 11_500.0, 3500.0, 1800.0, CarHeights.NOT_KNOWN, null, LiftPoints.symmetric(0, 3500, 1600));
         var finding = finding(body, hoist(kg(12_000), kg(3000)));
         assertThat(finding.verdict()).isEqualTo(Verdict.UNSAFE);
         assertThat(finding.evidence())
@@ -142,10 +147,84 @@ class LiftFindingsTest {
         assertThat(Facts.of(finding.title())).isEqualTo("TipsOnHoist(H-1, 150 mm)");
     }
 
+    /** Without lift points the arms have half of each axle, 400 kg; without the axles' shares the hoist alone is judged; without a mass nothing. */
     @Test
-    void whatIsNotKnownOfTheCarIsSaid() {
-        assertThat(findings(body(1600, 180.0, null), hoist(4000, 1000))).isEmpty();
-        assertThat(notJudged).containsExactly(new LiftSaid.NotKnown("H-1", List.of(LiftSaid.Part.LIFT_POINTS)));
+    void whatIsNotKnownOfTheCarIsSaidAndTheRestIsJudged() {
+        assertThat(finding(body(1600, 180.0, null), hoist(4000, 1000)).title())
+                .extracting(Facts::of)
+                .isEqualTo("OnHoist(H-1, 40 %, 80 %, none)");
+        assertThat(notJudged).containsExactly(new LiftSaid.PointsNotKnown("H-1", List.of(LiftSaid.Part.LIFT_POINTS)));
+        notJudged.clear();
+        var weighed = new CarBody(1600.0, null, null, null, new CarHeights(160.0, 180.0, null), null, null);
+        assertThat(finding(weighed, hoist(1500, 1000)).verdict()).isEqualTo(Verdict.UNSAFE);
+        assertThat(finding(weighed, hoist(1600, 1000)).verdict()).isEqualTo(Verdict.RUNS_OUT);
+        assertThat(notJudged)
+                .hasSize(2)
+                .containsOnly(new LiftSaid.ArmsNotKnown("H-1", List.of(LiftSaid.Part.FRONT_SHARE)));
+        notJudged.clear();
+        assertThat(findings(CarBody.NOT_KNOWN, hoist(4000, 1000))).isEmpty();
+        assertThat(notJudged).containsExactly(new LiftSaid.NotKnown("H-1", List.of(LiftSaid.Part.KERB_MASS)));
+    }
+
+    /**
+     * A hoist seller's page: 3000 lb in front and 6000 lb behind ask for a hoist of 12 000 lb with 3000 lb an arm. The rear arms are
+     * at their rating; with one pad bearing nothing one of them would carry 4500 lb, half as much again, which is a caution.
+     */
+    @Test
+    void thePublishedExampleIsLiftedWithACaution() {
+        var body = new CarBody(kg(9000), 3000 / 9000.0, null, null, CarHeights.NOT_KNOWN, null, null);
+        var finding = finding(body, hoist(kg(12_000), kg(3000)));
+        assertThat(finding.verdict()).isEqualTo(Verdict.RUNS_OUT);
+        assertThat(Facts.of(finding.title())).isEqualTo("OnHoist(H-1, 100 %, 150 %, none)");
+        assertThat(Facts.of(finding.plainWords())).matches("ArmUneven\\([LR]R, 2041 kg, 150 %\\)");
+        assertThat(finding(body, hoist(kg(10_000), kg(2500))).verdict()).isEqualTo(Verdict.UNSAFE);
+    }
+
+    /** 400 kg on each arm with even pads. */
+    @ParameterizedTest
+    @CsvSource({"400, RUNS_OUT, ArmUneven", "399, UNSAFE, CUSTOMER_TOO_HEAVY", "800, HOLDS, CUSTOMER_WITHIN"})
+    void onlyTheEvenLoadForbidsTheLift(double armKg, Verdict verdict, String plainWords) {
+        var finding = finding(body(1600, 180.0, POINTS), hoist(4000, armKg));
+        assertThat(finding.verdict()).isEqualTo(verdict);
+        assertThat(Facts.of(finding.plainWords())).startsWith(plainWords);
+    }
+
+    /** 400 kg on an arm: an adapter rated 400 kg is enough, one rated 399 kg is not. */
+    @ParameterizedTest
+    @CsvSource({"450, HOLDS", "400, RUNS_OUT", "399, UNSAFE"})
+    void adaptersCarryWhatTheirArmCarries(double adapterKg, Verdict verdict) {
+        assertThat(finding(body(1600, 180.0, POINTS), fitted(40.0, adapterKg, null, null)).verdict())
+                .isEqualTo(verdict);
+        assertThat(notJudged).isEmpty();
+    }
+
+    /** Base plate 150 mm with 10 mm of play under 160 mm of clearance. */
+    @ParameterizedTest
+    @CsvSource({"150, HOLDS", "151, SPENT"})
+    void aLowCarMayNotGetToItsPlace(double driveOverMm, Verdict verdict) {
+        assertThat(finding(body(1600, 180.0, POINTS), fitted(40.0, 1000, driveOverMm, null)).verdict())
+                .isEqualTo(verdict);
+    }
+
+    /** Pads to 1900 mm, adapter 40 mm, roof 1400 mm above the lift point, gap 100 mm: 3440 mm of ceiling are enough. */
+    @ParameterizedTest
+    @CsvSource({"3440, HOLDS, CUSTOMER_WITHIN", "3439, RUNS_OUT, 'RaiseNoHigher(1899 mm, 100 mm)'"})
+    void aCeilingThatEndsTheLiftIsACaution(double ceilingMm, Verdict verdict, String plainWords) {
+        var car = new CarBody(1600.0, 0.5, 2700.0, 1550.0, new CarHeights(160.0, 180.0, 1580.0), 22.0, POINTS);
+        var finding = finding(car, fitted(40.0, 1000, null, ceilingMm));
+        assertThat(finding.verdict()).isEqualTo(verdict);
+        assertThat(Facts.of(finding.plainWords())).isEqualTo(plainWords);
+        finding(body(1600, 180.0, POINTS), fitted(40.0, 1000, null, ceilingMm));
+        assertThat(notJudged).containsExactly(new LiftSaid.CeilingNotKnown("H-1", List.of(LiftSaid.Part.CAR_HEIGHT)));
+    }
+
+    @Test
+    void platesThatNobodyReadAreSaid() {
+        var hoist = hoist(new Hoist(4, new HoistRating(4000, null, null), List.of(40.0), List.of()));
+        assertThat(finding(body(1600, 180.0, POINTS), hoist).verdict()).isEqualTo(Verdict.HOLDS);
+        assertThat(notJudged)
+                .containsExactly(new LiftSaid.PlatesNotRead(
+                        "H-1", List.of(LiftSaid.Part.ARM_RATING, LiftSaid.Part.ADAPTER_RATING)));
     }
 
     @Test
@@ -177,7 +256,7 @@ class LiftFindingsTest {
         assertThat(Facts.of(tips.evidence().getFirst().value())).isEqualTo("-150 mm");
         assertThat(Facts.of(
                         finding(body(1600, 180.0, POINTS), hoist(4000, 1000)).title()))
-                .isEqualTo("OnHoist(H-1, 40 %, 750 mm)");
+                .isEqualTo("OnHoist(H-1, 40 %, 80 %, 750 mm)");
     }
 
     /** Four wheels of 22 kg off, the car weighs 1512 kg; a wheel that nobody weighed leaves that unsaid. */
@@ -189,7 +268,7 @@ class LiftFindingsTest {
                 .containsExactly(
                         tuple("HoistWith(ON)", "OfRating(1600 kg, 40 %, 4000 kg)"),
                         tuple("HoistWith(OFF)", "OfRating(1512 kg, 38 %, 4000 kg)"));
-        var unweighed = new CarBody(1600.0, 0.5, 2700.0, 1550.0, 160.0, 180.0, null, POINTS);
+        var unweighed = new CarBody(1600.0, 0.5, 2700.0, 1550.0, new CarHeights(160.0, 180.0, null), null, POINTS);
         assertThat(finding(unweighed, hoist(4000, 1000)).evidence())
                 .contains(new Evidence(
                         LiftSaid.Wheels.OFF, LiftSaid.Label.NOT_JUDGED, LiftSaid.Label.WHEEL_MASS_NOT_KNOWN));
@@ -214,13 +293,13 @@ class LiftFindingsTest {
 
     @Test
     void oneThingThatIsNotKnownIsNamedAlone() {
-        finding(new CarBody(1600.0, 0.5, 2700.0, 1550.0, null, 180.0, 22.0, POINTS), hoist(4000, 1000));
+        finding(new CarBody(1600.0, 0.5, 2700.0, 1550.0, new CarHeights(null, 180.0, null), 22.0, POINTS), hoist(4000, 1000));
         assertThat(notJudged)
                 .containsExactly(new LiftSaid.UnderNotKnown("H-1", List.of(LiftSaid.Part.GROUND_CLEARANCE)));
     }
 
     @Test
-    void aHoistWithTwoArmsIsNotComputed() {
+    void ofAHoistWithTwoArmsOnlyItsOwnRatingIsJudged() {
         var two = new ShopTool(
                 "H-2",
                 ShopTool.Kind.HOIST,
@@ -229,8 +308,11 @@ class LiftFindingsTest {
                 1900,
                 0,
                 Cars.AUTUMN.plusMonths(5),
-                new Hoist(2, new HoistRating(4000, 1000, 1000), List.of(40.0), List.of()));
-        assertThat(findings(body(1600, 180.0, POINTS), two)).isEmpty();
+                new Hoist(2, rated(1000, 4000), List.of(), List.of()));
+        assertThat(findings(body(1600, 180.0, POINTS), two)).singleElement().satisfies(finding -> {
+            assertThat(finding.verdict()).isEqualTo(Verdict.HOLDS);
+            assertThat(Facts.of(finding.title())).isEqualTo("OnHoist(H-2, 40 %, none, none)");
+        });
         assertThat(notJudged).containsExactly(new LiftSaid.OtherArmCount("H-2", 2));
     }
 }

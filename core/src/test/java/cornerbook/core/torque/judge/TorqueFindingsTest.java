@@ -43,6 +43,34 @@ class TorqueFindingsTest {
                 });
     }
 
+    /**
+     * 4 % of 140 N·m are 5.6 N·m, what a wrench in order may be off (ISO 6789, as a wrench maker's manual has it). A number near a
+     * limit says how far off it is and what to do; only far below is a wheel called loose.
+     */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "125 | NotTight(RF)",
+                "126 | UnderTorque(RF, 14 N·m, 10 %, 140 N·m)",
+                "132 | UnderTorque(RF, 8 N·m, 5.7 %, 140 N·m)",
+                "133 | NearTorque(RF, 7 N·m, 5 %, true, 140 N·m)",
+                "134 | NearTorque(RF, 6 N·m, 4.3 %, true, 140 N·m)",
+                "135 | AtTorque(RF)",
+                "145 | AtTorque(RF)",
+                "146 | NearTorque(RF, 6 N·m, 4.3 %, false, 140 N·m)",
+                "154 | NearTorque(RF, 14 N·m, 10 %, false, 140 N·m)",
+                "155 | TooTight(RF, 15 N·m, 11 %, 140 N·m)"
+            })
+    void aNumberNearALimitSaysWhatItMeans(double torqueNm, String plainWords) {
+        var finding = judge(visit(torque(Corner.RF, torqueNm)), new ArrayList<>()).getFirst();
+        assertThat(Facts.of(finding.plainWords())).isEqualTo(plainWords);
+        assertThat(finding.evidence())
+                .filteredOn(evidence -> evidence.what() == TorqueSaid.Label.WRENCH_ACCURACY)
+                .extracting(evidence -> Facts.of(evidence.value()))
+                .containsExactly("134 to 146 N·m");
+    }
+
     /** Only the wheel that was read is judged; the others went on and must be tightened before the car moves. */
     @Test
     void aWheelThatWentOnWithoutATorqueIsNamed() {

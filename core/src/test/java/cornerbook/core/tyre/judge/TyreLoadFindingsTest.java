@@ -51,8 +51,30 @@ class TyreLoadFindingsTest {
                                 "W", new TyreSaid.NoSpeedSymbol(Quoted.of("X"), "L M N P Q R S T U H V W Y")));
     }
 
+    /**
+     * Load index 111 is 1090 kg in UN R30's table, and LT255/75R17 111 carries 2405 lb, 1091 kg, by a tyre maker's data sheet,
+     * but at 50 psi; of LT245/75R16 with index 80 neither says anything. No light-truck tyre is held against the table for
+     * passenger tyres, and no temporary spare.
+     */
+    @Test
+    void lightTruckTyresAndSparesAreNotJudgedByThePassengerTable() {
+        assertThat(judge("LT255/75R17", 111, "S")).isEmpty();
+        assertThat(notJudged).isEmpty();
+        assertThat(judge("LT245/75R16", 80, "S")).isEmpty();
+        assertThat(judge("T145/80D18", 80, "M")).isEmpty();
+        assertThat(notJudged)
+                .containsExactly(
+                        new SidewallSaid.LoadOnSidewall("W", "LT245/75R16", false),
+                        new SidewallSaid.LoadOnSidewall("W", "T145/80D18", true));
+        assertThat(judge("225/55R18", 80, "T")).as("a passenger tyre with that index").hasSize(1);
+    }
+
     private List<Finding> judge(int loadIndex, String speedSymbol) {
-        var tyre = new Tyre("Invented tread", "225/55R18", loadIndex, speedSymbol, null, false, false, 8);
+        return judge("225/55R18", loadIndex, speedSymbol);
+    }
+
+    private List<Finding> judge(String size, int loadIndex, String speedSymbol) {
+        var tyre = new Tyre("Invented tread", size, loadIndex, speedSymbol, null, false, false, 8);
         var set = new WheelSet("S", SeasonKind.WINTER, null, List.of(new Wheel("W", tyre, null)));
         var judged = TyreLoadFindings.judge(Cases.onlyOn(set, Corner.RR).last());
         notJudged.addAll(judged.notJudged());

@@ -13,6 +13,7 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.finding.Cases;
 import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.quantity.Quoted;
 import cornerbook.core.say.Amount;
@@ -99,6 +100,26 @@ class TyrePlacardFindingsTest {
                         new TyreSaid.SizeUnread(
                                 Quoted.of("225-55R18"),
                                 new TyreSaid.SizeNeeds(Quoted.of("-55R18"), TyreSaid.SizePart.SLASH))));
+    }
+
+    /**
+     * A light-truck tyre carries its index at a far higher pressure than the placard of a passenger tyre asks: the two numbers
+     * say nothing of each other, but the diameters do (245/75R16: 406.4 + 2 × 183.75 = 773.9 mm).
+     */
+    @Test
+    void aLightTruckIndexIsNotHeldAgainstAPassengerPlacard() {
+        assertThat(judge(SeasonKind.SUMMER, "LT245/75R16", 90, "S"))
+                .extracting(finding -> finding.subject().part())
+                .containsExactly(Subject.Part.WHEEL_FIT);
+        assertThat(notJudged)
+                .containsExactly(new SidewallSaid.OtherTables("W", "LT245/75R16", ASKED.tyreSize()));
+    }
+
+    /** A temporary spare is smaller and slower by its kind; that its load is not judged the findings on load say. */
+    @Test
+    void aTemporarySpareIsNoTyreOfAnotherSize() {
+        assertThat(judge(SeasonKind.SUMMER, "T145/80D18", 99, "M")).isEmpty();
+        assertThat(notJudged).isEmpty();
     }
 
     private static SidewallSaid.OtherSize otherSize(Finding finding) {
