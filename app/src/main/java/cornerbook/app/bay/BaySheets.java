@@ -27,7 +27,6 @@ import cornerbook.core.finding.Verdict;
 import cornerbook.core.lift.judge.LiftFindings;
 import cornerbook.core.release.ReleaseRule;
 import cornerbook.core.say.Amount;
-import cornerbook.core.say.Said;
 import cornerbook.core.torque.TighteningOrder;
 import cornerbook.core.torque.WheelFastener;
 import cornerbook.core.tread.judge.TreadPrediction;

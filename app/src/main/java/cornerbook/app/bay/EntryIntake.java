@@ -128,7 +128,8 @@ final class EntryIntake {
                                 entry.flag("onSheet"));
             case "tool" ->
                 desk.book()
-                        .usedTools().choose(entry.id(), visitId, entry.word("tool", ShopTool.Kind.class), entry.mark("toolId"));
+                        .usedTools()
+                        .choose(entry.id(), visitId, entry.word("tool", ShopTool.Kind.class), entry.mark("toolId"));
             case "leaving" -> leave(entry);
             case "departure" -> ledger.addDeparture(visitId, departure(entry));
             default -> throw entry.refused("kind", new BaySaid.OneOf(KINDS));

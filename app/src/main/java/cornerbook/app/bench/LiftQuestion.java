@@ -174,7 +174,8 @@ final class LiftQuestion {
                                             Label.LIFT_TRACK,
                                             "mm",
                                             LiftSaid.Part.TRACK,
-                                            new Otherwise(Help.LIFT_TRACK, new Amount(CarMass.USUAL_TRACK_MM, "mm", 0))),
+                                            new Otherwise(
+                                                    Help.LIFT_TRACK, new Amount(CarMass.USUAL_TRACK_MM, "mm", 0))),
                                     Ask.quantity("wheels-off", Label.LIFT_WHEELS_OFF, "kg", null, Help.LIFT_WHEELS_OFF),
                                     new Ask(
                                             "off",

@@ -64,7 +64,7 @@ final class Demo implements Runnable {
         DemoShop.tools(today).forEach(book.tools()::put);
         book.retorques().listOpen().stream()
                 .filter(retorque -> retorque.dueDate().isBefore(today.minusDays(STILL_OPEN_DAYS)))
-                .forEach(retorque -> book.retorques().record(
-                        retorque.visitId(), retorque.dueDate(), retorque.dueOdometerKm(), retorque.torqueNm()));
+                .forEach(retorque -> book.retorques()
+                        .record(retorque.visitId(), retorque.dueDate(), retorque.dueOdometerKm(), retorque.torqueNm()));
     }
 }

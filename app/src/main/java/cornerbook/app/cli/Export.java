@@ -103,7 +103,9 @@ final class Export implements Runnable {
     }
 
     private static CarRecord record(Book book, String id) {
-        return book.records().find(id).orElseThrow(() -> new CommandFailure(CommandFailure.BOOK, new CliSaid.NoCar(id)));
+        return book.records()
+                .find(id)
+                .orElseThrow(() -> new CommandFailure(CommandFailure.BOOK, new CliSaid.NoCar(id)));
     }
 
     private static CommandFailure usage(Said sentence) {

@@ -57,7 +57,8 @@ final class CastParts {
                 rear,
                 fastener,
                 battery,
-                BrakeFluid.DOT_4, VehicleDetails.NOT_KNOWN);
+                BrakeFluid.DOT_4,
+                VehicleDetails.NOT_KNOWN);
     }
 
     /** Telephone numbers from the range kept for fiction, addresses under the domain kept for examples. */

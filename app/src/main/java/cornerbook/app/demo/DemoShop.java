@@ -49,9 +49,7 @@ public final class DemoShop {
 
     /** Ids of its cars. */
     public static Set<String> carIds(LocalDate today) {
-        return Cast.members(today).stream()
-                .map(member -> member.vehicle().id())
-                .collect(Collectors.toSet());
+        return Cast.members(today).stream().map(member -> member.vehicle().id()).collect(Collectors.toSet());
     }
 
     /** The tools that it keeps. */

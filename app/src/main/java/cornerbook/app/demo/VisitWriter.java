@@ -118,7 +118,22 @@ final class VisitWriter {
             }
             writer.parkingBrake();
         }
-        return new Visit(id, date, odometerKm, arrivedOn, leftOn, writer.readings(), new JobCard(random.nextBoolean() ? "Ilse Vantour" : "Bram Quenette", List.of(), note(seasonsToCome), null, progress == LatestVisit.FINISHED ? DemoTools.at(date, member.number(), seasonsToCome == 0) : List.of()), Set.of());
+        return new Visit(
+                id,
+                date,
+                odometerKm,
+                arrivedOn,
+                leftOn,
+                writer.readings(),
+                new JobCard(
+                        random.nextBoolean() ? "Ilse Vantour" : "Bram Quenette",
+                        List.of(),
+                        note(seasonsToCome),
+                        null,
+                        progress == LatestVisit.FINISHED
+                                ? DemoTools.at(date, member.number(), seasonsToCome == 0)
+                                : List.of()),
+                Set.of());
     }
 
     private @Nullable String note(int seasonsToCome) {

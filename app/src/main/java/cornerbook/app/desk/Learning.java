@@ -30,7 +30,8 @@ public final class Learning implements AutoCloseable {
     public Learning(Book book, Assessor assessor, Clock clock) {
         this.book = book;
         this.clock = clock;
-        this.assessor = assessor.with(book.knowledge().read()).in(book.climate().find().orElse(null));
+        this.assessor =
+                assessor.with(book.knowledge().read()).in(book.climate().find().orElse(null));
     }
 
     Assessor assessor() {

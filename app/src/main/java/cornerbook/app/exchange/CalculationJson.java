@@ -37,6 +37,7 @@ public final class CalculationJson {
 
     /** Cautions and steps stand beside the results. */
     private interface Flat {
+        @SuppressWarnings("UnusedMethod") // what the writer of JSON asks of it
         @JsonUnwrapped
         Explanation explanation();
     }

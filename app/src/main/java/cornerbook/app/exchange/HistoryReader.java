@@ -213,7 +213,20 @@ final class HistoryReader {
         var id = json.text("id");
         var readings = each(json.children("readings"), reading -> reading(id, reading));
         var tools = json.has("tools") ? each(json.children("tools"), ToolForm::read) : List.<ShopTool>of();
-        var visit = json.build(() -> new Visit(id, json.date("date"), json.quantity("odometer", "km"), corners(json.child("arrivedOn")), corners(json.child("leftOn")), readings, new JobCard(json.optionalText("technician"), lines(json, "workDone"), json.optionalText("notes"), json.optionalDate("nextVisitDue"), tools), Set.of()));
+        var visit = json.build(() -> new Visit(
+                id,
+                json.date("date"),
+                json.quantity("odometer", "km"),
+                corners(json.child("arrivedOn")),
+                corners(json.child("leftOn")),
+                readings,
+                new JobCard(
+                        json.optionalText("technician"),
+                        lines(json, "workDone"),
+                        json.optionalText("notes"),
+                        json.optionalDate("nextVisitDue"),
+                        tools),
+                Set.of()));
         var noted = new NotesReader(visit, noteIds).read(json);
         if (!noted.isEmpty()) {
             notes.put(id, noted);

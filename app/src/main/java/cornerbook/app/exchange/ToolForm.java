@@ -56,8 +56,7 @@ final class ToolForm {
     }
 
     private static void write(Hoist hoist, ObjectNode json) {
-        json.put("arms", hoist.armCount())
-                .set("rating", quantity(hoist.rating().hoistKg(), "kg"));
+        json.put("arms", hoist.armCount()).set("rating", quantity(hoist.rating().hoistKg(), "kg"));
         putQuantity(json, "frontArmRating", hoist.rating().frontArmKg(), "kg");
         putQuantity(json, "rearArmRating", hoist.rating().rearArmKg(), "kg");
         write(hoist.adapterHeightsMm(), json.putArray("adapterHeights"));

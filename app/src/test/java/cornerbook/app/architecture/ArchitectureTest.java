@@ -236,7 +236,9 @@ class ArchitectureTest {
                         .filter(each -> each.getDirectDependenciesFromSelf().stream()
                                 .map(Dependency::getTargetClass)
                                 .anyMatch(ROOM))
-                        .map(each -> each.getName().replaceFirst("cornerbook\\.app\\.", "").replaceFirst("\\$.*", ""))
+                        .map(each -> each.getName()
+                                .replaceFirst("cornerbook\\.app\\.", "")
+                                .replaceFirst("\\$.*", ""))
                         .distinct())
                 .containsExactlyInAnyOrderElementsOf(
                         NAMING_A_ROOM.values().stream().flatMap(List::stream).toList());
@@ -277,13 +279,13 @@ class ArchitectureTest {
                 .map(constructor -> constructor.getOwner().getName().replaceFirst("^cornerbook\\.app\\.", ""))
                 .distinct();
         assertThat(longOnes)
-                .containsExactlyInAnyOrderElementsOf(WITH_MORE_PARTS.values().stream()
-                        .flatMap(List::stream)
-                        .toList());
+                .containsExactlyInAnyOrderElementsOf(
+                        WITH_MORE_PARTS.values().stream().flatMap(List::stream).toList());
     }
 
     /** Without the name and the number that every constant of an enum has. */
     private static int parts(JavaConstructor constructor) {
-        return constructor.getRawParameterTypes().size() - (constructor.getOwner().isEnum() ? 2 : 0);
+        return constructor.getRawParameterTypes().size()
+                - (constructor.getOwner().isEnum() ? 2 : 0);
     }
 }

@@ -47,8 +47,8 @@ class SameOnEveryMachineTest {
                 target instanceof CodeUnitAccessTarget called ? called.getRawParameterTypes() : List.<JavaClass>of();
         var name = target.getName();
         if (target.getOwner().isEquivalentTo(String.class)) {
-            return Set.of("toLowerCase", "toUpperCase").contains(name) && parameters.isEmpty()
-                    || name.equals("format") && parameters.getFirst().isEquivalentTo(String.class);
+            return (Set.of("toLowerCase", "toUpperCase").contains(name) && parameters.isEmpty())
+                    || (name.equals("format") && parameters.getFirst().isEquivalentTo(String.class));
         }
         return target.getOwner().isEquivalentTo(Locale.class) && name.equals("getDefault");
     }

@@ -69,10 +69,12 @@ class BayEntriesTest {
         var named = entry("tool", Map.of("tool", "PRESSURE_GAUGE", "toolId", "G-1"));
         var foreign = entry("tool", Map.of("tool", "TORQUE_WRENCH", "toolId", "G-1"));
         assertThat(statuses(named, foreign)).containsExactly("stored", "refused");
-        assertThat(shop.book.visits().find(visitId).orElseThrow().card().tools()).containsExactly(gauge);
+        assertThat(shop.book.visits().find(visitId).orElseThrow().card().tools())
+                .containsExactly(gauge);
         var takenBack = entry("tool", Map.of("tool", "PRESSURE_GAUGE", "toolId", ""));
         assertThat(statuses(takenBack, named)).containsExactly("stored", "already");
-        assertThat(shop.book.visits().find(visitId).orElseThrow().card().tools()).isEmpty();
+        assertThat(shop.book.visits().find(visitId).orElseThrow().card().tools())
+                .isEmpty();
     }
 
     @Test

@@ -75,27 +75,27 @@ class BaySheetsTest {
         for (var corner : Corner.values()) {
             onWinter.put(corner, winter.wheels().get(corner.ordinal()).tag());
         }
-        shop.book.addVisit(
-                car.vehicle().id(),
-                new Visit(
-                        "on-winter",
-                        visit.date(),
-                        visit.odometerKm() + 1,
-                        null,
-                        onWinter,
-                        Map.of(),
-                        List.of(),
-                        List.of(),
-                        null,
-                        null));
+        shop.book
+                .visits()
+                .add(
+                        car.vehicle().id(),
+                        new Visit("on-winter", visit.date(), visit.odometerKm() + 1, onWinter, Map.of(), List.of()));
         var sheets = shop.get("/bay/visits/on-winter/sheet.json");
         var sheet = sheets.path("en").path("metric");
-        assertThat(sheet.path("planned").path("LF").stringValue()).startsWith(winter.wheels().getFirst().tag().substring(0, 3));
+        assertThat(sheet.path("planned").path("LF").stringValue())
+                .startsWith(winter.wheels().getFirst().tag().substring(0, 3));
         var fields = step(sheet, "ON").path("groups").path(0).path("fields");
-        assertThat(fields.size()).as("three grooves and the pressure of four wheels").isEqualTo(16);
+        assertThat(fields.size())
+                .as("three grooves and the pressure of four wheels")
+                .isEqualTo(16);
         assertThat(sheet.path("fills").size()).isEqualTo(car.sets().size());
         assertThat(sheet.path("fills").path(0).path("hint").stringValue()).startsWith("Filled in");
-        assertThat(sheets.path("fr").path("metric").path("fills").path(0).path("hint").stringValue())
+        assertThat(sheets.path("fr")
+                        .path("metric")
+                        .path("fills")
+                        .path(0)
+                        .path("hint")
+                        .stringValue())
                 .startsWith("Rempli");
         assertThat(sheets.path("fr").path("metric").path("plannedHint").stringValue())
                 .startsWith("Rempli");

@@ -82,16 +82,18 @@ class BookChangesTest {
         assertThat(changed).containsExactly(new Customer(known.id(), known.name(), "555 0199", known.email()));
         assertThat(book.cars().find(CAR.vehicle().id()).orElseThrow().customer())
                 .isEqualTo(changed.getFirst());
-        assertThat(book.records().addCars(List.of(new CarHistory(named("third"), changed.getFirst(), List.of(), List.of()))))
+        assertThat(book.records()
+                        .addCars(List.of(new CarHistory(named("third"), changed.getFirst(), List.of(), List.of()))))
                 .isEmpty();
     }
 
     @Test
     void aRefusedImportLeavesTheCustomerAsItWas() {
         var moved = new Customer(CAR.customer().id(), "Another Name", null, null);
-        assertThatThrownBy(() -> book.records().addCars(List.of(
-                        new CarHistory(named("second"), moved, List.of(), List.of()),
-                        new CarHistory(named("second"), moved, List.of(), List.of()))))
+        assertThatThrownBy(() -> book.records()
+                        .addCars(List.of(
+                                new CarHistory(named("second"), moved, List.of(), List.of()),
+                                new CarHistory(named("second"), moved, List.of(), List.of()))))
                 .isInstanceOf(BookException.class);
         assertThat(book.cars().find(CAR.vehicle().id()).orElseThrow().customer())
                 .isEqualTo(CAR.customer());
@@ -110,10 +112,11 @@ class BookChangesTest {
         var moved = new WheelSet(set.id(), set.season(), "shelf 1", set.wheels());
         var sets = Stream.concat(Stream.of(moved), CAR.sets().stream().skip(1)).toList();
         var id = CAR.vehicle().id();
-        book.cars().change(
-                new CarHistory(CAR.vehicle(), CAR.customer(), sets, CAR.visits()),
-                book.cars().findRevision(id).orElseThrow(),
-                TODAY);
+        book.cars()
+                .change(
+                        new CarHistory(CAR.vehicle(), CAR.customer(), sets, CAR.visits()),
+                        book.cars().findRevision(id).orElseThrow(),
+                        TODAY);
         assertThat(book.cars().find(id).orElseThrow().sets()).isEqualTo(sets);
         assertThat(book.cars().find("other")).contains(other);
     }
@@ -178,9 +181,11 @@ class BookChangesTest {
         book.visits().add(CAR.vehicle().id(), later("brakes", LAST.leftOn(), LAST.leftOn()));
         assertThat(openRetorques()).containsExactly(LAST.id());
         var tag = LAST.leftOn().get(Corner.LF);
-        book.readings().add(
-                "brakes",
-                List.of(new Reading("torque", Measure.WHEEL_TORQUE, Corner.LF, tag, null, 140, "140 N·m", null, null)));
+        book.readings()
+                .add(
+                        "brakes",
+                        List.of(new Reading(
+                                "torque", Measure.WHEEL_TORQUE, Corner.LF, tag, null, 140, "140 N·m", null, null)));
         assertThat(openRetorques()).containsExactly("brakes");
     }
 

@@ -85,10 +85,11 @@ class BookTest {
     @Test
     void aBookOfSixHundredCarsThatAreMuchAlikeIsLearned() {
         try (var book = Book.open(folder)) {
-            book.records().addCars(IntStream.range(0, 50)
-                    .boxed()
-                    .flatMap(copy -> SHOP.stream().map(car -> copyOf(car, copy)))
-                    .toList());
+            book.records()
+                    .addCars(IntStream.range(0, 50)
+                            .boxed()
+                            .flatMap(copy -> SHOP.stream().map(car -> copyOf(car, copy)))
+                            .toList());
             var knowledge = book.knowledge().learn(TODAY);
             assertThat(book.knowledge().read().wear().rows())
                     .containsExactlyInAnyOrderElementsOf(knowledge.wear().rows());
@@ -118,11 +119,12 @@ class BookTest {
         try (var book = Book.open(folder)) {
             var car = SHOP.get(1);
             var last = car.visits().getLast();
-            book.records().addCar(new CarHistory(
-                    car.vehicle(),
-                    car.customer(),
-                    car.sets(),
-                    car.visits().subList(0, car.visits().size() - 1)));
+            book.records()
+                    .addCar(new CarHistory(
+                            car.vehicle(),
+                            car.customer(),
+                            car.sets(),
+                            car.visits().subList(0, car.visits().size() - 1)));
             long added = revision(book);
             book.visits().add(car.vehicle().id(), last.withReadings(List.of()).withLeftOn(Map.of()));
             long visited = revision(book);
@@ -173,7 +175,8 @@ class BookTest {
             assertThat(readings(book, visit))
                     .filteredOn(r -> r.id().equals("test-1"))
                     .hasSize(1);
-            assertThatThrownBy(() -> book.readings().add(visit.id(), List.of(vehicleReading("test-1", 12.7, null, null))))
+            assertThatThrownBy(
+                            () -> book.readings().add(visit.id(), List.of(vehicleReading("test-1", 12.7, null, null))))
                     .extracting(InEnglish::told, STRING)
                     .contains("another value");
             book.readings().add(visit.id(), List.of(vehicleReading("test-2", 12.7, "test-1", "misread")));
@@ -212,8 +215,8 @@ class BookTest {
             var open = book.retorques().listOpen();
             assertThat(open).isNotEmpty();
             var first = open.getFirst();
-            assertThatThrownBy(() ->
-                            book.retorques().record(first.visitId(), first.dueDate(), first.dueOdometerKm() - 5000, 140))
+            assertThatThrownBy(() -> book.retorques()
+                            .record(first.visitId(), first.dueDate(), first.dueOdometerKm() - 5000, 140))
                     .extracting(InEnglish::told, STRING)
                     .contains("or later");
             book.retorques().record(first.visitId(), first.dueDate(), first.dueOdometerKm() + 3, first.torqueNm());
@@ -238,14 +241,16 @@ class BookTest {
             for (var corner : Corner.values()) {
                 leaving.put(corner, stored.wheels().get(corner.ordinal()).tag());
             }
-            var visit = new Visit("mix", last.date().plusDays(180), last.odometerKm() + 7000, last.leftOn(), Map.of(), List.of());
+            var visit = new Visit(
+                    "mix", last.date().plusDays(180), last.odometerKm() + 7000, last.leftOn(), Map.of(), List.of());
             book.visits().add(history.vehicle().id(), visit);
             var wrong = new Identity(stored.wheels().getFirst().tag(), "0101", null);
             assertThatThrownBy(() -> book.visits().recordLeaving("mix", leaving, List.of(wrong), List.of()))
                     .isInstanceOf(BookException.class)
                     .extracting(InEnglish::told, STRING)
                     .contains("wrong wheel");
-            assertThat(book.cars().findOfVisit("mix")
+            assertThat(book.cars()
+                            .findOfVisit("mix")
                             .orElseThrow()
                             .getVisit("mix")
                             .leftOn())
@@ -257,8 +262,7 @@ class BookTest {
                     .contains("at once");
             var correctsNothing = new Reading(
                     "new", Measure.BATTERY_TEMPERATURE, null, null, null, 11, "11 °C", "not there", "mistyped");
-            assertThatThrownBy(() ->
-                            book.visits().recordLeaving("mix", leaving, List.of(), List.of(correctsNothing)))
+            assertThatThrownBy(() -> book.visits().recordLeaving("mix", leaving, List.of(), List.of(correctsNothing)))
                     .isInstanceOf(BookException.class);
             assertThat(book.visits().find("mix").orElseThrow().leftOn())
                     .as("a reading that cannot stand leaves the wheels as they were")
@@ -334,7 +338,8 @@ class BookTest {
     }
 
     private static List<Reading> readings(Book book, Visit visit) {
-        return book.cars().findOfVisit(visit.id())
+        return book.cars()
+                .findOfVisit(visit.id())
                 .orElseThrow()
                 .getVisit(visit.id())
                 .readings();

@@ -60,7 +60,8 @@ class KilledWhileSavingTest {
                 Book.restore(copy, restored);
                 try (var book = Book.open(restored)) {
                     assertThat(book.check()).isEmpty();
-                    assertThat(book.records().find(record.history().vehicle().id())).contains(record);
+                    assertThat(book.records().find(record.history().vehicle().id()))
+                            .contains(record);
                 }
             }
         }
@@ -84,7 +85,8 @@ class KilledWhileSavingTest {
                 there++;
                 try (var book = Book.open(restored)) {
                     assertThat(book.check()).isEmpty();
-                    assertThat(book.records().find(record.history().vehicle().id())).contains(record);
+                    assertThat(book.records().find(record.history().vehicle().id()))
+                            .contains(record);
                 }
             }
         }
@@ -178,10 +180,19 @@ class KilledWhileSavingTest {
             try (var book = Book.open(Path.of(arguments[0]))) {
                 for (int i = 0; i < 100_000; i++) {
                     var id = "saved-" + i;
-                    book.readings().add(
-                            visitId(),
-                            List.of(new Reading(
-                                    id, Measure.BATTERY_VOLTAGE, null, null, null, 12.5, "12.5 V", null, null)));
+                    book.readings()
+                            .add(
+                                    visitId(),
+                                    List.of(new Reading(
+                                            id,
+                                            Measure.BATTERY_VOLTAGE,
+                                            null,
+                                            null,
+                                            null,
+                                            12.5,
+                                            "12.5 V",
+                                            null,
+                                            null)));
                     System.out.println(id);
                 }
             }

@@ -66,7 +66,8 @@ class PostgresqlTest {
                 each.retorques().record(open.visitId(), open.dueDate(), open.dueOdometerKm(), open.torqueNm());
             }
             assertThat(book.check()).isEmpty();
-            assertThat(book.cars().listHistories()).containsExactlyElementsOf(file.cars().listHistories());
+            assertThat(book.cars().listHistories())
+                    .containsExactlyElementsOf(file.cars().listHistories());
             assertThat(book.cars().listHistories()).containsExactlyInAnyOrderElementsOf(SHOP);
             assertThat(book.cars().list()).isEqualTo(file.cars().list());
             assertThat(book.visits().list(LocalDate.of(2026, 11, 25)))
@@ -119,7 +120,8 @@ class PostgresqlTest {
                 each.readings().add(visitId, readings);
                 // Sent again as after a lost answer: the same, and no other value.
                 each.readings().add(visitId, readings);
-                assertThat(each.visits().find(visitId).orElseThrow().readings()).endsWith(readings.toArray(Reading[]::new));
+                assertThat(each.visits().find(visitId).orElseThrow().readings())
+                        .endsWith(readings.toArray(Reading[]::new));
             }
         }
     }
@@ -170,7 +172,8 @@ class PostgresqlTest {
             for (var done : threads.invokeAll(work)) {
                 assertThat(done.get()).startsWith("turn-");
             }
-            assertThat(one.cars().findOfVisit(visitId)
+            assertThat(one.cars()
+                            .findOfVisit(visitId)
                             .orElseThrow()
                             .getVisit(visitId)
                             .readings())
@@ -248,7 +251,8 @@ class PostgresqlTest {
             statement.execute("grant select, update on all tables in schema public to reader");
             try (var reader = Book.onServer(url.replace("user=shop", "user=reader"))) {
                 assertThat(reader.cars().list()).hasSize(1);
-                assertSaid(() -> reader.readings().add(visitId, List.of(voltage("of-reader", 12.5))), "may not do this");
+                assertSaid(
+                        () -> reader.readings().add(visitId, List.of(voltage("of-reader", 12.5))), "may not do this");
             }
             statement.execute("alter table reading add constraint none_low check (id <> 'low')");
             assertSaid(() -> book.readings().add(visitId, List.of(voltage("low", 0.5))), "breaks a rule of the book");

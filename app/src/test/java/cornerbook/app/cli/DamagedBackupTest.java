@@ -38,8 +38,10 @@ class DamagedBackupTest {
         target = folder.resolve("target");
         var copy = folder.resolve("copy");
         try (var book = Book.open(folder.resolve("book"))) {
-            book.records().add(List.of(new Notes(4)
-                    .ofCar(DemoShop.histories(LocalDate.of(2026, 11, 25)).getFirst())));
+            book.records()
+                    .add(List.of(new Notes(4)
+                            .ofCar(DemoShop.histories(LocalDate.of(2026, 11, 25))
+                                    .getFirst())));
             book.backup(copy);
         }
         backup = Files.readAllBytes(copy);

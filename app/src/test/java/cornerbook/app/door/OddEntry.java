@@ -239,7 +239,8 @@ interface OddEntry {
         public boolean putRight(ServedShop shop, CarPages pages) throws Exception {
             return send(pages, "")
                     && shop.visit(visitId)
-                            .card().findTool(ShopTool.Kind.PRESSURE_GAUGE)
+                            .card()
+                            .findTool(ShopTool.Kind.PRESSURE_GAUGE)
                             .isEmpty();
         }
 

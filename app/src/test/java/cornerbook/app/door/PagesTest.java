@@ -137,9 +137,11 @@ class PagesTest {
                 like.rear(),
                 like.fastener(),
                 like.battery(),
-                null, VehicleDetails.NOT_KNOWN);
-        book.records().addCar(new CarHistory(
-                vehicle, new Customer("bare", "Nobody (invented)", null, null), List.of(), List.of(bare)));
+                null,
+                VehicleDetails.NOT_KNOWN);
+        book.records()
+                .addCar(new CarHistory(
+                        vehicle, new Customer("bare", "Nobody (invented)", null, null), List.of(), List.of(bare)));
         assertThat(shop.get(Links.plan("bare")).body()).contains("There is no plan: it needs a set of four wheels");
         says(shop.get(Links.tags("bare")), 404, "there are no wheel tags");
     }

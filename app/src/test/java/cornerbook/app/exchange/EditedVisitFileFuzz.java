@@ -25,8 +25,10 @@ public final class EditedVisitFileFuzz implements FuzzTarget {
             try (var copy = empty.copy()) {
                 copy.book().records().add(List.of(record));
                 assertThat(copy.book().check()).isEmpty();
-                var kept =
-                        copy.book().records().find(record.history().vehicle().id()).orElseThrow();
+                var kept = copy.book()
+                        .records()
+                        .find(record.history().vehicle().id())
+                        .orElseThrow();
                 assertThat(VisitFile.write(kept)).isEqualTo(VisitFile.write(record));
             }
         }

@@ -68,9 +68,7 @@ final class FindingsOfFiles {
         cars.forEach((name, car) -> {
             var assessment = assessor.assess(car, car.visits().getLast().id());
             for (var language : Language.values()) {
-                found.put(
-                        name + "." + language.tag(),
-                        AssessmentJson.write(assessment, Reader.DEFAULT.in(language)));
+                found.put(name + "." + language.tag(), AssessmentJson.write(assessment, Reader.DEFAULT.in(language)));
             }
         });
         return found;
@@ -86,7 +84,8 @@ final class FindingsOfFiles {
         var ticked = new ArrayList<>(List.of(Corner.LF, Corner.RF));
         Collections.shuffle(ticked, random);
         visits.add(last.withReadings(last.readings().stream()
-                        .filter(reading -> reading.measure() != Measure.WHEEL_TORQUE || !ticked.contains(reading.corner()))
+                        .filter(reading ->
+                                reading.measure() != Measure.WHEEL_TORQUE || !ticked.contains(reading.corner()))
                         .toList())
                 .withTightened(new LinkedHashSet<>(ticked)));
         Collections.shuffle(visits, random);
@@ -117,7 +116,8 @@ final class FindingsOfFiles {
         var items = new ArrayList<JsonNode>();
         array.forEach(items::add);
         var byPlace = new HashMap<String, ArrayDeque<JsonNode>>();
-        items.forEach(item -> byPlace.computeIfAbsent(place(item), key -> new ArrayDeque<>()).add(item));
+        items.forEach(item ->
+                byPlace.computeIfAbsent(place(item), key -> new ArrayDeque<>()).add(item));
         Collections.shuffle(items, random);
         var copy = JsonNodeFactory.instance.arrayNode();
         items.forEach(item -> copy.add(byPlace.get(place(item)).remove()));

@@ -164,9 +164,7 @@ class VisitFilePropertyTest {
                                 maybe(between(1500, 5500)),
                                 maybe(between(1000, 2200)),
                                 new CarHeights(
-                                        maybe(between(50, 1000)),
-                                        maybe(between(50, 1000)),
-                                        maybe(between(1000, 3500))),
+                                        maybe(between(50, 1000)), maybe(between(50, 1000)), maybe(between(1000, 3500))),
                                 maybe(between(5, 80)),
                                 maybe(LiftPoints.symmetric(between(0, 900), between(1500, 2500), between(900, 1800)))),
                         new FluidChange(maybe(TODAY.minusDays(random.nextInt(2000))), maybe(between(0.5, 10))),
@@ -253,7 +251,20 @@ class VisitFilePropertyTest {
                 readings.add(reading("%s-%s-%d".formatted(id, measure, i), measure, vehicle, arrivedOn, readings));
             }
         }
-        return new Visit(id, date, odometerKm, arrivedOn, random.nextBoolean() ? Map.of() : wheelsOf(sets), readings, new JobCard(maybe(word()), random.nextBoolean() ? List.of() : List.of(word(), word()), maybe(word()), maybe(date.plusDays(180)), tools(date)), Set.of());
+        return new Visit(
+                id,
+                date,
+                odometerKm,
+                arrivedOn,
+                random.nextBoolean() ? Map.of() : wheelsOf(sets),
+                readings,
+                new JobCard(
+                        maybe(word()),
+                        random.nextBoolean() ? List.of() : List.of(word(), word()),
+                        maybe(word()),
+                        maybe(date.plusDays(180)),
+                        tools(date)),
+                Set.of());
     }
 
     private List<ShopTool> tools(LocalDate date) {

@@ -120,8 +120,7 @@ class PictureTest {
         assertThat(nearer.getTextContent()).contains("about ", "2026");
         var two = parse(BatteryOverVisits.svg(curve(points.subList(0, 2)), ENGLISH));
         assertThat(two.getTextContent()).contains("a line needs three visits");
-        assertThat(BatteryOverVisits.svg(curve(points.subList(0, 1)), ENGLISH))
-                .isEmpty();
+        assertThat(BatteryOverVisits.svg(curve(points.subList(0, 1)), ENGLISH)).isEmpty();
     }
 
     private static BatteryCurve curve(List<HealthTrend.Point> points) {

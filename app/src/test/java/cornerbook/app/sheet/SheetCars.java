@@ -98,7 +98,16 @@ final class SheetCars {
 
     /** The visit with other work, readings and notes. */
     static Visit visit(Visit visit, List<Reading> readings, List<String> workDone, String notes) {
-        return new Visit(visit.id(), visit.date(), visit.odometerKm(), visit.arrivedOn(), visit.leftOn(), readings, new JobCard(visit.card().technician(), workDone, notes, visit.card().nextVisitDue(), List.of()), Set.of());
+        return new Visit(
+                visit.id(),
+                visit.date(),
+                visit.odometerKm(),
+                visit.arrivedOn(),
+                visit.leftOn(),
+                readings,
+                new JobCard(
+                        visit.card().technician(), workDone, notes, visit.card().nextVisitDue(), List.of()),
+                Set.of());
     }
 
     /** The sheet with nothing noted beside the readings. */

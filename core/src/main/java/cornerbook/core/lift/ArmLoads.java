@@ -104,8 +104,7 @@ public record ArmLoads(
 
     /** The arm that carries the largest share of its rating when one pad bears nothing. */
     private static Optional<Map.Entry<Corner, ArmLoad>> worstWhenUneven(Map<Corner, ArmLoad> arms) {
-        return arms.entrySet().stream()
-                .max(Map.Entry.comparingByValue(Comparator.comparingDouble(ArmLoad::mostShare)));
+        return arms.entrySet().stream().max(Map.Entry.comparingByValue(Comparator.comparingDouble(ArmLoad::mostShare)));
     }
 
     private static List<Said> cautions(

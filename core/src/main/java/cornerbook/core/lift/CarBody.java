@@ -52,6 +52,7 @@ public record CarBody(
         if (kerbMassKg == null || frontShare == null) {
             return Optional.empty();
         }
-        return Optional.of(new CarMass(kerbMassKg * frontShare, kerbMassKg * (1 - frontShare), lengthMm, EVEN, widthMm));
+        return Optional.of(
+                new CarMass(kerbMassKg * frontShare, kerbMassKg * (1 - frontShare), lengthMm, EVEN, widthMm));
     }
 }

@@ -11,7 +11,9 @@ import org.jspecify.annotations.Nullable;
  * @param roofMm the roof with what stands on it, 1000 to 3500 mm
  */
 public record CarHeights(
-        @Nullable Double groundClearanceMm, @Nullable Double liftPointMm, @Nullable Double roofMm) {
+        @Nullable Double groundClearanceMm,
+        @Nullable Double liftPointMm,
+        @Nullable Double roofMm) {
     /** Nothing is known. */
     public static final CarHeights NOT_KNOWN = new CarHeights(null, null, null);
 

@@ -32,9 +32,7 @@ public record DriveOver(double clearanceMm, double heightMm, double spareMm, Exp
                 heightMm,
                 spareMm,
                 new Explanation(
-                        spareMm < 0
-                                ? List.<Said>of(new LiftSaid.WouldTouch(height, clearance, play))
-                                : List.of(),
+                        spareMm < 0 ? List.<Said>of(new LiftSaid.WouldTouch(height, clearance, play)) : List.of(),
                         List.of(new Step(
                                 Label.ROOM_TO_DRIVE_OVER,
                                 new LiftSaid.OverFormula(clearance, height, play),

@@ -15,7 +15,10 @@ import org.jspecify.annotations.Nullable;
  * @param frontArmKg of one front arm, 200 to 5000 kg; null where it was not read
  * @param rearArmKg of one rear arm, the same
  */
-public record HoistRating(double hoistKg, @Nullable Double frontArmKg, @Nullable Double rearArmKg) {
+public record HoistRating(
+        double hoistKg,
+        @Nullable Double frontArmKg,
+        @Nullable Double rearArmKg) {
     private static final int ARMS = 4;
 
     public HoistRating {

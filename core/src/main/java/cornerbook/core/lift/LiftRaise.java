@@ -68,7 +68,11 @@ public record LiftRaise(
                                         "mm",
                                         Label.SUM_OF_HEIGHTS_AND_GAP),
                                 new Step(
-                                        Label.HIGHEST_PADS, Label.SMALLER_OF_BOTH, padsMm, "mm", Label.SUM_OF_HEIGHTS))));
+                                        Label.HIGHEST_PADS,
+                                        Label.SMALLER_OF_BOTH,
+                                        padsMm,
+                                        "mm",
+                                        Label.SUM_OF_HEIGHTS))));
     }
 
     private static Amount mm(double heightMm) {

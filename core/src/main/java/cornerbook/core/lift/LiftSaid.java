@@ -200,7 +200,11 @@ public interface LiftSaid extends Said {
      * @param uneven the largest of an arm's, with one pad bearing nothing; null where arms are not judged
      * @param inside how far the centre of gravity lies inside the lift points; null where they are not known
      */
-    record OnHoist(String hoist, Amount share, @Nullable Amount uneven, @Nullable Amount inside) implements LiftSaid {}
+    record OnHoist(
+            String hoist,
+            Amount share,
+            @Nullable Amount uneven,
+            @Nullable Amount inside) implements LiftSaid {}
 
     record TipsOnHoist(String hoist, Amount outside) implements LiftSaid {}
 

@@ -54,7 +54,8 @@ record LightTruckSize(
         return singleLb * KG_PER_LB;
     }
 
-    @Nullable Double twinCapacityKg() {
+    @Nullable
+    Double twinCapacityKg() {
         return twinLb == null ? null : twinLb * KG_PER_LB;
     }
 

@@ -59,8 +59,8 @@ public record RimFit(
     private static RimFit of(TyreSize size, double rimCode, RimRange range) {
         double share = size.aspectRatioPercent() > LOW_SERIES ? 0.70 : 0.85;
         double theoreticalMm = share * size.sectionWidthMm();
-        double measuredMm = Math.rint(
-                size.sectionWidthMm() + MM_PER_MM_OF_RIM * (range.measuringCode() * INCH_MM - theoreticalMm));
+        double measuredMm =
+                Math.rint(size.sectionWidthMm() + MM_PER_MM_OF_RIM * (range.measuringCode() * INCH_MM - theoreticalMm));
         double widthMm = Math.rint(measuredMm + MM_PER_MM_OF_RIM * (rimCode - range.measuringCode()) * INCH_MM);
         boolean permitted = range.permits(rimCode);
         var perRim = Amount.exact(MM_PER_MM_OF_RIM, "");
@@ -85,7 +85,8 @@ public record RimFit(
                 size.lightTruck() ? Origin.SECTION_WIDTH_LIGHT_TRUCK : Said.verbatim("UN R30, 6.1.1.1")));
         steps.add(new Step(
                 Computed.SECTION_WIDTH_ON_RIM,
-                Formula.of("{} + {} ({} − {})",
+                Formula.of(
+                        "{} + {} ({} − {})",
                         new Amount(measuredMm, "mm", 0),
                         perRim,
                         Amount.significant(rimCode, "in", 4),

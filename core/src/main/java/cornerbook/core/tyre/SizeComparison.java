@@ -51,22 +51,34 @@ public record SizeComparison(
         }
         double diameterMm = other.overallDiameterMm() - placard.overallDiameterMm();
         double turns = MM_PER_KM / other.rollingCircumferenceMm();
-        return new SizeComparison(placard, other, diameterMm, (ratio - 1) * 100, indicatedKmh, indicatedKmh * ratio, diameterMm / 2, turns, carriesEnough, new Explanation(cautions, List.of(
-                        diameter(Computed.PLACARD_DIAMETER, placard),
-                        diameter(Computed.OTHER_DIAMETER, other),
-                        new Step(
-                                Computed.CIRCUMFERENCE_DIFFERENCE,
-                                Way.OTHER_BY_PLACARD,
-                                (ratio - 1) * 100,
-                                "%",
-                                GEOMETRY),
-                        new Step(
-                                Computed.TRUE_SPEED,
-                                new TyreSaid.ShownTimes(Amount.significant(indicatedKmh, "km/h", 4)),
-                                indicatedKmh * ratio,
-                                "km/h",
-                                Origin.TURNS_OF_WHEEL),
-                        new Step(Computed.TURNS_PER_KM, other.turnsFormula(), turns, "", Origin.ROLLING))));
+        return new SizeComparison(
+                placard,
+                other,
+                diameterMm,
+                (ratio - 1) * 100,
+                indicatedKmh,
+                indicatedKmh * ratio,
+                diameterMm / 2,
+                turns,
+                carriesEnough,
+                new Explanation(
+                        cautions,
+                        List.of(
+                                diameter(Computed.PLACARD_DIAMETER, placard),
+                                diameter(Computed.OTHER_DIAMETER, other),
+                                new Step(
+                                        Computed.CIRCUMFERENCE_DIFFERENCE,
+                                        Way.OTHER_BY_PLACARD,
+                                        (ratio - 1) * 100,
+                                        "%",
+                                        GEOMETRY),
+                                new Step(
+                                        Computed.TRUE_SPEED,
+                                        new TyreSaid.ShownTimes(Amount.significant(indicatedKmh, "km/h", 4)),
+                                        indicatedKmh * ratio,
+                                        "km/h",
+                                        Origin.TURNS_OF_WHEEL),
+                                new Step(Computed.TURNS_PER_KM, other.turnsFormula(), turns, "", Origin.ROLLING))));
     }
 
     private static Step diameter(Said what, TyreSize size) {

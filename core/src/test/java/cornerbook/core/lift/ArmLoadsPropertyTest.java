@@ -79,7 +79,8 @@ class ArmLoadsPropertyTest {
         assertThat(Facts.refused(() -> ArmLoads.of(
                         new CarMass(1500, 600, 2800, 0.5, 1600),
                         LiftPoints.symmetric(900, 2000, 1500),
-                        List.of(), rated(1200, 4000))))
+                        List.of(),
+                        rated(1200, 4000))))
                 .isEqualTo("WouldTip(800 mm, 0 mm, 100 mm)");
         assertThat(Facts.refused(() -> LiftPoints.symmetric(2000, 900, 1500))).isEqualTo("NotAhead(LF, LR)");
         var heavy = ArmLoads.of(new CarMass(1400, 1400, 2800, 0.5, 1600), POINTS, List.of(), rated(750, 2500));

@@ -87,7 +87,10 @@ class ArmLoadsReferenceTest {
     @Test
     void frontAndRearByMoments() {
         var loads = ArmLoads.of(
-                new CarMass(1000, 1000, 2800, 0.5, 1600), LiftPoints.symmetric(600, 2000, 1500), List.of(), rated(1000, 4000));
+                new CarMass(1000, 1000, 2800, 0.5, 1600),
+                LiftPoints.symmetric(600, 2000, 1500),
+                List.of(),
+                rated(1000, 4000));
         double front = loads.arm(Corner.LF).loadKg() + loads.arm(Corner.RF).loadKg();
         assertThat(front).isCloseTo(2000 * 600.0 / 1400, within(1e-9));
     }

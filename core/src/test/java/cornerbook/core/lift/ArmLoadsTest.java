@@ -67,8 +67,7 @@ class ArmLoadsTest {
     @Test
     void withoutLiftPointsThePadsAreUnderTheAxles() {
         for (double wheelbaseMm : new double[] {2400, 3200}) {
-            var loads = ArmLoads.of(
-                    new CarMass(900, 700, wheelbaseMm, 0.5, 1550), null, List.of(), rated(1000, 4000));
+            var loads = ArmLoads.of(new CarMass(900, 700, wheelbaseMm, 0.5, 1550), null, List.of(), rated(1000, 4000));
             assertThat(loads.arm(Corner.LF).loadKg()).isCloseTo(450, within(1e-9));
             assertThat(loads.arm(Corner.RR).loadKg()).isCloseTo(350, within(1e-9));
             assertThat(loads.arm(Corner.LF).mostKg()).isCloseTo(800, within(1e-9));
@@ -98,9 +97,11 @@ class ArmLoadsTest {
 
     @Test
     void outsideThePointsItTips() {
-        assertThat(Facts.refused(() -> ArmLoads.of(CAR, LiftPoints.symmetric(1500, 2600, 1500), List.of(), rated(5000, 5000))))
+        assertThat(Facts.refused(
+                        () -> ArmLoads.of(CAR, LiftPoints.symmetric(1500, 2600, 1500), List.of(), rated(5000, 5000))))
                 .isEqualTo("WouldTip(1350 mm, 0 mm, 150 mm)");
-        assertThat(Facts.refused(() -> ArmLoads.of(CAR, LiftPoints.symmetric(1350, 2600, 1500), List.of(), rated(5000, 5000))))
+        assertThat(Facts.refused(
+                        () -> ArmLoads.of(CAR, LiftPoints.symmetric(1350, 2600, 1500), List.of(), rated(5000, 5000))))
                 .as("on the line it balances on two pads")
                 .startsWith("WouldTip(1350 mm, 0 mm, ");
     }

@@ -63,7 +63,9 @@ class TyreCalculatorsReferenceTest {
             assertThat(meaning.twinCapacityKg()).as(source).isCloseTo(twinLb * KG_PER_LB, within(1e-9));
         }
         assertThat(meaning.referenceKpa()).as(source).isCloseTo(psi * KPA_PER_PSI, within(1e-9));
-        assertThat(RimFit.of(size, measuring).sectionWidthMm()).as(source).isCloseTo(sectionIn * 25.4, withinPercentage(5));
+        assertThat(RimFit.of(size, measuring).sectionWidthMm())
+                .as(source)
+                .isCloseTo(sectionIn * 25.4, withinPercentage(5));
     }
 
     @ParameterizedTest

@@ -85,8 +85,8 @@ public final class BayLedger {
     public Optional<VisitInBay> findVisit(String visitId) {
         return store.read(handle -> new CarReader(handle)
                 .findVisit(visitId)
-                .map(visit ->
-                        new VisitInBay(visit, notes(handle, visitId), new CarLedger(within(handle)).placardsKpa(visitId))));
+                .map(visit -> new VisitInBay(
+                        visit, notes(handle, visitId), new CarLedger(within(handle)).placardsKpa(visitId))));
     }
 
     private static BayNotes notes(Handle handle, String visitId) {

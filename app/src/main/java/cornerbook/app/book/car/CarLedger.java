@@ -60,7 +60,11 @@ public final class CarLedger {
         return findOfVisit(visitId).orElseThrow(() -> new BookException(new CarSaid.NoVisit(visitId)));
     }
 
-    /** @throws BookException when there is no such visit */
+    /**
+     * Refuses a visit that is not in the book.
+     *
+     * @throws BookException when there is no such visit
+     */
     public void requireVisit(String visitId) {
         if (store.read(handle -> handle.select("select id from visit where id = ?", visitId)
                 .mapTo(String.class)
@@ -76,15 +80,14 @@ public final class CarLedger {
     }
 
     private Optional<CarHistory> findBy(String query, String id) {
-        return store.read(handle -> handle.select(query, id)
-                .mapTo(String.class)
-                .findFirst()
-                .flatMap(new CarReader(handle)::find));
+        return store.read(handle ->
+                handle.select(query, id).mapTo(String.class).findFirst().flatMap(new CarReader(handle)::find));
     }
 
     /** Cold pressure on each axle by the placard of the car of a visit, kPa, gauge. */
     public Map<Axle, Double> placardsKpa(String visitId) {
-        return store.read(handle -> handle.select(
+        return store.read(handle -> handle
+                .select(
                         "select vehicle_axle.axle, vehicle_axle.placard_pressure_kpa from vehicle_axle join visit on visit.vehicle_id = vehicle_axle.vehicle_id where visit.id = ?",
                         visitId)
                 .map((row, context) ->

@@ -8,7 +8,6 @@ import cornerbook.app.book.store.TableRow;
 import cornerbook.app.book.store.Transactions;
 import cornerbook.app.book.tool.ToolLedger;
 import cornerbook.app.book.tool.ToolRows;
-
 import cornerbook.core.tool.ShopTool;
 import java.util.Comparator;
 import java.util.List;
@@ -48,10 +47,13 @@ public final class UsedToolLedger {
             if (toolId.isEmpty()) {
                 row.set("kind", kind);
             } else {
-                put(row, new ToolLedger(within(handle)).list().stream()
-                        .filter(tool -> tool.id().equals(toolId) && tool.kind() == kind)
-                        .findFirst()
-                        .orElseThrow(() -> new BookException(new CarSaid.NoTool(kind, toolId))));
+                put(
+                        row,
+                        new ToolLedger(within(handle))
+                                .list().stream()
+                                        .filter(tool -> tool.id().equals(toolId) && tool.kind() == kind)
+                                        .findFirst()
+                                        .orElseThrow(() -> new BookException(new CarSaid.NoTool(kind, toolId))));
             }
             row.insert(handle);
             new CarWriter(handle).countChange(visitId);

@@ -1,7 +1,6 @@
 package cornerbook.app.book.people;
 
 import cornerbook.app.book.store.Transactions;
-
 import cornerbook.app.preference.Look;
 import cornerbook.app.preference.Preferences;
 import cornerbook.words.Language;

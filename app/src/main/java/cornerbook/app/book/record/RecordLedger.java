@@ -2,7 +2,6 @@ package cornerbook.app.book.record;
 
 import static cornerbook.app.book.store.Transactions.within;
 
-
 import cornerbook.app.book.bay.BayRows;
 import cornerbook.app.book.car.CarReader;
 import cornerbook.app.book.car.CarWriter;

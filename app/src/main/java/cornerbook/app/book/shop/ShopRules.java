@@ -2,7 +2,6 @@ package cornerbook.app.book.shop;
 
 import cornerbook.app.book.store.Transactions;
 
-
 /** What the shop asks for beyond what everybody does. */
 public final class ShopRules {
     private static final String SECOND_CHECK = "SECOND_CHECK";

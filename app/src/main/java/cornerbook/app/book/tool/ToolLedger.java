@@ -16,10 +16,10 @@ public final class ToolLedger {
     }
 
     public List<ShopTool> list() {
-        return store.read(handle -> handle.select(
-                        "select shop_tool.*, id as tool_id from shop_tool order by kind desc, id")
-                .map((row, context) -> ToolRows.tool(row))
-                .list());
+        return store.read(
+                handle -> handle.select("select shop_tool.*, id as tool_id from shop_tool order by kind desc, id")
+                        .map((row, context) -> ToolRows.tool(row))
+                        .list());
     }
 
     /** Adds a tool, or changes the one of the same mark. */

@@ -35,7 +35,8 @@ public final class Usage {
         usage.description(Descriptions.format(Arrays.stream(usage.description())
                         .findFirst()
                         .map(label -> words.of(label))
-                        .orElseGet(() -> reader.say(Questions.find(verb.name()).orElseThrow().description()))))
+                        .orElseGet(() -> reader.say(
+                                Questions.find(verb.name()).orElseThrow().description()))))
                 .synopsisHeading(Descriptions.format(words.of("usage")) + " ")
                 .synopsisSubcommandLabel(words.of("verb"))
                 .commandListHeading("%n" + Descriptions.format(words.of("verbs")) + "%n")

@@ -83,7 +83,9 @@ public record BenchTools(List<ShopTool> tools, @Nullable ShopTool chosen, boolea
 
     /** The questions that a tool answers, for one laid down to leave nothing behind. */
     List<String> names() {
-        return tools.isEmpty() ? List.of() : List.copyOf(answers(tools.getFirst()).keySet());
+        return tools.isEmpty()
+                ? List.of()
+                : List.copyOf(answers(tools.getFirst()).keySet());
     }
 
     /** By name of the question; null what is not known of this one. */

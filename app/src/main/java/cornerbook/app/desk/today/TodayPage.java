@@ -1,8 +1,8 @@
 package cornerbook.app.desk.today;
 
 import cornerbook.app.book.car.VehicleSummary;
-import cornerbook.app.book.visit.VisitSummary;
 import cornerbook.app.book.visit.OpenRetorque;
+import cornerbook.app.book.visit.VisitSummary;
 import cornerbook.app.desk.BrakeDust;
 import cornerbook.app.judge.Judged;
 import cornerbook.core.finding.Finding;

@@ -259,7 +259,8 @@ final class EntryForm {
     private boolean differs(Reading stored, double value, String text) {
         var measure = stored.measure();
         return Math.abs(stored.value() - value) > 1e-9
-                || (measure.mayBePoints() && !points(units.withUnit(text, measure)).equals(points(stored.asWritten())));
+                || (measure.mayBePoints()
+                        && !points(units.withUnit(text, measure)).equals(points(stored.asWritten())));
     }
 
     /** Parted by a point or a comma, they are the same. */

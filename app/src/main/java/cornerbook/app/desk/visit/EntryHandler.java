@@ -100,7 +100,8 @@ public final class EntryHandler {
             if (typed.has(field) && !tool.equals(typed.get("shown." + field))) {
                 var seed = String.join("|", typed.get("form"), visitId, kind.name(), tool);
                 desk.book()
-                        .usedTools().choose(
+                        .usedTools()
+                        .choose(
                                 UUID.nameUUIDFromBytes(seed.getBytes(StandardCharsets.UTF_8))
                                         .toString(),
                                 visitId,

@@ -111,7 +111,20 @@ public final class NewVisitHandler {
         if (typed.get("odometer").isEmpty()) {
             throw new Refused(new DeskSaid.OdometerMissing(Amount.of(EXAMPLE_KM, "km")));
         }
-        return new Visit(typed.identity("visit"), EntryHandler.dateOf(typed.get("date"), desk.today()), Typed.valueOf(typed.get("odometer"), "km", EntryUnits.of(typed).system()), arrivedOn, Map.of(), List.of(), new JobCard(typed.get("technician").isEmpty() ? null : typed.get("technician"), List.of(), null, null, List.of()), Set.of());
+        return new Visit(
+                typed.identity("visit"),
+                EntryHandler.dateOf(typed.get("date"), desk.today()),
+                Typed.valueOf(typed.get("odometer"), "km", EntryUnits.of(typed).system()),
+                arrivedOn,
+                Map.of(),
+                List.of(),
+                new JobCard(
+                        typed.get("technician").isEmpty() ? null : typed.get("technician"),
+                        List.of(),
+                        null,
+                        null,
+                        List.of()),
+                Set.of());
     }
 
     private static Map<Corner, String> lastWheels(CarHistory history) {

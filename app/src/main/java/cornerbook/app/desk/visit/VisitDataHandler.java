@@ -48,7 +48,9 @@ public final class VisitDataHandler {
                     .withOdometer(EntryHandler.dateOf(typed.get("date"), desk.today()), odometerKm(seen, typed));
             var doubt = AskedOdometer.of(OdometerDoubt.of(open.history(), changed), typed);
             if (doubt.isEmpty() || changed.odometerKm() == seen.odometerKm()) {
-                desk.book().visits().putRight(seen, changed.date(), changed.odometerKm(), typed.get("reason"), desk.today());
+                desk.book()
+                        .visits()
+                        .putRight(seen, changed.date(), changed.odometerKm(), typed.get("reason"), desk.today());
                 desk.learning().learnSoon();
                 Pages.redirect(response, Links.visit(changed.id()));
                 return;

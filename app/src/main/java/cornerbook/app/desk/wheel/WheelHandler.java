@@ -113,7 +113,8 @@ public final class WheelHandler {
 
     private CarHistory getHistoryOfWheel(String tag) {
         return desk.book()
-                .cars().findOfWheel(tag)
+                .cars()
+                .findOfWheel(tag)
                 .orElseThrow(() -> new PageException(404, new WheelSaid.NoSuchWheel(tag)));
     }
 

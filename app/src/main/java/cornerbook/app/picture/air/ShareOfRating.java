@@ -27,14 +27,7 @@ public final class ShareOfRating {
         var svg = new Svg(
                 WIDTH,
                 HEIGHT,
-                labels.of(
-                        "share-described",
-                        "share",
-                        words,
-                        "end",
-                        percent(END_SHARE),
-                        "sound",
-                        percent(SOUND_SHARE)));
+                labels.of("share-described", "share", words, "end", percent(END_SHARE), "sound", percent(SOUND_SHARE)));
         svg.words(LEFT_X, 20, 14, Anchor.START, Palette.INK, true, words);
         svg.rectangle(LEFT_X, 34, RIGHT_X - LEFT_X, 28, 0, Palette.SHADE, Palette.HAIRLINE);
         var colour = switch (health.judgement()) {
@@ -43,16 +36,8 @@ public final class ShareOfRating {
             case REPLACE -> Palette.PLUM;
         };
         svg.rectangle(LEFT_X, 38, Math.max(2, x(health.share()) - LEFT_X), 20, 3, colour, colour);
-        mark(
-                svg,
-                END_SHARE,
-                Anchor.END,
-                labels.of("at-its-end-under", "share", percent(END_SHARE)));
-        mark(
-                svg,
-                SOUND_SHARE,
-                Anchor.START,
-                labels.of("sound-from", "share", percent(SOUND_SHARE)));
+        mark(svg, END_SHARE, Anchor.END, labels.of("at-its-end-under", "share", percent(END_SHARE)));
+        mark(svg, SOUND_SHARE, Anchor.START, labels.of("sound-from", "share", percent(SOUND_SHARE)));
         return svg.close();
     }
 

@@ -94,9 +94,7 @@ public final class LiftFromAbove {
             }
         }
         svg.path(
-                AROUND.stream()
-                        .map(corner -> at(points.get(corner)))
-                        .collect(Collectors.joining("L", "M", "Z")),
+                AROUND.stream().map(corner -> at(points.get(corner))).collect(Collectors.joining("L", "M", "Z")),
                 Palette.PAPER,
                 Palette.OCHRE,
                 2);
@@ -140,8 +138,7 @@ public final class LiftFromAbove {
         svg.words(edge, wordsY, 16, anchor, colour, true, reader.say(corner));
         svg.words(edge, wordsY + 18, 15, anchor, colour, true, reader.say(Amount.of(arm.loadKg(), "kg")));
         svg.words(edge, wordsY + 34, 13, anchor, colour, false, percent(arm.share()));
-        svg.words(
-                edge, wordsY + 49, 12, anchor, colour, false, labels.of("uneven", "share", percent(arm.mostShare())));
+        svg.words(edge, wordsY + 49, 12, anchor, colour, false, labels.of("uneven", "share", percent(arm.mostShare())));
     }
 
     private String words(Corner corner) {

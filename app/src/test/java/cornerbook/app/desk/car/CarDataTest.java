@@ -88,7 +88,7 @@ class CarDataTest {
                 .hasSizeGreaterThan(30)
                 .allMatch(label -> label.endsWith("*"));
         assertThat(page.locator(".wrong .error").allInnerTexts()).containsOnly("This is needed.");
-        assertThat(book.listVehicles()).hasSize(1);
+        assertThat(book.cars().list()).hasSize(1);
     }
 
     @Test
@@ -103,7 +103,9 @@ class CarDataTest {
         }
         assertThat(page.locator("#filled-in").innerText()).startsWith("Filled in with the");
         go(Links.newVisitOn(KNOWN.vehicle().id(), set.id()));
-        assertThat(page.locator("#filled-in").innerText()).as("without the module").startsWith("Filled in with the");
+        assertThat(page.locator("#filled-in").innerText())
+                .as("without the module")
+                .startsWith("Filled in with the");
     }
 
     @Test

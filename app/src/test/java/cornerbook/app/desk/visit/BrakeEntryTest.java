@@ -84,13 +84,17 @@ class BrakeEntryTest {
     @Test
     void inFrenchWhatIsStoredShowsWithACommaAndStandsWhenItIsSentBack() throws Exception {
         var visit = "demo-11-v7";
-        var first = shop.post(Links.visit(visit), Map.of("form", "i", "DISC_LIP.LR..", "0.4", "DISC_RUNOUT.LR..", "0 0.02 0.04 0.02"));
+        var first = shop.post(
+                Links.visit(visit),
+                Map.of("form", "i", "DISC_LIP.LR..", "0.4", "DISC_RUNOUT.LR..", "0 0.02 0.04 0.02"));
         assertThat(first.statusCode()).isEqualTo(303);
         var before = shop.readings(visit);
         var page = shop.send(shop.request(Links.visit(visit)).header("Accept-Language", "fr-CA"))
                 .body();
         assertThat(page).contains("value=\"0,4\"", "value=\"0 0,02 0,04 0,02\"");
-        var again = shop.post(Links.visit(visit), Map.of("form", "k", "DISC_LIP.LR..", "0,4", "DISC_RUNOUT.LR..", "0 0,02 0,04 0,02"));
+        var again = shop.post(
+                Links.visit(visit),
+                Map.of("form", "k", "DISC_LIP.LR..", "0,4", "DISC_RUNOUT.LR..", "0 0,02 0,04 0,02"));
         assertThat(again.statusCode()).isEqualTo(303);
         assertThat(shop.readings(visit)).isEqualTo(before);
     }

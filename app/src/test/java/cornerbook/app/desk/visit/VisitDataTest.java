@@ -151,13 +151,25 @@ class VisitDataTest {
     /** The visit moves before the one before it; the re-torque and what was superseded move with it. */
     @Test
     void aDateMovesTheVisitInOrderAndTheRetorqueFollows() throws Exception {
-        assertThat(book.retorques().listOpen()).extracting(OpenRetorque::visitId).containsExactly(last.id());
-        var added = new Visit("added", last.date().plusDays(2), last.odometerKm() + 50, /* arrivedOn= */ last.leftOn(), /* leftOn= */ last.arrivedOn(), List.of());
+        assertThat(book.retorques().listOpen())
+                .extracting(OpenRetorque::visitId)
+                .containsExactly(last.id());
+        var added = new Visit(
+                "added",
+                last.date().plusDays(2),
+                last.odometerKm() + 50,
+                /* arrivedOn= */ last.leftOn(),
+                /* leftOn= */ last.arrivedOn(),
+                List.of());
         book.visits().add(CAR, added);
-        assertThat(book.retorques().listOpen()).extracting(OpenRetorque::visitId).containsExactly("added");
+        assertThat(book.retorques().listOpen())
+                .extracting(OpenRetorque::visitId)
+                .containsExactly("added");
         assertThat(put(added, last.date().minusDays(3), last.odometerKm() - 50)).isEqualTo(303);
         assertThat(car().visits()).extracting(Visit::id).endsWith("added", last.id());
-        assertThat(book.retorques().listOpen()).extracting(OpenRetorque::visitId).containsExactly(last.id());
+        assertThat(book.retorques().listOpen())
+                .extracting(OpenRetorque::visitId)
+                .containsExactly(last.id());
 
         var due = book.retorques().listOpen().getFirst();
         assertThat(put(last, last.date(), last.odometerKm() + 7)).isEqualTo(303);

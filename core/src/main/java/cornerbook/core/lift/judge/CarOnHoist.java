@@ -109,10 +109,10 @@ final class CarOnHoist {
         } else if (cases.values().stream().anyMatch(loads -> loads.points() == null)) {
             notJudged.add(new LiftSaid.PointsNotKnown(
                     tool.id(),
-                    notKnown(
+                    notKnown(List.of(
                             Map.entry(Part.LIFT_POINTS, Optional.ofNullable(body.liftPoints())),
                             Map.entry(Part.WHEELBASE, Optional.ofNullable(body.wheelbaseMm())),
-                            Map.entry(Part.TRACK, Optional.ofNullable(body.trackMm())))));
+                            Map.entry(Part.TRACK, Optional.ofNullable(body.trackMm()))))));
         }
         var unread = new ArrayList<Said>();
         if (!cases.isEmpty() && !hoist.rating().armsRead()) {
@@ -124,24 +124,30 @@ final class CarOnHoist {
         if (!unread.isEmpty()) {
             notJudged.add(new LiftSaid.PlatesNotRead(tool.id(), unread));
         }
-        var pointHeight = Map.entry(Part.LIFT_POINT_HEIGHT, Optional.ofNullable(body.heights().liftPointMm()));
+        var pointHeight = Map.entry(
+                Part.LIFT_POINT_HEIGHT, Optional.ofNullable(body.heights().liftPointMm()));
         if (stack().isEmpty()) {
             notJudged.add(new LiftSaid.UnderNotKnown(
                     tool.id(),
-                    notKnown(
+                    notKnown(List.of(
                             pointHeight,
-                            Map.entry(Part.GROUND_CLEARANCE, Optional.ofNullable(body.heights().groundClearanceMm())))));
+                            Map.entry(
+                                    Part.GROUND_CLEARANCE,
+                                    Optional.ofNullable(body.heights().groundClearanceMm()))))));
         }
         if (hoist.ceilingMm() != null && raise().isEmpty()) {
             notJudged.add(new LiftSaid.CeilingNotKnown(
                     tool.id(),
-                    notKnown(pointHeight, Map.entry(Part.CAR_HEIGHT, Optional.ofNullable(body.heights().roofMm())))));
+                    notKnown(List.of(
+                            pointHeight,
+                            Map.entry(
+                                    Part.CAR_HEIGHT,
+                                    Optional.ofNullable(body.heights().roofMm()))))));
         }
     }
 
-    @SafeVarargs
-    private static List<Said> notKnown(Map.Entry<Part, ? extends Optional<?>>... parts) {
-        return Stream.of(parts)
+    private static List<Said> notKnown(List<Map.Entry<Part, ? extends Optional<?>>> parts) {
+        return parts.stream()
                 .filter(part -> part.getValue().isEmpty())
                 .<Said>map(Map.Entry::getKey)
                 .toList();
@@ -183,7 +189,7 @@ final class CarOnHoist {
                     uneven.get().getKey(),
                     new Amount(uneven.get().getValue().mostKg(), "kg", 0),
                     Amount.significant(uneven.get().getValue().mostShare() * 100, "%", 4));
-        } else if (share > THIN_SHARE || marginMm.isPresent() && marginMm.get() < ArmLoads.LEAST_MARGIN_MM) {
+        } else if (share > THIN_SHARE || (marginMm.isPresent() && marginMm.get() < ArmLoads.LEAST_MARGIN_MM)) {
             verdict = Verdict.RUNS_OUT;
             plainWords = Sentence.CUSTOMER_NEAR_LIMIT;
         } else if (raise.isPresent() && raise.get().limited()) {
@@ -280,7 +286,6 @@ final class CarOnHoist {
         var ceilingMm = hoist.ceilingMm();
         return pointMm == null || roofMm == null || ceilingMm == null
                 ? Optional.empty()
-                : Optional.of(
-                        LiftRaise.of(pointMm, hoist.lowestAdapterMm(), tool.highest(), roofMm, ceilingMm));
+                : Optional.of(LiftRaise.of(pointMm, hoist.lowestAdapterMm(), tool.highest(), roofMm, ceilingMm));
     }
 }

@@ -55,15 +55,14 @@ final class HoistEvidence {
         }
         var adapterKg = hoist.adapterRatingKg();
         if (adapterKg != null && adapterShare > 0) {
-            evidence.add(new Evidence(
-                    Label.ADAPTERS, ofRating(adapterShare * adapterKg, adapterKg), Label.MOST_OF_AN_ARM));
+            evidence.add(
+                    new Evidence(Label.ADAPTERS, ofRating(adapterShare * adapterKg, adapterKg), Label.MOST_OF_AN_ARM));
         }
         return evidence;
     }
 
     /** Whether car and arms get over and under each other, and how high the car may go. */
-    static List<Evidence> heights(
-            Optional<LiftStack> stack, Optional<DriveOver> over, Optional<LiftRaise> raise) {
+    static List<Evidence> heights(Optional<LiftStack> stack, Optional<DriveOver> over, Optional<LiftRaise> raise) {
         var evidence = new ArrayList<Evidence>();
         stack.ifPresent(heights -> evidence.add(under(heights)));
         over.ifPresent(heights -> evidence.add(new Evidence(
@@ -95,8 +94,7 @@ final class HoistEvidence {
         var marginMm = loads.marginMm();
         return marginMm == null
                 ? Label.PADS_UNDER_AXLES
-                : new LiftSaid.CentreAt(
-                        mm(loads.centreBehindFrontAxleMm()), mm(marginMm));
+                : new LiftSaid.CentreAt(mm(loads.centreBehindFrontAxleMm()), mm(marginMm));
     }
 
     private static Evidence under(LiftStack heights) {

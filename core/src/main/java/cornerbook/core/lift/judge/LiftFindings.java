@@ -2,7 +2,6 @@ package cornerbook.core.lift.judge;
 
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.finding.Case;
-import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Judgement;
 import cornerbook.core.tool.ShopTool;
 

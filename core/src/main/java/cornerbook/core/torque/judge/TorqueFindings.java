@@ -92,9 +92,10 @@ public final class TorqueFindings {
         return switch (verdict) {
             case UNSAFE -> new TorqueSaid.UnderTorque(corner, off, percent, asked);
             case SPENT -> new TorqueSaid.TooTight(corner, off, percent, asked);
-            default -> Math.abs(share - 1) <= WRENCH_SHARE
-                    ? new TorqueSaid.AtTorque(corner)
-                    : new TorqueSaid.NearTorque(corner, off, percent, share < 1, asked);
+            default ->
+                Math.abs(share - 1) <= WRENCH_SHARE
+                        ? new TorqueSaid.AtTorque(corner)
+                        : new TorqueSaid.NearTorque(corner, off, percent, share < 1, asked);
         };
     }
 

@@ -87,8 +87,7 @@ public final class TyreLoadFindings {
         return new Finding(
                 new Subject(Subject.Part.TYRE_LOAD, corner, wheel.tag(), set.id()),
                 Verdict.SPENT,
-                new SidewallSaid.CarriesTooLittle(
-                        wheel.tag(), corner, capacity, Amount.of(needKg, "kg")),
+                new SidewallSaid.CarriesTooLittle(wheel.tag(), corner, capacity, Amount.of(needKg, "kg")),
                 new SidewallSaid.CarriesTooLittlePlain(corner),
                 null,
                 null,

@@ -91,12 +91,7 @@ public final class TyrePlacardFindings {
         }
     }
 
-    private void service(
-            Corner corner,
-            Wheel wheel,
-            AxleSpecification axle,
-            TyreSize placard,
-            TyreSize size) {
+    private void service(Corner corner, Wheel wheel, AxleSpecification axle, TyreSize placard, TyreSize size) {
         var tyre = wheel.tyre();
         var fitted = read(tyre.loadIndex(), tyre.speedSymbol());
         var asked = read(axle.loadIndex(), axle.speedSymbol());

@@ -51,8 +51,7 @@ class LiftFindingsTest {
 
     private static ShopTool fitted(
             double adapterMm, double adapterKg, @Nullable Double driveOverMm, @Nullable Double ceilingMm) {
-        return hoist(new Hoist(
-                4, rated(1000, 4000), List.of(adapterMm), adapterKg, List.of(), driveOverMm, ceilingMm));
+        return hoist(new Hoist(4, rated(1000, 4000), List.of(adapterMm), adapterKg, List.of(), driveOverMm, ceilingMm));
     }
 
     private static ShopTool hoist(Hoist hoist) {
@@ -96,7 +95,13 @@ class LiftFindingsTest {
     @Test
     void anArmMayBeOverloadedWhileTheHoistIsNot() {
         var body = new CarBody(
-                kg(11_500), 4500 / 11_500.0, 3500.0, 1800.0, CarHeights.NOT_KNOWN, null, LiftPoints.symmetric(0, 3500, 1600));
+                kg(11_500),
+                4500 / 11_500.0,
+                3500.0,
+                1800.0,
+                CarHeights.NOT_KNOWN,
+                null,
+                LiftPoints.symmetric(0, 3500, 1600));
         var finding = finding(body, hoist(kg(12_000), kg(3000)));
         assertThat(finding.verdict()).isEqualTo(Verdict.UNSAFE);
         assertThat(finding.evidence())
@@ -193,7 +198,8 @@ class LiftFindingsTest {
     @ParameterizedTest
     @CsvSource({"450, HOLDS", "400, RUNS_OUT", "399, UNSAFE"})
     void adaptersCarryWhatTheirArmCarries(double adapterKg, Verdict verdict) {
-        assertThat(finding(body(1600, 180.0, POINTS), fitted(40.0, adapterKg, null, null)).verdict())
+        assertThat(finding(body(1600, 180.0, POINTS), fitted(40.0, adapterKg, null, null))
+                        .verdict())
                 .isEqualTo(verdict);
         assertThat(notJudged).isEmpty();
     }
@@ -202,7 +208,8 @@ class LiftFindingsTest {
     @ParameterizedTest
     @CsvSource({"150, HOLDS", "151, SPENT"})
     void aLowCarMayNotGetToItsPlace(double driveOverMm, Verdict verdict) {
-        assertThat(finding(body(1600, 180.0, POINTS), fitted(40.0, 1000, driveOverMm, null)).verdict())
+        assertThat(finding(body(1600, 180.0, POINTS), fitted(40.0, 1000, driveOverMm, null))
+                        .verdict())
                 .isEqualTo(verdict);
     }
 
@@ -293,7 +300,9 @@ class LiftFindingsTest {
 
     @Test
     void oneThingThatIsNotKnownIsNamedAlone() {
-        finding(new CarBody(1600.0, 0.5, 2700.0, 1550.0, new CarHeights(null, 180.0, null), 22.0, POINTS), hoist(4000, 1000));
+        finding(
+                new CarBody(1600.0, 0.5, 2700.0, 1550.0, new CarHeights(null, 180.0, null), 22.0, POINTS),
+                hoist(4000, 1000));
         assertThat(notJudged)
                 .containsExactly(new LiftSaid.UnderNotKnown("H-1", List.of(LiftSaid.Part.GROUND_CLEARANCE)));
     }

@@ -63,7 +63,8 @@ class TorqueFindingsTest {
                 "155 | TooTight(RF, 15 N·m, 11 %, 140 N·m)"
             })
     void aNumberNearALimitSaysWhatItMeans(double torqueNm, String plainWords) {
-        var finding = judge(visit(torque(Corner.RF, torqueNm)), new ArrayList<>()).getFirst();
+        var finding =
+                judge(visit(torque(Corner.RF, torqueNm)), new ArrayList<>()).getFirst();
         assertThat(Facts.of(finding.plainWords())).isEqualTo(plainWords);
         assertThat(finding.evidence())
                 .filteredOn(evidence -> evidence.what() == TorqueSaid.Label.WRENCH_ACCURACY)

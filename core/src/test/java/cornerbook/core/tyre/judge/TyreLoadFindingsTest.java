@@ -66,7 +66,9 @@ class TyreLoadFindingsTest {
                 .containsExactly(
                         new SidewallSaid.LoadOnSidewall("W", "LT245/75R16", false),
                         new SidewallSaid.LoadOnSidewall("W", "T145/80D18", true));
-        assertThat(judge("225/55R18", 80, "T")).as("a passenger tyre with that index").hasSize(1);
+        assertThat(judge("225/55R18", 80, "T"))
+                .as("a passenger tyre with that index")
+                .hasSize(1);
     }
 
     private List<Finding> judge(int loadIndex, String speedSymbol) {

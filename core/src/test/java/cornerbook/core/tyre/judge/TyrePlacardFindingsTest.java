@@ -111,8 +111,7 @@ class TyrePlacardFindingsTest {
         assertThat(judge(SeasonKind.SUMMER, "LT245/75R16", 90, "S"))
                 .extracting(finding -> finding.subject().part())
                 .containsExactly(Subject.Part.WHEEL_FIT);
-        assertThat(notJudged)
-                .containsExactly(new SidewallSaid.OtherTables("W", "LT245/75R16", ASKED.tyreSize()));
+        assertThat(notJudged).containsExactly(new SidewallSaid.OtherTables("W", "LT245/75R16", ASKED.tyreSize()));
     }
 
     /** A temporary spare is smaller and slower by its kind; that its load is not judged the findings on load say. */
