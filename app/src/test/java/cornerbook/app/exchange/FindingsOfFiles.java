@@ -21,6 +21,7 @@ import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
@@ -120,7 +121,8 @@ final class FindingsOfFiles {
                 byPlace.computeIfAbsent(place(item), key -> new ArrayDeque<>()).add(item));
         Collections.shuffle(items, random);
         var copy = JsonNodeFactory.instance.arrayNode();
-        items.forEach(item -> copy.add(byPlace.get(place(item)).remove()));
+        items.forEach(item ->
+                copy.add(Objects.requireNonNull(byPlace.get(place(item))).remove()));
         return copy;
     }
 

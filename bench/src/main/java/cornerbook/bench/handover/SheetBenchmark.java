@@ -47,7 +47,7 @@ public class SheetBenchmark {
     @Setup
     public void assess() {
         var history = DemoShop.histories(TODAY).stream()
-                .filter(car -> !car.visits().getLast().workDone().isEmpty())
+                .filter(car -> !car.visits().getLast().card().workDone().isEmpty())
                 .findFirst()
                 .orElseThrow();
         var owner = new Customer(history.customer().id(), customer, null, null);

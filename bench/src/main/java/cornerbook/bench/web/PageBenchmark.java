@@ -71,7 +71,8 @@ public class PageBenchmark {
         server = CornerbookServer.start(
                 book, new Assessor(LimitsFile.load()), 0, CLOCK, Letterhead.ofInvented(DemoShop.NAME));
         var car = cars.stream()
-                .filter(candidate -> !candidate.visits().getLast().workDone().isEmpty())
+                .filter(candidate ->
+                        !candidate.visits().getLast().card().workDone().isEmpty())
                 .findFirst()
                 .orElseThrow();
         var path = page.replace("CAR", car.vehicle().id())
