@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import cornerbook.core.battery.BatterySaid;
 import cornerbook.core.battery.BatterySaid.Sentence;
 import cornerbook.core.battery.Chemistry;
+import cornerbook.core.battery.HealthTest;
 import cornerbook.core.battery.RatingStandard;
 import cornerbook.core.battery.TwelveVoltBattery;
 import cornerbook.core.car.Cars;
@@ -271,5 +272,146 @@ class BatteryFindingsTest {
                                     BatterySaid.TrendBasis.class,
                                     basis -> assertThat(basis.end()).isNotNull());
                 });
+    }
+
+    /** What was read after the charge, the capacity and the standby current stand beside the verdict, each with what it means. */
+    @Test
+    void whatIsReadOfAnElectricCarStandsBesideTheVerdict() {
+        var finding = of(
+                        Cars.vehicle(),
+                        new ArrayList<>(),
+                        volts(12.2),
+                        read(Measure.BATTERY_VOLTAGE_CHARGED, 12.65),
+                        read(Measure.BATTERY_CAPACITY, 45),
+                        read(Measure.STANDBY_CURRENT, 80))
+                .orElseThrow();
+        assertThat(Facts.of(finding.title())).isEqualTo("AtRest(12.65 V, 100 %)");
+        assertThat(finding.lifeLeft()).as("45 of 60 A·h").isCloseTo(0.75, within(1e-9));
+        assertThat(finding.source()).isEqualTo(BatterySaid.Label.FINDING_SOURCE);
+        // 0.5 × 60 A·h × 0.75 / (24 h × 0.08 A) = 11.7 days, from full and from this charge.
+        assertThat(beside(finding))
+                .contains(
+                        "VOLTAGE_AT_REST: 12.20 V",
+                        "VOLTAGE_CHARGED: 12.65 V",
+                        "CAPACITY: Capacity(45 A·h, 60 A·h, 75 %)",
+                        "STANDBY: 80 mA",
+                        "PARKED_FROM_FULL: 12 d",
+                        "PARKED_FROM_THIS: 12 d")
+                .doesNotContain("FREEZES_AT: -22 °C");
+        assertThat(finding.evidence())
+                .extracting(evidence -> Facts.of(evidence.how()))
+                .contains("CHARGED_SOURCE", "UsualStandby(true)", "ParkedBasis(true, 80 mA, true)");
+    }
+
+    /** 50 to 150 mA are usual in an electric car (service literature), up to 50 mA with an engine (vehicle makers' manuals). */
+    @ParameterizedTest
+    @CsvSource({"true, 150, HOLDS", "true, 151, RUNS_OUT", "false, 50, HOLDS", "false, 51, RUNS_OUT", "false, 0, HOLDS"})
+    void whatDrawsMoreThanUsualIsLookedFor(boolean electric, double standbyMa, Verdict verdict) {
+        var finding = of(
+                        electric ? Cars.vehicle() : CAR,
+                        new ArrayList<>(),
+                        volts(12.7),
+                        read(Measure.STANDBY_CURRENT, standbyMa))
+                .orElseThrow();
+        assertThat(finding.verdict()).isEqualTo(verdict);
+    }
+
+    /** Of a lithium battery its maker's voltage is known or not: no charge, no acid, and the source says whose voltage it is. */
+    @Test
+    void aLithiumBatteryIsToldWithoutACharge() {
+        var lithium = Cars.withBattery(new TwelveVoltBattery(Chemistry.LITHIUM, 60, null, null, null, 13.0));
+        var low = of(lithium, new ArrayList<>(), volts(12.99)).orElseThrow();
+        assertThat(low.plainWords()).isEqualTo(Sentence.LOW);
+        assertThat(Facts.of(low.title())).isEqualTo("AtRest(12.99 V, none)");
+        assertThat(low.source()).isEqualTo(BatterySaid.Label.MAKERS_SOURCE);
+        assertThat(beside(low)).noneMatch(line -> line.startsWith("FREEZES_AT") || line.startsWith("PARKED_FROM_THIS"));
+        assertThat(of(lithium, new ArrayList<>(), volts(13)).orElseThrow().verdict())
+                .isEqualTo(Verdict.HOLDS);
+        var byCapacity = of(
+                        Cars.withBattery(new TwelveVoltBattery(Chemistry.LITHIUM, 60, null, null, null)),
+                        new ArrayList<>(),
+                        read(Measure.BATTERY_CAPACITY, 55))
+                .orElseThrow();
+        assertThat(Facts.of(byCapacity.title())).isEqualTo("AtRest(none, none)");
+    }
+
+    /** At 0 °C a lithium battery may be charged, below it not (charger and battery makers). */
+    @ParameterizedTest
+    @CsvSource({"0, LOW", "-0.1, LOW_LITHIUM_COLD"})
+    void lithiumIsWarmedUpBeforeItIsCharged(double celsius, Sentence sentence) {
+        var lithium = Cars.withBattery(new TwelveVoltBattery(Chemistry.LITHIUM, 60, null, null, null, 13.0));
+        assertThat(of(lithium, new ArrayList<>(), volts(12.9), read(Measure.BATTERY_TEMPERATURE, celsius))
+                        .orElseThrow()
+                        .plainWords())
+                .isEqualTo(sentence);
+    }
+
+    /** A charger that is still on says nothing of the charge, before and after. */
+    @Test
+    void aVoltageHeldUpAfterTheChargeIsReadAgain() {
+        var notJudged = new ArrayList<Said>();
+        var finding = of(CAR, notJudged, volts(12.7), amperes(500), read(Measure.BATTERY_VOLTAGE_CHARGED, 14.2))
+                .orElseThrow();
+        assertThat(finding.verdict()).isEqualTo(Verdict.HOLDS);
+        assertThat(notJudged).extracting(Facts::of).containsExactly("HeldUpNow(14.2 V)");
+    }
+
+    /** A battery that passes while it is low passes all the more when it is full; its health counts for the days parked. */
+    @Test
+    void whatPassesWhileLowCounts() {
+        // 0.5 × 60 A·h × 0.8 / (24 h × 0.05 A) = 20 days.
+        assertThat(beside(judge(volts(12.2), amperes(400)))).contains("PARKED_FROM_FULL: 20 d");
+        assertThat(beside(judge(volts(12.2), amperes(399)))).contains("PARKED_FROM_FULL: 25 d");
+    }
+
+    /** The line is that of the test that counts for the car; what was measured while it was low is left out of it. */
+    @Test
+    void theLineIsOfOneTest() {
+        var visits = List.of(
+                visit(360, amperes(500), read(Measure.BATTERY_CAPACITY, 57)),
+                visit(180, volts(12.1), amperes(300), read(Measure.BATTERY_CAPACITY, 54)),
+                visit(0, volts(12.7), amperes(450)));
+        var electric = BatteryCurve.of(Cars.vehicle(), visits);
+        assertThat(electric.test()).isEqualTo(HealthTest.CAPACITY);
+        assertThat(electric.leastShare()).isEqualTo(0.5);
+        assertThat(electric.points()).extracting(point -> point.share()).containsExactly(0.95, 0.9);
+        var combustion = BatteryCurve.of(CAR, visits);
+        assertThat(combustion.test()).isEqualTo(HealthTest.CRANKING_CURRENT);
+        assertThat(combustion.points()).extracting(point -> point.share()).containsExactly(1.0, 0.9);
+        var onlyCapacity = BatteryCurve.of(CAR, List.of(visit(0, read(Measure.BATTERY_CAPACITY, 57))));
+        assertThat(onlyCapacity.test()).isEqualTo(HealthTest.CAPACITY);
+        assertThat(onlyCapacity.points()).hasSize(1);
+    }
+
+    /** The day of its end is that of the test, and is not told of a battery that is at its end already. */
+    @Test
+    void aCapacityThatFallsEndsBeforeTheNextVisit() {
+        var falling = List.of(
+                visit(360, read(Measure.BATTERY_CAPACITY, 60)),
+                visit(180, read(Measure.BATTERY_CAPACITY, 51)),
+                visit(0, volts(12.7), read(Measure.BATTERY_CAPACITY, 42)));
+        // 15 % in 180 days: the 20 % above half last 240.
+        var finding = BatteryFindings.judge(Cases.of(Cars.vehicle(), falling)
+                        .until(Cars.AUTUMN.plusDays(300))
+                        .last())
+                .findings()
+                .getFirst();
+        assertThat(finding.horizon()).isBetween(Cars.AUTUMN.plusDays(238), Cars.AUTUMN.plusDays(241));
+        assertThat(finding.plainWords())
+                .isEqualTo(new BatterySaid.GettingWeak(Objects.requireNonNull(finding.horizon()), true));
+        var ended = List.of(
+                visit(360, amperes(500)), visit(180, amperes(420)), visit(0, volts(12.7), amperes(340)));
+        assertThat(of(ended, NEXT).verdict()).isEqualTo(Verdict.SPENT);
+        assertThat(of(ended, NEXT).horizon()).isNull();
+    }
+
+    private static Reading read(Measure measure, double value) {
+        return Cars.reading(measure, null, null, null, value);
+    }
+
+    private static List<String> beside(Finding finding) {
+        return finding.evidence().stream()
+                .map(evidence -> Facts.of(evidence.what()) + ": " + Facts.of(evidence.value()))
+                .toList();
     }
 }
