@@ -22,11 +22,6 @@ public record ServiceDescription(
         this(loadIndex, null, speedSymbol);
     }
 
-    /** Mass that the tyre may carry at a speed, fitted singly, kg; the speed is 0 to the symbol's highest, km/h. */
-    public double capacityKg(double speedKmh) {
-        return loadIndex.capacityKg() * speedSymbol.loadShare(speedKmh);
-    }
-
     @Override
     public String toString() {
         return loadIndex.number() + (twinLoadIndex == null ? "" : "/" + twinLoadIndex.number()) + speedSymbol.name();
