@@ -7,7 +7,6 @@ import cornerbook.app.bay.BaySheet.WheelCard;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.desk.PhotoWords;
-import cornerbook.app.desk.asked.Slot;
 import cornerbook.app.desk.asked.ToolChoice;
 import cornerbook.app.desk.asked.VisitSlots;
 import cornerbook.app.desk.asked.WheelProposal;
@@ -17,6 +16,7 @@ import cornerbook.core.brake.judge.ThicknessPrediction;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
+import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
@@ -65,7 +65,8 @@ final class BaySheets {
         var proposal = new WheelProposal(assessor, open);
         var treads = treads(open);
         var thicknesses = judged(open, assessor::thicknessPredictions);
-        return BayReader.forAll(bay -> make(open, assets, proposal, treads, thicknesses, bay));
+        var tools = ToolChoice.of(desk.book(), open.visit());
+        return BayReader.forAll(bay -> make(open, assets, proposal, treads, thicknesses, tools, bay));
     }
 
     private BaySheet make(
@@ -74,6 +75,7 @@ final class BaySheets {
             WheelProposal proposal,
             List<TreadPrediction> treads,
             List<ThicknessPrediction> thicknesses,
+            List<ToolChoice> tools,
             BayReader bay) {
         var history = open.history();
         var visit = open.visit();
@@ -108,7 +110,7 @@ final class BaySheets {
                         .filter(Objects::nonNull)
                         .distinct()
                         .toList(),
-                tools(visit, bay));
+                tools(tools, bay));
     }
 
     /** The car on each hoist that the shop keeps: its numbers, and what to mind. */
@@ -122,8 +124,8 @@ final class BaySheets {
                 .toList();
     }
 
-    private List<BaySheet.Tool> tools(Visit visit, BayReader bay) {
-        return ToolChoice.of(desk.book(), visit).stream()
+    private static List<BaySheet.Tool> tools(List<ToolChoice> choices, BayReader bay) {
+        return choices.stream()
                 .map(choice -> new BaySheet.Tool(
                         choice.kind(),
                         bay.reader().begin(choice.kind()),
@@ -175,12 +177,8 @@ final class BaySheets {
     private static Map<String, Last> last(List<Visit> before, String tag, BayReader bay) {
         var last = new LinkedHashMap<String, Last>();
         for (var visit : before) {
-            for (var reading : visit.readings()) {
-                if (tag.equals(reading.wheelTag())
-                        && new Slot(reading.measure(), reading.corner(), tag, reading.spot())
-                                .findIn(visit)
-                                .filter(reading::equals)
-                                .isPresent()) {
+            for (var reading : new StandingReadings(visit).all()) {
+                if (tag.equals(reading.wheelTag())) {
                     last.put(place(reading), bay.last(reading, visit));
                 }
             }

@@ -7,6 +7,7 @@ import cornerbook.app.desk.asked.Slot;
 import cornerbook.core.brake.judge.ThicknessPrediction;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.MeasureAt;
+import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Visit;
 import java.util.List;
 import java.util.Objects;
@@ -15,7 +16,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Makes fields of places for readings, with what was read there at the visits before and what is expected there now. */
 final class FieldMaker {
-    private final List<Visit> before;
+    private final List<Before> latestFirst;
     private final List<ThicknessPrediction> predictions;
     private final BayReader bay;
 
@@ -26,10 +27,14 @@ final class FieldMaker {
      * @param predictions of its pads and discs
      */
     FieldMaker(List<Visit> before, List<ThicknessPrediction> predictions, BayReader bay) {
-        this.before = List.copyOf(before);
+        this.latestFirst = before.reversed().stream()
+                .map(visit -> new Before(visit, new StandingReadings(visit)))
+                .toList();
         this.predictions = List.copyOf(predictions);
         this.bay = bay;
     }
+
+    private record Before(Visit visit, StandingReadings readings) {}
 
     BayReader bay() {
         return bay;
@@ -70,8 +75,9 @@ final class FieldMaker {
 
     /** The last reading of a place before this visit. */
     private Optional<Last> findLast(Slot slot) {
-        return before.reversed().stream()
-                .flatMap(visit -> slot.findIn(visit).map(reading -> bay.last(reading, visit)).stream())
+        return latestFirst.stream()
+                .flatMap(before ->
+                        slot.findIn(before.readings()).map(reading -> bay.last(reading, before.visit())).stream())
                 .findFirst();
     }
 

@@ -28,7 +28,12 @@ public record Slot(
 
     /** The reading that stands here. */
     public Optional<Reading> findIn(Visit visit) {
-        return new StandingReadings(visit).at(measure, corner, wheelTag, spot);
+        return findIn(new StandingReadings(visit));
+    }
+
+    /** The same for whoever looks for many. */
+    public Optional<Reading> findIn(StandingReadings readings) {
+        return readings.at(measure, corner, wheelTag, spot);
     }
 
     /** All slots of a measure at one corner, across from outside. */
