@@ -305,7 +305,8 @@ class BatteryFindingsTest {
 
     /** 50 to 150 mA are usual in an electric car (service literature), up to 50 mA with an engine (vehicle makers' manuals). */
     @ParameterizedTest
-    @CsvSource({"true, 150, HOLDS", "true, 151, RUNS_OUT", "false, 50, HOLDS", "false, 51, RUNS_OUT", "false, 0, HOLDS"})
+    @CsvSource({"true, 150, HOLDS", "true, 151, RUNS_OUT", "false, 50, HOLDS", "false, 51, RUNS_OUT", "false, 0, HOLDS"
+    })
     void whatDrawsMoreThanUsualIsLookedFor(boolean electric, double standbyMa, Verdict verdict) {
         var finding = of(
                         electric ? Cars.vehicle() : CAR,
@@ -399,8 +400,7 @@ class BatteryFindingsTest {
         assertThat(finding.horizon()).isBetween(Cars.AUTUMN.plusDays(238), Cars.AUTUMN.plusDays(241));
         assertThat(finding.plainWords())
                 .isEqualTo(new BatterySaid.GettingWeak(Objects.requireNonNull(finding.horizon()), true));
-        var ended = List.of(
-                visit(360, amperes(500)), visit(180, amperes(420)), visit(0, volts(12.7), amperes(340)));
+        var ended = List.of(visit(360, amperes(500)), visit(180, amperes(420)), visit(0, volts(12.7), amperes(340)));
         assertThat(of(ended, NEXT).verdict()).isEqualTo(Verdict.SPENT);
         assertThat(of(ended, NEXT).horizon()).isNull();
     }
