@@ -130,7 +130,7 @@ class SheetPageTest {
         assertThat(french)
                 .contains(
                         "lang=\"fr\"", "Données inventées", "Ce qui a été constaté", "Avant gauche (AVG)", "À retenir")
-                .contains("Voiture vue du dessus", "Page \" counter(page) \" de ")
+                .contains("Véhicule vu du dessus", "Page \" counter(page) \" de ")
                 .doesNotContain("Next visit", "What was", "Left front", "Car from above", "\u202f");
     }
 
