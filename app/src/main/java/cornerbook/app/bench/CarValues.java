@@ -3,6 +3,7 @@ package cornerbook.app.bench;
 import cornerbook.core.brake.burnish.judge.BurnishPlanning;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
+import cornerbook.core.car.Reading;
 import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Axle;
@@ -17,6 +18,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -125,7 +127,8 @@ public final class CarValues {
         putLast("volts", Measure.BATTERY_VOLTAGE);
         putLast("measured", Measure.BATTERY_CRANKING_CURRENT);
         putLast("temperature", Measure.BATTERY_TEMPERATURE);
-        putLast("standby", Measure.STANDBY_CURRENT);
+        // Read at the clamp in milliamperes, computed with in amperes.
+        findLast(Measure.STANDBY_CURRENT).ifPresent(reading -> put("standby", reading.value() / 1000, "A"));
         putLast("discharged", Measure.BATTERY_CAPACITY);
     }
 
@@ -182,12 +185,15 @@ public final class CarValues {
         values.put(name, List.of(text));
     }
 
-    /** The last reading that stands, of whatever visit. */
     private void putLast(String name, Measure measure) {
-        history.visits().reversed().stream()
+        findLast(measure).ifPresent(reading -> put(name, reading.value(), measure.unit()));
+    }
+
+    /** The last reading that stands, of whatever visit. */
+    private Optional<Reading> findLast(Measure measure) {
+        return history.visits().reversed().stream()
                 .flatMap(visit -> new StandingReadings(visit).all(measure).reversed().stream())
-                .findFirst()
-                .ifPresent(reading -> put(name, reading.value(), measure.unit()));
+                .findFirst();
     }
 
     private static String word(Enum<?> constant) {
