@@ -26,6 +26,8 @@ export function wheelsStep(view, step) {
   const { sheet } = visit;
   /** @type {Place[]} */
   const places = walk().map((corner) => place(visit, corner, (tag) => places.find(({ select }) => select.value === tag)?.corner));
+  // Each asks what is chosen at the others.
+  places.forEach(({ look }) => look());
   const from = h("p", { className: "ghost", role: "status" });
   const fills = sheet.fills.map(({ set, hint, wheelAt }) => {
     const { setName, storePlace } = Object.values(sheet.wheels).find((wheel) => wheel.set === set) ?? {};
@@ -147,7 +149,6 @@ function place(visit, corner, chosenAt) {
     scan,
     said,
   );
-  look();
   const read = () => ({
     ...(code.value.trim() ? { [`dateCode.${corner}`]: code.value.trim() } : {}),
     ...(sensor.value.trim() ? { [`sensor.${corner}`]: sensor.value.trim() } : {}),
