@@ -43,7 +43,7 @@ export function departStep(view) {
   /** @type {Map<string, HTMLInputElement>} */
   const reasons = new Map();
   const customer = h("input", { id: "acknowledged-by", type: "text", maxLength: 200 });
-  const knows = h("div", { className: "open", hidden: true }, h("label", { htmlFor: customer.id }, say("customer-knows")), customer);
+  const knows = h("div", { className: "knows", hidden: true }, h("label", { htmlFor: customer.id }, say("customer-knows")), customer);
   const leave = h("button", { type: "button", className: "main", onclick: () => visit.record("departure", { reasons: Object.fromEntries([...reasons].map(([key, input]) => [key, input.value.trim()]).filter(([, words]) => words)), acknowledgedBy: customer.value.trim() || undefined }) }, say("car-leaves", { n: 0 }));
   view.onUpdate(() => {
     const unfinished = view.steps.map((step) => ({ step, missing: visit.progress(step).missing })).filter(({ missing }) => missing.length > 0);
