@@ -219,7 +219,7 @@ class BayRefusedBrowserTest {
         page.route("**/entries", Route::abort);
         page.route("**/photos/**", Route::abort);
         page.navigate(shop.address("/bay/shell"));
-        assertThat(page.locator("main h2")).isVisible();
+        assertThat(page.locator("main h2").first()).isVisible();
         return page;
     }
 

@@ -239,7 +239,7 @@ class PictureTest {
         var car = parse(
                 CarFromAbove.svg(Map.of(Corner.LF, CornerLabel.ofDepth(Verdict.RUNS_OUT, 0.2, 6.24, FRENCH)), FRENCH));
         assertThat(car.getAttribute("aria-label"))
-                .isEqualTo("Voiture vue du dessus, avant en haut\u00a0: AVG 6,2\u00a0mm Arrive au bout");
+                .isEqualTo("Véhicule vu du dessus, avant en haut\u00a0: AVG 6,2\u00a0mm Arrive au bout");
         assertThat(car.getTextContent()).contains("avant", "AVD", "ARG", "ARD", "6,2\u00a0mm");
         var tread = parse(TreadSection.svg(tyre(Corner.RF, 4, 5, 6), 4, 8.5, FRENCH));
         assertThat(tread.getAttribute("aria-label"))
