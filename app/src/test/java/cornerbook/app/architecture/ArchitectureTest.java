@@ -196,7 +196,7 @@ class ArchitectureTest {
                     "desk.tools.ToolsPage",
                     "exchange.ToolForm"),
             "what the book learns of all cars",
-            List.of("book.knowledge.KnowledgeTables", "cli.Learn"),
+            List.of("book.knowledge.KnowledgeLedger", "cli.Learn"),
             "the answers that an assessment hands out beside its findings",
             List.of(
                     "book.visit.RetorqueLedger",
@@ -221,12 +221,11 @@ class ArchitectureTest {
                     "bay.BaySheets",
                     "bay.EntryIntake",
                     "bay.FieldMaker",
-                    "book.Book",
                     "book.visit.VisitLedger",
                     "desk.visit.EntryForm",
                     "desk.visit.LeavingForm"),
             "what hands have to do: how much air, which fastener next, where dust is",
-            List.of("bay.BayStates", "bay.BaySteps", "bay.Ticks", "book.car.CarLists"));
+            List.of("bay.BayStates", "bay.BaySteps", "bay.Ticks", "book.visit.ReadingLedger"));
 
     /** Halls carry what any room says, and name none. */
     @ArchTest

@@ -9,6 +9,7 @@ import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
 import cornerbook.app.desk.asked.WheelProposal;
+import cornerbook.app.desk.asked.WheelProposal.Fill;
 import cornerbook.app.request.Told;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.JobCard;
@@ -16,6 +17,7 @@ import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
 import cornerbook.core.season.judge.OdometerDoubt;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
@@ -45,8 +47,6 @@ public final class NewVisitHandler {
                 .filter(set -> set.id().equals(asked))
                 .findFirst()
                 .map(set -> WheelProposal.unmoved(history, set));
-        var last = lastWheels(history);
-        var asItLeft = last.isEmpty() ? "" : Told.labels("app/desk/visit").of("as-it-last-left");
         pages.send(
                 response,
                 200,
@@ -57,8 +57,7 @@ public final class NewVisitHandler {
                         desk.today().toString(),
                         "",
                         "",
-                        fill.map(WheelProposal.Fill::wheelAt).orElse(last),
-                        fill.map(WheelProposal.Fill::hint).map(Told::say).orElse(asItLeft),
+                        fill.orElseGet(() -> asItLeft(history)),
                         "",
                         AskedOdometer.NONE));
     }
@@ -101,8 +100,7 @@ public final class NewVisitHandler {
                         typed.get("date"),
                         asked.asks() ? "" : typed.get("odometer"),
                         typed.get("technician"),
-                        arrivedOn,
-                        "",
+                        new Fill("", Said.verbatim(""), arrivedOn),
                         error,
                         asked));
     }
@@ -127,11 +125,14 @@ public final class NewVisitHandler {
                 Set.of());
     }
 
-    private static Map<Corner, String> lastWheels(CarHistory history) {
+    private static Fill asItLeft(CarHistory history) {
         if (history.visits().isEmpty()) {
-            return Map.of();
+            return new Fill("", Said.verbatim(""), Map.of());
         }
         var last = history.visits().getLast();
-        return last.leftOn().isEmpty() ? last.arrivedOn() : last.leftOn();
+        return new Fill(
+                "",
+                Said.verbatim(Told.labels("app/desk/visit").of("as-it-last-left")),
+                last.leftOn().isEmpty() ? last.arrivedOn() : last.leftOn());
     }
 }

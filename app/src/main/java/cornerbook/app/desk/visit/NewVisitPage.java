@@ -1,15 +1,13 @@
 package cornerbook.app.desk.visit;
 
+import cornerbook.app.desk.asked.WheelProposal.Fill;
 import cornerbook.core.car.CarHistory;
-import cornerbook.core.corner.Corner;
-import java.util.Map;
 
 /**
  * The form that opens a visit, as typed.
  *
  * @param visitId born with the form, so that a form that is sent twice opens one visit
- * @param arrivedOn wheel tag at each corner, empty where unknown
- * @param hint where they come from, may be empty
+ * @param arrived the wheels that it came on, and where they are filled in from
  * @param error one sentence, may be empty
  * @param asked the odometer that is to be typed again
  */
@@ -19,15 +17,6 @@ public record NewVisitPage(
         String date,
         String odometer,
         String technician,
-        Map<Corner, String> arrivedOn,
-        String hint,
+        Fill arrived,
         String error,
-        AskedOdometer asked) {
-    public NewVisitPage {
-        arrivedOn = Map.copyOf(arrivedOn);
-    }
-
-    public String at(Corner corner) {
-        return arrivedOn.getOrDefault(corner, "");
-    }
-}
+        AskedOdometer asked) {}
