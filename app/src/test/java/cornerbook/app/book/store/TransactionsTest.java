@@ -25,7 +25,9 @@ class TransactionsTest {
         assertThatThrownBy(() -> store.write(handle -> {
                     var rules = new ShopRules(Transactions.within(handle));
                     rules.askSecondCheck(true);
-                    assertThat(rules.asksSecondCheck()).as("seen by who goes on").isTrue();
+                    assertThat(rules.asksSecondCheck())
+                            .as("seen by who goes on")
+                            .isTrue();
                     throw new BookException(new StoreSaid.FileDamaged());
                 }))
                 .isInstanceOf(BookException.class);
@@ -37,6 +39,8 @@ class TransactionsTest {
         assertThatThrownBy(() -> store.write(handle -> new ShopRules(store).asksSecondCheck()))
                 .isInstanceOf(IllegalStateException.class)
                 .hasMessageContaining("inside another");
-        assertThat(new ShopRules(store).asksSecondCheck()).as("the store goes on").isFalse();
+        assertThat(new ShopRules(store).asksSecondCheck())
+                .as("the store goes on")
+                .isFalse();
     }
 }
