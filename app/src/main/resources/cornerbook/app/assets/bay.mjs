@@ -177,6 +177,7 @@ async function showList() {
     const sheet = sheetOf(sheets);
     return sheet ? { visit, sheet } : [];
   });
+  byId("car").textContent = say("bay-sheet");
   byId("main").replaceChildren(
     h("h2", {}, say("visits-here")),
     ...(kept.length === 0 ? [note("asks", say("no-visits"))] : []),
