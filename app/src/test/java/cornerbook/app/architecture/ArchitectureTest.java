@@ -10,7 +10,6 @@ import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.Dependency;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
-import com.tngtech.archunit.core.domain.JavaConstructor;
 import com.tngtech.archunit.core.domain.JavaMethod;
 import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ImportOption;
@@ -27,8 +26,6 @@ import java.util.stream.Collectors;
 class ArchitectureTest {
     /** Files of a package, its description among them. */
     private static final int MOST_FILES = 30;
-
-    private static final int MOST_PARTS = 8;
 
     @ArchTest
     static final ArchRule onlyTheBookKnowsSql = noClasses()
@@ -258,33 +255,5 @@ class ArchitectureTest {
                                 Collectors.toSet())));
         files.values().removeIf(names -> names.size() <= MOST_FILES);
         assertThat(files).isEmpty();
-    }
-
-    /** Constructors with more parts, records' too, by the reason for which they stay. */
-    private static final Map<String, List<String>> WITH_MORE_PARTS = Map.of(
-            "the fields of the JSON that other programs or the tablet's modules read",
-            List.of("bay.BaySheet", "bay.BaySheet$Field", "bay.BayState", "exchange.AssessmentJson$AssessmentFile"),
-            "what one template shows",
-            List.of("desk.bench.BenchPage", "desk.visit.EntryPage$Field"),
-            "a row of a table",
-            List.of("demo.CastMember", "sheet.LabelPaper"));
-
-    /** More parts than these are told apart by counting; those that belong together are a value with a name. */
-    @ArchTest
-    static void constructorsHaveFewParts(JavaClasses classes) {
-        var longOnes = classes.stream()
-                .flatMap(type -> type.getConstructors().stream())
-                .filter(constructor -> parts(constructor) > MOST_PARTS)
-                .map(constructor -> constructor.getOwner().getName().replaceFirst("^cornerbook\\.app\\.", ""))
-                .distinct();
-        assertThat(longOnes)
-                .containsExactlyInAnyOrderElementsOf(
-                        WITH_MORE_PARTS.values().stream().flatMap(List::stream).toList());
-    }
-
-    /** Without the name and the number that every constant of an enum has. */
-    private static int parts(JavaConstructor constructor) {
-        return constructor.getRawParameterTypes().size()
-                - (constructor.getOwner().isEnum() ? 2 : 0);
     }
 }

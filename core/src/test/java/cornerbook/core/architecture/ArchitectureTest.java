@@ -12,7 +12,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.tngtech.archunit.core.domain.Dependency;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
-import com.tngtech.archunit.core.domain.JavaConstructor;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
@@ -25,8 +24,6 @@ import java.util.stream.Collectors;
 @AnalyzeClasses(packages = "cornerbook.core", importOptions = ImportOption.DoNotIncludeTests.class)
 class ArchitectureTest {
     private static final long MOST_FILES = 30;
-
-    private static final int MOST_PARTS = 8;
 
     @ArchTest
     static final ArchRule coreStandsAlone = noClasses()
@@ -195,45 +192,4 @@ class ArchitectureTest {
             .doNotHaveSimpleName("package-info")
             .should()
             .haveModifier(com.tngtech.archunit.core.domain.JavaModifier.FINAL);
-
-    /** Constructors with more parts, records' too, by the reason for which they stay. */
-    private static final Map<String, List<String>> WITH_MORE_PARTS = Map.of(
-            "the lines of an answer and the fields of its JSON, as Explained says",
-            List.of(
-                    "air.LoadPressure",
-                    "air.PressureSetting",
-                    "brake.burnish.BurnishDrive",
-                    "lift.ArmLoads",
-                    "torque.ClampLoad",
-                    "torque.ShortForm",
-                    "tyre.SizeComparison",
-                    "tyre.SizeMeaning",
-                    "tyre.TyreAge"),
-            "the fields of the assessment's JSON",
-            List.of("finding.Finding", "tread.judge.SetForecast", "wheelplan.WheelPlan"),
-            "what each room has found",
-            List.of("assess.Assessment"),
-            "the columns of a data sheet, or of the book",
-            List.of("brake.BrakeSpecification", "car.Reading", "car.Vehicle"),
-            "a row of a table",
-            List.of("brake.pads.BrakeSign"));
-
-    /** More parts than these are told apart by counting; those that belong together are a value with a name. */
-    @ArchTest
-    static void constructorsHaveFewParts(JavaClasses classes) {
-        var longOnes = classes.stream()
-                .flatMap(type -> type.getConstructors().stream())
-                .filter(constructor -> parts(constructor) > MOST_PARTS)
-                .map(constructor -> constructor.getOwner().getName().replaceFirst("^cornerbook\\.core\\.", ""))
-                .distinct();
-        assertThat(longOnes)
-                .containsExactlyInAnyOrderElementsOf(
-                        WITH_MORE_PARTS.values().stream().flatMap(List::stream).toList());
-    }
-
-    /** Without the name and the number that every constant of an enum has. */
-    private static int parts(JavaConstructor constructor) {
-        return constructor.getRawParameterTypes().size()
-                - (constructor.getOwner().isEnum() ? 2 : 0);
-    }
 }
