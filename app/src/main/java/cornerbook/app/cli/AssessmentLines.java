@@ -3,7 +3,7 @@ package cornerbook.app.cli;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Finding;
-import cornerbook.core.finding.Verdict;
+import cornerbook.core.finding.Urgency;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Day;
 import cornerbook.core.say.Said;
@@ -27,8 +27,8 @@ final class AssessmentLines {
         this.words = reader.labels("app/cli");
         this.width = width;
         this.why = why;
-        int longest = Arrays.stream(Verdict.values())
-                .mapToInt(verdict -> reader.say(verdict).length())
+        int longest = Arrays.stream(Urgency.values())
+                .mapToInt(urgency -> reader.say(urgency).length())
                 .max()
                 .orElseThrow();
         this.indent = " ".repeat(longest + 2);
@@ -53,6 +53,7 @@ final class AssessmentLines {
             plan.reasons().forEach(reason -> add(indent, reason));
         }
         lines.add("");
+        assessment.open().forEach(point -> add(lead(words.of("before-it-leaves")), point));
         var retorque = assessment.retorque();
         if (retorque != null) {
             add(
@@ -71,11 +72,15 @@ final class AssessmentLines {
     private void add(Finding finding) {
         var horizon = finding.horizon();
         lines.add("");
-        var verdict = reader.say(finding.verdict());
+        var urgency = reader.say(finding.urgency());
         add(
-                verdict + " ".repeat(indent.length() - verdict.length()),
+                urgency + " ".repeat(indent.length() - urgency.length()),
                 horizon == null ? finding.title() : new CliSaid.RunsOut(finding.title(), horizon));
         add(indent, finding.plainWords());
+        var todo = finding.todo();
+        if (todo != null) {
+            add(indent, todo);
+        }
         if (why) {
             finding.evidence()
                     .forEach(evidence -> add(

@@ -1,5 +1,6 @@
 package cornerbook.app.picture;
 
+import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
 import cornerbook.words.Reader;
@@ -15,9 +16,14 @@ import org.jspecify.annotations.Nullable;
  */
 public record CornerLabel(
         String heading, String detail, @Nullable Verdict verdict, double lifeLeft) {
-    /** The verdict and the lowest depth of the tyre at this corner. */
-    public static CornerLabel ofDepth(Verdict verdict, double lifeLeft, double lowestDepthMm, Reader reader) {
-        return new CornerLabel(reader.say(new Amount(lowestDepthMm, "mm", 1)), reader.say(verdict), verdict, lifeLeft);
+    /** The lowest depth of the tyre at this corner, and the gravest of what was found there with what it is about. */
+    public static CornerLabel ofDepth(Finding gravest, double lowestDepthMm, Reader reader) {
+        return new CornerLabel(
+                reader.say(new Amount(lowestDepthMm, "mm", 1)),
+                reader.labels("app/picture")
+                        .of("about", "part", gravest.subject().part(), "urgency", gravest.urgency()),
+                gravest.verdict(),
+                gravest.lifeLeft());
     }
 
     /** The wheel that belongs to this corner, with a word on it. */

@@ -6,16 +6,13 @@ import cornerbook.core.assess.Assessment;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.StandingReadings;
-import cornerbook.core.car.Tyre;
 import cornerbook.core.car.Wheel;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.CornerName;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.SetSpan;
 import cornerbook.core.finding.Subject;
-import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
-import cornerbook.core.tread.judge.SetForecast;
 import cornerbook.words.Labels;
 import cornerbook.words.Reader;
 import cornerbook.words.UnitSystem;
@@ -140,32 +137,25 @@ public final class CornersSection {
         return pictureLabels;
     }
 
-    /** The gravest of what was found at this corner and on the set as a whole. */
+    /** The lowest depth, and the gravest of what was found at this corner; that of the set counts where its lowest groove is. */
     private CornerLabel label(Corner corner, double depthMm) {
-        var forecast = assessment.forecasts().stream()
-                .filter(candidate -> candidate.role() == SetSpan.Role.GOING_ON)
-                .findFirst();
-        double limitMm = forecast.map(SetForecast::limitMm).orElse(0.0);
-        double legalMm = forecast.map(SetForecast::legalLimitMm).orElse(0.0);
-        var byDepth = depthMm < legalMm ? Verdict.UNSAFE : depthMm < limitMm ? Verdict.SPENT : Verdict.HOLDS;
-        var verdict = assessment.findings().stream()
-                .filter(finding -> isAt(finding.subject(), corner, forecast))
-                .map(Finding::verdict)
-                .reduce(byDepth, (first, second) -> first.compareTo(second) >= 0 ? first : second);
-        double newMm = Optional.ofNullable(wheelAt.get(corner))
-                .flatMap(assessment.history()::findWheel)
-                .map(Wheel::tyre)
-                .map(Tyre::newDepthMm)
-                .orElse(depthMm);
-        double lifeLeft = newMm > limitMm ? Math.clamp((depthMm - limitMm) / (newMm - limitMm), 0, 1) : 0;
-        return CornerLabel.ofDepth(verdict, lifeLeft, depthMm, reader);
+        boolean lowestOfAll = wheelAt.keySet().stream()
+                .flatMap(other -> lowestDepthMm(other).stream())
+                .allMatch(otherMm -> otherMm >= depthMm);
+        return assessment.ofCar().stream()
+                .filter(finding -> isAt(finding.subject(), corner, lowestOfAll))
+                .max(Comparator.comparing(Finding::verdict))
+                .map(gravest -> CornerLabel.ofDepth(gravest, depthMm, reader))
+                .orElseGet(() -> CornerLabel.ofWheel(reader.say(new Amount(depthMm, "mm", 1)), ""));
     }
 
     /** A wheel that came off says nothing about the corner that it left. */
-    private boolean isAt(Subject subject, Corner corner, Optional<SetForecast> goingOn) {
+    private boolean isAt(Subject subject, Corner corner, boolean lowestOfAll) {
         if (subject.part() == Subject.Part.WHEEL_SET) {
-            return goingOn.filter(forecast -> forecast.set().id().equals(subject.setId()))
-                    .isPresent();
+            return lowestOfAll
+                    && assessment.forecasts().stream()
+                            .filter(forecast -> forecast.role() == SetSpan.Role.GOING_ON)
+                            .anyMatch(forecast -> forecast.set().id().equals(subject.setId()));
         }
         return subject.corner() == corner
                 && (subject.wheelTag() == null || subject.wheelTag().equals(wheelAt.get(corner)));

@@ -6,11 +6,12 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SetOf;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Todo;
+import cornerbook.core.finding.Urgency;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Said;
 import cornerbook.words.Labels;
 import cornerbook.words.Reader;
-import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
@@ -27,9 +28,6 @@ import org.jspecify.annotations.Nullable;
 public final class FindingsSection {
     private static final int OVERVIEW_MARK_PX = 26;
     private static final int MARK_PX = 18;
-    /** What is said of the work and not of the car lasts no longer than the visit. */
-    private static final List<Subject.Part> OF_THE_SHOP = List.of(Subject.Part.LIFT, Subject.Part.SHOP_TOOL);
-
     private final Assessment assessment;
     private final Collection<String> tagsOnCar;
     private final SheetRoom room;
@@ -48,19 +46,19 @@ public final class FindingsSection {
     public record Overview(Verdict verdict, String mark, String words, String counts) {}
 
     /** One line of the table. */
-    public record Row(Verdict verdict, String mark, String word, String words, String until) {}
+    public record Row(Verdict verdict, String mark, String word, String words, String todo, String by) {}
 
-    /** Findings that are said in the same words, with the same day. */
+    /** Findings that are said in the same words, and ask for the same. */
     private record Alike(
-            Verdict verdict,
+            Urgency urgency,
             String words,
-            @Nullable LocalDate horizon,
+            @Nullable Todo todo,
             @Nullable String set) {}
 
     /** Empty when nothing could be judged. */
     public Optional<Overview> overview() {
-        return assessment.findings().stream()
-                .max(Comparator.comparing(Finding::verdict))
+        return assessment
+                .gravest()
                 .map(gravest -> new Overview(
                         gravest.verdict(),
                         mark(gravest, OVERVIEW_MARK_PX),
@@ -68,11 +66,16 @@ public final class FindingsSection {
                         labels.of("counts", "counts", counts())));
     }
 
+    /** Advice on what holds is not folded away. */
+    private static boolean asks(Finding finding) {
+        return finding.verdict() != Verdict.HOLDS || finding.todo() != null;
+    }
+
     private String counts() {
-        return Arrays.stream(Verdict.values())
+        return Arrays.stream(Urgency.values())
                 .sorted(Comparator.reverseOrder())
-                .filter(verdict -> !with(verdict).isEmpty())
-                .map(verdict -> with(verdict).size() + "\u00a0× " + reader.say(verdict))
+                .filter(urgency -> count(urgency) > 0)
+                .map(urgency -> count(urgency) + "\u00a0× " + reader.say(urgency))
                 .collect(Collectors.joining(", "));
     }
 
@@ -90,29 +93,21 @@ public final class FindingsSection {
     }
 
     private Map<Alike, List<Finding>> alike() {
-        return alike(assessment.findings().stream()
-                .filter(finding -> finding.verdict() != Verdict.HOLDS)
+        return alike(assessment.ofCar().stream()
+                .filter(FindingsSection::asks)
                 .sorted(Comparator.comparing(Finding::verdict).reversed()));
     }
 
     private Row row(Alike alike, List<Finding> findings) {
+        var first = findings.getFirst();
+        var todo = alike.todo();
         return new Row(
-                alike.verdict(),
-                mark(findings.getFirst(), MARK_PX),
-                reader.say(alike.verdict()),
+                first.verdict(),
+                mark(first, MARK_PX),
+                reader.say(alike.urgency()),
                 words(alike, findings),
-                until(alike, findings));
-    }
-
-    private String until(Alike alike, List<Finding> findings) {
-        if (alike.horizon() != null) {
-            return reader.day(alike.horizon());
-        }
-        if (findings.stream()
-                .anyMatch(finding -> OF_THE_SHOP.contains(finding.subject().part()))) {
-            return labels.of("at-this-visit");
-        }
-        return labels.of(alike.verdict() == Verdict.RUNS_OUT ? "sooner" : "now");
+                todo == null ? "" : reader.begin(todo.action()),
+                todo == null ? "" : reader.say(todo.by()));
     }
 
     /** Named where the finding is about one part of a set that is not on the car. */
@@ -164,6 +159,7 @@ public final class FindingsSection {
 
     private List<Finding> holding() {
         return with(Verdict.HOLDS).stream()
+                .filter(finding -> !asks(finding))
                 .filter(finding -> !isInDoubt(finding.subject()))
                 .toList();
     }
@@ -171,17 +167,17 @@ public final class FindingsSection {
     /** A thick pad that is stuck is not told to be good. */
     private boolean isInDoubt(Subject subject) {
         return subject.corner() != null
-                && assessment.findings().stream()
-                        .filter(finding -> finding.verdict() != Verdict.HOLDS)
+                && assessment.ofCar().stream()
+                        .filter(FindingsSection::asks)
                         .anyMatch(finding -> finding.subject().equals(subject));
     }
 
     private Map<Alike, List<Finding>> alike(Stream<Finding> findings) {
         return findings.collect(Collectors.groupingBy(
                 finding -> new Alike(
-                        finding.verdict(),
+                        finding.urgency(),
                         SheetText.line(reader.say(finding.plainWords())),
-                        finding.horizon(),
+                        finding.todo(),
                         storedSet(finding)),
                 LinkedHashMap::new,
                 Collectors.toList()));
@@ -206,8 +202,14 @@ public final class FindingsSection {
                 : corners.stream().map(reader::say).collect(Collectors.joining(", "));
     }
 
+    private long count(Urgency urgency) {
+        return assessment.ofCar().stream()
+                .filter(finding -> finding.urgency() == urgency)
+                .count();
+    }
+
     private List<Finding> with(Verdict verdict) {
-        return assessment.findings().stream()
+        return assessment.ofCar().stream()
                 .filter(finding -> finding.verdict() == verdict)
                 .toList();
     }

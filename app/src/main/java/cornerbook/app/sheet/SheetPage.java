@@ -11,7 +11,7 @@ import cornerbook.app.picture.brake.SeizingOverMonths;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.brake.burnish.BurnishPlan;
 import cornerbook.core.brake.burnish.judge.BurnishPlanning;
-import cornerbook.core.brake.judge.OpenBrakeWork;
+import cornerbook.core.brake.judge.BrakeWork;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Vehicle;
@@ -21,7 +21,6 @@ import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SetOf;
 import cornerbook.core.finding.Verdict;
-import cornerbook.core.release.Release;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Between;
 import cornerbook.core.say.Chance;
@@ -128,7 +127,7 @@ public final class SheetPage {
                 .flatMap(departure -> departure.reasons().stream())
                 .map(Departure.Reason::caution)
                 .toList();
-        return Release.of(visit, assessment.findings()).stream()
+        return assessment.open().stream()
                 .filter(point -> !answered.contains(point.key()))
                 .map(reader::say)
                 .toList();
@@ -218,13 +217,16 @@ public final class SheetPage {
     public Lines cautions() {
         var cautions = new ArrayList<>(
                 notes.leftOpen().stream().map(reader::say).map(SheetText::line).toList());
-        if (assessment.findings().stream().anyMatch(finding -> finding.verdict() == Verdict.UNSAFE)) {
+        if (assessment
+                .gravest()
+                .filter(finding -> finding.verdict() == Verdict.UNSAFE)
+                .isPresent()) {
             cautions.add(labels.of("do-not-drive", "unsafe", Verdict.UNSAFE));
         }
         if (assessment.retorque() != null) {
             cautions.add(labels.of("if-it-shakes"));
         }
-        if (Arrays.stream(Corner.values()).anyMatch(corner -> OpenBrakeWork.wasServiced(corner, readings))) {
+        if (Arrays.stream(Corner.values()).anyMatch(corner -> BrakeWork.wasServiced(corner, readings))) {
             cautions.add(burnish(assessment.history().vehicle()));
         }
         if (!readings.all(Measure.PRESSURE_SET).isEmpty()) {

@@ -22,8 +22,11 @@ import cornerbook.core.car.Tyre;
 import cornerbook.core.car.Wheel;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
+import cornerbook.core.say.Said;
 import cornerbook.core.tread.judge.SetForecast.BandPoint;
 import cornerbook.core.tread.judge.SetForecast.DepthReading;
 import cornerbook.core.tread.judge.SetForecast.GrooveForecast;
@@ -127,16 +130,22 @@ class PictureTest {
         return new BatteryCurve(HealthTest.CRANKING_CURRENT, points, null);
     }
 
+    private static Finding pads(Verdict verdict) {
+        var said = Said.verbatim("invented");
+        var subject = new Subject(Subject.Part.PAD, Corner.LF, null, null);
+        return new Finding(subject, verdict, said, said, null, null, 0.5, List.of(), said);
+    }
+
     @Test
     void carFromAboveNamesEachCornerAndEscapesWords() throws Exception {
         var svg = CarFromAbove.svg(
                 Map.of(
-                        Corner.LF, CornerLabel.ofDepth(Verdict.HOLDS, 0.7, 6.24, ENGLISH),
+                        Corner.LF, CornerLabel.ofDepth(pads(Verdict.HOLDS), 6.24, ENGLISH),
                         Corner.RR, CornerLabel.ofWheel("<W&4>", "was LF")),
                 ENGLISH);
         var car = parse(svg);
-        assertThat(car.getTextContent()).contains("LF", "RF", "LR", "RR", "6.2\u00a0mm", "Holds", "<W&4>");
-        assertThat(car.getAttribute("aria-label")).contains("LF 6.2\u00a0mm Holds", "RR <W&4> was LF");
+        assertThat(car.getTextContent()).contains("LF", "RF", "LR", "RR", "6.2\u00a0mm", "Pads: Holds", "<W&4>");
+        assertThat(car.getAttribute("aria-label")).contains("LF 6.2\u00a0mm Pads: Holds", "RR <W&4> was LF");
     }
 
     @Test
@@ -236,10 +245,11 @@ class PictureTest {
     /** What stands in a picture and what is said of it, in one language. */
     @Test
     void picturesSpeakFrench() throws Exception {
-        var car = parse(
-                CarFromAbove.svg(Map.of(Corner.LF, CornerLabel.ofDepth(Verdict.RUNS_OUT, 0.2, 6.24, FRENCH)), FRENCH));
+        var car = parse(CarFromAbove.svg(
+                Map.of(Corner.LF, CornerLabel.ofDepth(pads(Verdict.RUNS_OUT), 6.24, FRENCH)), FRENCH));
         assertThat(car.getAttribute("aria-label"))
-                .isEqualTo("Véhicule vu du dessus, avant en haut\u00a0: AVG 6,2\u00a0mm Arrive au bout");
+                .isEqualTo(
+                        "Véhicule vu du dessus, avant en haut\u00a0: AVG 6,2\u00a0mm Plaquettes\u00a0: Arrive au bout");
         assertThat(car.getTextContent()).contains("avant", "AVD", "ARG", "ARD", "6,2\u00a0mm");
         var tread = parse(TreadSection.svg(tyre(Corner.RF, 4, 5, 6), 4, 8.5, FRENCH));
         assertThat(tread.getAttribute("aria-label"))

@@ -11,6 +11,7 @@ import cornerbook.core.car.Reading;
 import cornerbook.core.car.Visit;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Limit;
+import cornerbook.core.release.Release;
 import cornerbook.core.say.Said;
 import cornerbook.words.Reader;
 import java.io.IOException;
@@ -85,6 +86,7 @@ final class SheetCars {
                 visit,
                 base.nextVisit(),
                 findings,
+                Release.of(visit, findings),
                 base.forecasts(),
                 base.plan(),
                 base.retorque(),

@@ -11,6 +11,7 @@ import cornerbook.core.corner.CornerName;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.SetSpan;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Listed;
 import cornerbook.core.say.Said;
@@ -79,12 +80,14 @@ class SheetPageTest {
     }
 
     @Test
-    void whatRunsOutWithoutADateIsNotSaidToDoSoNow() {
-        assertThat(page(SheetCars.withFindings(SheetCars.finished(), List.of(finding(Verdict.RUNS_OUT)))))
-                .contains("<td>to be looked at sooner</td>")
-                .doesNotContain("<td>now</td>");
-        assertThat(page(SheetCars.withFindings(SheetCars.finished(), List.of(finding(Verdict.SPENT)))))
-                .contains("<td>now</td>");
+    void whatRunsOutWithoutADateIsToBeDoneBeforeTheNextVisit() {
+        assertThat(page(SheetCars.withFindings(
+                        SheetCars.finished(), List.of(finding(Verdict.RUNS_OUT).todo(Todo.Action.INSPECT)))))
+                .contains("<td>Look at it closely<br/>before the next visit</td>")
+                .doesNotContain("now</td>");
+        assertThat(page(SheetCars.withFindings(
+                        SheetCars.finished(), List.of(finding(Verdict.SPENT).todo(Todo.Action.REPLACE)))))
+                .contains("<td>Replace<br/>now</td>");
     }
 
     /** A wheel of the stored set, which is no longer at this corner. */
@@ -112,7 +115,8 @@ class SheetPageTest {
                 Said.verbatim("house rule"));
         assertThat(page(SheetCars.withFindings(base, List.of(finding))))
                 .contains("Summer set, LF: Worn unevenly.")
-                .containsPattern(Pattern.compile("Car from above[^\"]*LF \\d\\.\\d\u00a0mm Holds"));
+                .containsPattern(Pattern.compile("Car from above[^\"]*LF \\d\\.\\d\u00a0mm"))
+                .doesNotContainPattern(Pattern.compile("Car from above[^\"]*LF \\d\\.\\d\u00a0mm \\p{Lu}\\w+: "));
     }
 
     @Test

@@ -6,13 +6,18 @@ import cornerbook.core.brake.seizing.judge.SeizingCurve;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Visit;
 import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Subject;
+import cornerbook.core.release.OpenPoint;
 import cornerbook.core.say.Said;
 import cornerbook.core.torque.judge.Retorque;
 import cornerbook.core.tread.judge.SetForecast;
 import cornerbook.core.tread.judge.TreadPrediction;
 import cornerbook.core.wheelplan.WheelPlan;
 import java.time.LocalDate;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -20,6 +25,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param nextVisit the day that everything has to hold to
  * @param findings gravest first
+ * @param open what keeps the car from leaving, as far as the visit itself says
  * @param forecasts the set that goes on first
  * @param plan where each wheel of the set going on belongs; null when no four wheels go on
  * @param retorque null when no wheel went on
@@ -35,6 +41,7 @@ public record Assessment(
         Visit visit,
         LocalDate nextVisit,
         List<Finding> findings,
+        List<OpenPoint> open,
         List<SetForecast> forecasts,
         @Nullable WheelPlan plan,
         @Nullable Retorque retorque,
@@ -46,9 +53,43 @@ public record Assessment(
         List<Said> workDone) {
     public Assessment {
         findings = List.copyOf(findings);
+        open = List.copyOf(open);
         forecasts = List.copyOf(forecasts);
         notJudged = List.copyOf(notJudged);
         doubted = List.copyOf(doubted);
         workDone = List.copyOf(workDone);
+    }
+
+    /** What is said of the car: not of the shop's own tools and hoist. */
+    public List<Finding> ofCar() {
+        return findings.stream()
+                .filter(finding -> !finding.subject().part().isOfShop())
+                .toList();
+    }
+
+    /** The gravest of what is said of the car as it drives away, not of a set that lies in the store; empty when nothing is. */
+    public Optional<Finding> gravest() {
+        return ofCar().stream()
+                .filter(finding -> !isStored(finding.subject()))
+                .max(Comparator.comparing(Finding::verdict));
+    }
+
+    private boolean isStored(Subject subject) {
+        var wheels = wheels(subject);
+        return !wheels.isEmpty()
+                && !visit.leftOn().isEmpty()
+                && wheels.stream().noneMatch(visit.leftOn()::containsValue);
+    }
+
+    private Collection<String> wheels(Subject subject) {
+        var tag = subject.wheelTag();
+        if (tag != null) {
+            return List.of(tag);
+        }
+        return history.sets().stream()
+                .filter(set -> set.id().equals(subject.setId()))
+                .flatMap(set -> set.wheels().stream())
+                .map(wheel -> wheel.tag())
+                .toList();
     }
 }

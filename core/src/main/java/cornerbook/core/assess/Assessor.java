@@ -8,7 +8,6 @@ import cornerbook.core.battery.judge.BatteryCurve;
 import cornerbook.core.battery.judge.BatteryFindings;
 import cornerbook.core.brake.caliper.ParkingBrakeFindings;
 import cornerbook.core.brake.fluid.judge.BrakeFluidFindings;
-import cornerbook.core.brake.judge.OpenBrakeWork;
 import cornerbook.core.brake.judge.ThicknessPrediction;
 import cornerbook.core.brake.seizing.judge.SeizingCurve;
 import cornerbook.core.brake.seizing.judge.SeizingFindings;
@@ -21,6 +20,7 @@ import cornerbook.core.finding.Knowledge;
 import cornerbook.core.finding.Limit;
 import cornerbook.core.finding.LimitTable;
 import cornerbook.core.lift.judge.LiftFindings;
+import cornerbook.core.release.Release;
 import cornerbook.core.season.Climate;
 import cornerbook.core.tool.judge.ToolFindings;
 import cornerbook.core.torque.judge.Retorque;
@@ -61,7 +61,6 @@ public final class Assessor {
             SeizingFindings::judge,
             ParkingBrakeFindings::judge,
             BrakeFluidFindings::judge,
-            OpenBrakeWork::judge,
             BatteryFindings::judge,
             ToolFindings::judge,
             LiftFindings::judge);
@@ -159,6 +158,7 @@ public final class Assessor {
                 given.visit(),
                 given.nextVisit(),
                 judged.findings(),
+                Release.of(given.visit(), judged.findings()),
                 forecasts,
                 given.goingOn()
                         .flatMap(set -> planning.plan(set, given.visit().date(), Set.of()))

@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param lifeLeft share of the usable life that is left, 0 to 1: the fill of the mark
  * @param evidence readings, rule or formula, and how sure
  * @param source where the limit or the formula comes from
+ * @param todo what to do, and by when; null where nothing is
  */
 public record Finding(
         Subject subject,
@@ -27,12 +28,57 @@ public record Finding(
         @Nullable Double probability,
         double lifeLeft,
         List<Evidence> evidence,
-        Said source) {
+        Said source,
+        @Nullable Todo todo) {
     public Finding {
         Range.check("life left", lifeLeft, 0, 1, "");
         if (probability != null) {
             Range.check("probability", probability, 0, 1, "");
         }
         evidence = List.copyOf(evidence);
+    }
+
+    /** Of which nothing follows. */
+    public Finding(
+            Subject subject,
+            Verdict verdict,
+            Said title,
+            Said plainWords,
+            @Nullable LocalDate horizon,
+            @Nullable Double probability,
+            double lifeLeft,
+            List<Evidence> evidence,
+            Said source) {
+        this(subject, verdict, title, plainWords, horizon, probability, lifeLeft, evidence, source, null);
+    }
+
+    /** The same with what it asks for, as soon as its verdict says; one that holds asks for nothing. */
+    public Finding todo(Todo.Action action) {
+        return switch (verdict) {
+            case UNSAFE -> todo(action, Todo.When.BEFORE_DRIVING);
+            case SPENT -> todo(action, Todo.When.NOW);
+            case RUNS_OUT -> todo(action, horizon == null ? Todo.When.BEFORE_NEXT_VISIT : new Todo.ByDay(horizon));
+            case HOLDS -> this;
+        };
+    }
+
+    /** The same with what it asks for, and by when, whatever the verdict. */
+    public Finding todo(Todo.Action action, Said by) {
+        return new Finding(
+                subject,
+                verdict,
+                title,
+                plainWords,
+                horizon,
+                probability,
+                lifeLeft,
+                evidence,
+                source,
+                new Todo(action, by));
+    }
+
+    /** The verdict in the word for what it is about. */
+    public Urgency urgency() {
+        return Urgency.of(this);
     }
 }

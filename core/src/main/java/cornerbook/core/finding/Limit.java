@@ -23,6 +23,11 @@ public record Limit(
         @Nullable MonthDay from,
         @Nullable MonthDay until,
         String citation) {
+    /** Whether it is our own rule, and no law of the place. */
+    public boolean isHouseRule() {
+        return jurisdiction.equals(LimitTable.ANYWHERE);
+    }
+
     /** Whether it binds on any day from {@code first} to {@code last}, both counted. */
     boolean bindsWithin(LocalDate first, LocalDate last) {
         if (from == null || until == null) {

@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Looks up the limit that binds: the row of the place and season, else of the place, else of the house rule "*". */
 public final class LimitTable {
-    private static final String ANYWHERE = "*";
+    static final String ANYWHERE = "*";
 
     private final List<Limit> rows;
 

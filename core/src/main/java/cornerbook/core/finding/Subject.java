@@ -2,6 +2,8 @@ package cornerbook.core.finding;
 
 import cornerbook.core.corner.Corner;
 import cornerbook.core.say.Said;
+import java.util.EnumSet;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** What a finding is about. Null where the finding is not about one corner, one wheel or one set. */
@@ -37,6 +39,19 @@ public record Subject(
         /** The car on the hoist. */
         LIFT,
         /** A gauge, wrench or hoist that the visit was worked with. */
-        SHOP_TOOL
+        SHOP_TOOL;
+
+        private static final Set<Part> WEAR =
+                EnumSet.of(WHEEL_SET, TREAD_PATTERN, TYRE_AGE, PAD, PAD_SEIZING, DISC, BRAKE_FLUID, BATTERY);
+
+        /** Whether it is used up in time; else it is set, fitted or repaired, and is right or not. */
+        public boolean wears() {
+            return WEAR.contains(this);
+        }
+
+        /** Whether it is the shop's own matter, and says nothing of the car. */
+        public boolean isOfShop() {
+            return this == LIFT || this == SHOP_TOOL;
+        }
     }
 }

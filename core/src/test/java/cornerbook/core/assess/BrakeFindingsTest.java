@@ -3,13 +3,11 @@ package cornerbook.core.assess;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import cornerbook.core.brake.caliper.ParkingBrakeFindings;
 import cornerbook.core.brake.disc.judge.DiscSaid;
 import cornerbook.core.brake.judge.BrakePairFindings;
 import cornerbook.core.brake.judge.BrakeSaid;
 import cornerbook.core.brake.judge.BrakeSaid.Pair;
 import cornerbook.core.brake.judge.Deficiency;
-import cornerbook.core.brake.judge.OpenBrakeWork;
 import cornerbook.core.brake.pads.BrakeCause;
 import cornerbook.core.brake.pads.BrakeSign;
 import cornerbook.core.brake.pads.SignSource;
@@ -273,27 +271,6 @@ public class BrakeFindingsTest {
                 Cars.reading(Measure.DISC_THICKNESS, Corner.RR, null, null, 27.0),
                 variation("27.012 27.001 26.990 27.004 mm"));
         assertThat(notJudged).contains(new DiscSaid.NoRefinishThickness(Corner.RR));
-    }
-
-    @Test
-    void openWorkIsNamedUntilItIsClosed() {
-        var worked = Cases.of(Cars.history(Cars.visit(List.of(
-                        Cars.reading(Measure.PARKING_BRAKE_IN_SERVICE_MODE, null, null, null, 1),
-                        Cars.reading(Measure.BRACKET_CLEANED, Corner.LF, null, null, 1)))))
-                .last();
-        assertThat(OpenBrakeWork.judge(worked).notJudged())
-                .containsExactly(
-                        new BrakeSaid.ServiceModeOpen(),
-                        new BrakeSaid.CaliperOpen(Corner.LF),
-                        new BrakeSaid.BracketBoltsOpen(Corner.LF),
-                        new BrakeSaid.PedalOpen());
-        assertThat(ParkingBrakeFindings.judge(worked).findings())
-                .extracting(Finding::verdict)
-                .containsExactly(Verdict.UNSAFE);
-        assertThat(OpenBrakeWork.judge(
-                                Cases.of(Cars.history(Cars.visit(List.of()))).last())
-                        .notJudged())
-                .isEmpty();
     }
 
     /** The dial at eight equal steps over a hub tilted by one amplitude and a disc tilted by another, moved on by an angle. */

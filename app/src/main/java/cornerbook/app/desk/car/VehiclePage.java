@@ -45,6 +45,7 @@ public record VehiclePage(
     public List<Finding> gravest() {
         return findings().stream()
                 .filter(finding -> finding.subject().part() != Subject.Part.TREAD_PATTERN)
+                .filter(finding -> !finding.subject().part().isOfShop())
                 .limit(GRAVEST)
                 .toList();
     }
@@ -61,8 +62,7 @@ public record VehiclePage(
                 labels.put(
                         tyre.corner(),
                         gravestAt(tyre, forecast)
-                                .map(finding -> CornerLabel.ofDepth(
-                                        finding.verdict(), finding.lifeLeft(), lowest.get(), Told.reader()))
+                                .map(finding -> CornerLabel.ofDepth(finding, lowest.get(), Told.reader()))
                                 .orElseGet(() -> CornerLabel.ofWheel(Told.say(new Amount(lowest.get(), "mm", 1)), "")));
             }
         });

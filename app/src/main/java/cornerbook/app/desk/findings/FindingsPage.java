@@ -15,18 +15,21 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.CornerName;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Said;
 import cornerbook.core.wheelplan.WheelPlan;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -35,6 +38,10 @@ import java.util.stream.Stream;
  * on the car. What a wheel's pattern of wear says stands with its set.
  */
 public record FindingsPage(Assessment assessment, List<Photo> photos) {
+    /** What is seen at one brake has most often one cause. */
+    private static final Set<Subject.Part> BRAKE =
+            EnumSet.of(Subject.Part.PAD, Subject.Part.CALIPER, Subject.Part.DISC);
+
     public FindingsPage {
         photos = List.copyOf(photos);
     }
@@ -96,6 +103,16 @@ public record FindingsPage(Assessment assessment, List<Photo> photos) {
             return things.getFirst().finding();
         }
 
+        /** What it asks for, each once. */
+        public List<Todo> todos() {
+            return things.stream()
+                    .flatMap(thing -> Stream.concat(Stream.of(thing.finding()), thing.patterns().stream()))
+                    .map(Finding::todo)
+                    .filter(Objects::nonNull)
+                    .distinct()
+                    .toList();
+        }
+
         /** The corners that it speaks of, as "LF, RF"; empty for a set or the vehicle. */
         public String corners() {
             return String.join(
@@ -131,12 +148,12 @@ public record FindingsPage(Assessment assessment, List<Photo> photos) {
     /** Gravest first. Advice on a set that holds is a card too: it must not be folded away. */
     public List<Card> cards() {
         var said = new SaidOnce(assessment.history());
-        var alike = new LinkedHashMap<Alike, List<FoundThing>>();
+        var alike = new LinkedHashMap<Shared, List<FoundThing>>();
         for (var thing : things()) {
             if (isCard(thing)) {
                 var finding = thing.finding();
-                var key = new Alike(finding.verdict(), finding.subject().part(), said.shape(finding.plainWords()));
-                alike.computeIfAbsent(key, unused -> new ArrayList<>()).add(thing);
+                alike.computeIfAbsent(key(finding, said), unused -> new ArrayList<>())
+                        .add(thing);
             }
         }
         return alike.values().stream()
@@ -144,8 +161,29 @@ public record FindingsPage(Assessment assessment, List<Photo> photos) {
                 .toList();
     }
 
-    /** Findings with the same of all these share a card. */
-    private record Alike(Verdict verdict, Subject.Part part, SaidOnce.Shape words) {}
+    /** What shares a card: the several signs of one brake, or findings that say the same of different corners. */
+    private sealed interface Shared {
+        record Brake(Corner corner) implements Shared {}
+
+        record Alike(Verdict verdict, Subject.Part part, SaidOnce.Shape words) implements Shared {}
+    }
+
+    private Shared key(Finding finding, SaidOnce said) {
+        var corner = finding.subject().corner();
+        return corner != null
+                        && signsOfBrake(corner) > 1
+                        && BRAKE.contains(finding.subject().part())
+                ? new Shared.Brake(corner)
+                : new Shared.Alike(finding.verdict(), finding.subject().part(), said.shape(finding.plainWords()));
+    }
+
+    private long signsOfBrake(Corner corner) {
+        return assessment.findings().stream()
+                .filter(finding -> finding.verdict() != Verdict.HOLDS)
+                .map(Finding::subject)
+                .filter(subject -> subject.corner() == corner && BRAKE.contains(subject.part()))
+                .count();
+    }
 
     /** What holds: the wheel sets, the corners, the vehicle; places where nothing holds are left out. */
     public List<Area> areas() {
@@ -241,7 +279,9 @@ public record FindingsPage(Assessment assessment, List<Photo> photos) {
     }
 
     private static boolean isCard(FoundThing thing) {
-        return thing.finding().verdict() != Verdict.HOLDS || !thing.patterns().isEmpty();
+        return thing.finding().verdict() != Verdict.HOLDS
+                || thing.finding().todo() != null
+                || !thing.patterns().isEmpty();
     }
 
     private static List<Said> wordsOf(List<FoundThing> things) {

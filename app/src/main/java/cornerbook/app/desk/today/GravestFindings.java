@@ -41,7 +41,10 @@ final class GravestFindings {
             return known.gravest();
         }
         var judged = Judged.of(
-                "car " + vehicle.id(), () -> judge.apply(vehicle.id()).stream().findFirst());
+                "car " + vehicle.id(),
+                () -> judge.apply(vehicle.id()).stream()
+                        .filter(finding -> !finding.subject().part().isOfShop())
+                        .findFirst());
         if (judged instanceof Judged.Made<Optional<Finding>> made) {
             keptByCar.put(vehicle.id(), new Kept(vehicle.revision(), assessor, made));
         }

@@ -13,6 +13,7 @@ import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Day;
@@ -75,35 +76,37 @@ public final class PressureFindings {
             Corner corner, String tag, boolean stays, Reading found, UsedGauge gauge, double placardKpa) {
         double foundKpa = gauge.kpa(found);
         return new Finding(
-                new Subject(Subject.Part.PRESSURE, corner, tag, null),
-                stays ? Verdict.SPENT : Verdict.RUNS_OUT,
-                new PressureSaid.CameLow(tag, kpa(foundKpa), kpa(placardKpa)),
-                new PressureSaid.CameLowPlain(corner),
-                null,
-                null,
-                Math.clamp(foundKpa / placardKpa, 0, 1),
-                List.of(
-                        new Evidence(Label.FOUND, kpa(foundKpa), gauge.how(found)),
-                        new Evidence(
-                                Label.WARNING_AT,
-                                kpa(PressureCurve.WARNING_SHARE * placardKpa),
-                                Ground.QUARTER_BELOW_COLD)),
-                Ground.QUARTER_BELOW_RULE);
+                        new Subject(Subject.Part.PRESSURE, corner, tag, null),
+                        stays ? Verdict.SPENT : Verdict.RUNS_OUT,
+                        new PressureSaid.CameLow(tag, kpa(foundKpa), kpa(placardKpa)),
+                        new PressureSaid.CameLowPlain(corner),
+                        null,
+                        null,
+                        Math.clamp(foundKpa / placardKpa, 0, 1),
+                        List.of(
+                                new Evidence(Label.FOUND, kpa(foundKpa), gauge.how(found)),
+                                new Evidence(
+                                        Label.WARNING_AT,
+                                        kpa(PressureCurve.WARNING_SHARE * placardKpa),
+                                        Ground.QUARTER_BELOW_COLD)),
+                        Ground.QUARTER_BELOW_RULE)
+                .todo(Todo.Action.FIND_LEAK);
     }
 
     /** It runs out when the warning would come, set to the placard now. */
     private static Finding slowLeak(Corner corner, String tag, AirLoss leak, double placardKpa, LocalDate day) {
         var horizon = leak.reaches(placardKpa, PressureCurve.WARNING_SHARE * placardKpa, day);
         return new Finding(
-                new Subject(Subject.Part.PRESSURE, corner, tag, null),
-                Verdict.RUNS_OUT,
-                new PressureSaid.SlowLeak(tag, kpa(leak.rate().lossKpa())),
-                new PressureSaid.SlowLeakPlain(corner),
-                horizon,
-                null,
-                Math.clamp(leak.foundKpa() / placardKpa, 0, 1),
-                List.of(leak.evidence(), new Evidence(Label.WARNING_ABOUT, new Day(horizon), Ground.SET_NOW)),
-                new PressureSaid.LeakSource(kpa(LeakRate.USUAL_LOSS_KPA)));
+                        new Subject(Subject.Part.PRESSURE, corner, tag, null),
+                        Verdict.RUNS_OUT,
+                        new PressureSaid.SlowLeak(tag, kpa(leak.rate().lossKpa())),
+                        new PressureSaid.SlowLeakPlain(corner),
+                        horizon,
+                        null,
+                        Math.clamp(leak.foundKpa() / placardKpa, 0, 1),
+                        List.of(leak.evidence(), new Evidence(Label.WARNING_ABOUT, new Day(horizon), Ground.SET_NOW)),
+                        new PressureSaid.LeakSource(kpa(LeakRate.USUAL_LOSS_KPA)))
+                .todo(Todo.Action.FIND_LEAK);
     }
 
     private static Finding set(Case given, Corner corner, Reading set, AirToSet asked, Optional<AirLoss> loss) {
@@ -125,17 +128,18 @@ public final class PressureFindings {
                         evidence.addAll(coldestMorning(setKpa, temperature.value(), placardKpa, given.climate())));
         loss.map(AirLoss::evidence).ifPresent(evidence::add);
         return new Finding(
-                new Subject(Subject.Part.PRESSURE, corner, set.wheelTag(), null),
-                fits ? Verdict.HOLDS : Verdict.SPENT,
-                asked.warmed()
-                        ? new PressureSaid.SetFor(corner, kpa(setKpa), kpa(asked.trueKpa()), kpa(placardKpa))
-                        : new PressureSaid.SetAgainst(corner, kpa(setKpa), kpa(placardKpa)),
-                fits ? new PressureSaid.SetRight(corner) : new PressureSaid.SetWrong(corner),
-                null,
-                null,
-                fits ? 1 : Math.clamp(1 - Math.abs(differenceKpa) / asked.trueKpa(), 0, 1),
-                evidence,
-                new PressureSaid.SetSource(kpa(SET_TOLERANCE_KPA)));
+                        new Subject(Subject.Part.PRESSURE, corner, set.wheelTag(), null),
+                        fits ? Verdict.HOLDS : Verdict.SPENT,
+                        asked.warmed()
+                                ? new PressureSaid.SetFor(corner, kpa(setKpa), kpa(asked.trueKpa()), kpa(placardKpa))
+                                : new PressureSaid.SetAgainst(corner, kpa(setKpa), kpa(placardKpa)),
+                        fits ? new PressureSaid.SetRight(corner) : new PressureSaid.SetWrong(corner),
+                        null,
+                        null,
+                        fits ? 1 : Math.clamp(1 - Math.abs(differenceKpa) / asked.trueKpa(), 0, 1),
+                        evidence,
+                        new PressureSaid.SetSource(kpa(SET_TOLERANCE_KPA)))
+                .todo(Todo.Action.SET_PRESSURE);
     }
 
     /** Coldest morning of the place. */

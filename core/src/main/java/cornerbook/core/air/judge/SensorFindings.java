@@ -12,6 +12,7 @@ import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Day;
@@ -51,18 +52,19 @@ public final class SensorFindings {
         var age = SensorAge.of(since, visit.date());
         boolean old = age.old();
         findings.add(new Finding(
-                new Subject(Subject.Part.PRESSURE_SENSOR, corner, wheel.tag(), null),
-                old ? Verdict.RUNS_OUT : Verdict.HOLDS,
-                new PressureSaid.BatteryAge(wheel.tag(), new Amount(age.years(), "", 1)),
-                old ? new PressureSaid.BatteryEnds(corner) : new PressureSaid.BatteryHolds(corner),
-                old ? age.endsOn() : null,
-                null,
-                Math.clamp(1 - age.years() / SensorAge.END_YEARS, 0, 1),
-                List.of(new Evidence(
-                        Label.BATTERY_SINCE,
-                        new Day(since),
-                        new PressureSaid.SensorOf(
-                                wheel.sensorId(), wheel.details().sensorType()))),
-                Origin.SENSOR_LIFE));
+                        new Subject(Subject.Part.PRESSURE_SENSOR, corner, wheel.tag(), null),
+                        old ? Verdict.RUNS_OUT : Verdict.HOLDS,
+                        new PressureSaid.BatteryAge(wheel.tag(), new Amount(age.years(), "", 1)),
+                        old ? new PressureSaid.BatteryEnds(corner) : new PressureSaid.BatteryHolds(corner),
+                        old ? age.endsOn() : null,
+                        null,
+                        Math.clamp(1 - age.years() / SensorAge.END_YEARS, 0, 1),
+                        List.of(new Evidence(
+                                Label.BATTERY_SINCE,
+                                new Day(since),
+                                new PressureSaid.SensorOf(
+                                        wheel.sensorId(), wheel.details().sensorType()))),
+                        Origin.SENSOR_LIFE)
+                .todo(Todo.Action.REPLACE));
     }
 }

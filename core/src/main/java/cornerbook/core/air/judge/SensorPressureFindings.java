@@ -12,6 +12,7 @@ import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Margin;
@@ -64,20 +65,23 @@ public final class SensorPressureFindings {
         evidence.add(new Evidence(
                 Label.WARNING_WOULD_COME, kpa(check.warnsAtKpa()), new PressureSaid.QuarterBelowLess(kpa(placardKpa))));
         return new Finding(
-                new Subject(Subject.Part.PRESSURE_SENSOR, corner, tag, null),
-                verdict,
-                new PressureSaid.SensorAgainstGauge(tag, new Margin(check.differenceKpa(), "kPa", 0, true)),
-                switch (verdict) {
-                    case HOLDS -> new PressureSaid.SensorRight(corner);
-                    case RUNS_OUT -> new PressureSaid.SensorOff(corner);
-                    default -> new PressureSaid.SensorUseless(corner);
-                },
-                null,
-                null,
-                Math.clamp(
-                        1 - Math.abs(check.differenceKpa()) / (placardKpa * (1 - PressureCurve.WARNING_SHARE)), 0, 1),
-                evidence,
-                new PressureSaid.SensorSource(SensorCheck.ACCURATE));
+                        new Subject(Subject.Part.PRESSURE_SENSOR, corner, tag, null),
+                        verdict,
+                        new PressureSaid.SensorAgainstGauge(tag, new Margin(check.differenceKpa(), "kPa", 0, true)),
+                        switch (verdict) {
+                            case HOLDS -> new PressureSaid.SensorRight(corner);
+                            case RUNS_OUT -> new PressureSaid.SensorOff(corner);
+                            default -> new PressureSaid.SensorUseless(corner);
+                        },
+                        null,
+                        null,
+                        Math.clamp(
+                                1 - Math.abs(check.differenceKpa()) / (placardKpa * (1 - PressureCurve.WARNING_SHARE)),
+                                0,
+                                1),
+                        evidence,
+                        new PressureSaid.SensorSource(SensorCheck.ACCURATE))
+                .todo(verdict == Verdict.RUNS_OUT ? Todo.Action.MEASURE_AGAIN : Todo.Action.REPLACE);
     }
 
     private static Amount kpa(double pressureKpa) {

@@ -16,6 +16,7 @@ import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Margin;
@@ -119,17 +120,18 @@ public final class BatteryFindings {
         var rest = rest();
         var charge = rest == null ? null : rest.charge();
         return new Finding(
-                new Subject(Subject.Part.BATTERY, null, null, null),
-                outcome.verdict(),
-                new BatterySaid.AtRest(
-                        rest == null ? null : Amount.of(rest.reading().value(), "V"),
-                        charge == null ? null : RestCharge.percent(charge)),
-                outcome.words(),
-                trend == null || outcome.verdict().compareTo(Verdict.SPENT) >= 0 ? null : trend.reaches(),
-                null,
-                Math.clamp(Math.min(health(), charge == null ? 1 : charge), 0, 1),
-                evidence(),
-                vehicle.battery().chargeBelowV() == null ? Label.FINDING_SOURCE : Label.MAKERS_SOURCE);
+                        new Subject(Subject.Part.BATTERY, null, null, null),
+                        outcome.verdict(),
+                        new BatterySaid.AtRest(
+                                rest == null ? null : Amount.of(rest.reading().value(), "V"),
+                                charge == null ? null : RestCharge.percent(charge)),
+                        outcome.words(),
+                        trend == null || outcome.verdict().compareTo(Verdict.SPENT) >= 0 ? null : trend.reaches(),
+                        null,
+                        Math.clamp(Math.min(health(), charge == null ? 1 : charge), 0, 1),
+                        evidence(),
+                        vehicle.battery().chargeBelowV() == null ? Label.FINDING_SOURCE : Label.MAKERS_SOURCE)
+                .todo(outcome.verdict() == Verdict.SPENT ? Todo.Action.REPLACE : Todo.Action.CHARGE_AND_TEST);
     }
 
     private record Outcome(Verdict verdict, Said words) {

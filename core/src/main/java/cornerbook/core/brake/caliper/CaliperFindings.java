@@ -9,6 +9,7 @@ import cornerbook.core.car.Scale;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Listed;
@@ -55,21 +56,22 @@ public final class CaliperFindings {
         var found = Listed.commas(faults);
         var verdict = faults.isEmpty() ? Verdict.HOLDS : grave ? Verdict.SPENT : Verdict.RUNS_OUT;
         return Optional.of(new Finding(
-                new Subject(Subject.Part.CALIPER, at.corner(), null, null),
-                verdict,
-                faults.isEmpty()
-                        ? new CaliperSaid.MovesTitle(at.corner())
-                        : new CaliperSaid.FaultsTitle(at.corner(), found),
-                switch (verdict) {
-                    case HOLDS -> new CaliperSaid.Moves(at.corner());
-                    case RUNS_OUT -> new CaliperSaid.NeedsCare(at.corner(), found);
-                    case SPENT, UNSAFE -> new CaliperSaid.PutRightNow(at.corner(), found);
-                },
-                null,
-                null,
-                verdict == Verdict.HOLDS ? 1 : grave ? 0 : 0.5,
-                evidence,
-                Ground.HAND_AND_EYE));
+                        new Subject(Subject.Part.CALIPER, at.corner(), null, null),
+                        verdict,
+                        faults.isEmpty()
+                                ? new CaliperSaid.MovesTitle(at.corner())
+                                : new CaliperSaid.FaultsTitle(at.corner(), found),
+                        switch (verdict) {
+                            case HOLDS -> new CaliperSaid.Moves(at.corner());
+                            case RUNS_OUT -> new CaliperSaid.NeedsCare(at.corner(), found);
+                            case SPENT, UNSAFE -> new CaliperSaid.PutRightNow(at.corner(), found);
+                        },
+                        null,
+                        null,
+                        verdict == Verdict.HOLDS ? 1 : grave ? 0 : 0.5,
+                        evidence,
+                        Ground.HAND_AND_EYE)
+                .todo(grave ? Todo.Action.REPAIR : Todo.Action.SERVICE_BRAKE));
     }
 
     private void look(Measure measure, boolean mended) {

@@ -6,6 +6,7 @@ import cornerbook.core.car.Reading;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
 import java.time.LocalDate;
 import java.util.List;
@@ -34,15 +35,18 @@ public final class PadMovementFindings {
                         .isPresent();
         var side = BrakeCorner.side(worst);
         return new Finding(
-                new Subject(Subject.Part.PAD, at.corner(), null, null),
-                seized && !freed ? Verdict.SPENT : Verdict.RUNS_OUT,
-                new CaliperSaid.StuckTitle(at.corner(), side, seized, freed),
-                new CaliperSaid.Stuck(at.corner(), seized, freed),
-                freed ? nextVisit : null,
-                null,
-                freed ? 1 : seized ? 0 : 0.5,
-                List.of(new Evidence(
-                        new CaliperSaid.ByHand(side), new CaliperSaid.PadMoves(seized), Evidence.howRead(worst))),
-                CaliperSaid.Ground.YEARLY_CLEANING);
+                        new Subject(Subject.Part.PAD, at.corner(), null, null),
+                        seized && !freed ? Verdict.SPENT : Verdict.RUNS_OUT,
+                        new CaliperSaid.StuckTitle(at.corner(), side, seized, freed),
+                        new CaliperSaid.Stuck(at.corner(), seized, freed),
+                        freed ? nextVisit : null,
+                        null,
+                        freed ? 1 : seized ? 0 : 0.5,
+                        List.of(new Evidence(
+                                new CaliperSaid.ByHand(side),
+                                new CaliperSaid.PadMoves(seized),
+                                Evidence.howRead(worst))),
+                        CaliperSaid.Ground.YEARLY_CLEANING)
+                .todo(Todo.Action.SERVICE_BRAKE, freed ? Todo.When.AT_NEXT_VISIT : Todo.When.NOW);
     }
 }

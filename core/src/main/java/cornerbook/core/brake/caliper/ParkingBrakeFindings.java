@@ -3,8 +3,8 @@ package cornerbook.core.brake.caliper;
 import cornerbook.core.brake.caliper.CaliperSaid.Ground;
 import cornerbook.core.brake.caliper.CaliperSaid.Label;
 import cornerbook.core.brake.caliper.CaliperSaid.ParkingBrakeState;
+import cornerbook.core.brake.judge.BrakeWork;
 import cornerbook.core.brake.judge.Deficiency;
-import cornerbook.core.brake.judge.OpenBrakeWork;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Scale;
 import cornerbook.core.finding.Case;
@@ -12,6 +12,7 @@ import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,7 +23,7 @@ public final class ParkingBrakeFindings {
 
     public static Judgement judge(Case given) {
         var readings = given.readings();
-        if (OpenBrakeWork.inServiceMode(readings)) {
+        if (BrakeWork.inServiceMode(readings)) {
             return Judgement.of(finding(
                     Verdict.UNSAFE,
                     ParkingBrakeState.IN_SERVICE_MODE,
@@ -50,14 +51,15 @@ public final class ParkingBrakeFindings {
 
     private static Finding finding(Verdict verdict, ParkingBrakeState state, List<Evidence> evidence) {
         return new Finding(
-                new Subject(Subject.Part.PARKING_BRAKE, null, null, null),
-                verdict,
-                new CaliperSaid.ParkingBrakeTitle(state),
-                new CaliperSaid.ParkingBrakeWords(state),
-                null,
-                null,
-                verdict == Verdict.HOLDS ? 1 : verdict == Verdict.RUNS_OUT ? 0.5 : 0,
-                evidence,
-                Ground.TRIED_AT_THE_VISIT);
+                        new Subject(Subject.Part.PARKING_BRAKE, null, null, null),
+                        verdict,
+                        new CaliperSaid.ParkingBrakeTitle(state),
+                        new CaliperSaid.ParkingBrakeWords(state),
+                        null,
+                        null,
+                        verdict == Verdict.HOLDS ? 1 : verdict == Verdict.RUNS_OUT ? 0.5 : 0,
+                        evidence,
+                        Ground.TRIED_AT_THE_VISIT)
+                .todo(state == ParkingBrakeState.IN_SERVICE_MODE ? Todo.Action.END_SERVICE_MODE : Todo.Action.REPAIR);
     }
 }

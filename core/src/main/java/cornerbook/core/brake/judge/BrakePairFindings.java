@@ -11,6 +11,7 @@ import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Listed;
@@ -81,23 +82,24 @@ public final class BrakePairFindings {
             return Optional.empty();
         }
         return Optional.of(new Finding(
-                new Subject(Subject.Part.BRAKE_PAIR, null, null, null),
-                Verdict.SPENT,
-                new BrakeSaid.ReplacePair(axle, pair),
-                half
-                        ? new BrakeSaid.PairReplacedOnOneSide(
-                                axle, pair, done.getFirst().corner())
-                        : new BrakeSaid.PairAskedFor(axle, pair, Listed.and(spent), spent.size()),
-                null,
-                null,
-                0,
-                corners.stream()
-                        .map(at -> new Evidence(
-                                at.corner(),
-                                shown(pair == Pair.PADS ? at.thinnestPadMm() : at.discMm()),
-                                at.done(replaced) ? Ground.REPLACED_AT_THIS_VISIT : Ground.THINNEST_READING))
-                        .toList(),
-                Ground.BOTH_SIDES_TOGETHER));
+                        new Subject(Subject.Part.BRAKE_PAIR, null, null, null),
+                        Verdict.SPENT,
+                        new BrakeSaid.ReplacePair(axle, pair),
+                        half
+                                ? new BrakeSaid.PairReplacedOnOneSide(
+                                        axle, pair, done.getFirst().corner())
+                                : new BrakeSaid.PairAskedFor(axle, pair, Listed.and(spent), spent.size()),
+                        null,
+                        null,
+                        0,
+                        corners.stream()
+                                .map(at -> new Evidence(
+                                        at.corner(),
+                                        shown(pair == Pair.PADS ? at.thinnestPadMm() : at.discMm()),
+                                        at.done(replaced) ? Ground.REPLACED_AT_THIS_VISIT : Ground.THINNEST_READING))
+                                .toList(),
+                        Ground.BOTH_SIDES_TOGETHER)
+                .todo(Todo.Action.REPLACE_PAIR));
     }
 
     private static Optional<Finding> heat(Axle axle, List<BrakeCorner> corners) {
@@ -114,17 +116,20 @@ public final class BrakePairFindings {
         boolean even = differenceC <= EVENLY_WARM_C;
         boolean drags = differenceC >= DRAGS_C;
         return Optional.of(new Finding(
-                new Subject(Subject.Part.BRAKE_PAIR, null, null, null),
-                even ? Verdict.HOLDS : drags ? Verdict.SPENT : Verdict.RUNS_OUT,
-                new HeatTitle(axle, even),
-                even ? new EvenlyWarm(axle) : new OneIsHotter(where(hot), warm(hot), where(cool), warm(cool), drags),
-                null,
-                null,
-                Math.clamp(1 - differenceC / DRAGS_C, 0, 1),
-                read.stream()
-                        .map(each -> new Evidence(where(each), warm(each), Evidence.howRead(each)))
-                        .toList(),
-                HeatGround.SAME_AXLE));
+                        new Subject(Subject.Part.BRAKE_PAIR, null, null, null),
+                        even ? Verdict.HOLDS : drags ? Verdict.SPENT : Verdict.RUNS_OUT,
+                        new HeatTitle(axle, even),
+                        even
+                                ? new EvenlyWarm(axle)
+                                : new OneIsHotter(where(hot), warm(hot), where(cool), warm(cool), drags),
+                        null,
+                        null,
+                        Math.clamp(1 - differenceC / DRAGS_C, 0, 1),
+                        read.stream()
+                                .map(each -> new Evidence(where(each), warm(each), Evidence.howRead(each)))
+                                .toList(),
+                        HeatGround.SAME_AXLE)
+                .todo(Todo.Action.REPAIR));
     }
 
     private static Corner where(Reading reading) {

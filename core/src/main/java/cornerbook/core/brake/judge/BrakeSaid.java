@@ -82,12 +82,4 @@ public interface BrakeSaid extends Said {
     record WrongCaliper(MeasureName measure, Corner corner, Caliper caliper) implements BrakeSaid {}
 
     record NotUsedForCaliper(Corner corner, MeasureName measure, Caliper caliper) implements BrakeSaid {}
-
-    record ServiceModeOpen() implements BrakeSaid {}
-
-    record CaliperOpen(Corner corner) implements BrakeSaid {}
-
-    record BracketBoltsOpen(Corner corner) implements BrakeSaid {}
-
-    record PedalOpen() implements BrakeSaid {}
 }

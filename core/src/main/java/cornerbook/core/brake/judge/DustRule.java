@@ -22,7 +22,7 @@ public final class DustRule {
 
     /** The measures that tell of work at a brake. */
     public static Set<Measure> measures() {
-        var measures = EnumSet.copyOf(OpenBrakeWork.WORK);
+        var measures = EnumSet.copyOf(BrakeWork.WORK);
         measures.add(Measure.PAD_MOVEMENT_AFTER_SERVICE);
         return measures;
     }
@@ -32,7 +32,7 @@ public final class DustRule {
         var current = new StandingReadings(readings);
         return (int) Arrays.stream(Axle.values())
                 .filter(axle -> Arrays.stream(Corner.values())
-                        .anyMatch(corner -> corner.axle() == axle && OpenBrakeWork.wasServiced(corner, current)))
+                        .anyMatch(corner -> corner.axle() == axle && BrakeWork.wasServiced(corner, current)))
                 .count();
     }
 }

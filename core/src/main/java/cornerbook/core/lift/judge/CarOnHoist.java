@@ -4,6 +4,7 @@ import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.lift.ArmLoad;
 import cornerbook.core.lift.ArmLoads;
@@ -199,7 +200,7 @@ final class CarOnHoist {
             verdict = Verdict.HOLDS;
             plainWords = Sentence.CUSTOMER_WITHIN;
         }
-        return new Finding(
+        var finding = new Finding(
                 new Subject(Subject.Part.LIFT, null, null, null),
                 verdict,
                 new LiftSaid.OnHoist(
@@ -217,20 +218,22 @@ final class CarOnHoist {
                         .flatMap(List::stream)
                         .toList(),
                 SOURCE);
+        return verdict == Verdict.HOLDS ? finding : finding.todo(Todo.Action.LIFT_OTHERWISE, Todo.When.BEFORE_LIFTING);
     }
 
     private Finding tips(double marginMm) {
         return new Finding(
-                new Subject(Subject.Part.LIFT, null, null, null),
-                Verdict.UNSAFE,
-                new LiftSaid.TipsOnHoist(tool.id(), new Amount(-marginMm, "mm", 0)),
-                Sentence.CUSTOMER_WOULD_TIP,
-                null,
-                null,
-                0,
-                List.of(new Evidence(
-                        Label.MARGIN_OF_CENTRE, new Margin(marginMm, "mm", 0, false), Label.MARGIN_SOURCE)),
-                SOURCE);
+                        new Subject(Subject.Part.LIFT, null, null, null),
+                        Verdict.UNSAFE,
+                        new LiftSaid.TipsOnHoist(tool.id(), new Amount(-marginMm, "mm", 0)),
+                        Sentence.CUSTOMER_WOULD_TIP,
+                        null,
+                        null,
+                        0,
+                        List.of(new Evidence(
+                                Label.MARGIN_OF_CENTRE, new Margin(marginMm, "mm", 0, false), Label.MARGIN_SOURCE)),
+                        SOURCE)
+                .todo(Todo.Action.LIFT_OTHERWISE, Todo.When.BEFORE_LIFTING);
     }
 
     /** Of the weakest adapter under the heaviest arm; 0 while nobody read what it may carry. */

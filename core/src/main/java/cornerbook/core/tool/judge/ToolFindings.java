@@ -8,6 +8,7 @@ import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Between;
@@ -106,18 +107,19 @@ public final class ToolFindings {
             List<Evidence> evidence,
             ToolSaid source) {
         return new Finding(
-                new Subject(
-                        Subject.Part.SHOP_TOOL,
-                        reading == null ? null : reading.corner(),
-                        reading == null ? null : reading.wheelTag(),
-                        null),
-                verdict,
-                title,
-                plainWords,
-                null,
-                null,
-                verdict == Verdict.HOLDS ? 1 : 0,
-                evidence,
-                source);
+                        new Subject(
+                                Subject.Part.SHOP_TOOL,
+                                reading == null ? null : reading.corner(),
+                                reading == null ? null : reading.wheelTag(),
+                                null),
+                        verdict,
+                        title,
+                        plainWords,
+                        null,
+                        null,
+                        verdict == Verdict.HOLDS ? 1 : 0,
+                        evidence,
+                        source)
+                .todo(reading == null ? Todo.Action.CHECK_TOOL : Todo.Action.MEASURE_AGAIN);
     }
 }

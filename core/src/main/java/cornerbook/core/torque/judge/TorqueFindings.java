@@ -8,6 +8,7 @@ import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Between;
@@ -70,16 +71,17 @@ public final class TorqueFindings {
         double share = torque.value() / fastener.torqueNm();
         var verdict = share < LOW ? Verdict.UNSAFE : share > HIGH ? Verdict.SPENT : Verdict.HOLDS;
         return new Finding(
-                new Subject(Subject.Part.WHEEL_TORQUE, corner, tag, null),
-                verdict,
-                new TorqueSaid.Recorded(
-                        corner, Amount.of(torque.value(), "N·m"), Amount.of(fastener.torqueNm(), "N·m")),
-                plainWords(corner, share, verdict, fastener),
-                null,
-                null,
-                verdict == Verdict.HOLDS ? 1 : 0,
-                evidence(torque, fastener),
-                Label.TORQUE_SOURCE);
+                        new Subject(Subject.Part.WHEEL_TORQUE, corner, tag, null),
+                        verdict,
+                        new TorqueSaid.Recorded(
+                                corner, Amount.of(torque.value(), "N·m"), Amount.of(fastener.torqueNm(), "N·m")),
+                        plainWords(corner, share, verdict, fastener),
+                        null,
+                        null,
+                        verdict == Verdict.HOLDS ? 1 : 0,
+                        evidence(torque, fastener),
+                        Label.TORQUE_SOURCE)
+                .todo(Todo.Action.TORQUE_AGAIN);
     }
 
     private static Said plainWords(Corner corner, double share, Verdict verdict, WheelFastener fastener) {

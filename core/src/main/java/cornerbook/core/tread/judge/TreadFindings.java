@@ -11,6 +11,7 @@ import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Limit;
 import cornerbook.core.finding.SetSpan;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Chance;
@@ -58,7 +59,9 @@ public final class TreadFindings {
     private static Judgement judge(Case given, SetSpan span, SetForecast forecast) {
         var findings = new ArrayList<Finding>();
         var atFitting = span.role() == SetSpan.Role.GOING_ON ? atFitting(given, span) : null;
-        findings.add(ofSet(forecast, Said.verbatim(binding(given, span).citation()), atFitting));
+        boolean lies = span.role() == SetSpan.Role.COMING_OFF
+                && !given.visit().leftOn().isEmpty();
+        findings.add(ofSet(forecast, binding(given, span), lies, atFitting));
         findings.addAll(TreadPatternFindings.of(forecast));
         return Judgement.of(findings);
     }
@@ -93,10 +96,16 @@ public final class TreadFindings {
                 Said.verbatim(wise.citation()));
     }
 
-    static Finding ofSet(SetForecast forecast, Said limitSource, @Nullable Evidence atFitting) {
+    /**
+     * The finding on one set.
+     *
+     * @param lies whether its wheels have come off: nobody drives on them, however worn they are
+     */
+    static Finding ofSet(SetForecast forecast, Limit limit, boolean lies, @Nullable Evidence atFitting) {
+        var limitSource = Said.verbatim(limit.citation());
         var weakest = weakest(forecast);
         var groove = lowest(weakest);
-        var verdict = verdict(forecast, groove);
+        var verdict = verdict(forecast, groove, lies);
         double newDepthMm = weakest.wheel().tyre().newDepthMm();
         double lifeLeft = Math.clamp((groove.depthMm() - forecast.limitMm()) / (newDepthMm - forecast.limitMm()), 0, 1);
         var evidence = new ArrayList<Evidence>();
@@ -131,7 +140,7 @@ public final class TreadFindings {
                 new TreadSaid.ChanceUntil(forecast.until()),
                 new Chance(forecast.probabilityHolds()),
                 new TreadSaid.Integrated(new Chance(forecast.confidence()))));
-        return new Finding(
+        var finding = new Finding(
                 new Subject(Subject.Part.WHEEL_SET, null, null, forecast.set().id()),
                 verdict,
                 new TreadSaid.SetHolds(
@@ -140,19 +149,20 @@ public final class TreadFindings {
                         depth(groove),
                         new Chance(forecast.probabilityHolds()),
                         forecast.until()),
-                plainWords(forecast, verdict, groove),
+                plainWords(forecast, verdict, groove, asked(forecast, limit)),
                 forecast.horizon(),
                 forecast.probabilityHolds(),
                 lifeLeft,
                 evidence,
                 limitSource);
+        return verdict == Verdict.HOLDS ? finding : todo(finding, forecast.role() == SetSpan.Role.COMING_OFF);
     }
 
     /** What was measured last counts as it is: a model must not talk a reading below the limit away. */
-    private static Verdict verdict(SetForecast forecast, GrooveForecast groove) {
+    private static Verdict verdict(SetForecast forecast, GrooveForecast groove, boolean lies) {
         double lowestMm = Math.min(groove.depthMm(), lowestReadingMm(forecast));
         if (lowestMm < forecast.legalLimitMm()) {
-            return Verdict.UNSAFE;
+            return lies ? Verdict.SPENT : Verdict.UNSAFE;
         }
         if (lowestMm < forecast.limitMm() || forecast.probabilityHolds() < 0.5) {
             return Verdict.SPENT;
@@ -160,10 +170,24 @@ public final class TreadFindings {
         return forecast.probabilityHolds() < forecast.confidence() ? Verdict.RUNS_OUT : Verdict.HOLDS;
     }
 
-    private static Said plainWords(SetForecast forecast, Verdict verdict, GrooveForecast groove) {
+    private static Finding todo(Finding finding, boolean comingOff) {
+        if (comingOff && finding.verdict() != Verdict.UNSAFE) {
+            return finding.todo(Todo.Action.ORDER, Todo.When.BEFORE_FITTING);
+        }
+        return finding.todo(finding.verdict() == Verdict.RUNS_OUT ? Todo.Action.ORDER : Todo.Action.REPLACE);
+    }
+
+    /** Law and our own rule told apart. */
+    private static Said asked(SetForecast forecast, Limit limit) {
+        return new TreadSaid.Asked(
+                new Amount(forecast.legalLimitMm(), "mm", 1),
+                forecast.limitMm() > forecast.legalLimitMm() ? minimum(forecast) : null,
+                !limit.isHouseRule());
+    }
+
+    private static Said plainWords(SetForecast forecast, Verdict verdict, GrooveForecast groove, Said minimum) {
         var set = new SetOf(forecast.set().season());
         var depth = depth(groove);
-        var minimum = minimum(forecast);
         boolean goingOn = forecast.role() == SetSpan.Role.GOING_ON;
         return switch (verdict) {
             case UNSAFE -> new TreadSaid.BelowLegal(set, depth, minimum);

@@ -3,6 +3,7 @@ package cornerbook.core.tread.judge;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.numeric.Estimate;
 import cornerbook.core.say.Amount;
@@ -54,54 +55,63 @@ public final class TreadPatternFindings {
                 depth(tyre.grooves().get(1)),
                 depth(tyre.grooves().get(2)));
         return new Finding(
-                new Subject(
-                        Subject.Part.TREAD_PATTERN,
-                        tyre.corner(),
-                        tyre.wheel().tag(),
-                        forecast.set().id()),
-                lowestMm < forecast.limitMm() ? Verdict.SPENT : Verdict.HOLDS,
-                new TreadSaid.WearsUnevenly(tyre.wheel().tag(), depths),
-                new TreadSaid.UnevenBy(named.cause()),
-                null,
-                null,
-                Math.clamp((lowestMm - forecast.limitMm()) / (newMm - forecast.limitMm()), 0, 1),
-                List.of(
-                        new Evidence(Label.INNER_CENTRE_OUTER, depths, Label.ALL_READINGS),
-                        new Evidence(
-                                Label.CHANCE_OF_CAUSE,
-                                new Chance(named.chance()),
-                                new TreadSaid.NamedFrom(
-                                        new Chance(TreadPattern.NAMED_FROM),
-                                        new Amount(TreadPattern.UNEVEN_MM, "mm", 1)))),
-                Label.PATTERN_SOURCE);
+                        new Subject(
+                                Subject.Part.TREAD_PATTERN,
+                                tyre.corner(),
+                                tyre.wheel().tag(),
+                                forecast.set().id()),
+                        lowestMm < forecast.limitMm() ? Verdict.SPENT : Verdict.HOLDS,
+                        new TreadSaid.WearsUnevenly(tyre.wheel().tag(), depths),
+                        new TreadSaid.UnevenBy(named.cause()),
+                        null,
+                        null,
+                        Math.clamp((lowestMm - forecast.limitMm()) / (newMm - forecast.limitMm()), 0, 1),
+                        List.of(
+                                new Evidence(Label.INNER_CENTRE_OUTER, depths, Label.ALL_READINGS),
+                                new Evidence(
+                                        Label.CHANCE_OF_CAUSE,
+                                        new Chance(named.chance()),
+                                        new TreadSaid.NamedFrom(
+                                                new Chance(TreadPattern.NAMED_FROM),
+                                                new Amount(TreadPattern.UNEVEN_MM, "mm", 1)))),
+                        Label.PATTERN_SOURCE)
+                .todo(todo(named.cause()), Todo.When.BEFORE_NEXT_VISIT);
+    }
+
+    private static Todo.Action todo(TreadPattern.Cause cause) {
+        return switch (cause) {
+            case UNDER_INFLATION, OVER_INFLATION -> Todo.Action.CHECK_PRESSURE;
+            case INNER_ALIGNMENT, OUTER_ALIGNMENT, EVEN -> Todo.Action.MEASURE_ALIGNMENT;
+        };
     }
 
     private static Finding between(SetForecast forecast, CornerContrast contrast) {
         double ratio = contrast.rateMmPer1000Km() / contrast.otherRateMmPer1000Km();
         return new Finding(
-                new Subject(
-                        Subject.Part.TREAD_PATTERN,
-                        contrast.faster(),
+                        new Subject(
+                                Subject.Part.TREAD_PATTERN,
+                                contrast.faster(),
+                                null,
+                                forecast.set().id()),
+                        Verdict.HOLDS,
+                        new TreadSaid.WearsFaster(contrast.faster(), new Amount(ratio, "", 1)),
+                        new TreadSaid.OneSideFaster(),
                         null,
-                        forecast.set().id()),
-                Verdict.HOLDS,
-                new TreadSaid.WearsFaster(contrast.faster(), new Amount(ratio, "", 1)),
-                new TreadSaid.OneSideFaster(),
-                null,
-                null,
-                1,
-                List.of(
-                        new Evidence(
-                                Label.WEAR_HERE_AND_THERE,
-                                new TreadSaid.TwoRates(
-                                        new Amount(contrast.rateMmPer1000Km(), "mm/1000 km", 2),
-                                        new Amount(contrast.otherRateMmPer1000Km(), "mm/1000 km", 2)),
-                                Label.MEAN_OF_GROOVES),
-                        new Evidence(
-                                Label.CHANCE_OF_HALF_AS_FAST_AGAIN,
-                                new Chance(contrast.chance()),
-                                new TreadSaid.ContrastNamedFrom(new Chance(TreadPattern.NAMED_FROM)))),
-                Label.PATTERN_SOURCE);
+                        null,
+                        1,
+                        List.of(
+                                new Evidence(
+                                        Label.WEAR_HERE_AND_THERE,
+                                        new TreadSaid.TwoRates(
+                                                new Amount(contrast.rateMmPer1000Km(), "mm/1000 km", 2),
+                                                new Amount(contrast.otherRateMmPer1000Km(), "mm/1000 km", 2)),
+                                        Label.MEAN_OF_GROOVES),
+                                new Evidence(
+                                        Label.CHANCE_OF_HALF_AS_FAST_AGAIN,
+                                        new Chance(contrast.chance()),
+                                        new TreadSaid.ContrastNamedFrom(new Chance(TreadPattern.NAMED_FROM)))),
+                        Label.PATTERN_SOURCE)
+                .todo(Todo.Action.MEASURE_ALIGNMENT, Todo.When.BEFORE_NEXT_VISIT);
     }
 
     private static Amount depth(GrooveForecast groove) {

@@ -47,21 +47,28 @@ public interface TreadSaid extends Said {
     record SetHolds(SeasonKind season, SetSpan.Role role, Said depth, Chance chance, LocalDate until)
             implements TreadSaid {}
 
-    record BelowLegal(SetOf set, Said depth, Amount minimum) implements TreadSaid {}
+    /**
+     * What the law asks, and what we advise.
+     *
+     * @param season null where the law asks as much
+     */
+    record Asked(Amount legal, @Nullable Amount season, boolean seasonIsLaw) implements TreadSaid {}
 
-    record UsedUp(SetOf set, Said depth, Amount minimum) implements TreadSaid {}
+    record BelowLegal(SetOf set, Said depth, Said minimum) implements TreadSaid {}
 
-    record WillNotLast(SetOf set, Said depth, Amount minimum, LocalDate sureUntil) implements TreadSaid {}
+    record UsedUp(SetOf set, Said depth, Said minimum) implements TreadSaid {}
 
-    record StoredWillNotLast(SetOf set, Said depth, Amount minimum) implements TreadSaid {}
+    record WillNotLast(SetOf set, Said depth, Said minimum, LocalDate sureUntil) implements TreadSaid {}
 
-    record MayNotLast(SetOf set, Said depth, Amount minimum) implements TreadSaid {}
+    record StoredWillNotLast(SetOf set, Said depth, Said minimum) implements TreadSaid {}
 
-    record StoredMayNotLast(SetOf set, Said depth, Amount minimum) implements TreadSaid {}
+    record MayNotLast(SetOf set, Said depth, Said minimum) implements TreadSaid {}
 
-    record Lasts(SetOf set, Said depth, Amount minimum) implements TreadSaid {}
+    record StoredMayNotLast(SetOf set, Said depth, Said minimum) implements TreadSaid {}
 
-    record StoredLasts(SetOf set, Said depth, Amount minimum) implements TreadSaid {}
+    record Lasts(SetOf set, Said depth, Said minimum) implements TreadSaid {}
+
+    record StoredLasts(SetOf set, Said depth, Said minimum) implements TreadSaid {}
 
     /** A groove of a wheel with what was found there. */
     record GrooveAt(Corner corner, String tag, Spot groove, Said depth) implements TreadSaid {}

@@ -10,6 +10,7 @@ import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Limit;
 import cornerbook.core.finding.SetSpan;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.quantity.Quoted;
 import cornerbook.core.say.Amount;
@@ -120,19 +121,24 @@ public final class TyreAgeFindings {
         evidence.add(limit(Label.INSPECTED_FROM, oldest.code, inspect));
         evidence.add(limit(Label.REPLACED_AT, oldest.code, replace));
         return new Finding(
-                new Subject(Subject.Part.TYRE_AGE, null, wholeSet ? null : oldest.wheel.tag(), set.id()),
-                verdict,
-                new SidewallSaid.OldestTyre(
-                        set.season(), oldest.wheel.tag(), years(yearsNow), years(oldest.code.ageYears(until)), until),
-                plainWords(
+                        new Subject(Subject.Part.TYRE_AGE, null, wholeSet ? null : oldest.wheel.tag(), set.id()),
                         verdict,
-                        new SidewallSaid.TyreOf(wholeSet ? null : oldest.wheel.tag(), new SetOf(set.season())),
-                        oldest.code),
-                verdict == Verdict.RUNS_OUT ? oldest.code.reaches(replace.value()) : null,
-                null,
-                Math.clamp(1 - yearsNow / replace.value(), 0, 1),
-                evidence,
-                new SidewallSaid.AgeSource(replace.citation()));
+                        new SidewallSaid.OldestTyre(
+                                set.season(),
+                                oldest.wheel.tag(),
+                                years(yearsNow),
+                                years(oldest.code.ageYears(until)),
+                                until),
+                        plainWords(
+                                verdict,
+                                new SidewallSaid.TyreOf(wholeSet ? null : oldest.wheel.tag(), new SetOf(set.season())),
+                                oldest.code),
+                        verdict == Verdict.RUNS_OUT ? oldest.code.reaches(replace.value()) : null,
+                        null,
+                        Math.clamp(1 - yearsNow / replace.value(), 0, 1),
+                        evidence,
+                        new SidewallSaid.AgeSource(replace.citation()))
+                .todo(Todo.Action.REPLACE);
     }
 
     /** One line for each date code, oldest first. */

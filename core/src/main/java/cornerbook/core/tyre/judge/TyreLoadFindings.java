@@ -10,6 +10,7 @@ import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.SetSpan;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Refused;
@@ -85,27 +86,29 @@ public final class TyreLoadFindings {
         var axle = vehicle.axle(corner.axle());
         var capacity = Amount.of(load.capacityKg(), "kg");
         return new Finding(
-                new Subject(Subject.Part.TYRE_LOAD, corner, wheel.tag(), set.id()),
-                Verdict.SPENT,
-                new SidewallSaid.CarriesTooLittle(wheel.tag(), corner, capacity, Amount.of(needKg, "kg")),
-                new SidewallSaid.CarriesTooLittlePlain(corner),
-                null,
-                null,
-                0,
-                List.of(
-                        new Evidence(
-                                Label.SERVICE_DESCRIPTION,
-                                new SidewallSaid.ServiceCarries(load.service().toString(), capacity),
-                                load.lightTruck() ? Ground.SIDEWALL_LIGHT_TRUCK : Ground.SIDEWALL_INDICES),
-                        new Evidence(
-                                Label.PERMITTED_AXLE_LOAD,
-                                new SidewallSaid.HalfOfAxle(
-                                        Amount.of(axle.axleLoadKg(), "kg"), Amount.of(needKg, "kg")),
-                                Ground.SPECIFICATION),
-                        new Evidence(
-                                Label.PLACARD_ASKS,
-                                Said.verbatim(axle.loadIndex() + axle.speedSymbol()),
-                                Ground.SPECIFICATION_OUTRANKS)),
-                load.lightTruck() ? Ground.AXLE_LOAD_RULE_LIGHT_TRUCK : Ground.AXLE_LOAD_RULE);
+                        new Subject(Subject.Part.TYRE_LOAD, corner, wheel.tag(), set.id()),
+                        Verdict.SPENT,
+                        new SidewallSaid.CarriesTooLittle(wheel.tag(), corner, capacity, Amount.of(needKg, "kg")),
+                        new SidewallSaid.CarriesTooLittlePlain(corner),
+                        null,
+                        null,
+                        0,
+                        List.of(
+                                new Evidence(
+                                        Label.SERVICE_DESCRIPTION,
+                                        new SidewallSaid.ServiceCarries(
+                                                load.service().toString(), capacity),
+                                        load.lightTruck() ? Ground.SIDEWALL_LIGHT_TRUCK : Ground.SIDEWALL_INDICES),
+                                new Evidence(
+                                        Label.PERMITTED_AXLE_LOAD,
+                                        new SidewallSaid.HalfOfAxle(
+                                                Amount.of(axle.axleLoadKg(), "kg"), Amount.of(needKg, "kg")),
+                                        Ground.SPECIFICATION),
+                                new Evidence(
+                                        Label.PLACARD_ASKS,
+                                        Said.verbatim(axle.loadIndex() + axle.speedSymbol()),
+                                        Ground.SPECIFICATION_OUTRANKS)),
+                        load.lightTruck() ? Ground.AXLE_LOAD_RULE_LIGHT_TRUCK : Ground.AXLE_LOAD_RULE)
+                .todo(Todo.Action.FIT_ANOTHER_WHEEL);
     }
 }

@@ -12,6 +12,7 @@ import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Margin;
@@ -165,17 +166,18 @@ public final class TyrePlacardFindings {
             Described fitted,
             Said source) {
         findings.add(new Finding(
-                new Subject(Subject.Part.TYRE_LOAD, corner, wheel.tag(), set.id()),
-                verdict,
-                title,
-                plainWords,
-                null,
-                null,
-                verdict == Verdict.HOLDS ? 1 : 0,
-                List.of(
-                        described(Label.TYRE, fitted, Ground.SIDEWALL_TABLES),
-                        described(Label.PLACARD_ASKS, asked, Ground.PLACARD)),
-                source));
+                        new Subject(Subject.Part.TYRE_LOAD, corner, wheel.tag(), set.id()),
+                        verdict,
+                        title,
+                        plainWords,
+                        null,
+                        null,
+                        verdict == Verdict.HOLDS ? 1 : 0,
+                        List.of(
+                                described(Label.TYRE, fitted, Ground.SIDEWALL_TABLES),
+                                described(Label.PLACARD_ASKS, asked, Ground.PLACARD)),
+                        source)
+                .todo(Todo.Action.FIT_ANOTHER_WHEEL));
     }
 
     private static Evidence described(Label what, Described described, Ground source) {
@@ -199,33 +201,34 @@ public final class TyrePlacardFindings {
     private void size(Axle axle, SizeComparison comparison) {
         boolean larger = comparison.circumferencePercent() > LARGER_PERCENT;
         findings.add(new Finding(
-                new Subject(Subject.Part.WHEEL_FIT, null, null, set.id()),
-                larger ? Verdict.SPENT : Verdict.HOLDS,
-                new SidewallSaid.OtherSize(
-                        axle,
-                        comparison.other().toString(),
-                        comparison.placard().toString(),
-                        percent(comparison.circumferencePercent())),
-                larger
-                        ? new SidewallSaid.Larger(axle)
-                        : new SidewallSaid.OtherSizePlain(axle, kmh(SHOWN_KMH), kmh(comparison.trueKmh())),
-                null,
-                null,
-                larger ? 0 : 1,
-                List.of(
-                        new Evidence(
-                                Label.OVERALL_DIAMETER,
-                                new SidewallSaid.Diameters(
-                                        new Amount(comparison.other().overallDiameterMm(), "mm", 0),
-                                        new Amount(comparison.placard().overallDiameterMm(), "mm", 0)),
-                                Said.verbatim("UN R30, 6.1.2: D = d + 2 S Ra/100")),
-                        new Evidence(
-                                Label.TRUE_SPEED,
-                                new SidewallSaid.RealWhenShown(
-                                        new Amount(comparison.trueKmh(), "km/h", 1), kmh(SHOWN_KMH)),
-                                Ground.SHOWN_BY_DIAMETERS),
-                        new Evidence(Label.LARGER_BY_AT_MOST, percent(LARGER_PERCENT), Ground.MAKERS_DIFFER)),
-                Ground.SPEEDOMETER_RULE));
+                        new Subject(Subject.Part.WHEEL_FIT, null, null, set.id()),
+                        larger ? Verdict.SPENT : Verdict.HOLDS,
+                        new SidewallSaid.OtherSize(
+                                axle,
+                                comparison.other().toString(),
+                                comparison.placard().toString(),
+                                percent(comparison.circumferencePercent())),
+                        larger
+                                ? new SidewallSaid.Larger(axle)
+                                : new SidewallSaid.OtherSizePlain(axle, kmh(SHOWN_KMH), kmh(comparison.trueKmh())),
+                        null,
+                        null,
+                        larger ? 0 : 1,
+                        List.of(
+                                new Evidence(
+                                        Label.OVERALL_DIAMETER,
+                                        new SidewallSaid.Diameters(
+                                                new Amount(comparison.other().overallDiameterMm(), "mm", 0),
+                                                new Amount(comparison.placard().overallDiameterMm(), "mm", 0)),
+                                        Said.verbatim("UN R30, 6.1.2: D = d + 2 S Ra/100")),
+                                new Evidence(
+                                        Label.TRUE_SPEED,
+                                        new SidewallSaid.RealWhenShown(
+                                                new Amount(comparison.trueKmh(), "km/h", 1), kmh(SHOWN_KMH)),
+                                        Ground.SHOWN_BY_DIAMETERS),
+                                new Evidence(Label.LARGER_BY_AT_MOST, percent(LARGER_PERCENT), Ground.MAKERS_DIFFER)),
+                        Ground.SPEEDOMETER_RULE)
+                .todo(Todo.Action.FIT_ANOTHER_WHEEL));
     }
 
     private static Margin percent(double percent) {

@@ -6,6 +6,7 @@ import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.tyre.SetFit;
 import cornerbook.core.tyre.judge.SidewallSaid.Ground;
@@ -44,16 +45,17 @@ public final class WheelFitFindings {
     /** A wheel that cannot seat or is held by fasteners of another seat can come off. */
     private static Finding finding(Corner corner, String tag, SetFit fit) {
         return new Finding(
-                new Subject(Subject.Part.WHEEL_FIT, corner, tag, null),
-                fit.mounts() ? Verdict.SPENT : Verdict.UNSAFE,
-                new SidewallSaid.DoesNotFit(corner, tag, fit.cautions().getFirst()),
-                fit.mounts() ? new SidewallSaid.NeedsFasteners(corner) : new SidewallSaid.DoesNotBelong(corner),
-                null,
-                null,
-                0,
-                fit.cautions().stream()
-                        .map(caution -> new Evidence(Label.HUB_AND_WHEEL, caution, Ground.AS_ENTERED))
-                        .toList(),
-                Ground.MANUFACTURER_OUTRANKS);
+                        new Subject(Subject.Part.WHEEL_FIT, corner, tag, null),
+                        fit.mounts() ? Verdict.SPENT : Verdict.UNSAFE,
+                        new SidewallSaid.DoesNotFit(corner, tag, fit.cautions().getFirst()),
+                        fit.mounts() ? new SidewallSaid.NeedsFasteners(corner) : new SidewallSaid.DoesNotBelong(corner),
+                        null,
+                        null,
+                        0,
+                        fit.cautions().stream()
+                                .map(caution -> new Evidence(Label.HUB_AND_WHEEL, caution, Ground.AS_ENTERED))
+                                .toList(),
+                        Ground.MANUFACTURER_OUTRANKS)
+                .todo(Todo.Action.FIT_ANOTHER_WHEEL);
     }
 }

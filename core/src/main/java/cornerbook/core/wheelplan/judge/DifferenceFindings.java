@@ -7,6 +7,7 @@ import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Listed;
@@ -111,24 +112,28 @@ public final class DifferenceFindings {
         // A house rule is a wish; only the manufacturer's limit ends a set.
         boolean spent = now && !houseRule;
         return Optional.of(new Finding(
-                new Subject(
-                        Subject.Part.TREAD_DIFFERENCE, null, null, needs.set().id()),
-                spent ? Verdict.SPENT : Verdict.RUNS_OUT,
-                now
-                        ? new DifferenceSaid.Differ(who, hundredths(nowMm), hundredths(limitMm))
-                        : new DifferenceSaid.WillDiffer(who, tenths(limitMm)),
-                new DifferenceSaid.DifferPlain(who, hundredths(nowMm), now, hundredths(limitMm), harm),
-                spent ? null : broken,
-                null,
-                Math.clamp(1 - nowMm / limitMm, 0, 1),
-                List.of(
-                        new Evidence(Label.LOWEST_GROOVES, depths(which), Ground.CORNER_RATES),
-                        allowed,
-                        new Evidence(
-                                Label.AT_NEXT_VISIT,
-                                tenths(differenceMm(which, kmUntil(nextVisit))),
-                                Ground.MEAN_RATES)),
-                new DifferenceSaid.ByMethod(source)));
+                        new Subject(
+                                Subject.Part.TREAD_DIFFERENCE,
+                                null,
+                                null,
+                                needs.set().id()),
+                        spent ? Verdict.SPENT : Verdict.RUNS_OUT,
+                        now
+                                ? new DifferenceSaid.Differ(who, hundredths(nowMm), hundredths(limitMm))
+                                : new DifferenceSaid.WillDiffer(who, tenths(limitMm)),
+                        new DifferenceSaid.DifferPlain(who, hundredths(nowMm), now, hundredths(limitMm), harm),
+                        spent ? null : broken,
+                        null,
+                        Math.clamp(1 - nowMm / limitMm, 0, 1),
+                        List.of(
+                                new Evidence(Label.LOWEST_GROOVES, depths(which), Ground.CORNER_RATES),
+                                allowed,
+                                new Evidence(
+                                        Label.AT_NEXT_VISIT,
+                                        tenths(differenceMm(which, kmUntil(nextVisit))),
+                                        Ground.MEAN_RATES)),
+                        new DifferenceSaid.ByMethod(source))
+                .todo(Todo.Action.SWAP_WHEELS));
     }
 
     private @Nullable LocalDate firstDayBeyond(Predicate<Corner> which, double limitMm) {

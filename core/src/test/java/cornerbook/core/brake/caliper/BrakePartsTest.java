@@ -9,7 +9,6 @@ import cornerbook.core.brake.caliper.CaliperSaid.ParkingBrakeState;
 import cornerbook.core.brake.judge.BrakeCorner;
 import cornerbook.core.brake.judge.BrakeSaid;
 import cornerbook.core.brake.judge.BrakeSaid.Pair;
-import cornerbook.core.brake.judge.OpenBrakeWork;
 import cornerbook.core.brake.pads.judge.PadSaid;
 import cornerbook.core.car.Cars;
 import cornerbook.core.car.Measure;
@@ -232,32 +231,6 @@ class BrakePartsTest {
         var notJudged = new ArrayList<Said>();
         assertThat(parking(notJudged)).isEmpty();
         assertThat(notJudged).containsExactly(new CaliperSaid.ParkingBrakeNotTried());
-    }
-
-    /** Begun and not ended: caliper open, bolts loose, pedal soft. Each is ended by its own entry. */
-    @Test
-    void workThatWasBegunStaysOpenUntilEachPartIsClosed() {
-        var cleaned = corner(Measure.BRACKET_CLEANED, 1);
-        var closed = corner(Measure.CALIPER_CLOSED, 1);
-        var torqued = corner(Measure.BRACKET_BOLTS_TORQUED, 1);
-        var pumped = vehicle(Measure.PEDAL_PUMPED, 1);
-        assertThat(open(cleaned))
-                .containsExactly(
-                        new BrakeSaid.CaliperOpen(Corner.RR),
-                        new BrakeSaid.BracketBoltsOpen(Corner.RR),
-                        new BrakeSaid.PedalOpen());
-        assertThat(open(cleaned, closed))
-                .containsExactly(new BrakeSaid.BracketBoltsOpen(Corner.RR), new BrakeSaid.PedalOpen());
-        assertThat(open(cleaned, closed, torqued)).containsExactly(new BrakeSaid.PedalOpen());
-        assertThat(open(cleaned, closed, torqued, pumped)).isEmpty();
-        assertThat(open(corner(Measure.PAD_MOVEMENT_AFTER_SERVICE, 0)))
-                .as("hands were at it")
-                .hasSize(3);
-        assertThat(open(corner(Measure.BRACKET_CLEANED, 0))).as("not done").isEmpty();
-    }
-
-    private static List<Said> open(Reading... readings) {
-        return OpenBrakeWork.judge(given(readings)).notJudged();
     }
 
     private static Optional<Finding> parking(Reading... readings) {

@@ -8,8 +8,10 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.SetOf;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.finding.Limit;
 import cornerbook.core.finding.SetSpan.Role;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.PlusMinus;
@@ -26,15 +28,16 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** What is said of a winter set whose forecast is given: season's minimum 4 mm, legal 1.6 mm, new 8 mm, all invented. */
 class TreadFindingsTest {
-    private static final Said INVENTED = Said.verbatim("invented");
+    private static final Limit INVENTED =
+            new Limit("*", Limit.Kind.TREAD_SEASON, SeasonKind.WINTER, 4, null, null, "invented");
     private static final SetOf WINTER_SET = new SetOf(SeasonKind.WINTER);
-    private static final Amount MINIMUM = mm(4);
+    private static final Said MINIMUM = new TreadSaid.Asked(mm(1.6), mm(4), false);
 
     /** More likely used up than not before the next visit is used up now; surer than asked (90 %) holds. */
     @ParameterizedTest
     @CsvSource({"0.2, SPENT", "0.4, SPENT", "0.49, SPENT", "0.5, RUNS_OUT", "0.89, RUNS_OUT", "0.9, HOLDS", "1, HOLDS"})
     void theChanceUntilTheNextVisitDecides(double chance, Verdict verdict) {
-        var finding = TreadFindings.ofSet(forecast(Role.GOING_ON, chance, 5, 5.0), INVENTED, null);
+        var finding = TreadFindings.ofSet(forecast(Role.GOING_ON, chance, 5, 5.0), INVENTED, false, null);
         assertThat(finding.verdict()).isEqualTo(verdict);
         assertThat(finding.probability()).isEqualTo(chance);
         assertThat(finding.subject()).isEqualTo(new Subject(Subject.Part.WHEEL_SET, null, null, "WINTER-set"));
@@ -44,14 +47,14 @@ class TreadFindingsTest {
     @ParameterizedTest
     @CsvSource({"3.9, 0.95, SPENT", "4.0, 0.95, HOLDS", "1.5, 0.95, UNSAFE", "1.6, 0.95, SPENT", "1.5, 0.1, UNSAFE"})
     void aReadingBelowALimitIsNotTalkedAway(double readMm, double chance, Verdict verdict) {
-        var finding = TreadFindings.ofSet(forecast(Role.GOING_ON, chance, 4.4, readMm), INVENTED, null);
+        var finding = TreadFindings.ofSet(forecast(Role.GOING_ON, chance, 4.4, readMm), INVENTED, false, null);
         assertThat(finding.verdict()).isEqualTo(verdict);
     }
 
     /** What was read last counts: a tread does not grow, so the shallower reading before it was wrong. */
     @Test
     void theLastReadingOfAGrooveCounts() {
-        var finding = TreadFindings.ofSet(forecast(Role.GOING_ON, 0.95, 5, 3.5, 5.1), INVENTED, null);
+        var finding = TreadFindings.ofSet(forecast(Role.GOING_ON, 0.95, 5, 3.5, 5.1), INVENTED, false, null);
         assertThat(finding.verdict()).isEqualTo(Verdict.HOLDS);
     }
 
@@ -59,7 +62,7 @@ class TreadFindingsTest {
     @ParameterizedTest
     @CsvSource({"3.9, SPENT", "4.0, HOLDS", "1.5, UNSAFE", "1.6, SPENT"})
     void withoutAReadingTheModelIsBelieved(double modelMm, Verdict verdict) {
-        assertThat(TreadFindings.ofSet(forecast(Role.GOING_ON, 0.95, modelMm), INVENTED, null)
+        assertThat(TreadFindings.ofSet(forecast(Role.GOING_ON, 0.95, modelMm), INVENTED, false, null)
                         .verdict())
                 .isEqualTo(verdict);
     }
@@ -67,7 +70,7 @@ class TreadFindingsTest {
     /** 6 mm of a tyre that is 8 mm new and done at 4 mm: half of its life is left. */
     @Test
     void theMarkShowsTheLifeOfTheLowestGroove() {
-        var finding = TreadFindings.ofSet(forecast(Role.GOING_ON, 0.95, 6, 6.0), INVENTED, null);
+        var finding = TreadFindings.ofSet(forecast(Role.GOING_ON, 0.95, 6, 6.0), INVENTED, false, null);
         assertThat(finding.lifeLeft()).isEqualTo(0.5);
         assertThat(finding.evidence().getFirst().value())
                 .isEqualTo(new TreadSaid.GrooveAt(Corner.RR, "W-RR", Spot.OUTER, new PlusMinus(6, 0.1, "mm", 1)));
@@ -95,6 +98,18 @@ class TreadFindingsTest {
         assertThat(words(Role.GOING_ON, 0.3, 3.9)).isEqualTo(new TreadSaid.UsedUp(WINTER_SET, mm(3.9), MINIMUM));
     }
 
+    /** A set that came off is not driven on, however worn: it is to be ordered anew, and the car is not called unsafe for it. */
+    @Test
+    void aSetThatLiesInTheStoreIsNeverUnsafe() {
+        var finding = TreadFindings.ofSet(forecast(Role.COMING_OFF, 0.1, 1.2, 1.2), INVENTED, true, null);
+        assertThat(finding.verdict()).isEqualTo(Verdict.SPENT);
+        assertThat(finding.todo()).isEqualTo(new Todo(Todo.Action.ORDER, Todo.When.BEFORE_FITTING));
+        assertThat(TreadFindings.ofSet(forecast(Role.COMING_OFF, 0.1, 1.2, 1.2), INVENTED, false, null)
+                        .verdict())
+                .as("its wheels are still on the car")
+                .isEqualTo(Verdict.UNSAFE);
+    }
+
     /** Nothing is left of a groove that the distance has worn out, and no depth is told for it. */
     @Test
     void aWornOutGrooveHasNoDepth() {
@@ -103,7 +118,7 @@ class TreadFindingsTest {
     }
 
     private static Said words(Role role, double chance, double depthMm) {
-        return TreadFindings.ofSet(forecast(role, chance, depthMm, depthMm), INVENTED, null)
+        return TreadFindings.ofSet(forecast(role, chance, depthMm, depthMm), INVENTED, false, null)
                 .plainWords();
     }
 

@@ -16,6 +16,7 @@ import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Between;
@@ -76,17 +77,28 @@ public final class DiscFindings {
         followed.forEach(each -> evidence.add(wear.evidence(null, each)));
         evidence.add(forecast.evidence());
         boolean byThickness = faults.isEmpty();
+        if (!byThickness) {
+            words.removeIf(DiscSaid.ThickEnough.class::isInstance);
+        }
         return new Finding(
-                new Subject(Subject.Part.DISC, at.corner(), null, null),
-                verdict,
-                new DiscSaid.Title(
-                        at.corner(), mm(thicknessMm), mm(minimumMm), faults.isEmpty() ? null : Listed.commas(faults)),
-                new Listed(words, Listed.Join.SENTENCES),
-                byThickness ? forecast.horizon() : null,
-                byThickness ? forecast.probability() : null,
-                Math.clamp((thicknessMm - minimumMm) / Math.max(0.1, at.brake().discNewMm() - minimumMm), 0, 1),
-                evidence,
-                Ground.DISC);
+                        new Subject(Subject.Part.DISC, at.corner(), null, null),
+                        verdict,
+                        new DiscSaid.Title(
+                                at.corner(),
+                                mm(thicknessMm),
+                                mm(minimumMm),
+                                faults.isEmpty() ? null : Listed.commas(faults)),
+                        new Listed(words, Listed.Join.SENTENCES),
+                        byThickness ? forecast.horizon() : null,
+                        byThickness ? forecast.probability() : null,
+                        Math.clamp(
+                                (thicknessMm - minimumMm)
+                                        / Math.max(0.1, at.brake().discNewMm() - minimumMm),
+                                0,
+                                1),
+                        evidence,
+                        Ground.DISC)
+                .todo(verdict == Verdict.RUNS_OUT ? Todo.Action.INSPECT : Todo.Action.REPLACE_PAIR);
     }
 
     private void thickness(double thicknessMm, double minimumMm) {

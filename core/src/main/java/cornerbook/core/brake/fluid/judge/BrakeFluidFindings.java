@@ -12,6 +12,7 @@ import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Day;
@@ -72,15 +73,16 @@ public final class BrakeFluidFindings {
         }
         return new Judgement(
                 List.of(new Finding(
-                        new Subject(Subject.Part.BRAKE_FLUID, null, null, null),
-                        verdict,
-                        new FluidSaid.Title(Listed.commas(titles)),
-                        new Listed(words, Listed.Join.SENTENCES),
-                        due,
-                        null,
-                        lifeLeft,
-                        evidence,
-                        Ground.FLUID)),
+                                new Subject(Subject.Part.BRAKE_FLUID, null, null, null),
+                                verdict,
+                                new FluidSaid.Title(Listed.commas(titles)),
+                                new Listed(words, Listed.Join.SENTENCES),
+                                due,
+                                null,
+                                lifeLeft,
+                                evidence,
+                                Ground.FLUID)
+                        .todo(Todo.Action.REPLACE)),
                 notJudged);
     }
 

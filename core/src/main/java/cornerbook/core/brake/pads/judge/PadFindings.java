@@ -15,6 +15,7 @@ import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Limit;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Listed;
@@ -227,16 +228,27 @@ public final class PadFindings {
         // What is uneven or wrongly fitted has no date: then the date of the thickness would be read as its own.
         boolean byThickness = verdict == Verdict.HOLDS || verdict == forecast.verdict();
         evidence.add(forecast.evidence());
+        if (verdict != Verdict.HOLDS && words.size() > 1) {
+            words.removeIf(PadSaid.Enough.class::isInstance);
+        }
         return new Finding(
-                new Subject(Subject.Part.PAD, at.corner(), null, null),
-                verdict,
-                title,
-                new Listed(words, Listed.Join.SENTENCES),
-                byThickness ? forecast.horizon() : null,
-                byThickness ? forecast.probability() : null,
-                Math.clamp((thinnestMm - minimumMm) / Math.max(0.1, at.brake().padNewMm() - minimumMm), 0, 1),
-                evidence,
-                new PadSaid.Source(legal.citation()));
+                        new Subject(Subject.Part.PAD, at.corner(), null, null),
+                        verdict,
+                        title,
+                        new Listed(words, Listed.Join.SENTENCES),
+                        byThickness ? forecast.horizon() : null,
+                        byThickness ? forecast.probability() : null,
+                        Math.clamp(
+                                (thinnestMm - minimumMm)
+                                        / Math.max(0.1, at.brake().padNewMm() - minimumMm),
+                                0,
+                                1),
+                        evidence,
+                        new PadSaid.Source(legal.citation()))
+                .todo(
+                        byThickness || verdict != Verdict.RUNS_OUT
+                                ? Todo.Action.REPLACE_PAIR
+                                : Todo.Action.SERVICE_BRAKE);
     }
 
     private void measured(Spot side, double thicknessMm) {

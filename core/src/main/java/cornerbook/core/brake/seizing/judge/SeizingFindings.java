@@ -15,6 +15,7 @@ import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Limit;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Between;
@@ -58,49 +59,51 @@ public final class SeizingFindings {
         double interval = pads.hazard.serviceIntervalMonths(exposure, risk.value(), running.size());
         var verdict = chance > EVEN ? Verdict.SPENT : chance > risk.value() ? Verdict.RUNS_OUT : Verdict.HOLDS;
         return Judgement.of(new Finding(
-                new Subject(Subject.Part.PAD_SEIZING, null, null, null),
-                verdict,
-                new SeizingSaid.Title(running.size(), told(chance)),
-                switch (verdict) {
-                    case HOLDS -> new SeizingSaid.StayFree();
-                    case RUNS_OUT -> new SeizingSaid.MaySeize();
-                    case SPENT, UNSAFE -> new SeizingSaid.LikelyToSeize();
-                },
-                horizon,
-                1 - chance,
-                horizon == null ? 1 : Math.clamp(PadClock.months(date, horizon) / interval, 0, 1),
-                List.of(
-                        new Evidence(
-                                Label.GUIDES_CLEANED,
-                                oldest.equals(date)
-                                        ? BrakeSaid.Label.AT_THIS_VISIT
-                                        : new SeizingSaid.MonthsAgo(new Amount(PadClock.months(oldest, date), "", 1)),
-                                new SeizingSaid.LongestAgo(running.size())),
-                        new Evidence(
-                                Label.CHANCE_OF_SEIZING,
-                                new SeizingSaid.ChanceWithin(
-                                        told(chance),
-                                        new Between(
-                                                PERCENT * pads.chance(nextVisit, PadsTogether.LOWER),
-                                                PERCENT * pads.chance(nextVisit, PadsTogether.UPPER),
-                                                "%",
-                                                0)),
-                                basis(knowledge.seizing(), knowledge.learnedOn(), seen.size())),
-                        new Evidence(
-                                Label.INTERVAL,
-                                new SeizingSaid.Months((int) Math.max(1, Math.round(interval))),
-                                new SeizingSaid.KeepsChance(percent(risk.value()), risk.citation())),
-                        new Evidence(
-                                Label.EXPOSURE,
-                                new SeizingSaid.Exposure(
-                                        percent(exposure.saltShare()),
-                                        exposure.garaged(),
-                                        Amount.of(exposure.distanceKmPerYear(), "km"),
-                                        percent(exposure.frictionBrakeShare())),
-                                given.vehicle().details().use().equals(CarUse.USUAL)
-                                        ? Ground.USUAL_USE
-                                        : Ground.USE_AS_NOTED)),
-                Ground.SEIZING));
+                        new Subject(Subject.Part.PAD_SEIZING, null, null, null),
+                        verdict,
+                        new SeizingSaid.Title(running.size(), told(chance)),
+                        switch (verdict) {
+                            case HOLDS -> new SeizingSaid.StayFree();
+                            case RUNS_OUT -> new SeizingSaid.MaySeize();
+                            case SPENT, UNSAFE -> new SeizingSaid.LikelyToSeize();
+                        },
+                        horizon,
+                        1 - chance,
+                        horizon == null ? 1 : Math.clamp(PadClock.months(date, horizon) / interval, 0, 1),
+                        List.of(
+                                new Evidence(
+                                        Label.GUIDES_CLEANED,
+                                        oldest.equals(date)
+                                                ? BrakeSaid.Label.AT_THIS_VISIT
+                                                : new SeizingSaid.MonthsAgo(
+                                                        new Amount(PadClock.months(oldest, date), "", 1)),
+                                        new SeizingSaid.LongestAgo(running.size())),
+                                new Evidence(
+                                        Label.CHANCE_OF_SEIZING,
+                                        new SeizingSaid.ChanceWithin(
+                                                told(chance),
+                                                new Between(
+                                                        PERCENT * pads.chance(nextVisit, PadsTogether.LOWER),
+                                                        PERCENT * pads.chance(nextVisit, PadsTogether.UPPER),
+                                                        "%",
+                                                        0)),
+                                        basis(knowledge.seizing(), knowledge.learnedOn(), seen.size())),
+                                new Evidence(
+                                        Label.INTERVAL,
+                                        new SeizingSaid.Months((int) Math.max(1, Math.round(interval))),
+                                        new SeizingSaid.KeepsChance(percent(risk.value()), risk.citation())),
+                                new Evidence(
+                                        Label.EXPOSURE,
+                                        new SeizingSaid.Exposure(
+                                                percent(exposure.saltShare()),
+                                                exposure.garaged(),
+                                                Amount.of(exposure.distanceKmPerYear(), "km"),
+                                                percent(exposure.frictionBrakeShare())),
+                                        given.vehicle().details().use().equals(CarUse.USUAL)
+                                                ? Ground.USUAL_USE
+                                                : Ground.USE_AS_NOTED)),
+                        Ground.SEIZING)
+                .todo(Todo.Action.SERVICE_BRAKE));
     }
 
     /** Sums of rounded chances may leave 0 to 1 by the last digit. */
