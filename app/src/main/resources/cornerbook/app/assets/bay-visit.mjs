@@ -308,7 +308,8 @@ export class Visit extends EventTarget {
     const found = (this.state.unsafe ?? []).map(({ key, sentence }) => ({ key, sentence: sentence[chosen().language]?.[chosen().units] ?? "", unsafe: true }));
     /** @type {bay.OpenPoint[]} */
     const points = [...work.map(({ key, sentence, closedBy }) => ({ key, sentence, closedBy, unsafe: false })), ...found];
-    for (const field of this.sheet.steps.flatMap(fieldsOf).filter((each) => this.applies(each))) {
+    const keep = new Set((this.sheet.limits ?? []).filter(({ point }) => point).map(({ measure }) => measure));
+    for (const field of this.sheet.steps.flatMap(fieldsOf).filter((each) => keep.has(each.measure) && this.applies(each))) {
       const { point, sentence = "" } = this.brokenBy(field) ?? {};
       if (point && !points.some(({ key }) => key === point)) {
         points.push({ key: point, sentence, corner: field.corner, unsafe: true });
