@@ -30,11 +30,7 @@ final class LeavingCheck {
     static List<OpenPoint> of(Desk desk, OpenVisit open, BayNotes notes) {
         var visit = open.visit();
         return Release.of(
-                visit,
-                tight(visit, notes),
-                rules(desk, open),
-                isChecked(visit, notes),
-                findings(desk, visit.id()));
+                visit, tight(visit, notes), rules(desk, open), isChecked(visit, notes), findings(desk, visit.id()));
     }
 
     /** What opens and closes a point at a visit in this shop. */
@@ -55,9 +51,7 @@ final class LeavingCheck {
 
     private static Stream<Visit> between(OpenVisit open, String fittedAt) {
         var visits = open.history().visits();
-        return visits
-                .subList(visits.indexOf(open.history().getVisit(fittedAt)), visits.indexOf(open.visit()))
-                .stream();
+        return visits.subList(visits.indexOf(open.history().getVisit(fittedAt)), visits.indexOf(open.visit())).stream();
     }
 
     /** What the visit's judges find, by what the book has now; nothing where it cannot be judged. */

@@ -70,8 +70,7 @@ class BayRetorqueTest extends TabletEntries {
     }
 
     private List<String> cautions(String id) throws Exception {
-        return shop
-                .get("/bay/visits/" + id + "/sheet.json")
+        return shop.get("/bay/visits/" + id + "/sheet.json")
                 .path("en")
                 .path("metric")
                 .path("cautions")

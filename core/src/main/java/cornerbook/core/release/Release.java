@@ -33,11 +33,7 @@ public final class Release {
      * @param findings of the visit; empty where it could not be judged
      */
     public static List<OpenPoint> of(
-            Visit visit,
-            Collection<Corner> tight,
-            List<ReleaseRule> rules,
-            boolean checked,
-            List<Finding> findings) {
+            Visit visit, Collection<Corner> tight, List<ReleaseRule> rules, boolean checked, List<Finding> findings) {
         var done = done(visit);
         tight.forEach(corner -> done.add(ReleaseRule.TIGHT + corner));
         if (checked) {
@@ -78,7 +74,8 @@ public final class Release {
      * ended, and is told once.
      */
     public static List<OpenPoint> unsafe(Visit visit, List<Finding> findings) {
-        boolean inServiceMode = work(done(visit), BY_THE_VISIT).anyMatch(point -> point.kind() == OpenPoint.Kind.SERVICE_MODE);
+        boolean inServiceMode =
+                work(done(visit), BY_THE_VISIT).anyMatch(point -> point.kind() == OpenPoint.Kind.SERVICE_MODE);
         return findings.stream()
                 .filter(finding -> !inServiceMode || finding.subject().part() != Subject.Part.PARKING_BRAKE)
                 .filter(finding -> keepsFromLeaving(finding.subject(), finding.verdict()))
@@ -93,8 +90,7 @@ public final class Release {
     }
 
     private static boolean keepsFromLeaving(Subject subject, Verdict verdict) {
-        return verdict == Verdict.UNSAFE
-                || (subject.part() == Subject.Part.WHEEL_TORQUE && verdict != Verdict.HOLDS);
+        return verdict == Verdict.UNSAFE || (subject.part() == Subject.Part.WHEEL_TORQUE && verdict != Verdict.HOLDS);
     }
 
     /** What was read, by measure and corner; a wheel that came off closes nothing. */

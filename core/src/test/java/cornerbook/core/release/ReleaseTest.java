@@ -154,8 +154,7 @@ class ReleaseTest {
         return open(visit, tight, ReleaseRule.all(false, false), findings);
     }
 
-    private static List<String> open(
-            Visit visit, Set<Corner> tight, List<ReleaseRule> rules, List<Finding> findings) {
+    private static List<String> open(Visit visit, Set<Corner> tight, List<ReleaseRule> rules, List<Finding> findings) {
         return Release.of(visit, tight, rules, false, findings).stream()
                 .map(OpenPoint::key)
                 .toList();

@@ -89,13 +89,7 @@ public final class TreadFindings {
 
     private static ReadingLimit limit(Subject subject, Limit limit, Verdict outside, Said sentence) {
         return ReadingLimit.atLeast(
-                limit.value(),
-                Measure.TREAD_DEPTH,
-                subject,
-                outside,
-                sentence,
-                Said.verbatim(limit.citation()),
-                null);
+                limit.value(), Measure.TREAD_DEPTH, subject, outside, sentence, Said.verbatim(limit.citation()), null);
     }
 
     private static Judgement judge(Case given, SetSpan span, SetForecast forecast) {
@@ -130,9 +124,7 @@ public final class TreadFindings {
         return new Evidence(
                 Label.LOWEST_AT_FITTING,
                 new TreadSaid.DepthAtFitting(
-                        mm(lowest.getAsDouble()),
-                        mm(wise.value()),
-                        lowest.getAsDouble() < wise.value()),
+                        mm(lowest.getAsDouble()), mm(wise.value()), lowest.getAsDouble() < wise.value()),
                 Said.verbatim(wise.citation()));
     }
 

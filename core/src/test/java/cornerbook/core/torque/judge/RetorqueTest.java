@@ -66,16 +66,19 @@ class RetorqueTest {
     @Test
     void wheelsThatAreStillOnWereDueByTheirDistanceOrTheirDay() {
         var fitted = fitted();
-        assertThat(dueOnArrival(fitted, came(fitted.date().plusDays(1), fitted.odometerKm() + 79, "W-"))).isEmpty();
+        assertThat(dueOnArrival(fitted, came(fitted.date().plusDays(1), fitted.odometerKm() + 79, "W-")))
+                .isEmpty();
         assertThat(dueOnArrival(fitted, came(fitted.date().plusDays(1), fitted.odometerKm() + 80, "W-")))
                 .hasValueSatisfying(due -> assertThat(due.visitId()).isEqualTo(fitted.id()));
-        assertThat(dueOnArrival(fitted, came(fitted.date().plusDays(100), fitted.odometerKm(), "W-"))).isPresent();
+        assertThat(dueOnArrival(fitted, came(fitted.date().plusDays(100), fitted.odometerKm(), "W-")))
+                .isPresent();
     }
 
     @Test
     void otherWheelsOrWheelsThatStandElsewhereAreNotThoseThatWereDue() {
         var fitted = fitted();
-        assertThat(dueOnArrival(fitted, came(fitted.date().plusDays(100), 60_000, "S-"))).isEmpty();
+        assertThat(dueOnArrival(fitted, came(fitted.date().plusDays(100), 60_000, "S-")))
+                .isEmpty();
         var crossed = new EnumMap<>(Cars.at("W-"));
         crossed.put(Corner.LF, "W-RF");
         crossed.put(Corner.RF, "W-LF");
@@ -91,7 +94,8 @@ class RetorqueTest {
                         "between", fitted.date().plusDays(50), 49_000, Cars.at("W-"), Cars.at("W-"), List.of())
                 .withTightened(Set.of(Corner.LF));
         var came = came(tightened.date().plusDays(1), 49_010, "W-");
-        assertThat(Retorque.dueOnArrival(Cars.history(fitted, tightened, came), came)).isEmpty();
+        assertThat(Retorque.dueOnArrival(Cars.history(fitted, tightened, came), came))
+                .isEmpty();
     }
 
     private static Visit fitted() {

@@ -76,14 +76,17 @@ public final class PadFindings {
         var legal = given.limit(Limit.Kind.PAD_LEGAL);
         return Arrays.stream(Corner.values())
                 .flatMap(corner -> Stream.of(Measure.PAD_THICKNESS, Measure.PAD_THICKNESS_TRAILING)
-                        .flatMap(measure -> limits(
-                                measure, corner, given.vehicle().axle(corner.axle()).brake(), legal)
-                                .stream()))
+                        .flatMap(measure ->
+                                limits(
+                                        measure,
+                                        corner,
+                                        given.vehicle().axle(corner.axle()).brake(),
+                                        legal)
+                                        .stream()))
                 .toList();
     }
 
-    private static List<ReadingLimit> limits(
-            Measure measure, Corner corner, BrakeSpecification brake, Limit legal) {
+    private static List<ReadingLimit> limits(Measure measure, Corner corner, BrakeSpecification brake, Limit legal) {
         var subject = new Subject(Subject.Part.PAD, corner, null, null);
         double minimumMm = minimumMm(brake, legal);
         var source = new PadSaid.Source(legal.citation());
