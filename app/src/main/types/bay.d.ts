@@ -27,6 +27,7 @@ declare namespace bay {
     partsSeen: Record<"CORNER" | "CAR", Record<string, string>>;
     people: string[];
     tools: Tool[];
+    limits: Limit[];
   }
 
   interface Fill {
@@ -113,6 +114,19 @@ declare namespace bay {
     asks: string;
   }
 
+  /** Between what values a reading lies that needs no word. */
+  interface Limit {
+    measure: string;
+    corner?: Corner;
+    wheel?: string;
+    low: number;
+    high: number;
+    unsafe: boolean;
+    sentence: string;
+    endedBy?: string;
+    point?: string;
+  }
+
   interface WheelCard {
     set: string;
     setName: string;
@@ -144,6 +158,8 @@ declare namespace bay {
   interface OpenPoint {
     key: string;
     sentence: string;
+    /** Where it was read, when only this tablet knows it. */
+    corner?: Corner;
     closedBy?: string;
     unsafe: boolean;
   }
@@ -187,6 +203,7 @@ declare namespace bay {
   interface Air {
     set: string;
     from: string;
+    limit: Limit;
   }
 
   interface Ticked {

@@ -7,14 +7,28 @@ const CLOSED = field({ measure: "CALIPER_CLOSED", corner: "LF", words: DONE });
 const CLEANED = { ...CLOSED, measure: "BRACKET_CLEANED" };
 const TREAD = field({ measure: "TREAD_DEPTH", corner: "LF", spot: "OUTER", ofWheel: true, suffix: " mm" });
 const PUT_ON = { ...TREAD, goesOn: true, onlyNew: true };
+const PAD = field({ measure: "PAD_THICKNESS", corner: "LF", spot: "INNER", suffix: " mm" });
+const REPLACED = { ...CLOSED, measure: "PADS_REPLACED" };
+const TORQUE = field({ measure: "WHEEL_TORQUE", corner: "LF", ofWheel: true, goesOn: true, suffix: " N·m" });
+const SET = { ...TORQUE, measure: "PRESSURE_SET", suffix: " kPa" };
 const ROCKED = { key: "ROCKED", label: "" };
 const [BRAKE, ON, LIFT] = [step({ id: "BRAKE.LF" }, CLEANED, CLOSED), step({ id: "ON", kind: "WHEELS" }, PUT_ON), step({ id: "LIFT", groups: [], ticks: [ROCKED] })];
+const TIGHTEN = step({ id: "TORQUE", kind: "TORQUE" }, TORQUE);
 const SHEET = sheet({
   arrived: { LF: "S1" },
   wheels: { S1: wheel("S"), W1: wheel("W") },
   fasteners: { count: 2, order: [1, 2], torque: "", unit: "", thread: "", retorque: "" },
   cautions: [{ key: "CALIPER.LF", sentence: "", openedBy: ["BRACKET_CLEANED.LF", "NOT.CALIPER_CLOSED.LF"], closedBy: "CALIPER_CLOSED.LF" }, { key: "SECOND_CHECK", sentence: "", openedBy: ["WHEELS_ON"], closedBy: "SECOND_CHECK" }],
-  steps: [BRAKE, ON, LIFT],
+  steps: [BRAKE, ON, LIFT, step({ id: "PADS.LF" }, PAD, REPLACED), TIGHTEN],
+  limits: [
+    { measure: "TREAD_DEPTH", wheel: "S1", low: 1.6, high: 25, unsafe: true, sentence: "bald", point: "UNSAFE.WHEEL_SET" },
+    { measure: "PAD_THICKNESS", corner: "LF", low: 1.6, high: 30, unsafe: true, sentence: "too thin", endedBy: "PADS_REPLACED", point: "UNSAFE.PAD.LF" },
+    { measure: "PAD_THICKNESS", corner: "RF", low: 9, high: 30, unsafe: true, sentence: "of another corner" },
+    { measure: "WHEEL_TORQUE", corner: "LF", low: 166.25, high: 1000, unsafe: true, sentence: "loose", point: "UNSAFE.WHEEL_TORQUE.LF" },
+    { measure: "WHEEL_TORQUE", corner: "LF", low: 0, high: 192.5, unsafe: false, sentence: "too tight", point: "UNSAFE.WHEEL_TORQUE.LF" },
+    { measure: "PAD_THICKNESS", corner: "LF", low: 3, high: 30, unsafe: false, sentence: "worn", endedBy: "PADS_REPLACED" },
+    { measure: "TREAD_DEPTH", wheel: "S1", low: 3, high: 25, unsafe: false, sentence: "used up" },
+  ],
 });
 
 let visit;
@@ -92,4 +106,65 @@ test("a check is made by another person, of every tightening before the eyes", a
 test("sheets of an older server are none", async () => {
   const { sheetOf } = await import("../../main/resources/cornerbook/app/assets/bay-visit.mjs");
   assert.equal(sheetOf(/** @type {any} */ ({ metric: SHEET, us: SHEET })), undefined);
+});
+
+test("a value outside its limits is told at once, the gravest first, and both ends are within", async () => {
+  const told = async (depth) => {
+    await visit.enter(TREAD, depth);
+    return visit.brokenBy(TREAD)?.sentence;
+  };
+  assert.equal(visit.brokenBy(TREAD), undefined);
+  assert.equal(await told("1"), "bald");
+  assert.equal(await told("1.6"), "used up");
+  assert.equal(await told("2,9"), "used up");
+  assert.equal(await told("3"), undefined);
+});
+
+test("a limit binds its own corner and wheel", async () => {
+  await visit.enter(PAD, "8");
+  assert.equal(visit.brokenBy(PAD), undefined);
+  await visit.record("leaving", { wheels: { LF: "W1" } });
+  await visit.enter(PUT_ON, "1");
+  assert.equal(visit.brokenBy(PUT_ON), undefined);
+});
+
+test("new pads end what was told of the old ones", async () => {
+  await visit.enter(PAD, "0.5");
+  assert.deepEqual(visit.openPoints().map(({ key }) => key), ["UNSAFE.PAD.LF"]);
+  await visit.enter(REPLACED, "not done");
+  assert.equal(visit.brokenBy(PAD).sentence, "too thin");
+  await visit.enter(REPLACED, "done");
+  assert.equal(visit.brokenBy(PAD), undefined);
+  assert.deepEqual(visit.openPoints(), []);
+});
+
+test("a wheel outside its torque is not done, though its fasteners are ticked, until it is torqued again", async () => {
+  await visit.record("leaving", { wheels: { LF: "W1" } });
+  await visit.tick("FASTENER.LF.1", true);
+  await visit.tick("FASTENER.LF.2", true);
+  assert.equal(visit.progress(TIGHTEN).done, 1);
+  for (const torque of ["140", "200"]) {
+    await visit.enter(TORQUE, torque, "MISREAD");
+    assert.deepEqual(visit.progress(TIGHTEN), { missing: [{ field: TORQUE }], done: 0, of: 1 });
+    assert.deepEqual(visit.openPoints().map(({ key, corner, unsafe }) => [key, corner, unsafe]).slice(-1), [["UNSAFE.WHEEL_TORQUE.LF", "LF", true]]);
+  }
+  await visit.enter(TORQUE, "175", "MISREAD");
+  assert.equal(visit.progress(TIGHTEN).done, 1);
+  assert.equal(visit.openPoints().some(({ unsafe }) => unsafe), false);
+});
+
+test("what the book found and the tablet sees is one point, in the book's words", async () => {
+  visit.state.unsafe = [{ key: "UNSAFE.PAD.LF", sentence: { en: { metric: "Pads too thin." } } }];
+  await visit.enter(PAD, "0.5");
+  assert.deepEqual(visit.openPoints(), [{ key: "UNSAFE.PAD.LF", sentence: "Pads too thin.", unsafe: true }]);
+});
+
+test("the pressure to set is held to what is shown beside it", async () => {
+  const limit = { measure: "PRESSURE_SET", corner: "LF", low: 240, high: 260, unsafe: false, sentence: "set again" };
+  visit.state.air = { LF: { en: { metric: { set: "", from: "", limit } } } };
+  await visit.record("leaving", { wheels: { LF: "W1" } });
+  await visit.enter(SET, "180");
+  assert.equal(visit.brokenBy(SET).sentence, "set again");
+  await visit.enter(SET, "260");
+  assert.equal(visit.brokenBy(SET), undefined);
 });

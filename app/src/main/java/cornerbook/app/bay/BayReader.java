@@ -3,10 +3,15 @@ package cornerbook.app.bay;
 import cornerbook.app.bay.BaySheet.Choice;
 import cornerbook.app.bay.BaySheet.Expected;
 import cornerbook.app.bay.BaySheet.Last;
+import cornerbook.app.bay.BaySheet.Limit;
 import cornerbook.app.desk.EntryUnits;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.Visit;
+import cornerbook.core.finding.ReadingLimit;
+import cornerbook.core.finding.Verdict;
+import cornerbook.core.release.OpenPoint;
+import cornerbook.core.release.Release;
 import cornerbook.core.say.Said;
 import cornerbook.words.Labels;
 import cornerbook.words.Language;
@@ -86,6 +91,20 @@ record BayReader(Reader reader, EntryUnits entry) {
         var written = BayStates.written(reading);
         boolean theirs = measure.scale() != null || written.endsWith(entry.suffix(measure));
         return theirs ? entry.withoutUnit(written, measure) : entry.written(reading.value(), measure);
+    }
+
+    Limit limit(ReadingLimit limit) {
+        var measure = limit.measure();
+        return new Limit(
+                measure,
+                limit.subject().corner(),
+                limit.subject().wheelTag(),
+                entry.number(limit.lowest(), measure),
+                entry.number(limit.highest(), measure),
+                limit.outside() == Verdict.UNSAFE,
+                say(limit.sentence()),
+                limit.endedBy(),
+                Release.unsafe(limit).map(OpenPoint::key).orElse(null));
     }
 
     Expected expected(Measure measure, double mean, double within, Said asks) {

@@ -24,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param partsSeen what a photo of a corner or of the car may belong to, with its words
  * @param people who worked on visits of this book
  * @param tools of the shop; none while it keeps none
+ * @param limits what is told at once of a value that lies outside, gravest first; that of the pressure to set comes with the state
  */
 public record BaySheet(
         String visit,
@@ -42,7 +43,8 @@ public record BaySheet(
         List<Caution> cautions,
         Map<Seen, Map<Subject.Part, String>> partsSeen,
         List<String> people,
-        List<Tool> tools) {
+        List<Tool> tools,
+        List<Limit> limits) {
 
     /**
      * The tools of one kind, the one that was used last first.
@@ -169,6 +171,29 @@ public record BaySheet(
      * @param asks the sentence for a value outside
      */
     public record Expected(double low, double high, String asks) {}
+
+    /**
+     * Between what values a reading lies that needs no word.
+     *
+     * @param corner null for any
+     * @param wheel its tag; null for any
+     * @param low lowest that is allowed, in the field's unit
+     * @param high highest that is allowed, in the field's unit
+     * @param unsafe whether nobody should drive away with it
+     * @param sentence what is asked, and what to do
+     * @param endedBy what ends the matter when it is done at the same corner; null where nothing does
+     * @param point what it opens before the car leaves, by its key; null where it opens nothing
+     */
+    public record Limit(
+            Measure measure,
+            @Nullable Corner corner,
+            @Nullable String wheel,
+            double low,
+            double high,
+            boolean unsafe,
+            String sentence,
+            @Nullable Measure endedBy,
+            @Nullable String point) {}
 
     /**
      * One wheel.

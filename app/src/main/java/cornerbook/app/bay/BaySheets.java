@@ -22,6 +22,7 @@ import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SetOf;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.finding.ReadingLimit;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.lift.judge.LiftFindings;
@@ -52,12 +53,10 @@ final class BaySheets {
 
     private final Desk desk;
     private final Assessor assessor;
-    private final boolean secondCheck;
 
     BaySheets(Desk desk) {
         this.desk = desk;
         this.assessor = desk.assessor();
-        this.secondCheck = desk.book().rules().asksSecondCheck();
     }
 
     /** In the language and the units of every person that there can be: who reads it next is not known while it is on a tablet. */
@@ -66,7 +65,9 @@ final class BaySheets {
         var treads = treads(open);
         var thicknesses = judged(open, assessor::thicknessPredictions);
         var tools = ToolChoice.of(desk.book(), open.visit());
-        return BayReader.forAll(bay -> make(open, assets, proposal, treads, thicknesses, tools, bay));
+        var limits = limits(open);
+        var rules = LeavingCheck.rules(desk, open);
+        return BayReader.forAll(bay -> make(open, assets, proposal, treads, thicknesses, tools, limits, rules, bay));
     }
 
     private BaySheet make(
@@ -76,6 +77,8 @@ final class BaySheets {
             List<TreadPrediction> treads,
             List<ThicknessPrediction> thicknesses,
             List<ToolChoice> tools,
+            List<ReadingLimit> limits,
+            List<ReleaseRule> rules,
             BayReader bay) {
         var history = open.history();
         var visit = open.visit();
@@ -100,7 +103,7 @@ final class BaySheets {
                         .toList(),
                 wheels(history, before, treads, bay),
                 fasteners(vehicle.fastener(), bay),
-                ReleaseRule.all(secondCheck).stream()
+                rules.stream()
                         .map(rule -> new BaySheet.Caution(
                                 rule.point().key(), bay.say(rule.point()), rule.openedBy(), rule.closedBy()))
                         .toList(),
@@ -110,7 +113,15 @@ final class BaySheets {
                         .filter(Objects::nonNull)
                         .distinct()
                         .toList(),
-                tools(tools, bay));
+                tools(tools, bay),
+                limits.stream().map(bay::limit).toList());
+    }
+
+    /** All but the pressure to set: it changes with the temperatures, and comes with the state. */
+    private List<ReadingLimit> limits(OpenVisit open) {
+        return judged(open, assessor::limits).stream()
+                .filter(limit -> limit.measure() != Measure.PRESSURE_SET)
+                .toList();
     }
 
     /** The car on each hoist that the shop keeps: its numbers, and what to mind. */

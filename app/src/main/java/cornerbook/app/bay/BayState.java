@@ -67,8 +67,12 @@ public record BayState(
             String person,
             @Nullable String standing) {}
 
-    /** What the gauge has to show, and why. */
-    public record Air(String set, String from) {}
+    /**
+     * What the gauge has to show, and why.
+     *
+     * @param limit how far from it the gauge may stand
+     */
+    public record Air(String set, String from, BaySheet.Limit limit) {}
 
     /**
      * Whether a step is done, and who said so.

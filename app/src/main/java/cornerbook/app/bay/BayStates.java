@@ -77,7 +77,8 @@ final class BayStates {
             var toSet = AirToSet.of(placardKpa, visit);
             var see = new BaySaid.AirToSee(Amount.of(toSet.gaugeKpa(), KPA));
             var from = from(toSet, visit);
-            air.put(corner, BayReader.forAll(bay -> new Air(bay.say(see), bay.say(from))));
+            var limit = toSet.limit(corner);
+            air.put(corner, BayReader.forAll(bay -> new Air(bay.say(see), bay.say(from), bay.limit(limit))));
         }
         return air;
     }

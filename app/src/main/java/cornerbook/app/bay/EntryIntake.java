@@ -223,11 +223,7 @@ final class EntryIntake {
         var reasons = entry.child("reasons");
         var given = new ArrayList<Departure.Reason>();
         var acknowledgedBy = entry.optionalText("acknowledgedBy");
-        var open = LeavingCheck.of(
-                desk.getOpenVisit(visitId).visit(),
-                ledger.read(visitId),
-                desk.book().rules().asksSecondCheck(),
-                LeavingCheck.findings(desk, visitId));
+        var open = LeavingCheck.of(desk, desk.getOpenVisit(visitId), ledger.read(visitId));
         for (var point : open) {
             var reason = reasons.optionalText(point.key());
             if (reason == null) {

@@ -1,10 +1,12 @@
 package cornerbook.app.bay;
 
+import cornerbook.app.book.Book;
 import cornerbook.app.book.bay.BayNotes;
 import cornerbook.app.book.bay.ReadingAuthor;
 import cornerbook.app.book.work.StandingTicks;
 import cornerbook.app.book.work.WorkTick;
 import cornerbook.app.desk.Desk;
+import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.judge.Judged;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
@@ -14,6 +16,7 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.release.OpenPoint;
 import cornerbook.core.release.Release;
+import cornerbook.core.release.ReleaseRule;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -24,8 +27,31 @@ final class LeavingCheck {
     private LeavingCheck() {}
 
     /** What is open. */
-    static List<OpenPoint> of(Visit visit, BayNotes notes, boolean asksSecondCheck, List<Finding> findings) {
-        return Release.of(visit, tight(visit, notes), asksSecondCheck, isChecked(visit, notes), findings);
+    static List<OpenPoint> of(Desk desk, OpenVisit open, BayNotes notes) {
+        var visit = open.visit();
+        return Release.of(
+                visit, tight(visit, notes), rules(desk, open), isChecked(visit, notes), findings(desk, visit.id()));
+    }
+
+    /** What opens and closes a point at a visit in this shop. */
+    static List<ReleaseRule> rules(Desk desk, OpenVisit open) {
+        return ReleaseRule.all(desk.book().rules().asksSecondCheck(), isRetorqueMissed(desk.book(), open));
+    }
+
+    /** A re-torque that was due, and neither recorded nor left to the customer with a reason at a visit between. */
+    private static boolean isRetorqueMissed(Book book, OpenVisit open) {
+        return book.retorques()
+                .findMissed(open.history(), open.visit())
+                .filter(fittedAt -> between(open, fittedAt)
+                        .flatMap(visit -> book.bay().findDeparture(visit.id()).stream())
+                        .flatMap(departure -> departure.reasons().stream())
+                        .noneMatch(reason -> reason.caution().equals(OpenPoint.Kind.RETORQUE.name())))
+                .isPresent();
+    }
+
+    private static Stream<Visit> between(OpenVisit open, String fittedAt) {
+        var visits = open.history().visits();
+        return visits.subList(visits.indexOf(open.history().getVisit(fittedAt)), visits.indexOf(open.visit())).stream();
     }
 
     /** What the visit's judges find, by what the book has now; nothing where it cannot be judged. */

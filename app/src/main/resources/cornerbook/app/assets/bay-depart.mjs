@@ -59,11 +59,11 @@ export function departStep(view) {
       reasons.clear();
       open.replaceChildren(
         ...points.map((point) => {
-          const { key, sentence } = point;
+          const { key, sentence, corner } = point;
           const step = visit.stepThatCloses(point);
           const input = h("input", { id: `why.${key}`, type: "text", maxLength: 200, value: typed.get(key) ?? "" });
           reasons.set(key, input);
-          return h("div", { className: "open" }, note("wrong", sentence), step ? h("a", { className: "button quiet", href: `#${step.id}` }, say("go-to", { step: step.title })) : null, h("label", { htmlFor: input.id }, say("close-or-say")), input);
+          return h("div", { className: "open" }, note("wrong", corner ? `${cornerName(corner)}: ${sentence}` : sentence), step ? h("a", { className: "button quiet", href: `#${step.id}` }, say("go-to", { step: step.title })) : null, h("label", { htmlFor: input.id }, say("close-or-say")), input);
         }),
       );
     }

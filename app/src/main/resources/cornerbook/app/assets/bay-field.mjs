@@ -201,7 +201,8 @@ export class FieldView {
     // Typed in another unit than the field's; a narrow field would hide it.
     const { entry, rival } = look;
     const other = entry && this.input && hasOtherUnit(look.written) ? look.written : "";
-    const shape = [this.#wrong, look.where, entry?.refused, this.#asked, rival?.id, other].join("|");
+    const broken = this.visit.brokenBy(this.field);
+    const shape = [this.#wrong, look.where, entry?.refused, this.#asked, rival?.id, other, broken?.sentence].join("|");
     if (shape === this.#shape) {
       return;
     }
@@ -210,6 +211,11 @@ export class FieldView {
     if (this.#wrong) {
       parts.push(note("wrong", this.#wrong));
     }
+    if (broken) {
+      parts.push(note(broken.unsafe ? "unsafe" : "outside", broken.sentence));
+    }
+    this.element.classList.toggle("unsafe", broken?.unsafe === true);
+    this.element.classList.toggle("outside", broken?.unsafe === false);
     if (other) {
       parts.push(note("here", say("typed-as", { written: asHere(other) })));
     }

@@ -37,7 +37,7 @@ function secondCheck(view, tick, fields) {
   const button = view.ticked(tick, () => visit.secondChecked());
   const said = h("div", { ariaLive: "polite" });
   view.onUpdate(() => {
-    const tight = fields.every((field) => visit.tight(field.corner));
+    const tight = fields.every((field) => visit.torqued(field.corner));
     const own = visit.tightenedBy().has(person());
     const checked = visit.secondChecked();
     button.disabled = !checked && (!tight || own);

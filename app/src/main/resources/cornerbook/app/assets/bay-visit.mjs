@@ -3,12 +3,13 @@ import { ask } from "./bay-ask.mjs";
 import { learn } from "./bay-clock.mjs";
 import { chosen, person } from "./bay-person.mjs";
 import { fieldsOf } from "./bay-steps.mjs";
-import { saysDone, saysNotDone, withoutUnit, withUnit } from "./bay-written.mjs";
+import { bareNumber, isWithin, saysDone, saysNotDone, withoutUnit, withUnit } from "./bay-written.mjs";
 
 const SECOND_CHECK = "SECOND_CHECK";
 const TIGHT = "TIGHT.";
 const NOT = "NOT.";
 const WHEELS_ON = "WHEELS_ON";
+const ALWAYS = "ALWAYS";
 /** @type {bay.Corner[]} */
 const CORNERS = ["LF", "RF", "LR", "RR"];
 
@@ -175,6 +176,33 @@ export class Visit extends EventTarget {
     return field.ofWheel ? this.#ofWheel(field)?.expected[`${field.measure}.${field.spot ?? ""}`] : field.expected;
   }
 
+  /**
+   * The limit that the value of a field lies outside of, the gravest first; undefined when it lies within all. A value with a
+   * unit of its own is left to the server.
+   *
+   * @param {bay.Field} field
+   */
+  brokenBy(field) {
+    const value = bareNumber(this.read(field));
+    return value === undefined ? undefined : this.#limitsOf(field).find((limit) => !isWithin(value, limit) && !this.#ended(limit));
+  }
+
+  /**
+   * What an older program left on this tablet has none.
+   *
+   * @param {bay.Field} field
+   */
+  #limitsOf(field) {
+    const air = field.measure === "PRESSURE_SET" && field.corner ? this.state.air[field.corner]?.[chosen().language]?.[chosen().units]?.limit : undefined;
+    const wheel = this.wheelOf(field);
+    return air ? [air] : (this.sheet.limits ?? []).filter((limit) => limit.measure === field.measure && (limit.corner ?? field.corner) === field.corner && (limit.wheel ?? wheel) === wheel);
+  }
+
+  /** @param {bay.Limit} limit */
+  #ended({ endedBy, corner }) {
+    return endedBy !== undefined && this.#has(`${endedBy}.${corner ?? ""}`);
+  }
+
   /** @param {bay.Field} field */
   #ofWheel(field) {
     return this.sheet.wheels[this.wheelOf(field)];
@@ -221,6 +249,15 @@ export class Visit extends EventTarget {
     return !ticks.some((tick) => tick && !tick.done) && (ticks.every((tick) => tick?.done) || Boolean(torque && this.read(torque)));
   }
 
+  /**
+   * Whether a wheel is tight, and no torque that was read says otherwise.
+   *
+   * @param {bay.Corner | undefined} corner
+   */
+  torqued(corner) {
+    return this.tight(corner) && !this.#fieldsOfMeasure("WHEEL_TORQUE").some((field) => field.corner === corner && this.brokenBy(field));
+  }
+
   /** Each tick of a fastener and each torque: which, and of whom. */
   tightenings() {
     const ticked = CORNERS.flatMap((corner) => this.#fasteners(corner)).map((key) => this.#ticked(key)).flatMap((tick) => (tick?.done ? tick : []));
@@ -243,24 +280,42 @@ export class Visit extends EventTarget {
   }
 
   /**
-   * What is open by all that this tablet knows: work that is not ended, and what the book found unsafe when it last said so.
+   * Whether something was done or read, by the name that the rules give it.
    *
-   * @returns {bay.OpenPoint[]}
+   * @param {string} key
+   * @returns {boolean}
    */
-  openPoints() {
-    /** @param {string} key */
-    const has = (key) =>
+  #has(key) {
+    return (
+      key === ALWAYS ||
       (key === WHEELS_ON && CORNERS.some((corner) => this.leaving(corner))) ||
       (key === SECOND_CHECK && this.secondChecked()) ||
       CORNERS.some((corner) => key === TIGHT + corner && this.tight(corner)) ||
       (key.startsWith(NOT) && this.#fieldsOf(key.slice(NOT.length)).some((field) => this.applies(field) && saysNotDone(field, this.read(field)))) ||
-      this.#fieldsOf(key).some((field) => this.applies(field) && saysDone(field, this.read(field)));
-    const work = this.sheet.cautions.filter((caution) => caution.openedBy.some(has) && !has(caution.closedBy));
-    return [
-      ...work.map(({ key, sentence, closedBy }) => ({ key, sentence, closedBy, unsafe: false })),
-      // A state that an older program left on this tablet has none.
-      ...(this.state.unsafe ?? []).map(({ key, sentence }) => ({ key, sentence: sentence[chosen().language]?.[chosen().units] ?? "", unsafe: true })),
-    ];
+      this.#fieldsOf(key).some((field) => this.applies(field) && saysDone(field, this.read(field)))
+    );
+  }
+
+  /**
+   * What is open by all that this tablet knows: work that is not ended, what the book found unsafe when it last said so, and what
+   * was read since.
+   *
+   * @returns {bay.OpenPoint[]}
+   */
+  openPoints() {
+    const work = this.sheet.cautions.filter((caution) => caution.openedBy.some((key) => this.#has(key)) && !this.#has(caution.closedBy));
+    // A state that an older program left on this tablet has none.
+    const found = (this.state.unsafe ?? []).map(({ key, sentence }) => ({ key, sentence: sentence[chosen().language]?.[chosen().units] ?? "", unsafe: true }));
+    /** @type {bay.OpenPoint[]} */
+    const points = [...work.map(({ key, sentence, closedBy }) => ({ key, sentence, closedBy, unsafe: false })), ...found];
+    const keep = new Set((this.sheet.limits ?? []).filter(({ point }) => point).map(({ measure }) => measure));
+    for (const field of this.sheet.steps.flatMap(fieldsOf).filter((each) => keep.has(each.measure) && this.applies(each))) {
+      const { point, sentence = "" } = this.brokenBy(field) ?? {};
+      if (point && !points.some(({ key }) => key === point)) {
+        points.push({ key: point, sentence, corner: field.corner, unsafe: true });
+      }
+    }
+    return points;
   }
 
   /**
@@ -292,7 +347,7 @@ export class Visit extends EventTarget {
     const fields = step.groups.filter((group) => !group.folded).flatMap((group) => group.fields).filter((field) => this.applies(field));
     // A wheel is tight by its ticks, too; what the wrench showed need not be typed.
     /** @param {bay.Field} field */
-    const open = (field) => (field.measure === "WHEEL_TORQUE" ? !this.tight(field.corner) : this.read(field) === "");
+    const open = (field) => (field.measure === "WHEEL_TORQUE" ? !this.torqued(field.corner) : this.read(field) === "");
     const ticks = step.kind === "TORQUE" ? [] : step.ticks;
     // Its places are not there before it is known which wheels go on.
     const waits = ["CAR", "TORQUE"].includes(step.kind) && fieldsOf(step).some((field) => field.goesOn) && !fields.some((field) => field.goesOn);

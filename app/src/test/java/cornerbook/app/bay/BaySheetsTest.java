@@ -49,6 +49,35 @@ class BaySheetsTest {
         assertThat(inUs.path("asks").stringValue()).contains("/32\u00a0in after the visits before");
     }
 
+    /** 1.6 mm of tread are 2.016/32 in of 25.4 mm (NIST SP 811, appendix B.8); 95 % of 120 N·m are 84.08 lbf·ft of 1.355818 N·m. */
+    @Test
+    void limitsComeInTheUnitsAndTheLanguageOfEachPersonGravestFirst() throws Exception {
+        var sheets = shop.get("/bay/visits/" + visitId + "/sheet.json");
+        var us = limit(sheets.path("en").path("us"), "TREAD_DEPTH");
+        assertThat(us.path("low").doubleValue()).isCloseTo(2.0157, within(1e-4));
+        assertThat(us.path("unsafe").booleanValue()).isTrue();
+        assertThat(us.path("point").stringValue()).isEqualTo("UNSAFE.WHEEL_SET");
+        var torque = limit(sheets.path("fr").path("us"), "WHEEL_TORQUE");
+        assertThat(torque.path("low").doubleValue()).isCloseTo(84.08, within(0.01));
+        assertThat(torque.path("sentence").stringValue()).startsWith("Pas assez serrée. Régler la clé à ");
+        assertThat(torque.path("point").stringValue()).startsWith("UNSAFE.WHEEL_TORQUE.");
+        assertThat(sheets.path("en")
+                        .path("metric")
+                        .path("limits")
+                        .valueStream()
+                        .map(each -> each.path("measure").stringValue()))
+                .as("what to set changes with the temperatures and comes with the state")
+                .doesNotContain("PRESSURE_SET");
+    }
+
+    private static JsonNode limit(JsonNode sheet, String measure) {
+        return sheet.path("limits")
+                .valueStream()
+                .filter(each -> each.path("measure").stringValue().equals(measure))
+                .findFirst()
+                .orElseThrow();
+    }
+
     @Test
     void sheetIsThereInEachLanguageWithTheNamesOfItsUnits() throws Exception {
         var sheets = shop.get("/bay/visits/" + visitId + "/sheet.json");

@@ -7,8 +7,10 @@ import cornerbook.core.air.judge.SensorPressureFindings;
 import cornerbook.core.battery.judge.BatteryCurve;
 import cornerbook.core.battery.judge.BatteryFindings;
 import cornerbook.core.brake.caliper.ParkingBrakeFindings;
+import cornerbook.core.brake.disc.judge.DiscFindings;
 import cornerbook.core.brake.fluid.judge.BrakeFluidFindings;
 import cornerbook.core.brake.judge.ThicknessPrediction;
+import cornerbook.core.brake.pads.judge.PadFindings;
 import cornerbook.core.brake.seizing.judge.SeizingCurve;
 import cornerbook.core.brake.seizing.judge.SeizingFindings;
 import cornerbook.core.car.CarHistory;
@@ -19,6 +21,7 @@ import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Knowledge;
 import cornerbook.core.finding.Limit;
 import cornerbook.core.finding.LimitTable;
+import cornerbook.core.finding.ReadingLimit;
 import cornerbook.core.lift.judge.LiftFindings;
 import cornerbook.core.release.Release;
 import cornerbook.core.season.Climate;
@@ -65,6 +68,14 @@ public final class Assessor {
             ToolFindings::judge,
             LiftFindings::judge);
 
+    /** The rooms that say between what values their readings lie. */
+    private static final List<Function<Case, List<ReadingLimit>>> LIMITS = List.of(
+            TreadFindings::limits,
+            PressureFindings::limits,
+            TorqueFindings::limits,
+            PadFindings::limits,
+            DiscFindings::limits);
+
     private final LimitTable limits;
     private final Knowledge knowledge;
     private final @Nullable Climate climate;
@@ -109,6 +120,18 @@ public final class Assessor {
     /** What the brake wear model, from all visits before, expects of the pads and discs of a visit. */
     public List<ThicknessPrediction> thicknessPredictions(CarHistory history, String visitId) {
         return ThicknessPrediction.of(history, visitId);
+    }
+
+    /**
+     * Between what values the readings of a visit lie that need no word, gravest first. They are those by which {@link #assess}
+     * judges, so what is told at once is what is found later.
+     */
+    public List<ReadingLimit> limits(CarHistory history, String visitId) {
+        var given = caseOf(history, visitId);
+        return LIMITS.stream()
+                .flatMap(room -> room.apply(given).stream())
+                .sorted(Comparator.comparing(ReadingLimit::outside).reversed())
+                .toList();
     }
 
     /** A visit with everything that judging it rests on. */

@@ -1,7 +1,6 @@
 package cornerbook.core.release;
 
 import cornerbook.core.corner.Corner;
-import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.say.Said;
 import java.util.Objects;
@@ -31,6 +30,8 @@ public record OpenPoint(
         WHEELS,
         TORQUE,
         SECOND_CHECK,
+        /** The wheels still on were due to be tightened again since they were fitted. */
+        RETORQUE,
         /** A finding that nobody should drive away with: the customer has to know. */
         UNSAFE
     }
@@ -39,9 +40,8 @@ public record OpenPoint(
         return new OpenPoint(kind, corner, null, null);
     }
 
-    static OpenPoint unsafe(Finding finding) {
-        var subject = finding.subject();
-        return new OpenPoint(Kind.UNSAFE, subject.corner(), subject.part(), finding.title());
+    static OpenPoint unsafe(Subject subject, Said title) {
+        return new OpenPoint(Kind.UNSAFE, subject.corner(), subject.part(), title);
     }
 
     /** As the bay sheet and the book name it: "CALIPER.LF", "UNSAFE.PAD.LF". */

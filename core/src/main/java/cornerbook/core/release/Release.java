@@ -6,6 +6,7 @@ import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.ReadingLimit;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
 import java.util.Collection;
@@ -13,42 +14,45 @@ import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
 /** Decides what keeps a car from leaving. */
 public final class Release {
+    private static final List<ReleaseRule> BY_THE_VISIT = ReleaseRule.all(false, false);
+
     private Release() {}
 
     /**
      * What is open: work that was begun and not ended, and what was found unsafe.
      *
      * @param tight where the wheel is known to be tight
-     * @param asksSecondCheck whether the shop asks a second person to check the torque
-     * @param checked whether one did
+     * @param rules of the visit, by {@link ReleaseRule#all}
+     * @param checked whether a second person has checked the torque
      * @param findings of the visit; empty where it could not be judged
      */
     public static List<OpenPoint> of(
-            Visit visit, Collection<Corner> tight, boolean asksSecondCheck, boolean checked, List<Finding> findings) {
+            Visit visit, Collection<Corner> tight, List<ReleaseRule> rules, boolean checked, List<Finding> findings) {
         var done = done(visit);
         tight.forEach(corner -> done.add(ReleaseRule.TIGHT + corner));
         if (checked) {
             done.add(ReleaseRule.SECOND_CHECK);
         }
-        return Stream.concat(work(done, asksSecondCheck), unsafe(visit, findings).stream())
+        return Stream.concat(work(done, rules), unsafe(visit, findings).stream())
                 .toList();
     }
 
-    private static Stream<OpenPoint> work(Set<String> done, boolean asksSecondCheck) {
-        return ReleaseRule.all(asksSecondCheck).stream()
+    private static Stream<OpenPoint> work(Set<String> done, List<ReleaseRule> rules) {
+        return rules.stream()
                 .filter(rule -> rule.openedBy().stream().anyMatch(done::contains))
                 .filter(rule -> !done.contains(rule.closedBy()))
                 .map(ReleaseRule::point);
     }
 
-    /** The same by what the visit alone has, in a shop that asks for no second check. */
+    /** The same by what the visit alone has: no second check is asked, and no visit before is looked at. */
     public static List<OpenPoint> of(Visit visit, List<Finding> findings) {
-        return of(visit, tight(visit), false, false, findings);
+        return of(visit, tight(visit), BY_THE_VISIT, false, findings);
     }
 
     /** Where every fastener of the wheel that the car leaves on was ticked, or its torque was read. */
@@ -70,19 +74,28 @@ public final class Release {
      * ended, and is told once.
      */
     public static List<OpenPoint> unsafe(Visit visit, List<Finding> findings) {
-        boolean inServiceMode = work(done(visit), false).anyMatch(point -> point.kind() == OpenPoint.Kind.SERVICE_MODE);
+        boolean inServiceMode =
+                work(done(visit), BY_THE_VISIT).anyMatch(point -> point.kind() == OpenPoint.Kind.SERVICE_MODE);
         return findings.stream()
                 .filter(finding -> !inServiceMode || finding.subject().part() != Subject.Part.PARKING_BRAKE)
-                .filter(finding -> finding.verdict() == Verdict.UNSAFE
-                        || (finding.subject().part() == Subject.Part.WHEEL_TORQUE
-                                && finding.verdict() != Verdict.HOLDS))
-                .map(OpenPoint::unsafe)
+                .filter(finding -> keepsFromLeaving(finding.subject(), finding.verdict()))
+                .map(finding -> OpenPoint.unsafe(finding.subject(), finding.title()))
                 .toList();
+    }
+
+    /** The point that a reading outside its limit opens, by the key that it has when it is judged; empty where it keeps no car. */
+    public static Optional<OpenPoint> unsafe(ReadingLimit limit) {
+        return Optional.of(OpenPoint.unsafe(limit.subject(), limit.sentence()))
+                .filter(point -> keepsFromLeaving(limit.subject(), limit.outside()));
+    }
+
+    private static boolean keepsFromLeaving(Subject subject, Verdict verdict) {
+        return verdict == Verdict.UNSAFE || (subject.part() == Subject.Part.WHEEL_TORQUE && verdict != Verdict.HOLDS);
     }
 
     /** What was read, by measure and corner; a wheel that came off closes nothing. */
     private static Set<String> done(Visit visit) {
-        var done = new HashSet<String>();
+        var done = new HashSet<>(Set.of(ReleaseRule.ALWAYS));
         new StandingReadings(visit)
                 .all().stream()
                         .filter(reading ->

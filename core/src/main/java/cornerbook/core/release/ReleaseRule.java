@@ -16,10 +16,14 @@ import org.jspecify.annotations.Nullable;
  * source; every one of them is forgotten now and then.
  *
  * @param openedBy any of these opens it: a reading by its measure and corner, the same behind {@link #NOT} where it was answered
- *     "not done", or {@link #WHEELS_ON}
+ *     "not done", {@link #WHEELS_ON},
+ *     or {@link #ALWAYS}
  * @param closedBy what closes it, the same way
  */
 public record ReleaseRule(OpenPoint point, List<String> openedBy, String closedBy) {
+    /** Open from the beginning. */
+    public static final String ALWAYS = "ALWAYS";
+
     /** The wheels that the car leaves on are recorded. */
     public static final String WHEELS_ON = "WHEELS_ON";
 
@@ -58,9 +62,14 @@ public record ReleaseRule(OpenPoint point, List<String> openedBy, String closedB
      * Every rule, whether or not its point is open.
      *
      * @param asksSecondCheck whether the shop asks a second person to check the torque
+     * @param retorqueMissed whether the car came on wheels that were due to be tightened again. Once it is recorded which wheels
+     *     it leaves on, each of them asks for its torque, whether or not it was off
      */
-    public static List<ReleaseRule> all(boolean asksSecondCheck) {
+    public static List<ReleaseRule> all(boolean asksSecondCheck, boolean retorqueMissed) {
         var rules = new ArrayList<ReleaseRule>();
+        if (retorqueMissed) {
+            rules.add(new ReleaseRule(OpenPoint.work(Kind.RETORQUE, null), List.of(ALWAYS), WHEELS_ON));
+        }
         rules.add(of(
                 Kind.SERVICE_MODE,
                 null,

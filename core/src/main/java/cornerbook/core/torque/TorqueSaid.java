@@ -161,6 +161,12 @@ public interface TorqueSaid extends Said {
 
     record AtTorque(Corner corner) implements TorqueSaid {}
 
+    /** While the wrench is in the hand. */
+    record TightenOn(Amount asked) implements TorqueSaid {}
+
+    /** The same of a wheel that was overtightened. */
+    record LoosenFirst(Amount asked) implements TorqueSaid {}
+
     record AskedFor(Amount torque, String thread, int count) implements TorqueSaid {}
 
     record ClampsBetween(Between percent) implements TorqueSaid {}

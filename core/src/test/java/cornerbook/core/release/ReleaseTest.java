@@ -9,6 +9,7 @@ import cornerbook.core.car.Reading;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.finding.Finding;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
@@ -100,6 +101,33 @@ class ReleaseTest {
         return open(Cars.visit(readings), ALL);
     }
 
+    /** Torqued at this visit, or taken off: once it is recorded which wheels are on, each of them asks for its torque. */
+    @Test
+    void aRetorqueThatWasMissedIsOpenUntilEachWheelThatGoesAsksForItsTorque() {
+        var missed = ReleaseRule.all(false, true);
+        assertThat(open(inTheBay(), NONE, missed, List.of())).containsExactly("RETORQUE");
+        var on = Cars.visit(List.of());
+        assertThat(open(on, NONE, missed, List.of()))
+                .containsExactly("TORQUE.LF", "TORQUE.RF", "TORQUE.LR", "TORQUE.RR");
+        assertThat(open(on, ALL, missed, List.of())).isEmpty();
+    }
+
+    /** A tablet without a network opens the point that the book will open. */
+    @Test
+    void aReadingOutsideItsLimitOpensThePointOfItsFinding() {
+        var history = Cars.history(Cars.visit(List.of()));
+        var points = new Assessor(Cars.LIMITS)
+                .limits(history, history.visits().getLast().id()).stream()
+                        .flatMap(limit -> Release.unsafe(limit).stream())
+                        .map(OpenPoint::key)
+                        .distinct()
+                        .toList();
+        var parts = List.of("UNSAFE.WHEEL_TORQUE.", "UNSAFE.PAD.");
+        var expected = new ArrayList<>(List.of("UNSAFE.WHEEL_SET"));
+        parts.forEach(part -> Arrays.stream(Corner.values()).forEach(corner -> expected.add(part + corner)));
+        assertThat(points).containsExactlyInAnyOrderElementsOf(expected);
+    }
+
     /** 0.5 mm of lining, where the law of the place asks 1.6. */
     @Test
     void whatIsUnsafeIsOpen() {
@@ -123,7 +151,11 @@ class ReleaseTest {
     private static List<String> open(Visit visit, Set<Corner> tight) {
         var history = Cars.history(visit);
         var findings = new Assessor(Cars.LIMITS).assess(history, visit.id()).findings();
-        return Release.of(visit, tight, false, false, findings).stream()
+        return open(visit, tight, ReleaseRule.all(false, false), findings);
+    }
+
+    private static List<String> open(Visit visit, Set<Corner> tight, List<ReleaseRule> rules, List<Finding> findings) {
+        return Release.of(visit, tight, rules, false, findings).stream()
                 .map(OpenPoint::key)
                 .toList();
     }

@@ -11,6 +11,7 @@ import cornerbook.core.say.Amount;
 import cornerbook.core.torque.judge.Retorque;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 
 /** Keeps the re-torques: open until recorded, or until the wheels are touched again and a new one supersedes them. */
@@ -106,6 +107,20 @@ public final class RetorqueLedger {
                         LocalDate.parse(row.getString("due_date")),
                         row.getDouble("torque_nm")))
                 .list());
+    }
+
+    /** The visit that fitted the wheels on which a car came in though they were due to be tightened again, and nobody recorded it. */
+    public Optional<String> findMissed(CarHistory history, Visit visit) {
+        return Retorque.dueOnArrival(history, visit).map(Retorque::visitId).filter(this::isOpen);
+    }
+
+    private boolean isOpen(String visitId) {
+        return store.read(handle -> handle.select(
+                        "select 1 from retorque where visit_id = ? and recorded_date is null and superseded_by is null",
+                        visitId)
+                .mapTo(Integer.class)
+                .findFirst()
+                .isPresent());
     }
 
     /** The wheels were tightened again. */

@@ -5,6 +5,10 @@ import cornerbook.core.air.judge.PressureSaid.Ground;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Visit;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.finding.ReadingLimit;
+import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Said;
 import cornerbook.core.tool.ShopTool;
@@ -21,6 +25,8 @@ import cornerbook.core.tool.ShopTool;
  * @param from what it is computed from, in kPa and °C
  */
 public record AirToSet(double placardKpa, double trueKpa, double gaugeKpa, boolean warmed, Said from) {
+    /** How far the set pressure may lie from what was to be set. Common practice, no source. */
+    private static final double SET_TOLERANCE_KPA = 10;
 
     /** By the temperatures and the gauge of a visit, for tyres with that placard. */
     public static AirToSet of(double placardKpa, Visit visit) {
@@ -44,6 +50,19 @@ public record AirToSet(double placardKpa, double trueKpa, double gaugeKpa, boole
                 true,
                 new PressureSaid.FromTemperatures(
                         Amount.of(placardKpa, "kPa"), Amount.of(outsideC, "°C"), Amount.of(tyreC, "°C")));
+    }
+
+    /** Between what pressures the gauge stands when the tyre at a corner is set. */
+    public ReadingLimit limit(Corner corner) {
+        return new ReadingLimit(
+                Measure.PRESSURE_SET,
+                new Subject(Subject.Part.PRESSURE, corner, null, null),
+                gaugeKpa - SET_TOLERANCE_KPA,
+                gaugeKpa + SET_TOLERANCE_KPA,
+                Verdict.SPENT,
+                new PressureSaid.SetAgain(Amount.of(gaugeKpa, "kPa")),
+                new PressureSaid.SetSource(Amount.of(SET_TOLERANCE_KPA, "kPa")),
+                null);
     }
 
     /** What to do, one sentence. */

@@ -12,6 +12,7 @@ import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Judgement;
+import cornerbook.core.finding.ReadingLimit;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
@@ -21,15 +22,13 @@ import cornerbook.core.say.Said;
 import cornerbook.core.season.Climate;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** Findings on the air in each tyre: as found, and as set against the placard. */
 public final class PressureFindings {
-    /** How far the set pressure may lie from what was to be set. Common practice, no source. */
-    private static final double SET_TOLERANCE_KPA = 10;
-
     /** Coldest morning where the climate of the place is not known. Common practice, no source. */
     private static final double COLD_MORNING_C = -20;
 
@@ -70,6 +69,14 @@ public final class PressureFindings {
             }
         }
         return new Judgement(findings, notJudged);
+    }
+
+    /** Between what pressures each tyre is set, by the temperatures and the gauge of the visit. */
+    public static List<ReadingLimit> limits(Case given) {
+        return Arrays.stream(Corner.values())
+                .map(corner -> AirToSet.of(given.vehicle().axle(corner.axle()).placardPressureKpa(), given.visit())
+                        .limit(corner))
+                .toList();
     }
 
     private static Finding foundLow(
@@ -114,7 +121,8 @@ public final class PressureFindings {
         double placardKpa = asked.placardKpa();
         double setKpa = gauge.kpa(set);
         double differenceKpa = setKpa - asked.trueKpa();
-        boolean fits = Math.abs(differenceKpa) <= SET_TOLERANCE_KPA;
+        var limit = asked.limit(corner);
+        boolean fits = limit.holds(set.value());
         var evidence = new ArrayList<Evidence>();
         evidence.add(new Evidence(Label.SET, kpa(setKpa), gauge.how(set)));
         evidence.add(new Evidence(Label.PLACARD_COLD, kpa(placardKpa), Ground.SPECIFICATION));
@@ -138,7 +146,7 @@ public final class PressureFindings {
                         null,
                         fits ? 1 : Math.clamp(1 - Math.abs(differenceKpa) / asked.trueKpa(), 0, 1),
                         evidence,
-                        new PressureSaid.SetSource(kpa(SET_TOLERANCE_KPA)))
+                        limit.source())
                 .todo(Todo.Action.SET_PRESSURE);
     }
 

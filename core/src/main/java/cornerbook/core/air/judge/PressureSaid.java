@@ -50,6 +50,9 @@ public interface PressureSaid extends Said {
 
     record SetToByGauge(Amount gauge, Said from, Amount offset, boolean tooMuch) implements PressureSaid {}
 
+    /** While the gauge is in the hand. */
+    record SetAgain(Amount gauge) implements PressureSaid {}
+
     record NotSet(Corner corner, String tag) implements PressureSaid {}
 
     record CameLow(String tag, Amount found, Amount placard) implements PressureSaid {}

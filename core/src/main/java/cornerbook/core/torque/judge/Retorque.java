@@ -5,10 +5,12 @@ import cornerbook.core.car.Measure;
 import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Visit;
 import cornerbook.core.car.WheelSet;
+import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.finding.Knowledge;
 import cornerbook.core.finding.RunHistory;
 import java.time.LocalDate;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -17,6 +19,23 @@ import java.util.Optional;
  * @param dueDate estimated from the car's distance per day
  */
 public record Retorque(String visitId, double dueOdometerKm, LocalDate dueDate, double torqueNm) {
+    /**
+     * The re-torque that was due before a car came in, on the wheels that were fitted then and nobody touched since, by its day or
+     * its distance. Empty when none was, or when it came on other wheels or on wheels that stand elsewhere. Whether somebody
+     * recorded it the history does not know.
+     */
+    public static Optional<Retorque> dueOnArrival(CarHistory history, Visit visit) {
+        return history.visits().subList(0, history.visits().indexOf(visit)).reversed().stream()
+                .flatMap(earlier -> after(history, earlier).stream())
+                .findFirst()
+                .filter(due -> fitted(history.getVisit(due.visitId())).equals(visit.arrivedOn()))
+                .filter(due -> !visit.date().isBefore(due.dueDate()) || visit.odometerKm() >= due.dueOdometerKm());
+    }
+
+    private static Map<Corner, String> fitted(Visit visit) {
+        return visit.leftOn().isEmpty() ? visit.arrivedOn() : visit.leftOn();
+    }
+
     /**
      * The re-torque that a visit asks for: wheels stand elsewhere than on arrival, or a wheel was tightened, as after
      * brake work with the same wheels off and on again: its torque was read, or its fasteners were ticked. Empty when no wheel was touched.
@@ -30,12 +49,11 @@ public record Retorque(String visitId, double dueOdometerKm, LocalDate dueDate, 
         if (!moved && !tightened) {
             return Optional.empty();
         }
-        var fitted = visit.leftOn().isEmpty() ? visit.arrivedOn() : visit.leftOn();
         var fastener = history.vehicle().fastener();
         var until = history.visits().stream()
                 .filter(other -> !other.date().isAfter(visit.date()))
                 .toList();
-        var season = fitted.values().stream()
+        var season = fitted(visit).values().stream()
                 .findFirst()
                 .flatMap(history::findSetOf)
                 .map(WheelSet::season)

@@ -7,6 +7,7 @@ import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Judgement;
+import cornerbook.core.finding.ReadingLimit;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
@@ -20,6 +21,7 @@ import cornerbook.core.torque.TorqueSaid;
 import cornerbook.core.torque.TorqueSaid.Label;
 import cornerbook.core.torque.WheelFastener;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -67,9 +69,42 @@ public final class TorqueFindings {
         return new Judgement(findings, notJudged);
     }
 
+    /** Between what torques each wheel of a car stands, whichever wheel it is. */
+    public static List<ReadingLimit> limits(Case given) {
+        return Arrays.stream(Corner.values())
+                .flatMap(corner -> limits(corner, given.vehicle().fastener()).stream())
+                .toList();
+    }
+
+    private static List<ReadingLimit> limits(Corner corner, WheelFastener fastener) {
+        var measure = Measure.WHEEL_TORQUE;
+        var subject = new Subject(Subject.Part.WHEEL_TORQUE, corner, null, null);
+        var asked = Amount.of(fastener.torqueNm(), "N·m");
+        return List.of(
+                ReadingLimit.atLeast(
+                        LOW * fastener.torqueNm(),
+                        measure,
+                        subject,
+                        Verdict.UNSAFE,
+                        new TorqueSaid.TightenOn(asked),
+                        Label.TORQUE_SOURCE,
+                        null),
+                new ReadingLimit(
+                        measure,
+                        subject,
+                        measure.lowest(),
+                        HIGH * fastener.torqueNm(),
+                        Verdict.SPENT,
+                        new TorqueSaid.LoosenFirst(asked),
+                        Label.TORQUE_SOURCE,
+                        null));
+    }
+
     private static Finding finding(Corner corner, String tag, Reading torque, WheelFastener fastener) {
         double share = torque.value() / fastener.torqueNm();
-        var verdict = share < LOW ? Verdict.UNSAFE : share > HIGH ? Verdict.SPENT : Verdict.HOLDS;
+        var verdict = ReadingLimit.broken(limits(corner, fastener), torque.value())
+                .map(ReadingLimit::outside)
+                .orElse(Verdict.HOLDS);
         return new Finding(
                         new Subject(Subject.Part.WHEEL_TORQUE, corner, tag, null),
                         verdict,

@@ -9,6 +9,7 @@ import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Limit;
+import cornerbook.core.finding.ReadingLimit;
 import cornerbook.core.finding.SetSpan;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Todo;
@@ -24,6 +25,8 @@ import cornerbook.core.tread.judge.TreadSaid.Label;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Findings on the tread of the sets of a visit: will it hold, and does it wear as it should. */
@@ -54,6 +57,40 @@ public final class TreadFindings {
                         .map(forecast -> judge(given, span, forecast))
                         .orElseGet(() -> Judgement.missing(
                                 new TreadSaid.NeverMeasured(new SetOf(span.set().season()))))));
+    }
+
+    /** What each groove of every wheel has to have; a set that nobody counts on is taken as if it went on now. */
+    public static List<ReadingLimit> limits(Case given) {
+        return given.history().sets().stream()
+                .flatMap(set -> limits(
+                        given,
+                        given.spans().stream()
+                                .filter(span -> span.set().equals(set))
+                                .findFirst()
+                                .orElseGet(() -> new SetSpan(
+                                        set,
+                                        SetSpan.Role.GOING_ON,
+                                        Map.of(),
+                                        given.visit().date(),
+                                        given.nextVisit()))))
+                .toList();
+    }
+
+    private static Stream<ReadingLimit> limits(Case given, SetSpan span) {
+        var legal = given.limit(Limit.Kind.TREAD_LEGAL, span);
+        var season = binding(given, span);
+        var set = new SetOf(span.set().season());
+        return span.set().wheels().stream()
+                .map(wheel -> new Subject(
+                        Subject.Part.WHEEL_SET, null, wheel.tag(), span.set().id()))
+                .flatMap(subject -> Stream.of(
+                        limit(subject, legal, Verdict.UNSAFE, new TreadSaid.NotOnTheRoad(mm(legal.value()))),
+                        limit(subject, season, Verdict.SPENT, new TreadSaid.BelowMinimum(set, mm(season.value())))));
+    }
+
+    private static ReadingLimit limit(Subject subject, Limit limit, Verdict outside, Said sentence) {
+        return ReadingLimit.atLeast(
+                limit.value(), Measure.TREAD_DEPTH, subject, outside, sentence, Said.verbatim(limit.citation()), null);
     }
 
     private static Judgement judge(Case given, SetSpan span, SetForecast forecast) {
@@ -90,9 +127,7 @@ public final class TreadFindings {
         return new Evidence(
                 Label.LOWEST_AT_FITTING,
                 new TreadSaid.DepthAtFitting(
-                        new Amount(lowest.getAsDouble(), "mm", 1),
-                        new Amount(wise.value(), "mm", 1),
-                        lowest.getAsDouble() < wise.value()),
+                        mm(lowest.getAsDouble()), mm(wise.value()), lowest.getAsDouble() < wise.value()),
                 Said.verbatim(wise.citation()));
     }
 
@@ -130,7 +165,7 @@ public final class TreadFindings {
         evidence.add(new Evidence(Label.WEAR_TO_START_FROM, forecast.wearStart(), forecast.wearBasis()));
         evidence.add(new Evidence(
                 Label.SEASONS_MINIMUM,
-                new TreadSaid.Minimum(minimum(forecast), new Amount(forecast.legalLimitMm(), "mm", 1)),
+                new TreadSaid.Minimum(minimum(forecast), mm(forecast.legalLimitMm())),
                 limitSource));
         if (atFitting != null) {
             evidence.add(atFitting);
@@ -207,7 +242,7 @@ public final class TreadFindings {
     }
 
     private static Amount minimum(SetForecast forecast) {
-        return new Amount(forecast.limitMm(), "mm", 1);
+        return mm(forecast.limitMm());
     }
 
     /** Grooves whose last reading is deeper than one before by more than the gauge may err. */
@@ -227,9 +262,9 @@ public final class TreadFindings {
                                     tyre.corner(),
                                     tyre.wheel().tag(),
                                     groove.groove(),
-                                    new Amount(last.depthMm(), "mm", 1),
+                                    mm(last.depthMm()),
                                     last.date(),
-                                    new Amount(least.get().depthMm(), "mm", 1),
+                                    mm(least.get().depthMm()),
                                     least.get().date()),
                             Label.READ_AGAIN));
                 }
@@ -238,8 +273,12 @@ public final class TreadFindings {
         return grown;
     }
 
+    private static Amount mm(double depthMm) {
+        return new Amount(depthMm, "mm", 1);
+    }
+
     private static Said depth(GrooveForecast groove) {
-        return groove.depthMm() > 0 ? new Amount(groove.depthMm(), "mm", 1) : Label.WORN_OUT;
+        return groove.depthMm() > 0 ? mm(groove.depthMm()) : Label.WORN_OUT;
     }
 
     static GrooveForecast lowest(TyreForecast tyre) {

@@ -42,6 +42,12 @@ public interface TreadSaid extends Said {
 
     record NeverMeasured(SetOf set) implements TreadSaid {}
 
+    /** While the gauge is in the hand. */
+    record NotOnTheRoad(Amount minimum) implements TreadSaid {}
+
+    /** The same of what its season asks. */
+    record BelowMinimum(SetOf set, Amount minimum) implements TreadSaid {}
+
     record DepthAtFitting(Amount lowest, Amount wise, boolean below) implements TreadSaid {}
 
     record SetHolds(SeasonKind season, SetSpan.Role role, Said depth, Chance chance, LocalDate until)

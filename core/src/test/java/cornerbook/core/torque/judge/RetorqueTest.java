@@ -7,6 +7,7 @@ import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
+import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -59,6 +60,54 @@ class RetorqueTest {
         var right = visit.withOdometer(Cars.AUTUMN.minusDays(1), 47_900);
         assertThat(right.tightened()).containsExactly(Corner.LF);
         assertThat(Retorque.after(Cars.history(right), right)).isPresent();
+    }
+
+    /** 80 km after the wheels went on, as the car's specification asks. */
+    @Test
+    void wheelsThatAreStillOnWereDueByTheirDistanceOrTheirDay() {
+        var fitted = fitted();
+        assertThat(dueOnArrival(fitted, came(fitted.date().plusDays(1), fitted.odometerKm() + 79, "W-")))
+                .isEmpty();
+        assertThat(dueOnArrival(fitted, came(fitted.date().plusDays(1), fitted.odometerKm() + 80, "W-")))
+                .hasValueSatisfying(due -> assertThat(due.visitId()).isEqualTo(fitted.id()));
+        assertThat(dueOnArrival(fitted, came(fitted.date().plusDays(100), fitted.odometerKm(), "W-")))
+                .isPresent();
+    }
+
+    @Test
+    void otherWheelsOrWheelsThatStandElsewhereAreNotThoseThatWereDue() {
+        var fitted = fitted();
+        assertThat(dueOnArrival(fitted, came(fitted.date().plusDays(100), 60_000, "S-")))
+                .isEmpty();
+        var crossed = new EnumMap<>(Cars.at("W-"));
+        crossed.put(Corner.LF, "W-RF");
+        crossed.put(Corner.RF, "W-LF");
+        var came = new Visit("later", fitted.date().plusDays(100), 60_000, crossed, Map.of(), List.of());
+        assertThat(dueOnArrival(fitted, came)).isEmpty();
+    }
+
+    /** A visit between that tightened them asks for one of its own. */
+    @Test
+    void theLastVisitThatTouchedTheWheelsCounts() {
+        var fitted = fitted();
+        var tightened = new Visit(
+                        "between", fitted.date().plusDays(50), 49_000, Cars.at("W-"), Cars.at("W-"), List.of())
+                .withTightened(Set.of(Corner.LF));
+        var came = came(tightened.date().plusDays(1), 49_010, "W-");
+        assertThat(Retorque.dueOnArrival(Cars.history(fitted, tightened, came), came))
+                .isEmpty();
+    }
+
+    private static Visit fitted() {
+        return new Visit("v", Cars.AUTUMN, 48_000, Cars.at("S-"), Cars.at("W-"), List.of());
+    }
+
+    private static Visit came(LocalDate day, double odometerKm, String wheels) {
+        return new Visit("later", day, odometerKm, Cars.at(wheels), Map.of(), List.of());
+    }
+
+    private static Optional<Retorque> dueOnArrival(Visit fitted, Visit came) {
+        return Retorque.dueOnArrival(Cars.history(fitted, came), came);
     }
 
     private static Optional<Retorque> after(Map<Corner, String> leftOn, List<Reading> readings) {

@@ -1,5 +1,6 @@
 package cornerbook.core.brake.disc.judge;
 
+import cornerbook.core.brake.BrakeSpecification;
 import cornerbook.core.brake.disc.DiscLimits;
 import cornerbook.core.brake.disc.DiscThickness;
 import cornerbook.core.brake.disc.judge.DiscSaid.Fault;
@@ -11,10 +12,12 @@ import cornerbook.core.brake.judge.BrakeWear;
 import cornerbook.core.brake.judge.Deficiency;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
+import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Judgement;
+import cornerbook.core.finding.ReadingLimit;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
@@ -24,6 +27,7 @@ import cornerbook.core.say.Listed;
 import cornerbook.core.say.Said;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** Finding on the disc of one corner: how long it lasts, whether it runs true, and the state of its faces. */
@@ -59,11 +63,30 @@ public final class DiscFindings {
         return new Judgement(List.of(disc.finding(thicknessMm, replaced, wear, given.nextVisit())), disc.notJudged);
     }
 
+    /** What the disc at each corner has to have. */
+    public static List<ReadingLimit> limits(Case given) {
+        return Arrays.stream(Corner.values())
+                .map(corner -> limit(corner, given.vehicle().axle(corner.axle()).brake()))
+                .toList();
+    }
+
+    private static ReadingLimit limit(Corner corner, BrakeSpecification brake) {
+        return ReadingLimit.atLeast(
+                brake.discMinimumMm(),
+                Measure.DISC_THICKNESS,
+                new Subject(Subject.Part.DISC, corner, null, null),
+                Verdict.SPENT,
+                new DiscSaid.Replace(mm(brake.discMinimumMm())),
+                BrakeSaid.Ground.VEHICLE_SPECIFICATION,
+                Measure.DISC_REPLACED);
+    }
+
     private Finding finding(double thicknessMm, boolean replaced, BrakeWear wear, LocalDate nextVisit) {
         double minimumMm = at.brake().discMinimumMm();
         var followed = wear.disc(at.corner(), minimumMm).stream().toList();
         var forecast = wear.forecast(followed, nextVisit);
-        verdict = thicknessMm < minimumMm ? Verdict.SPENT : forecast.verdict();
+        var limit = limit(at.corner(), at.brake());
+        verdict = limit.holds(thicknessMm) ? forecast.verdict() : limit.outside();
         if (replaced) {
             evidence.add(
                     new Evidence(BrakeSaid.Label.REPLACED, BrakeSaid.Label.AT_THIS_VISIT, BrakeSaid.Ground.RECORDED));

@@ -56,6 +56,9 @@ public interface DiscSaid extends Said {
             Amount minimum,
             @Nullable Listed faults) implements DiscSaid {}
 
+    /** While the gauge is in the hand. */
+    record Replace(Amount minimum) implements DiscSaid {}
+
     record IsNew(Corner corner) implements DiscSaid {}
 
     record BelowMinimum(Corner corner) implements DiscSaid {}

@@ -1,5 +1,6 @@
 package cornerbook.core.brake.pads.judge;
 
+import cornerbook.core.brake.BrakeSpecification;
 import cornerbook.core.brake.judge.BrakeCorner;
 import cornerbook.core.brake.judge.BrakeSaid;
 import cornerbook.core.brake.judge.BrakeWear;
@@ -14,6 +15,7 @@ import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Limit;
+import cornerbook.core.finding.ReadingLimit;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
@@ -22,8 +24,10 @@ import cornerbook.core.say.Listed;
 import cornerbook.core.say.Said;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Finding on the pads of one corner: how long their friction material lasts, and whether it wears as it should. */
 public final class PadFindings {
@@ -45,7 +49,7 @@ public final class PadFindings {
         this.at = at;
         this.wear = wear;
         this.legal = legal;
-        this.minimumMm = Math.max(at.brake().padMinimumMm(), legal.value());
+        this.minimumMm = minimumMm(at.brake(), legal);
     }
 
     /** The finding on the pads at a corner. Where one was not read the other is judged only if it is worn out: that needs no second. */
@@ -66,6 +70,48 @@ public final class PadFindings {
         }
         return Judgement.of(
                 new PadFindings(at, wear, legal).judge(inner.getAsDouble(), outer.getAsDouble(), given.nextVisit()));
+    }
+
+    /** What the pads at each corner have to have. */
+    public static List<ReadingLimit> limits(Case given) {
+        var legal = given.limit(Limit.Kind.PAD_LEGAL);
+        return Arrays.stream(Corner.values())
+                .flatMap(corner -> Stream.of(Measure.PAD_THICKNESS, Measure.PAD_THICKNESS_TRAILING)
+                        .flatMap(measure ->
+                                limits(
+                                        measure,
+                                        corner,
+                                        given.vehicle().axle(corner.axle()).brake(),
+                                        legal)
+                                        .stream()))
+                .toList();
+    }
+
+    private static List<ReadingLimit> limits(Measure measure, Corner corner, BrakeSpecification brake, Limit legal) {
+        var subject = new Subject(Subject.Part.PAD, corner, null, null);
+        double minimumMm = minimumMm(brake, legal);
+        var source = new PadSaid.Source(legal.citation());
+        return List.of(
+                ReadingLimit.atLeast(
+                        legal.value(),
+                        measure,
+                        subject,
+                        Verdict.UNSAFE,
+                        new PadSaid.NotOnTheRoad(mm(legal.value())),
+                        source,
+                        Measure.PADS_REPLACED),
+                ReadingLimit.atLeast(
+                        minimumMm,
+                        measure,
+                        subject,
+                        Verdict.SPENT,
+                        new PadSaid.Replace(mm(minimumMm)),
+                        source,
+                        Measure.PADS_REPLACED));
+    }
+
+    private static double minimumMm(BrakeSpecification brake, Limit legal) {
+        return Math.max(brake.padMinimumMm(), legal.value());
     }
 
     private Finding replaced(LocalDate nextVisit) {
@@ -114,9 +160,10 @@ public final class PadFindings {
     }
 
     private Verdict byThickness(double thinnestMm, BrakeWear.Forecast forecast) {
-        var verdict = thinnestMm < legal.value()
-                ? Verdict.UNSAFE
-                : thinnestMm < minimumMm ? Verdict.SPENT : forecast.verdict();
+        var limits = limits(Measure.PAD_THICKNESS, corner(), at.brake(), legal);
+        var verdict = ReadingLimit.broken(limits, thinnestMm)
+                .map(ReadingLimit::outside)
+                .orElseGet(forecast::verdict);
         words.add(
                 switch (verdict) {
                     case UNSAFE -> new PadSaid.BelowLegal(corner());

@@ -70,6 +70,12 @@ public interface PadSaid extends Said {
 
     record Seen(Spot side) implements PadSaid {}
 
+    /** While the gauge is in the hand: below the law. */
+    record NotOnTheRoad(Amount minimum) implements PadSaid {}
+
+    /** The same of its minimum. */
+    record Replace(Amount minimum) implements PadSaid {}
+
     record Source(String citation) implements PadSaid {}
 
     record CauseChance(BrakeCause cause, Amount chance) implements PadSaid {}

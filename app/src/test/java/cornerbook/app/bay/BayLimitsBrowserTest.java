@@ -1,0 +1,142 @@
+package cornerbook.app.bay;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import cornerbook.app.door.Axe;
+import cornerbook.app.door.Chromium;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Vehicle;
+import cornerbook.core.torque.Seat;
+import cornerbook.core.torque.WheelFastener;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AutoClose;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A value that is outside is told while the hand is on the wrench or the gauge, in a real browser whose network is cut. */
+class BayLimitsBrowserTest {
+    @RegisterExtension
+    private final Chromium chromium = new Chromium();
+
+    @AutoClose
+    private BayShop shop;
+
+    private String visitId;
+    private BrowserContext tablet;
+    private Page page;
+
+    @BeforeEach
+    void openTheSheetAndCutTheNetwork(@TempDir Path folder) {
+        var car = asking175(BayShop.untouched("demo-08"));
+        visitId = car.visits().getLast().id();
+        shop = new BayShop(folder, List.of(car));
+        tablet = chromium.newTablet(1180, 820);
+        tablet.addInitScript("localStorage.setItem('person', 'Ada')");
+        page = tablet.newPage();
+        page.navigate(shop.address("/bay/visits/" + visitId + "#ON"));
+        page.locator("text=These wheels are on").click();
+        assertThat(page.locator("#link")).hasText("All in the book");
+        tablet.setOffline(true);
+    }
+
+    @Test
+    void aTorqueOf140Of175IsToldAtOnceAndNoTickStandsUntilItIsTorquedAgain() {
+        goTo("TORQUE");
+        assertThat(page.locator(".large")).containsText("175 N·m");
+        for (var torque : List.of("140", "175", "175", "175")) {
+            type(torque);
+        }
+        var step = page.locator("#steps a[href='#TORQUE']");
+        assertThat(said("LF")).hasText("Not tight enough. Set the wrench to 175 N·m and go round this wheel again.");
+        assertThat(page.locator(".corner.LF .field")).hasClass(Pattern.compile("\\bunsafe\\b"));
+        assertThat(said("RF")).hasCount(0);
+        assertThat(step).not().hasClass("all");
+        Axe.assertNoViolation(page, "a torque outside its limits");
+        goTo("DEPART");
+        assertThat(page.locator(".open")).hasCount(1);
+        assertThat(page.locator(".open")).containsText("LF: Not tight enough.");
+        assertThat(page.locator(".knows")).isVisible();
+        goTo("TORQUE");
+        retype("f.WHEEL_TORQUE.LF..on", "200");
+        assertThat(said("LF")).containsText("Too tight.");
+        assertThat(step).not().hasClass("all");
+        retype("f.WHEEL_TORQUE.LF..on", "175");
+        assertThat(said("LF")).hasCount(0);
+        assertThat(step).hasClass("all");
+    }
+
+    /** Digits and Enter alone: what is said moves neither the focus nor the next field. */
+    @Test
+    void aThinPadAndAWornGrooveAreToldAndTheGaugeGoesOn() {
+        goTo("BRAKE.LF");
+        type("0.5");
+        assertThat(page.locator(":focus")).hasAttribute("id", "f.PAD_THICKNESS.LF.INNER");
+        assertThat(page.locator(".note.unsafe")).containsText("the car must not be driven. Replace the pads");
+        type("7.9");
+        assertThat(page.locator(".note.unsafe")).hasCount(1);
+        goTo("OFF");
+        type("1.0");
+        assertThat(page.locator(":focus")).hasAttribute("id", "f.TREAD_DEPTH.LF.CENTRE");
+        assertThat(said("LF")).hasText("Under 1.6 mm this tyre must not be driven on.");
+    }
+
+    @Test
+    void aPressureFarOffIsTold() {
+        goTo("PRESSURE");
+        retype("f.PRESSURE_SET.LF..on", "180");
+        assertThat(page.locator(".corner.LF .note.outside")).containsText("Set it again until the gauge shows");
+        tablet.setOffline(false);
+        assertThat(page.locator("#link")).hasText("All in the book");
+        assertThat(page.locator(".corner.LF .note.outside")).hasCount(1);
+        assertThat(shop.readings(visitId)).hasSize(1);
+    }
+
+    private static CarHistory asking175(CarHistory car) {
+        var vehicle = car.vehicle();
+        return new CarHistory(
+                new Vehicle(
+                        vehicle.id(),
+                        vehicle.name(),
+                        vehicle.plate(),
+                        vehicle.vin(),
+                        vehicle.drive(),
+                        vehicle.electric(),
+                        vehicle.jurisdiction(),
+                        vehicle.front(),
+                        vehicle.rear(),
+                        new WheelFastener("M14×1.5", 5, Seat.CONE, 175, 80),
+                        vehicle.battery(),
+                        vehicle.brakeFluid(),
+                        vehicle.details()),
+                car.customer(),
+                car.sets(),
+                car.visits());
+    }
+
+    private Locator said(String corner) {
+        return page.locator(".corner." + corner + " :is(.note.unsafe, .note.outside)");
+    }
+
+    private void goTo(String step) {
+        page.locator("#steps a[href='#" + step + "']").click();
+        assertThat(page.locator("#steps [aria-current]")).hasAttribute("href", "#" + step);
+    }
+
+    private void type(String value) {
+        page.keyboard().type(value);
+        page.keyboard().press("Enter");
+    }
+
+    private void retype(String field, String value) {
+        page.locator("[id='" + field + "']").click();
+        type(value);
+    }
+}
