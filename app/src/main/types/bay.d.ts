@@ -65,6 +65,7 @@ declare namespace bay {
     hints: string[];
     fields: Field[];
     folded: boolean;
+    soundAtOnce: string[];
   }
 
   interface Field {

@@ -181,7 +181,7 @@ export class SheetView {
   }
 
   /** @param {bay.Group} group */
-  #group({ title, hints, fields, folded }) {
+  #group({ title, hints, fields, folded, soundAtOnce }) {
     const parts = [...hints.map((words) => note("caution", words)), ...this.#fields(fields)];
     if (!folded) {
       return h("section", {}, title ? h("h3", {}, title) : null, ...parts);
@@ -189,7 +189,24 @@ export class SheetView {
     const read = () => fields.filter((field) => this.visit.read(field) !== "").length;
     const count = h("small", {});
     this.onUpdate(() => (count.textContent = read() > 0 ? say("read", { n: read() }) : ""));
-    return h("details", { open: read() > 0 }, h("summary", {}, title, count), ...parts);
+    const details = h("details", { open: read() > 0 }, h("summary", {}, title, count), ...parts);
+    // A sheet that an older server made has none.
+    const looked = fields.filter((field) => soundAtOnce?.includes(field.measure) && this.visit.applies(field));
+    return looked.length > 0 ? h("div", { className: "look" }, this.#allSound(title, looked), details) : details;
+  }
+
+  /**
+   * One tap for all where nothing was seen; what was answered before stays.
+   *
+   * @param {string} title
+   * @param {bay.Field[]} fields
+   */
+  #allSound(title, fields) {
+    const open = () => fields.filter((field) => this.visit.read(field) === "");
+    const sound = () => Promise.all(open().map((field) => this.visit.enter(field, field.words[0]?.written ?? "")));
+    const button = h("button", { type: "button", className: "tick", onclick: sound }, say("all-sound", { step: title }));
+    this.onUpdate(() => (button.ariaPressed = String(open().length === 0)));
+    return button;
   }
 
   /** @param {bay.Field[]} fields */

@@ -22,6 +22,7 @@ import cornerbook.core.finding.Limit;
 import cornerbook.core.finding.LimitTable;
 import cornerbook.core.lift.judge.LiftFindings;
 import cornerbook.core.season.Climate;
+import cornerbook.core.sight.judge.SightFindings;
 import cornerbook.core.tool.judge.ToolFindings;
 import cornerbook.core.torque.judge.Retorque;
 import cornerbook.core.torque.judge.TorqueFindings;
@@ -56,6 +57,7 @@ public final class Assessor {
             SensorFindings::judge,
             SensorPressureFindings::judge,
             WheelFitFindings::judge,
+            SightFindings::judge,
             TorqueFindings::judge,
             BrakeFindings::judge,
             SeizingFindings::judge,
