@@ -163,6 +163,7 @@ declare namespace bay {
     unsafe: Unsafe[];
     onCar: string[];
     departed?: Departed;
+    remarks: Record<string, string>;
   }
 
   interface Unsafe {
@@ -282,6 +283,12 @@ declare namespace bay {
     seen?: string[];
   }
 
+  interface RemarkEntry extends OfVisit {
+    kind: "remark";
+    topic: string;
+    words: string;
+  }
+
   interface ToolEntry extends OfVisit {
     kind: "tool";
     tool: string;
@@ -321,7 +328,7 @@ declare namespace bay {
     acknowledgedBy?: string;
   }
 
-  type Made = Reading | TickEntry | ToolEntry | Leaving | RivalAnswer | PhotoEntry | PhotoChoice | DepartureEntry;
+  type Made = Reading | TickEntry | RemarkEntry | ToolEntry | Leaving | RivalAnswer | PhotoEntry | PhotoChoice | DepartureEntry;
   type MadeOf<K> = Extract<Made, { kind: K }>;
 
   interface Waiting {

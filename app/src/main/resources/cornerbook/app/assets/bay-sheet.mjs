@@ -5,6 +5,7 @@ import { FieldView } from "./bay-field.mjs";
 import { catchStrayValues, follows } from "./bay-gauge.mjs";
 import { chosen, people, walk } from "./bay-person.mjs";
 import { photos } from "./bay-photo.mjs";
+import { remarks } from "./bay-remark.mjs";
 import { byTool, fieldsOf, inOrderOf } from "./bay-steps.mjs";
 import { tools } from "./bay-tools.mjs";
 import { torqueStep } from "./bay-torque.mjs";
@@ -64,7 +65,7 @@ export class SheetView {
     const ticks = step.kind === "TORQUE" ? [] : step.ticks.map((tick) => this.ticked(tick));
     const title = h("h2", { tabIndex: -1 }, step.title);
     this.#title = title;
-    byId("main").replaceChildren(title, ...step.cautions.map((words) => note("caution", words)), ...tools(this, step), h("div", { className: "ticks" }, ...ticks.slice(0, -1)), ...parts, ...ticks.slice(-1), ...(step.corner || step.id === "RECEIVE" ? [photos(this, step.corner)] : []));
+    byId("main").replaceChildren(title, ...step.cautions.map((words) => note("caution", words)), ...tools(this, step), h("div", { className: "ticks" }, ...ticks.slice(0, -1)), ...parts, ...ticks.slice(-1), ...(step.corner || step.id === "RECEIVE" ? [photos(this, step.corner)] : []), remarks(this, step));
     const at = this.steps.indexOf(step);
     /**
      * @param {bay.Step | undefined} to

@@ -184,6 +184,34 @@ class BaySheetBrowserTest {
     }
 
     @Test
+    void complaintAndNotesAreKeptWhereverTheyAreTyped() {
+        Page page = sheet("RECEIVE", tablet("Ada"));
+        page.locator("[id='remark.COMPLAINT']").fill("Pulls to the left");
+        page.locator("[id='remark.ARRIVAL_DAMAGE']").fill("Scratch on the left door");
+        page.locator("#next .main").click();
+        assertThat(page.locator("#link")).hasText("All in the book");
+        for (boolean more = true; more; ) {
+            assertThat(page.locator("main .remarks textarea")).not().hasCount(0);
+            page.locator("main .remarks textarea").last().fill("Noted at " + page.evaluate("location.hash"));
+            more = page.locator("#next .main").count() > 0;
+            if (more) {
+                page.locator("#next .main").click();
+            } else {
+                page.keyboard().press("Tab");
+            }
+        }
+        assertThat(page.locator("#link")).hasText("All in the book");
+        assertThat(sheet("RECEIVE", page.context()).locator("[id='remark.COMPLAINT']"))
+                .hasValue("Pulls to the left");
+        Page desk = page.context().newPage();
+        desk.navigate(shop.address("/visits/" + visitId));
+        assertThat(desk.locator("main"))
+                .containsText("Damage on arrival Scratch on the left door, Ada");
+        assertThat(desk.locator("main")).containsText("Brake LR Noted at #BRAKE.LR, Ada");
+        assertThat(desk.locator("main")).containsText("Hand over Noted at #DEPART, Ada");
+    }
+
+    @Test
     void oneTapAnswersACornerThatIsSoundAndOneSignMakesItsFinding() {
         Page page = sheet("BRAKE.LF", tablet("Ada"));
         String open = page.locator("#steps a[aria-current]").innerText();
