@@ -14,7 +14,11 @@ public final class PhotoWords {
     /** What a photo of a corner, or of the car, may belong to. */
     public static List<Subject.Part> partsSeen(@Nullable Corner corner) {
         return corner == null
-                ? List.of(Subject.Part.VISIBILITY, Subject.Part.PARKING_BRAKE, Subject.Part.BRAKE_FLUID, Subject.Part.BATTERY)
+                ? List.of(
+                        Subject.Part.VISIBILITY,
+                        Subject.Part.PARKING_BRAKE,
+                        Subject.Part.BRAKE_FLUID,
+                        Subject.Part.BATTERY)
                 : List.of(
                         Subject.Part.TYRE_DAMAGE,
                         Subject.Part.RIM,

@@ -34,8 +34,8 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.Stream;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** What the sheet says, in the words of who takes it home. */
 public final class SheetPage {

@@ -205,8 +205,12 @@ export class SheetView {
   #allSound(title, fields) {
     const open = () => fields.filter((field) => this.visit.read(field) === "");
     const sound = () => Promise.all(open().map((field) => this.visit.enter(field, field.words[0]?.written ?? "")));
-    const button = h("button", { type: "button", className: "tick", onclick: sound }, say("all-sound", { step: title }));
-    this.onUpdate(() => (button.ariaPressed = String(open().length === 0)));
+    const seen = () => fields.some((field) => !["", field.words[0]?.written].includes(this.visit.read(field)));
+    const button = h("button", { type: "button", className: "tick", onclick: sound });
+    this.onUpdate(() => {
+      button.ariaPressed = String(open().length === 0);
+      button.textContent = say("all-sound", { step: title, seen: seen() });
+    });
     return button;
   }
 

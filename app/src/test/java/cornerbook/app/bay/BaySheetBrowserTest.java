@@ -205,8 +205,7 @@ class BaySheetBrowserTest {
                 .hasValue("Pulls to the left");
         Page desk = page.context().newPage();
         desk.navigate(shop.address("/visits/" + visitId));
-        assertThat(desk.locator("main"))
-                .containsText("Damage on arrival Scratch on the left door, Ada");
+        assertThat(desk.locator("main")).containsText("Damage on arrival Scratch on the left door, Ada");
         assertThat(desk.locator("main")).containsText("Brake LR Noted at #BRAKE.LR, Ada");
         assertThat(desk.locator("main")).containsText("Hand over Noted at #DEPART, Ada");
     }
@@ -216,7 +215,9 @@ class BaySheetBrowserTest {
         Page page = sheet("BRAKE.LF", tablet("Ada"));
         String open = page.locator("#steps a[aria-current]").innerText();
         page.locator(".look summary").click();
+        assertThat(page.locator(".look > .tick")).hasText("Look it over: all sound");
         page.locator("[id='f.BALL_JOINT.LF.'] button[value='dangerous']").click();
+        assertThat(page.locator(".look > .tick")).hasText("Look it over: all else sound");
         page.locator(".look > .tick").click();
         assertThat(page.locator(".look > .tick")).hasAttribute("aria-pressed", "true");
         assertThat(page.locator("#link")).hasText("All in the book");
@@ -238,7 +239,7 @@ class BaySheetBrowserTest {
         assertThat(page.locator("#steps a[aria-current]"))
                 .hasText(open, new LocatorAssertions.HasTextOptions().setUseInnerText(true));
         Page depart = sheet("DEPART", page.context());
-        assertThat(depart.locator("main")).containsText("Ball joints: dangerous");
+        assertThat(depart.locator("main")).containsText("Ball joints, dangerous");
     }
 
     @ParameterizedTest

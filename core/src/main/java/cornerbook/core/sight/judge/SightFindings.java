@@ -71,7 +71,7 @@ public final class SightFindings {
         return new Finding(
                 subject(sign.part(), reading),
                 onCar(verdict, comesOff),
-                new SightSaid.SignTitle(reading.corner(), sign.measure(), word),
+                new SightSaid.SignTitle(reading.corner(), sign.measure(), sign.scale() == Scale.STATE ? word : null),
                 new SightSaid.SignSeen(named(reading.corner()), sign.measure(), verdict, comesOff),
                 null,
                 null,
@@ -127,7 +127,9 @@ public final class SightFindings {
     }
 
     private static OptionalDouble value(Optional<Reading> reading) {
-        return reading.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(reading.get().value());
+        return reading.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(reading.get().value());
     }
 
     private boolean isYes(Measure measure, String tag) {
@@ -138,7 +140,8 @@ public final class SightFindings {
     }
 
     private Stream<Finding> key() {
-        return given.readings()
+        return given
+                .readings()
                 .ofVehicle(Measure.LOCKING_NUT_KEY)
                 .filter(reading -> Math.round(reading.value()) == KEY_MISSING)
                 .map(reading -> new Finding(

@@ -10,8 +10,12 @@ import org.jspecify.annotations.Nullable;
 
 /** What is said of what was seen. */
 interface SightSaid extends Said {
-    /** For the technician. */
-    record SignTitle(@Nullable Corner corner, Measure sign, ScaleWord word) implements SightSaid {}
+    /**
+     * For the technician.
+     *
+     * @param word how grave it is; null for a sign that is there or not
+     */
+    record SignTitle(@Nullable Corner corner, Measure sign, @Nullable ScaleWord word) implements SightSaid {}
 
     /**
      * For the customer.
