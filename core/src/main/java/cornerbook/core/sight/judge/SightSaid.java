@@ -15,7 +15,8 @@ interface SightSaid extends Said {
      *
      * @param word how grave it is; null for a sign that is there or not
      */
-    record SignTitle(@Nullable Corner corner, Measure sign, @Nullable ScaleWord word) implements SightSaid {}
+    record SignTitle(
+            @Nullable Corner corner, Measure sign, @Nullable ScaleWord word) implements SightSaid {}
 
     /**
      * For the customer.
