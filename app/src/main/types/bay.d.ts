@@ -66,6 +66,7 @@ declare namespace bay {
     hints: string[];
     fields: Field[];
     folded: boolean;
+    soundAtOnce: string[];
   }
 
   interface Field {
@@ -178,6 +179,7 @@ declare namespace bay {
     unsafe: Unsafe[];
     onCar: string[];
     departed?: Departed;
+    remarks: Record<string, string>;
   }
 
   interface Unsafe {
@@ -298,6 +300,12 @@ declare namespace bay {
     seen?: string[];
   }
 
+  interface RemarkEntry extends OfVisit {
+    kind: "remark";
+    topic: string;
+    words: string;
+  }
+
   interface ToolEntry extends OfVisit {
     kind: "tool";
     tool: string;
@@ -337,7 +345,7 @@ declare namespace bay {
     acknowledgedBy?: string;
   }
 
-  type Made = Reading | TickEntry | ToolEntry | Leaving | RivalAnswer | PhotoEntry | PhotoChoice | DepartureEntry;
+  type Made = Reading | TickEntry | RemarkEntry | ToolEntry | Leaving | RivalAnswer | PhotoEntry | PhotoChoice | DepartureEntry;
   type MadeOf<K> = Extract<Made, { kind: K }>;
 
   interface Waiting {

@@ -64,7 +64,7 @@ export const field = (parts) => ({ measure: "", ofWheel: false, goesOn: false, o
  * @param {...bay.Field} fields
  * @returns {bay.Step}
  */
-export const step = (parts, ...fields) => ({ id: "", kind: "FIELDS", title: "", tab: "", cautions: [], groups: [{ title: "", hints: [], fields, folded: false }], ticks: [], ...parts });
+export const step = (parts, ...fields) => ({ id: "", kind: "FIELDS", title: "", tab: "", cautions: [], groups: [{ title: "", hints: [], fields, folded: false, soundAtOnce: [] }], ticks: [], ...parts });
 
 /**
  * A sheet with these parts.

@@ -110,9 +110,12 @@ public record BaySheet(
      * @param title may be empty
      * @param hints what else to know, each one line
      * @param folded whether most visits do without it
+     * @param soundAtOnce what one tap answers with the first word of its scale, where nothing was seen
      */
-    public record Group(String title, List<String> hints, List<Field> fields, boolean folded) {
+    public record Group(
+            String title, List<String> hints, List<Field> fields, boolean folded, List<Measure> soundAtOnce) {
         public Group {
+            soundAtOnce = List.copyOf(soundAtOnce);
             hints = List.copyOf(hints);
             fields = List.copyOf(fields);
         }

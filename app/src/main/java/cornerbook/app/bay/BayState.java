@@ -2,6 +2,7 @@ package cornerbook.app.bay;
 
 import cornerbook.app.book.bay.Departure;
 import cornerbook.app.book.photo.Photo;
+import cornerbook.app.book.work.Remark;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.tool.ShopTool;
 import java.util.List;
@@ -21,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param unsafe what was found with which nobody should drive away unknowing
  * @param onCar who has the sheet open
  * @param departed null while the car is in the bay
+ * @param remarks what stands written, by its topic
  */
 public record BayState(
         String now,
@@ -33,7 +35,8 @@ public record BayState(
         Map<Corner, Map<String, Map<String, Air>>> air,
         List<Unsafe> unsafe,
         List<String> onCar,
-        @Nullable Departed departed) {
+        @Nullable Departed departed,
+        Map<Remark.Topic, String> remarks) {
 
     /**
      * A finding that is unsafe.

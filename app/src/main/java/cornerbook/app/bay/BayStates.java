@@ -11,6 +11,7 @@ import cornerbook.app.book.bay.Departure;
 import cornerbook.app.book.bay.ReadingAuthor;
 import cornerbook.app.book.bay.RivalReading;
 import cornerbook.app.book.bay.VisitInBay;
+import cornerbook.app.book.work.Remark;
 import cornerbook.app.book.work.StandingTicks;
 import cornerbook.app.book.work.WorkTick;
 import cornerbook.app.desk.asked.Slot;
@@ -67,7 +68,8 @@ final class BayStates {
                         .map(point -> new Unsafe(point.key(), BayReader.forAll(bay -> bay.say(point))))
                         .toList(),
                 onCar,
-                notes.departure().map(BayStates::departed).orElse(null));
+                notes.departure().map(BayStates::departed).orElse(null),
+                notes.remarks().stream().collect(Collectors.toMap(Remark::topic, Remark::words)));
     }
 
     private static Map<Corner, Map<String, Map<String, Air>>> air(Visit visit, Map<Axle, Double> placardsKpa) {

@@ -7,6 +7,7 @@ import cornerbook.app.bay.BaySheet.Tick;
 import cornerbook.app.desk.asked.AskedStep;
 import cornerbook.app.desk.asked.Slot;
 import cornerbook.app.desk.asked.VisitSlots;
+import cornerbook.core.car.Measure;
 import cornerbook.core.car.ServiceSteps;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.WorkStep;
@@ -70,7 +71,7 @@ final class BaySteps {
                                 vehicle.electric() ? said("high-voltage") : List.<String>of())
                         .flatMap(List::stream)
                         .toList(),
-                ofVehicle(EnumSet.of(WorkStep.BEFORE_THE_BRAKES)),
+                ofVehicle(EnumSet.of(WorkStep.LOOK_ROUND, WorkStep.BEFORE_THE_BRAKES)),
                 Ticks.ROCKED));
         for (var corner : Corner.values()) {
             steps.add(new Step(
@@ -152,7 +153,7 @@ final class BaySteps {
     }
 
     private List<Group> atBrake(Corner corner) {
-        var shown = EnumSet.range(WorkStep.PADS_AND_MOVEMENT, WorkStep.CLOSED);
+        var shown = EnumSet.range(WorkStep.LOOK_OVER, WorkStep.CLOSED);
         return slots.atCorner(corner).stream()
                 .filter(asked -> shown.contains(asked.step()))
                 .map(this::group)
@@ -170,7 +171,8 @@ final class BaySteps {
                         .flatMap(asked -> asked.slots().stream())
                         .map(slot -> fields.make(slot, false))
                         .toList(),
-                WorkStep.AFTER_THE_DRIVE.rare());
+                WorkStep.AFTER_THE_DRIVE.rare(),
+                List.of());
     }
 
     private Group group(AskedStep asked) {
@@ -181,7 +183,16 @@ final class BaySteps {
                 Stream.concat(bay.say(asked.of().cautions()).stream(), lubricants)
                         .toList(),
                 asked.slots().stream().map(slot -> fields.make(slot, false)).toList(),
-                asked.step().rare());
+                asked.step().rare(),
+                asked.slots().stream()
+                        .map(Slot::measure)
+                        .filter(BaySteps::beginsSound)
+                        .toList());
+    }
+
+    private static boolean beginsSound(Measure measure) {
+        var scale = measure.scale();
+        return scale != null && scale.beginsSound();
     }
 
     /** The only group of its kind in a step that says what it is about. */
@@ -199,6 +210,6 @@ final class BaySteps {
 
     private Group untitled(Stream<Slot> shown, boolean goesOn) {
         return new Group(
-                "", List.of(), shown.map(slot -> fields.make(slot, goesOn)).toList(), false);
+                "", List.of(), shown.map(slot -> fields.make(slot, goesOn)).toList(), false, List.of());
     }
 }

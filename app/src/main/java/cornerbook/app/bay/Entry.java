@@ -22,6 +22,9 @@ import tools.jackson.databind.JsonNode;
 record Entry(JsonNode node, String where) {
     private static final int LONGEST = 200;
 
+    /** A few sentences of a person's own. */
+    private static final int LONGEST_WORDS = 1000;
+
     /** Of a check: each fastener of four wheels, and their torques. */
     private static final int MOST_TEXTS = 200;
 
@@ -43,6 +46,11 @@ record Entry(JsonNode node, String where) {
         return read(name, new BaySaid.Line(LONGEST), text -> text);
     }
 
+    /** A person's own words. */
+    String words() {
+        return read(node.path("words"), "words", LONGEST_WORDS, new BaySaid.Line(LONGEST_WORDS), text -> text);
+    }
+
     @Nullable
     String optionalText(String name) {
         return node.path(name).isMissingNode() || node.path(name).isNull() ? null : text(name);
@@ -60,7 +68,7 @@ record Entry(JsonNode node, String where) {
     }
 
     private String text(int place) {
-        return read(node.path(place), String.valueOf(place), new BaySaid.Line(LONGEST), text -> text);
+        return read(node.path(place), String.valueOf(place), LONGEST, new BaySaid.Line(LONGEST), text -> text);
     }
 
     /** A text that may be empty. */
@@ -101,15 +109,15 @@ record Entry(JsonNode node, String where) {
     }
 
     private <T> T read(String name, Said expected, Function<String, T> parse) {
-        return read(node.path(name), name, expected, parse);
+        return read(node.path(name), name, LONGEST, expected, parse);
     }
 
-    private <T> T read(JsonNode part, String name, Said expected, Function<String, T> parse) {
+    private <T> T read(JsonNode part, String name, int longest, Said expected, Function<String, T> parse) {
         var text = part.isString() ? part.stringValue().strip() : "";
         PlainText.findUnfit(text).ifPresent(unfit -> {
             throw new RefusedEntry(where + "/" + name, new BaySaid.UnfitText(name.toLowerCase(Locale.ROOT), unfit));
         });
-        if (text.isEmpty() || text.length() > LONGEST) {
+        if (text.isEmpty() || text.length() > longest) {
             throw refused(name, expected);
         }
         try {

@@ -5,6 +5,7 @@ import cornerbook.app.book.bay.BayLedger;
 import cornerbook.app.book.bay.Departure;
 import cornerbook.app.book.store.Arrival;
 import cornerbook.app.book.store.BookException;
+import cornerbook.app.book.work.Remark;
 import cornerbook.app.book.work.WorkTick;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Typed;
@@ -34,7 +35,7 @@ final class EntryIntake {
     /** Common practice, no source. */
     private static final Duration CLOCKS_DIFFER = Duration.ofMinutes(2);
 
-    private static final String KINDS = "reading, tick, answer, photo choice, tool, leaving, departure";
+    private static final String KINDS = "reading, tick, remark, answer, photo choice, tool, leaving, departure";
 
     private final Desk desk;
     private final BayLedger ledger;
@@ -109,6 +110,7 @@ final class EntryIntake {
         return switch (entry.text("kind")) {
             case "reading" -> ledger.addReading(visitId, reading(entry), entry.person(), entry.madeAt());
             case "tick" -> ledger.addTick(visitId, tick(entry), entry.optionalText("shown"));
+            case "remark" -> ledger.addRemark(visitId, remark(entry));
             case "answer" ->
                 ledger.answerRival(
                         entry.id(),
@@ -180,6 +182,11 @@ final class EntryIntake {
         }
         return new WorkTick(
                 entry.id(), key, wheel, entry.flag("done"), true, entry.texts("seen"), entry.person(), entry.madeAt());
+    }
+
+    private static Remark remark(Entry entry) {
+        return new Remark(
+                entry.id(), entry.word("topic", Remark.Topic.class), entry.words(), entry.person(), entry.madeAt());
     }
 
     /** The same wheels again are nothing new; others than the tablet showed are asked about first. */

@@ -31,6 +31,7 @@ final class Assets {
             "bay-panel.mjs",
             "bay-person.mjs",
             "bay-photo.mjs",
+            "bay-remark.mjs",
             "bay-scan.mjs",
             "bay-sheet.mjs",
             "bay-steps.mjs",

@@ -14,8 +14,18 @@ public final class PhotoWords {
     /** What a photo of a corner, or of the car, may belong to. */
     public static List<Subject.Part> partsSeen(@Nullable Corner corner) {
         return corner == null
-                ? List.of(Subject.Part.PARKING_BRAKE, Subject.Part.BRAKE_FLUID, Subject.Part.BATTERY)
+                ? List.of(
+                        Subject.Part.VISIBILITY,
+                        Subject.Part.PARKING_BRAKE,
+                        Subject.Part.BRAKE_FLUID,
+                        Subject.Part.BATTERY)
                 : List.of(
+                        Subject.Part.TYRE_DAMAGE,
+                        Subject.Part.RIM,
+                        Subject.Part.WHEEL_FASTENERS,
+                        Subject.Part.SUSPENSION,
+                        Subject.Part.BRAKE_LINE,
+                        Subject.Part.STRUCTURE,
                         Subject.Part.PAD,
                         Subject.Part.CALIPER,
                         Subject.Part.DISC,

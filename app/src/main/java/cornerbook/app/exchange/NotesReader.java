@@ -7,6 +7,7 @@ import cornerbook.app.book.bay.RivalReading;
 import cornerbook.app.book.photo.KeptPhoto;
 import cornerbook.app.book.photo.Photo;
 import cornerbook.app.book.record.VisitNotes;
+import cornerbook.app.book.work.Remark;
 import cornerbook.app.book.work.WorkTick;
 import cornerbook.app.photo.Jpeg;
 import cornerbook.app.photo.PhotoIntake;
@@ -53,7 +54,8 @@ final class NotesReader {
                         .toList(),
                 each(json, "departures", this::departure),
                 each(json, "photos", this::photo),
-                each(json, "takenBy", this::author));
+                each(json, "takenBy", this::author),
+                each(json, "remarks", this::remark));
     }
 
     private static <T> List<T> each(JsonObject json, String name, Function<JsonObject, T> read) {
@@ -68,6 +70,15 @@ final class NotesReader {
                 json.flag("done"),
                 !json.has("counts") || json.flag("counts"),
                 json.has("seen") ? json.texts("seen") : List.of(),
+                json.text("person"),
+                madeAt(json));
+    }
+
+    private Remark remark(JsonObject json) {
+        return new Remark(
+                id(json),
+                json.constant("topic", Remark.Topic.class),
+                json.text("words"),
                 json.text("person"),
                 madeAt(json));
     }

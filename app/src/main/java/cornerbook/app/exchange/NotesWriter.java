@@ -43,6 +43,10 @@ final class NotesWriter {
                             .put("sentence", reason.sentence())
                             .put("reason", reason.reason()));
         }
+        notes.remarks()
+                .forEach(remark -> entry(json, "remarks", remark.id(), remark.person(), remark.madeAt())
+                        .put("topic", Spelling.of(remark.topic()))
+                        .put("words", remark.words()));
         notes.photos().forEach(kept -> write(kept, json));
         notes.authors()
                 .forEach(author -> list(json, "takenBy")

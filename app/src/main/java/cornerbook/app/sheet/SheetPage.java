@@ -5,6 +5,7 @@ import static cornerbook.app.sheet.SheetText.name;
 
 import cornerbook.app.book.bay.Departure;
 import cornerbook.app.book.record.VisitNotes;
+import cornerbook.app.book.work.Remark;
 import cornerbook.app.picture.battery.BatteryOverVisits;
 import cornerbook.app.picture.brake.BrakeFigure;
 import cornerbook.app.picture.brake.SeizingOverMonths;
@@ -33,6 +34,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** What the sheet says, in the words of who takes it home. */
 public final class SheetPage {
@@ -119,6 +121,13 @@ public final class SheetPage {
                 new Fact(labels.of("odometer"), reader.say(Amount.of(visit.odometerKm(), "km"))),
                 new Fact(labels.of("date"), day()),
                 new Fact(labels.of("customer"), customer()));
+    }
+
+    /** What the customer complains of, and what was damaged before work began; those that were written down. */
+    public List<Fact> onArrival() {
+        return Stream.of(Remark.Topic.COMPLAINT, Remark.Topic.ARRIVAL_DAMAGE)
+                .flatMap(topic -> notes.remark(topic).map(words -> new Fact(reader.say(topic), line(words))).stream())
+                .toList();
     }
 
     /** What keeps the car from leaving, and nobody let it leave with: while there is any, the sheet is a draft. */

@@ -5,6 +5,7 @@ import { FieldView } from "./bay-field.mjs";
 import { catchStrayValues, follows } from "./bay-gauge.mjs";
 import { chosen, people, walk } from "./bay-person.mjs";
 import { photos } from "./bay-photo.mjs";
+import { remarks } from "./bay-remark.mjs";
 import { byTool, fieldsOf, inOrderOf } from "./bay-steps.mjs";
 import { tools } from "./bay-tools.mjs";
 import { torqueStep } from "./bay-torque.mjs";
@@ -64,7 +65,7 @@ export class SheetView {
     const ticks = step.kind === "TORQUE" ? [] : step.ticks.map((tick) => this.ticked(tick));
     const title = h("h2", { tabIndex: -1 }, step.title);
     this.#title = title;
-    byId("main").replaceChildren(title, ...step.cautions.map((words) => note("caution", words)), ...tools(this, step), h("div", { className: "ticks" }, ...ticks.slice(0, -1)), ...parts, ...ticks.slice(-1), ...(step.corner || step.id === "RECEIVE" ? [photos(this, step.corner)] : []));
+    byId("main").replaceChildren(title, ...step.cautions.map((words) => note("caution", words)), ...tools(this, step), h("div", { className: "ticks" }, ...ticks.slice(0, -1)), ...parts, ...ticks.slice(-1), ...(step.corner || step.id === "RECEIVE" ? [photos(this, step.corner)] : []), remarks(this, step));
     const at = this.steps.indexOf(step);
     /**
      * @param {bay.Step | undefined} to
@@ -181,7 +182,7 @@ export class SheetView {
   }
 
   /** @param {bay.Group} group */
-  #group({ title, hints, fields, folded }) {
+  #group({ title, hints, fields, folded, soundAtOnce }) {
     const parts = [...hints.map((words) => note("caution", words)), ...this.#fields(fields)];
     if (!folded) {
       return h("section", {}, title ? h("h3", {}, title) : null, ...parts);
@@ -189,7 +190,28 @@ export class SheetView {
     const read = () => fields.filter((field) => this.visit.read(field) !== "").length;
     const count = h("small", {});
     this.onUpdate(() => (count.textContent = read() > 0 ? say("read", { n: read() }) : ""));
-    return h("details", { open: read() > 0 }, h("summary", {}, title, count), ...parts);
+    const details = h("details", { open: read() > 0 }, h("summary", {}, title, count), ...parts);
+    // A sheet that an older server made has none.
+    const looked = fields.filter((field) => soundAtOnce?.includes(field.measure) && this.visit.applies(field));
+    return looked.length > 0 ? h("div", { className: "look" }, this.#allSound(title, looked), details) : details;
+  }
+
+  /**
+   * One tap for all where nothing was seen; what was answered before stays.
+   *
+   * @param {string} title
+   * @param {bay.Field[]} fields
+   */
+  #allSound(title, fields) {
+    const open = () => fields.filter((field) => this.visit.read(field) === "");
+    const sound = () => Promise.all(open().map((field) => this.visit.enter(field, field.words[0]?.written ?? "")));
+    const seen = () => fields.some((field) => !["", field.words[0]?.written].includes(this.visit.read(field)));
+    const button = h("button", { type: "button", className: "tick", onclick: sound });
+    this.onUpdate(() => {
+      button.ariaPressed = String(open().length === 0);
+      button.textContent = say("all-sound", { step: title, seen: seen() });
+    });
+    return button;
   }
 
   /** @param {bay.Field[]} fields */

@@ -25,7 +25,7 @@ export class Visit extends EventTarget {
   gone = false;
 
   /** @type {bay.State} */
-  state = { now: "", leftOn: {}, readings: {}, rivals: [], ticks: {}, photos: [], tools: {}, air: {}, unsafe: [], onCar: [] };
+  state = { now: "", leftOn: {}, readings: {}, rivals: [], ticks: {}, photos: [], tools: {}, air: {}, unsafe: [], onCar: [], remarks: {} };
 
   /**
    * @param {string} id
@@ -396,6 +396,16 @@ export class Visit extends EventTarget {
   }
 
   /**
+   * What stands written on a topic.
+   *
+   * @param {string} topic
+   */
+  remark(topic) {
+    // A state that an older program left on this tablet has none.
+    return this.here("remark").findLast((each) => each.topic === topic && !each.refused)?.words ?? this.state.remarks?.[topic] ?? "";
+  }
+
+  /**
    * Mark of the tool of a kind that this visit is worked with; empty while none is named.
    *
    * @param {string} kind
@@ -415,7 +425,7 @@ export class Visit extends EventTarget {
   /**
    * Anything else than a reading, a tick or a tool.
    *
-   * @template {"leaving" | "departure" | "answer" | "photo" | "photo choice"} K
+   * @template {"leaving" | "departure" | "remark" | "answer" | "photo" | "photo choice"} K
    * @param {K} kind
    * @param {Omit<bay.MadeOf<K>, "kind" | keyof bay.OfVisit>} values
    */

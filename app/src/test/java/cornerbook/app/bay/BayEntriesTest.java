@@ -2,6 +2,7 @@ package cornerbook.app.bay;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import cornerbook.app.book.work.Remark;
 import cornerbook.core.car.Reading;
 import cornerbook.core.tool.ShopTool;
 import java.sql.DriverManager;
@@ -37,6 +38,21 @@ class BayEntriesTest extends TabletEntries {
         assertThat(statuses(takenBack, named)).containsExactly("stored", "already");
         assertThat(shop.book.visits().find(visitId).orElseThrow().card().tools())
                 .isEmpty();
+    }
+
+    /** Of each topic the last one counts, and nothing that was written is lost. */
+    @Test
+    void whatTheCustomerComplainsOfIsKeptAndThenSaidBetter() throws Exception {
+        var first = entry("remark", Map.of("topic", "COMPLAINT", "words", "Noise"));
+        var better = entry("remark", Map.of("topic", "COMPLAINT", "words", "Noise at the left front, over 80 km/h"));
+        var odd = entry("remark", Map.of("topic", "WEATHER", "words", "Rain"));
+        var long1000 = entry("remark", Map.of("topic", "LIFT", "words", "x".repeat(1001)));
+        assertThat(statuses(first, better, first, odd, long1000))
+                .containsExactly("stored", "stored", "already", "refused", "refused");
+        var notes = shop.book.records().notes(visitId);
+        assertThat(notes.remarks()).extracting(Remark::words).contains("Noise").hasSize(2);
+        assertThat(notes.remark(Remark.Topic.COMPLAINT)).contains("Noise at the left front, over 80 km/h");
+        assertThat(notes.remark(Remark.Topic.ARRIVAL_DAMAGE)).isEmpty();
     }
 
     @Test

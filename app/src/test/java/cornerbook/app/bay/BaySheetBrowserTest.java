@@ -5,14 +5,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.LocatorAssertions;
 import com.microsoft.playwright.options.ColorScheme;
 import cornerbook.app.door.Axe;
 import cornerbook.app.door.Chromium;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
+import cornerbook.core.car.WorkStep;
+import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeEach;
@@ -177,6 +181,65 @@ class BaySheetBrowserTest {
         type(page, "f.OUTSIDE_TEMPERATURE..", "-15");
         assertThat(page.locator(".corner.LR .air"))
                 .hasText("Set 286 kPa the placard's 240 kPa at −15 °C outside, tyres at 20 °C.");
+    }
+
+    @Test
+    void complaintAndNotesAreKeptWhereverTheyAreTyped() {
+        Page page = sheet("RECEIVE", tablet("Ada"));
+        page.locator("[id='remark.COMPLAINT']").fill("Pulls to the left");
+        page.locator("[id='remark.ARRIVAL_DAMAGE']").fill("Scratch on the left door");
+        page.locator("#next .main").click();
+        assertThat(page.locator("#link")).hasText("All in the book");
+        for (boolean more = true; more; ) {
+            assertThat(page.locator("main .remarks textarea")).not().hasCount(0);
+            page.locator("main .remarks textarea").last().fill("Noted at " + page.evaluate("location.hash"));
+            more = page.locator("#next .main").count() > 0;
+            if (more) {
+                page.locator("#next .main").click();
+            } else {
+                page.keyboard().press("Tab");
+            }
+        }
+        assertThat(page.locator("#link")).hasText("All in the book");
+        assertThat(sheet("RECEIVE", page.context()).locator("[id='remark.COMPLAINT']"))
+                .hasValue("Pulls to the left");
+        Page desk = page.context().newPage();
+        desk.navigate(shop.address("/visits/" + visitId));
+        assertThat(desk.locator("main")).containsText("Damage on arrival Scratch on the left door, Ada");
+        assertThat(desk.locator("main")).containsText("Brake LR Noted at #BRAKE.LR, Ada");
+        assertThat(desk.locator("main")).containsText("Hand over Noted at #DEPART, Ada");
+    }
+
+    @Test
+    void oneTapAnswersACornerThatIsSoundAndOneSignMakesItsFinding() {
+        Page page = sheet("BRAKE.LF", tablet("Ada"));
+        String open = page.locator("#steps a[aria-current]").innerText();
+        page.locator(".look summary").click();
+        assertThat(page.locator(".look > .tick")).hasText("Look it over: all sound");
+        page.locator("[id='f.BALL_JOINT.LF.'] button[value='dangerous']").click();
+        assertThat(page.locator(".look > .tick")).hasText("Look it over: all else sound");
+        page.locator(".look > .tick").click();
+        assertThat(page.locator(".look > .tick")).hasAttribute("aria-pressed", "true");
+        assertThat(page.locator("#link")).hasText("All in the book");
+        var looked = shop.readings(visitId);
+        var asked = Arrays.stream(Measure.values())
+                .filter(measure -> measure.isReadIn(WorkStep.LOOK_OVER))
+                .filter(measure -> measure.scale() != null && measure.scale().beginsSound())
+                .filter(measure -> measure.isOn(BayShop.untouched(CAR).vehicle(), Axle.FRONT))
+                .toList();
+        assertThat(looked)
+                .extracting(Reading::measure)
+                .as("no key, no hole, no weight: what is sound has none")
+                .containsExactlyInAnyOrderElementsOf(asked);
+        assertThat(looked)
+                .filteredOn(reading -> reading.value() != 0)
+                .extracting(Reading::measure)
+                .as("what was seen before the tap stays")
+                .containsExactly(Measure.BALL_JOINT);
+        assertThat(page.locator("#steps a[aria-current]"))
+                .hasText(open, new LocatorAssertions.HasTextOptions().setUseInnerText(true));
+        Page depart = sheet("DEPART", page.context());
+        assertThat(depart.locator("main")).containsText("Ball joints, dangerous");
     }
 
     @ParameterizedTest

@@ -10,6 +10,7 @@ import cornerbook.app.book.photo.Photo;
 import cornerbook.app.book.record.CarRecord;
 import cornerbook.app.book.record.VisitNotes;
 import cornerbook.app.book.visit.VisitChange;
+import cornerbook.app.book.work.Remark;
 import cornerbook.app.book.work.WorkTick;
 import cornerbook.app.photo.Photos;
 import cornerbook.core.car.CarHistory;
@@ -96,7 +97,8 @@ public final class Notes {
                 answers,
                 List.of(new Departure(id(), person(), at(0), reasons, random.nextBoolean() ? "Mme Ardent" : null)),
                 photos(),
-                authors(visit));
+                authors(visit),
+                remarks());
     }
 
     /** Out of the order of the clocks. */
@@ -112,6 +114,16 @@ public final class Notes {
                 ofWheel ? List.of() : List.of(new UUID(0, place).toString(), new UUID(1, place).toString()),
                 person(),
                 at(random.nextInt(5)));
+    }
+
+    /** Of one topic several, out of the order of the clocks. */
+    private List<Remark> remarks() {
+        var remarks = new ArrayList<Remark>();
+        for (int i = random.nextInt(4); i >= 0; i--) {
+            var topic = Remark.Topic.values()[random.nextInt(3)];
+            remarks.add(new Remark(id(), topic, "Pulls to the left, \"冬\" " + i, person(), at(random.nextInt(5))));
+        }
+        return remarks;
     }
 
     private List<ReadingAuthor> authors(Visit visit) {

@@ -25,6 +25,7 @@ import cornerbook.core.finding.ReadingLimit;
 import cornerbook.core.lift.judge.LiftFindings;
 import cornerbook.core.release.Release;
 import cornerbook.core.season.Climate;
+import cornerbook.core.sight.judge.SightFindings;
 import cornerbook.core.tool.judge.ToolFindings;
 import cornerbook.core.torque.judge.Retorque;
 import cornerbook.core.torque.judge.TorqueFindings;
@@ -59,6 +60,7 @@ public final class Assessor {
             SensorFindings::judge,
             SensorPressureFindings::judge,
             WheelFitFindings::judge,
+            SightFindings::judge,
             TorqueFindings::judge,
             BrakeFindings::judge,
             SeizingFindings::judge,

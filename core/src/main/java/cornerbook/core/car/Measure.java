@@ -25,6 +25,46 @@ public enum Measure implements Said {
     SENSOR_TEMPERATURE(WorkStep.SENSORS, Carrier.WHEEL, "°C", -50, 90, Set.of()),
     /** Lowest torque confirmed over the fasteners of the wheel, car on the ground. */
     WHEEL_TORQUE(WorkStep.TORQUE, Carrier.WHEEL, "N·m", 0, 1000, Set.of()),
+    TYRE_BULGE(WorkStep.LOOK_OVER, Carrier.WHEEL, Scale.SIGN, Sides.NONE),
+    TYRE_CORDS(WorkStep.LOOK_OVER, Carrier.WHEEL, Scale.SIGN, Sides.NONE),
+    TYRE_CUT(WorkStep.LOOK_OVER, Carrier.WHEEL, Scale.STATE, Sides.NONE),
+    /** Cracks of age and ozone in tread or sidewall. */
+    TYRE_AGE_CRACKS(WorkStep.LOOK_OVER, Carrier.WHEEL, Scale.STATE, Sides.NONE),
+    /** Whether the bead sits evenly all round, and is whole. */
+    TYRE_BEAD(WorkStep.LOOK_OVER, Carrier.WHEEL, Scale.STATE, Sides.NONE),
+    TYRE_VALVE(WorkStep.LOOK_OVER, Carrier.WHEEL, Scale.STATE, Sides.NONE),
+    PUNCTURE(WorkStep.LOOK_OVER, Carrier.WHEEL, Scale.PUNCTURE, Sides.NONE),
+    /** Of the hole, after what made it was taken out. */
+    PUNCTURE_DIAMETER(WorkStep.LOOK_OVER, Carrier.WHEEL, "mm", 0.5, 50, Set.of()),
+    /** Whether the car was driven on the flat tyre. */
+    TYRE_DRIVEN_FLAT(WorkStep.LOOK_OVER, Carrier.WHEEL, Scale.SIGN, Sides.NONE),
+    /** Stem and patch, from the inside. */
+    PUNCTURE_REPAIRED(WorkStep.LOOK_OVER, Carrier.WHEEL, Scale.DONE, Sides.NONE),
+    RIM_BENT(WorkStep.LOOK_OVER, Carrier.WHEEL, Scale.STATE, Sides.NONE),
+    RIM_CRACK(WorkStep.LOOK_OVER, Carrier.WHEEL, Scale.SIGN, Sides.NONE),
+    /** At the bead seat or the face that lies on the hub. */
+    RIM_CORROSION(WorkStep.LOOK_OVER, Carrier.WHEEL, Scale.STATE, Sides.NONE),
+    /** All weights of the wheel together. */
+    BALANCE_WEIGHTS(WorkStep.LOOK_OVER, Carrier.WHEEL, "g", 0, 500, Set.of()),
+    /** A stud, bolt or nut that is broken, stretched, or whose thread or seat is damaged. */
+    WHEEL_STUDS(WorkStep.LOOK_OVER, Carrier.CORNER, Scale.SIGN, Sides.NONE),
+    WHEEL_BEARING(WorkStep.LOOK_OVER, Carrier.CORNER, Scale.STATE, Sides.NONE),
+    BALL_JOINT(WorkStep.LOOK_OVER, Carrier.CORNER, Scale.STATE, Sides.NONE),
+    /** Boot of the constant-velocity joint. */
+    DRIVE_SHAFT_BOOT(WorkStep.LOOK_OVER, Carrier.CORNER, Scale.STATE, Sides.NONE),
+    DAMPER(WorkStep.LOOK_OVER, Carrier.CORNER, Scale.STATE, Sides.NONE),
+    SPRING(WorkStep.LOOK_OVER, Carrier.CORNER, Scale.STATE, Sides.NONE),
+    BRAKE_HOSE(WorkStep.LOOK_OVER, Carrier.CORNER, Scale.STATE, Sides.NONE),
+    BRAKE_PIPE(WorkStep.LOOK_OVER, Carrier.CORNER, Scale.STATE, Sides.NONE),
+    /** Corrosion of jacking point, sill and structure. */
+    STRUCTURE_CORROSION(WorkStep.LOOK_OVER, Carrier.CORNER, Scale.STATE, Sides.NONE),
+    /** Of oil, coolant or fuel. */
+    LEAK(WorkStep.LOOK_OVER, Carrier.CORNER, Scale.STATE, Sides.NONE),
+    WIPERS(WorkStep.LOOK_ROUND, Carrier.VEHICLE, Scale.STATE, Sides.NONE),
+    WASHER(WorkStep.LOOK_ROUND, Carrier.VEHICLE, Scale.STATE, Sides.NONE),
+    LIGHTS(WorkStep.LOOK_ROUND, Carrier.VEHICLE, Scale.STATE, Sides.NONE),
+    /** Where the key of the locking nuts lies. */
+    LOCKING_NUT_KEY(WorkStep.LOOK_ROUND, Carrier.VEHICLE, Scale.KEY_PLACE, Sides.NONE),
     /** Friction material at the leading edge, or where it is thinnest when it is read at one place only. */
     PAD_THICKNESS(WorkStep.PADS_AND_MOVEMENT, Carrier.CORNER, "mm", 0, 30, Sides.BOTH),
     /** Friction material at the trailing edge. */
@@ -169,6 +209,7 @@ public enum Measure implements Said {
                 axle != null && vehicle.axle(axle).brake().caliper() == Caliper.SLIDING;
             case RETAINING_PIN_MOVEMENT ->
                 axle != null && vehicle.axle(axle).brake().caliper() == Caliper.FIXED;
+            case DRIVE_SHAFT_BOOT -> axle != null && vehicle.drive().drives(axle);
             case PARKING_BRAKE_IN_SERVICE_MODE, PARKING_BRAKE_CYCLED -> vehicle.hasElectricParkingBrake();
             case BATTERY_CRANKING_CURRENT, BATTERY_CRANKING_CURRENT_CHARGED -> !vehicle.electric();
             case SENSOR_PRESSURE, SENSOR_TEMPERATURE ->

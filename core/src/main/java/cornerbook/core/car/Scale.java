@@ -21,6 +21,13 @@ public enum Scale {
     HOLDING("holds", "holds weakly", "does not hold"),
     /** What went on a contact face. */
     LUBRICANT("none", "rubber-safe grease", "metal-contact paste"),
+    /** Whether something was seen. */
+    SIGN("no", "yes"),
+    /** How grave it is what was seen. */
+    STATE("sound", "watch", "put right now", "dangerous"),
+    /** Where a hole is: between the outermost grooves, outside of them, or in the sidewall. */
+    PUNCTURE("none", "tread centre", "shoulder", "sidewall"),
+    KEY_PLACE("none needed", "glove box", "boot", "with the jack", "missing"),
     DONE("not done", "done");
 
     private final List<String> words;
@@ -37,6 +44,11 @@ public enum Scale {
     /** Whether a value says that nothing was done, or that nothing went on. */
     public boolean saysNotDone(double value) {
         return (this == DONE || this == LUBRICANT) && Math.round(value) == 0;
+    }
+
+    /** Whether its first word says that what was looked at is sound. */
+    public boolean beginsSound() {
+        return this == SIGN || this == STATE || this == PUNCTURE;
     }
 
     /** The words in their order, for people. */

@@ -26,7 +26,8 @@ public interface ServiceSaid extends Said {
         CHARGING_GAS,
         CHARGER_FOR_AGM,
         LITHIUM_ABOVE_ZERO,
-        CHARGED_BY_CONVERTER
+        CHARGED_BY_CONVERTER,
+        DAMAGED_STUD_STOPS
     }
 
     /** What is lubricated, or stays dry. */

@@ -58,6 +58,7 @@ public final class ServiceSteps {
     public static List<Said> cautions(WorkStep step, Vehicle vehicle) {
         return switch (step) {
             case BEFORE_THE_BRAKES -> beforeTheBrakes(vehicle);
+            case LOOK_OVER -> List.of(ServiceCaution.DAMAGED_STUD_STOPS);
             case PADS_AND_MOVEMENT -> List.of(ServiceCaution.DUST);
             case PISTON_AND_HARDWARE -> List.of(ServiceCaution.FLUID_RISES);
             case HUB_AND_DISC_APART -> List.of(ServiceCaution.DIAL_AT_SAME_RADIUS);

@@ -10,8 +10,12 @@ import org.jspecify.annotations.Nullable;
 public enum WorkStep implements Said {
     /** The car as it comes in. */
     RECEIVE(Wheels.ARRIVED, false),
+    /** Once round the car, before it is lifted. */
+    LOOK_ROUND(Wheels.LEAVING, true),
     /** In the air, before a wheel or a caliper comes off. */
     BEFORE_THE_BRAKES,
+    /** What is seen at a corner, tyre and wheel with it. */
+    LOOK_OVER(Wheels.ARRIVED, true),
     PADS_AND_MOVEMENT,
     DISC,
     PADS_CLOSELY(Wheels.LEAVING, true),

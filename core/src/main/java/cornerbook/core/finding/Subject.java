@@ -19,11 +19,17 @@ public record Subject(
         /** Wheels of one axle, or all four, against each other. */
         TREAD_DIFFERENCE,
         TYRE_AGE,
+        /** What was seen at a tyre. */
+        TYRE_DAMAGE,
         TYRE_LOAD,
         PRESSURE,
         PRESSURE_SENSOR,
         /** Whether a wheel belongs on the hub. */
         WHEEL_FIT,
+        /** What was seen at a rim. */
+        RIM,
+        /** Studs, bolts and nuts, and their key. */
+        WHEEL_FASTENERS,
         WHEEL_TORQUE,
         PAD,
         /** All pads of the car together: whether they stay free. */
@@ -33,8 +39,16 @@ public record Subject(
         DISC,
         /** Pads or discs of one axle, replaced together. */
         BRAKE_PAIR,
+        /** Hoses and pipes. */
+        BRAKE_LINE,
         PARKING_BRAKE,
         BRAKE_FLUID,
+        /** Bearing, joints, shafts, dampers and springs. */
+        SUSPENSION,
+        /** Corrosion and leaks. */
+        STRUCTURE,
+        /** Wipers, washer and lights. */
+        VISIBILITY,
         BATTERY,
         /** The car on the hoist. */
         LIFT,

@@ -51,7 +51,7 @@ public record ReleaseRule(OpenPoint point, List<String> openedBy, String closedB
     /** What is read or done at a brake while its wheel is off. */
     private static final List<Measure> WHEEL_OFF = Arrays.stream(Measure.values())
             .filter(measure -> measure.carrier() == Measure.Carrier.CORNER)
-            .filter(measure -> !measure.isReadIn(WorkStep.AFTER_THE_DRIVE))
+            .filter(measure -> !measure.isReadIn(WorkStep.AFTER_THE_DRIVE) && !measure.isReadIn(WorkStep.LOOK_OVER))
             .toList();
 
     public ReleaseRule {

@@ -127,6 +127,7 @@ class ArchitectureTest {
         "cornerbook.core.battery..",
         "cornerbook.core.brake..",
         "cornerbook.core.lift..",
+        "cornerbook.core.sight..",
         "cornerbook.core.torque..",
         "cornerbook.core.tread..",
         "cornerbook.core.tyre..",

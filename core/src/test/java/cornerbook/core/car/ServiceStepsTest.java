@@ -42,8 +42,9 @@ class ServiceStepsTest {
     void cautionsStandWhereTheHandsAre() {
         var car = Cars.withBrake(Caliper.FIXED, true);
         assertThat(ServiceSteps.ofVehicle(car)).anyMatch(step -> says(step, ServiceCaution.HIGH_VOLTAGE));
-        assertThat(ServiceSteps.atCorner(car, Axle.FRONT).getFirst().cautions().getFirst())
-                .isEqualTo(ServiceCaution.DUST);
+        var atCorner = ServiceSteps.atCorner(car, Axle.FRONT);
+        assertThat(atCorner.get(0).cautions()).containsExactly(ServiceCaution.DAMAGED_STUD_STOPS);
+        assertThat(atCorner.get(1).cautions().getFirst()).isEqualTo(ServiceCaution.DUST);
         assertThat(ServiceSteps.atCorner(car, Axle.FRONT)).anyMatch(step -> says(step, ServiceCaution.GRINDING));
         assertThat(ServiceSteps.ofVehicle(car)).anyMatch(step -> says(step, ServiceCaution.PUMP_THE_PEDAL));
     }

@@ -70,6 +70,7 @@ public final class BookCheck {
                             carId, visit.id(), reading.id(), value(reading), reading.asWritten())));
             // Each note is read, so that a value in it that cannot stand is found.
             notes.listTicks(visit.id());
+            notes.listRemarks(visit.id());
             notes.listDepartures(visit.id());
             notes.listAuthors(visit.id());
         }

@@ -12,6 +12,7 @@ import cornerbook.app.book.store.Transactions;
 import cornerbook.app.book.visit.ReadingLedger;
 import cornerbook.app.book.visit.RetorqueLedger;
 import cornerbook.app.book.visit.VisitLedger;
+import cornerbook.app.book.work.Remark;
 import cornerbook.app.book.work.StandingTicks;
 import cornerbook.app.book.work.WorkTick;
 import cornerbook.core.car.CarHistory;
@@ -99,7 +100,8 @@ public final class BayLedger {
                 new PhotoLedger(within(handle)).list(visitId),
                 rows.listAuthors(visitId).stream()
                         .collect(Collectors.toMap(ReadingAuthor::readingId, Function.identity())),
-                last(rows.listDepartures(visitId)));
+                last(rows.listDepartures(visitId)),
+                Remark.standing(rows.listRemarks(visitId)));
     }
 
     /**
@@ -183,6 +185,13 @@ public final class BayLedger {
                 new RetorqueLedger(within(handle)).change(changed, after);
             }
             return counts ? Arrival.STORED : Arrival.CONFLICT;
+        });
+    }
+
+    public Arrival addRemark(String visitId, Remark remark) {
+        return store.write(handle -> {
+            new CarLedger(within(handle)).requireVisit(visitId);
+            return new BayRows(handle).add(visitId, remark) ? Arrival.STORED : Arrival.ALREADY;
         });
     }
 

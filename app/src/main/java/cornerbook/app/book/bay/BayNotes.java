@@ -1,6 +1,7 @@
 package cornerbook.app.book.bay;
 
 import cornerbook.app.book.photo.Photo;
+import cornerbook.app.book.work.Remark;
 import cornerbook.app.book.work.WorkTick;
 import java.util.List;
 import java.util.Map;
@@ -14,17 +15,20 @@ import java.util.Optional;
  * @param photos earliest first
  * @param authors of the readings that were taken at a tablet, by the reading's identity
  * @param departure the last hand-over; empty while the car is in the bay
+ * @param remarks those that count
  */
 public record BayNotes(
         List<RivalReading> rivals,
         List<WorkTick> ticks,
         List<Photo> photos,
         Map<String, ReadingAuthor> authors,
-        Optional<Departure> departure) {
+        Optional<Departure> departure,
+        List<Remark> remarks) {
     public BayNotes {
         rivals = List.copyOf(rivals);
         ticks = List.copyOf(ticks);
         photos = List.copyOf(photos);
         authors = Map.copyOf(authors);
+        remarks = List.copyOf(remarks);
     }
 }

@@ -4,6 +4,7 @@ import cornerbook.app.book.bay.RivalAnswer.Kind;
 import cornerbook.app.book.car.CarReader;
 import cornerbook.app.book.store.EntryRow;
 import cornerbook.app.book.store.TableRow;
+import cornerbook.app.book.work.Remark;
 import cornerbook.app.book.work.TickRow;
 import cornerbook.app.book.work.WorkTick;
 import java.sql.ResultSet;
@@ -54,6 +55,25 @@ public final class BayRows {
                         .add(row.getValue()));
         return handle.select("select * from work_tick where visit_id = ? order by place_in_list", visitId)
                 .map((row, context) -> TickRow.read(row, seen.getOrDefault(row.getString("id"), List.of())))
+                .list();
+    }
+
+    public boolean add(String visitId, Remark remark) {
+        return arrived("visit_remark", remark.id(), visitId, remark.person(), remark.madeAt())
+                .set("topic", remark.topic().name())
+                .set("words", remark.words())
+                .insertOnce(handle);
+    }
+
+    /** The remarks of a visit in the order in which they arrived. */
+    public List<Remark> listRemarks(String visitId) {
+        return handle.select("select * from visit_remark where visit_id = ? order by place_in_list", visitId)
+                .map((row, context) -> new Remark(
+                        row.getString("id"),
+                        Remark.Topic.valueOf(row.getString("topic")),
+                        row.getString("words"),
+                        row.getString("person"),
+                        EntryRow.madeAt(row)))
                 .list();
     }
 

@@ -65,7 +65,8 @@ public final class RecordLedger {
                         .toList(),
                 rows.listDepartures(visitId),
                 new PhotoLedger(within(handle)).listKept(visitId),
-                rows.listAuthors(visitId));
+                rows.listAuthors(visitId),
+                rows.listRemarks(visitId));
     }
 
     /** A new car with its visits. */
@@ -126,6 +127,7 @@ public final class RecordLedger {
                         readings.find(rival.reading().id()).isEmpty() && rows.add(visitId, rival),
                         RecordSaid.Note.READING,
                         rival.reading().id()));
+        notes.remarks().forEach(remark -> requireNew(rows.add(visitId, remark), RecordSaid.Note.REMARK, remark.id()));
         notes.authors().forEach(rows::add);
         notes.answers().forEach(rows::add);
         notes.departures()

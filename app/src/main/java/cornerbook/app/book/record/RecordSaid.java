@@ -11,6 +11,7 @@ public interface RecordSaid extends Said {
         TICK,
         READING,
         DEPARTURE,
-        PHOTO
+        PHOTO,
+        REMARK
     }
 }

@@ -5,6 +5,7 @@ import cornerbook.app.book.bay.ReadingAuthor;
 import cornerbook.app.book.bay.RivalAnswer;
 import cornerbook.app.book.bay.RivalReading;
 import cornerbook.app.book.photo.KeptPhoto;
+import cornerbook.app.book.work.Remark;
 import cornerbook.app.book.work.WorkTick;
 import cornerbook.core.say.Said;
 import java.util.List;
@@ -16,6 +17,7 @@ import java.util.Optional;
  * @param rivals readings taken where another stood, answered or not
  * @param departures hand-overs; the last one counts
  * @param authors of the readings that were taken at a tablet
+ * @param remarks all of them; of each topic the last one counts
  */
 public record VisitNotes(
         List<WorkTick> ticks,
@@ -23,9 +25,10 @@ public record VisitNotes(
         List<RivalAnswer> answers,
         List<Departure> departures,
         List<KeptPhoto> photos,
-        List<ReadingAuthor> authors) {
+        List<ReadingAuthor> authors,
+        List<Remark> remarks) {
     public static final VisitNotes NONE =
-            new VisitNotes(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+            new VisitNotes(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
 
     public VisitNotes {
         ticks = List.copyOf(ticks);
@@ -34,6 +37,7 @@ public record VisitNotes(
         departures = List.copyOf(departures);
         photos = List.copyOf(photos);
         authors = List.copyOf(authors);
+        remarks = List.copyOf(remarks);
     }
 
     public boolean isEmpty() {
@@ -43,6 +47,14 @@ public record VisitNotes(
     /** Those that a person chose for the hand-over sheet. */
     public List<KeptPhoto> photosOnSheet() {
         return photos.stream().filter(kept -> kept.photo().onSheet()).toList();
+    }
+
+    /** What stands written on a topic. */
+    public Optional<String> remark(Remark.Topic topic) {
+        return Remark.standing(remarks).stream()
+                .filter(remark -> remark.topic() == topic)
+                .map(Remark::words)
+                .findFirst();
     }
 
     /** What the car left with open, one sentence each. */

@@ -30,6 +30,7 @@ public record VisitSlots(Vehicle vehicle, Visit visit) {
     private List<Slot> ofWheels(Corner corner, Collection<Wheels> wheels) {
         return Arrays.stream(Measure.values())
                 .flatMap(measure -> Arrays.stream(WorkStep.values())
+                        .filter(step -> step != WorkStep.LOOK_OVER)
                         .filter(step -> measure.isReadIn(step) && wheels.contains(step.wheels()))
                         .flatMap(step -> ofWheel(step, measure, corner)))
                 .toList();
@@ -59,9 +60,18 @@ public record VisitSlots(Vehicle vehicle, Visit visit) {
         };
     }
 
-    /** The steps at a corner of the car. */
+    /** The steps at a corner of the car; when it is looked over, its wheel comes first. */
     public List<AskedStep> atCorner(Corner corner) {
-        return AskedStep.of(corner, ServiceSteps.atCorner(vehicle, corner.axle()));
+        return AskedStep.of(corner, ServiceSteps.atCorner(vehicle, corner.axle())).stream()
+                .map(asked -> asked.step() == WorkStep.LOOK_OVER ? withItsWheel(asked, corner) : asked)
+                .toList();
+    }
+
+    private AskedStep withItsWheel(AskedStep asked, Corner corner) {
+        var ofWheel = asked.step().measures(Carrier.WHEEL, vehicle, corner.axle()).stream()
+                .flatMap(measure -> ofWheel(asked.step(), measure, corner));
+        return new AskedStep(
+                asked.of(), Stream.concat(ofWheel, asked.slots().stream()).toList());
     }
 
     /** The steps of the whole car, those among them that are care and ask for nothing. */

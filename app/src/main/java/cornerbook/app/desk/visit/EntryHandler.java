@@ -195,7 +195,9 @@ public final class EntryHandler {
                         saved.matches("[0-9]{1,3}") ? Integer.valueOf(saved) : null,
                         leaving.page(standing, ofSets),
                         dueRetorque(open.visit().id(), retorqueForm),
-                        VisitDataPage.changes(desk.book(), open),
+                        new EntryPage.Written(
+                                VisitDataPage.changes(desk.book(), open),
+                                desk.book().bay().read(open.visit().id()).remarks()),
                         BrakeDust.ofWeek(desk.book(), open.visit().date()),
                         ToolChoice.of(desk.book(), open.visit())));
     }

@@ -2,6 +2,7 @@ package cornerbook.app.desk.visit;
 
 import cornerbook.app.book.visit.OpenRetorque;
 import cornerbook.app.book.visit.VisitChange;
+import cornerbook.app.book.work.Remark;
 import cornerbook.app.desk.BrakeDust;
 import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.desk.asked.ToolChoice;
@@ -18,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param saved how many readings were just stored; null when the page was only asked for
  * @param retorque null when none is open
- * @param changes what was put right of this visit, earliest first
+ * @param written of this visit beside its readings
  * @param dust of the week of the visit
  * @param tools that the visit may be worked with, kind by kind; none while the shop keeps none
  */
@@ -28,12 +29,24 @@ public record EntryPage(
         @Nullable Integer saved,
         Leaving leaving,
         @Nullable DueRetorque retorque,
-        List<VisitChange> changes,
+        Written written,
         BrakeDust dust,
         List<ToolChoice> tools) {
     public EntryPage {
         tools = List.copyOf(tools);
-        changes = List.copyOf(changes);
+    }
+
+    /**
+     * What is written of the visit beside its readings.
+     *
+     * @param changes what was put right of it, earliest first
+     * @param remarks those that count
+     */
+    public record Written(List<VisitChange> changes, List<Remark> remarks) {
+        public Written {
+            changes = List.copyOf(changes);
+            remarks = List.copyOf(remarks);
+        }
     }
 
     /**
