@@ -29,7 +29,9 @@ import cornerbook.core.tread.judge.SetForecast;
 import cornerbook.core.tread.judge.TreadFindings;
 import cornerbook.core.tread.judge.TreadForecaster;
 import cornerbook.core.tread.judge.TreadPrediction;
+import cornerbook.core.tyre.judge.FittingFindings;
 import cornerbook.core.tyre.judge.TyreAgeFindings;
+import cornerbook.core.tyre.judge.TyreLawFindings;
 import cornerbook.core.tyre.judge.TyreLoadFindings;
 import cornerbook.core.tyre.judge.TyrePlacardFindings;
 import cornerbook.core.tyre.judge.WheelFitFindings;
@@ -56,6 +58,8 @@ public final class Assessor {
             SensorFindings::judge,
             SensorPressureFindings::judge,
             WheelFitFindings::judge,
+            FittingFindings::judge,
+            TyreLawFindings::judge,
             TorqueFindings::judge,
             BrakeFindings::judge,
             SeizingFindings::judge,

@@ -11,6 +11,7 @@ import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Judgement;
+import cornerbook.core.finding.SetSpan;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
@@ -33,7 +34,7 @@ import java.util.TreeMap;
 /** Findings on tyres that are not as the placard asks: load index, speed symbol, and the way of one turn. */
 public final class TyrePlacardFindings {
     /** Makers' tyres differ by as much from their size; common practice, no source. */
-    private static final double LARGER_PERCENT = 1.5;
+    static final double LARGER_PERCENT = 1.5;
 
     private static final double SHOWN_KMH = 100;
 
@@ -50,10 +51,18 @@ public final class TyrePlacardFindings {
     /** One finding for each corner with too low an index or symbol, and for each axle with another size. */
     public static Judgement judge(Case given) {
         return Judgement.together(given.spans().stream()
-                .map(span -> new TyrePlacardFindings(span.set(), given.vehicle()).judge(span.wheelAt())));
+                .map(span -> new TyrePlacardFindings(span.set(), given.vehicle())
+                        .judge(
+                                span.wheelAt(),
+                                span.role() == SetSpan.Role.GOING_ON && FittedWheels.swapped(given))));
     }
 
-    private Judgement judge(Map<Corner, String> wheelAt) {
+    /**
+     * Of one set.
+     *
+     * @param swapped whether its sizes stand on the wrong axles, which is a finding of its own
+     */
+    private Judgement judge(Map<Corner, String> wheelAt, boolean swapped) {
         var sized = new TreeMap<Axle, SizeComparison>();
         for (var corner : Corner.values()) {
             var wheel = set.wheels().stream()
@@ -78,7 +87,9 @@ public final class TyrePlacardFindings {
                 }
             }
         }
-        sized.forEach(this::size);
+        if (!swapped) {
+            sized.forEach(this::size);
+        }
         return new Judgement(findings, notJudged);
     }
 
