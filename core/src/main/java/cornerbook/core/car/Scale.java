@@ -22,7 +22,7 @@ public enum Scale {
     /** What went on a contact face. */
     LUBRICANT("none", "rubber-safe grease", "metal-contact paste"),
     /** What a sidewall says of winter; the mountain and snowflake outranks M+S beside it. */
-    WINTER_MARK("none", "M+S", "snowflake"),
+    WINTER_MARK("none", "mud and snow", "snowflake"),
     STUDS("none", "fitted"),
     /** How a tyre stands by the arrow, or by "outside", on its sidewall. */
     MOUNTED("as marked", "against its arrow", "inside out"),
@@ -68,8 +68,12 @@ public enum Scale {
      */
     public double parse(String written) {
         var word = written.strip().toLowerCase(Locale.ROOT);
+        int place = words.indexOf(word);
+        if (place >= 0) {
+            return place;
+        }
         for (int i = 0; i < words.size(); i++) {
-            if (word.equals(words.get(i).toLowerCase(Locale.ROOT)) || word.equals(String.valueOf(i))) {
+            if (word.equals(String.valueOf(i))) {
                 return i;
             }
         }
