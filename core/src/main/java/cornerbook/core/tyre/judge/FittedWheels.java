@@ -8,8 +8,10 @@ import cornerbook.core.finding.Case;
 import cornerbook.core.finding.SetSpan;
 import cornerbook.core.tyre.TyreSize;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** The wheels that a car leaves on: as recorded, and until then where its wheels will go. */
 final class FittedWheels {
@@ -60,6 +62,23 @@ final class FittedWheels {
                 && wheels.size() == Corner.values().length
                 && all(on(Axle.FRONT, wheels), car.rear().tyreSize())
                 && all(on(Axle.REAR, wheels), car.front().tyreSize());
+    }
+
+    /** The axles whose sizes are a finding of their own: swapped, or two on one axle. */
+    static Set<Axle> toldTogether(Case given) {
+        if (swapped(given)) {
+            return EnumSet.allOf(Axle.class);
+        }
+        var told = EnumSet.noneOf(Axle.class);
+        for (var axle : Axle.values()) {
+            var sizes = on(axle, of(given)).stream().flatMap(wheel -> wheel.size().stream()).toList();
+            if (sizes.size() == 2
+                    && sizes.stream().noneMatch(TyreSize::temporary)
+                    && !sameSize(sizes.getFirst(), sizes.getLast())) {
+                told.add(axle);
+            }
+        }
+        return told;
     }
 
     private static boolean all(List<Fitted> axle, String size) {

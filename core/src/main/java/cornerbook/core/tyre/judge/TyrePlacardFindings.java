@@ -29,6 +29,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /** Findings on tyres that are not as the placard asks: load index, speed symbol, and the way of one turn. */
@@ -54,15 +55,17 @@ public final class TyrePlacardFindings {
                 .map(span -> new TyrePlacardFindings(span.set(), given.vehicle())
                         .judge(
                                 span.wheelAt(),
-                                span.role() == SetSpan.Role.GOING_ON && FittedWheels.swapped(given))));
+                                span.role() == SetSpan.Role.GOING_ON
+                                        ? FittedWheels.toldTogether(given)
+                                        : Set.of())));
     }
 
     /**
      * Of one set.
      *
-     * @param swapped whether its sizes stand on the wrong axles, which is a finding of its own
+     * @param told axles whose sizes are a finding of their own
      */
-    private Judgement judge(Map<Corner, String> wheelAt, boolean swapped) {
+    private Judgement judge(Map<Corner, String> wheelAt, Set<Axle> told) {
         var sized = new TreeMap<Axle, SizeComparison>();
         for (var corner : Corner.values()) {
             var wheel = set.wheels().stream()
@@ -87,9 +90,8 @@ public final class TyrePlacardFindings {
                 }
             }
         }
-        if (!swapped) {
-            sized.forEach(this::size);
-        }
+        sized.keySet().removeAll(told);
+        sized.forEach(this::size);
         return new Judgement(findings, notJudged);
     }
 

@@ -81,6 +81,9 @@ class FittingFindingsTest {
     @Test
     void twoHeightsOnOneAxleAreUnsafe() {
         var car = new FittedCar().set("A", SeasonKind.SUMMER, four(SIZE, "225/60R18", SIZE, SIZE));
+        assertThat(TyrePlacardFindings.judge(car.leaves(ALL_A)).findings())
+                .as("one cause, one card")
+                .isEmpty();
         assertThat(judge(car.leaves(ALL_A)))
                 .singleElement()
                 .satisfies(finding -> {
