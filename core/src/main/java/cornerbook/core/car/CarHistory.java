@@ -38,8 +38,9 @@ public record CarHistory(Vehicle vehicle, Customer customer, List<WheelSet> sets
                 .filter(Objects::nonNull)
                 .flatMap(tag -> findSetOf(tag).stream())
                 .toList();
-        return sets.stream().reduce((first, other) ->
-                Collections.frequency(sets, other) > Collections.frequency(sets, first) ? other : first);
+        return sets.stream()
+                .reduce((first, other) ->
+                        Collections.frequency(sets, other) > Collections.frequency(sets, first) ? other : first);
     }
 
     public Visit getVisit(String id) {

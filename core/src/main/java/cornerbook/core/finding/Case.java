@@ -57,9 +57,7 @@ public final class Case {
         readings = new StandingReadings(visit);
         runs = new RunHistory(history, visits, knowledge);
         var arrivedOn = asItStands(visit.arrivedOn());
-        goingOn = asItStands(visit.leftOn())
-                .or(() -> seasonsSet(arrivedOn))
-                .or(() -> arrivedOn);
+        goingOn = asItStands(visit.leftOn()).or(() -> seasonsSet(arrivedOn)).or(() -> arrivedOn);
         comingOff = arrivedOn.filter(
                 set -> goingOn.filter(on -> on.id().equals(set.id())).isEmpty());
         var agreed = visit.card().nextVisitDue();
@@ -78,7 +76,8 @@ public final class Case {
                 .flatMap(tag -> history.findWheel(tag).stream())
                 .toList();
         return history.findSetOn(wheelAt)
-                .map(set -> wheels.size() != Corner.values().length || Set.copyOf(set.wheels()).equals(Set.copyOf(wheels))
+                .map(set -> wheels.size() != Corner.values().length
+                                || Set.copyOf(set.wheels()).equals(Set.copyOf(wheels))
                         ? set
                         : new WheelSet(set.id(), set.season(), set.storePlace(), wheels));
     }

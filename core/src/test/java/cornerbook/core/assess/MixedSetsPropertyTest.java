@@ -52,10 +52,7 @@ class MixedSetsPropertyTest {
             assertThat(findings(
                             shuffled(sets, random).stream()
                                     .map(set -> new WheelSet(
-                                            set.id(),
-                                            set.season(),
-                                            set.storePlace(),
-                                            shuffled(set.wheels(), random)))
+                                            set.id(), set.season(), set.storePlace(), shuffled(set.wheels(), random)))
                                     .toList(),
                             shuffled(wheelAt, random),
                             shuffled(readings, random)))
@@ -63,8 +60,7 @@ class MixedSetsPropertyTest {
         }
     }
 
-    private static List<Finding> findings(
-            List<WheelSet> sets, Map<Corner, String> wheelAt, List<Reading> readings) {
+    private static List<Finding> findings(List<WheelSet> sets, Map<Corner, String> wheelAt, List<Reading> readings) {
         var visit = new Visit("v", Cars.AUTUMN, 48_000, wheelAt, wheelAt, readings);
         var car = Cars.history(visit);
         return new Assessor(Cars.LIMITS)

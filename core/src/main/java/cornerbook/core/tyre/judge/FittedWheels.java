@@ -71,7 +71,9 @@ final class FittedWheels {
         }
         var told = EnumSet.noneOf(Axle.class);
         for (var axle : Axle.values()) {
-            var sizes = on(axle, of(given)).stream().flatMap(wheel -> wheel.size().stream()).toList();
+            var sizes = on(axle, of(given)).stream()
+                    .flatMap(wheel -> wheel.size().stream())
+                    .toList();
             if (sizes.size() == 2
                     && sizes.stream().noneMatch(TyreSize::temporary)
                     && !sameSize(sizes.getFirst(), sizes.getLast())) {

@@ -135,9 +135,7 @@ public final class FittingFindings {
                 new FittingSaid.ModelsDiffer(axle, one, other),
                 new FittingSaid.ModelsDifferPlain(axle),
                 List.of(new Evidence(
-                        Aspect.MODELS,
-                        new FittingSaid.Both(Said.verbatim(one), Said.verbatim(other)),
-                        Rule.SIDEWALLS)),
+                        Aspect.MODELS, new FittingSaid.Both(Said.verbatim(one), Said.verbatim(other)), Rule.SIDEWALLS)),
                 Rule.MODEL_ON_AXLE);
     }
 

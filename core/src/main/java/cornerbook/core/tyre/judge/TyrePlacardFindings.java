@@ -55,9 +55,7 @@ public final class TyrePlacardFindings {
                 .map(span -> new TyrePlacardFindings(span.set(), given.vehicle())
                         .judge(
                                 span.wheelAt(),
-                                span.role() == SetSpan.Role.GOING_ON
-                                        ? FittedWheels.toldTogether(given)
-                                        : Set.of())));
+                                span.role() == SetSpan.Role.GOING_ON ? FittedWheels.toldTogether(given) : Set.of())));
     }
 
     /**

@@ -100,8 +100,7 @@ final class FittedCar {
     }
 
     static Map<Corner, String> at(String leftFront, String rightFront, String leftRear, String rightRear) {
-        return Map.of(
-                Corner.LF, leftFront, Corner.RF, rightFront, Corner.LR, leftRear, Corner.RR, rightRear);
+        return Map.of(Corner.LF, leftFront, Corner.RF, rightFront, Corner.LR, leftRear, Corner.RR, rightRear);
     }
 
     CarHistory history(Map<Corner, String> arrivedOn, Map<Corner, String> leftOn) {
@@ -128,21 +127,12 @@ final class FittedCar {
         rows.add(law("CA-QC", Limit.Kind.WINTER_TYRES, 1, MonthDay.of(12, 1), MonthDay.of(3, 15)));
         rows.add(law("CA-QC", Limit.Kind.STUDS_FORBIDDEN, 1, MonthDay.of(5, 2), MonthDay.of(10, 14)));
         rows.add(law("AT", Limit.Kind.TREAD_LEGAL, 1.6, null, null));
-        rows.add(law(
-                "AT",
-                Limit.Kind.WINTER_TYRES_IN_WINTER_CONDITIONS,
-                2,
-                MonthDay.of(11, 1),
-                MonthDay.of(4, 15)));
+        rows.add(law("AT", Limit.Kind.WINTER_TYRES_IN_WINTER_CONDITIONS, 2, MonthDay.of(11, 1), MonthDay.of(4, 15)));
         return List.copyOf(rows);
     }
 
     private static Limit law(
-            String place,
-            Limit.Kind kind,
-            double value,
-            @Nullable MonthDay from,
-            @Nullable MonthDay until) {
+            String place, Limit.Kind kind, double value, @Nullable MonthDay from, @Nullable MonthDay until) {
         return new Limit(place, kind, null, value, from, until, "law of " + place);
     }
 }

@@ -84,26 +84,20 @@ class FittingFindingsTest {
         assertThat(TyrePlacardFindings.judge(car.leaves(ALL_A)).findings())
                 .as("one cause, one card")
                 .isEmpty();
-        assertThat(judge(car.leaves(ALL_A)))
-                .singleElement()
-                .satisfies(finding -> {
-                    assertThat(finding.verdict()).isEqualTo(Verdict.UNSAFE);
-                    assertThat(finding.title())
-                            .isEqualTo(new FittingSaid.SizesDiffer(Axle.FRONT, SIZE, "225/60R18"));
-                });
+        assertThat(judge(car.leaves(ALL_A))).singleElement().satisfies(finding -> {
+            assertThat(finding.verdict()).isEqualTo(Verdict.UNSAFE);
+            assertThat(finding.title()).isEqualTo(new FittingSaid.SizesDiffer(Axle.FRONT, SIZE, "225/60R18"));
+        });
     }
 
     /** 245/50R18 is 702.2 mm high, 0.4 % less than 225/55R18: makers' tyres of one size differ as much. */
     @Test
     void twoWidthsOfOneHeightOnOneAxleAreSpent() {
         var car = new FittedCar().set("A", SeasonKind.SUMMER, four(SIZE, SIZE, "245/50R18", SIZE));
-        assertThat(judge(car.leaves(ALL_A)))
-                .singleElement()
-                .satisfies(finding -> {
-                    assertThat(finding.verdict()).isEqualTo(Verdict.SPENT);
-                    assertThat(finding.title())
-                            .isEqualTo(new FittingSaid.SizesDiffer(Axle.REAR, "245/50R18", SIZE));
-                });
+        assertThat(judge(car.leaves(ALL_A))).singleElement().satisfies(finding -> {
+            assertThat(finding.verdict()).isEqualTo(Verdict.SPENT);
+            assertThat(finding.title()).isEqualTo(new FittingSaid.SizesDiffer(Axle.REAR, "245/50R18", SIZE));
+        });
     }
 
     /** A P before the size, or a service description behind it, is the same nominal size. */
@@ -147,13 +141,11 @@ class FittingFindingsTest {
                         wheel("A-RF", tyre("Other tread", SIZE, false)),
                         wheel("A-LR", tyre("Invented tread", SIZE, false)),
                         wheel("A-RR", tyre("invented-TREAD ", SIZE, false)));
-        assertThat(judge(car.leaves(ALL_A)))
-                .singleElement()
-                .satisfies(finding -> {
-                    assertThat(finding.verdict()).isEqualTo(Verdict.HOLDS);
-                    assertThat(finding.title())
-                            .isEqualTo(new FittingSaid.ModelsDiffer(Axle.FRONT, "Invented tread", "Other tread"));
-                });
+        assertThat(judge(car.leaves(ALL_A))).singleElement().satisfies(finding -> {
+            assertThat(finding.verdict()).isEqualTo(Verdict.HOLDS);
+            assertThat(finding.title())
+                    .isEqualTo(new FittingSaid.ModelsDiffer(Axle.FRONT, "Invented tread", "Other tread"));
+        });
     }
 
     /** A rim keeps its tyre's direction: on the other side of the car the arrow points backwards. */
@@ -163,8 +155,7 @@ class FittingFindingsTest {
         assertThat(findings).as("front to rear on its side is what is done").isEmpty();
         findings = judge(directional().ranOn(ALL_A).leaves(at("A-RF", "A-LF", "A-LR", "A-RR")));
         assertThat(findings).extracting(Finding::verdict).containsExactly(Verdict.SPENT, Verdict.SPENT);
-        assertThat(findings.getFirst().title())
-                .isEqualTo(new FittingSaid.ChangedSide(Corner.LF, "A-RF", Side.RIGHT));
+        assertThat(findings.getFirst().title()).isEqualTo(new FittingSaid.ChangedSide(Corner.LF, "A-RF", Side.RIGHT));
     }
 
     @Test
@@ -274,8 +265,9 @@ class FittingFindingsTest {
                             .isBetween(2.9, 3.3);
                 });
         assertThat(assessor.plan(history, "v"))
-                .hasValueSatisfying(plan ->
-                        assertThat(plan.plan().wheelAt().values()).contains("A-NEW").doesNotContain("A-LF"));
+                .hasValueSatisfying(plan -> assertThat(plan.plan().wheelAt().values())
+                        .contains("A-NEW")
+                        .doesNotContain("A-LF"));
     }
 
     /** Of all-wheel drive, 7.5 mm on one axle and 4.4 on the other strain it though each axle is even. */
@@ -286,7 +278,9 @@ class FittingFindingsTest {
                 .four("A", SeasonKind.SUMMER)
                 .day(2026, 7, 1);
         depths(car, "A-LF", 7.5, "A-RF", 7.5, "A-LR", 4.4, "A-RR", 4.4);
-        assertThat(new Assessor(Cars.LIMITS).assess(car.history(ALL_A, ALL_A), "v").findings())
+        assertThat(new Assessor(Cars.LIMITS)
+                        .assess(car.history(ALL_A, ALL_A), "v")
+                        .findings())
                 .filteredOn(finding -> finding.subject().part() == Subject.Part.TREAD_DIFFERENCE)
                 .singleElement()
                 .satisfies(finding -> {
@@ -300,11 +294,8 @@ class FittingFindingsTest {
         for (var corner : Corner.values()) {
             for (var spot : Spot.values()) {
                 car.read(Cars.reading(
-                        Measure.TREAD_DEPTH,
-                        corner,
-                        (String) tagsAndDepths[2 * corner.ordinal()],
-                        spot,
-                        (double) tagsAndDepths[2 * corner.ordinal() + 1]));
+                        Measure.TREAD_DEPTH, corner, (String) tagsAndDepths[2 * corner.ordinal()], spot, (double)
+                                tagsAndDepths[2 * corner.ordinal() + 1]));
             }
         }
     }

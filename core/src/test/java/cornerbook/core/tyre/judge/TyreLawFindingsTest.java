@@ -97,8 +97,7 @@ class TyreLawFindingsTest {
     void aMarkThatNobodyReadIsNotJudged() {
         var judged = judge(car(SeasonKind.WINTER).day(2026, 12, 10));
         assertThat(judged.findings()).isEmpty();
-        assertThat(judged.notJudged())
-                .containsExactly(new FittingSaid.MarkNotRead(TAGS, LocalDate.of(2026, 12, 10)));
+        assertThat(judged.notJudged()).containsExactly(new FittingSaid.MarkNotRead(TAGS, LocalDate.of(2026, 12, 10)));
         assertThat(judge(car(SeasonKind.SUMMER).day(2027, 6, 1)))
                 .as("until its next visit in autumn no law asks for it")
                 .isEqualTo(Judgement.NONE);
@@ -140,8 +139,8 @@ class TyreLawFindingsTest {
                 .isEqualTo(Judgement.missing(new FittingSaid.NoLawOnFile(
                         "XX", Listed.and(List.of(Law.TREAD_DEPTH, Law.WINTER_TYRES, Law.STUDS)))));
         assertThat(judge(in("XX", SeasonKind.SUMMER).day(2027, 6, 1)).notJudged())
-                .containsExactly(new FittingSaid.NoLawOnFile(
-                        "XX", Listed.and(List.of(Law.TREAD_DEPTH, Law.WINTER_TYRES))));
+                .containsExactly(
+                        new FittingSaid.NoLawOnFile("XX", Listed.and(List.of(Law.TREAD_DEPTH, Law.WINTER_TYRES))));
     }
 
     private static FittedCar car(SeasonKind season) {
