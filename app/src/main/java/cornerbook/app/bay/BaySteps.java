@@ -89,7 +89,8 @@ final class BaySteps {
                 List.of(),
                 ofVehicle(EnumSet.of(WorkStep.PEDAL_AND_PARKING_BRAKE, WorkStep.BRAKE_FLUID))));
         steps.add(step("OFF", Kind.CAR, List.of(), List.of(ofWheels(WorkStep.WHEELS_OFF, false))));
-        steps.add(step("ON", Kind.WHEELS, said("bare-faces"), List.of(ofWheels(WorkStep.WHEELS_ON, true), sidewalls())));
+        steps.add(
+                step("ON", Kind.WHEELS, said("bare-faces"), List.of(ofWheels(WorkStep.WHEELS_ON, true), sidewalls())));
         steps.add(step(
                 "PRESSURE",
                 Kind.CAR,

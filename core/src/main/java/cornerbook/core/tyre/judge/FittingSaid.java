@@ -54,6 +54,8 @@ public interface FittingSaid extends Said {
     record SizesDiffer(Axle axle, String left, String right) implements FittingSaid {}
 
     /**
+     * Two sizes on one axle, for the customer.
+     *
      * @param apart whether their overall diameters differ by more than makers' tyres of one size do
      */
     record SizesDifferPlain(Axle axle, boolean apart) implements FittingSaid {}
@@ -82,6 +84,8 @@ public interface FittingSaid extends Said {
     record SpareFitted(Corner corner, String tag, Amount highest) implements FittingSaid {}
 
     /**
+     * A spare, for the customer.
+     *
      * @param several whether there is more than one on the car
      */
     record SpareFittedPlain(Corner corner, Amount highest, boolean several) implements FittingSaid {}
