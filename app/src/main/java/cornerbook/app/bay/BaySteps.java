@@ -90,7 +90,8 @@ final class BaySteps {
                 List.of(),
                 ofVehicle(EnumSet.of(WorkStep.PEDAL_AND_PARKING_BRAKE, WorkStep.BRAKE_FLUID))));
         steps.add(step("OFF", Kind.CAR, List.of(), List.of(ofWheels(WorkStep.WHEELS_OFF, false))));
-        steps.add(step("ON", Kind.WHEELS, said("bare-faces"), List.of(ofWheels(WorkStep.WHEELS_ON, true))));
+        steps.add(
+                step("ON", Kind.WHEELS, said("bare-faces"), List.of(ofWheels(WorkStep.WHEELS_ON, true), sidewalls())));
         steps.add(step(
                 "PRESSURE",
                 Kind.CAR,
@@ -206,6 +207,15 @@ final class BaySteps {
 
     private Group ofWheels(WorkStep step, boolean goesOn) {
         return untitled(slots.ofWheels(step), goesOn);
+    }
+
+    /** Folded: they stay as they are from visit to visit. */
+    private Group sidewalls() {
+        return new Group(
+                bay.say(WorkStep.SIDEWALLS),
+                List.of(),
+                ofWheels(WorkStep.SIDEWALLS, true).fields(),
+                WorkStep.SIDEWALLS.rare());
     }
 
     private Group untitled(Stream<Slot> shown, boolean goesOn) {

@@ -32,6 +32,7 @@ final class SheetCars {
             new Limit("*", Limit.Kind.TREAD_SEASON, null, 4.0, null, null, "house rule"),
             new Limit("*", Limit.Kind.TREAD_AT_FITTING, null, 4.8, null, null, "house rule"),
             new Limit("*", Limit.Kind.TREAD_SAME_AXLE, null, 1.5, null, null, "house rule"),
+            new Limit("*", Limit.Kind.TREAD_ALL_WHEEL, null, 2.4, null, null, "house rule"),
             new Limit("*", Limit.Kind.TREAD_DEEPER_PAIR, null, 1.5, null, null, "house rule"),
             new Limit("*", Limit.Kind.SEIZING_RISK, null, 0.1, null, null, "house rule"),
             new Limit("*", Limit.Kind.PAD_LEGAL, null, 1.6, null, null, "house rule"),

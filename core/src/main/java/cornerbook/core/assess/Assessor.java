@@ -33,7 +33,9 @@ import cornerbook.core.tread.judge.SetForecast;
 import cornerbook.core.tread.judge.TreadFindings;
 import cornerbook.core.tread.judge.TreadForecaster;
 import cornerbook.core.tread.judge.TreadPrediction;
+import cornerbook.core.tyre.judge.FittingFindings;
 import cornerbook.core.tyre.judge.TyreAgeFindings;
+import cornerbook.core.tyre.judge.TyreLawFindings;
 import cornerbook.core.tyre.judge.TyreLoadFindings;
 import cornerbook.core.tyre.judge.TyrePlacardFindings;
 import cornerbook.core.tyre.judge.WheelFitFindings;
@@ -61,6 +63,8 @@ public final class Assessor {
             SensorPressureFindings::judge,
             WheelFitFindings::judge,
             SightFindings::judge,
+            FittingFindings::judge,
+            TyreLawFindings::judge,
             TorqueFindings::judge,
             BrakeFindings::judge,
             SeizingFindings::judge,

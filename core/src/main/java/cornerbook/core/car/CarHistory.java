@@ -2,6 +2,7 @@ package cornerbook.core.car;
 
 import cornerbook.core.corner.Corner;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -30,13 +31,16 @@ public record CarHistory(Vehicle vehicle, Customer customer, List<WheelSet> sets
                 .findFirst();
     }
 
-    /** The set that a car stands on: that of the first of its wheels that is in one. */
+    /** The set that a car stands on: that of most of its wheels, of as many that of the first in the order of the corners. */
     public Optional<WheelSet> findSetOn(Map<Corner, String> wheelAt) {
-        return Arrays.stream(Corner.values())
+        var sets = Arrays.stream(Corner.values())
                 .map(wheelAt::get)
                 .filter(Objects::nonNull)
                 .flatMap(tag -> findSetOf(tag).stream())
-                .findFirst();
+                .toList();
+        return sets.stream()
+                .reduce((first, other) ->
+                        Collections.frequency(sets, other) > Collections.frequency(sets, first) ? other : first);
     }
 
     public Visit getVisit(String id) {

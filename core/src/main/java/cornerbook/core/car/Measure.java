@@ -23,6 +23,11 @@ public enum Measure implements Said {
     SENSOR_PRESSURE(WorkStep.SENSORS, Carrier.WHEEL, "kPa", 0, 1000, Set.of()),
     /** Temperature that the sensor gives with it. */
     SENSOR_TEMPERATURE(WorkStep.SENSORS, Carrier.WHEEL, "°C", -50, 90, Set.of()),
+    /** On the sidewall of the wheel's tyre. */
+    WINTER_MARK(WorkStep.SIDEWALLS, Carrier.WHEEL, Scale.WINTER_MARK, Set.of()),
+    STUDS(WorkStep.SIDEWALLS, Carrier.WHEEL, Scale.STUDS, Set.of()),
+    /** How the tyre stands at this corner by what its sidewall asks. */
+    MOUNTED(WorkStep.SIDEWALLS, Carrier.WHEEL, Scale.MOUNTED, Set.of()),
     /** Lowest torque confirmed over the fasteners of the wheel, car on the ground. */
     WHEEL_TORQUE(WorkStep.TORQUE, Carrier.WHEEL, "N·m", 0, 1000, Set.of()),
     TYRE_BULGE(WorkStep.LOOK_OVER, Carrier.WHEEL, Scale.SIGN, Sides.NONE),

@@ -28,6 +28,11 @@ public enum Scale {
     /** Where a hole is: between the outermost grooves, outside of them, or in the sidewall. */
     PUNCTURE("none", "tread centre", "shoulder", "sidewall"),
     KEY_PLACE("none needed", "glove box", "boot", "with the jack", "missing"),
+    /** What a sidewall says of winter; the mountain and snowflake outranks M+S beside it. */
+    WINTER_MARK("none", "mud and snow", "snowflake"),
+    STUDS("none", "fitted"),
+    /** How a tyre stands by the arrow, or by "outside", on its sidewall. */
+    MOUNTED("as marked", "against its arrow", "inside out"),
     DONE("not done", "done");
 
     private final List<String> words;

@@ -17,6 +17,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -55,16 +56,30 @@ public final class Case {
         visits = history.visits().subList(0, history.visits().indexOf(visit) + 1);
         readings = new StandingReadings(visit);
         runs = new RunHistory(history, visits, knowledge);
-        var arrivedOn = history.findSetOn(visit.arrivedOn());
-        goingOn = history.findSetOn(visit.leftOn())
-                .or(() -> seasonsSet(arrivedOn))
-                .or(() -> arrivedOn);
-        comingOff = arrivedOn.filter(set -> goingOn.filter(set::equals).isEmpty());
+        var arrivedOn = asItStands(visit.arrivedOn());
+        goingOn = asItStands(visit.leftOn()).or(() -> seasonsSet(arrivedOn)).or(() -> arrivedOn);
+        comingOff = arrivedOn.filter(
+                set -> goingOn.filter(on -> on.id().equals(set.id())).isEmpty());
         var agreed = visit.card().nextVisitDue();
         nextVisit = agreed != null
                 ? agreed
                 : ChangeOver.after(visit.date(), goingOn.map(WheelSet::season).orElse(SeasonKind.ALL_SEASON));
         workDone = WorkDone.of(history, visit, readings);
+    }
+
+    /**
+     * The set that a car stands on, with the four wheels that are on the car: one of them may have come in the place of another,
+     * and it is those on the car that wear, carry and differ.
+     */
+    private Optional<WheelSet> asItStands(Map<Corner, String> wheelAt) {
+        var wheels = wheelAt.values().stream()
+                .flatMap(tag -> history.findWheel(tag).stream())
+                .toList();
+        return history.findSetOn(wheelAt)
+                .map(set -> wheels.size() != Corner.values().length
+                                || Set.copyOf(set.wheels()).equals(Set.copyOf(wheels))
+                        ? set
+                        : new WheelSet(set.id(), set.season(), set.storePlace(), wheels));
     }
 
     /** The stored set of the season to come; empty when the car came on it, or has none. */

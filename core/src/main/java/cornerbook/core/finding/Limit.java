@@ -3,6 +3,7 @@ package cornerbook.core.finding;
 import cornerbook.core.corner.SeasonKind;
 import java.time.LocalDate;
 import java.time.MonthDay;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -30,17 +31,22 @@ public record Limit(
 
     /** Whether it binds on any day from {@code first} to {@code last}, both counted. */
     boolean bindsWithin(LocalDate first, LocalDate last) {
+        return bindsFrom(first, last).isPresent();
+    }
+
+    /** The first day from {@code first} to {@code last}, both counted, on which it binds; empty when it binds on none. */
+    public Optional<LocalDate> bindsFrom(LocalDate first, LocalDate last) {
         if (from == null || until == null) {
-            return true;
+            return Optional.of(first);
         }
         for (int year = first.getYear() - 1; year <= last.getYear(); year++) {
             var begins = from.atYear(year);
             var ends = until.atYear(until.isBefore(from) ? year + 1 : year);
             if (!begins.isAfter(last) && !ends.isBefore(first)) {
-                return true;
+                return Optional.of(begins.isAfter(first) ? begins : first);
             }
         }
-        return false;
+        return Optional.empty();
     }
 
     /** What the limit binds. */
@@ -53,6 +59,8 @@ public record Limit(
         TREAD_AT_FITTING,
         /** How far the two wheels of an axle may differ in depth. */
         TREAD_SAME_AXLE,
+        /** How far the four wheels of an all-wheel-drive car may differ in depth where its maker says nothing. */
+        TREAD_ALL_WHEEL,
         /** Difference of the axles' depths beyond which the deeper pair belongs at the rear. */
         TREAD_DEEPER_PAIR,
         /** Below this a pad may not be driven on. */
@@ -62,6 +70,20 @@ public record Limit(
         /** Age of a tyre, in years, from which it is inspected. */
         TYRE_AGE_INSPECT,
         /** Age of a tyre, in years, at which it is replaced. */
-        TYRE_AGE_REPLACE
+        TYRE_AGE_REPLACE,
+        /**
+         * The law asks for winter tyres on any road: 1 where they carry the mountain and snowflake, 2 where M+S is enough. Studded
+         * tyres are winter tyres.
+         */
+        WINTER_TYRES,
+        /** The same only in wintry conditions, or on the roads that signs name. */
+        WINTER_TYRES_IN_WINTER_CONDITIONS,
+        /** The law forbids studs; the value says nothing. */
+        STUDS_FORBIDDEN;
+
+        /** Whether only a law sets it, so that the house has no rule of its own. */
+        public boolean onlyByLaw() {
+            return this == WINTER_TYRES || this == WINTER_TYRES_IN_WINTER_CONDITIONS || this == STUDS_FORBIDDEN;
+        }
     }
 }

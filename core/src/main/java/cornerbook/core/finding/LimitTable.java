@@ -29,6 +29,11 @@ public final class LimitTable {
         return get(jurisdiction, kind, season, row -> row.bindsWithin(first, last));
     }
 
+    /** What the law of a place says for all seasons, whether or not it binds today; empty when no law is on file. */
+    public Optional<Limit> findLaw(String jurisdiction, Limit.Kind kind) {
+        return find(jurisdiction, kind, null, row -> true);
+    }
+
     private Limit get(String jurisdiction, Limit.Kind kind, @Nullable SeasonKind season, Predicate<Limit> binds) {
         return find(jurisdiction, kind, season, binds)
                 .or(() -> find(jurisdiction, kind, null, binds))

@@ -30,6 +30,10 @@ public record Subject(
         RIM,
         /** Studs, bolts and nuts, and their key. */
         WHEEL_FASTENERS,
+        /** Whether the tyres on the car go together, and stand where and as they have to. */
+        TYRE_FITTING,
+        /** Whether the law lets the car drive on these tyres at this time of the year. */
+        TYRE_LAW,
         WHEEL_TORQUE,
         PAD,
         /** All pads of the car together: whether they stay free. */

@@ -36,6 +36,7 @@ public final class Cars {
             limit(Limit.Kind.TREAD_SEASON, null, 3.0),
             limit(Limit.Kind.TREAD_AT_FITTING, null, 4.8),
             limit(Limit.Kind.TREAD_SAME_AXLE, null, 1.5),
+            limit(Limit.Kind.TREAD_ALL_WHEEL, null, 2.4),
             limit(Limit.Kind.TREAD_DEEPER_PAIR, null, 1.5),
             limit(Limit.Kind.PAD_LEGAL, null, 1.6),
             limit(Limit.Kind.SEIZING_RISK, null, 0.1),

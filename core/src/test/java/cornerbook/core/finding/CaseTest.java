@@ -8,6 +8,7 @@ import cornerbook.core.car.JobCard;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.Visit;
+import cornerbook.core.car.Wheel;
 import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
@@ -44,7 +45,7 @@ class CaseTest {
         assertThat(given.workDone()).isEmpty();
     }
 
-    /** The first wheel in the order of the corners tells the set, in whatever order a file names them. */
+    /** Most of the wheels tell the set, of as many the first in the order of the corners, in whatever order a file names them. */
     @Test
     void theOrderInWhichWheelsAreNamedDoesNotMatter() {
         var mixed = Cars.at("S-");
@@ -53,6 +54,24 @@ class CaseTest {
         List.of(Corner.RR, Corner.LR, Corner.RF, Corner.LF).forEach(corner -> named.put(corner, mixed.get(corner)));
         assertThat(of(named, Map.of()).visit().arrivedOn()).containsExactlyEntriesOf(mixed);
         assertThat(Cars.history().findSetOn(named)).map(WheelSet::season).contains(SeasonKind.SUMMER);
+        mixed.put(Corner.RF, "W-RF");
+        assertThat(Cars.history().findSetOn(mixed)).map(WheelSet::season).contains(SeasonKind.SUMMER);
+        mixed.put(Corner.LF, "W-LF");
+        assertThat(Cars.history().findSetOn(mixed)).map(WheelSet::season).contains(SeasonKind.WINTER);
+    }
+
+    /** It is the wheels on the car that are judged, and a wheel that is not on it is not. */
+    @Test
+    void theSetThatGoesOnHasTheWheelsThatAreOnTheCar() {
+        var mixed = Cars.at("S-");
+        mixed.put(Corner.RR, "W-RR");
+        var given = of(Cars.at("S-"), mixed);
+        assertThat(given.goingOn().orElseThrow().wheels())
+                .extracting(Wheel::tag)
+                .containsExactly("S-LF", "S-RF", "S-LR", "W-RR");
+        assertThat(given.goingOn()).map(WheelSet::id).contains("SUMMER-set");
+        assertThat(given.comingOff()).as("the same set, less one wheel").isEmpty();
+        assertThat(given.standing(given.goingOn().orElseThrow())).contains(mixed);
     }
 
     @Test

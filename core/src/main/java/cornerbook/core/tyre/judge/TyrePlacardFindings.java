@@ -11,6 +11,7 @@ import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Judgement;
+import cornerbook.core.finding.SetSpan;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
@@ -29,12 +30,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /** Findings on tyres that are not as the placard asks: load index, speed symbol, and the way of one turn. */
 public final class TyrePlacardFindings {
     /** Makers' tyres differ by as much from their size; common practice, no source. */
-    private static final double LARGER_PERCENT = 1.5;
+    static final double LARGER_PERCENT = 1.5;
 
     private static final double SHOWN_KMH = 100;
 
@@ -51,10 +53,18 @@ public final class TyrePlacardFindings {
     /** One finding for each corner with too low an index or symbol, and for each axle with another size. */
     public static Judgement judge(Case given) {
         return Judgement.together(given.spans().stream()
-                .map(span -> new TyrePlacardFindings(span.set(), given.vehicle()).judge(span.wheelAt())));
+                .map(span -> new TyrePlacardFindings(span.set(), given.vehicle())
+                        .judge(
+                                span.wheelAt(),
+                                span.role() == SetSpan.Role.GOING_ON ? FittedWheels.toldTogether(given) : Set.of())));
     }
 
-    private Judgement judge(Map<Corner, String> wheelAt) {
+    /**
+     * Of one set.
+     *
+     * @param told axles whose sizes are a finding of their own
+     */
+    private Judgement judge(Map<Corner, String> wheelAt, Set<Axle> told) {
         var sized = new TreeMap<Axle, SizeComparison>();
         for (var corner : Corner.values()) {
             var wheel = set.wheels().stream()
@@ -79,6 +89,7 @@ public final class TyrePlacardFindings {
                 }
             }
         }
+        sized.keySet().removeAll(told);
         sized.forEach(this::size);
         return new Judgement(findings, notJudged);
     }

@@ -2,10 +2,12 @@ package cornerbook.core.wheelplan.judge;
 
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Judgement;
+import cornerbook.core.finding.Limit;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
@@ -39,12 +41,16 @@ public final class DifferenceFindings {
     private final Map<Corner, String> wheelAt;
     private final LocalDate today;
     private final LocalDate nextVisit;
+    private final DriveLayout drive;
+    private final Limit house;
 
     private DifferenceFindings(Case given, WheelPlanning.Needs needs, Map<Corner, String> wheelAt) {
         this.needs = needs;
         this.wheelAt = wheelAt;
         today = given.visit().date();
         nextVisit = given.nextVisit();
+        drive = given.vehicle().drive();
+        house = given.limit(Limit.Kind.TREAD_ALL_WHEEL);
     }
 
     /** One finding for each limit that is broken; none while the wheels of the set going on do not all stand on the car. */
@@ -62,6 +68,9 @@ public final class DifferenceFindings {
             sameAxle(axle).ifPresent(findings::add);
         }
         allWheel().ifPresent(findings::add);
+        if (findings.isEmpty()) {
+            allWheelOfTheHouse().ifPresent(findings::add);
+        }
         return Judgement.of(findings);
     }
 
@@ -93,6 +102,22 @@ public final class DifferenceFindings {
                                 Ground.MANUFACTURER),
                         Ground.MANUFACTURER,
                         false);
+    }
+
+    /** Where the maker's limit of an all-wheel drive is not known; an axle that differs is told by itself. */
+    private Optional<Finding> allWheelOfTheHouse() {
+        if (drive != DriveLayout.ALL || needs.rules().allWheel() != null) {
+            return Optional.empty();
+        }
+        var source = Said.verbatim(house.citation());
+        return judge(
+                corner -> true,
+                house.value(),
+                new DifferenceSaid.Tyres(null),
+                Harm.STRAINS,
+                new Evidence(Label.ALLOWED_AMONG_FOUR, tenths(house.value()), source),
+                source,
+                true);
     }
 
     private Optional<Finding> judge(
