@@ -215,7 +215,8 @@ final class BaySteps {
                 bay.say(WorkStep.SIDEWALLS),
                 List.of(),
                 ofWheels(WorkStep.SIDEWALLS, true).fields(),
-                WorkStep.SIDEWALLS.rare());
+                WorkStep.SIDEWALLS.rare(),
+                List.of());
     }
 
     private Group untitled(Stream<Slot> shown, boolean goesOn) {

@@ -31,6 +31,9 @@ public record Todo(Action action, Said by) implements Said {
         INSPECT,
         FIT_ANOTHER_WHEEL,
         SWAP_WHEELS,
+        REFIT,
+        FIT_LAWFUL_TYRES,
+        FIND_KEY,
         LIFT_OTHERWISE,
         CHECK_TOOL
     }

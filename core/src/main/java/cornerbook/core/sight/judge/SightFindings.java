@@ -13,6 +13,7 @@ import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Subject.Part;
+import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Said;
@@ -77,7 +78,7 @@ public final class SightFindings {
                 null,
                 verdict == Verdict.RUNS_OUT ? 0.5 : 0,
                 List.of(evidence(reading, word)),
-                sign.ground());
+                sign.ground()).todo(Todo.Action.REPAIR);
     }
 
     private Stream<Finding> punctures() {
@@ -123,7 +124,7 @@ public final class SightFindings {
                 null,
                 verdict == Verdict.HOLDS ? 1 : 0,
                 evidence,
-                Ground.PUNCTURE_RULES);
+                Ground.PUNCTURE_RULES).todo(Todo.Action.REPAIR);
     }
 
     private static OptionalDouble value(Optional<Reading> reading) {
@@ -153,7 +154,7 @@ public final class SightFindings {
                         null,
                         0.5,
                         List.of(evidence(reading, new ScaleWord(Scale.KEY_PLACE, KEY_MISSING))),
-                        Ground.COMMON_PRACTICE))
+                        Ground.COMMON_PRACTICE).todo(Todo.Action.FIND_KEY))
                 .stream();
     }
 

@@ -10,6 +10,7 @@ import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Listed;
@@ -241,6 +242,6 @@ public final class FittingFindings {
                 null,
                 verdict == Verdict.HOLDS ? 1 : 0,
                 evidence,
-                source));
+                source).todo(Todo.Action.REFIT));
     }
 }

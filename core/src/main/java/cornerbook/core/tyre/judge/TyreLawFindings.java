@@ -11,6 +11,7 @@ import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Limit;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Listed;
 import cornerbook.core.say.Said;
@@ -172,7 +173,7 @@ public final class TyreLawFindings {
                     null,
                     0,
                     List.of(),
-                    Rule.STUDS_ON_ALL));
+                    Rule.STUDS_ON_ALL).todo(Todo.Action.FIT_LAWFUL_TYRES));
         }
     }
 
@@ -197,6 +198,6 @@ public final class TyreLawFindings {
                 0,
                 Stream.concat(Stream.of(new Evidence(Aspect.LAW_ASKS, source, source)), more.stream())
                         .toList(),
-                source));
+                source).todo(Todo.Action.FIT_LAWFUL_TYRES));
     }
 }
