@@ -92,7 +92,7 @@ public record BaySheet(
             String title,
             String tab,
             @Nullable Corner corner,
-            List<String> cautions,
+            List<Mind> cautions,
             List<Group> groups,
             List<Tick> ticks) {
         public Step {
@@ -103,13 +103,20 @@ public record BaySheet(
     }
 
     /**
+     * One line of what to mind.
+     *
+     * @param source who says so; empty where the line says it, or the car's own data do
+     */
+    public record Mind(String words, String source) {}
+
+    /**
      * Fields that are taken together.
      *
      * @param title may be empty
      * @param hints what else to know, each one line
      * @param folded whether most visits do without it
      */
-    public record Group(String title, List<String> hints, List<Field> fields, boolean folded) {
+    public record Group(String title, List<Mind> hints, List<Field> fields, boolean folded) {
         public Group {
             hints = List.copyOf(hints);
             fields = List.copyOf(fields);

@@ -10,6 +10,8 @@ import org.jspecify.annotations.Nullable;
 public enum WorkStep implements Said {
     /** The car as it comes in. */
     RECEIVE(Wheels.ARRIVED, false),
+    /** Onto the hoist; nothing is read. */
+    LIFT,
     /** In the air, before a wheel or a caliper comes off. */
     BEFORE_THE_BRAKES,
     PADS_AND_MOVEMENT,
