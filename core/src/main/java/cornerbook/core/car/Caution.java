@@ -4,7 +4,6 @@ import cornerbook.core.battery.Chemistry;
 import cornerbook.core.say.Said;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Set;
 import java.util.function.Predicate;
 
 /**
@@ -73,7 +72,7 @@ public enum Caution implements Said {
 
     private final Source source;
     private final Predicate<Vehicle> applies;
-    private final Set<WorkStep> steps;
+    private final List<WorkStep> steps;
 
     Caution(Source source, WorkStep... steps) {
         this(source, car -> true, steps);
@@ -82,11 +81,16 @@ public enum Caution implements Said {
     Caution(Source source, Predicate<Vehicle> applies, WorkStep... steps) {
         this.source = source;
         this.applies = applies;
-        this.steps = Set.of(steps);
+        this.steps = List.of(steps);
     }
 
     public Source source() {
         return source;
+    }
+
+    /** Where it is shown, in the order of the work. */
+    public List<WorkStep> steps() {
+        return steps;
     }
 
     /** What to mind at this car in a step, gravest first. */
