@@ -11,6 +11,8 @@ import java.util.function.Predicate;
  * shown. What the book does not know of a car (a hybrid, air suspension, brakes by wire, a tyre filled with sealant) is minded as if it
  * were there. The vehicle manufacturer's procedure outranks all of them.
  */
+@SuppressWarnings(
+        "ImmutableEnumChecker") // the list is a copy, the conditions know nothing but the car they are asked about
 public enum Caution implements Said {
     ORANGE_CABLES(Source.COMMON_PRACTICE, WorkStep.LIFT),
     ASLEEP(Source.VEHICLE_MAKERS, Vehicle::electric, WorkStep.LIFT),
@@ -50,9 +52,7 @@ public enum Caution implements Said {
     NEVER_CHARGE_FROZEN(Source.BATTERY_MAKERS, car -> !isLithium(car), WorkStep.BATTERY_CHARGED),
     CHARGING_GAS(Source.BATTERY_MAKERS, car -> !isLithium(car), WorkStep.BATTERY_CHARGED),
     CHARGER_FOR_AGM(
-            Source.COMMON_PRACTICE,
-            car -> car.battery().chemistry() == Chemistry.AGM,
-            WorkStep.BATTERY_CHARGED),
+            Source.COMMON_PRACTICE, car -> car.battery().chemistry() == Chemistry.AGM, WorkStep.BATTERY_CHARGED),
     CHARGED_BY_CONVERTER(Source.COMMON_PRACTICE, Vehicle::electric, WorkStep.BATTERY_CHARGED),
     WALKING_SPEED(Source.COMMON_PRACTICE, WorkStep.AFTER_THE_DRIVE),
     AIM_AT_ALL_FOUR(Source.COMMON_PRACTICE, WorkStep.AFTER_THE_DRIVE);

@@ -94,6 +94,9 @@ class CautionTest {
     }
 
     private static List<Caution> said(List<ServiceStep> steps) {
-        return steps.stream().map(ServiceStep::cautions).flatMap(Collection::stream).toList();
+        return steps.stream()
+                .map(ServiceStep::cautions)
+                .flatMap(Collection::stream)
+                .toList();
     }
 }

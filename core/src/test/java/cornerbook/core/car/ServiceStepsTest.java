@@ -67,26 +67,20 @@ class ServiceStepsTest {
         assertThat(Caution.at(WorkStep.BATTERY, electric))
                 .contains(Caution.LET_IT_SLEEP, Caution.TERMINALS_ELECTRIC)
                 .doesNotContain(Caution.TERMINALS);
-        assertThat(Caution.at(WorkStep.BATTERY_CHARGED, electric))
-                .contains(Caution.CHARGED_BY_CONVERTER);
+        assertThat(Caution.at(WorkStep.BATTERY_CHARGED, electric)).contains(Caution.CHARGED_BY_CONVERTER);
         var combustion = Cars.combustion(electric);
         assertThat(Caution.at(WorkStep.BATTERY, combustion))
                 .contains(Caution.LET_IT_REST, Caution.TERMINALS)
                 .doesNotContain(Caution.LET_IT_SLEEP, Caution.TERMINALS_ELECTRIC);
-        assertThat(Caution.at(WorkStep.BATTERY_CHARGED, combustion))
-                .doesNotContain(Caution.CHARGED_BY_CONVERTER);
+        assertThat(Caution.at(WorkStep.BATTERY_CHARGED, combustion)).doesNotContain(Caution.CHARGED_BY_CONVERTER);
     }
 
     /** While charging by the cells: acid freezes and gives off gas, AGM has a program, lithium is not charged below 0 °C. */
     @Test
     void chargingIsMindedByTheCells() {
-        assertThat(charging(Chemistry.FLOODED))
-                .containsExactly(Caution.NEVER_CHARGE_FROZEN, Caution.CHARGING_GAS);
+        assertThat(charging(Chemistry.FLOODED)).containsExactly(Caution.NEVER_CHARGE_FROZEN, Caution.CHARGING_GAS);
         assertThat(charging(Chemistry.AGM))
-                .containsExactly(
-                        Caution.NEVER_CHARGE_FROZEN,
-                        Caution.CHARGING_GAS,
-                        Caution.CHARGER_FOR_AGM);
+                .containsExactly(Caution.NEVER_CHARGE_FROZEN, Caution.CHARGING_GAS, Caution.CHARGER_FOR_AGM);
         assertThat(charging(Chemistry.LITHIUM)).containsExactly(Caution.LITHIUM_ABOVE_ZERO);
     }
 

@@ -64,8 +64,7 @@ public record BrakeWear(Vehicle vehicle, List<Visit> visits, DistancePerDay dist
         public Evidence evidence() {
             return new Evidence(
                     BrakeSaid.Label.ABOVE_MINIMUM,
-                    new BrakeSaid.HoldsWith(
-                            new Chance(probability), Amount.of(100 * Verdict.CONFIDENCE, "%"), horizon),
+                    new BrakeSaid.HoldsWith(new Chance(probability), Amount.of(100 * Verdict.CONFIDENCE, "%"), horizon),
                     BrakeSaid.Ground.WEAR_AND_DISTANCE);
         }
 
