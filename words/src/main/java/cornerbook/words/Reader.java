@@ -77,7 +77,9 @@ public final class Reader {
             case Between between -> {
                 var high = written.amount(between.high());
                 var numbers = written.between(between);
-                yield high.equals(written.amount(between.low())) ? high : own("between", Map.of("low", numbers.getFirst(), "high", numbers.getLast()));
+                yield high.equals(written.amount(between.low()))
+                        ? high
+                        : own("between", Map.of("low", numbers.getFirst(), "high", numbers.getLast()));
             }
             case PlusMinus estimate -> written.plusMinus(estimate);
             case Margin margin -> written.margin(margin);

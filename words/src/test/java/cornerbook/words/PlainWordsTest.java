@@ -18,12 +18,14 @@ class PlainWordsTest {
 
     private static final Map<Language, Pattern> FORBIDDEN = Map.of(
             Language.ENGLISH,
-            Pattern.compile("(?iU)turnbull|weibull|bayes|\\bbands?\\b|\\bpriors?\\b|posterior|\\blearn\\w*|hazard|\\bhyper"
-                    + "|likelihood|covariate|standard errors?|jurisdiction|limits? file|\\bnull\\b|\\bdocs/|\\bJSON\\b"),
+            Pattern.compile(
+                    "(?iU)turnbull|weibull|bayes|\\bbands?\\b|\\bpriors?\\b|posterior|\\blearn\\w*|hazard|\\bhyper"
+                            + "|likelihood|covariate|standard errors?|jurisdiction|limits? file|\\bnull\\b|\\bdocs/|\\bJSON\\b"),
             Language.FRENCH,
-            Pattern.compile("(?iU)turnbull|weibull|bayes|\\bbandes?\\b(?! de roulement)|\\ba priori\\b|\\ba posteriori\\b"
-                    + "|\\bappr(is|ise|ises|end|endre|ennent)\\b|\\bhyper|vraisemblance|covariable|erreurs? types?"
-                    + "|juridiction|fichier des limites|\\bnull\\b|\\bdocs/|\\bJSON\\b"));
+            Pattern.compile(
+                    "(?iU)turnbull|weibull|bayes|\\bbandes?\\b(?! de roulement)|\\ba priori\\b|\\ba posteriori\\b"
+                            + "|\\bappr(is|ise|ises|end|endre|ennent)\\b|\\bhyper|vraisemblance|covariable|erreurs? types?"
+                            + "|juridiction|fichier des limites|\\bnull\\b|\\bdocs/|\\bJSON\\b"));
 
     /** A room, or one of its messages, where such a word is the right one. */
     private static final Map<String, String> ALLOWED = Map.ofEntries(
@@ -76,9 +78,7 @@ class PlainWordsTest {
         }
     }
 
-    private static List<String> found(
-            Map<Language, Pattern> forbidden, Predicate<String> rooms)
-            throws IOException {
+    private static List<String> found(Map<Language, Pattern> forbidden, Predicate<String> rooms) throws IOException {
         var faults = new ArrayList<String>();
         try (var files = Files.walk(WORDS)) {
             for (var file : files.filter(each -> each.toString().endsWith(".properties"))
@@ -86,11 +86,13 @@ class PlainWordsTest {
                     .toList()) {
                 var room = WORDS.relativize(file).toString().replace(".properties", "");
                 if (rooms.test(room) && !ALLOWED.containsKey(room)) {
-                    forbidden.forEach((language, words) -> Catalogue.of(room).texts(language).forEach((key, text) -> {
-                        if (!ALLOWED.containsKey(room + "#" + key) && isSaid(words, text)) {
-                            faults.add("%s, %s.%s: %s".formatted(room, key, language.tag(), text));
-                        }
-                    }));
+                    forbidden.forEach((language, words) -> Catalogue.of(room)
+                            .texts(language)
+                            .forEach((key, text) -> {
+                                if (!ALLOWED.containsKey(room + "#" + key) && isSaid(words, text)) {
+                                    faults.add("%s, %s.%s: %s".formatted(room, key, language.tag(), text));
+                                }
+                            }));
                 }
             }
         }

@@ -61,13 +61,16 @@ final class BaySteps {
 
     List<Step> list() {
         var steps = new ArrayList<Step>();
-        steps.add(step("RECEIVE", Kind.CAR, cautions(WorkStep.RECEIVE), List.of(ofWheels(WorkStep.RECEIVE, false)), Ticks.RECEIVED));
+        steps.add(step(
+                "RECEIVE",
+                Kind.CAR,
+                cautions(WorkStep.RECEIVE),
+                List.of(ofWheels(WorkStep.RECEIVE, false)),
+                Ticks.RECEIVED));
         steps.add(step(
                 "LIFT",
                 Kind.FIELDS,
-                Stream.concat(
-                                hoists.stream().map(words -> new Mind(words, "")),
-                                cautions(WorkStep.LIFT).stream())
+                Stream.concat(hoists.stream().map(words -> new Mind(words, "")), cautions(WorkStep.LIFT).stream())
                         .toList(),
                 ofVehicle(EnumSet.of(WorkStep.BEFORE_THE_BRAKES)),
                 Ticks.ROCKED));
