@@ -107,7 +107,7 @@ class BaySheetsTest {
     void noScreenSaysACautionTwice() throws Exception {
         var sheets = shop.get("/bay/visits/" + visitId + "/sheet.json");
         for (var language : List.of("en", "fr")) {
-            var sourced = 0;
+            long sourced = 0;
             for (var step : sheets.path(language).path("metric").path("steps")) {
                 var lines = new ArrayList<JsonNode>();
                 step.path("cautions").forEach(lines::add);
