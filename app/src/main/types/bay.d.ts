@@ -56,14 +56,19 @@ declare namespace bay {
     title: string;
     tab: string;
     corner?: Corner;
-    cautions: string[];
+    cautions: Mind[];
     groups: Group[];
     ticks: Tick[];
   }
 
+  interface Mind {
+    words: string;
+    source: string;
+  }
+
   interface Group {
     title: string;
-    hints: string[];
+    hints: Mind[];
     fields: Field[];
     folded: boolean;
     soundAtOnce: string[];

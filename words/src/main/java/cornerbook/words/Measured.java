@@ -45,7 +45,8 @@ record Measured(double value, String unit, int decimals) {
             case "mm/1000 km" -> new Measured(value / MM_PER_32ND * KM_PER_MILE, "/32 in/1000 mi", 2);
             case "km/day" -> new Measured(value / KM_PER_MILE, "mi/day", decimals);
             case "kN" -> new Measured(value * POUNDS_FORCE_PER_KN, "lbf", 0);
-            case "kPa" -> new Measured(units.in(value, unit), "psi", 1);
+            case "kPa" ->
+                new Measured(units.in(value, unit), "psi", difference ? 1 : gaugeDigits(units.in(value, unit)));
             case "°C" ->
                 new Measured(
                         difference ? units.in(value, unit) - units.in(0, unit) : units.in(value, unit),
@@ -56,6 +57,11 @@ record Measured(double value, String unit, int decimals) {
                         ? new Measured(value, unit, decimals)
                         : new Measured(units.in(value, unit), units.unitOf(unit), decimals);
         };
+    }
+
+    /** A gauge shows tenths of a psi; a whole number is told as it was typed. */
+    private static int gaugeDigits(double pressurePsi) {
+        return Math.round(pressurePsi * 10) % 10 == 0 ? 0 : 1;
     }
 
     /** Thin things in 32nds as they are read, others in inches with the digits that the millimetres had. */

@@ -75,8 +75,11 @@ public final class Reader {
             case Verbatim verbatim -> verbatim.text();
             case Amount amount -> written.amount(amount);
             case Between between -> {
+                var high = written.amount(between.high());
                 var numbers = written.between(between);
-                yield own("between", Map.of("low", numbers.getFirst(), "high", numbers.getLast()));
+                yield high.equals(written.amount(between.low()))
+                        ? high
+                        : own("between", Map.of("low", numbers.getFirst(), "high", numbers.getLast()));
             }
             case PlusMinus estimate -> written.plusMinus(estimate);
             case Margin margin -> written.margin(margin);

@@ -29,6 +29,37 @@ class ReaderTest {
         return words.replace('\u00a0', ' ').replace('\u202f', ' ');
     }
 
+    /** A gauge has no digit that a conversion makes: 1 psi is 6.894757 kPa, 1 lbf·ft 1.355818 N·m (NIST SP 811, appendix B). */
+    @Test
+    void numbersHaveTheGaugesDigits() {
+        for (double writtenKpa : new double[] {38 * 6.894757, 262}) {
+            assertThat(plain(US.say(Amount.of(writtenKpa, "kPa")))).isEqualTo("38 psi");
+            assertThat(plain(US.say(Amount.exact(writtenKpa, "kPa")))).isEqualTo("38 psi");
+            assertThat(plain(ENGLISH.say(Amount.of(writtenKpa, "kPa")))).isEqualTo("262 kPa");
+        }
+        assertThat(plain(US.say(Amount.of(240, "kPa")))).isEqualTo("34.8 psi");
+        assertThat(plain(US.say(Amount.of(-0.1, "kPa")))).isEqualTo("0 psi");
+        assertThat(plain(ENGLISH.say(Amount.of(80 * 1.355818, "N·m")))).isEqualTo("108 N·m");
+        assertThat(plain(US.say(Amount.of(80 * 1.355818, "N·m")))).isEqualTo("80 lbf·ft");
+        assertThat(plain(US.say(new Between(35 * 6.894757, 38 * 6.894757, "kPa", 0))))
+                .isEqualTo("35 to 38 psi");
+    }
+
+    @Test
+    void fromAndToThatReadAlikeAreOneNumber() {
+        assertThat(plain(ENGLISH.say(new Between(0.2, 0.4, "km", 0)))).isEqualTo("0 km");
+        assertThat(plain(FRENCH.say(new Between(-0.04, 0.04, "mm", 1)))).isEqualTo("0,0 mm");
+    }
+
+    /** Nothing that was reckoned is certain. */
+    @Test
+    void noChanceIsACertainty() {
+        assertThat(plain(ENGLISH.say(new Chance(0.9999)))).isEqualTo("more than 99 %");
+        assertThat(plain(ENGLISH.say(new Chance(0.0004)))).isEqualTo("less than 1 %");
+        assertThat(plain(FRENCH.say(new Chance(0.9999)))).isEqualTo("plus de 99 %");
+        assertThat(plain(FRENCH.say(new Chance(0)))).isEqualTo("moins de 1 %");
+    }
+
     @Test
     void amountsInEachLanguage() {
         assertThat(plain(ENGLISH.say(Amount.of(7.25, "mm")))).isEqualTo("7.3 mm");
@@ -81,7 +112,7 @@ class ReaderTest {
 
     @Test
     void chancesAreNeverCertain() {
-        assertThat(plain(ENGLISH.say(new Chance(1)))).isEqualTo("over 99 %");
+        assertThat(plain(ENGLISH.say(new Chance(1)))).isEqualTo("more than 99 %");
         assertThat(plain(FRENCH.say(new Chance(0)))).isEqualTo("moins de 1 %");
         assertThat(plain(ENGLISH.say(new Chance(0.955)))).isEqualTo("96 %");
     }

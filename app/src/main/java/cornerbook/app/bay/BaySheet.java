@@ -94,7 +94,7 @@ public record BaySheet(
             String title,
             String tab,
             @Nullable Corner corner,
-            List<String> cautions,
+            List<Mind> cautions,
             List<Group> groups,
             List<Tick> ticks) {
         public Step {
@@ -105,6 +105,13 @@ public record BaySheet(
     }
 
     /**
+     * One line of what to mind.
+     *
+     * @param source who says so; empty where the line says it, or the car's own data do
+     */
+    public record Mind(String words, String source) {}
+
+    /**
      * Fields that are taken together.
      *
      * @param title may be empty
@@ -113,7 +120,7 @@ public record BaySheet(
      * @param soundAtOnce what one tap answers with the first word of its scale, where nothing was seen
      */
     public record Group(
-            String title, List<String> hints, List<Field> fields, boolean folded, List<Measure> soundAtOnce) {
+            String title, List<Mind> hints, List<Field> fields, boolean folded, List<Measure> soundAtOnce) {
         public Group {
             soundAtOnce = List.copyOf(soundAtOnce);
             hints = List.copyOf(hints);

@@ -2,13 +2,14 @@ package cornerbook.app.bay;
 
 import cornerbook.app.bay.BaySheet.Group;
 import cornerbook.app.bay.BaySheet.Kind;
+import cornerbook.app.bay.BaySheet.Mind;
 import cornerbook.app.bay.BaySheet.Step;
 import cornerbook.app.bay.BaySheet.Tick;
 import cornerbook.app.desk.asked.AskedStep;
 import cornerbook.app.desk.asked.Slot;
 import cornerbook.app.desk.asked.VisitSlots;
+import cornerbook.core.car.Caution;
 import cornerbook.core.car.Measure;
-import cornerbook.core.car.ServiceSteps;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.WorkStep;
 import cornerbook.core.corner.Corner;
@@ -61,15 +62,16 @@ final class BaySteps {
 
     List<Step> list() {
         var steps = new ArrayList<Step>();
-        steps.add(step("RECEIVE", Kind.CAR, said("cold"), List.of(ofWheels(WorkStep.RECEIVE, false)), Ticks.RECEIVED));
+        steps.add(step(
+                "RECEIVE",
+                Kind.CAR,
+                cautions(WorkStep.RECEIVE),
+                List.of(ofWheels(WorkStep.RECEIVE, false)),
+                Ticks.RECEIVED));
         steps.add(step(
                 "LIFT",
                 Kind.FIELDS,
-                Stream.of(
-                                hoists,
-                                said("lift-points", "look-up"),
-                                vehicle.electric() ? said("high-voltage") : List.<String>of())
-                        .flatMap(List::stream)
+                Stream.concat(hoists.stream().map(words -> new Mind(words, "")), cautions(WorkStep.LIFT).stream())
                         .toList(),
                 ofVehicle(EnumSet.of(WorkStep.LOOK_ROUND, WorkStep.BEFORE_THE_BRAKES)),
                 Ticks.ROCKED));
@@ -89,13 +91,12 @@ final class BaySteps {
                 Kind.FIELDS,
                 List.of(),
                 ofVehicle(EnumSet.of(WorkStep.PEDAL_AND_PARKING_BRAKE, WorkStep.BRAKE_FLUID))));
-        steps.add(step("OFF", Kind.CAR, List.of(), List.of(ofWheels(WorkStep.WHEELS_OFF, false))));
-        steps.add(
-                step("ON", Kind.WHEELS, said("bare-faces"), List.of(ofWheels(WorkStep.WHEELS_ON, true), sidewalls())));
+        steps.add(step("OFF", Kind.CAR, cautions(WorkStep.WHEELS_OFF), List.of(ofWheels(WorkStep.WHEELS_OFF, false))));
+        steps.add(step("ON", Kind.WHEELS, cautions(WorkStep.WHEELS_ON), List.of(ofWheels(WorkStep.WHEELS_ON, true), sidewalls())));
         steps.add(step(
                 "PRESSURE",
                 Kind.CAR,
-                said("cold"),
+                cautions(WorkStep.PRESSURE),
                 List.of(
                         ofVehicle(WorkStep.TEMPERATURES),
                         ofWheels(WorkStep.PRESSURE, true),
@@ -104,9 +105,9 @@ final class BaySteps {
                 "TORQUE",
                 Kind.TORQUE,
                 Stream.concat(
-                                said("in-sequence").stream(),
+                                cautions(WorkStep.TORQUE).stream(),
                                 TighteningOrder.of(vehicle.fastener().count()).cautions().stream()
-                                        .map(bay::say))
+                                        .map(said -> new Mind(bay.say(said), "")))
                         .toList(),
                 List.of(ofWheels(WorkStep.TORQUE, true)),
                 Ticks.SECOND_CHECK));
@@ -124,7 +125,7 @@ final class BaySteps {
         return List.copyOf(steps);
     }
 
-    private Step step(String id, Kind kind, List<String> cautions, List<Group> groups, String... ticks) {
+    private Step step(String id, Kind kind, List<Mind> cautions, List<Group> groups, String... ticks) {
         return new Step(
                 id,
                 kind,
@@ -138,12 +139,14 @@ final class BaySteps {
                         .toList());
     }
 
-    private List<String> said(String... labels) {
-        return Arrays.stream(labels).map(words::of).toList();
+    private List<Mind> cautions(WorkStep step) {
+        return minded(Caution.at(step, vehicle));
     }
 
-    private List<String> cautions(WorkStep step) {
-        return bay.say(ServiceSteps.cautions(step, vehicle));
+    private List<Mind> minded(List<Caution> cautions) {
+        return cautions.stream()
+                .map(caution -> new Mind(bay.say(caution), bay.say(caution.source())))
+                .toList();
     }
 
     private List<Group> ofVehicle(Set<WorkStep> shown) {
@@ -178,10 +181,11 @@ final class BaySteps {
 
     private Group group(AskedStep asked) {
         var lubricants = asked.of().lubricants().stream()
-                .map(each -> bay.reader().begin(new BaySaid.Lubricate(each.place(), each.kind(), each.reason())));
+                .map(each -> new Mind(
+                        bay.reader().begin(new BaySaid.Lubricate(each.place(), each.kind(), each.reason())), ""));
         return new Group(
                 bay.say(asked.step()),
-                Stream.concat(bay.say(asked.of().cautions()).stream(), lubricants)
+                Stream.concat(minded(asked.of().cautions()).stream(), lubricants)
                         .toList(),
                 asked.slots().stream().map(slot -> fields.make(slot, false)).toList(),
                 asked.step().rare(),

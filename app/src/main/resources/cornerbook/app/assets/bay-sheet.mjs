@@ -65,7 +65,7 @@ export class SheetView {
     const ticks = step.kind === "TORQUE" ? [] : step.ticks.map((tick) => this.ticked(tick));
     const title = h("h2", { tabIndex: -1 }, step.title);
     this.#title = title;
-    byId("main").replaceChildren(title, ...step.cautions.map((words) => note("caution", words)), ...tools(this, step), h("div", { className: "ticks" }, ...ticks.slice(0, -1)), ...parts, ...ticks.slice(-1), ...(step.corner || step.id === "RECEIVE" ? [photos(this, step.corner)] : []), remarks(this, step));
+    byId("main").replaceChildren(title, ...step.cautions.map(({ words }) => note("caution", words)), ...tools(this, step), h("div", { className: "ticks" }, ...ticks.slice(0, -1)), ...parts, ...ticks.slice(-1), ...sources(step), ...(step.corner || step.id === "RECEIVE" ? [photos(this, step.corner)] : []), remarks(this, step));
     const at = this.steps.indexOf(step);
     /**
      * @param {bay.Step | undefined} to
@@ -183,7 +183,7 @@ export class SheetView {
 
   /** @param {bay.Group} group */
   #group({ title, hints, fields, folded, soundAtOnce }) {
-    const parts = [...hints.map((words) => note("caution", words)), ...this.#fields(fields)];
+    const parts = [...hints.map(({ words }) => note("caution", words)), ...this.#fields(fields)];
     if (!folded) {
       return h("section", {}, title ? h("h3", {}, title) : null, ...parts);
     }
@@ -273,4 +273,14 @@ export class SheetView {
     });
     return button;
   }
+}
+
+/**
+ * Who says what is to be minded in a step, folded away.
+ *
+ * @param {bay.Step} step
+ */
+function sources({ cautions, groups }) {
+  const said = [...cautions, ...groups.flatMap(({ hints }) => hints)].filter(({ source }) => source !== "");
+  return said.length > 0 ? [h("details", {}, h("summary", {}, say("who-says-so")), h("ul", { className: "soft" }, ...said.map(({ words, source }) => h("li", {}, `${words} (${source})`))))] : [];
 }

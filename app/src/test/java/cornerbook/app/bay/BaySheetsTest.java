@@ -8,6 +8,7 @@ import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -128,6 +129,29 @@ class BaySheetsTest {
                 .startsWith("Rempli");
         assertThat(sheets.path("fr").path("metric").path("plannedHint").stringValue())
                 .startsWith("Rempli");
+    }
+
+    /** A caution read twice is not read: hands, orange cables and dust stand once on each screen, each with its source. */
+    @Test
+    void noScreenSaysACautionTwice() throws Exception {
+        var sheets = shop.get("/bay/visits/" + visitId + "/sheet.json");
+        for (var language : List.of("en", "fr")) {
+            long sourced = 0;
+            for (var step : sheets.path(language).path("metric").path("steps")) {
+                var lines = new ArrayList<JsonNode>();
+                step.path("cautions").forEach(lines::add);
+                step.path("groups").forEach(group -> group.path("hints").forEach(lines::add));
+                assertThat(lines)
+                        .as(step.path("id").stringValue())
+                        .extracting(line -> line.path("words").stringValue())
+                        .doesNotContain("")
+                        .doesNotHaveDuplicates();
+                sourced += lines.stream()
+                        .filter(line -> !line.path("source").stringValue().isEmpty())
+                        .count();
+            }
+            assertThat(sourced).isGreaterThan(30);
+        }
     }
 
     private static JsonNode step(JsonNode sheet, String id) {

@@ -64,7 +64,7 @@ class CalculatorsTest {
                 "pressure --axle-load 1280 --load-index 100 --reference 250 --at-pressure 240 | Needed for 640 kg (1 411 lb) on the tyre: 189 kPa",
                 "pressure --first 250 --first-at 20 --second 190 --second-at 0 --days 30 | a slow leak",
                 "pressure --sensor-reads 264 --gauge-reads 250 --sensor-placard 250 | The sensor reads 14 kPa (2.0 psi) too much: off The warning comes below 174 kPa (25.2 psi)",
-                "pressure --sensor-reads 35 --sensor-at 70 --gauge-reads 34.062 --gauge-at 60 --sensor-placard 35 --units us | The sensor reads 0.0 psi",
+                "pressure --sensor-reads 35 --sensor-at 70 --gauge-reads 34.062 --gauge-at 60 --sensor-placard 35 --units us | The sensor reads 0 psi",
                 "pressure --sensor-reads 264 --gauge-reads 263 --gauge-offset 3 --sensor-placard 250 --placard 250 --tyre-at 20 --stands-at 0 | The sensor reads 4 kPa (0.6 psi) too much: accurate",
                 "pressure --sensor-since 2015-01-10 | Mind: At this age the sensor's battery ends",
                 "pressure --learning tool | other wheels are on; their sensors have to be taught with the tool",

@@ -98,7 +98,7 @@ class PagesTest {
                         "common practice, no source",
                         "New tyres",
                         "odometer history",
-                        "docs/methods/wheelplan.md");
+                        "the proven best of all sequences");
         for (var path : List.of(
                 Links.visit(visitId),
                 Links.findings(visitId),

@@ -7,10 +7,10 @@ import java.util.List;
  * One step of the work at one car, or at one corner of it: what is read and recorded in it, and what has to be minded while hands are there.
  *
  * @param measures what is read or recorded, in the order of the work
- * @param cautions one sentence each, gravest first
+ * @param cautions gravest first; what an earlier step of the same list says is not said again
  * @param lubricants what goes where, and why; empty for a step that lubricates nothing
  */
-public record ServiceStep(WorkStep step, List<Measure> measures, List<Said> cautions, List<Lubricant> lubricants) {
+public record ServiceStep(WorkStep step, List<Measure> measures, List<Caution> cautions, List<Lubricant> lubricants) {
     public ServiceStep {
         measures = List.copyOf(measures);
         cautions = List.copyOf(cautions);

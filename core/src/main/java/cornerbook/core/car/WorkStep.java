@@ -12,6 +12,8 @@ public enum WorkStep implements Said {
     RECEIVE(Wheels.ARRIVED, false),
     /** Once round the car, before it is lifted. */
     LOOK_ROUND(Wheels.LEAVING, true),
+    /** Onto the hoist; nothing is read. */
+    LIFT,
     /** In the air, before a wheel or a caliper comes off. */
     BEFORE_THE_BRAKES,
     /** What is seen at a corner, tyre and wheel with it. */

@@ -34,6 +34,11 @@ public record Listed(List<Said> items, Join join) implements Said {
     }
 
     /** One sentence after the other. */
+    public static Listed sentences(List<? extends Said> items) {
+        return new Listed(List.copyOf(items), Join.SENTENCES);
+    }
+
+    /** One sentence after the other. */
     public static Listed sentences(Said... items) {
         return new Listed(Arrays.asList(items), Join.SENTENCES);
     }

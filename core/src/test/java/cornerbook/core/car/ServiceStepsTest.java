@@ -7,7 +7,6 @@ import cornerbook.core.battery.TwelveVoltBattery;
 import cornerbook.core.brake.BrakeSpecification.Caliper;
 import cornerbook.core.car.ServiceSaid.LubricantKind;
 import cornerbook.core.car.ServiceSaid.LubricantPlace;
-import cornerbook.core.car.ServiceSaid.ServiceCaution;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.say.Said;
 import java.util.Collection;
@@ -41,12 +40,12 @@ class ServiceStepsTest {
     @Test
     void cautionsStandWhereTheHandsAre() {
         var car = Cars.withBrake(Caliper.FIXED, true);
-        assertThat(ServiceSteps.ofVehicle(car)).anyMatch(step -> says(step, ServiceCaution.HIGH_VOLTAGE));
+        assertThat(ServiceSteps.ofVehicle(car)).anyMatch(step -> says(step, Caution.SERVICE_PLUG));
         var atCorner = ServiceSteps.atCorner(car, Axle.FRONT);
-        assertThat(atCorner.get(0).cautions()).containsExactly(ServiceCaution.DAMAGED_STUD_STOPS);
-        assertThat(atCorner.get(1).cautions().getFirst()).isEqualTo(ServiceCaution.DUST);
-        assertThat(ServiceSteps.atCorner(car, Axle.FRONT)).anyMatch(step -> says(step, ServiceCaution.GRINDING));
-        assertThat(ServiceSteps.ofVehicle(car)).anyMatch(step -> says(step, ServiceCaution.PUMP_THE_PEDAL));
+        assertThat(atCorner.get(0).cautions()).containsExactly(Caution.DAMAGED_STUD);
+        assertThat(atCorner.get(1).cautions().getFirst()).isEqualTo(Caution.DUST);
+        assertThat(ServiceSteps.atCorner(car, Axle.FRONT)).anyMatch(step -> says(step, Caution.GRINDING));
+        assertThat(ServiceSteps.ofVehicle(car)).anyMatch(step -> says(step, Caution.PUMP_THE_PEDAL));
     }
 
     /** Nothing is cranked in an electric car; charge, capacity and standby current are asked for in every car. */
@@ -66,35 +65,29 @@ class ServiceStepsTest {
     @Test
     void theTerminalsOfAnElectricCarWaitUntilItSleeps() {
         var electric = Cars.vehicle();
-        assertThat(ServiceSteps.cautions(WorkStep.BATTERY, electric))
-                .contains(ServiceCaution.LET_IT_SLEEP, ServiceCaution.TERMINALS_ELECTRIC)
-                .doesNotContain(ServiceCaution.TERMINALS);
-        assertThat(ServiceSteps.cautions(WorkStep.BATTERY_CHARGED, electric))
-                .contains(ServiceCaution.CHARGED_BY_CONVERTER);
+        assertThat(Caution.at(WorkStep.BATTERY, electric))
+                .contains(Caution.LET_IT_SLEEP, Caution.TERMINALS_ELECTRIC)
+                .doesNotContain(Caution.TERMINALS);
+        assertThat(Caution.at(WorkStep.BATTERY_CHARGED, electric)).contains(Caution.CHARGED_BY_CONVERTER);
         var combustion = Cars.combustion(electric);
-        assertThat(ServiceSteps.cautions(WorkStep.BATTERY, combustion))
-                .contains(ServiceCaution.LET_IT_REST, ServiceCaution.TERMINALS)
-                .doesNotContain(ServiceCaution.LET_IT_SLEEP, ServiceCaution.TERMINALS_ELECTRIC);
-        assertThat(ServiceSteps.cautions(WorkStep.BATTERY_CHARGED, combustion))
-                .doesNotContain(ServiceCaution.CHARGED_BY_CONVERTER);
+        assertThat(Caution.at(WorkStep.BATTERY, combustion))
+                .contains(Caution.LET_IT_REST, Caution.TERMINALS)
+                .doesNotContain(Caution.LET_IT_SLEEP, Caution.TERMINALS_ELECTRIC);
+        assertThat(Caution.at(WorkStep.BATTERY_CHARGED, combustion)).doesNotContain(Caution.CHARGED_BY_CONVERTER);
     }
 
     /** While charging by the cells: acid freezes and gives off gas, AGM has a program, lithium is not charged below 0 °C. */
     @Test
     void chargingIsMindedByTheCells() {
-        assertThat(charging(Chemistry.FLOODED))
-                .containsExactly(ServiceCaution.NEVER_CHARGE_FROZEN, ServiceCaution.CHARGING_GAS);
+        assertThat(charging(Chemistry.FLOODED)).containsExactly(Caution.NEVER_CHARGE_FROZEN, Caution.CHARGING_GAS);
         assertThat(charging(Chemistry.AGM))
-                .containsExactly(
-                        ServiceCaution.NEVER_CHARGE_FROZEN,
-                        ServiceCaution.CHARGING_GAS,
-                        ServiceCaution.CHARGER_FOR_AGM);
-        assertThat(charging(Chemistry.LITHIUM)).containsExactly(ServiceCaution.LITHIUM_ABOVE_ZERO);
+                .containsExactly(Caution.NEVER_CHARGE_FROZEN, Caution.CHARGING_GAS, Caution.CHARGER_FOR_AGM);
+        assertThat(charging(Chemistry.LITHIUM)).containsExactly(Caution.LITHIUM_ABOVE_ZERO);
     }
 
-    private static List<Said> charging(Chemistry cells) {
+    private static List<Caution> charging(Chemistry cells) {
         var battery = new TwelveVoltBattery(cells, 60, null, null, null);
-        return ServiceSteps.cautions(WorkStep.BATTERY_CHARGED, Cars.combustion(Cars.withBattery(battery)));
+        return Caution.at(WorkStep.BATTERY_CHARGED, Cars.combustion(Cars.withBattery(battery)));
     }
 
     @Test
@@ -102,7 +95,7 @@ class ServiceStepsTest {
         assertThat(measures(Cars.withBrake(Caliper.SLIDING, true))).doesNotHaveDuplicates();
     }
 
-    private static boolean says(ServiceStep step, ServiceCaution caution) {
+    private static boolean says(ServiceStep step, Caution caution) {
         return step.cautions().contains(caution);
     }
 

@@ -1,10 +1,12 @@
 package cornerbook.app.desk.asked;
 
 import cornerbook.app.request.Told;
+import cornerbook.core.car.Caution;
 import cornerbook.core.car.ServiceStep;
 import cornerbook.core.car.WorkStep;
 import cornerbook.core.corner.Corner;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -26,6 +28,17 @@ public record AskedStep(ServiceStep of, List<Slot> slots) {
 
     public WorkStep step() {
         return of.step();
+    }
+
+    /** The same without the cautions that the page has said already; it remembers those that it says. */
+    public AskedStep onceOnPage(Set<Caution> said) {
+        return new AskedStep(
+                new ServiceStep(
+                        of.step(),
+                        of.measures(),
+                        of.cautions().stream().filter(said::add).toList(),
+                        of.lubricants()),
+                slots);
     }
 
     /** The first caution stands beside the title. */

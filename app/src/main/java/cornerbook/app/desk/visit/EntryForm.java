@@ -16,6 +16,7 @@ import cornerbook.app.desk.visit.EntryPage.Section;
 import cornerbook.app.request.Told;
 import cornerbook.core.air.judge.AirToSet;
 import cornerbook.core.assess.VisitRules;
+import cornerbook.core.car.Caution;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.MeasureAt;
 import cornerbook.core.car.Reading;
@@ -23,6 +24,7 @@ import cornerbook.core.car.Scale;
 import cornerbook.core.car.Visit;
 import cornerbook.core.car.WorkStep;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.say.Listed;
 import cornerbook.core.say.Said;
 import cornerbook.core.tool.ShopTool;
 import cornerbook.core.tread.judge.StoredWheelCheck;
@@ -32,10 +34,12 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
@@ -53,6 +57,7 @@ final class EntryForm {
     private final Map<String, String> errors = new HashMap<>();
     private final Map<String, Reading> typed = new LinkedHashMap<>();
     private final Map<String, TreadPrediction> doubted = new LinkedHashMap<>();
+    private final Set<Caution> said = EnumSet.noneOf(Caution.class);
     private String problem = "";
 
     EntryForm(OpenVisit open, Form form) {
@@ -119,6 +124,7 @@ final class EntryForm {
     }
 
     ReadingsForm page(String formId) {
+        said.clear();
         return new ReadingsForm(
                 formId,
                 units.system(),
@@ -156,7 +162,7 @@ final class EntryForm {
         if (left != null) {
             groups.add(group(
                     labels.of(stays ? "wheel-stays" : "going-on", "tag", left),
-                    labels.of("torque-note"),
+                    unsaid(WorkStep.TORQUE),
                     stop(left),
                     List.of(Told.say(air(corner).sentence())),
                     slots.leaving(corner)));
@@ -165,6 +171,13 @@ final class EntryForm {
                 .filter(step -> step.step().compareTo(WorkStep.WHEELS_ON) > 0)
                 .forEach(step -> groups.add(group(step)));
         return groups;
+    }
+
+    /** The cautions of a step that the page has not said yet, in one line. */
+    private String unsaid(WorkStep step) {
+        return Told.say(Listed.sentences(Caution.at(step, open.history().vehicle()).stream()
+                .filter(said::add)
+                .toList()));
     }
 
     private AirToSet air(Corner corner) {
@@ -185,7 +198,8 @@ final class EntryForm {
                 title, note, stop, hints, slots.stream().map(this::field).toList(), false);
     }
 
-    private Group group(AskedStep asked) {
+    private Group group(AskedStep step) {
+        var asked = step.onceOnPage(said);
         return new Group(
                 Told.say(asked.step()),
                 asked.note(),

@@ -7,6 +7,7 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Between;
+import cornerbook.core.say.Chance;
 import cornerbook.core.say.Listed;
 import cornerbook.core.say.PlusMinus;
 import cornerbook.core.say.Said;
@@ -62,7 +63,7 @@ public interface BrakeSaid extends Said {
 
     /** Null for the horizon: beyond four years. */
     record HoldsWith(
-            Amount chance, Amount confidence, @Nullable LocalDate horizon) implements BrakeSaid {}
+            Chance chance, Amount confidence, @Nullable LocalDate horizon) implements BrakeSaid {}
 
     /** Of the pad on a side; of the disc where there is no side. */
     record WearOf(@Nullable Spot side) implements BrakeSaid {}

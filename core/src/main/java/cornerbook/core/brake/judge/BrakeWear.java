@@ -16,6 +16,7 @@ import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.numeric.Estimate;
 import cornerbook.core.say.Amount;
+import cornerbook.core.say.Chance;
 import cornerbook.core.say.PlusMinus;
 import cornerbook.core.season.DistancePerDay;
 import java.time.LocalDate;
@@ -63,8 +64,7 @@ public record BrakeWear(Vehicle vehicle, List<Visit> visits, DistancePerDay dist
         public Evidence evidence() {
             return new Evidence(
                     BrakeSaid.Label.ABOVE_MINIMUM,
-                    new BrakeSaid.HoldsWith(
-                            new Amount(100 * probability, "%", 1), Amount.of(100 * Verdict.CONFIDENCE, "%"), horizon),
+                    new BrakeSaid.HoldsWith(new Chance(probability), Amount.of(100 * Verdict.CONFIDENCE, "%"), horizon),
                     BrakeSaid.Ground.WEAR_AND_DISTANCE);
         }
 

@@ -66,7 +66,7 @@ final class Reasons {
     }
 
     private static PlanReason.@Nullable Spread spread(@Nullable Interval interval) {
-        return interval == null
+        return interval == null || Math.round(interval.lowKm()) == Math.round(interval.highKm())
                 ? null
                 : new PlanReason.Spread(
                         new Margin(interval.lowKm(), "km", 0, false), new Margin(interval.highKm(), "km", 0, false));

@@ -1,0 +1,102 @@
+package cornerbook.core.car;
+
+import static cornerbook.core.car.Caution.*;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import cornerbook.core.battery.Chemistry;
+import cornerbook.core.battery.TwelveVoltBattery;
+import cornerbook.core.brake.BrakeSpecification.Caliper;
+import cornerbook.core.corner.Axle;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Who has to mind what, and where: written down by hand from how the trade works, gravest first. */
+class CautionTest {
+    private static final Vehicle ELECTRIC = Cars.withBrake(Caliper.FIXED, true);
+    private static final Vehicle ENGINE_WITH_LEVER = Cars.combustion(Cars.withBrake(Caliper.SLIDING, false));
+    private static final Vehicle LITHIUM =
+            Cars.withBattery(new TwelveVoltBattery(Chemistry.LITHIUM, 60, null, null, null));
+
+    private static final Map<WorkStep, List<Caution>> ELECTRIC_CAR = Map.ofEntries(
+            Map.entry(WorkStep.RECEIVE, List.of(COLD_TYRES)),
+            Map.entry(WorkStep.LIFT, List.of(ORANGE_CABLES, ASLEEP, JACK_MODE, LIFT_POINTS, LOOK_UP)),
+            Map.entry(
+                    WorkStep.BEFORE_THE_BRAKES,
+                    List.of(SERVICE_PLUG, BY_WIRE_CLOSES, CHOCKED, SERVICE_MODE_FIRST, SUPPORT_12_V)),
+            Map.entry(WorkStep.PADS_AND_MOVEMENT, List.of(DUST, HOT_DISC, NEVER_BY_ITS_HOSE)),
+            Map.entry(WorkStep.PISTON_AND_HARDWARE, List.of(FLUID_RISES)),
+            Map.entry(WorkStep.HUB_AND_DISC_APART, List.of(DIAL_AT_SAME_RADIUS)),
+            Map.entry(WorkStep.CLEANED_AND_LUBRICATED, List.of(DUST, GRINDING)),
+            Map.entry(WorkStep.REPLACED, List.of(BOTH_SIDES_TOGETHER)),
+            Map.entry(WorkStep.CLOSED, List.of(BOLTS_USED_ONCE)),
+            Map.entry(WorkStep.PEDAL_AND_PARKING_BRAKE, List.of(BY_WIRE_PEDAL, PUMP_THE_PEDAL)),
+            Map.entry(WorkStep.BRAKE_FLUID, List.of(FLUID_BURNS)),
+            Map.entry(WorkStep.WHEELS_OFF, List.of(RUSTED_ON, DAMAGED_STUD, SEALANT)),
+            Map.entry(WorkStep.WHEELS_ON, List.of(DAMAGED_STUD, BARE_FACES)),
+            Map.entry(WorkStep.PRESSURE, List.of(COLD_TYRES)),
+            Map.entry(WorkStep.TORQUE, List.of(NO_IMPACT_WRENCH, IN_SEQUENCE)),
+            Map.entry(WorkStep.BATTERY, List.of(LET_IT_SLEEP, STANDBY_ASLEEP, TERMINALS_ELECTRIC)),
+            Map.entry(WorkStep.BATTERY_CHARGED, List.of(NEVER_CHARGE_FROZEN, CHARGING_GAS, CHARGED_BY_CONVERTER)),
+            Map.entry(WorkStep.AFTER_THE_DRIVE, List.of(HOT_DISC, WALKING_SPEED, AIM_AT_ALL_FOUR)));
+
+    @Test
+    void electricCarWithAParkingBrakeMotor() {
+        for (var step : WorkStep.values()) {
+            assertThat(Caution.at(step, ELECTRIC))
+                    .as(step.name())
+                    .isEqualTo(ELECTRIC_CAR.getOrDefault(step, List.of()));
+        }
+    }
+
+    /** A car with an engine may be a hybrid, which the book does not know: what a hybrid needs is said of it too. */
+    @Test
+    void carWithAnEngineAndALeverDiffersWhereItIsKnownTo() {
+        var others = Map.of(
+                WorkStep.LIFT, List.of(ORANGE_CABLES, KEY_AWAY, JACK_MODE, LIFT_POINTS, LOOK_UP),
+                WorkStep.BEFORE_THE_BRAKES, List.of(SERVICE_PLUG, BY_WIRE_CLOSES),
+                WorkStep.BATTERY, List.of(LET_IT_REST, STANDBY_ASLEEP, TERMINALS),
+                WorkStep.BATTERY_CHARGED, List.of(NEVER_CHARGE_FROZEN, CHARGING_GAS));
+        for (var step : WorkStep.values()) {
+            assertThat(Caution.at(step, ENGINE_WITH_LEVER))
+                    .as(step.name())
+                    .isEqualTo(others.getOrDefault(step, ELECTRIC_CAR.getOrDefault(step, List.of())));
+        }
+    }
+
+    static Stream<Vehicle> cars() {
+        return Stream.of(ELECTRIC, ENGINE_WITH_LEVER, LITHIUM, Cars.withBrake(Caliper.SLIDING, false));
+    }
+
+    @ParameterizedTest
+    @MethodSource("cars")
+    void noneIsSaidTwiceWhereOneLooks(Vehicle car) {
+        for (var axle : Axle.values()) {
+            assertThat(said(ServiceSteps.atCorner(car, axle))).doesNotHaveDuplicates();
+        }
+        assertThat(said(ServiceSteps.ofVehicle(car))).doesNotHaveDuplicates();
+    }
+
+    /** Each is for some car, else nobody ever reads it. */
+    @Test
+    void eachIsSaidOfSomeCar() {
+        var agm = Cars.withBattery(new TwelveVoltBattery(Chemistry.AGM, 60, null, null, null));
+        var said = EnumSet.noneOf(Caution.class);
+        Stream.concat(cars(), Stream.of(agm))
+                .forEach(car -> Arrays.stream(WorkStep.values()).forEach(step -> said.addAll(Caution.at(step, car))));
+        assertThat(said).containsExactlyInAnyOrder(Caution.values());
+    }
+
+    private static List<Caution> said(List<ServiceStep> steps) {
+        return steps.stream()
+                .map(ServiceStep::cautions)
+                .flatMap(Collection::stream)
+                .toList();
+    }
+}
