@@ -119,8 +119,7 @@ public record BaySheet(
      * @param folded whether most visits do without it
      * @param soundAtOnce what one tap answers with the first word of its scale, where nothing was seen
      */
-    public record Group(
-            String title, List<Mind> hints, List<Field> fields, boolean folded, List<Measure> soundAtOnce) {
+    public record Group(String title, List<Mind> hints, List<Field> fields, boolean folded, List<Measure> soundAtOnce) {
         public Group {
             soundAtOnce = List.copyOf(soundAtOnce);
             hints = List.copyOf(hints);

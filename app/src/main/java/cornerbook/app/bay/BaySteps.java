@@ -92,7 +92,11 @@ final class BaySteps {
                 List.of(),
                 ofVehicle(EnumSet.of(WorkStep.PEDAL_AND_PARKING_BRAKE, WorkStep.BRAKE_FLUID))));
         steps.add(step("OFF", Kind.CAR, cautions(WorkStep.WHEELS_OFF), List.of(ofWheels(WorkStep.WHEELS_OFF, false))));
-        steps.add(step("ON", Kind.WHEELS, cautions(WorkStep.WHEELS_ON), List.of(ofWheels(WorkStep.WHEELS_ON, true), sidewalls())));
+        steps.add(step(
+                "ON",
+                Kind.WHEELS,
+                cautions(WorkStep.WHEELS_ON),
+                List.of(ofWheels(WorkStep.WHEELS_ON, true), sidewalls())));
         steps.add(step(
                 "PRESSURE",
                 Kind.CAR,

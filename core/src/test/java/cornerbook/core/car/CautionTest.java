@@ -30,6 +30,7 @@ class CautionTest {
             Map.entry(
                     WorkStep.BEFORE_THE_BRAKES,
                     List.of(SERVICE_PLUG, BY_WIRE_CLOSES, CHOCKED, SERVICE_MODE_FIRST, SUPPORT_12_V)),
+            Map.entry(WorkStep.LOOK_OVER, List.of(DAMAGED_STUD)),
             Map.entry(WorkStep.PADS_AND_MOVEMENT, List.of(DUST, HOT_DISC, NEVER_BY_ITS_HOSE)),
             Map.entry(WorkStep.PISTON_AND_HARDWARE, List.of(FLUID_RISES)),
             Map.entry(WorkStep.HUB_AND_DISC_APART, List.of(DIAL_AT_SAME_RADIUS)),

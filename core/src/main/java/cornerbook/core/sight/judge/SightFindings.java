@@ -70,15 +70,17 @@ public final class SightFindings {
         var word = sign.scale().told(reading.value());
         boolean comesOff = comesOff(reading);
         return new Finding(
-                subject(sign.part(), reading),
-                onCar(verdict, comesOff),
-                new SightSaid.SignTitle(reading.corner(), sign.measure(), sign.scale() == Scale.STATE ? word : null),
-                new SightSaid.SignSeen(named(reading.corner()), sign.measure(), verdict, comesOff),
-                null,
-                null,
-                verdict == Verdict.RUNS_OUT ? 0.5 : 0,
-                List.of(evidence(reading, word)),
-                sign.ground()).todo(Todo.Action.REPAIR);
+                        subject(sign.part(), reading),
+                        onCar(verdict, comesOff),
+                        new SightSaid.SignTitle(
+                                reading.corner(), sign.measure(), sign.scale() == Scale.STATE ? word : null),
+                        new SightSaid.SignSeen(named(reading.corner()), sign.measure(), verdict, comesOff),
+                        null,
+                        null,
+                        verdict == Verdict.RUNS_OUT ? 0.5 : 0,
+                        List.of(evidence(reading, word)),
+                        sign.ground())
+                .todo(Todo.Action.REPAIR);
     }
 
     private Stream<Finding> punctures() {
@@ -116,15 +118,16 @@ public final class SightFindings {
                 ? Verdict.UNSAFE
                 : repaired && puncture == Puncture.REPAIRABLE ? Verdict.HOLDS : Verdict.SPENT;
         return new Finding(
-                subject(Part.TYRE_DAMAGE, reading),
-                onCar(verdict, comesOff),
-                new SightSaid.PunctureTitle(corner, puncture, repaired),
-                new SightSaid.Punctured(new CornerName(corner), puncture, repaired, comesOff),
-                null,
-                null,
-                verdict == Verdict.HOLDS ? 1 : 0,
-                evidence,
-                Ground.PUNCTURE_RULES).todo(Todo.Action.REPAIR);
+                        subject(Part.TYRE_DAMAGE, reading),
+                        onCar(verdict, comesOff),
+                        new SightSaid.PunctureTitle(corner, puncture, repaired),
+                        new SightSaid.Punctured(new CornerName(corner), puncture, repaired, comesOff),
+                        null,
+                        null,
+                        verdict == Verdict.HOLDS ? 1 : 0,
+                        evidence,
+                        Ground.PUNCTURE_RULES)
+                .todo(Todo.Action.REPAIR);
     }
 
     private static OptionalDouble value(Optional<Reading> reading) {
@@ -146,15 +149,16 @@ public final class SightFindings {
                 .ofVehicle(Measure.LOCKING_NUT_KEY)
                 .filter(reading -> Math.round(reading.value()) == KEY_MISSING)
                 .map(reading -> new Finding(
-                        subject(Part.WHEEL_FASTENERS, reading),
-                        Verdict.RUNS_OUT,
-                        SightSaid.KeyMissing.TITLE,
-                        SightSaid.KeyMissing.PLAIN,
-                        null,
-                        null,
-                        0.5,
-                        List.of(evidence(reading, new ScaleWord(Scale.KEY_PLACE, KEY_MISSING))),
-                        Ground.COMMON_PRACTICE).todo(Todo.Action.FIND_KEY))
+                                subject(Part.WHEEL_FASTENERS, reading),
+                                Verdict.RUNS_OUT,
+                                SightSaid.KeyMissing.TITLE,
+                                SightSaid.KeyMissing.PLAIN,
+                                null,
+                                null,
+                                0.5,
+                                List.of(evidence(reading, new ScaleWord(Scale.KEY_PLACE, KEY_MISSING))),
+                                Ground.COMMON_PRACTICE)
+                        .todo(Todo.Action.FIND_KEY))
                 .stream();
     }
 

@@ -234,14 +234,15 @@ public final class FittingFindings {
             List<Evidence> evidence,
             Said source) {
         findings.add(new Finding(
-                new Subject(Subject.Part.TYRE_FITTING, corner, wheel == null ? null : wheel.tag(), null),
-                verdict,
-                title,
-                plainWords,
-                null,
-                null,
-                verdict == Verdict.HOLDS ? 1 : 0,
-                evidence,
-                source).todo(Todo.Action.REFIT));
+                        new Subject(Subject.Part.TYRE_FITTING, corner, wheel == null ? null : wheel.tag(), null),
+                        verdict,
+                        title,
+                        plainWords,
+                        null,
+                        null,
+                        verdict == Verdict.HOLDS ? 1 : 0,
+                        evidence,
+                        source)
+                .todo(Todo.Action.REFIT));
     }
 }

@@ -165,15 +165,16 @@ public final class TyreLawFindings {
                 .anyMatch(studs -> studs != null && studs == 0);
         if (someHaveNone) {
             findings.add(new Finding(
-                    new Subject(Subject.Part.TYRE_FITTING, null, null, null),
-                    Verdict.SPENT,
-                    new FittingSaid.StudsOnSomeWheels(tags(studded)),
-                    Advice.STUDS_ON_SOME,
-                    null,
-                    null,
-                    0,
-                    List.of(),
-                    Rule.STUDS_ON_ALL).todo(Todo.Action.FIT_LAWFUL_TYRES));
+                            new Subject(Subject.Part.TYRE_FITTING, null, null, null),
+                            Verdict.SPENT,
+                            new FittingSaid.StudsOnSomeWheels(tags(studded)),
+                            Advice.STUDS_ON_SOME,
+                            null,
+                            null,
+                            0,
+                            List.of(),
+                            Rule.STUDS_ON_ALL)
+                    .todo(Todo.Action.FIT_LAWFUL_TYRES));
         }
     }
 
@@ -189,15 +190,16 @@ public final class TyreLawFindings {
     private void add(@Nullable LocalDate from, Said title, Said plainWords, Limit law, List<Evidence> more) {
         var source = Said.verbatim(law.citation());
         findings.add(new Finding(
-                new Subject(Subject.Part.TYRE_LAW, null, null, null),
-                from == null ? Verdict.SPENT : Verdict.RUNS_OUT,
-                title,
-                plainWords,
-                from,
-                null,
-                0,
-                Stream.concat(Stream.of(new Evidence(Aspect.LAW_ASKS, source, source)), more.stream())
-                        .toList(),
-                source).todo(Todo.Action.FIT_LAWFUL_TYRES));
+                        new Subject(Subject.Part.TYRE_LAW, null, null, null),
+                        from == null ? Verdict.SPENT : Verdict.RUNS_OUT,
+                        title,
+                        plainWords,
+                        from,
+                        null,
+                        0,
+                        Stream.concat(Stream.of(new Evidence(Aspect.LAW_ASKS, source, source)), more.stream())
+                                .toList(),
+                        source)
+                .todo(Todo.Action.FIT_LAWFUL_TYRES));
     }
 }

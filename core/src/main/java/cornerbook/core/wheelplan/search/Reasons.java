@@ -26,7 +26,7 @@ final class Reasons {
         if (best.moves() == 0) {
             return PlanReason.Plainly.NO_MOVE_HELPS;
         }
-        if (gain.gainKm() >= SAME_KM) {
+        if (gain.gainKm() >= SAME_KM && gain.likelyKm() > 0) {
             return new PlanReason.RunsLonger(km(gain.likelyKm()), spread(gain.interval()));
         }
         return gain.gainKm() > -SAME_KM
