@@ -41,6 +41,9 @@ interface FileSaid extends Said {
 
     record OneOf(List<Said> choices) implements FileSaid {}
 
+    /** The first of many, and how many more the schema lists. */
+    record OneOfMany(List<Said> choices, int more) implements FileSaid {}
+
     record YearMonthDay() implements FileSaid {}
 
     record SomeText() implements FileSaid {}

@@ -23,6 +23,9 @@ import tools.jackson.databind.node.ObjectNode;
 
 /** The published schema of the visit file, with the measures that there are. */
 final class VisitFileSchema {
+    /** More in one sentence are read by nobody. */
+    private static final int MOST_CHOICES = 30;
+
     private static final JsonMapper MAPPER = JsonMapper.builder().build();
     private static final Schema SCHEMA = load();
 
@@ -77,7 +80,10 @@ final class VisitFileSchema {
     }
 
     private static Said oneOf(Stream<Said> choices) {
-        return new FileSaid.OneOf(choices.toList());
+        var all = choices.toList();
+        return all.size() <= MOST_CHOICES
+                ? new FileSaid.OneOf(all)
+                : new FileSaid.OneOfMany(all.subList(0, MOST_CHOICES), all.size() - MOST_CHOICES);
     }
 
     private static Said type(JsonNode name) {

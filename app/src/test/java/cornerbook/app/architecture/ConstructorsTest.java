@@ -42,6 +42,7 @@ class ConstructorsTest {
             List.of(
                     "app.bay.BaySheet",
                     "app.bay.BaySheet$Field",
+                    "app.bay.BaySheet$Limit",
                     "app.bay.BayState",
                     "app.exchange.AssessmentJson$AssessmentFile"),
             "what one template shows",

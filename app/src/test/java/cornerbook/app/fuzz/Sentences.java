@@ -38,6 +38,6 @@ public final class Sentences {
     }
 
     private static String plain(String text) {
-        return text.replaceAll("[\\s\\p{Cntrl}\u00a0\u2007\u2009\u202f]+", " ").toLowerCase(Locale.ROOT);
+        return text.replaceAll("[\\s\\p{Cntrl}\u00a0\u2007\u2009\u202f]+", "").toLowerCase(Locale.ROOT);
     }
 }

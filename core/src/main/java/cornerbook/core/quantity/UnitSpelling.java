@@ -59,6 +59,7 @@ final class UnitSpelling {
             entry("A·h", unit("A.h", "A·h", "Ah")),
             entry("km", unit("km"), unit("[mi_i]", "mi", "mile", "miles")),
             entry("km/h", unit("km/h", "km/h", "kmh"), unit("[mi_i]/h", "mph", "mi/h")),
+            entry("g", unit("g"), unit("[oz_av]", "oz")),
             entry("kg", unit("kg"), unit("[lb_av]", "lb", "lbs"), unit("t", "t")),
             entry("%", unit("%")),
             entry("studs", unit("1", "studs", "stud", "goujons", "goujon")));

@@ -77,7 +77,7 @@ class BrakeEntryTest {
                 .extracting(Reading::asWritten)
                 .contains("slight", "0 20 40 20 0 -20 -40 -20 µm", "done");
         assertThat(shop.get(Links.findings(visit)).body())
-                .contains("friction material lifts off its plate", "RR caliper: work was done there");
+                .contains("friction material lifts off its plate", "The caliper at RR is not closed.");
     }
 
     /** The same value is no change, whichever mark parts its digits. */
