@@ -40,8 +40,18 @@ class GainTest {
         assertThat(plan.wheelAt()).isNotEmpty();
         assertThat(plan.reasons()).first().isInstanceOfSatisfying(PlanReason.RunsLonger.class, longer -> {
             assertThat(longer.gain().value()).isCloseTo(gain.gainKm(), within(SAME_KM));
-            assertThat(longer.spread()).isNotNull();
+            assertThat(longer.spread()).as("both ends read alike").isNull();
         });
+    }
+
+    /** The slower front still gains, by less: between the two lies a range that is worth telling. */
+    @Test
+    void gainIsToldWithItsRangeWhereTheWearIsNotSure() {
+        assertThat(plan(List.of(wear(0.3, 0.1), wear(0.26, 0.1))).reasons())
+                .first()
+                .isInstanceOfSatisfying(
+                        PlanReason.RunsLonger.class,
+                        longer -> assertThat(longer.spread()).isNotNull());
     }
 
     /** The rear pair is a little deeper and the front, by all that is known, wears a little faster: perhaps. */
