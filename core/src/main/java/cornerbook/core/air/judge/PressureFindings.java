@@ -97,7 +97,7 @@ public final class PressureFindings {
                                         kpa(PressureCurve.WARNING_SHARE * placardKpa),
                                         Ground.QUARTER_BELOW_COLD)),
                         Ground.QUARTER_BELOW_RULE)
-                .todo(Todo.Action.FIND_LEAK);
+                .todo(Todo.Action.FIND_LEAK, stays ? Todo.When.NOW : Todo.When.BEFORE_FITTING);
     }
 
     /** It runs out when the warning would come, set to the placard now. */

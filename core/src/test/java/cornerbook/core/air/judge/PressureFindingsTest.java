@@ -15,6 +15,7 @@ import cornerbook.core.finding.Cases;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
 import cornerbook.core.season.Climate;
@@ -156,6 +157,7 @@ class PressureFindingsTest {
         var found = Cars.reading(Measure.PRESSURE_FOUND, Corner.LF, "S-LF", null, 125);
         assertThat(judge(Cars.at("W-"), found)).first().satisfies(finding -> {
             assertThat(finding.verdict()).isEqualTo(Verdict.RUNS_OUT);
+            assertThat(finding.todo()).isEqualTo(new Todo(Todo.Action.FIND_LEAK, Todo.When.BEFORE_FITTING));
             assertThat(finding.lifeLeft()).isEqualTo(0.5);
             assertThat(finding.subject()).isEqualTo(new Subject(Subject.Part.PRESSURE, Corner.LF, "S-LF", null));
         });
