@@ -6,6 +6,8 @@ import cornerbook.app.bench.AskSaid.Note;
 import cornerbook.app.bench.AskSaid.Title;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.finding.Limit;
+import cornerbook.core.finding.LimitTable;
+import cornerbook.core.finding.PlaceOfLaw;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Said;
 import cornerbook.core.tyre.AgeRule;
@@ -31,12 +33,10 @@ final class TyreAgeGroup {
                     Ask.choice(
                             "place",
                             Label.TYRE_PLACE,
-                            LIMITS.stream()
-                                    .map(Limit::jurisdiction)
-                                    .filter(code -> !code.equals(HOUSE))
-                                    .distinct()
-                                    .map(code -> new Ask.Option(code, Said.verbatim(code)))
-                                    .toList(),
+                            new LimitTable(LIMITS)
+                                    .places().stream()
+                                            .map(code -> new Ask.Option(code, PlaceOfLaw.of(code)))
+                                            .toList(),
                             Help.TYRE_PLACE)),
             List.of("tin"),
             TyreAgeGroup::answer);

@@ -5,6 +5,10 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.finding.Limit;
+import cornerbook.core.finding.LimitTable;
+import cornerbook.core.finding.PlaceOfLaw;
+import cornerbook.words.Language;
+import cornerbook.words.Reader;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -18,6 +22,18 @@ class LimitsFileTest {
         assertThat(LimitsFile.load())
                 .isNotEmpty()
                 .allSatisfy(row -> assertThat(row.citation()).isNotBlank());
+    }
+
+    @ParameterizedTest
+    @EnumSource(Language.class)
+    void everyPlaceThatHasALawIsCalledByItsName(Language language) {
+        var reader = Reader.DEFAULT.in(language);
+        assertThat(new LimitTable(LimitsFile.load()).places())
+                .contains("CA-QC", "US")
+                .allSatisfy(code -> assertThat(reader.say(PlaceOfLaw.of(code)))
+                        .isNotEqualTo(code)
+                        .isNotBlank());
+        assertThat(reader.say(PlaceOfLaw.of("US-VT"))).isEqualTo("US-VT");
     }
 
     /** Where no law is on file, the house rule has to serve: for all seasons at once, or for each. What only a law sets has none. */

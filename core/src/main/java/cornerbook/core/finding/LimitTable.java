@@ -5,12 +5,20 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
-/** Looks up the limit that binds: the row of the place and season, else of the place, else of the house rule "*". */
+/**
+ * Looks up the limit that binds: the row of the place and season, else of the place, else of the country that the place is a region
+ * of (US-VT of US, ISO 3166-2), else of the house rule "*".
+ */
 public final class LimitTable {
     static final String ANYWHERE = "*";
+    private static final String OF_COUNTRY = "-";
 
     private final List<Limit> rows;
 
@@ -31,14 +39,29 @@ public final class LimitTable {
 
     /** What the law of a place says for all seasons, whether or not it binds today; empty when no law is on file. */
     public Optional<Limit> findLaw(String jurisdiction, Limit.Kind kind) {
-        return find(jurisdiction, kind, null, row -> true);
+        return lawful(jurisdiction)
+                .flatMap(place -> find(place, kind, null, row -> true).stream())
+                .findFirst();
+    }
+
+    /** The places that have a law on file, in the order of their codes. */
+    public SortedSet<String> places() {
+        return rows.stream()
+                .map(Limit::jurisdiction)
+                .filter(place -> !place.equals(ANYWHERE))
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    /** Where the law of a place stands: with itself, and with its country. */
+    private static Stream<String> lawful(String place) {
+        int region = place.indexOf(OF_COUNTRY);
+        return region < 0 ? Stream.of(place) : Stream.of(place, place.substring(0, region));
     }
 
     private Limit get(String jurisdiction, Limit.Kind kind, @Nullable SeasonKind season, Predicate<Limit> binds) {
-        return find(jurisdiction, kind, season, binds)
-                .or(() -> find(jurisdiction, kind, null, binds))
-                .or(() -> find(ANYWHERE, kind, season, binds))
-                .or(() -> find(ANYWHERE, kind, null, binds))
+        return Stream.concat(lawful(jurisdiction), Stream.of(ANYWHERE))
+                .flatMap(place -> find(place, kind, season, binds).or(() -> find(place, kind, null, binds)).stream())
+                .findFirst()
                 .orElseThrow(() -> new NoSuchElementException("the limits file has no row %s %s %s and none for \"*\""
                         .formatted(jurisdiction, kind, season)));
     }

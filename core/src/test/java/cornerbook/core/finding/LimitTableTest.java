@@ -47,6 +47,22 @@ class LimitTableTest {
                 .isEqualTo(1.6);
     }
 
+    /** 49 CFR 570.9 holds in Vermont as in every state. */
+    @Test
+    void aRegionWithoutARuleOfItsOwnHasThatOfItsCountry() {
+        var table = new LimitTable(List.of(
+                new Limit("*", Limit.Kind.TREAD_LEGAL, null, 1.6, null, null, "house"),
+                new Limit("US", Limit.Kind.TREAD_LEGAL, null, 1.5875, null, null, "of the country"),
+                new Limit("CA-QC", Limit.Kind.TREAD_LEGAL, null, 1.6, null, null, "of the region")));
+        assertThat(table.get("US-VT", Limit.Kind.TREAD_LEGAL, null).citation()).isEqualTo("of the country");
+        assertThat(table.findLaw("US-VT", Limit.Kind.TREAD_LEGAL))
+                .map(Limit::citation)
+                .hasValue("of the country");
+        assertThat(table.get("CA-NB", Limit.Kind.TREAD_LEGAL, null).citation()).isEqualTo("house");
+        assertThat(table.findLaw("CA-NB", Limit.Kind.TREAD_LEGAL)).isEmpty();
+        assertThat(table.places()).containsExactly("CA-QC", "US");
+    }
+
     private static double legal(LimitTable table, LocalDate first, LocalDate last) {
         return table.get("SE", Limit.Kind.TREAD_LEGAL, SeasonKind.WINTER, first, last)
                 .value();

@@ -4,10 +4,14 @@ import cornerbook.app.book.car.WheelChange;
 import cornerbook.app.desk.Typed;
 import cornerbook.app.exchange.CarField;
 import cornerbook.app.exchange.CarForm;
+import cornerbook.app.exchange.CarItem;
+import cornerbook.app.limits.LimitsFile;
 import cornerbook.app.request.Told;
 import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SetOf;
+import cornerbook.core.finding.LimitTable;
+import cornerbook.core.finding.PlaceOfLaw;
 import cornerbook.core.say.Listed;
 import cornerbook.core.say.Said;
 import cornerbook.words.Labels;
@@ -150,6 +154,14 @@ public record CarDataPage(
     /** What a field is, where its name alone does not say how it is written. */
     public String example(CarField field) {
         return field.item().isToldHowToWrite() ? Told.say(field.hint()) : "";
+    }
+
+    /** Places that have a law on file, offered where the place is typed; none for another field. */
+    public List<PlaceOfLaw> offered(CarField field) {
+        return field.item() == CarItem.VEHICLE_JURISDICTION
+                ? new LimitTable(LimitsFile.load())
+                        .places().stream().map(PlaceOfLaw::of).toList()
+                : List.of();
     }
 
     /** What was put right of a wheel, and from what to what. */

@@ -5,6 +5,7 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.SetOf;
 import cornerbook.core.corner.Side;
+import cornerbook.core.finding.PlaceOfLaw;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Listed;
 import cornerbook.core.say.Said;
@@ -118,7 +119,7 @@ public interface FittingSaid extends Said {
 
     record MarkNotRead(String tags, LocalDate from) implements FittingSaid {}
 
-    record NoLawOnFile(String place, Listed laws) implements FittingSaid {}
+    record NoLawOnFile(PlaceOfLaw place, Listed laws) implements FittingSaid {}
 
     /** Laws that the limits may not have for a place. */
     enum Law implements FittingSaid {

@@ -10,6 +10,7 @@ import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Limit;
+import cornerbook.core.finding.PlaceOfLaw;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
@@ -71,7 +72,7 @@ public final class TyreLawFindings {
         inWinterConditions.ifPresent(law -> winterTyres(law, false));
         studs();
         if (!notOnFile.isEmpty()) {
-            notJudged.add(new FittingSaid.NoLawOnFile(place, Listed.and(notOnFile)));
+            notJudged.add(new FittingSaid.NoLawOnFile(PlaceOfLaw.of(place), Listed.and(notOnFile)));
         }
         return new Judgement(findings, notJudged);
     }

@@ -12,6 +12,7 @@ import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Judgement;
+import cornerbook.core.finding.PlaceOfLaw;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Listed;
@@ -137,10 +138,10 @@ class TyreLawFindingsTest {
     void lawsThatAreNotOnFileAreSaid() {
         assertThat(judge(studded(in("XX", SeasonKind.WINTER)).day(2026, 12, 10)))
                 .isEqualTo(Judgement.missing(new FittingSaid.NoLawOnFile(
-                        "XX", Listed.and(List.of(Law.TREAD_DEPTH, Law.WINTER_TYRES, Law.STUDS)))));
+                        PlaceOfLaw.of("XX"), Listed.and(List.of(Law.TREAD_DEPTH, Law.WINTER_TYRES, Law.STUDS)))));
         assertThat(judge(in("XX", SeasonKind.SUMMER).day(2027, 6, 1)).notJudged())
-                .containsExactly(
-                        new FittingSaid.NoLawOnFile("XX", Listed.and(List.of(Law.TREAD_DEPTH, Law.WINTER_TYRES))));
+                .containsExactly(new FittingSaid.NoLawOnFile(
+                        PlaceOfLaw.of("XX"), Listed.and(List.of(Law.TREAD_DEPTH, Law.WINTER_TYRES))));
     }
 
     private static FittedCar car(SeasonKind season) {
