@@ -6,8 +6,10 @@ import cornerbook.core.battery.Chemistry;
 import cornerbook.core.battery.TwelveVoltBattery;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
+import cornerbook.core.car.Wheel;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.Spot;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -19,6 +21,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Takes the readings of one visit: the truth, with the error of the gauge, rounded as the gauge shows it. */
 final class ReadingWriter {
+    private static final int SNOWFLAKE = 2;
     private static final double TREAD_ERROR_MM = 0.045;
     /** Loss of a sound wheel between two visits: about a psi a month is the most that the trade press names. */
     private static final double LOSS_KPA = 18;
@@ -82,6 +85,20 @@ final class ReadingWriter {
                 add(Measure.PRESSURE_SET, corner, tag, null, set, 0);
             }
         }
+    }
+
+    /** The mountain and snowflake, on every tyre that is no summer tyre. */
+    void winterMarks(Map<Corner, String> fitted) {
+        var summer = member.sets().stream()
+                .filter(set -> set.season() == SeasonKind.SUMMER)
+                .flatMap(set -> set.wheels().stream())
+                .map(Wheel::tag)
+                .toList();
+        fitted.forEach((corner, tag) -> {
+            if (!summer.contains(tag)) {
+                add(Measure.WINTER_MARK, corner, tag, null, SNOWFLAKE, 0);
+            }
+        });
     }
 
     /** What each wheel's sensor gives of what was set; one sensor of the shop's cars is failing. */

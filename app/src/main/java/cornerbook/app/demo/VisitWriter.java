@@ -111,6 +111,7 @@ final class VisitWriter {
             writer.wheelTorque(leftOn);
             writer.batteryCheck(tyreC + 2, seasonsToCome);
             if (goingOn == SeasonKind.WINTER) {
+                writer.winterMarks(leftOn);
                 writer.brakesCleaned();
             }
             if (member.number() == NEW_FRONT_PADS && seasonsToCome == SEASONS_ON_NEW_PADS) {
