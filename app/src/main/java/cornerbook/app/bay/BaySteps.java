@@ -96,7 +96,10 @@ final class BaySteps {
                 "ON",
                 Kind.WHEELS,
                 cautions(WorkStep.WHEELS_ON),
-                List.of(ofWheels(WorkStep.WHEELS_ON, true), sidewalls())));
+                List.of(
+                        ofWheels(WorkStep.WHEELS_ON, true),
+                        folded(WorkStep.LOOK_OVER_STORED),
+                        folded(WorkStep.SIDEWALLS))));
         steps.add(step(
                 "PRESSURE",
                 Kind.CAR,
@@ -193,15 +196,16 @@ final class BaySteps {
                         .toList(),
                 asked.slots().stream().map(slot -> fields.make(slot, false)).toList(),
                 asked.step().rare(),
-                asked.slots().stream()
-                        .map(Slot::measure)
-                        .filter(BaySteps::beginsSound)
-                        .toList());
+                soundAtOnce(asked.slots()));
     }
 
-    private static boolean beginsSound(Measure measure) {
-        var scale = measure.scale();
-        return scale != null && scale.beginsSound();
+    /** The measures whose first word is that all is sound. */
+    private static List<Measure> soundAtOnce(List<Slot> shown) {
+        return shown.stream()
+                .map(Slot::measure)
+                .distinct()
+                .filter(measure -> measure.scale() != null && measure.scale().beginsSound())
+                .toList();
     }
 
     /** The only group of its kind in a step that says what it is about. */
@@ -217,14 +221,15 @@ final class BaySteps {
         return untitled(slots.ofWheels(step), goesOn);
     }
 
-    /** Folded: they stay as they are from visit to visit. */
-    private Group sidewalls() {
+    /** What is seen of the wheels that go on: most of it stays as it is from visit to visit, or is sound. */
+    private Group folded(WorkStep step) {
+        var shown = slots.ofWheels(step).toList();
         return new Group(
-                bay.say(WorkStep.SIDEWALLS),
+                bay.say(step),
                 List.of(),
-                ofWheels(WorkStep.SIDEWALLS, true).fields(),
-                WorkStep.SIDEWALLS.rare(),
-                List.of());
+                shown.stream().map(slot -> fields.make(slot, true)).toList(),
+                step.rare(),
+                soundAtOnce(shown));
     }
 
     private Group untitled(Stream<Slot> shown, boolean goesOn) {

@@ -114,7 +114,8 @@ export class FieldView {
     event.preventDefault();
     if (this.commit(input)) {
       this.moveOn(this, tab);
-    } else {
+    }
+    if (document.activeElement === input) {
       input.select();
     }
   }
@@ -183,8 +184,13 @@ export class FieldView {
     this.mark.ariaLabel = say("where", { where: look.where || undefined });
     if (this.input) {
       // What somebody is typing is left alone.
-      if (this.input.value === this.#shown || document.activeElement !== this.input) {
+      const focused = document.activeElement === this.input;
+      if (this.input.value === this.#shown || !focused) {
         this.input.value = this.#wrong ? this.input.value : asHere(look.written);
+        if (focused && this.#fresh) {
+          // A value that came from elsewhere took the selection away; what is typed next would be appended to it.
+          this.input.select();
+        }
       }
       this.#shown = asHere(look.written);
       this.input.ariaInvalid = String(this.#wrong !== "" || look.where === "refused");

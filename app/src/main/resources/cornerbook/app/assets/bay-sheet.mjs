@@ -59,7 +59,7 @@ export class SheetView {
     this.#views = [];
     this.#updates = [];
     const parts = {
-      FIELDS: () => step.groups.map((group) => this.#group(group)), CAR: () => this.#car(step), DEPART: () => departStep(this),
+      FIELDS: () => step.groups.map((group) => this.group(group)), CAR: () => this.#car(step), DEPART: () => departStep(this),
       WHEELS: () => wheelsStep(this, step), TORQUE: () => torqueStep(this, step),
     }[step.kind]();
     const ticks = step.kind === "TORQUE" ? [] : step.ticks.map((tick) => this.ticked(tick));
@@ -182,7 +182,7 @@ export class SheetView {
   }
 
   /** @param {bay.Group} group */
-  #group({ title, hints, fields, folded, soundAtOnce }) {
+  group({ title, hints, fields, folded, soundAtOnce }) {
     const parts = [...hints.map(({ words }) => note("caution", words)), ...this.#fields(fields)];
     if (!folded) {
       return h("section", {}, title ? h("h3", {}, title) : null, ...parts);
@@ -214,9 +214,15 @@ export class SheetView {
     return button;
   }
 
-  /** @param {bay.Field[]} fields */
+  /**
+   * Each at its corner of the car, where the step goes round it.
+   *
+   * @param {bay.Field[]} fields
+   */
   #fields(fields) {
-    return [h("div", { className: "fields" }, ...fields.filter((field) => this.visit.applies(field)).map((field) => this.view(field)))];
+    const shown = fields.filter((field) => this.visit.applies(field));
+    const roundTheCar = !this.step.corner && shown.some((field) => field.corner);
+    return [roundTheCar ? this.corners(shown) : h("div", { className: "fields" }, ...shown.map((field) => this.view(field)))];
   }
 
   /**

@@ -2,7 +2,6 @@
 import { h, note } from "./bay-dom.mjs";
 import { walk } from "./bay-person.mjs";
 import { scanButton } from "./bay-scan.mjs";
-import { fieldsOf } from "./bay-steps.mjs";
 import { cornerName, say, told } from "./bay-words.mjs";
 
 /**
@@ -76,7 +75,8 @@ export function wheelsStep(view, step) {
       ...Object.assign({}, ...places.map((each) => each.read())),
     });
   };
-  const fields = fieldsOf(step).filter((field) => visit.applies(field));
+  const groups = step.groups.map((group) => ({ ...group, fields: group.fields.filter((field) => visit.applies(field)) })).filter(({ fields }) => fields.length > 0);
+  const fields = groups.flatMap((group) => (group.folded ? [] : group.fields));
   return [
     h("div", { className: "row" }, ...fills),
     from,
@@ -85,6 +85,7 @@ export function wheelsStep(view, step) {
     said,
     h("button", { type: "button", className: "main", onclick: record }, say("these-wheels-on")),
     ...(fields.length > 0 ? [h("h3", {}, say("out-of-store")), view.corners(fields)] : []),
+    ...groups.filter(({ folded }) => folded).map((group) => view.group(group)),
   ];
 }
 

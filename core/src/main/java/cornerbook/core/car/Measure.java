@@ -30,27 +30,27 @@ public enum Measure implements Said {
     MOUNTED(WorkStep.SIDEWALLS, Carrier.WHEEL, Scale.MOUNTED, Set.of()),
     /** Lowest torque confirmed over the fasteners of the wheel, car on the ground. */
     WHEEL_TORQUE(WorkStep.TORQUE, Carrier.WHEEL, "N·m", 0, 1000, Set.of()),
-    TYRE_BULGE(WorkStep.LOOK_OVER, Carrier.WHEEL, Scale.SIGN, Sides.NONE),
-    TYRE_CORDS(WorkStep.LOOK_OVER, Carrier.WHEEL, Scale.SIGN, Sides.NONE),
-    TYRE_CUT(WorkStep.LOOK_OVER, Carrier.WHEEL, Scale.STATE, Sides.NONE),
+    TYRE_BULGE(Steps.LOOKED_OVER, Carrier.WHEEL, Scale.SIGN, Sides.NONE),
+    TYRE_CORDS(Steps.LOOKED_OVER, Carrier.WHEEL, Scale.SIGN, Sides.NONE),
+    TYRE_CUT(Steps.LOOKED_OVER, Carrier.WHEEL, Scale.STATE, Sides.NONE),
     /** Cracks of age and ozone in tread or sidewall. */
-    TYRE_AGE_CRACKS(WorkStep.LOOK_OVER, Carrier.WHEEL, Scale.STATE, Sides.NONE),
+    TYRE_AGE_CRACKS(Steps.LOOKED_OVER, Carrier.WHEEL, Scale.STATE, Sides.NONE),
     /** Whether the bead sits evenly all round, and is whole. */
-    TYRE_BEAD(WorkStep.LOOK_OVER, Carrier.WHEEL, Scale.STATE, Sides.NONE),
-    TYRE_VALVE(WorkStep.LOOK_OVER, Carrier.WHEEL, Scale.STATE, Sides.NONE),
-    PUNCTURE(WorkStep.LOOK_OVER, Carrier.WHEEL, Scale.PUNCTURE, Sides.NONE),
+    TYRE_BEAD(Steps.LOOKED_OVER, Carrier.WHEEL, Scale.STATE, Sides.NONE),
+    TYRE_VALVE(Steps.LOOKED_OVER, Carrier.WHEEL, Scale.STATE, Sides.NONE),
+    PUNCTURE(Steps.LOOKED_OVER, Carrier.WHEEL, Scale.PUNCTURE, Sides.NONE),
     /** Of the hole, after what made it was taken out. */
-    PUNCTURE_DIAMETER(WorkStep.LOOK_OVER, Carrier.WHEEL, "mm", 0.5, 50, Set.of()),
+    PUNCTURE_DIAMETER(Steps.LOOKED_OVER, Carrier.WHEEL, "mm", 0.5, 50, Set.of()),
     /** Whether the car was driven on the flat tyre. */
-    TYRE_DRIVEN_FLAT(WorkStep.LOOK_OVER, Carrier.WHEEL, Scale.SIGN, Sides.NONE),
+    TYRE_DRIVEN_FLAT(Steps.LOOKED_OVER, Carrier.WHEEL, Scale.SIGN, Sides.NONE),
     /** Stem and patch, from the inside. */
-    PUNCTURE_REPAIRED(WorkStep.LOOK_OVER, Carrier.WHEEL, Scale.DONE, Sides.NONE),
-    RIM_BENT(WorkStep.LOOK_OVER, Carrier.WHEEL, Scale.STATE, Sides.NONE),
-    RIM_CRACK(WorkStep.LOOK_OVER, Carrier.WHEEL, Scale.SIGN, Sides.NONE),
+    PUNCTURE_REPAIRED(Steps.LOOKED_OVER, Carrier.WHEEL, Scale.DONE, Sides.NONE),
+    RIM_BENT(Steps.LOOKED_OVER, Carrier.WHEEL, Scale.STATE, Sides.NONE),
+    RIM_CRACK(Steps.LOOKED_OVER, Carrier.WHEEL, Scale.SIGN, Sides.NONE),
     /** At the bead seat or the face that lies on the hub. */
-    RIM_CORROSION(WorkStep.LOOK_OVER, Carrier.WHEEL, Scale.STATE, Sides.NONE),
+    RIM_CORROSION(Steps.LOOKED_OVER, Carrier.WHEEL, Scale.STATE, Sides.NONE),
     /** All weights of the wheel together. */
-    BALANCE_WEIGHTS(WorkStep.LOOK_OVER, Carrier.WHEEL, "g", 0, 500, Set.of()),
+    BALANCE_WEIGHTS(Steps.LOOKED_OVER, Carrier.WHEEL, "g", 0, 500, Set.of()),
     /** A stud, bolt or nut that is broken, stretched, or whose thread or seat is damaged. */
     WHEEL_STUDS(WorkStep.LOOK_OVER, Carrier.CORNER, Scale.SIGN, Sides.NONE),
     WHEEL_BEARING(WorkStep.LOOK_OVER, Carrier.CORNER, Scale.STATE, Sides.NONE),
@@ -161,6 +161,11 @@ public enum Measure implements Said {
         VEHICLE
     }
 
+    private static final class Steps {
+        /** A wheel is looked over whether the car came on it or it comes from the store. */
+        static final Set<WorkStep> LOOKED_OVER = Set.of(WorkStep.LOOK_OVER, WorkStep.LOOK_OVER_STORED);
+    }
+
     private static final class Sides {
         static final Set<Spot> NONE = Set.of();
         static final Set<Spot> BOTH = Set.of(Spot.INNER, Spot.OUTER);
@@ -189,7 +194,11 @@ public enum Measure implements Said {
     }
 
     Measure(WorkStep step, Carrier carrier, Scale scale, Set<Spot> spots) {
-        this.steps = Set.of(step);
+        this(Set.of(step), carrier, scale, spots);
+    }
+
+    Measure(Set<WorkStep> steps, Carrier carrier, Scale scale, Set<Spot> spots) {
+        this.steps = steps;
         this.carrier = carrier;
         this.unit = "1";
         this.scale = scale;

@@ -34,6 +34,8 @@ public enum WorkStep implements Said {
     WHEELS_OFF(Wheels.ARRIVED, false),
     /** The wheels that the car did not come on. */
     WHEELS_ON(Wheels.FROM_STORE, false),
+    /** What is seen at the wheels that the car did not come on, before they go on. */
+    LOOK_OVER_STORED(Wheels.FROM_STORE, true),
     /** What stands on the sidewalls of the wheels that the car leaves on. */
     SIDEWALLS(Wheels.LEAVING, true),
     /** What the pressure to be set depends on. */

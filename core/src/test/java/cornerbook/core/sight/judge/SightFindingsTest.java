@@ -7,6 +7,7 @@ import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.Scale;
 import cornerbook.core.car.Visit;
+import cornerbook.core.car.WorkStep;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.Cases;
@@ -155,6 +156,15 @@ class SightFindingsTest {
         assertThat(judge(swapped)).extracting(Finding::verdict).containsExactly(Verdict.SPENT);
         var inTheBay = new Visit("v", Cars.AUTUMN, 48_000, Cars.at("S-"), Map.of(), List.of(bulge));
         assertThat(judge(inTheBay)).extracting(Finding::verdict).containsExactly(Verdict.UNSAFE);
+    }
+
+    /** A carcass that broke in the store is as dangerous as one that broke on the road: Québec, C-24.2, r. 32, s. 170 (3). */
+    @Test
+    void aWheelThatComesFromTheStoreIsJudgedAsOneThatStays() {
+        var bulge = Cars.reading(Measure.TYRE_BULGE, Corner.LF, "W-LF", null, Scale.SIGN.parse("yes"));
+        var swapped = new Visit("v", Cars.AUTUMN, 48_000, Cars.at("S-"), Cars.at("W-"), List.of(bulge));
+        assertThat(judge(swapped)).extracting(Finding::verdict).containsExactly(Verdict.UNSAFE);
+        assertThat(Measure.TYRE_BULGE.isReadIn(WorkStep.LOOK_OVER_STORED)).isTrue();
     }
 
     @Test
