@@ -350,7 +350,13 @@ declare namespace bay {
     acknowledgedBy?: string;
   }
 
-  type Made = Reading | TickEntry | RemarkEntry | ToolEntry | Leaving | RivalAnswer | PhotoEntry | PhotoChoice | DepartureEntry;
+  /** A value that was typed where none belongs; a person says where it goes, and it is never sent as it is. */
+  interface Stray extends OfVisit {
+    kind: "stray";
+    written: string;
+  }
+
+  type Made = Reading | Stray | TickEntry | RemarkEntry | ToolEntry | Leaving | RivalAnswer | PhotoEntry | PhotoChoice | DepartureEntry;
   type MadeOf<K> = Extract<Made, { kind: K }>;
 
   interface Waiting {
@@ -378,6 +384,7 @@ declare namespace bay {
 
   type Outbox = import("./bay-outbox.mjs").Outbox;
   type Visit = import("./bay-visit.mjs").Visit;
+  type Tray = import("./bay-tray.mjs").Tray;
   type View = import("./bay-sheet.mjs").SheetView;
 
   type Facts = Record<string, unknown>;

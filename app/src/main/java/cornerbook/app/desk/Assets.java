@@ -38,6 +38,7 @@ final class Assets {
             "bay-store.mjs",
             "bay-tools.mjs",
             "bay-torque.mjs",
+            "bay-tray.mjs",
             "bay-visit.mjs",
             "bay-wheels.mjs",
             "bay-words.mjs",

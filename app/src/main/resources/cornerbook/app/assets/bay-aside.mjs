@@ -206,6 +206,9 @@ function named(entry, sheet) {
     const label = field?.label ?? [entry.measure, entry.spot].filter(Boolean).join(" ").toLowerCase().replaceAll("_", " ");
     return say("reading", { place: [corner, label].filter(Boolean).join(" "), value: asHere(inWords(field, entry.written)) });
   }
+  if (entry.kind === "stray") {
+    return entry.written;
+  }
   if (entry.kind === "tick") {
     const [, at, fastener] = entry.tick.split(".");
     const label = sheet?.steps.flatMap((step) => step.ticks).find((tick) => tick.key === entry.tick)?.label;

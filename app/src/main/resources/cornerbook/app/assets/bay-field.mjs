@@ -1,5 +1,6 @@
 // One place for a reading: typed, or chosen; where its value is; last visit's value beside it; what is asked about it.
 import { h, note } from "./bay-dom.mjs";
+import { TypingPace } from "./bay-gauge.mjs";
 import { asHere, number, say, told } from "./bay-words.mjs";
 import { bareNumber, hasOtherUnit, inWords, isSame, isWithin } from "./bay-written.mjs";
 
@@ -30,14 +31,18 @@ export class FieldView {
   #shown = "";
   #shape = "";
 
+  #pace = new TypingPace();
+
   /**
    * @param {bay.Visit} visit
+   * @param {bay.Tray} tray
    * @param {bay.Field} field
    * @param {(from: FieldView, toWords: boolean) => void} moveOn
    * @param {boolean} apart leaves what is said about the field to be placed elsewhere, so that its neighbours stay where they are
    */
-  constructor(visit, field, moveOn, apart) {
+  constructor(visit, tray, field, moveOn, apart) {
     this.visit = visit;
+    this.tray = tray;
     this.apart = apart;
     this.field = field;
     this.moveOn = moveOn;
@@ -104,6 +109,7 @@ export class FieldView {
    */
   #key(event, input) {
     const tab = event.key === "Tab" && !event.shiftKey;
+    this.#pace.key(event.timeStamp);
     if (event.isComposing || (event.key !== "Enter" && !tab)) {
       return;
     }
@@ -114,6 +120,9 @@ export class FieldView {
     event.preventDefault();
     if (this.commit(input)) {
       this.moveOn(this, tab);
+    } else if (this.#pace.ofGauge && text !== "") {
+      // The hands may not look: the next value takes its place, and this one is not lost.
+      this.tray.keep(text);
     }
     if (document.activeElement === input) {
       input.select();
@@ -121,12 +130,20 @@ export class FieldView {
   }
 
   /**
-   * A tap into a field selects what is there, so that a gauge replaces it; a second tap sets the cursor.
+   * A tap into a field puts down the value that is in hand, or selects what is there, so that a gauge replaces it; a second tap
+   * sets the cursor.
    *
    * @param {HTMLInputElement} input
    */
   #tapped(input) {
-    if (this.#fresh) {
+    const given = this.tray.give();
+    if (given !== undefined) {
+      input.value = given;
+      if (!this.commit(input)) {
+        this.tray.keep(given);
+      }
+    }
+    if (this.#fresh || given !== undefined) {
       input.select();
     }
     this.#fresh = false;

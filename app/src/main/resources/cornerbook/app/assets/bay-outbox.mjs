@@ -18,6 +18,13 @@ const SERVER_FAILS = 500;
 /** @type {Partial<Record<bay.Made["kind"], bay.Sentence>>} */
 const CONFLICTS = { leaving: { key: "other-wheels" }, tick: { key: "taken-back" } };
 
+/**
+ * Whether it stays here until a person takes it up.
+ *
+ * @param {bay.Entry} entry
+ */
+const stays = (entry) => Boolean(entry.note) || entry.kind === "stray";
+
 /** A random UUID (RFC 9562, version 4); crypto.randomUUID is missing where the page came without TLS over a network. */
 export function newId() {
   const bytes = [...crypto.getRandomValues(new Uint8Array(16))].map((byte, at) => (at === 6 ? (byte & 0x0f) | 0x40 : at === 8 ? (byte & 0x3f) | 0x80 : byte));
@@ -52,22 +59,31 @@ export class Outbox extends EventTarget {
 
   /** @param {string} visit */
   of(visit) {
-    return this.entries.filter((entry) => entry.visit === visit && !entry.note);
+    return this.waiting.filter((entry) => entry.visit === visit);
   }
 
   /** What waits to go to the book. */
   get waiting() {
-    return this.entries.filter((entry) => !entry.note);
+    return this.entries.filter((entry) => !stays(entry));
+  }
+
+  /**
+   * Values that were typed where none belongs.
+   *
+   * @param {string} visit
+   */
+  strays(visit) {
+    return this.entries.flatMap((entry) => (entry.kind === "stray" && entry.visit === visit ? entry : []));
   }
 
   /** What the book or the server did not take; it keeps nothing else back. */
   get refused() {
-    return this.entries.filter((entry) => entry.refused && !entry.note);
+    return this.waiting.filter((entry) => entry.refused);
   }
 
   /** What a person keeps here, and sends no more. */
   get notes() {
-    return this.entries.filter((entry) => entry.note);
+    return this.entries.filter(stays);
   }
 
   /**
@@ -181,7 +197,7 @@ export class Outbox extends EventTarget {
     /** @type {Set<bay.Entry>} */
     const failed = new Set();
     for (;;) {
-      const ready = this.entries.filter((entry) => entry.seq !== undefined && !entry.refused && !entry.held && !entry.note && !failed.has(entry) && isKnown(entry.person));
+      const ready = this.entries.filter((entry) => entry.seq !== undefined && !entry.refused && !entry.held && !stays(entry) && !failed.has(entry) && isKnown(entry.person));
       const [next] = ready;
       if (!next) {
         return failed.size > 0;

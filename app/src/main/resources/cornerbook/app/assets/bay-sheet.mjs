@@ -9,6 +9,7 @@ import { remarks } from "./bay-remark.mjs";
 import { byTool, fieldsOf, inOrderOf } from "./bay-steps.mjs";
 import { tools } from "./bay-tools.mjs";
 import { torqueStep } from "./bay-torque.mjs";
+import { Tray } from "./bay-tray.mjs";
 import { wheelsStep } from "./bay-wheels.mjs";
 import { cornerName, say } from "./bay-words.mjs";
 
@@ -19,17 +20,17 @@ export class SheetView {
   #updates = [];
   #drawnFor = "";
   #title = h("h2");
-  #stray = h("div");
 
   /** @param {bay.Visit} visit */
   constructor(visit) {
     this.visit = visit;
+    this.tray = new Tray(visit);
     visit.addEventListener("change", () => this.update());
     addEventListener("hashchange", () => this.show());
     people.addEventListener("change", () => this.update());
     catchStrayValues(
       (at) => this.#inputs().find((input) => input.value === "" && input.checkVisibility() && follows(input, at)),
-      (value) => this.#stray.replaceChildren(note("wrong", say("stray", { value }))),
+      () => this.tray,
     );
   }
 
@@ -74,8 +75,7 @@ export class SheetView {
      */
     const go = (to, words, kind) => (to ? h("a", { className: `button ${kind}`, href: `#${to.id}` }, words) : h("span"));
     const next = this.steps[at + 1];
-    this.#stray = h("div", { className: "stray", role: "alert" });
-    byId("next").replaceChildren(this.#stray, go(this.steps[at - 1], say("back"), "quiet"), go(next, next ? say("next", { step: next.title }) : "", "main"));
+    byId("next").replaceChildren(this.tray.element, go(this.steps[at - 1], say("back"), "quiet"), go(next, next ? say("next", { step: next.title }) : "", "main"));
     this.#walkByTool(step);
     this.update();
     this.focus();
@@ -101,6 +101,7 @@ export class SheetView {
     }
     this.#views.forEach((view) => view.update());
     this.#updates.forEach((update) => update());
+    this.tray.update();
     this.#showSteps();
   }
 
@@ -146,7 +147,7 @@ export class SheetView {
    * @param {boolean} apart
    */
   #add(field, apart) {
-    const view = new FieldView(this.visit, field, (from, toWords) => this.#moveOn(from, toWords), apart);
+    const view = new FieldView(this.visit, this.tray, field, (from, toWords) => this.#moveOn(from, toWords), apart);
     this.#views.push(view);
     return view;
   }
@@ -173,7 +174,6 @@ export class SheetView {
   #moveOn(from, toWords) {
     const next = this.#views.slice(this.#views.indexOf(from) + 1).find((view) => view.place.checkVisibility() && (toWords || view.input));
     const target = next ? next.input ?? next.place.querySelector("button") : byId("next").querySelector("a.main");
-    this.#stray.replaceChildren();
     if (target instanceof HTMLElement) {
       target.focus();
       target.scrollIntoView({ block: "nearest" });

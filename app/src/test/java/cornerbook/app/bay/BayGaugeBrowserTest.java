@@ -3,13 +3,19 @@ package cornerbook.app.bay;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.microsoft.playwright.Keyboard;
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import cornerbook.app.door.Chromium;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Random;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -26,6 +32,19 @@ class BayGaugeBrowserTest {
 
     private static final String CHOSEN =
             "() => [...document.querySelectorAll('main .choice [aria-pressed=true]')].map((each) => each.textContent)";
+
+    /** A place that is no field, or a field without a value: to type at one that has a value is to change it. */
+    private static final String LAY_HANDS_ON = """
+            chance => {
+              const places = [...document.querySelectorAll("main h2, main .choice button, #next a, main .field:not(.words) input[id^='f.']")]
+                .filter((each) => each.checkVisibility() && !(each.matches("input") && each.value));
+              places[Math.floor(chance * places.length)].focus();
+            }""";
+
+    private static final List<String> STEPS = List.of("BRAKE.LF", "BRAKE.RR", "OFF", "RECEIVE", "BATTERY");
+
+    private static final String ON_TABLET =
+            "async () => (await (await import(document.documentElement.dataset.assets + '/bay-store.mjs')).all('outbox')).map((each) => each.written)";
 
     private static final String FOCUSED = "() => document.activeElement.id";
 
@@ -133,15 +152,93 @@ class BayGaugeBrowserTest {
     }
 
     @Test
-    void aValueWithoutAPlaceIsSaidAndPressesNothing() {
+    void aValueWithoutAPlacePressesNothingAndLiesInTheTrayUntilItsFieldIsTapped() {
         open("BRAKE.LF");
         page.locator("#next .main").focus();
         type("24.92", "Enter");
-        assertThat(page.locator("[role=alert]")).containsText("24.92 was typed where no value belongs");
+        type("0.009", "Enter");
+        var tray = page.locator(".tray");
+        assertThat(tray).containsText("Where does this belong?");
         assertThat(page.locator("#steps [aria-current]")).hasAttribute("href", "#BRAKE.LF");
-        assertThat(shop.readings(visitId)).isEmpty();
+        page.reload();
+        tray.locator("text=24.92").click();
+        page.locator("[id='f.DISC_THICKNESS.LF.']").click();
+        assertThat(tray).not().containsText("24.92");
+        tray.locator("text=Not a reading").click();
+        assertThat(tray).isHidden();
+        assertThat(page.locator("#link")).hasText("All in the book");
+        assertThat(shop.readings(visitId)).extracting(Reading::asWritten).containsExactly("24.92 mm");
+        page.locator("#next .main").focus();
         page.keyboard().press("Enter");
         assertThat(page.locator("#steps [aria-current]")).hasAttribute("href", "#BRAKE.RF");
+    }
+
+    /** Fast as a gauge types, what cannot be at its field is kept aside; what fingers type stays at its field alone. */
+    @Test
+    void whatAGaugeTypedAtTheWrongFieldIsNotLost() {
+        page.clock().install();
+        open("BRAKE.LF");
+        var field = page.locator("[id='f.DISC_THICKNESS_VARIATION.LF.']");
+        field.click();
+        page.keyboard().type("26.1", new Keyboard.TypeOptions().setDelay(120));
+        page.keyboard().press("Enter");
+        assertThat(page.locator("main")).containsText("26.1 mm cannot be");
+        assertThat(page.locator(".tray")).isHidden();
+        // No time from key to key, however busy the machine is.
+        page.clock().pauseAt(System.currentTimeMillis() + 1000);
+        type("24.92", "Enter");
+        type("0.009", "Enter");
+        page.clock().resume();
+        assertThat(page.locator(".tray")).containsText("24.92");
+        assertThat(page.locator("#link")).hasText("All in the book");
+        assertThat(shop.readings(visitId)).extracting(Reading::asWritten).containsExactly("0.009 mm");
+    }
+
+    /**
+     * Hands are anywhere when the gauge is read: at a field, at a word, at a button, at nothing. Each value is told apart by its own
+     * digits, and is in the book or on the tablet.
+     */
+    @Test
+    void noValueIsLostWhereverTheHandsAre() {
+        var hands = new Random(7);
+        int orders = Integer.getInteger("gauge.orders", 60);
+        var typed = new ArrayList<String>();
+        // Under load a test types no faster than a hand: what cannot be then stands at its field alone.
+        var told = new HashSet<String>();
+        for (int i = 0; i < orders; i++) {
+            if (i % 12 == 0) {
+                page.navigate(shop.address("/bay/visits/" + visitId + "#" + STEPS.get(hands.nextInt(STEPS.size()))));
+                assertThat(page.locator("#main h2")).isVisible();
+            }
+            page.evaluate(LAY_HANDS_ON, hands.nextDouble());
+            var value = "%d.%03d".formatted(3 + hands.nextInt(5), i);
+            typed.add(value);
+            type(value, hands.nextBoolean() ? "Enter" : "Tab");
+            told.addAll(shownAsWrong());
+        }
+        page.waitForCondition(() -> lost(typed, told).isEmpty());
+    }
+
+    private Set<String> shownAsWrong() {
+        return Set.copyOf(page.locator("main input[aria-invalid=true]").all().stream()
+                .map(Locator::inputValue)
+                .toList());
+    }
+
+    private Set<String> lost(List<String> typed, Set<String> told) {
+        var lost = new HashSet<>(typed);
+        lost.removeAll(told);
+        lost.removeAll(kept());
+        return lost;
+    }
+
+    /** In the book, or on the tablet: refused with a reason, or without a place. */
+    private Set<String> kept() {
+        var written = new ArrayList<>(shop.readings(visitId).stream()
+                .map(Reading::asWritten)
+                .toList());
+        ((List<?>) page.evaluate(ON_TABLET)).forEach(each -> written.add(String.valueOf(each)));
+        return written.stream().map(each -> each.split(" ", 2)[0]).collect(Collectors.toSet());
     }
 
     /** A gauge that types into a field that has a value replaces it; the change is asked about and nothing is strung together. */
