@@ -30,6 +30,7 @@ final class Written {
             Map.entry("mph", "mi/h"),
             Map.entry("/32 in", "/32 po"),
             Map.entry("studs", "goujons"),
+            Map.entry("clicks", "crans"),
             Map.entry("years", "ans"),
             Map.entry("d", "j"),
             Map.entry(PER_1000_KM, "mm aux 1\u202f000 km"),

@@ -3,11 +3,12 @@ package cornerbook.core.assess;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.quantity.Quoted;
 import cornerbook.core.say.Amount;
+import cornerbook.core.say.Listed;
 import cornerbook.core.say.Said;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 
-/** What is said of a history that cannot stand. */
+/** What is said of a history that cannot stand, and of faults that make each other worse. */
 public interface AssessSaid extends Said {
     record WheelTwice(String tag) implements AssessSaid {}
 
@@ -42,4 +43,19 @@ public interface AssessSaid extends Said {
     record CorrectsItself(String id, String by) implements AssessSaid {}
 
     record VinCheckDigit(Quoted vin, Quoted found, String expected) implements AssessSaid {}
+
+    record CrackAt(Listed corners) implements AssessSaid {}
+
+    record DragAt(Listed corners) implements AssessSaid {}
+
+    record FluidBoilsTooEarly() implements AssessSaid {}
+
+    record TogetherTitle(Listed faults) implements AssessSaid {}
+
+    record TogetherUnsafe(Listed faults) implements AssessSaid {}
+
+    /** Why they are graver together. */
+    enum TogetherGround implements AssessSaid {
+        HEAT
+    }
 }

@@ -8,6 +8,7 @@ import cornerbook.core.battery.judge.BatteryCurve;
 import cornerbook.core.battery.judge.BatteryFindings;
 import cornerbook.core.brake.caliper.ParkingBrakeFindings;
 import cornerbook.core.brake.disc.judge.DiscFindings;
+import cornerbook.core.brake.drum.judge.DrumFindings;
 import cornerbook.core.brake.fluid.judge.BrakeFluidFindings;
 import cornerbook.core.brake.judge.ThicknessPrediction;
 import cornerbook.core.brake.pads.judge.PadFindings;
@@ -80,7 +81,8 @@ public final class Assessor {
             PressureFindings::limits,
             TorqueFindings::limits,
             PadFindings::limits,
-            DiscFindings::limits);
+            DiscFindings::limits,
+            DrumFindings::limits);
 
     private final LimitTable limits;
     private final Knowledge knowledge;

@@ -3,9 +3,11 @@ package cornerbook.core.assess;
 import cornerbook.core.brake.caliper.CaliperFindings;
 import cornerbook.core.brake.caliper.PadMovementFindings;
 import cornerbook.core.brake.disc.judge.DiscFindings;
+import cornerbook.core.brake.drum.judge.DrumFindings;
 import cornerbook.core.brake.judge.BrakeCorner;
 import cornerbook.core.brake.judge.BrakePairFindings;
 import cornerbook.core.brake.judge.BrakeReadingRules;
+import cornerbook.core.brake.judge.BrakeRelease;
 import cornerbook.core.brake.judge.BrakeWear;
 import cornerbook.core.brake.pads.judge.EdgeLiftFindings;
 import cornerbook.core.brake.pads.judge.PadFindings;
@@ -16,7 +18,10 @@ import cornerbook.core.finding.Judgement;
 import java.util.ArrayList;
 import java.util.stream.Stream;
 
-/** Findings on the brakes of one visit: pads, discs and calipers corner by corner, then what an axle needs as a pair. */
+/**
+ * Findings on the brakes of one visit: pads and discs, or shoes and drums, and what moves them, corner by corner, then what an axle needs as a pair, and what
+ * several faults come to together.
+ */
 public final class BrakeFindings {
     private BrakeFindings() {}
 
@@ -27,19 +32,27 @@ public final class BrakeFindings {
         var worn = new ArrayList<Finding>();
         for (var corner : Corner.values()) {
             var at = new BrakeCorner(corner, given.vehicle(), given.readings());
-            var pads = PadFindings.judge(given, at, wear);
-            var lift = EdgeLiftFindings.of(at).stream().toList();
-            var disc = DiscFindings.judge(given, at, wear);
-            findings.addAll(pads.findings());
+            var parts = at.brake()
+                    .drum()
+                    .map(drum -> DrumFindings.judge(given, at, drum, wear))
+                    .orElseGet(() -> ofDisc(given, at, wear));
+            worn.addAll(parts.findings());
+            findings.addAll(parts.findings());
+            notJudged.addAll(parts.notJudged());
             PadMovementFindings.of(at, given.nextVisit()).ifPresent(findings::add);
-            findings.addAll(lift);
             CaliperFindings.of(at).ifPresent(findings::add);
-            findings.addAll(disc.findings());
-            Stream.of(pads.findings(), lift, disc.findings()).forEach(worn::addAll);
-            notJudged.addAll(pads.notJudged());
-            notJudged.addAll(disc.notJudged());
+            BrakeRelease.of(at).ifPresent(findings::add);
         }
         findings.addAll(BrakePairFindings.of(given, worn));
+        BrakesTogether.of(given, findings).ifPresent(findings::add);
         return new Judgement(findings, notJudged);
+    }
+
+    /** What wears at a disc. */
+    private static Judgement ofDisc(Case given, BrakeCorner at, BrakeWear wear) {
+        return Judgement.together(Stream.of(
+                PadFindings.judge(given, at, wear),
+                Judgement.of(EdgeLiftFindings.of(at).stream().toList()),
+                DiscFindings.judge(given, at, wear)));
     }
 }

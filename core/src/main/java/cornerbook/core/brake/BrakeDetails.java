@@ -11,15 +11,17 @@ import org.jspecify.annotations.Nullable;
  * @param discMassKg mass of one disc, 0.5 to 50 kg
  * @param discDiameterMm outer diameter of the disc, 150 to 500 mm
  * @param discTemperatureLimitC temperature that the disc may reach, 100 to 800 °C
+ * @param pistons of one caliper, 1 to 6
  */
 public record BrakeDetails(
         @Nullable ParkingBrake parkingBrake,
         @Nullable Double refinishThicknessMm,
         @Nullable Double discMassKg,
         @Nullable Double discDiameterMm,
-        @Nullable Double discTemperatureLimitC) {
+        @Nullable Double discTemperatureLimitC,
+        @Nullable Integer pistons) {
     /** Nothing is known. */
-    public static final BrakeDetails NOT_KNOWN = new BrakeDetails(null, null, null, null, null);
+    public static final BrakeDetails NOT_KNOWN = new BrakeDetails(null, null, null, null, null, null);
 
     /** Kinds of parking brake. */
     public enum ParkingBrake {
@@ -40,5 +42,24 @@ public record BrakeDetails(
         Range.checkKnown(BrakePart.DISC_MASS, discMassKg, 0.5, 50, "kg");
         Range.checkKnown(BrakePart.DISC_DIAMETER, discDiameterMm, 150, 500, "mm");
         Range.checkKnown(BrakePart.DISC_TEMPERATURE_LIMIT, discTemperatureLimitC, 100, 800, "°C");
+        Range.checkKnown(BrakePart.PISTONS, pistons == null ? null : (Double) pistons.doubleValue(), 1, 6, "");
+    }
+
+    /** A brake whose pistons nobody has counted. */
+    public BrakeDetails(
+            @Nullable ParkingBrake parkingBrake,
+            @Nullable Double refinishThicknessMm,
+            @Nullable Double discMassKg,
+            @Nullable Double discDiameterMm,
+            @Nullable Double discTemperatureLimitC) {
+        this(parkingBrake, refinishThicknessMm, discMassKg, discDiameterMm, discTemperatureLimitC, null);
+    }
+
+    boolean tellsOfDisc() {
+        return refinishThicknessMm != null
+                || discMassKg != null
+                || discDiameterMm != null
+                || discTemperatureLimitC != null
+                || pistons != null;
     }
 }

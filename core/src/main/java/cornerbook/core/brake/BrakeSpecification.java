@@ -4,25 +4,15 @@ import cornerbook.core.brake.BrakeDetails.ParkingBrake;
 import cornerbook.core.quantity.Range;
 import cornerbook.core.say.Refused;
 import cornerbook.core.say.Said;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The brake of one axle, a part for each line of the vehicle manufacturer's data.
+ * The brake of one axle.
  *
  * @param electricParkingBrake whether a motor moves the parking brake of this axle
- * @param padMinimumMm friction material left at which the pad is to be replaced
- * @param discMinimumMm minimum thickness of the disc (the wear limit, not the refinishing limit)
  */
-public record BrakeSpecification(
-        Caliper caliper,
-        boolean electricParkingBrake,
-        double padNewMm,
-        double padMinimumMm,
-        double discNewMm,
-        double discMinimumMm,
-        double runoutLimitMm,
-        double thicknessVariationLimitMm,
-        BrakeDetails details) {
+public record BrakeSpecification(FrictionBrake friction, boolean electricParkingBrake, BrakeDetails details) {
 
     /** How the caliper reaches the outer pad. */
     public enum Caliper implements Said {
@@ -36,18 +26,48 @@ public record BrakeSpecification(
         ELECTRIC_WITHOUT_MOTOR
     }
 
+    /** Something of a disc is told of an axle with drums. */
+    public record DiscAtDrum() implements Said {}
+
     public BrakeSpecification {
-        Range.check(BrakePart.PAD_NEW, padNewMm, 1, 30, "mm");
-        Range.check(BrakePart.PAD_MINIMUM, padMinimumMm, 0, padNewMm, "mm");
-        Range.check(BrakePart.DISC_NEW, discNewMm, 3, 60, "mm");
-        Range.check(BrakePart.DISC_MINIMUM, discMinimumMm, 1, discNewMm, "mm");
-        Range.check(BrakePart.RUNOUT_LIMIT, runoutLimitMm, 0.005, 1, "mm");
-        Range.check(BrakePart.THICKNESS_VARIATION_LIMIT, thicknessVariationLimitMm, 0.001, 1, "mm");
-        Range.checkKnown(BrakePart.REFINISH_THICKNESS, details.refinishThicknessMm(), discMinimumMm, discNewMm, "mm");
+        if (friction instanceof DiscBrake disc) {
+            Range.checkKnown(
+                    BrakePart.REFINISH_THICKNESS,
+                    details.refinishThicknessMm(),
+                    disc.discMinimumMm(),
+                    disc.discNewMm(),
+                    "mm");
+        } else if (details.tellsOfDisc()) {
+            throw new Refused(new DiscAtDrum());
+        }
         checkParkingBrake(details.parkingBrake(), electricParkingBrake);
     }
 
-    /** A brake of which only the limits are known. */
+    /** A disc brake, its lines one by one. */
+    public BrakeSpecification(
+            Caliper caliper,
+            boolean electricParkingBrake,
+            double padNewMm,
+            double padMinimumMm,
+            double discNewMm,
+            double discMinimumMm,
+            double runoutLimitMm,
+            double thicknessVariationLimitMm,
+            BrakeDetails details) {
+        this(
+                new DiscBrake(
+                        caliper,
+                        padNewMm,
+                        padMinimumMm,
+                        discNewMm,
+                        discMinimumMm,
+                        runoutLimitMm,
+                        thicknessVariationLimitMm),
+                electricParkingBrake,
+                details);
+    }
+
+    /** A disc brake of which only the limits are known. */
     public BrakeSpecification(
             Caliper caliper,
             boolean electricParkingBrake,
@@ -67,6 +87,59 @@ public record BrakeSpecification(
                 runoutLimitMm,
                 thicknessVariationLimitMm,
                 BrakeDetails.NOT_KNOWN);
+    }
+
+    public boolean hasDrum() {
+        return friction instanceof DrumBrake;
+    }
+
+    public Optional<DrumBrake> drum() {
+        return friction instanceof DrumBrake drum ? Optional.of(drum) : Optional.empty();
+    }
+
+    public boolean hasCaliper(Caliper kind) {
+        return friction instanceof DiscBrake disc && disc.caliper() == kind;
+    }
+
+    /** Pistons of one caliper; 1 where nobody has counted them, 0 at a drum. */
+    public int pistons() {
+        var counted = details.pistons();
+        return hasDrum() ? 0 : counted == null ? 1 : counted;
+    }
+
+    public Caliper caliper() {
+        return disc().caliper();
+    }
+
+    public double padNewMm() {
+        return disc().padNewMm();
+    }
+
+    public double padMinimumMm() {
+        return disc().padMinimumMm();
+    }
+
+    public double discNewMm() {
+        return disc().discNewMm();
+    }
+
+    public double discMinimumMm() {
+        return disc().discMinimumMm();
+    }
+
+    public double runoutLimitMm() {
+        return disc().runoutLimitMm();
+    }
+
+    public double thicknessVariationLimitMm() {
+        return disc().thicknessVariationLimitMm();
+    }
+
+    private DiscBrake disc() {
+        if (friction instanceof DiscBrake disc) {
+            return disc;
+        }
+        throw new IllegalStateException("an axle with drums was asked for its disc; ask hasDrum() first");
     }
 
     private static void checkParkingBrake(@Nullable ParkingBrake kind, boolean electric) {

@@ -8,19 +8,20 @@ import java.util.function.Predicate;
 
 /**
  * What to mind where the hands are, gravest first in each step: its source, the cars that it holds for, and the steps at which it is
- * shown. What the book does not know of a car (a hybrid, air suspension, brakes by wire, a tyre filled with sealant) is minded as if it
+ * shown. What the book does not know of a car (whether it is a hybrid, air suspension, brakes by wire, a tyre filled with sealant) is minded as if it
  * were there. The vehicle manufacturer's procedure outranks all of them.
  */
 @SuppressWarnings(
         "ImmutableEnumChecker") // the list is a copy, the conditions know nothing but the car they are asked about
 public enum Caution implements Said {
     ORANGE_CABLES(Source.COMMON_PRACTICE, WorkStep.LIFT),
-    ASLEEP(Source.VEHICLE_MAKERS, Vehicle::electric, WorkStep.LIFT),
-    KEY_AWAY(Source.COMMON_PRACTICE, car -> !car.electric(), WorkStep.LIFT),
+    ASLEEP(Source.VEHICLE_MAKERS, Vehicle::highVoltage, WorkStep.LIFT),
+    KEY_AWAY(Source.COMMON_PRACTICE, car -> !car.highVoltage(), WorkStep.LIFT),
     JACK_MODE(Source.COMMON_PRACTICE, WorkStep.LIFT),
     LIFT_POINTS(Source.HOIST_INSTITUTE, WorkStep.LIFT),
     LOOK_UP(Source.COMMON_PRACTICE, WorkStep.LIFT),
     SERVICE_PLUG(Source.COMMON_PRACTICE, WorkStep.BEFORE_THE_BRAKES),
+    READY_STARTS(Source.VEHICLE_MAKERS, Caution::isHybrid, WorkStep.BEFORE_THE_BRAKES),
     BY_WIRE_CLOSES(Source.FROM_MEMORY, WorkStep.BEFORE_THE_BRAKES),
     CHOCKED(Source.COMMON_PRACTICE, Vehicle::hasElectricParkingBrake, WorkStep.BEFORE_THE_BRAKES),
     SERVICE_MODE_FIRST(Source.COMMON_PRACTICE, Vehicle::hasElectricParkingBrake, WorkStep.BEFORE_THE_BRAKES),
@@ -43,17 +44,17 @@ public enum Caution implements Said {
     COLD_TYRES(Source.VEHICLE_MAKERS, WorkStep.RECEIVE, WorkStep.PRESSURE),
     NO_IMPACT_WRENCH(Source.COMMON_PRACTICE, WorkStep.TORQUE),
     IN_SEQUENCE(Source.COMMON_PRACTICE, WorkStep.TORQUE),
-    LET_IT_SLEEP(Source.VEHICLE_MAKERS, Vehicle::electric, WorkStep.BATTERY),
-    LET_IT_REST(Source.BATTERY_MAKERS, car -> !car.electric(), WorkStep.BATTERY),
+    LET_IT_SLEEP(Source.VEHICLE_MAKERS, Vehicle::highVoltage, WorkStep.BATTERY),
+    LET_IT_REST(Source.BATTERY_MAKERS, car -> !car.highVoltage(), WorkStep.BATTERY),
     STANDBY_ASLEEP(Source.VEHICLE_MAKERS, WorkStep.BATTERY),
-    TERMINALS_ELECTRIC(Source.VEHICLE_MAKERS, Vehicle::electric, WorkStep.BATTERY),
-    TERMINALS(Source.BATTERY_MAKERS, car -> !car.electric(), WorkStep.BATTERY),
+    TERMINALS_ELECTRIC(Source.VEHICLE_MAKERS, Vehicle::highVoltage, WorkStep.BATTERY),
+    TERMINALS(Source.BATTERY_MAKERS, car -> !car.highVoltage(), WorkStep.BATTERY),
     LITHIUM_ABOVE_ZERO(Source.BATTERY_MAKERS, Caution::isLithium, WorkStep.BATTERY_CHARGED),
     NEVER_CHARGE_FROZEN(Source.BATTERY_MAKERS, car -> !isLithium(car), WorkStep.BATTERY_CHARGED),
     CHARGING_GAS(Source.BATTERY_MAKERS, car -> !isLithium(car), WorkStep.BATTERY_CHARGED),
     CHARGER_FOR_AGM(
             Source.COMMON_PRACTICE, car -> car.battery().chemistry() == Chemistry.AGM, WorkStep.BATTERY_CHARGED),
-    CHARGED_BY_CONVERTER(Source.COMMON_PRACTICE, Vehicle::electric, WorkStep.BATTERY_CHARGED),
+    CHARGED_BY_CONVERTER(Source.COMMON_PRACTICE, Vehicle::highVoltage, WorkStep.BATTERY_CHARGED),
     WALKING_SPEED(Source.COMMON_PRACTICE, WorkStep.AFTER_THE_DRIVE),
     AIM_AT_ALL_FOUR(Source.COMMON_PRACTICE, WorkStep.AFTER_THE_DRIVE);
 
@@ -98,6 +99,10 @@ public enum Caution implements Said {
         return Arrays.stream(values())
                 .filter(each -> each.steps.contains(step) && each.applies.test(vehicle))
                 .toList();
+    }
+
+    private static boolean isHybrid(Vehicle car) {
+        return car.highVoltage() && !car.electric();
     }
 
     private static boolean isLithium(Vehicle car) {

@@ -1,10 +1,12 @@
 package cornerbook.core.car;
 
 import cornerbook.core.air.PressureWarning;
+import cornerbook.core.brake.BrakeDetails.ParkingBrake;
 import cornerbook.core.brake.BrakeSpecification.Caliper;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.say.Said;
+import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -65,6 +67,8 @@ public enum Measure implements Said {
     STRUCTURE_CORROSION(WorkStep.LOOK_OVER, Carrier.CORNER, Scale.STATE, Sides.NONE),
     /** Of oil, coolant or fuel. */
     LEAK(WorkStep.LOOK_OVER, Carrier.CORNER, Scale.STATE, Sides.NONE),
+    /** The wheel turned by hand, all brakes released. */
+    WHEEL_TURNING(WorkStep.LOOK_OVER, Carrier.CORNER, Scale.TURNING, Sides.NONE),
     WIPERS(WorkStep.LOOK_ROUND, Carrier.VEHICLE, Scale.STATE, Sides.NONE),
     WASHER(WorkStep.LOOK_ROUND, Carrier.VEHICLE, Scale.STATE, Sides.NONE),
     LIGHTS(WorkStep.LOOK_ROUND, Carrier.VEHICLE, Scale.STATE, Sides.NONE),
@@ -83,10 +87,19 @@ public enum Measure implements Said {
     SLIDE_PIN_MOVEMENT(WorkStep.PADS_AND_MOVEMENT, Carrier.CORNER, Scale.MOVEMENT, Sides.NONE),
     /** Retaining pins of a fixed caliper by hand, the worst of them. */
     RETAINING_PIN_MOVEMENT(WorkStep.PADS_AND_MOVEMENT, Carrier.CORNER, Scale.MOVEMENT, Sides.NONE),
-    /** Piston pressed back, the worst of them. */
+    /** Piston pressed back: the first, counted from the inner side and the leading edge, or the worst where they are not told apart. */
     PISTON_MOVEMENT(WorkStep.PISTON_AND_HARDWARE, Carrier.CORNER, Scale.MOVEMENT, Sides.NONE),
+    PISTON_2_MOVEMENT(WorkStep.PISTON_AND_HARDWARE, Carrier.CORNER, Scale.MOVEMENT, Sides.NONE),
+    PISTON_3_MOVEMENT(WorkStep.PISTON_AND_HARDWARE, Carrier.CORNER, Scale.MOVEMENT, Sides.NONE),
+    PISTON_4_MOVEMENT(WorkStep.PISTON_AND_HARDWARE, Carrier.CORNER, Scale.MOVEMENT, Sides.NONE),
+    PISTON_5_MOVEMENT(WorkStep.PISTON_AND_HARDWARE, Carrier.CORNER, Scale.MOVEMENT, Sides.NONE),
+    PISTON_6_MOVEMENT(WorkStep.PISTON_AND_HARDWARE, Carrier.CORNER, Scale.MOVEMENT, Sides.NONE),
     /** How far the piston came back by itself after it was moved out by 0.5 mm. */
     PISTON_RETURN(WorkStep.PISTON_AND_HARDWARE, Carrier.CORNER, "mm", 0, 3, Sides.NONE),
+    /** Whether a brake that held the wheel let go only when its bleeder was opened. */
+    HOSE_HOLDS_PRESSURE(WorkStep.PISTON_AND_HARDWARE, Carrier.CORNER, Scale.ANSWER, Sides.NONE),
+    /** Lever at the brake that the cable of the parking brake pulls, and the cable with it. */
+    PARKING_LEVER_MOVEMENT(WorkStep.DRUM, Carrier.CORNER, Scale.MOVEMENT, Sides.NONE),
     /** Abutment clips, springs and retainers. */
     BRAKE_HARDWARE(WorkStep.PISTON_AND_HARDWARE, Carrier.CORNER, Scale.CONDITION, Sides.NONE),
     /** Boots of piston and pins. */
@@ -112,6 +125,18 @@ public enum Measure implements Said {
     /** Height of the lip at the edge of the swept face. */
     DISC_LIP(WorkStep.SWEPT_FACES, Carrier.CORNER, "mm", 0, 10, Sides.NONE),
     DISC_CRACKS(WorkStep.SWEPT_FACES, Carrier.CORNER, Scale.AMOUNT, Sides.NONE),
+    /** Inside diameter of the drum, the largest that was read around it. */
+    DRUM_DIAMETER(WorkStep.DRUM, Carrier.CORNER, "mm", 100, 500, Sides.NONE),
+    /** Friction material of both shoes where it is thinnest, beside the chamfer. */
+    LINING_THICKNESS(WorkStep.DRUM, Carrier.CORNER, "mm", 0, 20, Sides.NONE),
+    /** With fluid, oil or grease. */
+    LINING_SOAKED(WorkStep.DRUM, Carrier.CORNER, Scale.SIGN, Sides.NONE),
+    DRUM_CRACKS(WorkStep.DRUM, Carrier.CORNER, Scale.AMOUNT, Sides.NONE),
+    /** Behind its boots. */
+    WHEEL_CYLINDER(WorkStep.DRUM, Carrier.CORNER, Scale.LEAKING, Sides.NONE),
+    SHOE_MOVEMENT(WorkStep.DRUM, Carrier.CORNER, Scale.MOVEMENT, Sides.NONE),
+    ADJUSTER_MOVEMENT(WorkStep.DRUM, Carrier.CORNER, Scale.MOVEMENT, Sides.NONE),
+    SHOE_SPRINGS(WorkStep.DRUM, Carrier.CORNER, Scale.CONDITION, Sides.NONE),
     BRACKET_CLEANED(WorkStep.CLEANED_AND_LUBRICATED, Carrier.CORNER, Scale.DONE, Sides.NONE),
     /** What went on the slide pins, or the retaining pins. */
     PIN_LUBRICANT(WorkStep.CLEANED_AND_LUBRICATED, Carrier.CORNER, Scale.LUBRICANT, Sides.NONE),
@@ -119,12 +144,28 @@ public enum Measure implements Said {
     ABUTMENT_LUBRICANT(WorkStep.CLEANED_AND_LUBRICATED, Carrier.CORNER, Scale.LUBRICANT, Sides.NONE),
     /** Movement of both pads after their guides were cleaned and lubricated at this visit; a reading says that they were. */
     PAD_MOVEMENT_AFTER_SERVICE(WorkStep.CLEANED_AND_LUBRICATED, Carrier.CORNER, Scale.MOVEMENT, Sides.NONE),
+    /** Slide or retaining pins after service, the worst of them. */
+    PIN_MOVEMENT_AFTER_SERVICE(WorkStep.CLEANED_AND_LUBRICATED, Carrier.CORNER, Scale.MOVEMENT, Sides.NONE),
+    /** Pistons after service, the worst of them. */
+    PISTON_MOVEMENT_AFTER_SERVICE(WorkStep.CLEANED_AND_LUBRICATED, Carrier.CORNER, Scale.MOVEMENT, Sides.NONE),
+    /** Where the shoes rest and turn, and the adjuster. */
+    SHOES_CLEANED(WorkStep.CLEANED_AND_LUBRICATED, Carrier.CORNER, Scale.DONE, Sides.NONE),
+    /** Shoes, adjuster and lever after service, the worst of them. */
+    SHOE_MOVEMENT_AFTER_SERVICE(WorkStep.CLEANED_AND_LUBRICATED, Carrier.CORNER, Scale.MOVEMENT, Sides.NONE),
     PADS_REPLACED(WorkStep.REPLACED, Carrier.CORNER, Scale.DONE, Sides.NONE),
     DISC_REPLACED(WorkStep.REPLACED, Carrier.CORNER, Scale.DONE, Sides.NONE),
     BRAKE_HARDWARE_REPLACED(WorkStep.REPLACED, Carrier.CORNER, Scale.DONE, Sides.NONE),
+    SHOES_REPLACED(WorkStep.REPLACED, Carrier.CORNER, Scale.DONE, Sides.NONE),
+    DRUM_REPLACED(WorkStep.REPLACED, Carrier.CORNER, Scale.DONE, Sides.NONE),
+    WHEEL_CYLINDER_REPLACED(WorkStep.REPLACED, Carrier.CORNER, Scale.DONE, Sides.NONE),
+    BRAKE_HOSE_REPLACED(WorkStep.REPLACED, Carrier.CORNER, Scale.DONE, Sides.NONE),
     CALIPER_CLOSED(WorkStep.CLOSED, Carrier.CORNER, Scale.DONE, Sides.NONE),
     BRACKET_BOLTS_TORQUED(WorkStep.CLOSED, Carrier.CORNER, Scale.DONE, Sides.NONE),
-    /** Of its swept face, by infrared, within a few minutes of the stop. */
+    /** Drum on, shoes adjusted, wheel turns. */
+    DRUM_CLOSED(WorkStep.CLOSED, Carrier.CORNER, Scale.DONE, Sides.NONE),
+    /** As {@link #WHEEL_TURNING}, once the brake is closed and the pedal was pressed and released. */
+    WHEEL_TURNING_AFTER_SERVICE(WorkStep.CLOSED, Carrier.CORNER, Scale.TURNING, Sides.NONE),
+    /** Of the swept face of the disc, or of the drum, by infrared, within a few minutes of the stop. */
     DISC_TEMPERATURE(WorkStep.AFTER_THE_DRIVE, Carrier.CORNER, "°C", -50, 900, Sides.NONE),
     PARKING_BRAKE_IN_SERVICE_MODE(WorkStep.BEFORE_THE_BRAKES, Carrier.VEHICLE, Scale.DONE, Sides.NONE),
     /** Until it was hard, before the car moved. */
@@ -132,6 +173,8 @@ public enum Measure implements Said {
     /** Out of its service mode again, applied and released. */
     PARKING_BRAKE_CYCLED(WorkStep.PEDAL_AND_PARKING_BRAKE, Carrier.VEHICLE, Scale.DONE, Sides.NONE),
     PARKING_BRAKE_HOLDING(WorkStep.PEDAL_AND_PARKING_BRAKE, Carrier.VEHICLE, Scale.HOLDING, Sides.NONE),
+    /** How far its lever or pedal goes until it holds, in clicks of its catch. */
+    PARKING_BRAKE_TRAVEL(WorkStep.PEDAL_AND_PARKING_BRAKE, Carrier.VEHICLE, "clicks", 0, 30, Sides.NONE),
     BRAKE_FLUID_BOILING_POINT(WorkStep.BRAKE_FLUID, Carrier.VEHICLE, "°C", 50, 350, Sides.NONE),
     /** Water in the fluid, by mass. */
     BRAKE_FLUID_WATER(WorkStep.BRAKE_FLUID, Carrier.VEHICLE, "%", 0, 10, Sides.NONE),
@@ -153,6 +196,15 @@ public enum Measure implements Said {
     BATTERY_CRANKING_CURRENT_CHARGED(WorkStep.BATTERY_CHARGED, Carrier.VEHICLE, "A", 0, 2000, Set.of()),
     /** Charge that a discharge test draws from the full 12 V battery. */
     BATTERY_CAPACITY(WorkStep.BATTERY_CHARGED, Carrier.VEHICLE, "A·h", 0, 300, Set.of());
+
+    /** The pistons of one caliper, counted from the inner side and the leading edge. */
+    public static final List<Measure> PISTONS = List.of(
+            PISTON_MOVEMENT,
+            PISTON_2_MOVEMENT,
+            PISTON_3_MOVEMENT,
+            PISTON_4_MOVEMENT,
+            PISTON_5_MOVEMENT,
+            PISTON_6_MOVEMENT);
 
     /** What a reading belongs to. A wheel's reading names the wheel and the corner that it stood at. */
     public enum Carrier {
@@ -220,9 +272,60 @@ public enum Measure implements Said {
     public boolean isOn(Vehicle vehicle, @Nullable Axle axle) {
         return switch (this) {
             case SLIDE_PIN_MOVEMENT ->
-                axle != null && vehicle.axle(axle).brake().caliper() == Caliper.SLIDING;
+                axle != null && vehicle.axle(axle).brake().hasCaliper(Caliper.SLIDING);
             case RETAINING_PIN_MOVEMENT ->
-                axle != null && vehicle.axle(axle).brake().caliper() == Caliper.FIXED;
+                axle != null && vehicle.axle(axle).brake().hasCaliper(Caliper.FIXED);
+            case PISTON_2_MOVEMENT, PISTON_3_MOVEMENT, PISTON_4_MOVEMENT, PISTON_5_MOVEMENT, PISTON_6_MOVEMENT ->
+                axle != null && vehicle.axle(axle).brake().pistons() > PISTONS.indexOf(this);
+            case PARKING_LEVER_MOVEMENT -> axle != null && hasCable(vehicle, axle);
+            case PARKING_BRAKE_TRAVEL -> !vehicle.hasElectricParkingBrake();
+            case DRUM_DIAMETER,
+                    LINING_THICKNESS,
+                    LINING_SOAKED,
+                    DRUM_CRACKS,
+                    WHEEL_CYLINDER,
+                    SHOE_MOVEMENT,
+                    ADJUSTER_MOVEMENT,
+                    SHOE_SPRINGS,
+                    SHOES_CLEANED,
+                    SHOE_MOVEMENT_AFTER_SERVICE,
+                    SHOES_REPLACED,
+                    DRUM_REPLACED,
+                    WHEEL_CYLINDER_REPLACED,
+                    DRUM_CLOSED -> axle != null && vehicle.axle(axle).brake().hasDrum();
+            case PAD_THICKNESS,
+                    PAD_THICKNESS_TRAILING,
+                    PAD_WEAR_INDICATOR,
+                    PAD_EDGE_LIFT,
+                    PAD_MOVEMENT,
+                    PISTON_MOVEMENT,
+                    PISTON_RETURN,
+                    BRAKE_HARDWARE,
+                    BRAKE_BOOTS,
+                    DISC_THICKNESS,
+                    DISC_RUNOUT,
+                    DISC_THICKNESS_VARIATION,
+                    HUB_RUNOUT,
+                    HUB_DIAL_RADIUS,
+                    DISC_DIAL_RADIUS,
+                    DISC_RUNOUT_MOVED,
+                    DISC_MOVED_BY,
+                    DISC_RUST,
+                    DISC_PITTING,
+                    DISC_LIP,
+                    DISC_CRACKS,
+                    BRACKET_CLEANED,
+                    PIN_LUBRICANT,
+                    ABUTMENT_LUBRICANT,
+                    PAD_MOVEMENT_AFTER_SERVICE,
+                    PIN_MOVEMENT_AFTER_SERVICE,
+                    PISTON_MOVEMENT_AFTER_SERVICE,
+                    PADS_REPLACED,
+                    DISC_REPLACED,
+                    BRAKE_HARDWARE_REPLACED,
+                    CALIPER_CLOSED,
+                    BRACKET_BOLTS_TORQUED ->
+                axle == null || !vehicle.axle(axle).brake().hasDrum();
             case DRIVE_SHAFT_BOOT -> axle != null && vehicle.drive().drives(axle);
             case PARKING_BRAKE_IN_SERVICE_MODE, PARKING_BRAKE_CYCLED -> vehicle.hasElectricParkingBrake();
             case BATTERY_CRANKING_CURRENT, BATTERY_CRANKING_CURRENT_CHARGED -> !vehicle.electric();
@@ -230,6 +333,14 @@ public enum Measure implements Said {
                 vehicle.details().pressureWarning().kind() == PressureWarning.Kind.DIRECT;
             default -> true;
         };
+    }
+
+    /** Where its kind is not known, a parking brake without a motor pulls cables at the rear. */
+    private static boolean hasCable(Vehicle vehicle, Axle axle) {
+        var kind = vehicle.axle(axle).brake().details().parkingBrake();
+        return kind == null
+                ? axle == Axle.REAR && !vehicle.hasElectricParkingBrake()
+                : kind != ParkingBrake.NONE && kind != ParkingBrake.MOTOR_ON_CALIPER;
     }
 
     public Carrier carrier() {

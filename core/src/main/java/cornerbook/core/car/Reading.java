@@ -60,6 +60,11 @@ public record Reading(
         return spots.isEmpty() ? new CarSaid.HasNoSpot(name, spot) : new CarSaid.OtherSpot(name, spot, spots);
     }
 
+    /** Whether it is the last word of its scale, which is the gravest. */
+    public boolean isWorst() {
+        return measure.scale() != null && Math.round(value) == measure.highest();
+    }
+
     /** Whether both measured the same thing at the same place. */
     public boolean isAtSamePlaceAs(Reading other) {
         return measure == other.measure

@@ -33,6 +33,12 @@ public enum Scale {
     STUDS("none", "fitted"),
     /** How a tyre stands by the arrow, or by "outside", on its sidewall. */
     MOUNTED("as marked", "against its arrow", "inside out"),
+    /** What a test showed; nobody can say it at a glance. */
+    ANSWER("no", "yes"),
+    /** How a wheel turns by hand with its brakes released. */
+    TURNING("turns freely", "drags", "hardly turns"),
+    /** A cylinder; a film of fluid behind its boots is no leak. */
+    LEAKING("dry", "damp", "leaks"),
     DONE("not done", "done");
 
     private final List<String> words;

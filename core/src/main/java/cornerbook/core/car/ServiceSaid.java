@@ -11,7 +11,9 @@ public interface ServiceSaid extends Said {
         ABUTMENTS,
         BOOTS_AND_PISTON_SEAL,
         PAD_BACKS,
-        FRICTION_FACES
+        FRICTION_FACES,
+        SHOE_RESTS,
+        ADJUSTER
     }
 
     /** What goes there. */

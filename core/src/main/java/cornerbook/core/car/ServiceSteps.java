@@ -53,6 +53,17 @@ public final class ServiceSteps {
     }
 
     private static List<Lubricant> lubricants(BrakeSpecification brake) {
+        if (brake.hasDrum()) {
+            return List.of(
+                    new Lubricant(
+                            LubricantPlace.SHOE_RESTS,
+                            LubricantKind.METAL_CONTACT_PASTE,
+                            LubricantReason.METAL_ON_METAL),
+                    new Lubricant(
+                            LubricantPlace.ADJUSTER, LubricantKind.METAL_CONTACT_PASTE, LubricantReason.METAL_ON_METAL),
+                    new Lubricant(
+                            LubricantPlace.FRICTION_FACES, LubricantKind.NOTHING, LubricantReason.TAKES_BRAKING_AWAY));
+        }
         var lubricants = new ArrayList<Lubricant>();
         lubricants.add(
                 brake.caliper() == BrakeSpecification.Caliper.SLIDING

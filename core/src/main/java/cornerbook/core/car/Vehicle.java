@@ -44,6 +44,11 @@ public record Vehicle(
         return front.brake().electricParkingBrake() || rear.brake().electricParkingBrake();
     }
 
+    /** Whether it has a high-voltage battery: an electric car, or a hybrid that is known as one. It regenerates, too. */
+    public boolean highVoltage() {
+        return electric || Boolean.TRUE.equals(details.hybrid());
+    }
+
     public Vehicle withDetails(VehicleDetails known) {
         return new Vehicle(
                 id, name, plate, vin, drive, electric, jurisdiction, front, rear, fastener, battery, brakeFluid, known);

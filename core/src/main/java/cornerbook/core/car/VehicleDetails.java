@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * usual.
  *
  * @param mounting the hub with the car's own wheels, or null
+ * @param hybrid whether an engine and a high-voltage battery drive it together; null when nobody said
  */
 public record VehicleDetails(
         DifferenceLimits differences,
@@ -20,7 +21,8 @@ public record VehicleDetails(
         CarBody body,
         FluidChange fluidChange,
         PressureWarning pressureWarning,
-        @Nullable Mounting mounting) {
+        @Nullable Mounting mounting,
+        @Nullable Boolean hybrid) {
     /** Nothing is known. */
     public static final VehicleDetails NOT_KNOWN = new VehicleDetails(
             DifferenceLimits.NOT_KNOWN,
@@ -28,5 +30,17 @@ public record VehicleDetails(
             CarBody.NOT_KNOWN,
             FluidChange.NOT_KNOWN,
             PressureWarning.NOT_KNOWN,
+            null,
             null);
+
+    /** A car of which nobody said whether it is a hybrid. */
+    public VehicleDetails(
+            DifferenceLimits differences,
+            CarUse use,
+            CarBody body,
+            FluidChange fluidChange,
+            PressureWarning pressureWarning,
+            @Nullable Mounting mounting) {
+        this(differences, use, body, fluidChange, pressureWarning, mounting, null);
+    }
 }

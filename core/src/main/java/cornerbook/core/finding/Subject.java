@@ -41,6 +41,15 @@ public record Subject(
         /** Pins, piston, hardware and boots of one corner. */
         CALIPER,
         DISC,
+        /** Lining of the shoes of one drum. */
+        SHOE,
+        DRUM,
+        /** Cylinder, shoes, adjuster, lever and springs of one drum. */
+        DRUM_GEAR,
+        /** Whether a wheel is free once its brake is released, and braked once it is applied. */
+        BRAKE_RELEASE,
+        /** What several faults of the brakes come to together. */
+        BRAKES,
         /** Pads or discs of one axle, replaced together. */
         BRAKE_PAIR,
         /** Hoses and pipes. */
@@ -59,8 +68,8 @@ public record Subject(
         /** A gauge, wrench or hoist that the visit was worked with. */
         SHOP_TOOL;
 
-        private static final Set<Part> WEAR =
-                EnumSet.of(WHEEL_SET, TREAD_PATTERN, TYRE_AGE, PAD, PAD_SEIZING, DISC, BRAKE_FLUID, BATTERY);
+        private static final Set<Part> WEAR = EnumSet.of(
+                WHEEL_SET, TREAD_PATTERN, TYRE_AGE, PAD, PAD_SEIZING, DISC, SHOE, DRUM, BRAKE_FLUID, BATTERY);
 
         /** Whether it is used up in time; else it is set, fitted or repaired, and is right or not. */
         public boolean wears() {

@@ -52,6 +52,14 @@ public sealed interface Work extends Said {
 
     record DiscsReplaced(Listed corners) implements AtBrakes {}
 
+    record ShoesReplaced(Listed corners) implements AtBrakes {}
+
+    record DrumsReplaced(Listed corners) implements AtBrakes {}
+
+    record WheelCylindersReplaced(Listed corners) implements AtBrakes {}
+
+    record HosesReplaced(Listed corners) implements AtBrakes {}
+
     record HardwareReplaced(Listed corners) implements AtBrakes {}
 
     record CleanedAndLubricated(Listed corners) implements AtBrakes {}

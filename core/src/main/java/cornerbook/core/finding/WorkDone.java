@@ -68,6 +68,10 @@ final class WorkDone {
     private void addBrakes() {
         addAt(corner -> isDone(Measure.PADS_REPLACED, corner), Work.PadsReplaced::new);
         addAt(corner -> isDone(Measure.DISC_REPLACED, corner), Work.DiscsReplaced::new);
+        addAt(corner -> isDone(Measure.SHOES_REPLACED, corner), Work.ShoesReplaced::new);
+        addAt(corner -> isDone(Measure.DRUM_REPLACED, corner), Work.DrumsReplaced::new);
+        addAt(corner -> isDone(Measure.WHEEL_CYLINDER_REPLACED, corner), Work.WheelCylindersReplaced::new);
+        addAt(corner -> isDone(Measure.BRAKE_HOSE_REPLACED, corner), Work.HosesReplaced::new);
         addAt(corner -> isDone(Measure.BRAKE_HARDWARE_REPLACED, corner), Work.HardwareReplaced::new);
         addAt(corner -> isCleaned(corner) && isLubricated(corner), Work.CleanedAndLubricated::new);
         addAt(corner -> isCleaned(corner) && !isLubricated(corner), Work.Cleaned::new);
@@ -83,6 +87,7 @@ final class WorkDone {
     /** Movement that was read after service says that the guides of the pads were cleaned and lubricated. */
     private boolean isCleaned(Corner corner) {
         return isDone(Measure.BRACKET_CLEANED, corner)
+                || isDone(Measure.SHOES_CLEANED, corner)
                 || at(Measure.PAD_MOVEMENT_AFTER_SERVICE, corner).isPresent();
     }
 

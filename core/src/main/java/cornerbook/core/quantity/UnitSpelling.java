@@ -62,7 +62,8 @@ final class UnitSpelling {
             entry("g", unit("g"), unit("[oz_av]", "oz")),
             entry("kg", unit("kg"), unit("[lb_av]", "lb", "lbs"), unit("t", "t")),
             entry("%", unit("%")),
-            entry("studs", unit("1", "studs", "stud", "goujons", "goujon")));
+            entry("studs", unit("1", "studs", "stud", "goujons", "goujon")),
+            entry("clicks", unit("1", "clicks", "click", "crans", "cran")));
 
     private UnitSpelling() {}
 

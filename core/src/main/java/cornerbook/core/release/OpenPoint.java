@@ -24,6 +24,7 @@ public record OpenPoint(
     public enum Kind {
         SERVICE_MODE,
         CALIPER,
+        DRUM,
         BRACKET,
         PEDAL,
         /** Wheels were off, and nobody recorded which are on. */

@@ -46,7 +46,25 @@ public record ReleaseRule(OpenPoint point, List<String> openedBy, String closedB
             Measure.DISC_REPLACED,
             Measure.BRAKE_HARDWARE_REPLACED,
             Measure.PISTON_MOVEMENT,
-            Measure.PISTON_RETURN);
+            Measure.PISTON_2_MOVEMENT,
+            Measure.PISTON_3_MOVEMENT,
+            Measure.PISTON_4_MOVEMENT,
+            Measure.PISTON_5_MOVEMENT,
+            Measure.PISTON_6_MOVEMENT,
+            Measure.PISTON_RETURN,
+            Measure.PIN_MOVEMENT_AFTER_SERVICE,
+            Measure.PISTON_MOVEMENT_AFTER_SERVICE);
+
+    /** Work under a drum, after which its shoes are adjusted. */
+    private static final List<Measure> DRUM_OFF = List.of(
+            Measure.SHOES_CLEANED,
+            Measure.SHOE_MOVEMENT_AFTER_SERVICE,
+            Measure.SHOES_REPLACED,
+            Measure.DRUM_REPLACED,
+            Measure.WHEEL_CYLINDER_REPLACED);
+
+    /** Work for which the hydraulics are opened. */
+    private static final List<Measure> OPENED = List.of(Measure.HOSE_HOLDS_PRESSURE, Measure.BRAKE_HOSE_REPLACED);
 
     /** What is read or done at a brake while its wheel is off. */
     private static final List<Measure> WHEEL_OFF = Arrays.stream(Measure.values())
@@ -77,13 +95,18 @@ public record ReleaseRule(OpenPoint point, List<String> openedBy, String closedB
                 Measure.PARKING_BRAKE_CYCLED));
         for (var corner : Corner.values()) {
             rules.add(of(Kind.CALIPER, corner, at(CALIPER_OFF, corner), Measure.CALIPER_CLOSED));
+            rules.add(of(Kind.DRUM, corner, at(DRUM_OFF, corner), Measure.DRUM_CLOSED));
             rules.add(of(
                     Kind.BRACKET,
                     corner,
                     Stream.of(place(Measure.DISC_REPLACED, corner)),
                     Measure.BRACKET_BOLTS_TORQUED));
         }
-        rules.add(of(Kind.PEDAL, null, atAnyCorner(CALIPER_OFF), Measure.PEDAL_PUMPED));
+        rules.add(of(
+                Kind.PEDAL,
+                null,
+                Stream.of(CALIPER_OFF, DRUM_OFF, OPENED).flatMap(ReleaseRule::atAnyCorner),
+                Measure.PEDAL_PUMPED));
         rules.add(new ReleaseRule(
                 OpenPoint.work(Kind.WHEELS, null), atAnyCorner(WHEEL_OFF).toList(), WHEELS_ON));
         for (var corner : Corner.values()) {

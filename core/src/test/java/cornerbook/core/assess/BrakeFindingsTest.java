@@ -47,6 +47,25 @@ public class BrakeFindingsTest {
                 Cars.reading(Measure.PAD_THICKNESS, Corner.RR, null, Spot.OUTER, 5.5),
                 Cars.reading(Measure.SLIDE_PIN_MOVEMENT, Corner.RR, null, null, 2));
         assertThat(sentences(pads))
+                .contains(
+                        new PadSaid.WornMore(Spot.OUTER),
+                        new PadSaid.CausesFound(Listed.and(List.of(BrakeCause.SLIDE_PINS_SEIZED)), 1))
+                .doesNotHaveAnyElementsOfTypes(PadSaid.LookFirst.class, PadSaid.LookAlso.class);
+        assertThat(pads.evidence())
+                .filteredOn(evidence -> evidence.what() == PadSaid.Label.FOUND_BY_HAND)
+                .singleElement()
+                .satisfies(cause ->
+                        assertThat(cause.value()).isEqualTo(Listed.and(List.of(BrakeCause.SLIDE_PINS_SEIZED))));
+    }
+
+    @Test
+    void unevenPadsWithTightPinsNameThePins() {
+        var pads = of(
+                Subject.Part.PAD,
+                Cars.reading(Measure.PAD_THICKNESS, Corner.RR, null, Spot.INNER, 8.5),
+                Cars.reading(Measure.PAD_THICKNESS, Corner.RR, null, Spot.OUTER, 5.5),
+                Cars.reading(Measure.SLIDE_PIN_MOVEMENT, Corner.RR, null, null, 1));
+        assertThat(sentences(pads))
                 .contains(new PadSaid.WornMore(Spot.OUTER), new PadSaid.LookFirst(BrakeCause.SLIDE_PINS_SEIZED));
         assertThat(pads.evidence())
                 .filteredOn(evidence -> evidence.what() == PadSaid.Label.LIKELY_CAUSE)
@@ -57,7 +76,7 @@ public class BrakeFindingsTest {
                                     .cause())
                             .isEqualTo(BrakeCause.SLIDE_PINS_SEIZED);
                     assertThat(((PadSaid.BayesRule) cause.how()).signs().items())
-                            .contains(BrakeSign.OUTER_PAD_THINNER, BrakeSign.SLIDE_PINS_STUCK);
+                            .contains(BrakeSign.OUTER_PAD_THINNER, BrakeSign.SLIDE_PINS_TIGHT);
                 });
     }
 

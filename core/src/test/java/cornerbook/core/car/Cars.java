@@ -5,6 +5,7 @@ import cornerbook.core.battery.RatingStandard;
 import cornerbook.core.battery.TwelveVoltBattery;
 import cornerbook.core.brake.BrakeDetails;
 import cornerbook.core.brake.BrakeSpecification;
+import cornerbook.core.brake.DrumBrake;
 import cornerbook.core.brake.fluid.BrakeFluid;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.DriveLayout;
@@ -65,6 +66,32 @@ public final class Cars {
         return vehicle(BrakeFluid.DOT_4, brake(BrakeSpecification.Caliper.SLIDING, true, details));
     }
 
+    /** The same car with drums at the rear and no motor at any parking brake, an engine in front. */
+    public static Vehicle withRearDrums(DrumBrake drum, BrakeDetails details) {
+        var car = combustion(withBrake(BrakeSpecification.Caliper.SLIDING, false));
+        var rear = car.rear();
+        return new Vehicle(
+                car.id(),
+                car.name(),
+                car.plate(),
+                car.vin(),
+                DriveLayout.FRONT,
+                false,
+                car.jurisdiction(),
+                car.front(),
+                new AxleSpecification(
+                        rear.axleLoadKg(),
+                        rear.tyreSize(),
+                        rear.loadIndex(),
+                        rear.speedSymbol(),
+                        rear.placardPressureKpa(),
+                        new BrakeSpecification(drum, false, details)),
+                car.fastener(),
+                car.battery(),
+                car.brakeFluid(),
+                car.details());
+    }
+
     private static BrakeSpecification brake(
             BrakeSpecification.Caliper caliper, boolean electricParkingBrake, BrakeDetails details) {
         return new BrakeSpecification(caliper, electricParkingBrake, 11, 3, 28, 26, 0.05, 0.015, details);
@@ -106,6 +133,20 @@ public final class Cars {
     /** The same car with an engine that is cranked. */
     public static Vehicle combustion(Vehicle car) {
         return with(car, car.id(), false, car.fastener(), car.battery());
+    }
+
+    /** The same car driven by engine and high-voltage battery together. */
+    public static Vehicle hybrid(Vehicle car) {
+        var known = car.details();
+        return combustion(car)
+                .withDetails(new VehicleDetails(
+                        known.differences(),
+                        known.use(),
+                        known.body(),
+                        known.fluidChange(),
+                        known.pressureWarning(),
+                        known.mounting(),
+                        true));
     }
 
     private static Vehicle with(Vehicle car, String id, WheelFastener fastener, TwelveVoltBattery battery) {

@@ -7,6 +7,7 @@ import cornerbook.core.battery.Chemistry;
 import cornerbook.core.battery.TwelveVoltBattery;
 import cornerbook.core.brake.BrakeSpecification.Caliper;
 import cornerbook.core.corner.Axle;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.EnumSet;
@@ -21,6 +22,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class CautionTest {
     private static final Vehicle ELECTRIC = Cars.withBrake(Caliper.FIXED, true);
     private static final Vehicle ENGINE_WITH_LEVER = Cars.combustion(Cars.withBrake(Caliper.SLIDING, false));
+    private static final Vehicle HYBRID = Cars.hybrid(ENGINE_WITH_LEVER);
     private static final Vehicle LITHIUM =
             Cars.withBattery(new TwelveVoltBattery(Chemistry.LITHIUM, 60, null, null, null));
 
@@ -71,8 +73,25 @@ class CautionTest {
         }
     }
 
+    /**
+     * A hybrid has the high voltage of an electric car, and is minded as one; and its drive starts by itself: "an active ready mode is
+     * difficult to identify … turn off the ignition, place the key outside of the vehicle" (a vehicle maker's workshop manual on
+     * hybrids).
+     */
+    @Test
+    void aHybridIsMindedAsAnElectricCar() {
+        for (var step : WorkStep.values()) {
+            var electric = new ArrayList<>(Caution.at(step, ELECTRIC));
+            electric.removeAll(List.of(CHOCKED, SERVICE_MODE_FIRST, SUPPORT_12_V));
+            if (step == WorkStep.BEFORE_THE_BRAKES) {
+                electric.add(1, READY_STARTS);
+            }
+            assertThat(Caution.at(step, HYBRID)).as(step.name()).isEqualTo(electric);
+        }
+    }
+
     static Stream<Vehicle> cars() {
-        return Stream.of(ELECTRIC, ENGINE_WITH_LEVER, LITHIUM, Cars.withBrake(Caliper.SLIDING, false));
+        return Stream.of(ELECTRIC, HYBRID, ENGINE_WITH_LEVER, LITHIUM, Cars.withBrake(Caliper.SLIDING, false));
     }
 
     @ParameterizedTest

@@ -56,6 +56,9 @@ public interface BurnishSaid extends Said {
 
     record FrontAxleShare() implements BurnishSaid {}
 
+    /** Of which no drive is planned. */
+    record HasDrums(Axle axle) implements BurnishSaid {}
+
     record DiscMass(Axle axle) implements BurnishSaid {}
 
     record DiscDiameter(Axle axle) implements BurnishSaid {}

@@ -6,6 +6,7 @@ import cornerbook.core.brake.caliper.CaliperSaid.ParkingBrakeState;
 import cornerbook.core.brake.judge.BrakeWork;
 import cornerbook.core.brake.judge.Deficiency;
 import cornerbook.core.car.Measure;
+import cornerbook.core.car.Reading;
 import cornerbook.core.car.Scale;
 import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Evidence;
@@ -14,11 +15,15 @@ import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.say.Amount;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Finding on the parking brake: whether it holds, and whether it was left in its service mode. */
 public final class ParkingBrakeFindings {
+    /** Of the catch of its lever, where the maker's own number is not at hand. Common practice, no source. */
+    private static final double MOST_CLICKS = 9;
+
     private ParkingBrakeFindings() {}
 
     public static Judgement judge(Case given) {
@@ -30,14 +35,22 @@ public final class ParkingBrakeFindings {
                     List.of(new Evidence(Label.SERVICE_MODE, Label.IN_SERVICE_MODE, Ground.THIS_VISIT))));
         }
         var held = readings.ofVehicle(Measure.PARKING_BRAKE_HOLDING);
+        var travel = readings.ofVehicle(Measure.PARKING_BRAKE_TRAVEL)
+                .filter(reading -> reading.measure().isOn(given.vehicle(), null));
         if (held.isEmpty()) {
-            return Judgement.missing(new CaliperSaid.ParkingBrakeNotTried());
+            return new Judgement(
+                    travel.filter(ParkingBrakeFindings::isTooLong).map(ParkingBrakeFindings::tooLong).stream()
+                            .toList(),
+                    List.of(new CaliperSaid.ParkingBrakeNotTried()));
         }
         var evidence = new ArrayList<>(List.of(
                 new Evidence(Label.TRIED, Scale.HOLDING.told(held.get().value()), Evidence.howRead(held.get()))));
+        travel.ifPresent(reading -> evidence.add(travelled(reading)));
+        boolean tooLong = travel.filter(ParkingBrakeFindings::isTooLong).isPresent();
         return Judgement.of(
                 switch ((int) Math.round(held.get().value())) {
-                    case 0 -> finding(Verdict.HOLDS, ParkingBrakeState.HOLDS, evidence);
+                    case 0 ->
+                        tooLong ? tooLong(travel.get()) : finding(Verdict.HOLDS, ParkingBrakeState.HOLDS, evidence);
                     case 1 -> {
                         evidence.add(Deficiency.PARKING_BRAKE_WEAK.evidence());
                         yield finding(Verdict.RUNS_OUT, ParkingBrakeState.HOLDS_WEAKLY, evidence);
@@ -47,6 +60,21 @@ public final class ParkingBrakeFindings {
                         yield finding(Verdict.SPENT, ParkingBrakeState.DOES_NOT_HOLD, evidence);
                     }
                 });
+    }
+
+    private static boolean isTooLong(Reading travel) {
+        return travel.value() > MOST_CLICKS;
+    }
+
+    private static Finding tooLong(Reading travel) {
+        return finding(Verdict.RUNS_OUT, ParkingBrakeState.TRAVELS_TOO_FAR, List.of(travelled(travel)));
+    }
+
+    private static Evidence travelled(Reading travel) {
+        return new Evidence(
+                Label.TRAVEL,
+                new CaliperSaid.Clicks(Amount.of(travel.value(), "clicks"), Amount.of(MOST_CLICKS, "clicks")),
+                Evidence.howRead(travel));
     }
 
     private static Finding finding(Verdict verdict, ParkingBrakeState state, List<Evidence> evidence) {

@@ -43,8 +43,21 @@ public record BrakeCorner(Corner corner, Vehicle vehicle, StandingReadings readi
                 .max((one, other) -> Double.compare(one.value(), other.value()));
     }
 
+    /** Of a measure that is a thickness or a diameter. */
+    public OptionalDouble valueMm(Measure measure) {
+        return read(measure).stream().mapToDouble(Reading::value).findFirst();
+    }
+
+    /** Every piston of the caliper that was pressed back. */
+    public List<Reading> pistons() {
+        return Measure.PISTONS.stream()
+                .map(this::read)
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
     /** The word of a measure with a scale, as its place; 0 when it was not looked at. */
-    long place(Measure measure) {
+    public long place(Measure measure) {
         return read(measure).map(reading -> Math.round(reading.value())).orElse(0L);
     }
 

@@ -37,14 +37,31 @@ public final class BrakePairFindings {
 
     private static final double DRAGS_C = 100 / 1.8;
 
+    private static final List<Pair> AT_DISCS = List.of(Pair.PADS, Pair.DISCS);
+    private static final List<Pair> AT_DRUMS = List.of(Pair.SHOES, Pair.DRUMS);
+
     private BrakePairFindings() {}
 
     record HeatTitle(Axle axle, boolean even) implements Said {}
 
     record EvenlyWarm(Axle axle) implements Said {}
 
-    /** One disc of an axle that is warmer than the other; {@code drags} from where on that is no doubt. */
-    public record OneIsHotter(Corner hot, Amount hotAt, Corner cool, Amount coolAt, boolean drags) implements Said {}
+    /** Which of two brakes that differ in warmth is at fault, by what else was read there. */
+    public enum AtFault {
+        HOT_DRAGS,
+        COOL_DOES_TOO_LITTLE,
+        BOTH,
+        NOT_TOLD
+    }
+
+    /** One disc, or drum, of an axle that is warmer than the other; {@code drags} from where on that is no doubt. */
+    public record OneIsHotter(Corner hot, Amount hotAt, Corner cool, Amount coolAt, boolean drags, AtFault atFault)
+            implements Said {
+        /** Nothing else was read that tells which of the two is at fault. */
+        public OneIsHotter(Corner hot, Amount hotAt, Corner cool, Amount coolAt, boolean drags) {
+            this(hot, hotAt, cool, coolAt, drags, AtFault.NOT_TOLD);
+        }
+    }
 
     enum HeatGround implements Said {
         SAME_AXLE
@@ -63,24 +80,30 @@ public final class BrakePairFindings {
                     .filter(corner -> corner.axle() == axle)
                     .map(corner -> new BrakeCorner(corner, given.vehicle(), given.readings()))
                     .toList();
-            due(axle, Pair.PADS, corners, worn).ifPresent(findings::add);
-            due(axle, Pair.DISCS, corners, worn).ifPresent(findings::add);
+            for (var pair : given.vehicle().axle(axle).brake().hasDrum() ? AT_DRUMS : AT_DISCS) {
+                due(axle, pair, corners, worn).ifPresent(findings::add);
+            }
             heat(axle, corners).ifPresent(findings::add);
         }
         return findings;
     }
 
     private static Optional<Finding> due(Axle axle, Pair pair, List<BrakeCorner> corners, List<Finding> worn) {
-        var replaced = pair == Pair.PADS ? Measure.PADS_REPLACED : Measure.DISC_REPLACED;
+        var replaced = replaced(pair);
+        var asking =
+                worn.stream().filter(finding -> isSpent(finding, pair, axle)).toList();
         var spent = corners.stream()
                 .map(BrakeCorner::corner)
-                .filter(corner -> worn.stream().anyMatch(finding -> isSpent(finding, pair, corner)))
+                .filter(corner ->
+                        asking.stream().anyMatch(finding -> finding.subject().corner() == corner))
                 .toList();
+        boolean again = asking.stream().allMatch(BrakePairFindings::isReadAgain);
         var done = corners.stream().filter(at -> at.done(replaced)).toList();
         boolean half = done.size() == 1;
         if (spent.isEmpty() && !half) {
             return Optional.empty();
         }
+        var asked = new BrakeSaid.PairAskedFor(axle, pair, Listed.and(spent), spent.size());
         return Optional.of(new Finding(
                         new Subject(Subject.Part.BRAKE_PAIR, null, null, null),
                         Verdict.SPENT,
@@ -88,18 +111,46 @@ public final class BrakePairFindings {
                         half
                                 ? new BrakeSaid.PairReplacedOnOneSide(
                                         axle, pair, done.getFirst().corner())
-                                : new BrakeSaid.PairAskedFor(axle, pair, Listed.and(spent), spent.size()),
+                                : again ? Listed.sentences(asked, new BrakeSaid.OnceReadAgain()) : asked,
                         null,
                         null,
                         0,
                         corners.stream()
                                 .map(at -> new Evidence(
                                         at.corner(),
-                                        shown(pair == Pair.PADS ? at.thinnestPadMm() : at.discMm()),
+                                        shown(worn(pair, at)),
                                         at.done(replaced) ? Ground.REPLACED_AT_THIS_VISIT : Ground.THINNEST_READING))
                                 .toList(),
                         Ground.BOTH_SIDES_TOGETHER)
-                .todo(Todo.Action.REPLACE_PAIR));
+                .todo(again && !half ? Todo.Action.MEASURE_AGAIN : Todo.Action.REPLACE_PAIR));
+    }
+
+    private static Measure replaced(Pair pair) {
+        return switch (pair) {
+            case PADS -> Measure.PADS_REPLACED;
+            case DISCS -> Measure.DISC_REPLACED;
+            case SHOES -> Measure.SHOES_REPLACED;
+            case DRUMS -> Measure.DRUM_REPLACED;
+        };
+    }
+
+    private static Subject.Part part(Pair pair) {
+        return switch (pair) {
+            case PADS -> Subject.Part.PAD;
+            case DISCS -> Subject.Part.DISC;
+            case SHOES -> Subject.Part.SHOE;
+            case DRUMS -> Subject.Part.DRUM;
+        };
+    }
+
+    /** What a gauge reads of its wear. */
+    private static OptionalDouble worn(Pair pair, BrakeCorner at) {
+        return switch (pair) {
+            case PADS -> at.thinnestPadMm();
+            case DISCS -> at.discMm();
+            case SHOES -> at.valueMm(Measure.LINING_THICKNESS);
+            case DRUMS -> at.valueMm(Measure.DRUM_DIAMETER);
+        };
     }
 
     private static Optional<Finding> heat(Axle axle, List<BrakeCorner> corners) {
@@ -121,7 +172,13 @@ public final class BrakePairFindings {
                         new HeatTitle(axle, even),
                         even
                                 ? new EvenlyWarm(axle)
-                                : new OneIsHotter(where(hot), warm(hot), where(cool), warm(cool), drags),
+                                : new OneIsHotter(
+                                        where(hot),
+                                        warm(hot),
+                                        where(cool),
+                                        warm(cool),
+                                        drags,
+                                        atFault(at(corners, hot), at(corners, cool))),
                         null,
                         null,
                         Math.clamp(1 - differenceC / DRAGS_C, 0, 1),
@@ -132,6 +189,21 @@ public final class BrakePairFindings {
                 .todo(Todo.Action.REPAIR));
     }
 
+    private static AtFault atFault(BrakeCorner hot, BrakeCorner cool) {
+        boolean hotDrags = !BrakeRelease.signsOfDrag(hot).isEmpty();
+        boolean coolIsIdle = !BrakeRelease.signsOfTooLittle(cool).isEmpty();
+        return hotDrags && coolIsIdle
+                ? AtFault.BOTH
+                : hotDrags ? AtFault.HOT_DRAGS : coolIsIdle ? AtFault.COOL_DOES_TOO_LITTLE : AtFault.NOT_TOLD;
+    }
+
+    private static BrakeCorner at(List<BrakeCorner> corners, Reading reading) {
+        return corners.stream()
+                .filter(at -> at.corner() == reading.corner())
+                .findFirst()
+                .orElseThrow();
+    }
+
     private static Corner where(Reading reading) {
         return Objects.requireNonNull(reading.corner());
     }
@@ -140,10 +212,18 @@ public final class BrakePairFindings {
         return Amount.of(reading.value(), "°C");
     }
 
-    private static boolean isSpent(Finding finding, Pair pair, Corner corner) {
-        return finding.subject().part() == (pair == Pair.PADS ? Subject.Part.PAD : Subject.Part.DISC)
-                && finding.subject().corner() == corner
+    private static boolean isSpent(Finding finding, Pair pair, Axle axle) {
+        var corner = finding.subject().corner();
+        return finding.subject().part() == part(pair)
+                && corner != null
+                && corner.axle() == axle
                 && finding.verdict().compareTo(Verdict.SPENT) >= 0;
+    }
+
+    /** It asks for no part before it was read again. */
+    private static boolean isReadAgain(Finding finding) {
+        var todo = finding.todo();
+        return todo != null && todo.action() == Todo.Action.MEASURE_AGAIN;
     }
 
     private static Said shown(OptionalDouble thicknessMm) {

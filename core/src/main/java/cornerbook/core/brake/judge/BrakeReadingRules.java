@@ -6,6 +6,7 @@ import cornerbook.core.car.Reading;
 import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.Visit;
+import cornerbook.core.car.WorkStep;
 import cornerbook.core.car.WrittenReading;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.say.Amount;
@@ -14,7 +15,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** What a reading at a brake must not contradict: the car's equipment, what is new, and the other readings of its visit. */
@@ -23,6 +24,11 @@ public final class BrakeReadingRules {
     private static final double THICKER_THAN_NEW_MM = 0.5;
     /** How far a micrometer and the tolerance of a casting may stand above a new disc. Common practice, no source. */
     private static final double DISC_THICKER_THAN_NEW_MM = 0.3;
+
+    /** The same of a drum gauge below a new drum. Common practice, no source. */
+    private static final double DRUM_NARROWER_THAN_NEW_MM = 0.3;
+
+    private static final Set<Measure> PINS = Set.of(Measure.SLIDE_PIN_MOVEMENT, Measure.RETAINING_PIN_MOVEMENT);
 
     private BrakeReadingRules() {}
 
@@ -34,12 +40,24 @@ public final class BrakeReadingRules {
         }
         var brake = vehicle.axle(corner.axle()).brake();
         var measure = reading.measure();
+        if (!fitsCaliper(vehicle, corner, measure)) {
+            return Optional.empty();
+        }
         return Optional.ofNullable(
                 switch (measure) {
                     case PAD_THICKNESS, PAD_THICKNESS_TRAILING ->
                         thicker(reading, corner, reading.value(), brake.padNewMm(), THICKER_THAN_NEW_MM);
                     case DISC_THICKNESS, DISC_THICKNESS_VARIATION ->
                         thicker(reading, corner, thickestMm(reading), brake.discNewMm(), DISC_THICKER_THAN_NEW_MM);
+                    case LINING_THICKNESS ->
+                        brake.drum()
+                                .map(drum -> thicker(
+                                        reading, corner, reading.value(), drum.liningNewMm(), THICKER_THAN_NEW_MM))
+                                .orElse(null);
+                    case DRUM_DIAMETER ->
+                        brake.drum()
+                                .map(drum -> narrower(reading.value(), corner, drum.drumNewMm()))
+                                .orElse(null);
                     case DISC_MOVED_BY ->
                         moved(reading, corner, vehicle.fastener().count());
                     case HUB_DIAL_RADIUS, DISC_DIAL_RADIUS -> radii(new StandingReadings(visit), corner);
@@ -53,32 +71,37 @@ public final class BrakeReadingRules {
      */
     public static Optional<Said> wrongCaliper(Vehicle vehicle, Reading reading) {
         var corner = reading.corner();
-        return corner == null || fitsCaliper(vehicle, corner, reading.measure())
-                ? Optional.empty()
-                : Optional.of(new BrakeSaid.WrongCaliper(
-                        new MeasureName(reading.measure()),
-                        corner,
-                        vehicle.axle(corner.axle()).brake().caliper()));
+        if (corner == null || fitsCaliper(vehicle, corner, reading.measure())) {
+            return Optional.empty();
+        }
+        var name = new MeasureName(reading.measure());
+        var brake = vehicle.axle(corner.axle()).brake();
+        return Optional.of(
+                PINS.contains(reading.measure()) && !brake.hasDrum()
+                        ? new BrakeSaid.WrongCaliper(name, corner, brake.caliper())
+                        : new BrakeSaid.NotThere(name, corner));
     }
 
     static boolean fitsCaliper(Vehicle vehicle, Corner corner, Measure measure) {
         return measure.isOn(vehicle, corner.axle());
     }
 
-    /** A line for each place whose reading is not used, as the caliper is of another kind by the car's data. */
+    /** A line for each place whose reading is not used, as the brake is of another kind by the car's data. */
     public static List<Said> notUsed(Vehicle vehicle, StandingReadings readings) {
-        return Stream.of(Measure.SLIDE_PIN_MOVEMENT, Measure.RETAINING_PIN_MOVEMENT)
-                .flatMap(measure -> readings.all(measure).stream())
+        return readings.all().stream()
+                .filter(reading -> reading.measure().carrier() == Measure.Carrier.CORNER
+                        && !reading.measure().isReadIn(WorkStep.LOOK_OVER))
                 .filter(reading -> wrongCaliper(vehicle, reading).isPresent())
                 .map(reading -> notUsed(vehicle, Objects.requireNonNull(reading.corner()), reading.measure()))
                 .toList();
     }
 
     private static Said notUsed(Vehicle vehicle, Corner corner, Measure measure) {
-        return new BrakeSaid.NotUsedForCaliper(
-                corner,
-                new MeasureName(measure),
-                vehicle.axle(corner.axle()).brake().caliper());
+        var name = new MeasureName(measure);
+        var brake = vehicle.axle(corner.axle()).brake();
+        return PINS.contains(measure) && !brake.hasDrum()
+                ? new BrakeSaid.NotUsedForCaliper(corner, name, brake.caliper())
+                : new BrakeSaid.NotUsedThere(corner, name);
     }
 
     private static double thickestMm(Reading reading) {
@@ -98,6 +121,17 @@ public final class BrakeReadingRules {
                         new Amount(valueMm, "mm", 2),
                         new Amount(newMm, "mm", 2),
                         new Amount(newMm + aboveMm, "mm", 2));
+    }
+
+    private static @Nullable Said narrower(double diameterMm, Corner corner, double newMm) {
+        double leastMm = newMm - DRUM_NARROWER_THAN_NEW_MM;
+        return diameterMm >= leastMm
+                ? null
+                : new BrakeSaid.NarrowerThanNew(
+                        corner,
+                        new Amount(diameterMm, "mm", 2),
+                        new Amount(newMm, "mm", 2),
+                        new Amount(leastMm, "mm", 2));
     }
 
     private static @Nullable Said moved(Reading reading, Corner corner, int studs) {

@@ -46,7 +46,9 @@ public interface BrakeSaid extends Said {
     /** What is replaced on both sides of an axle. */
     enum Pair implements BrakeSaid {
         PADS,
-        DISCS
+        DISCS,
+        SHOES,
+        DRUMS
     }
 
     record ReplacePair(Axle axle, Pair pair) implements BrakeSaid {}
@@ -61,12 +63,18 @@ public interface BrakeSaid extends Said {
      */
     record PairAskedFor(Axle axle, Pair pair, Listed corners, int count) implements BrakeSaid {}
 
+    /** Where only readings ask for it that the gauge cannot tell from the limit. */
+    record OnceReadAgain() implements BrakeSaid {}
+
     /** Null for the horizon: beyond four years. */
     record HoldsWith(
             Chance chance, Amount confidence, @Nullable LocalDate horizon) implements BrakeSaid {}
 
     /** Of the pad on a side; of the disc where there is no side. */
     record WearOf(@Nullable Spot side) implements BrakeSaid {}
+
+    /** Of the lining of the shoes; else of the drum. */
+    record WearOfDrum(boolean lining) implements BrakeSaid {}
 
     record ThicknessModel(int readings, boolean sinceNew, PlusMinus distancePerDay) implements BrakeSaid {}
 
@@ -76,6 +84,8 @@ public interface BrakeSaid extends Said {
             MeasureName measure, @Nullable Spot spot, Corner corner, Amount read, Amount whenNew, Amount most)
             implements BrakeSaid {}
 
+    record NarrowerThanNew(Corner corner, Amount read, Amount whenNew, Amount least) implements BrakeSaid {}
+
     record MovedOnByNoStud(Corner corner, Amount by, int most, int studs) implements BrakeSaid {}
 
     record DialNotFartherOut(Corner corner, Amount onDisc, Amount onHub) implements BrakeSaid {}
@@ -83,4 +93,9 @@ public interface BrakeSaid extends Said {
     record WrongCaliper(MeasureName measure, Corner corner, Caliper caliper) implements BrakeSaid {}
 
     record NotUsedForCaliper(Corner corner, MeasureName measure, Caliper caliper) implements BrakeSaid {}
+
+    /** The brake, or its number of pistons, is another by the car's data. */
+    record NotThere(MeasureName measure, Corner corner) implements BrakeSaid {}
+
+    record NotUsedThere(Corner corner, MeasureName measure) implements BrakeSaid {}
 }

@@ -1,5 +1,6 @@
 package cornerbook.core.brake.judge;
 
+import cornerbook.core.brake.DrumBrake;
 import cornerbook.core.brake.ThicknessOutlook;
 import cornerbook.core.brake.ThicknessWear;
 import cornerbook.core.brake.WearPrior;
@@ -18,6 +19,7 @@ import cornerbook.core.numeric.Estimate;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Chance;
 import cornerbook.core.say.PlusMinus;
+import cornerbook.core.say.Said;
 import cornerbook.core.season.DistancePerDay;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -52,6 +54,28 @@ public record BrakeWear(Vehicle vehicle, List<Visit> visits, DistancePerDay dist
     public Optional<Followed> disc(Corner corner, double limitMm) {
         double newMm = vehicle.axle(corner.axle()).brake().discNewMm();
         return follow(corner, Measure.DISC_REPLACED, BrakeCorner::discMm, WearPrior.disc(newMm), limitMm);
+    }
+
+    /** The lining of both shoes where it is thinnest; empty when it was never read nor replaced. */
+    public Optional<Followed> lining(Corner corner, DrumBrake brake, double limitMm) {
+        return follow(
+                corner,
+                Measure.SHOES_REPLACED,
+                at -> at.valueMm(Measure.LINING_THICKNESS),
+                WearPrior.lining(brake.liningNewMm()),
+                limitMm);
+    }
+
+    /** What the drum may still grow until its discard diameter; empty when it was never read nor replaced. */
+    public Optional<Followed> drum(Corner corner, DrumBrake brake) {
+        return follow(
+                corner,
+                Measure.DRUM_REPLACED,
+                at -> at.valueMm(Measure.DRUM_DIAMETER).stream()
+                        .map(diameterMm -> Math.max(0, brake.drumDiscardMm() - diameterMm))
+                        .findFirst(),
+                WearPrior.drum(brake.drumDiscardMm() - brake.drumNewMm()),
+                0);
     }
 
     /**
@@ -91,9 +115,14 @@ public record BrakeWear(Vehicle vehicle, List<Visit> visits, DistancePerDay dist
      * @param side of the pad; null for the disc
      */
     public Evidence evidence(@Nullable Spot side, Followed followed) {
+        return evidence(new BrakeSaid.WearOf(side), followed);
+    }
+
+    /** The same of what is named. */
+    public Evidence evidence(Said part, Followed followed) {
         var rate = followed.part().wear().rate();
         return new Evidence(
-                new BrakeSaid.WearOf(side),
+                part,
                 new PlusMinus(rate.mean(), rate.sd(), "mm/1000 km", 3),
                 new BrakeSaid.ThicknessModel(
                         followed.readings(),

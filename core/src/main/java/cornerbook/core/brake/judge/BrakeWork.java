@@ -8,7 +8,13 @@ import java.util.Set;
 /** What hands have done at the brakes, by what was recorded. */
 public final class BrakeWork {
     static final Set<Measure> WORK = Set.of(
-            Measure.BRACKET_CLEANED, Measure.PADS_REPLACED, Measure.DISC_REPLACED, Measure.BRAKE_HARDWARE_REPLACED);
+            Measure.BRACKET_CLEANED,
+            Measure.PADS_REPLACED,
+            Measure.DISC_REPLACED,
+            Measure.BRAKE_HARDWARE_REPLACED,
+            Measure.SHOES_CLEANED,
+            Measure.SHOES_REPLACED,
+            Measure.DRUM_REPLACED);
 
     private BrakeWork() {}
 

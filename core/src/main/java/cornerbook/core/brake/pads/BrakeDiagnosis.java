@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -19,17 +20,50 @@ public record BrakeDiagnosis(Map<BrakeCause, Double> probabilities) {
     /** What the corner has, and so what can fail. */
     public record Equipment(boolean slidingCaliper, boolean parkingBrake) {}
 
+    /**
+     * Causes that a hand has settled already: they are facts, and nothing is inferred of them. What is found explains the signs of
+     * wear, so that another cause is inferred only from what it leaves unexplained.
+     *
+     * @param found that are there
+     * @param disproved that are not
+     */
+    public record Settled(Set<BrakeCause> found, Set<BrakeCause> disproved) {
+        public static final Settled NONE = new Settled(Set.of(), Set.of());
+
+        public Settled {
+            found = Set.copyOf(found);
+            disproved = Set.copyOf(disproved);
+        }
+
+        private boolean isOpen(BrakeCause cause) {
+            return !found.contains(cause) && !disproved.contains(cause);
+        }
+
+        /** How often a sign shows where nothing is wrong beside what was found. */
+        private double percentWithoutMore(BrakeSign sign) {
+            return Stream.concat(Stream.of(BrakeCause.NOTHING), found.stream())
+                    .mapToDouble(sign::percentUnder)
+                    .max()
+                    .orElseThrow();
+        }
+    }
+
     public BrakeDiagnosis {
         probabilities = Map.copyOf(probabilities);
     }
 
+    /** The diagnosis where no cause is settled. */
+    public static BrakeDiagnosis of(Equipment equipment, Collection<BrakeSign> signs) {
+        return of(equipment, signs, Settled.NONE);
+    }
+
     /**
-     * The diagnosis.
+     * The diagnosis of what is not settled.
      *
      * @param signs at most one of each look
      * @throws IllegalArgumentException when two signs of one look contradict each other
      */
-    public static BrakeDiagnosis of(Equipment equipment, Collection<BrakeSign> signs) {
+    public static BrakeDiagnosis of(Equipment equipment, Collection<BrakeSign> signs, Settled settled) {
         var looks = EnumSet.noneOf(BrakeSign.Look.class);
         for (var sign : signs) {
             if (!looks.add(sign.look())) {
@@ -40,9 +74,10 @@ public record BrakeDiagnosis(Map<BrakeCause, Double> probabilities) {
         var weights = new EnumMap<BrakeCause, Double>(BrakeCause.class);
         double total = 0;
         for (var cause : BrakeCause.values()) {
-            double weight = possible(cause, equipment) ? cause.priorPercent() : 0;
+            double weight = possible(cause, equipment) && settled.isOpen(cause) ? cause.priorPercent() : 0;
             for (var sign : signs) {
-                weight *= sign.percentUnder(cause) / 100;
+                weight *= (cause == BrakeCause.NOTHING ? settled.percentWithoutMore(sign) : sign.percentUnder(cause))
+                        / 100;
             }
             weights.put(cause, weight);
             total += weight;

@@ -13,6 +13,7 @@ import cornerbook.core.say.Refused;
 import cornerbook.core.say.Said;
 import cornerbook.core.tyre.TyreSize;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -71,6 +72,10 @@ public record BurnishPlanning(
             missing.add(new BurnishSaid.FrontAxleShare());
         }
         for (var axle : Axle.values()) {
+            if (vehicle.axle(axle).brake().hasDrum()) {
+                missing.add(new BurnishSaid.HasDrums(axle));
+                continue;
+            }
             if (discMassKg(axle) == null) {
                 missing.add(new BurnishSaid.DiscMass(axle));
             }
@@ -79,6 +84,13 @@ public record BurnishPlanning(
             }
         }
         return missing;
+    }
+
+    /** Those with discs: drums are not burnished by a drive of their own. */
+    public List<Axle> axles() {
+        return Arrays.stream(Axle.values())
+                .filter(axle -> !vehicle.axle(axle).brake().hasDrum())
+                .toList();
     }
 
     public @Nullable Double discMassKg(Axle axle) {
@@ -108,7 +120,7 @@ public record BurnishPlanning(
 
     /** Share of the braking that the car takes back by itself; 0 for one that does not regenerate. */
     public double usualRegenerationShare() {
-        return vehicle.electric()
+        return vehicle.highVoltage()
                 ? 1 - vehicle.details().use().exposure(0, true).frictionBrakeShare()
                 : 0;
     }

@@ -10,6 +10,7 @@ import cornerbook.core.brake.judge.BrakeCorner;
 import cornerbook.core.brake.judge.BrakeSaid;
 import cornerbook.core.brake.judge.BrakeWear;
 import cornerbook.core.brake.judge.Deficiency;
+import cornerbook.core.brake.judge.GaugeError;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.corner.Corner;
@@ -66,7 +67,9 @@ public final class DiscFindings {
     /** What the disc at each corner has to have. */
     public static List<ReadingLimit> limits(Case given) {
         return Arrays.stream(Corner.values())
+                .filter(corner -> !given.vehicle().axle(corner.axle()).brake().hasDrum())
                 .map(corner -> limit(corner, given.vehicle().axle(corner.axle()).brake()))
+                .flatMap(limit -> GaugeError.told(limit).stream())
                 .toList();
     }
 
@@ -121,7 +124,10 @@ public final class DiscFindings {
                                 1),
                         evidence,
                         Ground.DISC)
-                .todo(verdict == Verdict.RUNS_OUT ? Todo.Action.INSPECT : Todo.Action.REPLACE_PAIR);
+                .todo(
+                        byThickness && !replaced && GaugeError.isWithin(thicknessMm, minimumMm)
+                                ? Todo.Action.MEASURE_AGAIN
+                                : verdict == Verdict.RUNS_OUT ? Todo.Action.INSPECT : Todo.Action.REPLACE_PAIR);
     }
 
     private void thickness(double thicknessMm, double minimumMm) {
@@ -134,6 +140,7 @@ public final class DiscFindings {
                     case RUNS_OUT -> new DiscSaid.MayReachMinimum(at.corner());
                     case HOLDS -> new DiscSaid.ThickEnough(at.corner());
                 });
+        GaugeError.told(thicknessMm, minimumMm).ifPresent(words::add);
         at.read(Measure.DISC_THICKNESS)
                 .ifPresent(reading ->
                         evidence.add(new Evidence(Label.THICKNESS, mm(reading.value()), Evidence.howRead(reading))));

@@ -15,8 +15,10 @@ import cornerbook.core.finding.Evidence;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Listed;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The likely causes at one corner from what was read there: pads against each other, along themselves and against the other side,
@@ -29,10 +31,12 @@ final class BrakeCauses {
 
     private final BrakeDiagnosis diagnosis;
     private final List<BrakeSign> signs;
+    private final List<BrakeCause> found;
 
-    private BrakeCauses(BrakeDiagnosis diagnosis, List<BrakeSign> signs) {
+    private BrakeCauses(BrakeDiagnosis diagnosis, List<BrakeSign> signs, List<BrakeCause> found) {
         this.diagnosis = diagnosis;
         this.signs = signs;
+        this.found = found;
     }
 
     static BrakeCauses of(BrakeCorner at) {
@@ -60,7 +64,64 @@ final class BrakeCauses {
         rust(at).ifPresent(signs::add);
         var equipment = new BrakeDiagnosis.Equipment(
                 at.brake().caliper() == BrakeSpecification.Caliper.SLIDING, hasParkingBrake(at));
-        return new BrakeCauses(BrakeDiagnosis.of(equipment, signs), signs);
+        var settled = settled(at);
+        return new BrakeCauses(
+                BrakeDiagnosis.of(equipment, signs, settled),
+                signs,
+                settled.found().stream().sorted().toList());
+    }
+
+    /** What a hand, or the bleeder, has settled: seized is found, free is disproved, tight is a sign. */
+    private static BrakeDiagnosis.Settled settled(BrakeCorner at) {
+        var found = EnumSet.noneOf(BrakeCause.class);
+        var disproved = EnumSet.noneOf(BrakeCause.class);
+        settle(
+                BrakeCause.SLIDE_PINS_SEIZED,
+                at.read(Measure.SLIDE_PIN_MOVEMENT).stream().toList(),
+                1,
+                found,
+                disproved);
+        settle(BrakeCause.PISTON_SEIZED, at.pistons(), at.brake().pistons(), found, disproved);
+        settle(
+                BrakeCause.PAD_STUCK_IN_BRACKET,
+                BrakeCorner.SIDES.stream()
+                        .flatMap(side -> at.read(Measure.PAD_MOVEMENT, side).stream())
+                        .toList(),
+                BrakeCorner.SIDES.size(),
+                found,
+                disproved);
+        settle(
+                BrakeCause.HOSE_RESTRICTED,
+                at.read(Measure.HOSE_HOLDS_PRESSURE).stream().toList(),
+                1,
+                found,
+                disproved);
+        settle(
+                BrakeCause.PARKING_BRAKE_DRAGGING,
+                at.read(Measure.PARKING_LEVER_MOVEMENT).stream().toList(),
+                1,
+                found,
+                disproved);
+        return new BrakeDiagnosis.Settled(found, disproved);
+    }
+
+    /**
+     * One cause by its looks.
+     *
+     * @param all how many looks there are; only all of them together disprove it
+     */
+    private static void settle(
+            BrakeCause cause, List<Reading> looks, int all, Set<BrakeCause> found, Set<BrakeCause> disproved) {
+        if (looks.stream().anyMatch(Reading::isWorst)) {
+            found.add(cause);
+        } else if (looks.size() == all && looks.stream().allMatch(look -> Math.round(look.value()) == 0)) {
+            disproved.add(cause);
+        }
+    }
+
+    /** What was found by hand, each a fact. */
+    List<BrakeCause> found() {
+        return found;
     }
 
     /** The likeliest cause, unless it is that nothing is wrong. */

@@ -5,6 +5,7 @@ import cornerbook.core.brake.judge.BrakeCorner;
 import cornerbook.core.brake.judge.BrakeSaid;
 import cornerbook.core.brake.judge.BrakeWear;
 import cornerbook.core.brake.judge.Deficiency;
+import cornerbook.core.brake.judge.GaugeError;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Scale;
 import cornerbook.core.car.StandingReadings;
@@ -76,6 +77,7 @@ public final class PadFindings {
     public static List<ReadingLimit> limits(Case given) {
         var legal = given.limit(Limit.Kind.PAD_LEGAL);
         return Arrays.stream(Corner.values())
+                .filter(corner -> !given.vehicle().axle(corner.axle()).brake().hasDrum())
                 .flatMap(corner -> Stream.of(Measure.PAD_THICKNESS, Measure.PAD_THICKNESS_TRAILING)
                         .flatMap(measure ->
                                 limits(
@@ -84,6 +86,7 @@ public final class PadFindings {
                                         given.vehicle().axle(corner.axle()).brake(),
                                         legal)
                                         .stream()))
+                .flatMap(limit -> GaugeError.told(limit).stream())
                 .toList();
     }
 
@@ -148,8 +151,16 @@ public final class PadFindings {
         verdict = verdict.graver(tapered());
         verdict = verdict.graver(indicator());
         var causes = BrakeCauses.of(at);
+        if (!causes.found().isEmpty()) {
+            if (verdict != Verdict.HOLDS) {
+                words.add(new PadSaid.CausesFound(
+                        Listed.and(causes.found()), causes.found().size()));
+            }
+            evidence.add(new Evidence(
+                    PadSaid.Label.FOUND_BY_HAND, Listed.and(causes.found()), PadSaid.Ground.FOUND_BY_HAND));
+        }
         causes.likeliest().ifPresent(cause -> {
-            words.add(new PadSaid.LookFirst(cause));
+            words.add(causes.found().isEmpty() ? new PadSaid.LookFirst(cause) : new PadSaid.LookAlso(cause));
             evidence.addAll(causes.evidence());
         });
         return finding(
@@ -172,6 +183,9 @@ public final class PadFindings {
                     case RUNS_OUT -> new PadSaid.MayReachLimit(corner());
                     case HOLDS -> new PadSaid.Enough(corner());
                 });
+        GaugeError.told(thinnestMm, legal.value())
+                .or(() -> GaugeError.told(thinnestMm, minimumMm))
+                .ifPresent(words::add);
         return verdict;
     }
 
@@ -293,9 +307,22 @@ public final class PadFindings {
                         evidence,
                         new PadSaid.Source(legal.citation()))
                 .todo(
-                        byThickness || verdict != Verdict.RUNS_OUT
-                                ? Todo.Action.REPLACE_PAIR
-                                : Todo.Action.SERVICE_BRAKE);
+                        words.stream().anyMatch(PadFindings::asksToReadAgain) && !indicatorTells()
+                                ? Todo.Action.MEASURE_AGAIN
+                                : byThickness || verdict != Verdict.RUNS_OUT
+                                        ? Todo.Action.REPLACE_PAIR
+                                        : Todo.Action.SERVICE_BRAKE);
+    }
+
+    private static boolean asksToReadAgain(Said sentence) {
+        return sentence instanceof GaugeError.TooNearToTell;
+    }
+
+    /** What the eye sees of the indicator no gauge takes back. */
+    private boolean indicatorTells() {
+        return at.worst(Measure.PAD_WEAR_INDICATOR)
+                .filter(worst -> Math.round(worst.value()) >= 2)
+                .isPresent();
     }
 
     private void measured(Spot side, double thicknessMm) {

@@ -19,12 +19,14 @@ public interface PadSaid extends Said {
         VISIT_BEFORE,
         LEADING_AGAINST_TRAILING,
         WEAR_INDICATOR,
+        FOUND_BY_HAND,
         LIKELY_CAUSE
     }
 
     /** How something was come by. */
     enum Ground implements PadSaid {
-        REJECT_ON_EDGE_LIFT
+        REJECT_ON_EDGE_LIFT,
+        FOUND_BY_HAND
     }
 
     record NotRead(Corner corner, @Nullable Spot missing) implements PadSaid {}
@@ -56,7 +58,13 @@ public interface PadSaid extends Said {
 
     record IndicatorMisplaced() implements PadSaid {}
 
+    /** What hands found at the corner, all of it. */
+    record CausesFound(Listed causes, int count) implements PadSaid {}
+
     record LookFirst(BrakeCause cause) implements PadSaid {}
+
+    /** What hands found does not explain all of the wear. */
+    record LookAlso(BrakeCause cause) implements PadSaid {}
 
     record Apart(Amount difference) implements PadSaid {}
 

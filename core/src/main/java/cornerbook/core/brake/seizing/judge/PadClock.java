@@ -5,6 +5,7 @@ import cornerbook.core.brake.seizing.CensoredTime;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.StandingReadings;
+import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import java.time.LocalDate;
@@ -27,10 +28,13 @@ public final class PadClock {
 
     private double lastFreeMonths;
 
-    /** The clocks of all pads of a car, over its visits, earliest first. */
-    public static List<PadClock> of(List<Visit> visits) {
+    /** The clocks of all pads that a car has, over its visits, earliest first. */
+    public static List<PadClock> of(Vehicle vehicle, List<Visit> visits) {
         var clocks = new ArrayList<PadClock>();
         for (var corner : Corner.values()) {
+            if (vehicle.axle(corner.axle()).brake().hasDrum()) {
+                continue;
+            }
             for (var spot : BrakeCorner.SIDES) {
                 var clock = new PadClock();
                 for (var visit : visits) {

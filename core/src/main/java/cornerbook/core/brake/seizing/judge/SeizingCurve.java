@@ -30,7 +30,7 @@ public record SeizingCurve(SeizingHazard hazard, SeizingExposure exposure, List<
                         ? SeizingHazard.learn(histories(given.vehicle(), given.visits(), kmPerDay))
                         : learned.hazard(),
                 exposure(given.vehicle(), kmPerDay),
-                PadClock.of(given.visits()).stream()
+                PadClock.of(given.vehicle(), given.visits()).stream()
                         .flatMap(clock -> clock.times().stream())
                         .toList());
     }
@@ -38,13 +38,13 @@ public record SeizingCurve(SeizingHazard hazard, SeizingExposure exposure, List<
     /** Each pad of the car from service to service, with what it is exposed to. */
     public static List<PadHistory> histories(Vehicle vehicle, List<Visit> visits, double kmPerDay) {
         var exposure = exposure(vehicle, kmPerDay);
-        return PadClock.of(visits).stream()
+        return PadClock.of(vehicle, visits).stream()
                 .flatMap(clock -> clock.times().stream())
                 .map(time -> new PadHistory(time, exposure))
                 .toList();
     }
 
     private static SeizingExposure exposure(Vehicle vehicle, double kmPerDay) {
-        return vehicle.details().use().exposure(kmPerDay * DAYS_PER_YEAR, vehicle.electric());
+        return vehicle.details().use().exposure(kmPerDay * DAYS_PER_YEAR, vehicle.highVoltage());
     }
 }

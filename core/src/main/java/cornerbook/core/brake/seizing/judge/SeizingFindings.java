@@ -40,7 +40,7 @@ public final class SeizingFindings {
         var nextVisit = given.nextVisit();
         var knowledge = given.knowledge();
         var risk = given.limit(Limit.Kind.SEIZING_RISK);
-        var clocks = PadClock.of(given.visits());
+        var clocks = PadClock.of(given.vehicle(), given.visits());
         var running =
                 clocks.stream().map(PadClock::running).filter(Objects::nonNull).toList();
         if (running.isEmpty()) {

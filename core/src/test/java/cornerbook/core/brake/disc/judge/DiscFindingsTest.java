@@ -8,6 +8,7 @@ import cornerbook.core.brake.BrakeDetails;
 import cornerbook.core.brake.disc.judge.DiscSaid.Label;
 import cornerbook.core.brake.judge.BrakeSaid;
 import cornerbook.core.brake.judge.Deficiency;
+import cornerbook.core.brake.judge.GaugeError;
 import cornerbook.core.car.Cars;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
@@ -79,7 +80,8 @@ class DiscFindingsTest {
         assertThat(disc.verdict()).isEqualTo(Verdict.SPENT);
         assertThat(sentences(disc))
                 .containsExactly(
-                        below ? new DiscSaid.BelowMinimum(Corner.RR) : new DiscSaid.LikelyAtMinimum(Corner.RR));
+                        below ? new DiscSaid.BelowMinimum(Corner.RR) : new DiscSaid.LikelyAtMinimum(Corner.RR),
+                        new GaugeError.TooNearToTell(new Amount(26, "mm", 1), new Amount(0.1, "mm", 1)));
         assertThat(disc.evidence().stream().anyMatch(each -> each.how() == Deficiency.DISC_WORN))
                 .as("category of the directive")
                 .isEqualTo(below);
