@@ -29,6 +29,8 @@ public final class PhotoWords {
                         Subject.Part.PAD,
                         Subject.Part.CALIPER,
                         Subject.Part.DISC,
+                        Subject.Part.SHOE,
+                        Subject.Part.DRUM,
                         Subject.Part.TYRE_AGE,
                         Subject.Part.WHEEL_FIT,
                         Subject.Part.PRESSURE);

@@ -26,7 +26,8 @@ final class DetailsReader {
                 json.optionalChild("body", DetailsReader::body, CarBody.NOT_KNOWN),
                 json.optionalChild("brakeFluidChange", DetailsReader::fluidChange, FluidChange.NOT_KNOWN),
                 json.optionalChild("pressureWarning", DetailsReader::pressureWarning, PressureWarning.NOT_KNOWN),
-                mounting(json));
+                mounting(json),
+                json.optionalFlag("hybrid"));
     }
 
     static BrakeDetails brake(JsonObject json) {
@@ -35,7 +36,8 @@ final class DetailsReader {
                 json.optionalQuantity("refinishThickness", "mm"),
                 json.optionalQuantity("discMass", "kg"),
                 json.optionalQuantity("discDiameter", "mm"),
-                json.optionalQuantity("discTemperatureLimit", "°C"));
+                json.optionalQuantity("discTemperatureLimit", "°C"),
+                json.optionalWhole("pistons"));
     }
 
     static WheelDetails wheel(JsonObject json) {

@@ -42,6 +42,7 @@ final class DetailsWriter {
         }
         var mounting = details.mounting();
         putIfPresent(json, "mounting", mounting == null ? null : mounting.written());
+        putFlag(json, "hybrid", details.hybrid());
     }
 
     static void write(BrakeDetails details, ObjectNode json) {
@@ -50,6 +51,10 @@ final class DetailsWriter {
         putQuantity(json, "discMass", details.discMassKg(), "kg");
         putQuantity(json, "discDiameter", details.discDiameterMm(), "mm");
         putQuantity(json, "discTemperatureLimit", details.discTemperatureLimitC(), "°C");
+        var pistons = details.pistons();
+        if (pistons != null) {
+            json.put("pistons", pistons);
+        }
     }
 
     static void write(WheelDetails details, ObjectNode json) {

@@ -9,6 +9,9 @@ import cornerbook.core.battery.Chemistry;
 import cornerbook.core.battery.RatingStandard;
 import cornerbook.core.battery.TwelveVoltBattery;
 import cornerbook.core.brake.BrakeSpecification;
+import cornerbook.core.brake.DiscBrake;
+import cornerbook.core.brake.DrumBrake;
+import cornerbook.core.brake.FrictionBrake;
 import cornerbook.core.brake.fluid.BrakeFluid;
 import cornerbook.core.car.AxleSpecification;
 import cornerbook.core.car.CarHistory;
@@ -43,6 +46,10 @@ import tools.jackson.databind.JsonNode;
 
 /** Turns a visit file that the schema has passed into a history, and gathers what its values get wrong. */
 final class HistoryReader {
+    /** What only a disc has. */
+    private static final List<String> OF_DISC = List.of(
+            "caliper", "padNew", "padMinimum", "discNew", "discMinimum", "runoutLimit", "thicknessVariationLimit");
+
     private final List<Problem> problems = new ArrayList<>();
     private final Map<String, VisitNotes> notes = new HashMap<>();
     private final Set<String> noteIds = new HashSet<>();
@@ -127,16 +134,34 @@ final class HistoryReader {
     }
 
     private static BrakeSpecification brake(JsonObject json) {
-        return json.build(() -> new BrakeSpecification(
+        return json.build(() ->
+                new BrakeSpecification(friction(json), json.flag("electricParkingBrake"), DetailsReader.brake(json)));
+    }
+
+    /** A drum where the file has its diameter, else a disc. */
+    private static FrictionBrake friction(JsonObject json) {
+        if (!json.has("drumNew")) {
+            return disc(json);
+        }
+        if (OF_DISC.stream().anyMatch(json::has)) {
+            throw new Refused(new BrakeSpecification.DiscAtDrum());
+        }
+        return new DrumBrake(
+                json.quantity("drumNew", "mm"),
+                json.quantity("drumDiscard", "mm"),
+                json.quantity("liningNew", "mm"),
+                json.quantity("liningMinimum", "mm"));
+    }
+
+    private static DiscBrake disc(JsonObject json) {
+        return new DiscBrake(
                 json.constant("caliper", BrakeSpecification.Caliper.class),
-                json.flag("electricParkingBrake"),
                 json.quantity("padNew", "mm"),
                 json.quantity("padMinimum", "mm"),
                 json.quantity("discNew", "mm"),
                 json.quantity("discMinimum", "mm"),
                 json.quantity("runoutLimit", "mm"),
-                json.quantity("thicknessVariationLimit", "mm"),
-                DetailsReader.brake(json)));
+                json.quantity("thicknessVariationLimit", "mm"));
     }
 
     private static WheelFastener fastener(JsonObject json) {

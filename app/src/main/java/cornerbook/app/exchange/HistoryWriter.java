@@ -2,6 +2,8 @@ package cornerbook.app.exchange;
 
 import cornerbook.app.book.record.CarRecord;
 import cornerbook.core.battery.TwelveVoltBattery;
+import cornerbook.core.brake.DiscBrake;
+import cornerbook.core.brake.DrumBrake;
 import cornerbook.core.car.AxleSpecification;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Reading;
@@ -113,14 +115,23 @@ final class HistoryWriter {
                 .set("placardPressure", quantity(axle.placardPressureKpa(), "kPa"));
         var brake = axle.brake();
         var item = json.putObject("brake");
-        item.put("caliper", Spelling.of(brake.caliper()))
-                .put("electricParkingBrake", brake.electricParkingBrake())
-                .set("padNew", quantity(brake.padNewMm(), "mm"))
-                .set("padMinimum", quantity(brake.padMinimumMm(), "mm"))
-                .set("discNew", quantity(brake.discNewMm(), "mm"))
-                .set("discMinimum", quantity(brake.discMinimumMm(), "mm"))
-                .set("runoutLimit", quantity(brake.runoutLimitMm(), "mm"))
-                .set("thicknessVariationLimit", quantity(brake.thicknessVariationLimitMm(), "mm"));
+        switch (brake.friction()) {
+            case DiscBrake disc ->
+                item.put("caliper", Spelling.of(disc.caliper()))
+                        .put("electricParkingBrake", brake.electricParkingBrake())
+                        .set("padNew", quantity(disc.padNewMm(), "mm"))
+                        .set("padMinimum", quantity(disc.padMinimumMm(), "mm"))
+                        .set("discNew", quantity(disc.discNewMm(), "mm"))
+                        .set("discMinimum", quantity(disc.discMinimumMm(), "mm"))
+                        .set("runoutLimit", quantity(disc.runoutLimitMm(), "mm"))
+                        .set("thicknessVariationLimit", quantity(disc.thicknessVariationLimitMm(), "mm"));
+            case DrumBrake drum ->
+                item.put("electricParkingBrake", brake.electricParkingBrake())
+                        .set("drumNew", quantity(drum.drumNewMm(), "mm"))
+                        .set("drumDiscard", quantity(drum.drumDiscardMm(), "mm"))
+                        .set("liningNew", quantity(drum.liningNewMm(), "mm"))
+                        .set("liningMinimum", quantity(drum.liningMinimumMm(), "mm"));
+        }
         DetailsWriter.write(brake.details(), item);
     }
 

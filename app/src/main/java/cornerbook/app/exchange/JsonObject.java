@@ -141,6 +141,11 @@ record JsonObject(JsonNode node, String where) {
     }
 
     @Nullable
+    Integer optionalWhole(String name) {
+        return has(name) ? (Integer) whole(name) : null;
+    }
+
+    @Nullable
     Boolean optionalFlag(String name) {
         return has(name) ? (Boolean) flag(name) : null;
     }

@@ -38,6 +38,8 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.sqlite.SQLiteConfig.TransactionMode;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ObjectNode;
 
 class BookTest {
     private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
@@ -58,6 +60,40 @@ class BookTest {
             assertThat(book.check()).isEmpty();
             assertThat(book.cars().list()).hasSize(SHOP.size());
             assertThat(book.visits().list(TODAY)).isNotEmpty();
+        }
+    }
+
+    /** Drums, counted pistons and a hybrid, which no car of the demo has. */
+    @Test
+    void aCarWithDrumsComesOutAsItWentIn() {
+        var json = VisitFile.write(new CarHistory(
+                SHOP.getFirst().vehicle(),
+                SHOP.getFirst().customer(),
+                SHOP.getFirst().sets(),
+                List.of()));
+        var written = JsonMapper.shared().readTree(json);
+        var vehicle = (ObjectNode) written.get("vehicle");
+        vehicle.put("electric", false).put("hybrid", true);
+        vehicle.withObject("/frontAxle/brake").put("pistons", 4);
+        vehicle.withObject("/rearAxle/brake")
+                .removeAll()
+                .put("electricParkingBrake", false)
+                .put("parkingBrake", "cable")
+                .put("drumNew", "180 mm")
+                .put("drumDiscard", "181 mm")
+                .put("liningNew", "4 mm")
+                .put("liningMinimum", "1 mm");
+        var read = VisitFile.read(written.toString(), TODAY);
+        assertThat(read).isInstanceOf(VisitFile.Read.class);
+        var history = ((VisitFile.Read) read).history();
+        assertThat(history.vehicle().rear().brake().hasDrum()).isTrue();
+        assertThat(history.vehicle().front().brake().pistons()).isEqualTo(4);
+        try (var book = Book.open(folder)) {
+            book.records().addCar(history);
+        }
+        try (var book = Book.open(folder)) {
+            assertThat(book.cars().find(history.vehicle().id())).contains(history);
+            assertThat(book.check()).isEmpty();
         }
     }
 

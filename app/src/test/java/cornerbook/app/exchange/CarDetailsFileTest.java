@@ -46,6 +46,40 @@ class CarDetailsFileTest {
                 .containsExactly(tuple("/vehicle/rearAxle/brake", "refinish thickness is 20 mm, expected 24 to 26 mm"));
     }
 
+    /** A drum has neither caliper nor disc, and all four of its own numbers. */
+    @Test
+    void aBrakeIsOfADiscOrOfADrum() {
+        assertThatProblems(
+                        problems(car -> drum(car.withObject("/rearAxle/brake")).put("caliper", "sliding")))
+                .containsExactly(tuple(
+                        "/vehicle/rearAxle/brake", "brake has a drum and something of a disc, expected one of them"));
+        assertThatProblems(
+                        problems(car -> drum(car.withObject("/rearAxle/brake")).remove("liningNew")))
+                .extracting(problem -> problem.toList().getFirst())
+                .contains("/vehicle/rearAxle/brake/liningNew");
+        assertThatProblems(problems(car -> car.withObject("/rearAxle/brake").remove("discNew")))
+                .extracting(problem -> problem.toList().getFirst())
+                .contains("/vehicle/rearAxle/brake/discNew");
+        assertThatProblems(
+                        problems(car -> drum(car.withObject("/rearAxle/brake")).put("drumDiscard", "170 mm")))
+                .containsExactly(tuple(
+                        "/vehicle/rearAxle/brake",
+                        "discard diameter of the drum is 170 mm, expected 180.1 to 190.0 mm"));
+        assertThatProblems(problems(car -> car.withObject("/frontAxle/brake").put("pistons", 7)))
+                .extracting(problem -> problem.toList().getFirst())
+                .containsExactly("/vehicle/frontAxle/brake/pistons");
+    }
+
+    private static ObjectNode drum(ObjectNode brake) {
+        boolean electric = brake.get("electricParkingBrake").booleanValue();
+        brake.removeAll();
+        return brake.put("electricParkingBrake", electric)
+                .put("drumNew", "180 mm")
+                .put("drumDiscard", "181 mm")
+                .put("liningNew", "4 mm")
+                .put("liningMinimum", "1 mm");
+    }
+
     @Test
     void aMountingThatCannotBeReadIsRefused() {
         assertThatProblems(problems(car -> car.put("mounting", "five holes")))

@@ -9,6 +9,7 @@ import cornerbook.core.battery.TwelveVoltBattery;
 import cornerbook.core.brake.BrakeDetails;
 import cornerbook.core.brake.BrakeDetails.ParkingBrake;
 import cornerbook.core.brake.BrakeSpecification;
+import cornerbook.core.brake.DrumBrake;
 import cornerbook.core.brake.fluid.BrakeFluid;
 import cornerbook.core.brake.fluid.FluidChange;
 import cornerbook.core.brake.seizing.CarUse;
@@ -69,7 +70,8 @@ class VisitFilePropertyTest {
             "V", List.of("%.2f V", "%.0f mV", "%.2f"),
             "A", List.of("%.0f A", "%.0f CCA"),
             "%", List.of("%.0f %%", "%.1f"),
-            "studs", List.of("2 studs", "1"));
+            "studs", List.of("2 studs", "1"),
+            "clicks", List.of("6 clicks", "5 crans", "7"));
 
     /** The highest that the rules let stand for this car. */
     private static double highest(Vehicle vehicle, Measure measure, @Nullable Corner corner) {
@@ -77,6 +79,7 @@ class VisitFilePropertyTest {
             case TREAD_DEPTH -> 9;
             case PAD_THICKNESS, PAD_THICKNESS_TRAILING -> brake(vehicle, corner).padNewMm();
             case DISC_THICKNESS -> brake(vehicle, corner).discNewMm();
+            case LINING_THICKNESS -> brake(vehicle, corner).drum().orElseThrow().liningNewMm();
             case HUB_DIAL_RADIUS -> 50;
             default -> measure.highest();
         };
@@ -87,11 +90,8 @@ class VisitFilePropertyTest {
     }
 
     private static boolean canBe(Vehicle vehicle, Measure measure) {
-        var other = measure == Measure.SLIDE_PIN_MOVEMENT
-                ? BrakeSpecification.Caliper.FIXED
-                : measure == Measure.RETAINING_PIN_MOVEMENT ? BrakeSpecification.Caliper.SLIDING : null;
-        return Stream.of(vehicle.front(), vehicle.rear())
-                .noneMatch(axle -> axle.brake().caliper() == other);
+        return measure.carrier() != Measure.Carrier.CORNER
+                || Stream.of(Axle.values()).allMatch(axle -> measure.isOn(vehicle, axle));
     }
 
     private final Random random = new Random(SEED);
@@ -171,7 +171,8 @@ class VisitFilePropertyTest {
                         new PressureWarning(
                                 maybe(pick(PressureWarning.Kind.values())),
                                 maybe(pick(PressureWarning.Learning.values()))),
-                        maybe(mounting()));
+                        maybe(mounting()),
+                        maybe(random.nextBoolean()));
     }
 
     private Mounting mounting() {
@@ -190,36 +191,41 @@ class VisitFilePropertyTest {
         double discNewMm = between(10, 40);
         double discMinimumMm = Math.max(1, discNewMm * random.nextDouble());
         boolean electric = random.nextBoolean();
+        var parkingBrake = maybe(
+                electric
+                        ? pick(
+                                ParkingBrake.MOTOR_ON_CALIPER,
+                                ParkingBrake.MOTOR_PULLING_CABLES,
+                                ParkingBrake.DRUM_IN_DISC)
+                        : pick(ParkingBrake.NONE, ParkingBrake.CABLE, ParkingBrake.DRUM_IN_DISC));
+        double drumNewMm = between(100, 100.25);
         return new AxleSpecification(
                 between(500, 2000),
                 pick("225/55R18", "P245/45R19", "LT265/70R17"),
                 50 + random.nextInt(76),
                 pick("T", "H", "Y"),
                 between(180, 400),
-                new BrakeSpecification(
-                        pick(BrakeSpecification.Caliper.values()),
-                        electric,
-                        padNewMm,
-                        padNewMm * random.nextDouble(),
-                        discNewMm,
-                        discMinimumMm,
-                        between(0.005, 1),
-                        between(0.001, 1),
-                        new BrakeDetails(
-                                maybe(
-                                        electric
-                                                ? pick(
-                                                        ParkingBrake.MOTOR_ON_CALIPER,
-                                                        ParkingBrake.MOTOR_PULLING_CABLES,
-                                                        ParkingBrake.DRUM_IN_DISC)
-                                                : pick(
-                                                        ParkingBrake.NONE,
-                                                        ParkingBrake.CABLE,
-                                                        ParkingBrake.DRUM_IN_DISC)),
-                                maybe(between(discMinimumMm, discNewMm)),
-                                maybe(between(0.5, 50)),
-                                maybe(between(150, 500)),
-                                maybe(between(100, 800)))));
+                random.nextInt(4) == 0
+                        ? new BrakeSpecification(
+                                new DrumBrake(drumNewMm, drumNewMm + between(0.5, 3), between(3, 6), between(1, 2)),
+                                electric,
+                                new BrakeDetails(parkingBrake, null, null, null, null))
+                        : new BrakeSpecification(
+                                pick(BrakeSpecification.Caliper.values()),
+                                electric,
+                                padNewMm,
+                                padNewMm * random.nextDouble(),
+                                discNewMm,
+                                discMinimumMm,
+                                between(0.005, 1),
+                                between(0.001, 1),
+                                new BrakeDetails(
+                                        parkingBrake,
+                                        maybe(between(discMinimumMm, discNewMm)),
+                                        maybe(between(0.5, 50)),
+                                        maybe(between(150, 500)),
+                                        maybe(between(100, 800)),
+                                        maybe(1 + random.nextInt(6)))));
     }
 
     private WheelSet wheelSet(int number) {

@@ -265,15 +265,7 @@ public final class CarReader {
                 row.getString("speed_symbol"),
                 row.getDouble("placard_pressure_kpa"),
                 new BrakeSpecification(
-                        BrakeSpecification.Caliper.valueOf(row.getString("caliper")),
-                        row.getInt("electric_parking_brake") == 1,
-                        row.getDouble("pad_new_mm"),
-                        row.getDouble("pad_minimum_mm"),
-                        row.getDouble("disc_new_mm"),
-                        row.getDouble("disc_minimum_mm"),
-                        row.getDouble("runout_limit_mm"),
-                        row.getDouble("thickness_variation_limit_mm"),
-                        DetailRows.brake(row)));
+                        DetailRows.friction(row), row.getInt("electric_parking_brake") == 1, DetailRows.brake(row)));
     }
 
     private static Wheel wheel(ResultSet row) throws SQLException {

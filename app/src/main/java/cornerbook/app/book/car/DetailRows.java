@@ -2,6 +2,10 @@ package cornerbook.app.book.car;
 
 import cornerbook.core.air.PressureWarning;
 import cornerbook.core.brake.BrakeDetails;
+import cornerbook.core.brake.BrakeSpecification;
+import cornerbook.core.brake.DiscBrake;
+import cornerbook.core.brake.DrumBrake;
+import cornerbook.core.brake.FrictionBrake;
 import cornerbook.core.brake.fluid.FluidChange;
 import cornerbook.core.brake.seizing.CarUse;
 import cornerbook.core.car.VehicleDetails;
@@ -48,7 +52,8 @@ public final class DetailRows {
                 new PressureWarning(
                         constant(row, "pressure_warning", PressureWarning.Kind.class),
                         constant(row, "sensor_learning", PressureWarning.Learning.class)),
-                mounting(row));
+                mounting(row),
+                flag(row, "hybrid"));
     }
 
     static @Nullable LiftPoints liftPoints(Handle handle, String vehicleId) {
@@ -71,7 +76,26 @@ public final class DetailRows {
                 number(row, "refinish_thickness_mm"),
                 number(row, "disc_mass_kg"),
                 number(row, "disc_diameter_mm"),
-                number(row, "disc_temperature_limit_c"));
+                number(row, "disc_temperature_limit_c"),
+                whole(row, "pistons"));
+    }
+
+    static FrictionBrake friction(ResultSet row) throws SQLException {
+        var caliper = constant(row, "caliper", BrakeSpecification.Caliper.class);
+        return caliper == null
+                ? new DrumBrake(
+                        row.getDouble("drum_new_mm"),
+                        row.getDouble("drum_discard_mm"),
+                        row.getDouble("lining_new_mm"),
+                        row.getDouble("lining_minimum_mm"))
+                : new DiscBrake(
+                        caliper,
+                        row.getDouble("pad_new_mm"),
+                        row.getDouble("pad_minimum_mm"),
+                        row.getDouble("disc_new_mm"),
+                        row.getDouble("disc_minimum_mm"),
+                        row.getDouble("runout_limit_mm"),
+                        row.getDouble("thickness_variation_limit_mm"));
     }
 
     static WheelDetails wheel(ResultSet row) throws SQLException {
@@ -81,6 +105,11 @@ public final class DetailRows {
     static @Nullable Double number(ResultSet row, String column) throws SQLException {
         double value = row.getDouble(column);
         return row.wasNull() ? null : value;
+    }
+
+    private static @Nullable Integer whole(ResultSet row, String column) throws SQLException {
+        int value = row.getInt(column);
+        return row.wasNull() ? null : (Integer) value;
     }
 
     public static <E extends Enum<E>> @Nullable E constant(ResultSet row, String column, Class<E> type)

@@ -1,6 +1,8 @@
 package cornerbook.app.book.car;
 
 import cornerbook.app.book.store.TableRow;
+import cornerbook.core.brake.DiscBrake;
+import cornerbook.core.brake.DrumBrake;
 import cornerbook.core.car.AxleSpecification;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.Wheel;
@@ -62,7 +64,8 @@ final class VehicleRows {
                 .set("brake_fluid_interval_years", details.fluidChange().intervalYears())
                 .set("pressure_warning", details.pressureWarning().kind())
                 .set("sensor_learning", details.pressureWarning().learning())
-                .set("mounting", mounting == null ? null : mounting.written());
+                .set("mounting", mounting == null ? null : mounting.written())
+                .set("hybrid", details.hybrid());
     }
 
     static List<TableRow> liftPoints(Vehicle vehicle) {
@@ -81,7 +84,8 @@ final class VehicleRows {
 
     static TableRow axle(String vehicleId, Axle axle, AxleSpecification specification) {
         var brake = specification.brake();
-        return new TableRow("vehicle_axle")
+        var details = brake.details();
+        var row = new TableRow("vehicle_axle")
                 .set("vehicle_id", vehicleId)
                 .set("axle", axle)
                 .set("axle_load_kg", specification.axleLoadKg())
@@ -89,19 +93,28 @@ final class VehicleRows {
                 .set("load_index", specification.loadIndex())
                 .set("speed_symbol", specification.speedSymbol())
                 .set("placard_pressure_kpa", specification.placardPressureKpa())
-                .set("caliper", brake.caliper())
                 .set("electric_parking_brake", brake.electricParkingBrake())
-                .set("pad_new_mm", brake.padNewMm())
-                .set("pad_minimum_mm", brake.padMinimumMm())
-                .set("disc_new_mm", brake.discNewMm())
-                .set("disc_minimum_mm", brake.discMinimumMm())
-                .set("runout_limit_mm", brake.runoutLimitMm())
-                .set("thickness_variation_limit_mm", brake.thicknessVariationLimitMm())
-                .set("parking_brake", brake.details().parkingBrake())
-                .set("refinish_thickness_mm", brake.details().refinishThicknessMm())
-                .set("disc_mass_kg", brake.details().discMassKg())
-                .set("disc_diameter_mm", brake.details().discDiameterMm())
-                .set("disc_temperature_limit_c", brake.details().discTemperatureLimitC());
+                .set("parking_brake", details.parkingBrake())
+                .set("refinish_thickness_mm", details.refinishThicknessMm())
+                .set("disc_mass_kg", details.discMassKg())
+                .set("disc_diameter_mm", details.discDiameterMm())
+                .set("disc_temperature_limit_c", details.discTemperatureLimitC())
+                .set("pistons", details.pistons());
+        return switch (brake.friction()) {
+            case DiscBrake disc ->
+                row.set("caliper", disc.caliper())
+                        .set("pad_new_mm", disc.padNewMm())
+                        .set("pad_minimum_mm", disc.padMinimumMm())
+                        .set("disc_new_mm", disc.discNewMm())
+                        .set("disc_minimum_mm", disc.discMinimumMm())
+                        .set("runout_limit_mm", disc.runoutLimitMm())
+                        .set("thickness_variation_limit_mm", disc.thicknessVariationLimitMm());
+            case DrumBrake drum ->
+                row.set("drum_new_mm", drum.drumNewMm())
+                        .set("drum_discard_mm", drum.drumDiscardMm())
+                        .set("lining_new_mm", drum.liningNewMm())
+                        .set("lining_minimum_mm", drum.liningMinimumMm());
+        };
     }
 
     /** All but car, set and place in it. */

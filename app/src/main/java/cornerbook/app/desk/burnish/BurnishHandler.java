@@ -9,6 +9,7 @@ import cornerbook.app.desk.Typed;
 import cornerbook.app.desk.burnish.BurnishPage.Field;
 import cornerbook.app.request.Told;
 import cornerbook.core.brake.burnish.BurnishDrive;
+import cornerbook.core.brake.burnish.BurnishSaid;
 import cornerbook.core.brake.burnish.judge.BurnishPlanning;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.say.Refused;
@@ -16,7 +17,6 @@ import cornerbook.words.UnitSystem;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -64,9 +64,12 @@ public final class BurnishHandler {
                     rearMassKg,
                     rearMm,
                     airC == null ? AIR_C : airC);
-            missing = planning.missing().stream().map(Told::begin).toList();
+            missing = planning.missing().stream()
+                    .filter(each -> !(each instanceof BurnishSaid.HasDrums))
+                    .map(Told::begin)
+                    .toList();
             if (asked.isSound() && missing.isEmpty()) {
-                drives = Arrays.stream(Axle.values())
+                drives = planning.axles().stream()
                         .map(axle -> planning.drive(axle, 0))
                         .toList();
                 double usual = planning.usualRegenerationShare();

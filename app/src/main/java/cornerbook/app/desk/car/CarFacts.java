@@ -49,6 +49,7 @@ public final class CarFacts {
                 new Fact(
                         Told.labels("app/desk/car").of("fact-discs"),
                         eachSaid(Arrays.stream(Axle.values())
+                                .filter(axle -> !vehicle.axle(axle).brake().hasDrum())
                                 .map(axle -> new CarSaid.OfAxle(
                                         axle, disc(vehicle.axle(axle).brake().details())))
                                 .toList())),
@@ -81,9 +82,30 @@ public final class CarFacts {
         return labels.of(
                 "parking-brake",
                 "caliper",
-                labels.of("caliper-kind", "caliper", brake.caliper()),
+                labels.of(
+                        "caliper-kind",
+                        "caliper",
+                        brake.hasDrum() ? "DRUM" : brake.caliper().name()),
                 "kind",
                 kind != null ? kind.name() : brake.electricParkingBrake() ? "ELECTRIC" : "NONE");
+    }
+
+    /** Friction material of a pad or a shoe: new, and its minimum. */
+    public static String friction(BrakeSpecification brake) {
+        return brake.drum()
+                .map(drum -> newAndLimit(drum.liningNewMm(), drum.liningMinimumMm()))
+                .orElseGet(() -> newAndLimit(brake.padNewMm(), brake.padMinimumMm()));
+    }
+
+    /** Thickness of a disc: new, and its minimum; of a drum its inside diameter, and that at which it is discarded. */
+    public static String rotor(BrakeSpecification brake) {
+        return brake.drum()
+                .map(drum -> newAndLimit(drum.drumNewMm(), drum.drumDiscardMm()))
+                .orElseGet(() -> newAndLimit(brake.discNewMm(), brake.discMinimumMm()));
+    }
+
+    private static String newAndLimit(double newMm, double limitMm) {
+        return Told.exact(newMm, "mm") + ", " + Told.exact(limitMm, "mm");
     }
 
     /** How the wheels of a set sit and what sensors they have. */

@@ -39,8 +39,14 @@ import java.util.stream.Stream;
  */
 public record FindingsPage(Assessment assessment, List<Photo> photos) {
     /** What is seen at one brake has most often one cause. */
-    private static final Set<Subject.Part> BRAKE =
-            EnumSet.of(Subject.Part.PAD, Subject.Part.CALIPER, Subject.Part.DISC);
+    private static final Set<Subject.Part> BRAKE = EnumSet.of(
+            Subject.Part.PAD,
+            Subject.Part.CALIPER,
+            Subject.Part.DISC,
+            Subject.Part.SHOE,
+            Subject.Part.DRUM,
+            Subject.Part.DRUM_GEAR,
+            Subject.Part.BRAKE_RELEASE);
 
     public FindingsPage {
         photos = List.copyOf(photos);
