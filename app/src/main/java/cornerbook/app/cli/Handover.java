@@ -1,9 +1,9 @@
 package cornerbook.app.cli;
 
+import cornerbook.app.cli.arguments.LetterheadOptions;
 import cornerbook.app.cli.arguments.UnitsOption;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.app.sheet.HandoverSheet;
-import cornerbook.app.sheet.Letterhead;
 import cornerbook.core.assess.Assessor;
 import cornerbook.core.car.CarHistory;
 import cornerbook.words.Language;
@@ -30,8 +30,8 @@ final class Handover implements Runnable {
     @CommandLine.Option(names = "--visit", paramLabel = "${bundle:label-id}", descriptionKey = "option-handover-visit")
     private @Nullable String visitId;
 
-    @CommandLine.Option(names = "--shop", paramLabel = "${bundle:label-name}", descriptionKey = "option-handover-shop")
-    private String shopName = "";
+    @CommandLine.Mixin
+    private LetterheadOptions shop = new LetterheadOptions();
 
     @CommandLine.Option(names = "--force", descriptionKey = "option-handover-force")
     private boolean force;
@@ -57,14 +57,15 @@ final class Handover implements Runnable {
                 : file.resolveSibling(String.valueOf(file.getFileName()).replaceFirst("\\.json$", "") + ".pdf");
         TargetFile.refuse(target, force);
         var assessor = new Assessor(LimitsFile.load()).in(climate.find());
+        var notes = record.notesOf(visit.id());
         var sheet = CarFence.judge(
                 file,
                 visit,
                 () -> HandoverSheet.render(
-                        assessor.assess(history, visit.id()),
-                        Letterhead.of(shopName),
+                        SourceFile.withOpen(assessor.assess(history, visit.id()), notes),
+                        shop.letterhead(),
                         Instant.now(),
-                        record.notesOf(visit.id()),
+                        notes,
                         reader(history)));
         TargetFile.write(target, sheet, force);
         terminal.say(new CliSaid.Wrote(target.toString()));

@@ -2,12 +2,21 @@ package cornerbook.app.desk;
 
 import cornerbook.app.book.Book;
 import cornerbook.app.book.bay.VisitInBay;
+import cornerbook.app.book.record.LeavingCheck;
+import cornerbook.app.book.work.Declined;
+import cornerbook.app.judge.Judged;
 import cornerbook.app.request.PageException;
+import cornerbook.app.request.Told;
+import cornerbook.core.assess.Advice;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.assess.Assessor;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Visit;
 import cornerbook.core.finding.Finding;
+import cornerbook.core.release.OpenPoint;
+import cornerbook.core.release.ReleaseRule;
+import cornerbook.words.Language;
+import cornerbook.words.Reader;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -16,6 +25,8 @@ import java.util.Optional;
 
 /** What every page works with: the book, the assessor and the day. */
 public record Desk(Book book, Learning learning, Clock clock) {
+    private static final int LONGEST_NAME = 200;
+
     public Assessor assessor() {
         return learning.assessor();
     }
@@ -60,6 +71,93 @@ public record Desk(Book book, Learning learning, Clock clock) {
         return history.visits().isEmpty()
                 ? List.of()
                 : assessor().findings(history, history.visits().getLast().id());
+    }
+
+    /** The visit with all that was found out at it. */
+    public Assessment assess(OpenVisit open) {
+        var assessment = assessor().assess(open.history(), open.visit().id());
+        return assessment.withOpen(openPoints(open, assessment.findings()));
+    }
+
+    /** What is found at the visit by what the book has now, gravest first; nothing where it cannot be judged. */
+    public List<Finding> findings(OpenVisit open) {
+        var visitId = open.visit().id();
+        return Judged.of("visit " + visitId, () -> assessor().findings(open.history(), visitId))
+                .orElse(List.of());
+    }
+
+    /** What keeps the car from leaving, by all that the book has. */
+    public List<OpenPoint> openPoints(OpenVisit open) {
+        return openPoints(open, findings(open));
+    }
+
+    private List<OpenPoint> openPoints(OpenVisit open, List<Finding> findings) {
+        var notes = book.bay().read(open.visit().id());
+        return new LeavingCheck(open.visit(), notes.ticks(), notes.authors().values())
+                .open(leavingRules(open), findings);
+    }
+
+    /** What opens and closes a point at a visit in this shop. */
+    public List<ReleaseRule> leavingRules(OpenVisit open) {
+        return ReleaseRule.all(book.rules().asksSecondCheck(), isRetorqueMissed(open));
+    }
+
+    /** A re-torque that was due, and neither recorded nor left to the customer with a reason at a visit between. */
+    private boolean isRetorqueMissed(OpenVisit open) {
+        return book.retorques()
+                .findMissed(open.history(), open.visit())
+                .filter(fittedAt -> open.since(fittedAt)
+                        .flatMap(visit -> book.bay().findDeparture(visit.id()).stream())
+                        .flatMap(departure -> departure.reasons().stream())
+                        .noneMatch(reason -> reason.caution().equals(OpenPoint.Kind.RETORQUE.name())))
+                .isPresent();
+    }
+
+    /** What the car's findings ask for, by what the book has now. */
+    public List<Advice> advice(OpenVisit open) {
+        return Advice.of(open.history(), open.visit(), findings(open));
+    }
+
+    /** Who takes papers of this car home: in the language that the book knows, else in that of who asks, by the shop's time. */
+    public Reader customerReader(CarHistory history) {
+        var asks = Told.reader().at(clock.getZone());
+        return Optional.ofNullable(history.customer().language())
+                .flatMap(Language::find)
+                .map(asks::in)
+                .orElse(asks);
+    }
+
+    /**
+     * The customer's answer to an advice, kept in the words in which the customer reads it.
+     *
+     * @param saidBy who of the customer's side said so; empty for the customer
+     * @throws PageException when the name is too long, or nothing of the kind was advised, or declined before
+     */
+    public Declined declined(
+            OpenVisit open,
+            String id,
+            String adviceKey,
+            boolean declined,
+            String saidBy,
+            String person,
+            Instant madeAt) {
+        if (saidBy.length() > LONGEST_NAME) {
+            throw new PageException(422, new DeskSaid.NameTooLong(LONGEST_NAME));
+        }
+        var customer = open.history().customer();
+        var sentence = advice(open).stream()
+                .filter(advice ->
+                        advice.key().equals(adviceKey) && advice.todo().isPresent())
+                .map(Advice::asked)
+                .map(customerReader(open.history())::begin)
+                .findFirst()
+                .or(() -> book.bay().read(open.visit().id()).declined().stream()
+                        .filter(before -> before.advice().equals(adviceKey))
+                        .map(Declined::sentence)
+                        .findFirst())
+                .orElseThrow(() -> new PageException(422, new DeskSaid.NoAdvice()));
+        return new Declined(
+                id, adviceKey, sentence, declined, saidBy.isBlank() ? customer.name() : saidBy, person, madeAt);
     }
 
     /** The visit, or a page that says that there is none. */

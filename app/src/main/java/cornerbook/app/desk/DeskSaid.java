@@ -4,7 +4,6 @@ import cornerbook.core.say.Amount;
 import cornerbook.core.say.Between;
 import cornerbook.core.say.Said;
 import java.time.LocalDate;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** What every page may have to say. */
@@ -48,6 +47,8 @@ public sealed interface DeskSaid extends Said {
     /** What a photo shows and who took it. */
     record PhotoOf(@Nullable Said corner, @Nullable Said part, String person) implements DeskSaid {}
 
-    /** A sentence that holds elsewhere too. */
-    record Likewise(Said sentence, List<Said> places) implements DeskSaid {}
+    /** The customer's answer to nothing that was found. */
+    record NoAdvice() implements DeskSaid {}
+
+    record NameTooLong(int most) implements DeskSaid {}
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.book.record.VisitNotes;
 import cornerbook.core.assess.Assessment;
+import cornerbook.core.assess.NamedCorner;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.corner.Corner;
@@ -125,7 +126,7 @@ class SheetPageTest {
                 finding(Verdict.RUNS_OUT, Corner.LF),
                 finding(Verdict.HOLDS, Corner.LF),
                 finding(Verdict.HOLDS, Corner.RF));
-        assertThat(page(SheetCars.withFindings(SheetCars.finished(), findings))).contains("<li>Brake pads: RF.</li>");
+        assertThat(page(SheetCars.withFindings(SheetCars.finished(), findings))).contains("<p>Brake pads: RF.</p>");
     }
 
     @Test
@@ -133,7 +134,11 @@ class SheetPageTest {
         var french = page(SheetCars.finished(), Reader.DEFAULT.in(Language.FRENCH));
         assertThat(french)
                 .contains(
-                        "lang=\"fr\"", "Données inventées", "Ce qui a été constaté", "Avant gauche (AVG)", "À retenir")
+                        "lang=\"fr\"",
+                        "Données inventées",
+                        "Ce qui doit être fait, et d’ici quand",
+                        "AVG avant gauche",
+                        "À retenir")
                 .contains("Véhicule vu du dessus", "Page \" counter(page) \" de ")
                 .doesNotContain("Next visit", "What was", "Left front", "Car from above", "\u202f");
     }

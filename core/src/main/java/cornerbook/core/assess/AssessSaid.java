@@ -6,10 +6,26 @@ import cornerbook.core.say.Amount;
 import cornerbook.core.say.Listed;
 import cornerbook.core.say.Said;
 import java.time.LocalDate;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** What is said of a history that cannot stand, and of faults that make each other worse. */
+/** What is said of findings that go together or make each other worse, and of a history that cannot stand. */
 public interface AssessSaid extends Said {
+    /**
+     * What a finding says to the customer.
+     *
+     * @param place what the sentence itself does not name; null for nothing
+     */
+    record Advised(@Nullable Said place, Said words) implements AssessSaid {}
+
+    record AllCorners() implements AssessSaid {}
+
+    /** The same with what is to be done before it. */
+    record Asked(@Nullable Said action, Said advised) implements AssessSaid {}
+
+    /** The same of other corners or wheels. */
+    record Likewise(Said sentence, List<Said> places) implements AssessSaid {}
+
     record WheelTwice(String tag) implements AssessSaid {}
 
     record VisitTwice(String id) implements AssessSaid {}

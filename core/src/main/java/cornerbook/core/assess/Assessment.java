@@ -60,11 +60,23 @@ public record Assessment(
         workDone = List.copyOf(workDone);
     }
 
+    /** The same with what keeps the car from leaving by more than the visit itself says. */
+    public Assessment withOpen(List<OpenPoint> points) {
+        return new Assessment(
+                history, visit, nextVisit, findings, points, forecasts, plan, retorque, notJudged, doubted, seizing,
+                battery, pressure, workDone);
+    }
+
     /** What is said of the car: not of the shop's own tools and hoist. */
     public List<Finding> ofCar() {
         return findings.stream()
                 .filter(finding -> !finding.subject().part().isOfShop())
                 .toList();
+    }
+
+    /** What the car's findings ask for, gravest first. */
+    public List<Advice> advice() {
+        return Advice.of(history, visit, findings);
     }
 
     /** The gravest of what is said of the car as it drives away, not of a set that lies in the store; empty when nothing is. */

@@ -5,11 +5,14 @@ import cornerbook.app.book.bay.ReadingAuthor;
 import cornerbook.app.book.bay.RivalAnswer;
 import cornerbook.app.book.bay.RivalReading;
 import cornerbook.app.book.photo.KeptPhoto;
+import cornerbook.app.book.work.Declined;
 import cornerbook.app.book.work.Remark;
 import cornerbook.app.book.work.WorkTick;
-import cornerbook.core.say.Said;
+import cornerbook.core.release.OpenPoint;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * All that was entered at one visit beside its readings, earliest first.
@@ -18,6 +21,7 @@ import java.util.Optional;
  * @param departures hand-overs; the last one counts
  * @param authors of the readings that were taken at a tablet
  * @param remarks all of them; of each topic the last one counts
+ * @param declined all of it; of each advice the last one counts
  */
 public record VisitNotes(
         List<WorkTick> ticks,
@@ -26,9 +30,13 @@ public record VisitNotes(
         List<Departure> departures,
         List<KeptPhoto> photos,
         List<ReadingAuthor> authors,
-        List<Remark> remarks) {
+        List<Remark> remarks,
+        List<Declined> declined) {
     public static final VisitNotes NONE =
-            new VisitNotes(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+            new VisitNotes(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+
+    private static final Set<OpenPoint.Kind> ONLY_WHILE_HERE =
+            EnumSet.of(OpenPoint.Kind.SECOND_CHECK, OpenPoint.Kind.RETORQUE);
 
     public VisitNotes {
         ticks = List.copyOf(ticks);
@@ -38,6 +46,7 @@ public record VisitNotes(
         photos = List.copyOf(photos);
         authors = List.copyOf(authors);
         remarks = List.copyOf(remarks);
+        declined = List.copyOf(declined);
     }
 
     public boolean isEmpty() {
@@ -57,9 +66,13 @@ public record VisitNotes(
                 .findFirst();
     }
 
-    /** What the car left with open, one sentence each. */
-    public List<Said> leftOpen() {
-        return lastDeparture().map(Departure::leftOpen).orElse(List.of());
+    /** Those that nobody let the car go with. Once it has gone, nobody can check its torque, nor record what was due before. */
+    public List<OpenPoint> unanswered(List<OpenPoint> open) {
+        return lastDeparture()
+                .map(departure -> open.stream()
+                        .filter(point -> !ONLY_WHILE_HERE.contains(point.kind()) && !departure.answers(point))
+                        .toList())
+                .orElse(open);
     }
 
     /** The hand-over that counts; empty while the car is in the bay. */
