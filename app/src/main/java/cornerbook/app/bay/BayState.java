@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * What the book has of one visit at one moment, as it is sent to tablets: its parts are the JSON that their modules read.
  *
+ * @param odometer as the book has it
  * @param leftOn the wheels that the car leaves on; empty until they are recorded
  * @param readings what stands, by field key
  * @param rivals readings that wait for an answer
@@ -26,6 +27,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record BayState(
         String now,
+        StoredOdometer odometer,
         Map<Corner, String> leftOn,
         Map<String, Stored> readings,
         List<Rival> rivals,
@@ -37,6 +39,14 @@ public record BayState(
         List<String> onCar,
         @Nullable Departed departed,
         Map<Remark.Topic, String> remarks) {
+
+    /**
+     * What the odometer reads.
+     *
+     * @param written to the last digit, with its unit
+     * @param shown what a field shows of it, by the name of the units
+     */
+    public record StoredOdometer(String written, Map<String, String> shown) {}
 
     /**
      * A finding that is unsafe.

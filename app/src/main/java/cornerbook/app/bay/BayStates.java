@@ -2,6 +2,7 @@ package cornerbook.app.bay;
 
 import cornerbook.app.bay.BayState.Air;
 import cornerbook.app.bay.BayState.Departed;
+import cornerbook.app.bay.BayState.StoredOdometer;
 import cornerbook.app.bay.BayState.Rival;
 import cornerbook.app.bay.BayState.Stored;
 import cornerbook.app.bay.BayState.Ticked;
@@ -23,10 +24,13 @@ import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Finding;
+import cornerbook.core.quantity.Quantities;
 import cornerbook.core.release.Release;
 import cornerbook.core.say.Amount;
 import cornerbook.core.tool.ShopTool;
+import cornerbook.words.UnitSystem;
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -57,6 +61,7 @@ final class BayStates {
                         key(reading), stored(reading, notes.authors().get(reading.id()))));
         return new BayState(
                 now.toString(),
+                odometer(visit),
                 visit.leftOn(),
                 standing,
                 notes.rivals().stream().map(rival -> rival(rival, standing)).toList(),
@@ -70,6 +75,13 @@ final class BayStates {
                 onCar,
                 notes.departure().map(BayStates::departed).orElse(null),
                 notes.remarks().stream().collect(Collectors.toMap(Remark::topic, Remark::words)));
+    }
+
+    private static StoredOdometer odometer(Visit visit) {
+        return new StoredOdometer(
+                Quantities.write(visit.odometerKm(), "km"),
+                Arrays.stream(UnitSystem.values())
+                        .collect(Collectors.toMap(UnitSystem::word, units -> units.field(visit.odometerKm(), "km"))));
     }
 
     private static Map<Corner, Map<String, Map<String, Air>>> air(Visit visit, Map<Axle, Double> placardsKpa) {

@@ -31,6 +31,8 @@ final class Assets {
             "bay-panel.mjs",
             "bay-person.mjs",
             "bay-photo.mjs",
+            "bay-likely.mjs",
+            "bay-odometer.mjs",
             "bay-remark.mjs",
             "bay-scan.mjs",
             "bay-sheet.mjs",

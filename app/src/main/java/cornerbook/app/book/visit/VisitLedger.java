@@ -6,12 +6,13 @@ import cornerbook.app.book.car.CarLedger;
 import cornerbook.app.book.car.CarReader;
 import cornerbook.app.book.car.CarSaid;
 import cornerbook.app.book.car.CarWriter;
-import cornerbook.app.book.car.FittingLedger;
+import cornerbook.app.book.store.Arrival;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.store.TakenIds;
 import cornerbook.app.book.store.Transactions;
 import cornerbook.core.assess.VisitRules;
 import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.JobCard;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
@@ -21,6 +22,7 @@ import cornerbook.core.tread.judge.StoredWheelCheck;
 import cornerbook.core.tread.judge.StoredWheelCheck.Identity;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -71,20 +73,25 @@ public final class VisitLedger {
             refuseProblems(longer);
             new TakenIds(handle).refuse(vehicleId, visit);
             new CarWriter(handle).writeVisit(vehicleId, visit);
-            new FittingLedger(handle).rewrite(longer);
             new RetorqueLedger(within(handle)).change(longer, visit);
             return visit;
         });
     }
 
     /**
-     * Which wheels the car leaves on, and readings that were typed with them, all or none. Opens the re-torque.
+     * Which wheels the car leaves on, and readings that were typed with them, all or none. Opens the re-torque. Where others
+     * stood recorded, the book keeps them.
      *
      * @param identities what was read off wheels that came out of the store
+     * @param because why others are recorded, and by whom
      * @throws BookException when a stored wheel differs from its take-off, a wheel is at two corners, or a reading cannot stand
      */
     public void recordLeaving(
-            String visitId, Map<Corner, String> leftOn, List<Identity> identities, List<Reading> readings) {
+            String visitId,
+            Map<Corner, String> leftOn,
+            List<Identity> identities,
+            List<Reading> readings,
+            Because because) {
         store.write(handle -> {
             var history = new CarLedger(within(handle)).getOfVisit(visitId);
             var visit = history.getVisit(visitId);
@@ -92,8 +99,10 @@ public final class VisitLedger {
             var changed = replaced(history, left);
             refuseProblems(changed);
             refuseOtherWheels(history, visit, leftOn, identities);
-            new CarWriter(handle).replaceLeaving(visitId, leftOn);
-            new FittingLedger(handle).rewrite(changed);
+            new CarWriter(handle).replaceWheels(left);
+            if (!visit.leftOn().isEmpty()) {
+                new VisitChanges(handle, history.vehicle().id()).keepChanged(visit, left, because);
+            }
             new RetorqueLedger(within(handle)).change(changed, left);
             return new ReadingLedger(within(handle)).add(changed, visitId, readings);
         });
@@ -114,26 +123,47 @@ public final class VisitLedger {
     }
 
     /**
-     * Puts right on which day a visit was, or what its odometer read; the book keeps what stood there, with the reason.
+     * Puts right what the book has of a visit, all but its readings: day, odometer, technician, notes, and the wheels that the
+     * car came and left on. The book keeps what stood there, with reason and name. Readings of a wheel that was not there go to
+     * the one that was.
      *
      * @param seen the visit as the person saw it
-     * @param day on which it is put right
+     * @param after the visit as it is to stand
      * @throws BookException when somebody else has put it right since, or the visits could not stand so
      */
-    public void putRight(Visit seen, LocalDate date, double odometerKm, String reason, LocalDate day) {
-        store.write(handle -> {
+    public Arrival putRight(Visit seen, Visit after, Because because) {
+        return store.write(handle -> {
             var history = new CarLedger(within(handle)).getOfVisit(seen.id());
             var before = history.getVisit(seen.id());
-            var after = before.withOdometer(date, odometerKm);
-            if (after.equals(before)) {
-                return before;
+            var changes = new VisitChanges(handle, history.vehicle().id());
+            if (changes.has(because) || valuesOf(after).equals(valuesOf(before))) {
+                return Arrival.ALREADY;
             }
-            if (!before.equals(before.withOdometer(seen.date(), seen.odometerKm()))) {
+            if (!valuesOf(seen).equals(valuesOf(before))) {
                 throw new BookException(new VisitSaid.PutRightMeanwhile());
             }
-            new VisitChanges(handle, history.vehicle().id()).apply(history, before, after, reason, day);
-            return after;
+            changes.apply(history, before, righted(before, after), because);
+            return Arrival.STORED;
         });
+    }
+
+    private static Visit righted(Visit before, Visit after) {
+        var card = before.card();
+        return before.withOdometer(after.date(), after.odometerKm())
+                .withArrivedOn(after.arrivedOn())
+                .withLeftOn(after.leftOn())
+                .withCard(new JobCard(
+                        after.card().technician(),
+                        card.workDone(),
+                        after.card().notes(),
+                        card.nextVisitDue(),
+                        card.tools()));
+    }
+
+    private static List<String> valuesOf(Visit visit) {
+        return Arrays.stream(VisitValue.values())
+                .map(value -> value.write(visit))
+                .toList();
     }
 
     public static void refuseProblems(CarHistory history) {
