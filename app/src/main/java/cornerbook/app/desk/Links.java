@@ -155,6 +155,15 @@ public final class Links {
         return visit(visitId) + "/leaving";
     }
 
+    public static String cancel(String visitId) {
+        return visit(visitId) + "/cancel";
+    }
+
+    /** A cancelled visit counts again. */
+    public static String restore(String visitId) {
+        return visit(visitId) + "/restore";
+    }
+
     public static String retorque(String visitId) {
         return visit(visitId) + "/retorque";
     }

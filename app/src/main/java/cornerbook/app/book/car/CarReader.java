@@ -91,7 +91,7 @@ public final class CarReader {
         };
     }
 
-    /** The visit of that id alone; empty when there is none. */
+    /** The visit of that id alone; empty when there is none, or it was cancelled. */
     public Optional<Visit> findVisit(String visitId) {
         return visits(Of.VISIT, visitId).stream().findFirst();
     }
@@ -176,7 +176,7 @@ public final class CarReader {
                         .add(ToolRows.tool(row)));
         var tightened = tightened(of, id, left);
         var visits = new ArrayList<Visit>();
-        query("select * from visit where " + of.column + " = ? order by visit_date, odometer_km", id, row -> {
+        query("select * from visit where " + of.column + " = ? and cancelled = 0 order by visit_date, odometer_km", id, row -> {
             var visitId = row.getString("id");
             visits.add(new Visit(
                     visitId,

@@ -149,6 +149,14 @@ public final class VisitChanges {
                 .insert(handle);
     }
 
+    /** The last change of a value of a visit, which it has. */
+    VisitChange getLast(String visitId, VisitValue value) {
+        return list().stream()
+                .filter(change -> change.visitId().equals(visitId) && change.what().equals(value.written()))
+                .reduce((first, last) -> last)
+                .orElseThrow();
+    }
+
     /** All changes, earliest first. */
     public List<VisitChange> list() {
         return rows.list((row, context) -> new VisitChange(

@@ -8,8 +8,10 @@ import cornerbook.app.book.car.CarSaid;
 import cornerbook.app.book.car.CarWriter;
 import cornerbook.app.book.store.Arrival;
 import cornerbook.app.book.store.BookException;
+import cornerbook.app.book.store.TableRow;
 import cornerbook.app.book.store.TakenIds;
 import cornerbook.app.book.store.Transactions;
+import cornerbook.app.book.visit.VisitValue.Standing;
 import cornerbook.core.assess.VisitRules;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.JobCard;
@@ -26,6 +28,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jdbi.v3.core.Handle;
 
 /** When cars were here, on which wheels they came and left, and what was put right of that. */
 public final class VisitLedger {
@@ -43,7 +46,7 @@ public final class VisitLedger {
     /** The visits of a day. */
     public List<VisitSummary> list(LocalDate date) {
         return store.read(handle -> handle.select(
-                        "select visit.id as visit_id, vehicle.id as vehicle_id, vehicle.name, vehicle.plate, customer.name as customer_name, visit.visit_date, (select count(*) from reading where reading.visit_id = visit.id) as readings from visit join vehicle on vehicle.id = visit.vehicle_id join customer on customer.id = vehicle.customer_id where visit.visit_date = ? order by vehicle.name",
+                        "select visit.id as visit_id, vehicle.id as vehicle_id, vehicle.name, vehicle.plate, customer.name as customer_name, visit.visit_date, (select count(*) from reading where reading.visit_id = visit.id) as readings from visit join vehicle on vehicle.id = visit.vehicle_id join customer on customer.id = vehicle.customer_id where visit.visit_date = ? and visit.cancelled = 0 order by vehicle.name",
                         date.toString())
                 .map((row, context) -> new VisitSummary(
                         row.getString("visit_id"),
@@ -145,6 +148,80 @@ public final class VisitLedger {
             changes.apply(history, before, righted(before, after), because);
             return Arrival.STORED;
         });
+    }
+
+    /** A visit that was opened by mistake counts nowhere from now on; all that was entered at it is kept. */
+    public void cancel(String visitId, Because because) {
+        store.write(handle -> {
+            var history = new CarLedger(within(handle)).getOfVisit(visitId);
+            setCancelled(handle, history.vehicle().id(), visitId, true, because);
+            handle.execute("update retorque set superseded_by = null where superseded_by = ?", visitId);
+            new RetorqueLedger(within(handle))
+                    .rewrite(new CarReader(handle)
+                            .find(history.vehicle().id())
+                            .orElseThrow());
+            return visitId;
+        });
+    }
+
+    /**
+     * A cancelled visit counts again.
+     *
+     * @throws BookException when it is not cancelled, or the visits could not stand so
+     */
+    public void restore(String visitId, Because because) {
+        store.write(handle -> {
+            var cancelled = findCancelled(handle, "visit.id", visitId).stream()
+                    .findFirst()
+                    .orElseThrow(() -> new BookException(new CarSaid.NoVisit(visitId)));
+            setCancelled(handle, cancelled.vehicleId(), visitId, false, because);
+            var history = new CarLedger(within(handle)).getOfVisit(visitId);
+            refuseProblems(history);
+            var retorques = new RetorqueLedger(within(handle));
+            retorques.change(history, history.getVisit(visitId));
+            retorques.rewrite(history);
+            return visitId;
+        });
+    }
+
+    private static void setCancelled(
+            Handle handle, String vehicleId, String visitId, boolean cancelled, Because because) {
+        new VisitChanges(handle, vehicleId)
+                .keepChanged(
+                        visitId,
+                        VisitValue.STANDING,
+                        (cancelled ? Standing.COUNTS : Standing.CANCELLED).written(),
+                        (cancelled ? Standing.CANCELLED : Standing.COUNTS).written(),
+                        because);
+        new TableRow("visit").set("id", visitId).set("cancelled", cancelled).update(handle, List.of("id"));
+        new CarWriter(handle).countChange(visitId);
+    }
+
+    /** The cancelled visits of a car, earliest first. */
+    public List<CancelledVisit> listCancelled(String vehicleId) {
+        return store.read(handle -> findCancelled(handle, "visit.vehicle_id", vehicleId));
+    }
+
+    /** A visit that was cancelled; empty for one that counts, or is not in the book. */
+    public Optional<CancelledVisit> findCancelled(String visitId) {
+        return store.read(
+                handle -> findCancelled(handle, "visit.id", visitId).stream().findFirst());
+    }
+
+    private static List<CancelledVisit> findCancelled(Handle handle, String column, String id) {
+        return handle.select(
+                        "select visit.*, (select count(*) from reading where reading.visit_id = visit.id) as readings from visit where cancelled = 1 and "
+                                + column + " = ? order by visit_date, odometer_km",
+                        id)
+                .map((row, context) -> new CancelledVisit(
+                        row.getString("id"),
+                        row.getString("vehicle_id"),
+                        LocalDate.parse(row.getString("visit_date")),
+                        row.getDouble("odometer_km"),
+                        row.getInt("readings"),
+                        new VisitChanges(handle, row.getString("vehicle_id"))
+                                .getLast(row.getString("id"), VisitValue.STANDING)))
+                .list();
     }
 
     private static Visit righted(Visit before, Visit after) {

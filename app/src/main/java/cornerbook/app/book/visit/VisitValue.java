@@ -63,7 +63,28 @@ enum VisitValue implements Said {
         String write(Visit visit) {
             return wheels(visit.leftOn());
         }
+    },
+    /** Whether the visit counts; a visit that is in a history does. */
+    STANDING {
+        @Override
+        String write(Visit visit) {
+            return Standing.COUNTS.written();
+        }
+
+        @Override
+        Said read(String written) {
+            return Standing.valueOf(written.toUpperCase(Locale.ROOT));
+        }
     };
+
+    enum Standing implements VisitSaid {
+        COUNTS,
+        CANCELLED;
+
+        String written() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+    }
 
     /** What stands in the place of what was not known. */
     private static final String NOTHING = "–";

@@ -10,7 +10,9 @@ import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
 import cornerbook.app.request.Caller;
+import cornerbook.app.request.PageException;
 import cornerbook.core.say.Refused;
+import cornerbook.core.say.Saying;
 import cornerbook.core.season.judge.OdometerRange;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
@@ -60,6 +62,33 @@ public final class VisitDataHandler {
         shown.putAll(typed.fields());
         shown.put("odometer", asked.asks() ? "" : AskedOdometer.of(typed));
         send(response, 422, open, shown, error, asked);
+    }
+
+    /** A visit that was opened by mistake. */
+    public void cancel(ServerRequest request, ServerResponse response) {
+        var open = desk.getOpenVisit(Pages.pathValue(request, "id"));
+        var typed = Form.read(request);
+        try {
+            desk.book().visits().cancel(open.visit().id(), because(typed));
+            desk.learning().learnSoon();
+            Pages.redirect(response, Links.car(open.history().vehicle().id()));
+        } catch (BookException | IllegalArgumentException e) {
+            var shown = new HashMap<>(VisitForm.fields(open.visit()));
+            shown.putAll(typed.fields());
+            send(response, 422, open, shown, Typed.sentence(e), AskedOdometer.NONE);
+        }
+    }
+
+    /** It was cancelled by mistake. */
+    public void restore(ServerRequest request, ServerResponse response) {
+        var visitId = Pages.pathValue(request, "id");
+        try {
+            desk.book().visits().restore(visitId, because(Form.read(request)));
+            desk.learning().learnSoon();
+            Pages.redirect(response, Links.visit(visitId));
+        } catch (BookException | IllegalArgumentException e) {
+            throw new PageException(422, Saying.of(e));
+        }
     }
 
     private Because because(Form typed) {
