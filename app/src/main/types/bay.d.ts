@@ -182,6 +182,7 @@ declare namespace bay {
 
   interface State {
     now: string;
+    whereabouts: string;
     odometer: StoredOdometer;
     leftOn: AtCorners;
     readings: Record<string, Stored>;
@@ -352,6 +353,12 @@ declare namespace bay {
     sure?: boolean;
   }
 
+  /** Where the car is. */
+  interface SaidState extends OfVisit {
+    kind: "state";
+    state: string;
+  }
+
   interface RivalAnswer extends OfVisit {
     kind: "answer";
     rival: string;
@@ -383,7 +390,7 @@ declare namespace bay {
     written: string;
   }
 
-  type Made = Reading | Stray | TickEntry | RemarkEntry | ToolEntry | Leaving | PutRight | RivalAnswer | PhotoEntry | PhotoChoice | DepartureEntry;
+  type Made = Reading | Stray | TickEntry | RemarkEntry | ToolEntry | Leaving | PutRight | SaidState | RivalAnswer | PhotoEntry | PhotoChoice | DepartureEntry;
   type MadeOf<K> = Extract<Made, { kind: K }>;
 
   interface Waiting {

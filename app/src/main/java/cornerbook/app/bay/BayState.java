@@ -2,6 +2,7 @@ package cornerbook.app.bay;
 
 import cornerbook.app.book.bay.Departure;
 import cornerbook.app.book.photo.Photo;
+import cornerbook.app.book.visit.VisitState;
 import cornerbook.app.book.work.Remark;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.tool.ShopTool;
@@ -12,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * What the book has of one visit at one moment, as it is sent to tablets: its parts are the JSON that their modules read.
  *
+ * @param whereabouts where the car is
  * @param odometer as the book has it
  * @param leftOn the wheels that the car leaves on; empty until they are recorded
  * @param readings what stands, by field key
@@ -27,6 +29,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record BayState(
         String now,
+        VisitState whereabouts,
         StoredOdometer odometer,
         Map<Corner, String> leftOn,
         Map<String, Stored> readings,

@@ -12,6 +12,7 @@ import cornerbook.app.book.bay.Departure;
 import cornerbook.app.book.bay.ReadingAuthor;
 import cornerbook.app.book.bay.RivalReading;
 import cornerbook.app.book.bay.VisitInBay;
+import cornerbook.app.book.visit.VisitState;
 import cornerbook.app.book.work.Remark;
 import cornerbook.app.book.work.StandingTicks;
 import cornerbook.app.book.work.WorkTick;
@@ -48,10 +49,12 @@ final class BayStates {
     /**
      * The state of a visit.
      *
+     * @param whereabouts of its car
      * @param findings on it
      * @param onCar who has its sheet open
      */
-    static BayState of(VisitInBay read, List<Finding> findings, List<String> onCar, Instant now) {
+    static BayState of(
+            VisitInBay read, VisitState whereabouts, List<Finding> findings, List<String> onCar, Instant now) {
         var visit = read.visit();
         var notes = read.notes();
         var standing = new LinkedHashMap<String, Stored>();
@@ -61,6 +64,7 @@ final class BayStates {
                         key(reading), stored(reading, notes.authors().get(reading.id()))));
         return new BayState(
                 now.toString(),
+                whereabouts,
                 odometer(visit),
                 visit.leftOn(),
                 standing,

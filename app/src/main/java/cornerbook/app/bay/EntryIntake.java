@@ -6,6 +6,7 @@ import cornerbook.app.book.bay.Departure;
 import cornerbook.app.book.store.Arrival;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.visit.Because;
+import cornerbook.app.book.visit.VisitState;
 import cornerbook.app.book.work.Remark;
 import cornerbook.app.book.work.WorkTick;
 import cornerbook.app.desk.Desk;
@@ -36,7 +37,7 @@ final class EntryIntake {
     /** Common practice, no source. */
     private static final Duration CLOCKS_DIFFER = Duration.ofMinutes(2);
 
-    private static final String KINDS = "reading, tick, remark, answer, photo choice, tool, leaving, put right, departure";
+    private static final String KINDS = "reading, tick, remark, answer, photo choice, tool, leaving, put right, state, departure";
 
     private final Desk desk;
     private final BayLedger ledger;
@@ -135,6 +136,15 @@ final class EntryIntake {
                         .choose(entry.id(), visitId, entry.word("tool", ShopTool.Kind.class), entry.mark("toolId"));
             case "leaving" -> leave(entry);
             case "put right" -> putRight(entry);
+            case "state" ->
+                desk.book()
+                        .visits()
+                        .say(
+                                entry.id(),
+                                visitId,
+                                entry.word("state", VisitState.class),
+                                entry.person(),
+                                entry.madeAt());
             case "departure" -> ledger.addDeparture(visitId, departure(entry));
             default -> throw entry.refused("kind", new BaySaid.OneOf(KINDS));
         };

@@ -164,6 +164,11 @@ public final class Links {
         return visit(visitId) + "/restore";
     }
 
+    /** Where somebody says that the car of a visit is. */
+    public static String state(String visitId) {
+        return visit(visitId) + "/state";
+    }
+
     public static String retorque(String visitId) {
         return visit(visitId) + "/retorque";
     }

@@ -25,7 +25,7 @@ export class Visit extends EventTarget {
   gone = false;
 
   /** @type {bay.State} */
-  state = { now: "", odometer: { written: "", shown: {} }, leftOn: {}, readings: {}, rivals: [], ticks: {}, photos: [], tools: {}, air: {}, unsafe: [], onCar: [], remarks: {} };
+  state = { now: "", whereabouts: "", odometer: { written: "", shown: {} }, leftOn: {}, readings: {}, rivals: [], ticks: {}, photos: [], tools: {}, air: {}, unsafe: [], onCar: [], remarks: {} };
 
   /**
    * @param {string} id
@@ -382,6 +382,11 @@ export class Visit extends EventTarget {
     );
   }
 
+  /** Where the car is, as it was said here or the book has it; empty where an older program left the state. */
+  whereabouts() {
+    return this.here("state").findLast((each) => !each.refused)?.state ?? this.state.whereabouts ?? "";
+  }
+
   /**
    * What the odometer reads, here or in the book; what was refused is nothing.
    *
@@ -456,7 +461,7 @@ export class Visit extends EventTarget {
   /**
    * Anything else than a reading, a tick or a tool.
    *
-   * @template {"leaving" | "departure" | "remark" | "answer" | "photo" | "photo choice"} K
+   * @template {"leaving" | "departure" | "state" | "remark" | "answer" | "photo" | "photo choice"} K
    * @param {K} kind
    * @param {Omit<bay.MadeOf<K>, "kind" | keyof bay.OfVisit>} values
    */

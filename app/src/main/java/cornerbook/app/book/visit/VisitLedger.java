@@ -22,6 +22,7 @@ import cornerbook.core.finding.Problem;
 import cornerbook.core.say.Said;
 import cornerbook.core.tread.judge.StoredWheelCheck;
 import cornerbook.core.tread.judge.StoredWheelCheck.Identity;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -46,7 +47,9 @@ public final class VisitLedger {
     /** The visits of a day. */
     public List<VisitSummary> list(LocalDate date) {
         return store.read(handle -> handle.select(
-                        "select visit.id as visit_id, vehicle.id as vehicle_id, vehicle.name, vehicle.plate, customer.name as customer_name, visit.visit_date, (select count(*) from reading where reading.visit_id = visit.id) as readings from visit join vehicle on vehicle.id = visit.vehicle_id join customer on customer.id = vehicle.customer_id where visit.visit_date = ? and visit.cancelled = 0 order by vehicle.name",
+                        "select visit.id as visit_id, vehicle.id as vehicle_id, vehicle.name, vehicle.plate, customer.name as customer_name, visit.visit_date, (select count(*) from reading where reading.visit_id = visit.id) as readings, "
+                                + VisitStates.COLUMNS
+                                + " from visit join vehicle on vehicle.id = visit.vehicle_id join customer on customer.id = vehicle.customer_id where visit.visit_date = ? and visit.cancelled = 0 order by vehicle.name",
                         date.toString())
                 .map((row, context) -> new VisitSummary(
                         row.getString("visit_id"),
@@ -55,8 +58,31 @@ public final class VisitLedger {
                         row.getString("plate"),
                         row.getString("customer_name"),
                         LocalDate.parse(row.getString("visit_date")),
-                        row.getInt("readings")))
+                        row.getInt("readings"),
+                        VisitStates.read(row)))
                 .list());
+    }
+
+    /** Where the car of a visit is. */
+    public VisitState getState(String visitId) {
+        return store.read(handle -> new VisitStates(handle).get(visitId));
+    }
+
+    /**
+     * A person says where the car of a visit is.
+     *
+     * @param id of what is said; said again it counts once
+     * @param person may be empty at the desk, where nobody is known
+     * @throws BookException when there is no such visit, or it is said to be gone: that is its hand-over
+     */
+    public Arrival say(String id, String visitId, VisitState state, String person, Instant madeAt) {
+        if (!VisitState.byHand().contains(state)) {
+            throw new BookException(new VisitSaid.GoneByHandOver());
+        }
+        return store.write(handle -> {
+            new CarLedger(within(handle)).requireVisit(visitId);
+            return new VisitStates(handle).say(id, visitId, state, person, madeAt);
+        });
     }
 
     /** What was put right of a car's visits, earliest first. */

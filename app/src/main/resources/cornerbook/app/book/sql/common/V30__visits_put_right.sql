@@ -8,3 +8,15 @@ alter table visit add column cancelled integer not null default 0 check (cancell
 
 -- Which wheel ran where follows from the visits. Nothing read this, and it could not hold an odometer that runs back.
 drop table fitting;
+
+-- Where the car of a visit is, as somebody said by hand; it holds until something new happens at the visit.
+create table visit_state (
+    id text primary key,
+    visit_id text not null references visit (id),
+    place_in_list integer not null,
+    state text not null,
+    happened text not null,
+    person text not null,
+    made_at text not null
+);
+create unique index visit_state_by_place on visit_state (visit_id, place_in_list);
