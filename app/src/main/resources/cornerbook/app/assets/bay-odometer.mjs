@@ -20,6 +20,15 @@ export function odometer(view) {
   const input = h("input", {
     id: "odometer", type: "text", autocomplete: "off", inputMode: "decimal", enterKeyHint: "next", maxLength: 24, "aria-describedby": below.id,
     onchange: () => commit(),
+    onfocus: () => (fresh = true),
+    oninput: () => (fresh = false),
+    onclick: () => {
+      // A tap selects what is there, so that what is typed replaces it; a second tap sets the cursor.
+      if (fresh) {
+        input.select();
+      }
+      fresh = false;
+    },
     onkeydown: (event) => {
       if (event.key === "Enter" && !event.isComposing) {
         event.preventDefault();
@@ -31,6 +40,7 @@ export function odometer(view) {
   });
   /** @param {number} value */
   const withUnit = (value) => `${asHere(number(value))}\u00a0${unit}`;
+  let fresh = false;
   let wrong = "";
   let shown = "";
   let shape = "";

@@ -40,8 +40,9 @@ public record AskedOdometer(String question, String km, List<Choice> choices, bo
      * One answer.
      *
      * @param value for the field
+     * @param likely whether it is what was likely meant; else it is what was typed
      */
-    public record Choice(String value, String words) {}
+    public record Choice(String value, String words, boolean likely) {}
 
     public AskedOdometer {
         choices = List.copyOf(choices);
@@ -80,7 +81,10 @@ public record AskedOdometer(String question, String km, List<Choice> choices, bo
     private static Choice choice(String number, UnitSystem units, LikelyOdometer.@Nullable Slip slip) {
         var value = units.withUnit(number, KM);
         var said = Amount.of(Typed.valueOf(value, KM), KM);
-        return new Choice(value, Told.say(slip == null ? new VisitSaid.ItIsSo(said) : new VisitSaid.Likely(said, slip)));
+        return new Choice(
+                value,
+                Told.say(slip == null ? new VisitSaid.ItIsSo(said) : new VisitSaid.Likely(said, slip)),
+                slip != null);
     }
 
     public boolean asks() {
