@@ -169,7 +169,9 @@ final class BayHandler {
         return BayStates.of(
                 desk.getVisitInBay(visitId),
                 desk.book().visits().getState(visitId),
-                LeavingCheck.findings(desk, visitId), watch.people(visitId), desk.now());
+                LeavingCheck.findings(desk, visitId),
+                watch.people(visitId),
+                desk.now());
     }
 
     static void send(ServerResponse response, int status, Object value) {

@@ -2,9 +2,9 @@ package cornerbook.app.bay;
 
 import cornerbook.app.bay.BayState.Air;
 import cornerbook.app.bay.BayState.Departed;
-import cornerbook.app.bay.BayState.StoredOdometer;
 import cornerbook.app.bay.BayState.Rival;
 import cornerbook.app.bay.BayState.Stored;
+import cornerbook.app.bay.BayState.StoredOdometer;
 import cornerbook.app.bay.BayState.Ticked;
 import cornerbook.app.bay.BayState.Unsafe;
 import cornerbook.app.book.bay.BayNotes;

@@ -39,7 +39,8 @@ interface CliSaid extends Said {
      * @param expected what is expected, one sentence
      * @param likely what was likely meant; null where nothing is likely
      */
-    record OdometerAsked(Amount odometer, Said expected, @Nullable Listed likely) implements CliSaid {}
+    record OdometerAsked(
+            Amount odometer, Said expected, @Nullable Listed likely) implements CliSaid {}
 
     record LikelyOdometer(Amount odometer, Said slip) implements CliSaid {}
 

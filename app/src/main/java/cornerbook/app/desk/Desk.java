@@ -55,8 +55,8 @@ public record Desk(Book book, Learning learning, Clock clock) {
                 book.visits()
                         .findCancelled(visitId)
                         .map(CancelledVisit::cancelled)
-                        .<DeskSaid>map(cancelled -> new DeskSaid.VisitCancelled(
-                                cancelled.on(), cancelled.person(), cancelled.reason()))
+                        .<DeskSaid>map(cancelled ->
+                                new DeskSaid.VisitCancelled(cancelled.on(), cancelled.person(), cancelled.reason()))
                         .orElseGet(DeskSaid.NoVisit::new));
     }
 

@@ -9,8 +9,8 @@ import java.sql.DriverManager;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
-import tools.jackson.databind.node.ObjectNode;
 import org.junit.jupiter.api.Test;
+import tools.jackson.databind.node.ObjectNode;
 
 /** What tablets send, answered one by one. */
 class BayEntriesTest extends TabletEntries {
@@ -98,12 +98,21 @@ class BayEntriesTest extends TabletEntries {
                 .containsExactly("stored", "already", "refused", "refused");
         assertThat(state().path("odometer").path("shown").path("metric").stringValue())
                 .isEqualTo("38200");
-        assertThat(shop.book.visits().listChanges(shop.book.cars().findOfVisit(visitId).orElseThrow().vehicle().id())).singleElement().satisfies(change -> {
-            assertThat(change.before()).isEqualTo(seen);
-            assertThat(change.after()).isEqualTo("38200 km");
-            assertThat(change.reason()).isEqualTo("Typed wrong.");
-            assertThat(change.person()).isEqualTo("Ada");
-        });
+        assertThat(shop.book
+                        .visits()
+                        .listChanges(shop.book
+                                .cars()
+                                .findOfVisit(visitId)
+                                .orElseThrow()
+                                .vehicle()
+                                .id()))
+                .singleElement()
+                .satisfies(change -> {
+                    assertThat(change.before()).isEqualTo(seen);
+                    assertThat(change.after()).isEqualTo("38200 km");
+                    assertThat(change.reason()).isEqualTo("Typed wrong.");
+                    assertThat(change.person()).isEqualTo("Ada");
+                });
     }
 
     private ObjectNode odometer(String seen, String odometer) {

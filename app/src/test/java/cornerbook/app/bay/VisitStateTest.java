@@ -41,7 +41,9 @@ class VisitStateTest extends TabletEntries {
     /** Desk and bay have one answer. */
     private VisitState told() throws Exception {
         var atTheBay = VisitState.valueOf(state().path("whereabouts").stringValue());
-        assertThat(shop.book.visits().list(shop.book.visits().find(visitId).orElseThrow().date()))
+        assertThat(shop.book
+                        .visits()
+                        .list(shop.book.visits().find(visitId).orElseThrow().date()))
                 .extracting(VisitSummary::state)
                 .containsExactly(atTheBay);
         return atTheBay;

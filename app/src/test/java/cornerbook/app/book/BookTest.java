@@ -8,10 +8,10 @@ import cornerbook.app.InEnglish;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.store.BookFile;
 import cornerbook.app.book.store.Migrations;
+import cornerbook.app.book.visit.Because;
 import cornerbook.app.book.visit.OpenRetorque;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.exchange.VisitFile;
-import cornerbook.app.book.visit.Because;
 import cornerbook.core.assess.Learner;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
@@ -265,7 +265,8 @@ class BookTest {
                     .contains("at once");
             var correctsNothing = new Reading(
                     "new", Measure.BATTERY_TEMPERATURE, null, null, null, 11, "11 °C", "not there", "mistyped");
-            assertThatThrownBy(() -> book.visits().recordLeaving("mix", leaving, List.of(), List.of(correctsNothing), BECAUSE))
+            assertThatThrownBy(() ->
+                            book.visits().recordLeaving("mix", leaving, List.of(), List.of(correctsNothing), BECAUSE))
                     .isInstanceOf(BookException.class);
             assertThat(book.visits().find("mix").orElseThrow().leftOn())
                     .as("a reading that cannot stand leaves the wheels as they were")

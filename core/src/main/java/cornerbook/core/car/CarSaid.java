@@ -23,8 +23,7 @@ public interface CarSaid extends Said {
      * @param by how far it rose or fell
      * @param reckoned the distance that is reckoned instead
      */
-    record OdometerDoubted(
-            boolean ranBack, Amount by, LocalDate from, LocalDate until, Amount reckoned, Amount perDay)
+    record OdometerDoubted(boolean ranBack, Amount by, LocalDate from, LocalDate until, Amount reckoned, Amount perDay)
             implements CarSaid {}
 
     /** How a value was come by that stands in a reading. */

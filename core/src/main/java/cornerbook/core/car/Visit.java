@@ -74,8 +74,8 @@ public record Visit(
     }
 
     /** The same visit with other wheels on arrival. */
-    public Visit withArrivedOn(Map<Corner, String> wheelAt) {
-        return with(date, odometerKm, wheelAt, leftOn, readings, card, tightened);
+    public Visit withArrivedOn(Map<Corner, String> cameOn) {
+        return with(date, odometerKm, cameOn, leftOn, readings, card, tightened);
     }
 
     /** The same visit with other wheels on leaving; a wheel that is new at its corner is not tightened there. */

@@ -43,8 +43,10 @@ public record LikelyOdometer(Slip slip, double value) {
         for (int i = 0; i + 1 < digits.length(); i++) {
             all.add(new LikelyOdometer(
                     Slip.DIGITS_SWAPPED,
-                    Double.parseDouble(
-                            digits.substring(0, i) + digits.charAt(i + 1) + digits.charAt(i) + digits.substring(i + 2))));
+                    Double.parseDouble(digits.substring(0, i)
+                            + digits.charAt(i + 1)
+                            + digits.charAt(i)
+                            + digits.substring(i + 2))));
         }
         all.add(new LikelyOdometer(Slip.MILES_AND_KILOMETRES, Math.round(typed * KM_PER_MILE)));
         all.add(new LikelyOdometer(Slip.MILES_AND_KILOMETRES, Math.round(typed / KM_PER_MILE)));

@@ -11,7 +11,4 @@ import org.jspecify.annotations.Nullable;
  * @param on the day
  */
 public record Because(
-        @Nullable String entryId,
-        String reason,
-        @Nullable String person,
-        LocalDate on) {}
+        @Nullable String entryId, String reason, @Nullable String person, LocalDate on) {}

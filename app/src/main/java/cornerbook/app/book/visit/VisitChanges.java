@@ -46,8 +46,8 @@ public final class VisitChanges {
      */
     void apply(CarHistory history, Visit before, Visit after, Because because) {
         var moved = movedReadings(before, after, because.reason());
-        var righted =
-                after.withReadings(Stream.concat(before.readings().stream(), moved.stream()).toList());
+        var righted = after.withReadings(
+                Stream.concat(before.readings().stream(), moved.stream()).toList());
         var changed = inOrder(VisitLedger.replaced(history, righted));
         VisitLedger.refuseProblems(changed);
         new TableRow("visit")
@@ -152,7 +152,8 @@ public final class VisitChanges {
     /** The last change of a value of a visit, which it has. */
     VisitChange getLast(String visitId, VisitValue value) {
         return list().stream()
-                .filter(change -> change.visitId().equals(visitId) && change.what().equals(value.written()))
+                .filter(change ->
+                        change.visitId().equals(visitId) && change.what().equals(value.written()))
                 .reduce((first, last) -> last)
                 .orElseThrow();
     }

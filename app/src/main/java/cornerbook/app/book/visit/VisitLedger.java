@@ -183,9 +183,7 @@ public final class VisitLedger {
             setCancelled(handle, history.vehicle().id(), visitId, true, because);
             handle.execute("update retorque set superseded_by = null where superseded_by = ?", visitId);
             new RetorqueLedger(within(handle))
-                    .rewrite(new CarReader(handle)
-                            .find(history.vehicle().id())
-                            .orElseThrow());
+                    .rewrite(new CarReader(handle).find(history.vehicle().id()).orElseThrow());
             return visitId;
         });
     }

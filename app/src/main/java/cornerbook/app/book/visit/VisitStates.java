@@ -10,8 +10,7 @@ import org.jdbi.v3.core.Handle;
 /** Where cars are, from what was entered and what was said by hand. Runs inside the caller's transaction. */
 record VisitStates(Handle handle) {
     /** Of each visit that a query reads, for {@link #read}. */
-    static final String COLUMNS =
-            """
+    static final String COLUMNS = """
             (exists (select 1 from reading where reading.visit_id = visit.id and reading.measure <> 'REPLACED_ODOMETER')
              or exists (select 1 from work_tick where work_tick.visit_id = visit.id)
              or exists (select 1 from visit_wheel where visit_wheel.visit_id = visit.id and visit_wheel.moment = 'LEFT')) as begun,

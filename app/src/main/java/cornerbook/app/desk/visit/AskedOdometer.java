@@ -55,16 +55,19 @@ public record AskedOdometer(String question, String km, List<Choice> choices, bo
 
     /** What to ask about a value; empty when it is credible, or was tapped or typed after it was asked about. */
     static Optional<AskedOdometer> of(Optional<OdometerRange> expected, double odometerKm, Form typed) {
-        return expected.filter(range ->
-                        !range.contains(odometerKm) && !String.valueOf(odometerKm).equals(typed.get(FIELD)))
+        return expected.filter(range -> !range.contains(odometerKm)
+                        && !String.valueOf(odometerKm).equals(typed.get(FIELD)))
                 .map(range -> asked(range, odometerKm, EntryUnits.of(typed).system()));
     }
 
     private static AskedOdometer asked(OdometerRange range, double odometerKm, UnitSystem units) {
-        var likely = LikelyOdometer.of(
-                        units.in(odometerKm, KM), units.in(range.lowestKm(), KM), units.in(range.highestKm(), KM))
-                .stream()
-                .map(each -> choice("%.0f".formatted(each.value()), units, each.slip()));
+        var likely =
+                LikelyOdometer.of(
+                                units.in(odometerKm, KM),
+                                units.in(range.lowestKm(), KM),
+                                units.in(range.highestKm(), KM))
+                        .stream()
+                        .map(each -> choice("%.0f".formatted(each.value()), units, each.slip()));
         var itself = choice(units.field(odometerKm, KM), units, null);
         return new AskedOdometer(
                 Told.say(range.question()),

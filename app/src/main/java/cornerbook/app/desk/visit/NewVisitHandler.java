@@ -116,7 +116,8 @@ public final class NewVisitHandler {
         return new Visit(
                 typed.identity("visit"),
                 EntryHandler.dateOf(typed.get("date"), desk.today()),
-                Typed.valueOf(AskedOdometer.of(typed), "km", EntryUnits.of(typed).system()),
+                Typed.valueOf(
+                        AskedOdometer.of(typed), "km", EntryUnits.of(typed).system()),
                 arrivedOn,
                 Map.of(),
                 replacedOdometer(typed),

@@ -53,10 +53,7 @@ record VisitForm(Visit visit, Form typed) {
     /** The visit as the form showed it. */
     Visit seen() {
         try {
-            return with(
-                    SEEN,
-                    LocalDate.parse(typed.get("seenDate")),
-                    Double.parseDouble(typed.get("seenOdometer")));
+            return with(SEEN, LocalDate.parse(typed.get("seenDate")), Double.parseDouble(typed.get("seenOdometer")));
         } catch (DateTimeException | NumberFormatException e) {
             throw new PageException(400, new DeskSaid.FormNotUnderstood());
         }

@@ -60,8 +60,8 @@ class CancelledVisitTest {
         assertThat(book.readings().countBrakePairs(last.date(), last.date())).isZero();
         assertThat(book.check()).isEmpty();
 
-        for (var address : List.of(
-                Links.visit(last.id()), Links.findings(last.id()), Links.bay(last.id()) + "/sheet.json")) {
+        for (var address :
+                List.of(Links.visit(last.id()), Links.findings(last.id()), Links.bay(last.id()) + "/sheet.json")) {
             assertThat(shop.get(address).statusCode()).as(address).isEqualTo(404);
         }
         assertThat(shop.get(Links.visit(last.id())).body()).contains("was cancelled on", "by Ada", "Another car");
@@ -86,14 +86,17 @@ class CancelledVisitTest {
         assertThat(book.cars().find(CAR)).contains(before);
         assertThat(book.retorques().listOpen()).isEqualTo(retorques);
         assertThat(book.visits().listCancelled(CAR)).isEmpty();
-        assertThat(shop.get(Links.visit(last.id())).body()).contains("visit was counted, now cancelled (Ada: Another car)");
+        assertThat(shop.get(Links.visit(last.id())).body())
+                .contains("visit was counted, now cancelled (Ada: Another car)");
     }
 
     @Test
     void withoutReasonOrNameNothingIsCancelled() throws Exception {
-        assertThat(shop.post(Links.cancel(last.id()), Map.of("reason", "", "person", "Ada")).body())
+        assertThat(shop.post(Links.cancel(last.id()), Map.of("reason", "", "person", "Ada"))
+                        .body())
                 .contains("The reason is missing");
-        assertThat(shop.post(Links.cancel(last.id()), Map.of("reason", "Another car")).body())
+        assertThat(shop.post(Links.cancel(last.id()), Map.of("reason", "Another car"))
+                        .body())
                 .contains("Your name is missing");
         assertThat(post(Links.restore(last.id()), BECAUSE)).isEqualTo(422);
         assertThat(post(Links.cancel("no-visit"), BECAUSE)).isEqualTo(404);

@@ -141,7 +141,8 @@ class VisitDataTest {
     void wheelsAndNotesArePutRightAndTheReadingsFollow() throws Exception {
         var open = visitOnOneSet();
         var other = car().sets().stream()
-                .filter(set -> set.wheels().stream().noneMatch(wheel -> open.arrivedOn().containsValue(wheel.tag())))
+                .filter(set -> set.wheels().stream()
+                        .noneMatch(wheel -> open.arrivedOn().containsValue(wheel.tag())))
                 .findFirst()
                 .orElseThrow();
         var form = form(open, open.date(), open.odometerKm(), "The other set");
@@ -156,13 +157,11 @@ class VisitDataTest {
         assertThat(righted.arrivedOn()).containsEntry(Corner.LF, wheel);
         assertThat(righted.card().notes()).isEqualTo("Came on the other set");
         assertThat(righted.readings()).hasSize(2);
-        assertThat(new StandingReadings(righted).all())
-                .singleElement()
-                .satisfies(reading -> {
-                    assertThat(reading.wheelTag()).isEqualTo(wheel);
-                    assertThat(reading.value()).isEqualTo(6.5);
-                    assertThat(reading.reason()).isEqualTo("The other set");
-                });
+        assertThat(new StandingReadings(righted).all()).singleElement().satisfies(reading -> {
+            assertThat(reading.wheelTag()).isEqualTo(wheel);
+            assertThat(reading.value()).isEqualTo(6.5);
+            assertThat(reading.reason()).isEqualTo("The other set");
+        });
         assertThat(book.visits().listChanges(CAR))
                 .extracting(VisitChange::what, VisitChange::person)
                 .containsExactly(

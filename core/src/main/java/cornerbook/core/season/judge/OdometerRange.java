@@ -29,8 +29,8 @@ public record OdometerRange(LocalDate since, double lowestKm, double highestKm) 
         return Mileage.replacedOdometerKm(visit).isPresent()
                 ? Optional.empty()
                 : history.visits().stream()
-                        .filter(other -> !other.id().equals(visit.id())
-                                && !other.date().isAfter(visit.date()))
+                        .filter(other ->
+                                !other.id().equals(visit.id()) && !other.date().isAfter(visit.date()))
                         .max(Comparator.comparing(Visit::date).thenComparingDouble(Visit::odometerKm))
                         .map(before -> after(history, before, visit.date()));
     }
@@ -57,7 +57,6 @@ public record OdometerRange(LocalDate since, double lowestKm, double highestKm) 
 
     /** What is asked about a value outside, one sentence: the same for each. */
     public Said question() {
-        return new SeasonSaid.OdometerExpected(
-                Amount.of(lowestKm, "km"), since, Amount.of(highestKm, "km"));
+        return new SeasonSaid.OdometerExpected(Amount.of(lowestKm, "km"), since, Amount.of(highestKm, "km"));
     }
 }

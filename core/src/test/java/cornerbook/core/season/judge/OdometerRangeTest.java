@@ -70,7 +70,8 @@ class OdometerRangeTest {
         var replaced = visit("autumn", LocalDate.of(2026, 10, 14), 900)
                 .withReadings(List.of(Cars.reading(Measure.REPLACED_ODOMETER, null, null, null, 44_000)));
         assertThat(OdometerRange.of(car(SPRING), replaced)).isEmpty();
-        assertThat(new Mileage(List.of(SPRING, replaced)).sinceFirstKm(replaced)).isEqualTo(6_900);
+        assertThat(new Mileage(List.of(SPRING, replaced)).sinceFirstKm(replaced))
+                .isEqualTo(6_900);
         assertThat(new Mileage(List.of(SPRING, replaced)).doubts()).isEmpty();
     }
 
