@@ -18,5 +18,5 @@ export function whereabouts(view) {
     buttons.forEach((button) => (button.ariaPressed = String(button.value === now)));
     gone.hidden = now !== "GONE";
   });
-  return h("fieldset", { className: "choice whereabouts" }, h("legend", {}, say("whereabouts-title")), ...buttons, gone);
+  return h("fieldset", { className: "whereabouts" }, h("legend", {}, say("whereabouts-title")), ...buttons, gone);
 }

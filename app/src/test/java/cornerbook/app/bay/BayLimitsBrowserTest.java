@@ -103,8 +103,7 @@ class BayLimitsBrowserTest {
         assertThat(said).isEmpty();
         tablet.setOffline(false);
         assertThat(page.locator("#link")).hasText("All in the book");
-        assertThat(shop.book.visits().find(visitId).orElseThrow().odometerKm())
-                .isEqualTo((double) right);
+        assertThat(shop.book.visits().find(visitId).orElseThrow().odometerKm()).isEqualTo((double) right);
     }
 
     @Test
