@@ -15,7 +15,7 @@ declare namespace bay {
     car: string;
     plate: string;
     day: string;
-    odometer: string;
+    odometer: Odometer;
     steps: Step[];
     arrived: AtCorners;
     planned: AtCorners;
@@ -28,6 +28,14 @@ declare namespace bay {
     people: string[];
     tools: Tool[];
     limits: Limit[];
+  }
+
+  interface Odometer {
+    label: string;
+    unit: string;
+    low: number;
+    high: number;
+    expected?: Expected;
   }
 
   interface Fill {
@@ -174,6 +182,8 @@ declare namespace bay {
 
   interface State {
     now: string;
+    whereabouts: string;
+    odometer: StoredOdometer;
     leftOn: AtCorners;
     readings: Record<string, Stored>;
     rivals: Rival[];
@@ -192,6 +202,11 @@ declare namespace bay {
     key: string;
     sentence: ForAll<string>;
     declinedBy?: string;
+  }
+
+  interface StoredOdometer {
+    written: string;
+    shown: Record<string, string>;
   }
 
   interface Unsafe {
@@ -339,6 +354,25 @@ declare namespace bay {
     [read: `dateCode.${string}` | `sensor.${string}`]: string;
   }
 
+  /** The odometer, read again. */
+  interface PutRight extends OfVisit {
+    kind: "put right";
+    odometer: string;
+    /** What the tablet showed before. */
+    seen: string;
+    reason?: string;
+    /** Whether it waits for its reason. */
+    held?: boolean;
+    /** Whether a person said that it is so, however unlikely. */
+    sure?: boolean;
+  }
+
+  /** Where the car is. */
+  interface SaidState extends OfVisit {
+    kind: "state";
+    state: string;
+  }
+
   interface RivalAnswer extends OfVisit {
     kind: "answer";
     rival: string;
@@ -370,7 +404,7 @@ declare namespace bay {
     written: string;
   }
 
-  type Made = Reading | Stray | TickEntry | RemarkEntry | DeclinedEntry | ToolEntry | Leaving | RivalAnswer | PhotoEntry | PhotoChoice | DepartureEntry;
+  type Made = Reading | Stray | TickEntry | RemarkEntry | DeclinedEntry | ToolEntry | Leaving | PutRight | SaidState | RivalAnswer | PhotoEntry | PhotoChoice | DepartureEntry;
   type MadeOf<K> = Extract<Made, { kind: K }>;
 
   interface Waiting {
@@ -408,6 +442,12 @@ declare namespace bay {
 
   /** What a step waits for. */
   type Missing = { field: Field } | { tick: Tick } | { wheels: string };
+
+  /** What an odometer was likely meant to be. */
+  interface Likely {
+    value: number;
+    slip: string;
+  }
 
   interface Progress {
     missing: Missing[];

@@ -8,10 +8,14 @@ declare module "node:assert/strict" {
   const assert: {
     ok(value: unknown): asserts value;
     equal<T>(actual: unknown, expected: T, message?: string): asserts actual is T;
-    deepEqual(actual: unknown, expected: unknown): void;
+    deepEqual(actual: unknown, expected: unknown, message?: string): void;
     throws(run: () => unknown, message: RegExp): void;
   };
   export default assert;
+}
+
+declare module "node:fs" {
+  export function readFileSync(path: URL, encoding: string): string;
 }
 
 declare module "node:crypto" {

@@ -57,6 +57,18 @@ test("what is entered here is shown before what the book has", async () => {
   assert.deepEqual([written, where, entry.shown, entry.written], ["5.1", "held", "1", "5.1 mm"]);
 });
 
+test("an odometer that is read again waits for its reason, and is sent as a correction of what was shown", async () => {
+  visit.state.odometer = { written: "38000 km", shown: { metric: "38000" } };
+  assert.deepEqual([visit.odometer().written, visit.odometer().where], ["38000", "book"]);
+  await visit.readOdometer("382000");
+  await visit.readOdometer("38200");
+  const { written, where, entry } = visit.odometer();
+  assert.deepEqual([written, where, entry.odometer, entry.seen], ["38200", "held", "38200 km", "38000 km"]);
+  assert.equal(outbox.entries.length, 1);
+  await outbox.drop(entry);
+  assert.equal(visit.odometer().written, "38000");
+});
+
 test("a caution opens by what was done, and closes by what was done and by nothing else", async () => {
   const open = () => visit.openPoints().map(({ key }) => key);
   assert.deepEqual(open(), []);

@@ -2,7 +2,10 @@ package cornerbook.app.bay;
 
 import cornerbook.app.book.people.TabletAtWork;
 import cornerbook.app.book.store.BookException;
+import cornerbook.app.book.visit.VisitState;
 import cornerbook.app.desk.Desk;
+import cornerbook.app.desk.DeskSaid;
+import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.log.Faults;
 import cornerbook.app.request.Caller;
@@ -120,6 +123,27 @@ final class BayHandler {
         }
     }
 
+    /** Somebody says at the desk where a car is; the tablets hear it at once. */
+    void sayState(ServerRequest request, ServerResponse response) {
+        var visitId = Pages.pathValue(request, "id");
+        var typed = Form.read(request);
+        var state = VisitState.byHand().stream()
+                .filter(each -> each.name().equals(typed.get("state")))
+                .findFirst()
+                .orElseThrow(() -> new PageException(400, new DeskSaid.FormNotUnderstood()));
+        desk.getVisit(visitId);
+        desk.book()
+                .visits()
+                .say(
+                        typed.identity("id"),
+                        visitId,
+                        state,
+                        Caller.current().tablet().map(TabletAtWork::person).orElse(""),
+                        desk.now());
+        watch.tell(visitId);
+        Pages.redirect(response, "/");
+    }
+
     /** What was answered stands, even where the state cannot be said. */
     private @Nullable BayState stateIfAny(String visitId) {
         try {
@@ -147,6 +171,7 @@ final class BayHandler {
         var findings = desk.findings(open);
         return BayStates.of(
                 desk.getVisitInBay(visitId),
+                desk.book().visits().getState(visitId),
                 findings,
                 Advice.of(open.history(), open.visit(), findings),
                 watch.people(visitId),

@@ -24,7 +24,8 @@ public final class BayRoom implements Room {
                 .get("/bay/visits/{id}/events", handler::sendEvents)
                 .get("/bay/photos/{photo}", photos::show)
                 .put("/bay/visits/{id}/photos/{photo}", photos::take)
-                .post("/bay/visits/{id}/entries", handler::takeEntries);
+                .post("/bay/visits/{id}/entries", handler::takeEntries)
+                .post("/visits/{id}/state", handler::sayState);
     }
 
     @Override

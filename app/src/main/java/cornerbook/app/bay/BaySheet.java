@@ -32,7 +32,7 @@ public record BaySheet(
         String car,
         String plate,
         String day,
-        String odometer,
+        Odometer odometer,
         List<Step> steps,
         Map<Corner, String> arrived,
         Map<Corner, String> planned,
@@ -180,6 +180,21 @@ public record BaySheet(
      * @param asks the sentence for a value outside
      */
     public record Expected(double low, double high, String asks) {}
+
+    /**
+     * The place for the odometer.
+     *
+     * @param unit stands beside it; what is typed is written with it
+     * @param low lowest value that can be, in that unit
+     * @param high highest value that can be
+     * @param expected null for the first visit
+     */
+    public record Odometer(
+            String label,
+            String unit,
+            double low,
+            double high,
+            @Nullable Expected expected) {}
 
     /**
      * Between what values a reading lies that needs no word.

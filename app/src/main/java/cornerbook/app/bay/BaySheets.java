@@ -28,6 +28,7 @@ import cornerbook.core.finding.Verdict;
 import cornerbook.core.lift.judge.LiftFindings;
 import cornerbook.core.release.ReleaseRule;
 import cornerbook.core.say.Amount;
+import cornerbook.core.season.judge.OdometerRange;
 import cornerbook.core.torque.TighteningOrder;
 import cornerbook.core.torque.WheelFastener;
 import cornerbook.core.tread.judge.TreadPrediction;
@@ -46,6 +47,7 @@ import org.jspecify.annotations.Nullable;
 /** Makes the sheet of a visit from the book. */
 final class BaySheets {
     private static final double ANY_DEPTH_MM = 5;
+    private static final String KM = "km";
 
     /** Whichever wheels go on, they have their places on the sheet: none of these is one that the car came on. */
     private static final Map<Corner, String> NO_WHEEL_YET =
@@ -92,7 +94,7 @@ final class BaySheets {
                 vehicle.name(),
                 vehicle.plate(),
                 bay.reader().day(visit.date()),
-                bay.say(Amount.of(visit.odometerKm(), "km")),
+                odometer(history, visit, bay),
                 new BaySteps(vehicle, hoists(vehicle, bay), imagined, new FieldMaker(before, thicknesses, bay)).list(),
                 visit.arrivedOn(),
                 standing.wheelAt(),
@@ -115,6 +117,22 @@ final class BaySheets {
                         .toList(),
                 tools(tools, bay),
                 limits.stream().map(bay::limit).toList());
+    }
+
+    /** What it is expected to read goes with it, so that it is asked about without a link too. */
+    private static BaySheet.Odometer odometer(CarHistory history, Visit visit, BayReader bay) {
+        var units = bay.entry().system();
+        return new BaySheet.Odometer(
+                bay.labels().of("odometer"),
+                units.unitOf(KM),
+                0,
+                units.in(Visit.HIGHEST_ODOMETER_KM, KM),
+                OdometerRange.of(history, visit)
+                        .map(range -> new Expected(
+                                units.in(range.lowestKm(), KM),
+                                units.in(range.highestKm(), KM),
+                                bay.say(range.question())))
+                        .orElse(null));
     }
 
     /** All but the pressure to set: it changes with the temperatures, and comes with the state. */
@@ -154,7 +172,7 @@ final class BaySheets {
                 bay.entry().written(fastener.torqueNm(), Measure.WHEEL_TORQUE),
                 bay.unit(Measure.WHEEL_TORQUE),
                 fastener.thread(),
-                bay.say(Amount.of(fastener.retorqueAfterKm(), "km")));
+                bay.say(Amount.of(fastener.retorqueAfterKm(), KM)));
     }
 
     private static Map<Subject.Part, String> partsSeen(@Nullable Corner corner, BayReader bay) {

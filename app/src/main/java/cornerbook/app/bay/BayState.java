@@ -2,6 +2,7 @@ package cornerbook.app.bay;
 
 import cornerbook.app.book.bay.Departure;
 import cornerbook.app.book.photo.Photo;
+import cornerbook.app.book.visit.VisitState;
 import cornerbook.app.book.work.Remark;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.tool.ShopTool;
@@ -12,6 +13,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * What the book has of one visit at one moment, as it is sent to tablets: its parts are the JSON that their modules read.
  *
+ * @param whereabouts where the car is
+ * @param odometer as the book has it
  * @param leftOn the wheels that the car leaves on; empty until they are recorded
  * @param readings what stands, by field key
  * @param rivals readings that wait for an answer
@@ -27,6 +30,8 @@ import org.jspecify.annotations.Nullable;
  */
 public record BayState(
         String now,
+        VisitState whereabouts,
+        StoredOdometer odometer,
         Map<Corner, String> leftOn,
         Map<String, Stored> readings,
         List<Rival> rivals,
@@ -39,6 +44,14 @@ public record BayState(
         @Nullable Departed departed,
         Map<Remark.Topic, String> remarks,
         List<Advised> advised) {
+
+    /**
+     * What the odometer reads.
+     *
+     * @param written to the last digit, with its unit
+     * @param shown what a field shows of it, by the name of the units
+     */
+    public record StoredOdometer(String written, Map<String, String> shown) {}
 
     /**
      * A finding that is unsafe.

@@ -5,6 +5,7 @@ import cornerbook.app.bay.BayState.Air;
 import cornerbook.app.bay.BayState.Departed;
 import cornerbook.app.bay.BayState.Rival;
 import cornerbook.app.bay.BayState.Stored;
+import cornerbook.app.bay.BayState.StoredOdometer;
 import cornerbook.app.bay.BayState.Ticked;
 import cornerbook.app.bay.BayState.Unsafe;
 import cornerbook.app.book.bay.BayNotes;
@@ -12,6 +13,7 @@ import cornerbook.app.book.bay.Departure;
 import cornerbook.app.book.bay.ReadingAuthor;
 import cornerbook.app.book.bay.RivalReading;
 import cornerbook.app.book.bay.VisitInBay;
+import cornerbook.app.book.visit.VisitState;
 import cornerbook.app.book.work.Declined;
 import cornerbook.app.book.work.Remark;
 import cornerbook.app.book.work.StandingTicks;
@@ -26,10 +28,13 @@ import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Finding;
+import cornerbook.core.quantity.Quantities;
 import cornerbook.core.release.Release;
 import cornerbook.core.say.Amount;
 import cornerbook.core.tool.ShopTool;
+import cornerbook.words.UnitSystem;
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -47,11 +52,18 @@ final class BayStates {
     /**
      * The state of a visit.
      *
+     * @param whereabouts of its car
      * @param findings on it
      * @param advice what they ask for
      * @param onCar who has its sheet open
      */
-    static BayState of(VisitInBay read, List<Finding> findings, List<Advice> advice, List<String> onCar, Instant now) {
+    static BayState of(
+            VisitInBay read,
+            VisitState whereabouts,
+            List<Finding> findings,
+            List<Advice> advice,
+            List<String> onCar,
+            Instant now) {
         var visit = read.visit();
         var notes = read.notes();
         var standing = new LinkedHashMap<String, Stored>();
@@ -61,6 +73,8 @@ final class BayStates {
                         key(reading), stored(reading, notes.authors().get(reading.id()))));
         return new BayState(
                 now.toString(),
+                whereabouts,
+                odometer(visit),
                 visit.leftOn(),
                 standing,
                 notes.rivals().stream().map(rival -> rival(rival, standing)).toList(),
@@ -90,6 +104,13 @@ final class BayStates {
                         .map(Declined::saidBy)
                         .findFirst()
                         .orElse(null));
+    }
+
+    private static StoredOdometer odometer(Visit visit) {
+        return new StoredOdometer(
+                Quantities.write(visit.odometerKm(), "km"),
+                Arrays.stream(UnitSystem.values())
+                        .collect(Collectors.toMap(UnitSystem::word, units -> units.field(visit.odometerKm(), "km"))));
     }
 
     private static Map<Corner, Map<String, Map<String, Air>>> air(Visit visit, Map<Axle, Double> placardsKpa) {

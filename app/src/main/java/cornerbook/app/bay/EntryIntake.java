@@ -5,6 +5,8 @@ import cornerbook.app.book.bay.BayLedger;
 import cornerbook.app.book.bay.Departure;
 import cornerbook.app.book.store.Arrival;
 import cornerbook.app.book.store.BookException;
+import cornerbook.app.book.visit.Because;
+import cornerbook.app.book.visit.VisitState;
 import cornerbook.app.book.work.Declined;
 import cornerbook.app.book.work.Remark;
 import cornerbook.app.book.work.WorkTick;
@@ -38,7 +40,7 @@ final class EntryIntake {
     private static final Duration CLOCKS_DIFFER = Duration.ofMinutes(2);
 
     private static final String KINDS =
-            "reading, tick, remark, answer, photo choice, tool, leaving, declined, departure";
+            "reading, tick, remark, answer, photo choice, tool, leaving, declined, put right, state, departure";
 
     private final Desk desk;
     private final BayLedger ledger;
@@ -137,6 +139,16 @@ final class EntryIntake {
                         .choose(entry.id(), visitId, entry.word("tool", ShopTool.Kind.class), entry.mark("toolId"));
             case "leaving" -> leave(entry);
             case "declined" -> ledger.addDeclined(visitId, declined(entry));
+            case "put right" -> putRight(entry);
+            case "state" ->
+                desk.book()
+                        .visits()
+                        .say(
+                                entry.id(),
+                                visitId,
+                                entry.word("state", VisitState.class),
+                                entry.person(),
+                                entry.madeAt());
             case "departure" -> ledger.addDeparture(visitId, departure(entry));
             default -> throw entry.refused("kind", new BaySaid.OneOf(KINDS));
         };
@@ -229,9 +241,30 @@ final class EntryIntake {
                 throw new RefusedEntry(entry.where() + "/dateCode." + corner, Refused.said(e));
             }
         });
-        desk.book().visits().recordLeaving(visitId, wheels, identities, List.of());
+        var because = new Because(null, Told.say(ChangeReason.NOT_SAID), entry.person(), desk.today());
+        desk.book().visits().recordLeaving(visitId, wheels, identities, List.of(), because);
         desk.learning().learnSoon();
         return Arrival.STORED;
+    }
+
+    /** The odometer, read again; others than the tablet showed are not written over. */
+    private Arrival putRight(Entry entry) {
+        var stands = desk.getVisit(visitId);
+        var seen = stands.withOdometer(stands.date(), odometerKm(entry, "seen"));
+        var because = new Because(entry.id(), reason(entry), entry.person(), desk.today());
+        var arrival = desk.book()
+                .visits()
+                .putRight(seen, stands.withOdometer(stands.date(), odometerKm(entry, "odometer")), because);
+        desk.learning().learnSoon();
+        return arrival;
+    }
+
+    private static double odometerKm(Entry entry, String name) {
+        try {
+            return Typed.valueOf(entry.text(name), "km");
+        } catch (IllegalArgumentException e) {
+            throw new RefusedEntry(entry.where() + "/" + name, Refused.said(e));
+        }
     }
 
     private static Map<Corner, String> wheels(Entry entry) {

@@ -33,6 +33,17 @@ interface CliSaid extends Said {
     /** What is said of a file, or of a place in it. */
     record OfFile(String file, @Nullable String place, Said said) implements CliSaid {}
 
+    /**
+     * An odometer that its car can hardly have.
+     *
+     * @param expected what is expected, one sentence
+     * @param likely what was likely meant; null where nothing is likely
+     */
+    record OdometerAsked(
+            Amount odometer, Said expected, @Nullable Listed likely) implements CliSaid {}
+
+    record LikelyOdometer(Amount odometer, Said slip) implements CliSaid {}
+
     record NoFile(String file) implements CliSaid {}
 
     record NoVisit(String file) implements CliSaid {}

@@ -1,8 +1,15 @@
 package cornerbook.app.cli;
 
+import cornerbook.app.book.record.CarRecord;
 import cornerbook.core.car.Customer;
 import cornerbook.core.car.Vehicle;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Listed;
+import cornerbook.core.say.Said;
+import cornerbook.core.season.LikelyOdometer;
+import cornerbook.core.season.judge.OdometerRange;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine;
 
@@ -20,6 +27,9 @@ final class Import implements Runnable {
     @CommandLine.Option(names = "--json", descriptionKey = "option-import-json")
     private boolean json;
 
+    @CommandLine.Option(names = "--odometers-are-so", descriptionKey = "option-odometers-are-so")
+    private boolean odometersAreSo;
+
     Import(Terminal terminal) {
         this.terminal = terminal;
     }
@@ -29,6 +39,9 @@ final class Import implements Runnable {
     @Override
     public void run() {
         var records = SourceFile.readAll(files);
+        if (!odometersAreSo) {
+            askAboutOdometers(records);
+        }
         List<Customer> changed;
         try (var book = folder.open()) {
             changed = book.records().add(records);
@@ -45,5 +58,33 @@ final class Import implements Runnable {
             changed.forEach(customer -> terminal.say(
                     new CliSaid.UpdatedCustomer(customer.id(), customer.name(), customer.phone(), customer.email())));
         }
+    }
+
+    /** Refuses all when an odometer is one that its car can hardly have, and says what was likely meant. */
+    private void askAboutOdometers(List<CarRecord> records) {
+        var asked = new ArrayList<Said>();
+        for (int f = 0; f < records.size(); f++) {
+            var history = records.get(f).history();
+            for (int v = 0; v < history.visits().size(); v++) {
+                double km = history.visits().get(v).odometerKm();
+                var file = files.get(f).toString();
+                var place = "/visits/%s/odometer".formatted(v);
+                OdometerRange.of(history, history.visits().get(v))
+                        .filter(expected -> !expected.contains(km))
+                        .map(expected -> new CliSaid.OfFile(file, place, asked(expected, km)))
+                        .ifPresent(asked::add);
+            }
+        }
+        if (!asked.isEmpty()) {
+            throw new CommandFailure(CommandFailure.INPUT_REFUSED, asked);
+        }
+    }
+
+    private static Said asked(OdometerRange expected, double km) {
+        var likely = LikelyOdometer.of(km, expected.lowestKm(), expected.highestKm()).stream()
+                .map(each -> new CliSaid.LikelyOdometer(Amount.of(each.value(), "km"), each.slip()))
+                .toList();
+        return new CliSaid.OdometerAsked(
+                Amount.of(km, "km"), expected.question(), likely.isEmpty() ? null : Listed.or(likely));
     }
 }

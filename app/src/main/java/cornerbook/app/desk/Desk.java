@@ -3,6 +3,7 @@ package cornerbook.app.desk;
 import cornerbook.app.book.Book;
 import cornerbook.app.book.bay.VisitInBay;
 import cornerbook.app.book.record.LeavingCheck;
+import cornerbook.app.book.visit.CancelledVisit;
 import cornerbook.app.book.work.Declined;
 import cornerbook.app.judge.Judged;
 import cornerbook.app.request.PageException;
@@ -45,17 +46,29 @@ public record Desk(Book book, Learning learning, Clock clock) {
     }
 
     public CarHistory getHistoryOfVisit(String visitId) {
-        return book.cars().findOfVisit(visitId).orElseThrow(() -> new PageException(404, new DeskSaid.NoVisit()));
+        return book.cars().findOfVisit(visitId).orElseThrow(() -> noVisit(visitId));
     }
 
     /** The visit alone, or a page that says that there is none. */
     public Visit getVisit(String visitId) {
-        return book.visits().find(visitId).orElseThrow(() -> new PageException(404, new DeskSaid.NoVisit()));
+        return book.visits().find(visitId).orElseThrow(() -> noVisit(visitId));
     }
 
     /** The visit with what tablets show of it, or a page that says that there is none. */
     public VisitInBay getVisitInBay(String visitId) {
-        return book.bay().findVisit(visitId).orElseThrow(() -> new PageException(404, new DeskSaid.NoVisit()));
+        return book.bay().findVisit(visitId).orElseThrow(() -> noVisit(visitId));
+    }
+
+    /** Why the book gives no visit of that id: it was cancelled, or never there. */
+    private PageException noVisit(String visitId) {
+        return new PageException(
+                404,
+                book.visits()
+                        .findCancelled(visitId)
+                        .map(CancelledVisit::cancelled)
+                        .<DeskSaid>map(cancelled ->
+                                new DeskSaid.VisitCancelled(cancelled.on(), cancelled.person(), cancelled.reason()))
+                        .orElseGet(DeskSaid.NoVisit::new));
     }
 
     /** The latest visit with all that was found out at it; empty for a car without visits. */

@@ -14,6 +14,9 @@ public sealed interface DeskSaid extends Said {
     /** No visit has that address. */
     record NoVisit() implements DeskSaid {}
 
+    /** A visit that was opened by mistake. */
+    record VisitCancelled(LocalDate on, @Nullable String person, String reason) implements DeskSaid {}
+
     /** No file of the program has that name. */
     record NoFile() implements DeskSaid {}
 

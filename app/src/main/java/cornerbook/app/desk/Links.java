@@ -160,6 +160,20 @@ public final class Links {
         return visit(visitId) + "/leaving";
     }
 
+    public static String cancel(String visitId) {
+        return visit(visitId) + "/cancel";
+    }
+
+    /** A cancelled visit counts again. */
+    public static String restore(String visitId) {
+        return visit(visitId) + "/restore";
+    }
+
+    /** Where somebody says that the car of a visit is. */
+    public static String state(String visitId) {
+        return visit(visitId) + "/state";
+    }
+
     public static String retorque(String visitId) {
         return visit(visitId) + "/retorque";
     }

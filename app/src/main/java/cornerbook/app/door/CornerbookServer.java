@@ -149,6 +149,8 @@ public final class CornerbookServer {
                 .post("/visits/{id}/retorque", entry::saveRetorque)
                 .get("/visits/{id}/data", visitData::show)
                 .post("/visits/{id}/data", visitData::save)
+                .post("/visits/{id}/cancel", visitData::cancel)
+                .post("/visits/{id}/restore", visitData::restore)
                 .get("/visits/{id}/findings", findings::show)
                 .post("/visits/{id}/photos/{photo}", findings::choosePhoto)
                 .post("/visits/{id}/declined", findings::decline)

@@ -231,6 +231,7 @@ final class HistoryReader {
                 json.text("before"),
                 json.text("after"),
                 json.text("reason"),
+                json.optionalText("person"),
                 json.date("on"));
     }
 

@@ -60,14 +60,14 @@ final class HistoryWriter {
             item.put("on", change.on().toString());
         }
         for (var change : record.visitChanges()) {
-            file.withArrayProperty("visitChanges")
-                    .addObject()
-                    .put("visit", change.visitId())
+            var item = file.withArrayProperty("visitChanges").addObject();
+            item.put("visit", change.visitId())
                     .put("what", change.what())
                     .put("before", change.before())
                     .put("after", change.after())
-                    .put("reason", change.reason())
-                    .put("on", change.on().toString());
+                    .put("reason", change.reason());
+            putIfPresent(item, "person", change.person());
+            item.put("on", change.on().toString());
         }
         return file;
     }

@@ -115,7 +115,7 @@ export class Outbox extends EventTarget {
    * Changes an entry that is still here, as by the reason that it waited for.
    *
    * @param {bay.Entry} entry
-   * @param {Partial<bay.Waiting> & { reason?: string }} values
+   * @param {Partial<bay.Waiting> & { reason?: string, sure?: boolean }} values
    */
   async amend(entry, values) {
     Object.assign(entry, values);

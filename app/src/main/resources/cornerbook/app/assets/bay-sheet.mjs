@@ -3,6 +3,7 @@ import { departStep } from "./bay-depart.mjs";
 import { byId, h, note } from "./bay-dom.mjs";
 import { FieldView } from "./bay-field.mjs";
 import { catchStrayValues, follows } from "./bay-gauge.mjs";
+import { odometer } from "./bay-odometer.mjs";
 import { chosen, people, walk } from "./bay-person.mjs";
 import { photos } from "./bay-photo.mjs";
 import { remarks } from "./bay-remark.mjs";
@@ -11,6 +12,7 @@ import { tools } from "./bay-tools.mjs";
 import { torqueStep } from "./bay-torque.mjs";
 import { Tray } from "./bay-tray.mjs";
 import { wheelsStep } from "./bay-wheels.mjs";
+import { whereabouts } from "./bay-whereabouts.mjs";
 import { cornerName, say } from "./bay-words.mjs";
 
 export class SheetView {
@@ -66,7 +68,7 @@ export class SheetView {
     const ticks = step.kind === "TORQUE" ? [] : step.ticks.map((tick) => this.ticked(tick));
     const title = h("h2", { tabIndex: -1 }, step.title);
     this.#title = title;
-    byId("main").replaceChildren(title, ...step.cautions.map(({ words }) => note("caution", words)), ...tools(this, step), h("div", { className: "ticks" }, ...ticks.slice(0, -1)), ...parts, ...ticks.slice(-1), ...sources(step), ...(step.corner || step.id === "RECEIVE" ? [photos(this, step.corner)] : []), remarks(this, step));
+    byId("main").replaceChildren(title, ["RECEIVE", "DEPART"].includes(step.id) ? whereabouts(this) : "", ...step.cautions.map(({ words }) => note("caution", words)), ...tools(this, step), step.id === "RECEIVE" ? odometer(this) ?? "" : "", h("div", { className: "ticks" }, ...ticks.slice(0, -1)), ...parts, ...ticks.slice(-1), ...sources(step), ...(step.corner || step.id === "RECEIVE" ? [photos(this, step.corner)] : []), remarks(this, step));
     const at = this.steps.indexOf(step);
     /**
      * @param {bay.Step | undefined} to

@@ -3,7 +3,7 @@ import { ask } from "./bay-ask.mjs";
 import { learn } from "./bay-clock.mjs";
 import { chosen, person } from "./bay-person.mjs";
 import { fieldsOf } from "./bay-steps.mjs";
-import { bareNumber, isWithin, saysDone, saysNotDone, withoutUnit, withUnit } from "./bay-written.mjs";
+import { bareNumber, isBare, isWithin, saysDone, saysNotDone, withoutUnit, withUnit } from "./bay-written.mjs";
 
 const SECOND_CHECK = "SECOND_CHECK";
 const TIGHT = "TIGHT.";
@@ -25,7 +25,7 @@ export class Visit extends EventTarget {
   gone = false;
 
   /** @type {bay.State} */
-  state = { now: "", leftOn: {}, readings: {}, rivals: [], ticks: {}, photos: [], tools: {}, air: {}, unsafe: [], onCar: [], remarks: {}, advised: [] };
+  state = { now: "", whereabouts: "", odometer: { written: "", shown: {} }, leftOn: {}, readings: {}, rivals: [], ticks: {}, photos: [], tools: {}, air: {}, unsafe: [], onCar: [], remarks: {}, advised: [] };
 
   /**
    * @param {string} id
@@ -382,6 +382,42 @@ export class Visit extends EventTarget {
     );
   }
 
+  /** Where the car is, as it was said here or the book has it; empty where an older program left the state. */
+  whereabouts() {
+    return this.here("state").findLast((each) => !each.refused)?.state ?? this.state.whereabouts ?? "";
+  }
+
+  /**
+   * What the odometer reads, here or in the book; what was refused is nothing.
+   *
+   * @returns {{ written: string, entry?: bay.EntryOf<"put right">, where: bay.Where }}
+   */
+  odometer() {
+    const entry = this.here("put right").findLast((each) => !each.refused);
+    const unit = ` ${this.sheet.odometer.unit}`;
+    const typed = entry && (entry.odometer.endsWith(unit) ? entry.odometer.slice(0, -unit.length) : entry.odometer);
+    // A state that an older program left on this tablet has none.
+    const written = typed ?? this.state.odometer?.shown[chosen().units] ?? "";
+    return { written, entry, where: entry?.held ? "held" : entry ? (entry.seq === undefined ? "writing" : "here") : written ? "book" : "" };
+  }
+
+  /**
+   * The odometer was read again; it waits for its reason.
+   *
+   * @param {string} text
+   */
+  readOdometer(text) {
+    const { entry } = this.odometer();
+    const odometer = isBare(text) ? `${text} ${this.sheet.odometer.unit}` : text;
+    const seen = !entry ? this.state.odometer.written : entry.tried ? entry.odometer : entry.seen;
+    return this.outbox.add({ visit: this.id, kind: "put right", person: person(), odometer, seen, held: true }, entry && !entry.tried ? entry : undefined);
+  }
+
+  /** Whether it is written what an odometer read that was replaced: then the new one may read less. */
+  wasOdometerReplaced() {
+    return this.#fieldsOfMeasure("REPLACED_ODOMETER").some((field) => this.read(field) !== "");
+  }
+
   /**
    * Says upon which tick it was made, and a check what it was made of: the book does not go by the clocks.
    *
@@ -433,7 +469,7 @@ export class Visit extends EventTarget {
   /**
    * Anything else than a reading, a tick or a tool.
    *
-   * @template {"leaving" | "departure" | "remark" | "declined" | "answer" | "photo" | "photo choice"} K
+   * @template {"leaving" | "departure" | "state" | "remark" | "declined" | "answer" | "photo" | "photo choice"} K
    * @param {K} kind
    * @param {Omit<bay.MadeOf<K>, "kind" | keyof bay.OfVisit>} values
    */

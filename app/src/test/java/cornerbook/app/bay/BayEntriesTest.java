@@ -10,6 +10,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import tools.jackson.databind.node.ObjectNode;
 
 /** What tablets send, answered one by one. */
 class BayEntriesTest extends TabletEntries {
@@ -86,6 +87,36 @@ class BayEntriesTest extends TabletEntries {
                         .path("written")
                         .stringValue())
                 .isEqualTo("5.3 mm");
+    }
+
+    /** What stood there is kept with reason and name; a second tablet that had not seen it does not write over it. */
+    @Test
+    void anOdometerThatIsReadAgainIsKeptAsAChange() throws Exception {
+        var seen = state().path("odometer").path("written").stringValue();
+        var again = odometer(seen, "38200 km");
+        assertThat(statuses(again, again, odometer(seen, "38201 km"), odometer("38200 km", "-5 km")))
+                .containsExactly("stored", "already", "refused", "refused");
+        assertThat(state().path("odometer").path("shown").path("metric").stringValue())
+                .isEqualTo("38200");
+        assertThat(shop.book
+                        .visits()
+                        .listChanges(shop.book
+                                .cars()
+                                .findOfVisit(visitId)
+                                .orElseThrow()
+                                .vehicle()
+                                .id()))
+                .singleElement()
+                .satisfies(change -> {
+                    assertThat(change.before()).isEqualTo(seen);
+                    assertThat(change.after()).isEqualTo("38200 km");
+                    assertThat(change.reason()).isEqualTo("Typed wrong.");
+                    assertThat(change.person()).isEqualTo("Ada");
+                });
+    }
+
+    private ObjectNode odometer(String seen, String odometer) {
+        return entry("put right", Map.of("seen", seen, "odometer", odometer, "reason", "TYPED_WRONG"));
     }
 
     @Test

@@ -89,6 +89,24 @@ class BayLimitsBrowserTest {
         assertThat(said("LF")).hasText("Under 1.6 mm this tyre must not be driven on.");
     }
 
+    /** A digit too many: what was likely meant is one tap, and with its reason it goes to the book when the link is back. */
+    @Test
+    void anOdometerThatTheCarCanHardlyHaveIsAskedAboutAtOnce() {
+        goTo("RECEIVE");
+        long right = Math.round(shop.book.visits().find(visitId).orElseThrow().odometerKm()) + 120;
+        retype("odometer", right + "0");
+        var said = page.locator("[id='odometer.said']");
+        assertThat(said.locator(".note.asks")).containsText("the odometer read");
+        Axe.assertNoViolation(page, "an odometer that is asked about");
+        said.getByText(right + "\u00a0km: a digit too many").click();
+        assertThat(page.locator("#odometer")).hasValue(String.valueOf(right));
+        said.getByText("Typed wrong.").click();
+        assertThat(said).isEmpty();
+        tablet.setOffline(false);
+        assertThat(page.locator("#link")).hasText("All in the book");
+        assertThat(shop.book.visits().find(visitId).orElseThrow().odometerKm()).isEqualTo((double) right);
+    }
+
     @Test
     void aPressureFarOffIsTold() {
         goTo("PRESSURE");

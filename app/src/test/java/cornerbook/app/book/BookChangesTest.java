@@ -8,6 +8,7 @@ import cornerbook.app.InEnglish;
 import cornerbook.app.book.car.CarSaid;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.store.BookFile;
+import cornerbook.app.book.visit.Because;
 import cornerbook.app.book.visit.OpenRetorque;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.core.car.CarHistory;
@@ -35,6 +36,8 @@ class BookChangesTest {
     private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
     private static final CarHistory CAR = finished();
     private static final Visit LAST = CAR.visits().getLast();
+
+    private static final Because BECAUSE = new Because(null, "Other wheels", "Ada", LocalDate.of(2026, 11, 25));
 
     @TempDir
     private Path folder;
@@ -169,10 +172,10 @@ class BookChangesTest {
     void wheelsThatAreRecordedLaterSupersedeToo() {
         book.visits().add(CAR.vehicle().id(), later("change", LAST.leftOn(), Map.of()));
         assertThat(openRetorques()).containsExactly(LAST.id());
-        book.visits().recordLeaving("change", LAST.arrivedOn(), List.of(), List.of());
+        book.visits().recordLeaving("change", LAST.arrivedOn(), List.of(), List.of(), BECAUSE);
         assertThat(openRetorques()).containsExactly("change");
         // Recorded by mistake: the car left as it came, so the re-torque before it still stands.
-        book.visits().recordLeaving("change", LAST.leftOn(), List.of(), List.of());
+        book.visits().recordLeaving("change", LAST.leftOn(), List.of(), List.of(), BECAUSE);
         assertThat(openRetorques()).containsExactly(LAST.id());
     }
 

@@ -8,6 +8,7 @@ import cornerbook.app.InEnglish;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.store.BookFile;
 import cornerbook.app.book.store.Migrations;
+import cornerbook.app.book.visit.Because;
 import cornerbook.app.book.visit.OpenRetorque;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.exchange.VisitFile;
@@ -44,6 +45,8 @@ import tools.jackson.databind.node.ObjectNode;
 class BookTest {
     private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
     private static final List<CarHistory> SHOP = DemoShop.histories(TODAY);
+
+    private static final Because BECAUSE = new Because(null, "Other wheels", "Ada", LocalDate.of(2026, 11, 25));
 
     @TempDir
     private Path folder;
@@ -164,7 +167,7 @@ class BookTest {
             long added = revision(book);
             book.visits().add(car.vehicle().id(), last.withReadings(List.of()).withLeftOn(Map.of()));
             long visited = revision(book);
-            book.visits().recordLeaving(last.id(), last.leftOn(), List.of(), List.of());
+            book.visits().recordLeaving(last.id(), last.leftOn(), List.of(), List.of(), BECAUSE);
             long left = revision(book);
             book.readings().add(last.id(), last.readings());
             assertThat(List.of(added, visited, left, revision(book))).isSorted().doesNotHaveDuplicates();
@@ -281,7 +284,7 @@ class BookTest {
                     "mix", last.date().plusDays(180), last.odometerKm() + 7000, last.leftOn(), Map.of(), List.of());
             book.visits().add(history.vehicle().id(), visit);
             var wrong = new Identity(stored.wheels().getFirst().tag(), "0101", null);
-            assertThatThrownBy(() -> book.visits().recordLeaving("mix", leaving, List.of(wrong), List.of()))
+            assertThatThrownBy(() -> book.visits().recordLeaving("mix", leaving, List.of(wrong), List.of(), BECAUSE))
                     .isInstanceOf(BookException.class)
                     .extracting(InEnglish::told, STRING)
                     .contains("wrong wheel");
@@ -293,17 +296,18 @@ class BookTest {
                     .isEmpty();
             var twice = new EnumMap<>(leaving);
             twice.put(Corner.RR, stored.wheels().getFirst().tag());
-            assertThatThrownBy(() -> book.visits().recordLeaving("mix", twice, List.of(), List.of()))
+            assertThatThrownBy(() -> book.visits().recordLeaving("mix", twice, List.of(), List.of(), BECAUSE))
                     .extracting(InEnglish::told, STRING)
                     .contains("at once");
             var correctsNothing = new Reading(
                     "new", Measure.BATTERY_TEMPERATURE, null, null, null, 11, "11 °C", "not there", "mistyped");
-            assertThatThrownBy(() -> book.visits().recordLeaving("mix", leaving, List.of(), List.of(correctsNothing)))
+            assertThatThrownBy(() ->
+                            book.visits().recordLeaving("mix", leaving, List.of(), List.of(correctsNothing), BECAUSE))
                     .isInstanceOf(BookException.class);
             assertThat(book.visits().find("mix").orElseThrow().leftOn())
                     .as("a reading that cannot stand leaves the wheels as they were")
                     .isEmpty();
-            book.visits().recordLeaving("mix", leaving, List.of(), List.of());
+            book.visits().recordLeaving("mix", leaving, List.of(), List.of(), BECAUSE);
             assertThat(book.retorques().listOpen())
                     .extracting(OpenRetorque::visitId)
                     .contains("mix");

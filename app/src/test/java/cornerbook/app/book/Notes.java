@@ -52,6 +52,7 @@ public final class Notes {
                         "382000 km",
                         "38200.5 km",
                         "A digit too many, \"冬\"",
+                        random.nextBoolean() ? "Ada" : null,
                         LocalDate.of(2026, 11, 1 + random.nextInt(25))))
                 .toList();
     }

@@ -20,6 +20,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
@@ -219,6 +220,23 @@ class MainTest {
         assertThat(data).doesNotExist();
         assertThat(run("import", file, "--data", data).exitCode()).isZero();
         assertRefused(run("import", file, "--data", data), 4, "in the book already");
+    }
+
+    @Test
+    void anOdometerThatItsCarCanHardlyHaveIsAskedAbout() throws IOException {
+        var data = folder.resolve("book");
+        var history = DemoShop.histories(LocalDate.of(2026, 11, 25)).getFirst();
+        var last = history.visits().getLast();
+        var visits = new ArrayList<>(history.visits());
+        visits.set(visits.size() - 1, last.withOdometer(last.date(), 10 * last.odometerKm()));
+        var odd = Files.writeString(
+                folder.resolve("odd.json"),
+                VisitFile.write(new CarHistory(history.vehicle(), history.customer(), history.sets(), visits)));
+        assertRefused(run("import", odd, "--data", data), 3, "/visits/" + (visits.size() - 1) + "/odometer");
+        assertThat(run("import", odd, "--data", data).err()).contains("a digit too many", "--odometers-are-so");
+        assertThat(data).doesNotExist();
+        assertThat(run("import", odd, "--data", data, "--odometers-are-so").exitCode())
+                .isZero();
     }
 
     @Test

@@ -152,6 +152,7 @@ interface OddEntry {
                     "date", date.toString(),
                     "odometer", BigDecimal.valueOf(odometerKm).toPlainString(),
                     "reason", "A slip",
+                    "person", "Ada",
                     "asked", String.valueOf(odometerKm));
             int status = shop.post(Links.visitData(seen.id()), form).statusCode();
             return CarPages.accepted(status) && shop.visit(seen.id()).equals(seen.withOdometer(date, odometerKm));

@@ -375,7 +375,7 @@ class PagesTest {
     }
 
     @Test
-    void visitIsOpenedOnceAndNotWithAnOdometerThatRunsBackwards() throws Exception {
+    void visitIsOpenedOnceAndAnOdometerThatRunsBackwardsIsAskedAbout() throws Exception {
         var fields = new LinkedHashMap<>(Map.of(
                 "visit",
                 UUID.randomUUID().toString(),
@@ -386,7 +386,7 @@ class PagesTest {
                 "technician",
                 "Ansel"));
         var path = Links.newVisit(car.vehicle().id());
-        says(shop.post(path, fields), 422, "runs backwards");
+        says(shop.post(path, fields), 422, "Yes, it is 1");
         fields.put("odometer", "many");
         says(shop.post(path, fields), 422, "value=\"many\"");
         fields.put("odometer", (car.visits().getLast().odometerKm() + 10) + " km");

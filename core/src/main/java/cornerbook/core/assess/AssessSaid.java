@@ -38,8 +38,6 @@ public interface AssessSaid extends Said {
 
     record NextVisitFarAhead(LocalDate due, int years) implements AssessSaid {}
 
-    record OdometerRunsBack(Amount odometer, Amount before, LocalDate on) implements AssessSaid {}
-
     record NoSuchWheel(String tag) implements AssessSaid {}
 
     record WheelAtTwoCorners(String tag, Corner first, Corner second) implements AssessSaid {}

@@ -76,7 +76,6 @@ public final class VisitRules {
     private void checkVisits() {
         var visitIds = new HashSet<String>();
         var readingIds = new HashSet<String>();
-        @Nullable Visit before = null;
         for (int v = 0; v < history.visits().size(); v++) {
             var visit = history.visits().get(v);
             var where = "/visits/" + v;
@@ -93,21 +92,12 @@ public final class VisitRules {
             if (due != null && due.isAfter(visit.date().plusYears(MOST_YEARS_AHEAD))) {
                 add(where + "/nextVisitDue", new AssessSaid.NextVisitFarAhead(due, MOST_YEARS_AHEAD));
             }
-            if (before != null && visit.odometerKm() < before.odometerKm()) {
-                add(
-                        where + "/odometer",
-                        new AssessSaid.OdometerRunsBack(
-                                Amount.of(visit.odometerKm(), "km"),
-                                Amount.of(before.odometerKm(), "km"),
-                                before.date()));
-            }
             checkPositions(where + "/arrivedOn", visit.arrivedOn());
             checkPositions(where + "/leftOn", visit.leftOn());
             for (int r = 0; r < visit.readings().size(); r++) {
                 var reading = visit.readings().get(r);
                 checkReading("%s/readings/%s".formatted(where, r), visit, reading, readingIds);
             }
-            before = visit;
         }
     }
 
@@ -141,7 +131,8 @@ public final class VisitRules {
             return;
         }
         if (!tag.equals(visit.arrivedOn().get(corner))
-                && !tag.equals(visit.leftOn().get(corner))) {
+                && !tag.equals(visit.leftOn().get(corner))
+                && visit.readings().stream().noneMatch(other -> reading.id().equals(other.corrects()))) {
             add(where + "/wheel", new AssessSaid.WheelNotThere(tag, corner, there(visit, corner)));
         }
         var wheel = wheels.get(tag);

@@ -18,11 +18,12 @@ public interface CarSaid extends Said {
     }
 
     /**
-     * An odometer that rose farther than a car drives.
+     * An odometer that rose farther than a car drives, or ran back.
      *
+     * @param by how far it rose or fell
      * @param reckoned the distance that is reckoned instead
      */
-    record OdometerLeapt(Amount rose, LocalDate from, LocalDate until, Amount reckoned, Amount perDay)
+    record OdometerDoubted(boolean ranBack, Amount by, LocalDate from, LocalDate until, Amount reckoned, Amount perDay)
             implements CarSaid {}
 
     /** How a value was come by that stands in a reading. */

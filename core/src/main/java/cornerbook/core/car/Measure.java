@@ -74,6 +74,8 @@ public enum Measure implements Said {
     LIGHTS(WorkStep.LOOK_ROUND, Carrier.VEHICLE, Scale.STATE, Sides.NONE),
     /** Where the key of the locking nuts lies. */
     LOCKING_NUT_KEY(WorkStep.LOOK_ROUND, Carrier.VEHICLE, Scale.KEY_PLACE, Sides.NONE),
+    /** What an odometer read last that was replaced since the visit before, by the notice at the left door frame. */
+    REPLACED_ODOMETER(WorkStep.LOOK_ROUND, Carrier.VEHICLE, "km", 0, Visit.HIGHEST_ODOMETER_KM, Set.of()),
     /** Friction material at the leading edge, or where it is thinnest when it is read at one place only. */
     PAD_THICKNESS(WorkStep.PADS_AND_MOVEMENT, Carrier.CORNER, "mm", 0, 30, Sides.BOTH),
     /** Friction material at the trailing edge. */

@@ -12,9 +12,10 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * How far a car ran between its visits. An odometer that leapt farther than a car drives was typed wrong, or its visit's
- * date was: then nobody knows how far the car ran, and for that stretch it is reckoned as running as it does otherwise, or as
- * cars usually do. {@link #doubts()} says so wherever it is used.
+ * How far a car ran between its visits. An odometer that leapt farther than a car drives, or ran back, was typed wrong, or its
+ * visit's date was: then nobody knows how far the car ran, and for that stretch it is reckoned as running as it does otherwise,
+ * or as cars usually do. {@link #doubts()} says so wherever it is used. An odometer that was replaced begins at zero, and what
+ * the old one read stands on a notice at the left door frame (49 U.S.C. 32704); with that reading the distance is known.
  */
 public final class Mileage {
     /** A car may be driven so far at once, and so far each day. Common practice, no source. */
@@ -24,10 +25,14 @@ public final class Mileage {
     /** A shorter stretch tells of a journey, not of a season. Common practice, no source. */
     private static final long FEWEST_DAYS = 7;
 
-    /** Between a visit and the one before. */
+    /**
+     * Between a visit and the one before.
+     *
+     * @param odometerKm run by the odometer; below 0 where it ran back
+     */
     private record Stretch(Visit before, Visit visit, double odometerKm, long days) {
         boolean credible() {
-            return odometerKm <= AT_ONCE_KM + EACH_DAY_KM * days;
+            return odometerKm >= 0 && odometerKm <= AT_ONCE_KM + EACH_DAY_KM * days;
         }
     }
 
@@ -38,7 +43,7 @@ public final class Mileage {
     /**
      * What a car ran between these visits.
      *
-     * @param visits earliest first, odometers not falling
+     * @param visits earliest first
      */
     public Mileage(List<Visit> visits) {
         for (int v = 1; v < visits.size(); v++) {
@@ -47,7 +52,7 @@ public final class Mileage {
             stretches.add(new Stretch(
                     before,
                     visit,
-                    visit.odometerKm() - before.odometerKm(),
+                    visit.odometerKm() + replacedOdometerKm(visit).orElse(0.0) - before.odometerKm(),
                     ChronoUnit.DAYS.between(before.date(), visit.date())));
         }
         long days = stretches.stream()
@@ -65,6 +70,14 @@ public final class Mileage {
             sinceFirst += km(stretch);
             sinceFirstKm.put(stretch.visit.id(), sinceFirst);
         }
+    }
+
+    /** What an odometer had read last that was replaced before a visit; empty where it was not. */
+    public static Optional<Double> replacedOdometerKm(Visit visit) {
+        var read = visit.readings().stream()
+                .filter(reading -> reading.measure() == Measure.REPLACED_ODOMETER)
+                .toList();
+        return new StandingReadings(read).ofVehicle(Measure.REPLACED_ODOMETER).map(Reading::value);
     }
 
     /** From the first visit until this one, km. */
@@ -85,8 +98,9 @@ public final class Mileage {
     public List<Said> doubts() {
         return stretches.stream()
                 .filter(stretch -> !stretch.credible())
-                .<Said>map(stretch -> new CarSaid.OdometerLeapt(
-                        Amount.of(stretch.odometerKm, "km"),
+                .<Said>map(stretch -> new CarSaid.OdometerDoubted(
+                        stretch.odometerKm < 0,
+                        Amount.of(Math.abs(stretch.odometerKm), "km"),
                         stretch.before.date(),
                         stretch.visit.date(),
                         Amount.of(km(stretch), "km"),

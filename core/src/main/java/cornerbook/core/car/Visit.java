@@ -29,6 +29,9 @@ public record Visit(
         List<Reading> readings,
         JobCard card,
         Set<Corner> tightened) {
+    /** No odometer reads more. Common practice, no source. */
+    public static final double HIGHEST_ODOMETER_KM = 3_000_000;
+
     /** A visit at which nothing was written down and no tick is known. */
     public Visit(
             String id,
@@ -41,7 +44,7 @@ public record Visit(
     }
 
     public Visit {
-        Range.check(CarSaid.CarNumber.ODOMETER, odometerKm, 0, 3_000_000, "km");
+        Range.check(CarSaid.CarNumber.ODOMETER, odometerKm, 0, HIGHEST_ODOMETER_KM, "km");
         arrivedOn = cornerByCorner(arrivedOn);
         leftOn = cornerByCorner(leftOn);
         readings = List.copyOf(readings);
@@ -57,17 +60,22 @@ public record Visit(
 
     /** The same visit with other readings. */
     public Visit withReadings(List<Reading> others) {
-        return with(date, odometerKm, leftOn, others, tightened);
+        return with(date, odometerKm, arrivedOn, leftOn, others, card, tightened);
     }
 
     /** The same visit with other wheels ticked as tightened. */
     public Visit withTightened(Set<Corner> corners) {
-        return with(date, odometerKm, leftOn, readings, corners);
+        return with(date, odometerKm, arrivedOn, leftOn, readings, card, corners);
     }
 
     /** The same visit on another day, or with another odometer. */
     public Visit withOdometer(LocalDate day, double km) {
-        return with(day, km, leftOn, readings, tightened);
+        return with(day, km, arrivedOn, leftOn, readings, card, tightened);
+    }
+
+    /** The same visit with other wheels on arrival. */
+    public Visit withArrivedOn(Map<Corner, String> cameOn) {
+        return with(date, odometerKm, cameOn, leftOn, readings, card, tightened);
     }
 
     /** The same visit with other wheels on leaving; a wheel that is new at its corner is not tightened there. */
@@ -75,11 +83,22 @@ public record Visit(
         var stillTight = tightened.stream()
                 .filter(corner -> Objects.equals(wheelAt.get(corner), leftOn.get(corner)))
                 .collect(Collectors.toSet());
-        return with(date, odometerKm, wheelAt, readings, stillTight);
+        return with(date, odometerKm, arrivedOn, wheelAt, readings, card, stillTight);
+    }
+
+    /** The same visit with other things written down. */
+    public Visit withCard(JobCard other) {
+        return with(date, odometerKm, arrivedOn, leftOn, readings, other, tightened);
     }
 
     private Visit with(
-            LocalDate day, double km, Map<Corner, String> wheelAt, List<Reading> others, Set<Corner> corners) {
-        return new Visit(id, day, km, arrivedOn, wheelAt, others, card, corners);
+            LocalDate day,
+            double km,
+            Map<Corner, String> cameOn,
+            Map<Corner, String> wheelAt,
+            List<Reading> others,
+            JobCard written,
+            Set<Corner> corners) {
+        return new Visit(id, day, km, cameOn, wheelAt, others, written, corners);
     }
 }

@@ -3,7 +3,6 @@ package cornerbook.core.season;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Said;
 import java.time.LocalDate;
-import org.jspecify.annotations.Nullable;
 
 /** What is said of a place's climate and of the distance that a car runs. */
 public interface SeasonSaid extends Said {
@@ -25,13 +24,9 @@ public interface SeasonSaid extends Said {
     record NotAllMonths(int months) implements SeasonSaid {}
 
     /**
-     * An odometer that this car can hardly have.
+     * What an odometer can be expected to read.
      *
-     * @param perDay null on the day of the visit before
+     * @param before what it read on {@code since}
      */
-    record OdometerToTypeAgain(
-            Amount odometer,
-            Amount more,
-            LocalDate since,
-            @Nullable Amount perDay) implements SeasonSaid {}
+    record OdometerExpected(Amount before, LocalDate since, Amount most) implements SeasonSaid {}
 }

@@ -354,19 +354,20 @@ class AnyEntryPropertyTest {
         return Double.parseDouble(written.toString().replaceAll("[^\\d.]", "0"));
     }
 
-    /** Another visit after the last: soon, late, or where the odometer stood still or leapt. */
+    /** Another visit after the last: soon, late, or where the odometer stood still, leapt or ran back. */
     private static CarHistory withOddVisit(CarHistory car, SplittableRandom random) {
         var last = car.visits().getLast();
         var standing = last.leftOn().isEmpty() ? last.arrivedOn() : last.leftOn();
         int days = new int[] {0, 0, 1, 40, 180, 366, 1500}[random.nextInt(7)];
-        double km = new double[] {0, 1, 300, 4_000, 45_000, 345_000, 2_000_000}[random.nextInt(7)];
+        double km = new double[] {0, 1, 300, 4_000, 45_000, 345_000, 2_000_000, -1, -900, -40_000, -500_000}
+                [random.nextInt(11)];
         var date = last.date().plusDays(days);
         var due = new LocalDate[] {null, null, date.minusDays(30), date, date.plusDays(1), date.plusYears(9)}
                 [random.nextInt(6)];
         var odd = new Visit(
                 "odd",
                 date,
-                Math.min(3_000_000, last.odometerKm() + km),
+                Math.clamp(last.odometerKm() + km, 0, 3_000_000),
                 random.nextInt(4) == 0 ? Map.of() : standing,
                 random.nextInt(4) == 0 ? Map.of() : standing,
                 List.of(),

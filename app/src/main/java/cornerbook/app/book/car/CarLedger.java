@@ -21,7 +21,7 @@ public final class CarLedger {
     /** All cars by name. */
     public List<VehicleSummary> list() {
         return store.read(handle -> handle.select(
-                        "select vehicle.id, vehicle.name, vehicle.plate, vehicle.revision, customer.name as customer_name, max(visit.visit_date) as last_visit from vehicle join customer on customer.id = vehicle.customer_id left join visit on visit.vehicle_id = vehicle.id group by vehicle.id, vehicle.name, vehicle.plate, vehicle.revision, customer.name order by vehicle.name")
+                        "select vehicle.id, vehicle.name, vehicle.plate, vehicle.revision, customer.name as customer_name, max(visit.visit_date) as last_visit from vehicle join customer on customer.id = vehicle.customer_id left join visit on visit.vehicle_id = vehicle.id and visit.cancelled = 0 group by vehicle.id, vehicle.name, vehicle.plate, vehicle.revision, customer.name order by vehicle.name")
                 .map((row, context) -> new VehicleSummary(
                         row.getString("id"),
                         row.getString("name"),
@@ -48,7 +48,7 @@ public final class CarLedger {
 
     /** The car of a visit. */
     public Optional<CarHistory> findOfVisit(String visitId) {
-        return findBy("select vehicle_id from visit where id = ?", visitId);
+        return findBy("select vehicle_id from visit where id = ? and cancelled = 0", visitId);
     }
 
     /**
@@ -61,12 +61,12 @@ public final class CarLedger {
     }
 
     /**
-     * Refuses a visit that is not in the book.
+     * Refuses a visit that is not in the book, or was cancelled.
      *
      * @throws BookException when there is no such visit
      */
     public void requireVisit(String visitId) {
-        if (store.read(handle -> handle.select("select id from visit where id = ?", visitId)
+        if (store.read(handle -> handle.select("select id from visit where id = ? and cancelled = 0", visitId)
                 .mapTo(String.class)
                 .findFirst()
                 .isEmpty())) {

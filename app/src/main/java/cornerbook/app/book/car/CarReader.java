@@ -91,7 +91,7 @@ public final class CarReader {
         };
     }
 
-    /** The visit of that id alone; empty when there is none. */
+    /** The visit of that id alone; empty when there is none, or it was cancelled. */
     public Optional<Visit> findVisit(String visitId) {
         return visits(Of.VISIT, visitId).stream().findFirst();
     }
@@ -176,23 +176,26 @@ public final class CarReader {
                         .add(ToolRows.tool(row)));
         var tightened = tightened(of, id, left);
         var visits = new ArrayList<Visit>();
-        query("select * from visit where " + of.column + " = ? order by visit_date, odometer_km", id, row -> {
-            var visitId = row.getString("id");
-            visits.add(new Visit(
-                    visitId,
-                    LocalDate.parse(row.getString("visit_date")),
-                    row.getDouble("odometer_km"),
-                    arrived.getOrDefault(visitId, Map.of()),
-                    left.getOrDefault(visitId, Map.of()),
-                    readings.getOrDefault(visitId, List.of()),
-                    new JobCard(
-                            row.getString("technician"),
-                            work.getOrDefault(visitId, List.of()),
-                            row.getString("notes"),
-                            date(row, "next_visit_due"),
-                            tools.getOrDefault(visitId, List.of())),
-                    tightened.getOrDefault(visitId, Set.of())));
-        });
+        query(
+                "select * from visit where " + of.column + " = ? and cancelled = 0 order by visit_date, odometer_km",
+                id,
+                row -> {
+                    var visitId = row.getString("id");
+                    visits.add(new Visit(
+                            visitId,
+                            LocalDate.parse(row.getString("visit_date")),
+                            row.getDouble("odometer_km"),
+                            arrived.getOrDefault(visitId, Map.of()),
+                            left.getOrDefault(visitId, Map.of()),
+                            readings.getOrDefault(visitId, List.of()),
+                            new JobCard(
+                                    row.getString("technician"),
+                                    work.getOrDefault(visitId, List.of()),
+                                    row.getString("notes"),
+                                    date(row, "next_visit_due"),
+                                    tools.getOrDefault(visitId, List.of())),
+                            tightened.getOrDefault(visitId, Set.of())));
+                });
         return visits;
     }
 

@@ -31,7 +31,6 @@ public final class CarWriter {
             write(history.vehicle().id(), history.sets().get(i), i);
         }
         history.visits().forEach(visit -> writeVisit(history.vehicle().id(), visit));
-        new FittingLedger(handle).rewrite(history);
         return changed;
     }
 
@@ -57,10 +56,12 @@ public final class CarWriter {
         UsedToolLedger.write(handle, visit.id(), visit.card().tools());
     }
 
-    public void replaceLeaving(String visitId, Map<Corner, String> leftOn) {
-        handle.execute("delete from visit_wheel where visit_id = ? and moment = 'LEFT'", visitId);
-        writePositions(visitId, "LEFT", leftOn);
-        countChange(visitId);
+    /** The wheels that a car came and left on, in the place of what stood there. */
+    public void replaceWheels(Visit visit) {
+        handle.execute("delete from visit_wheel where visit_id = ?", visit.id());
+        writePositions(visit.id(), "ARRIVED", visit.arrivedOn());
+        writePositions(visit.id(), "LEFT", visit.leftOn());
+        countChange(visit.id());
     }
 
     public void countChange(String visitId) {

@@ -65,7 +65,7 @@ public final class UsedToolLedger {
     public List<ShopTool> offer(ShopTool.Kind kind) {
         return store.read(handle -> {
             var last = handle.select(
-                            "select visit_tool.tool_id from visit_tool join visit on visit.id = visit_tool.visit_id where visit_tool.kind = ? and visit_tool.tool_id is not null and "
+                            "select visit_tool.tool_id from visit_tool join visit on visit.id = visit_tool.visit_id where visit_tool.kind = ? and visit.cancelled = 0 and visit_tool.tool_id is not null and "
                                     + LAST + " order by visit.visit_date desc, visit.odometer_km desc limit 1",
                             kind.name())
                     .mapTo(String.class)

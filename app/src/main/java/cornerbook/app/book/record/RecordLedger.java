@@ -45,7 +45,11 @@ public final class RecordLedger {
                     history,
                     notes,
                     new WheelChanges(handle, vehicleId).list(),
-                    new VisitChanges(handle, vehicleId).list());
+                    new VisitChanges(handle, vehicleId)
+                            .list().stream()
+                                    .filter(change -> history.visits().stream()
+                                            .anyMatch(visit -> visit.id().equals(change.visitId())))
+                                    .toList());
         }));
     }
 

@@ -97,7 +97,7 @@ public final class RetorqueLedger {
     /** Those that are due or will be, soonest first. */
     public List<OpenRetorque> listOpen() {
         return store.read(handle -> handle.select(
-                        "select retorque.*, vehicle.id as vehicle_id, vehicle.name, vehicle.plate from retorque join visit on visit.id = retorque.visit_id join vehicle on vehicle.id = visit.vehicle_id where retorque.recorded_date is null and retorque.superseded_by is null order by retorque.due_date, vehicle.name")
+                        "select retorque.*, vehicle.id as vehicle_id, vehicle.name, vehicle.plate from retorque join visit on visit.id = retorque.visit_id join vehicle on vehicle.id = visit.vehicle_id where visit.cancelled = 0 and retorque.recorded_date is null and retorque.superseded_by is null order by retorque.due_date, vehicle.name")
                 .map((row, context) -> new OpenRetorque(
                         row.getString("visit_id"),
                         row.getString("vehicle_id"),

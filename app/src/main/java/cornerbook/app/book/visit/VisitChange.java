@@ -2,14 +2,23 @@ package cornerbook.app.book.visit;
 
 import cornerbook.core.say.Said;
 import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
 
 /**
- * The date or the odometer of a visit that was put right.
+ * One value of a visit that was put right.
  *
  * @param what which value, as the book and visit files name it: "odometer"
  * @param before as "382000 km"
+ * @param person who put it right; null where that was not kept
  */
-public record VisitChange(String visitId, String what, String before, String after, String reason, LocalDate on) {
+public record VisitChange(
+        String visitId,
+        String what,
+        String before,
+        String after,
+        String reason,
+        @Nullable String person,
+        LocalDate on) {
     /** Which value, for people. */
     public Said label() {
         return VisitValue.find(what).<Said>map(value -> value).orElseGet(() -> Said.verbatim(what));

@@ -6,6 +6,9 @@ import java.time.LocalDate;
 
 /** What people are told when the book refuses something of a visit. Visits and readings are named by their ids. */
 public interface VisitSaid extends Said {
+    /** Nobody says by hand that a car is gone. */
+    record GoneByHandOver() implements VisitSaid {}
+
     record NoReason() implements VisitSaid {}
 
     record PutRightMeanwhile() implements VisitSaid {}

@@ -14,4 +14,5 @@ public record VisitSummary(
         String plate,
         String customerName,
         LocalDate date,
-        int readings) {}
+        int readings,
+        VisitState state) {}

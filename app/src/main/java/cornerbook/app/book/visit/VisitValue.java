@@ -1,18 +1,29 @@
 package cornerbook.app.book.visit;
 
+import cornerbook.core.car.Visit;
+import cornerbook.core.corner.Corner;
 import cornerbook.core.quantity.Quantities;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Day;
 import cornerbook.core.say.Said;
+import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** A value of a visit that can be put right. */
 enum VisitValue implements Said {
     DATE {
+        @Override
+        String write(Visit visit) {
+            return visit.date().toString();
+        }
+
         @Override
         Said read(String written) {
             return new Day(LocalDate.parse(written));
@@ -20,14 +31,67 @@ enum VisitValue implements Said {
     },
     ODOMETER {
         @Override
+        String write(Visit visit) {
+            return BigDecimal.valueOf(visit.odometerKm()).stripTrailingZeros().toPlainString() + " km";
+        }
+
+        @Override
         Said read(String written) {
             return Amount.of(Quantities.parse(written, "km"), "km");
         }
+    },
+    TECHNICIAN {
+        @Override
+        String write(Visit visit) {
+            return Objects.requireNonNullElse(visit.card().technician(), NOTHING);
+        }
+    },
+    NOTES {
+        @Override
+        String write(Visit visit) {
+            return Objects.requireNonNullElse(visit.card().notes(), NOTHING);
+        }
+    },
+    CAME_ON {
+        @Override
+        String write(Visit visit) {
+            return wheels(visit.arrivedOn());
+        }
+    },
+    LEFT_ON {
+        @Override
+        String write(Visit visit) {
+            return wheels(visit.leftOn());
+        }
+    },
+    /** Whether the visit counts; a visit that is in a history does. */
+    STANDING {
+        @Override
+        String write(Visit visit) {
+            return Standing.COUNTS.written();
+        }
+
+        @Override
+        Said read(String written) {
+            return Standing.valueOf(written.toUpperCase(Locale.ROOT));
+        }
     };
+
+    enum Standing implements VisitSaid {
+        COUNTS,
+        CANCELLED;
+
+        String written() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+    }
+
+    /** What stands in the place of what was not known. */
+    private static final String NOTHING = "–";
 
     /** As it is named in the book and in visit files. */
     String written() {
-        return name().toLowerCase(Locale.ROOT);
+        return name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
     static Optional<VisitValue> find(String written) {
@@ -45,5 +109,18 @@ enum VisitValue implements Said {
         }
     }
 
-    abstract Said read(String written);
+    /** The value of a visit, as the book and visit files write it. */
+    abstract String write(Visit visit);
+
+    Said read(String written) {
+        return Said.verbatim(written);
+    }
+
+    private static String wheels(Map<Corner, String> wheelAt) {
+        return wheelAt.isEmpty()
+                ? NOTHING
+                : wheelAt.entrySet().stream()
+                        .map(at -> at.getKey() + " " + at.getValue())
+                        .collect(Collectors.joining(", "));
+    }
 }

@@ -1,7 +1,9 @@
 package cornerbook.app.desk.car;
 
+import cornerbook.app.book.people.TabletAtWork;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Pages;
+import cornerbook.app.request.Caller;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.car.CarHistory;
 import io.helidon.webserver.http.ServerRequest;
@@ -27,7 +29,15 @@ public final class VehicleHandler {
                 faultId -> view(history, null, faultId));
     }
 
-    private static Pages.View view(CarHistory history, @Nullable Assessment assessment, @Nullable String faultId) {
-        return new Pages.View(200, "desk/car/vehicle", new VehiclePage(history, assessment, faultId));
+    private Pages.View view(CarHistory history, @Nullable Assessment assessment, @Nullable String faultId) {
+        return new Pages.View(
+                200,
+                "desk/car/vehicle",
+                new VehiclePage(
+                        history,
+                        desk.book().visits().listCancelled(history.vehicle().id()),
+                        Caller.current().tablet().map(TabletAtWork::person).orElse(null),
+                        assessment,
+                        faultId));
     }
 }

@@ -1,5 +1,6 @@
 package cornerbook.app.desk.car;
 
+import cornerbook.app.book.visit.CancelledVisit;
 import cornerbook.app.picture.CornerLabel;
 import cornerbook.app.picture.car.CarFromAbove;
 import cornerbook.app.picture.tyre.DepthOverDistance;
@@ -24,14 +25,22 @@ import org.jspecify.annotations.Nullable;
 /**
  * A car: its corners, its sets, its visits, its specification.
  *
+ * @param cancelled visits that count nowhere, earliest first
+ * @param person who works on the tablet that asks; null where the name is typed
  * @param assessment of the latest visit; null when there is none, or it could not be judged
  * @param faultId of the fault that kept it from being judged; null when there was none
  */
 public record VehiclePage(
         CarHistory history,
+        List<CancelledVisit> cancelled,
+        @Nullable String person,
         @Nullable Assessment assessment,
         @Nullable String faultId) {
     private static final int GRAVEST = 5;
+
+    public VehiclePage {
+        cancelled = List.copyOf(cancelled);
+    }
 
     public List<SetForecast> forecasts() {
         return assessment == null ? List.of() : assessment.forecasts();

@@ -1,6 +1,7 @@
 package cornerbook.app.desk.visit;
 
 import cornerbook.app.book.store.BookException;
+import cornerbook.app.book.visit.Because;
 import cornerbook.app.desk.BrakeDust;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.DeskSaid;
@@ -15,8 +16,9 @@ import cornerbook.app.desk.asked.WheelProposal;
 import cornerbook.app.desk.visit.EntryPage.DueRetorque;
 import cornerbook.app.desk.visit.EntryPage.RetorqueForm;
 import cornerbook.app.judge.Judged;
+import cornerbook.app.request.Told;
 import cornerbook.core.say.Refused;
-import cornerbook.core.season.judge.OdometerDoubt;
+import cornerbook.core.season.judge.OdometerRange;
 import cornerbook.core.tool.ShopTool;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
@@ -25,6 +27,7 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
@@ -81,7 +84,18 @@ public final class EntryHandler {
             try {
                 var visitId = open.visit().id();
                 chooseTools(visitId, typed);
-                desk.book().visits().recordLeaving(visitId, leaving.chosen(), identities, readings);
+                desk.book()
+                        .visits()
+                        .recordLeaving(
+                                visitId,
+                                leaving.chosen(),
+                                identities,
+                                readings,
+                                new Because(
+                                        null,
+                                        Told.say(new VisitSaid.RecordedAnew()),
+                                        VisitDataHandler.person(),
+                                        desk.today()));
                 desk.learning().learnSoon();
                 Pages.redirect(response, Links.saved(visitId, readings.size(), Map.of()) + "#leaving");
                 return;
@@ -129,9 +143,13 @@ public final class EntryHandler {
         try {
             var system = EntryUnits.of(typed).system();
             var date = dateOf(typed.get("date"), desk.today());
-            double odometerKm = Typed.valueOf(typed.get("odometer"), "km", system);
+            double odometerKm = Typed.valueOf(AskedOdometer.of(typed), "km", system);
             double torqueNm = Typed.valueOf(typed.get("torque"), "N·m", system);
-            var doubt = AskedOdometer.of(OdometerDoubt.after(open.history(), open.visit(), date, odometerKm), typed);
+            var expected = Optional.of(OdometerRange.after(open.history(), open.visit(), date));
+            // What is earlier than the visit is no re-torque of it, and is refused.
+            var doubt = odometerKm < open.visit().odometerKm()
+                    ? Optional.<AskedOdometer>empty()
+                    : AskedOdometer.of(expected, odometerKm, typed);
             if (doubt.isEmpty()) {
                 desk.book().retorques().record(open.visit().id(), date, odometerKm, torqueNm);
                 Pages.redirect(response, Links.visit(open.visit().id()) + "#retorque");
@@ -142,7 +160,7 @@ public final class EntryHandler {
             error = Typed.sentence(e);
         }
         var retorque = new RetorqueForm(
-                typed.get("date"), asked.asks() ? "" : typed.get("odometer"), typed.get("torque"), error, asked);
+                typed.get("date"), asked.asks() ? "" : AskedOdometer.of(typed), typed.get("torque"), error, asked);
         send(
                 response,
                 422,

@@ -13,14 +13,17 @@ import cornerbook.app.desk.asked.WheelProposal.Fill;
 import cornerbook.app.request.Told;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.JobCard;
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.Reading;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Refused;
 import cornerbook.core.say.Said;
-import cornerbook.core.season.judge.OdometerDoubt;
+import cornerbook.core.season.judge.OdometerRange;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
+import java.nio.charset.StandardCharsets;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -77,8 +80,9 @@ public final class NewVisitHandler {
             var visit = read(typed, arrivedOn);
             boolean known =
                     history.visits().stream().anyMatch(other -> other.id().equals(visit.id()));
-            var doubt =
-                    known ? Optional.<AskedOdometer>empty() : AskedOdometer.of(OdometerDoubt.of(history, visit), typed);
+            var doubt = known
+                    ? Optional.<AskedOdometer>empty()
+                    : AskedOdometer.of(OdometerRange.of(history, visit), visit.odometerKm(), typed);
             if (doubt.isEmpty()) {
                 if (!known) {
                     desk.book().visits().add(history.vehicle().id(), visit);
@@ -98,7 +102,7 @@ public final class NewVisitHandler {
                         history,
                         typed.get("visit"),
                         typed.get("date"),
-                        asked.asks() ? "" : typed.get("odometer"),
+                        asked.asks() ? "" : AskedOdometer.of(typed),
                         typed.get("technician"),
                         new Fill("", Said.verbatim(""), arrivedOn),
                         error,
@@ -106,16 +110,17 @@ public final class NewVisitHandler {
     }
 
     private Visit read(Form typed, Map<Corner, String> arrivedOn) {
-        if (typed.get("odometer").isEmpty()) {
+        if (AskedOdometer.of(typed).isEmpty()) {
             throw new Refused(new DeskSaid.OdometerMissing(Amount.of(EXAMPLE_KM, "km")));
         }
         return new Visit(
                 typed.identity("visit"),
                 EntryHandler.dateOf(typed.get("date"), desk.today()),
-                Typed.valueOf(typed.get("odometer"), "km", EntryUnits.of(typed).system()),
+                Typed.valueOf(
+                        AskedOdometer.of(typed), "km", EntryUnits.of(typed).system()),
                 arrivedOn,
                 Map.of(),
-                List.of(),
+                replacedOdometer(typed),
                 new JobCard(
                         typed.get("technician").isEmpty() ? null : typed.get("technician"),
                         List.of(),
@@ -123,6 +128,26 @@ public final class NewVisitHandler {
                         null,
                         List.of()),
                 Set.of());
+    }
+
+    /** An odometer that was replaced begins anew; what the old one read is a reading of its own. */
+    private static List<Reading> replacedOdometer(Form typed) {
+        var text = typed.get(AskedOdometer.REPLACED);
+        var measure = Measure.REPLACED_ODOMETER;
+        var written = EntryUnits.of(typed).withUnit(text, measure);
+        return text.isEmpty()
+                ? List.of()
+                : List.of(new Reading(
+                        UUID.nameUUIDFromBytes((typed.identity("visit") + measure).getBytes(StandardCharsets.UTF_8))
+                                .toString(),
+                        measure,
+                        null,
+                        null,
+                        null,
+                        Typed.valueOf(measure, written),
+                        written,
+                        null,
+                        null));
     }
 
     private static Fill asItLeft(CarHistory history) {

@@ -1,23 +1,29 @@
 package cornerbook.app.desk.visit;
 
+import cornerbook.app.book.people.TabletAtWork;
 import cornerbook.app.book.store.BookException;
+import cornerbook.app.book.visit.Because;
 import cornerbook.app.desk.Desk;
-import cornerbook.app.desk.DeskSaid;
-import cornerbook.app.desk.EntryUnits;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Links;
 import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
+import cornerbook.app.request.Caller;
 import cornerbook.app.request.PageException;
-import cornerbook.core.car.Visit;
-import cornerbook.core.season.judge.OdometerDoubt;
+import cornerbook.core.say.Refused;
+import cornerbook.core.say.Saying;
+import cornerbook.core.season.judge.OdometerRange;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
-import java.time.DateTimeException;
-import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
-/** Puts right the date and the odometer of a visit. Nothing is judged here, so that a car that cannot be is put right too. */
+/**
+ * Puts right what the book has of a visit beside its readings. Nothing is judged here, so that a car that cannot be is put right
+ * too.
+ */
 public final class VisitDataHandler {
     private final Desk desk;
     private final Pages pages;
@@ -29,69 +35,82 @@ public final class VisitDataHandler {
 
     public void show(ServerRequest request, ServerResponse response) {
         var open = desk.getOpenVisit(Pages.pathValue(request, "id"));
-        var visit = open.visit();
-        send(
-                response,
-                200,
-                open,
-                new Answer(visit.date().toString(), VisitDataPage.shown(visit), "", "", AskedOdometer.NONE));
+        send(response, 200, open, VisitForm.fields(open.visit()), "", AskedOdometer.NONE);
     }
 
     public void save(ServerRequest request, ServerResponse response) {
         var open = desk.getOpenVisit(Pages.pathValue(request, "id"));
         var typed = Form.read(request);
+        var form = new VisitForm(open.visit(), typed);
         var error = "";
         var asked = AskedOdometer.NONE;
         try {
-            var seen = seen(open.visit(), typed);
-            var changed = open.visit()
-                    .withOdometer(EntryHandler.dateOf(typed.get("date"), desk.today()), odometerKm(seen, typed));
-            var doubt = AskedOdometer.of(OdometerDoubt.of(open.history(), changed), typed);
-            if (doubt.isEmpty() || changed.odometerKm() == seen.odometerKm()) {
-                desk.book()
-                        .visits()
-                        .putRight(seen, changed.date(), changed.odometerKm(), typed.get("reason"), desk.today());
+            var seen = form.seen();
+            var after = form.after(desk.today());
+            var doubt = AskedOdometer.of(OdometerRange.of(open.history(), after), after.odometerKm(), typed);
+            if (doubt.isEmpty() || after.odometerKm() == seen.odometerKm()) {
+                desk.book().visits().putRight(seen, after, because(typed));
                 desk.learning().learnSoon();
-                Pages.redirect(response, Links.visit(changed.id()));
+                Pages.redirect(response, Links.visit(after.id()));
                 return;
             }
             asked = doubt.get();
         } catch (BookException | IllegalArgumentException e) {
             error = Typed.sentence(e);
         }
-        send(
-                response,
-                422,
-                open,
-                new Answer(
-                        typed.get("date"),
-                        asked.asks() ? "" : typed.get("odometer"),
-                        typed.get("reason"),
-                        error,
-                        asked));
+        var shown = new HashMap<>(VisitForm.fields(open.visit()));
+        shown.putAll(typed.fields());
+        shown.put("odometer", asked.asks() ? "" : AskedOdometer.of(typed));
+        send(response, 422, open, shown, error, asked);
     }
 
-    /** The visit as the form showed it. */
-    private static Visit seen(Visit visit, Form typed) {
+    /** A visit that was opened by mistake. */
+    public void cancel(ServerRequest request, ServerResponse response) {
+        var open = desk.getOpenVisit(Pages.pathValue(request, "id"));
+        var typed = Form.read(request);
         try {
-            return visit.withOdometer(
-                    LocalDate.parse(typed.get("seenDate")), Double.parseDouble(typed.get("seenOdometer")));
-        } catch (DateTimeException | NumberFormatException e) {
-            throw new PageException(400, new DeskSaid.FormNotUnderstood());
+            desk.book().visits().cancel(open.visit().id(), because(typed));
+            desk.learning().learnSoon();
+            Pages.redirect(response, Links.car(open.history().vehicle().id()));
+        } catch (BookException | IllegalArgumentException e) {
+            var shown = new HashMap<>(VisitForm.fields(open.visit()));
+            shown.putAll(typed.fields());
+            send(response, 422, open, shown, Typed.sentence(e), AskedOdometer.NONE);
         }
     }
 
-    /** A field that still says what it showed keeps the value to the last digit, whatever units it was shown in. */
-    private static double odometerKm(Visit seen, Form typed) {
-        var text = typed.get("odometer");
-        return typed.has("shownOdometer") && text.equals(typed.get("shownOdometer"))
-                ? seen.odometerKm()
-                : Typed.valueOf(text, "km", EntryUnits.of(typed).system());
+    /** It was cancelled by mistake. */
+    public void restore(ServerRequest request, ServerResponse response) {
+        var visitId = Pages.pathValue(request, "id");
+        try {
+            desk.book().visits().restore(visitId, because(Form.read(request)));
+            desk.learning().learnSoon();
+            Pages.redirect(response, Links.visit(visitId));
+        } catch (BookException | IllegalArgumentException e) {
+            throw new PageException(422, Saying.of(e));
+        }
     }
 
-    private record Answer(String date, String odometer, String reason, String error, AskedOdometer asked) {}
+    private Because because(Form typed) {
+        var person = person();
+        if (person == null && typed.get("person").isEmpty()) {
+            throw new Refused(new VisitSaid.NameMissing());
+        }
+        return new Because(null, typed.get("reason"), person == null ? typed.get("person") : person, desk.today());
+    }
 
-    private void send(ServerResponse response, int status, OpenVisit open, Answer answer) {
+    /** Who works on the tablet that asks; null at this machine, where nobody is known. */
+    static @Nullable String person() {
+        return Caller.current().tablet().map(TabletAtWork::person).orElse(null);
+    }
+
+    private void send(
+            ServerResponse response,
+            int status,
+            OpenVisit open,
+            Map<String, String> fields,
+            String error,
+            AskedOdometer asked) {
         pages.send(
                 response,
                 status,
@@ -99,11 +118,10 @@ public final class VisitDataHandler {
                 new VisitDataPage(
                         open.history(),
                         open.visit(),
-                        answer.date(),
-                        answer.odometer(),
-                        answer.reason(),
-                        answer.error(),
-                        answer.asked(),
+                        fields,
+                        person(),
+                        error,
+                        asked,
                         VisitDataPage.changes(desk.book(), open)));
     }
 }

@@ -3,34 +3,54 @@ package cornerbook.app.desk.visit;
 import cornerbook.app.book.Book;
 import cornerbook.app.book.visit.VisitChange;
 import cornerbook.app.desk.OpenVisit;
-import cornerbook.app.desk.UnitChoice;
 import cornerbook.app.request.Told;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Visit;
+import cornerbook.core.corner.Corner;
 import cornerbook.core.say.Amount;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /**
- * Date and odometer of a visit, as typed.
+ * What can be put right of a visit beside its readings.
  *
  * @param visit as it stands
- * @param reason why it is put right, may be empty
+ * @param fields what stands in each field, by its name; of the reason and the person too, once they are typed
+ * @param person who works on the tablet that asks; null where the name is typed
  * @param error one sentence, may be empty
- * @param asked the odometer that is to be typed again
+ * @param asked the odometer that is asked about
  * @param changes what was put right of this visit before, earliest first
  */
 public record VisitDataPage(
         CarHistory history,
         Visit visit,
-        String date,
-        String odometer,
-        String reason,
+        Map<String, String> fields,
+        @Nullable String person,
         String error,
         AskedOdometer asked,
         List<VisitChange> changes) {
     public VisitDataPage {
+        fields = Map.copyOf(fields);
         changes = List.copyOf(changes);
+    }
+
+    public String field(String name) {
+        return fields.getOrDefault(name, "");
+    }
+
+    public String came(Corner corner) {
+        return field(VisitForm.CAME + corner);
+    }
+
+    public String left(Corner corner) {
+        return field(VisitForm.LEFT + corner);
+    }
+
+    /** What the form brings back of the visit as it was shown, by name of the hidden field. */
+    public Map<String, String> seen() {
+        return VisitForm.seenFields(visit);
     }
 
     /** What was put right of a visit, earliest first. */
@@ -38,15 +58,6 @@ public record VisitDataPage(
         return book.visits().listChanges(open.history().vehicle().id()).stream()
                 .filter(change -> change.visitId().equals(open.visit().id()))
                 .toList();
-    }
-
-    /** The odometer as a person of these units reads it in the field. */
-    static String shown(Visit visit) {
-        return UnitChoice.current().field(visit.odometerKm(), "km");
-    }
-
-    public String shownOdometer() {
-        return shown(visit);
     }
 
     /** The visits before and after, which it must fit between; empty for an only one. */

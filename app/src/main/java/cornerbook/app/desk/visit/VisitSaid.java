@@ -2,6 +2,7 @@ package cornerbook.app.desk.visit;
 
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Said;
+import cornerbook.core.season.LikelyOdometer;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -16,6 +17,11 @@ sealed interface VisitSaid extends Said {
 
     record NeverDeleted() implements VisitSaid {}
 
+    /** Why the wheels that a car leaves on are others. */
+    record RecordedAnew() implements VisitSaid {}
+
+    record NameMissing() implements VisitSaid {}
+
     /**
      * A stored reading changes only with a reason.
      *
@@ -25,6 +31,11 @@ sealed interface VisitSaid extends Said {
     record SayWhy(boolean meanwhile, Said stored) implements VisitSaid {}
 
     record FourWheels() implements VisitSaid {}
+
+    /** What an odometer may have read. */
+    record Likely(Amount odometer, LikelyOdometer.Slip slip) implements VisitSaid {}
+
+    record ItIsSo(Amount odometer) implements VisitSaid {}
 
     /**
      * What to do with a wheel that is another than it should be.

@@ -1,6 +1,7 @@
 package cornerbook.app.desk.visit;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import cornerbook.app.book.Book;
 import cornerbook.app.book.visit.OpenRetorque;
@@ -9,7 +10,13 @@ import cornerbook.app.desk.Links;
 import cornerbook.app.door.ServedShop;
 import cornerbook.app.exchange.VisitFile;
 import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.Mileage;
+import cornerbook.core.car.Reading;
+import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Visit;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.Spot;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.HashMap;
@@ -24,7 +31,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** A date or an odometer that was typed wrongly is asked about, and is put right later. */
 class VisitDataTest {
     private static final String CAR = "demo-03";
-    private static final String ASKS = "type it again if it is right";
+    private static final String ASKS = "the odometer read";
 
     @AutoClose
     private ServedShop shop;
@@ -53,7 +60,8 @@ class VisitDataTest {
                 "seenOdometer", right(seen),
                 "date", date.toString(),
                 "odometer", odometerKm.toString(),
-                "reason", reason));
+                "reason", reason,
+                "person", "Ada"));
     }
 
     private int put(Visit seen, Object date, Object odometerKm) throws Exception {
@@ -87,7 +95,102 @@ class VisitDataTest {
 
         form.put("visit", UUID.randomUUID().toString());
         form.put("odometer", right(last));
-        assertThat(shop.post(Links.newVisit(CAR), form).body()).contains("runs backwards");
+        assertThat(shop.post(Links.newVisit(CAR), form).body())
+                .as("less than the wrong one before it")
+                .contains(ASKS, "Odometer replaced");
+        form.put("asked", right(last));
+        form.put("take", right(last) + " km");
+        assertThat(shop.post(Links.newVisit(CAR), form).statusCode()).isEqualTo(303);
+        assertThat(car().visits()).hasSize(9);
+        assertThat(shop.get(Links.car(CAR)).body()).doesNotContain("−");
+    }
+
+    @Test
+    void whatWasLikelyMeantIsOneTap() throws Exception {
+        double rightKm = last.odometerKm() + 1_000;
+        var form = new HashMap<>(Map.of(
+                "visit", UUID.randomUUID().toString(),
+                "date", ServedShop.TODAY.toString(),
+                "odometer", "%.0f0".formatted(rightKm)));
+        var take = "%.0f km".formatted(rightKm);
+        assertThat(shop.post(Links.newVisit(CAR), form).body()).contains("value=\"" + take + "\"", "a digit too many");
+        form.put("odometer", "");
+        form.put("take", take);
+        assertThat(shop.post(Links.newVisit(CAR), form).statusCode()).isEqualTo(303);
+        assertThat(car().visits().getLast().odometerKm()).isEqualTo(rightKm);
+    }
+
+    /** It begins at zero, and what the old one read is asked for with it; the distance is known. */
+    @Test
+    void anOdometerThatWasReplacedIsAReadingOfItsOwn() throws Exception {
+        var form = new HashMap<>(Map.of(
+                "visit", UUID.randomUUID().toString(),
+                "date", ServedShop.TODAY.toString(),
+                "odometer", "120",
+                "replacedOdometer", String.valueOf(last.odometerKm() + 300)));
+        assertThat(shop.post(Links.newVisit(CAR), form).statusCode()).isEqualTo(303);
+        var visits = car().visits();
+        var mileage = new Mileage(visits);
+        assertThat(mileage.doubts()).isEmpty();
+        assertThat(mileage.sinceFirstKm(visits.getLast()) - mileage.sinceFirstKm(visits.get(6)))
+                .isCloseTo(420, within(1e-6));
+    }
+
+    /** The set was noted wrongly: what was read goes to the wheels that were there, and what stood is struck, not erased. */
+    @Test
+    void wheelsAndNotesArePutRightAndTheReadingsFollow() throws Exception {
+        var open = visitOnOneSet();
+        var other = car().sets().stream()
+                .filter(set -> set.wheels().stream()
+                        .noneMatch(wheel -> open.arrivedOn().containsValue(wheel.tag())))
+                .findFirst()
+                .orElseThrow();
+        var form = form(open, open.date(), open.odometerKm(), "The other set");
+        form.put("notes", "Came on the other set");
+        for (var corner : Corner.values()) {
+            form.put("came." + corner, other.wheels().get(corner.ordinal()).tag());
+        }
+        assertThat(shop.post(Links.visitData(open.id()), form).statusCode()).isEqualTo(303);
+
+        var righted = shop.visit(open.id());
+        var wheel = other.wheels().get(Corner.LF.ordinal()).tag();
+        assertThat(righted.arrivedOn()).containsEntry(Corner.LF, wheel);
+        assertThat(righted.card().notes()).isEqualTo("Came on the other set");
+        assertThat(righted.readings()).hasSize(2);
+        assertThat(new StandingReadings(righted).all()).singleElement().satisfies(reading -> {
+            assertThat(reading.wheelTag()).isEqualTo(wheel);
+            assertThat(reading.value()).isEqualTo(6.5);
+            assertThat(reading.reason()).isEqualTo("The other set");
+        });
+        assertThat(book.visits().listChanges(CAR))
+                .extracting(VisitChange::what, VisitChange::person)
+                .containsExactly(
+                        org.assertj.core.groups.Tuple.tuple("notes", "Ada"),
+                        org.assertj.core.groups.Tuple.tuple("came on", "Ada"));
+        assertThat(shop.get(Links.visit(open.id())).body()).contains("wheels it came on was", "(Ada: The other set)");
+        assertThat(book.check()).isEmpty();
+    }
+
+    /** On its summer or winter set, one groove read. */
+    private Visit visitOnOneSet() {
+        var tag = last.leftOn().get(Corner.LF);
+        var visit = new Visit(
+                "open",
+                ServedShop.TODAY,
+                last.odometerKm() + 500,
+                last.leftOn(),
+                Map.of(),
+                List.of(new Reading(
+                        "groove", Measure.TREAD_DEPTH, Corner.LF, tag, Spot.OUTER, 6.5, "6.5 mm", null, null)));
+        book.visits().add(CAR, visit);
+        return visit;
+    }
+
+    @Test
+    void whoPutsAVisitRightIsNamed() throws Exception {
+        var form = form(last, last.date(), last.odometerKm() + 1, "A slip");
+        form.remove("person");
+        refused(form, "Your name is missing");
     }
 
     /** The car was locked: no odometer that is true could follow. */
@@ -104,7 +207,7 @@ class VisitDataTest {
         assertThat(car().visits()).extracting(Visit::odometerKm).endsWith(before.odometerKm(), rightKm, rightKm + 30);
         assertThat(book.check()).isEmpty();
         var page = shop.get(Links.visit(last.id())).body();
-        assertThat(page).contains("odometer was", "(A slip)", "Date or odometer wrong?");
+        assertThat(page).contains("odometer was", "(Ada: A slip)", "Something wrong? Put it right");
     }
 
     @Test
@@ -131,7 +234,7 @@ class VisitDataTest {
     void whatCannotStandIsRefusedWithOneSentenceAndChangesNothing() throws Exception {
         var before = car();
         var earlier = before.visits().get(5);
-        refused(form(last, last.date(), earlier.odometerKm() - 10, "A slip"), "runs backwards");
+        refused(form(last, last.date(), earlier.odometerKm() - 10, "A slip"), ASKS);
         refused(form(last, ServedShop.TODAY.plusDays(1), last.odometerKm(), "A slip"), "lies in the future");
         refused(form(last, last.date(), last.odometerKm() + 1, " "), "The reason is missing");
         refused(form(last, last.date(), "", "A slip"), "expected");
@@ -195,7 +298,7 @@ class VisitDataTest {
     @Test
     void aFieldThatWasNotTouchedKeepsItsValueInOtherUnits() throws Exception {
         var form = form(last, last.date().minusDays(1), "23456.7", "A slip");
-        form.put("shownOdometer", "23456.7");
+        form.put("seen.odometer", "23456.7");
         form.put("units", "us");
         assertThat(shop.post(Links.visitData(last.id()), form).statusCode()).isEqualTo(303);
         assertThat(shop.visit(last.id()).odometerKm()).isEqualTo(last.odometerKm());
