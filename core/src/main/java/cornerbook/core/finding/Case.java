@@ -61,10 +61,14 @@ public final class Case {
         comingOff = arrivedOn.filter(
                 set -> goingOn.filter(on -> on.id().equals(set.id())).isEmpty());
         var agreed = visit.card().nextVisitDue();
-        nextVisit = agreed != null
-                ? agreed
-                : ChangeOver.after(visit.date(), goingOn.map(WheelSet::season).orElse(SeasonKind.ALL_SEASON));
+        nextVisit = agreed != null ? agreed : nextVisit(arrivedOn);
         workDone = WorkDone.of(history, visit, readings);
+    }
+
+    private LocalDate nextVisit(Optional<WheelSet> arrivedOn) {
+        var season = goingOn.map(WheelSet::season).orElse(SeasonKind.ALL_SEASON);
+        boolean stays = arrivedOn.map(WheelSet::id).equals(goingOn.map(WheelSet::id));
+        return stays ? ChangeOver.ofWheelsThatStay(visit.date(), season) : ChangeOver.after(visit.date(), season);
     }
 
     /**

@@ -70,7 +70,10 @@ public interface TreadSaid extends Said {
 
     record MayNotLast(SetOf set, Said depth, Said minimum) implements TreadSaid {}
 
-    record StoredMayNotLast(SetOf set, Said depth, Said minimum) implements TreadSaid {}
+    /**
+     * @param wearWasSeen whether the wear is the car's own, or only what is usual
+     */
+    record StoredMayNotLast(SetOf set, Said depth, Said minimum, boolean wearWasSeen) implements TreadSaid {}
 
     record Lasts(SetOf set, Said depth, Said minimum) implements TreadSaid {}
 
