@@ -173,8 +173,10 @@ record ExpectedCar(
                 .orElseThrow();
     }
 
+    /** What is said of it, with plain spaces before units. */
     private static String said(Finding finding) {
-        return READER.say(finding.title()) + " / " + READER.say(finding.plainWords());
+        return (READER.say(finding.title()) + " / " + READER.say(finding.plainWords()))
+                .replaceAll("[\u00A0\u202F]", " ");
     }
 
     private static Stream<Pattern> patterns(@Nullable List<String> written) {

@@ -42,8 +42,10 @@ final class NeverSaid {
     private static final Pattern ENOUGH =
             Pattern.compile("(?iU)(?<!may not )\\b(?:has|have|is|are) (?:still )?enough\\b|\\b(?:a|ont|reste) assez\\b");
     private static final Pattern REPLACE = Pattern.compile("(?iU)\\breplace (?:it|them|now|the)\\b|\\b(?:used|worn) (?:up|out)\\b");
-    private static final Pattern LASTS = Pattern.compile("(?iU)\\blasts? until\\b|\\bdure jusqu");
-    private static final Pattern CRANKING = Pattern.compile("(?iU)\\bcrank|\\bdémarrage à froid");
+    private static final Pattern LASTS = Pattern.compile("(?iU)(?<!not )\\blasts? until\\b|\\bdure jusqu");
+    /** That it is not asked for may be told. */
+    private static final Pattern CRANKING =
+            Pattern.compile("(?iU)^(?!.*(?:not asked|n’est pas demandé)).*(?:\\bcrank|\\bdémarrage à froid)");
     private static final Pattern HIGH_VOLTAGE = Pattern.compile("(?iU)drive battery|high.voltage|haute tension|batterie de traction");
     private static final Pattern WARM_FIRST = Pattern.compile("(?iU)warm|thaw|frozen|0 °C|32 °F|réchauff|dégel|gel");
 
