@@ -47,7 +47,7 @@ final class NeverSaid {
     private static final Pattern CRANKING =
             Pattern.compile("(?iU)^(?!.*(?:not asked|n’est pas demandé)).*(?:\\bcrank|\\bdémarrage à froid)");
     private static final Pattern HIGH_VOLTAGE = Pattern.compile("(?iU)drive battery|high.voltage|haute tension|batterie de traction");
-    private static final Pattern WARM_FIRST = Pattern.compile("(?iU)warm|thaw|frozen|0 °C|32 °F|réchauff|dégel|gel");
+    private static final Pattern FROZEN = Pattern.compile("(?iU)\\bfrozen|\\bfreez|\\bgel(?:é|er)");
 
     private static final Set<Todo.Action> REPLACES = EnumSet.of(
             Todo.Action.REPLACE,
@@ -81,10 +81,11 @@ final class NeverSaid {
             Map.entry("no depth and no pressure is below nothing", all -> finding -> said(finding, NEGATIVE)),
             Map.entry("no number is finer than its tool", all -> finding -> said(finding, TOO_FINE)),
             Map.entry("nothing to come is certain", all -> finding -> finding.probability() != null && said(finding, CERTAIN)),
-            Map.entry("a frozen battery, or lithium below 0 °C, is not charged", all -> finding -> isTooColdToCharge(all)
-                    && finding.todo() != null
-                    && finding.todo().action() == Todo.Action.CHARGE_AND_TEST
-                    && !said(finding, WARM_FIRST)),
+            Map.entry(
+                    "a frozen battery, or lithium below 0 °C, is not charged",
+                    all -> finding -> finding.todo() != null
+                            && finding.todo().action() == Todo.Action.CHARGE_AND_TEST
+                            && (isColdLithium(all) || said(finding, FROZEN))),
             Map.entry("an electric car is not asked to crank", all -> finding -> all.history().vehicle().electric()
                     && said(finding, CRANKING)),
             Map.entry("an unsafe car has an open point", all -> finding -> finding.verdict() == Verdict.UNSAFE
@@ -201,7 +202,7 @@ final class NeverSaid {
         return !tags.isEmpty() && !leftOn.isEmpty() && tags.stream().noneMatch(leftOn::containsValue);
     }
 
-    private static boolean isTooColdToCharge(Assessment assessment) {
+    private static boolean isColdLithium(Assessment assessment) {
         var lithium = assessment.history().vehicle().battery().chemistry() == Chemistry.LITHIUM;
         return new StandingReadings(assessment.visit())
                 .ofVehicle(Measure.BATTERY_TEMPERATURE)
