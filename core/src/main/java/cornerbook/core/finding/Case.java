@@ -12,6 +12,7 @@ import cornerbook.core.say.Said;
 import cornerbook.core.season.ChangeOver;
 import cornerbook.core.season.Climate;
 import cornerbook.core.season.DistancePerDay;
+import cornerbook.core.tyre.TyreSize;
 import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.List;
@@ -73,11 +74,14 @@ public final class Case {
 
     /**
      * The set that a car stands on, with the four wheels that are on the car: one of them may have come in the place of another,
-     * and it is those on the car that wear, carry and differ.
+     * and it is those on the car that wear, carry and differ. A temporary spare is none of them.
      */
     private Optional<WheelSet> asItStands(Map<Corner, String> wheelAt) {
         var wheels = wheelAt.values().stream()
                 .flatMap(tag -> history.findWheel(tag).stream())
+                .filter(wheel -> TyreSize.find(wheel.tyre().size())
+                        .filter(TyreSize::temporary)
+                        .isEmpty())
                 .toList();
         return history.findSetOn(wheelAt)
                 .map(set -> wheels.size() != Corner.values().length
