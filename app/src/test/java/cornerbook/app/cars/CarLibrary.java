@@ -30,6 +30,11 @@ final class CarLibrary {
 
     private CarLibrary() {}
 
+    /** The names of the cars of which today is said what is expected. */
+    static List<String> namesOfToday() {
+        return names().stream().filter(name -> expected(name).waits() == null).toList();
+    }
+
     /** The names of the cars, in order. */
     static List<String> names() {
         try (var files = Files.list(FOLDER)) {

@@ -57,6 +57,10 @@ final class NeverSaid {
             Todo.Action.FIT_ANOTHER_WHEEL,
             Todo.Action.TORQUE_AGAIN);
 
+    /** Parts whose findings may be about one axle or the other; their subject does not tell them apart. */
+    private static final Set<Part> OF_AN_AXLE =
+            EnumSet.of(Part.BRAKE_PAIR, Part.TREAD_DIFFERENCE, Part.TYRE_FITTING, Part.WHEEL_FIT);
+
     /** Rules on one finding. */
     private static final Map<String, Function<Assessment, Predicate<Finding>>> OF_A_FINDING = Map.ofEntries(
             Map.entry("what holds is neither replaced nor repaired", all -> finding -> finding.verdict() == Verdict.HOLDS
@@ -134,6 +138,7 @@ final class NeverSaid {
     /** One subject does not hold and fail at once, and nothing is told of it twice. */
     private static List<String> contradictions(Assessment assessment) {
         return assessment.findings().stream()
+                .filter(finding -> !OF_AN_AXLE.contains(finding.subject().part()))
                 .collect(Collectors.groupingBy(Finding::subject))
                 .values()
                 .stream()
