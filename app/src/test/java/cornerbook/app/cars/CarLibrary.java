@@ -19,7 +19,7 @@ final class CarLibrary {
     private static final Path FOLDER = Path.of("src", "test", "resources", "cars");
     private static final String EXPECTED = ".expected.json";
     /** After the last visit of every car. */
-    private static final LocalDate TODAY = LocalDate.of(2026, 11, 29);
+    static final LocalDate TODAY = LocalDate.of(2026, 11, 29);
 
     /** A field that nobody reads would expect nothing. */
     private static final JsonMapper MAPPER = JsonMapper.builder()

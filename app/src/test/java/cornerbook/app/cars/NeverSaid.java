@@ -135,7 +135,7 @@ final class NeverSaid {
         return faults;
     }
 
-    /** One subject does not hold and fail at once, and nothing is told of it twice. */
+    /** One subject does not hold and fail at once, and nothing is told of it twice. A pad may be thick enough and stuck. */
     private static List<String> contradictions(Assessment assessment) {
         return assessment.findings().stream()
                 .filter(finding -> !OF_AN_AXLE.contains(finding.subject().part()))
@@ -143,7 +143,8 @@ final class NeverSaid {
                 .values()
                 .stream()
                 .filter(about -> about.size() > 1)
-                .filter(about -> about.stream().anyMatch(finding -> finding.verdict() == Verdict.HOLDS)
+                .filter(about -> about.getFirst().subject().part() != Part.PAD
+                                && about.stream().anyMatch(finding -> finding.verdict() == Verdict.HOLDS)
                                 && about.stream().anyMatch(finding -> finding.verdict().compareTo(Verdict.SPENT) >= 0)
                         || about.stream()
                                         .map(finding -> Reader.DEFAULT.say(finding.plainWords()))

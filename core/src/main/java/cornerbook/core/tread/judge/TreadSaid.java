@@ -125,7 +125,7 @@ public interface TreadSaid extends Said {
     /** What was expected, and what to do about a reading that is not: the same for every incredible value. */
     record Expected(Between expected) implements TreadSaid {}
 
-    record ReadAgain(Corner corner, Spot groove, Amount read, Between expected) implements TreadSaid {}
+    record ReadAgain(String tag, Corner corner, Spot groove, Amount read, Between expected) implements TreadSaid {}
 
     record OtherDepth(String tag, Spot groove, Amount read, Amount takenOff, Amount within) implements TreadSaid {}
 
