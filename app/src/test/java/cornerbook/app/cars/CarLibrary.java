@@ -65,7 +65,8 @@ final class CarLibrary {
     static CarHistory car(String text) {
         return switch (result(text)) {
             case VisitFile.Read read -> read.history();
-            case VisitFile.Refused refused -> throw new AssertionError(refused.problems().toString());
+            case VisitFile.Refused refused ->
+                throw new AssertionError(refused.problems().toString());
         };
     }
 

@@ -36,7 +36,7 @@ class CarLibraryTest {
     }
 
     private static boolean isSaid(String name, ExpectedCar expected) {
-        return CarLibrary.result(CarLibrary.text(name)) instanceof VisitFile.Read(var record)
-                && expected.differences(CarLibrary.assess(record.history())).isEmpty();
+        return CarLibrary.result(CarLibrary.text(name)) instanceof VisitFile.Read read
+                && expected.differences(CarLibrary.assess(read.history())).isEmpty();
     }
 }

@@ -102,15 +102,14 @@ class ChangedCarsTest {
         if (scale != null) {
             return random.nextInt(scale.words().size());
         }
-        double value =
-                switch (measure) {
-                    case TREAD_DEPTH, PAD_THICKNESS, PAD_THICKNESS_TRAILING -> reading.value() * random.nextDouble();
-                    case DISC_THICKNESS -> reading.value() - 3 * random.nextDouble();
-                    case BATTERY_TEMPERATURE, TYRE_TEMPERATURE, OUTSIDE_TEMPERATURE -> 30 - 60 * random.nextDouble();
-                    case BATTERY_VOLTAGE, BATTERY_VOLTAGE_CHARGED -> 11 + 2.5 * random.nextDouble();
-                    case DISC_RUST, BRAKE_FLUID_WATER -> measure.highest() * random.nextDouble();
-                    default -> reading.value() * (0.5 + random.nextDouble());
-                };
+        double value = switch (measure) {
+            case TREAD_DEPTH, PAD_THICKNESS, PAD_THICKNESS_TRAILING -> reading.value() * random.nextDouble();
+            case DISC_THICKNESS -> reading.value() - 3 * random.nextDouble();
+            case BATTERY_TEMPERATURE, TYRE_TEMPERATURE, OUTSIDE_TEMPERATURE -> 30 - 60 * random.nextDouble();
+            case BATTERY_VOLTAGE, BATTERY_VOLTAGE_CHARGED -> 11 + 2.5 * random.nextDouble();
+            case DISC_RUST, BRAKE_FLUID_WATER -> measure.highest() * random.nextDouble();
+            default -> reading.value() * (0.5 + random.nextDouble());
+        };
         double tenths = Math.round(10 * value) / 10.0;
         return Math.clamp(tenths, measure.lowest(), measure.highest());
     }

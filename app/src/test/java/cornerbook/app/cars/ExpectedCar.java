@@ -106,7 +106,8 @@ record ExpectedCar(
         var differences = new ArrayList<String>();
         for (var expected : findings) {
             var about = assessment.findings().stream().filter(expected::isAbout).toList();
-            if (about.stream().allMatch(finding -> !expected.differences(finding).isEmpty())) {
+            if (about.stream()
+                    .allMatch(finding -> !expected.differences(finding).isEmpty())) {
                 differences.add("%s should be %s, because %s; %s"
                         .formatted(
                                 expected.about(),
@@ -122,8 +123,7 @@ record ExpectedCar(
         var most = others == null ? Verdict.HOLDS : others;
         assessment.findings().stream()
                 .filter(finding -> findings.stream()
-                        .noneMatch(expected ->
-                                expected.isAbout(finding) && expected.verdict() == finding.verdict()))
+                        .noneMatch(expected -> expected.isAbout(finding) && expected.verdict() == finding.verdict()))
                 .filter(finding -> finding.verdict().compareTo(most) > 0)
                 .forEach(finding -> differences.add("Not expected: " + told(finding)));
         notJudged.stream()
@@ -136,7 +136,8 @@ record ExpectedCar(
                                 expected.says(),
                                 expected.because(),
                                 assessment.notJudged().stream().map(READER::say).toList())));
-        var points = assessment.open().stream().map(point -> point.key()).sorted().toList();
+        var points =
+                assessment.open().stream().map(point -> point.key()).sorted().toList();
         if (!points.equals(open.stream().sorted().toList())) {
             differences.add("Open should be %s, because %s; open is %s".formatted(open, openBecause, points));
         }

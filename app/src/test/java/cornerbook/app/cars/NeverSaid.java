@@ -28,25 +28,30 @@ import java.util.stream.Stream;
 /** What must never be said of any car. Each rule is a sentence; its faults name the finding that breaks it. */
 final class NeverSaid {
     /** What a program says when it is not sure of its own values. */
-    private static final Pattern INSIDE =
-            Pattern.compile("NaN|Infinity|∞|\\bnull\\b|[{}\\[\\]]|\\b[A-Z]{2,}_[A-Z_]+\\b|\\bcornerbook\\.|@[0-9a-f]{5,}");
+    private static final Pattern INSIDE = Pattern.compile(
+            "NaN|Infinity|∞|\\bnull\\b|[{}\\[\\]]|\\b[A-Z]{2,}_[A-Z_]+\\b|\\bcornerbook\\.|@[0-9a-f]{5,}");
 
-    private static final Pattern NEGATIVE = Pattern.compile("(?<![\\w.,])[-−–]\\d+(?:[.,]\\d+)? (?:mm|psi|kPa|bar|N·m|/32)");
+    private static final Pattern NEGATIVE =
+            Pattern.compile("(?<![\\w.,])[-−–]\\d+(?:[.,]\\d+)? (?:mm|psi|kPa|bar|N·m|/32)");
     /** Finer than any tool in a workshop. */
-    private static final Pattern TOO_FINE =
-            Pattern.compile("\\d[.,]\\d{2,} (?:N·m|kPa|km|mi|°C|°F|A\\b)|\\d[.,]\\d{3,} V\\b|between 0 and 0|entre 0 et 0");
+    private static final Pattern TOO_FINE = Pattern.compile(
+            "\\d[.,]\\d{2,} (?:N·m|kPa|km|mi|°C|°F|A\\b)|\\d[.,]\\d{3,} V\\b|between 0 and 0|entre 0 et 0");
 
     private static final Pattern CERTAIN = Pattern.compile("\\b100(?:[.,]0+)?[  ]?%");
-    private static final Pattern NOT_TO_DRIVE = Pattern.compile("(?iU)(?:do not|don’t|must not|not to) (?:be )?driven?\\b"
-            + "|ne (?:pas )?(?:roule|condui|pren\\w+ pas la route)\\w*|before the car moves|avant que le véhicule roule");
-    private static final Pattern ENOUGH =
-            Pattern.compile("(?iU)(?<!may not )\\b(?:has|have|is|are) (?:still )?enough\\b|\\b(?:a|ont|reste) assez\\b");
-    private static final Pattern REPLACE = Pattern.compile("(?iU)\\breplace (?:it|them|now|the)\\b|\\b(?:used|worn) (?:up|out)\\b");
+    private static final Pattern NOT_TO_DRIVE = Pattern.compile(
+            "(?iU)(?:do not|don’t|must not|not to) (?:be )?driven?\\b"
+                    + "|ne (?:pas )?(?:roule|condui|pren\\w+ pas la route)\\w*|before the car moves|avant que le véhicule roule");
+    private static final Pattern ENOUGH = Pattern.compile(
+            "(?iU)(?<!may not )\\b(?:has|have|is|are) (?:still )?enough\\b|\\b(?:a|ont|reste) assez\\b");
+    private static final Pattern REPLACE =
+            Pattern.compile("(?iU)\\breplace (?:it|them|now|the)\\b|\\b(?:used|worn) (?:up|out)\\b");
     private static final Pattern LASTS = Pattern.compile("(?iU)(?<!not )\\blasts? until\\b|\\bdure jusqu");
     /** That it is not asked for may be told. */
     private static final Pattern CRANKING =
             Pattern.compile("(?iU)^(?!.*(?:not asked|n’est pas demandé)).*(?:\\bcrank|\\bdémarrage à froid)");
-    private static final Pattern HIGH_VOLTAGE = Pattern.compile("(?iU)drive battery|high.voltage|haute tension|batterie de traction");
+
+    private static final Pattern HIGH_VOLTAGE =
+            Pattern.compile("(?iU)drive battery|high.voltage|haute tension|batterie de traction");
     private static final Pattern FROZEN = Pattern.compile("(?iU)\\bfrozen|\\bfreez|\\bgel(?:é|er)");
 
     private static final Set<Todo.Action> REPLACES = EnumSet.of(
@@ -63,10 +68,13 @@ final class NeverSaid {
 
     /** Rules on one finding. */
     private static final Map<String, Function<Assessment, Predicate<Finding>>> OF_A_FINDING = Map.ofEntries(
-            Map.entry("what holds is neither replaced nor repaired", all -> finding -> finding.verdict() == Verdict.HOLDS
-                    && (finding.todo() != null && REPLACES.contains(finding.todo().action())
-                            || said(finding, REPLACE)
-                            || said(finding, NOT_TO_DRIVE))),
+            Map.entry(
+                    "what holds is neither replaced nor repaired",
+                    all -> finding -> finding.verdict() == Verdict.HOLDS
+                            && (finding.todo() != null
+                                            && REPLACES.contains(finding.todo().action())
+                                    || said(finding, REPLACE)
+                                    || said(finding, NOT_TO_DRIVE))),
             Map.entry(
                     "what does not hold says what to do",
                     all -> finding -> finding.verdict() != Verdict.HOLDS && finding.todo() == null),
@@ -76,28 +84,41 @@ final class NeverSaid {
             Map.entry(
                     "what is spent does not last until a day",
                     all -> finding -> finding.verdict().compareTo(Verdict.SPENT) >= 0 && said(finding, LASTS)),
-            Map.entry("what runs out does so between this visit and the next", all -> finding -> finding.horizon() != null
-                    && (finding.horizon().isBefore(all.visit().date())
-                            || finding.verdict() == Verdict.HOLDS
-                                    && finding.horizon().isBefore(all.nextVisit()))),
-            Map.entry("nobody is told not to drive on wheels that lie in the store", all -> finding -> isStored(all, finding)
-                    && (finding.verdict() == Verdict.UNSAFE || said(finding, NOT_TO_DRIVE))),
+            Map.entry(
+                    "what runs out does so between this visit and the next",
+                    all -> finding -> finding.horizon() != null
+                            && (finding.horizon().isBefore(all.visit().date())
+                                    || finding.verdict() == Verdict.HOLDS
+                                            && finding.horizon().isBefore(all.nextVisit()))),
+            Map.entry(
+                    "nobody is told not to drive on wheels that lie in the store",
+                    all -> finding -> isStored(all, finding)
+                            && (finding.verdict() == Verdict.UNSAFE || said(finding, NOT_TO_DRIVE))),
             Map.entry("no depth and no pressure is below nothing", all -> finding -> said(finding, NEGATIVE)),
             Map.entry("no number is finer than its tool", all -> finding -> said(finding, TOO_FINE)),
-            Map.entry("nothing to come is certain", all -> finding -> finding.probability() != null && said(finding, CERTAIN)),
+            Map.entry(
+                    "nothing to come is certain",
+                    all -> finding -> finding.probability() != null && said(finding, CERTAIN)),
             Map.entry(
                     "a frozen battery, or lithium below 0 °C, is not charged",
                     all -> finding -> finding.todo() != null
                             && finding.todo().action() == Todo.Action.CHARGE_AND_TEST
                             && (isColdLithium(all) || said(finding, FROZEN))),
-            Map.entry("an electric car is not asked to crank", all -> finding -> all.history().vehicle().electric()
-                    && said(finding, CRANKING)),
-            Map.entry("an unsafe car has an open point", all -> finding -> finding.verdict() == Verdict.UNSAFE
-                    && !finding.subject().part().isOfShop()
-                    && all.open().isEmpty()),
-            Map.entry("the shop's own tools say nothing of the car", all -> finding -> finding.subject().part().isOfShop()
-                    && (all.ofCar().contains(finding)
-                            || all.open().stream().anyMatch(point -> point.part() == finding.subject().part()))));
+            Map.entry(
+                    "an electric car is not asked to crank",
+                    all -> finding -> all.history().vehicle().electric() && said(finding, CRANKING)),
+            Map.entry(
+                    "an unsafe car has an open point",
+                    all -> finding -> finding.verdict() == Verdict.UNSAFE
+                            && !finding.subject().part().isOfShop()
+                            && all.open().isEmpty()),
+            Map.entry(
+                    "the shop's own tools say nothing of the car",
+                    all -> finding -> finding.subject().part().isOfShop()
+                            && (all.ofCar().contains(finding)
+                                    || all.open().stream()
+                                            .anyMatch(point -> point.part()
+                                                    == finding.subject().part()))));
 
     private NeverSaid() {}
 
@@ -115,21 +136,21 @@ final class NeverSaid {
         assessment.findings().stream()
                 .filter(finding -> finding.subject().part() == Part.WHEEL_SET && finding.verdict() == Verdict.SPENT)
                 .filter(finding -> condemnedByForecast(assessment, finding))
-                .forEach(finding -> faults.add(
-                        "no tyre is condemned by a forecast from one reading, nor a new one: " + ExpectedCar.told(finding)));
+                .forEach(finding -> faults.add("no tyre is condemned by a forecast from one reading, nor a new one: "
+                        + ExpectedCar.told(finding)));
         if (!assessment.history().vehicle().electric()) {
             told(assessment)
                     .filter(sentence -> HIGH_VOLTAGE.matcher(sentence).find())
                     .forEach(sentence -> faults.add("an engine has no drive battery: " + sentence));
         } else {
             Stream.of(Language.values())
-                    .flatMap(language -> assessment.notJudged().stream()
-                            .map(Reader.DEFAULT.in(language)::say))
+                    .flatMap(language -> assessment.notJudged().stream().map(Reader.DEFAULT.in(language)::say))
                     .filter(sentence -> CRANKING.matcher(sentence).find())
                     .forEach(sentence -> faults.add("an electric car is not asked to crank: " + sentence));
         }
         var verdicts = assessment.findings().stream().map(Finding::verdict).toList();
-        if (!verdicts.equals(verdicts.stream().sorted((one, other) -> other.compareTo(one)).toList())) {
+        if (!verdicts.equals(
+                verdicts.stream().sorted((one, other) -> other.compareTo(one)).toList())) {
             faults.add("the gravest is told first: " + verdicts);
         }
         return faults;
@@ -145,7 +166,8 @@ final class NeverSaid {
                 .filter(about -> about.size() > 1)
                 .filter(about -> about.getFirst().subject().part() != Part.PAD
                                 && about.stream().anyMatch(finding -> finding.verdict() == Verdict.HOLDS)
-                                && about.stream().anyMatch(finding -> finding.verdict().compareTo(Verdict.SPENT) >= 0)
+                                && about.stream()
+                                        .anyMatch(finding -> finding.verdict().compareTo(Verdict.SPENT) >= 0)
                         || about.stream()
                                         .map(finding -> Reader.DEFAULT.say(finding.plainWords()))
                                         .distinct()
@@ -164,8 +186,8 @@ final class NeverSaid {
                                 || !groove.readings().isEmpty()
                                         && groove.depthMm()
                                                 > groove.readings().getLast().depthMm() + 0.05)
-                        .map(groove -> "no depth is above what was read or below nothing: " + tyre.wheel().tag() + " "
-                                + groove.groove() + " " + groove.depthMm() + " mm"))
+                        .map(groove -> "no depth is above what was read or below nothing: "
+                                + tyre.wheel().tag() + " " + groove.groove() + " " + groove.depthMm() + " mm"))
                 .toList();
     }
 
@@ -222,14 +244,19 @@ final class NeverSaid {
 
     /** What a customer may read of it, in every language. */
     private static Stream<String> sentences(Finding finding) {
-        return inEach(Stream.of(finding.title(), finding.plainWords(), finding.todo()).filter(Objects::nonNull));
+        return inEach(
+                Stream.of(finding.title(), finding.plainWords(), finding.todo()).filter(Objects::nonNull));
     }
 
     private static Stream<String> told(Assessment assessment) {
         return inEach(Stream.of(
                         assessment.findings().stream()
                                 .flatMap(finding -> Stream.concat(
-                                        Stream.of(finding.title(), finding.plainWords(), finding.source(), finding.todo())
+                                        Stream.of(
+                                                        finding.title(),
+                                                        finding.plainWords(),
+                                                        finding.source(),
+                                                        finding.todo())
                                                 .filter(Objects::nonNull),
                                         finding.evidence().stream()
                                                 .flatMap(each -> Stream.of(each.what(), each.value(), each.how())))),
@@ -242,7 +269,6 @@ final class NeverSaid {
 
     private static Stream<String> inEach(Stream<? extends Said> said) {
         var all = said.toList();
-        return Arrays.stream(Language.values())
-                .flatMap(language -> all.stream().map(Reader.DEFAULT.in(language)::say));
+        return Arrays.stream(Language.values()).flatMap(language -> all.stream().map(Reader.DEFAULT.in(language)::say));
     }
 }

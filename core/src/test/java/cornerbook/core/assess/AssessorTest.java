@@ -59,7 +59,8 @@ class AssessorTest {
         var history = Cars.changeOver(7, 7.5, List.of());
         var stays = new Visit("v", visit, 49_000, Cars.at("W-"), Cars.at("W-"), List.of());
         assertThat(assessor.assess(
-                                new CarHistory(history.vehicle(), history.customer(), history.sets(), List.of(stays)), "v")
+                                new CarHistory(history.vehicle(), history.customer(), history.sets(), List.of(stays)),
+                                "v")
                         .nextVisit())
                 .isEqualTo(next);
     }

@@ -151,7 +151,15 @@ class ReleaseTest {
     void theShopsOwnHoistKeepsNoCar() {
         var said = Said.verbatim("too heavy for the hoist");
         var lift = new Finding(
-                new Subject(Subject.Part.LIFT, null, null, null), Verdict.UNSAFE, said, said, null, null, 0, List.of(), said);
+                new Subject(Subject.Part.LIFT, null, null, null),
+                Verdict.UNSAFE,
+                said,
+                said,
+                null,
+                null,
+                0,
+                List.of(),
+                said);
         assertThat(open(Cars.visit(List.of()), ALL, ReleaseRule.all(false, false), List.of(lift)))
                 .isEmpty();
     }

@@ -96,9 +96,7 @@ public final class PressureFindings {
         var evidence = new ArrayList<>(List.of(
                 new Evidence(Label.FOUND, kpa(foundKpa), gauge.how(found)),
                 new Evidence(
-                        Label.WARNING_AT,
-                        kpa(PressureCurve.WARNING_SHARE * placardKpa),
-                        Ground.QUARTER_BELOW_COLD)));
+                        Label.WARNING_AT, kpa(PressureCurve.WARNING_SHARE * placardKpa), Ground.QUARTER_BELOW_COLD)));
         loss.map(AirLoss::evidence).ifPresent(evidence::add);
         return new Finding(
                         new Subject(Subject.Part.PRESSURE, corner, tag, null),

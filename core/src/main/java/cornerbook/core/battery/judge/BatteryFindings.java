@@ -139,11 +139,7 @@ public final class BatteryFindings {
      *
      * @param by null where the verdict says by when
      */
-    private record Outcome(
-            Verdict verdict,
-            Said words,
-            Todo.Action action,
-            Todo.@Nullable When by) {
+    private record Outcome(Verdict verdict, Said words, Todo.Action action, Todo.@Nullable When by) {
         static final Outcome IN_ORDER = soon(Verdict.HOLDS, Sentence.IN_ORDER);
 
         private static Outcome soon(Verdict verdict, Said words) {

@@ -135,10 +135,7 @@ public final class SightFindings {
                 Ground.PUNCTURE_RULES);
         return verdict == Verdict.HOLDS
                 ? finding
-                : putRight(
-                        finding,
-                        puncture.mayBeRepaired() ? Todo.Action.REPAIR : Todo.Action.REPLACE,
-                        comesOff);
+                : putRight(finding, puncture.mayBeRepaired() ? Todo.Action.REPAIR : Todo.Action.REPLACE, comesOff);
     }
 
     private static OptionalDouble value(Optional<Reading> reading) {

@@ -208,9 +208,8 @@ public final class TreadFindings {
     /** What only a usual wear speaks against is measured again: nobody orders tyres on a guess. */
     private static Finding todo(Finding finding, SetForecast forecast) {
         boolean runsOut = finding.verdict() == Verdict.RUNS_OUT;
-        var action = !runsOut
-                ? Todo.Action.REPLACE
-                : forecast.wearWasSeen() ? Todo.Action.ORDER : Todo.Action.MEASURE_AGAIN;
+        var action =
+                !runsOut ? Todo.Action.REPLACE : forecast.wearWasSeen() ? Todo.Action.ORDER : Todo.Action.MEASURE_AGAIN;
         if (forecast.role() == SetSpan.Role.COMING_OFF && finding.verdict() != Verdict.UNSAFE) {
             return finding.todo(runsOut ? action : Todo.Action.ORDER, Todo.When.BEFORE_FITTING);
         }

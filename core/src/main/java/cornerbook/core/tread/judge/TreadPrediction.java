@@ -38,7 +38,9 @@ public record TreadPrediction(Reading reading, Estimate expectedMm) {
         var forecaster = new TreadForecaster(history, before, before.getLast(), runs, knowledge);
         var predictions = new ArrayList<TreadPrediction>();
         // The order of the sets says nothing.
-        var sets = history.sets().stream().sorted(Comparator.comparing(WheelSet::id)).toList();
+        var sets = history.sets().stream()
+                .sorted(Comparator.comparing(WheelSet::id))
+                .toList();
         for (var set : sets) {
             if (!forecaster.wasRead(set)) {
                 continue;

@@ -71,6 +71,8 @@ public interface TreadSaid extends Said {
     record MayNotLast(SetOf set, Said depth, Said minimum) implements TreadSaid {}
 
     /**
+     * Of a set that comes off.
+     *
      * @param wearWasSeen whether the wear is the car's own, or only what is usual
      */
     record StoredMayNotLast(SetOf set, Said depth, Said minimum, boolean wearWasSeen) implements TreadSaid {}

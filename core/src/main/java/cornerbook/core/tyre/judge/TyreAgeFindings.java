@@ -127,11 +127,7 @@ public final class TyreAgeFindings {
                 new Subject(Subject.Part.TYRE_AGE, null, wholeSet ? null : oldest.wheel.tag(), set.id()),
                 verdict,
                 new SidewallSaid.OldestTyre(
-                        set.season(),
-                        oldest.wheel.tag(),
-                        years(yearsNow),
-                        years(oldest.code.ageYears(until)),
-                        until),
+                        set.season(), oldest.wheel.tag(), years(yearsNow), years(oldest.code.ageYears(until)), until),
                 plainWords(
                         verdict,
                         new SidewallSaid.TyreOf(wholeSet ? null : oldest.wheel.tag(), new SetOf(set.season())),
