@@ -29,7 +29,9 @@ class CarLibraryTest {
             assertThat(expected.differences(assessment)).as(expected.story()).isEmpty();
             assertThat(NeverSaid.faults(assessment)).as(expected.story()).isEmpty();
         } else if (isSaid(name, expected)) {
-            assertThat(expected.waits()).as("it waits no longer; strike the line").isNull();
+            assertThat(expected.waits())
+                    .as("it waits no longer; strike the line")
+                    .isNull();
         } else {
             abort(expected.waits());
         }

@@ -71,8 +71,8 @@ final class NeverSaid {
             Map.entry(
                     "what holds is neither replaced nor repaired",
                     all -> finding -> finding.verdict() == Verdict.HOLDS
-                            && (finding.todo() != null
-                                            && REPLACES.contains(finding.todo().action())
+                            && ((finding.todo() != null
+                                            && REPLACES.contains(finding.todo().action()))
                                     || said(finding, REPLACE)
                                     || said(finding, NOT_TO_DRIVE))),
             Map.entry(
@@ -88,8 +88,8 @@ final class NeverSaid {
                     "what runs out does so between this visit and the next",
                     all -> finding -> finding.horizon() != null
                             && (finding.horizon().isBefore(all.visit().date())
-                                    || finding.verdict() == Verdict.HOLDS
-                                            && finding.horizon().isBefore(all.nextVisit()))),
+                                    || (finding.verdict() == Verdict.HOLDS
+                                            && finding.horizon().isBefore(all.nextVisit())))),
             Map.entry(
                     "nobody is told not to drive on wheels that lie in the store",
                     all -> finding -> isStored(all, finding)
@@ -164,10 +164,10 @@ final class NeverSaid {
                 .values()
                 .stream()
                 .filter(about -> about.size() > 1)
-                .filter(about -> about.getFirst().subject().part() != Part.PAD
+                .filter(about -> (about.getFirst().subject().part() != Part.PAD
                                 && about.stream().anyMatch(finding -> finding.verdict() == Verdict.HOLDS)
                                 && about.stream()
-                                        .anyMatch(finding -> finding.verdict().compareTo(Verdict.SPENT) >= 0)
+                                        .anyMatch(finding -> finding.verdict().compareTo(Verdict.SPENT) >= 0))
                         || about.stream()
                                         .map(finding -> Reader.DEFAULT.say(finding.plainWords()))
                                         .distinct()
@@ -183,9 +183,9 @@ final class NeverSaid {
         return forecast.tyres().stream()
                 .flatMap(tyre -> tyre.grooves().stream()
                         .filter(groove -> groove.depthMm() < 0
-                                || !groove.readings().isEmpty()
+                                || (!groove.readings().isEmpty()
                                         && groove.depthMm()
-                                                > groove.readings().getLast().depthMm() + 0.05)
+                                                > groove.readings().getLast().depthMm() + 0.05))
                         .map(groove -> "no depth is above what was read or below nothing: "
                                 + tyre.wheel().tag() + " " + groove.groove() + " " + groove.depthMm() + " mm"))
                 .toList();
