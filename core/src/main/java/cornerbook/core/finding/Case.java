@@ -12,6 +12,7 @@ import cornerbook.core.say.Said;
 import cornerbook.core.season.ChangeOver;
 import cornerbook.core.season.Climate;
 import cornerbook.core.season.DistancePerDay;
+import cornerbook.core.tyre.TyreSize;
 import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.List;
@@ -61,19 +62,26 @@ public final class Case {
         comingOff = arrivedOn.filter(
                 set -> goingOn.filter(on -> on.id().equals(set.id())).isEmpty());
         var agreed = visit.card().nextVisitDue();
-        nextVisit = agreed != null
-                ? agreed
-                : ChangeOver.after(visit.date(), goingOn.map(WheelSet::season).orElse(SeasonKind.ALL_SEASON));
+        nextVisit = agreed != null ? agreed : nextVisit(arrivedOn);
         workDone = WorkDone.of(history, visit, readings);
+    }
+
+    private LocalDate nextVisit(Optional<WheelSet> arrivedOn) {
+        var season = goingOn.map(WheelSet::season).orElse(SeasonKind.ALL_SEASON);
+        boolean stays = arrivedOn.map(WheelSet::id).equals(goingOn.map(WheelSet::id));
+        return stays ? ChangeOver.ofWheelsThatStay(visit.date(), season) : ChangeOver.after(visit.date(), season);
     }
 
     /**
      * The set that a car stands on, with the four wheels that are on the car: one of them may have come in the place of another,
-     * and it is those on the car that wear, carry and differ.
+     * and it is those on the car that wear, carry and differ. A temporary spare is none of them.
      */
     private Optional<WheelSet> asItStands(Map<Corner, String> wheelAt) {
         var wheels = wheelAt.values().stream()
                 .flatMap(tag -> history.findWheel(tag).stream())
+                .filter(wheel -> TyreSize.find(wheel.tyre().size())
+                        .filter(TyreSize::temporary)
+                        .isEmpty())
                 .toList();
         return history.findSetOn(wheelAt)
                 .map(set -> wheels.size() != Corner.values().length

@@ -28,6 +28,8 @@ public record Todo(Action action, Said by) implements Said {
         MEASURE_ALIGNMENT,
         CHECK_PRESSURE,
         CHARGE_AND_TEST,
+        /** A battery that must not be charged as cold as it is. */
+        WARM_UP_FIRST,
         INSPECT,
         FIT_ANOTHER_WHEEL,
         SWAP_WHEELS,

@@ -20,11 +20,18 @@ public final class ChangeOver {
 
     /** The day on which wheels of this kind, fitted on {@code fitted}, are due to come off. */
     public static LocalDate after(LocalDate fitted, SeasonKind kind) {
+        return kind == SeasonKind.ALL_SEASON
+                ? fitted.plusMonths(HALF_YEAR_MONTHS)
+                : ofWheelsThatStay(fitted.plusDays(LEAST_DAYS - 1), kind);
+    }
+
+    /** The day on which wheels of this kind that stay on the car on {@code day} are due to come off, however soon. */
+    public static LocalDate ofWheelsThatStay(LocalDate day, SeasonKind kind) {
         if (kind == SeasonKind.ALL_SEASON) {
-            return fitted.plusMonths(HALF_YEAR_MONTHS);
+            return day.plusMonths(HALF_YEAR_MONTHS);
         }
-        var day = (kind == SeasonKind.WINTER ? SPRING : AUTUMN).atYear(fitted.getYear());
-        return day.isBefore(fitted.plusDays(LEAST_DAYS)) ? day.plusYears(1) : day;
+        var due = (kind == SeasonKind.WINTER ? SPRING : AUTUMN).atYear(day.getYear());
+        return due.isAfter(day) ? due : due.plusYears(1);
     }
 
     /** The kind of wheels that a car with two sets leaves on at this time of the year: winter from October to March. */

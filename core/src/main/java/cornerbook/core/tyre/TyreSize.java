@@ -70,6 +70,15 @@ public record TyreSize(
         return new SizeReader(text).read();
     }
 
+    /** The same; empty where the size cannot be read. */
+    public static Optional<TyreSize> find(String written) {
+        try {
+            return Optional.of(parse(written));
+        } catch (IllegalArgumentException unread) {
+            return Optional.empty();
+        }
+    }
+
     /** Whether its rims and load stand in the tables for light trucks, and not in those for passenger cars. */
     public boolean lightTruck() {
         return use.equals(LIGHT_TRUCK);

@@ -3,6 +3,7 @@ package cornerbook.core.assess;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.core.battery.BatterySaid;
+import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Cars;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
@@ -30,6 +31,8 @@ import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class AssessorTest {
     private final Assessor assessor = new Assessor(Cars.LIMITS);
@@ -49,9 +52,24 @@ class AssessorTest {
                 .containsExactly(SetSpan.Role.GOING_ON, SetSpan.Role.COMING_OFF);
     }
 
+    /** Who comes in on winter wheels in March, and leaves on them, comes for the change-over in April of the same year. */
+    @ParameterizedTest
+    @CsvSource({"2026-03-12, 2026-04-15", "2026-04-14, 2026-04-15", "2026-04-15, 2027-04-15", "2026-11-05, 2027-04-15"})
+    void wheelsThatStayOnComeOffAtTheComingChangeOver(LocalDate visit, LocalDate next) {
+        var history = Cars.changeOver(7, 7.5, List.of());
+        var stays = new Visit("v", visit, 49_000, Cars.at("W-"), Cars.at("W-"), List.of());
+        assertThat(assessor.assess(
+                                new CarHistory(history.vehicle(), history.customer(), history.sets(), List.of(stays)),
+                                "v")
+                        .nextVisit())
+                .isEqualTo(next);
+    }
+
     @Test
     void verdictsGetGraverAsTheTreadGetsLower() {
-        assertThat(of(assess(7.0, 4.2), Part.WHEEL_SET, "WINTER-set").verdict()).isEqualTo(Verdict.SPENT);
+        assertThat(of(assess(7.0, 4.2), Part.WHEEL_SET, "WINTER-set").verdict())
+                .as("read once, its wear was not seen yet")
+                .isEqualTo(Verdict.RUNS_OUT);
         assertThat(of(assess(7.0, 3.5), Part.WHEEL_SET, "WINTER-set").verdict()).isEqualTo(Verdict.SPENT);
         assertThat(of(assess(7.0, 1.2), Part.WHEEL_SET, "WINTER-set").verdict()).isEqualTo(Verdict.UNSAFE);
         int before = -1;
@@ -68,8 +86,8 @@ class AssessorTest {
     void theSetComingOffIsJudgedOverItsNextSeason() {
         var assessment = assess(3.6, 7.5);
         var summer = of(assessment, Part.WHEEL_SET, "SUMMER-set");
-        assertThat(summer.verdict()).isEqualTo(Verdict.SPENT);
-        assertThat(summer.plainWords()).isInstanceOf(TreadSaid.StoredWillNotLast.class);
+        assertThat(summer.verdict()).as("read once").isEqualTo(Verdict.RUNS_OUT);
+        assertThat(summer.plainWords()).isInstanceOf(TreadSaid.StoredMayNotLast.class);
         assertThat(assessment.forecasts().get(1).from()).isEqualTo(assessment.nextVisit());
         assertThat(assessment.forecasts().get(1).until()).isEqualTo(LocalDate.of(2027, 10, 20));
     }

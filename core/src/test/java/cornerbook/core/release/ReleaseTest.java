@@ -10,6 +10,9 @@ import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Verdict;
+import cornerbook.core.say.Said;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
@@ -141,6 +144,24 @@ class ReleaseTest {
         assertThat(open(Cars.visit(List.of(thin, other, replaced)), ALL))
                 .as("the old pads are in the bin")
                 .doesNotContain("UNSAFE.PAD.LF");
+    }
+
+    /** What the hoist may not carry is the shop's matter. */
+    @Test
+    void theShopsOwnHoistKeepsNoCar() {
+        var said = Said.verbatim("too heavy for the hoist");
+        var lift = new Finding(
+                new Subject(Subject.Part.LIFT, null, null, null),
+                Verdict.UNSAFE,
+                said,
+                said,
+                null,
+                null,
+                0,
+                List.of(),
+                said);
+        assertThat(open(Cars.visit(List.of()), ALL, ReleaseRule.all(false, false), List.of(lift)))
+                .isEmpty();
     }
 
     /** Before it is recorded on which wheels it leaves. */

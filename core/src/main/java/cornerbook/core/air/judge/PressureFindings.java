@@ -46,23 +46,28 @@ public final class PressureFindings {
             var arrived = visit.arrivedOn().get(corner);
             var left = visit.leftOn().get(corner);
             var loss = arrived == null ? Optional.<AirLoss>empty() : AirLoss.find(arrived, given.visits());
+            var leak = Optional.<Finding>empty();
             if (arrived != null) {
-                loss.filter(AirLoss::slowLeak)
-                        .ifPresent(leak -> findings.add(slowLeak(corner, arrived, leak, placardKpa, visit.date())));
-                readings.ofWheel(Measure.PRESSURE_FOUND, arrived)
+                leak = readings.ofWheel(Measure.PRESSURE_FOUND, arrived)
                         .filter(found -> gauge.kpa(found) < PressureCurve.WARNING_SHARE * placardKpa)
-                        .ifPresent(found -> findings.add(
-                                foundLow(corner, arrived, arrived.equals(left), found, gauge, placardKpa)));
+                        .map(found -> foundLow(corner, arrived, arrived.equals(left), found, gauge, placardKpa, loss))
+                        .or(() -> loss.filter(AirLoss::slowLeak)
+                                .map(lost -> slowLeak(corner, arrived, lost, placardKpa, visit.date())));
+                leak.ifPresent(findings::add);
             }
             if (left != null) {
                 var set = readings.ofWheel(Measure.PRESSURE_SET, left);
                 if (set.isPresent()) {
-                    findings.add(set(
+                    var finding = set(
                             given,
                             corner,
                             set.get(),
                             AirToSet.of(placardKpa, visit),
-                            loss.filter(lost -> left.equals(arrived))));
+                            loss.filter(lost -> left.equals(arrived)));
+                    // Air that was put into a leaking tyre is no good news.
+                    if (finding.verdict() != Verdict.HOLDS || leak.isEmpty() || !left.equals(arrived)) {
+                        findings.add(finding);
+                    }
                 } else {
                     notJudged.add(new PressureSaid.NotSet(corner, left));
                 }
@@ -80,8 +85,19 @@ public final class PressureFindings {
     }
 
     private static Finding foundLow(
-            Corner corner, String tag, boolean stays, Reading found, UsedGauge gauge, double placardKpa) {
+            Corner corner,
+            String tag,
+            boolean stays,
+            Reading found,
+            UsedGauge gauge,
+            double placardKpa,
+            Optional<AirLoss> loss) {
         double foundKpa = gauge.kpa(found);
+        var evidence = new ArrayList<>(List.of(
+                new Evidence(Label.FOUND, kpa(foundKpa), gauge.how(found)),
+                new Evidence(
+                        Label.WARNING_AT, kpa(PressureCurve.WARNING_SHARE * placardKpa), Ground.QUARTER_BELOW_COLD)));
+        loss.map(AirLoss::evidence).ifPresent(evidence::add);
         return new Finding(
                         new Subject(Subject.Part.PRESSURE, corner, tag, null),
                         stays ? Verdict.SPENT : Verdict.RUNS_OUT,
@@ -90,12 +106,7 @@ public final class PressureFindings {
                         null,
                         null,
                         Math.clamp(foundKpa / placardKpa, 0, 1),
-                        List.of(
-                                new Evidence(Label.FOUND, kpa(foundKpa), gauge.how(found)),
-                                new Evidence(
-                                        Label.WARNING_AT,
-                                        kpa(PressureCurve.WARNING_SHARE * placardKpa),
-                                        Ground.QUARTER_BELOW_COLD)),
+                        evidence,
                         Ground.QUARTER_BELOW_RULE)
                 .todo(Todo.Action.FIND_LEAK, stays ? Todo.When.NOW : Todo.When.BEFORE_FITTING);
     }

@@ -119,30 +119,44 @@ public final class BatteryFindings {
         var outcome = outcome();
         var rest = rest();
         var charge = rest == null ? null : rest.charge();
-        return new Finding(
-                        new Subject(Subject.Part.BATTERY, null, null, null),
-                        outcome.verdict(),
-                        new BatterySaid.AtRest(
-                                rest == null ? null : Amount.of(rest.reading().value(), "V"),
-                                charge == null ? null : RestCharge.percent(charge)),
-                        outcome.words(),
-                        trend == null || outcome.verdict().compareTo(Verdict.SPENT) >= 0 ? null : trend.reaches(),
-                        null,
-                        Math.clamp(Math.min(health(), charge == null ? 1 : charge), 0, 1),
-                        evidence(),
-                        vehicle.battery().chargeBelowV() == null ? Label.FINDING_SOURCE : Label.MAKERS_SOURCE)
-                .todo(outcome.verdict() == Verdict.SPENT ? Todo.Action.REPLACE : Todo.Action.CHARGE_AND_TEST);
+        var finding = new Finding(
+                new Subject(Subject.Part.BATTERY, null, null, null),
+                outcome.verdict(),
+                new BatterySaid.AtRest(
+                        rest == null ? null : Amount.of(rest.reading().value(), "V"),
+                        charge == null ? null : RestCharge.percent(charge)),
+                outcome.words(),
+                trend == null || outcome.verdict().compareTo(Verdict.SPENT) >= 0 ? null : trend.reaches(),
+                null,
+                Math.clamp(Math.min(health(), charge == null ? 1 : charge), 0, 1),
+                evidence(),
+                vehicle.battery().chargeBelowV() == null ? Label.FINDING_SOURCE : Label.MAKERS_SOURCE);
+        return outcome.by() == null ? finding.todo(outcome.action()) : finding.todo(outcome.action(), outcome.by());
     }
 
-    private record Outcome(Verdict verdict, Said words) {
-        static final Outcome IN_ORDER = new Outcome(Verdict.HOLDS, Sentence.IN_ORDER);
+    /**
+     * What it comes to.
+     *
+     * @param by null where the verdict says by when
+     */
+    private record Outcome(Verdict verdict, Said words, Todo.Action action, Todo.@Nullable When by) {
+        static final Outcome IN_ORDER = soon(Verdict.HOLDS, Sentence.IN_ORDER);
+
+        private static Outcome soon(Verdict verdict, Said words) {
+            return new Outcome(verdict, words, Todo.Action.CHARGE_AND_TEST, null);
+        }
 
         static Outcome soon(Said words) {
-            return new Outcome(Verdict.RUNS_OUT, words);
+            return soon(Verdict.RUNS_OUT, words);
+        }
+
+        /** Before the car leaves. */
+        static Outcome now(Said words, Todo.Action action) {
+            return new Outcome(Verdict.RUNS_OUT, words, action, Todo.When.NOW);
         }
 
         static Outcome spent(Said words) {
-            return new Outcome(Verdict.SPENT, words);
+            return new Outcome(Verdict.SPENT, words, Todo.Action.REPLACE, null);
         }
     }
 
@@ -151,7 +165,11 @@ public final class BatteryFindings {
         var freezesAtC = rest == null ? null : rest.freezesAtC();
         var temperatureC = temperatureC();
         if (freezesAtC != null && temperatureC != null && temperatureC <= freezesAtC) {
-            return new Outcome(Verdict.UNSAFE, new BatterySaid.MayBeFrozen(Amount.of(freezesAtC, "°C")));
+            return new Outcome(
+                    Verdict.UNSAFE,
+                    new BatterySaid.MayBeFrozen(Amount.of(freezesAtC, "°C")),
+                    Todo.Action.WARM_UP_FIRST,
+                    null);
         }
         if (charged != null && charged.low()) {
             return Outcome.spent(new BatterySaid.DoesNotHold(vehicle.electric()));
@@ -166,7 +184,10 @@ public final class BatteryFindings {
             return health;
         }
         if (charged == null && found != null && found.low()) {
-            return Outcome.soon(low(temperatureC));
+            var words = low(temperatureC);
+            return Outcome.now(
+                    words,
+                    words == Sentence.LOW_LITHIUM_COLD ? Todo.Action.WARM_UP_FIRST : Todo.Action.CHARGE_AND_TEST);
         }
         return health.verdict() == Verdict.HOLDS && standby.drains()
                 ? Outcome.soon(new BatterySaid.Drained(standby.current(), standby.most(), (int)
@@ -192,7 +213,7 @@ public final class BatteryFindings {
             return health.test() == HealthTest.CRANKING_CURRENT
                             && temperatureC != null
                             && BatteryHealth.mayFailByCold(health.share(), temperatureC)
-                    ? Outcome.soon(Sentence.TEST_WARM)
+                    ? Outcome.now(Sentence.TEST_WARM, Todo.Action.CHARGE_AND_TEST)
                     : Outcome.spent(new BatterySaid.EndOfLife(vehicle.electric()));
         }
         return ends != null || health.share() < health.test().watchShare()
@@ -204,7 +225,7 @@ public final class BatteryFindings {
     private Outcome withoutTest() {
         var cranking = tested.stream().findFirst().orElse(null);
         if (cranking != null && !vehicle.electric()) {
-            return Outcome.soon(Sentence.TEST_AGAIN);
+            return Outcome.now(Sentence.TEST_AGAIN, Todo.Action.CHARGE_AND_TEST);
         }
         if (cranking != null && cranking.share() < cranking.test().watchShare()) {
             return Outcome.soon(new BatterySaid.TestCapacity(nextVisit));

@@ -69,18 +69,24 @@ public final class SightFindings {
         var verdict = sign.verdict(reading.value());
         var word = sign.scale().told(reading.value());
         boolean comesOff = comesOff(reading);
-        return new Finding(
-                        subject(sign.part(), reading),
-                        onCar(verdict, comesOff),
-                        new SightSaid.SignTitle(
-                                reading.corner(), sign.measure(), sign.scale() == Scale.STATE ? word : null),
-                        new SightSaid.SignSeen(named(reading.corner()), sign.measure(), verdict, comesOff),
-                        null,
-                        null,
-                        verdict == Verdict.RUNS_OUT ? 0.5 : 0,
-                        List.of(evidence(reading, word)),
-                        sign.ground())
-                .todo(Todo.Action.REPAIR);
+        var finding = new Finding(
+                subject(sign.part(), reading),
+                onCar(verdict, comesOff),
+                new SightSaid.SignTitle(reading.corner(), sign.measure(), sign.scale() == Scale.STATE ? word : null),
+                new SightSaid.SignSeen(named(reading.corner()), sign.measure(), verdict, comesOff),
+                null,
+                null,
+                verdict == Verdict.RUNS_OUT ? 0.5 : 0,
+                List.of(evidence(reading, word)),
+                sign.ground());
+        return verdict == Verdict.RUNS_OUT
+                ? finding.todo(Todo.Action.INSPECT, comesOff ? Todo.When.BEFORE_FITTING : Todo.When.AT_NEXT_VISIT)
+                : putRight(finding, sign.remedy(), comesOff);
+    }
+
+    /** A wheel that comes off can wait until it goes on again. */
+    private static Finding putRight(Finding finding, Todo.Action action, boolean comesOff) {
+        return comesOff ? finding.todo(action, Todo.When.BEFORE_FITTING) : finding.todo(action);
     }
 
     private Stream<Finding> punctures() {
@@ -117,17 +123,19 @@ public final class SightFindings {
         var verdict = !puncture.mayBeRepaired()
                 ? Verdict.UNSAFE
                 : repaired && puncture == Puncture.REPAIRABLE ? Verdict.HOLDS : Verdict.SPENT;
-        return new Finding(
-                        subject(Part.TYRE_DAMAGE, reading),
-                        onCar(verdict, comesOff),
-                        new SightSaid.PunctureTitle(corner, puncture, repaired),
-                        new SightSaid.Punctured(new CornerName(corner), puncture, repaired, comesOff),
-                        null,
-                        null,
-                        verdict == Verdict.HOLDS ? 1 : 0,
-                        evidence,
-                        Ground.PUNCTURE_RULES)
-                .todo(Todo.Action.REPAIR);
+        var finding = new Finding(
+                subject(Part.TYRE_DAMAGE, reading),
+                onCar(verdict, comesOff),
+                new SightSaid.PunctureTitle(corner, puncture, repaired),
+                new SightSaid.Punctured(new CornerName(corner), puncture, repaired, comesOff),
+                null,
+                null,
+                verdict == Verdict.HOLDS ? 1 : 0,
+                evidence,
+                Ground.PUNCTURE_RULES);
+        return verdict == Verdict.HOLDS
+                ? finding
+                : putRight(finding, puncture.mayBeRepaired() ? Todo.Action.REPAIR : Todo.Action.REPLACE, comesOff);
     }
 
     private static OptionalDouble value(Optional<Reading> reading) {

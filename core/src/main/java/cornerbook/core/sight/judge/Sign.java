@@ -3,6 +3,7 @@ package cornerbook.core.sight.judge;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Scale;
 import cornerbook.core.finding.Subject.Part;
+import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.sight.judge.SightSaid.Ground;
 import java.util.Objects;
@@ -59,6 +60,14 @@ enum Sign {
 
     Scale scale() {
         return Objects.requireNonNull(measure.scale());
+    }
+
+    /** What is done about it when it may not stay: no tyre whose carcass is hurt, and no cracked rim, is repaired. */
+    Todo.Action remedy() {
+        return switch (this) {
+            case BULGE, CORDS, CUT, AGE_CRACKS, RIM_CRACK -> Todo.Action.REPLACE;
+            default -> Todo.Action.REPAIR;
+        };
     }
 
     /**

@@ -50,6 +50,17 @@ public record SetForecast(
         contrasts = List.copyOf(contrasts);
     }
 
+    /** Whether a groove was read at two distances or more, so that its wear is this car's own and not what is usual. */
+    public boolean wearWasSeen() {
+        return tyres.stream()
+                .flatMap(tyre -> tyre.grooves().stream())
+                .anyMatch(groove -> groove.readings().stream()
+                                .mapToDouble(DepthReading::distanceKm)
+                                .distinct()
+                                .count()
+                        > 1);
+    }
+
     /** One tyre at the corner where it will run; grooves in the order of {@link Spot}, those never read left out. */
     public record TyreForecast(Wheel wheel, Corner corner, List<GrooveForecast> grooves) {
         public TyreForecast {

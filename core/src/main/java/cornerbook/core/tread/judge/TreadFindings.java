@@ -190,7 +190,7 @@ public final class TreadFindings {
                 lifeLeft,
                 evidence,
                 limitSource);
-        return verdict == Verdict.HOLDS ? finding : todo(finding, forecast.role() == SetSpan.Role.COMING_OFF);
+        return verdict == Verdict.HOLDS ? finding : todo(finding, forecast);
     }
 
     /** What was measured last counts as it is: a model must not talk a reading below the limit away. */
@@ -199,17 +199,21 @@ public final class TreadFindings {
         if (lowestMm < forecast.legalLimitMm()) {
             return lies ? Verdict.SPENT : Verdict.UNSAFE;
         }
-        if (lowestMm < forecast.limitMm() || forecast.probabilityHolds() < 0.5) {
+        if (lowestMm < forecast.limitMm() || (forecast.wearWasSeen() && forecast.probabilityHolds() < 0.5)) {
             return Verdict.SPENT;
         }
         return forecast.probabilityHolds() < forecast.confidence() ? Verdict.RUNS_OUT : Verdict.HOLDS;
     }
 
-    private static Finding todo(Finding finding, boolean comingOff) {
-        if (comingOff && finding.verdict() != Verdict.UNSAFE) {
-            return finding.todo(Todo.Action.ORDER, Todo.When.BEFORE_FITTING);
+    /** What only a usual wear speaks against is measured again: nobody orders tyres on a guess. */
+    private static Finding todo(Finding finding, SetForecast forecast) {
+        boolean runsOut = finding.verdict() == Verdict.RUNS_OUT;
+        var action =
+                !runsOut ? Todo.Action.REPLACE : forecast.wearWasSeen() ? Todo.Action.ORDER : Todo.Action.MEASURE_AGAIN;
+        if (forecast.role() == SetSpan.Role.COMING_OFF && finding.verdict() != Verdict.UNSAFE) {
+            return finding.todo(runsOut ? action : Todo.Action.ORDER, Todo.When.BEFORE_FITTING);
         }
-        return finding.todo(finding.verdict() == Verdict.RUNS_OUT ? Todo.Action.ORDER : Todo.Action.REPLACE);
+        return finding.todo(action);
     }
 
     /** Law and our own rule told apart. */
@@ -235,7 +239,7 @@ public final class TreadFindings {
             case RUNS_OUT ->
                 goingOn
                         ? new TreadSaid.MayNotLast(set, depth, minimum)
-                        : new TreadSaid.StoredMayNotLast(set, depth, minimum);
+                        : new TreadSaid.StoredMayNotLast(set, depth, minimum, forecast.wearWasSeen());
             case HOLDS ->
                 goingOn ? new TreadSaid.Lasts(set, depth, minimum) : new TreadSaid.StoredLasts(set, depth, minimum);
         };

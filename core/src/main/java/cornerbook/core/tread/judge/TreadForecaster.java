@@ -232,7 +232,11 @@ public final class TreadForecaster {
             }
             var now = outlook.depth(spot, placement, 0).left();
             var rate = posterior.rate(spot, corner);
-            grooves.add(new GrooveForecast(spot, now.mean(), now.sd(), rate.mean(), rate.sd(), readings, band));
+            double lastReadMm = readings.isEmpty()
+                    ? Double.POSITIVE_INFINITY
+                    : readings.getLast().depthMm();
+            grooves.add(new GrooveForecast(
+                    spot, Math.min(now.mean(), lastReadMm), now.sd(), rate.mean(), rate.sd(), readings, band));
         }
         return new TyreForecast(wheel, corner, grooves);
     }

@@ -5,6 +5,7 @@ import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Wheel;
+import cornerbook.core.car.WheelSet;
 import cornerbook.core.finding.Knowledge;
 import cornerbook.core.finding.RunHistory;
 import cornerbook.core.numeric.Estimate;
@@ -12,6 +13,7 @@ import cornerbook.core.say.Amount;
 import cornerbook.core.say.Between;
 import cornerbook.core.tread.CornerDistances;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 
@@ -35,7 +37,11 @@ public record TreadPrediction(Reading reading, Estimate expectedMm) {
         var runs = new RunHistory(history, history.visits().subList(0, place + 1), knowledge);
         var forecaster = new TreadForecaster(history, before, before.getLast(), runs, knowledge);
         var predictions = new ArrayList<TreadPrediction>();
-        for (var set : history.sets()) {
+        // The order of the sets says nothing.
+        var sets = history.sets().stream()
+                .sorted(Comparator.comparing(WheelSet::id))
+                .toList();
+        for (var set : sets) {
             if (!forecaster.wasRead(set)) {
                 continue;
             }
@@ -75,6 +81,7 @@ public record TreadPrediction(Reading reading, Estimate expectedMm) {
     /** Asks to read again. */
     public TreadSaid.ReadAgain question() {
         return new TreadSaid.ReadAgain(
+                Objects.requireNonNull(reading.wheelTag()),
                 Objects.requireNonNull(reading.corner()),
                 Objects.requireNonNull(reading.spot()),
                 new Amount(reading.value(), "mm", 1),

@@ -70,7 +70,12 @@ public interface TreadSaid extends Said {
 
     record MayNotLast(SetOf set, Said depth, Said minimum) implements TreadSaid {}
 
-    record StoredMayNotLast(SetOf set, Said depth, Said minimum) implements TreadSaid {}
+    /**
+     * Of a set that comes off.
+     *
+     * @param wearWasSeen whether the wear is the car's own, or only what is usual
+     */
+    record StoredMayNotLast(SetOf set, Said depth, Said minimum, boolean wearWasSeen) implements TreadSaid {}
 
     record Lasts(SetOf set, Said depth, Said minimum) implements TreadSaid {}
 
@@ -122,7 +127,7 @@ public interface TreadSaid extends Said {
     /** What was expected, and what to do about a reading that is not: the same for every incredible value. */
     record Expected(Between expected) implements TreadSaid {}
 
-    record ReadAgain(Corner corner, Spot groove, Amount read, Between expected) implements TreadSaid {}
+    record ReadAgain(String tag, Corner corner, Spot groove, Amount read, Between expected) implements TreadSaid {}
 
     record OtherDepth(String tag, Spot groove, Amount read, Amount takenOff, Amount within) implements TreadSaid {}
 

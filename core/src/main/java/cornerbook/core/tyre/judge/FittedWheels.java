@@ -25,7 +25,7 @@ final class FittedWheels {
     record Fitted(Corner corner, Wheel wheel, WheelSet set) {
         /** Empty where the size cannot be read; the findings on load say so. */
         Optional<TyreSize> size() {
-            return read(wheel.tyre().size());
+            return TyreSize.find(wheel.tyre().size());
         }
 
         /** Whether it is a spare for the way to the next shop. */
@@ -84,20 +84,12 @@ final class FittedWheels {
     }
 
     private static boolean all(List<Fitted> axle, String size) {
-        var asked = read(size);
+        var asked = TyreSize.find(size);
         return asked.isPresent()
                 && axle.stream()
                         .allMatch(wheel -> wheel.size()
                                 .filter(fitted -> sameSize(fitted, asked.get()))
                                 .isPresent());
-    }
-
-    static Optional<TyreSize> read(String size) {
-        try {
-            return Optional.of(TyreSize.parse(size));
-        } catch (IllegalArgumentException unread) {
-            return Optional.empty();
-        }
     }
 
     /** Whether two tyres have the same nominal size and structure, whatever load they are made for. */

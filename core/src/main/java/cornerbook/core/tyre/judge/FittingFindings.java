@@ -80,7 +80,8 @@ public final class FittingFindings {
                 new FittingSaid.WheelsOfSets(sets.size(), standing()),
                 seasons ? Advice.MIXED_SEASONS : Advice.MIXED_SETS,
                 List.of(new Evidence(Aspect.WHEELS_ON_CAR, standing(), Rule.AS_RECORDED)),
-                Rule.ONE_KIND);
+                Rule.ONE_KIND,
+                Todo.Action.REFIT);
     }
 
     private Listed standing() {
@@ -114,7 +115,8 @@ public final class FittingFindings {
                                 new Amount(one.get().overallDiameterMm(), "mm", 0),
                                 new Amount(other.get().overallDiameterMm(), "mm", 0)),
                         Said.verbatim("UN R30, 6.1.2: D = d + 2 S Ra/100"))),
-                Rule.SIZE_ON_AXLE);
+                Rule.SIZE_ON_AXLE,
+                Todo.Action.FIT_ANOTHER_WHEEL);
     }
 
     private static double apartPercent(TyreSize one, TyreSize other) {
@@ -137,7 +139,8 @@ public final class FittingFindings {
                 new FittingSaid.ModelsDifferPlain(axle),
                 List.of(new Evidence(
                         Aspect.MODELS, new FittingSaid.Both(Said.verbatim(one), Said.verbatim(other)), Rule.SIDEWALLS)),
-                Rule.MODEL_ON_AXLE);
+                Rule.MODEL_ON_AXLE,
+                Todo.Action.FIT_ANOTHER_WHEEL);
     }
 
     /** The same model may be written with other capitals, blanks and hyphens. */
@@ -163,7 +166,8 @@ public final class FittingFindings {
                                 given.vehicle().front().tyreSize(),
                                 given.vehicle().rear().tyreSize()),
                         SidewallSaid.Ground.PLACARD)),
-                Rule.SIZES_OF_PLACARD);
+                Rule.SIZES_OF_PLACARD,
+                Todo.Action.REFIT);
     }
 
     /** What was seen at the tyre outranks where it stood before: a tyre may have been turned on its rim. */
@@ -200,7 +204,8 @@ public final class FittingFindings {
                 title,
                 plainWords,
                 List.of(new Evidence(Aspect.HOW_IT_STANDS, title, Rule.AS_RECORDED)),
-                Rule.SIDEWALL_INSTRUCTIONS);
+                Rule.SIDEWALL_INSTRUCTIONS,
+                Todo.Action.REFIT);
     }
 
     private void spares() {
@@ -221,7 +226,8 @@ public final class FittingFindings {
                     new FittingSaid.SpareFitted(spare.corner(), spare.tag(), highest),
                     new FittingSaid.SpareFittedPlain(spare.corner(), highest, several),
                     evidence,
-                    Rule.SPARE_MANUALS);
+                    Rule.SPARE_MANUALS,
+                    Todo.Action.FIT_ANOTHER_WHEEL);
         }
     }
 
@@ -232,7 +238,8 @@ public final class FittingFindings {
             Said title,
             Said plainWords,
             List<Evidence> evidence,
-            Said source) {
+            Said source,
+            Todo.Action action) {
         findings.add(new Finding(
                         new Subject(Subject.Part.TYRE_FITTING, corner, wheel == null ? null : wheel.tag(), null),
                         verdict,
@@ -243,6 +250,6 @@ public final class FittingFindings {
                         verdict == Verdict.HOLDS ? 1 : 0,
                         evidence,
                         source)
-                .todo(Todo.Action.REFIT));
+                .todo(action));
     }
 }

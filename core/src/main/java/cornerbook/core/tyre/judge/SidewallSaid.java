@@ -41,6 +41,7 @@ public interface SidewallSaid extends Said {
         MAKERS_DIFFER,
         AXLE_LOAD_RULE,
         AXLE_LOAD_RULE_LIGHT_TRUCK,
+        AXLE_LOAD_RULE_ON_TRUCK,
         LOAD_INDEX_RULE,
         SPEED_SYMBOL_RULE,
         SPEEDOMETER_RULE,

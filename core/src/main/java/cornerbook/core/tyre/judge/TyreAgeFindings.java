@@ -37,6 +37,8 @@ public final class TyreAgeFindings {
     private final LocalDate until;
     private final Limit inspect;
     private final Limit replace;
+    /** Whether the set has come off, and waits for its next season. */
+    private final boolean lies;
 
     private TyreAgeFindings(Case given, SetSpan span) {
         set = span.set();
@@ -44,6 +46,7 @@ public final class TyreAgeFindings {
         until = span.until();
         inspect = given.limit(Limit.Kind.TYRE_AGE_INSPECT, span);
         replace = given.limit(Limit.Kind.TYRE_AGE_REPLACE, span);
+        lies = span.role() == SetSpan.Role.COMING_OFF && !given.visit().leftOn().isEmpty();
     }
 
     /** A wheel whose date of manufacture is known. */
@@ -120,25 +123,28 @@ public final class TyreAgeFindings {
                 Ground.END_OF_SEASON));
         evidence.add(limit(Label.INSPECTED_FROM, oldest.code, inspect));
         evidence.add(limit(Label.REPLACED_AT, oldest.code, replace));
-        return new Finding(
-                        new Subject(Subject.Part.TYRE_AGE, null, wholeSet ? null : oldest.wheel.tag(), set.id()),
+        var finding = new Finding(
+                new Subject(Subject.Part.TYRE_AGE, null, wholeSet ? null : oldest.wheel.tag(), set.id()),
+                verdict,
+                new SidewallSaid.OldestTyre(
+                        set.season(), oldest.wheel.tag(), years(yearsNow), years(oldest.code.ageYears(until)), until),
+                plainWords(
                         verdict,
-                        new SidewallSaid.OldestTyre(
-                                set.season(),
-                                oldest.wheel.tag(),
-                                years(yearsNow),
-                                years(oldest.code.ageYears(until)),
-                                until),
-                        plainWords(
-                                verdict,
-                                new SidewallSaid.TyreOf(wholeSet ? null : oldest.wheel.tag(), new SetOf(set.season())),
-                                oldest.code),
-                        verdict == Verdict.RUNS_OUT ? oldest.code.reaches(replace.value()) : null,
-                        null,
-                        Math.clamp(1 - yearsNow / replace.value(), 0, 1),
-                        evidence,
-                        new SidewallSaid.AgeSource(replace.citation()))
-                .todo(Todo.Action.REPLACE);
+                        new SidewallSaid.TyreOf(wholeSet ? null : oldest.wheel.tag(), new SetOf(set.season())),
+                        oldest.code),
+                verdict == Verdict.RUNS_OUT ? oldest.code.reaches(replace.value()) : null,
+                null,
+                Math.clamp(1 - yearsNow / replace.value(), 0, 1),
+                evidence,
+                new SidewallSaid.AgeSource(replace.citation()));
+        if (verdict == Verdict.HOLDS) {
+            return isInspected(oldest.code) ? finding.todo(Todo.Action.INSPECT, Todo.When.AT_NEXT_VISIT) : finding;
+        }
+        return lies ? finding.todo(Todo.Action.REPLACE, Todo.When.BEFORE_FITTING) : finding.todo(Todo.Action.REPLACE);
+    }
+
+    private boolean isInspected(DateCode code) {
+        return !code.reaches(inspect.value()).isAfter(today);
     }
 
     /** One line for each date code, oldest first. */
@@ -177,9 +183,9 @@ public final class TyreAgeFindings {
                 if (inspection.isAfter(until)) {
                     yield new SidewallSaid.YoungEnough(tyre);
                 }
-                yield inspection.isAfter(today)
-                        ? new SidewallSaid.ReachesInspection(tyre, wholeYears(inspect), inspection)
-                        : new SidewallSaid.Inspected(tyre, wholeYears(inspect), due);
+                yield isInspected(code)
+                        ? new SidewallSaid.Inspected(tyre, wholeYears(inspect), due)
+                        : new SidewallSaid.ReachesInspection(tyre, wholeYears(inspect), inspection);
             }
             default -> new SidewallSaid.TooOld(tyre, wholeYears(replace));
         };

@@ -1,5 +1,6 @@
 package cornerbook.core.tyre.judge;
 
+import cornerbook.core.car.AxleSpecification;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.Wheel;
 import cornerbook.core.car.WheelSet;
@@ -32,6 +33,9 @@ import java.util.Optional;
  * in pairs. Temporary spares are not judged: their load stands on the sidewall alone.
  */
 public final class TyreLoadFindings {
+    /** 49 CFR 571.120 S5.1.2, as NHTSA quotes it (interpretation nht76-1.47): the load rating is divided by 1.10. */
+    private static final double PASSENGER_TYRE_ON_TRUCK = 1.10;
+
     private TyreLoadFindings() {}
 
     /** One finding for each tyre that carries too little; none for those that carry enough. */
@@ -49,16 +53,30 @@ public final class TyreLoadFindings {
                     .findFirst();
             var load = load(wheel, notJudged);
             if (corner.isPresent() && load.isPresent()) {
-                double needKg = vehicle.axle(corner.get().axle()).axleLoadKg() / 2;
-                if (load.get().capacityKg() < needKg) {
-                    findings.add(tooWeak(span.set(), wheel, corner.get(), load.get(), vehicle, needKg));
+                var axle = vehicle.axle(corner.get().axle());
+                double needKg = axle.axleLoadKg() / 2;
+                var onTruck = load.get().onTruck(isTruck(axle));
+                if (onTruck.capacityKg() < needKg) {
+                    findings.add(tooWeak(span.set(), wheel, corner.get(), onTruck, vehicle, needKg));
                 }
             }
         }
         return new Judgement(findings, notJudged);
     }
 
-    private record Load(ServiceDescription service, double capacityKg, boolean lightTruck) {}
+    /** Whether its placard asks for light-truck tyres. */
+    private static boolean isTruck(AxleSpecification axle) {
+        return TyreSize.find(axle.tyreSize()).filter(TyreSize::lightTruck).isPresent();
+    }
+
+    private record Load(ServiceDescription service, double capacityKg, boolean lightTruck, Ground rule) {
+        /** A passenger tyre on a truck carries less than on a car. */
+        Load onTruck(boolean truck) {
+            return truck && !lightTruck
+                    ? new Load(service, capacityKg / PASSENGER_TYRE_ON_TRUCK, false, Ground.AXLE_LOAD_RULE_ON_TRUCK)
+                    : this;
+        }
+    }
 
     private static Optional<Load> load(Wheel wheel, List<Said> notJudged) {
         var tyre = wheel.tyre();
@@ -70,7 +88,11 @@ public final class TyreLoadFindings {
             if (capacityKg.isEmpty()) {
                 notJudged.add(new SidewallSaid.LoadOnSidewall(wheel.tag(), tyre.size(), size.temporary()));
             }
-            return capacityKg.map(kg -> new Load(service, kg, size.lightTruck()));
+            return capacityKg.map(kg -> new Load(
+                    service,
+                    kg,
+                    size.lightTruck(),
+                    size.lightTruck() ? Ground.AXLE_LOAD_RULE_LIGHT_TRUCK : Ground.AXLE_LOAD_RULE));
         } catch (IllegalArgumentException e) {
             notJudged.add(new SidewallSaid.LoadUnread(wheel.tag(), Refused.said(e)));
             return Optional.empty();
@@ -108,7 +130,7 @@ public final class TyreLoadFindings {
                                         Label.PLACARD_ASKS,
                                         Said.verbatim(axle.loadIndex() + axle.speedSymbol()),
                                         Ground.SPECIFICATION_OUTRANKS)),
-                        load.lightTruck() ? Ground.AXLE_LOAD_RULE_LIGHT_TRUCK : Ground.AXLE_LOAD_RULE)
+                        load.rule())
                 .todo(Todo.Action.FIT_ANOTHER_WHEEL);
     }
 }

@@ -18,6 +18,7 @@ import cornerbook.core.car.Visit;
 import cornerbook.core.finding.Cases;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Facts;
 import cornerbook.core.say.Said;
@@ -75,6 +76,22 @@ class BatteryFindingsTest {
         assertThat(judge(volts(12.7), amperes(380)).plainWords()).isEqualTo(new BatterySaid.GettingWeak(NEXT, false));
         assertThat(judge(volts(12.3), amperes(399)).plainWords()).isEqualTo(Sentence.LOW_AND_WEAK);
         assertThat(judge(volts(12.3), amperes(400)).plainWords()).isEqualTo(Sentence.LOW);
+    }
+
+    /**
+     * What has to be done follows what is said: now, and never a charger on what is frozen or on lithium below 0 °C (battery
+     * handbooks, from memory).
+     */
+    @Test
+    void whatIsTooColdToBeChargedIsWarmedFirst() {
+        var cold = Cars.reading(Measure.BATTERY_TEMPERATURE, null, null, null, -20);
+        assertThat(judge(volts(12.2), amperes(500)).todo())
+                .isEqualTo(new Todo(Todo.Action.CHARGE_AND_TEST, Todo.When.NOW));
+        assertThat(judge(volts(11.6), amperes(500), cold).todo())
+                .isEqualTo(new Todo(Todo.Action.WARM_UP_FIRST, Todo.When.BEFORE_DRIVING));
+        var lithium = Cars.withBattery(new TwelveVoltBattery(Chemistry.LITHIUM, 60, null, null, null, 13.0));
+        assertThat(of(lithium, new ArrayList<>(), volts(12.9), cold).map(Finding::todo))
+                .contains(new Todo(Todo.Action.WARM_UP_FIRST, Todo.When.NOW));
     }
 
     /** The mark is filled by what is scarcer: half charged, or at 60 % of its rating. */

@@ -13,6 +13,7 @@ import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.Cases;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject.Part;
+import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.release.OpenPoint;
 import cornerbook.core.release.Release;
@@ -144,6 +145,31 @@ class SightFindingsTest {
         assertThat(judge(seen(Measure.LOCKING_NUT_KEY, "glove box"))).isEmpty();
     }
 
+    /** Nobody repairs a broken carcass or a cracked rim; what is only watched is looked at again. Common practice, no source. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            TYRE_BULGE      | yes           | REPLACE | BEFORE_DRIVING
+            TYRE_CORDS      | yes           | REPLACE | BEFORE_DRIVING
+            TYRE_CUT        | put right now | REPLACE | NOW
+            TYRE_AGE_CRACKS | watch         | INSPECT | AT_NEXT_VISIT
+            RIM_CRACK       | yes           | REPLACE | BEFORE_DRIVING
+            TYRE_VALVE      | put right now | REPAIR  | NOW
+            WHEEL_BEARING   | dangerous     | REPAIR  | BEFORE_DRIVING
+            """)
+    void eachSignAsksForWhatMendsIt(Measure sign, String word, Todo.Action action, Todo.When by) {
+        assertThat(judge(seen(sign, word))).extracting(Finding::todo).containsExactly(new Todo(action, by));
+    }
+
+    @Test
+    void aHoleThatMustNotBeRepairedAsksForAnotherTyre() {
+        assertThat(judge(punctured("shoulder", 4.0, 5.0, "no")))
+                .extracting(Finding::todo)
+                .containsExactly(new Todo(Todo.Action.REPLACE, Todo.When.BEFORE_DRIVING));
+        assertThat(judge(punctured("tread centre", 4.0, 5.0, "no")))
+                .extracting(Finding::todo)
+                .containsExactly(new Todo(Todo.Action.REPAIR, Todo.When.NOW));
+    }
+
     @Test
     void balanceWeightsAreKeptAndNotJudged() {
         assertThat(judge(seen(Measure.BALANCE_WEIGHTS, 120))).isEmpty();
@@ -153,7 +179,10 @@ class SightFindingsTest {
     void aWheelThatComesOffKeepsNobodyFromDriving() {
         var bulge = seen(Measure.TYRE_BULGE, "yes");
         var swapped = new Visit("v", Cars.AUTUMN, 48_000, Cars.at("S-"), Cars.at("W-"), List.of(bulge));
-        assertThat(judge(swapped)).extracting(Finding::verdict).containsExactly(Verdict.SPENT);
+        assertThat(judge(swapped)).singleElement().satisfies(finding -> {
+            assertThat(finding.verdict()).isEqualTo(Verdict.SPENT);
+            assertThat(finding.todo()).isEqualTo(new Todo(Todo.Action.REPLACE, Todo.When.BEFORE_FITTING));
+        });
         var inTheBay = new Visit("v", Cars.AUTUMN, 48_000, Cars.at("S-"), Map.of(), List.of(bulge));
         assertThat(judge(inTheBay)).extracting(Finding::verdict).containsExactly(Verdict.UNSAFE);
     }

@@ -22,6 +22,7 @@ import cornerbook.core.tread.judge.SetForecast.TyreForecast;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -37,10 +38,32 @@ class TreadFindingsTest {
     @ParameterizedTest
     @CsvSource({"0.2, SPENT", "0.4, SPENT", "0.49, SPENT", "0.5, RUNS_OUT", "0.89, RUNS_OUT", "0.9, HOLDS", "1, HOLDS"})
     void theChanceUntilTheNextVisitDecides(double chance, Verdict verdict) {
-        var finding = TreadFindings.ofSet(forecast(Role.GOING_ON, chance, 5, 5.0), INVENTED, false, null);
+        var finding = TreadFindings.ofSet(forecast(Role.GOING_ON, chance, 5, 6.0, 5.0), INVENTED, false, null);
         assertThat(finding.verdict()).isEqualTo(verdict);
         assertThat(finding.probability()).isEqualTo(chance);
         assertThat(finding.subject()).isEqualTo(new Subject(Subject.Part.WHEEL_SET, null, null, "WINTER-set"));
+    }
+
+    /** By what is usual alone no tyre is condemned, and none is ordered: it is measured again. */
+    @ParameterizedTest
+    @CsvSource({"0.01, RUNS_OUT", "0.49, RUNS_OUT", "0.89, RUNS_OUT", "0.9, HOLDS"})
+    void aSetWhoseWearWasNotSeenIsMeasuredAgain(double chance, Verdict verdict) {
+        var onCar = TreadFindings.ofSet(forecast(Role.GOING_ON, chance, 5, 5.0), INVENTED, false, null);
+        var stored = TreadFindings.ofSet(forecast(Role.COMING_OFF, chance, 5, 5.0), INVENTED, true, null);
+        assertThat(onCar.verdict()).isEqualTo(verdict).isEqualTo(stored.verdict());
+        if (verdict == Verdict.RUNS_OUT) {
+            assertThat(onCar.todo())
+                    .isEqualTo(new Todo(Todo.Action.MEASURE_AGAIN, new Todo.ByDay(LocalDate.of(2026, 12, 1))));
+            assertThat(stored.todo()).isEqualTo(new Todo(Todo.Action.MEASURE_AGAIN, Todo.When.BEFORE_FITTING));
+        }
+    }
+
+    /** What has worn before its owner's eyes is ordered anew. */
+    @Test
+    void aSetWhoseWearWasSeenIsOrderedAnew() {
+        assertThat(TreadFindings.ofSet(forecast(Role.COMING_OFF, 0.7, 5, 6.0, 5.0), INVENTED, true, null)
+                        .todo())
+                .isEqualTo(new Todo(Todo.Action.ORDER, Todo.When.BEFORE_FITTING));
     }
 
     /** A gauge in the groove is nearer to the truth than the model: 3.9 mm read are below 4 mm, whatever the model makes of them. */
@@ -84,7 +107,7 @@ class TreadFindingsTest {
                 .isEqualTo(new TreadSaid.StoredWillNotLast(WINTER_SET, mm(3.5), MINIMUM));
         assertThat(words(Role.GOING_ON, 0.7, 5)).isEqualTo(new TreadSaid.MayNotLast(WINTER_SET, mm(5), MINIMUM));
         assertThat(words(Role.COMING_OFF, 0.7, 5))
-                .isEqualTo(new TreadSaid.StoredMayNotLast(WINTER_SET, mm(5), MINIMUM));
+                .isEqualTo(new TreadSaid.StoredMayNotLast(WINTER_SET, mm(5), MINIMUM, false));
         assertThat(words(Role.GOING_ON, 0.99, 6)).isEqualTo(new TreadSaid.Lasts(WINTER_SET, mm(6), MINIMUM));
         assertThat(words(Role.COMING_OFF, 0.99, 6)).isEqualTo(new TreadSaid.StoredLasts(WINTER_SET, mm(6), MINIMUM));
         assertThat(words(Role.GOING_ON, 0.99, 1.2)).isEqualTo(new TreadSaid.BelowLegal(WINTER_SET, mm(1.2), MINIMUM));
@@ -93,7 +116,8 @@ class TreadFindingsTest {
     /** A set above its minimum that will not last is used up by a date, not by its depth. */
     @Test
     void aSetThatWillNotLastIsGivenItsDate() {
-        assertThat(words(Role.GOING_ON, 0.3, 4.3))
+        var finding = TreadFindings.ofSet(forecast(Role.GOING_ON, 0.3, 4.3, 5.3, 4.3), INVENTED, false, null);
+        assertThat(finding.plainWords())
                 .isEqualTo(new TreadSaid.WillNotLast(WINTER_SET, mm(4.3), MINIMUM, LocalDate.of(2026, 12, 1)));
         assertThat(words(Role.GOING_ON, 0.3, 3.9)).isEqualTo(new TreadSaid.UsedUp(WINTER_SET, mm(3.9), MINIMUM));
     }
@@ -136,8 +160,8 @@ class TreadFindingsTest {
     }
 
     private static TyreForecast tyre(WheelSet set, Corner corner, double outerMm, Double... readMm) {
-        var readings = Arrays.stream(readMm)
-                .map(depthMm -> new DepthReading(0, Cars.AUTUMN, corner == Corner.RR ? depthMm : 7))
+        var readings = IntStream.range(0, readMm.length)
+                .mapToObj(time -> new DepthReading(5000 * time, Cars.AUTUMN, corner == Corner.RR ? readMm[time] : 7))
                 .toList();
         return new TyreForecast(
                 set.wheels().get(corner.ordinal()),
