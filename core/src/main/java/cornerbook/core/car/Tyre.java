@@ -1,6 +1,7 @@
 package cornerbook.core.car;
 
 import cornerbook.core.quantity.Range;
+import cornerbook.core.tyre.TyreSize;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -20,5 +21,10 @@ public record Tyre(
         double newDepthMm) {
     public Tyre {
         Range.check(CarSaid.CarNumber.DEPTH_WHEN_NEW, newDepthMm, 2, 20, "mm");
+    }
+
+    /** Whether it is a spare for the way to the next shop by its size; one whose size cannot be read is taken for none. */
+    public boolean isTemporarySpare() {
+        return TyreSize.find(size).filter(TyreSize::temporary).isPresent();
     }
 }

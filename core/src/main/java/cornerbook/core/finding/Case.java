@@ -12,7 +12,6 @@ import cornerbook.core.say.Said;
 import cornerbook.core.season.ChangeOver;
 import cornerbook.core.season.Climate;
 import cornerbook.core.season.DistancePerDay;
-import cornerbook.core.tyre.TyreSize;
 import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.List;
@@ -79,9 +78,7 @@ public final class Case {
     private Optional<WheelSet> asItStands(Map<Corner, String> wheelAt) {
         var wheels = wheelAt.values().stream()
                 .flatMap(tag -> history.findWheel(tag).stream())
-                .filter(wheel -> TyreSize.find(wheel.tyre().size())
-                        .filter(TyreSize::temporary)
-                        .isEmpty())
+                .filter(wheel -> !wheel.tyre().isTemporarySpare())
                 .toList();
         return history.findSetOn(wheelAt)
                 .map(set -> wheels.size() != Corner.values().length

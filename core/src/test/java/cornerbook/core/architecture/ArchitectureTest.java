@@ -138,6 +138,8 @@ class ArchitectureTest {
     private static final Map<String, List<String>> NAMING_A_ROOM = Map.of(
             "the list of the judges",
             List.of("assess.Assessor", "assess.BrakeFindings"),
+            "faults of several rooms that make each other worse",
+            List.of("assess.BrakesTogether"),
             "the answers that an assessment hands out beside its findings",
             List.of("assess.Assessment"),
             "what the book learns of all cars",
@@ -149,7 +151,7 @@ class ArchitectureTest {
             "the shop's tools are of no room, but a hoist has its arms",
             List.of("tool.ShopTool"),
             "a vehicle is made of its rooms' values",
-            List.of("car.AxleSpecification", "car.Vehicle", "car.VehicleDetails", "car.WheelDetails"),
+            List.of("car.AxleSpecification", "car.Tyre", "car.Vehicle", "car.VehicleDetails", "car.WheelDetails"),
             "what this car's equipment leaves nothing to read of",
             List.of("car.Caution", "car.Measure", "car.ServiceSteps"));
 
