@@ -143,7 +143,10 @@ final class BayHandler {
 
     private BayState state(String visitId) {
         return BayStates.of(
-                desk.getVisitInBay(visitId), LeavingCheck.findings(desk, visitId), watch.people(visitId), desk.now());
+                desk.getVisitInBay(visitId),
+                desk.findings(desk.getOpenVisit(visitId)),
+                watch.people(visitId),
+                desk.now());
     }
 
     static void send(ServerResponse response, int status, Object value) {

@@ -66,7 +66,7 @@ final class BaySheets {
         var thicknesses = judged(open, assessor::thicknessPredictions);
         var tools = ToolChoice.of(desk.book(), open.visit());
         var limits = limits(open);
-        var rules = LeavingCheck.rules(desk, open);
+        var rules = desk.leavingRules(open);
         return BayReader.forAll(bay -> make(open, assets, proposal, treads, thicknesses, tools, limits, rules, bay));
     }
 

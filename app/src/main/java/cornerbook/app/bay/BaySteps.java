@@ -8,6 +8,7 @@ import cornerbook.app.bay.BaySheet.Tick;
 import cornerbook.app.desk.asked.AskedStep;
 import cornerbook.app.desk.asked.Slot;
 import cornerbook.app.desk.asked.VisitSlots;
+import cornerbook.app.book.record.LeavingCheck;
 import cornerbook.core.car.Caution;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Vehicle;
@@ -117,7 +118,7 @@ final class BaySteps {
                                         .map(said -> new Mind(bay.say(said), "")))
                         .toList(),
                 List.of(ofWheels(WorkStep.TORQUE, true)),
-                Ticks.SECOND_CHECK));
+                LeavingCheck.SECOND_CHECK));
         steps.add(step(
                 "BATTERY",
                 Kind.FIELDS,

@@ -230,7 +230,7 @@ final class EntryIntake {
         var reasons = entry.child("reasons");
         var given = new ArrayList<Departure.Reason>();
         var acknowledgedBy = entry.optionalText("acknowledgedBy");
-        var open = LeavingCheck.of(desk, desk.getOpenVisit(visitId), ledger.read(visitId));
+        var open = desk.openPoints(desk.getOpenVisit(visitId));
         for (var point : open) {
             var reason = reasons.optionalText(point.key());
             if (reason == null) {

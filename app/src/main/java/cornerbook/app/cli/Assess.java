@@ -42,10 +42,12 @@ final class Assess implements Runnable {
 
     @Override
     public void run() {
-        var history = SourceFile.read(file).history();
+        var record = SourceFile.read(file);
+        var history = record.history();
         var visit = SourceFile.visit(history, visitId, file);
         var assessor = new Assessor(LimitsFile.load()).in(climate.find());
-        CarFence.judge(file, visit, () -> printed(assessor.assess(history, visit.id())))
+        CarFence.judge(file, visit, () -> printed(SourceFile.withOpen(
+                                assessor.assess(history, visit.id()), record.notesOf(visit.id()))))
                 .forEach(terminal.out()::println);
     }
 

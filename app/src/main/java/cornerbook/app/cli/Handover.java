@@ -57,14 +57,15 @@ final class Handover implements Runnable {
                 : file.resolveSibling(String.valueOf(file.getFileName()).replaceFirst("\\.json$", "") + ".pdf");
         TargetFile.refuse(target, force);
         var assessor = new Assessor(LimitsFile.load()).in(climate.find());
+        var notes = record.notesOf(visit.id());
         var sheet = CarFence.judge(
                 file,
                 visit,
                 () -> HandoverSheet.render(
-                        assessor.assess(history, visit.id()),
+                        SourceFile.withOpen(assessor.assess(history, visit.id()), notes),
                         Letterhead.of(shopName),
                         Instant.now(),
-                        record.notesOf(visit.id()),
+                        notes,
                         reader(history)));
         TargetFile.write(target, sheet, force);
         terminal.say(new CliSaid.Wrote(target.toString()));

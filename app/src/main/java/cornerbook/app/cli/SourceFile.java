@@ -1,9 +1,13 @@
 package cornerbook.app.cli;
 
 import cornerbook.app.book.record.CarRecord;
+import cornerbook.app.book.record.LeavingCheck;
+import cornerbook.app.book.record.VisitNotes;
 import cornerbook.app.exchange.VisitFile;
+import cornerbook.core.assess.Assessment;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Visit;
+import cornerbook.core.release.ReleaseRule;
 import cornerbook.core.say.Listed;
 import cornerbook.core.say.Said;
 import java.nio.file.Files;
@@ -45,6 +49,13 @@ final class SourceFile {
 
     static CarRecord read(Path file) {
         return readAll(List.of(file)).getFirst();
+    }
+
+    /** With what keeps the car from leaving, as far as a file says: what a shop asks, and which re-torque it recorded, is not in it. */
+    static Assessment withOpen(Assessment assessment, VisitNotes notes) {
+        var open = new LeavingCheck(assessment.visit(), notes)
+                .open(ReleaseRule.all(false, false), assessment.findings());
+        return assessment.withOpen(open);
     }
 
     /** The visit of that id, the last one when there is no id. */

@@ -3,7 +3,11 @@ package cornerbook.app.desk;
 import cornerbook.app.book.Book;
 import cornerbook.app.book.bay.VisitInBay;
 import cornerbook.app.request.PageException;
+import cornerbook.app.book.record.LeavingCheck;
+import cornerbook.app.judge.Judged;
 import cornerbook.core.assess.Assessment;
+import cornerbook.core.release.OpenPoint;
+import cornerbook.core.release.ReleaseRule;
 import cornerbook.core.assess.Assessor;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Visit;
@@ -60,6 +64,46 @@ public record Desk(Book book, Learning learning, Clock clock) {
         return history.visits().isEmpty()
                 ? List.of()
                 : assessor().findings(history, history.visits().getLast().id());
+    }
+
+    /** The visit with all that was found out at it. */
+    public Assessment assess(OpenVisit open) {
+        var assessment = assessor().assess(open.history(), open.visit().id());
+        return assessment.withOpen(openPoints(open, assessment.findings()));
+    }
+
+    /** What is found at the visit by what the book has now, gravest first; nothing where it cannot be judged. */
+    public List<Finding> findings(OpenVisit open) {
+        var visitId = open.visit().id();
+        return Judged.of("visit " + visitId, () -> assessor().findings(open.history(), visitId))
+                .orElse(List.of());
+    }
+
+    /** What keeps the car from leaving, by all that the book has. */
+    public List<OpenPoint> openPoints(OpenVisit open) {
+        return openPoints(open, findings(open));
+    }
+
+    private List<OpenPoint> openPoints(OpenVisit open, List<Finding> findings) {
+        var notes = book.bay().read(open.visit().id());
+        return new LeavingCheck(open.visit(), notes.ticks(), notes.authors().values())
+                .open(leavingRules(open), findings);
+    }
+
+    /** What opens and closes a point at a visit in this shop. */
+    public List<ReleaseRule> leavingRules(OpenVisit open) {
+        return ReleaseRule.all(book.rules().asksSecondCheck(), isRetorqueMissed(open));
+    }
+
+    /** A re-torque that was due, and neither recorded nor left to the customer with a reason at a visit between. */
+    private boolean isRetorqueMissed(OpenVisit open) {
+        return book.retorques()
+                .findMissed(open.history(), open.visit())
+                .filter(fittedAt -> open.since(fittedAt)
+                        .flatMap(visit -> book.bay().findDeparture(visit.id()).stream())
+                        .flatMap(departure -> departure.reasons().stream())
+                        .noneMatch(reason -> reason.caution().equals(OpenPoint.Kind.RETORQUE.name())))
+                .isPresent();
     }
 
     /** The visit, or a page that says that there is none. */

@@ -7,6 +7,7 @@ import cornerbook.core.corner.Corner;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** A visit that is written to, with the car that it belongs to. */
 public record OpenVisit(CarHistory history, Visit visit) {
@@ -23,6 +24,12 @@ public record OpenVisit(CarHistory history, Visit visit) {
         var readings = new ArrayList<>(visit.readings());
         readings.addAll(typed);
         return with(visit.withReadings(readings).withLeftOn(leftOn));
+    }
+
+    /** The visits from this one on, before the open one. */
+    public Stream<Visit> since(String visitId) {
+        var visits = history.visits();
+        return visits.subList(visits.indexOf(history.getVisit(visitId)), visits.indexOf(visit)).stream();
     }
 
     /** For the page that stands in when it cannot be judged. */

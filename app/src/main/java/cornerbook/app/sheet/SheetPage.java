@@ -3,7 +3,6 @@ package cornerbook.app.sheet;
 import static cornerbook.app.sheet.SheetText.line;
 import static cornerbook.app.sheet.SheetText.name;
 
-import cornerbook.app.book.bay.Departure;
 import cornerbook.app.book.record.VisitNotes;
 import cornerbook.app.book.work.Remark;
 import cornerbook.app.picture.battery.BatteryOverVisits;
@@ -132,14 +131,7 @@ public final class SheetPage {
 
     /** What keeps the car from leaving, and nobody let it leave with: while there is any, the sheet is a draft. */
     public List<String> open() {
-        var answered = notes.lastDeparture().stream()
-                .flatMap(departure -> departure.reasons().stream())
-                .map(Departure.Reason::caution)
-                .toList();
-        return assessment.open().stream()
-                .filter(point -> !answered.contains(point.key()))
-                .map(reader::say)
-                .toList();
+        return notes.unanswered(assessment.open()).stream().map(reader::say).toList();
     }
 
     public CornersSection corners() {

@@ -60,6 +60,25 @@ public record Assessment(
         workDone = List.copyOf(workDone);
     }
 
+    /** The same with what keeps the car from leaving by more than the visit itself says. */
+    public Assessment withOpen(List<OpenPoint> points) {
+        return new Assessment(
+                history,
+                visit,
+                nextVisit,
+                findings,
+                points,
+                forecasts,
+                plan,
+                retorque,
+                notJudged,
+                doubted,
+                seizing,
+                battery,
+                pressure,
+                workDone);
+    }
+
     /** What is said of the car: not of the shop's own tools and hoist. */
     public List<Finding> ofCar() {
         return findings.stream()

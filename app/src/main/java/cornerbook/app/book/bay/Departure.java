@@ -30,6 +30,11 @@ public record Departure(
                 .toList();
     }
 
+    /** Whether somebody said why the car leaves with this open. */
+    public boolean answers(OpenPoint point) {
+        return reasons.stream().map(Reason::caution).anyMatch(point.key()::equals);
+    }
+
     private @Nullable String told(Reason reason) {
         return reason.unsafe() ? acknowledgedBy : null;
     }

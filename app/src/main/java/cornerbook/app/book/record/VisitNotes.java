@@ -7,9 +7,12 @@ import cornerbook.app.book.bay.RivalReading;
 import cornerbook.app.book.photo.KeptPhoto;
 import cornerbook.app.book.work.Remark;
 import cornerbook.app.book.work.WorkTick;
+import cornerbook.core.release.OpenPoint;
 import cornerbook.core.say.Said;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * All that was entered at one visit beside its readings, earliest first.
@@ -29,6 +32,9 @@ public record VisitNotes(
         List<Remark> remarks) {
     public static final VisitNotes NONE =
             new VisitNotes(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+
+    private static final Set<OpenPoint.Kind> ONLY_WHILE_HERE =
+            EnumSet.of(OpenPoint.Kind.SECOND_CHECK, OpenPoint.Kind.RETORQUE);
 
     public VisitNotes {
         ticks = List.copyOf(ticks);
@@ -60,6 +66,15 @@ public record VisitNotes(
     /** What the car left with open, one sentence each. */
     public List<Said> leftOpen() {
         return lastDeparture().map(Departure::leftOpen).orElse(List.of());
+    }
+
+    /** Those that nobody let the car go with. Once it has gone, nobody can check its torque, nor record what was due before. */
+    public List<OpenPoint> unanswered(List<OpenPoint> open) {
+        return lastDeparture()
+                .map(departure -> open.stream()
+                        .filter(point -> !ONLY_WHILE_HERE.contains(point.kind()) && !departure.answers(point))
+                        .toList())
+                .orElse(open);
     }
 
     /** The hand-over that counts; empty while the car is in the bay. */

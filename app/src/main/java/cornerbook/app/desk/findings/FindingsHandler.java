@@ -4,13 +4,11 @@ import cornerbook.app.book.store.BookException;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Links;
-import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.request.PageException;
 import cornerbook.app.request.Told;
 import cornerbook.app.sheet.HandoverSheet;
 import cornerbook.app.sheet.Letterhead;
-import cornerbook.core.assess.Assessment;
 import cornerbook.core.finding.Subject;
 import cornerbook.words.Language;
 import io.helidon.webserver.http.ServerRequest;
@@ -36,7 +34,7 @@ public final class FindingsHandler {
         pages.sendJudged(
                 response,
                 open.unjudged(),
-                () -> new Pages.View(200, "desk/findings/findings", new FindingsPage(assess(open), photos)));
+                () -> new Pages.View(200, "desk/findings/findings", new FindingsPage(desk.assess(open), photos)));
     }
 
     public void sendSheet(ServerRequest request, ServerResponse response) {
@@ -52,7 +50,7 @@ public final class FindingsHandler {
                 response,
                 open.unjudged(),
                 "handover-" + open.visit().date(),
-                () -> Optional.of(HandoverSheet.render(assess(open), letterhead, desk.now(), notes, reader)),
+                () -> Optional.of(HandoverSheet.render(desk.assess(open), letterhead, desk.now(), notes, reader)),
                 Told.labels("app/desk/findings").of("nothing-to-hand-over"));
     }
 
@@ -75,7 +73,4 @@ public final class FindingsHandler {
         Pages.redirect(response, Links.findings(visitId) + "#photos");
     }
 
-    private Assessment assess(OpenVisit open) {
-        return desk.assessor().assess(open.history(), open.visit().id());
-    }
 }
