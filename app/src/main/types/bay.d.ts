@@ -185,6 +185,13 @@ declare namespace bay {
     onCar: string[];
     departed?: Departed;
     remarks: Record<string, string>;
+    advised: Advised[];
+  }
+
+  interface Advised {
+    key: string;
+    sentence: ForAll<string>;
+    declinedBy?: string;
   }
 
   interface Unsafe {
@@ -311,6 +318,13 @@ declare namespace bay {
     words: string;
   }
 
+  interface DeclinedEntry extends OfVisit {
+    kind: "declined";
+    advice: string;
+    declined: boolean;
+    saidBy?: string;
+  }
+
   interface ToolEntry extends OfVisit {
     kind: "tool";
     tool: string;
@@ -356,7 +370,7 @@ declare namespace bay {
     written: string;
   }
 
-  type Made = Reading | Stray | TickEntry | RemarkEntry | ToolEntry | Leaving | RivalAnswer | PhotoEntry | PhotoChoice | DepartureEntry;
+  type Made = Reading | Stray | TickEntry | RemarkEntry | DeclinedEntry | ToolEntry | Leaving | RivalAnswer | PhotoEntry | PhotoChoice | DepartureEntry;
   type MadeOf<K> = Extract<Made, { kind: K }>;
 
   interface Waiting {

@@ -59,6 +59,27 @@ public final class Reader {
         return new Reader(language, other, place);
     }
 
+    /** The same at another place, whose time counts. */
+    public Reader at(ZoneId elsewhere) {
+        return new Reader(language, units, elsewhere);
+    }
+
+    /** The time of day: "09:41". */
+    public String time(Instant moment) {
+        return written.time(moment.atZone(place));
+    }
+
+    /** How far this place is from UTC at a moment (ISO 8601): "UTC−05:00". */
+    public String offset(Instant moment) {
+        var offset = place.getRules().getOffset(moment);
+        return offset.getTotalSeconds() == 0 ? "UTC" : "UTC" + offset.getId().replace('-', '\u2212');
+    }
+
+    /** The day that it is here. */
+    public LocalDate date(Instant moment) {
+        return LocalDate.ofInstant(moment, place);
+    }
+
     /** A value as a person typed it, with the decimal mark of this language; what is read back may have either. */
     public String typed(String value) {
         return language == Language.FRENCH ? value.replaceAll("(\\d)\\.(?=\\d)", "$1,") : value;

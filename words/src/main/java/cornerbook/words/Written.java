@@ -111,7 +111,11 @@ final class Written {
     }
 
     String moment(ZonedDateTime moment) {
-        return day(moment.toLocalDate()) + ", " + time.format(moment);
+        return day(moment.toLocalDate()) + ", " + time(moment);
+    }
+
+    String time(ZonedDateTime moment) {
+        return time.format(moment);
     }
 
     /** French counts the first day of a month and no other. */

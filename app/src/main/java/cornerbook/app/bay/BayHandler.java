@@ -9,6 +9,7 @@ import cornerbook.app.request.Caller;
 import cornerbook.app.request.Connections;
 import cornerbook.app.request.PageException;
 import cornerbook.app.request.Told;
+import cornerbook.core.assess.Advice;
 import io.helidon.http.HeaderNames;
 import io.helidon.http.sse.SseEvent;
 import io.helidon.webserver.http.ServerRequest;
@@ -142,9 +143,12 @@ final class BayHandler {
     }
 
     private BayState state(String visitId) {
+        var open = desk.getOpenVisit(visitId);
+        var findings = desk.findings(open);
         return BayStates.of(
                 desk.getVisitInBay(visitId),
-                desk.findings(desk.getOpenVisit(visitId)),
+                findings,
+                Advice.of(open.history(), open.visit(), findings),
                 watch.people(visitId),
                 desk.now());
     }

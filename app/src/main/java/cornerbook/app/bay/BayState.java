@@ -23,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param onCar who has the sheet open
  * @param departed null while the car is in the bay
  * @param remarks what stands written, by its topic
+ * @param advised what the customer may decline, gravest first
  */
 public record BayState(
         String now,
@@ -36,7 +37,8 @@ public record BayState(
         List<Unsafe> unsafe,
         List<String> onCar,
         @Nullable Departed departed,
-        Map<Remark.Topic, String> remarks) {
+        Map<Remark.Topic, String> remarks,
+        List<Advised> advised) {
 
     /**
      * A finding that is unsafe.
@@ -45,6 +47,18 @@ public record BayState(
      * @param sentence by the tag of the language and the name of the units
      */
     public record Unsafe(String key, Map<String, Map<String, String>> sentence) {}
+
+    /**
+     * Work that a finding asks for.
+     *
+     * @param key names it
+     * @param sentence by the tag of the language and the name of the units
+     * @param declinedBy who of the customer's side does not want it; null while nobody said so
+     */
+    public record Advised(
+            String key,
+            Map<String, Map<String, String>> sentence,
+            @Nullable String declinedBy) {}
 
     /**
      * A reading that stands.

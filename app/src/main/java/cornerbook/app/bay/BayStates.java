@@ -11,7 +11,10 @@ import cornerbook.app.book.bay.Departure;
 import cornerbook.app.book.bay.ReadingAuthor;
 import cornerbook.app.book.bay.RivalReading;
 import cornerbook.app.book.bay.VisitInBay;
+import cornerbook.app.bay.BayState.Advised;
+import cornerbook.app.book.work.Declined;
 import cornerbook.app.book.work.Remark;
+import cornerbook.core.assess.Advice;
 import cornerbook.app.book.work.StandingTicks;
 import cornerbook.app.book.work.WorkTick;
 import cornerbook.app.desk.asked.Slot;
@@ -45,9 +48,11 @@ final class BayStates {
      * The state of a visit.
      *
      * @param findings on it
+     * @param advice what they ask for
      * @param onCar who has its sheet open
      */
-    static BayState of(VisitInBay read, List<Finding> findings, List<String> onCar, Instant now) {
+    static BayState of(
+            VisitInBay read, List<Finding> findings, List<Advice> advice, List<String> onCar, Instant now) {
         var visit = read.visit();
         var notes = read.notes();
         var standing = new LinkedHashMap<String, Stored>();
@@ -69,7 +74,23 @@ final class BayStates {
                         .toList(),
                 onCar,
                 notes.departure().map(BayStates::departed).orElse(null),
-                notes.remarks().stream().collect(Collectors.toMap(Remark::topic, Remark::words)));
+                notes.remarks().stream().collect(Collectors.toMap(Remark::topic, Remark::words)),
+                advice.stream()
+                        .filter(each -> each.todo().isPresent())
+                        .map(each -> advised(each, notes.declined()))
+                        .toList());
+    }
+
+    private static Advised advised(Advice advice, List<Declined> declined) {
+        var asked = advice.asked();
+        return new Advised(
+                advice.key(),
+                BayReader.forAll(bay -> bay.reader().begin(asked)),
+                declined.stream()
+                        .filter(each -> each.advice().equals(advice.key()))
+                        .map(Declined::saidBy)
+                        .findFirst()
+                        .orElse(null));
     }
 
     private static Map<Corner, Map<String, Map<String, Air>>> air(Visit visit, Map<Axle, Double> placardsKpa) {

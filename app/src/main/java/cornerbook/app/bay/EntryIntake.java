@@ -5,11 +5,13 @@ import cornerbook.app.book.bay.BayLedger;
 import cornerbook.app.book.bay.Departure;
 import cornerbook.app.book.store.Arrival;
 import cornerbook.app.book.store.BookException;
+import cornerbook.app.book.work.Declined;
 import cornerbook.app.book.work.Remark;
 import cornerbook.app.book.work.WorkTick;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Typed;
 import cornerbook.app.log.Faults;
+import cornerbook.app.request.PageException;
 import cornerbook.app.request.Told;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
@@ -35,7 +37,7 @@ final class EntryIntake {
     /** Common practice, no source. */
     private static final Duration CLOCKS_DIFFER = Duration.ofMinutes(2);
 
-    private static final String KINDS = "reading, tick, remark, answer, photo choice, tool, leaving, departure";
+    private static final String KINDS = "reading, tick, remark, answer, photo choice, tool, leaving, declined, departure";
 
     private final Desk desk;
     private final BayLedger ledger;
@@ -133,6 +135,7 @@ final class EntryIntake {
                         .usedTools()
                         .choose(entry.id(), visitId, entry.word("tool", ShopTool.Kind.class), entry.mark("toolId"));
             case "leaving" -> leave(entry);
+            case "declined" -> ledger.addDeclined(visitId, declined(entry));
             case "departure" -> ledger.addDeparture(visitId, departure(entry));
             default -> throw entry.refused("kind", new BaySaid.OneOf(KINDS));
         };
@@ -182,6 +185,22 @@ final class EntryIntake {
         }
         return new WorkTick(
                 entry.id(), key, wheel, entry.flag("done"), true, entry.texts("seen"), entry.person(), entry.madeAt());
+    }
+
+    private Declined declined(Entry entry) {
+        var saidBy = entry.optionalText("saidBy");
+        try {
+            return desk.declined(
+                    desk.getOpenVisit(visitId),
+                    entry.id(),
+                    entry.text("advice"),
+                    entry.flag("declined"),
+                    saidBy == null ? "" : saidBy,
+                    entry.person(),
+                    entry.madeAt());
+        } catch (PageException e) {
+            throw new RefusedEntry(entry.where() + "/advice", e.said());
+        }
     }
 
     private static Remark remark(Entry entry) {

@@ -5,7 +5,12 @@ import cornerbook.app.book.bay.VisitInBay;
 import cornerbook.app.request.PageException;
 import cornerbook.app.book.record.LeavingCheck;
 import cornerbook.app.judge.Judged;
+import cornerbook.app.book.work.Declined;
+import cornerbook.app.request.Told;
+import cornerbook.core.assess.Advice;
 import cornerbook.core.assess.Assessment;
+import cornerbook.words.Language;
+import cornerbook.words.Reader;
 import cornerbook.core.release.OpenPoint;
 import cornerbook.core.release.ReleaseRule;
 import cornerbook.core.assess.Assessor;
@@ -20,6 +25,8 @@ import java.util.Optional;
 
 /** What every page works with: the book, the assessor and the day. */
 public record Desk(Book book, Learning learning, Clock clock) {
+    private static final int LONGEST_NAME = 200;
+
     public Assessor assessor() {
         return learning.assessor();
     }
@@ -104,6 +111,52 @@ public record Desk(Book book, Learning learning, Clock clock) {
                         .flatMap(departure -> departure.reasons().stream())
                         .noneMatch(reason -> reason.caution().equals(OpenPoint.Kind.RETORQUE.name())))
                 .isPresent();
+    }
+
+    /** What the car's findings ask for, by what the book has now. */
+    public List<Advice> advice(OpenVisit open) {
+        return Advice.of(open.history(), open.visit(), findings(open));
+    }
+
+    /** Who takes papers of this car home: in the language that the book knows, else in that of who asks, by the shop's time. */
+    public Reader customerReader(CarHistory history) {
+        var asks = Told.reader().at(clock.getZone());
+        return Optional.ofNullable(history.customer().language())
+                .flatMap(Language::find)
+                .map(asks::in)
+                .orElse(asks);
+    }
+
+    /**
+     * The customer's answer to an advice, kept in the words in which the customer reads it.
+     *
+     * @param saidBy who of the customer's side said so; empty for the customer
+     * @throws PageException when the name is too long, or nothing of the kind was advised, or declined before
+     */
+    public Declined declined(
+            OpenVisit open,
+            String id,
+            String adviceKey,
+            boolean declined,
+            String saidBy,
+            String person,
+            Instant madeAt) {
+        if (saidBy.length() > LONGEST_NAME) {
+            throw new PageException(422, new DeskSaid.NameTooLong(LONGEST_NAME));
+        }
+        var customer = open.history().customer();
+        var sentence = advice(open).stream()
+                .filter(advice -> advice.key().equals(adviceKey) && advice.todo().isPresent())
+                .map(Advice::asked)
+                .map(customerReader(open.history())::begin)
+                .findFirst()
+                .or(() -> book.bay().read(open.visit().id()).declined().stream()
+                        .filter(before -> before.advice().equals(adviceKey))
+                        .map(Declined::sentence)
+                        .findFirst())
+                .orElseThrow(() -> new PageException(422, new DeskSaid.NoAdvice()));
+        return new Declined(
+                id, adviceKey, sentence, declined, saidBy.isBlank() ? customer.name() : saidBy, person, madeAt);
     }
 
     /** The visit, or a page that says that there is none. */

@@ -49,5 +49,10 @@ public sealed interface DeskSaid extends Said {
     record PhotoOf(@Nullable Said corner, @Nullable Said part, String person) implements DeskSaid {}
 
     /** A sentence that holds elsewhere too. */
+    /** The customer's answer to nothing that was found. */
+    record NoAdvice() implements DeskSaid {}
+
+    record NameTooLong(int most) implements DeskSaid {}
+
     record Likewise(Said sentence, List<Said> places) implements DeskSaid {}
 }

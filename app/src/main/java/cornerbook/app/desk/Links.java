@@ -68,6 +68,11 @@ public final class Links {
         return visit(visitId) + "/handover.pdf";
     }
 
+    /** Where the customer's answers are sent. */
+    public static String declined(String visitId) {
+        return visit(visitId) + "/declined";
+    }
+
     /** The picture itself. */
     public static String photo(String photoId) {
         return "/bay/photos/" + segment(photoId);

@@ -151,6 +151,7 @@ public final class CornerbookServer {
                 .post("/visits/{id}/data", visitData::save)
                 .get("/visits/{id}/findings", findings::show)
                 .post("/visits/{id}/photos/{photo}", findings::choosePhoto)
+                .post("/visits/{id}/declined", findings::decline)
                 .get("/visits/{id}/plan", plan::show)
                 .get("/visits/{id}/burnish", burnish::show)
                 .get("/visits/{id}/tags.pdf", plan::sendTags)

@@ -7,6 +7,7 @@ import cornerbook.app.book.bay.RivalReading;
 import cornerbook.app.book.photo.KeptPhoto;
 import cornerbook.app.book.photo.Photo;
 import cornerbook.app.book.record.VisitNotes;
+import cornerbook.app.book.work.Declined;
 import cornerbook.app.book.work.Remark;
 import cornerbook.app.book.work.WorkTick;
 import cornerbook.app.photo.Jpeg;
@@ -55,7 +56,8 @@ final class NotesReader {
                 each(json, "departures", this::departure),
                 each(json, "photos", this::photo),
                 each(json, "takenBy", this::author),
-                each(json, "remarks", this::remark));
+                each(json, "remarks", this::remark),
+                each(json, "declined", this::declined));
     }
 
     private static <T> List<T> each(JsonObject json, String name, Function<JsonObject, T> read) {
@@ -80,6 +82,18 @@ final class NotesReader {
                 json.constant("topic", Remark.Topic.class),
                 json.text("words"),
                 json.text("person"),
+                madeAt(json));
+    }
+
+    private Declined declined(JsonObject json) {
+        var person = json.optionalText("person");
+        return new Declined(
+                id(json),
+                json.text("advice"),
+                json.text("sentence"),
+                json.flag("declined"),
+                json.text("saidBy"),
+                person == null ? "" : person,
                 madeAt(json));
     }
 

@@ -47,6 +47,17 @@ final class NotesWriter {
                 .forEach(remark -> entry(json, "remarks", remark.id(), remark.person(), remark.madeAt())
                         .put("topic", Spelling.of(remark.topic()))
                         .put("words", remark.words()));
+        for (var each : notes.declined()) {
+            var item = list(json, "declined")
+                    .addObject()
+                    .put("id", each.id())
+                    .put("advice", each.advice())
+                    .put("sentence", each.sentence())
+                    .put("declined", each.declined())
+                    .put("saidBy", each.saidBy());
+            HistoryWriter.putIfPresent(item, "person", each.person().isEmpty() ? null : each.person());
+            item.put("at", each.madeAt().toString());
+        }
         notes.photos().forEach(kept -> write(kept, json));
         notes.authors()
                 .forEach(author -> list(json, "takenBy")

@@ -32,6 +32,34 @@ function missingWords(missing) {
  */
 const leftOpen = (visit, { caution, sentence, reason }) => ` ${visit.sheet.cautions.find(({ key }) => key === caution)?.sentence ?? sentence} ${reason}`;
 
+/**
+ * A line for each work that was advised: one tap says that the customer does not want it, another takes that back.
+ *
+ * @param {bay.Visit} visit
+ */
+function whatIsDeclined(visit) {
+  const saidBy = h("input", { id: "declined-by", type: "text", maxLength: 200 });
+  const lines = h("div", { className: "declines" });
+  const section = h("section", {}, h("h3", {}, say("customer-declines")), lines, h("label", { htmlFor: saidBy.id }, say("declined-by")), saidBy);
+  let shown = "";
+  const show = () => {
+    const advised = visit.advised();
+    section.hidden = advised.length === 0;
+    // The line under a finger is made anew only when it says something else.
+    if (shown !== JSON.stringify(advised)) {
+      shown = JSON.stringify(advised);
+      lines.replaceChildren(
+        ...advised.map(({ key, sentence, declined, saidBy: who }) => h(
+          "button",
+          { type: "button", className: "quiet", ariaPressed: String(declined), onclick: () => visit.record("declined", { advice: key, declined: !declined, saidBy: saidBy.value.trim() || undefined }) },
+          h("strong", {}, declined ? say("is-declined", { who }) : say("is-wanted")), ` ${sentence}`,
+        )),
+      );
+    }
+  };
+  return { section, show };
+}
+
 /** @param {bay.View} view */
 export function departStep(view) {
   const { visit } = view;
@@ -45,7 +73,9 @@ export function departStep(view) {
   const customer = h("input", { id: "acknowledged-by", type: "text", maxLength: 200 });
   const knows = h("div", { className: "knows", hidden: true }, h("label", { htmlFor: customer.id }, say("customer-knows")), customer);
   const leave = h("button", { type: "button", className: "main", onclick: () => visit.record("departure", { reasons: Object.fromEntries([...reasons].map(([key, input]) => [key, input.value.trim()]).filter(([, words]) => words)), acknowledgedBy: customer.value.trim() || undefined }) }, say("car-leaves", { n: 0 }));
+  const { section: declines, show: showDeclines } = whatIsDeclined(visit);
   view.onUpdate(() => {
+    showDeclines();
     const unfinished = view.steps.map((step) => ({ step, missing: visit.progress(step).missing })).filter(({ missing }) => missing.length > 0);
     missing.replaceChildren(
       ...unfinished.map(({ step, missing: words }) => h("li", {}, h("a", { href: `#${step.id}` }, h("strong", {}, step.title, h("small", {}, say("missing", { n: words.length }))), h("span", {}, listed(words.slice(0, NAMED).map(missingWords)) + (words.length > NAMED ? " …" : ""))))),
@@ -84,5 +114,5 @@ export function departStep(view) {
         : [note("asks", say("made-by-server"))]),
     );
   });
-  return [onCar, open, knows, h("h3", {}, say("still-missing")), missing, said, leave, links];
+  return [onCar, open, knows, declines, h("h3", {}, say("still-missing")), missing, said, leave, links];
 }

@@ -25,7 +25,7 @@ export class Visit extends EventTarget {
   gone = false;
 
   /** @type {bay.State} */
-  state = { now: "", leftOn: {}, readings: {}, rivals: [], ticks: {}, photos: [], tools: {}, air: {}, unsafe: [], onCar: [], remarks: {} };
+  state = { now: "", leftOn: {}, readings: {}, rivals: [], ticks: {}, photos: [], tools: {}, air: {}, unsafe: [], onCar: [], remarks: {}, advised: [] };
 
   /**
    * @param {string} id
@@ -405,6 +405,14 @@ export class Visit extends EventTarget {
     return this.here("remark").findLast((each) => each.topic === topic && !each.refused)?.words ?? this.state.remarks?.[topic] ?? "";
   }
 
+  /** What the customer may decline; a state that an older program left on this tablet has none. */
+  advised() {
+    return (this.state.advised ?? []).map(({ key, sentence, declinedBy }) => {
+      const entry = this.here("declined").findLast((each) => each.advice === key && !each.refused);
+      return { key, sentence: sentence[chosen().language]?.[chosen().units] ?? "", declined: entry?.declined ?? declinedBy !== undefined, saidBy: entry ? entry.saidBy : declinedBy };
+    });
+  }
+
   /**
    * Mark of the tool of a kind that this visit is worked with; empty while none is named.
    *
@@ -425,7 +433,7 @@ export class Visit extends EventTarget {
   /**
    * Anything else than a reading, a tick or a tool.
    *
-   * @template {"leaving" | "departure" | "remark" | "answer" | "photo" | "photo choice"} K
+   * @template {"leaving" | "departure" | "remark" | "declined" | "answer" | "photo" | "photo choice"} K
    * @param {K} kind
    * @param {Omit<bay.MadeOf<K>, "kind" | keyof bay.OfVisit>} values
    */

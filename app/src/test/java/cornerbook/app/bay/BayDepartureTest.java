@@ -192,8 +192,4 @@ class BayDepartureTest extends TabletEntries {
         });
         return ticks;
     }
-
-    private static ObjectNode pad(String spot, String written) {
-        return entry("reading", Map.of("measure", "PAD_THICKNESS", "corner", "LF", "spot", spot, "written", written));
-    }
 }

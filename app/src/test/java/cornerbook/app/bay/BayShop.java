@@ -47,6 +47,10 @@ final class BayShop implements AutoCloseable, CutVisit.Server {
         return new CarHistory(car.vehicle(), car.customer(), car.sets(), visits);
     }
 
+    ServedShop served() {
+        return shop;
+    }
+
     void kill() {
         shop.kill();
     }

@@ -81,6 +81,10 @@ abstract class TabletEntries {
                 .put("at", "2026-11-25T10:00:00Z");
     }
 
+    static ObjectNode pad(String spot, String written) {
+        return entry("reading", Map.of("measure", "PAD_THICKNESS", "corner", "LF", "spot", spot, "written", written));
+    }
+
     static ObjectNode with(ObjectNode entry, String name, String value) {
         return entry.deepCopy().put(name, value);
     }

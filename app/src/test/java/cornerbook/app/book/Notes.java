@@ -10,6 +10,7 @@ import cornerbook.app.book.photo.Photo;
 import cornerbook.app.book.record.CarRecord;
 import cornerbook.app.book.record.VisitNotes;
 import cornerbook.app.book.visit.VisitChange;
+import cornerbook.app.book.work.Declined;
 import cornerbook.app.book.work.Remark;
 import cornerbook.app.book.work.WorkTick;
 import cornerbook.app.photo.Photos;
@@ -98,7 +99,24 @@ public final class Notes {
                 List.of(new Departure(id(), person(), at(0), reasons, random.nextBoolean() ? "Mme Ardent" : null)),
                 photos(),
                 authors(visit),
-                remarks());
+                remarks(),
+                declined());
+    }
+
+    /** Of one advice several, out of the order of the clocks. */
+    private List<Declined> declined() {
+        var declined = new ArrayList<Declined>();
+        for (int i = random.nextInt(4); i >= 0; i--) {
+            declined.add(new Declined(
+                    id(),
+                    "PAD.LF." + random.nextInt(2),
+                    "Replace the \"pads\" 冬",
+                    random.nextBoolean(),
+                    "Mme Ardent",
+                    random.nextBoolean() ? "" : person(),
+                    at(random.nextInt(5))));
+        }
+        return declined;
     }
 
     /** Out of the order of the clocks. */

@@ -35,7 +35,7 @@ class PhotosSectionTest {
                                 i != 1),
                         Photos.patches(i, 1600, 1200)))
                 .toList();
-        return new VisitNotes(List.of(), List.of(), List.of(), List.of(), photos, List.of(), List.of());
+        return new VisitNotes(List.of(), List.of(), List.of(), List.of(), photos, List.of(), List.of(), List.of());
     }
 
     /** One of them is not chosen. */

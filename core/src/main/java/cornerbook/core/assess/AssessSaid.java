@@ -7,8 +7,20 @@ import cornerbook.core.say.Said;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 
-/** What is said of a history that cannot stand. */
+/** What is said of findings that go together, and of a history that cannot stand. */
 public interface AssessSaid extends Said {
+    /**
+     * What a finding says to the customer.
+     *
+     * @param place what the sentence itself does not name; null for nothing
+     */
+    record Advised(@Nullable Said place, Said words) implements AssessSaid {}
+
+    record AllCorners() implements AssessSaid {}
+
+    /** The same with what is to be done before it. */
+    record Asked(@Nullable Said action, Said advised) implements AssessSaid {}
+
     record WheelTwice(String tag) implements AssessSaid {}
 
     record VisitTwice(String id) implements AssessSaid {}

@@ -86,6 +86,11 @@ public record Assessment(
                 .toList();
     }
 
+    /** What the car's findings ask for, gravest first. */
+    public List<Advice> advice() {
+        return Advice.of(history, visit, findings);
+    }
+
     /** The gravest of what is said of the car as it drives away, not of a set that lies in the store; empty when nothing is. */
     public Optional<Finding> gravest() {
         return ofCar().stream()

@@ -71,6 +71,7 @@ public final class BookCheck {
             // Each note is read, so that a value in it that cannot stand is found.
             notes.listTicks(visit.id());
             notes.listRemarks(visit.id());
+            notes.listDeclined(visit.id());
             notes.listDepartures(visit.id());
             notes.listAuthors(visit.id());
         }

@@ -12,6 +12,7 @@ import cornerbook.app.book.store.Transactions;
 import cornerbook.app.book.visit.ReadingLedger;
 import cornerbook.app.book.visit.RetorqueLedger;
 import cornerbook.app.book.visit.VisitLedger;
+import cornerbook.app.book.work.Declined;
 import cornerbook.app.book.work.Remark;
 import cornerbook.app.book.work.StandingTicks;
 import cornerbook.app.book.work.WorkTick;
@@ -101,7 +102,8 @@ public final class BayLedger {
                 rows.listAuthors(visitId).stream()
                         .collect(Collectors.toMap(ReadingAuthor::readingId, Function.identity())),
                 last(rows.listDepartures(visitId)),
-                Remark.standing(rows.listRemarks(visitId)));
+                Remark.standing(rows.listRemarks(visitId)),
+                Declined.standing(rows.listDeclined(visitId)));
     }
 
     /**
@@ -192,6 +194,13 @@ public final class BayLedger {
         return store.write(handle -> {
             new CarLedger(within(handle)).requireVisit(visitId);
             return new BayRows(handle).add(visitId, remark) ? Arrival.STORED : Arrival.ALREADY;
+        });
+    }
+
+    public Arrival addDeclined(String visitId, Declined declined) {
+        return store.write(handle -> {
+            new CarLedger(within(handle)).requireVisit(visitId);
+            return new BayRows(handle).add(visitId, declined) ? Arrival.STORED : Arrival.ALREADY;
         });
     }
 

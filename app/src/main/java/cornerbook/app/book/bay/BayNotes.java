@@ -1,6 +1,7 @@
 package cornerbook.app.book.bay;
 
 import cornerbook.app.book.photo.Photo;
+import cornerbook.app.book.work.Declined;
 import cornerbook.app.book.work.Remark;
 import cornerbook.app.book.work.WorkTick;
 import java.util.List;
@@ -16,6 +17,7 @@ import java.util.Optional;
  * @param authors of the readings that were taken at a tablet, by the reading's identity
  * @param departure the last hand-over; empty while the car is in the bay
  * @param remarks those that count
+ * @param declined what the customer does not want
  */
 public record BayNotes(
         List<RivalReading> rivals,
@@ -23,12 +25,14 @@ public record BayNotes(
         List<Photo> photos,
         Map<String, ReadingAuthor> authors,
         Optional<Departure> departure,
-        List<Remark> remarks) {
+        List<Remark> remarks,
+        List<Declined> declined) {
     public BayNotes {
         rivals = List.copyOf(rivals);
         ticks = List.copyOf(ticks);
         photos = List.copyOf(photos);
         authors = Map.copyOf(authors);
         remarks = List.copyOf(remarks);
+        declined = List.copyOf(declined);
     }
 }

@@ -4,6 +4,7 @@ import cornerbook.app.book.bay.RivalAnswer.Kind;
 import cornerbook.app.book.car.CarReader;
 import cornerbook.app.book.store.EntryRow;
 import cornerbook.app.book.store.TableRow;
+import cornerbook.app.book.work.Declined;
 import cornerbook.app.book.work.Remark;
 import cornerbook.app.book.work.TickRow;
 import cornerbook.app.book.work.WorkTick;
@@ -72,6 +73,29 @@ public final class BayRows {
                         row.getString("id"),
                         Remark.Topic.valueOf(row.getString("topic")),
                         row.getString("words"),
+                        row.getString("person"),
+                        EntryRow.madeAt(row)))
+                .list();
+    }
+
+    public boolean add(String visitId, Declined declined) {
+        return arrived("declined_work", declined.id(), visitId, declined.person(), declined.madeAt())
+                .set("advice", declined.advice())
+                .set("sentence", declined.sentence())
+                .set("declined", declined.declined())
+                .set("said_by", declined.saidBy())
+                .insertOnce(handle);
+    }
+
+    /** What was declined at a visit, or wanted after all, in the order in which it arrived. */
+    public List<Declined> listDeclined(String visitId) {
+        return handle.select("select * from declined_work where visit_id = ? order by place_in_list", visitId)
+                .map((row, context) -> new Declined(
+                        row.getString("id"),
+                        row.getString("advice"),
+                        row.getString("sentence"),
+                        row.getInt("declined") == 1,
+                        row.getString("said_by"),
                         row.getString("person"),
                         EntryRow.madeAt(row)))
                 .list();

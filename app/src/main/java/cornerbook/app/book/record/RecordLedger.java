@@ -66,7 +66,8 @@ public final class RecordLedger {
                 rows.listDepartures(visitId),
                 new PhotoLedger(within(handle)).listKept(visitId),
                 rows.listAuthors(visitId),
-                rows.listRemarks(visitId));
+                rows.listRemarks(visitId),
+                rows.listDeclined(visitId));
     }
 
     /** A new car with its visits. */
@@ -128,6 +129,8 @@ public final class RecordLedger {
                         RecordSaid.Note.READING,
                         rival.reading().id()));
         notes.remarks().forEach(remark -> requireNew(rows.add(visitId, remark), RecordSaid.Note.REMARK, remark.id()));
+        notes.declined()
+                .forEach(each -> requireNew(rows.add(visitId, each), RecordSaid.Note.DECLINED, each.id()));
         notes.authors().forEach(rows::add);
         notes.answers().forEach(rows::add);
         notes.departures()

@@ -12,6 +12,7 @@ public interface RecordSaid extends Said {
         READING,
         DEPARTURE,
         PHOTO,
-        REMARK
+        REMARK,
+        DECLINED
     }
 }

@@ -5,6 +5,7 @@ import cornerbook.app.book.bay.ReadingAuthor;
 import cornerbook.app.book.bay.RivalAnswer;
 import cornerbook.app.book.bay.RivalReading;
 import cornerbook.app.book.photo.KeptPhoto;
+import cornerbook.app.book.work.Declined;
 import cornerbook.app.book.work.Remark;
 import cornerbook.app.book.work.WorkTick;
 import cornerbook.core.release.OpenPoint;
@@ -21,6 +22,7 @@ import java.util.Set;
  * @param departures hand-overs; the last one counts
  * @param authors of the readings that were taken at a tablet
  * @param remarks all of them; of each topic the last one counts
+ * @param declined all of it; of each advice the last one counts
  */
 public record VisitNotes(
         List<WorkTick> ticks,
@@ -29,9 +31,10 @@ public record VisitNotes(
         List<Departure> departures,
         List<KeptPhoto> photos,
         List<ReadingAuthor> authors,
-        List<Remark> remarks) {
+        List<Remark> remarks,
+        List<Declined> declined) {
     public static final VisitNotes NONE =
-            new VisitNotes(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+            new VisitNotes(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
 
     private static final Set<OpenPoint.Kind> ONLY_WHILE_HERE =
             EnumSet.of(OpenPoint.Kind.SECOND_CHECK, OpenPoint.Kind.RETORQUE);
@@ -44,6 +47,7 @@ public record VisitNotes(
         photos = List.copyOf(photos);
         authors = List.copyOf(authors);
         remarks = List.copyOf(remarks);
+        declined = List.copyOf(declined);
     }
 
     public boolean isEmpty() {

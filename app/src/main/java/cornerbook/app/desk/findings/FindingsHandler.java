@@ -5,6 +5,8 @@ import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
+import cornerbook.app.book.people.TabletAtWork;
+import cornerbook.app.request.Caller;
 import cornerbook.app.request.PageException;
 import cornerbook.app.request.Told;
 import cornerbook.app.sheet.HandoverSheet;
@@ -14,6 +16,7 @@ import cornerbook.words.Language;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.util.Optional;
+import java.util.UUID;
 
 /** The findings of one visit, as a page and as the hand-over sheet. */
 public final class FindingsHandler {
@@ -34,24 +37,40 @@ public final class FindingsHandler {
         pages.sendJudged(
                 response,
                 open.unjudged(),
-                () -> new Pages.View(200, "desk/findings/findings", new FindingsPage(desk.assess(open), photos)));
+                () -> new Pages.View(200, "desk/findings/findings", new FindingsPage(
+                        desk.assess(open), photos, desk.book().bay().read(visitId).declined())));
     }
 
     public void sendSheet(ServerRequest request, ServerResponse response) {
         var visitId = Pages.pathValue(request, "id");
         var open = desk.getOpenVisit(visitId);
         var notes = desk.book().records().notes(visitId);
+        var customer = desk.customerReader(open.history());
         var reader = Language.find(Pages.queryValue(request, "language"))
-                .or(() -> Optional.ofNullable(open.history().customer().language())
-                        .flatMap(Language::find))
-                .map(Told.reader()::in)
-                .orElseGet(Told::reader);
+                .map(customer::in)
+                .orElse(customer);
         pages.sendJudgedPdf(
                 response,
                 open.unjudged(),
                 "handover-" + open.visit().date(),
                 () -> Optional.of(HandoverSheet.render(desk.assess(open), letterhead, desk.now(), notes, reader)),
                 Told.labels("app/desk/findings").of("nothing-to-hand-over"));
+    }
+
+    /** The customer does not want what was advised, or wants it after all. */
+    public void decline(ServerRequest request, ServerResponse response) {
+        var visitId = Pages.pathValue(request, "id");
+        var form = Form.read(request);
+        var answer = desk.declined(
+                desk.getOpenVisit(visitId),
+                UUID.randomUUID().toString(),
+                form.get("advice"),
+                form.has("declined"),
+                form.get("saidBy"),
+                Caller.current().tablet().map(TabletAtWork::person).orElse(""),
+                desk.now());
+        desk.book().bay().addDeclined(visitId, answer);
+        Pages.redirect(response, Links.findings(visitId) + "#declined");
     }
 
     /** What a photo belongs to, and whether the sheet shows it. */

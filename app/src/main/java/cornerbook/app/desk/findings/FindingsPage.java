@@ -1,6 +1,7 @@
 package cornerbook.app.desk.findings;
 
 import cornerbook.app.book.photo.Photo;
+import cornerbook.app.book.work.Declined;
 import cornerbook.app.picture.CornerLabel;
 import cornerbook.app.picture.air.PressureOverTemperature;
 import cornerbook.app.picture.battery.BatteryOverVisits;
@@ -37,17 +38,40 @@ import java.util.stream.Stream;
  * What one visit found out: a card for each thing that asks for something, gravest first, then what holds, by its place
  * on the car. What a wheel's pattern of wear says stands with its set.
  */
-public record FindingsPage(Assessment assessment, List<Photo> photos) {
+public record FindingsPage(Assessment assessment, List<Photo> photos, List<Declined> declined) {
     /** What is seen at one brake has most often one cause. */
     private static final Set<Subject.Part> BRAKE =
             EnumSet.of(Subject.Part.PAD, Subject.Part.CALIPER, Subject.Part.DISC);
 
     public FindingsPage {
         photos = List.copyOf(photos);
+        declined = List.copyOf(declined);
     }
 
     FindingsPage(Assessment assessment) {
-        this(assessment, List.of());
+        this(assessment, List.of(), List.of());
+    }
+
+    /**
+     * Work that the customer may decline.
+     *
+     * @param declinedBy who of the customer's side does not want it; empty while nobody said so
+     */
+    public record Line(String key, String words, String declinedBy) {}
+
+    /** What the findings ask for, and the answers of the customer. */
+    public List<Line> advised() {
+        return assessment.advice().stream()
+                .filter(advice -> advice.todo().isPresent())
+                .map(advice -> new Line(
+                        advice.key(),
+                        Told.begin(advice.asked()),
+                        declined.stream()
+                                .filter(each -> each.advice().equals(advice.key()))
+                                .map(Declined::saidBy)
+                                .findFirst()
+                                .orElse("")))
+                .toList();
     }
 
     /** The photos that belong to what a card speaks of. */

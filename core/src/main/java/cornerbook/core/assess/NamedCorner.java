@@ -1,4 +1,4 @@
-package cornerbook.app.sheet;
+package cornerbook.core.assess;
 
 import cornerbook.core.corner.Corner;
 import cornerbook.core.say.Said;
@@ -8,10 +8,10 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** Whether a sentence names a corner: whether it, or a sentence inside it, has that corner among its facts. */
-final class NamedCorner {
+public final class NamedCorner {
     private NamedCorner() {}
 
-    static boolean isNamed(Corner corner, @Nullable Object fact) {
+    public static boolean isNamed(Corner corner, @Nullable Object fact) {
         if (fact instanceof List<?> facts) {
             return facts.stream().anyMatch(each -> isNamed(corner, each));
         }

@@ -1,0 +1,141 @@
+package cornerbook.core.assess;
+
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Visit;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.SetOf;
+import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Todo;
+import cornerbook.core.finding.Urgency;
+import cornerbook.core.finding.Verdict;
+import cornerbook.core.say.Listed;
+import cornerbook.core.say.Said;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a customer is told once: findings that ask for the same in the same words, at one place or at several.
+ *
+ * @param key names it within its visit: "PAD.LF.REPLACE_PAIR"
+ * @param findings at least one
+ * @param set that it is about and that does not stand on the car; null for the car as it stands
+ */
+public record Advice(
+        String key, List<Finding> findings, @Nullable SetOf set) {
+    public Advice {
+        findings = List.copyOf(findings);
+    }
+
+    private record Alike(
+            Urgency urgency,
+            Said words,
+            @Nullable Todo todo,
+            @Nullable SetOf set) {}
+
+    /** Of the car, gravest first; what holds and asks for nothing is left out. */
+    public static List<Advice> of(CarHistory history, Visit visit, List<Finding> findings) {
+        return together(
+                history,
+                visit,
+                findings.stream()
+                        .filter(finding -> !finding.subject().part().isOfShop())
+                        .filter(Advice::asks)
+                        .sorted((one, other) -> other.verdict().compareTo(one.verdict())));
+    }
+
+    /** These in their order, each kind once. */
+    public static List<Advice> together(CarHistory history, Visit visit, Stream<Finding> findings) {
+        var alike = findings.collect(Collectors.groupingBy(
+                finding -> new Alike(
+                        finding.urgency(), finding.plainWords(), finding.todo(), storedSet(history, visit, finding)),
+                LinkedHashMap::new,
+                Collectors.toList()));
+        var keys = new HashSet<String>();
+        var all = new ArrayList<Advice>();
+        alike.forEach((kind, same) -> all.add(new Advice(newKey(same.getFirst(), keys), same, kind.set())));
+        return List.copyOf(all);
+    }
+
+    /** Advice on what holds is not folded away. */
+    public static boolean asks(Finding finding) {
+        return finding.verdict() != Verdict.HOLDS || finding.todo() != null;
+    }
+
+    /** Two matters of one part, as both axles, are told apart by their number. */
+    private static String newKey(Finding first, Set<String> taken) {
+        var subject = first.subject();
+        var todo = first.todo();
+        var key = Stream.of(
+                        subject.part().name(),
+                        subject.corner(),
+                        subject.wheelTag() == null ? subject.setId() : subject.wheelTag(),
+                        todo == null ? null : todo.action().name())
+                .filter(Objects::nonNull)
+                .map(String::valueOf)
+                .collect(Collectors.joining("."));
+        var unused = key;
+        for (int number = 2; !taken.add(unused); number++) {
+            unused = key + "." + number;
+        }
+        return unused;
+    }
+
+    /** The first stands for all: they say the same. */
+    public Finding first() {
+        return findings.getFirst();
+    }
+
+    /** What it asks for; empty where nothing is to be done. */
+    public Optional<Todo> todo() {
+        return Optional.ofNullable(first().todo());
+    }
+
+    /** The corners that the sentence itself does not name. */
+    public List<Corner> where() {
+        return findings.stream()
+                .map(Finding::subject)
+                .map(Subject::corner)
+                .filter(Objects::nonNull)
+                .distinct()
+                .sorted()
+                .filter(corner -> !NamedCorner.isNamed(corner, first().plainWords()))
+                .toList();
+    }
+
+    /** Where and why, in one sentence. */
+    public Said said() {
+        var where = where();
+        var place = Stream.<@Nullable Said>of(set, where.isEmpty() ? null : corners(where))
+                .filter(Objects::nonNull)
+                .toList();
+        return new AssessSaid.Advised(place.isEmpty() ? null : Listed.commas(place), first().plainWords());
+    }
+
+    /** All four in words, fewer by their names. */
+    public static Said corners(List<Corner> corners) {
+        return corners.size() == Corner.values().length ? new AssessSaid.AllCorners() : Listed.commas(corners);
+    }
+
+    /** The same with what is to be done before it. */
+    public Said asked() {
+        return new AssessSaid.Asked(todo().map(Todo::action).orElse(null), said());
+    }
+
+    /** Named where the finding is about one part of a set that is not on the car. */
+    private static @Nullable SetOf storedSet(CarHistory history, Visit visit, Finding finding) {
+        var tag = finding.subject().wheelTag();
+        var onCar = visit.leftOn().isEmpty() ? visit.arrivedOn() : visit.leftOn();
+        return tag == null || onCar.containsValue(tag)
+                ? null
+                : history.findSetOf(tag).map(set -> new SetOf(set.season())).orElse(null);
+    }
+}
