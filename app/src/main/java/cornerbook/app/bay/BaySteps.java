@@ -8,7 +8,7 @@ import cornerbook.app.bay.BaySheet.Tick;
 import cornerbook.app.desk.asked.AskedStep;
 import cornerbook.app.desk.asked.Slot;
 import cornerbook.app.desk.asked.VisitSlots;
-import cornerbook.app.book.record.LeavingCheck;
+import cornerbook.app.book.work.WorkTick;
 import cornerbook.core.car.Caution;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Vehicle;
@@ -68,14 +68,14 @@ final class BaySteps {
                 Kind.CAR,
                 cautions(WorkStep.RECEIVE),
                 List.of(ofWheels(WorkStep.RECEIVE, false)),
-                Ticks.RECEIVED));
+                WorkTick.RECEIVED));
         steps.add(step(
                 "LIFT",
                 Kind.FIELDS,
                 Stream.concat(hoists.stream().map(words -> new Mind(words, "")), cautions(WorkStep.LIFT).stream())
                         .toList(),
                 ofVehicle(EnumSet.of(WorkStep.LOOK_ROUND, WorkStep.BEFORE_THE_BRAKES)),
-                Ticks.ROCKED));
+                WorkTick.ROCKED));
         for (var corner : Corner.values()) {
             steps.add(new Step(
                     "BRAKE." + corner,
@@ -118,7 +118,7 @@ final class BaySteps {
                                         .map(said -> new Mind(bay.say(said), "")))
                         .toList(),
                 List.of(ofWheels(WorkStep.TORQUE, true)),
-                LeavingCheck.SECOND_CHECK));
+                WorkTick.SECOND_CHECK));
         steps.add(step(
                 "BATTERY",
                 Kind.FIELDS,
@@ -128,7 +128,7 @@ final class BaySteps {
                                 ofVehicle(EnumSet.of(WorkStep.BATTERY_CHARGED)).stream())
                         .toList()));
         steps.add(step(
-                "BURNISH", Kind.CAR, cautions(WorkStep.AFTER_THE_DRIVE), List.of(afterTheDrive()), Ticks.BURNISHED));
+                "BURNISH", Kind.CAR, cautions(WorkStep.AFTER_THE_DRIVE), List.of(afterTheDrive()), WorkTick.BURNISHED));
         steps.add(step("DEPART", Kind.DEPART, List.of(), List.of()));
         return List.copyOf(steps);
     }

@@ -44,7 +44,7 @@ final class Demo implements Runnable {
             PageServer.serve(
                     book,
                     options.door(),
-                    Letterhead.ofInvented(DemoShop.NAME),
+                    new Letterhead(DemoShop.NAME, DemoShop.ADDRESS, DemoShop.TELEPHONE, true),
                     terminal,
                     new CliSaid.AllInvented(DemoShop.NAME));
         }

@@ -3,7 +3,6 @@ package cornerbook.app.cli;
 import cornerbook.app.cli.arguments.UnitsOption;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.app.sheet.HandoverSheet;
-import cornerbook.app.sheet.Letterhead;
 import cornerbook.core.assess.Assessor;
 import cornerbook.core.car.CarHistory;
 import cornerbook.words.Language;
@@ -30,8 +29,8 @@ final class Handover implements Runnable {
     @CommandLine.Option(names = "--visit", paramLabel = "${bundle:label-id}", descriptionKey = "option-handover-visit")
     private @Nullable String visitId;
 
-    @CommandLine.Option(names = "--shop", paramLabel = "${bundle:label-name}", descriptionKey = "option-handover-shop")
-    private String shopName = "";
+    @CommandLine.Mixin
+    private LetterheadOptions shop = new LetterheadOptions();
 
     @CommandLine.Option(names = "--force", descriptionKey = "option-handover-force")
     private boolean force;
@@ -63,7 +62,7 @@ final class Handover implements Runnable {
                 visit,
                 () -> HandoverSheet.render(
                         SourceFile.withOpen(assessor.assess(history, visit.id()), notes),
-                        Letterhead.of(shopName),
+                        shop.letterhead(),
                         Instant.now(),
                         notes,
                         reader(history)));

@@ -1,6 +1,5 @@
 package cornerbook.app.cli;
 
-import cornerbook.app.sheet.Letterhead;
 import java.nio.file.Path;
 import picocli.CommandLine;
 
@@ -12,8 +11,8 @@ final class Serve implements Runnable {
     @CommandLine.Mixin
     private ServeOptions options = new ServeOptions(Path.of("data", "book"));
 
-    @CommandLine.Option(names = "--shop", paramLabel = "${bundle:label-name}", descriptionKey = "option-serve-shop")
-    private String shopName = "";
+    @CommandLine.Mixin
+    private LetterheadOptions shop = new LetterheadOptions();
 
     Serve(Terminal terminal) {
         this.terminal = terminal;
@@ -22,7 +21,7 @@ final class Serve implements Runnable {
     @Override
     public void run() {
         try (var book = options.open()) {
-            PageServer.serve(book, options.door(), Letterhead.of(shopName), terminal);
+            PageServer.serve(book, options.door(), shop.letterhead(), terminal);
         }
     }
 }

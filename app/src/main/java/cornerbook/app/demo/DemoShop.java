@@ -17,6 +17,11 @@ public final class DemoShop {
     /** Name of the shop, as it stands on pages and sheets. */
     public static final String NAME = "Garage Brisegel, Val-Ombrelune (invented)";
 
+    public static final String ADDRESS = "12, rue du Cric, Val-Ombrelune (invented)";
+
+    /** Of the numbers that are kept for invented ones. */
+    public static final String TELEPHONE = "418-555-0142";
+
     /** Mean daily minimum and maximum of each month, °C, January first. */
     private static final double[][] MONTHS_C = {
         {-15, -5}, {-14, -3}, {-8, 2}, {-1, 9}, {6, 17}, {11, 22}, {14, 25}, {13, 23}, {8, 18}, {2, 11}, {-4, 4},

@@ -53,6 +53,4 @@ public sealed interface DeskSaid extends Said {
     record NoAdvice() implements DeskSaid {}
 
     record NameTooLong(int most) implements DeskSaid {}
-
-    record Likewise(Said sentence, List<Said> places) implements DeskSaid {}
 }

@@ -10,7 +10,7 @@ import org.apache.pdfbox.Loader;
 
 /** The sheet that the customer takes home. */
 public final class HandoverSheet {
-    /** Most pages that a sheet without photos may have. */
+    /** Most pages of a sheet without photos. */
     private static final int MOST_PAGES = 2;
 
     private HandoverSheet() {}
@@ -24,14 +24,13 @@ public final class HandoverSheet {
      */
     public static byte[] render(
             Assessment assessment, Letterhead letterhead, Instant madeAt, VisitNotes notes, Reader reader) {
-        int mostPages = notes.photosOnSheet().isEmpty() ? MOST_PAGES : MOST_PAGES + 1;
         byte[] pdf = {};
         try {
             for (var room : SheetRoom.TRIED) {
                 var page = new SheetPage(assessment, letterhead, madeAt, notes, room, reader);
                 pdf = SheetPdf.of(page.write());
                 try (var document = Loader.loadPDF(pdf)) {
-                    if (document.getNumberOfPages() <= mostPages) {
+                    if (document.getNumberOfPages() <= mostPages(room, notes)) {
                         return pdf;
                     }
                 }
@@ -40,5 +39,10 @@ public final class HandoverSheet {
         } catch (IOException e) {
             throw new UncheckedIOException("the handover sheet could not be made", e);
         }
+    }
+
+    /** Photos may have a page more; no picture is drawn for the sake of filling it. */
+    private static int mostPages(SheetRoom room, VisitNotes notes) {
+        return notes.photosOnSheet().isEmpty() || room.pictures() ? MOST_PAGES : MOST_PAGES + 1;
     }
 }

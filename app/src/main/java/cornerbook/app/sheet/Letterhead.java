@@ -4,14 +4,17 @@ package cornerbook.app.sheet;
  * Whose paper it is.
  *
  * @param shopName stands on top, may be blank
+ * @param address where the customer finds the shop, may be blank
+ * @param telephone where the customer calls, may be blank
  * @param invented whether shop, people and cars are made up; the paper says so
  */
-public record Letterhead(String shopName, boolean invented) {
+public record Letterhead(String shopName, String address, String telephone, boolean invented) {
+    /** Of a shop that only gave its name. */
     public static Letterhead of(String shopName) {
-        return new Letterhead(shopName, false);
+        return new Letterhead(shopName, "", "", false);
     }
 
     public static Letterhead ofInvented(String shopName) {
-        return new Letterhead(shopName, true);
+        return new Letterhead(shopName, "", "", true);
     }
 }

@@ -10,17 +10,17 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * The photos that were chosen for the sheet: small, three to a row, each with what it shows and when.
+ * The photos that were chosen for the sheet: small, four to a row, each with what it shows and when.
  *
  * @param more how many belong on the shop's screen
  */
 public record PhotosSection(List<List<Shown>> rows, int more) {
     /** A page of them. */
-    private static final int MOST = 9;
+    private static final int MOST = 12;
 
-    private static final int IN_A_ROW = 3;
-    /** 54 mm at some 200 dots per inch: enough to know what is seen, and a few tens of kB. */
-    private static final int LONG_SIDE_PX = 420;
+    private static final int IN_A_ROW = 4;
+    /** 41 mm at some 200 dots per inch: enough to know what is seen, and a few tens of kB. */
+    private static final int LONG_SIDE_PX = 320;
 
     public PhotosSection {
         rows = rows.stream().map(List::copyOf).toList();
@@ -42,7 +42,7 @@ public record PhotosSection(List<List<Shown>> rows, int more) {
                                 .encodeToString(PhotoIntake.reduced(kept.jpeg(), LONG_SIDE_PX)
                                         .content()),
                         what(kept.photo(), labels, reader),
-                        labels.of("photo-moment", "moment", kept.photo().madeAt())))
+                        labels.of("photo-moment", "moment", kept.photo().madeAt(), "person", kept.photo().person())))
                 .toList();
         var rows = IntStream.range(0, Math.ceilDiv(shown.size(), IN_A_ROW))
                 .mapToObj(row -> shown.subList(row * IN_A_ROW, Math.min(shown.size(), (row + 1) * IN_A_ROW)))

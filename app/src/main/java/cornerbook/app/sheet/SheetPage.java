@@ -4,14 +4,17 @@ import static cornerbook.app.sheet.SheetText.line;
 import static cornerbook.app.sheet.SheetText.name;
 
 import cornerbook.app.book.record.VisitNotes;
+import cornerbook.app.book.work.Declined;
 import cornerbook.app.book.work.Remark;
+import cornerbook.app.book.work.StandingTicks;
+import cornerbook.app.book.work.WorkTick;
 import cornerbook.app.picture.battery.BatteryOverVisits;
 import cornerbook.app.picture.brake.BrakeFigure;
 import cornerbook.app.picture.brake.SeizingOverMonths;
 import cornerbook.core.assess.Assessment;
+import cornerbook.core.assess.NotJudged;
 import cornerbook.core.brake.burnish.BurnishPlan;
 import cornerbook.core.brake.burnish.judge.BurnishPlanning;
-import cornerbook.core.brake.judge.BrakeWork;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Vehicle;
@@ -20,7 +23,9 @@ import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SetOf;
+import cornerbook.core.finding.RunHistory;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.release.Release;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Between;
 import cornerbook.core.say.Chance;
@@ -29,10 +34,13 @@ import cornerbook.core.tread.judge.SetForecast;
 import cornerbook.words.Labels;
 import cornerbook.words.Reader;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What the sheet says, in the words of who takes it home. */
@@ -44,6 +52,11 @@ public final class SheetPage {
 
     /** From one speed to the other. */
     private static final Between BURNISH_SPEEDS = new Between(65, 15, "km/h", 0);
+
+    /** Lines on the first page of what could not be judged. */
+    static final int NOT_JUDGED_FIRST = 3;
+
+    private static final double HUNDRED = 100;
 
     private final Assessment assessment;
     private final Letterhead letterhead;
@@ -102,6 +115,14 @@ public final class SheetPage {
         return name(letterhead.shopName());
     }
 
+    /** Where the shop is found and called; empty when it said neither. */
+    public String shopReached() {
+        return Stream.of(letterhead.address(), letterhead.telephone())
+                .filter(each -> !each.isBlank())
+                .map(SheetText::name)
+                .collect(Collectors.joining(" · "));
+    }
+
     public boolean invented() {
         return letterhead.invented();
     }
@@ -131,7 +152,15 @@ public final class SheetPage {
 
     /** What keeps the car from leaving, and nobody let it leave with: while there is any, the sheet is a draft. */
     public List<String> open() {
-        return notes.unanswered(assessment.open()).stream().map(reader::say).toList();
+        var open = notes.unanswered(assessment.open()).stream().map(reader::say).toList();
+        return open.isEmpty() && isOnlyBegun() ? List.of(labels.of("nothing-done")) : open;
+    }
+
+    /** Readings alone are no visit that ended. */
+    private boolean isOnlyBegun() {
+        return notes.lastDeparture().isEmpty()
+                && visit.leftOn().isEmpty()
+                && assessment.workDone().isEmpty();
     }
 
     public CornersSection corners() {
@@ -139,22 +168,92 @@ public final class SheetPage {
     }
 
     public FindingsSection findings() {
-        return new FindingsSection(assessment, wheelAt.values(), room, reader);
+        return new FindingsSection(assessment, room, reader);
     }
 
-    /** When the wheels are due to be tightened again; empty when no wheel went on. */
-    public String retorque() {
+    /** Whether a wheel is known to be tight by ticks. */
+    public boolean ticked() {
+        return !visit.tightened().isEmpty();
+    }
+
+    public RecordSection record() {
+        return new RecordSection(assessment, notes, readings, wheelAt, room, reader);
+    }
+
+    /** Whether the record has a page of its own. */
+    public boolean apart() {
+        return room.apart();
+    }
+
+    /** When the wheels are due to be tightened again, if one went on, and when the car is due altogether. */
+    public List<Fact> comeBack() {
+        var facts = new ArrayList<Fact>();
         var retorque = assessment.retorque();
-        return retorque == null
-                ? ""
-                : labels.of(
-                        "retorque",
-                        "odometer",
-                        Amount.of(retorque.dueOdometerKm(), "km"),
-                        "day",
-                        retorque.dueDate(),
-                        "torque",
-                        Amount.of(retorque.torqueNm(), "N·m"));
+        if (retorque != null) {
+            facts.add(new Fact(
+                    labels.of("tighten-again"),
+                    labels.of(
+                            "retorque",
+                            "odometer",
+                            Amount.of(retorque.dueOdometerKm(), "km"),
+                            "day",
+                            retorque.dueDate(),
+                            "torque",
+                            Amount.of(retorque.torqueNm(), "N·m"))));
+        }
+        facts.add(new Fact(
+                labels.of("next-visit"),
+                expectedKm()
+                        .map(odometer -> labels.of(
+                                "day-and-odometer", "day", assessment.nextVisit(), "odometer", odometer))
+                        .orElseGet(() -> labels.day(assessment.nextVisit()))));
+        return facts;
+    }
+
+    /** What the odometer may show by then, to the hundred; empty while the car has shown no distance of its own. */
+    private Optional<Amount> expectedKm() {
+        var history = assessment.history();
+        if (history.visits().getFirst().id().equals(visit.id())) {
+            return Optional.empty();
+        }
+        double km = visit.odometerKm()
+                + RunHistory.kmPerDayAfter(history, visit)
+                        * ChronoUnit.DAYS.between(visit.date(), assessment.nextVisit());
+        double hundred = HUNDRED / reader.units().in(1, "km");
+        return Optional.of(Amount.of(Math.round(km / hundred) * hundred, "km"));
+    }
+
+    /**
+     * Work that the customer did not want.
+     *
+     * @param who said so, when, and who wrote it down
+     */
+    public record DeclinedLine(String words, String who) {}
+
+    public List<DeclinedLine> declined() {
+        return Declined.standing(notes.declined()).stream()
+                .map(each -> new DeclinedLine(
+                        line(each.sentence()),
+                        labels.of(
+                                "declined-by",
+                                "who",
+                                each.saidBy(),
+                                "moment",
+                                each.madeAt(),
+                                "noted",
+                                !each.person().isEmpty(),
+                                "person",
+                                each.person())))
+                .toList();
+    }
+
+    /** What the car left with open, with who let it go, why, and who was told. */
+    public List<String> leftOpen() {
+        return notes.lastDeparture().stream()
+                .flatMap(departure -> departure.leftOpen(assessment.open(), reader).stream())
+                .map(reader::say)
+                .map(SheetText::line)
+                .toList();
     }
 
     public Lines work() {
@@ -205,19 +304,18 @@ public final class SheetPage {
                 new Chance(forecast.probabilityHolds()));
     }
 
-    public Lines notJudged() {
-        return Lines.of(
-                assessment.notJudged().stream()
-                        .map(reader::say)
-                        .map(SheetText::line)
-                        .toList(),
-                room.lines());
+    /** What matters before driving and could not be judged; the rest stands with the record. */
+    public List<String> notJudged() {
+        return NotJudged.of(assessment).beforeDriving().stream()
+                .limit(NOT_JUDGED_FIRST)
+                .map(reader::begin)
+                .map(SheetText::line)
+                .toList();
     }
 
     /** Never cut: each of them keeps somebody from harm. */
     public Lines cautions() {
-        var cautions = new ArrayList<>(
-                notes.leftOpen().stream().map(reader::say).map(SheetText::line).toList());
+        var cautions = new ArrayList<String>();
         if (assessment
                 .gravest()
                 .filter(finding -> finding.verdict() == Verdict.UNSAFE)
@@ -227,14 +325,13 @@ public final class SheetPage {
         if (assessment.retorque() != null) {
             cautions.add(labels.of("if-it-shakes"));
         }
-        if (Arrays.stream(Corner.values()).anyMatch(corner -> BrakeWork.wasServiced(corner, readings))) {
+        if (Release.brakesWereOpened(visit)) {
             cautions.add(burnish(assessment.history().vehicle()));
         }
         if (!readings.all(Measure.PRESSURE_SET).isEmpty()) {
             cautions.add(labels.of("set-for-cold"));
         }
         cautions.add(labels.of("check-monthly"));
-        cautions.add(labels.of("maker-outranks"));
         var noted = visit.card().notes();
         if (noted != null && !noted.isBlank()) {
             cautions.add(labels.of("noted", "notes", line(noted)));
@@ -243,12 +340,28 @@ public final class SheetPage {
     }
 
     /**
-     * Stops, speeds and pauses as planned from the car's data, or as the service literature for new friction material has them; feel:
-     * common practice, no source.
+     * Stops, speeds and pauses as planned from the car's data, or as the service literature for new friction material has them; feel,
+     * and more distance on new parts: common practice, no source.
      */
     private String burnish(Vehicle vehicle) {
         return labels.of(
-                "burnish", "speeds", BURNISH_SPEEDS, "stops", stops(vehicle), "regenerates", vehicle.electric());
+                "burnish",
+                "driven",
+                StandingTicks.of(notes.ticks())
+                        .find(WorkTick.BURNISHED, null)
+                        .filter(WorkTick::done)
+                        .isPresent(),
+                "speeds",
+                BURNISH_SPEEDS,
+                "stops",
+                stops(vehicle),
+                "regenerates",
+                vehicle.electric(),
+                "fresh",
+                readings.all().stream()
+                        .filter(reading -> reading.measure() == Measure.PADS_REPLACED
+                                || reading.measure() == Measure.DISC_REPLACED)
+                        .anyMatch(reading -> Math.round(reading.value()) == 1));
     }
 
     private String stops(Vehicle vehicle) {
@@ -290,10 +403,6 @@ public final class SheetPage {
         return PhotosSection.of(notes.photosOnSheet(), reader);
     }
 
-    public String nextVisit() {
-        return labels.of("next-visit", "day", assessment.nextVisit());
-    }
-
     /** Who worked on the car; empty when it is not recorded. */
     public String technician() {
         var technician = visit.card().technician();
@@ -305,7 +414,7 @@ public final class SheetPage {
     }
 
     public String madeOn() {
-        return labels.of("made-on", "moment", madeAt);
+        return labels.of("made-on", "moment", madeAt, "offset", reader.offset(madeAt));
     }
 
     public String corner(Corner corner) {

@@ -22,6 +22,7 @@ final class SheetPdf {
                     .useFastMode()
                     .usePdfAConformance(PdfRendererBuilder.PdfAConformance.PDFA_2_A)
                     .usePdfUaAccessibility(true)
+                    .useUnicodeLineBreaker(new LineBreaks())
                     .useColorProfile(COLOUR_PROFILE)
                     .useSVGDrawer(drawer)
                     .withProducer("Cornerbook")

@@ -5,7 +5,7 @@ import java.text.Normalizer;
 /** Words as a paper can hold them. */
 final class SheetText {
     private static final int LONGEST_LINE = 240;
-    private static final int LONGEST_NAME = 60;
+    private static final int LONGEST_NAME = 90;
     /** A figure keeps together with what follows it; the house's typeface has only the wider of the two. */
     private static final char NARROW_BLANK = '\u202f';
 

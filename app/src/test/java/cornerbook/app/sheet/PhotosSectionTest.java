@@ -45,12 +45,12 @@ class PhotosSectionTest {
         var pdf = SheetCars.sheet(SheetCars.finished(), notes(count), Reader.DEFAULT);
         int chosen = count == 1 ? 1 : count - 1;
         var without = SheetCars.sheet(SheetCars.finished());
-        assertThat(pdf.length - without.length).isLessThan(Math.min(chosen, 9) * PHOTO_MOST_BYTES);
+        assertThat(pdf.length - without.length).isLessThan(Math.min(chosen, 12) * PHOTO_MOST_BYTES);
         try (var document = Loader.loadPDF(pdf)) {
             assertThat(document.getNumberOfPages()).isLessThanOrEqualTo(3);
             var text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
-            assertThat(text.split("25 Nov 2026, 09:41 UTC", -1)).hasSize(Math.min(chosen, 9) + 1);
-            assertThat(text.contains("more; the shop")).isEqualTo(chosen > 9);
+            assertThat(text.split("25 Nov 2026, 09:41, Ada", -1)).hasSize(Math.min(chosen, 12) + 1);
+            assertThat(text.contains("more; the shop")).isEqualTo(chosen > 12);
             var pictures = new HashSet<Integer>();
             for (var page : document.getPages()) {
                 for (var name : page.getResources().getXObjectNames()) {
@@ -61,7 +61,7 @@ class PhotosSectionTest {
                     }
                 }
             }
-            assertThat(pictures).hasSize(Math.min(chosen, 9));
+            assertThat(pictures).hasSize(Math.min(chosen, 12));
         }
     }
 }

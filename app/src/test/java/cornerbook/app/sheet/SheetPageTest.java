@@ -126,7 +126,7 @@ class SheetPageTest {
                 finding(Verdict.RUNS_OUT, Corner.LF),
                 finding(Verdict.HOLDS, Corner.LF),
                 finding(Verdict.HOLDS, Corner.RF));
-        assertThat(page(SheetCars.withFindings(SheetCars.finished(), findings))).contains("<li>Brake pads: RF.</li>");
+        assertThat(page(SheetCars.withFindings(SheetCars.finished(), findings))).contains("<p>Brake pads: RF.</p>");
     }
 
     @Test
@@ -134,7 +134,7 @@ class SheetPageTest {
         var french = page(SheetCars.finished(), Reader.DEFAULT.in(Language.FRENCH));
         assertThat(french)
                 .contains(
-                        "lang=\"fr\"", "Données inventées", "Ce qui a été constaté", "Avant gauche (AVG)", "À retenir")
+                        "lang=\"fr\"", "Données inventées", "Ce qui doit être fait, et d’ici quand", "AVG avant gauche", "À retenir")
                 .contains("Véhicule vu du dessus", "Page \" counter(page) \" de ")
                 .doesNotContain("Next visit", "What was", "Left front", "Car from above", "\u202f");
     }

@@ -5,6 +5,7 @@ import cornerbook.core.quantity.Quoted;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Said;
 import java.time.LocalDate;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** What is said of findings that go together, and of a history that cannot stand. */
@@ -20,6 +21,9 @@ public interface AssessSaid extends Said {
 
     /** The same with what is to be done before it. */
     record Asked(@Nullable Said action, Said advised) implements AssessSaid {}
+
+    /** The same of other corners or wheels. */
+    record Likewise(Said sentence, List<Said> places) implements AssessSaid {}
 
     record WheelTwice(String tag) implements AssessSaid {}
 

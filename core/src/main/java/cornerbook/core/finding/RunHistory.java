@@ -3,6 +3,7 @@ package cornerbook.core.finding;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Mileage;
 import cornerbook.core.car.Visit;
+import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.say.PlusMinus;
@@ -49,6 +50,20 @@ public final class RunHistory {
             runByVisit.put(visit.id(), Map.copyOf(run));
             before = visit;
         }
+    }
+
+    /** What the car is expected to run a day on the wheels that it leaves a visit on, from its visits until then. */
+    public static double kmPerDayAfter(CarHistory history, Visit visit) {
+        var until = history.visits().stream()
+                .filter(other -> !other.date().isAfter(visit.date()))
+                .toList();
+        var wheels = visit.leftOn().isEmpty() ? visit.arrivedOn() : visit.leftOn();
+        var season = wheels.values().stream()
+                .findFirst()
+                .flatMap(history::findSetOf)
+                .map(WheelSet::season)
+                .orElse(SeasonKind.ALL_SEASON);
+        return new RunHistory(history, until, Knowledge.NONE).next(season).meanKm();
     }
 
     public CornerDistances run(Visit visit, String wheelTag) {

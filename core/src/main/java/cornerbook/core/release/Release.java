@@ -55,6 +55,14 @@ public final class Release {
         return of(visit, tight(visit), BY_THE_VISIT, false, findings);
     }
 
+    /** Whether a caliper came off its pads, or anything else was done for which the pedal has to be pumped. */
+    public static boolean brakesWereOpened(Visit visit) {
+        var done = done(visit);
+        return BY_THE_VISIT.stream()
+                .filter(rule -> rule.point().kind() == OpenPoint.Kind.PEDAL)
+                .anyMatch(rule -> rule.openedBy().stream().anyMatch(done::contains));
+    }
+
     /** Where every fastener of the wheel that the car leaves on was ticked, or its torque was read. */
     public static Set<Corner> tight(Visit visit) {
         var tight = EnumSet.noneOf(Corner.class);

@@ -2,6 +2,7 @@ package cornerbook.app.book.bay;
 
 import cornerbook.core.release.OpenPoint;
 import cornerbook.core.say.Said;
+import cornerbook.words.Reader;
 import java.time.Instant;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -23,10 +24,22 @@ public record Departure(
         reasons = List.copyOf(reasons);
     }
 
-    /** What was left open, one sentence each, with who let the car go and why. */
-    public List<Said> leftOpen() {
+    /**
+     * What was left open, one sentence each, with who let the car go and why.
+     *
+     * @param open what is open still, which is told in the words of this reader; anything else as it was told then
+     */
+    public List<Said> leftOpen(List<OpenPoint> open, Reader reader) {
         return reasons.stream()
-                .<Said>map(reason -> new BaySaid.LeftOpen(person, reason.sentence(), reason.reason(), told(reason)))
+                .<Said>map(reason -> new BaySaid.LeftOpen(
+                        person,
+                        open.stream()
+                                .filter(point -> point.key().equals(reason.caution()))
+                                .map(reader::say)
+                                .findFirst()
+                                .orElse(reason.sentence()),
+                        reason.reason(),
+                        told(reason)))
                 .toList();
     }
 

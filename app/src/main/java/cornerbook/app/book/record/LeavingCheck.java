@@ -24,9 +24,6 @@ import java.util.stream.Stream;
  * @param authors of the readings that were taken at a tablet
  */
 public record LeavingCheck(Visit visit, List<WorkTick> ticks, Collection<ReadingAuthor> authors) {
-    /** The tick of who checked the torque after another. */
-    public static final String SECOND_CHECK = "SECOND_CHECK";
-
     public LeavingCheck {
         ticks = List.copyOf(ticks);
         authors = List.copyOf(authors);
@@ -66,7 +63,7 @@ public record LeavingCheck(Visit visit, List<WorkTick> ticks, Collection<Reading
      */
     private boolean isChecked() {
         var standing = StandingTicks.of(ticks);
-        var check = standing.find(SECOND_CHECK, null).filter(WorkTick::done);
+        var check = standing.find(WorkTick.SECOND_CHECK, null).filter(WorkTick::done);
         if (check.isEmpty()) {
             return false;
         }

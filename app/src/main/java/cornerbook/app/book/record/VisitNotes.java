@@ -9,7 +9,6 @@ import cornerbook.app.book.work.Declined;
 import cornerbook.app.book.work.Remark;
 import cornerbook.app.book.work.WorkTick;
 import cornerbook.core.release.OpenPoint;
-import cornerbook.core.say.Said;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -65,11 +64,6 @@ public record VisitNotes(
                 .filter(remark -> remark.topic() == topic)
                 .map(Remark::words)
                 .findFirst();
-    }
-
-    /** What the car left with open, one sentence each. */
-    public List<Said> leftOpen() {
-        return lastDeparture().map(Departure::leftOpen).orElse(List.of());
     }
 
     /** Those that nobody let the car go with. Once it has gone, nobody can check its torque, nor record what was due before. */

@@ -26,6 +26,17 @@ public record WorkTick(
     /** Begins the name of a fastener's tick; corner and number follow. */
     public static final String FASTENER = "FASTENER.";
 
+    public static final String RECEIVED = "RECEIVED";
+
+    /** The car was rocked on the hoist before it went up. */
+    public static final String ROCKED = "ROCKED";
+
+    /** Another person has checked the torque. */
+    public static final String SECOND_CHECK = "SECOND_CHECK";
+
+    /** The drive that beds the brakes in was driven. */
+    public static final String BURNISHED = "BURNISHED";
+
     public WorkTick {
         seen = List.copyOf(seen);
     }

@@ -11,6 +11,8 @@ import cornerbook.app.picture.brake.SeizingOverMonths;
 import cornerbook.app.picture.car.CarFromAbove;
 import cornerbook.app.request.Told;
 import cornerbook.core.assess.Assessment;
+import cornerbook.core.assess.NotJudged;
+import cornerbook.core.assess.SaidOnce;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.CornerName;
@@ -247,7 +249,7 @@ public record FindingsPage(Assessment assessment, List<Photo> photos, List<Decli
 
     /** What could not be judged, each thing once. */
     public List<Said> notJudged() {
-        return new SaidOnce(assessment.history()).join(assessment.notJudged());
+        return NotJudged.of(assessment).all();
     }
 
     /** Where each wheel goes, and where it ran before. */

@@ -9,6 +9,8 @@ import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Side;
 import cornerbook.words.Reader;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -17,6 +19,10 @@ import org.jspecify.annotations.Nullable;
 public final class CarFromAbove {
     static final int WIDTH = 440;
     static final int HEIGHT = 340;
+    private static final int DETAIL_SIZE = 14;
+    /** Letters that fit between the wheel and the edge. */
+    private static final int LONGEST_DETAIL = 17;
+
     static final String ROOM = "app/picture/car";
 
     private CarFromAbove() {}
@@ -62,6 +68,19 @@ public final class CarFromAbove {
         svg.words(220, 60, 12, Anchor.MIDDLE, Palette.SLATE, false, reader.say(Axle.FRONT));
     }
 
+    /** What is too long for the space beside the car goes on below, parted at a blank. */
+    private static List<String> parted(String detail) {
+        var lines = new ArrayList<String>();
+        for (var word : detail.split(" ")) {
+            if (!lines.isEmpty() && lines.getLast().length() + 1 + word.length() <= LONGEST_DETAIL) {
+                lines.addLast(lines.removeLast() + " " + word);
+            } else {
+                lines.add(word);
+            }
+        }
+        return lines;
+    }
+
     private static void drawCorner(Svg svg, Corner corner, @Nullable CornerLabel label, Reader reader) {
         boolean left = corner.side() == Side.LEFT;
         double middleY = corner.axle() == Axle.FRONT ? 92 : 252;
@@ -84,6 +103,10 @@ public final class CarFromAbove {
         }
         svg.words(nameX, middleY - 18, 17, anchor, Palette.SLATE, true, reader.say(corner));
         svg.words(edgeX, middleY + 18, 20, anchor, Palette.INK, true, label.heading());
-        svg.words(edgeX, middleY + 38, 14, anchor, Palette.INK, false, label.detail());
+        double lineY = middleY + 38;
+        for (var line : label.lines().stream().flatMap(words -> parted(words).stream()).toList()) {
+            svg.words(edgeX, lineY, DETAIL_SIZE, anchor, Palette.INK, false, line);
+            lineY += DETAIL_SIZE + 2;
+        }
     }
 }

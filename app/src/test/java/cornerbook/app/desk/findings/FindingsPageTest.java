@@ -3,9 +3,10 @@ package cornerbook.app.desk.findings;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.demo.DemoShop;
-import cornerbook.app.desk.DeskSaid;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.app.request.Told;
+import cornerbook.core.assess.AssessSaid;
+import cornerbook.core.assess.SaidOnce;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.assess.Assessor;
 import cornerbook.core.car.CarHistory;
@@ -71,7 +72,7 @@ class FindingsPageTest {
                         new NotMeasured(Corner.RF, Subject.Part.PAD),
                         new NotTight(new CornerName(Corner.LR)))))
                 .containsExactly(
-                        new DeskSaid.Likewise(new NotMeasured(Corner.LF, Subject.Part.PAD), List.of(Corner.RF)),
+                        new AssessSaid.Likewise(new NotMeasured(Corner.LF, Subject.Part.PAD), List.of(Corner.RF)),
                         new NotMeasured(Corner.LF, Subject.Part.DISC),
                         new NotTight(new CornerName(Corner.LR)));
     }

@@ -4,10 +4,7 @@ import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Visit;
-import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.Corner;
-import cornerbook.core.corner.SeasonKind;
-import cornerbook.core.finding.Knowledge;
 import cornerbook.core.finding.RunHistory;
 import java.time.LocalDate;
 import java.util.Map;
@@ -50,16 +47,7 @@ public record Retorque(String visitId, double dueOdometerKm, LocalDate dueDate, 
             return Optional.empty();
         }
         var fastener = history.vehicle().fastener();
-        var until = history.visits().stream()
-                .filter(other -> !other.date().isAfter(visit.date()))
-                .toList();
-        var season = fitted(visit).values().stream()
-                .findFirst()
-                .flatMap(history::findSetOf)
-                .map(WheelSet::season)
-                .orElse(SeasonKind.ALL_SEASON);
-        double kmPerDay = Math.max(
-                1, new RunHistory(history, until, Knowledge.NONE).next(season).meanKm());
+        double kmPerDay = Math.max(1, RunHistory.kmPerDayAfter(history, visit));
         return Optional.of(new Retorque(
                 visit.id(),
                 visit.odometerKm() + fastener.retorqueAfterKm(),

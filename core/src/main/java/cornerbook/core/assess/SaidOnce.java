@@ -1,6 +1,5 @@
-package cornerbook.app.desk.findings;
+package cornerbook.core.assess;
 
-import cornerbook.app.desk.DeskSaid;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.CornerName;
@@ -21,12 +20,12 @@ import org.jspecify.annotations.Nullable;
  * Says once what is said alike of different corners and wheels: a caution read four times is not read. Alike are sentences of one
  * kind whose facts differ in nothing but a corner or the tag of a wheel.
  */
-final class SaidOnce {
+public final class SaidOnce {
     private static final Object PLACE = "place";
 
     private final Set<String> tags;
 
-    SaidOnce(CarHistory history) {
+    public SaidOnce(CarHistory history) {
         tags = history.sets().stream()
                 .flatMap(set -> set.wheels().stream())
                 .map(wheel -> wheel.tag())
@@ -34,13 +33,13 @@ final class SaidOnce {
     }
 
     /** The sentence without its corners and wheels: equal for those that say the same. */
-    record Shape(@Nullable Object kind, List<Shape> facts) {
-        Shape {
+    public record Shape(@Nullable Object kind, List<Shape> facts) {
+        public Shape {
             facts = List.copyOf(facts);
         }
     }
 
-    Shape shape(@Nullable Object fact) {
+    public Shape shape(@Nullable Object fact) {
         if (isPlace(fact)) {
             return new Shape(PLACE, List.of());
         }
@@ -53,7 +52,7 @@ final class SaidOnce {
     }
 
     /** Each sentence once, with the places of those that are like it, in the order of the first. */
-    List<Said> join(List<Said> sentences) {
+    public List<Said> join(List<Said> sentences) {
         var alike = new LinkedHashMap<Shape, List<Said>>();
         for (var sentence : sentences) {
             alike.computeIfAbsent(shape(sentence), unused -> new ArrayList<>()).add(sentence);
@@ -68,7 +67,7 @@ final class SaidOnce {
                 .flatMap(this::places)
                 .filter(place -> !first.contains(place))
                 .collect(Collectors.toCollection(LinkedHashSet::new));
-        return others.isEmpty() ? alike.getFirst() : new DeskSaid.Likewise(alike.getFirst(), List.copyOf(others));
+        return others.isEmpty() ? alike.getFirst() : new AssessSaid.Likewise(alike.getFirst(), List.copyOf(others));
     }
 
     /** The corners and wheels that a sentence speaks of. */

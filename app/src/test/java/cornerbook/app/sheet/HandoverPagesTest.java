@@ -1,0 +1,219 @@
+package cornerbook.app.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import cornerbook.app.book.bay.Departure;
+import cornerbook.app.book.bay.ReadingAuthor;
+import cornerbook.app.book.record.VisitNotes;
+import cornerbook.app.book.work.Declined;
+import cornerbook.app.book.work.WorkTick;
+import cornerbook.core.assess.Assessment;
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.Reading;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.Spot;
+import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Todo;
+import cornerbook.core.finding.Verdict;
+import cornerbook.core.say.Said;
+import cornerbook.words.Language;
+import cornerbook.words.Reader;
+import java.io.IOException;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+
+/** Page one is for the customer, page two for the day on which somebody asks what was found and how it was left. */
+class HandoverPagesTest {
+    private static final Reader TORONTO = Reader.DEFAULT.at(ZoneId.of("America/Toronto"));
+
+    /** 08:05 at the shop. */
+    private static final Instant BEGUN = Instant.parse("2026-11-20T13:05:00Z");
+
+    private static final Letterhead SHOP =
+            new Letterhead("Garage of invented things", "12, rue du Cric, Val-Ombrelune", "418-555-0142", true);
+
+    private static List<String> pages(Assessment assessment, VisitNotes notes, Reader reader) throws IOException {
+        var pdf = HandoverSheet.render(assessment, SHOP, SheetCars.NOW, notes, reader);
+        try (var document = Loader.loadPDF(pdf)) {
+            var pages = new ArrayList<String>();
+            for (int page = 1; page <= document.getNumberOfPages(); page++) {
+                var stripper = new PDFTextStripper();
+                stripper.setSortByPosition(true);
+                stripper.setStartPage(page);
+                stripper.setEndPage(page);
+                pages.add(stripper.getText(document).replaceAll("\\s+", " ").replace('\u00a0', ' '));
+            }
+            return pages;
+        }
+    }
+
+    private static VisitNotes notes(
+            Assessment assessment, List<WorkTick> ticks, List<Departure> departures, List<Declined> declined) {
+        var authors = new ArrayList<ReadingAuthor>();
+        for (var reading : assessment.visit().readings()) {
+            authors.add(new ReadingAuthor(reading.id(), "Ada", BEGUN.plusSeconds(60L * authors.size())));
+        }
+        return new VisitNotes(ticks, List.of(), List.of(), departures, List.of(), authors, List.of(), declined);
+    }
+
+    private static VisitNotes handedOver(Assessment assessment) {
+        return notes(assessment, List.of(), List.of(departure()), List.of());
+    }
+
+    private static Departure departure(Departure.Reason... reasons) {
+        return new Departure(
+                "left", "Bo", Instant.parse("2026-11-20T16:30:00Z"), List.of(reasons), reasons.length == 0 ? null : "Mme Ardent");
+    }
+
+    @Test
+    void theCustomerReadsWhatWasDoneWhatIsDueAndWhomToCall() throws IOException {
+        var assessment = SheetCars.finished();
+        var pages = pages(assessment, handedOver(assessment), TORONTO);
+        assertThat(pages).hasSize(2);
+        assertThat(pages.getFirst())
+                .contains("12, rue du Cric, Val-Ombrelune · 418-555-0142")
+                .contains("Nothing that was judged is unsafe")
+                .contains("What must be done, and by when", "Order new tyres", "before it goes on again")
+                .contains("What was done", "Winter set fitted in place of the summer set")
+                .contains("Wheels tightened again at 50 769 km, about 23 Nov 2026")
+                .containsPattern("Next visit 15 Apr 2027, at about \\d\\d \\d00 km")
+                .contains("slow moderately from 65 to 15 km/h")
+                .doesNotContain("Draft", "VIN", "Cautions");
+    }
+
+    @Test
+    void theRecordHasFoundAndLeftSideBySide() throws IOException {
+        var assessment = SheetCars.finished();
+        var record = pages(assessment, handedOver(assessment), TORONTO).getLast();
+        assertThat(record)
+                .contains("For the record", "VIN", "Odometer", "50 689 km")
+                // Wheel and tyre, tread last time and now, pressure set, torque.
+                .contains("LF 02W3, 205/55R16 7.3 / 7.1 / 7.2 mm, 16 Apr 2026 7.2 / 7.2 / 7.2 mm – 246 kPa 121 N·m")
+                .contains("came off LF 02S3, 205/55R16 6.3 / 6.3 / 6.2 mm, 16 Apr 2026 5.1 / 5.2 / 5.1 mm 217 kPa – –")
+                .contains("Wheel torque asked by the manufacturer: 120 N·m. Wrench W-2, Old wrench (invented), to be set to"
+                        + " 120 N·m for it; its calibration is due 11 Oct 2026.")
+                .contains("RR 6.4 / 8.3 mm as found seized / free free seized 25.45 mm as found")
+                .contains("Never hang a caliper by its hose")
+                .contains("vehicle's specification; house rule");
+    }
+
+    @Test
+    void partsThatWereReplacedAreNewAndNoThicknessIsClaimed() throws IOException {
+        var base = SheetCars.finished();
+        var readings = new ArrayList<>(base.visit().readings());
+        readings.add(reading("new-pads", Measure.PADS_REPLACED, Corner.RR, null, 1, "done"));
+        readings.add(reading("new-disc", Measure.DISC_REPLACED, Corner.RR, null, 1, "done"));
+        var assessment = SheetCars.ofVisit(base, base.visit().withReadings(readings));
+        assertThat(pages(assessment, VisitNotes.NONE, TORONTO).getLast())
+                .contains("RR 6.4 / 8.3 mm new seized / free free seized 25.45 mm new");
+    }
+
+    @Test
+    void timesAreThoseOfTheShopWithTheirOffset() throws IOException {
+        var assessment = SheetCars.finished();
+        var pages = pages(assessment, handedOver(assessment), TORONTO);
+        assertThat(pages.getLast())
+                .contains("Pressures 08:05–09:22", "Hand over 11:30", "Times by the tablets’ clocks, UTC\u221205:00.")
+                .contains("Made on 25 Nov 2026, 05:00, UTC\u221205:00.");
+        assertThat(String.join(" ", pages)).doesNotContain("10:00", " UTC.");
+    }
+
+    @Test
+    void whatWasDeclinedNamesWhoSaidSoAndWhen() throws IOException {
+        var assessment = SheetCars.finished();
+        var advice = assessment.advice().getFirst();
+        var no = new Declined(
+                "d1", advice.key(), "Order new tyres. The summer set", true, "Mme Ardent", "Ada", BEGUN);
+        var yes = new Declined("d2", "PAD.RR", "Free the pads", true, "Mme Ardent", "Ada", BEGUN);
+        var after = new Declined("d3", "PAD.RR", "Free the pads", false, "Mme Ardent", "Ada", BEGUN);
+        var notes = notes(assessment, List.of(), List.of(departure()), List.of(no, yes, after));
+        assertThat(pages(assessment, notes, TORONTO).getFirst())
+                .contains("Not wanted by the customer Order new tyres. The summer set Declined by Mme Ardent, 20 Nov 2026,"
+                        + " 08:05; written down by Ada")
+                .doesNotContain("Free the pads");
+    }
+
+    @Test
+    void whatTheCarLeftWithIsToldInTheLanguageOfTheCustomer() throws IOException {
+        var base = SheetCars.finished();
+        var unsafe = new Finding(
+                        new Subject(Subject.Part.PAD, Corner.LF, null, null),
+                        Verdict.UNSAFE,
+                        Said.verbatim("Plaquettes AVG 0,5 mm"),
+                        Said.verbatim("Les plaquettes de frein sont usées."),
+                        null,
+                        null,
+                        0,
+                        List.of(),
+                        Said.verbatim("law"))
+                .todo(Todo.Action.REPLACE_PAIR);
+        var assessment = SheetCars.withFindings(base, List.of(unsafe));
+        var reason = new Departure.Reason("UNSAFE.PAD.LF", "LF pads 0.5 mm.", "Pièces demain.");
+        var notes = notes(assessment, List.of(), List.of(departure(reason)), List.of());
+        assertThat(pages(assessment, notes, TORONTO.in(Language.FRENCH)).getFirst())
+                .contains("Dangereux : ne conduisez pas ce véhicule dans cet état.")
+                .contains("Laissé en suspens par Bo : Plaquettes AVG 0,5 mm. Pièces demain. Personne avisée : Mme Ardent.")
+                .doesNotContain("LF pads", "Brouillon");
+    }
+
+    @Test
+    void aVisitOnlyBegunIsADraftAndSaysInAFewLinesWhatWasNotLookedAt() throws IOException {
+        var begun = SheetCars.lastVisits().stream()
+                .filter(assessment -> assessment.history().vehicle().id().equals("demo-08"))
+                .findFirst()
+                .orElseThrow();
+        var pages = pages(begun, VisitNotes.NONE, TORONTO);
+        assertThat(pages).hasSize(2);
+        assertThat(pages.getFirst())
+                .contains("Draft: not ready to leave", "No work is recorded, and nobody has handed the car over.")
+                .contains("LF pads: thickness not measured (likewise: RF, LR, RR)")
+                .contains("Parking brake: whether it holds was not tried")
+                .doesNotContain("12 V battery: voltage");
+        assertThat(pages.getLast())
+                .contains("What else could not be judged")
+                .containsSubsequence("Brake fluid: boiling point not measured", "12 V battery: voltage at rest not measured")
+                .doesNotContain("LF pads: thickness not measured");
+    }
+
+    @Test
+    void whereverACaliperWasOffTheCustomerIsToldHowToBedTheBrakesIn() throws IOException {
+        var base = SheetCars.finished();
+        var lubricated = reading("pins", Measure.PIN_LUBRICANT, Corner.LF, null, 1, "rubber-safe grease");
+        var looked = reading("pad", Measure.PAD_THICKNESS, Corner.LF, Spot.INNER, 8, "8 mm");
+        assertThat(pages(SheetCars.ofVisit(base, base.visit().withReadings(List.of(lubricated))), VisitNotes.NONE, TORONTO)
+                        .getFirst())
+                .contains("After the work on the brakes: where traffic allows, slow moderately");
+        assertThat(pages(SheetCars.ofVisit(base, base.visit().withReadings(List.of(looked))), VisitNotes.NONE, TORONTO)
+                        .getFirst())
+                .doesNotContain("After the work on the brakes");
+    }
+
+    @Test
+    void afterTheShopsOwnDriveTheCustomerIsNotAskedToDriveItAgain() throws IOException {
+        var assessment = SheetCars.finished();
+        var driven = new WorkTick("t1", WorkTick.BURNISHED, null, true, true, List.of(), "Bo", BEGUN);
+        assertThat(pages(assessment, notes(assessment, List.of(driven), List.of(departure()), List.of()), TORONTO)
+                        .getFirst())
+                .contains("After the work on the brakes: we have driven the stops that bed them in.")
+                .doesNotContain("slow moderately");
+    }
+
+    @Test
+    void aGaugesDigitsStandAsItShowedThem() {
+        var exact = new Reading("r", Measure.PAD_THICKNESS, Corner.LF, null, Spot.INNER, 8.25, "8.25 mm", null, null);
+        var inches = new Reading("r", Measure.PAD_THICKNESS, Corner.LF, null, Spot.INNER, 7.9375, "10/32 in", null, null);
+        assertThat(ReadValue.of(exact, Reader.DEFAULT)).isEqualTo("8.25\u00a0mm");
+        assertThat(ReadValue.of(inches, Reader.DEFAULT)).isEqualTo("7.9\u00a0mm");
+    }
+
+    private static Reading reading(
+            String id, Measure measure, Corner corner, Spot spot, double value, String written) {
+        return new Reading(id, measure, corner, null, spot, value, written, null, null);
+    }
+}
