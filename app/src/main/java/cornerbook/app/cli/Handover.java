@@ -1,5 +1,6 @@
 package cornerbook.app.cli;
 
+import cornerbook.app.cli.arguments.LetterheadOptions;
 import cornerbook.app.cli.arguments.UnitsOption;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.app.sheet.HandoverSheet;

@@ -1,5 +1,6 @@
 package cornerbook.app.cli;
 
+import cornerbook.app.cli.arguments.LetterheadOptions;
 import java.nio.file.Path;
 import picocli.CommandLine;
 

@@ -184,7 +184,8 @@ class ArchitectureTest {
                     "exchange.DetailsWriter",
                     "exchange.HistoryReader",
                     "exchange.HistoryWriter",
-                    "exchange.Spelling"),
+                    "exchange.Spelling",
+                    "sheet.RecordSection"),
             "a hoist is a tool with its arms",
             List.of(
                     "book.tool.ToolRows",

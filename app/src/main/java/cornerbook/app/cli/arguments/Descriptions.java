@@ -26,6 +26,7 @@ public final class Descriptions extends ResourceBundle {
             "label-name",
             "label-out",
             "label-port",
+            "label-telephone",
             "label-url",
             "label-vehicle");
 

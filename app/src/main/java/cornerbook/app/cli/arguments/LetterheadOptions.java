@@ -1,10 +1,10 @@
-package cornerbook.app.cli;
+package cornerbook.app.cli.arguments;
 
 import cornerbook.app.sheet.Letterhead;
 import picocli.CommandLine;
 
 /** Whose paper the hand-over sheets are. */
-final class LetterheadOptions {
+public final class LetterheadOptions {
     @CommandLine.Option(names = "--shop", paramLabel = "${bundle:label-name}", descriptionKey = "option-shop")
     private String name = "";
 
@@ -20,7 +20,7 @@ final class LetterheadOptions {
             descriptionKey = "option-shop-telephone")
     private String telephone = "";
 
-    Letterhead letterhead() {
+    public Letterhead letterhead() {
         return new Letterhead(name, address, telephone, false);
     }
 }
