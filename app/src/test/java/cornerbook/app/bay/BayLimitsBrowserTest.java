@@ -8,6 +8,7 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import cornerbook.app.door.Axe;
 import cornerbook.app.door.Chromium;
+import cornerbook.app.book.work.Declined;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.torque.Seat;
@@ -97,6 +98,26 @@ class BayLimitsBrowserTest {
         assertThat(page.locator("#link")).hasText("All in the book");
         assertThat(page.locator(".corner.LF .note.outside")).hasCount(1);
         assertThat(shop.readings(visitId)).hasSize(1);
+    }
+
+    @Test
+    void oneTapSaysThatTheCustomerDoesNotWantWhatWasAdvised() {
+        goTo("BRAKE.LF");
+        type("2.0");
+        type("7.9");
+        tablet.setOffline(false);
+        assertThat(page.locator("#link")).hasText("All in the book");
+        goTo("DEPART");
+        var line = page.locator(".declines button")
+                .filter(new Locator.FilterOptions().setHasText("The brake pads at LF"));
+        assertThat(line).hasAttribute("aria-pressed", "false");
+        line.click();
+        assertThat(line).hasAttribute("aria-pressed", "true");
+        assertThat(page.locator("#link")).hasText("All in the book");
+        assertThat(line).containsText("Declined by");
+        Axe.assertNoViolation(page, "work that the customer declines");
+        assertThat(Declined.standing(shop.book.records().notes(visitId).declined()))
+                .hasSize(1);
     }
 
     private static CarHistory asking175(CarHistory car) {
