@@ -2,25 +2,44 @@ package cornerbook.app.sheet;
 
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
+import cornerbook.core.car.MeasureName;
 import cornerbook.core.car.Reading;
+import cornerbook.core.car.Scale;
 import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.finding.Subject.Part;
 import cornerbook.words.Labels;
 import cornerbook.words.Reader;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What was read at a visit as the car came in, beside how it was left. */
 final class FoundAndLeft {
     private static final String NOT_READ = "–";
     private static final int LONGEST_TAG = 20;
+    private static final Set<Measure> IN_TABLES = EnumSet.of(
+            Measure.TREAD_DEPTH,
+            Measure.PRESSURE_FOUND,
+            Measure.PRESSURE_SET,
+            Measure.WHEEL_TORQUE,
+            Measure.PAD_THICKNESS,
+            Measure.PAD_MOVEMENT,
+            Measure.PAD_MOVEMENT_AFTER_SERVICE,
+            Measure.SLIDE_PIN_MOVEMENT,
+            Measure.RETAINING_PIN_MOVEMENT,
+            Measure.DISC_THICKNESS);
 
     private final List<Visit> before;
     private final Visit visit;
@@ -125,22 +144,22 @@ final class FoundAndLeft {
         return List.of(
                 reader.say(corner),
                 pads,
-                left(pads, Measure.PADS_REPLACED, corner),
+                left(pads, Measure.PADS_REPLACED, Part.PAD, corner),
                 movement,
                 told(readings.ofCorner(Measure.PAD_MOVEMENT_AFTER_SERVICE, corner, null)),
                 told(readings.ofCorner(Measure.SLIDE_PIN_MOVEMENT, corner, null)
                         .or(() -> readings.ofCorner(Measure.RETAINING_PIN_MOVEMENT, corner, null))),
                 disc,
-                left(disc, Measure.DISC_REPLACED, corner));
+                left(disc, Measure.DISC_REPLACED, Part.DISC, corner));
     }
 
     /** Nobody reads a new part: it is said to be new, and no thickness is claimed. */
-    private String left(String found, Measure replaced, Corner corner) {
+    private String left(String found, Measure replaced, Part part, Corner corner) {
         return readings.ofCorner(replaced, corner, null)
                         .filter(reading -> Math.round(reading.value()) == 1)
                         .isPresent()
-                ? labels.of("new")
-                : found.equals(NOT_READ) ? NOT_READ : labels.of("as-found");
+                ? labels.of("new", "part", part)
+                : found.equals(NOT_READ) ? NOT_READ : labels.of("as-found", "part", part);
     }
 
     /** Outer first, with the unit once. */
@@ -159,12 +178,46 @@ final class FoundAndLeft {
         return reading.map(each -> ReadValue.of(each, reader)).orElse(NOT_READ);
     }
 
-    /** What was read of the whole car, each with what was done to it: "12 V battery, voltage at rest: 12.73 V". */
+    /** What was read of the whole car: "12 V battery at rest: 12.73 V". */
     List<String> ofCar() {
-        return readings.all().stream()
-                .filter(reading -> reading.measure().carrier() == Measure.Carrier.VEHICLE)
-                .map(reading -> labels.of(
-                        "read-of-car", "what", reader.begin(reading.measure()), "value", ReadValue.of(reading, reader)))
+        return others(Measure.Carrier.VEHICLE);
+    }
+
+    /** What else was read of corners and wheels, alike values together: "Runout: 0.02 mm (LF, RF), 0.03 mm (LR)". */
+    List<String> ofCorners() {
+        return Stream.of(Measure.Carrier.CORNER, Measure.Carrier.WHEEL)
+                .flatMap(carrier -> others(carrier).stream())
                 .toList();
+    }
+
+    /** Work is told by what was done. */
+    private List<String> others(Measure.Carrier carrier) {
+        return Arrays.stream(Measure.values())
+                .filter(measure -> measure.carrier() == carrier && !IN_TABLES.contains(measure))
+                .filter(measure -> carrier == Measure.Carrier.VEHICLE || measure.scale() != Scale.DONE)
+                .filter(measure -> !readings.all(measure).isEmpty())
+                .map(measure -> labels.of(
+                        "read-of-car", "what", reader.begin(new MeasureName(measure)), "value", values(readings.all(measure))))
+                .toList();
+    }
+
+    private String values(List<Reading> all) {
+        return all.stream()
+                .collect(Collectors.groupingBy(
+                        reading -> ReadValue.of(reading, reader), LinkedHashMap::new, Collectors.toList()))
+                .entrySet()
+                .stream()
+                .map(alike -> {
+                    var corners = alike.getValue().stream()
+                            .map(Reading::corner)
+                            .filter(Objects::nonNull)
+                            .distinct()
+                            .sorted()
+                            .toList();
+                    return corners.isEmpty()
+                            ? alike.getKey()
+                            : labels.of("read-at", "value", alike.getKey(), "corners", corners);
+                })
+                .collect(Collectors.joining(", "));
     }
 }

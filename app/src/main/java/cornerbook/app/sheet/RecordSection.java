@@ -83,9 +83,11 @@ public final class RecordSection {
         return read.brakes();
     }
 
-    /** What was read of the whole car. */
-    public List<String> ofCar() {
-        return read.ofCar();
+    /** What was read beside the tables: of the whole car always. */
+    public List<String> others() {
+        return room.everything()
+                ? Stream.concat(read.ofCar().stream(), read.ofCorners().stream()).toList()
+                : read.ofCar();
     }
 
     /** What was asked, and the tools by which it was set, each with the day from which it was not to be trusted. */
@@ -167,7 +169,7 @@ public final class RecordSection {
     /** What the verdicts rest on, each law and house rule once. */
     public String sources() {
         return assessment.ofCar().stream()
-                .filter(finding -> room.allSources() || Advice.asks(finding))
+                .filter(finding -> room.everything() || Advice.asks(finding))
                 .map(Finding::source)
                 .map(reader::say)
                 .distinct()

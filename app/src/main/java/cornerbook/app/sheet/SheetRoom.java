@@ -9,10 +9,10 @@ import java.util.List;
  * @param lines most lines of every other list
  * @param holding whether what holds is told by area, or only counted
  * @param pictures whether the brakes are drawn as well
- * @param allSources whether the sources of what holds are told as well
+ * @param everything whether every reading is told, and the sources of what holds
  * @param apart whether the record begins a page of its own
  */
-record SheetRoom(int findings, int lines, boolean holding, boolean pictures, boolean allSources, boolean apart) {
+record SheetRoom(int findings, int lines, boolean holding, boolean pictures, boolean everything, boolean apart) {
     /** In the order that they are tried: what holds gives way before anything that does not. */
     static final List<SheetRoom> TRIED = List.of(
             new SheetRoom(40, 12, true, true, true, true),

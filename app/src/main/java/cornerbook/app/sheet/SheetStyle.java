@@ -43,7 +43,6 @@ final class SheetStyle {
             .who { color: SLATE; font-weight: 700; }
             .values { font-size: 7.2pt; }
             .values th, .values td { white-space: nowrap; padding-right: 2mm; }
-            .ofcar { font-size: 7.6pt; }
             .steps { font-size: 7.6pt; }
             .steps td { width: 25%; padding: 0.3mm 2mm 0.3mm 0; border: 0; }
             .fine { font-size: 6.4pt; line-height: 1.18; margin: 0.3mm 0; }

@@ -1,6 +1,6 @@
 /**
- * What is printed: the sheet that the customer takes home, one assessment as a PDF/A document of at most two A4 pages,
- * and the tags of the wheels. It states what the assessment and the wheel plan state and judges nothing itself. It
+ * What is printed: the sheet that the customer takes home, one assessment as a PDF/A document of a page for the
+ * customer and a page for the record, and the tags of the wheels. It states what the assessment and the wheel plan state and judges nothing itself. It
  * reads no clock and no file but its own fonts.
  */
 @NullMarked

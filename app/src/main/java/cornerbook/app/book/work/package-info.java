@@ -1,5 +1,5 @@
 /**
- * The steps that were ticked at a visit, and which of them stand.
+ * What people say of a visit beside its readings: steps that were ticked, remarks, work that the customer declined; and which stand.
  */
 @NullMarked
 package cornerbook.app.book.work;
