@@ -84,22 +84,13 @@ public final class StepTimes {
             case LOOK_ROUND, LIFT, BEFORE_THE_BRAKES -> Topic.LIFT;
             case PEDAL_AND_PARKING_BRAKE, BRAKE_FLUID -> Topic.PEDAL;
             case WHEELS_OFF -> Topic.OFF;
-            case WHEELS_ON, SIDEWALLS -> Topic.ON;
+            case WHEELS_ON, LOOK_OVER_STORED, SIDEWALLS -> Topic.ON;
             case TEMPERATURES, PRESSURE, SENSORS -> Topic.PRESSURE;
             case TORQUE -> Topic.TORQUE;
             case BATTERY, BATTERY_CHARGED -> Topic.BATTERY;
             case AFTER_THE_DRIVE -> Topic.BURNISH;
-            case LOOK_OVER,
-                    PADS_AND_MOVEMENT,
-                    DISC,
-                    PADS_CLOSELY,
-                    PISTON_AND_HARDWARE,
-                    SWEPT_FACES,
-                    HUB_AND_DISC_APART,
-                    CLEANED_AND_LUBRICATED,
-                    REPLACED,
-                    CLOSED ->
-                corner == null ? Topic.LIFT : BRAKE.getOrDefault(corner, Topic.LIFT);
+            // What is looked at, measured and done at one corner.
+            default -> corner == null ? Topic.LIFT : BRAKE.getOrDefault(corner, Topic.LIFT);
         };
     }
 
@@ -109,7 +100,10 @@ public final class StepTimes {
                 .filter(reading.measure()::isReadIn)
                 .toList();
         boolean goesOn = reading.wheelTag() != null && !visit.arrivedOn().containsValue(reading.wheelTag());
-        return steps.contains(WorkStep.WHEELS_ON) && goesOn ? WorkStep.WHEELS_ON : steps.getFirst();
+        return steps.stream()
+                .filter(step -> (step.wheels() == WorkStep.Wheels.FROM_STORE) == goesOn)
+                .findFirst()
+                .orElse(steps.getFirst());
     }
 
     private static Optional<WorkStep> step(WorkTick tick) {
