@@ -1,5 +1,6 @@
 package cornerbook.app.bay;
 
+import cornerbook.app.bay.BayState.Advised;
 import cornerbook.app.bay.BayState.Air;
 import cornerbook.app.bay.BayState.Departed;
 import cornerbook.app.bay.BayState.Rival;
@@ -11,14 +12,13 @@ import cornerbook.app.book.bay.Departure;
 import cornerbook.app.book.bay.ReadingAuthor;
 import cornerbook.app.book.bay.RivalReading;
 import cornerbook.app.book.bay.VisitInBay;
-import cornerbook.app.bay.BayState.Advised;
 import cornerbook.app.book.work.Declined;
 import cornerbook.app.book.work.Remark;
-import cornerbook.core.assess.Advice;
 import cornerbook.app.book.work.StandingTicks;
 import cornerbook.app.book.work.WorkTick;
 import cornerbook.app.desk.asked.Slot;
 import cornerbook.core.air.judge.AirToSet;
+import cornerbook.core.assess.Advice;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.StandingReadings;
@@ -51,8 +51,7 @@ final class BayStates {
      * @param advice what they ask for
      * @param onCar who has its sheet open
      */
-    static BayState of(
-            VisitInBay read, List<Finding> findings, List<Advice> advice, List<String> onCar, Instant now) {
+    static BayState of(VisitInBay read, List<Finding> findings, List<Advice> advice, List<String> onCar, Instant now) {
         var visit = read.visit();
         var notes = read.notes();
         var standing = new LinkedHashMap<String, Stored>();

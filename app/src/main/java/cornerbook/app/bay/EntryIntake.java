@@ -37,7 +37,8 @@ final class EntryIntake {
     /** Common practice, no source. */
     private static final Duration CLOCKS_DIFFER = Duration.ofMinutes(2);
 
-    private static final String KINDS = "reading, tick, remark, answer, photo choice, tool, leaving, declined, departure";
+    private static final String KINDS =
+            "reading, tick, remark, answer, photo choice, tool, leaving, declined, departure";
 
     private final Desk desk;
     private final BayLedger ledger;

@@ -13,7 +13,8 @@ final class Ticks {
 
     /** Every tick that a car can have. */
     static Set<String> of(Vehicle vehicle) {
-        var ticks = new HashSet<>(List.of(WorkTick.RECEIVED, WorkTick.ROCKED, WorkTick.SECOND_CHECK, WorkTick.BURNISHED));
+        var ticks =
+                new HashSet<>(List.of(WorkTick.RECEIVED, WorkTick.ROCKED, WorkTick.SECOND_CHECK, WorkTick.BURNISHED));
         for (var corner : Corner.values()) {
             for (int number = 1; number <= vehicle.fastener().count(); number++) {
                 ticks.add(WorkTick.FASTENER + corner + "." + number);

@@ -46,8 +46,11 @@ final class Assess implements Runnable {
         var history = record.history();
         var visit = SourceFile.visit(history, visitId, file);
         var assessor = new Assessor(LimitsFile.load()).in(climate.find());
-        CarFence.judge(file, visit, () -> printed(SourceFile.withOpen(
-                                assessor.assess(history, visit.id()), record.notesOf(visit.id()))))
+        CarFence.judge(
+                        file,
+                        visit,
+                        () -> printed(
+                                SourceFile.withOpen(assessor.assess(history, visit.id()), record.notesOf(visit.id()))))
                 .forEach(terminal.out()::println);
     }
 

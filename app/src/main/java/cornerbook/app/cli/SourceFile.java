@@ -53,8 +53,8 @@ final class SourceFile {
 
     /** With what keeps the car from leaving, as far as a file says: what a shop asks, and which re-torque it recorded, is not in it. */
     static Assessment withOpen(Assessment assessment, VisitNotes notes) {
-        var open = new LeavingCheck(assessment.visit(), notes)
-                .open(ReleaseRule.all(false, false), assessment.findings());
+        var open =
+                new LeavingCheck(assessment.visit(), notes).open(ReleaseRule.all(false, false), assessment.findings());
         return assessment.withOpen(open);
     }
 

@@ -2,21 +2,21 @@ package cornerbook.app.desk;
 
 import cornerbook.app.book.Book;
 import cornerbook.app.book.bay.VisitInBay;
-import cornerbook.app.request.PageException;
 import cornerbook.app.book.record.LeavingCheck;
-import cornerbook.app.judge.Judged;
 import cornerbook.app.book.work.Declined;
+import cornerbook.app.judge.Judged;
+import cornerbook.app.request.PageException;
 import cornerbook.app.request.Told;
 import cornerbook.core.assess.Advice;
 import cornerbook.core.assess.Assessment;
-import cornerbook.words.Language;
-import cornerbook.words.Reader;
-import cornerbook.core.release.OpenPoint;
-import cornerbook.core.release.ReleaseRule;
 import cornerbook.core.assess.Assessor;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Visit;
 import cornerbook.core.finding.Finding;
+import cornerbook.core.release.OpenPoint;
+import cornerbook.core.release.ReleaseRule;
+import cornerbook.words.Language;
+import cornerbook.words.Reader;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -146,7 +146,8 @@ public record Desk(Book book, Learning learning, Clock clock) {
         }
         var customer = open.history().customer();
         var sentence = advice(open).stream()
-                .filter(advice -> advice.key().equals(adviceKey) && advice.todo().isPresent())
+                .filter(advice ->
+                        advice.key().equals(adviceKey) && advice.todo().isPresent())
                 .map(Advice::asked)
                 .map(customerReader(open.history())::begin)
                 .findFirst()

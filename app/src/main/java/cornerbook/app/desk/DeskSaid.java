@@ -4,7 +4,6 @@ import cornerbook.core.say.Amount;
 import cornerbook.core.say.Between;
 import cornerbook.core.say.Said;
 import java.time.LocalDate;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** What every page may have to say. */

@@ -74,7 +74,9 @@ final class FoundAndLeft {
             }
         });
         return SheetTable.of(
-                labels, List.of("corner", "wheel", "tread-before", "tread-now", "air-found", "air-set", "torque"), rows);
+                labels,
+                List.of("corner", "wheel", "tread-before", "tread-now", "air-found", "air-set", "torque"),
+                rows);
     }
 
     private List<String> wheel(String where, String tag, CarHistory history) {
@@ -85,7 +87,8 @@ final class FoundAndLeft {
                                 .map(wheel -> ", " + wheel.tyre().size())
                                 .orElse(""),
                 before.reversed().stream()
-                        .filter(earlier -> !treads(new StandingReadings(earlier), tag).isEmpty())
+                        .filter(earlier ->
+                                !treads(new StandingReadings(earlier), tag).isEmpty())
                         .findFirst()
                         .map(earlier -> tread(new StandingReadings(earlier), tag) + ", " + reader.day(earlier.date()))
                         .orElse(NOT_READ),
@@ -133,7 +136,15 @@ final class FoundAndLeft {
                 .toList();
         return SheetTable.of(
                 labels,
-                List.of("corner", "pads-found", "pads-left", "movement-found", "movement-left", "pins", "disc-found", "disc-left"),
+                List.of(
+                        "corner",
+                        "pads-found",
+                        "pads-left",
+                        "movement-found",
+                        "movement-left",
+                        "pins",
+                        "disc-found",
+                        "disc-left"),
                 rows);
     }
 
@@ -197,7 +208,11 @@ final class FoundAndLeft {
                 .filter(measure -> carrier == Measure.Carrier.VEHICLE || measure.scale() != Scale.DONE)
                 .filter(measure -> !readings.all(measure).isEmpty())
                 .map(measure -> labels.of(
-                        "read-of-car", "what", reader.begin(new MeasureName(measure)), "value", values(readings.all(measure))))
+                        "read-of-car",
+                        "what",
+                        reader.begin(new MeasureName(measure)),
+                        "value",
+                        values(readings.all(measure))))
                 .toList();
     }
 

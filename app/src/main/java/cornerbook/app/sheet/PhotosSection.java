@@ -42,7 +42,12 @@ public record PhotosSection(List<List<Shown>> rows, int more) {
                                 .encodeToString(PhotoIntake.reduced(kept.jpeg(), LONG_SIDE_PX)
                                         .content()),
                         what(kept.photo(), labels, reader),
-                        labels.of("photo-moment", "moment", kept.photo().madeAt(), "person", kept.photo().person())))
+                        labels.of(
+                                "photo-moment",
+                                "moment",
+                                kept.photo().madeAt(),
+                                "person",
+                                kept.photo().person())))
                 .toList();
         var rows = IntStream.range(0, Math.ceilDiv(shown.size(), IN_A_ROW))
                 .mapToObj(row -> shown.subList(row * IN_A_ROW, Math.min(shown.size(), (row + 1) * IN_A_ROW)))

@@ -51,9 +51,7 @@ public final class RecordSection {
         var visits = assessment.history().visits();
         this.steps = new StepTimes(visit, notes, reader);
         this.read = new FoundAndLeft(
-                visits.stream()
-                        .takeWhile(each -> !each.id().equals(visit.id()))
-                        .toList(),
+                visits.stream().takeWhile(each -> !each.id().equals(visit.id())).toList(),
                 visit,
                 readings,
                 wheelAt,
@@ -86,7 +84,8 @@ public final class RecordSection {
     /** What was read beside the tables: of the whole car always. */
     public List<String> others() {
         return room.everything()
-                ? Stream.concat(read.ofCar().stream(), read.ofCorners().stream()).toList()
+                ? Stream.concat(read.ofCar().stream(), read.ofCorners().stream())
+                        .toList()
                 : read.ofCar();
     }
 
@@ -132,8 +131,7 @@ public final class RecordSection {
     public List<List<StepTimes.Line>> steps() {
         var lines = steps.lines();
         return IntStream.range(0, Math.ceilDiv(lines.size(), STEPS_IN_ROW))
-                .mapToObj(row ->
-                        lines.subList(row * STEPS_IN_ROW, Math.min(lines.size(), (row + 1) * STEPS_IN_ROW)))
+                .mapToObj(row -> lines.subList(row * STEPS_IN_ROW, Math.min(lines.size(), (row + 1) * STEPS_IN_ROW)))
                 .toList();
     }
 
@@ -143,9 +141,12 @@ public final class RecordSection {
 
     /** Where the clock stood by which times are told: "UTC−05:00". */
     public String zone() {
-        return labels.of("times-are", "offset", reader.offset(notes.lastDeparture()
-                .map(departure -> departure.madeAt())
-                .orElseGet(() -> assessment.visit().date().atTime(12, 0).toInstant(ZoneOffset.UTC))));
+        return labels.of(
+                "times-are",
+                "offset",
+                reader.offset(notes.lastDeparture()
+                        .map(departure -> departure.madeAt())
+                        .orElseGet(() -> assessment.visit().date().atTime(12, 0).toInstant(ZoneOffset.UTC))));
     }
 
     /** What was shown where the hands were, each once, by step. */

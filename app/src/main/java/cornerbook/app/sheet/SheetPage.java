@@ -204,8 +204,8 @@ public final class SheetPage {
         facts.add(new Fact(
                 labels.of("next-visit"),
                 expectedKm()
-                        .map(odometer -> labels.of(
-                                "day-and-odometer", "day", assessment.nextVisit(), "odometer", odometer))
+                        .map(odometer ->
+                                labels.of("day-and-odometer", "day", assessment.nextVisit(), "odometer", odometer))
                         .orElseGet(() -> labels.day(assessment.nextVisit()))));
         return facts;
     }

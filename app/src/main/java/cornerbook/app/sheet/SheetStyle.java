@@ -36,6 +36,7 @@ final class SheetStyle {
             .car svg { width: 62mm; height: 48mm; }
             .clear { clear: both; }
             .unjudged { margin: 1.5mm 68mm 0 0; }
+            .unjudged h2 { font-size: 8.5pt; margin-top: 0; color: INK; }
             .back { width: auto; margin: 2.5mm 68mm 0 0; }
             .back th { white-space: nowrap; color: SLATE; padding-right: 4mm; }
             .back th, .back td { border-top: 0.15mm solid SLATE; border-bottom: 0.15mm solid SLATE; }

@@ -50,10 +50,8 @@ public final class StepTimes {
         var readings = visit.readings().stream().collect(Collectors.toMap(Reading::id, reading -> reading));
         notes.authors()
                 .forEach(author -> Optional.ofNullable(readings.get(author.readingId()))
-                        .ifPresent(reading ->
-                                take(step(reading), reading.corner(), author.person(), author.madeAt())));
-        notes.ticks()
-                .forEach(tick -> step(tick).ifPresent(step -> take(step, null, tick.person(), tick.madeAt())));
+                        .ifPresent(reading -> take(step(reading), reading.corner(), author.person(), author.madeAt())));
+        notes.ticks().forEach(tick -> step(tick).ifPresent(step -> take(step, null, tick.person(), tick.madeAt())));
         new StandingReadings(visit).all().forEach(reading -> worked.add(step(reading)));
     }
 
@@ -114,8 +112,8 @@ public final class StepTimes {
     /** In the order of the work, then the hand-over; empty when nothing was entered at a tablet. */
     List<Line> lines() {
         var lines = new ArrayList<Line>();
-        timed.forEach((topic, times) -> lines.add(new Line(
-                reader.say(topic), between(times.first, times.last), String.join(", ", times.people))));
+        timed.forEach((topic, times) -> lines.add(
+                new Line(reader.say(topic), between(times.first, times.last), String.join(", ", times.people))));
         notes.lastDeparture().ifPresent(departure -> lines.add(handedOver(departure)));
         return lines;
     }
@@ -127,7 +125,9 @@ public final class StepTimes {
     private String between(Instant first, Instant last) {
         var from = at(first);
         var until = reader.date(first).equals(reader.date(last)) ? reader.time(last) : at(last);
-        return reader.time(first).equals(reader.time(last)) ? from : labels.of("from-until", "from", from, "until", until);
+        return reader.time(first).equals(reader.time(last))
+                ? from
+                : labels.of("from-until", "from", from, "until", until);
     }
 
     /** The time of day; with its day where that is not the visit's. */
@@ -142,9 +142,10 @@ public final class StepTimes {
         if (worked.stream().anyMatch(step -> isBetween(step, WorkStep.PADS_AND_MOVEMENT, WorkStep.CLOSED))) {
             all.add(WorkStep.BEFORE_THE_BRAKES);
         }
-        if (worked.stream().anyMatch(step -> isBetween(step, WorkStep.BEFORE_THE_BRAKES, WorkStep.CLOSED)
-                || step == WorkStep.WHEELS_ON
-                || step == WorkStep.WHEELS_OFF)) {
+        if (worked.stream()
+                .anyMatch(step -> isBetween(step, WorkStep.BEFORE_THE_BRAKES, WorkStep.CLOSED)
+                        || step == WorkStep.WHEELS_ON
+                        || step == WorkStep.WHEELS_OFF)) {
             all.add(WorkStep.LIFT);
         }
         return all;

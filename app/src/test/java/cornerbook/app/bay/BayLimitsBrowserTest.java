@@ -6,9 +6,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import cornerbook.app.book.work.Declined;
 import cornerbook.app.door.Axe;
 import cornerbook.app.door.Chromium;
-import cornerbook.app.book.work.Declined;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.torque.Seat;
@@ -108,8 +108,8 @@ class BayLimitsBrowserTest {
         tablet.setOffline(false);
         assertThat(page.locator("#link")).hasText("All in the book");
         goTo("DEPART");
-        var line = page.locator(".declines button")
-                .filter(new Locator.FilterOptions().setHasText("The brake pads at LF"));
+        var line =
+                page.locator(".declines button").filter(new Locator.FilterOptions().setHasText("The brake pads at LF"));
         assertThat(line).hasAttribute("aria-pressed", "false");
         line.click();
         assertThat(line).hasAttribute("aria-pressed", "true");

@@ -52,8 +52,8 @@ class OpenPointsTest {
     void aRetorqueThatNobodyRecordedStandsOnPageAndSheet() throws Exception {
         var car = finished();
         var fitted = car.visits().getLast();
-        var visit = new Visit(
-                "back", ServedShop.TODAY, fitted.odometerKm() + 2000, fitted.leftOn(), Map.of(), List.of());
+        var visit =
+                new Visit("back", ServedShop.TODAY, fitted.odometerKm() + 2000, fitted.leftOn(), Map.of(), List.of());
         try (var shop = new ServedShop(folder, List.of(car))) {
             shop.book().visits().add(car.vehicle().id(), visit);
             assertThat(shop.get(Links.findings(visit.id())).body()).contains(RETORQUE);

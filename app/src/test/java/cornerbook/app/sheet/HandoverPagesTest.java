@@ -68,7 +68,11 @@ class HandoverPagesTest {
 
     private static Departure departure(Departure.Reason... reasons) {
         return new Departure(
-                "left", "Bo", Instant.parse("2026-11-20T16:30:00Z"), List.of(reasons), reasons.length == 0 ? null : "Mme Ardent");
+                "left",
+                "Bo",
+                Instant.parse("2026-11-20T16:30:00Z"),
+                List.of(reasons),
+                reasons.length == 0 ? null : "Mme Ardent");
     }
 
     @Test
@@ -96,8 +100,9 @@ class HandoverPagesTest {
                 // Wheel and tyre, tread last time and now, pressure set, torque.
                 .contains("LF 02W3, 205/55R16 7.3 / 7.1 / 7.2 mm, 16 Apr 2026 7.2 / 7.2 / 7.2 mm – 246 kPa 121 N·m")
                 .contains("came off LF 02S3, 205/55R16 6.3 / 6.3 / 6.2 mm, 16 Apr 2026 5.1 / 5.2 / 5.1 mm 217 kPa – –")
-                .contains("Wheel torque asked by the manufacturer: 120 N·m. Wrench W-2, Old wrench (invented), to be set to"
-                        + " 120 N·m for it; its calibration is due 11 Oct 2026.")
+                .contains(
+                        "Wheel torque asked by the manufacturer: 120 N·m. Wrench W-2, Old wrench (invented), to be set to"
+                                + " 120 N·m for it; its calibration is due 11 Oct 2026.")
                 .contains("RR 6.4 / 8.3 mm as found seized / free free seized 25.45 mm as found")
                 .contains("Never hang a caliper by its hose")
                 .contains("vehicle's specification; house rule");
@@ -128,14 +133,14 @@ class HandoverPagesTest {
     void whatWasDeclinedNamesWhoSaidSoAndWhen() throws IOException {
         var assessment = SheetCars.finished();
         var advice = assessment.advice().getFirst();
-        var no = new Declined(
-                "d1", advice.key(), "Order new tyres. The summer set", true, "Mme Ardent", "Ada", BEGUN);
+        var no = new Declined("d1", advice.key(), "Order new tyres. The summer set", true, "Mme Ardent", "Ada", BEGUN);
         var yes = new Declined("d2", "PAD.RR", "Free the pads", true, "Mme Ardent", "Ada", BEGUN);
         var after = new Declined("d3", "PAD.RR", "Free the pads", false, "Mme Ardent", "Ada", BEGUN);
         var notes = notes(assessment, List.of(), List.of(departure()), List.of(no, yes, after));
         assertThat(pages(assessment, notes, TORONTO).getFirst())
-                .contains("Not wanted by the customer Order new tyres. The summer set Declined by Mme Ardent, 20 Nov 2026,"
-                        + " 08:05; written down by Ada")
+                .contains(
+                        "Not wanted by the customer Order new tyres. The summer set Declined by Mme Ardent, 20 Nov 2026,"
+                                + " 08:05; written down by Ada")
                 .doesNotContain("Free the pads");
     }
 
@@ -158,7 +163,8 @@ class HandoverPagesTest {
         var notes = notes(assessment, List.of(), List.of(departure(reason)), List.of());
         assertThat(pages(assessment, notes, TORONTO.in(Language.FRENCH)).getFirst())
                 .contains("Dangereux : ne conduisez pas ce véhicule dans cet état.")
-                .contains("Laissé en suspens par Bo : Plaquettes AVG 0,5 mm. Pièces demain. Personne avisée : Mme Ardent.")
+                .contains(
+                        "Laissé en suspens par Bo : Plaquettes AVG 0,5 mm. Pièces demain. Personne avisée : Mme Ardent.")
                 .doesNotContain("LF pads", "Brouillon");
     }
 
@@ -177,7 +183,8 @@ class HandoverPagesTest {
                 .doesNotContain("12 V battery: voltage");
         assertThat(pages.getLast())
                 .contains("What else could not be judged")
-                .containsSubsequence("Brake fluid: boiling point not measured", "12 V battery: voltage at rest not measured")
+                .containsSubsequence(
+                        "Brake fluid: boiling point not measured", "12 V battery: voltage at rest not measured")
                 .doesNotContain("LF pads: thickness not measured");
     }
 
@@ -186,7 +193,10 @@ class HandoverPagesTest {
         var base = SheetCars.finished();
         var lubricated = reading("pins", Measure.PIN_LUBRICANT, Corner.LF, null, 1, "rubber-safe grease");
         var looked = reading("pad", Measure.PAD_THICKNESS, Corner.LF, Spot.INNER, 8, "8 mm");
-        assertThat(pages(SheetCars.ofVisit(base, base.visit().withReadings(List.of(lubricated))), VisitNotes.NONE, TORONTO)
+        assertThat(pages(
+                                SheetCars.ofVisit(base, base.visit().withReadings(List.of(lubricated))),
+                                VisitNotes.NONE,
+                                TORONTO)
                         .getFirst())
                 .contains("After the work on the brakes: where traffic allows, slow moderately");
         assertThat(pages(SheetCars.ofVisit(base, base.visit().withReadings(List.of(looked))), VisitNotes.NONE, TORONTO)
@@ -207,13 +217,13 @@ class HandoverPagesTest {
     @Test
     void aGaugesDigitsStandAsItShowedThem() {
         var exact = new Reading("r", Measure.PAD_THICKNESS, Corner.LF, null, Spot.INNER, 8.25, "8.25 mm", null, null);
-        var inches = new Reading("r", Measure.PAD_THICKNESS, Corner.LF, null, Spot.INNER, 7.9375, "10/32 in", null, null);
+        var inches =
+                new Reading("r", Measure.PAD_THICKNESS, Corner.LF, null, Spot.INNER, 7.9375, "10/32 in", null, null);
         assertThat(ReadValue.of(exact, Reader.DEFAULT)).isEqualTo("8.25\u00a0mm");
         assertThat(ReadValue.of(inches, Reader.DEFAULT)).isEqualTo("7.9\u00a0mm");
     }
 
-    private static Reading reading(
-            String id, Measure measure, Corner corner, Spot spot, double value, String written) {
+    private static Reading reading(String id, Measure measure, Corner corner, Spot spot, double value, String written) {
         return new Reading(id, measure, corner, null, spot, value, written, null, null);
     }
 }

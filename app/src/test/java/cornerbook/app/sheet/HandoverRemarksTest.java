@@ -20,7 +20,8 @@ class HandoverRemarksTest {
                 remark("r2", Remark.Topic.COMPLAINT, "Pulls to the left"),
                 remark("r3", Remark.Topic.ARRIVAL_DAMAGE, "Scratch on the left door"),
                 remark("r4", Remark.Topic.BRAKE_LF, "Bolt was hard to move"));
-        var notes = new VisitNotes(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), remarks, List.of());
+        var notes =
+                new VisitNotes(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), remarks, List.of());
         var pdf = SheetCars.sheet(SheetCars.finished(), notes, Reader.DEFAULT);
         try (var document = Loader.loadPDF(pdf)) {
             var text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");

@@ -134,7 +134,11 @@ class SheetPageTest {
         var french = page(SheetCars.finished(), Reader.DEFAULT.in(Language.FRENCH));
         assertThat(french)
                 .contains(
-                        "lang=\"fr\"", "Données inventées", "Ce qui doit être fait, et d’ici quand", "AVG avant gauche", "À retenir")
+                        "lang=\"fr\"",
+                        "Données inventées",
+                        "Ce qui doit être fait, et d’ici quand",
+                        "AVG avant gauche",
+                        "À retenir")
                 .contains("Véhicule vu du dessus", "Page \" counter(page) \" de ")
                 .doesNotContain("Next visit", "What was", "Left front", "Car from above", "\u202f");
     }

@@ -63,20 +63,8 @@ public record Assessment(
     /** The same with what keeps the car from leaving by more than the visit itself says. */
     public Assessment withOpen(List<OpenPoint> points) {
         return new Assessment(
-                history,
-                visit,
-                nextVisit,
-                findings,
-                points,
-                forecasts,
-                plan,
-                retorque,
-                notJudged,
-                doubted,
-                seizing,
-                battery,
-                pressure,
-                workDone);
+                history, visit, nextVisit, findings, points, forecasts, plan, retorque, notJudged, doubted, seizing,
+                battery, pressure, workDone);
     }
 
     /** What is said of the car: not of the shop's own tools and hoist. */

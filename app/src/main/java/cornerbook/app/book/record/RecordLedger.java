@@ -129,8 +129,7 @@ public final class RecordLedger {
                         RecordSaid.Note.READING,
                         rival.reading().id()));
         notes.remarks().forEach(remark -> requireNew(rows.add(visitId, remark), RecordSaid.Note.REMARK, remark.id()));
-        notes.declined()
-                .forEach(each -> requireNew(rows.add(visitId, each), RecordSaid.Note.DECLINED, each.id()));
+        notes.declined().forEach(each -> requireNew(rows.add(visitId, each), RecordSaid.Note.DECLINED, each.id()));
         notes.authors().forEach(rows::add);
         notes.answers().forEach(rows::add);
         notes.departures()

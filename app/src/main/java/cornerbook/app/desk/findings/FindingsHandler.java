@@ -1,11 +1,11 @@
 package cornerbook.app.desk.findings;
 
+import cornerbook.app.book.people.TabletAtWork;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
-import cornerbook.app.book.people.TabletAtWork;
 import cornerbook.app.request.Caller;
 import cornerbook.app.request.PageException;
 import cornerbook.app.request.Told;
@@ -37,8 +37,13 @@ public final class FindingsHandler {
         pages.sendJudged(
                 response,
                 open.unjudged(),
-                () -> new Pages.View(200, "desk/findings/findings", new FindingsPage(
-                        desk.assess(open), photos, desk.book().bay().read(visitId).declined())));
+                () -> new Pages.View(
+                        200,
+                        "desk/findings/findings",
+                        new FindingsPage(
+                                desk.assess(open),
+                                photos,
+                                desk.book().bay().read(visitId).declined())));
     }
 
     public void sendSheet(ServerRequest request, ServerResponse response) {
@@ -91,5 +96,4 @@ public final class FindingsHandler {
         }
         Pages.redirect(response, Links.findings(visitId) + "#photos");
     }
-
 }

@@ -104,7 +104,8 @@ public final class CarFromAbove {
         svg.words(nameX, middleY - 18, 17, anchor, Palette.SLATE, true, reader.say(corner));
         svg.words(edgeX, middleY + 18, 20, anchor, Palette.INK, true, label.heading());
         double lineY = middleY + 38;
-        for (var line : label.lines().stream().flatMap(words -> parted(words).stream()).toList()) {
+        for (var line :
+                label.lines().stream().flatMap(words -> parted(words).stream()).toList()) {
             svg.words(edgeX, lineY, DETAIL_SIZE, anchor, Palette.INK, false, line);
             lineY += DETAIL_SIZE + 2;
         }
