@@ -47,7 +47,6 @@ public sealed interface DeskSaid extends Said {
     /** What a photo shows and who took it. */
     record PhotoOf(@Nullable Said corner, @Nullable Said part, String person) implements DeskSaid {}
 
-    /** A sentence that holds elsewhere too. */
     /** The customer's answer to nothing that was found. */
     record NoAdvice() implements DeskSaid {}
 

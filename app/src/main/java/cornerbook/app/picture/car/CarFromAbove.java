@@ -71,7 +71,7 @@ public final class CarFromAbove {
     /** What is too long for the space beside the car goes on below, parted at a blank. */
     private static List<String> parted(String detail) {
         var lines = new ArrayList<String>();
-        for (var word : detail.split(" ")) {
+        for (var word : detail.split(" ", -1)) {
             if (!lines.isEmpty() && lines.getLast().length() + 1 + word.length() <= LONGEST_DETAIL) {
                 lines.addLast(lines.removeLast() + " " + word);
             } else {
