@@ -224,7 +224,8 @@ class HandoverPagesTest {
         assertThat(ReadValue.of(inches, Reader.DEFAULT)).isEqualTo("7.9\u00a0mm");
     }
 
-    private static Reading reading(String id, Measure measure, Corner corner, @Nullable Spot spot, double value, String written) {
+    private static Reading reading(
+            String id, Measure measure, Corner corner, @Nullable Spot spot, double value, String written) {
         return new Reading(id, measure, corner, null, spot, value, written, null, null);
     }
 }
