@@ -26,6 +26,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /** Page one is for the customer, page two for the day on which somebody asks what was found and how it was left. */
@@ -223,7 +224,8 @@ class HandoverPagesTest {
         assertThat(ReadValue.of(inches, Reader.DEFAULT)).isEqualTo("7.9\u00a0mm");
     }
 
-    private static Reading reading(String id, Measure measure, Corner corner, Spot spot, double value, String written) {
+    private static Reading reading(
+            String id, Measure measure, Corner corner, @Nullable Spot spot, double value, String written) {
         return new Reading(id, measure, corner, null, spot, value, written, null, null);
     }
 }

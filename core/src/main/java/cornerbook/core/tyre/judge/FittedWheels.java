@@ -30,7 +30,7 @@ final class FittedWheels {
 
         /** Whether it is a spare for the way to the next shop. */
         boolean spare() {
-            return size().filter(TyreSize::temporary).isPresent();
+            return wheel.tyre().isTemporarySpare();
         }
 
         String tag() {
