@@ -234,9 +234,8 @@ class BayGaugeBrowserTest {
 
     /** In the book, or on the tablet: refused with a reason, or without a place. */
     private Set<String> kept() {
-        var written = new ArrayList<>(shop.readings(visitId).stream()
-                .map(Reading::asWritten)
-                .toList());
+        var written = new ArrayList<>(
+                shop.readings(visitId).stream().map(Reading::asWritten).toList());
         ((List<?>) page.evaluate(ON_TABLET)).forEach(each -> written.add(String.valueOf(each)));
         return written.stream().map(each -> each.split(" ", 2)[0]).collect(Collectors.toSet());
     }

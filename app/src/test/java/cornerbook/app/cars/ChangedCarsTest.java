@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** What must never be said of a car is not said either when readings are missing, or read otherwise than in the library. */
 class ChangedCarsTest {
-    /** Changes of each car; more of them were tried once, in a longer run. */
+    /** Changes of each car. */
     private static final int CHANGES = 1;
 
     private static final double LEFT_OUT = 0.15;

@@ -15,6 +15,7 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Judgement;
+import cornerbook.core.finding.Verdict;
 import java.util.ArrayList;
 import java.util.stream.Stream;
 
@@ -48,11 +49,16 @@ public final class BrakeFindings {
         return new Judgement(findings, notJudged);
     }
 
-    /** What wears at a disc. */
+    /** What wears at a disc. A pad whose lining comes off has material, and none that helps. */
     private static Judgement ofDisc(Case given, BrakeCorner at, BrakeWear wear) {
-        return Judgement.together(Stream.of(
-                PadFindings.judge(given, at, wear),
-                Judgement.of(EdgeLiftFindings.of(at).stream().toList()),
-                DiscFindings.judge(given, at, wear)));
+        var pads = PadFindings.judge(given, at, wear);
+        var lifts = EdgeLiftFindings.of(at);
+        var worn = new Judgement(
+                pads.findings().stream()
+                        .filter(finding -> lifts.isEmpty() || finding.verdict() != Verdict.HOLDS)
+                        .toList(),
+                pads.notJudged());
+        return Judgement.together(
+                Stream.of(worn, Judgement.of(lifts.stream().toList()), DiscFindings.judge(given, at, wear)));
     }
 }

@@ -29,12 +29,16 @@ public final class CaliperFindings {
     /** How far out a piston is moved to see whether it comes back. */
     private static final Amount MOVED_OUT = new Amount(0.5, "mm", 2);
 
+    /** What is freed, cleaned and lubricated where it is stuck; what else sticks is repaired. */
+    private static final List<Measure> PINS = List.of(Measure.SLIDE_PIN_MOVEMENT, Measure.RETAINING_PIN_MOVEMENT);
+
     private final BrakeCorner at;
     private final boolean drum;
     private final List<Said> faults = new ArrayList<>();
     private final List<Said> putRight = new ArrayList<>();
     private final List<Evidence> evidence = new ArrayList<>();
     private Verdict verdict = Verdict.HOLDS;
+    private boolean allAreFreed = true;
 
     private CaliperFindings(BrakeCorner at) {
         this.at = at;
@@ -50,10 +54,7 @@ public final class CaliperFindings {
         boolean serviced = at.read(Measure.PAD_MOVEMENT_AFTER_SERVICE)
                 .filter(after -> Math.round(after.value()) == 0)
                 .isPresent();
-        look(
-                List.of(Measure.SLIDE_PIN_MOVEMENT, Measure.RETAINING_PIN_MOVEMENT),
-                Measure.PIN_MOVEMENT_AFTER_SERVICE,
-                serviced);
+        look(PINS, Measure.PIN_MOVEMENT_AFTER_SERVICE, serviced);
         look(Measure.PISTONS, Measure.PISTON_MOVEMENT_AFTER_SERVICE, false);
         look(Measure.HOSE_HOLDS_PRESSURE, Measure.BRAKE_HOSE_REPLACED);
         look(Measure.BRAKE_HARDWARE, Measure.BRAKE_HARDWARE_REPLACED);
@@ -83,7 +84,8 @@ public final class CaliperFindings {
                 drum ? Ground.DRUM_GEAR : Ground.HAND_AND_EYE);
         return verdict == Verdict.HOLDS && !putRight.isEmpty()
                 ? finding.todo(Todo.Action.INSPECT, Todo.When.AT_NEXT_VISIT)
-                : finding.todo(verdict == Verdict.RUNS_OUT ? Todo.Action.SERVICE_BRAKE : Todo.Action.REPAIR);
+                : finding.todo(
+                        verdict == Verdict.RUNS_OUT || allAreFreed ? Todo.Action.SERVICE_BRAKE : Todo.Action.REPAIR);
     }
 
     private Said titleOfSound() {
@@ -147,6 +149,7 @@ public final class CaliperFindings {
             putRight.add(new CaliperSaid.Mended(part, how));
         }
         if (left > 0) {
+            allAreFreed &= PINS.contains(reading.measure());
             fault(new CaliperSaid.Fault(reading.measure(), left, pistonOf(reading)), gravity(reading, left));
         }
     }

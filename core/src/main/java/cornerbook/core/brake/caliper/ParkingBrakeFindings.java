@@ -57,7 +57,7 @@ public final class ParkingBrakeFindings {
                     }
                     default -> {
                         evidence.add(Deficiency.PARKING_BRAKE_FAILS.evidence());
-                        yield finding(Verdict.SPENT, ParkingBrakeState.DOES_NOT_HOLD, evidence);
+                        yield finding(Verdict.UNSAFE, ParkingBrakeState.DOES_NOT_HOLD, evidence);
                     }
                 });
     }

@@ -198,9 +198,9 @@ class BrakePartsTest {
                 .isEmpty();
     }
 
-    /** Words in their order: holds, holds weakly, does not hold. */
+    /** Words in their order: holds, holds weakly, does not hold: dangerous by Directive 2014/45/EU, annex I, 1.4.2. */
     @ParameterizedTest
-    @CsvSource({"0, HOLDS, 1, HOLDS", "1, RUNS_OUT, 0.5, HOLDS_WEAKLY", "2, SPENT, 0, DOES_NOT_HOLD"})
+    @CsvSource({"0, HOLDS, 1, HOLDS", "1, RUNS_OUT, 0.5, HOLDS_WEAKLY", "2, UNSAFE, 0, DOES_NOT_HOLD"})
     void theParkingBrakeIsJudgedByItsWord(double place, Verdict verdict, double lifeLeft, ParkingBrakeState state) {
         assertThat(parking(vehicle(Measure.PARKING_BRAKE_HOLDING, place))).hasValueSatisfying(finding -> {
             assertThat(finding.title()).isEqualTo(new CaliperSaid.ParkingBrakeTitle(state));

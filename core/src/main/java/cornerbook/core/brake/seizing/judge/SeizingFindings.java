@@ -57,7 +57,9 @@ public final class SeizingFindings {
         var horizon = pads.horizon();
         var oldest = running.stream().min(LocalDate::compareTo).orElseThrow();
         double interval = pads.hazard.serviceIntervalMonths(exposure, risk.value(), running.size());
-        var verdict = chance > EVEN ? Verdict.SPENT : chance > risk.value() ? Verdict.RUNS_OUT : Verdict.HOLDS;
+        // What was cleaned today cannot be cleaned now: it comes again sooner.
+        var gravest = oldest.equals(date) ? Verdict.RUNS_OUT : Verdict.SPENT;
+        var verdict = chance > EVEN ? gravest : chance > risk.value() ? Verdict.RUNS_OUT : Verdict.HOLDS;
         return Judgement.of(new Finding(
                         new Subject(Subject.Part.PAD_SEIZING, null, null, null),
                         verdict,

@@ -129,7 +129,10 @@ class SeizingFindingsTest {
     void moreLikelyThanNotIsSpent() {
         boolean ranOut = false;
         for (int days = 1; days < 2000; days += 20) {
-            var finding = until(FIRST.plusDays(days)).orElseThrow();
+            var looked = visit(1, 0);
+            var finding = judge(looked.date().plusDays(days), serviced(0), looked)
+                    .findings()
+                    .getFirst();
             double free = Objects.requireNonNull(finding.probability());
             assertThat(finding.verdict())
                     .as("%.3f free after %d days", free, days)
@@ -137,6 +140,15 @@ class SeizingFindingsTest {
             ranOut |= free > 0.5 && free < 0.7;
         }
         assertThat(ranOut).as("chances on both sides of one half were seen").isTrue();
+    }
+
+    /** However likely it is, what was cleaned today is not told to be cleaned now. */
+    @Test
+    void whatWasCleanedTodayComesBackSooner() {
+        var finding = until(FIRST.plusDays(1999)).orElseThrow();
+        assertThat(finding.probability()).isLessThan(0.5);
+        assertThat(finding.verdict()).isEqualTo(Verdict.RUNS_OUT);
+        assertThat(finding.horizon()).isBefore(FIRST.plusDays(1999));
     }
 
     /** The mark empties as the date comes nearer, and says when the guides were cleaned. */
