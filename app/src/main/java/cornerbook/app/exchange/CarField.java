@@ -13,9 +13,17 @@ import java.util.List;
  * @param item what it is
  * @param choices the words that may stand there; empty for free text
  * @param required whether the object that it is in cannot be without it
+ * @param insteadOf pointers of the fields in whose place it is required, as a disc's in that of a drum's: one of them spares it
  */
 public record CarField(
-        String pointer, String group, String name, Kind kind, CarItem item, List<Choice> choices, boolean required) {
+        String pointer,
+        String group,
+        String name,
+        Kind kind,
+        CarItem item,
+        List<Choice> choices,
+        boolean required,
+        List<String> insteadOf) {
     /** How a field stands in the file. */
     public enum Kind {
         TEXT,
@@ -39,6 +47,7 @@ public record CarField(
 
     public CarField {
         choices = List.copyOf(choices);
+        insteadOf = List.copyOf(insteadOf);
     }
 
     /** Its name for people. */

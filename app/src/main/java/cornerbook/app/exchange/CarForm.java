@@ -44,7 +44,8 @@ public final class CarForm {
         var fields = new ArrayList<CarField>();
         var schema = VisitFileSchema.node();
         collect(group, SET_OBJECT, schema.at("/$defs/wheelSet"), fields);
-        fields.add(new CarField(group + "/tag", group, "tag", Kind.TEXT, CarItem.WHEEL_SET_TAG, List.of(), true));
+        fields.add(new CarField(
+                group + "/tag", group, "tag", Kind.TEXT, CarItem.WHEEL_SET_TAG, List.of(), true, List.of()));
         collect(group + "/tyre", "tyre", schema.at("/$defs/tyre"), fields);
         return fields;
     }
@@ -214,16 +215,34 @@ public final class CarForm {
      * @param object its name in the schema
      */
     private static void collect(String group, String object, JsonNode schema, List<CarField> into) {
-        var required = new ArrayList<String>();
-        schema.path("required").forEach(name -> required.add(name.asString()));
+        var required = names(schema.path("required"));
+        // What one of two kinds has, where nothing of the other kind is given.
+        var otherwise = names(schema.path("else").path("required"));
+        var insteadOf = schema.path("if")
+                .path("anyOf")
+                .valueStream()
+                .flatMap(each -> names(each.path("required")).stream())
+                .map(name -> group + "/" + name)
+                .toList();
         schema.path("properties").forEachEntry((name, declared) -> {
             var node = resolved(declared);
             if (node.path("type").asString("").equals("object")) {
                 collect(group + "/" + name, nameOf(declared, name), node, into);
             } else if (!node.path("type").asString("").equals("array") && !IDENTITIES.contains(name)) {
-                into.add(field(group, object, name, declared, node, required.contains(name)));
+                into.add(field(
+                        group,
+                        object,
+                        name,
+                        declared,
+                        node,
+                        required.contains(name) || otherwise.contains(name),
+                        otherwise.contains(name) ? insteadOf : List.of()));
             }
         });
+    }
+
+    private static List<String> names(JsonNode list) {
+        return list.valueStream().map(JsonNode::asString).toList();
     }
 
     /** The schema names an object that it has in several places. */
@@ -238,7 +257,13 @@ public final class CarForm {
     }
 
     private static CarField field(
-            String group, String object, String name, JsonNode declared, JsonNode node, boolean required) {
+            String group,
+            String object,
+            String name,
+            JsonNode declared,
+            JsonNode node,
+            boolean required,
+            List<String> insteadOf) {
         var choices = new ArrayList<CarField.Choice>();
         node.path("enum").forEach(word -> choices.add(CarField.Choice.of(word.asString())));
         var kind = switch (node.path("type").asString("")) {
@@ -253,6 +278,7 @@ public final class CarForm {
             choices.add(CarField.Choice.of("yes"));
             choices.add(CarField.Choice.of("no"));
         }
-        return new CarField(group + "/" + name, group, name, kind, CarItem.of(object, name), choices, required);
+        return new CarField(
+                group + "/" + name, group, name, kind, CarItem.of(object, name), choices, required, insteadOf);
     }
 }

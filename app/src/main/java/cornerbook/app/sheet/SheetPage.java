@@ -356,7 +356,7 @@ public final class SheetPage {
                 "stops",
                 stops(vehicle),
                 "regenerates",
-                vehicle.electric(),
+                vehicle.highVoltage(),
                 "fresh",
                 readings.all().stream()
                         .filter(reading -> reading.measure() == Measure.PADS_REPLACED

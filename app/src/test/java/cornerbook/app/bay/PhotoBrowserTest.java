@@ -49,6 +49,7 @@ class PhotoBrowserTest {
         bay.navigate(shop.address("/bay/visits/" + visitId + "#BRAKE_LF"));
         bay.locator("#steps a", new Page.LocatorOptions().setHasText("Brake LF"))
                 .click();
+        assertThat(bay.locator("#main h2")).containsText("Brake left front");
         bay.locator("input[type=file]").setInputFiles(file);
         bay.locator(".photos button").click();
         var choice = bay.locator("dialog .tick");

@@ -144,7 +144,7 @@ class PictureTest {
                         Corner.RR, CornerLabel.ofWheel("<W&4>", "was LF")),
                 ENGLISH);
         var car = parse(svg);
-        assertThat(car.getTextContent()).contains("LF", "RF", "LR", "RR", "6.2\u00a0mm", "Pads: Holds", "<W&4>");
+        assertThat(car.getTextContent()).contains("LF", "RF", "LR", "RR", "6.2\u00a0mm", "Pads", "Holds", "<W&4>");
         assertThat(car.getAttribute("aria-label")).contains("LF 6.2\u00a0mm Pads: Holds", "RR <W&4> was LF");
     }
 

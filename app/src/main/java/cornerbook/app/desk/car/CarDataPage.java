@@ -188,11 +188,17 @@ public record CarDataPage(
     public String error(CarField field) {
         var error = error(field.pointer());
         boolean wanted = !error.isEmpty() || (isAlwaysWanted(field) && !errors.isEmpty());
-        return wanted && field.required() && typed(field).isEmpty() ? labels().of("left-out") : error;
+        return wanted && isRequired(field) && typed(field).isEmpty() ? labels().of("left-out") : error;
     }
 
-    private static boolean isAlwaysWanted(CarField field) {
-        return field.required() && ALWAYS.contains(field.group());
+    private boolean isAlwaysWanted(CarField field) {
+        return isRequired(field) && ALWAYS.contains(field.group());
+    }
+
+    private boolean isRequired(CarField field) {
+        return field.required()
+                && field.insteadOf().stream()
+                        .allMatch(other -> typed.getOrDefault(other, "").isBlank());
     }
 
     /** "Axle load", with a star where nothing can be left out. */

@@ -67,7 +67,7 @@ public record AskedOdometer(String question, String km, List<Choice> choices, bo
                                 units.in(range.lowestKm(), KM),
                                 units.in(range.highestKm(), KM))
                         .stream()
-                        .map(each -> choice("%.0f".formatted(each.value()), units, each.slip()));
+                        .map(each -> choice(String.valueOf(Math.round(each.value())), units, each.slip()));
         var itself = choice(units.field(odometerKm, KM), units, null);
         return new AskedOdometer(
                 Told.say(range.question()),

@@ -1,6 +1,8 @@
 package cornerbook.app.desk.visit;
 
+import cornerbook.app.book.people.TabletAtWork;
 import cornerbook.app.book.store.BookException;
+import cornerbook.app.book.work.Remark;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.DeskSaid;
 import cornerbook.app.desk.EntryUnits;
@@ -10,6 +12,7 @@ import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
 import cornerbook.app.desk.asked.WheelProposal;
 import cornerbook.app.desk.asked.WheelProposal.Fill;
+import cornerbook.app.request.Caller;
 import cornerbook.app.request.Told;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.JobCard;
@@ -27,6 +30,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
@@ -60,6 +64,7 @@ public final class NewVisitHandler {
                         desk.today().toString(),
                         "",
                         "",
+                        Map.of(),
                         fill.orElseGet(() -> asItLeft(history)),
                         "",
                         AskedOdometer.NONE));
@@ -86,6 +91,7 @@ public final class NewVisitHandler {
             if (doubt.isEmpty()) {
                 if (!known) {
                     desk.book().visits().add(history.vehicle().id(), visit);
+                    remarks(typed).forEach((topic, words) -> remark(visit, topic, words));
                 }
                 Pages.redirect(response, Links.visit(visit.id()));
                 return;
@@ -104,9 +110,28 @@ public final class NewVisitHandler {
                         typed.get("date"),
                         asked.asks() ? "" : AskedOdometer.of(typed),
                         typed.get("technician"),
+                        remarks(typed),
                         new Fill("", Said.verbatim(""), arrivedOn),
                         error,
                         asked));
+    }
+
+    private static Map<Remark.Topic, String> remarks(Form typed) {
+        var remarks = new EnumMap<Remark.Topic, String>(Remark.Topic.class);
+        for (var topic : NewVisitPage.ASKED) {
+            if (!typed.get(topic.name()).isEmpty()) {
+                remarks.put(topic, typed.get(topic.name()));
+            }
+        }
+        return remarks;
+    }
+
+    private void remark(Visit visit, Remark.Topic topic, String words) {
+        var technician = Objects.requireNonNullElse(visit.card().technician(), "");
+        var person = Caller.current().tablet().map(TabletAtWork::person).orElse(technician);
+        desk.book()
+                .bay()
+                .addRemark(visit.id(), new Remark(UUID.randomUUID().toString(), topic, words, person, desk.now()));
     }
 
     private Visit read(Form typed, Map<Corner, String> arrivedOn) {

@@ -1,11 +1,13 @@
 package cornerbook.app.desk.visit;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import cornerbook.app.book.Book;
 import cornerbook.app.book.visit.OpenRetorque;
 import cornerbook.app.book.visit.VisitChange;
+import cornerbook.app.book.work.Remark;
 import cornerbook.app.desk.Links;
 import cornerbook.app.door.ServedShop;
 import cornerbook.app.exchange.VisitFile;
@@ -68,6 +70,20 @@ class VisitDataTest {
         var form = form(seen, date, odometerKm, "A slip");
         form.put("asked", odometerKm.toString());
         return shop.post(Links.visitData(seen.id()), form).statusCode();
+    }
+
+    @Test
+    void whatTheCustomerSaysIsKeptAsTheVisitIsOpened() throws Exception {
+        var form = new HashMap<>(Map.of(
+                "visit", UUID.randomUUID().toString(),
+                "date", ServedShop.TODAY.toString(),
+                "odometer", right(last),
+                "technician", "Ada",
+                "COMPLAINT", "Pulls to the left"));
+        assertThat(shop.post(Links.newVisit(CAR), form).statusCode()).isEqualTo(303);
+        assertThat(book.bay().findVisit(form.get("visit")).orElseThrow().notes().remarks())
+                .extracting(Remark::topic, Remark::words, Remark::person)
+                .containsExactly(tuple(Remark.Topic.COMPLAINT, "Pulls to the left", "Ada"));
     }
 
     @Test
