@@ -74,14 +74,15 @@ class VisitDataTest {
 
     @Test
     void whatTheCustomerSaysIsKeptAsTheVisitIsOpened() throws Exception {
+        var visitId = UUID.randomUUID().toString();
         var form = new HashMap<>(Map.of(
-                "visit", UUID.randomUUID().toString(),
+                "visit", visitId,
                 "date", ServedShop.TODAY.toString(),
                 "odometer", right(last),
                 "technician", "Ada",
                 "COMPLAINT", "Pulls to the left"));
         assertThat(shop.post(Links.newVisit(CAR), form).statusCode()).isEqualTo(303);
-        assertThat(book.bay().findVisit(form.get("visit")).orElseThrow().notes().remarks())
+        assertThat(book.bay().findVisit(visitId).orElseThrow().notes().remarks())
                 .extracting(Remark::topic, Remark::words, Remark::person)
                 .containsExactly(tuple(Remark.Topic.COMPLAINT, "Pulls to the left", "Ada"));
     }
