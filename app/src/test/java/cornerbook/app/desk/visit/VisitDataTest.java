@@ -76,11 +76,16 @@ class VisitDataTest {
     void whatTheCustomerSaysIsKeptAsTheVisitIsOpened() throws Exception {
         var visitId = UUID.randomUUID().toString();
         var form = new HashMap<>(Map.of(
-                "visit", visitId,
-                "date", ServedShop.TODAY.toString(),
-                "odometer", right(last),
-                "technician", "Ada",
-                "COMPLAINT", "Pulls to the left"));
+                "visit",
+                visitId,
+                "date",
+                ServedShop.TODAY.toString(),
+                "odometer",
+                right(last),
+                "technician",
+                "Ada",
+                "COMPLAINT",
+                "Pulls to the left"));
         assertThat(shop.post(Links.newVisit(CAR), form).statusCode()).isEqualTo(303);
         assertThat(book.bay().findVisit(visitId).orElseThrow().notes().remarks())
                 .extracting(Remark::topic, Remark::words, Remark::person)
