@@ -24,8 +24,13 @@ class ChangedCarsTest {
     private static final double LEFT_OUT = 0.15;
     private static final double READ_OTHERWISE = 0.3;
 
+    /** Every third car: all of them take minutes. */
     static List<String> names() {
-        return CarLibrary.namesOfToday();
+        var all = CarLibrary.namesOfToday();
+        return IntStream.range(0, all.size())
+                .filter(place -> place % 3 == 0)
+                .mapToObj(all::get)
+                .toList();
     }
 
     /** The readings of a visit stand in the order in which they were taken, which says nothing. */
