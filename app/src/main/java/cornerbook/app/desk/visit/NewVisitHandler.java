@@ -61,10 +61,7 @@ public final class NewVisitHandler {
                 new NewVisitPage(
                         history,
                         UUID.randomUUID().toString(),
-                        desk.today().toString(),
-                        "",
-                        "",
-                        Map.of(),
+                        new NewVisitPage.Fields(desk.today().toString(), "", "", Map.of()),
                         fill.orElseGet(() -> asItLeft(history)),
                         "",
                         AskedOdometer.NONE));
@@ -107,10 +104,11 @@ public final class NewVisitHandler {
                 new NewVisitPage(
                         history,
                         typed.get("visit"),
-                        typed.get("date"),
-                        asked.asks() ? "" : AskedOdometer.of(typed),
-                        typed.get("technician"),
-                        remarks(typed),
+                        new NewVisitPage.Fields(
+                                typed.get("date"),
+                                asked.asks() ? "" : AskedOdometer.of(typed),
+                                typed.get("technician"),
+                                remarks(typed)),
                         new Fill("", Said.verbatim(""), arrivedOn),
                         error,
                         asked));

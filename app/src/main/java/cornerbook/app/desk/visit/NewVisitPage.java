@@ -10,7 +10,6 @@ import java.util.Map;
  * The form that opens a visit, as typed.
  *
  * @param visitId born with the form, so that a form that is sent twice opens one visit
- * @param remarks what the customer says and what is seen before work begins
  * @param arrived the wheels that it came on, and where they are filled in from
  * @param error one sentence, may be empty
  * @param asked the odometer that is to be typed again
@@ -18,25 +17,29 @@ import java.util.Map;
 public record NewVisitPage(
         CarHistory history,
         String visitId,
-        String date,
-        String odometer,
-        String technician,
-        Map<Remark.Topic, String> remarks,
+        Fields typed,
         Fill arrived,
         String error,
         AskedOdometer asked) {
     static final List<Remark.Topic> ASKED = List.of(Remark.Topic.COMPLAINT, Remark.Topic.ARRIVAL_DAMAGE);
 
-    public NewVisitPage {
-        remarks = Map.copyOf(remarks);
+    /**
+     * The visit in words.
+     *
+     * @param remarks what the customer says and what is seen before work begins
+     */
+    public record Fields(String date, String odometer, String technician, Map<Remark.Topic, String> remarks) {
+        public Fields {
+            remarks = Map.copyOf(remarks);
+        }
+
+        public String remark(Remark.Topic topic) {
+            return remarks.getOrDefault(topic, "");
+        }
     }
 
     /** What is written down as the car comes in. */
     public List<Remark.Topic> topics() {
         return ASKED;
-    }
-
-    public String words(Remark.Topic topic) {
-        return remarks.getOrDefault(topic, "");
     }
 }
