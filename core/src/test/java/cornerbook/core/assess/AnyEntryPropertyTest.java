@@ -94,7 +94,7 @@ class AnyEntryPropertyTest {
         assertThat(accepted).isGreaterThan(140);
     }
 
-    /** Every measure at its ends, at each place, one at a time. */
+    /** Every measure at its ends, one at a time, at the last visit: what was known before it is judged as before. */
     @ParameterizedTest
     @MethodSource("measures")
     void bothEndsOfAMeasureAreJudged(Measure measure) {
@@ -108,7 +108,7 @@ class AnyEntryPropertyTest {
                     visit,
                     new Reading("end", measure, place.corner, place.tag, place.spot, value, "x", null, null));
             if (VisitRules.check(changed, TODAY).isEmpty()) {
-                judge(ASSESSOR, changed);
+                judge(ASSESSOR, changed, visit.id());
             }
         }
     }
@@ -118,32 +118,33 @@ class AnyEntryPropertyTest {
     }
 
     private static void judge(Assessor assessor, CarHistory car) {
-        for (var visit : car.visits()) {
-            var id = visit.id();
-            var assessment = assessor.assess(car, id);
-            check(assessment);
-            assessor.plan(car, id).ifPresent(AnyEntryPropertyTest::check);
-            assessor.planStored(car, id).ifPresent(AnyEntryPropertyTest::check);
-            for (var rule : Rule.values()) {
-                assessor.planWithout(car, id, Set.of(rule)).ifPresent(AnyEntryPropertyTest::check);
-            }
-            assessor.predictions(car, id).forEach(each -> {
-                assertThat(each.expectedMm().mean()).isFinite().isNotNegative();
-                assertThat(each.expectedMm().sd()).isFinite().isPositive();
-                sound(each.question());
-            });
-            assessor.thicknessPredictions(car, id).forEach(each -> {
-                assertThat(each.expectedMm().mean()).isFinite().isNotNegative();
-                assertThat(each.expectedMm().sd()).isFinite().isPositive();
-                sound(each.asks());
-            });
-            assertThat(assessor.doubted(car, id)).isEqualTo(assessment.doubted());
-            var again = assessor.assess(car, id);
-            assertThat(again.findings()).isEqualTo(assessment.findings());
-            assertThat(again.forecasts()).isEqualTo(assessment.forecasts());
-            assertThat(again.notJudged()).isEqualTo(assessment.notJudged());
-            assertThat(again.plan()).isEqualTo(assessment.plan());
+        car.visits().forEach(visit -> judge(assessor, car, visit.id()));
+    }
+
+    private static void judge(Assessor assessor, CarHistory car, String id) {
+        var assessment = assessor.assess(car, id);
+        check(assessment);
+        assessor.plan(car, id).ifPresent(AnyEntryPropertyTest::check);
+        assessor.planStored(car, id).ifPresent(AnyEntryPropertyTest::check);
+        for (var rule : Rule.values()) {
+            assessor.planWithout(car, id, Set.of(rule)).ifPresent(AnyEntryPropertyTest::check);
         }
+        assessor.predictions(car, id).forEach(each -> {
+            assertThat(each.expectedMm().mean()).isFinite().isNotNegative();
+            assertThat(each.expectedMm().sd()).isFinite().isPositive();
+            sound(each.question());
+        });
+        assessor.thicknessPredictions(car, id).forEach(each -> {
+            assertThat(each.expectedMm().mean()).isFinite().isNotNegative();
+            assertThat(each.expectedMm().sd()).isFinite().isPositive();
+            sound(each.asks());
+        });
+        assertThat(assessor.doubted(car, id)).isEqualTo(assessment.doubted());
+        var again = assessor.assess(car, id);
+        assertThat(again.findings()).isEqualTo(assessment.findings());
+        assertThat(again.forecasts()).isEqualTo(assessment.forecasts());
+        assertThat(again.notJudged()).isEqualTo(assessment.notJudged());
+        assertThat(again.plan()).isEqualTo(assessment.plan());
     }
 
     private static void check(Assessment assessment) {
