@@ -126,7 +126,8 @@ final class NeverSaid {
                             && said(finding, ofTheOther(all, finding.subject().corner()))),
             Map.entry(
                     "no source on a customer's paper has a mark that is for whoever works on the program",
-                    all -> finding -> inEach(Stream.of(finding.source()))
+                    all -> finding -> !finding.subject().part().isOfShop()
+                            && inEach(Stream.of(finding.source()))
                             .anyMatch(source -> MARK.matcher(source).find())),
             Map.entry(
                     "an unsafe car has an open point",
