@@ -93,8 +93,7 @@ public final class FindingsSection {
     }
 
     private String words(Advice advice) {
-        var words = reader.begin(advice.said());
-        return advice.first().verdict() == Verdict.UNSAFE ? words : SheetText.line(words);
+        return reader.begin(advice.said());
     }
 
     /** How many findings hold. */

@@ -233,7 +233,7 @@ public final class SheetPage {
     public List<DeclinedLine> declined() {
         return Declined.standing(notes.declined()).stream()
                 .map(each -> new DeclinedLine(
-                        line(each.sentence()),
+                        SheetText.advice(each.sentence()),
                         labels.of(
                                 "declined-by",
                                 "who",
