@@ -128,7 +128,7 @@ final class NeverSaid {
                     "no source on a customer's paper has a mark that is for whoever works on the program",
                     all -> finding -> !finding.subject().part().isOfShop()
                             && inEach(Stream.of(finding.source()))
-                            .anyMatch(source -> MARK.matcher(source).find())),
+                                    .anyMatch(source -> MARK.matcher(source).find())),
             Map.entry(
                     "an unsafe car has an open point",
                     all -> finding -> finding.verdict() == Verdict.UNSAFE
@@ -153,11 +153,13 @@ final class NeverSaid {
         told(assessment)
                 .filter(sentence -> INSIDE.matcher(sentence).find())
                 .forEach(sentence -> faults.add("nothing of the program's inside is told: " + sentence));
-        Arrays.stream(Corner.values()).forEach(corner -> assessment.notJudged().stream()
-                .map(Reader.DEFAULT::say)
-                .filter(sentence -> sentence.startsWith(corner + ",") || sentence.startsWith(corner + " "))
-                .filter(sentence -> ofTheOther(assessment, corner).matcher(sentence).find())
-                .forEach(sentence -> faults.add("nothing is asked of a drum that a disc has: " + sentence)));
+        Arrays.stream(Corner.values())
+                .forEach(corner -> assessment.notJudged().stream()
+                        .map(Reader.DEFAULT::say)
+                        .filter(sentence -> sentence.startsWith(corner + ",") || sentence.startsWith(corner + " "))
+                        .filter(sentence ->
+                                ofTheOther(assessment, corner).matcher(sentence).find())
+                        .forEach(sentence -> faults.add("nothing is asked of a drum that a disc has: " + sentence)));
         assessment.findings().stream()
                 .flatMap(finding -> Stream.of(finding.title(), finding.plainWords(), finding.source()))
                 .map(Reader.DEFAULT.in(Language.FRENCH)::say)

@@ -63,7 +63,8 @@ class CarFormTest {
         for (var axle : List.of("frontAxle", "rearAxle")) {
             var brake = "/vehicle/" + axle + "/brake";
             assertThat(fields())
-                    .filteredOn(field -> field.group().equals(brake) && !field.insteadOf().isEmpty())
+                    .filteredOn(field ->
+                            field.group().equals(brake) && !field.insteadOf().isEmpty())
                     .allSatisfy(field -> {
                         assertThat(field.required()).isTrue();
                         assertThat(field.insteadOf())
@@ -83,7 +84,8 @@ class CarFormTest {
                             "runoutLimit",
                             "thicknessVariationLimit");
             assertThat(fields())
-                    .filteredOn(field -> field.group().equals(brake) && field.name().startsWith("drum"))
+                    .filteredOn(
+                            field -> field.group().equals(brake) && field.name().startsWith("drum"))
                     .hasSize(2)
                     .noneMatch(CarField::required);
         }

@@ -40,8 +40,9 @@ class LimitTableTest {
 
     @Test
     void outsideItsDaysTheNextRuleServes() {
-        var table = new LimitTable(
-                List.of(WINTER_RULE, new Limit("SE", Limit.Kind.TREAD_LEGAL, null, 1.6, null, null, Said.verbatim("all year"))));
+        var table = new LimitTable(List.of(
+                WINTER_RULE,
+                new Limit("SE", Limit.Kind.TREAD_LEGAL, null, 1.6, null, null, Said.verbatim("all year"))));
         assertThat(legal(table, LocalDate.of(2026, 10, 20), LocalDate.of(2027, 4, 15)))
                 .isEqualTo(3.0);
         assertThat(legal(table, LocalDate.of(2027, 4, 20), LocalDate.of(2027, 10, 20)))
@@ -55,7 +56,8 @@ class LimitTableTest {
                 new Limit("*", Limit.Kind.TREAD_LEGAL, null, 1.6, null, null, Said.verbatim("house")),
                 new Limit("US", Limit.Kind.TREAD_LEGAL, null, 1.5875, null, null, Said.verbatim("of the country")),
                 new Limit("CA-QC", Limit.Kind.TREAD_LEGAL, null, 1.6, null, null, Said.verbatim("of the region"))));
-        assertThat(table.get("US-VT", Limit.Kind.TREAD_LEGAL, null).citation()).isEqualTo(Said.verbatim("of the country"));
+        assertThat(table.get("US-VT", Limit.Kind.TREAD_LEGAL, null).citation())
+                .isEqualTo(Said.verbatim("of the country"));
         assertThat(table.findLaw("US-VT", Limit.Kind.TREAD_LEGAL))
                 .map(Limit::citation)
                 .hasValue(Said.verbatim("of the country"));

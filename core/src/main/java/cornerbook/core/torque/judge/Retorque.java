@@ -27,7 +27,8 @@ public record Retorque(String visitId, double dueOdometerKm, LocalDate dueDate, 
                 .flatMap(earlier -> after(history, earlier).stream())
                 .findFirst()
                 .filter(due -> fitted(history.getVisit(due.visitId())).equals(visit.arrivedOn()))
-                .filter(due -> !visit.date().isBefore(due.dueDate()) || runKm(history, due, visit) >= dueAfterKm(history, due));
+                .filter(due -> !visit.date().isBefore(due.dueDate())
+                        || runKm(history, due, visit) >= dueAfterKm(history, due));
     }
 
     /** As the car ran, also where its odometer was replaced meanwhile. */
