@@ -3,17 +3,27 @@ package cornerbook.app.bay;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Room;
+import io.helidon.http.Method;
 import io.helidon.webserver.http.HttpRouting;
+import io.helidon.webserver.http.RoutingRequest;
+import io.helidon.webserver.http.RoutingResponse;
+import java.util.regex.Pattern;
 
 /** The addresses of the bay sheet. */
 public final class BayRoom implements Room {
+    private static final Pattern DESK_VISIT = Pattern.compile("/visits/([^/]+)");
+
     private final Watch watch = new Watch();
 
     @Override
     public void open(HttpRouting.Builder routing, Desk desk, Pages pages) {
         var handler = new BayHandler(desk, pages, watch);
         var photos = new PhotoHandler(desk, watch);
-        routing.get("/bay/visits", handler::showShell)
+        routing.addFilter((chain, request, response) -> {
+                    chain.proceed();
+                    tellOfTheDesk(request, response);
+                })
+                .get("/bay/visits", handler::showShell)
                 .get("/bay/worker.mjs", pages::sendWorker)
                 .get("/bay/shell", handler::showShell)
                 .get("/bay/today.json", handler::sendToday)
@@ -26,6 +36,14 @@ public final class BayRoom implements Room {
                 .put("/bay/visits/{id}/photos/{photo}", photos::take)
                 .post("/bay/visits/{id}/entries", handler::takeEntries)
                 .post("/visits/{id}/state", handler::sayState);
+    }
+
+    /** What is written or put right at the desk, open sheets see at once. */
+    private void tellOfTheDesk(RoutingRequest request, RoutingResponse response) {
+        var path = DESK_VISIT.matcher(request.path().path());
+        if (request.prologue().method() == Method.POST && response.status().code() < 400 && path.lookingAt()) {
+            watch.tell(path.group(1));
+        }
     }
 
     @Override

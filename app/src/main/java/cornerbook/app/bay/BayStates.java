@@ -89,7 +89,7 @@ final class BayStates {
                 notes.departure().map(BayStates::departed).orElse(null),
                 notes.remarks().stream().collect(Collectors.toMap(Remark::topic, Remark::words)),
                 advice.stream()
-                        .filter(each -> each.todo().isPresent())
+                        .filter(Advice::mayBeDeclined)
                         .map(each -> advised(each, notes.declined()))
                         .toList());
     }

@@ -1,6 +1,7 @@
 package cornerbook.app.limits;
 
 import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.finding.Citation;
 import cornerbook.core.finding.Limit;
 import cornerbook.core.quantity.Quoted;
 import java.io.IOException;
@@ -22,7 +23,7 @@ import tools.jackson.dataformat.csv.CsvReadFeature;
 public final class LimitsFile {
     private static final String RESOURCE = "limits.csv";
     private static final List<String> COLUMNS =
-            List.of("jurisdiction", "kind", "season", "value", "from", "until", "citation");
+            List.of("jurisdiction", "kind", "season", "value", "from", "until", "citation", "citation in French");
 
     private LimitsFile() {}
 
@@ -100,7 +101,9 @@ public final class LimitsFile {
                 value,
                 from,
                 until,
-                text(line, "citation", cells.get(6), "where the limit comes from"));
+                new Citation(
+                        text(line, COLUMNS.get(6), cells.get(6), "where the limit comes from"),
+                        text(line, COLUMNS.get(7), cells.get(7), "the same in French")));
     }
 
     private static String text(int line, String column, String cell, String expected) {

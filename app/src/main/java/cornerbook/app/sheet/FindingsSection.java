@@ -52,10 +52,10 @@ public final class FindingsSection {
                         labels.of("overview", "verdict", gravest.verdict())));
     }
 
-    /** What is to be done, gravest first, for as many findings as there is room for. */
+    /** What is to be done, gravest first, for as many findings as there is room for; what is unsafe has room always. */
     public List<Row> rows() {
         return assessment.advice().stream()
-                .limit(room.findings())
+                .limit(told())
                 // What asks for nothing stands alone.
                 .collect(Collectors.groupingBy(
                         advice -> advice.todo().<Object>map(todo -> todo).orElse(advice),
@@ -68,8 +68,16 @@ public final class FindingsSection {
     }
 
     /** How many lines there was no room for. */
-    public int more() {
-        return Math.max(0, assessment.advice().size() - room.findings());
+    public long more() {
+        return Math.max(0, assessment.advice().size() - told());
+    }
+
+    private long told() {
+        return Math.max(
+                room.findings(),
+                assessment.advice().stream()
+                        .filter(advice -> advice.first().verdict() == Verdict.UNSAFE)
+                        .count());
     }
 
     private Row row(List<Advice> alike) {
@@ -85,7 +93,7 @@ public final class FindingsSection {
     }
 
     private String words(Advice advice) {
-        return SheetText.line(reader.begin(advice.said()));
+        return reader.begin(advice.said());
     }
 
     /** How many findings hold. */

@@ -191,28 +191,40 @@ final class FoundAndLeft {
 
     /** What was read of the whole car: "12 V battery at rest: 12.73 V". */
     List<String> ofCar() {
-        return others(Measure.Carrier.VEHICLE);
+        return others(Measure.Carrier.VEHICLE, true);
     }
 
-    /** What else was read of corners and wheels, alike values together: "Runout: 0.02 mm (LF, RF), 0.03 mm (LR)". */
-    List<String> ofCorners() {
+    /**
+     * What else was read of corners and wheels, alike values together: "Runout: 0.02 mm (LF, RF), 0.03 mm (LR)".
+     *
+     * @param soundToo whether what was looked at and is sound is told as well
+     */
+    List<String> ofCorners(boolean soundToo) {
         return Stream.of(Measure.Carrier.CORNER, Measure.Carrier.WHEEL)
-                .flatMap(carrier -> others(carrier).stream())
+                .flatMap(carrier -> others(carrier, soundToo).stream())
                 .toList();
     }
 
+    /** Words are listed mildest first. */
+    private static boolean isMild(Reading reading) {
+        return reading.measure().scale() != null && Math.round(reading.value()) == 0;
+    }
+
     /** Work is told by what was done. */
-    private List<String> others(Measure.Carrier carrier) {
+    private List<String> others(Measure.Carrier carrier, boolean soundToo) {
         return Arrays.stream(Measure.values())
                 .filter(measure -> measure.carrier() == carrier && !IN_TABLES.contains(measure))
                 .filter(measure -> carrier == Measure.Carrier.VEHICLE || measure.scale() != Scale.DONE)
-                .filter(measure -> !readings.all(measure).isEmpty())
-                .map(measure -> labels.of(
+                .map(measure -> readings.all(measure).stream()
+                        .filter(reading -> soundToo || !isMild(reading))
+                        .toList())
+                .filter(all -> !all.isEmpty())
+                .map(all -> labels.of(
                         "read-of-car",
                         "what",
-                        reader.begin(new MeasureName(measure)),
+                        reader.begin(new MeasureName(all.getFirst().measure())),
                         "value",
-                        values(readings.all(measure))))
+                        values(all)))
                 .toList();
     }
 

@@ -81,12 +81,10 @@ public final class RecordSection {
         return read.brakes();
     }
 
-    /** What was read beside the tables: of the whole car always. */
+    /** What was read beside the tables; where room is short, what was sound at a corner is left out. */
     public List<String> others() {
-        return room.everything()
-                ? Stream.concat(read.ofCar().stream(), read.ofCorners().stream())
-                        .toList()
-                : read.ofCar();
+        return Stream.concat(read.ofCar().stream(), read.ofCorners(room.everything()).stream())
+                .toList();
     }
 
     /** What was asked, and the tools by which it was set, each with the day from which it was not to be trusted. */

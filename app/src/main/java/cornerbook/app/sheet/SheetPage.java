@@ -36,10 +36,10 @@ import cornerbook.words.Reader;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -233,7 +233,7 @@ public final class SheetPage {
     public List<DeclinedLine> declined() {
         return Declined.standing(notes.declined()).stream()
                 .map(each -> new DeclinedLine(
-                        line(each.sentence()),
+                        SheetText.advice(each.sentence()),
                         labels.of(
                                 "declined-by",
                                 "who",
@@ -316,17 +316,20 @@ public final class SheetPage {
     /** Never cut: each of them keeps somebody from harm. */
     public Lines cautions() {
         var cautions = new ArrayList<String>();
-        if (assessment
+        boolean unsafe = assessment
                 .gravest()
                 .filter(finding -> finding.verdict() == Verdict.UNSAFE)
-                .isPresent()) {
+                .isPresent();
+        if (unsafe) {
             cautions.add(labels.of("do-not-drive", "unsafe", Verdict.UNSAFE));
         }
         if (assessment.retorque() != null) {
             cautions.add(labels.of("if-it-shakes"));
         }
-        if (Release.brakesWereOpened(visit)) {
-            cautions.add(burnish(assessment.history().vehicle()));
+        var opened = Release.brakesOpened(visit);
+        // Nobody beds in the brakes of a car that is not to be driven.
+        if (!unsafe && !opened.isEmpty()) {
+            cautions.add(burnish(assessment.history().vehicle(), opened));
         }
         if (!readings.all(Measure.PRESSURE_SET).isEmpty()) {
             cautions.add(labels.of("set-for-cold"));
@@ -343,7 +346,7 @@ public final class SheetPage {
      * Stops, speeds and pauses as planned from the car's data, or as the service literature for new friction material has them; feel,
      * and more distance on new parts: common practice, no source.
      */
-    private String burnish(Vehicle vehicle) {
+    private String burnish(Vehicle vehicle, Set<Axle> opened) {
         return labels.of(
                 "burnish",
                 "driven",
@@ -354,7 +357,7 @@ public final class SheetPage {
                 "speeds",
                 BURNISH_SPEEDS,
                 "stops",
-                stops(vehicle),
+                stops(vehicle, opened),
                 "regenerates",
                 vehicle.highVoltage(),
                 "fresh",
@@ -364,12 +367,12 @@ public final class SheetPage {
                         .anyMatch(reading -> Math.round(reading.value()) == 1));
     }
 
-    private String stops(Vehicle vehicle) {
+    private String stops(Vehicle vehicle, Set<Axle> opened) {
         var planning = BurnishPlanning.of(vehicle, BURNISH_AIR_C);
-        if (!planning.missing().isEmpty()) {
+        if (!planning.missing(opened).isEmpty()) {
             return labels.of("usual-stops");
         }
-        var plans = Arrays.stream(Axle.values())
+        var plans = opened.stream()
                 .map(axle -> planning.drive(axle, 0).plan())
                 .toList();
         int stops = plans.stream().mapToInt(BurnishPlan::stops).max().orElseThrow();

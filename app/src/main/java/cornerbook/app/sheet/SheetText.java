@@ -5,6 +5,9 @@ import java.text.Normalizer;
 /** Words as a paper can hold them. */
 final class SheetText {
     private static final int LONGEST_LINE = 240;
+    /** What was advised, with what was found. */
+    private static final int LONGEST_ADVICE = 400;
+
     private static final int LONGEST_NAME = 90;
     /** A figure keeps together with what follows it; the house's typeface has only the wider of the two. */
     private static final char NARROW_BLANK = '\u202f';
@@ -16,6 +19,10 @@ final class SheetText {
     /** What would fill several lines, cut. */
     static String line(String words) {
         return shorten(words, LONGEST_LINE);
+    }
+
+    static String advice(String words) {
+        return shorten(words, LONGEST_ADVICE);
     }
 
     static String name(String words) {

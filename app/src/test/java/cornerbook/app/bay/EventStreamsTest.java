@@ -12,8 +12,14 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.UUID;
+import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -94,6 +100,34 @@ class EventStreamsTest {
             shop.post("/devices/people/remove", Map.of("person", "Ada"));
             ofRemoved.get();
             assertThat(shop.book().devices().listPaired()).isEmpty();
+        }
+    }
+
+    @Test
+    void whatIsSaidAtTheDeskIsToldToOpenSheets(@TempDir Path folder) throws Exception {
+        CarHistory car = BayShop.untouched("demo-08");
+        try (var shop = new ServedShop(folder, List.of(car), () -> new Room[] {new BayRoom()}, "127.0.0.1")) {
+            var told = new LinkedBlockingQueue<String>();
+            var request = shop.request("/bay/visits/%s/events?person=Ada".formatted(VISIT))
+                    .build();
+            HttpClient.newHttpClient()
+                    .sendAsync(request, BodyHandlers.ofLines())
+                    .thenAccept(answer -> answer.body()
+                            .filter(line -> line.startsWith("data:"))
+                            .forEach(told::add));
+            assertThat(told.poll(20, TimeUnit.SECONDS)).doesNotContain("BATTERY_VOLTAGE");
+            var answer = shop.post(
+                    "/visits/" + VISIT, Map.of("form", UUID.randomUUID().toString(), "BATTERY_VOLTAGE...", "12.34 V"));
+            assertThat(answer.statusCode()).isEqualTo(303);
+            assertThat(Stream.generate(() -> next(told)).limit(2)).anyMatch(line -> line.contains("BATTERY_VOLTAGE"));
+        }
+    }
+
+    private static String next(BlockingQueue<String> told) {
+        try {
+            return Objects.requireNonNull(told.poll(20, TimeUnit.SECONDS), "nothing was told any more");
+        } catch (InterruptedException e) {
+            throw new IllegalStateException(e);
         }
     }
 

@@ -4,6 +4,7 @@ import cornerbook.core.assess.Assessment;
 import cornerbook.core.battery.Chemistry;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.StandingReadings;
+import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject.Part;
 import cornerbook.core.finding.Todo;
@@ -53,6 +54,18 @@ final class NeverSaid {
     private static final Pattern HIGH_VOLTAGE =
             Pattern.compile("(?iU)drive battery|high.voltage|haute tension|batterie de traction");
     private static final Pattern FROZEN = Pattern.compile("(?iU)\\bfrozen|\\bfreez|\\bgel(?:é|er)");
+
+    /** What only a disc brake has. */
+    private static final Pattern OF_A_DISC = Pattern.compile(
+            "(?iU)\\b(?:discs?|pads?|pins?|calipers?|disques?|plaquettes?|colonnettes?|goupilles?|étriers?)\\b");
+    /** What only a drum brake has; a parking brake may have its shoes inside of a disc. */
+    private static final Pattern OF_A_DRUM = Pattern.compile(
+            "(?iU)\\b(?:drums?|shoe linings?|wheel cylinders?|tambours?|garnitures? des segments|cylindres? de roue)\\b");
+    /** Of a mark that is for whoever works on the program. */
+    private static final Pattern MARK = Pattern.compile("(?iU)\\bfrom memory\\b|\\bde mémoire\\b");
+
+    private static final Pattern ENGLISH = Pattern.compile(
+            "(?iU)(?<![-\\w])(?:the|and|common practice|no source|house rule|secondary source|trade literature)(?![-\\w])");
 
     private static final Set<Todo.Action> REPLACES = EnumSet.of(
             Todo.Action.REPLACE,
@@ -108,6 +121,15 @@ final class NeverSaid {
                     "an electric car is not asked to crank",
                     all -> finding -> all.history().vehicle().electric() && said(finding, CRANKING)),
             Map.entry(
+                    "a drum has no disc, pads, pins or caliper, and a disc no drum",
+                    all -> finding -> finding.subject().corner() != null
+                            && said(finding, ofTheOther(all, finding.subject().corner()))),
+            Map.entry(
+                    "no source on a customer's paper has a mark that is for whoever works on the program",
+                    all -> finding -> !finding.subject().part().isOfShop()
+                            && inEach(Stream.of(finding.source()))
+                                    .anyMatch(source -> MARK.matcher(source).find())),
+            Map.entry(
                     "an unsafe car has an open point",
                     all -> finding -> finding.verdict() == Verdict.UNSAFE
                             && !finding.subject().part().isOfShop()
@@ -131,6 +153,18 @@ final class NeverSaid {
         told(assessment)
                 .filter(sentence -> INSIDE.matcher(sentence).find())
                 .forEach(sentence -> faults.add("nothing of the program's inside is told: " + sentence));
+        Arrays.stream(Corner.values())
+                .forEach(corner -> assessment.notJudged().stream()
+                        .map(Reader.DEFAULT::say)
+                        .filter(sentence -> sentence.startsWith(corner + ",") || sentence.startsWith(corner + " "))
+                        .filter(sentence ->
+                                ofTheOther(assessment, corner).matcher(sentence).find())
+                        .forEach(sentence -> faults.add("nothing is asked of a drum that a disc has: " + sentence)));
+        assessment.findings().stream()
+                .flatMap(finding -> Stream.of(finding.title(), finding.plainWords(), finding.source()))
+                .map(Reader.DEFAULT.in(Language.FRENCH)::say)
+                .filter(sentence -> ENGLISH.matcher(sentence).find())
+                .forEach(sentence -> faults.add("who reads French is told nothing in English: " + sentence));
         faults.addAll(contradictions(assessment));
         assessment.forecasts().forEach(forecast -> faults.addAll(depths(forecast)));
         assessment.findings().stream()
@@ -228,6 +262,10 @@ final class NeverSaid {
                         .map(wheel -> wheel.tag())
                         .toList();
         return !tags.isEmpty() && !leftOn.isEmpty() && tags.stream().noneMatch(leftOn::containsValue);
+    }
+
+    private static Pattern ofTheOther(Assessment assessment, Corner corner) {
+        return assessment.history().vehicle().axle(corner.axle()).brake().hasDrum() ? OF_A_DISC : OF_A_DRUM;
     }
 
     private static boolean isColdLithium(Assessment assessment) {

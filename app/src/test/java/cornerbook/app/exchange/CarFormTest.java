@@ -57,6 +57,40 @@ class CarFormTest {
                 .containsExactlyInAnyOrder(CarItem.values());
     }
 
+    /** A small car with drums behind is asked for neither pads nor discs there, and in front for no drum. */
+    @Test
+    void whatADiscBrakeNeedsIsSparedByWhateverIsTypedOfADrum() {
+        for (var axle : List.of("frontAxle", "rearAxle")) {
+            var brake = "/vehicle/" + axle + "/brake";
+            assertThat(fields())
+                    .filteredOn(field ->
+                            field.group().equals(brake) && !field.insteadOf().isEmpty())
+                    .allSatisfy(field -> {
+                        assertThat(field.required()).isTrue();
+                        assertThat(field.insteadOf())
+                                .containsExactlyInAnyOrder(
+                                        brake + "/drumNew",
+                                        brake + "/drumDiscard",
+                                        brake + "/liningNew",
+                                        brake + "/liningMinimum");
+                    })
+                    .extracting(CarField::name)
+                    .containsExactlyInAnyOrder(
+                            "caliper",
+                            "padNew",
+                            "padMinimum",
+                            "discNew",
+                            "discMinimum",
+                            "runoutLimit",
+                            "thicknessVariationLimit");
+            assertThat(fields())
+                    .filteredOn(
+                            field -> field.group().equals(brake) && field.name().startsWith("drum"))
+                    .hasSize(2)
+                    .noneMatch(CarField::required);
+        }
+    }
+
     private static List<CarField> fields() {
         var fields = new ArrayList<>(CarForm.fields());
         fields.addAll(CarForm.setFields(0));

@@ -15,13 +15,13 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 class LimitsFileTest {
-    private static final String HEAD = "jurisdiction,kind,season,value,from,until,citation\n";
+    private static final String HEAD = "jurisdiction,kind,season,value,from,until,citation,citation in French\n";
 
     @Test
     void everyRowHasACitation() {
         assertThat(LimitsFile.load())
                 .isNotEmpty()
-                .allSatisfy(row -> assertThat(row.citation()).isNotBlank());
+                .allSatisfy(row -> assertThat(row.citation().toString()).isNotBlank());
     }
 
     @ParameterizedTest
@@ -74,16 +74,17 @@ class LimitsFileTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "*,TREAD_LEGAL,,deep,,,source | line 2, value: \"deep\", expected a number",
-                "*,TREAD_LEGAL,,NaN,,,source | line 2, value: \"NaN\", expected a number above 0",
-                "*,TREAD_LEGAL,,-1,,,source | line 2, value: \"-1\", expected a number above 0",
-                "*,TREAD_LEGAL,,1.6,,, | line 2, citation: nothing, expected where the limit comes from",
-                ",TREAD_LEGAL,,1.6,,,source | line 2, jurisdiction: nothing, expected a code",
-                "*,TREAD,,1.6,,,source | line 2, kind: \"TREAD\", expected one of [TREAD_LEGAL, TREAD_SEASON",
-                "*,TREAD_LEGAL,SPRING,1.6,,,source | line 2, season: \"SPRING\", expected one of [",
-                "*,TREAD_LEGAL,,1.6,13-01,03-15,source | line 2, from: \"13-01\", expected month and day as 12-01",
-                "*,TREAD_LEGAL,,1.6,12-01,,source | line 2, until: nothing, expected both days or none",
-                "*,TREAD_LEGAL,,1.6 | line 2, row: 4 columns, expected 7 columns"
+                "*,TREAD_LEGAL,,deep,,,source,la source | line 2, value: \"deep\", expected a number",
+                "*,TREAD_LEGAL,,NaN,,,source,la source | line 2, value: \"NaN\", expected a number above 0",
+                "*,TREAD_LEGAL,,-1,,,source,la source | line 2, value: \"-1\", expected a number above 0",
+                "*,TREAD_LEGAL,,1.6,,,,la source | line 2, citation: nothing, expected where the limit comes from",
+                "*,TREAD_LEGAL,,1.6,,,source, | line 2, citation in French: nothing, expected the same in French",
+                ",TREAD_LEGAL,,1.6,,,source,la source | line 2, jurisdiction: nothing, expected a code",
+                "*,TREAD,,1.6,,,source,la source | line 2, kind: \"TREAD\", expected one of [TREAD_LEGAL, TREAD_SEASON",
+                "*,TREAD_LEGAL,SPRING,1.6,,,source,la source | line 2, season: \"SPRING\", expected one of [",
+                "*,TREAD_LEGAL,,1.6,13-01,03-15,source,la source | line 2, from: \"13-01\", expected month and day as 12-01",
+                "*,TREAD_LEGAL,,1.6,12-01,,source,la source | line 2, until: nothing, expected both days or none",
+                "*,TREAD_LEGAL,,1.6 | line 2, row: 4 columns, expected 8 columns"
             })
     void aBadCellIsNamedByLineAndColumn(String row, String part) {
         assertThatThrownBy(() -> LimitsFile.parse(HEAD + row + "\n"))
@@ -93,7 +94,7 @@ class LimitsFileTest {
 
     @Test
     void aSecondRowOfTheSameKindIsRefused() {
-        var row = "*,TREAD_LEGAL,,1.6,,,source\n";
+        var row = "*,TREAD_LEGAL,,1.6,,,source,la source\n";
         assertThatThrownBy(() -> LimitsFile.parse(HEAD + row + row)).hasMessageContaining("line 3, row: a second one");
     }
 

@@ -28,17 +28,17 @@ final class SheetCars {
     static final Instant NOW = Instant.parse("2026-11-25T10:00:00Z");
     private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
     private static final Assessor ASSESSOR = new Assessor(List.of(
-            new Limit("*", Limit.Kind.TREAD_LEGAL, null, 1.6, null, null, "house rule"),
-            new Limit("*", Limit.Kind.TREAD_SEASON, null, 4.0, null, null, "house rule"),
-            new Limit("*", Limit.Kind.TREAD_AT_FITTING, null, 4.8, null, null, "house rule"),
-            new Limit("*", Limit.Kind.TREAD_SAME_AXLE, null, 1.5, null, null, "house rule"),
-            new Limit("*", Limit.Kind.TREAD_ALL_WHEEL, null, 2.4, null, null, "house rule"),
-            new Limit("*", Limit.Kind.TREAD_DEEPER_PAIR, null, 1.5, null, null, "house rule"),
-            new Limit("*", Limit.Kind.SEIZING_RISK, null, 0.1, null, null, "house rule"),
-            new Limit("*", Limit.Kind.PAD_LEGAL, null, 1.6, null, null, "house rule"),
-            new Limit("*", Limit.Kind.SEIZING_RISK, null, 0.1, null, null, "house rule"),
-            new Limit("*", Limit.Kind.TYRE_AGE_INSPECT, null, 6, null, null, "house rule"),
-            new Limit("*", Limit.Kind.TYRE_AGE_REPLACE, null, 10, null, null, "house rule")));
+            new Limit("*", Limit.Kind.TREAD_LEGAL, null, 1.6, null, null, Said.verbatim("house rule")),
+            new Limit("*", Limit.Kind.TREAD_SEASON, null, 4.0, null, null, Said.verbatim("house rule")),
+            new Limit("*", Limit.Kind.TREAD_AT_FITTING, null, 4.8, null, null, Said.verbatim("house rule")),
+            new Limit("*", Limit.Kind.TREAD_SAME_AXLE, null, 1.5, null, null, Said.verbatim("house rule")),
+            new Limit("*", Limit.Kind.TREAD_ALL_WHEEL, null, 2.4, null, null, Said.verbatim("house rule")),
+            new Limit("*", Limit.Kind.TREAD_DEEPER_PAIR, null, 1.5, null, null, Said.verbatim("house rule")),
+            new Limit("*", Limit.Kind.SEIZING_RISK, null, 0.1, null, null, Said.verbatim("house rule")),
+            new Limit("*", Limit.Kind.PAD_LEGAL, null, 1.6, null, null, Said.verbatim("house rule")),
+            new Limit("*", Limit.Kind.SEIZING_RISK, null, 0.1, null, null, Said.verbatim("house rule")),
+            new Limit("*", Limit.Kind.TYRE_AGE_INSPECT, null, 6, null, null, Said.verbatim("house rule")),
+            new Limit("*", Limit.Kind.TYRE_AGE_REPLACE, null, 10, null, null, Said.verbatim("house rule"))));
 
     private SheetCars() {}
 

@@ -9,6 +9,7 @@ import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.CornerName;
+import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.SetSpan;
 import cornerbook.core.finding.Subject;
@@ -20,6 +21,7 @@ import cornerbook.words.Language;
 import cornerbook.words.Reader;
 import java.util.List;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -49,6 +51,60 @@ class SheetPageTest {
     void workOnTheBrakesAsksToBurnishThem(Measure work) {
         assertThat(page(after(SheetCars.finished(), work, 1))).contains(BURNISH);
         assertThat(page(after(SheetCars.finished(), work, 0))).doesNotContain(BURNISH);
+    }
+
+    @Test
+    void nobodyIsAskedToBedInTheBrakesOfACarThatIsNotToBeDriven() {
+        var worked = after(SheetCars.finished(), Measure.PADS_REPLACED, 1);
+        assertThat(page(SheetCars.withFindings(worked, List.of(finding(Verdict.SPENT)))))
+                .contains(BURNISH);
+        assertThat(page(SheetCars.withFindings(worked, List.of(finding(Verdict.UNSAFE)))))
+                .contains("Do not drive this car until")
+                .doesNotContain(BURNISH);
+    }
+
+    @Test
+    void whatIsUnsafeIsToldWholeHoweverLittleRoomThereIs() {
+        var words = "The car must not be driven. " + "Its brake is broken. ".repeat(20) + "Number ";
+        var findings = IntStream.range(0, 20)
+                .mapToObj(number -> new Finding(
+                        new Subject(Subject.Part.PAD, null, null, "set-" + number),
+                        number < 15 ? Verdict.UNSAFE : Verdict.SPENT,
+                        Said.verbatim("title"),
+                        Said.verbatim(words + number + "."),
+                        null,
+                        null,
+                        0.1,
+                        List.of(),
+                        Said.verbatim("house rule")))
+                .toList();
+        var page = new SheetPage(
+                        SheetCars.withFindings(SheetCars.finished(), findings),
+                        SheetCars.SHOP,
+                        SheetCars.NOW,
+                        VisitNotes.NONE,
+                        SheetRoom.TRIED.getLast(),
+                        Reader.DEFAULT)
+                .write();
+        assertThat(IntStream.range(0, 15)).allSatisfy(number -> assertThat(page).contains("Number " + number + "."));
+        assertThat(page).contains("and 5 more").doesNotContain("Number 15.");
+    }
+
+    @Test
+    void whatWasSeenDamagedIsOnTheRecordHoweverLittleRoomThereIs() {
+        var base = SheetCars.finished();
+        var readings = List.of(
+                new Reading("w-1", Measure.DISC_CRACKS, Corner.LF, null, null, 2, "", null, null),
+                new Reading("w-2", Measure.DISC_PITTING, Corner.RF, null, Spot.INNER, 0, "", null, null));
+        var page = new SheetPage(
+                        SheetCars.ofVisit(base, SheetCars.visit(base.visit(), readings, List.of(), "")),
+                        SheetCars.SHOP,
+                        SheetCars.NOW,
+                        VisitNotes.NONE,
+                        SheetRoom.TRIED.getLast(),
+                        Reader.DEFAULT)
+                .write();
+        assertThat(page).contains("Disc cracks: marked (LF)").doesNotContain("pitting: none");
     }
 
     @Test

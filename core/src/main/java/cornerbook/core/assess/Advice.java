@@ -12,6 +12,7 @@ import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Listed;
 import cornerbook.core.say.Said;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -31,6 +32,14 @@ import org.jspecify.annotations.Nullable;
  */
 public record Advice(
         String key, List<Finding> findings, @Nullable SetOf set) {
+    private static final Set<Todo.Action> OWED_BY_THE_SHOP = EnumSet.of(
+            Todo.Action.TORQUE_AGAIN,
+            Todo.Action.END_SERVICE_MODE,
+            Todo.Action.SET_PRESSURE,
+            Todo.Action.MEASURE_AGAIN,
+            Todo.Action.LIFT_OTHERWISE,
+            Todo.Action.CHECK_TOOL);
+
     public Advice {
         findings = List.copyOf(findings);
     }
@@ -92,6 +101,13 @@ public record Advice(
     /** The first stands for all: they say the same. */
     public Finding first() {
         return findings.getFirst();
+    }
+
+    /** Whether it asks for work that is the customer's to order or decline; what the shop owes with its own work is not. */
+    public boolean mayBeDeclined() {
+        return todo().map(Todo::action)
+                .filter(action -> !OWED_BY_THE_SHOP.contains(action))
+                .isPresent();
     }
 
     /** What it asks for; empty where nothing is to be done. */

@@ -1,6 +1,7 @@
 package cornerbook.core.finding;
 
 import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.say.Said;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.Optional;
@@ -23,7 +24,7 @@ public record Limit(
         double value,
         @Nullable MonthDay from,
         @Nullable MonthDay until,
-        String citation) {
+        Said citation) {
     /** Whether it is our own rule, and no law of the place. */
     public boolean isHouseRule() {
         return jurisdiction.equals(LimitTable.ANYWHERE);

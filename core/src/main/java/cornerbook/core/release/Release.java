@@ -4,6 +4,7 @@ import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Visit;
+import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.ReadingLimit;
@@ -16,6 +17,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Decides what keeps a car from leaving. */
@@ -55,12 +57,15 @@ public final class Release {
         return of(visit, tight(visit), BY_THE_VISIT, false, findings);
     }
 
-    /** Whether a caliper came off its pads, or anything else was done for which the pedal has to be pumped. */
-    public static boolean brakesWereOpened(Visit visit) {
-        var done = done(visit);
-        return BY_THE_VISIT.stream()
-                .filter(rule -> rule.point().kind() == OpenPoint.Kind.PEDAL)
-                .anyMatch(rule -> rule.openedBy().stream().anyMatch(done::contains));
+    /** Where a caliper came off its pads, or anything else was done for which the pedal has to be pumped. */
+    public static Set<Axle> brakesOpened(Visit visit) {
+        return new StandingReadings(visit)
+                .all().stream()
+                        .filter(reading -> ReleaseRule.opensBrake(reading.measure()) && !isNotDone(reading))
+                        .map(Reading::corner)
+                        .filter(Objects::nonNull)
+                        .map(Corner::axle)
+                        .collect(Collectors.toCollection(() -> EnumSet.noneOf(Axle.class)));
     }
 
     /** Where every fastener of the wheel that the car leaves on was ticked, or its torque was read. */

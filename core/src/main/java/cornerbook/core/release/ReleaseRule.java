@@ -118,6 +118,11 @@ public record ReleaseRule(OpenPoint point, List<String> openedBy, String closedB
         return List.copyOf(rules);
     }
 
+    /** Whether it is work after which the pedal has to be pumped. */
+    static boolean opensBrake(Measure measure) {
+        return Stream.of(CALIPER_OFF, DRUM_OFF, OPENED).anyMatch(work -> work.contains(measure));
+    }
+
     private static ReleaseRule of(Kind kind, @Nullable Corner corner, Stream<String> openedBy, Measure closedBy) {
         var closes = place(closedBy, corner);
         return new ReleaseRule(

@@ -273,5 +273,5 @@ public interface TyreSaid extends Said {
 
     record DaysBetween(LocalDate from, LocalDate until) implements TyreSaid {}
 
-    record HouseRule(String citation) implements TyreSaid {}
+    record HouseRule(Said citation) implements TyreSaid {}
 }

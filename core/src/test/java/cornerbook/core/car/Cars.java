@@ -47,7 +47,7 @@ public final class Cars {
     private Cars() {}
 
     public static Limit limit(Limit.Kind kind, @Nullable SeasonKind season, double value) {
-        return new Limit("*", kind, season, value, null, null, "invented for tests");
+        return new Limit("*", kind, season, value, null, null, Said.verbatim("invented for tests"));
     }
 
     public static Vehicle vehicle() {

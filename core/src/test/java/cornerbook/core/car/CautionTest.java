@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.core.battery.Chemistry;
 import cornerbook.core.battery.TwelveVoltBattery;
+import cornerbook.core.brake.BrakeDetails;
 import cornerbook.core.brake.BrakeSpecification.Caliper;
+import cornerbook.core.brake.DrumBrake;
 import cornerbook.core.corner.Axle;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -34,6 +36,7 @@ class CautionTest {
                     List.of(SERVICE_PLUG, BY_WIRE_CLOSES, CHOCKED, SERVICE_MODE_FIRST, SUPPORT_12_V)),
             Map.entry(WorkStep.LOOK_OVER, List.of(DAMAGED_STUD)),
             Map.entry(WorkStep.PADS_AND_MOVEMENT, List.of(DUST, HOT_DISC, NEVER_BY_ITS_HOSE)),
+            Map.entry(WorkStep.DRUM, List.of(DUST)),
             Map.entry(WorkStep.PISTON_AND_HARDWARE, List.of(FLUID_RISES)),
             Map.entry(WorkStep.HUB_AND_DISC_APART, List.of(DIAL_AT_SAME_RADIUS)),
             Map.entry(WorkStep.CLEANED_AND_LUBRICATED, List.of(DUST, GRINDING)),
@@ -48,6 +51,9 @@ class CautionTest {
             Map.entry(WorkStep.BATTERY, List.of(LET_IT_SLEEP, STANDBY_ASLEEP, TERMINALS_ELECTRIC)),
             Map.entry(WorkStep.BATTERY_CHARGED, List.of(NEVER_CHARGE_FROZEN, CHARGING_GAS, CHARGED_BY_CONVERTER)),
             Map.entry(WorkStep.AFTER_THE_DRIVE, List.of(HOT_DISC, WALKING_SPEED, AIM_AT_ALL_FOUR)));
+
+    private static final Vehicle DRUMS =
+            Cars.withRearDrums(new DrumBrake(228.6, 230.6, 5.0, 1.0), BrakeDetails.NOT_KNOWN);
 
     @Test
     void electricCarWithAParkingBrakeMotor() {
@@ -90,8 +96,17 @@ class CautionTest {
         }
     }
 
+    /** The dust of a drum comes out with the drum, not with a brush. */
+    @Test
+    void dustIsMindedWhereTheDrumComesOff() {
+        assertThat(ServiceSteps.atCorner(DRUMS, Axle.REAR))
+                .filteredOn(step -> step.step() == WorkStep.DRUM)
+                .singleElement()
+                .satisfies(step -> assertThat(step.cautions()).contains(DUST));
+    }
+
     static Stream<Vehicle> cars() {
-        return Stream.of(ELECTRIC, HYBRID, ENGINE_WITH_LEVER, LITHIUM, Cars.withBrake(Caliper.SLIDING, false));
+        return Stream.of(DRUMS, ELECTRIC, HYBRID, ENGINE_WITH_LEVER, LITHIUM, Cars.withBrake(Caliper.SLIDING, false));
     }
 
     @ParameterizedTest

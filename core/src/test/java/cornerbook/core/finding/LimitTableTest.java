@@ -3,6 +3,7 @@ package cornerbook.core.finding;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.say.Said;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.List;
@@ -39,8 +40,9 @@ class LimitTableTest {
 
     @Test
     void outsideItsDaysTheNextRuleServes() {
-        var table = new LimitTable(
-                List.of(WINTER_RULE, new Limit("SE", Limit.Kind.TREAD_LEGAL, null, 1.6, null, null, "all year")));
+        var table = new LimitTable(List.of(
+                WINTER_RULE,
+                new Limit("SE", Limit.Kind.TREAD_LEGAL, null, 1.6, null, null, Said.verbatim("all year"))));
         assertThat(legal(table, LocalDate.of(2026, 10, 20), LocalDate.of(2027, 4, 15)))
                 .isEqualTo(3.0);
         assertThat(legal(table, LocalDate.of(2027, 4, 20), LocalDate.of(2027, 10, 20)))
@@ -51,14 +53,15 @@ class LimitTableTest {
     @Test
     void aRegionWithoutARuleOfItsOwnHasThatOfItsCountry() {
         var table = new LimitTable(List.of(
-                new Limit("*", Limit.Kind.TREAD_LEGAL, null, 1.6, null, null, "house"),
-                new Limit("US", Limit.Kind.TREAD_LEGAL, null, 1.5875, null, null, "of the country"),
-                new Limit("CA-QC", Limit.Kind.TREAD_LEGAL, null, 1.6, null, null, "of the region")));
-        assertThat(table.get("US-VT", Limit.Kind.TREAD_LEGAL, null).citation()).isEqualTo("of the country");
+                new Limit("*", Limit.Kind.TREAD_LEGAL, null, 1.6, null, null, Said.verbatim("house")),
+                new Limit("US", Limit.Kind.TREAD_LEGAL, null, 1.5875, null, null, Said.verbatim("of the country")),
+                new Limit("CA-QC", Limit.Kind.TREAD_LEGAL, null, 1.6, null, null, Said.verbatim("of the region"))));
+        assertThat(table.get("US-VT", Limit.Kind.TREAD_LEGAL, null).citation())
+                .isEqualTo(Said.verbatim("of the country"));
         assertThat(table.findLaw("US-VT", Limit.Kind.TREAD_LEGAL))
                 .map(Limit::citation)
-                .hasValue("of the country");
-        assertThat(table.get("CA-NB", Limit.Kind.TREAD_LEGAL, null).citation()).isEqualTo("house");
+                .hasValue(Said.verbatim("of the country"));
+        assertThat(table.get("CA-NB", Limit.Kind.TREAD_LEGAL, null).citation()).isEqualTo(Said.verbatim("house"));
         assertThat(table.findLaw("CA-NB", Limit.Kind.TREAD_LEGAL)).isEmpty();
         assertThat(table.places()).containsExactly("CA-QC", "US");
     }
@@ -76,6 +79,6 @@ class LimitTableTest {
                 3.0,
                 MonthDay.of(fromMonth, fromDay),
                 MonthDay.of(untilMonth, untilDay),
-                "invented for tests");
+                Said.verbatim("invented for tests"));
     }
 }

@@ -7,6 +7,7 @@ import cornerbook.core.car.Cars;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.Visit;
+import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.Finding;
@@ -46,6 +47,15 @@ class ReleaseTest {
     void heatOfTheDiscsIsReadWithTheWheelsOn() {
         var warm = Cars.reading(Measure.DISC_TEMPERATURE, Corner.RR, null, null, 60);
         assertThat(open(inTheBay(warm), NONE)).isEmpty();
+    }
+
+    @Test
+    void onlyTheAxleWhoseBrakesWereOpenedHasNewlyMovedParts() {
+        var looked = Cars.reading(Measure.PAD_THICKNESS, Corner.LF, null, Spot.INNER, 8.5);
+        var opened = Cars.reading(Measure.BRACKET_CLEANED, Corner.RR, null, null, 1);
+        var not = Cars.reading(Measure.PADS_REPLACED, Corner.LF, null, null, 0);
+        assertThat(Release.brakesOpened(inTheBay(looked, not))).isEmpty();
+        assertThat(Release.brakesOpened(inTheBay(looked, opened, not))).containsExactly(Axle.REAR);
     }
 
     @Test

@@ -38,7 +38,7 @@ public record Departure(
                                 .map(reader::say)
                                 .findFirst()
                                 .orElse(reason.sentence()),
-                        reason.reason(),
+                        ended(reason.reason()),
                         told(reason)))
                 .toList();
     }
@@ -46,6 +46,11 @@ public record Departure(
     /** Whether somebody said why the car leaves with this open. */
     public boolean answers(OpenPoint point) {
         return reasons.stream().map(Reason::caution).anyMatch(point.key()::equals);
+    }
+
+    /** As a sentence among others, whether or not it was typed with its stop. */
+    private static String ended(String words) {
+        return words.isEmpty() || ".!?…".indexOf(words.charAt(words.length() - 1)) >= 0 ? words : words + ".";
     }
 
     private @Nullable String told(Reason reason) {

@@ -6,6 +6,7 @@ import cornerbook.app.book.car.CarLedger;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.store.Transactions;
 import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Mileage;
 import cornerbook.core.car.Visit;
 import cornerbook.core.say.Amount;
 import cornerbook.core.torque.judge.Retorque;
@@ -129,8 +130,12 @@ public final class RetorqueLedger {
     }
 
     private static int record(Handle handle, String visitId, LocalDate date, double odometerKm, double torqueNm) {
-        var visit = new CarLedger(within(handle)).getOfVisit(visitId).getVisit(visitId);
-        if (date.isBefore(visit.date()) || odometerKm < visit.odometerKm()) {
+        var history = new CarLedger(within(handle)).getOfVisit(visitId);
+        var visit = history.getVisit(visitId);
+        boolean replaced = history.visits().stream()
+                .filter(later -> later.date().isAfter(visit.date()))
+                .anyMatch(later -> Mileage.replacedOdometerKm(later).isPresent());
+        if (date.isBefore(visit.date()) || (odometerKm < visit.odometerKm() && !replaced)) {
             throw new BookException(new VisitSaid.RetorqueTooEarly(
                     date, Amount.of(odometerKm, "km"), visit.date(), Amount.of(visit.odometerKm(), "km")));
         }

@@ -9,7 +9,6 @@ import cornerbook.app.desk.Typed;
 import cornerbook.app.desk.burnish.BurnishPage.Field;
 import cornerbook.app.request.Told;
 import cornerbook.core.brake.burnish.BurnishDrive;
-import cornerbook.core.brake.burnish.BurnishSaid;
 import cornerbook.core.brake.burnish.judge.BurnishPlanning;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.say.Refused;
@@ -45,10 +44,13 @@ public final class BurnishHandler {
         var known = BurnishPlanning.of(vehicle, AIR_C);
         var share = asked.value("frontShare", w.of("front-share"), PERCENT, percent(known.frontShare()));
         var massKg = asked.value("mass", w.of("mass"), "kg", known.massKg());
-        var frontMassKg = asked.value("frontDiscMass", w.of("front-disc-mass"), "kg", known.frontDiscMassKg());
-        var frontMm = asked.value("frontDiscDiameter", w.of("front-disc-diameter"), "mm", known.frontDiscDiameterMm());
-        var rearMassKg = asked.value("rearDiscMass", w.of("rear-disc-mass"), "kg", known.rearDiscMassKg());
-        var rearMm = asked.value("rearDiscDiameter", w.of("rear-disc-diameter"), "mm", known.rearDiscDiameterMm());
+        // A drum has no field.
+        boolean front = known.axles().contains(Axle.FRONT);
+        boolean rear = known.axles().contains(Axle.REAR);
+        var frontMassKg = !front ? null : asked.value("frontDiscMass", w.of("front-disc-mass"), "kg", known.frontDiscMassKg());
+        var frontMm = !front ? null : asked.value("frontDiscDiameter", w.of("front-disc-diameter"), "mm", known.frontDiscDiameterMm());
+        var rearMassKg = !rear ? null : asked.value("rearDiscMass", w.of("rear-disc-mass"), "kg", known.rearDiscMassKg());
+        var rearMm = !rear ? null : asked.value("rearDiscDiameter", w.of("rear-disc-diameter"), "mm", known.rearDiscDiameterMm());
         var airC = asked.value("air", w.of("air"), "°C", AIR_C);
         List<String> missing = List.of();
         List<BurnishDrive> drives = List.of();
@@ -64,8 +66,7 @@ public final class BurnishHandler {
                     rearMassKg,
                     rearMm,
                     airC == null ? AIR_C : airC);
-            missing = planning.missing().stream()
-                    .filter(each -> !(each instanceof BurnishSaid.HasDrums))
+            missing = planning.missing(planning.axles()).stream()
                     .map(Told::begin)
                     .toList();
             if (asked.isSound() && missing.isEmpty()) {

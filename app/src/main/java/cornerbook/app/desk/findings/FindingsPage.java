@@ -10,6 +10,7 @@ import cornerbook.app.picture.brake.BrakeFigure;
 import cornerbook.app.picture.brake.SeizingOverMonths;
 import cornerbook.app.picture.car.CarFromAbove;
 import cornerbook.app.request.Told;
+import cornerbook.core.assess.Advice;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.assess.NotJudged;
 import cornerbook.core.assess.SaidOnce;
@@ -70,7 +71,7 @@ public record FindingsPage(Assessment assessment, List<Photo> photos, List<Decli
     /** What the findings ask for, and the answers of the customer. */
     public List<Line> advised() {
         return assessment.advice().stream()
-                .filter(advice -> advice.todo().isPresent())
+                .filter(Advice::mayBeDeclined)
                 .map(advice -> new Line(
                         advice.key(),
                         Told.begin(advice.asked()),

@@ -50,6 +50,10 @@ public final class PressureFindings {
             if (arrived != null) {
                 leak = readings.ofWheel(Measure.PRESSURE_FOUND, arrived)
                         .filter(found -> gauge.kpa(found) < PressureCurve.WARNING_SHARE * placardKpa)
+                        // Where a hole was found, nobody looks for the leak.
+                        .filter(found -> readings.ofWheel(Measure.PUNCTURE, arrived)
+                                .filter(hole -> Math.round(hole.value()) > 0)
+                                .isEmpty())
                         .map(found -> foundLow(corner, arrived, arrived.equals(left), found, gauge, placardKpa, loss))
                         .or(() -> loss.filter(AirLoss::slowLeak)
                                 .map(lost -> slowLeak(corner, arrived, lost, placardKpa, visit.date())));

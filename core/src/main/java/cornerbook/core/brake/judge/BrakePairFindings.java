@@ -37,8 +37,10 @@ public final class BrakePairFindings {
 
     private static final double DRAGS_C = 100 / 1.8;
 
-    private static final List<Pair> AT_DISCS = List.of(Pair.PADS, Pair.DISCS);
-    private static final List<Pair> AT_DRUMS = List.of(Pair.SHOES, Pair.DRUMS);
+    /** New discs and drums bring their pads and shoes with them, which are then not asked for once more. */
+    private static final List<Pair> AT_DISCS = List.of(Pair.DISCS, Pair.PADS);
+
+    private static final List<Pair> AT_DRUMS = List.of(Pair.DRUMS, Pair.SHOES);
 
     private BrakePairFindings() {}
 
@@ -81,7 +83,11 @@ public final class BrakePairFindings {
                     .map(corner -> new BrakeCorner(corner, given.vehicle(), given.readings()))
                     .toList();
             for (var pair : given.vehicle().axle(axle).brake().hasDrum() ? AT_DRUMS : AT_DISCS) {
-                due(axle, pair, corners, worn).ifPresent(findings::add);
+                var due = due(axle, pair, corners, worn);
+                due.ifPresent(findings::add);
+                if (due.isPresent() && due.get().plainWords() instanceof BrakeSaid.PairAskedFor) {
+                    break;
+                }
             }
             heat(axle, corners).ifPresent(findings::add);
         }

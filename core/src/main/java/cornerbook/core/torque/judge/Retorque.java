@@ -2,6 +2,7 @@ package cornerbook.core.torque.judge;
 
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
+import cornerbook.core.car.Mileage;
 import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
@@ -26,7 +27,18 @@ public record Retorque(String visitId, double dueOdometerKm, LocalDate dueDate, 
                 .flatMap(earlier -> after(history, earlier).stream())
                 .findFirst()
                 .filter(due -> fitted(history.getVisit(due.visitId())).equals(visit.arrivedOn()))
-                .filter(due -> !visit.date().isBefore(due.dueDate()) || visit.odometerKm() >= due.dueOdometerKm());
+                .filter(due -> !visit.date().isBefore(due.dueDate())
+                        || runKm(history, due, visit) >= dueAfterKm(history, due));
+    }
+
+    /** As the car ran, also where its odometer was replaced meanwhile. */
+    private static double runKm(CarHistory history, Retorque due, Visit visit) {
+        var mileage = new Mileage(history.visits());
+        return mileage.sinceFirstKm(visit) - mileage.sinceFirstKm(history.getVisit(due.visitId()));
+    }
+
+    private static double dueAfterKm(CarHistory history, Retorque due) {
+        return due.dueOdometerKm() - history.getVisit(due.visitId()).odometerKm();
     }
 
     private static Map<Corner, String> fitted(Visit visit) {

@@ -90,7 +90,7 @@ public final class TreadFindings {
 
     private static ReadingLimit limit(Subject subject, Limit limit, Verdict outside, Said sentence) {
         return ReadingLimit.atLeast(
-                limit.value(), Measure.TREAD_DEPTH, subject, outside, sentence, Said.verbatim(limit.citation()), null);
+                limit.value(), Measure.TREAD_DEPTH, subject, outside, sentence, limit.citation(), null);
     }
 
     private static Judgement judge(Case given, SetSpan span, SetForecast forecast) {
@@ -128,7 +128,7 @@ public final class TreadFindings {
                 Label.LOWEST_AT_FITTING,
                 new TreadSaid.DepthAtFitting(
                         mm(lowest.getAsDouble()), mm(wise.value()), lowest.getAsDouble() < wise.value()),
-                Said.verbatim(wise.citation()));
+                wise.citation());
     }
 
     /**
@@ -137,7 +137,7 @@ public final class TreadFindings {
      * @param lies whether its wheels have come off: nobody drives on them, however worn they are
      */
     static Finding ofSet(SetForecast forecast, Limit limit, boolean lies, @Nullable Evidence atFitting) {
-        var limitSource = Said.verbatim(limit.citation());
+        var limitSource = limit.citation();
         var weakest = weakest(forecast);
         var groove = lowest(weakest);
         var verdict = verdict(forecast, groove, lies);

@@ -24,8 +24,6 @@ public final class AgeRules {
     }
 
     private static Said source(Limit limit) {
-        return limit.jurisdiction().equals("*")
-                ? new TyreSaid.HouseRule(limit.citation())
-                : Said.verbatim(limit.jurisdiction() + ": " + limit.citation());
+        return limit.jurisdiction().equals("*") ? new TyreSaid.HouseRule(limit.citation()) : limit.citation();
     }
 }

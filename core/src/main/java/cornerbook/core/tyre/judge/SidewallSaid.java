@@ -91,7 +91,7 @@ public interface SidewallSaid extends Said {
 
     record YearsReachedOn(Amount years, LocalDate day) implements SidewallSaid {}
 
-    record AgeSource(String citation) implements SidewallSaid {}
+    record AgeSource(Said citation) implements SidewallSaid {}
 
     record LoadUnread(String tag, Said why) implements SidewallSaid {}
 

@@ -171,7 +171,7 @@ public final class TyreAgeFindings {
         return new Evidence(
                 what,
                 new SidewallSaid.YearsReachedOn(wholeYears(limit), code.reaches(limit.value())),
-                Said.verbatim(limit.citation()));
+                limit.citation());
     }
 
     private Said plainWords(Verdict verdict, SidewallSaid.TyreOf tyre, DateCode code) {

@@ -189,7 +189,7 @@ public final class TyreLawFindings {
      * @param from null when it says so today
      */
     private void add(@Nullable LocalDate from, Said title, Said plainWords, Limit law, List<Evidence> more) {
-        var source = Said.verbatim(law.citation());
+        var source = law.citation();
         findings.add(new Finding(
                         new Subject(Subject.Part.TYRE_LAW, null, null, null),
                         from == null ? Verdict.SPENT : Verdict.RUNS_OUT,

@@ -54,7 +54,7 @@ record DepthRules(
     }
 
     private static Ruled house(Limit limit) {
-        return new Ruled(limit.value(), Said.verbatim(limit.citation()), true);
+        return new Ruled(limit.value(), limit.citation(), true);
     }
 
     /** What the planner keeps. */

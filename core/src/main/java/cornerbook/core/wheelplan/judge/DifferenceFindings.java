@@ -109,7 +109,7 @@ public final class DifferenceFindings {
         if (drive != DriveLayout.ALL || needs.rules().allWheel() != null) {
             return Optional.empty();
         }
-        var source = Said.verbatim(house.citation());
+        var source = house.citation();
         return judge(
                 corner -> true,
                 house.value(),

@@ -163,6 +163,19 @@ class PressureFindingsTest {
                 .isEqualTo(low);
     }
 
+    /** The hole is told by whoever looked the tyre over. */
+    @Test
+    void whereAHoleWasFoundNobodyLooksForTheLeak() {
+        var flat = Cars.reading(Measure.PRESSURE_FOUND, Corner.LF, "S-LF", null, 60);
+        for (var place : List.of(0, 2)) {
+            var hole = Cars.reading(Measure.PUNCTURE, Corner.LF, "S-LF", null, place);
+            var visit = new Visit("v", Cars.AUTUMN, 48_000, Cars.at("S-"), Cars.at("S-"), List.of(flat, hole));
+            assertThat(PressureFindings.judge(given(visit)).findings().stream()
+                            .anyMatch(finding -> finding.title() instanceof PressureSaid.CameLow))
+                    .isEqualTo(place == 0);
+        }
+    }
+
     /** A tyre that leaks and stays on the car has to be mended now; one that goes into store, before it goes on again. */
     @Test
     void aLowTyreThatComesOffMayWait() {

@@ -193,6 +193,17 @@ class BrakePartsTest {
                             .extracting(Evidence::value)
                             .containsExactly(new Amount(25.8, "mm", 1), BrakeSaid.Label.NOT_MEASURED);
                 });
+        var thinPad = Cars.reading(Measure.PAD_THICKNESS, Corner.LR, null, Spot.INNER, 1.2);
+        assertThat(pairs(findings(thinPad, Cars.reading(Measure.DISC_THICKNESS, Corner.LR, null, null, 25.7))))
+                .as("new discs bring their pads")
+                .extracting(Finding::title)
+                .containsExactly(new BrakeSaid.ReplacePair(Axle.REAR, Pair.DISCS));
+        assertThat(pairs(findings(thinPad, Cars.reading(Measure.DISC_THICKNESS, Corner.LR, null, null, 26.0))))
+                .as("a disc that is only read again brings none")
+                .extracting(Finding::title)
+                .containsExactly(
+                        new BrakeSaid.ReplacePair(Axle.REAR, Pair.DISCS),
+                        new BrakeSaid.ReplacePair(Axle.REAR, Pair.PADS));
         assertThat(pairs(findings(movement(Spot.INNER, 2))))
                 .as("it can be freed")
                 .isEmpty();

@@ -62,6 +62,18 @@ class RetorqueTest {
         assertThat(Retorque.after(Cars.history(right), right)).isPresent();
     }
 
+    /** The new odometer reads 20 km; the car ran 30 or 90 km since the wheels went on. */
+    @Test
+    void aReplacedOdometerNeitherHidesNorMakesTheDistance() {
+        var fitted = fitted();
+        var day = fitted.date().plusDays(1);
+        for (double run : List.of(30.0, 90.0)) {
+            var ended = Cars.reading(Measure.REPLACED_ODOMETER, null, null, null, fitted.odometerKm() + run - 20);
+            var came = new Visit("came", day, 20, Cars.at("W-"), Map.of(), List.of(ended));
+            assertThat(dueOnArrival(fitted, came).isPresent()).isEqualTo(run > 80);
+        }
+    }
+
     /** 80 km after the wheels went on, as the car's specification asks. */
     @Test
     void wheelsThatAreStillOnWereDueByTheirDistanceOrTheirDay() {

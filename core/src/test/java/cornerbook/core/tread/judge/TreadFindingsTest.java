@@ -30,7 +30,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** What is said of a winter set whose forecast is given: season's minimum 4 mm, legal 1.6 mm, new 8 mm, all invented. */
 class TreadFindingsTest {
     private static final Limit INVENTED =
-            new Limit("*", Limit.Kind.TREAD_SEASON, SeasonKind.WINTER, 4, null, null, "invented");
+            new Limit("*", Limit.Kind.TREAD_SEASON, SeasonKind.WINTER, 4, null, null, Said.verbatim("invented"));
     private static final SetOf WINTER_SET = new SetOf(SeasonKind.WINTER);
     private static final Said MINIMUM = new TreadSaid.Asked(mm(1.6), mm(4), false);
 

@@ -16,6 +16,7 @@ import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Knowledge;
 import cornerbook.core.finding.Limit;
 import cornerbook.core.finding.LimitTable;
+import cornerbook.core.say.Said;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.ArrayList;
@@ -133,6 +134,6 @@ final class FittedCar {
 
     private static Limit law(
             String place, Limit.Kind kind, double value, @Nullable MonthDay from, @Nullable MonthDay until) {
-        return new Limit(place, kind, null, value, from, until, "law of " + place);
+        return new Limit(place, kind, null, value, from, until, Said.verbatim("law of " + place));
     }
 }

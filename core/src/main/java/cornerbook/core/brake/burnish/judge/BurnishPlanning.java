@@ -14,6 +14,7 @@ import cornerbook.core.say.Said;
 import cornerbook.core.tyre.TyreSize;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -62,8 +63,8 @@ public record BurnishPlanning(
                 airC);
     }
 
-    /** What is missing for a plan; empty when nothing is. */
-    public List<Said> missing() {
+    /** What is missing for a plan of these axles; empty when nothing is. */
+    public List<Said> missing(Collection<Axle> axles) {
         var missing = new ArrayList<Said>();
         if (massKg == null) {
             missing.add(new BurnishSaid.KerbMass());
@@ -71,7 +72,7 @@ public record BurnishPlanning(
         if (frontShare == null) {
             missing.add(new BurnishSaid.FrontAxleShare());
         }
-        for (var axle : Axle.values()) {
+        for (var axle : axles) {
             if (vehicle.axle(axle).brake().hasDrum()) {
                 missing.add(new BurnishSaid.HasDrums(axle));
                 continue;
@@ -137,7 +138,7 @@ public record BurnishPlanning(
         var drivenMassKg = drivenMassKg();
         var brakingShare = frontBrakingShare();
         if (drivenMassKg == null || brakingShare == null || discMassKg == null || diameterMm == null) {
-            throw new Refused(new BurnishSaid.PlanLacks(Listed.commas(missing())));
+            throw new Refused(new BurnishSaid.PlanLacks(Listed.commas(missing(List.of(axle)))));
         }
         var brake = vehicle.axle(axle).brake();
         var car = new BrakedCar(

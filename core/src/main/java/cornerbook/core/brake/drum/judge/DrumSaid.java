@@ -50,7 +50,7 @@ public interface DrumSaid extends Said {
 
     record Soaked() implements DrumSaid {}
 
-    record LiningSource(String citation) implements DrumSaid {}
+    record LiningSource(Said citation) implements DrumSaid {}
 
     record DrumTitle(Corner corner, Amount diameter, Amount discard) implements DrumSaid {}
 

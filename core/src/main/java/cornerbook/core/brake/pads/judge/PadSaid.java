@@ -84,7 +84,7 @@ public interface PadSaid extends Said {
     /** The same of its minimum. */
     record Replace(Amount minimum) implements PadSaid {}
 
-    record Source(String citation) implements PadSaid {}
+    record Source(Said citation) implements PadSaid {}
 
     record CauseChance(BrakeCause cause, Amount chance) implements PadSaid {}
 

@@ -49,7 +49,7 @@ public interface SeizingSaid extends Said {
 
     record Months(int months) implements SeizingSaid {}
 
-    record KeepsChance(Amount risk, String citation) implements SeizingSaid {}
+    record KeepsChance(Amount risk, Said citation) implements SeizingSaid {}
 
     record Exposure(Amount salt, boolean garaged, Amount perYear, Amount friction) implements SeizingSaid {}
 }
