@@ -146,7 +146,8 @@ public final class Cars {
                         known.fluidChange(),
                         known.pressureWarning(),
                         known.mounting(),
-                        true));
+                        true,
+                        null));
     }
 
     private static Vehicle with(Vehicle car, String id, WheelFastener fastener, TwelveVoltBattery battery) {
@@ -175,7 +176,7 @@ public final class Cars {
         var wheels = new ArrayList<Wheel>();
         for (var corner : Corner.values()) {
             wheels.add(new Wheel(
-                    prefix + corner, new Tyre("Invented tread", "225/55R18", 98, "V", null, false, false, 8), null));
+                    prefix + corner, new Tyre("Invented tread", "225/55R18", 98, "V", null, false, false, 8.0), null));
         }
         return new WheelSet(season + "-set", season, "A-3", wheels);
     }
@@ -184,7 +185,7 @@ public final class Cars {
     public static WheelSet withTins(@Nullable String... tins) {
         var wheels = new ArrayList<Wheel>();
         for (var corner : Corner.values()) {
-            var tyre = new Tyre("Invented tread", "225/55R18", 98, "V", tins[corner.ordinal()], false, false, 8);
+            var tyre = new Tyre("Invented tread", "225/55R18", 98, "V", tins[corner.ordinal()], false, false, 8.0);
             wheels.add(new Wheel("W-" + corner, tyre, null));
         }
         return new WheelSet("WINTER-set", SeasonKind.WINTER, null, wheels);

@@ -82,11 +82,11 @@ public final class TreadForecaster {
     WearParameters parameters(WheelSet set) {
         return learned(set)
                 .map(row -> row.learned().parameters())
-                .orElse(WearParameters.defaults(history.vehicle().drive()));
+                .orElse(WearParameters.defaults(history.vehicle().wearsAs()));
     }
 
     private Optional<WearKnowledge.Row> learned(WheelSet set) {
-        return knowledge.wear().find(history.vehicle().drive(), set.season(), model(set));
+        return knowledge.wear().find(history.vehicle().wearsAs(), set.season(), model(set));
     }
 
     private static @Nullable String model(WheelSet set) {
@@ -124,16 +124,19 @@ public final class TreadForecaster {
         }
         return new WearHistory(
                 history.vehicle().id(),
-                history.vehicle().drive(),
+                history.vehicle().wearsAs(),
                 set.season(),
                 model(set),
                 set.wheels().stream().map(this::newDepth).toList(),
                 readings);
     }
 
-    /** The stated depth, unless a reading taken before the tyre ran in the book shows that it came used. */
+    /** The stated depth, unless nobody stated one, or a reading taken before the tyre ran in the book shows that it came used. */
     private NewDepth newDepth(Wheel wheel) {
-        double statedMm = wheel.tyre().newDepthMm();
+        double statedMm = wheel.tyre().newDepthOrUsualMm();
+        if (wheel.tyre().newDepthMm() == null) {
+            return NewDepth.unknown(statedMm);
+        }
         boolean used = visits.stream()
                 .filter(visit -> runs.run(visit, wheel.tag()).total() == 0)
                 .flatMap(visit -> current(visit).all(Measure.TREAD_DEPTH).stream())

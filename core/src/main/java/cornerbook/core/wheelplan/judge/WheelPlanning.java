@@ -81,7 +81,7 @@ public final class WheelPlanning {
         boolean staggered = Set.copyOf(asked.sizeAt().values()).size() > 1;
         return WheelPlanner.plan(
                         possible.request(),
-                        RotationPattern.customary(vehicle.drive(), directional, staggered),
+                        RotationPattern.customary(vehicle.wearsAs(), directional, staggered),
                         scenarios(needs.set, needs.posterior))
                 .map(possible::toldIn)
                 .map(plan -> new SetPlan(
@@ -124,7 +124,7 @@ public final class WheelPlanning {
                     .map(spot -> posterior.depth(spot, tyre, run).left().mean())
                     .toList();
             wheels.add(new WheelState(
-                    wheel.tag(), wheel.tyre().size(), wheel.tyre().directional(), depths, lastCorner(wheel.tag())));
+                    wheel.tag(), wheel.tyre().size(), wheel.tyre().mayBeDirectional(), depths, lastCorner(wheel.tag())));
         }
         var sizes = sizes(wheels);
         var seasons = new SetSeasons(

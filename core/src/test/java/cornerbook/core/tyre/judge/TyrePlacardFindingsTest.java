@@ -126,7 +126,7 @@ class TyrePlacardFindingsTest {
     }
 
     private List<Finding> judge(SeasonKind season, String size, int loadIndex, String speedSymbol) {
-        var tyre = new Tyre("Invented tread", size, loadIndex, speedSymbol, null, false, false, 8);
+        var tyre = new Tyre("Invented tread", size, loadIndex, speedSymbol, null, false, false, 8.0);
         var set = new WheelSet("S", season, null, List.of(new Wheel("W", tyre, null)));
         var judged = TyrePlacardFindings.judge(Cases.onlyOn(set, Corner.RR).last());
         notJudged.addAll(judged.notJudged());
