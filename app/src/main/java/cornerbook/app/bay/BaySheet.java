@@ -110,7 +110,8 @@ public record BaySheet(
      * @param source who says so; empty where the line says it, or the car's own data do
      * @param address where what is missing is given; null where nothing is
      */
-    public record Mind(String words, String source, @Nullable String address) {
+    public record Mind(
+            String words, String source, @Nullable String address) {
         public Mind(String words, String source) {
             this(words, source, null);
         }

@@ -89,8 +89,8 @@ final class BaySteps {
                     bay.say(new BaySaid.BrakeOf(new CornerName(corner))),
                     bay.say(new BaySaid.BrakeAt(corner)),
                     corner,
-                    asked(gap -> gap.part() == DataGap.Part.BRAKE
-                            && (gap.axle() == null || gap.axle() == corner.axle())),
+                    asked(gap ->
+                            gap.part() == DataGap.Part.BRAKE && (gap.axle() == null || gap.axle() == corner.axle())),
                     atBrake(corner),
                     List.of()));
         }

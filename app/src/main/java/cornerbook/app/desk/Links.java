@@ -167,6 +167,11 @@ public final class Links {
         return visit(visitId) + "/leaving";
     }
 
+    /** Readings of a visit go to the right car. */
+    public static String move(String visitId) {
+        return visit(visitId) + "/move";
+    }
+
     public static String cancel(String visitId) {
         return visit(visitId) + "/cancel";
     }

@@ -151,6 +151,7 @@ public final class CornerbookServer {
                 .post("/visits/{id}/retorque", entry::saveRetorque)
                 .get("/visits/{id}/data", visitData::show)
                 .post("/visits/{id}/data", visitData::save)
+                .post("/visits/{id}/move", visitData::move)
                 .post("/visits/{id}/cancel", visitData::cancel)
                 .post("/visits/{id}/restore", visitData::restore)
                 .get("/visits/{id}/findings", findings::show)

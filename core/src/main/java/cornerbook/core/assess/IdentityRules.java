@@ -79,7 +79,8 @@ public final class IdentityRules {
         }
     }
 
-    private void checkSizeAndService(String where, String sizeName, String size, @Nullable Integer loadIndex, @Nullable String speedSymbol) {
+    private void checkSizeAndService(
+            String where, String sizeName, String size, @Nullable Integer loadIndex, @Nullable String speedSymbol) {
         attempt(where + "/" + sizeName, () -> TyreSize.parse(size));
         if (loadIndex != null) {
             attempt(where + "/loadIndex", () -> new LoadIndex(loadIndex));

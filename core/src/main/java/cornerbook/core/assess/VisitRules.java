@@ -137,9 +137,7 @@ public final class VisitRules {
         }
         var wheel = wheels.get(tag);
         var newMm = wheel == null ? null : wheel.tyre().newDepthMm();
-        if (newMm != null
-                && reading.measure() == Measure.TREAD_DEPTH
-                && reading.value() > newMm + DEEPER_THAN_NEW_MM) {
+        if (newMm != null && reading.measure() == Measure.TREAD_DEPTH && reading.value() > newMm + DEEPER_THAN_NEW_MM) {
             add(
                     where + "/value",
                     new AssessSaid.DeeperThanNew(

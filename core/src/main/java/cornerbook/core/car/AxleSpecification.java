@@ -39,12 +39,6 @@ public record AxleSpecification(
             String speedSymbol,
             double placardPressureKpa,
             BrakeSpecification brake) {
-        this(
-                (Double) axleLoadKg,
-                tyreSize,
-                (Integer) loadIndex,
-                speedSymbol,
-                (Double) placardPressureKpa,
-                brake);
+        this((Double) axleLoadKg, tyreSize, (Integer) loadIndex, speedSymbol, (Double) placardPressureKpa, brake);
     }
 }

@@ -52,8 +52,7 @@ public enum Caution implements Said {
     LITHIUM_ABOVE_ZERO(Source.BATTERY_MAKERS, car -> mayBe(car, Chemistry.LITHIUM), WorkStep.BATTERY_CHARGED),
     NEVER_CHARGE_FROZEN(Source.BATTERY_MAKERS, car -> !isLithium(car), WorkStep.BATTERY_CHARGED),
     CHARGING_GAS(Source.BATTERY_MAKERS, car -> !isLithium(car), WorkStep.BATTERY_CHARGED),
-    CHARGER_FOR_AGM(
-            Source.COMMON_PRACTICE, car -> mayBe(car, Chemistry.AGM), WorkStep.BATTERY_CHARGED),
+    CHARGER_FOR_AGM(Source.COMMON_PRACTICE, car -> mayBe(car, Chemistry.AGM), WorkStep.BATTERY_CHARGED),
     CHARGED_BY_CONVERTER(Source.COMMON_PRACTICE, Vehicle::mayHaveHighVoltage, WorkStep.BATTERY_CHARGED),
     WALKING_SPEED(Source.COMMON_PRACTICE, WorkStep.AFTER_THE_DRIVE),
     AIM_AT_ALL_FOUR(Source.COMMON_PRACTICE, WorkStep.AFTER_THE_DRIVE);

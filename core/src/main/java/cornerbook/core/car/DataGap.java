@@ -56,10 +56,7 @@ public record DataGap(Part part, @Nullable Axle axle) implements Said {
                         known(Part.POWER, car.drivesElectric() != null),
                         known(Part.PLACE, !car.jurisdiction().equals(Vehicle.ANY_PLACE)),
                         ofAxles(car, Part.AXLE_LOAD, axle -> axle.axleLoadKg() != null),
-                        ofAxles(
-                                car,
-                                Part.SERVICE,
-                                axle -> axle.loadIndex() != null && axle.speedSymbol() != null),
+                        ofAxles(car, Part.SERVICE, axle -> axle.loadIndex() != null && axle.speedSymbol() != null),
                         ofAxles(car, Part.PLACARD_PRESSURE, axle -> axle.placardPressureKpa() != null),
                         ofAxles(car, Part.BRAKE, axle -> axle.brake().isKnown()),
                         known(Part.FASTENER, car.fastener() != null),

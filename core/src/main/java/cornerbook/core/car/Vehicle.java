@@ -83,6 +83,18 @@ public record Vehicle(
 
     public Vehicle withDetails(VehicleDetails known) {
         return new Vehicle(
-                id, name, plate, vin, drive, drivesElectric, jurisdiction, front, rear, fastener, battery, brakeFluid, known);
+                id,
+                name,
+                plate,
+                vin,
+                drive,
+                drivesElectric,
+                jurisdiction,
+                front,
+                rear,
+                fastener,
+                battery,
+                brakeFluid,
+                known);
     }
 }

@@ -81,17 +81,18 @@ public final class CarLedger {
 
     /** What cars are called, each kind once: what stands before the comma of a name. */
     public List<String> listKinds() {
-        return store.read(handle -> handle.select("select distinct name from vehicle where name <> plate").mapTo(String.class).stream()
-                .map(name -> name.replaceFirst(",.*", ""))
-                .distinct()
-                .sorted()
-                .toList());
+        return store.read(handle ->
+                handle.select("select distinct name from vehicle where name <> plate").mapTo(String.class).stream()
+                        .map(name -> name.replaceFirst(",.*", ""))
+                        .distinct()
+                        .sorted()
+                        .toList());
     }
 
     /** Whose law most cars are judged by; empty while there is no car. */
     public Optional<String> findUsualPlace() {
-        return store.read(handle -> handle
-                .select("select jurisdiction from vehicle group by jurisdiction order by count(*) desc, jurisdiction limit 1")
+        return store.read(handle -> handle.select(
+                        "select jurisdiction from vehicle group by jurisdiction order by count(*) desc, jurisdiction limit 1")
                 .mapTo(String.class)
                 .findFirst());
     }

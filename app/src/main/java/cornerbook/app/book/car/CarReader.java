@@ -61,6 +61,10 @@ public final class CarReader {
         }
     }
 
+    /** That a row of readings was not moved to the right car since. */
+    public static final String STANDS =
+            "not exists (select 1 from moved_reading where moved_reading.reading_id = reading.id)";
+
     private final Handle handle;
 
     public CarReader(Handle handle) {
@@ -157,7 +161,7 @@ public final class CarReader {
         var readings = new HashMap<String, List<Reading>>();
         query(
                 "select reading.* from reading join visit on visit.id = reading.visit_id where " + of.column
-                        + " = ? order by reading.visit_id, reading.place_in_list",
+                        + " = ? and " + STANDS + " order by reading.visit_id, reading.place_in_list",
                 id,
                 row -> readings.computeIfAbsent(row.getString("visit_id"), key -> new ArrayList<>())
                         .add(reading(row)));

@@ -73,9 +73,7 @@ final class VehicleRows {
     }
 
     private static void battery(Optional<TwelveVoltBattery> known, TableRow row) {
-        row.set(
-                        "battery_chemistry",
-                        known.map(TwelveVoltBattery::chemistry).orElse(null))
+        row.set("battery_chemistry", known.map(TwelveVoltBattery::chemistry).orElse(null))
                 .set(
                         "battery_capacity_ah",
                         known.map(TwelveVoltBattery::ratedCapacityAh).orElse(null))

@@ -11,8 +11,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
-import org.jdbi.v3.core.Handle;
 import java.util.function.Function;
+import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 
 /** Puts right what the book has of a set and its wheels, and keeps what stood there. Runs inside the caller's transaction. */
@@ -108,8 +108,12 @@ public final class WheelChanges {
         values.put(WheelValue.LOAD_INDEX, text(tyre.loadIndex(), String::valueOf));
         values.put(WheelValue.SPEED_SYMBOL, tyre.speedSymbol());
         values.put(WheelValue.TIN, tyre.tin());
-        values.put(WheelValue.DIRECTIONAL, text(tyre.directional(), flag -> YesOrNo.of(flag).written()));
-        values.put(WheelValue.ASYMMETRIC, text(tyre.asymmetric(), flag -> YesOrNo.of(flag).written()));
+        values.put(
+                WheelValue.DIRECTIONAL,
+                text(tyre.directional(), flag -> YesOrNo.of(flag).written()));
+        values.put(
+                WheelValue.ASYMMETRIC,
+                text(tyre.asymmetric(), flag -> YesOrNo.of(flag).written()));
         values.put(WheelValue.DEPTH_WHEN_NEW, text(tyre.newDepthMm(), depth -> depth + " mm"));
         values.put(WheelValue.SENSOR_IDENTITY, wheel.sensorId());
         values.put(WheelValue.MOUNTING, mounting == null ? null : mounting.written());

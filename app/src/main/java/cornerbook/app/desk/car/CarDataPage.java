@@ -47,8 +47,8 @@ public record CarDataPage(
             Set.of("/customer", "/vehicle", "/vehicle/frontAxle", "/vehicle/rearAxle");
 
     /** What may be not known and is looked up first; the rest is folded. */
-    private static final Set<String> LOOKED_UP = Set.of(
-            "/vehicle/frontAxle/brake", "/vehicle/rearAxle/brake", "/vehicle/fastener", "/vehicle/battery");
+    private static final Set<String> LOOKED_UP =
+            Set.of("/vehicle/frontAxle/brake", "/vehicle/rearAxle/brake", "/vehicle/fastener", "/vehicle/battery");
 
     private static final Set<String> CORNERS = Set.of("LF", "RF", "LR", "RR");
 

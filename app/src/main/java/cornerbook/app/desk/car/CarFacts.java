@@ -144,8 +144,7 @@ public final class CarFacts {
     }
 
     public static String axleLoad(AxleSpecification axle) {
-        return Told.say(
-                axle.axleLoadKg() == null ? new CarSaid.NotKnown() : Amount.exact(axle.axleLoadKg(), "kg"));
+        return Told.say(axle.axleLoadKg() == null ? new CarSaid.NotKnown() : Amount.exact(axle.axleLoadKg(), "kg"));
     }
 
     public static String drive(Vehicle vehicle) {

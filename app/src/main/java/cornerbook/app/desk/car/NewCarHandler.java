@@ -82,9 +82,10 @@ public final class NewCarHandler {
 
     private List<NewCarPage.Alike> alike(Vehicle car) {
         return desk.book().cars().listNamedLike(car.name(), car.vin()).stream()
-                .flatMap(other -> SameKind.sign(car, other)
-                        .map(sign -> new NewCarPage.Alike(other.id(), sign, NewCarPage.named(other)))
-                        .stream())
+                .flatMap(
+                        other -> SameKind.sign(car, other)
+                                .map(sign -> new NewCarPage.Alike(other.id(), sign, NewCarPage.named(other)))
+                                .stream())
                 .sorted(Comparator.comparing(NewCarPage.Alike::sign))
                 .limit(MOST_ALIKE)
                 .toList();
@@ -111,8 +112,7 @@ public final class NewCarHandler {
         NewCarPage.ASKED.stream()
                 .filter(pointer -> form.get(pointer).isEmpty())
                 .forEach(pointer -> errors.put(pointer, NewCarPage.leftOut()));
-        if (Arrays.stream(SeasonKind.values())
-                .noneMatch(season -> season.name().equals(form.get(NewCarPage.SEASON)))) {
+        if (Arrays.stream(SeasonKind.values()).noneMatch(season -> season.name().equals(form.get(NewCarPage.SEASON)))) {
             errors.put(NewCarPage.SEASON, NewCarPage.leftOut());
         }
         return errors;
@@ -165,6 +165,7 @@ public final class NewCarHandler {
                 response,
                 status,
                 "desk/car/new-car",
-                new NewCarPage(vehicleId, typed, errors, alike, desk.book().cars().listKinds()));
+                new NewCarPage(
+                        vehicleId, typed, errors, alike, desk.book().cars().listKinds()));
     }
 }

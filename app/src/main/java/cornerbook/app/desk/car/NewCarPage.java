@@ -110,7 +110,11 @@ public record NewCarPage(
         var order = new ArrayList<>(FIRST);
         order.add(SEASON);
         order.addAll(MORE);
-        return order.stream().filter(errors::containsKey).findFirst().orElse(PLATE).equals(pointer);
+        return order.stream()
+                .filter(errors::containsKey)
+                .findFirst()
+                .orElse(PLATE)
+                .equals(pointer);
     }
 
     /** As the page names the field, with a star where it cannot be left out. */

@@ -8,7 +8,6 @@ import cornerbook.app.book.Book;
 import cornerbook.app.desk.Links;
 import cornerbook.app.door.Chromium;
 import cornerbook.app.door.ServedShop;
-import cornerbook.app.exchange.CarForm;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.corner.Corner;
 import cornerbook.words.UnitSystem;

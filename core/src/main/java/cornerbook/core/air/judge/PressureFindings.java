@@ -85,7 +85,8 @@ public final class PressureFindings {
         return Arrays.stream(Corner.values())
                 .flatMap(corner -> Stream.ofNullable(
                                 given.vehicle().axle(corner.axle()).placardPressureKpa())
-                        .map(placardKpa -> AirToSet.of(placardKpa, given.visit()).limit(corner)))
+                        .map(placardKpa ->
+                                AirToSet.of(placardKpa, given.visit()).limit(corner)))
                 .toList();
     }
 

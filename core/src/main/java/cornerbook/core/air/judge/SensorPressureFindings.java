@@ -37,8 +37,8 @@ public final class SensorPressureFindings {
             var set = given.readings().ofWheel(Measure.PRESSURE_SET, tag);
             given.readings()
                     .ofWheel(Measure.SENSOR_PRESSURE, tag)
-                    .ifPresent(sensor ->
-                            set.ifPresent(reading -> findings.add(finding(given, corner, tag, sensor, reading, placardKpa))));
+                    .ifPresent(sensor -> set.ifPresent(
+                            reading -> findings.add(finding(given, corner, tag, sensor, reading, placardKpa))));
         }
         return Judgement.of(findings);
     }

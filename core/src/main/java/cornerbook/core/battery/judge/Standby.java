@@ -32,8 +32,8 @@ record Standby(Vehicle vehicle, TwelveVoltBattery battery, double currentMa, boo
         return readings.ofVehicle(Measure.STANDBY_CURRENT)
                 .map(Reading::value)
                 .map(currentMa -> new Standby(vehicle, battery, currentMa, true))
-                .orElseGet(() -> new Standby(
-                        vehicle, battery, vehicle.electric() ? ELECTRIC_MA : MOST_COMBUSTION_MA, false));
+                .orElseGet(() ->
+                        new Standby(vehicle, battery, vehicle.electric() ? ELECTRIC_MA : MOST_COMBUSTION_MA, false));
     }
 
     /** Whether something is awake that should sleep. */

@@ -130,8 +130,7 @@ public final class TyreLoadFindings {
                                         new SidewallSaid.HalfOfAxle(
                                                 Amount.of(axleLoadKg, "kg"), Amount.of(needKg, "kg")),
                                         Ground.SPECIFICATION),
-                                new Evidence(
-                                        Label.PLACARD_ASKS, axle.service(), Ground.SPECIFICATION_OUTRANKS)),
+                                new Evidence(Label.PLACARD_ASKS, axle.service(), Ground.SPECIFICATION_OUTRANKS)),
                         load.rule())
                 .todo(Todo.Action.FIT_ANOTHER_WHEEL);
     }

@@ -124,7 +124,11 @@ public final class WheelPlanning {
                     .map(spot -> posterior.depth(spot, tyre, run).left().mean())
                     .toList();
             wheels.add(new WheelState(
-                    wheel.tag(), wheel.tyre().size(), wheel.tyre().mayBeDirectional(), depths, lastCorner(wheel.tag())));
+                    wheel.tag(),
+                    wheel.tyre().size(),
+                    wheel.tyre().mayBeDirectional(),
+                    depths,
+                    lastCorner(wheel.tag())));
         }
         var sizes = sizes(wheels);
         var seasons = new SetSeasons(

@@ -123,3 +123,10 @@ alter table axle_as_known rename to vehicle_axle;
 
 -- The car of the same kind, or the data sheet, that data were copied from.
 alter table vehicle add column copied_from text;
+
+-- What was read at the wrong car stays where it was entered, struck; moved_to is the same reading at the right car, null for one that
+-- had been corrected already. Why, and who said so, stands in visit_change.
+create table moved_reading (
+    reading_id text primary key references reading (id),
+    moved_to text references reading (id)
+);

@@ -32,8 +32,7 @@ public final class PadsOfUnknownBrake {
                 ? Judgement.NONE
                 : thinner(at)
                         .filter(side -> at.padMm(side).orElseThrow() < legal.value())
-                        .map(side -> Judgement.of(
-                                below(at, side, at.padMm(side).orElseThrow(), legal)))
+                        .map(side -> Judgement.of(below(at, side, at.padMm(side).orElseThrow(), legal)))
                         .orElse(Judgement.NONE);
     }
 
@@ -56,8 +55,7 @@ public final class PadsOfUnknownBrake {
                         0,
                         List.of(
                                 new Evidence(side, mm(thicknessMm), BrakeSaid.Ground.RECORDED),
-                                new Evidence(
-                                        PadSaid.Label.LEGAL_MINIMUM, minimum, Said.verbatim(legal.citation())),
+                                new Evidence(PadSaid.Label.LEGAL_MINIMUM, minimum, Said.verbatim(legal.citation())),
                                 Deficiency.PAD_BELOW_LIMIT.evidence()),
                         new PadSaid.Source(legal.citation()))
                 .todo(Todo.Action.REPLACE_PAIR);
