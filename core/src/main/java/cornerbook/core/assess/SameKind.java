@@ -7,7 +7,6 @@ import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.VehicleDetails;
 import cornerbook.core.car.Vin;
 import cornerbook.core.lift.CarBody;
-import cornerbook.core.say.Said;
 import cornerbook.core.wheelplan.DifferenceLimits;
 import java.util.Arrays;
 import java.util.List;
@@ -26,7 +25,7 @@ public final class SameKind {
     private SameKind() {}
 
     /** By what two cars are taken for one kind, surest first. */
-    public enum Sign implements Said {
+    public enum Sign {
         VIN,
         NAME
     }

@@ -131,9 +131,7 @@ public final class ReadingLedger {
                     throw new BookException(problem);
                 });
                 fresh.add(reading);
-            } else if (isMoved(handle, reading)) {
-                continue;
-            } else if (!visit.readings().contains(known.get())) {
+            } else if (!visit.readings().contains(known.get()) && !isMoved(handle, reading)) {
                 throw new BookException(new VisitSaid.ReadingElsewhere(reading.id()));
             } else if (!known.get().equals(reading)) {
                 throw new BookException(new VisitSaid.ReadingOtherwise(reading.id()));

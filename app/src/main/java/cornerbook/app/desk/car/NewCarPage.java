@@ -45,6 +45,9 @@ public record NewCarPage(
     /** What cannot be left out. */
     static final List<String> ASKED = List.of(PLATE, OWNER, SIZE);
 
+    /** Whose name in the data of a car does not say whose it is, out of its group. */
+    private static final List<String> NAMED_HERE = List.of(OWNER, SIZE, REAR_SIZE, NAME);
+
     private static final List<String> FIRST = List.of(PLATE, OWNER, PHONE, SIZE);
     private static final List<String> MORE = List.of(NAME, VIN, REAR_SIZE, ELECTRIC, HYBRID, PLACE);
 
@@ -117,17 +120,20 @@ public record NewCarPage(
                 .equals(pointer);
     }
 
-    /** As the page names the field, with a star where it cannot be left out. */
-    public String label(CarField field) {
+    /** As the page names the field. */
+    public String name(CarField field) {
         var pointer = field.pointer();
-        var label = pointer.equals(OWNER) || pointer.equals(SIZE) || pointer.equals(REAR_SIZE)
-                ? labels("door-label", pointer)
+        return NAMED_HERE.contains(pointer)
+                ? Told.labels("app/desk/car")
+                        .of("door-label", "field", pointer.substring(1).replace('/', '_'))
                 : Told.say(field.label());
-        return ASKED.contains(pointer) ? Told.labels("app/desk/car").of("required", "label", label) : label;
     }
 
-    private static String labels(String key, String pointer) {
-        return Told.labels("app/desk/car").of(key, "field", pointer.substring(1).replace('/', '_'));
+    /** The same with a star where it cannot be left out. */
+    public String label(CarField field) {
+        return ASKED.contains(field.pointer())
+                ? Told.labels("app/desk/car").of("required", "label", name(field))
+                : name(field);
     }
 
     /** How it is typed: digits on a telephone, capitals for what has them. */

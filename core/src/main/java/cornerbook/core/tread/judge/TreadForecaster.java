@@ -147,11 +147,24 @@ public final class TreadForecaster {
 
     /** Whether any groove of the set was ever read. */
     public boolean wasRead(WheelSet set) {
-        return set.wheels().stream()
-                .anyMatch(wheel -> visits.stream()
-                        .anyMatch(visit -> current(visit)
-                                .ofWheel(Measure.TREAD_DEPTH, wheel.tag())
-                                .isPresent()));
+        return set.wheels().stream().anyMatch(this::wasRead);
+    }
+
+    private boolean wasRead(Wheel wheel) {
+        return visits.stream()
+                .anyMatch(visit -> current(visit)
+                        .ofWheel(Measure.TREAD_DEPTH, wheel.tag())
+                        .isPresent());
+    }
+
+    /** Whether the depth of a wheel was ever read or stated: of another nothing is said, not what is usual. */
+    private boolean isKnown(Wheel wheel) {
+        return wheel.tyre().newDepthMm() != null || wasRead(wheel);
+    }
+
+    /** The same of every wheel of a set, one groove of which was read at least. */
+    public boolean isKnown(WheelSet set) {
+        return wasRead(set) && set.wheels().stream().allMatch(this::isKnown);
     }
 
     /**
@@ -168,7 +181,9 @@ public final class TreadForecaster {
         var placements = new ArrayList<Placement>();
         for (var corner : Corner.values()) {
             var tag = span.wheelAt().get(corner);
-            if (tag != null && tags.contains(tag)) {
+            if (tag != null
+                    && tags.contains(tag)
+                    && isKnown(set.wheels().get(tags.indexOf(tag)))) {
                 corners.add(corner);
                 placements.add(new Placement(tags.indexOf(tag), runs.run(today, tag), corner));
             }

@@ -101,9 +101,9 @@ public final class WheelPlanning {
     public record Needs(
             WheelSet set, PlanRequest request, DepthRules rules, SetSeasons seasons, WearPosterior posterior) {}
 
-    /** What a plan of the set is made from; empty when it has not four wheels or its tread was never measured. */
+    /** What a plan of the set is made from; empty when it has not four wheels or the depth of one is not known. */
     public Optional<Needs> find(WheelSet set, LocalDate from) {
-        if (set.wheels().size() != Corner.values().length || !forecaster.wasRead(set)) {
+        if (set.wheels().size() != Corner.values().length || !forecaster.isKnown(set)) {
             return Optional.empty();
         }
         var posterior = forecaster.posterior(set);
