@@ -20,10 +20,16 @@ class SameKindTest {
 
     @Test
     void positionsOneToEightAndTenTellTheKind() {
-        assertThat(sign(KNOWN_VIN, "1M8GDM9A5KP999999")).as("another serial, another check digit").isTrue();
-        assertThat(sign(KNOWN_VIN, "1M8GDM9AXLP042788")).as("another model year").isFalse();
+        assertThat(sign(KNOWN_VIN, "1M8GDM9A5KP999999"))
+                .as("another serial, another check digit")
+                .isTrue();
+        assertThat(sign(KNOWN_VIN, "1M8GDM9AXLP042788"))
+                .as("another model year")
+                .isFalse();
         assertThat(sign(KNOWN_VIN, "1M8GDM9BXKP042788")).as("another engine").isFalse();
-        assertThat(sign(KNOWN_VIN, "1m8gdm9a-5kp-999999")).as("as people write it").isTrue();
+        assertThat(sign(KNOWN_VIN, "1m8gdm9a-5kp-999999"))
+                .as("as people write it")
+                .isTrue();
     }
 
     private static boolean sign(String vin, String other) {
@@ -56,8 +62,9 @@ class SameKindTest {
         assertThat(given.drive()).isEqualTo(KNOWN.drive());
         assertThat(given.jurisdiction()).isEqualTo(Vehicle.ANY_PLACE);
         assertThat(given.details().use()).isEqualTo(VehicleDetails.NOT_KNOWN.use());
-        assertThat(given.battery()).isNotNull().satisfies(battery -> assertThat(battery.installedOn())
-                .isNull());
+        assertThat(given.battery())
+                .isNotNull()
+                .satisfies(battery -> assertThat(battery.installedOn()).isNull());
         assertThat(given.details().copiedFrom()).isEqualTo("the other");
         assertThat(SameKind.complete(KNOWN, bare("Fjordling Volta", null, size), "the other")
                         .front())

@@ -152,9 +152,8 @@ public final class TreadForecaster {
 
     private boolean wasRead(Wheel wheel) {
         return visits.stream()
-                .anyMatch(visit -> current(visit)
-                        .ofWheel(Measure.TREAD_DEPTH, wheel.tag())
-                        .isPresent());
+                .anyMatch(visit ->
+                        current(visit).ofWheel(Measure.TREAD_DEPTH, wheel.tag()).isPresent());
     }
 
     /** Whether the depth of a wheel was ever read or stated: of another nothing is said, not what is usual. */
@@ -181,9 +180,7 @@ public final class TreadForecaster {
         var placements = new ArrayList<Placement>();
         for (var corner : Corner.values()) {
             var tag = span.wheelAt().get(corner);
-            if (tag != null
-                    && tags.contains(tag)
-                    && isKnown(set.wheels().get(tags.indexOf(tag)))) {
+            if (tag != null && tags.contains(tag) && isKnown(set.wheels().get(tags.indexOf(tag)))) {
                 corners.add(corner);
                 placements.add(new Placement(tags.indexOf(tag), runs.run(today, tag), corner));
             }
