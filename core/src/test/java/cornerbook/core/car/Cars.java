@@ -150,12 +150,17 @@ public final class Cars {
                         null));
     }
 
-    private static Vehicle with(Vehicle car, String id, WheelFastener fastener, TwelveVoltBattery battery) {
+    private static Vehicle with(
+            Vehicle car, String id, @Nullable WheelFastener fastener, @Nullable TwelveVoltBattery battery) {
         return with(car, id, car.electric(), fastener, battery);
     }
 
     private static Vehicle with(
-            Vehicle car, String id, boolean electric, WheelFastener fastener, TwelveVoltBattery battery) {
+            Vehicle car,
+            String id,
+            boolean electric,
+            @Nullable WheelFastener fastener,
+            @Nullable TwelveVoltBattery battery) {
         return new Vehicle(
                 id,
                 car.name(),
