@@ -22,7 +22,7 @@ declare namespace bay {
     plannedHint: string;
     fills: Fill[];
     wheels: Record<string, WheelCard>;
-    fasteners: Fasteners;
+    fasteners: Fasteners | null;
     cautions: Caution[];
     partsSeen: Record<"CORNER" | "CAR", Record<string, string>>;
     people: string[];
@@ -72,6 +72,7 @@ declare namespace bay {
   interface Mind {
     words: string;
     source: string;
+    address?: string | null;
   }
 
   interface Group {

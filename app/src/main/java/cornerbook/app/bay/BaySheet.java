@@ -39,7 +39,7 @@ public record BaySheet(
         String plannedHint,
         List<Fill> fills,
         Map<String, WheelCard> wheels,
-        Fasteners fasteners,
+        @Nullable Fasteners fasteners,
         List<Caution> cautions,
         Map<Seen, Map<Subject.Part, String>> partsSeen,
         List<String> people,
@@ -108,8 +108,14 @@ public record BaySheet(
      * One line of what to mind.
      *
      * @param source who says so; empty where the line says it, or the car's own data do
+     * @param address where what is missing is given; null where nothing is
      */
-    public record Mind(String words, String source) {}
+    public record Mind(
+            String words, String source, @Nullable String address) {
+        public Mind(String words, String source) {
+            this(words, source, null);
+        }
+    }
 
     /**
      * Fields that are taken together.

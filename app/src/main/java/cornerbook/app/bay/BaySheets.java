@@ -14,6 +14,7 @@ import cornerbook.app.judge.Judged;
 import cornerbook.core.assess.Assessor;
 import cornerbook.core.brake.judge.ThicknessPrediction;
 import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.DataGap;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.StandingReadings;
@@ -95,7 +96,13 @@ final class BaySheets {
                 vehicle.plate(),
                 bay.reader().day(visit.date()),
                 odometer(history, visit, bay),
-                new BaySteps(vehicle, hoists(vehicle, bay), imagined, new FieldMaker(before, thicknesses, bay)).list(),
+                new BaySteps(
+                                vehicle,
+                                DataGap.of(history),
+                                hoists(vehicle, bay),
+                                imagined,
+                                new FieldMaker(before, thicknesses, bay))
+                        .list(),
                 visit.arrivedOn(),
                 standing.wheelAt(),
                 bay.say(standing.hint()),
@@ -104,7 +111,7 @@ final class BaySheets {
                         .map(fill -> new BaySheet.Fill(fill.setId(), bay.say(fill.hint()), fill.wheelAt()))
                         .toList(),
                 wheels(history, before, treads, bay),
-                fasteners(vehicle.fastener(), bay),
+                vehicle.fastener() == null ? null : fasteners(vehicle.fastener(), bay),
                 rules.stream()
                         .map(rule -> new BaySheet.Caution(
                                 rule.point().key(), bay.say(rule.point()), rule.openedBy(), rule.closedBy()))
@@ -194,7 +201,9 @@ final class BaySheets {
                                 bay.say(set.season()),
                                 set.storePlace(),
                                 Corners.last(before, wheel.tag()).orElse(null),
-                                wheel.tyre().model() + " " + wheel.tyre().size(),
+                                Stream.of(wheel.tyre().model(), wheel.tyre().size())
+                                        .filter(Objects::nonNull)
+                                        .collect(Collectors.joining(" ")),
                                 last(before, wheel.tag(), bay),
                                 expected(treads, wheel.tag(), bay)));
             }

@@ -39,7 +39,6 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -116,7 +115,10 @@ final class BayStates {
     private static Map<Corner, Map<String, Map<String, Air>>> air(Visit visit, Map<Axle, Double> placardsKpa) {
         var air = new EnumMap<Corner, Map<String, Map<String, Air>>>(Corner.class);
         for (var corner : Corner.values()) {
-            double placardKpa = Objects.requireNonNull(placardsKpa.get(corner.axle()), corner::name);
+            var placardKpa = placardsKpa.get(corner.axle());
+            if (placardKpa == null) {
+                continue;
+            }
             var toSet = AirToSet.of(placardKpa, visit);
             var see = new BaySaid.AirToSee(Amount.of(toSet.gaugeKpa(), KPA));
             var from = from(toSet, visit);

@@ -6,10 +6,12 @@ import cornerbook.app.bay.BaySheet.Mind;
 import cornerbook.app.bay.BaySheet.Step;
 import cornerbook.app.bay.BaySheet.Tick;
 import cornerbook.app.book.work.WorkTick;
+import cornerbook.app.desk.Links;
 import cornerbook.app.desk.asked.AskedStep;
 import cornerbook.app.desk.asked.Slot;
 import cornerbook.app.desk.asked.VisitSlots;
 import cornerbook.core.car.Caution;
+import cornerbook.core.car.DataGap;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.WorkStep;
@@ -23,6 +25,7 @@ import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
@@ -31,6 +34,7 @@ import java.util.stream.Stream;
  */
 final class BaySteps {
     private final Vehicle vehicle;
+    private final List<DataGap> gaps;
     private final List<String> hoists;
     private final VisitSlots slots;
     private final FieldMaker fields;
@@ -40,11 +44,13 @@ final class BaySteps {
     /**
      * The steps of a visit.
      *
+     * @param gaps what nobody has looked up of the car: each is asked for at the step where it is met
      * @param hoists what there is to say of this car on each hoist of the shop
      * @param slots of the visit as if it left on the wheels that are planned
      */
-    BaySteps(Vehicle vehicle, List<String> hoists, VisitSlots slots, FieldMaker fields) {
+    BaySteps(Vehicle vehicle, List<DataGap> gaps, List<String> hoists, VisitSlots slots, FieldMaker fields) {
         this.vehicle = vehicle;
+        this.gaps = List.copyOf(gaps);
         this.hoists = List.copyOf(hoists);
         this.slots = slots;
         this.fields = fields;
@@ -83,7 +89,8 @@ final class BaySteps {
                     bay.say(new BaySaid.BrakeOf(new CornerName(corner))),
                     bay.say(new BaySaid.BrakeAt(corner)),
                     corner,
-                    List.of(),
+                    asked(gap ->
+                            gap.part() == DataGap.Part.BRAKE && (gap.axle() == null || gap.axle() == corner.axle())),
                     atBrake(corner),
                     List.of()));
         }
@@ -114,7 +121,8 @@ final class BaySteps {
                 Kind.TORQUE,
                 Stream.concat(
                                 cautions(WorkStep.TORQUE).stream(),
-                                TighteningOrder.of(vehicle.fastener().count()).cautions().stream()
+                                Stream.ofNullable(vehicle.fastener())
+                                        .flatMap(fastener -> TighteningOrder.of(fastener.count()).cautions().stream())
                                         .map(said -> new Mind(bay.say(said), "")))
                         .toList(),
                 List.of(ofWheels(WorkStep.TORQUE, true)),
@@ -148,7 +156,17 @@ final class BaySteps {
     }
 
     private List<Mind> cautions(WorkStep step) {
-        return minded(Caution.at(step, vehicle));
+        return Stream.concat(
+                        minded(Caution.at(step, vehicle)).stream(),
+                        asked(gap -> gap.part().step() == step).stream())
+                .toList();
+    }
+
+    private List<Mind> asked(Predicate<DataGap> met) {
+        return gaps.stream()
+                .filter(met)
+                .map(gap -> new Mind(bay.say(gap), "", Links.give(vehicle.id(), gap)))
+                .toList();
     }
 
     private List<Mind> minded(List<Caution> cautions) {

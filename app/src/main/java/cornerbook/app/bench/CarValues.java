@@ -58,6 +58,9 @@ public final class CarValues {
 
     private void torque() {
         var fastener = history.vehicle().fastener();
+        if (fastener == null) {
+            return;
+        }
         put("torque", fastener.torqueNm(), "N·m");
         put("count", String.valueOf(fastener.count()));
         put("thread", fastener.thread());
@@ -65,14 +68,16 @@ public final class CarValues {
 
     private void pressure(Axle axle) {
         var data = history.vehicle().axle(axle);
-        put("placard", data.placardPressureKpa(), "kPa");
-        put("at-pressure", data.placardPressureKpa(), "kPa");
-        put("axle-load", data.axleLoadKg(), "kg");
-        put("load-index", String.valueOf(data.loadIndex()));
+        putKnown("placard", data.placardPressureKpa(), "kPa");
+        putKnown("at-pressure", data.placardPressureKpa(), "kPa");
+        putKnown("axle-load", data.axleLoadKg(), "kg");
+        if (data.loadIndex() != null) {
+            put("load-index", String.valueOf(data.loadIndex()));
+        }
         put("reference", METRIC_REFERENCE_KPA, "kPa");
         putLast("tyre-at", Measure.TYRE_TEMPERATURE);
         putLast("stands-at", Measure.OUTSIDE_TEMPERATURE);
-        put("sensor-placard", data.placardPressureKpa(), "kPa");
+        putKnown("sensor-placard", data.placardPressureKpa(), "kPa");
         put("learning", PressureSensorGroup.word(history.vehicle().details().pressureWarning()));
         history.visits().stream()
                 .map(Visit::leftOn)
@@ -95,7 +100,9 @@ public final class CarValues {
 
     private void tyre(Axle axle) {
         var data = history.vehicle().axle(axle);
-        var size = "%s %s%s".formatted(data.tyreSize(), data.loadIndex(), data.speedSymbol());
+        var size = data.loadIndex() == null || data.speedSymbol() == null
+                ? data.tyreSize()
+                : "%s %s%s".formatted(data.tyreSize(), data.loadIndex(), data.speedSymbol());
         put("placard", size);
         put("size", size);
         var details = history.vehicle().details();
@@ -116,6 +123,9 @@ public final class CarValues {
 
     private void battery() {
         var battery = history.vehicle().battery();
+        if (battery == null) {
+            return;
+        }
         put("chemistry", word(battery.chemistry()));
         put("capacity", battery.ratedCapacityAh(), "A·h");
         var rated = battery.ratedCrankingCurrentA();
@@ -137,8 +147,8 @@ public final class CarValues {
         var vehicle = history.vehicle();
         var body = vehicle.details().body();
         var mass = body.findMassOnAxles();
-        put("front", mass.map(CarMass::frontKg).orElse(vehicle.front().axleLoadKg()), "kg");
-        put("rear", mass.map(CarMass::rearKg).orElse(vehicle.rear().axleLoadKg()), "kg");
+        putKnown("front", mass.map(CarMass::frontKg).orElse(vehicle.front().axleLoadKg()), "kg");
+        putKnown("rear", mass.map(CarMass::rearKg).orElse(vehicle.rear().axleLoadKg()), "kg");
         putKnown("wheelbase", body.wheelbaseMm(), "mm");
         putKnown("track", body.trackMm(), "mm");
         putKnown("point-height", body.heights().liftPointMm(), "mm");

@@ -79,7 +79,7 @@ final class TyresOfCar {
 
     /** A used tyre may measure a little more than its first estimate. */
     private static String written(Wheel wheel, double leftMm, UnitSystem system) {
-        double newMm = Math.max(leftMm, wheel.tyre().newDepthMm());
+        double newMm = Math.max(leftMm, wheel.tyre().newDepthOrUsualMm());
         return system == UnitSystem.US
                 ? String.format(
                         Locale.ROOT,

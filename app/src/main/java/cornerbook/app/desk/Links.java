@@ -1,6 +1,8 @@
 package cornerbook.app.desk;
 
+import cornerbook.app.exchange.CarForm;
 import cornerbook.app.request.PageException;
+import cornerbook.core.car.DataGap;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.wheelplan.Rule;
@@ -31,6 +33,11 @@ public final class Links {
 
     public static String carData(String vehicleId) {
         return car(vehicleId) + "/data";
+    }
+
+    /** Where what nobody has looked up of a car is given: its field in the form of the car's data. */
+    public static String give(String vehicleId, DataGap gap) {
+        return carData(vehicleId) + "#" + CarForm.pointer(gap);
     }
 
     public static String wheel(String tag) {
@@ -158,6 +165,11 @@ public final class Links {
 
     public static String leaving(String visitId) {
         return visit(visitId) + "/leaving";
+    }
+
+    /** Readings of a visit go to the right car. */
+    public static String move(String visitId) {
+        return visit(visitId) + "/move";
     }
 
     public static String cancel(String visitId) {

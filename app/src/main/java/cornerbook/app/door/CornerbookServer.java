@@ -10,6 +10,7 @@ import cornerbook.app.desk.Room;
 import cornerbook.app.desk.bench.BenchHandler;
 import cornerbook.app.desk.burnish.BurnishHandler;
 import cornerbook.app.desk.car.CarDataHandler;
+import cornerbook.app.desk.car.NewCarHandler;
 import cornerbook.app.desk.car.VehicleHandler;
 import cornerbook.app.desk.findings.FindingsHandler;
 import cornerbook.app.desk.plan.PlanHandler;
@@ -109,6 +110,7 @@ public final class CornerbookServer {
         var today = new TodayHandler(desk, pages);
         var vehicle = new VehicleHandler(desk, pages);
         var carData = new CarDataHandler(desk, pages);
+        var newCar = new NewCarHandler(desk, pages);
         var newVisit = new NewVisitHandler(desk, pages);
         var entry = new EntryHandler(desk, pages);
         var visitData = new VisitDataHandler(desk, pages);
@@ -136,8 +138,8 @@ public final class CornerbookServer {
                 .post(ClimateHandler.PAGE, climate::save)
                 .post(ClimateHandler.PAGE + "/remove", climate::remove)
                 .get("/bench/{name}", bench::show)
-                .get("/cars/new", carData::showNew)
-                .post("/cars/new", carData::saveNew)
+                .get("/cars/new", newCar::show)
+                .post("/cars/new", newCar::save)
                 .get("/cars/{id}/data", carData::show)
                 .post("/cars/{id}/data", carData::save)
                 .get("/cars/{id}", vehicle::show)
@@ -149,6 +151,7 @@ public final class CornerbookServer {
                 .post("/visits/{id}/retorque", entry::saveRetorque)
                 .get("/visits/{id}/data", visitData::show)
                 .post("/visits/{id}/data", visitData::save)
+                .post("/visits/{id}/move", visitData::move)
                 .post("/visits/{id}/cancel", visitData::cancel)
                 .post("/visits/{id}/restore", visitData::restore)
                 .get("/visits/{id}/findings", findings::show)

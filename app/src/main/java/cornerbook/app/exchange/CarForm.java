@@ -2,6 +2,8 @@ package cornerbook.app.exchange;
 
 import cornerbook.app.exchange.CarField.Kind;
 import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.DataGap;
+import cornerbook.core.corner.Axle;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -28,6 +30,23 @@ public final class CarForm {
     private static final Set<String> IDENTITIES = Set.of("id", "tag");
 
     private CarForm() {}
+
+    /** Pointer of the first field that fills a gap: it is on its form under this name. */
+    public static String pointer(DataGap gap) {
+        var axle = gap.axle() == Axle.REAR ? "/vehicle/rearAxle" : "/vehicle/frontAxle";
+        return switch (gap.part()) {
+            case DRIVE -> "/vehicle/drive";
+            case POWER -> "/vehicle/electric";
+            case PLACE -> "/vehicle/jurisdiction";
+            case AXLE_LOAD -> axle + "/axleLoad";
+            case SERVICE -> axle + "/loadIndex";
+            case PLACARD_PRESSURE -> axle + "/placardPressure";
+            case BRAKE -> axle + "/brake/caliper";
+            case FASTENER -> "/vehicle/fastener/thread";
+            case BATTERY -> "/vehicle/battery/chemistry";
+            case TYRE -> SET + "0/wheels/0/tyre/model";
+        };
+    }
 
     /** The fields of owner and car, in the order of the schema. */
     public static List<CarField> fields() {
@@ -112,16 +131,16 @@ public final class CarForm {
         return read(file, customer, vehicle, typed, before.sets().size(), newSets, today);
     }
 
-    /** A car that the book does not have yet. */
+    /** A car that the book does not have yet, without its wheels. */
     public static VisitFile.Result readNew(
-            String vehicleId, String customerId, Map<String, String> typed, int newSets, LocalDate today) {
+            String vehicleId, String customerId, Map<String, String> typed, LocalDate today) {
         var file = JsonNodeFactory.instance.objectNode();
         file.put("format", "cornerbook-visit-file").put("version", 1);
         var customer = file.putObject("customer").put("id", customerId);
         var vehicle = file.putObject("vehicle").put("id", vehicleId);
         file.putArray("wheelSets");
         file.putArray("visits");
-        return read(file, customer, vehicle, typed, 0, newSets, today);
+        return read(file, customer, vehicle, typed, 0, 0, today);
     }
 
     private static VisitFile.Result read(
@@ -132,11 +151,8 @@ public final class CarForm {
             int sets,
             int newSets,
             LocalDate today) {
-        for (var required : List.of("frontAxle", "rearAxle")) {
-            vehicle.putObject(required).putObject("brake");
-        }
-        vehicle.putObject("fastener");
-        vehicle.putObject("battery");
+        vehicle.putObject("frontAxle");
+        vehicle.putObject("rearAxle");
         for (var field : fields()) {
             boolean ofCustomer = field.pointer().startsWith("/customer");
             put(ofCustomer ? customer : vehicle, field, typed, ofCustomer ? "/customer" : "/vehicle");

@@ -27,7 +27,8 @@ final class DetailsReader {
                 json.optionalChild("brakeFluidChange", DetailsReader::fluidChange, FluidChange.NOT_KNOWN),
                 json.optionalChild("pressureWarning", DetailsReader::pressureWarning, PressureWarning.NOT_KNOWN),
                 mounting(json),
-                json.optionalFlag("hybrid"));
+                json.optionalFlag("hybrid"),
+                json.optionalText("copiedFrom"));
     }
 
     static BrakeDetails brake(JsonObject json) {

@@ -43,6 +43,7 @@ final class DetailsWriter {
         var mounting = details.mounting();
         putIfPresent(json, "mounting", mounting == null ? null : mounting.written());
         putFlag(json, "hybrid", details.hybrid());
+        putIfPresent(json, "copiedFrom", details.copiedFrom());
     }
 
     static void write(BrakeDetails details, ObjectNode json) {
@@ -111,13 +112,19 @@ final class DetailsWriter {
         }
     }
 
-    private static void putNumber(ObjectNode json, String name, @Nullable Double value) {
+    static void putNumber(ObjectNode json, String name, @Nullable Double value) {
         if (value != null) {
             json.put(name, value);
         }
     }
 
-    private static void putFlag(ObjectNode json, String name, @Nullable Boolean value) {
+    static void putNumber(ObjectNode json, String name, @Nullable Integer value) {
+        if (value != null) {
+            json.put(name, value);
+        }
+    }
+
+    static void putFlag(ObjectNode json, String name, @Nullable Boolean value) {
         if (value != null) {
             json.put(name, value);
         }

@@ -112,25 +112,25 @@ final class HistoryReader {
                 json.text("name"),
                 json.text("plate"),
                 json.optionalText("vin"),
-                json.constant("drive", DriveLayout.class),
-                json.flag("electric"),
-                json.text("jurisdiction"),
+                json.optionalConstant("drive", DriveLayout.class),
+                json.optionalFlag("electric"),
+                json.has("jurisdiction") ? json.text("jurisdiction") : Vehicle.ANY_PLACE,
                 axle(json.child("frontAxle")),
                 axle(json.child("rearAxle")),
-                fastener(json.child("fastener")),
-                battery(json.child("battery")),
+                json.has("fastener") ? fastener(json.child("fastener")) : null,
+                json.has("battery") ? battery(json.child("battery")) : null,
                 json.has("brakeFluid") ? BrakeFluid.parse(json.text("brakeFluid")) : null,
                 DetailsReader.vehicle(json));
     }
 
     private static AxleSpecification axle(JsonObject json) {
         return json.build(() -> new AxleSpecification(
-                json.quantity("axleLoad", "kg"),
+                json.optionalQuantity("axleLoad", "kg"),
                 json.text("tyreSize"),
-                json.whole("loadIndex"),
-                json.text("speedSymbol"),
-                json.quantity("placardPressure", "kPa"),
-                brake(json.child("brake"))));
+                json.optionalWhole("loadIndex"),
+                json.optionalText("speedSymbol"),
+                json.optionalQuantity("placardPressure", "kPa"),
+                json.has("brake") ? brake(json.child("brake")) : BrakeSpecification.NOT_KNOWN));
     }
 
     private static BrakeSpecification brake(JsonObject json) {
@@ -201,14 +201,14 @@ final class HistoryReader {
 
     private static Tyre tyre(JsonObject json) {
         return json.build(() -> new Tyre(
-                json.text("model"),
+                json.optionalText("model"),
                 json.text("size"),
-                json.whole("loadIndex"),
-                json.text("speedSymbol"),
+                json.optionalWhole("loadIndex"),
+                json.optionalText("speedSymbol"),
                 json.optionalText("tin"),
-                json.flag("directional"),
-                json.flag("asymmetric"),
-                json.quantity("newDepth", "mm")));
+                json.optionalFlag("directional"),
+                json.optionalFlag("asymmetric"),
+                json.optionalQuantity("newDepth", "mm")));
     }
 
     private static WheelChange wheelChange(JsonObject json) {
@@ -262,8 +262,10 @@ final class HistoryReader {
 
     private Visit withTicks(Visit visit, Vehicle car) {
         var ticks = notes.getOrDefault(visit.id(), VisitNotes.NONE).ticks();
-        return visit.withTightened(
-                StandingTicks.of(ticks).tightened(car.fastener().count(), visit.leftOn()));
+        var fastener = car.fastener();
+        return fastener == null
+                ? visit
+                : visit.withTightened(StandingTicks.of(ticks).tightened(fastener.count(), visit.leftOn()));
     }
 
     private static List<String> lines(JsonObject json, String name) {

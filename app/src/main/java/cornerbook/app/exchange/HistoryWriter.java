@@ -1,9 +1,15 @@
 package cornerbook.app.exchange;
 
+import static cornerbook.app.exchange.DetailsWriter.putFlag;
+import static cornerbook.app.exchange.DetailsWriter.putNumber;
+import static cornerbook.app.exchange.DetailsWriter.putQuantity;
+
 import cornerbook.app.book.record.CarRecord;
 import cornerbook.core.battery.TwelveVoltBattery;
+import cornerbook.core.brake.BrakeSpecification;
 import cornerbook.core.brake.DiscBrake;
 import cornerbook.core.brake.DrumBrake;
+import cornerbook.core.brake.UnknownBrake;
 import cornerbook.core.car.AxleSpecification;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Reading;
@@ -75,19 +81,26 @@ final class HistoryWriter {
     private static void write(Vehicle vehicle, ObjectNode json) {
         json.put("id", vehicle.id()).put("name", vehicle.name()).put("plate", vehicle.plate());
         putIfPresent(json, "vin", vehicle.vin());
-        json.put("drive", Spelling.of(vehicle.drive()))
-                .put("electric", vehicle.electric())
-                .put("jurisdiction", vehicle.jurisdiction());
+        putIfPresent(json, "drive", vehicle.drive() == null ? null : Spelling.of(vehicle.drive()));
+        putFlag(json, "electric", vehicle.drivesElectric());
+        if (!vehicle.jurisdiction().equals(Vehicle.ANY_PLACE)) {
+            json.put("jurisdiction", vehicle.jurisdiction());
+        }
         write(vehicle.front(), json.putObject("frontAxle"));
         write(vehicle.rear(), json.putObject("rearAxle"));
         var fastener = vehicle.fastener();
-        json.putObject("fastener")
-                .put("thread", fastener.thread())
-                .put("count", fastener.count())
-                .put("seat", Spelling.of(fastener.seat()))
-                .set("torque", quantity(fastener.torqueNm(), "N·m"))
-                .set("retorqueAfter", quantity(fastener.retorqueAfterKm(), "km"));
-        write(vehicle.battery(), json.putObject("battery"));
+        if (fastener != null) {
+            json.putObject("fastener")
+                    .put("thread", fastener.thread())
+                    .put("count", fastener.count())
+                    .put("seat", Spelling.of(fastener.seat()))
+                    .set("torque", quantity(fastener.torqueNm(), "N·m"))
+                    .set("retorqueAfter", quantity(fastener.retorqueAfterKm(), "km"));
+        }
+        var battery = vehicle.battery();
+        if (battery != null) {
+            write(battery, json.putObject("battery"));
+        }
         var fluid = vehicle.brakeFluid();
         putIfPresent(json, "brakeFluid", fluid == null ? null : fluid.label());
         DetailsWriter.write(vehicle.details(), json);
@@ -108,13 +121,17 @@ final class HistoryWriter {
     }
 
     private static void write(AxleSpecification axle, ObjectNode json) {
-        json.set("axleLoad", quantity(axle.axleLoadKg(), "kg"))
-                .put("tyreSize", axle.tyreSize())
-                .put("loadIndex", axle.loadIndex())
-                .put("speedSymbol", axle.speedSymbol())
-                .set("placardPressure", quantity(axle.placardPressureKpa(), "kPa"));
-        var brake = axle.brake();
-        var item = json.putObject("brake");
+        putQuantity(json, "axleLoad", axle.axleLoadKg(), "kg");
+        json.put("tyreSize", axle.tyreSize());
+        putNumber(json, "loadIndex", axle.loadIndex());
+        putIfPresent(json, "speedSymbol", axle.speedSymbol());
+        putQuantity(json, "placardPressure", axle.placardPressureKpa(), "kPa");
+        if (axle.brake().isKnown()) {
+            write(axle.brake(), json.putObject("brake"));
+        }
+    }
+
+    private static void write(BrakeSpecification brake, ObjectNode item) {
         switch (brake.friction()) {
             case DiscBrake disc ->
                 item.put("caliper", Spelling.of(disc.caliper()))
@@ -131,6 +148,9 @@ final class HistoryWriter {
                         .set("drumDiscard", quantity(drum.drumDiscardMm(), "mm"))
                         .set("liningNew", quantity(drum.liningNewMm(), "mm"))
                         .set("liningMinimum", quantity(drum.liningMinimumMm(), "mm"));
+            case UnknownBrake unknown -> {
+                return;
+            }
         }
         DetailsWriter.write(brake.details(), item);
     }
@@ -148,14 +168,14 @@ final class HistoryWriter {
     }
 
     private static void write(Tyre tyre, ObjectNode json) {
-        json.put("model", tyre.model())
-                .put("size", tyre.size())
-                .put("loadIndex", tyre.loadIndex())
-                .put("speedSymbol", tyre.speedSymbol());
+        putIfPresent(json, "model", tyre.model());
+        json.put("size", tyre.size());
+        putNumber(json, "loadIndex", tyre.loadIndex());
+        putIfPresent(json, "speedSymbol", tyre.speedSymbol());
         putIfPresent(json, "tin", tyre.tin());
-        json.put("directional", tyre.directional())
-                .put("asymmetric", tyre.asymmetric())
-                .set("newDepth", quantity(tyre.newDepthMm(), "mm"));
+        putFlag(json, "directional", tyre.directional());
+        putFlag(json, "asymmetric", tyre.asymmetric());
+        putQuantity(json, "newDepth", tyre.newDepthMm(), "mm");
     }
 
     private static void write(Visit visit, ObjectNode json) {

@@ -5,6 +5,7 @@ import cornerbook.core.assess.Advice;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.assess.NotJudged;
 import cornerbook.core.car.Caution;
+import cornerbook.core.car.JobCard;
 import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.WorkStep;
 import cornerbook.core.corner.Axle;
@@ -92,11 +93,32 @@ public final class RecordSection {
         var lines = new ArrayList<String>();
         var vehicle = assessment.history().vehicle();
         var card = assessment.visit().card();
-        var torque = vehicle.fastener().torqueNm();
-        lines.add(labels.of(
+        var fastener = vehicle.fastener();
+        if (fastener != null) {
+            lines.add(torqueAsked(fastener.torqueNm(), card));
+        }
+        var frontKpa = vehicle.axle(Axle.FRONT).placardPressureKpa();
+        var rearKpa = vehicle.axle(Axle.REAR).placardPressureKpa();
+        if (frontKpa != null && rearKpa != null) {
+            lines.add(labels.of(
+                    "air-asked",
+                    "front",
+                    Amount.of(frontKpa, "kPa"),
+                    "rear",
+                    Amount.of(rearKpa, "kPa"),
+                    "tool",
+                    card.findTool(ShopTool.Kind.PRESSURE_GAUGE)
+                            .map(gauge -> labels.of("gauge", "tool", tool(gauge), "due", gauge.calibrationDue()))
+                            .orElseGet(() -> labels.of("no-gauge"))));
+        }
+        return lines;
+    }
+
+    private String torqueAsked(double torqueNm, JobCard card) {
+        return labels.of(
                 "torque-asked",
                 "torque",
-                Amount.of(torque, "N·m"),
+                Amount.of(torqueNm, "N·m"),
                 "tool",
                 card.findTool(ShopTool.Kind.TORQUE_WRENCH)
                         .map(wrench -> labels.of(
@@ -104,21 +126,10 @@ public final class RecordSection {
                                 "tool",
                                 tool(wrench),
                                 "set",
-                                Amount.of(torque + wrench.offset(), "N·m"),
+                                Amount.of(torqueNm + wrench.offset(), "N·m"),
                                 "due",
                                 wrench.calibrationDue()))
-                        .orElseGet(() -> labels.of("no-wrench"))));
-        lines.add(labels.of(
-                "air-asked",
-                "front",
-                Amount.of(vehicle.axle(Axle.FRONT).placardPressureKpa(), "kPa"),
-                "rear",
-                Amount.of(vehicle.axle(Axle.REAR).placardPressureKpa(), "kPa"),
-                "tool",
-                card.findTool(ShopTool.Kind.PRESSURE_GAUGE)
-                        .map(gauge -> labels.of("gauge", "tool", tool(gauge), "due", gauge.calibrationDue()))
-                        .orElseGet(() -> labels.of("no-gauge"))));
-        return lines;
+                        .orElseGet(() -> labels.of("no-wrench")));
     }
 
     private static String tool(ShopTool tool) {

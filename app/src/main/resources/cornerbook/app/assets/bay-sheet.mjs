@@ -68,7 +68,7 @@ export class SheetView {
     const ticks = step.kind === "TORQUE" ? [] : step.ticks.map((tick) => this.ticked(tick));
     const title = h("h2", { tabIndex: -1 }, step.title);
     this.#title = title;
-    byId("main").replaceChildren(title, ["RECEIVE", "DEPART"].includes(step.id) ? whereabouts(this) : "", ...step.cautions.map(({ words }) => note("caution", words)), ...tools(this, step), step.id === "RECEIVE" ? odometer(this) ?? "" : "", h("div", { className: "ticks" }, ...ticks.slice(0, -1)), ...parts, ...ticks.slice(-1), ...sources(step), ...(step.corner || step.id === "RECEIVE" ? [photos(this, step.corner)] : []), remarks(this, step));
+    byId("main").replaceChildren(title, ["RECEIVE", "DEPART"].includes(step.id) ? whereabouts(this) : "", ...step.cautions.map(minded), ...tools(this, step), step.id === "RECEIVE" ? odometer(this) ?? "" : "", h("div", { className: "ticks" }, ...ticks.slice(0, -1)), ...parts, ...ticks.slice(-1), ...sources(step), ...(step.corner || step.id === "RECEIVE" ? [photos(this, step.corner)] : []), remarks(this, step));
     const at = this.steps.indexOf(step);
     /**
      * @param {bay.Step | undefined} to
@@ -281,6 +281,15 @@ export class SheetView {
     });
     return button;
   }
+}
+
+/**
+ * What hurts here, or what is missing and where it is given.
+ *
+ * @param {bay.Mind} mind
+ */
+function minded({ words, address }) {
+  return address ? note("asks", words, " ", h("a", { className: "button quiet", href: address }, say("give-it"))) : note("caution", words);
 }
 
 /**

@@ -16,12 +16,24 @@ export function torqueStep(view, step) {
   if (fields.length === 0) {
     return [note("asks", say("record-wheels-first")), h("a", { className: "button main", href: "#ON" }, say("wheels-on"))];
   }
-  const { torque, unit, thread, count, retorque } = visit.sheet.fasteners;
   return [
-    h("p", { className: "large" }, `${torque} ${unit}`, h("small", {}, ` ${say("fasteners", { count, thread, retorque })}`)),
+    asked(visit.sheet.fasteners),
     h("div", { className: "car" }, ...walk().map((corner) => wheel(view, corner, fields)), h("div", { className: "body", ariaHidden: "true" }, h("span", {}, say("front")))),
     ...step.ticks.map((tick) => (visit.asksSecondCheck ? secondCheck(view, tick, fields) : view.ticked(tick))),
   ];
+}
+
+/**
+ * The torque that the car's maker asks for; a step says at its top where it is given while nobody has looked it up.
+ *
+ * @param {bay.Fasteners | null} fasteners
+ */
+function asked(fasteners) {
+  if (!fasteners) {
+    return "";
+  }
+  const { torque, unit, thread, count, retorque } = fasteners;
+  return h("p", { className: "large" }, `${torque} ${unit}`, h("small", {}, ` ${say("fasteners", { count, thread, retorque })}`));
 }
 
 /**
@@ -56,7 +68,7 @@ function secondCheck(view, tick, fields) {
  */
 function wheel(view, corner, fields) {
   const { visit } = view;
-  const { order } = visit.sheet.fasteners;
+  const order = visit.sheet.fasteners?.order ?? [];
   /** @param {number} number */
   const key = (number) => `FASTENER.${corner}.${number}`;
   const field = fields.find((each) => each.corner === corner);

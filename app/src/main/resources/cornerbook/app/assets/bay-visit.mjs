@@ -232,7 +232,7 @@ export class Visit extends EventTarget {
 
   /** @param {bay.Corner} corner */
   #fasteners(corner) {
-    return this.sheet.fasteners.order.map((number) => fastenersOf(corner) + number);
+    return (this.sheet.fasteners?.order ?? []).map((number) => fastenersOf(corner) + number);
   }
 
   /**
@@ -246,7 +246,7 @@ export class Visit extends EventTarget {
     }
     const ticks = this.#fasteners(corner).map((key) => this.#ticked(key));
     const torque = this.#fieldsOfMeasure("WHEEL_TORQUE").find((field) => field.corner === corner);
-    return !ticks.some((tick) => tick && !tick.done) && (ticks.every((tick) => tick?.done) || Boolean(torque && this.read(torque)));
+    return !ticks.some((tick) => tick && !tick.done) && ((ticks.length > 0 && ticks.every((tick) => tick?.done)) || Boolean(torque && this.read(torque)));
   }
 
   /**

@@ -239,7 +239,7 @@ final class NeverSaid {
                             .min()
                             .orElse(0);
                     double newMm = forecast.tyres().stream()
-                            .mapToDouble(tyre -> tyre.wheel().tyre().newDepthMm())
+                            .mapToDouble(tyre -> tyre.wheel().tyre().newDepthOrUsualMm())
                             .min()
                             .orElse(0);
                     boolean readOnce = grooves.stream()

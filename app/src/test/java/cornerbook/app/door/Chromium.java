@@ -5,6 +5,7 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -32,6 +33,9 @@ public final class Chromium implements BeforeEachCallback, AfterEachCallback {
             "--disable-background-networking",
             "--disable-component-update",
             "--disable-sync");
+
+    /** As long as Playwright waits for anything else: a machine that has much to do is slow and not wrong. */
+    private static final double AWAITED_MS = 30_000;
 
     private final List<String> more;
     private final List<BrowserContext> opened = new ArrayList<>();
@@ -87,6 +91,7 @@ public final class Chromium implements BeforeEachCallback, AfterEachCallback {
                 throw new IllegalStateException("The tests of the pages need Chromium at " + EXECUTABLE
                         + ": install it, on Debian with \"apt-get install chromium\".");
             }
+            PlaywrightAssertions.setDefaultAssertionTimeout(AWAITED_MS);
             Playwright playwright = Playwright.create(
                     new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
             var arguments = Stream.concat(ARGUMENTS.stream(), more.stream()).toList();

@@ -131,20 +131,20 @@ class VisitFilePropertyTest {
                 word(),
                 word(),
                 maybe("1M8GDM9AXKP042788"),
-                pick(DriveLayout.values()),
-                random.nextBoolean(),
+                maybe(pick(DriveLayout.values())),
+                maybe(random.nextBoolean()),
                 pick("CA-QC", "FI", "*"),
                 axle(),
                 axle(),
-                new WheelFastener(
-                        "M14×1.5", 3 + random.nextInt(8), pick(Seat.values()), between(40, 400), between(10, 500)),
-                new TwelveVoltBattery(
+                maybe(new WheelFastener(
+                        "M14×1.5", 3 + random.nextInt(8), pick(Seat.values()), between(40, 400), between(10, 500))),
+                maybe(new TwelveVoltBattery(
                         pick(Chemistry.values()),
                         between(5, 300),
                         rated ? (Double) between(100, 900) : null,
                         rated ? pick(RatingStandard.values()) : null,
                         maybe(TODAY.minusDays(random.nextInt(3000))),
-                        maybe(between(10, 15))),
+                        maybe(between(10, 15)))),
                 maybe(pick(BrakeFluid.values())),
                 details());
     }
@@ -172,7 +172,8 @@ class VisitFilePropertyTest {
                                 maybe(pick(PressureWarning.Kind.values())),
                                 maybe(pick(PressureWarning.Learning.values()))),
                         maybe(mounting()),
-                        maybe(random.nextBoolean()));
+                        maybe(random.nextBoolean()),
+                        maybe("Fjordling Volta (QX 1)"));
     }
 
     private Mounting mounting() {
@@ -200,11 +201,11 @@ class VisitFilePropertyTest {
                         : pick(ParkingBrake.NONE, ParkingBrake.CABLE, ParkingBrake.DRUM_IN_DISC));
         double drumNewMm = between(100, 100.25);
         return new AxleSpecification(
-                between(500, 2000),
+                maybe(between(500, 2000)),
                 pick("225/55R18", "P245/45R19", "LT265/70R17"),
-                50 + random.nextInt(76),
-                pick("T", "H", "Y"),
-                between(180, 400),
+                maybe(50 + random.nextInt(76)),
+                maybe(pick("T", "H", "Y")),
+                maybe(between(180, 400)),
                 random.nextInt(4) == 0
                         ? new BrakeSpecification(
                                 new DrumBrake(drumNewMm, drumNewMm + between(0.5, 3), between(3, 6), between(1, 2)),
@@ -234,14 +235,14 @@ class VisitFilePropertyTest {
             wheels.add(new Wheel(
                     "W-" + number + corner,
                     new Tyre(
-                            word(),
+                            maybe(word()),
                             corner.axle() == Axle.FRONT ? "225/55R18" : "245/50R18",
-                            50 + random.nextInt(76),
-                            "V",
+                            maybe(50 + random.nextInt(76)),
+                            maybe("V"),
                             maybe("1223"),
-                            random.nextBoolean(),
-                            random.nextBoolean(),
-                            between(9, 20)),
+                            maybe(random.nextBoolean()),
+                            maybe(random.nextBoolean()),
+                            maybe(between(9, 20))),
                     maybe("0A1B2C3D"),
                     new WheelDetails(
                             maybe(mounting()), maybe("433 MHz"), maybe(TODAY.minusDays(random.nextInt(3000))))));

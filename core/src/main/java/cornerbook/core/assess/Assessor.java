@@ -15,6 +15,7 @@ import cornerbook.core.brake.pads.judge.PadFindings;
 import cornerbook.core.brake.seizing.judge.SeizingCurve;
 import cornerbook.core.brake.seizing.judge.SeizingFindings;
 import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.DataGap;
 import cornerbook.core.car.WheelSet;
 import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Finding;
@@ -218,6 +219,7 @@ public final class Assessor {
                 Stream.of(
                         DifferenceFindings.judge(given, planning),
                         Judgement.missing(given.runs().doubts()),
+                        Judgement.missing(DataGap.of(given.history())),
                         TreadFindings.judge(given, forecasts)),
                 JUDGES.stream().map(judge -> judge.apply(given))));
         return new Judgement(

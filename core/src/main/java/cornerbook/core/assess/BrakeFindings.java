@@ -1,5 +1,8 @@
 package cornerbook.core.assess;
 
+import cornerbook.core.brake.DiscBrake;
+import cornerbook.core.brake.DrumBrake;
+import cornerbook.core.brake.UnknownBrake;
 import cornerbook.core.brake.caliper.CaliperFindings;
 import cornerbook.core.brake.caliper.PadMovementFindings;
 import cornerbook.core.brake.disc.judge.DiscFindings;
@@ -11,6 +14,7 @@ import cornerbook.core.brake.judge.BrakeRelease;
 import cornerbook.core.brake.judge.BrakeWear;
 import cornerbook.core.brake.pads.judge.EdgeLiftFindings;
 import cornerbook.core.brake.pads.judge.PadFindings;
+import cornerbook.core.brake.pads.judge.PadsOfUnknownBrake;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Finding;
@@ -33,10 +37,11 @@ public final class BrakeFindings {
         var worn = new ArrayList<Finding>();
         for (var corner : Corner.values()) {
             var at = new BrakeCorner(corner, given.vehicle(), given.readings());
-            var parts = at.brake()
-                    .drum()
-                    .map(drum -> DrumFindings.judge(given, at, drum, wear))
-                    .orElseGet(() -> ofDisc(given, at, wear));
+            var parts = switch (at.brake().friction()) {
+                case DrumBrake drum -> DrumFindings.judge(given, at, drum, wear);
+                case DiscBrake disc -> ofDisc(given, at, wear);
+                case UnknownBrake unknown -> PadsOfUnknownBrake.judge(given, at);
+            };
             worn.addAll(parts.findings());
             findings.addAll(parts.findings());
             notJudged.addAll(parts.notJudged());

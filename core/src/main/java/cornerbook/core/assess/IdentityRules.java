@@ -14,6 +14,7 @@ import cornerbook.core.tyre.Tin;
 import cornerbook.core.tyre.TyreSize;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a car and its tyres are called must be readable before they enter the book: VIN, tyre sizes, service descriptions
@@ -78,10 +79,15 @@ public final class IdentityRules {
         }
     }
 
-    private void checkSizeAndService(String where, String sizeName, String size, int loadIndex, String speedSymbol) {
+    private void checkSizeAndService(
+            String where, String sizeName, String size, @Nullable Integer loadIndex, @Nullable String speedSymbol) {
         attempt(where + "/" + sizeName, () -> TyreSize.parse(size));
-        attempt(where + "/loadIndex", () -> new LoadIndex(loadIndex));
-        attempt(where + "/speedSymbol", () -> SpeedSymbol.parse(speedSymbol));
+        if (loadIndex != null) {
+            attempt(where + "/loadIndex", () -> new LoadIndex(loadIndex));
+        }
+        if (speedSymbol != null) {
+            attempt(where + "/speedSymbol", () -> SpeedSymbol.parse(speedSymbol));
+        }
     }
 
     private void attempt(String where, Runnable reading) {

@@ -35,7 +35,8 @@ public final class Learner {
         var pads = new ArrayList<PadHistory>();
         int carsWithPads = 0;
         for (var car : cars) {
-            if (car.visits().isEmpty()) {
+            // What wears a car whose driven axle nobody has told says nothing of another's.
+            if (car.visits().isEmpty() || car.vehicle().drive() == null) {
                 continue;
             }
             var runs = new RunHistory(car, car.visits(), Knowledge.NONE);

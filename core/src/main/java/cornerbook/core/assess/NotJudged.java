@@ -1,5 +1,6 @@
 package cornerbook.core.assess;
 
+import cornerbook.core.car.DataGap;
 import cornerbook.core.say.Said;
 import java.util.Comparator;
 import java.util.List;
@@ -50,6 +51,15 @@ public record NotJudged(List<Said> beforeDriving, List<Said> others, List<Said> 
     private static String room(Said said) {
         if (said instanceof AssessSaid.Likewise likewise) {
             return room(likewise.sentence());
+        }
+        if (said instanceof DataGap gap) {
+            return switch (gap.part()) {
+                case BRAKE -> "brake";
+                case FASTENER -> "torque";
+                case TYRE -> "tread";
+                case PLACARD_PRESSURE -> "air";
+                default -> "car";
+            };
         }
         var name = said.getClass().getPackageName();
         return name.startsWith(CORE) ? name.substring(CORE.length()).replaceFirst("\\..*", "") : "";

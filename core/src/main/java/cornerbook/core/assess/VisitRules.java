@@ -136,16 +136,15 @@ public final class VisitRules {
             add(where + "/wheel", new AssessSaid.WheelNotThere(tag, corner, there(visit, corner)));
         }
         var wheel = wheels.get(tag);
-        if (wheel != null
-                && reading.measure() == Measure.TREAD_DEPTH
-                && reading.value() > wheel.tyre().newDepthMm() + DEEPER_THAN_NEW_MM) {
+        var newMm = wheel == null ? null : wheel.tyre().newDepthMm();
+        if (newMm != null && reading.measure() == Measure.TREAD_DEPTH && reading.value() > newMm + DEEPER_THAN_NEW_MM) {
             add(
                     where + "/value",
                     new AssessSaid.DeeperThanNew(
                             new Amount(reading.value(), "mm", 1),
                             tag,
-                            new Amount(wheel.tyre().newDepthMm(), "mm", 1),
-                            new Amount(wheel.tyre().newDepthMm() + DEEPER_THAN_NEW_MM, "mm", 1)));
+                            new Amount(newMm, "mm", 1),
+                            new Amount(newMm + DEEPER_THAN_NEW_MM, "mm", 1)));
         }
     }
 

@@ -14,6 +14,10 @@ import org.jspecify.annotations.Nullable;
  */
 public record BrakeSpecification(FrictionBrake friction, boolean electricParkingBrake, BrakeDetails details) {
 
+    /** Nobody has looked. */
+    public static final BrakeSpecification NOT_KNOWN =
+            new BrakeSpecification(new UnknownBrake(), false, BrakeDetails.NOT_KNOWN);
+
     /** How the caliper reaches the outer pad. */
     public enum Caliper implements Said {
         SLIDING,
@@ -37,7 +41,7 @@ public record BrakeSpecification(FrictionBrake friction, boolean electricParking
                     disc.discMinimumMm(),
                     disc.discNewMm(),
                     "mm");
-        } else if (details.tellsOfDisc()) {
+        } else if (friction instanceof DrumBrake && details.tellsOfDisc()) {
             throw new Refused(new DiscAtDrum());
         }
         checkParkingBrake(details.parkingBrake(), electricParkingBrake);
@@ -89,6 +93,15 @@ public record BrakeSpecification(FrictionBrake friction, boolean electricParking
                 BrakeDetails.NOT_KNOWN);
     }
 
+    /** Whether anybody has looked: one that is not known has neither disc nor drum by which to judge. */
+    public boolean isKnown() {
+        return !(friction instanceof UnknownBrake);
+    }
+
+    public boolean hasDisc() {
+        return friction instanceof DiscBrake;
+    }
+
     public boolean hasDrum() {
         return friction instanceof DrumBrake;
     }
@@ -99,6 +112,11 @@ public record BrakeSpecification(FrictionBrake friction, boolean electricParking
 
     public boolean hasCaliper(Caliper kind) {
         return friction instanceof DiscBrake disc && disc.caliper() == kind;
+    }
+
+    /** Whether it is looked after as one with such a caliper: what nobody has looked up is taken for a sliding one, as most are. */
+    public boolean mayHaveCaliper(Caliper kind) {
+        return isKnown() ? hasCaliper(kind) : kind == Caliper.SLIDING;
     }
 
     /** Pistons of one caliper; 1 where nobody has counted them, 0 at a drum. */
@@ -139,7 +157,7 @@ public record BrakeSpecification(FrictionBrake friction, boolean electricParking
         if (friction instanceof DiscBrake disc) {
             return disc;
         }
-        throw new IllegalStateException("an axle with drums was asked for its disc; ask hasDrum() first");
+        throw new IllegalStateException("an axle without known discs was asked for its disc; ask hasDisc() first");
     }
 
     private static void checkParkingBrake(@Nullable ParkingBrake kind, boolean electric) {

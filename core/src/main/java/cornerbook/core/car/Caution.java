@@ -15,7 +15,7 @@ import java.util.function.Predicate;
         "ImmutableEnumChecker") // the list is a copy, the conditions know nothing but the car they are asked about
 public enum Caution implements Said {
     ORANGE_CABLES(Source.COMMON_PRACTICE, WorkStep.LIFT),
-    ASLEEP(Source.VEHICLE_MAKERS, Vehicle::highVoltage, WorkStep.LIFT),
+    ASLEEP(Source.VEHICLE_MAKERS, Vehicle::mayHaveHighVoltage, WorkStep.LIFT),
     KEY_AWAY(Source.COMMON_PRACTICE, car -> !car.highVoltage(), WorkStep.LIFT),
     JACK_MODE(Source.COMMON_PRACTICE, WorkStep.LIFT),
     LIFT_POINTS(Source.HOIST_INSTITUTE, WorkStep.LIFT),
@@ -23,9 +23,9 @@ public enum Caution implements Said {
     SERVICE_PLUG(Source.COMMON_PRACTICE, WorkStep.BEFORE_THE_BRAKES),
     READY_STARTS(Source.VEHICLE_MAKERS, Caution::isHybrid, WorkStep.BEFORE_THE_BRAKES),
     BY_WIRE_CLOSES(Source.FROM_MEMORY, WorkStep.BEFORE_THE_BRAKES),
-    CHOCKED(Source.COMMON_PRACTICE, Vehicle::hasElectricParkingBrake, WorkStep.BEFORE_THE_BRAKES),
-    SERVICE_MODE_FIRST(Source.COMMON_PRACTICE, Vehicle::hasElectricParkingBrake, WorkStep.BEFORE_THE_BRAKES),
-    SUPPORT_12_V(Source.COMMON_PRACTICE, Vehicle::hasElectricParkingBrake, WorkStep.BEFORE_THE_BRAKES),
+    CHOCKED(Source.COMMON_PRACTICE, Vehicle::mayHaveElectricParkingBrake, WorkStep.BEFORE_THE_BRAKES),
+    SERVICE_MODE_FIRST(Source.COMMON_PRACTICE, Vehicle::mayHaveElectricParkingBrake, WorkStep.BEFORE_THE_BRAKES),
+    SUPPORT_12_V(Source.COMMON_PRACTICE, Vehicle::mayHaveElectricParkingBrake, WorkStep.BEFORE_THE_BRAKES),
     DUST(Source.DUST_RULE, WorkStep.PADS_AND_MOVEMENT, WorkStep.DRUM, WorkStep.CLEANED_AND_LUBRICATED),
     HOT_DISC(Source.COMMON_PRACTICE, WorkStep.PADS_AND_MOVEMENT, WorkStep.AFTER_THE_DRIVE),
     NEVER_BY_ITS_HOSE(Source.SERVICE_LITERATURE, WorkStep.PADS_AND_MOVEMENT),
@@ -44,17 +44,16 @@ public enum Caution implements Said {
     COLD_TYRES(Source.VEHICLE_MAKERS, WorkStep.RECEIVE, WorkStep.PRESSURE),
     NO_IMPACT_WRENCH(Source.COMMON_PRACTICE, WorkStep.TORQUE),
     IN_SEQUENCE(Source.COMMON_PRACTICE, WorkStep.TORQUE),
-    LET_IT_SLEEP(Source.VEHICLE_MAKERS, Vehicle::highVoltage, WorkStep.BATTERY),
+    LET_IT_SLEEP(Source.VEHICLE_MAKERS, Vehicle::mayHaveHighVoltage, WorkStep.BATTERY),
     LET_IT_REST(Source.BATTERY_MAKERS, car -> !car.highVoltage(), WorkStep.BATTERY),
     STANDBY_ASLEEP(Source.VEHICLE_MAKERS, WorkStep.BATTERY),
-    TERMINALS_ELECTRIC(Source.VEHICLE_MAKERS, Vehicle::highVoltage, WorkStep.BATTERY),
+    TERMINALS_ELECTRIC(Source.VEHICLE_MAKERS, Vehicle::mayHaveHighVoltage, WorkStep.BATTERY),
     TERMINALS(Source.BATTERY_MAKERS, car -> !car.highVoltage(), WorkStep.BATTERY),
-    LITHIUM_ABOVE_ZERO(Source.BATTERY_MAKERS, Caution::isLithium, WorkStep.BATTERY_CHARGED),
+    LITHIUM_ABOVE_ZERO(Source.BATTERY_MAKERS, car -> mayBe(car, Chemistry.LITHIUM), WorkStep.BATTERY_CHARGED),
     NEVER_CHARGE_FROZEN(Source.BATTERY_MAKERS, car -> !isLithium(car), WorkStep.BATTERY_CHARGED),
     CHARGING_GAS(Source.BATTERY_MAKERS, car -> !isLithium(car), WorkStep.BATTERY_CHARGED),
-    CHARGER_FOR_AGM(
-            Source.COMMON_PRACTICE, car -> car.battery().chemistry() == Chemistry.AGM, WorkStep.BATTERY_CHARGED),
-    CHARGED_BY_CONVERTER(Source.COMMON_PRACTICE, Vehicle::highVoltage, WorkStep.BATTERY_CHARGED),
+    CHARGER_FOR_AGM(Source.COMMON_PRACTICE, car -> mayBe(car, Chemistry.AGM), WorkStep.BATTERY_CHARGED),
+    CHARGED_BY_CONVERTER(Source.COMMON_PRACTICE, Vehicle::mayHaveHighVoltage, WorkStep.BATTERY_CHARGED),
     WALKING_SPEED(Source.COMMON_PRACTICE, WorkStep.AFTER_THE_DRIVE),
     AIM_AT_ALL_FOUR(Source.COMMON_PRACTICE, WorkStep.AFTER_THE_DRIVE);
 
@@ -102,10 +101,16 @@ public enum Caution implements Said {
     }
 
     private static boolean isHybrid(Vehicle car) {
-        return car.highVoltage() && !car.electric();
+        return car.mayHaveHighVoltage() && !car.electric();
+    }
+
+    private static boolean mayBe(Vehicle car, Chemistry chemistry) {
+        var battery = car.battery();
+        return battery == null || battery.chemistry() == chemistry;
     }
 
     private static boolean isLithium(Vehicle car) {
-        return car.battery().chemistry() == Chemistry.LITHIUM;
+        var battery = car.battery();
+        return battery != null && battery.chemistry() == Chemistry.LITHIUM;
     }
 }

@@ -274,7 +274,7 @@ public enum Measure implements Said {
     public boolean isOn(Vehicle vehicle, @Nullable Axle axle) {
         return switch (this) {
             case SLIDE_PIN_MOVEMENT ->
-                axle != null && vehicle.axle(axle).brake().hasCaliper(Caliper.SLIDING);
+                axle != null && vehicle.axle(axle).brake().mayHaveCaliper(Caliper.SLIDING);
             case RETAINING_PIN_MOVEMENT ->
                 axle != null && vehicle.axle(axle).brake().hasCaliper(Caliper.FIXED);
             case PISTON_2_MOVEMENT, PISTON_3_MOVEMENT, PISTON_4_MOVEMENT, PISTON_5_MOVEMENT, PISTON_6_MOVEMENT ->
@@ -328,7 +328,7 @@ public enum Measure implements Said {
                     CALIPER_CLOSED,
                     BRACKET_BOLTS_TORQUED ->
                 axle == null || !vehicle.axle(axle).brake().hasDrum();
-            case DRIVE_SHAFT_BOOT -> axle != null && vehicle.drive().drives(axle);
+            case DRIVE_SHAFT_BOOT -> axle != null && vehicle.mayDrive(axle);
             case PARKING_BRAKE_IN_SERVICE_MODE, PARKING_BRAKE_CYCLED -> vehicle.hasElectricParkingBrake();
             case BATTERY_CRANKING_CURRENT, BATTERY_CRANKING_CURRENT_CHARGED -> !vehicle.electric();
             case SENSOR_PRESSURE, SENSOR_TEMPERATURE ->

@@ -66,7 +66,7 @@ public final class ServiceSteps {
         }
         var lubricants = new ArrayList<Lubricant>();
         lubricants.add(
-                brake.caliper() == BrakeSpecification.Caliper.SLIDING
+                brake.mayHaveCaliper(BrakeSpecification.Caliper.SLIDING)
                         ? new Lubricant(
                                 LubricantPlace.SLIDE_PINS,
                                 LubricantKind.RUBBER_SAFE_GREASE,

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param mounting the hub with the car's own wheels, or null
  * @param hybrid whether an engine and a high-voltage battery drive it together; null when nobody said
+ * @param copiedFrom the car of the same kind, or the data sheet, that data were taken from, as people call it; null when none were
  */
 public record VehicleDetails(
         DifferenceLimits differences,
@@ -22,7 +23,8 @@ public record VehicleDetails(
         FluidChange fluidChange,
         PressureWarning pressureWarning,
         @Nullable Mounting mounting,
-        @Nullable Boolean hybrid) {
+        @Nullable Boolean hybrid,
+        @Nullable String copiedFrom) {
     /** Nothing is known. */
     public static final VehicleDetails NOT_KNOWN = new VehicleDetails(
             DifferenceLimits.NOT_KNOWN,
@@ -30,6 +32,7 @@ public record VehicleDetails(
             CarBody.NOT_KNOWN,
             FluidChange.NOT_KNOWN,
             PressureWarning.NOT_KNOWN,
+            null,
             null,
             null);
 
@@ -41,6 +44,6 @@ public record VehicleDetails(
             FluidChange fluidChange,
             PressureWarning pressureWarning,
             @Nullable Mounting mounting) {
-        this(differences, use, body, fluidChange, pressureWarning, mounting, null);
+        this(differences, use, body, fluidChange, pressureWarning, mounting, null, null);
     }
 }

@@ -14,6 +14,7 @@ import java.util.Locale;
 public record Vin(String symbols) {
     private static final int LENGTH = 17;
     private static final int CHECK_POSITION = 8;
+    private static final int YEAR_POSITION = 9;
     private static final String LETTERS = "ABCDEFGHJKLMNPRSTUVWXYZ";
 
     /** Values of the letters above, 49 CFR 565. */
@@ -57,6 +58,15 @@ public record Vin(String symbols) {
     /** Whether position 9 is the check digit of 49 CFR 565. */
     public boolean checkDigitFits() {
         return symbols.charAt(CHECK_POSITION) == expectedCheckDigit();
+    }
+
+    /**
+     * Whether a car with the other number is of the same kind: maker, model, body, restraint and engine (positions 1 to 8), and
+     * model year (position 10). ISO 3779; 49 CFR 565.15.
+     */
+    public boolean isOfSameKind(Vin other) {
+        return symbols.substring(0, CHECK_POSITION).equals(other.symbols.substring(0, CHECK_POSITION))
+                && symbols.charAt(YEAR_POSITION) == other.symbols.charAt(YEAR_POSITION);
     }
 
     @Override

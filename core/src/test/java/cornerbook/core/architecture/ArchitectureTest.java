@@ -152,6 +152,8 @@ class ArchitectureTest {
             List.of("tool.ShopTool"),
             "a vehicle is made of its rooms' values",
             List.of("car.AxleSpecification", "car.Tyre", "car.Vehicle", "car.VehicleDetails", "car.WheelDetails"),
+            "which of these values nobody has looked up, and which are given from another vehicle",
+            List.of("assess.SameKind", "car.DataGap"),
             "what this car's equipment leaves nothing to read of",
             List.of("car.Caution", "car.Measure", "car.ServiceSteps"));
 

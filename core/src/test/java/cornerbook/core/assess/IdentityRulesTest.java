@@ -76,7 +76,7 @@ class IdentityRulesTest {
                 car.battery(),
                 null,
                 VehicleDetails.NOT_KNOWN);
-        var tyre = new Tyre("Invented tread", size, loadIndex, speedSymbol, tin, false, false, 8);
+        var tyre = new Tyre("Invented tread", size, loadIndex, speedSymbol, tin, false, false, 8.0);
         var set = new WheelSet("S", SeasonKind.WINTER, null, List.of(new Wheel("W", tyre, null)));
         return IdentityRules.check(
                 new CarHistory(vehicle, new Customer("c", "Invented Person", null, null), List.of(set), List.of()));

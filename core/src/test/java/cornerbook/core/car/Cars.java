@@ -146,15 +146,21 @@ public final class Cars {
                         known.fluidChange(),
                         known.pressureWarning(),
                         known.mounting(),
-                        true));
+                        true,
+                        null));
     }
 
-    private static Vehicle with(Vehicle car, String id, WheelFastener fastener, TwelveVoltBattery battery) {
+    private static Vehicle with(
+            Vehicle car, String id, @Nullable WheelFastener fastener, @Nullable TwelveVoltBattery battery) {
         return with(car, id, car.electric(), fastener, battery);
     }
 
     private static Vehicle with(
-            Vehicle car, String id, boolean electric, WheelFastener fastener, TwelveVoltBattery battery) {
+            Vehicle car,
+            String id,
+            boolean electric,
+            @Nullable WheelFastener fastener,
+            @Nullable TwelveVoltBattery battery) {
         return new Vehicle(
                 id,
                 car.name(),
@@ -175,7 +181,7 @@ public final class Cars {
         var wheels = new ArrayList<Wheel>();
         for (var corner : Corner.values()) {
             wheels.add(new Wheel(
-                    prefix + corner, new Tyre("Invented tread", "225/55R18", 98, "V", null, false, false, 8), null));
+                    prefix + corner, new Tyre("Invented tread", "225/55R18", 98, "V", null, false, false, 8.0), null));
         }
         return new WheelSet(season + "-set", season, "A-3", wheels);
     }
@@ -184,7 +190,7 @@ public final class Cars {
     public static WheelSet withTins(@Nullable String... tins) {
         var wheels = new ArrayList<Wheel>();
         for (var corner : Corner.values()) {
-            var tyre = new Tyre("Invented tread", "225/55R18", 98, "V", tins[corner.ordinal()], false, false, 8);
+            var tyre = new Tyre("Invented tread", "225/55R18", 98, "V", tins[corner.ordinal()], false, false, 8.0);
             wheels.add(new Wheel("W-" + corner, tyre, null));
         }
         return new WheelSet("WINTER-set", SeasonKind.WINTER, null, wheels);

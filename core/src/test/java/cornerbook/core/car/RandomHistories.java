@@ -201,7 +201,7 @@ public final class RandomHistories {
     private Map<Corner, String> at(WheelSet set) {
         var tags = new ArrayList<>(set.wheels().stream().map(Wheel::tag).toList());
         boolean swapped =
-                random.nextInt(4) == 0 && !set.wheels().getFirst().tyre().directional();
+                random.nextInt(4) == 0 && !set.wheels().getFirst().tyre().mayBeDirectional();
         var standing = new EnumMap<Corner, String>(Corner.class);
         for (var corner : Corner.values()) {
             standing.put(corner, tags.get(swapped ? (corner.ordinal() + 2) % 4 : corner.ordinal()));

@@ -3,15 +3,22 @@ package cornerbook.app.book.car;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.store.Transactions;
 import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Vehicle;
 import cornerbook.core.corner.Axle;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** What each car is, with its owner, its wheels and its history. */
 public final class CarLedger {
+    private static final int VIN_OF_KIND = 8;
+    /** So many are looked at; a shop has few kinds that many customers drive. */
+    private static final int MOST_ALIKE = 50;
+
     private final Transactions store;
 
     public CarLedger(Transactions store) {
@@ -44,6 +51,50 @@ public final class CarLedger {
 
     public Optional<CarHistory> find(String vehicleId) {
         return store.read(handle -> new CarReader(handle).find(vehicleId));
+    }
+
+    /**
+     * Cars that may be of the same kind, those whose brakes are known, latest first: whose name begins with the same word, or whose
+     * VIN begins with the same symbols.
+     *
+     * @param vin null when it is not known
+     */
+    public List<Vehicle> listNamedLike(String name, @Nullable String vin) {
+        var begins = vin == null ? "" : vin.replaceAll("[\\s-]", "").toLowerCase(Locale.ROOT);
+        return store.read(handle -> {
+            var reader = new CarReader(handle);
+            return handle
+                    .select(
+                            "select id from vehicle where (lower(name) like ? or (? <> '' and lower(replace(replace(vin, ' ', ''), '-', '')) like ?)) and exists (select 1 from vehicle_axle where vehicle_id = vehicle.id and (caliper is not null or drum_new_mm is not null)) order by revision desc, id limit ?",
+                            name.strip().toLowerCase(Locale.ROOT).replaceFirst("[^\\p{L}\\p{N}].*", "") + "%",
+                            begins,
+                            begins.substring(0, Math.min(VIN_OF_KIND, begins.length())) + "%",
+                            MOST_ALIKE)
+                    .mapTo(String.class)
+                    .list()
+                    .stream()
+                    .flatMap(id -> reader.find(id).stream())
+                    .map(CarHistory::vehicle)
+                    .toList();
+        });
+    }
+
+    /** What cars are called, each kind once: what stands before the comma of a name. */
+    public List<String> listKinds() {
+        return store.read(handle ->
+                handle.select("select distinct name from vehicle where name <> plate").mapTo(String.class).stream()
+                        .map(name -> name.replaceFirst(",.*", ""))
+                        .distinct()
+                        .sorted()
+                        .toList());
+    }
+
+    /** Whose law most cars are judged by; empty while there is no car. */
+    public Optional<String> findUsualPlace() {
+        return store.read(handle -> handle.select(
+                        "select jurisdiction from vehicle group by jurisdiction order by count(*) desc, jurisdiction limit 1")
+                .mapTo(String.class)
+                .findFirst());
     }
 
     /** The car of a visit. */
@@ -84,11 +135,11 @@ public final class CarLedger {
                 handle.select(query, id).mapTo(String.class).findFirst().flatMap(new CarReader(handle)::find));
     }
 
-    /** Cold pressure on each axle by the placard of the car of a visit, kPa, gauge. */
+    /** Cold pressure on each axle by the placard of the car of a visit, kPa, gauge; without an axle whose placard nobody has read. */
     public Map<Axle, Double> placardsKpa(String visitId) {
         return store.read(handle -> handle
                 .select(
-                        "select vehicle_axle.axle, vehicle_axle.placard_pressure_kpa from vehicle_axle join visit on visit.vehicle_id = vehicle_axle.vehicle_id where visit.id = ?",
+                        "select vehicle_axle.axle, vehicle_axle.placard_pressure_kpa from vehicle_axle join visit on visit.vehicle_id = vehicle_axle.vehicle_id where visit.id = ? and vehicle_axle.placard_pressure_kpa is not null",
                         visitId)
                 .map((row, context) ->
                         Map.entry(Axle.valueOf(row.getString("axle")), row.getDouble("placard_pressure_kpa")))

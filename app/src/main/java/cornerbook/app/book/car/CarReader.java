@@ -61,6 +61,10 @@ public final class CarReader {
         }
     }
 
+    /** That a row of readings was not moved to the right car since. */
+    public static final String STANDS =
+            "not exists (select 1 from moved_reading where moved_reading.reading_id = reading.id)";
+
     private final Handle handle;
 
     public CarReader(Handle handle) {
@@ -157,7 +161,7 @@ public final class CarReader {
         var readings = new HashMap<String, List<Reading>>();
         query(
                 "select reading.* from reading join visit on visit.id = reading.visit_id where " + of.column
-                        + " = ? order by reading.visit_id, reading.place_in_list",
+                        + " = ? and " + STANDS + " order by reading.visit_id, reading.place_in_list",
                 id,
                 row -> readings.computeIfAbsent(row.getString("visit_id"), key -> new ArrayList<>())
                         .add(reading(row)));
@@ -206,7 +210,7 @@ public final class CarReader {
         query(
                 "select work_tick.*, vehicle.fastener_count from work_tick join visit on visit.id = work_tick.visit_id join vehicle on vehicle.id = visit.vehicle_id where "
                         + of.column
-                        + " = ? and work_tick.wheel_tag is not null order by work_tick.visit_id, work_tick.place_in_list",
+                        + " = ? and work_tick.wheel_tag is not null and vehicle.fastener_count is not null order by work_tick.visit_id, work_tick.place_in_list",
                 id,
                 row -> {
                     var visitId = row.getString("visit_id");
@@ -238,35 +242,49 @@ public final class CarReader {
                 row.getString("name"),
                 row.getString("plate"),
                 row.getString("vin"),
-                DriveLayout.valueOf(row.getString("drive")),
-                row.getInt("electric") == 1,
+                DetailRows.constant(row, "drive", DriveLayout.class),
+                DetailRows.flag(row, "electric"),
                 row.getString("jurisdiction"),
                 front,
                 rear,
-                new WheelFastener(
-                        row.getString("fastener_thread"),
-                        row.getInt("fastener_count"),
-                        Seat.valueOf(row.getString("fastener_seat")),
-                        row.getDouble("fastener_torque_nm"),
-                        row.getDouble("retorque_after_km")),
-                new TwelveVoltBattery(
-                        Chemistry.valueOf(row.getString("battery_chemistry")),
-                        row.getDouble("battery_capacity_ah"),
-                        DetailRows.number(row, "battery_cranking_a"),
-                        DetailRows.constant(row, "battery_standard", RatingStandard.class),
-                        date(row, "battery_installed_on"),
-                        DetailRows.number(row, "battery_charge_below_v")),
+                fastener(row),
+                battery(row),
                 DetailRows.constant(row, "brake_fluid", BrakeFluid.class),
                 DetailRows.vehicle(row, liftPoints));
     }
 
+    private static @Nullable WheelFastener fastener(ResultSet row) throws SQLException {
+        var thread = row.getString("fastener_thread");
+        return thread == null
+                ? null
+                : new WheelFastener(
+                        thread,
+                        row.getInt("fastener_count"),
+                        Seat.valueOf(row.getString("fastener_seat")),
+                        row.getDouble("fastener_torque_nm"),
+                        row.getDouble("retorque_after_km"));
+    }
+
+    private static @Nullable TwelveVoltBattery battery(ResultSet row) throws SQLException {
+        var chemistry = DetailRows.constant(row, "battery_chemistry", Chemistry.class);
+        return chemistry == null
+                ? null
+                : new TwelveVoltBattery(
+                        chemistry,
+                        row.getDouble("battery_capacity_ah"),
+                        DetailRows.number(row, "battery_cranking_a"),
+                        DetailRows.constant(row, "battery_standard", RatingStandard.class),
+                        date(row, "battery_installed_on"),
+                        DetailRows.number(row, "battery_charge_below_v"));
+    }
+
     private static AxleSpecification axle(ResultSet row) throws SQLException {
         return new AxleSpecification(
-                row.getDouble("axle_load_kg"),
+                DetailRows.number(row, "axle_load_kg"),
                 row.getString("tyre_size"),
-                row.getInt("load_index"),
+                DetailRows.whole(row, "load_index"),
                 row.getString("speed_symbol"),
-                row.getDouble("placard_pressure_kpa"),
+                DetailRows.number(row, "placard_pressure_kpa"),
                 new BrakeSpecification(
                         DetailRows.friction(row), row.getInt("electric_parking_brake") == 1, DetailRows.brake(row)));
     }
@@ -277,12 +295,12 @@ public final class CarReader {
                 new Tyre(
                         row.getString("tyre_model"),
                         row.getString("tyre_size"),
-                        row.getInt("load_index"),
+                        DetailRows.whole(row, "load_index"),
                         row.getString("speed_symbol"),
                         row.getString("tin"),
-                        row.getInt("directional") == 1,
-                        row.getInt("asymmetric") == 1,
-                        row.getDouble("new_depth_mm")),
+                        DetailRows.flag(row, "directional"),
+                        DetailRows.flag(row, "asymmetric"),
+                        DetailRows.number(row, "new_depth_mm")),
                 row.getString("sensor_id"),
                 DetailRows.wheel(row));
     }

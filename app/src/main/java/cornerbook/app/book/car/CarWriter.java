@@ -52,7 +52,7 @@ public final class CarWriter {
         writePositions(visit.id(), "ARRIVED", visit.arrivedOn());
         writePositions(visit.id(), "LEFT", visit.leftOn());
         countChange(visit.id());
-        writeReadings(visit.id(), 0, visit.readings());
+        writeReadings(visit.id(), visit.readings());
         UsedToolLedger.write(handle, visit.id(), visit.card().tools());
     }
 
@@ -70,15 +70,17 @@ public final class CarWriter {
                 visitId);
     }
 
-    /** Appends readings; {@code from} is how many the visit has already. */
-    public void writeReadings(String visitId, int from, List<Reading> readings) {
+    /** Appends readings, behind those that were moved to another car too. */
+    public void writeReadings(String visitId, List<Reading> readings) {
         if (readings.isEmpty()) {
             return;
         }
         countChange(visitId);
         var batch = handle.prepareBatch(
                 "insert into reading (id, visit_id, place_in_list, measure, corner, wheel_tag, spot, amount, as_written, corrects, reason) values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)");
-        int place = from;
+        int place = handle.select("select count(*) from reading where visit_id = ?", visitId)
+                .mapTo(Integer.class)
+                .one();
         for (var reading : readings) {
             batch.add(
                     reading.id(),

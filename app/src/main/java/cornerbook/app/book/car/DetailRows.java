@@ -6,6 +6,7 @@ import cornerbook.core.brake.BrakeSpecification;
 import cornerbook.core.brake.DiscBrake;
 import cornerbook.core.brake.DrumBrake;
 import cornerbook.core.brake.FrictionBrake;
+import cornerbook.core.brake.UnknownBrake;
 import cornerbook.core.brake.fluid.FluidChange;
 import cornerbook.core.brake.seizing.CarUse;
 import cornerbook.core.car.VehicleDetails;
@@ -53,7 +54,8 @@ public final class DetailRows {
                         constant(row, "pressure_warning", PressureWarning.Kind.class),
                         constant(row, "sensor_learning", PressureWarning.Learning.class)),
                 mounting(row),
-                flag(row, "hybrid"));
+                flag(row, "hybrid"),
+                row.getString("copied_from"));
     }
 
     static @Nullable LiftPoints liftPoints(Handle handle, String vehicleId) {
@@ -81,21 +83,27 @@ public final class DetailRows {
     }
 
     static FrictionBrake friction(ResultSet row) throws SQLException {
-        var caliper = constant(row, "caliper", BrakeSpecification.Caliper.class);
-        return caliper == null
-                ? new DrumBrake(
-                        row.getDouble("drum_new_mm"),
-                        row.getDouble("drum_discard_mm"),
-                        row.getDouble("lining_new_mm"),
-                        row.getDouble("lining_minimum_mm"))
-                : new DiscBrake(
-                        caliper,
-                        row.getDouble("pad_new_mm"),
-                        row.getDouble("pad_minimum_mm"),
-                        row.getDouble("disc_new_mm"),
-                        row.getDouble("disc_minimum_mm"),
-                        row.getDouble("runout_limit_mm"),
-                        row.getDouble("thickness_variation_limit_mm"));
+        var caliper = row.getString("caliper");
+        var drumNewMm = number(row, "drum_new_mm");
+        if (caliper == null) {
+            return drumNewMm == null ? new UnknownBrake() : drum(row, drumNewMm);
+        }
+        return new DiscBrake(
+                BrakeSpecification.Caliper.valueOf(caliper),
+                row.getDouble("pad_new_mm"),
+                row.getDouble("pad_minimum_mm"),
+                row.getDouble("disc_new_mm"),
+                row.getDouble("disc_minimum_mm"),
+                row.getDouble("runout_limit_mm"),
+                row.getDouble("thickness_variation_limit_mm"));
+    }
+
+    private static DrumBrake drum(ResultSet row, double drumNewMm) throws SQLException {
+        return new DrumBrake(
+                drumNewMm,
+                row.getDouble("drum_discard_mm"),
+                row.getDouble("lining_new_mm"),
+                row.getDouble("lining_minimum_mm"));
     }
 
     static WheelDetails wheel(ResultSet row) throws SQLException {
@@ -107,7 +115,7 @@ public final class DetailRows {
         return row.wasNull() ? null : value;
     }
 
-    private static @Nullable Integer whole(ResultSet row, String column) throws SQLException {
+    static @Nullable Integer whole(ResultSet row, String column) throws SQLException {
         int value = row.getInt(column);
         return row.wasNull() ? null : (Integer) value;
     }
@@ -118,7 +126,7 @@ public final class DetailRows {
         return name == null ? null : Enum.valueOf(type, name);
     }
 
-    private static @Nullable Boolean flag(ResultSet row, String column) throws SQLException {
+    static @Nullable Boolean flag(ResultSet row, String column) throws SQLException {
         int value = row.getInt(column);
         return row.wasNull() ? null : value == 1;
     }

@@ -1,13 +1,16 @@
 package cornerbook.app.book.car;
 
 import cornerbook.app.book.store.TableRow;
+import cornerbook.core.battery.TwelveVoltBattery;
 import cornerbook.core.brake.DiscBrake;
 import cornerbook.core.brake.DrumBrake;
+import cornerbook.core.brake.UnknownBrake;
 import cornerbook.core.car.AxleSpecification;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.Wheel;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.torque.WheelFastener;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -18,30 +21,17 @@ final class VehicleRows {
 
     /** All but the customer's id. */
     static TableRow vehicle(Vehicle vehicle) {
-        var fastener = vehicle.fastener();
-        var battery = vehicle.battery();
         var details = vehicle.details();
         var allWheel = Optional.ofNullable(details.differences().allWheel());
         var mounting = details.mounting();
-        return new TableRow("vehicle")
+        var row = new TableRow("vehicle")
                 .set("id", vehicle.id())
                 .set("name", vehicle.name())
                 .set("plate", vehicle.plate())
                 .set("vin", vehicle.vin())
                 .set("drive", vehicle.drive())
-                .set("electric", vehicle.electric())
+                .set("electric", vehicle.drivesElectric())
                 .set("jurisdiction", vehicle.jurisdiction())
-                .set("fastener_thread", fastener.thread())
-                .set("fastener_count", fastener.count())
-                .set("fastener_seat", fastener.seat())
-                .set("fastener_torque_nm", fastener.torqueNm())
-                .set("retorque_after_km", fastener.retorqueAfterKm())
-                .set("battery_chemistry", battery.chemistry())
-                .set("battery_capacity_ah", battery.ratedCapacityAh())
-                .set("battery_cranking_a", battery.ratedCrankingCurrentA())
-                .set("battery_standard", battery.ratingStandard())
-                .set("battery_installed_on", battery.installedOn())
-                .set("battery_charge_below_v", battery.chargeBelowV())
                 .set("brake_fluid", vehicle.brakeFluid())
                 .set("all_wheel_limit_kind", allWheel.map(limit -> limit.kind()).orElse(null))
                 .set(
@@ -65,7 +55,40 @@ final class VehicleRows {
                 .set("pressure_warning", details.pressureWarning().kind())
                 .set("sensor_learning", details.pressureWarning().learning())
                 .set("mounting", mounting == null ? null : mounting.written())
-                .set("hybrid", details.hybrid());
+                .set("hybrid", details.hybrid())
+                .set("copied_from", details.copiedFrom());
+        fastener(Optional.ofNullable(vehicle.fastener()), row);
+        battery(Optional.ofNullable(vehicle.battery()), row);
+        return row;
+    }
+
+    private static void fastener(Optional<WheelFastener> known, TableRow row) {
+        row.set("fastener_thread", known.map(WheelFastener::thread).orElse(null))
+                .set("fastener_count", known.map(WheelFastener::count).orElse(null))
+                .set("fastener_seat", known.map(WheelFastener::seat).orElse(null))
+                .set("fastener_torque_nm", known.map(WheelFastener::torqueNm).orElse(null))
+                .set(
+                        "retorque_after_km",
+                        known.map(WheelFastener::retorqueAfterKm).orElse(null));
+    }
+
+    private static void battery(Optional<TwelveVoltBattery> known, TableRow row) {
+        row.set("battery_chemistry", known.map(TwelveVoltBattery::chemistry).orElse(null))
+                .set(
+                        "battery_capacity_ah",
+                        known.map(TwelveVoltBattery::ratedCapacityAh).orElse(null))
+                .set(
+                        "battery_cranking_a",
+                        known.map(TwelveVoltBattery::ratedCrankingCurrentA).orElse(null))
+                .set(
+                        "battery_standard",
+                        known.map(TwelveVoltBattery::ratingStandard).orElse(null))
+                .set(
+                        "battery_installed_on",
+                        known.map(TwelveVoltBattery::installedOn).orElse(null))
+                .set(
+                        "battery_charge_below_v",
+                        known.map(TwelveVoltBattery::chargeBelowV).orElse(null));
     }
 
     static List<TableRow> liftPoints(Vehicle vehicle) {
@@ -114,6 +137,7 @@ final class VehicleRows {
                         .set("drum_discard_mm", drum.drumDiscardMm())
                         .set("lining_new_mm", drum.liningNewMm())
                         .set("lining_minimum_mm", drum.liningMinimumMm());
+            case UnknownBrake unknown -> row;
         };
     }
 

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.Function;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 
@@ -104,16 +105,24 @@ public final class WheelChanges {
         Map<WheelValue, @Nullable String> values = new EnumMap<>(WheelValue.class);
         values.put(WheelValue.MODEL, tyre.model());
         values.put(WheelValue.SIZE, tyre.size());
-        values.put(WheelValue.LOAD_INDEX, String.valueOf(tyre.loadIndex()));
+        values.put(WheelValue.LOAD_INDEX, text(tyre.loadIndex(), String::valueOf));
         values.put(WheelValue.SPEED_SYMBOL, tyre.speedSymbol());
         values.put(WheelValue.TIN, tyre.tin());
-        values.put(WheelValue.DIRECTIONAL, YesOrNo.of(tyre.directional()).written());
-        values.put(WheelValue.ASYMMETRIC, YesOrNo.of(tyre.asymmetric()).written());
-        values.put(WheelValue.DEPTH_WHEN_NEW, tyre.newDepthMm() + " mm");
+        values.put(
+                WheelValue.DIRECTIONAL,
+                text(tyre.directional(), flag -> YesOrNo.of(flag).written()));
+        values.put(
+                WheelValue.ASYMMETRIC,
+                text(tyre.asymmetric(), flag -> YesOrNo.of(flag).written()));
+        values.put(WheelValue.DEPTH_WHEN_NEW, text(tyre.newDepthMm(), depth -> depth + " mm"));
         values.put(WheelValue.SENSOR_IDENTITY, wheel.sensorId());
         values.put(WheelValue.MOUNTING, mounting == null ? null : mounting.written());
         values.put(WheelValue.SENSOR_TYPE, details.sensorType());
         values.put(WheelValue.SENSOR_BATTERY_FROM, CarWriter.text(details.sensorBatteryOn()));
         return values;
+    }
+
+    private static <T> @Nullable String text(@Nullable T value, Function<T, String> written) {
+        return value == null ? null : written.apply(value);
     }
 }

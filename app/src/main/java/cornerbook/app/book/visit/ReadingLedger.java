@@ -12,11 +12,13 @@ import cornerbook.core.brake.judge.DustRule;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
+import cornerbook.core.car.StandingReadings;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
 
@@ -38,7 +40,9 @@ public final class ReadingLedger {
     public int countBrakePairs(LocalDate from, LocalDate until) {
         return store.read(handle -> handle
                 .createQuery(
-                        "select reading.* from reading join visit on visit.id = reading.visit_id where visit.cancelled = 0 and visit.visit_date between :from and :until and reading.measure in (<measures>)")
+                        "select reading.* from reading join visit on visit.id = reading.visit_id where visit.cancelled = 0 and "
+                                + CarReader.STANDS
+                                + " and visit.visit_date between :from and :until and reading.measure in (<measures>)")
                 .bind("from", from.toString())
                 .bind("until", until.toString())
                 .bindList(
@@ -51,6 +55,55 @@ public final class ReadingLedger {
                 .stream()
                 .mapToInt(DustRule::pairsServiced)
                 .sum());
+    }
+
+    /**
+     * Moves what was read at the wrong car to a visit of the right one. At the wrong one it stays, struck, with reason and name; what
+     * was read of a wheel is read of the wheel at the same corner.
+     *
+     * @param readingIds of readings that stand
+     * @throws BookException when one of them stands no more, or cannot be of the other car
+     */
+    public void move(String visitId, Set<String> readingIds, String toVisitId, Because because) {
+        store.write(handle -> {
+            var cars = new CarLedger(within(handle));
+            var wrong = cars.getOfVisit(visitId);
+            var right = cars.getOfVisit(toVisitId);
+            var visit = wrong.getVisit(visitId);
+            var readings = new StandingReadings(visit)
+                    .all().stream()
+                            .filter(reading -> readingIds.contains(reading.id()))
+                            .toList();
+            if (readings.isEmpty() || readings.size() < readingIds.size()) {
+                throw new BookException(new VisitSaid.PutRightMeanwhile());
+            }
+            var changes = new VisitChanges(handle, wrong.vehicle().id());
+            for (var reading : readings) {
+                var moved = MovedReadings.at(right.getVisit(toVisitId), visit, reading);
+                add(handle, cars.getOfVisit(toVisitId), toVisitId, List.of(moved));
+                MovedReadings.strike(handle, visit, reading, moved);
+                changes.keepChanged(
+                        visitId,
+                        VisitValue.READING,
+                        VisitValue.write(reading),
+                        right.vehicle().plate(),
+                        because);
+            }
+            new CarWriter(handle).countChange(visitId);
+            var changed = cars.getOfVisit(visitId);
+            VisitLedger.refuseProblems(changed);
+            if (readings.stream().anyMatch(reading -> reading.measure() == Measure.WHEEL_TORQUE)) {
+                new RetorqueLedger(within(handle)).change(changed, changed.getVisit(visitId));
+            }
+            return visitId;
+        });
+    }
+
+    private static boolean isMoved(Handle handle, Reading reading) {
+        return handle.select("select 1 from moved_reading where reading_id = ?", reading.id())
+                .mapTo(Integer.class)
+                .findFirst()
+                .isPresent();
     }
 
     /** Appends readings to a visit. A reading that is there already, with the same content, counts once. */
@@ -78,7 +131,7 @@ public final class ReadingLedger {
                     throw new BookException(problem);
                 });
                 fresh.add(reading);
-            } else if (!visit.readings().contains(known.get())) {
+            } else if (!visit.readings().contains(known.get()) && !isMoved(handle, reading)) {
                 throw new BookException(new VisitSaid.ReadingElsewhere(reading.id()));
             } else if (!known.get().equals(reading)) {
                 throw new BookException(new VisitSaid.ReadingOtherwise(reading.id()));
@@ -89,7 +142,7 @@ public final class ReadingLedger {
         var longer = visit.withReadings(all);
         var changed = VisitLedger.replaced(history, longer);
         VisitLedger.refuseProblems(changed);
-        new CarWriter(handle).writeReadings(visitId, visit.readings().size(), fresh);
+        new CarWriter(handle).writeReadings(visitId, fresh);
         if (fresh.stream().anyMatch(reading -> reading.measure() == Measure.WHEEL_TORQUE)) {
             new RetorqueLedger(within(handle)).change(changed, longer);
         }

@@ -59,7 +59,7 @@ public final class VisitChanges {
                 .update(handle, List.of("id"));
         var writer = new CarWriter(handle);
         writer.replaceWheels(after);
-        writer.writeReadings(after.id(), before.readings().size(), moved);
+        writer.writeReadings(after.id(), moved);
         keepChanged(before, after, because);
         var retorques = new RetorqueLedger(within(handle));
         if (!after.leftOn().equals(before.leftOn())) {

@@ -47,7 +47,8 @@ public final class VisitLedger {
     /** The visits of a day. */
     public List<VisitSummary> list(LocalDate date) {
         return store.read(handle -> handle.select(
-                        "select visit.id as visit_id, vehicle.id as vehicle_id, vehicle.name, vehicle.plate, customer.name as customer_name, visit.visit_date, (select count(*) from reading where reading.visit_id = visit.id) as readings, "
+                        "select visit.id as visit_id, vehicle.id as vehicle_id, vehicle.name, vehicle.plate, customer.name as customer_name, visit.visit_date, (select count(*) from reading where reading.visit_id = visit.id and "
+                                + CarReader.STANDS + ") as readings, "
                                 + VisitStates.COLUMNS
                                 + " from visit join vehicle on vehicle.id = visit.vehicle_id join customer on customer.id = vehicle.customer_id where visit.visit_date = ? and visit.cancelled = 0 order by vehicle.name",
                         date.toString())

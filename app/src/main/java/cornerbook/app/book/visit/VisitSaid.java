@@ -1,8 +1,11 @@
 package cornerbook.app.book.visit;
 
+import cornerbook.core.car.MeasureAt;
+import cornerbook.core.corner.Corner;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Said;
 import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
 
 /** What people are told when the book refuses something of a visit. Visits and readings are named by their ids. */
 public interface VisitSaid extends Said {
@@ -10,6 +13,15 @@ public interface VisitSaid extends Said {
     record GoneByHandOver() implements VisitSaid {}
 
     record NoReason() implements VisitSaid {}
+
+    record NoWheelThere(Corner corner) implements VisitSaid {}
+
+    /**
+     * A reading by its place.
+     *
+     * @param corner null for one of the whole car
+     */
+    record ReadAt(@Nullable Corner corner, MeasureAt what, String written) implements VisitSaid {}
 
     record PutRightMeanwhile() implements VisitSaid {}
 

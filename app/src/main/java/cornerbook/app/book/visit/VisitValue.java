@@ -1,7 +1,11 @@
 package cornerbook.app.book.visit;
 
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.MeasureAt;
+import cornerbook.core.car.Reading;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.Spot;
 import cornerbook.core.quantity.Quantities;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Day;
@@ -64,6 +68,26 @@ enum VisitValue implements Said {
             return wheels(visit.leftOn());
         }
     },
+    /** A reading that was taken at the wrong car, and the plate of the right one that it stands at since. */
+    READING {
+        @Override
+        String write(Visit visit) {
+            return NOTHING;
+        }
+
+        @Override
+        Said read(String written) {
+            var parts = written.split(" ", 4);
+            return parts.length < 4
+                    ? Said.verbatim(written)
+                    : new VisitSaid.ReadAt(
+                            parts[1].equals(NOTHING) ? null : Corner.valueOf(parts[1]),
+                            new MeasureAt(
+                                    Measure.valueOf(parts[0]),
+                                    parts[2].equals(NOTHING) ? null : Spot.valueOf(parts[2])),
+                            parts[3]);
+        }
+    },
     /** Whether the visit counts; a visit that is in a history does. */
     STANDING {
         @Override
@@ -114,6 +138,16 @@ enum VisitValue implements Said {
 
     Said read(String written) {
         return Said.verbatim(written);
+    }
+
+    /** A reading as {@link #READING} keeps it: measure, corner, spot, and what was written. */
+    static String write(Reading reading) {
+        return "%s %s %s %s"
+                .formatted(
+                        reading.measure().name(),
+                        reading.corner() == null ? NOTHING : reading.corner().name(),
+                        reading.spot() == null ? NOTHING : reading.spot().name(),
+                        reading.asWritten());
     }
 
     private static String wheels(Map<Corner, String> wheelAt) {

@@ -20,14 +20,10 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.UUID;
 import java.util.regex.Pattern;
 
-/** Adds a car with its owner and wheel sets, and changes the data of one that is in the book. */
+/** Changes the data of a car that is in the book. */
 public final class CarDataHandler {
-    /** A new car comes with its summer and its winter set. */
-    private static final int SETS_OF_NEW_CAR = 2;
-
     private static final Pattern ONE_WHEEL = Pattern.compile("(/wheelSets/\\d+)/wheels/\\d+");
 
     private final Desk desk;
@@ -36,34 +32,6 @@ public final class CarDataHandler {
     public CarDataHandler(Desk desk, Pages pages) {
         this.desk = desk;
         this.pages = pages;
-    }
-
-    public void showNew(ServerRequest request, ServerResponse response) {
-        send(response, 200, newCar(UUID.randomUUID().toString(), Map.of(), Map.of()));
-    }
-
-    public void saveNew(ServerRequest request, ServerResponse response) {
-        var form = Form.read(request);
-        var typed = form.fields();
-        var vehicleId = form.identity("car");
-        if (desk.book().cars().findRevision(vehicleId).isPresent()) {
-            Pages.redirect(response, Links.car(vehicleId));
-            return;
-        }
-        var errors = store(
-                CarForm.readNew(
-                        vehicleId,
-                        "owner-" + vehicleId,
-                        CarDataUnits.of(typed).meant(typed, Map.of(), newFields()),
-                        SETS_OF_NEW_CAR,
-                        desk.today()),
-                desk.book().records()::addCar,
-                newFields());
-        if (errors.isEmpty()) {
-            Pages.redirect(response, Links.car(vehicleId));
-        } else {
-            send(response, 422, newCar(vehicleId, typed, errors));
-        }
     }
 
     public void show(ServerRequest request, ServerResponse response) {
@@ -125,7 +93,7 @@ public final class CarDataHandler {
     }
 
     /** Each problem at its field, else at its object, else on top of the page. The wheels of a new set have their fields in common. */
-    private static Map<String, String> byField(List<Problem> problems, List<CarField> fields) {
+    static Map<String, String> byField(List<Problem> problems, List<CarField> fields) {
         var places = new ArrayList<String>();
         for (CarField field : fields) {
             places.add(field.pointer());
@@ -141,22 +109,10 @@ public final class CarDataHandler {
         return errors;
     }
 
-    private static List<CarField> newFields() {
-        var fields = new ArrayList<>(CarForm.fields());
-        for (int place = 0; place < SETS_OF_NEW_CAR; place++) {
-            fields.addAll(CarForm.setFields(place));
-        }
-        return fields;
-    }
-
     private static List<CarField> fields(CarHistory history) {
         var fields = new ArrayList<>(CarForm.fields(history));
         fields.addAll(CarForm.setFields(history.sets().size()));
         return fields;
-    }
-
-    private static CarDataPage newCar(String id, Map<String, String> typed, Map<String, String> errors) {
-        return new CarDataPage(id, "", "", List.of(), List.of(), SETS_OF_NEW_CAR, typed, errors);
     }
 
     private CarDataPage known(

@@ -25,9 +25,8 @@ import java.util.Set;
 /**
  * The data of a car as a form, as typed.
  *
- * @param vehicleId born with the form of a new car, so that a form that is sent twice makes one car
- * @param name of a car that is in the book; empty for a new one
- * @param revision that the form was made from; empty for a new car
+ * @param name of the car
+ * @param revision that the form was made from
  * @param sets wheel sets that the car has already
  * @param changes what was put right of their wheels, earliest first
  * @param newSets wheel sets that can be added
@@ -43,16 +42,13 @@ public record CarDataPage(
         int newSets,
         Map<String, String> typed,
         Map<String, String> errors) {
-    /** Objects that every car has; the others may be left empty, and are folded. */
-    private static final Set<String> ALWAYS = Set.of(
-            "/customer",
-            "/vehicle",
-            "/vehicle/frontAxle",
-            "/vehicle/frontAxle/brake",
-            "/vehicle/rearAxle",
-            "/vehicle/rearAxle/brake",
-            "/vehicle/fastener",
-            "/vehicle/battery");
+    /** Objects that every car has. */
+    private static final Set<String> ALWAYS =
+            Set.of("/customer", "/vehicle", "/vehicle/frontAxle", "/vehicle/rearAxle");
+
+    /** What may be not known and is looked up first; the rest is folded. */
+    private static final Set<String> LOOKED_UP =
+            Set.of("/vehicle/frontAxle/brake", "/vehicle/rearAxle/brake", "/vehicle/fastener", "/vehicle/battery");
 
     private static final Set<String> CORNERS = Set.of("LF", "RF", "LR", "RR");
 
@@ -68,10 +64,6 @@ public record CarDataPage(
         public Group {
             fields = List.copyOf(fields);
         }
-    }
-
-    public boolean isNew() {
-        return name.isEmpty();
     }
 
     /** All fields, by the object that they are in. */
@@ -127,7 +119,7 @@ public record CarDataPage(
 
     private boolean isOpen(String group, List<CarField> fields) {
         return ALWAYS.contains(group)
-                || (isNew() && group.startsWith(CarForm.SET))
+                || LOOKED_UP.contains(group)
                 || !error(group).isEmpty()
                 || fields.stream().anyMatch(field -> !error(field.pointer()).isEmpty());
     }

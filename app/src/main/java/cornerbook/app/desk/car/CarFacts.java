@@ -2,17 +2,25 @@ package cornerbook.app.desk.car;
 
 import cornerbook.app.request.Told;
 import cornerbook.core.air.PressureWarning;
+import cornerbook.core.battery.TwelveVoltBattery;
 import cornerbook.core.brake.BrakeDetails;
 import cornerbook.core.brake.BrakeSpecification;
+import cornerbook.core.brake.DiscBrake;
+import cornerbook.core.brake.DrumBrake;
+import cornerbook.core.brake.UnknownBrake;
+import cornerbook.core.car.AxleSpecification;
+import cornerbook.core.car.Tyre;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.WheelDetails;
 import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.finding.PlaceOfLaw;
 import cornerbook.core.lift.CarBody;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Listed;
 import cornerbook.core.say.Said;
+import cornerbook.core.torque.WheelFastener;
 import cornerbook.core.wheelplan.DifferenceLimits;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -49,7 +57,7 @@ public final class CarFacts {
                 new Fact(
                         Told.labels("app/desk/car").of("fact-discs"),
                         eachSaid(Arrays.stream(Axle.values())
-                                .filter(axle -> !vehicle.axle(axle).brake().hasDrum())
+                                .filter(axle -> vehicle.axle(axle).brake().hasDisc())
                                 .map(axle -> new CarSaid.OfAxle(
                                         axle, disc(vehicle.axle(axle).brake().details())))
                                 .toList())),
@@ -68,6 +76,11 @@ public final class CarFacts {
                                         ? null
                                         : new CarSaid.WarningKind(warning.kind() == PressureWarning.Kind.DIRECT),
                                 warning.learning() == null ? null : new CarSaid.Learns(warning.learning()))),
+                fact(
+                        "copied_from",
+                        details.copiedFrom() == null
+                                ? new CarSaid.NothingCopied()
+                                : new CarSaid.CopiedFrom(details.copiedFrom())),
                 fact("mounting", mounting == null ? new CarSaid.NotKnown() : Said.verbatim(mounting.written())));
     }
 
@@ -77,6 +90,9 @@ public final class CarFacts {
 
     /** How the caliper of an axle works, and the parking brake with it. */
     public static String caliper(BrakeSpecification brake) {
+        if (!brake.isKnown()) {
+            return notKnown();
+        }
         var labels = Told.labels("app/desk/car");
         var kind = brake.details().parkingBrake();
         return labels.of(
@@ -92,16 +108,103 @@ public final class CarFacts {
 
     /** Friction material of a pad or a shoe: new, and its minimum. */
     public static String friction(BrakeSpecification brake) {
-        return brake.drum()
-                .map(drum -> newAndLimit(drum.liningNewMm(), drum.liningMinimumMm()))
-                .orElseGet(() -> newAndLimit(brake.padNewMm(), brake.padMinimumMm()));
+        return switch (brake.friction()) {
+            case DrumBrake drum -> newAndLimit(drum.liningNewMm(), drum.liningMinimumMm());
+            case DiscBrake disc -> newAndLimit(disc.padNewMm(), disc.padMinimumMm());
+            case UnknownBrake unknown -> notKnown();
+        };
     }
 
     /** Thickness of a disc: new, and its minimum; of a drum its inside diameter, and that at which it is discarded. */
     public static String rotor(BrakeSpecification brake) {
-        return brake.drum()
-                .map(drum -> newAndLimit(drum.drumNewMm(), drum.drumDiscardMm()))
-                .orElseGet(() -> newAndLimit(brake.discNewMm(), brake.discMinimumMm()));
+        return switch (brake.friction()) {
+            case DrumBrake drum -> newAndLimit(drum.drumNewMm(), drum.drumDiscardMm());
+            case DiscBrake disc -> newAndLimit(disc.discNewMm(), disc.discMinimumMm());
+            case UnknownBrake unknown -> notKnown();
+        };
+    }
+
+    /** What the placard asks of the tyres of an axle. */
+    public static String tyre(AxleSpecification axle) {
+        return axle.loadIndex() == null && axle.speedSymbol() == null
+                ? axle.tyreSize()
+                : axle.tyreSize() + " " + Told.say(axle.service());
+    }
+
+    /** Model and size, as far as they are known. */
+    public static String tyre(Tyre tyre) {
+        return tyre.model() == null ? tyre.size() : tyre.model() + ", " + tyre.size();
+    }
+
+    public static String placard(AxleSpecification axle) {
+        return Told.say(
+                axle.placardPressureKpa() == null
+                        ? new CarSaid.NotKnown()
+                        : Amount.of(axle.placardPressureKpa(), "kPa"));
+    }
+
+    public static String axleLoad(AxleSpecification axle) {
+        return Told.say(axle.axleLoadKg() == null ? new CarSaid.NotKnown() : Amount.exact(axle.axleLoadKg(), "kg"));
+    }
+
+    public static String drive(Vehicle vehicle) {
+        var labels = Told.labels("app/desk/car");
+        return labels.of(
+                "drive-is",
+                "drive",
+                vehicle.drive() == null ? new CarSaid.NotKnown() : vehicle.drive(),
+                "power",
+                vehicle.electric() ? "ELECTRIC" : vehicle.highVoltage() ? "HYBRID" : "ENGINE");
+    }
+
+    public static String fastener(@Nullable WheelFastener fastener) {
+        return fastener == null
+                ? notKnown()
+                : Told.labels("app/desk/car")
+                        .of(
+                                "fastener",
+                                "n",
+                                fastener.count(),
+                                "thread",
+                                fastener.thread(),
+                                "seat",
+                                fastener.seat(),
+                                "torque",
+                                Amount.of(fastener.torqueNm(), "N·m"),
+                                "km",
+                                Amount.exact(fastener.retorqueAfterKm(), "km"));
+    }
+
+    public static String battery(@Nullable TwelveVoltBattery battery) {
+        if (battery == null) {
+            return notKnown();
+        }
+        var labels = Told.labels("app/desk/car");
+        var chemistry = labels.of("chemistry", "chemistry", battery.chemistry());
+        var capacity = Amount.exact(battery.ratedCapacityAh(), "A·h");
+        var cranking = battery.ratedCrankingCurrentA();
+        return cranking == null
+                ? labels.of("battery-capacity", "chemistry", chemistry, "capacity", capacity)
+                : labels.of(
+                        "battery-cranking",
+                        "chemistry",
+                        chemistry,
+                        "capacity",
+                        capacity,
+                        "cranking",
+                        Amount.exact(cranking, "A"),
+                        "standard",
+                        String.valueOf(battery.ratingStandard()));
+    }
+
+    public static String place(Vehicle vehicle) {
+        return vehicle.jurisdiction().equals(Vehicle.ANY_PLACE)
+                ? notKnown()
+                : Told.say(PlaceOfLaw.of(vehicle.jurisdiction()));
+    }
+
+    private static String notKnown() {
+        return Told.say(new CarSaid.NotKnown());
     }
 
     private static String newAndLimit(double newMm, double limitMm) {

@@ -65,4 +65,8 @@ sealed interface CarSaid extends Said {
     record NoWheels() implements CarSaid {}
 
     record NotKnown() implements CarSaid {}
+
+    record NothingCopied() implements CarSaid {}
+
+    record CopiedFrom(String car) implements CarSaid {}
 }

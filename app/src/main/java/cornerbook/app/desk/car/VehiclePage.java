@@ -79,7 +79,7 @@ public record VehiclePage(
     }
 
     public String treadPicture(SetForecast forecast, TyreForecast tyre) {
-        return TreadSection.svg(tyre, forecast.limitMm(), tyre.wheel().tyre().newDepthMm(), Told.reader());
+        return TreadSection.svg(tyre, forecast.limitMm(), tyre.wheel().tyre().newDepthOrUsualMm(), Told.reader());
     }
 
     public String depthPicture(SetForecast forecast, TyreForecast tyre) {

@@ -2,6 +2,7 @@ package cornerbook.app.desk.findings;
 
 import cornerbook.app.book.photo.Photo;
 import cornerbook.app.book.work.Declined;
+import cornerbook.app.desk.Links;
 import cornerbook.app.picture.CornerLabel;
 import cornerbook.app.picture.air.PressureOverTemperature;
 import cornerbook.app.picture.battery.BatteryOverVisits;
@@ -14,6 +15,7 @@ import cornerbook.core.assess.Advice;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.assess.NotJudged;
 import cornerbook.core.assess.SaidOnce;
+import cornerbook.core.car.DataGap;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.CornerName;
@@ -257,6 +259,13 @@ public record FindingsPage(Assessment assessment, List<Photo> photos, List<Decli
     /** What could not be judged, each thing once. */
     public List<Said> notJudged() {
         return NotJudged.of(assessment).all();
+    }
+
+    /** Where what is missing is given, by one tap; empty where it is read at the car. */
+    public String give(Said missing) {
+        return missing instanceof DataGap gap
+                ? Links.give(assessment.history().vehicle().id(), gap)
+                : "";
     }
 
     /** Where each wheel goes, and where it ran before. */

@@ -164,7 +164,7 @@ final class EntryForm {
                     labels.of(stays ? "wheel-stays" : "going-on", "tag", left),
                     unsaid(WorkStep.TORQUE),
                     stop(left),
-                    List.of(Told.say(air(corner).sentence())),
+                    air(corner),
                     slots.leaving(corner)));
         }
         steps.stream()
@@ -180,8 +180,11 @@ final class EntryForm {
                 .toList()));
     }
 
-    private AirToSet air(Corner corner) {
-        return AirToSet.of(open.history().vehicle().axle(corner.axle()).placardPressureKpa(), visit);
+    private List<String> air(Corner corner) {
+        var placardKpa = open.history().vehicle().axle(corner.axle()).placardPressureKpa();
+        return placardKpa == null
+                ? List.of()
+                : List.of(Told.say(AirToSet.of(placardKpa, visit).sentence()));
     }
 
     /** Depths are read when the wheel is on the trolley or on the car already: the sentence stays until it is settled. */

@@ -64,6 +64,27 @@ public final class VisitDataHandler {
         send(response, 422, open, shown, error, asked);
     }
 
+    /** What was entered at the wrong car. */
+    public void move(ServerRequest request, ServerResponse response) {
+        var open = desk.getOpenVisit(Pages.pathValue(request, "id"));
+        var typed = Form.read(request);
+        try {
+            desk.book()
+                    .readings()
+                    .move(
+                            open.visit().id(),
+                            VisitDataPage.chosen(open.visit(), typed),
+                            typed.get("to"),
+                            because(typed));
+            desk.learning().learnSoon();
+            Pages.redirect(response, Links.visit(typed.get("to")));
+        } catch (BookException | IllegalArgumentException e) {
+            var shown = new HashMap<>(VisitForm.fields(open.visit()));
+            shown.putAll(typed.fields());
+            send(response, 422, open, shown, Typed.sentence(e), AskedOdometer.NONE);
+        }
+    }
+
     /** A visit that was opened by mistake. */
     public void cancel(ServerRequest request, ServerResponse response) {
         var open = desk.getOpenVisit(Pages.pathValue(request, "id"));
@@ -122,6 +143,10 @@ public final class VisitDataHandler {
                         person(),
                         error,
                         asked,
-                        VisitDataPage.changes(desk.book(), open)));
+                        VisitDataPage.changes(desk.book(), open),
+                        desk.book().visits().list(open.visit().date()).stream()
+                                .filter(other -> !other.vehicleId()
+                                        .equals(open.history().vehicle().id()))
+                                .toList()));
     }
 }

@@ -8,7 +8,6 @@ import cornerbook.app.book.Book;
 import cornerbook.app.desk.Links;
 import cornerbook.app.door.Chromium;
 import cornerbook.app.door.ServedShop;
-import cornerbook.app.exchange.CarForm;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.corner.Corner;
 import cornerbook.words.UnitSystem;
@@ -42,53 +41,102 @@ class CarDataTest {
         page = chromium.newPage(1180, 820);
     }
 
+    /** New car to first reading in at most 12 taps, besides what is typed: each field is tapped that has not the focus already. */
     @Test
-    void aCarIsAddedAndItsFirstVisitStarted() {
-        go(Links.newCar());
-        CarForm.values(KNOWN).forEach((pointer, value) -> {
-            if (!pointer.startsWith(CarForm.SET)) {
-                fill(pointer, value);
-            }
-        });
-        fill("/vehicle/name", "Merlet Nova (invented)");
-        fill("/vehicle/plate", "QX 7007");
-        fillWinterSet("NEW-W");
-        fill("/vehicle/frontAxle/axleLoad", "1150 furlongs");
+    void aNewCarHasItsFirstReadingWithinTwelveTaps() {
+        page.navigate(shop.address("/"));
+        int taps = 0;
+        page.locator("a[href='" + Links.newCar() + "']").first().click();
+        taps++;
+        page.keyboard().type("QX 7007");
+        for (var field : List.of(
+                Map.entry("/customer/name", "Tamsin Orlavet"),
+                Map.entry("/customer/phone", "555 0100"),
+                Map.entry("/vehicle/frontAxle/tyreSize", "225/55R18"))) {
+            page.locator("[id='" + field.getKey() + "']").click();
+            taps++;
+            page.keyboard().type(field.getValue());
+        }
+        page.locator("input[value=SUMMER]").click();
+        taps++;
         submit();
-        assertThat(page.locator(".wrong .error").innerText()).contains("furlongs", "expected");
-        assertThat(book.cars().list()).hasSize(1);
-
-        fill("/vehicle/frontAxle/axleLoad", "2535 lb");
+        taps++;
+        assertThat(page.locator("#filled-in").innerText()).startsWith("Filled in with the");
+        page.keyboard().type("30000");
         submit();
-        assertThat(page.locator("h1").innerText()).isEqualTo("Merlet Nova (invented)");
-        var added = book.cars().list().stream()
-                .filter(car -> car.plate().equals("QX 7007"))
-                .findFirst()
-                .orElseThrow();
-        var history = book.cars().find(added.id()).orElseThrow();
-        assertThat(history.vehicle().front().axleLoadKg()).isBetween(1149.0, 1151.0);
-        assertThat(history.sets().getFirst().wheels())
-                .extracting(wheel -> wheel.tag())
-                .containsExactly("NEW-W1", "NEW-W2", "NEW-W3", "NEW-W4");
-
-        page.locator("a", new Page.LocatorOptions().setHasText("New visit"))
-                .first()
+        taps++;
+        page.locator("input[name*='TREAD_DEPTH']").first().click();
+        taps++;
+        page.keyboard().type("5.6");
+        page.locator(".store button[type=submit]:visible, main form button[type=submit]:visible:not([disabled])")
+                .last()
                 .click();
-        page.locator("#odometer").fill("12000");
-        page.locator("main button[type=submit]:not([disabled])").click();
-        assertThat(book.cars().find(added.id()).orElseThrow().visits()).hasSize(1);
+        taps++;
+        page.waitForLoadState();
+        assertThat(taps).as("taps").isLessThanOrEqualTo(12);
+        var added = added("QX 7007");
+        assertThat(added.vehicle().name()).isEqualTo("QX 7007");
+        assertThat(added.vehicle().fastener()).isNull();
+        assertThat(added.vehicle().jurisdiction())
+                .as("the law of the other cars")
+                .isEqualTo(KNOWN.vehicle().jurisdiction());
+        assertThat(added.sets().getFirst().wheels())
+                .extracting(wheel -> wheel.tag())
+                .containsExactly("QX7007-1", "QX7007-2", "QX7007-3", "QX7007-4");
+        assertThat(added.visits().getFirst().readings())
+                .extracting(reading -> reading.value())
+                .containsExactly(5.6);
     }
 
     @Test
-    void eachFieldThatWasLeftOutSaysSo() {
+    void whatIsMissingAtTheDoorIsNamedMarkedAndGoneTo() {
         go(Links.newCar());
+        fill("/customer/name", "Tamsin Orlavet");
         submit();
-        assertThat(page.locator(".wrong label").allInnerTexts())
-                .as("those with a star, all at once")
-                .hasSizeGreaterThan(30)
-                .allMatch(label -> label.endsWith("*"));
-        assertThat(page.locator(".wrong .error").allInnerTexts()).containsOnly("This is needed.");
+        assertThat(page.locator("[role=alert] a").allInnerTexts())
+                .as("as the page names them")
+                .containsExactly("Plate", "Tyre size", "It came on");
+        assertThat(page.evaluate("document.activeElement.id")).isEqualTo("/vehicle/plate");
+        page.locator("[role=alert] a").nth(1).click();
+        assertThat(page.evaluate("document.activeElement.id")).isEqualTo("/vehicle/frontAxle/tyreSize");
+        assertThat(page.locator("[id='/vehicle/frontAxle/tyreSize']").getAttribute("aria-invalid"))
+                .isEqualTo("true");
+        fill("/vehicle/plate", "QX 7007");
+        fill("/vehicle/frontAxle/tyreSize", "wide");
+        page.locator("input[value=SUMMER]").click();
+        submit();
+        assertThat(page.locator("[role=alert]").innerText()).contains("Tyre size", "wide");
         assertThat(book.cars().list()).hasSize(1);
+    }
+
+    @Test
+    void dataAreCopiedFromACarOfTheSameKindAndSayFromWhich() {
+        go(Links.newCar());
+        fill("/vehicle/plate", "QX 7007");
+        fill("/customer/name", "Tamsin Orlavet");
+        fill("/vehicle/frontAxle/tyreSize", KNOWN.vehicle().front().tyreSize());
+        fill("/vehicle/name", KNOWN.vehicle().name().replaceFirst(",.*", ""));
+        page.locator("input[value=SUMMER]").click();
+        submit();
+        assertThat(page.locator(".asks").innerText()).contains(KNOWN.vehicle().plate(), "by name");
+        page.locator(".asks button").first().click();
+        page.waitForLoadState();
+        var added = added("QX 7007").vehicle();
+        assertThat(added.front().brake()).isEqualTo(KNOWN.vehicle().front().brake());
+        assertThat(added.front().placardPressureKpa())
+                .isEqualTo(KNOWN.vehicle().front().placardPressureKpa());
+        assertThat(added.details().copiedFrom()).contains(KNOWN.vehicle().plate());
+        go(Links.car(added.id()));
+        assertThat(page.locator(".facts").innerText()).contains(KNOWN.vehicle().plate());
+    }
+
+    private CarHistory added(String plate) {
+        var id = book.cars().list().stream()
+                .filter(car -> car.plate().equals(plate))
+                .findFirst()
+                .orElseThrow()
+                .id();
+        return book.cars().find(id).orElseThrow();
     }
 
     @Test

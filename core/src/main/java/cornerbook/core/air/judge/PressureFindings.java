@@ -25,6 +25,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Findings on the air in each tyre: as found, and as set against the placard. */
@@ -42,7 +43,10 @@ public final class PressureFindings {
         var findings = new ArrayList<Finding>();
         var notJudged = new ArrayList<Said>();
         for (var corner : Corner.values()) {
-            double placardKpa = given.vehicle().axle(corner.axle()).placardPressureKpa();
+            var placardKpa = given.vehicle().axle(corner.axle()).placardPressureKpa();
+            if (placardKpa == null) {
+                continue;
+            }
             var arrived = visit.arrivedOn().get(corner);
             var left = visit.leftOn().get(corner);
             var loss = arrived == null ? Optional.<AirLoss>empty() : AirLoss.find(arrived, given.visits());
@@ -83,8 +87,10 @@ public final class PressureFindings {
     /** Between what pressures each tyre is set, by the temperatures and the gauge of the visit. */
     public static List<ReadingLimit> limits(Case given) {
         return Arrays.stream(Corner.values())
-                .map(corner -> AirToSet.of(given.vehicle().axle(corner.axle()).placardPressureKpa(), given.visit())
-                        .limit(corner))
+                .flatMap(corner -> Stream.ofNullable(
+                                given.vehicle().axle(corner.axle()).placardPressureKpa())
+                        .map(placardKpa ->
+                                AirToSet.of(placardKpa, given.visit()).limit(corner)))
                 .toList();
     }
 

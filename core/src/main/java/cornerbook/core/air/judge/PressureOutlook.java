@@ -21,15 +21,16 @@ public record PressureOutlook(Corner corner, PressureCurve curve) {
                 .flatMap(temperature -> Arrays.stream(Corner.values())
                         .flatMap(corner -> Stream.ofNullable(leftOn.get(corner))
                                 .flatMap(tag -> readings.ofWheel(Measure.PRESSURE_SET, tag).stream())
-                                .map(set -> new PressureOutlook(
-                                        corner,
-                                        PressureCurve.atSeaLevel(
-                                                gauge.kpa(set),
-                                                temperature.value(),
-                                                given.vehicle()
-                                                        .axle(corner.axle())
-                                                        .placardPressureKpa(),
-                                                PressureFindings.coldestC(given.climate())))))
+                                .flatMap(set -> Stream.ofNullable(given.vehicle()
+                                                .axle(corner.axle())
+                                                .placardPressureKpa())
+                                        .map(placardKpa -> new PressureOutlook(
+                                                corner,
+                                                PressureCurve.atSeaLevel(
+                                                        gauge.kpa(set),
+                                                        temperature.value(),
+                                                        placardKpa,
+                                                        PressureFindings.coldestC(given.climate()))))))
                         .min(Comparator.comparingDouble(
                                 outlook -> outlook.curve.pressureKpa() - outlook.curve.warningKpa())));
     }

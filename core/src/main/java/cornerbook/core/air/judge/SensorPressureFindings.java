@@ -30,22 +30,23 @@ public final class SensorPressureFindings {
         var findings = new ArrayList<Finding>();
         for (var corner : Corner.values()) {
             var tag = given.visit().leftOn().get(corner);
-            if (tag == null) {
+            var placardKpa = given.vehicle().axle(corner.axle()).placardPressureKpa();
+            if (tag == null || placardKpa == null) {
                 continue;
             }
             var set = given.readings().ofWheel(Measure.PRESSURE_SET, tag);
             given.readings()
                     .ofWheel(Measure.SENSOR_PRESSURE, tag)
-                    .ifPresent(sensor ->
-                            set.ifPresent(reading -> findings.add(finding(given, corner, tag, sensor, reading))));
+                    .ifPresent(sensor -> set.ifPresent(
+                            reading -> findings.add(finding(given, corner, tag, sensor, reading, placardKpa))));
         }
         return Judgement.of(findings);
     }
 
-    private static Finding finding(Case given, Corner corner, String tag, Reading sensor, Reading set) {
+    private static Finding finding(
+            Case given, Corner corner, String tag, Reading sensor, Reading set, double placardKpa) {
         var readings = given.readings();
         var gauge = UsedGauge.of(given.visit());
-        double placardKpa = given.vehicle().axle(corner.axle()).placardPressureKpa();
         double setKpa = gauge.kpa(set);
         var own = readings.ofWheel(Measure.SENSOR_TEMPERATURE, tag).map(Reading::value);
         var tyre = readings.ofVehicle(Measure.TYRE_TEMPERATURE).map(Reading::value);

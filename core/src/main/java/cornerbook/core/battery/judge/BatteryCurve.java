@@ -43,11 +43,14 @@ public record BatteryCurve(
         var test = points.isEmpty() ? other : first;
         points = points.isEmpty() ? points(vehicle, visits, other) : points;
         double health = points.isEmpty() ? 1 : points.getLast().share();
+        var battery = vehicle.battery();
         var readings = new StandingReadings(visits.getLast());
         boolean read = OF_BATTERY.stream()
                 .anyMatch(measure -> readings.ofVehicle(measure).isPresent());
         return new BatteryCurve(
-                test, points, read ? Standby.of(vehicle, readings).parked(health, 1) : null);
+                test,
+                points,
+                read && battery != null ? Standby.of(vehicle, battery, readings).parked(health, 1) : null);
     }
 
     /** Below this it is at its end. */
@@ -62,6 +65,9 @@ public record BatteryCurve(
 
     private static List<HealthTrend.Point> points(Vehicle vehicle, List<Visit> visits, HealthTest test) {
         var battery = vehicle.battery();
+        if (battery == null) {
+            return List.of();
+        }
         var installed = battery.installedOn();
         return visits.stream()
                 .filter(visit -> installed == null || !visit.date().isBefore(installed))

@@ -7,6 +7,7 @@ import cornerbook.core.battery.BatterySaid.Sentence;
 import cornerbook.core.battery.Chemistry;
 import cornerbook.core.battery.HealthTest;
 import cornerbook.core.battery.HealthTrend;
+import cornerbook.core.battery.TwelveVoltBattery;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.StandingReadings;
@@ -41,6 +42,7 @@ public final class BatteryFindings {
     private static final int USUAL_YEARS = 5;
 
     private final Vehicle vehicle;
+    private final TwelveVoltBattery battery;
     private final StandingReadings readings;
     private final LocalDate nextVisit;
     private final @Nullable RestCharge found;
@@ -51,11 +53,11 @@ public final class BatteryFindings {
     private final @Nullable HealthTrend trend;
     private final @Nullable Integer years;
 
-    private BatteryFindings(Case given) {
+    private BatteryFindings(Case given, TwelveVoltBattery battery) {
+        this.battery = battery;
         vehicle = given.vehicle();
         readings = given.readings();
         nextVisit = given.nextVisit();
-        var battery = vehicle.battery();
         found = RestCharge.find(battery, readings, Measure.BATTERY_VOLTAGE).orElse(null);
         charged = RestCharge.find(battery, readings, Measure.BATTERY_VOLTAGE_CHARGED)
                 .orElse(null);
@@ -63,7 +65,7 @@ public final class BatteryFindings {
         tested = TestedHealth.list(battery, readings).stream()
                 .filter(each -> each.test() == HealthTest.CAPACITY || found != null || charged != null)
                 .toList();
-        standby = Standby.of(vehicle, readings);
+        standby = Standby.of(vehicle, battery, readings);
         var curve = BatteryCurve.of(vehicle, given.visits());
         trendOf = curve.test();
         trend = curve.trend().orElse(null);
@@ -75,7 +77,11 @@ public final class BatteryFindings {
 
     /** The finding on the 12 V battery; none when nothing that tells of it was measured. */
     public static Judgement judge(Case given) {
-        var judge = new BatteryFindings(given);
+        var battery = given.vehicle().battery();
+        if (battery == null) {
+            return Judgement.NONE;
+        }
+        var judge = new BatteryFindings(given, battery);
         var notJudged = new ArrayList<>(judge.voltagesOfNoUse());
         if (judge.rest() == null && judge.tested.isEmpty()) {
             return Judgement.missing(notJudged);
@@ -96,11 +102,11 @@ public final class BatteryFindings {
         if (voltages.isEmpty()) {
             return List.of(Sentence.VOLTAGE_NOT_MEASURED);
         }
-        if (vehicle.battery().chemistry() == Chemistry.LITHIUM && rest() == null) {
+        if (battery.chemistry() == Chemistry.LITHIUM && rest() == null) {
             return List.of(Sentence.LITHIUM_NOT_JUDGED);
         }
         return voltages.stream()
-                .filter(voltage -> RestCharge.isHeldUp(vehicle.battery(), voltage))
+                .filter(voltage -> RestCharge.isHeldUp(battery, voltage))
                 .<Said>map(voltage -> new BatterySaid.HeldUpNow(new Amount(voltage.value(), "V", 1)))
                 .toList();
     }
@@ -130,7 +136,7 @@ public final class BatteryFindings {
                 null,
                 Math.clamp(Math.min(health(), charge == null ? 1 : charge), 0, 1),
                 evidence(),
-                vehicle.battery().chargeBelowV() == null ? Label.FINDING_SOURCE : Label.MAKERS_SOURCE);
+                battery.chargeBelowV() == null ? Label.FINDING_SOURCE : Label.MAKERS_SOURCE);
         return outcome.by() == null ? finding.todo(outcome.action()) : finding.todo(outcome.action(), outcome.by());
     }
 
@@ -196,7 +202,7 @@ public final class BatteryFindings {
     }
 
     private Said low(@Nullable Double temperatureC) {
-        if (vehicle.battery().chemistry() == Chemistry.LITHIUM && temperatureC != null && temperatureC < 0) {
+        if (battery.chemistry() == Chemistry.LITHIUM && temperatureC != null && temperatureC < 0) {
             return Sentence.LOW_LITHIUM_COLD;
         }
         if (standby.drains()) {

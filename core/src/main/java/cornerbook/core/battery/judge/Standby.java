@@ -3,6 +3,7 @@ package cornerbook.core.battery.judge;
 import cornerbook.core.battery.BatterySaid;
 import cornerbook.core.battery.BatterySaid.Label;
 import cornerbook.core.battery.ParkedDays;
+import cornerbook.core.battery.TwelveVoltBattery;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.StandingReadings;
@@ -16,7 +17,7 @@ import cornerbook.core.say.Amount;
  *
  * @param currentMa as measured, or what is usual
  */
-record Standby(Vehicle vehicle, double currentMa, boolean measured) {
+record Standby(Vehicle vehicle, TwelveVoltBattery battery, double currentMa, boolean measured) {
     private static final double ELECTRIC_MA = 100;
     private static final double MOST_ELECTRIC_MA = 150;
     private static final double MOST_COMBUSTION_MA = 50;
@@ -27,11 +28,12 @@ record Standby(Vehicle vehicle, double currentMa, boolean measured) {
     private static final double MOST_MA = 10_000;
     private static final double LEAST_HEALTH = 0.1;
 
-    static Standby of(Vehicle vehicle, StandingReadings readings) {
+    static Standby of(Vehicle vehicle, TwelveVoltBattery battery, StandingReadings readings) {
         return readings.ofVehicle(Measure.STANDBY_CURRENT)
                 .map(Reading::value)
-                .map(currentMa -> new Standby(vehicle, currentMa, true))
-                .orElseGet(() -> new Standby(vehicle, vehicle.electric() ? ELECTRIC_MA : MOST_COMBUSTION_MA, false));
+                .map(currentMa -> new Standby(vehicle, battery, currentMa, true))
+                .orElseGet(() ->
+                        new Standby(vehicle, battery, vehicle.electric() ? ELECTRIC_MA : MOST_COMBUSTION_MA, false));
     }
 
     /** Whether something is awake that should sleep. */
@@ -55,7 +57,7 @@ record Standby(Vehicle vehicle, double currentMa, boolean measured) {
     /** How long the car may stand, with a health and from a charge of 0 to 1. */
     ParkedDays parked(double health, double charge) {
         return ParkedDays.of(
-                vehicle.battery().ratedCapacityAh(),
+                battery.ratedCapacityAh(),
                 Math.clamp(health, LEAST_HEALTH, 1),
                 Math.clamp(currentMa, LEAST_MA, MOST_MA) / MA_PER_A,
                 charge);

@@ -179,7 +179,7 @@ public final class CaliperFindings {
     }
 
     private void pistonReturn() {
-        at.read(Measure.PISTON_RETURN).ifPresent(reading -> {
+        at.read(Measure.PISTON_RETURN).filter(reading -> at.brake().hasDisc()).ifPresent(reading -> {
             double limitMm = at.brake().runoutLimitMm();
             evidence.add(new Evidence(
                     Label.PISTON_RETURN,

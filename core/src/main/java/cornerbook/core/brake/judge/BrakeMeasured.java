@@ -56,6 +56,7 @@ public record BrakeMeasured(
         var before = history.visits().subList(0, history.visits().indexOf(visit));
         return Arrays.stream(Corner.values())
                 .map(corner -> of(corner, history.vehicle(), visit, before))
+                .filter(measured -> measured.brake.hasDisc())
                 .filter(measured -> !measured.pads.isEmpty() || measured.discMm != null)
                 .toList();
     }

@@ -46,9 +46,18 @@ public final class BrakeReadingRules {
         return Optional.ofNullable(
                 switch (measure) {
                     case PAD_THICKNESS, PAD_THICKNESS_TRAILING ->
-                        thicker(reading, corner, reading.value(), brake.padNewMm(), THICKER_THAN_NEW_MM);
+                        brake.hasDisc()
+                                ? thicker(reading, corner, reading.value(), brake.padNewMm(), THICKER_THAN_NEW_MM)
+                                : null;
                     case DISC_THICKNESS, DISC_THICKNESS_VARIATION ->
-                        thicker(reading, corner, thickestMm(reading), brake.discNewMm(), DISC_THICKER_THAN_NEW_MM);
+                        brake.hasDisc()
+                                ? thicker(
+                                        reading,
+                                        corner,
+                                        thickestMm(reading),
+                                        brake.discNewMm(),
+                                        DISC_THICKER_THAN_NEW_MM)
+                                : null;
                     case LINING_THICKNESS ->
                         brake.drum()
                                 .map(drum -> thicker(
@@ -58,8 +67,7 @@ public final class BrakeReadingRules {
                         brake.drum()
                                 .map(drum -> narrower(reading.value(), corner, drum.drumNewMm()))
                                 .orElse(null);
-                    case DISC_MOVED_BY ->
-                        moved(reading, corner, vehicle.fastener().count());
+                    case DISC_MOVED_BY -> moved(reading, corner, vehicle);
                     case HUB_DIAL_RADIUS, DISC_DIAL_RADIUS -> radii(new StandingReadings(visit), corner);
                     default -> null;
                 });
@@ -77,7 +85,7 @@ public final class BrakeReadingRules {
         var name = new MeasureName(reading.measure());
         var brake = vehicle.axle(corner.axle()).brake();
         return Optional.of(
-                PINS.contains(reading.measure()) && !brake.hasDrum()
+                PINS.contains(reading.measure()) && brake.hasDisc()
                         ? new BrakeSaid.WrongCaliper(name, corner, brake.caliper())
                         : new BrakeSaid.NotThere(name, corner));
     }
@@ -99,7 +107,7 @@ public final class BrakeReadingRules {
     private static Said notUsed(Vehicle vehicle, Corner corner, Measure measure) {
         var name = new MeasureName(measure);
         var brake = vehicle.axle(corner.axle()).brake();
-        return PINS.contains(measure) && !brake.hasDrum()
+        return PINS.contains(measure) && brake.hasDisc()
                 ? new BrakeSaid.NotUsedForCaliper(corner, name, brake.caliper())
                 : new BrakeSaid.NotUsedThere(corner, name);
     }
@@ -134,7 +142,12 @@ public final class BrakeReadingRules {
                         new Amount(leastMm, "mm", 2));
     }
 
-    private static @Nullable Said moved(Reading reading, Corner corner, int studs) {
+    private static @Nullable Said moved(Reading reading, Corner corner, Vehicle vehicle) {
+        var fastener = vehicle.fastener();
+        if (fastener == null) {
+            return null;
+        }
+        int studs = fastener.count();
         return reading.value() == Math.rint(reading.value()) && reading.value() < studs
                 ? null
                 : new BrakeSaid.MovedOnByNoStud(corner, Amount.exact(reading.value(), "studs"), studs - 1, studs);

@@ -108,7 +108,8 @@ public final class BrakeRelease {
             signs.add(Sign.HOSE_HOLDS_PRESSURE);
         }
         if (at.read(Measure.PISTON_RETURN)
-                .filter(returned -> returned.value() <= at.brake().runoutLimitMm())
+                .filter(returned ->
+                        at.brake().hasDisc() && returned.value() <= at.brake().runoutLimitMm())
                 .isPresent()) {
             signs.add(Sign.PISTON_STAYS_OUT);
         }

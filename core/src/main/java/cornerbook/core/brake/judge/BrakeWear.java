@@ -136,6 +136,9 @@ public record BrakeWear(Vehicle vehicle, List<Visit> visits, DistancePerDay dist
      */
     Optional<Estimate> expectedMm(Corner corner, Measure measure, @Nullable Spot side) {
         var brake = vehicle.axle(corner.axle()).brake();
+        if (!brake.hasDisc()) {
+            return Optional.empty();
+        }
         boolean pad = measure != Measure.DISC_THICKNESS;
         var prior = pad ? WearPrior.pad(brake.padNewMm()) : WearPrior.disc(brake.discNewMm());
         var before = new ArrayList<>(visits.subList(0, visits.size() - 1));

@@ -47,7 +47,8 @@ public record Retorque(String visitId, double dueOdometerKm, LocalDate dueDate, 
 
     /**
      * The re-torque that a visit asks for: wheels stand elsewhere than on arrival, or a wheel was tightened, as after
-     * brake work with the same wheels off and on again: its torque was read, or its fasteners were ticked. Empty when no wheel was touched.
+     * brake work with the same wheels off and on again: its torque was read, or its fasteners were ticked. Empty when no wheel was touched, and
+     * while nobody has looked up after what distance this car asks for it.
      *
      * @param history the car with its visits until then, for its distance per day
      */
@@ -55,10 +56,10 @@ public record Retorque(String visitId, double dueOdometerKm, LocalDate dueDate, 
         boolean moved = !visit.leftOn().isEmpty() && !visit.leftOn().equals(visit.arrivedOn());
         boolean tightened = !visit.tightened().isEmpty()
                 || !new StandingReadings(visit).all(Measure.WHEEL_TORQUE).isEmpty();
-        if (!moved && !tightened) {
+        var fastener = history.vehicle().fastener();
+        if ((!moved && !tightened) || fastener == null) {
             return Optional.empty();
         }
-        var fastener = history.vehicle().fastener();
         double kmPerDay = Math.max(1, RunHistory.kmPerDayAfter(history, visit));
         return Optional.of(new Retorque(
                 visit.id(),

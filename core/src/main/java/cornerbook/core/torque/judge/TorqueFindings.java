@@ -46,6 +46,7 @@ public final class TorqueFindings {
 
     public static Judgement judge(Case given) {
         var visit = given.visit();
+        var fastener = given.vehicle().fastener();
         var findings = new ArrayList<Finding>();
         var notJudged = new ArrayList<Said>();
         var ticked = new ArrayList<Corner>();
@@ -56,7 +57,9 @@ public final class TorqueFindings {
             }
             var torque = given.readings().ofWheel(Measure.WHEEL_TORQUE, tag);
             if (torque.isPresent()) {
-                findings.add(finding(corner, tag, torque.get(), given.vehicle().fastener()));
+                if (fastener != null) {
+                    findings.add(finding(corner, tag, torque.get(), fastener));
+                }
             } else if (visit.tightened().contains(corner)) {
                 ticked.add(corner);
             } else if (!tag.equals(visit.arrivedOn().get(corner))) {
@@ -71,9 +74,12 @@ public final class TorqueFindings {
 
     /** Between what torques each wheel of a car stands, whichever wheel it is. */
     public static List<ReadingLimit> limits(Case given) {
-        return Arrays.stream(Corner.values())
-                .flatMap(corner -> limits(corner, given.vehicle().fastener()).stream())
-                .toList();
+        var fastener = given.vehicle().fastener();
+        return fastener == null
+                ? List.of()
+                : Arrays.stream(Corner.values())
+                        .flatMap(corner -> limits(corner, fastener).stream())
+                        .toList();
     }
 
     private static List<ReadingLimit> limits(Corner corner, WheelFastener fastener) {

@@ -141,7 +141,7 @@ public final class TreadFindings {
         var weakest = weakest(forecast);
         var groove = lowest(weakest);
         var verdict = verdict(forecast, groove, lies);
-        double newDepthMm = weakest.wheel().tyre().newDepthMm();
+        double newDepthMm = weakest.wheel().tyre().newDepthOrUsualMm();
         double lifeLeft = Math.clamp((groove.depthMm() - forecast.limitMm()) / (newDepthMm - forecast.limitMm()), 0, 1);
         var evidence = new ArrayList<Evidence>();
         evidence.add(new Evidence(

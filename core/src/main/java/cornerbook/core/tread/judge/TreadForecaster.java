@@ -82,11 +82,11 @@ public final class TreadForecaster {
     WearParameters parameters(WheelSet set) {
         return learned(set)
                 .map(row -> row.learned().parameters())
-                .orElse(WearParameters.defaults(history.vehicle().drive()));
+                .orElse(WearParameters.defaults(history.vehicle().wearsAs()));
     }
 
     private Optional<WearKnowledge.Row> learned(WheelSet set) {
-        return knowledge.wear().find(history.vehicle().drive(), set.season(), model(set));
+        return knowledge.wear().find(history.vehicle().wearsAs(), set.season(), model(set));
     }
 
     private static @Nullable String model(WheelSet set) {
@@ -124,16 +124,19 @@ public final class TreadForecaster {
         }
         return new WearHistory(
                 history.vehicle().id(),
-                history.vehicle().drive(),
+                history.vehicle().wearsAs(),
                 set.season(),
                 model(set),
                 set.wheels().stream().map(this::newDepth).toList(),
                 readings);
     }
 
-    /** The stated depth, unless a reading taken before the tyre ran in the book shows that it came used. */
+    /** The stated depth, unless nobody stated one, or a reading taken before the tyre ran in the book shows that it came used. */
     private NewDepth newDepth(Wheel wheel) {
-        double statedMm = wheel.tyre().newDepthMm();
+        double statedMm = wheel.tyre().newDepthOrUsualMm();
+        if (wheel.tyre().newDepthMm() == null) {
+            return NewDepth.unknown(statedMm);
+        }
         boolean used = visits.stream()
                 .filter(visit -> runs.run(visit, wheel.tag()).total() == 0)
                 .flatMap(visit -> current(visit).all(Measure.TREAD_DEPTH).stream())
@@ -144,11 +147,23 @@ public final class TreadForecaster {
 
     /** Whether any groove of the set was ever read. */
     public boolean wasRead(WheelSet set) {
-        return set.wheels().stream()
-                .anyMatch(wheel -> visits.stream()
-                        .anyMatch(visit -> current(visit)
-                                .ofWheel(Measure.TREAD_DEPTH, wheel.tag())
-                                .isPresent()));
+        return set.wheels().stream().anyMatch(this::wasRead);
+    }
+
+    private boolean wasRead(Wheel wheel) {
+        return visits.stream()
+                .anyMatch(visit ->
+                        current(visit).ofWheel(Measure.TREAD_DEPTH, wheel.tag()).isPresent());
+    }
+
+    /** Whether the depth of a wheel was ever read or stated: of another nothing is said, not what is usual. */
+    private boolean isKnown(Wheel wheel) {
+        return wheel.tyre().newDepthMm() != null || wasRead(wheel);
+    }
+
+    /** The same of every wheel of a set, one groove of which was read at least. */
+    public boolean isKnown(WheelSet set) {
+        return wasRead(set) && set.wheels().stream().allMatch(this::isKnown);
     }
 
     /**
@@ -165,7 +180,7 @@ public final class TreadForecaster {
         var placements = new ArrayList<Placement>();
         for (var corner : Corner.values()) {
             var tag = span.wheelAt().get(corner);
-            if (tag != null && tags.contains(tag)) {
+            if (tag != null && tags.contains(tag) && isKnown(set.wheels().get(tags.indexOf(tag)))) {
                 corners.add(corner);
                 placements.add(new Placement(tags.indexOf(tag), runs.run(today, tag), corner));
             }

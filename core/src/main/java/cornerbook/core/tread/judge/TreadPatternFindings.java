@@ -42,7 +42,7 @@ public final class TreadPatternFindings {
         var centre = tyre.grooves().get(1);
         var outer = tyre.grooves().get(2);
         double meanMm = (inner.depthMm() + centre.depthMm() + outer.depthMm()) / 3;
-        double newMm = tyre.wheel().tyre().newDepthMm();
+        double newMm = tyre.wheel().tyre().newDepthOrUsualMm();
         double lowestMm = TreadFindings.lowest(tyre).depthMm();
         return TreadPattern.name(estimate(inner), estimate(centre), estimate(outer), Math.max(0, newMm - meanMm))
                 .map(named -> across(forecast, tyre, named, lowestMm, newMm));

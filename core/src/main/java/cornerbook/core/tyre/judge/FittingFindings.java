@@ -128,7 +128,7 @@ public final class FittingFindings {
     private void models(Axle axle, Fitted left, Fitted right) {
         var one = left.wheel().tyre().model();
         var other = right.wheel().tyre().model();
-        if (bare(one).equals(bare(other))) {
+        if (one == null || other == null || bare(one).equals(bare(other))) {
             return;
         }
         add(
@@ -186,7 +186,7 @@ public final class FittingFindings {
             return;
         }
         var before = given.runs().lastCorner(fitted.tag());
-        if (fitted.wheel().tyre().directional()
+        if (Boolean.TRUE.equals(fitted.wheel().tyre().directional())
                 && before != null
                 && before.side() != fitted.corner().side()) {
             way(
@@ -216,7 +216,7 @@ public final class FittingFindings {
             var evidence = new ArrayList<Evidence>();
             evidence.add(new Evidence(
                     Aspect.SPARE, Said.verbatim(spare.wheel().tyre().size()), Rule.SIDEWALLS));
-            if (given.vehicle().drive().drives(spare.corner().axle())) {
+            if (given.vehicle().mayDrive(spare.corner().axle())) {
                 evidence.add(new Evidence(Aspect.DRIVEN_AXLE, Advice.SPARE_OFF_DRIVEN_AXLE, Rule.SPARE_MANUALS));
             }
             add(

@@ -54,10 +54,10 @@ public final class TyreLoadFindings {
             var load = load(wheel, notJudged);
             if (corner.isPresent() && load.isPresent()) {
                 var axle = vehicle.axle(corner.get().axle());
-                double needKg = axle.axleLoadKg() / 2;
+                var axleLoadKg = axle.axleLoadKg();
                 var onTruck = load.get().onTruck(isTruck(axle));
-                if (onTruck.capacityKg() < needKg) {
-                    findings.add(tooWeak(span.set(), wheel, corner.get(), onTruck, vehicle, needKg));
+                if (axleLoadKg != null && onTruck.capacityKg() < axleLoadKg / 2) {
+                    findings.add(tooWeak(span.set(), wheel, corner.get(), onTruck, axle, axleLoadKg));
                 }
             }
         }
@@ -80,10 +80,14 @@ public final class TyreLoadFindings {
 
     private static Optional<Load> load(Wheel wheel, List<Said> notJudged) {
         var tyre = wheel.tyre();
+        var loadIndex = tyre.loadIndex();
+        var speedSymbol = tyre.speedSymbol();
+        if (loadIndex == null || speedSymbol == null) {
+            return Optional.empty();
+        }
         try {
             var size = TyreSize.parse(tyre.size());
-            var service =
-                    new ServiceDescription(new LoadIndex(tyre.loadIndex()), SpeedSymbol.parse(tyre.speedSymbol()));
+            var service = new ServiceDescription(new LoadIndex(loadIndex), SpeedSymbol.parse(speedSymbol));
             var capacityKg = size.findCapacityKg(service.loadIndex());
             if (capacityKg.isEmpty()) {
                 notJudged.add(new SidewallSaid.LoadOnSidewall(wheel.tag(), tyre.size(), size.temporary()));
@@ -104,8 +108,8 @@ public final class TyreLoadFindings {
      * little for the actual use (Directive 2014/45/EU, Annex I, 5.2.3, from memory), which the book does not know.
      */
     private static Finding tooWeak(
-            WheelSet set, Wheel wheel, Corner corner, Load load, Vehicle vehicle, double needKg) {
-        var axle = vehicle.axle(corner.axle());
+            WheelSet set, Wheel wheel, Corner corner, Load load, AxleSpecification axle, double axleLoadKg) {
+        double needKg = axleLoadKg / 2;
         var capacity = Amount.of(load.capacityKg(), "kg");
         return new Finding(
                         new Subject(Subject.Part.TYRE_LOAD, corner, wheel.tag(), set.id()),
@@ -124,12 +128,9 @@ public final class TyreLoadFindings {
                                 new Evidence(
                                         Label.PERMITTED_AXLE_LOAD,
                                         new SidewallSaid.HalfOfAxle(
-                                                Amount.of(axle.axleLoadKg(), "kg"), Amount.of(needKg, "kg")),
+                                                Amount.of(axleLoadKg, "kg"), Amount.of(needKg, "kg")),
                                         Ground.SPECIFICATION),
-                                new Evidence(
-                                        Label.PLACARD_ASKS,
-                                        Said.verbatim(axle.loadIndex() + axle.speedSymbol()),
-                                        Ground.SPECIFICATION_OUTRANKS)),
+                                new Evidence(Label.PLACARD_ASKS, axle.service(), Ground.SPECIFICATION_OUTRANKS)),
                         load.rule())
                 .todo(Todo.Action.FIT_ANOTHER_WHEEL);
     }

@@ -32,6 +32,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /** Findings on tyres that are not as the placard asks: load index, speed symbol, and the way of one turn. */
 public final class TyrePlacardFindings {
@@ -94,7 +95,10 @@ public final class TyrePlacardFindings {
         return new Judgement(findings, notJudged);
     }
 
-    private static Optional<ServiceDescription> read(int loadIndex, String speedSymbol) {
+    private static Optional<ServiceDescription> read(@Nullable Integer loadIndex, @Nullable String speedSymbol) {
+        if (loadIndex == null || speedSymbol == null) {
+            return Optional.empty();
+        }
         try {
             return Optional.of(new ServiceDescription(new LoadIndex(loadIndex), SpeedSymbol.parse(speedSymbol)));
         } catch (IllegalArgumentException unread) {
@@ -132,9 +136,10 @@ public final class TyrePlacardFindings {
     }
 
     private void service(Corner corner, Wheel wheel, Described asked, Described fitted) {
-        double halfKg = vehicle.axle(corner.axle()).axleLoadKg() / 2;
+        var axleLoadKg = vehicle.axle(corner.axle()).axleLoadKg();
         // What carries less than half of the axle's load is a finding of its own.
-        boolean carriesHalf = fitted.findCapacityKg().filter(kg -> kg < halfKg).isEmpty();
+        boolean carriesHalf = axleLoadKg == null
+                || fitted.findCapacityKg().filter(kg -> kg < axleLoadKg / 2).isEmpty();
         if (fitted.index() < asked.index() && carriesHalf) {
             add(
                     corner,

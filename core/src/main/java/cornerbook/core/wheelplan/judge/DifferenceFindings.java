@@ -41,7 +41,7 @@ public final class DifferenceFindings {
     private final Map<Corner, String> wheelAt;
     private final LocalDate today;
     private final LocalDate nextVisit;
-    private final DriveLayout drive;
+    private final @Nullable DriveLayout drive;
     private final Limit house;
 
     private DifferenceFindings(Case given, WheelPlanning.Needs needs, Map<Corner, String> wheelAt) {

@@ -39,7 +39,7 @@ public record SetPlan(
     /** Depth of a new tyre, mm: the least among those of the set. */
     public double newDepthMm() {
         return set.wheels().stream()
-                .mapToDouble(wheel -> wheel.tyre().newDepthMm())
+                .mapToDouble(wheel -> wheel.tyre().newDepthOrUsualMm())
                 .min()
                 .orElseThrow();
     }

@@ -81,7 +81,7 @@ public final class WheelPlanning {
         boolean staggered = Set.copyOf(asked.sizeAt().values()).size() > 1;
         return WheelPlanner.plan(
                         possible.request(),
-                        RotationPattern.customary(vehicle.drive(), directional, staggered),
+                        RotationPattern.customary(vehicle.wearsAs(), directional, staggered),
                         scenarios(needs.set, needs.posterior))
                 .map(possible::toldIn)
                 .map(plan -> new SetPlan(
@@ -101,9 +101,9 @@ public final class WheelPlanning {
     public record Needs(
             WheelSet set, PlanRequest request, DepthRules rules, SetSeasons seasons, WearPosterior posterior) {}
 
-    /** What a plan of the set is made from; empty when it has not four wheels or its tread was never measured. */
+    /** What a plan of the set is made from; empty when it has not four wheels or the depth of one is not known. */
     public Optional<Needs> find(WheelSet set, LocalDate from) {
-        if (set.wheels().size() != Corner.values().length || !forecaster.wasRead(set)) {
+        if (set.wheels().size() != Corner.values().length || !forecaster.isKnown(set)) {
             return Optional.empty();
         }
         var posterior = forecaster.posterior(set);
@@ -124,7 +124,11 @@ public final class WheelPlanning {
                     .map(spot -> posterior.depth(spot, tyre, run).left().mean())
                     .toList();
             wheels.add(new WheelState(
-                    wheel.tag(), wheel.tyre().size(), wheel.tyre().directional(), depths, lastCorner(wheel.tag())));
+                    wheel.tag(),
+                    wheel.tyre().size(),
+                    wheel.tyre().mayBeDirectional(),
+                    depths,
+                    lastCorner(wheel.tag())));
         }
         var sizes = sizes(wheels);
         var seasons = new SetSeasons(

@@ -58,7 +58,7 @@ final class FittedCar {
     }
 
     static Tyre tyre(String model, String size, boolean directional) {
-        return new Tyre(model, size, 98, "V", null, directional, false, 8);
+        return new Tyre(model, size, 98, "V", null, directional, false, 8.0);
     }
 
     static Wheel wheel(String tag, Tyre tyre) {

@@ -76,7 +76,7 @@ class TyreLoadFindingsTest {
     }
 
     private List<Finding> judge(String size, int loadIndex, String speedSymbol) {
-        var tyre = new Tyre("Invented tread", size, loadIndex, speedSymbol, null, false, false, 8);
+        var tyre = new Tyre("Invented tread", size, loadIndex, speedSymbol, null, false, false, 8.0);
         var set = new WheelSet("S", SeasonKind.WINTER, null, List.of(new Wheel("W", tyre, null)));
         var judged = TyreLoadFindings.judge(Cases.onlyOn(set, Corner.RR).last());
         notJudged.addAll(judged.notJudged());

@@ -21,6 +21,7 @@ import cornerbook.core.say.Said;
 import cornerbook.core.tyre.TyreSaid;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -29,25 +30,27 @@ import org.junit.jupiter.api.Test;
  */
 class TyrePlacardFindingsTest {
     private static final AxleSpecification ASKED = Cars.vehicle().rear();
+    private static final int LOAD_INDEX = Objects.requireNonNull(ASKED.loadIndex());
+    private static final String SPEED_SYMBOL = Objects.requireNonNull(ASKED.speedSymbol());
     private final List<Said> notJudged = new ArrayList<>();
 
     @Test
     void aTyreAsThePlacardAsksHasNoFinding() {
-        assertThat(judge(SeasonKind.SUMMER, ASKED.tyreSize(), ASKED.loadIndex(), ASKED.speedSymbol()))
+        assertThat(judge(SeasonKind.SUMMER, ASKED.tyreSize(), LOAD_INDEX, SPEED_SYMBOL))
                 .isEmpty();
-        assertThat(judge(SeasonKind.SUMMER, ASKED.tyreSize(), ASKED.loadIndex() + 4, "Y"))
+        assertThat(judge(SeasonKind.SUMMER, ASKED.tyreSize(), LOAD_INDEX + 4, "Y"))
                 .isEmpty();
         assertThat(notJudged).isEmpty();
     }
 
     @Test
     void aLowerLoadIndexIsSpent() {
-        assertThat(judge(SeasonKind.WINTER, ASKED.tyreSize(), 88, ASKED.speedSymbol()))
+        assertThat(judge(SeasonKind.WINTER, ASKED.tyreSize(), 88, SPEED_SYMBOL))
                 .singleElement()
                 .satisfies(finding -> {
                     assertThat(finding.verdict()).isEqualTo(Verdict.SPENT);
                     assertThat(finding.title())
-                            .isEqualTo(new SidewallSaid.LowLoadIndex("W", Corner.RR, 88, ASKED.loadIndex()));
+                            .isEqualTo(new SidewallSaid.LowLoadIndex("W", Corner.RR, 88, LOAD_INDEX));
                     assertThat(finding.evidence().getFirst().value())
                             .isInstanceOfSatisfying(
                                     SidewallSaid.ServiceAllows.class,
@@ -57,10 +60,10 @@ class TyrePlacardFindingsTest {
 
     @Test
     void aLowerSpeedSymbolIsSpentButOfWinterTyresTold() {
-        assertThat(judge(SeasonKind.SUMMER, ASKED.tyreSize(), ASKED.loadIndex(), "Q"))
+        assertThat(judge(SeasonKind.SUMMER, ASKED.tyreSize(), LOAD_INDEX, "Q"))
                 .singleElement()
                 .satisfies(finding -> assertThat(finding.verdict()).isEqualTo(Verdict.SPENT));
-        assertThat(judge(SeasonKind.WINTER, ASKED.tyreSize(), ASKED.loadIndex(), "Q"))
+        assertThat(judge(SeasonKind.WINTER, ASKED.tyreSize(), LOAD_INDEX, "Q"))
                 .singleElement()
                 .satisfies(finding -> {
                     assertThat(finding.verdict()).isEqualTo(Verdict.HOLDS);
@@ -72,7 +75,7 @@ class TyrePlacardFindingsTest {
     @Test
     void aLargerSizeIsPutRightASmallerOneTold() {
         assertThat(ASKED.tyreSize()).isEqualTo("225/55R18");
-        assertThat(judge(SeasonKind.SUMMER, "225/60R18", ASKED.loadIndex(), ASKED.speedSymbol()))
+        assertThat(judge(SeasonKind.SUMMER, "225/60R18", LOAD_INDEX, SPEED_SYMBOL))
                 .singleElement()
                 .satisfies(finding -> {
                     assertThat(finding.verdict()).isEqualTo(Verdict.SPENT);
@@ -81,7 +84,7 @@ class TyrePlacardFindingsTest {
                     assertThat(otherSize(finding).circumference().value()).isCloseTo(3.19, within(0.01));
                     assertThat(otherSize(finding).circumference().signed()).isTrue();
                 });
-        assertThat(judge(SeasonKind.SUMMER, "235/50R18", ASKED.loadIndex(), ASKED.speedSymbol()))
+        assertThat(judge(SeasonKind.SUMMER, "235/50R18", LOAD_INDEX, SPEED_SYMBOL))
                 .singleElement()
                 .satisfies(finding -> {
                     assertThat(finding.verdict()).isEqualTo(Verdict.HOLDS);
@@ -92,7 +95,7 @@ class TyrePlacardFindingsTest {
 
     @Test
     void aSizeThatCannotBeReadIsNotJudged() {
-        assertThat(judge(SeasonKind.SUMMER, "225-55R18", ASKED.loadIndex(), ASKED.speedSymbol()))
+        assertThat(judge(SeasonKind.SUMMER, "225-55R18", LOAD_INDEX, SPEED_SYMBOL))
                 .isEmpty();
         assertThat(notJudged)
                 .containsExactly(new SidewallSaid.PlacardUnread(
@@ -126,7 +129,7 @@ class TyrePlacardFindingsTest {
     }
 
     private List<Finding> judge(SeasonKind season, String size, int loadIndex, String speedSymbol) {
-        var tyre = new Tyre("Invented tread", size, loadIndex, speedSymbol, null, false, false, 8);
+        var tyre = new Tyre("Invented tread", size, loadIndex, speedSymbol, null, false, false, 8.0);
         var set = new WheelSet("S", season, null, List.of(new Wheel("W", tyre, null)));
         var judged = TyrePlacardFindings.judge(Cases.onlyOn(set, Corner.RR).last());
         notJudged.addAll(judged.notJudged());
@@ -136,14 +139,14 @@ class TyrePlacardFindingsTest {
     /** UN R30: index 87 is 545 kg, less than half of the axle's 1100 kg. That is a finding on load by itself, not told twice. */
     @Test
     void whatCarriesLessThanHalfTheAxleIsToldOnce() {
-        assertThat(judge(SeasonKind.SUMMER, ASKED.tyreSize(), 87, ASKED.speedSymbol()))
+        assertThat(judge(SeasonKind.SUMMER, ASKED.tyreSize(), 87, SPEED_SYMBOL))
                 .isEmpty();
     }
 
     /** Of the same width a rim an inch larger rolls 3.6 % farther; a tyre one per cent taller is within what makers differ by. */
     @Test
     void theAxleThatHasAnotherSizeIsNamed() {
-        assertThat(judge(SeasonKind.SUMMER, "225/55R19", ASKED.loadIndex(), ASKED.speedSymbol()))
+        assertThat(judge(SeasonKind.SUMMER, "225/55R19", LOAD_INDEX, SPEED_SYMBOL))
                 .singleElement()
                 .satisfies(finding -> {
                     assertThat(otherSize(finding).axle()).isEqualTo(Axle.REAR);
@@ -153,10 +156,10 @@ class TyrePlacardFindingsTest {
                     assertThat(finding.lifeLeft()).isZero();
                 });
         // 457.2 + 2 × 235 × 0.55 = 715.7 mm: 1.56 % more; 457.2 + 2 × 215 × 0.60 = 715.2 mm: 1.49 % more.
-        assertThat(judge(SeasonKind.SUMMER, "235/55R18", ASKED.loadIndex(), ASKED.speedSymbol()))
+        assertThat(judge(SeasonKind.SUMMER, "235/55R18", LOAD_INDEX, SPEED_SYMBOL))
                 .extracting(Finding::verdict)
                 .containsExactly(Verdict.SPENT);
-        assertThat(judge(SeasonKind.SUMMER, "215/60R18", ASKED.loadIndex(), ASKED.speedSymbol()))
+        assertThat(judge(SeasonKind.SUMMER, "215/60R18", LOAD_INDEX, SPEED_SYMBOL))
                 .singleElement()
                 .satisfies(finding -> {
                     assertThat(finding.verdict()).isEqualTo(Verdict.HOLDS);

@@ -90,7 +90,7 @@ public record BurnishPlanning(
     /** Those with discs: drums are not burnished by a drive of their own. */
     public List<Axle> axles() {
         return Arrays.stream(Axle.values())
-                .filter(axle -> !vehicle.axle(axle).brake().hasDrum())
+                .filter(axle -> vehicle.axle(axle).brake().hasDisc())
                 .toList();
     }
 

@@ -67,7 +67,7 @@ public final class DiscFindings {
     /** What the disc at each corner has to have. */
     public static List<ReadingLimit> limits(Case given) {
         return Arrays.stream(Corner.values())
-                .filter(corner -> !given.vehicle().axle(corner.axle()).brake().hasDrum())
+                .filter(corner -> given.vehicle().axle(corner.axle()).brake().hasDisc())
                 .map(corner -> limit(corner, given.vehicle().axle(corner.axle()).brake()))
                 .flatMap(limit -> GaugeError.told(limit).stream())
                 .toList();

@@ -23,7 +23,11 @@ record RunoutSplit(BrakeCorner at, HubAndDiscRunout parts) {
      * {@code notJudged} when something of it was.
      */
     static Optional<RunoutSplit> of(BrakeCorner at, List<Said> notJudged) {
-        int studs = at.vehicle().fastener().count();
+        var fastener = at.vehicle().fastener();
+        if (fastener == null) {
+            return Optional.empty();
+        }
+        int studs = fastener.count();
         for (var measure : List.of(Measure.DISC_RUNOUT, Measure.DISC_RUNOUT_MOVED, Measure.HUB_RUNOUT)) {
             int first = firstStud(at, measure);
             if (first > studs) {

@@ -91,26 +91,32 @@ public final class PadFindings {
     }
 
     private static List<ReadingLimit> limits(Measure measure, Corner corner, BrakeSpecification brake, Limit legal) {
-        var subject = new Subject(Subject.Part.PAD, corner, null, null);
+        if (!brake.hasDisc()) {
+            return List.of(legalLimit(measure, corner, legal));
+        }
         double minimumMm = minimumMm(brake, legal);
-        var source = new PadSaid.Source(legal.citation());
         return List.of(
-                ReadingLimit.atLeast(
-                        legal.value(),
-                        measure,
-                        subject,
-                        Verdict.UNSAFE,
-                        new PadSaid.NotOnTheRoad(mm(legal.value())),
-                        source,
-                        Measure.PADS_REPLACED),
+                legalLimit(measure, corner, legal),
                 ReadingLimit.atLeast(
                         minimumMm,
                         measure,
-                        subject,
+                        new Subject(Subject.Part.PAD, corner, null, null),
                         Verdict.SPENT,
                         new PadSaid.Replace(mm(minimumMm)),
-                        source,
+                        new PadSaid.Source(legal.citation()),
                         Measure.PADS_REPLACED));
+    }
+
+    /** What the law asks of any pad, whatever the vehicle's maker does. */
+    private static ReadingLimit legalLimit(Measure measure, Corner corner, Limit legal) {
+        return ReadingLimit.atLeast(
+                legal.value(),
+                measure,
+                new Subject(Subject.Part.PAD, corner, null, null),
+                Verdict.UNSAFE,
+                new PadSaid.NotOnTheRoad(mm(legal.value())),
+                new PadSaid.Source(legal.citation()),
+                Measure.PADS_REPLACED);
     }
 
     private static double minimumMm(BrakeSpecification brake, Limit legal) {
