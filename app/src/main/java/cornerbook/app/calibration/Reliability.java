@@ -1,36 +1,49 @@
 package cornerbook.app.calibration;
 
-import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Chances that were said, by tenths, beside how often it came true: of honest ones, as often as was said. */
 final class Reliability {
-    static final int TENTHS = 10;
-    /** A tenth with fewer forecasts tells nothing. */
+    private static final int TENTHS = 10;
+    /** Fewer forecasts tell nothing. */
     private static final int FEWEST = 30;
+
+    private static final double PERCENT = 100;
+    private static final double TWICE = 2;
 
     private final int[] count = new int[TENTHS];
     private final double[] said = new double[TENTHS];
     private final int[] came = new int[TENTHS];
     private final double[] ofCar = new double[TENTHS];
-    private final double[] squares = new double[TENTHS];
+    /** Sums over cars of what came less what was said, each tenth times each: forecasts of one car hang together. */
+    private final double[][] products = new double[TENTHS][TENTHS];
 
     /**
-     * One tenth.
+     * The chances from a tenth to another.
      *
+     * @param from lowest, 0 to 0.9
+     * @param until highest, 0.1 to 1
      * @param said mean of the chances
      * @param came share of those that came true
-     * @param sd standard error of the difference; forecasts of one car hang together and are counted by car
+     * @param sd standard error of the difference
      */
-    record Tenth(int count, double said, double came, double sd) {
-        /** Above 0 where more came true than was said. */
-        double off() {
-            return came - said;
+    record Stretch(double from, double until, int count, double said, double came, double sd) {
+        /** Whether it said too little: more came true. */
+        boolean low() {
+            return came > said;
         }
 
-        /** How far it is off for sure: what chance alone may make, twice its standard error, is left out. */
         double surelyOff() {
-            return Math.max(0, Math.abs(off()) - 2 * sd);
+            return Math.abs(came - said) - TWICE * sd;
+        }
+
+        /** By how many points it is off. */
+        Measured points() {
+            return new Measured(PERCENT * Math.abs(came - said), PERCENT * sd);
         }
     }
 
@@ -43,34 +56,56 @@ final class Reliability {
     }
 
     void endCar() {
-        for (int tenth = 0; tenth < TENTHS; tenth++) {
-            squares[tenth] += ofCar[tenth] * ofCar[tenth];
-            ofCar[tenth] = 0;
-        }
-    }
-
-    /** Those with enough forecasts. */
-    List<Tenth> tenths() {
-        var tenths = new ArrayList<Tenth>();
-        for (int tenth = 0; tenth < TENTHS; tenth++) {
-            if (count[tenth] >= FEWEST) {
-                tenths.add(new Tenth(
-                        count[tenth],
-                        said[tenth] / count[tenth],
-                        (double) came[tenth] / count[tenth],
-                        Math.sqrt(squares[tenth]) / count[tenth]));
+        for (int one = 0; one < TENTHS; one++) {
+            for (int other = 0; other < TENTHS; other++) {
+                products[one][other] += ofCar[one] * ofCar[other];
             }
         }
-        return List.copyOf(tenths);
+        Arrays.fill(ofCar, 0);
     }
 
-    /** The largest of {@link Tenth#off}, whichever way, as a share. */
-    double worst() {
-        return tenths().stream().mapToDouble(tenth -> Math.abs(tenth.off())).max().orElse(0);
+    /** Each tenth with enough forecasts. */
+    List<Stretch> tenths() {
+        return IntStream.range(0, TENTHS)
+                .mapToObj(tenth -> stretch(tenth, tenth))
+                .flatMap(Optional::stream)
+                .toList();
     }
 
-    /** The largest of {@link Tenth#surelyOff}. */
-    double surelyWorst() {
-        return tenths().stream().mapToDouble(Tenth::surelyOff).max().orElse(0);
+    /**
+     * The tenths, one or several on end, that are off by most when twice the standard error is left out; empty of too few
+     * forecasts.
+     */
+    Optional<Stretch> worst() {
+        return IntStream.range(0, TENTHS)
+                .boxed()
+                .flatMap(first -> IntStream.range(first, TENTHS).mapToObj(last -> stretch(first, last)))
+                .flatMap(Optional::stream)
+                .max(Comparator.comparingDouble(Stretch::surelyOff));
+    }
+
+    private Optional<Stretch> stretch(int first, int last) {
+        int all = IntStream.rangeClosed(first, last).map(tenth -> count[tenth]).sum();
+        if (all < FEWEST || count[first] == 0 || count[last] == 0) {
+            return Optional.empty();
+        }
+        double square = IntStream.rangeClosed(first, last)
+                .mapToDouble(one -> IntStream.rangeClosed(first, last)
+                        .mapToDouble(other -> products[one][other])
+                        .sum())
+                .sum();
+        return Optional.of(new Stretch(
+                first / (double) TENTHS,
+                (last + 1) / (double) TENTHS,
+                all,
+                IntStream.rangeClosed(first, last)
+                                .mapToDouble(tenth -> said[tenth])
+                                .sum()
+                        / all,
+                (double) IntStream.rangeClosed(first, last)
+                                .map(tenth -> came[tenth])
+                                .sum()
+                        / all,
+                Math.sqrt(Math.max(0, square)) / all));
     }
 }

@@ -34,6 +34,10 @@ record Calendar(LocalDate first, int days, List<Change> changes) {
                 first, (int) ChronoUnit.DAYS.between(first, LocalDate.of(firstYear + years, 1, 1)), changes);
     }
 
+    int dayOfYear(int day) {
+        return date(day).getDayOfYear();
+    }
+
     LocalDate date(int day) {
         return first.plusDays(day);
     }

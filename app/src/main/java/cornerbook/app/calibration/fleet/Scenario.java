@@ -1,10 +1,11 @@
 package cornerbook.app.calibration.fleet;
 
+import cornerbook.core.say.Said;
 import java.util.Set;
 
 /** A fleet with some of the effects. */
 @SuppressWarnings("ImmutableEnumChecker") // every set is made by Set.of
-public enum Scenario {
+public enum Scenario implements Said {
     CONTROL(),
     GAUGE_OFFSET(Effect.GAUGE_OFFSET),
     WEAR_SLOWS(Effect.WEAR_SLOWS),

@@ -6,7 +6,6 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.random.RandomGenerator;
 import org.jspecify.annotations.Nullable;
 
 /** What is written down at one visit: the truth, with the error of hand and gauge, as finely as the gauge shows it. */
@@ -15,6 +14,7 @@ final class Sheet {
     private static final double TREAD_SD_MM = 0.15;
 
     private static final double OFFSET_SD_MM = 0.15;
+    private static final double DEEPER_THAN_NEW_MM = 0.45;
     private static final double GROSS_SHARE = 0.05;
     private static final double GROSS_SD_MM = 0.6;
     /** Of a pad, read through the wheel or beside the caliper. Common practice, no source. */
@@ -43,9 +43,11 @@ final class Sheet {
         double lowest = Double.POSITIVE_INFINITY;
         for (int tyre = 0; tyre < Corner.values().length; tyre++) {
             for (var groove : Spot.values()) {
-                double error = TREAD_SD_MM * dice.gauge().nextGaussian();
-                error = scenario.has(Effect.GROSS_ERRORS) ? grossly(dice.slips(), error) : error;
-                double shown = Math.max(0, Math.rint((tread.depthMm(tyre, groove) + offsetMm + error) * 10) / 10);
+                double shown = shownMm(tread.depthMm(tyre, groove));
+                // Nobody writes down a tread that is deeper than new: it is read again.
+                while (shown > tread.set().wheels().get(tyre).tyre().newDepthMm() + DEEPER_THAN_NEW_MM) {
+                    shown = shownMm(tread.depthMm(tyre, groove));
+                }
                 lowest = Math.min(lowest, shown);
                 add(
                         Measure.TREAD_DEPTH,
@@ -59,8 +61,12 @@ final class Sheet {
         return lowest;
     }
 
-    private static double grossly(RandomGenerator random, double error) {
-        return random.nextDouble() < GROSS_SHARE ? GROSS_SD_MM * random.nextGaussian() : error;
+    private double shownMm(double depthMm) {
+        double error = TREAD_SD_MM * dice.gauge().nextGaussian();
+        boolean gross = dice.slips().nextDouble() < GROSS_SHARE;
+        double slip = GROSS_SD_MM * dice.slips().nextGaussian();
+        double off = offsetMm + (scenario.has(Effect.GROSS_ERRORS) && gross ? slip : error);
+        return Math.max(0, Math.rint((depthMm + off) * 10) / 10);
     }
 
     /** Reads one pad; what was read, mm. */

@@ -20,13 +20,17 @@ final class Tread {
     /** Tread rubber, kg/m³, and the tread that touches: 2 m around, 0.19 m wide, two thirds of it rubber. From memory. */
     private static final double GRAMS_PER_MM = 1150 * 2.0 * 0.19 * 0.66;
     /** Grams that a kJ of sliding takes off, chosen so that cars lose about 120 g in 1000 km on average (motoring club, 2021). */
-    private static final double GRAMS_PER_KJ = 0.0131;
+    static final double GRAMS_PER_KJ = 0.0131;
 
     /** In the middle of its life a tread yields half in its belt and half in its blocks. Common practice, no source. */
     private static final double SHARE_OF_BLOCKS = 0.5;
 
     private static final double MIDDLE_MM = 5;
     private static final double MOULD_SD_MM = 0.15;
+    /** How far the grooves of a sound tyre wear apart, of what they wear. Common practice, no source. */
+    private static final double APART = 0.05;
+
+    private static final double ALIKE = 0.01;
 
     private record Model(String name, double newDepthMm, double wears) {}
 
@@ -62,7 +66,7 @@ final class Tread {
             for (int groove = 0; groove < depthMm[tyre].length; groove++) {
                 double own = random.nextGaussian();
                 depthMm[tyre][groove] = model.newDepthMm() + MOULD_SD_MM * (alike ? mould : own);
-                grooveWears[tyre][groove] = Math.exp((alike ? 0.02 : 0.10) * random.nextGaussian());
+                grooveWears[tyre][groove] = Math.exp((alike ? ALIKE : APART) * random.nextGaussian());
             }
         }
         lowestMm = new float[days];

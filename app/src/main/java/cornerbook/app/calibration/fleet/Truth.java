@@ -1,9 +1,7 @@
 package cornerbook.app.calibration.fleet;
 
 import cornerbook.core.car.WheelSet;
-import cornerbook.core.corner.SeasonKind;
 import java.time.LocalDate;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 
@@ -12,7 +10,6 @@ public final class Truth {
     private final Calendar calendar;
     private final Map<String, Tread> treads;
     private final double[] kmUntil;
-    private final SeasonKind[] wheelsOn;
     private final Map<String, List<Integer>> padsStickOn;
 
     /**
@@ -20,19 +17,16 @@ public final class Truth {
      *
      * @param treads by set
      * @param kmUntil odometer at the end of each day
-     * @param wheelsOn kind of wheels that the car stood on each day
      * @param padsStickOn by visit, the day on which each pad would stick if it were left alone
      */
     Truth(
             Calendar calendar,
             Map<String, Tread> treads,
             double[] kmUntil,
-            SeasonKind[] wheelsOn,
             Map<String, List<Integer>> padsStickOn) {
         this.calendar = calendar;
         this.treads = Map.copyOf(treads);
         this.kmUntil = kmUntil.clone();
-        this.wheelsOn = wheelsOn.clone();
         this.padsStickOn = Map.copyOf(padsStickOn);
     }
 
@@ -44,15 +38,6 @@ public final class Truth {
     /** Lowest groove of a set at the end of a day, mm, had it never been replaced. */
     public double lowestMm(WheelSet set, LocalDate day) {
         return treads.get(set.id()).lowestMm(place(day));
-    }
-
-    /** The day on which wheels of a kind have been on the car for so many days, those in the store not counted. */
-    public LocalDate afterDaysOnTheCar(SeasonKind kind, LocalDate from, long days) {
-        int day = place(from);
-        for (long left = days; left > 0 && day < wheelsOn.length - 1; day++) {
-            left -= wheelsOn[day] == kind ? 1 : 0;
-        }
-        return calendar.date(day);
     }
 
     /** Distance between the ends of two days. */
@@ -68,10 +53,5 @@ public final class Truth {
 
     private int place(LocalDate date) {
         return Math.clamp(calendar.dayOf(date), 0, kmUntil.length - 1);
-    }
-
-    @Override
-    public String toString() {
-        return "truth of " + Arrays.toString(treads.keySet().toArray());
     }
 }
