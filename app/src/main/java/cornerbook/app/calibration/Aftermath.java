@@ -30,12 +30,12 @@ interface Aftermath {
         return new Aftermath() {
             @Override
             public Optional<Boolean> held(WheelSet set, double limitMm, Visit visit, LocalDate day) {
-                return Optional.of(truth.lowestMm(set, day) >= limitMm);
+                return Optional.of(truth.lowestMm(set, visit, day) >= limitMm);
             }
 
             @Override
             public Optional<Boolean> padSticks(Visit visit, LocalDate by) {
-                return Optional.of(truth.padSticks(visit.id(), by));
+                return Optional.of(truth.padSticks(visit, by));
             }
 
             @Override

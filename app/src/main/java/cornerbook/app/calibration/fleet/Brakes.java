@@ -3,6 +3,7 @@ package cornerbook.app.calibration.fleet;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -60,7 +61,7 @@ final class Brakes {
             for (int side = 0; side < ofCorner.size(); side++) {
                 var pad = ofCorner.get(side);
                 spent |= sheet.read(corner, SIDES.get(side), pad) < REPLACED_BELOW_MM;
-                stuck |= pad.isStuck(0);
+                stuck |= pad.isStuck();
             }
             if (spent) {
                 ofCorner.forEach(Pad::replace);
@@ -76,14 +77,19 @@ final class Brakes {
     /** The day on which each pad would stick, left alone from now on; none for those that would never. */
     List<Integer> stickOn(int today, int[] saltDaysUntil) {
         var days = new ArrayList<Integer>();
-        pads.values().stream().flatMap(List::stream).forEach(pad -> {
-            for (int day = today; day < saltDaysUntil.length; day++) {
-                if (pad.isStuck(saltPerDay * (saltDaysUntil[day] - saltDaysUntil[today]))) {
-                    days.add(day);
-                    return;
+        for (var ofCorner : pads.values()) {
+            for (var pad : ofCorner) {
+                // The first day until which there were so many salted ones.
+                double salted = saltDaysUntil[today] + Math.ceil(pad.untilStuck() / saltPerDay);
+                int found = Arrays.binarySearch(saltDaysUntil, (int) Math.min(salted, Integer.MAX_VALUE));
+                while (found > 0 && saltDaysUntil[found - 1] == saltDaysUntil[found]) {
+                    found--;
+                }
+                if (found >= 0) {
+                    days.add(Math.max(found, today));
                 }
             }
-        });
+        }
         return List.copyOf(days);
     }
 }

@@ -25,7 +25,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.random.RandomGenerator;
-import java.util.stream.Collectors;
 
 /**
  * The life of one car, day by day: two years and more before its first visit, the visits that the book has, and at least four
@@ -64,12 +63,13 @@ final class CarLife {
     private final int visitCount;
     private final boolean rotates;
     private final double replacedBelowMm;
-    private final double[] kmUntil;
+    private final Days days;
     private final int[] saltDaysUntil;
     private final Map<SeasonKind, Tread> current = new EnumMap<>(SeasonKind.class);
     private final Map<SeasonKind, Boolean> replaceNext = new EnumMap<>(SeasonKind.class);
     private final List<Tread> treads = new ArrayList<>();
     private final List<Visit> visits = new ArrayList<>();
+    private final Map<String, List<Tread>> treadsAt = new HashMap<>();
     private final Map<String, List<Integer>> padsStickOn = new HashMap<>();
     private final double odometerStartKm;
 
@@ -92,7 +92,7 @@ final class CarLife {
         double care = dice.shop().nextDouble();
         replacedBelowMm = care < 0.6 ? 3 + dice.shop().nextDouble() : care < 0.85 ? 1.8 : 0;
         odometerStartKm = 3000 + 100_000 * dice.shop().nextDouble();
-        kmUntil = new double[calendar.days()];
+        days = new Days(calendar.days());
         saltDaysUntil = new int[calendar.days()];
         workKjPerKm = new double[0];
         brakeKjPerKm = new double[0];
@@ -107,12 +107,7 @@ final class CarLife {
         life.run();
         return new SimulatedCar(
                 life.history(),
-                new Truth(
-                        life.calendar,
-                        life.treads.stream()
-                                .collect(Collectors.toMap(tread -> tread.set().id(), tread -> tread)),
-                        life.kmUntil,
-                        life.padsStickOn));
+                new Truth(life.calendar, life.days, life.treadsAt, life.padsStickOn));
     }
 
     private void drive(Driver who) {
@@ -145,7 +140,7 @@ final class CarLife {
 
     private void fit(SeasonKind kind, int day) {
         int number = 1 + (int) treads.stream().filter(tread -> tread.set().season() == kind).count();
-        var tread = new Tread(id, number, kind, day, calendar.days(), scenario, dice.tyres());
+        var tread = new Tread(id, number, kind, day, scenario, dice.tyres());
         treads.add(tread);
         current.put(kind, tread);
     }
@@ -167,17 +162,13 @@ final class CarLife {
             }
             double km = seasonKm * kmOfDay(dice.days());
             double biting = km * seasonWear * place.bite(calendar.dayOfYear(day));
-            for (var tread : treads) {
-                if (tread.bornDay() <= day) {
-                    if (tread.set().season() == kind) {
-                        tread.run(biting, workKjPerKm);
-                    }
-                    tread.keep(day);
-                }
-            }
             brakes.run(km, brakeKjPerKm, day > 0 && saltDaysUntil[day] > saltDaysUntil[day - 1]);
             odometer += km;
-            kmUntil[day] = odometer;
+            days.keep(day, odometer, biting, kind, workKjPerKm);
+            var tread = current.get(kind);
+            if (tread != null && tread.bornDay() <= day) {
+                days.wear(tread, day);
+            }
         }
     }
 
@@ -200,10 +191,9 @@ final class CarLife {
     /** Wheels are changed; the book has it from the first visit to the last. */
     private void change(int number, double odometerKm) {
         Change change = calendar.changes().get(number);
-        if (rotates) {
-            treads.stream()
-                    .filter(tread -> tread.set().season() == change.on() && tread.bornDay() < change.day())
-                    .forEach(Tread::rotate);
+        var fitted = current.get(change.on());
+        if (rotates && fitted != null && fitted.bornDay() < change.day()) {
+            fitted.rotate();
         }
         if (number < firstVisit || number >= firstVisit + visitCount) {
             return;
@@ -223,6 +213,7 @@ final class CarLife {
             sheet.read(on);
         }
         brakes.visit(sheet);
+        treadsAt.put(visitId, List.of(off.copy(), on.copy()));
         padsStickOn.put(visitId, brakes.stickOn(change.day(), saltDaysUntil));
         visits.add(new Visit(
                 visitId, calendar.date(change.day()), Math.rint(odometerKm), wheelAt(off), wheelAt(on), sheet.readings()));

@@ -47,9 +47,13 @@ final class Pad {
         damage += saltDays;
     }
 
-    /** Whether it would be stuck after so much more salt. */
-    boolean isStuck(double moreSaltDays) {
-        return damage + moreSaltDays >= stuckAt;
+    /** Salt days that it would still move. */
+    double untilStuck() {
+        return Math.max(0, stuckAt - damage);
+    }
+
+    boolean isStuck() {
+        return damage >= stuckAt;
     }
 
     boolean isTight() {

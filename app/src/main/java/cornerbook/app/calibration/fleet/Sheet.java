@@ -74,7 +74,7 @@ final class Sheet {
         double shown = Math.max(
                 0, Math.rint((pad.thicknessMm() + PAD_SD_MM * dice.gauge().nextGaussian()) * 10) / 10);
         add(Measure.PAD_THICKNESS, corner, null, side, shown, shown + " mm");
-        double movement = pad.isStuck(0) ? SEIZED : pad.isTight() ? TIGHT : FREE;
+        double movement = pad.isStuck() ? SEIZED : pad.isTight() ? TIGHT : FREE;
         add(Measure.PAD_MOVEMENT, corner, null, side, movement, Measure.PAD_MOVEMENT.scale().wordOf(movement));
         return shown;
     }

@@ -7,15 +7,11 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.Spot;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.random.RandomGenerator;
 
-/**
- * Four tyres that go on a car together, from the day that they were new. They go on wearing after the shop has replaced them,
- * as they would have: so it is known how long they would have held.
- */
+/** Four tyres that go on a car together, from the day that they were new. */
 final class Tread {
     /** Tread rubber, kg/m³, and the tread that touches: 2 m around, 0.19 m wide, two thirds of it rubber. From memory. */
     private static final double GRAMS_PER_MM = 1150 * 2.0 * 0.19 * 0.66;
@@ -51,10 +47,9 @@ final class Tread {
     private final double[][] depthMm = new double[Corner.values().length][Spot.values().length];
 
     private final double[][] grooveWears = new double[Corner.values().length][Spot.values().length];
-    private final float[] lowestMm;
     private Corner[] at = Corner.values();
 
-    Tread(String carId, int number, SeasonKind season, int bornDay, int days, Scenario scenario, RandomGenerator random) {
+    Tread(String carId, int number, SeasonKind season, int bornDay, Scenario scenario, RandomGenerator random) {
         var models = season == SeasonKind.WINTER ? WINTER : SUMMER;
         var model = models.get(random.nextInt(models.size()));
         this.bornDay = bornDay;
@@ -69,8 +64,6 @@ final class Tread {
                 grooveWears[tyre][groove] = Math.exp((alike ? ALIKE : APART) * random.nextGaussian());
             }
         }
-        lowestMm = new float[days];
-        Arrays.fill(lowestMm, Float.NaN);
         var wheels = new ArrayList<Wheel>();
         var letter = season == SeasonKind.WINTER ? "W" : "S";
         for (int tyre = 0; tyre < depthMm.length; tyre++) {
@@ -80,6 +73,18 @@ final class Tread {
                     null));
         }
         set = new WheelSet("%s-%s%s".formatted(carId, letter, number), season, "Rack", wheels);
+    }
+
+    private Tread(Tread other) {
+        set = other.set;
+        bornDay = other.bornDay;
+        wearSlows = other.wearSlows;
+        wears = other.wears;
+        at = other.at;
+        for (int tyre = 0; tyre < depthMm.length; tyre++) {
+            depthMm[tyre] = other.depthMm[tyre].clone();
+            grooveWears[tyre] = other.grooveWears[tyre];
+        }
     }
 
     WheelSet set() {
@@ -130,19 +135,20 @@ final class Tread {
         }
     }
 
-    void keep(int day) {
+    /** Lowest groove, mm. */
+    double lowestMm() {
         double lowest = Double.POSITIVE_INFINITY;
         for (var grooves : depthMm) {
             for (double depth : grooves) {
                 lowest = Math.min(lowest, depth);
             }
         }
-        lowestMm[day] = (float) lowest;
+        return lowest;
     }
 
-    /** Lowest groove at the end of a day, mm; NaN before it was made. */
-    double lowestMm(int day) {
-        return lowestMm[day];
+    /** The same tyres as they are now, to wear on by themselves. */
+    Tread copy() {
+        return new Tread(this);
     }
 
     List<Wheel> wheels() {

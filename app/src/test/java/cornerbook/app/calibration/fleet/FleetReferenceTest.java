@@ -94,12 +94,13 @@ class FleetReferenceTest {
                 .filter(each -> each.season() == SeasonKind.WINTER)
                 .findFirst()
                 .orElseThrow();
-        var from = LocalDate.of(2019, 11, 20);
+        var from = LocalDate.of(2018, 11, 20);
+        var first = car.history().visits().getFirst();
         var line = new SimpleRegression();
         for (int day = 0; day < 110; day += 5) {
-            line.addData(car.truth().km(from, from.plusDays(day)), car.truth().lowestMm(set, from.plusDays(day)));
+            line.addData(car.truth().km(from, from.plusDays(day)), car.truth().lowestMm(set, first, from.plusDays(day)));
         }
-        return car.truth().lowestMm(set, from.plusDays(110)) > 0 ? line.getRSquare() : Double.NaN;
+        return car.truth().lowestMm(set, first, from.plusDays(110)) > 0 ? line.getRSquare() : Double.NaN;
     }
 
     @Test
@@ -118,7 +119,7 @@ class FleetReferenceTest {
     @Test
     void errorsOfTheGaugeAreNormal() {
         var dice = Dice.of(13);
-        var tread = new Tread("x", 1, SeasonKind.WINTER, 0, 1, Scenario.CONTROL, dice.tyres());
+        var tread = new Tread("x", 1, SeasonKind.WINTER, 0, Scenario.CONTROL, dice.tyres());
         var uniform = new SplittableRandom(17);
         var errors = new ArrayList<Double>();
         for (int sheetNumber = 0; sheetNumber < 80; sheetNumber++) {
