@@ -79,7 +79,7 @@ final class CarLife {
 
     private CarLife(Scenario scenario, long seed) {
         this.scenario = scenario;
-        dice = Dice.of(seed);
+        dice = new Dice(seed);
         id = "invented-" + Long.toHexString(seed);
         body = Body.any(dice.body());
         place = Place.any(dice.body());

@@ -118,7 +118,7 @@ class FleetReferenceTest {
     /** Rounded to tenths, the errors have the variance of hand and gauge and that of the rounding, 0.1² / 12. */
     @Test
     void errorsOfTheGaugeAreNormal() {
-        var dice = Dice.of(13);
+        var dice = new Dice(13);
         var tread = new Tread("x", 1, SeasonKind.WINTER, 0, Scenario.CONTROL, dice.tyres());
         var uniform = new SplittableRandom(17);
         var errors = new ArrayList<Double>();
