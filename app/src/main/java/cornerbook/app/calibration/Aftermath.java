@@ -40,8 +40,7 @@ interface Aftermath {
 
             @Override
             public OptionalDouble kmPerDay(Visit visit, LocalDate until) {
-                return OptionalDouble.of(
-                        truth.km(visit.date(), until) / ChronoUnit.DAYS.between(visit.date(), until));
+                return OptionalDouble.of(truth.km(visit.date(), until) / ChronoUnit.DAYS.between(visit.date(), until));
             }
 
             @Override

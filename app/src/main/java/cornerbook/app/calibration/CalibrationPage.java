@@ -63,8 +63,7 @@ public final class CalibrationPage {
         page.append(words.of("made", "cars", simulated, "teachers", simulated / TEACHERS_OF_CARS))
                 .append("\n\n");
         page.append("## ").append(words.of("off")).append("\n\n");
-        trials.forEach((scenario, trial) ->
-                page.append(off(words.say(scenario), trial, scenario == Scenario.CONTROL)));
+        trials.forEach((scenario, trial) -> page.append(off(words.say(scenario), trial, scenario == Scenario.CONTROL)));
         page.append(off(bookName, book, false)).append('\n');
         page.append("## ").append(words.of("figures")).append("\n\n");
         page.append(words.of("figures-how")).append("\n\n").append(header());
@@ -91,9 +90,14 @@ public final class CalibrationPage {
         var lines = new StringBuilder();
         for (boolean learned : new boolean[] {true, false}) {
             var off = WhatIsOff.of(trial.scores(learned), control, learned);
-            var sentences =
-                    off.isEmpty() ? words.of("none-off") : off.stream().map(words::say).collect(Collectors.joining(" "));
-            lines.append("- **").append(named(name, learned)).append("** ").append(sentences).append('\n');
+            var sentences = off.isEmpty()
+                    ? words.of("none-off")
+                    : off.stream().map(words::say).collect(Collectors.joining(" "));
+            lines.append("- **")
+                    .append(named(name, learned))
+                    .append("** ")
+                    .append(sentences)
+                    .append('\n');
         }
         return lines.toString();
     }
@@ -103,9 +107,7 @@ public final class CalibrationPage {
     }
 
     private String header() {
-        return Arrays.stream(Figure.values())
-                        .map(words::say)
-                        .collect(Collectors.joining(" | ", "| | ", " |\n"))
+        return Arrays.stream(Figure.values()).map(words::say).collect(Collectors.joining(" | ", "| | ", " |\n"))
                 + "|---".repeat(Figure.values().length + 1)
                 + "|\n";
     }
@@ -115,7 +117,8 @@ public final class CalibrationPage {
                 .map(figure -> figure == Figure.BANDS
                         ? asked(figure.asked(control, true)) + " / " + asked(figure.asked(control, false))
                         : asked(figure.asked(control, true)))
-                .collect(Collectors.joining(" | ", "| *%s* | ".formatted(words.of("asked", "control", control)), " |\n"));
+                .collect(Collectors.joining(
+                        " | ", "| *%s* | ".formatted(words.of("asked", "control", control)), " |\n"));
     }
 
     private String asked(Figure.Bounds bounds) {
@@ -140,9 +143,7 @@ public final class CalibrationPage {
 
     private String picture(String file, String name, Trial trial) {
         var fileName = "calibration-%s.svg".formatted(file);
-        pictures.put(
-                fileName,
-                ReliabilityCurve.svg(name, points(trial.learned()), points(trial.byDefault()), reader));
+        pictures.put(fileName, ReliabilityCurve.svg(name, points(trial.learned()), points(trial.byDefault()), reader));
         return "![%s](%s)\n".formatted(name, fileName);
     }
 

@@ -68,7 +68,9 @@ final class ForecastScores {
 
     private void lastReadings(Assessor assessor, CarHistory history, Visit last) {
         for (var prediction : assessor.predictions(history, last.id())) {
-            bands.add(isInside(prediction.expectedMm().probabilityBelow(prediction.reading().value())));
+            bands.add(isInside(prediction
+                    .expectedMm()
+                    .probabilityBelow(prediction.reading().value())));
         }
         var read = new StandingReadings(last);
         for (var expected : assessor.thicknessPredictions(history, last.id())) {
@@ -90,7 +92,9 @@ final class ForecastScores {
         for (var forecast : forecasts) {
             tread(given.visit(), forecast, verdict(judged, forecast), aftermath);
         }
-        if (aftermath.isSound() && !forecasts.isEmpty() && given.visit().equals(given.history().visits().getLast())) {
+        if (aftermath.isSound()
+                && !forecasts.isEmpty()
+                && given.visit().equals(given.history().visits().getLast())) {
             unevenWear.add(judged.findings().size() > forecasts.size());
         }
         SeizingFindings.judge(given).findings().forEach(finding -> {
@@ -138,14 +142,12 @@ final class ForecastScores {
         var horizon = forecast.horizon();
         // A set that is worn out today has no day to come.
         if (horizon != null && horizon.isAfter(forecast.from())) {
-            aftermath
-                    .held(forecast.set(), forecast.limitMm(), visit, horizon)
-                    .ifPresent(kept -> {
-                        horizons.add(kept);
-                        if (!forecast.wearWasSeen()) {
-                            firstHorizons.add(kept);
-                        }
-                    });
+            aftermath.held(forecast.set(), forecast.limitMm(), visit, horizon).ifPresent(kept -> {
+                horizons.add(kept);
+                if (!forecast.wearWasSeen()) {
+                    firstHorizons.add(kept);
+                }
+            });
         }
     }
 

@@ -57,8 +57,8 @@ record LaterVisits(CarHistory history) implements Aftermath {
                 .findFirst()
                 .filter(next -> ChronoUnit.DAYS.between(visit.date(), next.date()) >= FEWEST_DAYS
                         && next.odometerKm() >= visit.odometerKm())
-                .map(next -> OptionalDouble.of((next.odometerKm() - visit.odometerKm())
-                        / ChronoUnit.DAYS.between(visit.date(), next.date())))
+                .map(next -> OptionalDouble.of(
+                        (next.odometerKm() - visit.odometerKm()) / ChronoUnit.DAYS.between(visit.date(), next.date())))
                 .orElse(OptionalDouble.empty());
     }
 
@@ -68,7 +68,8 @@ record LaterVisits(CarHistory history) implements Aftermath {
     }
 
     private List<Visit> after(Visit visit) {
-        return history.visits().subList(history.visits().indexOf(visit) + 1, history.visits().size());
+        return history.visits()
+                .subList(history.visits().indexOf(visit) + 1, history.visits().size());
     }
 
     private static OptionalDouble lowestMm(WheelSet set, Visit visit) {

@@ -18,12 +18,13 @@ final class WhatIsOff {
      */
     static List<Said> of(ForecastScores scores, boolean control, boolean learned) {
         var off = new ArrayList<Said>();
-        Arrays.stream(Figure.values()).forEach(figure -> figure.of(scores).ifPresent(measured -> {
-            var asked = figure.asked(control, learned);
-            if (!asked.hold(measured)) {
-                off.add(said(figure, scores, measured.value(), measured.value() < asked.low()));
-            }
-        }));
+        Arrays.stream(Figure.values())
+                .forEach(figure -> figure.of(scores).ifPresent(measured -> {
+                    var asked = figure.asked(control, learned);
+                    if (!asked.hold(measured)) {
+                        off.add(said(figure, scores, measured.value(), measured.value() < asked.low()));
+                    }
+                }));
         return List.copyOf(off);
     }
 

@@ -69,7 +69,8 @@ public final class ReliabilityCurve {
                 var before = points.get(i - 1);
                 svg.line(x(before.said()), y(before.came()), x(point.said()), y(point.came()), colour, 2, dashes);
             }
-            svg.circle(x(point.said()), y(point.came()), 3.5, dashes.isEmpty() ? colour : Palette.PAPER, colour, 1.5, "");
+            svg.circle(
+                    x(point.said()), y(point.came()), 3.5, dashes.isEmpty() ? colour : Palette.PAPER, colour, 1.5, "");
         }
     }
 

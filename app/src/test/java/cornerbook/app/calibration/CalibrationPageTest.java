@@ -14,8 +14,8 @@ class CalibrationPageTest {
 
     @Test
     void thePageShowsEveryScenarioAndTheBook() {
-        var files = CalibrationPage.files(
-                10, DemoShop.histories(TODAY), LimitsFile.load(), DemoShop.NAME, Reader.DEFAULT);
+        var files =
+                CalibrationPage.files(10, DemoShop.histories(TODAY), LimitsFile.load(), DemoShop.NAME, Reader.DEFAULT);
 
         assertThat(files).containsKeys("calibration.md", "calibration-control.svg", "calibration-all.svg");
         assertThat(files.get("calibration.md"))

@@ -74,8 +74,7 @@ class ForecastsKeepTheirWordTest {
         /** As in the file: the next whole number outwards. */
         String line() {
             long outwards = (long) (tooHigh() ? Math.ceil(measured.value()) : Math.floor(measured.value()));
-            return "%s,%s,%s to %s"
-                    .formatted(key(), outwards, Math.round(asked().low()), Math.round(asked().high()));
+            return "%s,%s,%s to %s".formatted(key(), outwards, Math.round(asked().low()), Math.round(asked().high()));
         }
     }
 
@@ -95,10 +94,13 @@ class ForecastsKeepTheirWordTest {
     private static TreeMap<String, Double> reached() throws IOException {
         var bounds = new TreeMap<String, Double>();
         try (var stream = ForecastsKeepTheirWordTest.class.getResourceAsStream(REACHED)) {
-            new String(Objects.requireNonNull(stream).readAllBytes(), UTF_8).lines().skip(1).forEach(line -> {
-                var cells = line.split(",", -1);
-                bounds.put(String.join(",", cells[0], cells[1], cells[2]), Double.valueOf(cells[3]));
-            });
+            new String(Objects.requireNonNull(stream).readAllBytes(), UTF_8)
+                    .lines()
+                    .skip(1)
+                    .forEach(line -> {
+                        var cells = line.split(",", -1);
+                        bounds.put(String.join(",", cells[0], cells[1], cells[2]), Double.valueOf(cells[3]));
+                    });
         }
         return bounds;
     }

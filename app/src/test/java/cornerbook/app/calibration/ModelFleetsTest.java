@@ -25,7 +25,10 @@ class ModelFleetsTest {
     @ValueSource(ints = {0, 1, 2})
     void ninetyPercentIntervalsHoldNineInTenAndTheHistogramIsFlat(int place) {
         var fleet = ModelFleets.ofFleet(
-                2000, 20_261_001L + place, TRUTHS.get(place), WearPrior.about(WearParameters.defaults(DriveLayout.ALL)));
+                2000,
+                20_261_001L + place,
+                TRUTHS.get(place),
+                WearPrior.about(WearParameters.defaults(DriveLayout.ALL)));
 
         assertThat(fleet.calibration().coverage()).isBetween(0.88, 0.92);
         assertThat(ModelFleets.chiSquare(fleet.calibration().histogram(1))).isLessThan(CHI_SQUARE_19);

@@ -47,7 +47,7 @@ record Calendar(LocalDate first, int days, List<Change> changes) {
     }
 
     private static int day(LocalDate first, int year, int dayOfYear, RandomGenerator random) {
-        int off = (int) Math.clamp(Math.round(SPREAD_DAYS * random.nextGaussian()), -20, 20);
+        int off = Math.clamp(Math.round(SPREAD_DAYS * random.nextGaussian()), -20, 20);
         return (int) ChronoUnit.DAYS.between(first, LocalDate.ofYearDay(year, dayOfYear + off));
     }
 }

@@ -105,9 +105,7 @@ final class CarLife {
         life.firstTyres(SeasonKind.SUMMER);
         life.firstTyres(SeasonKind.WINTER);
         life.run();
-        return new SimulatedCar(
-                life.history(),
-                new Truth(life.calendar, life.days, life.treadsAt, life.padsStickOn));
+        return new SimulatedCar(life.history(), new Truth(life.calendar, life.days, life.treadsAt, life.padsStickOn));
     }
 
     private void drive(Driver who) {
@@ -139,7 +137,10 @@ final class CarLife {
     }
 
     private void fit(SeasonKind kind, int day) {
-        int number = 1 + (int) treads.stream().filter(tread -> tread.set().season() == kind).count();
+        int number = 1
+                + (int) treads.stream()
+                        .filter(tread -> tread.set().season() == kind)
+                        .count();
         var tread = new Tread(id, number, kind, day, scenario, dice.tyres());
         treads.add(tread);
         current.put(kind, tread);
@@ -216,7 +217,12 @@ final class CarLife {
         treadsAt.put(visitId, List.of(off.copy(), on.copy()));
         padsStickOn.put(visitId, brakes.stickOn(change.day(), saltDaysUntil));
         visits.add(new Visit(
-                visitId, calendar.date(change.day()), Math.rint(odometerKm), wheelAt(off), wheelAt(on), sheet.readings()));
+                visitId,
+                calendar.date(change.day()),
+                Math.rint(odometerKm),
+                wheelAt(off),
+                wheelAt(on),
+                sheet.readings()));
     }
 
     private static Map<Corner, String> wheelAt(Tread tread) {

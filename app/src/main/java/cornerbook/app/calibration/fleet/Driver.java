@@ -16,6 +16,7 @@ record Driver(double forwardMps2, double brakingMps2, double sidewaysMps2, doubl
 
     /** Of the logarithm. Common practice, no source. */
     private static final double SPREAD_OF_DISTANCE = 0.45;
+
     private static final double LEAST_KM_PER_DAY = 6;
     private static final double MOST_KM_PER_DAY = 160;
 

@@ -75,7 +75,13 @@ final class Sheet {
                 0, Math.rint((pad.thicknessMm() + PAD_SD_MM * dice.gauge().nextGaussian()) * 10) / 10);
         add(Measure.PAD_THICKNESS, corner, null, side, shown, shown + " mm");
         double movement = pad.isStuck() ? SEIZED : pad.isTight() ? TIGHT : FREE;
-        add(Measure.PAD_MOVEMENT, corner, null, side, movement, Measure.PAD_MOVEMENT.scale().wordOf(movement));
+        add(
+                Measure.PAD_MOVEMENT,
+                corner,
+                null,
+                side,
+                movement,
+                Measure.PAD_MOVEMENT.scale().wordOf(movement));
         return shown;
     }
 
@@ -92,12 +98,7 @@ final class Sheet {
     }
 
     private void add(
-            Measure measure,
-            Corner corner,
-            @Nullable String tag,
-            @Nullable Spot spot,
-            double value,
-            String written) {
+            Measure measure, Corner corner, @Nullable String tag, @Nullable Spot spot, double value, String written) {
         readings.add(new Reading(
                 "%s-%s".formatted(visitId, readings.size()), measure, corner, tag, spot, value, written, null, null));
     }

@@ -69,9 +69,11 @@ class FleetReferenceTest {
                 .toArray();
         double all = Arrays.stream(km).sum();
 
-        assertThat(Arrays.stream(km).filter(day -> day > 100).count() / (double) km.length).isLessThan(0.20);
+        assertThat(Arrays.stream(km).filter(day -> day > 100).count() / (double) km.length)
+                .isLessThan(0.20);
         assertThat(Arrays.stream(km).filter(day -> day > 100).sum() / all).isCloseTo(0.40, within(0.08));
-        assertThat(Arrays.stream(km).filter(day -> day > 200).count() / (double) km.length).isLessThan(0.05);
+        assertThat(Arrays.stream(km).filter(day -> day > 200).count() / (double) km.length)
+                .isLessThan(0.05);
         assertThat(Arrays.stream(km).filter(day -> day > 200).sum() / all).isCloseTo(0.18, within(0.06));
     }
 
@@ -98,7 +100,8 @@ class FleetReferenceTest {
         var first = car.history().visits().getFirst();
         var line = new SimpleRegression();
         for (int day = 0; day < 110; day += 5) {
-            line.addData(car.truth().km(from, from.plusDays(day)), car.truth().lowestMm(set, first, from.plusDays(day)));
+            line.addData(
+                    car.truth().km(from, from.plusDays(day)), car.truth().lowestMm(set, first, from.plusDays(day)));
         }
         return car.truth().lowestMm(set, first, from.plusDays(110)) > 0 ? line.getRSquare() : Double.NaN;
     }
@@ -129,9 +132,8 @@ class FleetReferenceTest {
             for (int tyre = 0; tyre < Corner.values().length; tyre++) {
                 for (var groove : List.of(Spot.values())) {
                     // What the rounding took is put back at random, so that the test sees no steps.
-                    errors.add(readings.next().value()
-                            + 0.1 * (uniform.nextDouble() - 0.5)
-                            - tread.depthMm(tyre, groove));
+                    errors.add(
+                            readings.next().value() + 0.1 * (uniform.nextDouble() - 0.5) - tread.depthMm(tyre, groove));
                 }
             }
         }
