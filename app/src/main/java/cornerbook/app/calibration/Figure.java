@@ -8,6 +8,7 @@ import java.util.function.Function;
  * What the forecasts are scored by, in percent or points, and between what bounds it is asked to be: on cars that live as a
  * textbook has it, and on all others.
  */
+@SuppressWarnings("ImmutableEnumChecker") // functions without state, and records
 enum Figure implements Said {
     BANDS(scores -> scores.bands.percent(), new Bounds(88, 92), new Bounds(85, 94)),
     /** Points by which chances are off, where they are off most. */

@@ -6,6 +6,7 @@ import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.Side;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.random.RandomGenerator;
 
 /**
@@ -68,15 +69,15 @@ record Body(
         double sidewaysN = wheelKg * driver.sidewaysMps2();
         double alongWork = (pushesN * pushesN + dragN * dragN + brakesN * brakesN) / (SLIP_STIFFNESS * loadN);
         double sidewaysWork = sidewaysN * sidewaysN / (CORNERING_PER_RAD * loadN);
-        double toe = toeRad.get(corner);
+        double toe = Objects.requireNonNull(toeRad.get(corner));
         double toeWork = CORNERING_PER_RAD * loadN * toe * toe;
-        return (alongWork + sidewaysWork + toeWork) * ownFactor.get(corner);
+        return (alongWork + sidewaysWork + toeWork) * Objects.requireNonNull(ownFactor.get(corner));
     }
 
     /** Energy that one wheel's brake takes for every km, kJ, before regeneration. */
     double brakeKjPerKm(Driver driver, Corner corner) {
         double share = (corner.axle() == Axle.FRONT ? FRONT_OF_BRAKING : 1 - FRONT_OF_BRAKING) / 2;
         // A car that brakes at a root mean square of 0.45 m/s² sheds about a sixth of that on average over all metres.
-        return massKg * driver.brakingMps2() / 6 * share * ownFactor.get(corner);
+        return massKg * driver.brakingMps2() / 6 * share * Objects.requireNonNull(ownFactor.get(corner));
     }
 }

@@ -24,6 +24,7 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.random.RandomGenerator;
 
 /**
@@ -202,14 +203,14 @@ final class CarLife {
         var visitId = "%s-v%s".formatted(id, number - firstVisit + 1);
         var sheet = new Sheet(visitId, scenario, dice);
         var cameOn = change.on() == SeasonKind.SUMMER ? SeasonKind.WINTER : SeasonKind.SUMMER;
-        var off = current.get(cameOn);
+        var off = Objects.requireNonNull(current.get(cameOn));
         replaceNext.put(cameOn, sheet.read(off) < replacedBelowMm);
         boolean replaced = replaceNext.getOrDefault(change.on(), false);
         if (replaced) {
             fit(change.on(), change.day());
             replaceNext.put(change.on(), false);
         }
-        var on = current.get(change.on());
+        var on = Objects.requireNonNull(current.get(change.on()));
         if (replaced || number == firstVisit) {
             sheet.read(on);
         }

@@ -2,6 +2,7 @@ package cornerbook.app.calibration.fleet;
 
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
+import cornerbook.core.car.Scale;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import java.util.ArrayList;
@@ -75,13 +76,7 @@ final class Sheet {
                 0, Math.rint((pad.thicknessMm() + PAD_SD_MM * dice.gauge().nextGaussian()) * 10) / 10);
         add(Measure.PAD_THICKNESS, corner, null, side, shown, shown + " mm");
         double movement = pad.isStuck() ? SEIZED : pad.isTight() ? TIGHT : FREE;
-        add(
-                Measure.PAD_MOVEMENT,
-                corner,
-                null,
-                side,
-                movement,
-                Measure.PAD_MOVEMENT.scale().wordOf(movement));
+        add(Measure.PAD_MOVEMENT, corner, null, side, movement, Scale.MOVEMENT.wordOf(movement));
         return shown;
     }
 

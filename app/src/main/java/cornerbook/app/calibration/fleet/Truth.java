@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /** What only the simulator knows of one car: how its tyres and pads went on after each visit, for years after the last. */
 public final class Truth {
@@ -43,7 +44,7 @@ public final class Truth {
 
     private Course course(WheelSet set, Visit visit) {
         return new Course(
-                treads.get(visit.id()).stream()
+                Objects.requireNonNull(treads.get(visit.id())).stream()
                         .filter(each -> each.set().id().equals(set.id()))
                         .findFirst()
                         .orElseThrow()
@@ -79,7 +80,7 @@ public final class Truth {
     /** Whether a pad that was left free at a visit sticks by a day, nobody touching it in between. */
     public boolean padSticks(Visit visit, LocalDate by) {
         int day = place(by);
-        return padsStickOn.get(visit.id()).stream().anyMatch(sticks -> sticks <= day);
+        return Objects.requireNonNull(padsStickOn.get(visit.id())).stream().anyMatch(sticks -> sticks <= day);
     }
 
     private int place(LocalDate date) {
