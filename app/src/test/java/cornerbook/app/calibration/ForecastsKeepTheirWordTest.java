@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
@@ -91,7 +92,7 @@ class ForecastsKeepTheirWordTest {
         return all;
     }
 
-    private static TreeMap<String, Double> reached() throws IOException {
+    private static Map<String, Double> reached() throws IOException {
         var bounds = new TreeMap<String, Double>();
         try (var stream = ForecastsKeepTheirWordTest.class.getResourceAsStream(REACHED)) {
             new String(Objects.requireNonNull(stream).readAllBytes(), UTF_8)
