@@ -1,36 +1,33 @@
 package cornerbook.app.calibration;
 
-import cornerbook.app.picture.PitHistogram;
+import cornerbook.app.calibration.fleet.Scenario;
+import cornerbook.app.picture.ReliabilityCurve;
 import cornerbook.core.car.CarHistory;
-import cornerbook.core.corner.DriveLayout;
+import cornerbook.core.finding.Limit;
 import cornerbook.core.say.Amount;
-import cornerbook.core.tread.WearParameters;
-import cornerbook.core.tread.WearPrior;
+import cornerbook.core.say.PlusMinus;
 import cornerbook.words.Labels;
 import cornerbook.words.Reader;
-import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
-import java.util.stream.DoubleStream;
 
 /** The page on calibration, as Markdown with SVG pictures beside it. */
 public final class CalibrationPage {
-    private static final int CARS = 2000;
-    private static final long FIRST_SEED = 20_261_001;
+    /** Cars of a scenario unless asked otherwise. */
+    public static final int CARS = 500;
 
-    /** Truths that differ from the defaults and from each other; invented. */
-    static final List<WearParameters> TRUTHS = List.of(
-            new WearParameters(0.20, 0.20, 0.26, 0.19, 0.42, 0.10),
-            new WearParameters(0.10, 0.40, 0.15, 0.11, 0.20, 0.25),
-            new WearParameters(0.25, 0.15, 0.22, 0.22, 0.30, 0.05));
-
-    private static final String INTERVAL = "interval";
-    private static final Amount NINETY_PERCENT = percent(0.9, 0);
+    private static final long SEED = 20_261_129;
+    private static final int TEACHERS_OF_CARS = 2;
+    private static final String NOTHING = "–";
 
     private final Reader reader;
     private final Labels words;
+    private final Map<String, String> pictures = new LinkedHashMap<>();
 
     private CalibrationPage(Reader reader) {
         this.reader = reader;
@@ -40,98 +37,119 @@ public final class CalibrationPage {
     /**
      * The files of the page by name, in the words of this reader; the same cars give the same files.
      *
-     * @param bookName what the cars are called on the page
+     * @param simulated how many cars each scenario has; half as many more teach
+     * @param limits by which cars are judged
+     * @param bookName what the cars of the book are called on the page
      */
-    public static Map<String, String> files(List<CarHistory> cars, String bookName, LocalDate today, Reader reader) {
-        return new CalibrationPage(reader).files(cars, bookName, today);
+    public static Map<String, String> files(
+            int simulated, List<CarHistory> book, List<Limit> limits, String bookName, Reader reader) {
+        var trials = new EnumMap<Scenario, Trial>(Scenario.class);
+        Arrays.stream(Scenario.values())
+                .parallel()
+                .map(scenario -> Map.entry(scenario, trial(scenario, simulated, limits)))
+                .toList()
+                .forEach(trial -> trials.put(trial.getKey(), trial.getValue()));
+        return new CalibrationPage(reader).files(trials, simulated, Trial.ofBook(book, limits), bookName);
     }
 
-    private Map<String, String> files(List<CarHistory> cars, String bookName, LocalDate today) {
-        var files = new LinkedHashMap<String, String>();
-        var page = new StringBuilder(4096);
+    /** A scenario on trial as the page has it. */
+    static Trial trial(Scenario scenario, int cars, List<Limit> limits) {
+        return Trial.of(scenario, cars, cars / TEACHERS_OF_CARS, SEED, limits);
+    }
+
+    private Map<String, String> files(Map<Scenario, Trial> trials, int simulated, Trial book, String bookName) {
+        var page = new StringBuilder(8192);
         page.append("# ").append(words.of("title")).append("\n\n");
-        page.append(words.of("made", INTERVAL, NINETY_PERCENT)).append("\n\n");
-        page.append("## ").append(words.of("simulated")).append("\n\n");
-        page.append(words.of("simulated-how", "cars", CARS)).append("\n\n");
-        page.append(words.of("columns", INTERVAL, NINETY_PERCENT))
-                .append("\n|---|---|---|---|---|---|---|---|---|---|\n");
-        for (int fleet = 0; fleet < TRUTHS.size(); fleet++) {
-            var found = fleet(fleet);
-            var histogram = found.calibration().histogram(FIRST_SEED);
-            var number = fleet + 1;
-            var name = "calibration-fleet-%s.svg".formatted(number);
-            page.append(row(String.valueOf(number), words.of("truth"), found.truth()))
-                    .append("| | |\n");
-            page.append(row("", words.of("learned"), found.learned().parameters()))
-                    .append("| ")
-                    .append(words.say(percent(found.calibration().coverage(), 1)))
-                    .append(" | ")
-                    .append(number(Calibration.chiSquare(histogram), 1))
-                    .append(" |\n");
-            files.put(name, PitHistogram.svg(words.of("fleet", "number", number), histogram, reader));
+        page.append(words.of("made", "cars", simulated, "teachers", simulated / TEACHERS_OF_CARS))
+                .append("\n\n");
+        page.append("## ").append(words.of("off")).append("\n\n");
+        trials.forEach((scenario, trial) -> page.append(off(words.say(scenario), trial, scenario == Scenario.CONTROL)));
+        page.append(off(bookName, book, false)).append('\n');
+        page.append("## ").append(words.of("figures")).append("\n\n");
+        page.append(words.of("figures-how")).append("\n\n").append(header());
+        page.append(askedRow(true)).append(askedRow(false));
+        trials.forEach((scenario, trial) -> page.append(rows(words.say(scenario), trial)));
+        page.append(rows(bookName, book)).append('\n');
+        page.append("## ").append(words.of("curves")).append("\n\n");
+        page.append(words.of("curves-how")).append("\n\n");
+        trials.forEach((scenario, trial) -> page.append(
+                picture(scenario.name().toLowerCase(Locale.ROOT).replace('_', '-'), words.say(scenario), trial)));
+        if (!book.learned().holds.tenths().isEmpty()) {
+            page.append(picture("book", bookName, book));
         }
-        page.append('\n');
-        files.keySet().forEach(name -> page.append(picture(name)).append('\n'));
-        page.append("\n## ").append(words.of("false-alarms")).append("\n\n");
-        page.append(words.of(
-                        "false-alarms-found",
-                        "cars",
-                        CARS,
-                        "spread",
-                        percent(FalseAlarms.GROOVE_SPREAD, 0),
-                        "share",
-                        percent(FalseAlarms.share(CARS, FIRST_SEED), 1)))
-                .append('\n');
-        var book = Calibration.ofBook(cars, today);
-        page.append("\n## ").append(bookName).append("\n\n");
-        if (book.byCar().isEmpty()) {
-            page.append(words.of("none-yet")).append('\n');
-        } else {
-            files.put("calibration-book.svg", PitHistogram.svg(bookName, book.histogram(FIRST_SEED), reader));
-            page.append(words.of(
-                            "of-book",
-                            "readings",
-                            book.readings(),
-                            "cars",
-                            book.byCar().size(),
-                            "share",
-                            percent(book.coverage(), 1),
-                            INTERVAL,
-                            NINETY_PERCENT))
-                    .append("\n\n")
-                    .append(picture("calibration-book.svg"))
-                    .append('\n');
-        }
+        page.append("\n## ").append(words.of("fleets")).append("\n\n");
+        page.append(words.of("fleets-how")).append("\n\n");
+        page.append("## ").append(bookName).append("\n\n");
+        page.append(words.of("book-how", "cars", book.learned().cars())).append('\n');
+        var files = new LinkedHashMap<>(pictures);
         files.put("calibration.md", page.toString());
         return files;
     }
 
-    private String picture(String name) {
-        return "![%s](%s)".formatted(words.of("histogram"), name);
+    private String off(String name, Trial trial, boolean control) {
+        var lines = new StringBuilder();
+        for (boolean learned : new boolean[] {true, false}) {
+            var off = WhatIsOff.of(trial.scores(learned), control, learned);
+            var sentences = off.isEmpty()
+                    ? words.of("none-off")
+                    : off.stream().map(words::say).collect(Collectors.joining(" "));
+            lines.append("- **")
+                    .append(named(name, learned))
+                    .append("** ")
+                    .append(sentences)
+                    .append('\n');
+        }
+        return lines.toString();
     }
 
-    private static Amount percent(double share, int decimals) {
-        return new Amount(share * 100, "%", decimals);
+    private String named(String name, boolean learned) {
+        return words.of("named", "name", name, "learned", learned);
     }
 
-    private String number(double value, int decimals) {
-        return words.say(new Amount(value, "", decimals));
+    private String header() {
+        return Arrays.stream(Figure.values()).map(words::say).collect(Collectors.joining(" | ", "| | ", " |\n"))
+                + "|---".repeat(Figure.values().length + 1)
+                + "|\n";
     }
 
-    static Calibration.OfFleet fleet(int place) {
-        return Calibration.ofFleet(
-                CARS, FIRST_SEED + place, TRUTHS.get(place), WearPrior.about(WearParameters.defaults(DriveLayout.ALL)));
+    private String askedRow(boolean control) {
+        return Arrays.stream(Figure.values())
+                .map(figure -> figure == Figure.BANDS
+                        ? asked(figure.asked(control, true)) + " / " + asked(figure.asked(control, false))
+                        : asked(figure.asked(control, true)))
+                .collect(Collectors.joining(
+                        " | ", "| *%s* | ".formatted(words.of("asked", "control", control)), " |\n"));
     }
 
-    private String row(String fleet, String what, WearParameters parameters) {
-        return DoubleStream.of(
-                        parameters.readingSdMm(),
-                        parameters.newDepthSdMm(),
-                        parameters.frontRateMmPer1000Km(),
-                        parameters.rearRateMmPer1000Km(),
-                        parameters.vehicleSpread(),
-                        parameters.cornerSpread())
-                .mapToObj(value -> number(value, 3))
-                .collect(Collectors.joining(" | ", "| %s | %s | ".formatted(fleet, what), " "));
+    private String asked(Figure.Bounds bounds) {
+        return words.of("between", "low", whole(bounds.low()), "high", whole(bounds.high()));
+    }
+
+    private static Amount whole(double value) {
+        return new Amount(value, "", 0);
+    }
+
+    private String rows(String name, Trial trial) {
+        return row(named(name, true), trial.learned()) + row(named(name, false), trial.byDefault());
+    }
+
+    private String row(String name, ForecastScores scores) {
+        return Arrays.stream(Figure.values())
+                .map(figure -> figure.of(scores)
+                        .map(measured -> words.say(new PlusMinus(measured.value(), measured.sd(), "", 1)))
+                        .orElse(NOTHING))
+                .collect(Collectors.joining(" | ", "| %s | ".formatted(name), " |\n"));
+    }
+
+    private String picture(String file, String name, Trial trial) {
+        var fileName = "calibration-%s.svg".formatted(file);
+        pictures.put(fileName, ReliabilityCurve.svg(name, points(trial.learned()), points(trial.byDefault()), reader));
+        return "![%s](%s)\n".formatted(name, fileName);
+    }
+
+    private static List<ReliabilityCurve.Point> points(ForecastScores scores) {
+        return scores.holds.tenths().stream()
+                .map(tenth -> new ReliabilityCurve.Point(tenth.said(), tenth.came(), tenth.sd()))
+                .toList();
     }
 }

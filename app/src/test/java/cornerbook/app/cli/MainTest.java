@@ -208,9 +208,12 @@ class MainTest {
         assertThat(run("learn", "--data", data, "--json").out()).contains("\"frontRateMmPer1000Km\"");
 
         assertRefused(run("calibrate"), 2, "--to");
+        assertRefused(run("calibrate", "--to", folder, "--cars", "-1"), 3, "--cars");
         assertRefused(run("calibrate", "--to", folder.resolve("no"), "--data", data), 5, "There is no folder");
-        assertThat(run("calibrate", "--to", folder, "--data", data).exitCode()).isZero();
-        assertThat(folder.resolve("calibration.md")).content().contains("False alarms");
+        assertThat(run("calibrate", "--to", folder, "--data", data, "--cars", "10")
+                        .exitCode())
+                .isZero();
+        assertThat(folder.resolve("calibration.md")).content().contains("What is off");
     }
 
     @Test

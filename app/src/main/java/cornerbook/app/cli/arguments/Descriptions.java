@@ -20,6 +20,7 @@ public final class Descriptions extends ResourceBundle {
     /** What stands for a value, as ${bundle:label-file} at an option or a parameter. */
     private static final List<String> LABELS = List.of(
             "label-address",
+            "label-count",
             "label-file",
             "label-folder",
             "label-id",

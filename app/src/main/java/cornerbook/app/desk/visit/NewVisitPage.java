@@ -15,12 +15,7 @@ import java.util.Map;
  * @param asked the odometer that is to be typed again
  */
 public record NewVisitPage(
-        CarHistory history,
-        String visitId,
-        Fields typed,
-        Fill arrived,
-        String error,
-        AskedOdometer asked) {
+        CarHistory history, String visitId, Fields typed, Fill arrived, String error, AskedOdometer asked) {
     static final List<Remark.Topic> ASKED = List.of(Remark.Topic.COMPLAINT, Remark.Topic.ARRIVAL_DAMAGE);
 
     /**

@@ -14,7 +14,6 @@ import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
-import cornerbook.core.say.Said;
 import java.util.List;
 import java.util.Optional;
 

@@ -1,15 +1,11 @@
 package cornerbook.app.calibration;
 
-import cornerbook.core.assess.Learner;
-import cornerbook.core.car.CarHistory;
 import cornerbook.core.numeric.Estimate;
 import cornerbook.core.tread.LearnedWear;
 import cornerbook.core.tread.WearLearner;
 import cornerbook.core.tread.WearModel;
 import cornerbook.core.tread.WearParameters;
 import cornerbook.core.tread.WearPrior;
-import cornerbook.core.tread.judge.TreadPrediction;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -17,22 +13,23 @@ import java.util.Objects;
 import java.util.Random;
 
 /**
- * Where each last reading fell in the distribution that was forecast for it: the probability integral transform (PIT,
+ * Cars drawn from the wear model's own equation: they show that its algebra is right, and nothing of how tyres wear. Where each
+ * last reading fell in the distribution that was forecast for it: the probability integral transform (PIT,
  * Dawid 1984, J. R. Statist. Soc. A 147:278), which is even from 0 to 1 when forecasts are honest.
  *
  * @param byCar the PIT of each car's last readings
  */
-record Calibration(List<List<Double>> byCar) {
+record ModelFleets(List<List<Double>> byCar) {
     static final int BINS = 20;
     private static final double LOWER = 0.05;
     private static final double UPPER = 0.95;
 
-    Calibration {
+    ModelFleets {
         byCar = List.copyOf(byCar);
     }
 
     /** Simulated cars, forecast with what was learned from their own readings before the last. */
-    record OfFleet(WearParameters truth, LearnedWear learned, Calibration calibration) {}
+    record OfFleet(WearParameters truth, LearnedWear learned, ModelFleets calibration) {}
 
     static OfFleet ofFleet(int cars, long seed, WearParameters truth, WearPrior prior) {
         var fleet = SimulatedFleet.make(cars, seed, truth, 0);
@@ -51,34 +48,7 @@ record Calibration(List<List<Double>> byCar) {
                     })
                     .toList());
         }
-        return new OfFleet(truth, learned, new Calibration(byCar));
-    }
-
-    /** Cars of a book: the last visit of each is left out, the book learns from the rest, and forecasts the last. */
-    static Calibration ofBook(List<CarHistory> cars, LocalDate today) {
-        var without = cars.stream()
-                .filter(car -> car.visits().size() > 1)
-                .map(car -> new CarHistory(
-                        car.vehicle(),
-                        car.customer(),
-                        car.sets(),
-                        car.visits().subList(0, car.visits().size() - 1)))
-                .toList();
-        var knowledge = Learner.learn(without, today);
-        var byCar = new ArrayList<List<Double>>();
-        for (var car : cars) {
-            if (!car.visits().isEmpty()) {
-                var pits = TreadPrediction.of(car, car.visits().getLast().id(), knowledge).stream()
-                        .map(prediction -> prediction
-                                .expectedMm()
-                                .probabilityBelow(prediction.reading().value()))
-                        .toList();
-                if (!pits.isEmpty()) {
-                    byCar.add(pits);
-                }
-            }
-        }
-        return new Calibration(byCar);
+        return new OfFleet(truth, learned, new ModelFleets(byCar));
     }
 
     int readings() {
