@@ -41,7 +41,7 @@ public final class BayRoom implements Room {
     /** What is written or put right at the desk, open sheets see at once. */
     private void tellOfTheDesk(RoutingRequest request, RoutingResponse response) {
         var path = DESK_VISIT.matcher(request.path().path());
-        if (request.prologue().method() == Method.POST && response.status().code() < 400 && path.lookingAt()) {
+        if (Method.POST.equals(request.prologue().method()) && response.status().code() < 400 && path.lookingAt()) {
             watch.tell(path.group(1));
         }
     }

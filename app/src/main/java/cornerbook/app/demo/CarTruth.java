@@ -9,6 +9,7 @@ import cornerbook.core.corner.Spot;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.random.RandomGenerator;
 
 /**
@@ -38,7 +39,7 @@ final class CarTruth {
         this.member = member;
         for (WheelSet set : member.sets()) {
             for (Wheel wheel : set.wheels()) {
-                double depth = wheel.tyre().newDepthMm() + 0.12 * bounded(random);
+                double depth = Objects.requireNonNull(wheel.tyre().newDepthMm()) + 0.12 * bounded(random);
                 Map<Spot, Double> grooves = new EnumMap<>(Spot.class);
                 for (Spot groove : Spot.values()) {
                     grooves.put(groove, depth);

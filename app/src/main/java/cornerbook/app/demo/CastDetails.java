@@ -24,6 +24,7 @@ import cornerbook.core.wheelplan.AllWheelLimit;
 import cornerbook.core.wheelplan.DifferenceLimits;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -94,7 +95,9 @@ final class CastDetails {
 
     private static CarBody body(Vehicle car) {
         return new CarBody(
-                Math.rint(KERB_SHARE * (car.front().axleLoadKg() + car.rear().axleLoadKg())),
+                Math.rint(KERB_SHARE
+                        * (Objects.requireNonNull(car.front().axleLoadKg())
+                                + Objects.requireNonNull(car.rear().axleLoadKg()))),
                 car.drive() == DriveLayout.FRONT ? FRONT_SHARE_OF_FRONT_DRIVE : FRONT_SHARE_OF_OTHERS,
                 2680.0,
                 1560.0,
@@ -142,11 +145,12 @@ final class CastDetails {
     }
 
     private static Mounting mounting(Vehicle car) {
+        var fastener = Objects.requireNonNull(car.fastener());
         return new Mounting(
                 5,
-                car.front().axleLoadKg() > 1200 ? 120 : 108,
-                car.fastener().thread().replace('×', 'X'),
-                car.fastener().seat(),
+                Objects.requireNonNull(car.front().axleLoadKg()) > 1200 ? 120 : 108,
+                fastener.thread().replace('×', 'X'),
+                fastener.seat(),
                 63.4,
                 45,
                 7.5);

@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.random.RandomGenerator;
 import org.jspecify.annotations.Nullable;
 
@@ -80,7 +81,8 @@ final class ReadingWriter {
         for (Corner corner : Corner.values()) {
             String tag = fitted.get(corner);
             if (tag != null) {
-                double placardKpa = member.vehicle().axle(corner.axle()).placardPressureKpa();
+                double placardKpa = Objects.requireNonNull(
+                        member.vehicle().axle(corner.axle()).placardPressureKpa());
                 double set = Math.round(GasLaw.gaugePressureKpa(placardKpa, outsideC, tyreC)) + random.nextInt(5);
                 add(Measure.PRESSURE_SET, corner, tag, null, set, 0);
             }
@@ -118,7 +120,8 @@ final class ReadingWriter {
         for (Corner corner : Corner.values()) {
             String tag = fitted.get(corner);
             if (tag != null) {
-                double torque = member.vehicle().fastener().torqueNm() + random.nextInt(4);
+                double torque =
+                        Objects.requireNonNull(member.vehicle().fastener()).torqueNm() + random.nextInt(4);
                 add(Measure.WHEEL_TORQUE, corner, tag, null, torque, 0);
             }
         }
@@ -155,7 +158,7 @@ final class ReadingWriter {
 
     /** @param seasonsLeft seasons still to come before the latest visit */
     void batteryCheck(double temperatureC, int seasonsLeft) {
-        TwelveVoltBattery battery = member.vehicle().battery();
+        TwelveVoltBattery battery = Objects.requireNonNull(member.vehicle().battery());
         boolean tired = member.trouble() == Trouble.TIRED_BATTERY;
         double restV = battery.chemistry() == Chemistry.LITHIUM ? 13.25 : tired ? 12.22 + 0.05 * seasonsLeft : 12.72;
         add(Measure.BATTERY_VOLTAGE, null, null, null, restV + 0.02 * CarTruth.bounded(random), 2);
@@ -181,7 +184,8 @@ final class ReadingWriter {
 
     /** Gauge pressure now of the air that was set to the placard's at the visit before; ideal gas, absolute. */
     private double airKeptSince(Corner corner, double tyreC) {
-        double placardKpa = member.vehicle().axle(corner.axle()).placardPressureKpa();
+        double placardKpa =
+                Objects.requireNonNull(member.vehicle().axle(corner.axle()).placardPressureKpa());
         return GasLaw.gaugePressureKpa(placardKpa, LAST_SET_C, tyreC);
     }
 

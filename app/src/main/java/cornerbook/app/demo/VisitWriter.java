@@ -18,6 +18,7 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
@@ -212,7 +213,8 @@ final class VisitWriter {
     private boolean directional(String tag) {
         return member.sets().stream()
                 .flatMap(set -> set.wheels().stream())
-                .anyMatch(wheel -> wheel.tag().equals(tag) && wheel.tyre().directional());
+                .anyMatch(wheel -> wheel.tag().equals(tag)
+                        && Objects.requireNonNullElse(wheel.tyre().directional(), false));
     }
 
     private static SeasonKind opposite(SeasonKind season) {

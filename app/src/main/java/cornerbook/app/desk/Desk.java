@@ -159,8 +159,7 @@ public record Desk(Book book, Learning learning, Clock clock) {
         }
         var customer = open.history().customer();
         var sentence = advice(open).stream()
-                .filter(advice ->
-                        advice.key().equals(adviceKey) && advice.mayBeDeclined())
+                .filter(advice -> advice.key().equals(adviceKey) && advice.mayBeDeclined())
                 .map(Advice::asked)
                 .map(customerReader(open.history())::begin)
                 .findFirst()

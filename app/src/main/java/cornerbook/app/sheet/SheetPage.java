@@ -372,9 +372,7 @@ public final class SheetPage {
         if (!planning.missing(opened).isEmpty()) {
             return labels.of("usual-stops");
         }
-        var plans = opened.stream()
-                .map(axle -> planning.drive(axle, 0).plan())
-                .toList();
+        var plans = opened.stream().map(axle -> planning.drive(axle, 0).plan()).toList();
         int stops = plans.stream().mapToInt(BurnishPlan::stops).max().orElseThrow();
         double apartS = plans.stream().mapToDouble(BurnishPlan::spacingS).max().orElseThrow();
         return labels.of("planned-stops", "n", stops, "apart", Amount.of(Math.ceil(apartS), "s"));

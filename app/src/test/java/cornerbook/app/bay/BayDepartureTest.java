@@ -12,6 +12,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -185,7 +186,9 @@ class BayDepartureTest extends TabletEntries {
     private List<ObjectNode> tightenedBy(String person, Map<String, String> wheels) {
         var ticks = new ArrayList<ObjectNode>();
         wheels.forEach((corner, wheel) -> {
-            for (int number = 1; number <= car.vehicle().fastener().count(); number++) {
+            for (int number = 1;
+                    number <= Objects.requireNonNull(car.vehicle().fastener()).count();
+                    number++) {
                 ticks.add(with(tick("FASTENER.%s.%d".formatted(corner, number), true), "person", person)
                         .put("wheel", wheel));
             }

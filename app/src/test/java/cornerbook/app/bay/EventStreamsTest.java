@@ -110,7 +110,7 @@ class EventStreamsTest {
             var told = new LinkedBlockingQueue<String>();
             var request = shop.request("/bay/visits/%s/events?person=Ada".formatted(VISIT))
                     .build();
-            HttpClient.newHttpClient()
+            var heard = HttpClient.newHttpClient()
                     .sendAsync(request, BodyHandlers.ofLines())
                     .thenAccept(answer -> answer.body()
                             .filter(line -> line.startsWith("data:"))
@@ -120,6 +120,7 @@ class EventStreamsTest {
                     "/visits/" + VISIT, Map.of("form", UUID.randomUUID().toString(), "BATTERY_VOLTAGE...", "12.34 V"));
             assertThat(answer.statusCode()).isEqualTo(303);
             assertThat(Stream.generate(() -> next(told)).limit(2)).anyMatch(line -> line.contains("BATTERY_VOLTAGE"));
+            assertThat(heard).isNotCompletedExceptionally();
         }
     }
 

@@ -269,7 +269,8 @@ final class NeverSaid {
     }
 
     private static boolean isColdLithium(Assessment assessment) {
-        var lithium = assessment.history().vehicle().battery().chemistry() == Chemistry.LITHIUM;
+        var battery = assessment.history().vehicle().battery();
+        var lithium = battery != null && battery.chemistry() == Chemistry.LITHIUM;
         return new StandingReadings(assessment.visit())
                 .ofVehicle(Measure.BATTERY_TEMPERATURE)
                 .filter(reading -> lithium && reading.value() < 0)

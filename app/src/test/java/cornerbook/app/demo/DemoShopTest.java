@@ -19,6 +19,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -60,7 +61,8 @@ class DemoShopTest {
         assertThat(readings(Measure.PAD_THICKNESS)).anyMatch(reading -> reading.value() < 3.5);
         assertThat(readings(Measure.BRAKE_FLUID_BOILING_POINT))
                 .anyMatch(reading -> BrakeFluid.DOT_4.boilsTooEarly(reading.value()));
-        assertThat(shop).anyMatch(car -> car.vehicle().battery().chemistry() == Chemistry.LITHIUM);
+        assertThat(shop)
+                .anyMatch(car -> Objects.requireNonNull(car.vehicle().battery()).chemistry() == Chemistry.LITHIUM);
     }
 
     @Test
@@ -140,7 +142,8 @@ class DemoShopTest {
             Map<String, Set<Object>> sides = new HashMap<>();
             for (Visit visit : car.visits()) {
                 visit.leftOn().forEach((corner, tag) -> {
-                    if (car.findWheel(tag).orElseThrow().tyre().directional()) {
+                    if (Boolean.TRUE.equals(
+                            car.findWheel(tag).orElseThrow().tyre().directional())) {
                         sides.computeIfAbsent(tag, unused -> new HashSet<>()).add(corner.side());
                     }
                 });
@@ -162,7 +165,8 @@ class DemoShopTest {
                 .contains(tag);
         if (reading.measure() == Measure.TREAD_DEPTH) {
             assertThat(reading.value())
-                    .isLessThanOrEqualTo(wheel.orElseThrow().tyre().newDepthMm() + 0.5)
+                    .isLessThanOrEqualTo(
+                            Objects.requireNonNull(wheel.orElseThrow().tyre().newDepthMm()) + 0.5)
                     .isGreaterThan(1.6);
         }
     }

@@ -7,6 +7,7 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** What is written down at one visit: the truth, with the error of hand and gauge, as finely as the gauge shows it. */
@@ -46,7 +47,10 @@ final class Sheet {
             for (var groove : Spot.values()) {
                 double shown = shownMm(tread.depthMm(tyre, groove));
                 // Nobody writes down a tread that is deeper than new: it is read again.
-                while (shown > tread.set().wheels().get(tyre).tyre().newDepthMm() + DEEPER_THAN_NEW_MM) {
+                while (shown
+                        > Objects.requireNonNull(
+                                        tread.set().wheels().get(tyre).tyre().newDepthMm())
+                                + DEEPER_THAN_NEW_MM) {
                     shown = shownMm(tread.depthMm(tyre, groove));
                 }
                 lowest = Math.min(lowest, shown);

@@ -47,10 +47,16 @@ public final class BurnishHandler {
         // A drum has no field.
         boolean front = known.axles().contains(Axle.FRONT);
         boolean rear = known.axles().contains(Axle.REAR);
-        var frontMassKg = !front ? null : asked.value("frontDiscMass", w.of("front-disc-mass"), "kg", known.frontDiscMassKg());
-        var frontMm = !front ? null : asked.value("frontDiscDiameter", w.of("front-disc-diameter"), "mm", known.frontDiscDiameterMm());
-        var rearMassKg = !rear ? null : asked.value("rearDiscMass", w.of("rear-disc-mass"), "kg", known.rearDiscMassKg());
-        var rearMm = !rear ? null : asked.value("rearDiscDiameter", w.of("rear-disc-diameter"), "mm", known.rearDiscDiameterMm());
+        var frontMassKg =
+                !front ? null : asked.value("frontDiscMass", w.of("front-disc-mass"), "kg", known.frontDiscMassKg());
+        var frontMm = !front
+                ? null
+                : asked.value("frontDiscDiameter", w.of("front-disc-diameter"), "mm", known.frontDiscDiameterMm());
+        var rearMassKg =
+                !rear ? null : asked.value("rearDiscMass", w.of("rear-disc-mass"), "kg", known.rearDiscMassKg());
+        var rearMm = !rear
+                ? null
+                : asked.value("rearDiscDiameter", w.of("rear-disc-diameter"), "mm", known.rearDiscDiameterMm());
         var airC = asked.value("air", w.of("air"), "°C", AIR_C);
         List<String> missing = List.of();
         List<BurnishDrive> drives = List.of();
@@ -66,9 +72,8 @@ public final class BurnishHandler {
                     rearMassKg,
                     rearMm,
                     airC == null ? AIR_C : airC);
-            missing = planning.missing(planning.axles()).stream()
-                    .map(Told::begin)
-                    .toList();
+            missing =
+                    planning.missing(planning.axles()).stream().map(Told::begin).toList();
             if (asked.isSound() && missing.isEmpty()) {
                 drives = planning.axles().stream()
                         .map(axle -> planning.drive(axle, 0))

@@ -10,6 +10,7 @@ import cornerbook.core.car.Visit;
 import cornerbook.core.car.WheelSet;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 
 class FleetTest {
@@ -70,7 +71,7 @@ class FleetTest {
         for (var car : Fleet.cars(scenario, 150, SEED).toList()) {
             var fitted = car.history().visits().getFirst();
             var set = car.history().findSetOn(fitted.leftOn()).orElseThrow();
-            double newMm = set.wheels().getFirst().tyre().newDepthMm();
+            double newMm = Objects.requireNonNull(set.wheels().getFirst().tyre().newDepthMm());
             if (car.truth().lowestMm(set, fitted, fitted.date()) > newMm - 0.5
                     && car.truth().lowestMm(set, fitted, fitted.date().plusYears(4)) > 0) {
                 first += worn(car, set, fitted, 0);

@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -124,7 +125,7 @@ class CarDataTest {
         var added = added("QX 7007").vehicle();
         assertThat(added.front().brake()).isEqualTo(KNOWN.vehicle().front().brake());
         assertThat(added.front().placardPressureKpa())
-                .isEqualTo(KNOWN.vehicle().front().placardPressureKpa());
+                .isEqualTo(Objects.requireNonNull(KNOWN.vehicle().front().placardPressureKpa()));
         assertThat(added.details().copiedFrom()).contains(KNOWN.vehicle().plate());
         go(Links.car(added.id()));
         assertThat(page.locator(".facts").innerText()).contains(KNOWN.vehicle().plate());
@@ -176,7 +177,8 @@ class CarDataTest {
         page.locator(".units button[value=us]").click();
         openAll();
         assertThat(page.locator("[id='/vehicle/frontAxle/placardPressure']").inputValue())
-                .isEqualTo(UnitSystem.US.field(KNOWN.vehicle().front().placardPressureKpa(), "kPa"));
+                .isEqualTo(UnitSystem.US.field(
+                        Objects.requireNonNull(KNOWN.vehicle().front().placardPressureKpa()), "kPa"));
         submit();
         assertThat(page.locator("p.error").count()).isZero();
         assertThat(book.cars().find(KNOWN.vehicle().id())).contains(KNOWN);
@@ -245,22 +247,6 @@ class CarDataTest {
         submit();
         assertThat(page.locator("details.set > p.error").innerText()).startsWith("Parking brake is electric");
         assertThat(book.cars().find(KNOWN.vehicle().id())).contains(KNOWN);
-    }
-
-    private void fillWinterSet(String tag) {
-        for (var field : Map.of(
-                        "season", "winter",
-                        "tag", tag,
-                        "tyre/model", "Isgrim Tapis 2",
-                        "tyre/size", "215/55R17",
-                        "tyre/loadIndex", "94",
-                        "tyre/speedSymbol", "H",
-                        "tyre/directional", "no",
-                        "tyre/asymmetric", "yes",
-                        "tyre/newDepth", "9.4")
-                .entrySet()) {
-            fill("/wheelSets/0/" + field.getKey(), field.getValue());
-        }
     }
 
     private void go(String path) {

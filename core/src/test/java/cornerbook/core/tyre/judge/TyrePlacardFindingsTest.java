@@ -139,8 +139,7 @@ class TyrePlacardFindingsTest {
     /** UN R30: index 87 is 545 kg, less than half of the axle's 1100 kg. That is a finding on load by itself, not told twice. */
     @Test
     void whatCarriesLessThanHalfTheAxleIsToldOnce() {
-        assertThat(judge(SeasonKind.SUMMER, ASKED.tyreSize(), 87, SPEED_SYMBOL))
-                .isEmpty();
+        assertThat(judge(SeasonKind.SUMMER, ASKED.tyreSize(), 87, SPEED_SYMBOL)).isEmpty();
     }
 
     /** Of the same width a rim an inch larger rolls 3.6 % farther; a tyre one per cent taller is within what makers differ by. */
