@@ -55,12 +55,12 @@ final class NeverSaid {
             Pattern.compile("(?iU)drive battery|high.voltage|haute tension|batterie de traction");
     private static final Pattern FROZEN = Pattern.compile("(?iU)\\bfrozen|\\bfreez|\\bgel(?:é|er)");
 
-    /** What only a disc brake has. */
+    /** What only a disc brake has; not a part of a wheel's tag. */
     private static final Pattern OF_A_DISC = Pattern.compile(
-            "(?iU)\\b(?:discs?|pads?|pins?|calipers?|disques?|plaquettes?|colonnettes?|goupilles?|étriers?)\\b");
+            "(?iU)(?<![-\\w])(?:discs?|pads?|pins?|calipers?|disques?|plaquettes?|colonnettes?|goupilles?|étriers?)(?![-\\w])");
     /** What only a drum brake has; a parking brake may have its shoes inside of a disc. */
     private static final Pattern OF_A_DRUM = Pattern.compile(
-            "(?iU)\\b(?:drums?|shoe linings?|wheel cylinders?|tambours?|garnitures? des segments|cylindres? de roue)\\b");
+            "(?iU)(?<![-\\w])(?:drums?|shoe linings?|wheel cylinders?|tambours?|garnitures? des segments|cylindres? de roue)(?![-\\w])");
     /** Of a mark that is for whoever works on the program. */
     private static final Pattern MARK = Pattern.compile("(?iU)\\bfrom memory\\b|\\bde mémoire\\b");
 

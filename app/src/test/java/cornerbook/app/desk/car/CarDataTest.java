@@ -49,6 +49,7 @@ class CarDataTest {
         int taps = 0;
         page.locator("a[href='" + Links.newCar() + "']").first().click();
         taps++;
+        page.waitForFunction("document.activeElement?.id === '/vehicle/plate'");
         page.keyboard().type("QX 7007");
         for (var field : List.of(
                 Map.entry("/customer/name", "Tamsin Orlavet"),
@@ -63,6 +64,7 @@ class CarDataTest {
         submit();
         taps++;
         assertThat(page.locator("#filled-in").innerText()).startsWith("Filled in with the");
+        page.waitForFunction("document.activeElement?.id === 'odometer'");
         page.keyboard().type("30000");
         submit();
         taps++;
