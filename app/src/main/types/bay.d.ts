@@ -22,7 +22,7 @@ declare namespace bay {
     plannedHint: string;
     fills: Fill[];
     wheels: Record<string, WheelCard>;
-    fasteners: Fasteners | null;
+    fasteners?: Fasteners;
     cautions: Caution[];
     partsSeen: Record<"CORNER" | "CAR", Record<string, string>>;
     people: string[];

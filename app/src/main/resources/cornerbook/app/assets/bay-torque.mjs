@@ -26,7 +26,7 @@ export function torqueStep(view, step) {
 /**
  * The torque that the car's maker asks for; a step says at its top where it is given while nobody has looked it up.
  *
- * @param {bay.Fasteners | null} fasteners
+ * @param {bay.Fasteners | undefined} fasteners
  */
 function asked(fasteners) {
   if (!fasteners) {
