@@ -20,7 +20,8 @@ import org.jspecify.annotations.Nullable;
  * @param limitMm the season's minimum that it is judged by
  * @param legalLimitMm the legal minimum
  * @param probabilityHolds that every groove of every tyre is at or above the limit on {@code until}
- * @param horizon day on which that probability falls through the confidence; null when beyond four years
+ * @param horizon day on which that probability falls through the confidence, the time in the store not counted as run; null
+ *     when it is beyond four years on the car
  * @param kmPerDay mean distance per day in this season kind
  * @param kmPerDaySd its standard deviation
  * @param distanceBasis where the distance comes from

@@ -7,6 +7,7 @@ import cornerbook.core.car.Visit;
 import cornerbook.core.car.Wheel;
 import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Knowledge;
@@ -15,6 +16,8 @@ import cornerbook.core.finding.SetSpan;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Said;
+import cornerbook.core.season.ChangeOver;
+import cornerbook.core.season.SetSeasons;
 import cornerbook.core.tread.CornerContrast;
 import cornerbook.core.tread.NewDepth;
 import cornerbook.core.tread.Placement;
@@ -195,8 +198,7 @@ public final class TreadForecaster {
         for (int i = 0; i < placements.size(); i++) {
             tyres.add(tyre(set.wheels().get(placements.get(i).tyre()), corners.get(i), i, outlook, posterior, aheadKm));
         }
-        @Nullable
-        LocalDate horizonDate = horizon.isPresent() ? span.from().plusDays((long) horizon.getAsDouble()) : null;
+        @Nullable LocalDate horizonDate = horizon.isPresent() ? dayAfter(span, (long) horizon.getAsDouble()) : null;
         return new SetForecast(
                 set,
                 span.role(),
@@ -219,6 +221,21 @@ public final class TreadForecaster {
                 List.of(
                         CornerContrast.of(posterior, Corner.LF, Corner.RF),
                         CornerContrast.of(posterior, Corner.LR, Corner.RR)));
+    }
+
+    /** The day by which the set was on the car for so many days; between its seasons it is stored, if others go on then. */
+    private LocalDate dayAfter(SetSpan span, long daysOnTheCar) {
+        var kind = span.set().season();
+        long thisSeason = ChronoUnit.DAYS.between(span.from(), span.until());
+        boolean stored =
+                kind != SeasonKind.ALL_SEASON && history.sets().stream().anyMatch(other -> other.season() != kind);
+        if (!stored || daysOnTheCar <= thisSeason) {
+            return span.from().plusDays(daysOnTheCar);
+        }
+        var others = kind == SeasonKind.WINTER ? SeasonKind.SUMMER : SeasonKind.WINTER;
+        var again = ChangeOver.ofWheelsThatStay(span.until(), others);
+        // At one km a day the distance is the days.
+        return new SetSeasons(kind, again, 1).dayAt(daysOnTheCar - thisSeason);
     }
 
     private TyreForecast tyre(

@@ -20,11 +20,15 @@ import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
 import cornerbook.core.tread.judge.SetForecast.GrooveForecast;
 import java.time.LocalDate;
+import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What befalls a set between visits: it came used, a tyre was replaced, a reading cannot be. All cars are invented. */
 class TreadForecastTest {
@@ -99,6 +103,22 @@ class TreadForecastTest {
 
         assertThat(groove.depthMm()).isCloseTo(3.7, within(0.15));
         assertThat(groove.depthSdMm()).isLessThan(0.2);
+    }
+
+    /** A winter set that is good for more than one winter lies in the store from 15 April to 20 October, and wears not. */
+    @ParameterizedTest
+    @ValueSource(doubles = {5.8, 6.0, 6.3, 6.6, 6.9, 7.2})
+    void aStoredSetDoesNotRunOut(double secondMm) {
+        var forecast = ASSESSOR.assess(winters(8.0, secondMm), "v3").forecasts().stream()
+                .filter(each -> each.set().season() == SeasonKind.WINTER)
+                .findFirst()
+                .orElseThrow();
+        var horizon = Objects.requireNonNull(forecast.horizon());
+        assertThat(horizon).isAfter(forecast.from());
+        var monthDay = MonthDay.from(horizon);
+        assertThat(monthDay.isAfter(MonthDay.of(4, 15)) && monthDay.isBefore(MonthDay.of(10, 20)))
+                .as("%s is in summer", horizon)
+                .isFalse();
     }
 
     @Test
