@@ -235,7 +235,7 @@ public final class TreadForecaster {
         var others = kind == SeasonKind.WINTER ? SeasonKind.SUMMER : SeasonKind.WINTER;
         var again = ChangeOver.ofWheelsThatStay(span.until(), others);
         // At one km a day the distance is the days.
-        return new SetSeasons(kind, again, 1).dayAt(daysOnTheCar - thisSeason);
+        return new SetSeasons(kind, again, 1).dayAt((double) (daysOnTheCar - thisSeason));
     }
 
     private TyreForecast tyre(
