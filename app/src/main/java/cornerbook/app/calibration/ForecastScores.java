@@ -132,7 +132,7 @@ final class ForecastScores {
                     if (verdict == Verdict.HOLDS) {
                         holdsFailed.add(!held);
                     }
-                    if (verdict == Verdict.SPENT && lowestReadingMm(forecast) >= forecast.limitMm()) {
+                    if (verdict == Verdict.SPENT && forecast.lowestReadingMm() >= forecast.limitMm()) {
                         spentHeld.add(held);
                     }
                     if (chance < EVEN) {
@@ -149,14 +149,5 @@ final class ForecastScores {
                 }
             });
         }
-    }
-
-    private static double lowestReadingMm(SetForecast forecast) {
-        return forecast.tyres().stream()
-                .flatMap(tyre -> tyre.grooves().stream())
-                .filter(groove -> !groove.readings().isEmpty())
-                .mapToDouble(groove -> groove.readings().getLast().depthMm())
-                .min()
-                .orElse(Double.POSITIVE_INFINITY);
     }
 }

@@ -62,6 +62,16 @@ public record SetForecast(
                         > 1);
     }
 
+    /** The shallowest of what was last measured in each groove, mm; infinite when none was. */
+    public double lowestReadingMm() {
+        return tyres.stream()
+                .flatMap(tyre -> tyre.grooves().stream())
+                .filter(groove -> !groove.readings().isEmpty())
+                .mapToDouble(groove -> groove.readings().getLast().depthMm())
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
+    }
+
     /** One tyre at the corner where it will run; grooves in the order of {@link Spot}, those never read left out. */
     public record TyreForecast(Wheel wheel, Corner corner, List<GrooveForecast> grooves) {
         public TyreForecast {

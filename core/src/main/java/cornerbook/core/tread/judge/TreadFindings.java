@@ -195,7 +195,7 @@ public final class TreadFindings {
 
     /** What was measured last counts as it is: a model must not talk a reading below the limit away. */
     private static Verdict verdict(SetForecast forecast, GrooveForecast groove, boolean lies) {
-        double lowestMm = Math.min(groove.depthMm(), lowestReadingMm(forecast));
+        double lowestMm = Math.min(groove.depthMm(), forecast.lowestReadingMm());
         if (lowestMm < forecast.legalLimitMm()) {
             return lies ? Verdict.SPENT : Verdict.UNSAFE;
         }
@@ -289,15 +289,6 @@ public final class TreadFindings {
         return tyre.grooves().stream()
                 .min(Comparator.comparingDouble(GrooveForecast::depthMm))
                 .orElseThrow();
-    }
-
-    private static double lowestReadingMm(SetForecast forecast) {
-        return forecast.tyres().stream()
-                .flatMap(tyre -> tyre.grooves().stream())
-                .filter(groove -> !groove.readings().isEmpty())
-                .mapToDouble(groove -> groove.readings().getLast().depthMm())
-                .min()
-                .orElse(Double.POSITIVE_INFINITY);
     }
 
     private static TyreForecast weakest(SetForecast forecast) {
