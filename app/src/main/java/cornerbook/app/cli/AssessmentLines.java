@@ -59,7 +59,7 @@ final class AssessmentLines {
             add(
                     lead(words.of("retorque")),
                     new CliSaid.RetorqueDue(
-                            Amount.of(retorque.torqueNm(), "N·m"),
+                            retorque.tightenedTo(),
                             Amount.of(retorque.dueOdometerKm(), "km"),
                             retorque.dueDate()));
         }

@@ -124,7 +124,7 @@ interface CliSaid extends Said {
 
     record WheelTo(Corner corner) implements CliSaid {}
 
-    record RetorqueDue(Amount torque, Amount odometer, LocalDate about) implements CliSaid {}
+    record RetorqueDue(Said torque, Amount odometer, LocalDate about) implements CliSaid {}
 
     /**
      * What was learned of the wear of tyres.

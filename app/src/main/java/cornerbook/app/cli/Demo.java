@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
@@ -65,6 +66,6 @@ final class Demo implements Runnable {
         book.retorques().listOpen().stream()
                 .filter(retorque -> retorque.dueDate().isBefore(today.minusDays(STILL_OPEN_DAYS)))
                 .forEach(retorque -> book.retorques()
-                        .record(retorque.visitId(), retorque.dueDate(), retorque.dueOdometerKm(), retorque.torqueNm()));
+                        .record(retorque.visitId(), retorque.dueDate(), retorque.dueOdometerKm(), Objects.requireNonNull(retorque.torqueNm())));
     }
 }

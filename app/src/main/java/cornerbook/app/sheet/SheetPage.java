@@ -199,7 +199,7 @@ public final class SheetPage {
                             "day",
                             retorque.dueDate(),
                             "torque",
-                            Amount.of(retorque.torqueNm(), "N·m"))));
+                            retorque.tightenedTo())));
         }
         facts.add(new Fact(
                 labels.of("next-visit"),

@@ -7,6 +7,7 @@ import cornerbook.core.say.Between;
 import cornerbook.core.say.Said;
 import java.time.LocalDate;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** What is said about fasteners, torque and wrenches. */
 public interface TorqueSaid extends Said {
@@ -113,6 +114,13 @@ public interface TorqueSaid extends Said {
     record MostClampLoad(ThreadState state) implements TorqueSaid {}
 
     record BarTooStrong(Amount share) implements TorqueSaid {}
+
+    /**
+     * To what a wheel is tightened.
+     *
+     * @param torque null while nobody has looked it up
+     */
+    record TightenedTo(@Nullable Amount torque) implements TorqueSaid {}
 
     record CyclesLeft(int cycles) implements TorqueSaid {}
 

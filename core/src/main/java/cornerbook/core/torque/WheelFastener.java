@@ -10,6 +10,9 @@ import cornerbook.core.quantity.Range;
  * @param retorqueAfterKm distance after which they are tightened again
  */
 public record WheelFastener(String thread, int count, Seat seat, double torqueNm, double retorqueAfterKm) {
+    /** Where nobody has looked up what the manufacturer asks: within the usual 50 to 100 km. common practice, no source. */
+    public static final double USUAL_RETORQUE_AFTER_KM = 80;
+
     public WheelFastener {
         Range.check(TorqueSaid.Part.FASTENERS_PER_WHEEL, count, 3, 10, "");
         Range.check(TorqueSaid.Part.WHEEL_TORQUE, torqueNm, 40, 400, "N·m");

@@ -120,7 +120,7 @@ public final class Cars {
         return with(car, id, car.fastener(), car.battery());
     }
 
-    public static Vehicle withFastener(WheelFastener fastener) {
+    public static Vehicle withFastener(@Nullable WheelFastener fastener) {
         var car = vehicle();
         return with(car, car.id(), fastener, car.battery());
     }

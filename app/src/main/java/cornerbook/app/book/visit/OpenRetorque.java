@@ -1,8 +1,16 @@
 package cornerbook.app.book.visit;
 
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Said;
+import cornerbook.core.torque.TorqueSaid;
 import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
 
-/** A re-torque that is due and not recorded yet. */
+/**
+ * A re-torque that is due and not recorded yet.
+ *
+ * @param torqueNm as it is known of the car today; null while nobody has looked it up
+ */
 public record OpenRetorque(
         String visitId,
         String vehicleId,
@@ -10,4 +18,9 @@ public record OpenRetorque(
         String plate,
         double dueOdometerKm,
         LocalDate dueDate,
-        double torqueNm) {}
+        @Nullable Double torqueNm) {
+    /** To what its wheels are tightened. */
+    public Said tightenedTo() {
+        return new TorqueSaid.TightenedTo(torqueNm == null ? null : Amount.of(torqueNm, "N·m"));
+    }
+}

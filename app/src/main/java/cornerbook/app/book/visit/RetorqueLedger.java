@@ -45,11 +45,10 @@ public final class RetorqueLedger {
             return;
         }
         handle.execute(
-                "insert into retorque (visit_id, due_odometer_km, due_date, torque_nm) values (?, ?, ?, ?) on conflict (visit_id) do nothing",
+                "insert into retorque (visit_id, due_odometer_km, due_date) values (?, ?, ?) on conflict (visit_id) do nothing",
                 visit.id(),
                 due.get().dueOdometerKm(),
-                due.get().dueDate().toString(),
-                due.get().torqueNm());
+                due.get().dueDate().toString());
         int place = history.visits().indexOf(visit);
         history.visits().subList(0, place).forEach(earlier -> supersede(handle, earlier, visit));
         history.visits().stream()
@@ -98,7 +97,7 @@ public final class RetorqueLedger {
     /** Those that are due or will be, soonest first. */
     public List<OpenRetorque> listOpen() {
         return store.read(handle -> handle.select(
-                        "select retorque.*, vehicle.id as vehicle_id, vehicle.name, vehicle.plate from retorque join visit on visit.id = retorque.visit_id join vehicle on vehicle.id = visit.vehicle_id where visit.cancelled = 0 and retorque.recorded_date is null and retorque.superseded_by is null order by retorque.due_date, vehicle.name")
+                        "select retorque.*, vehicle.id as vehicle_id, vehicle.name, vehicle.plate, vehicle.fastener_torque_nm from retorque join visit on visit.id = retorque.visit_id join vehicle on vehicle.id = visit.vehicle_id where visit.cancelled = 0 and retorque.recorded_date is null and retorque.superseded_by is null order by retorque.due_date, vehicle.name")
                 .map((row, context) -> new OpenRetorque(
                         row.getString("visit_id"),
                         row.getString("vehicle_id"),
@@ -106,7 +105,7 @@ public final class RetorqueLedger {
                         row.getString("plate"),
                         row.getDouble("due_odometer_km"),
                         LocalDate.parse(row.getString("due_date")),
-                        row.getDouble("torque_nm")))
+                        (Double) row.getObject("fastener_torque_nm")))
                 .list());
     }
 

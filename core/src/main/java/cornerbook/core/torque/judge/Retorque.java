@@ -7,16 +7,27 @@ import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.RunHistory;
+import cornerbook.core.say.Amount;
+import cornerbook.core.say.Said;
+import cornerbook.core.torque.TorqueSaid;
+import cornerbook.core.torque.WheelFastener;
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A re-torque that is due after wheels went on, until it is recorded.
  *
  * @param dueDate estimated from the car's distance per day
+ * @param torqueNm null while nobody has looked up what the manufacturer asks
  */
-public record Retorque(String visitId, double dueOdometerKm, LocalDate dueDate, double torqueNm) {
+public record Retorque(String visitId, double dueOdometerKm, LocalDate dueDate, @Nullable Double torqueNm) {
+    /** To what its wheels are tightened. */
+    public Said tightenedTo() {
+        return new TorqueSaid.TightenedTo(torqueNm == null ? null : Amount.of(torqueNm, "N·m"));
+    }
+
     /**
      * The re-torque that was due before a car came in, on the wheels that were fitted then and nobody touched since, by its day or
      * its distance. Empty when none was, or when it came on other wheels or on wheels that stand elsewhere. Whether somebody
@@ -47,8 +58,8 @@ public record Retorque(String visitId, double dueOdometerKm, LocalDate dueDate, 
 
     /**
      * The re-torque that a visit asks for: wheels stand elsewhere than on arrival, or a wheel was tightened, as after
-     * brake work with the same wheels off and on again: its torque was read, or its fasteners were ticked. Empty when no wheel was touched, and
-     * while nobody has looked up after what distance this car asks for it.
+     * brake work with the same wheels off and on again: its torque was read, or its fasteners were ticked. It is due after the distance that the
+     * car's manufacturer asks, or after the usual one while nobody has looked it up. Empty when no wheel was touched.
      *
      * @param history the car with its visits until then, for its distance per day
      */
@@ -57,14 +68,15 @@ public record Retorque(String visitId, double dueOdometerKm, LocalDate dueDate, 
         boolean tightened = !visit.tightened().isEmpty()
                 || !new StandingReadings(visit).all(Measure.WHEEL_TORQUE).isEmpty();
         var fastener = history.vehicle().fastener();
-        if ((!moved && !tightened) || fastener == null) {
+        if (!moved && !tightened) {
             return Optional.empty();
         }
+        double afterKm = fastener == null ? WheelFastener.USUAL_RETORQUE_AFTER_KM : fastener.retorqueAfterKm();
         double kmPerDay = Math.max(1, RunHistory.kmPerDayAfter(history, visit));
         return Optional.of(new Retorque(
                 visit.id(),
-                visit.odometerKm() + fastener.retorqueAfterKm(),
-                visit.date().plusDays((long) Math.ceil(fastener.retorqueAfterKm() / kmPerDay)),
-                fastener.torqueNm()));
+                visit.odometerKm() + afterKm,
+                visit.date().plusDays((long) Math.ceil(afterKm / kmPerDay)),
+                fastener == null ? null : fastener.torqueNm()));
     }
 }

@@ -43,6 +43,17 @@ class RetorqueTest {
         assertThat(Retorque.after(Cars.history(visit), visit)).isPresent();
     }
 
+    /** Where nobody has looked up the fasteners the wheels settle all the same: within 50 to 100 km (common practice, no source). */
+    @Test
+    void wheelsWithUnknownFastenersAreTightenedAgainAfterTheUsualDistance() {
+        var visit = new Visit("v", Cars.AUTUMN, 48_000, Cars.at("S-"), Cars.at("W-"), List.of());
+        var due = Retorque.after(Cars.history(Cars.withFastener(null), visit), visit);
+        assertThat(due).hasValueSatisfying(retorque -> {
+            assertThat(retorque.dueOdometerKm()).isBetween(48_050.0, 48_100.0);
+            assertThat(retorque.torqueNm()).isNull();
+        });
+    }
+
     @Test
     void anotherWheelAtACornerIsNotTightened() {
         var visit = new Visit("v", Cars.AUTUMN, 48_000, Cars.at("S-"), Cars.at("S-"), List.of())
