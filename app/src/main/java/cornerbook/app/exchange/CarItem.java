@@ -40,6 +40,8 @@ public enum CarItem implements Said {
     BRAKE_DRUM_DISCARD("mm"),
     BRAKE_LINING_NEW("mm"),
     BRAKE_LINING_MINIMUM("mm"),
+    BRAKE_LINING_RIVETED,
+    BRAKE_PARKING_LINING_MINIMUM("mm"),
     FASTENER_THREAD,
     FASTENER_COUNT,
     FASTENER_SEAT,

@@ -20,7 +20,7 @@ public enum WorkStep implements Said {
     LOOK_OVER(Wheels.ARRIVED, true),
     PADS_AND_MOVEMENT,
     DISC,
-    /** Drum, shoes and what moves them, the drum off; at a disc the lever that the cable of the parking brake pulls. */
+    /** Drum, shoes and what moves them, the drum off; at a disc the lever that the cable of the parking brake pulls, or its shoes inside. */
     DRUM,
     PADS_CLOSELY(Wheels.LEAVING, true),
     PISTON_AND_HARDWARE(Wheels.LEAVING, true),

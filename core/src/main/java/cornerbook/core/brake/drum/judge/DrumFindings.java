@@ -56,23 +56,24 @@ public final class DrumFindings {
 
     /** What lining and drum at each corner have to have. */
     public static List<ReadingLimit> limits(Case given) {
-        var legal = given.limit(Limit.Kind.PAD_LEGAL);
         return Arrays.stream(Corner.values())
                 .flatMap(corner -> given.vehicle().axle(corner.axle()).brake().drum().stream()
                         .flatMap(brake -> Stream.concat(
-                                liningLimits(corner, brake, legal).stream(), Stream.of(drumLimit(corner, brake)))))
+                                liningLimits(given, corner, brake).stream(), Stream.of(drumLimit(corner, brake)))))
                 .flatMap(limit -> GaugeError.told(limit).stream())
                 .toList();
     }
 
-    private static List<ReadingLimit> liningLimits(Corner corner, DrumBrake brake, Limit legal) {
+    private static List<ReadingLimit> liningLimits(Case given, Corner corner, DrumBrake brake) {
+        var measure = new BrakeCorner(corner, given.vehicle(), given.readings()).lining();
+        var legal = legal(given, measure);
         var subject = new Subject(Subject.Part.SHOE, corner, null, null);
         double minimumMm = minimumMm(brake, legal);
         var source = new DrumSaid.LiningSource(legal.citation());
         return List.of(
                 ReadingLimit.atLeast(
                         legal.value(),
-                        Measure.LINING_THICKNESS,
+                        measure,
                         subject,
                         Verdict.UNSAFE,
                         new DrumSaid.NotOnTheRoad(mm(legal.value())),
@@ -80,7 +81,7 @@ public final class DrumFindings {
                         Measure.SHOES_REPLACED),
                 ReadingLimit.atLeast(
                         minimumMm,
-                        Measure.LINING_THICKNESS,
+                        measure,
                         subject,
                         Verdict.SPENT,
                         new DrumSaid.ReplaceShoes(mm(minimumMm)),
@@ -100,15 +101,21 @@ public final class DrumFindings {
                 Measure.DRUM_REPLACED);
     }
 
+    private static Limit legal(Case given, Measure lining) {
+        return given.limit(
+                lining == Measure.LINING_OVER_RIVETS ? Limit.Kind.RIVETED_LINING_LEGAL : Limit.Kind.PAD_LEGAL);
+    }
+
     private static double minimumMm(DrumBrake brake, Limit legal) {
         return Math.max(brake.liningMinimumMm(), legal.value());
     }
 
     private Judgement lining() {
-        var legal = given.limit(Limit.Kind.PAD_LEGAL);
+        var measure = at.lining();
+        var legal = legal(given, measure);
         double minimumMm = minimumMm(brake, legal);
         boolean replaced = at.done(Measure.SHOES_REPLACED);
-        var read = at.read(Measure.LINING_THICKNESS);
+        var read = at.read(measure);
         boolean soaked = !replaced && at.done(Measure.LINING_SOAKED);
         var notJudged = read.isPresent() || replaced
                 ? List.<Said>of()
@@ -127,7 +134,7 @@ public final class DrumFindings {
                     new Evidence(BrakeSaid.Label.REPLACED, BrakeSaid.Label.AT_THIS_VISIT, BrakeSaid.Ground.RECORDED));
             verdict = forecast.verdict();
         } else if (read.isPresent()) {
-            verdict = byLimit(liningLimits(at.corner(), brake, legal), thicknessMm, forecast);
+            verdict = byLimit(liningLimits(given, at.corner(), brake), thicknessMm, forecast);
             words.add(
                     switch (verdict) {
                         case UNSAFE -> new DrumSaid.BelowLegal(at.corner());
@@ -138,7 +145,10 @@ public final class DrumFindings {
                         case RUNS_OUT -> new DrumSaid.MayReachLimit(at.corner());
                         case HOLDS -> new DrumSaid.Enough(at.corner());
                     });
-            evidence.add(new Evidence(Label.LINING, mm(thicknessMm), Evidence.howRead(read.get())));
+            evidence.add(new Evidence(
+                    measure == Measure.LINING_OVER_RIVETS ? Label.LINING_OVER_RIVETS : Label.LINING,
+                    mm(thicknessMm),
+                    Evidence.howRead(read.get())));
             tooNear(thicknessMm, legal.value(), minimumMm);
         }
         evidence.add(new Evidence(
