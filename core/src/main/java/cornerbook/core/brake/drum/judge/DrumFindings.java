@@ -167,12 +167,13 @@ public final class DrumFindings {
                 List.of(finding(
                         Subject.Part.SHOE,
                         verdict,
-                        replaced
-                                ? new DrumSaid.NewShoesTitle(at.corner(), mm(thicknessMm))
-                                : read.isPresent()
-                                        ? new DrumSaid.LiningTitle(at.corner(), mm(thicknessMm), mm(minimumMm))
-                                        : new DrumSaid.SoakedTitle(at.corner()),
-                        soaked ? Optional.empty() : Optional.of(forecast),
+                        soaked
+                                ? new DrumSaid.SoakedTitle(at.corner())
+                                : replaced
+                                        ? new DrumSaid.NewShoesTitle(at.corner(), mm(thicknessMm))
+                                        : new DrumSaid.LiningTitle(at.corner(), mm(thicknessMm), mm(minimumMm)),
+                        soaked || thicknessMm < minimumMm ? Optional.empty() : Optional.of(forecast),
+                        soaked,
                         (thicknessMm - minimumMm) / Math.max(0.1, brake.liningNewMm() - minimumMm),
                         new DrumSaid.LiningSource(legal.citation()))),
                 notJudged);
@@ -231,7 +232,8 @@ public final class DrumFindings {
                                         ? new DrumSaid.NewDrumTitle(at.corner())
                                         : new DrumSaid.DrumTitle(
                                                 at.corner(), diameter(diameterMm), diameter(discardMm)),
-                        cracks > 0 ? Optional.empty() : Optional.of(forecast),
+                        cracks > 0 || diameterMm > discardMm ? Optional.empty() : Optional.of(forecast),
+                        cracks > 0,
                         (discardMm - diameterMm) / (discardMm - brake.drumNewMm()),
                         Ground.DISCARD_DIAMETER)),
                 notJudged);
@@ -252,13 +254,15 @@ public final class DrumFindings {
     /**
      * A finding that is dated by its wear.
      *
-     * @param forecast empty where something else decides, which has no date
+     * @param forecast empty where a reading decides, which has no date
+     * @param seen whether it is one that needs no gauge
      */
     private Finding finding(
             Subject.Part part,
             Verdict verdict,
             Said title,
             Optional<BrakeWear.Forecast> forecast,
+            boolean seen,
             double lifeLeft,
             Said source) {
         forecast.ifPresent(each -> evidence.add(each.evidence()));
@@ -269,11 +273,11 @@ public final class DrumFindings {
                         Listed.sentences(words),
                         forecast.map(BrakeWear.Forecast::horizon).orElse(null),
                         forecast.map(BrakeWear.Forecast::probability).orElse(null),
-                        forecast.isEmpty() ? 0 : Math.clamp(lifeLeft, 0, 1),
+                        seen ? 0 : Math.clamp(lifeLeft, 0, 1),
                         evidence,
                         source)
                 .todo(
-                        forecast.isPresent() && words.stream().anyMatch(GaugeError.TooNearToTell.class::isInstance)
+                        !seen && words.stream().anyMatch(GaugeError.TooNearToTell.class::isInstance)
                                 ? Todo.Action.MEASURE_AGAIN
                                 : Todo.Action.REPLACE_PAIR);
     }

@@ -101,7 +101,9 @@ public final class ParkingShoeFindings {
                     new Evidence(BrakeSaid.Label.REPLACED, BrakeSaid.Label.AT_THIS_VISIT, BrakeSaid.Ground.RECORDED));
         } else if (read.isPresent()) {
             double liningMm = read.get().value();
-            title = new DrumSaid.ParkingLiningTitle(corner, mm(liningMm), mm(minimumMm));
+            if (!soaked) {
+                title = new DrumSaid.ParkingLiningTitle(corner, mm(liningMm), mm(minimumMm));
+            }
             verdict = limit(corner, at.brake()).holds(liningMm) ? Verdict.HOLDS : Verdict.SPENT;
             if (verdict == Verdict.SPENT) {
                 words.add(new DrumSaid.ParkingLiningWorn(corner));
