@@ -15,7 +15,7 @@ import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.json.JsonMapper;
 
 /** Cars that a technician meets, each a visit file with what must be said of it beside it. All in them is invented. */
-final class CarLibrary {
+public final class CarLibrary {
     private static final Path FOLDER = Path.of("src", "test", "resources", "cars");
     private static final String EXPECTED = ".expected.json";
     /** After the last visit of every car. */
@@ -48,7 +48,7 @@ final class CarLibrary {
         }
     }
 
-    static String text(String name) {
+    public static String text(String name) {
         return read(name + ".json");
     }
 
@@ -62,7 +62,7 @@ final class CarLibrary {
     }
 
     /** The car of a visit file that can be taken. */
-    static CarHistory car(String text) {
+    public static CarHistory car(String text) {
         return switch (result(text)) {
             case VisitFile.Read read -> read.history();
             case VisitFile.Refused refused ->
@@ -71,7 +71,7 @@ final class CarLibrary {
     }
 
     /** The last visit, judged as the verb assess judges it. */
-    static Assessment assess(CarHistory car) {
+    public static Assessment assess(CarHistory car) {
         return ASSESSOR.assess(car, car.visits().getLast().id());
     }
 
