@@ -159,12 +159,21 @@ public final class SheetPage {
         return open.isEmpty() && isOnlyBegun() ? List.of(labels.of("nothing-done")) : open;
     }
 
-    /** Readings alone are no visit that ended, unless somebody typed them at the desk and put a name under them. */
+    /** Readings alone are no visit that ended, unless the desk ended it. */
     private boolean isOnlyBegun() {
         return notes.lastDeparture().isEmpty()
                 && visit.leftOn().isEmpty()
                 && assessment.workDone().isEmpty()
-                && (technician().isEmpty() || !notes.authors().isEmpty() || !notes.ticks().isEmpty());
+                && !isEndedAtDesk();
+    }
+
+    /** No tablet took part, somebody's name stands under it, and the next visit was agreed or the day is over. */
+    private boolean isEndedAtDesk() {
+        return notes.authors().isEmpty()
+                && notes.ticks().isEmpty()
+                && visit.card().technician() != null
+                && (visit.card().nextVisitDue() != null
+                        || reader.date(madeAt).isAfter(visit.date()));
     }
 
     public CornersSection corners() {

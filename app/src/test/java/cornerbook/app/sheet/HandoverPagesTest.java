@@ -239,7 +239,7 @@ class HandoverPagesTest {
                 Said.verbatim("house rule"));
     }
 
-    /** Nothing was fitted and nothing repaired, and no tablet took part: whose name stands under it has finished it. */
+    /** Nothing was fitted and nothing repaired, and no tablet took part: a name stands under it, and the day is over. */
     @Test
     void anInspectionTypedAtTheDeskIsNoDraft() {
         assertThat(open(inspection("Ada"), VisitNotes.NONE)).isEmpty();
