@@ -263,6 +263,14 @@ public enum Measure implements Said {
         this.spots = spots;
     }
 
+    /** Whether it is read of shoes, in a drum or inside a disc. */
+    boolean isReadOfShoes() {
+        return switch (this) {
+            case LINING_THICKNESS, LINING_SOAKED, SHOE_MOVEMENT, ADJUSTER_MOVEMENT, SHOE_SPRINGS -> true;
+            default -> false;
+        };
+    }
+
     /** Whether it is read in this step. */
     public boolean isReadIn(WorkStep step) {
         return steps.contains(step);

@@ -111,7 +111,8 @@ class CautionTest {
     /** Back the adjuster off before the disc; shoes before cable; bed in: makers' service manuals on parking brakes inside a disc. */
     @Test
     void shoesInsideADiscAreMindedWhereTheyAreMet() {
-        assertThat(Caution.at(WorkStep.DRUM, PARKING_SHOES)).containsExactly(DUST, PARKING_SHOES_HOLD_THE_DISC);
+        assertThat(Caution.at(WorkStep.HUB_AND_DISC_APART, PARKING_SHOES))
+                .containsExactly(DIAL_AT_SAME_RADIUS, PARKING_SHOES_HOLD_THE_DISC);
         assertThat(Caution.at(WorkStep.CLOSED, PARKING_SHOES))
                 .containsExactly(BOLTS_USED_ONCE, PARKING_SHOES_BEFORE_CABLE);
         assertThat(Caution.at(WorkStep.AFTER_THE_DRIVE, PARKING_SHOES))

@@ -15,6 +15,7 @@ import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.ServiceSteps;
 import cornerbook.core.car.Vehicle;
+import cornerbook.core.car.WorkStep;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Cases;
@@ -102,6 +103,15 @@ class ParkingShoeFindingsTest {
                 .doesNotContain(Measure.LINING_THICKNESS, Measure.SHOES_REPLACED, Measure.DRUM_CLOSED);
         assertThat(BrakeReadingRules.wrongCaliper(motorOnCaliper, corner(Measure.LINING_THICKNESS, 2)))
                 .isPresent();
+    }
+
+    /** Few visits take the disc off: they are asked for where it is off, and not with what every visit reads. */
+    @Test
+    void theyAreAskedForWhereTheDiscIsOff() {
+        assertThat(WorkStep.HUB_AND_DISC_APART.measures(Measure.Carrier.CORNER, CAR, Axle.REAR))
+                .contains(Measure.LINING_THICKNESS, Measure.SHOE_SPRINGS);
+        assertThat(WorkStep.DRUM.measures(Measure.Carrier.CORNER, CAR, Axle.REAR))
+                .containsExactly(Measure.PARKING_LEVER_MOVEMENT);
     }
 
     /** The disc was off, so that they were to be seen. */
