@@ -65,8 +65,7 @@ public final class BrakeFindings {
                         .filter(finding -> lifts.isEmpty() || finding.verdict() != Verdict.HOLDS)
                         .toList(),
                 pads.notJudged());
-        return Judgement.together(
-Stream.of(
+        return Judgement.together(Stream.of(
                 worn,
                 Judgement.of(lifts.stream().toList()),
                 DiscFindings.judge(given, at, wear),

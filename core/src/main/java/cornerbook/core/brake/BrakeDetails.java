@@ -58,15 +58,7 @@ public record BrakeDetails(
             @Nullable Double discDiameterMm,
             @Nullable Double discTemperatureLimitC,
             @Nullable Integer pistons) {
-        this(
-                parkingBrake,
-                refinishThicknessMm,
-                discMassKg,
-                discDiameterMm,
-                discTemperatureLimitC,
-                pistons,
-                null,
-                null);
+        this(parkingBrake, refinishThicknessMm, discMassKg, discDiameterMm, discTemperatureLimitC, pistons, null, null);
     }
 
     /** A brake whose pistons nobody has counted. */

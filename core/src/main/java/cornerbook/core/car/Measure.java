@@ -293,7 +293,8 @@ public enum Measure implements Said {
             case PARKING_BRAKE_TRAVEL -> !vehicle.hasElectricParkingBrake();
             case DRUM_DIAMETER, DRUM_CRACKS, WHEEL_CYLINDER, DRUM_REPLACED, WHEEL_CYLINDER_REPLACED ->
                 axle != null && vehicle.axle(axle).brake().hasDrum();
-            case LINING_OVER_RIVETS -> axle != null && vehicle.axle(axle).brake().hasRivetedLining();
+            case LINING_OVER_RIVETS ->
+                axle != null && vehicle.axle(axle).brake().hasRivetedLining();
             case LINING_THICKNESS ->
                 axle != null
                         && vehicle.axle(axle).brake().hasShoes()

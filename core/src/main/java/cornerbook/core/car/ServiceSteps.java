@@ -21,10 +21,8 @@ import org.jspecify.annotations.Nullable;
  */
 public final class ServiceSteps {
     private static final List<Lubricant> AT_SHOES = List.of(
-            new Lubricant(
-                    LubricantPlace.SHOE_RESTS, LubricantKind.METAL_CONTACT_PASTE, LubricantReason.METAL_ON_METAL),
-            new Lubricant(
-                    LubricantPlace.ADJUSTER, LubricantKind.METAL_CONTACT_PASTE, LubricantReason.METAL_ON_METAL));
+            new Lubricant(LubricantPlace.SHOE_RESTS, LubricantKind.METAL_CONTACT_PASTE, LubricantReason.METAL_ON_METAL),
+            new Lubricant(LubricantPlace.ADJUSTER, LubricantKind.METAL_CONTACT_PASTE, LubricantReason.METAL_ON_METAL));
 
     private static final Lubricant BARE_FACES =
             new Lubricant(LubricantPlace.FRICTION_FACES, LubricantKind.NOTHING, LubricantReason.TAKES_BRAKING_AWAY);

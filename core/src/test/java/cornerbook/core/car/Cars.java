@@ -78,8 +78,8 @@ public final class Cars {
      * @param minimumMm of their lining by the car's data; null where nobody has looked it up
      */
     public static Vehicle withRearParkingShoes(@Nullable Double minimumMm) {
-        var details = new BrakeDetails(
-                BrakeDetails.ParkingBrake.DRUM_IN_DISC, null, null, null, null, null, null, minimumMm);
+        var details =
+                new BrakeDetails(BrakeDetails.ParkingBrake.DRUM_IN_DISC, null, null, null, null, null, null, minimumMm);
         return withRearBrake(brake(BrakeSpecification.Caliper.SLIDING, false, details));
     }
 

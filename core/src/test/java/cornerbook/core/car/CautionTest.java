@@ -122,7 +122,12 @@ class CautionTest {
     static Stream<Vehicle> cars() {
         return Stream.of(
                 PARKING_SHOES,
-                DRUMS, ELECTRIC, HYBRID, ENGINE_WITH_LEVER, LITHIUM, Cars.withBrake(Caliper.SLIDING, false));
+                DRUMS,
+                ELECTRIC,
+                HYBRID,
+                ENGINE_WITH_LEVER,
+                LITHIUM,
+                Cars.withBrake(Caliper.SLIDING, false));
     }
 
     @ParameterizedTest

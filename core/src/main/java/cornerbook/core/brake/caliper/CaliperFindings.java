@@ -53,9 +53,7 @@ public final class CaliperFindings {
 
     /** The same of a parking brake's shoes inside a disc; empty where there are none. */
     public static Optional<Finding> ofParkingShoes(BrakeCorner at) {
-        return at.brake().hasParkingShoes()
-                ? new CaliperFindings(at, Gear.PARKING_SHOES).judge()
-                : Optional.empty();
+        return at.brake().hasParkingShoes() ? new CaliperFindings(at, Gear.PARKING_SHOES).judge() : Optional.empty();
     }
 
     private Optional<Finding> judge() {
@@ -89,7 +87,8 @@ public final class CaliperFindings {
     private Finding finding() {
         var found = Listed.commas(faults);
         var finding = new Finding(
-                new Subject(gear == Gear.CALIPER ? Subject.Part.CALIPER : Subject.Part.DRUM_GEAR, at.corner(), null, null),
+                new Subject(
+                        gear == Gear.CALIPER ? Subject.Part.CALIPER : Subject.Part.DRUM_GEAR, at.corner(), null, null),
                 verdict,
                 faults.isEmpty() ? titleOfSound() : new CaliperSaid.FaultsTitle(at.corner(), found, gear),
                 words(found),

@@ -40,6 +40,7 @@ public final class BrakePairFindings {
 
     /** New discs and drums bring their pads and shoes with them, which are then not asked for once more. */
     private static final List<Pair> AT_DISCS = List.of(Pair.DISCS, Pair.PADS);
+
     private static final List<Pair> AT_DISCS_WITH_SHOES = List.of(Pair.DISCS, Pair.PADS, Pair.SHOES);
     private static final List<Pair> AT_DRUMS = List.of(Pair.DRUMS, Pair.SHOES);
 

@@ -92,9 +92,8 @@ public final class ParkingShoeFindings {
         var words = new ArrayList<Said>();
         var evidence = new ArrayList<Evidence>();
         var verdict = Verdict.HOLDS;
-        Said title = replaced
-                ? new DrumSaid.NewParkingShoesTitle(corner)
-                : new DrumSaid.SoakedParkingShoesTitle(corner);
+        Said title =
+                replaced ? new DrumSaid.NewParkingShoesTitle(corner) : new DrumSaid.SoakedParkingShoesTitle(corner);
         if (replaced) {
             words.add(new DrumSaid.NewParkingShoes(corner));
             evidence.add(

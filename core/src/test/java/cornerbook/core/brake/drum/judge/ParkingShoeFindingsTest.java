@@ -67,7 +67,8 @@ class ParkingShoeFindingsTest {
         var soaked = corner(Measure.LINING_SOAKED, 1);
         assertThat(only(CAR, Part.SHOE, soaked).title()).isEqualTo(new DrumSaid.SoakedParkingShoesTitle(Corner.LR));
         assertThat(only(CAR, Part.SHOE, soaked).verdict()).isEqualTo(Verdict.SPENT);
-        assertThat(only(CAR, Part.SHOE, soaked, corner(Measure.SHOES_REPLACED, 1)).verdict())
+        assertThat(only(CAR, Part.SHOE, soaked, corner(Measure.SHOES_REPLACED, 1))
+                        .verdict())
                 .isEqualTo(Verdict.HOLDS);
     }
 
@@ -81,8 +82,10 @@ class ParkingShoeFindingsTest {
                 .satisfies(caliper -> assertThat(caliper.verdict()).isEqualTo(Verdict.HOLDS));
         var gear = only(CAR, Part.DRUM_GEAR, corner(Measure.ADJUSTER_MOVEMENT, 2));
         assertThat(gear.verdict()).isEqualTo(Verdict.SPENT);
-        assertThat(gear.title()).isInstanceOfSatisfying(CaliperSaid.FaultsTitle.class, title -> assertThat(title.gear())
-                .isEqualTo(CaliperSaid.Gear.PARKING_SHOES));
+        assertThat(gear.title())
+                .isInstanceOfSatisfying(
+                        CaliperSaid.FaultsTitle.class,
+                        title -> assertThat(title.gear()).isEqualTo(CaliperSaid.Gear.PARKING_SHOES));
     }
 
     @Test
@@ -97,8 +100,8 @@ class ParkingShoeFindingsTest {
                         Measure.CALIPER_CLOSED)
                 .doesNotContain(Measure.DRUM_DIAMETER, Measure.WHEEL_CYLINDER, Measure.LINING_OVER_RIVETS);
         assertThat(asked(CAR, Axle.FRONT)).doesNotContain(Measure.LINING_THICKNESS);
-        var motorOnCaliper = Cars.withBrake(
-                new BrakeDetails(BrakeDetails.ParkingBrake.MOTOR_ON_CALIPER, null, null, null, null));
+        var motorOnCaliper =
+                Cars.withBrake(new BrakeDetails(BrakeDetails.ParkingBrake.MOTOR_ON_CALIPER, null, null, null, null));
         assertThat(asked(motorOnCaliper, Axle.REAR))
                 .doesNotContain(Measure.LINING_THICKNESS, Measure.SHOES_REPLACED, Measure.DRUM_CLOSED);
         assertThat(BrakeReadingRules.wrongCaliper(motorOnCaliper, corner(Measure.LINING_THICKNESS, 2)))
