@@ -126,20 +126,16 @@ final class CastDetails {
                     brake.friction(), motor, new BrakeDetails(parkingBrake, null, null, null, null));
         }
         return new BrakeSpecification(
-                        brake.caliper(),
-                        motor,
-                        brake.padNewMm(),
-                        brake.padMinimumMm(),
-                        brake.discNewMm(),
-                        brake.discMinimumMm(),
-                        brake.runoutLimitMm(),
-                        brake.thicknessVariationLimitMm(),
-                        new BrakeDetails(
-                                parkingBrake,
-                                brake.discMinimumMm() + 0.5,
-                                front ? 8.6 : 7.9,
-                                front ? 320.0 : 310.0,
-                                null));
+                brake.caliper(),
+                motor,
+                brake.padNewMm(),
+                brake.padMinimumMm(),
+                brake.discNewMm(),
+                brake.discMinimumMm(),
+                brake.runoutLimitMm(),
+                brake.thicknessVariationLimitMm(),
+                new BrakeDetails(
+                        parkingBrake, brake.discMinimumMm() + 0.5, front ? 8.6 : 7.9, front ? 320.0 : 310.0, null));
     }
 
     private static ParkingBrake rearParkingBrake(Vehicle car, int number) {

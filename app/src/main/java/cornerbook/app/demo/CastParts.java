@@ -75,12 +75,7 @@ final class CastParts {
     static AxleSpecification axleWithDrums(
             double loadKg, String size, int loadIndex, double placardKpa, DrumBrake drum) {
         return new AxleSpecification(
-                loadKg,
-                size,
-                loadIndex,
-                "H",
-                placardKpa,
-                new BrakeSpecification(drum, false, BrakeDetails.NOT_KNOWN));
+                loadKg, size, loadIndex, "H", placardKpa, new BrakeSpecification(drum, false, BrakeDetails.NOT_KNOWN));
     }
 
     static AxleSpecification axle(double loadKg, String size, int loadIndex, double placardKpa, Caliper caliper) {

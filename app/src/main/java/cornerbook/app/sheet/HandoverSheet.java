@@ -28,10 +28,10 @@ public final class HandoverSheet {
         try {
             for (var first : SheetRoom.TRIED) {
                 var sheet = made(assessment, letterhead, madeAt, notes, first, reader);
-                if (sheet.keepsItsPages()) {
-                    return sheet.pdf();
+                if (sheet.keepsItsPages) {
+                    return sheet.pdf;
                 }
-                if (sheet.firstPageHolds()) {
+                if (sheet.firstPageHolds) {
                     return withLessRecord(assessment, letterhead, madeAt, notes, first, reader);
                 }
             }
@@ -52,15 +52,26 @@ public final class HandoverSheet {
         byte[] pdf = {};
         for (var room : first.withLessRecord()) {
             var sheet = made(assessment, letterhead, madeAt, notes, room, reader);
-            pdf = sheet.pdf();
-            if (sheet.keepsItsPages()) {
+            pdf = sheet.pdf;
+            if (sheet.keepsItsPages) {
                 return pdf;
             }
         }
         return pdf;
     }
 
-    private record Made(byte[] pdf, boolean firstPageHolds, boolean keepsItsPages) {}
+    /** A sheet that was made, and whether it keeps to its pages. */
+    private static final class Made {
+        private final byte[] pdf;
+        private final boolean firstPageHolds;
+        private final boolean keepsItsPages;
+
+        Made(byte[] pdf, boolean firstPageHolds, boolean keepsItsPages) {
+            this.pdf = pdf;
+            this.firstPageHolds = firstPageHolds;
+            this.keepsItsPages = keepsItsPages;
+        }
+    }
 
     private static Made made(
             Assessment assessment,

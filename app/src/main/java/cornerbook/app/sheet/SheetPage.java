@@ -172,8 +172,7 @@ public final class SheetPage {
         return notes.authors().isEmpty()
                 && notes.ticks().isEmpty()
                 && visit.card().technician() != null
-                && (visit.card().nextVisitDue() != null
-                        || reader.date(madeAt).isAfter(visit.date()));
+                && (visit.card().nextVisitDue() != null || reader.date(madeAt).isAfter(visit.date()));
     }
 
     public CornersSection corners() {
@@ -415,7 +414,9 @@ public final class SheetPage {
 
     /** The 12 V battery over the visits; empty before there are two readings of it, and when there is no room for pictures. */
     public String battery() {
-        return room.record().pictures() ? SheetTemplates.described(BatteryOverVisits.svg(assessment.battery(), reader)) : "";
+        return room.record().pictures()
+                ? SheetTemplates.described(BatteryOverVisits.svg(assessment.battery(), reader))
+                : "";
     }
 
     public PhotosSection photos() {

@@ -72,8 +72,8 @@ class DemoShopTest {
                 .singleElement()
                 .satisfies(car -> assertThat(car.visits())
                         .filteredOn(visit -> visit.readings().stream()
-                                .anyMatch(reading -> reading.measure() == Measure.LINING_THICKNESS
-                                        && reading.value() > 3))
+                                .anyMatch(reading ->
+                                        reading.measure() == Measure.LINING_THICKNESS && reading.value() > 3))
                         .hasSizeGreaterThanOrEqualTo(2));
     }
 

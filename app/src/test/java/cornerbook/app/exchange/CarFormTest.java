@@ -10,8 +10,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class CarFormTest {
     private static final Pattern UNIT = Pattern.compile("bare number in ([^.]+)\\.$");

@@ -2,22 +2,18 @@ package cornerbook.app.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import cornerbook.app.cars.CarLibrary;
-import cornerbook.core.car.CarHistory;
-import cornerbook.core.car.JobCard;
-import cornerbook.core.car.Visit;
-import java.util.Map;
-import java.util.Set;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 import cornerbook.app.book.bay.Departure;
 import cornerbook.app.book.bay.ReadingAuthor;
 import cornerbook.app.book.record.VisitNotes;
 import cornerbook.app.book.work.Declined;
 import cornerbook.app.book.work.WorkTick;
+import cornerbook.app.cars.CarLibrary;
 import cornerbook.core.assess.Assessment;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.JobCard;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
+import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.Finding;
@@ -32,10 +28,14 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** Page one is for the customer, page two for the day on which somebody asks what was found and how it was left. */
 class HandoverPagesTest {
@@ -250,8 +250,7 @@ class HandoverPagesTest {
     }
 
     private static List<String> open(Assessment assessment, VisitNotes notes) {
-        return new SheetPage(
-                        assessment, SheetCars.SHOP, SheetCars.NOW, notes, SheetRoom.TRIED.getFirst(), TORONTO)
+        return new SheetPage(assessment, SheetCars.SHOP, SheetCars.NOW, notes, SheetRoom.TRIED.getFirst(), TORONTO)
                 .open();
     }
 

@@ -69,6 +69,6 @@ public final class BrakeFindings {
                 worn,
                 Judgement.of(lifts.stream().toList()),
                 DiscFindings.judge(given, at, wear),
-                ParkingShoeFindings.judge(given, at)));
+                ParkingShoeFindings.judge(at)));
     }
 }

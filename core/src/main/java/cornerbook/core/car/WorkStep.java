@@ -89,9 +89,12 @@ public enum WorkStep implements Said {
     public List<Measure> measures(Measure.Carrier carrier, Vehicle vehicle, @Nullable Axle axle) {
         boolean shoesInDisc = axle != null && vehicle.axle(axle).brake().hasParkingShoes();
         return Arrays.stream(Measure.values())
-                .filter(measure ->
-                        shoesInDisc && measure.isReadOfShoes() ? this == HUB_AND_DISC_APART : measure.isReadIn(this))
+                .filter(measure -> isReadHere(measure, shoesInDisc))
                 .filter(measure -> measure.carrier() == carrier && measure.isOn(vehicle, axle))
                 .toList();
+    }
+
+    private boolean isReadHere(Measure measure, boolean shoesInDisc) {
+        return (shoesInDisc && measure.isReadOfShoes()) ? this == HUB_AND_DISC_APART : measure.isReadIn(this);
     }
 }

@@ -38,7 +38,7 @@ public final class ParkingShoeFindings {
     private ParkingShoeFindings() {}
 
     /** What is found of the shoes at a corner whose axle has them; nothing elsewhere. */
-    public static Judgement judge(Case given, BrakeCorner at) {
+    public static Judgement judge(BrakeCorner at) {
         if (!at.brake().hasParkingShoes()) {
             return Judgement.of(List.of());
         }
@@ -50,7 +50,7 @@ public final class ParkingShoeFindings {
                     ? Judgement.missing(List.of(new DrumSaid.NotJudged(at.corner(), NotRead.PARKING_LINING)))
                     : Judgement.of(List.of());
         }
-        return Judgement.of(List.of(finding(given, at, read, replaced, soaked)));
+        return Judgement.of(List.of(finding(at, read, replaced, soaked)));
     }
 
     /** What the lining at each corner with such shoes has to have. */
@@ -85,8 +85,7 @@ public final class ParkingShoeFindings {
                 : BrakeSaid.Ground.VEHICLE_SPECIFICATION;
     }
 
-    private static Finding finding(
-            Case given, BrakeCorner at, Optional<Reading> read, boolean replaced, boolean soaked) {
+    private static Finding finding(BrakeCorner at, Optional<Reading> read, boolean replaced, boolean soaked) {
         var corner = at.corner();
         double minimumMm = minimumMm(at.brake());
         var words = new ArrayList<Said>();
