@@ -2,14 +2,18 @@ package cornerbook.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import cornerbook.core.car.DataGap;
+import cornerbook.core.car.Scale;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** What people read is in the words of the trade: none of the models' own, none of the program's inside. */
@@ -20,12 +24,18 @@ class PlainWordsTest {
             Language.ENGLISH,
             Pattern.compile(
                     "(?iU)turnbull|weibull|bayes|\\bbands?\\b|\\bpriors?\\b|posterior|\\blearn\\w*|hazard|\\bhyper"
-                            + "|likelihood|covariate|standard errors?|jurisdiction|limits? file|\\bnull\\b|\\bdocs/|\\bJSON\\b"),
+                            + "|likelihood|covariate|standard errors?|jurisdiction|limits? file|\\bnull\\b|\\bdocs/|\\bJSON\\b"
+                            + "|corner.rate|(?:thickness|wear|rate|statistical|forecast)\\W+models?\\b|gaussian|harmonics?\\b"
+                            + "|least squares|integrated over|\\bvectors?\\b|variance|standard deviation|percentile|quantile"
+                            + "|confidence (?:interval|level)|regression|hypothes[ie]s|distributions?\\b|algorithm"),
             Language.FRENCH,
             Pattern.compile(
                     "(?iU)turnbull|weibull|bayes|\\bbandes?\\b(?! de roulement)|\\ba priori\\b|\\ba posteriori\\b"
                             + "|\\bappr(is|ise|ises|end|endre|ennent)\\b|\\bhyper|vraisemblance|covariable|erreurs? types?"
-                            + "|juridiction|fichier des limites|\\bnull\\b|\\bdocs/|\\bJSON\\b"));
+                            + "|juridiction|fichier des limites|\\bnull\\b|\\bdocs/|\\bJSON\\b"
+                            + "|modèles? (?:d’(?:usure|épaisseur)|de taux|statistiques?)|gaussien|harmoniques?\\b|moindres carrés"
+                            + "|intégrée? sur|\\bvecteurs?\\b|variance|écarts?[- ]types?|centile|quantile|intervalle de confiance"
+                            + "|régression|hypothèses?|distributions?\\b|algorithme"));
 
     /** A room, or one of its messages, where such a word is the right one. */
     private static final Map<String, String> ALLOWED = Map.ofEntries(
@@ -76,6 +86,25 @@ class PlainWordsTest {
                     .as(place)
                     .isNotEmpty();
         }
+    }
+
+    /** A gap of a car's data is told by itself, before the link where it is given. */
+    @Test
+    void aGapBeginsAsASentence() {
+        assertThat(Arrays.stream(Language.values())
+                        .flatMap(language -> Arrays.stream(DataGap.Part.values())
+                                .map(part -> Reader.DEFAULT.in(language).say(new DataGap(part, null)))))
+                .noneMatch(gap -> Character.isLowerCase(gap.charAt(0)));
+    }
+
+    /** A word of these scales follows the name of any measure, feminine or plural too: "Fissures : signe marqué". */
+    @Test
+    void frenchWordsOfAScaleNeedNoAgreement() {
+        var french = Reader.DEFAULT.in(Language.FRENCH);
+        assertThat(Stream.of(Scale.MOVEMENT, Scale.AMOUNT, Scale.CONDITION, Scale.STATE)
+                        .flatMap(scale -> scale.told().stream())
+                        .map(french::say))
+                .noneMatch(word -> word.matches("(?U)(usé|endommagé|grippé|marqué|léger|dur|libre|dangereux|aucun)"));
     }
 
     private static List<String> found(Map<Language, Pattern> forbidden, Predicate<String> rooms) throws IOException {

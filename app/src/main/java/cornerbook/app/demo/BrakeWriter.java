@@ -49,10 +49,17 @@ final class BrakeWriter {
                 ? BrakeStory.ofCar(member.number()).map(BrakeStory::told).orElse(List.of())
                 : List.of();
         for (Corner corner : Corner.values()) {
-            pads(corner, seasonsLeft);
-            disc(corner);
+            if (hasDrum(corner)) {
+                drum(corner);
+            } else {
+                pads(corner, seasonsLeft);
+                disc(corner);
+            }
         }
         for (Corner corner : Corner.values()) {
+            if (hasDrum(corner)) {
+                continue;
+            }
             boolean stuck = truth.seized(corner, CarTruth.SEIZED_PAD, seasonsLeft);
             if (sliding(corner)) {
                 word(Measure.SLIDE_PIN_MOVEMENT, corner, null, stuck ? 2 : 0);
@@ -71,6 +78,12 @@ final class BrakeWriter {
             word(Measure.PARKING_BRAKE_IN_SERVICE_MODE, null, null, 1);
         }
         for (Corner corner : Corner.values()) {
+            if (hasDrum(corner)) {
+                word(Measure.SHOES_CLEANED, corner, null, 1);
+                word(Measure.SHOE_MOVEMENT_AFTER_SERVICE, corner, null, 0);
+                word(Measure.DRUM_CLOSED, corner, null, 1);
+                continue;
+            }
             word(Measure.BRACKET_CLEANED, corner, null, 1);
             word(Measure.PIN_LUBRICANT, corner, null, sliding(corner) ? 1 : 2);
             word(Measure.ABUTMENT_LUBRICANT, corner, null, 2);
@@ -100,6 +113,26 @@ final class BrakeWriter {
             number(Measure.PAD_THICKNESS, corner, side, pad, 1);
             word(Measure.PAD_MOVEMENT, corner, side, movement(corner, side, seasonsLeft));
         }
+    }
+
+    private void drum(Corner corner) {
+        number(Measure.DRUM_DIAMETER, corner, null, truth.drumMm(corner) + DISC_ERROR_MM * CarTruth.bounded(random), 2);
+        number(
+                Measure.LINING_THICKNESS,
+                corner,
+                null,
+                truth.liningMm(corner) + PAD_ERROR_MM * CarTruth.bounded(random),
+                1);
+        word(Measure.LINING_SOAKED, corner, null, 0);
+        word(Measure.DRUM_CRACKS, corner, null, 0);
+        word(Measure.WHEEL_CYLINDER, corner, null, 0);
+        word(Measure.SHOE_MOVEMENT, corner, null, 0);
+        word(Measure.ADJUSTER_MOVEMENT, corner, null, 0);
+        word(Measure.SHOE_SPRINGS, corner, null, 0);
+    }
+
+    private boolean hasDrum(Corner corner) {
+        return member.vehicle().axle(corner.axle()).brake().hasDrum();
     }
 
     private void disc(Corner corner) {

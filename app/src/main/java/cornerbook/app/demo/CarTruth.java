@@ -21,6 +21,8 @@ final class CarTruth {
     private static final double PAD_MM_PER_1000_KM = 0.035;
     private static final double DRAGGING_PAD_MM_PER_1000_KM = 0.20;
     private static final double DISC_MM_PER_1000_KM = 0.006;
+    private static final double LINING_MM_PER_1000_KM = 0.02;
+    private static final double DRUM_MM_PER_1000_KM = 0.004;
     private static final double SHOULDER_FACTOR = 2.2;
     /** A pad that seizes does so within the last of the seasons. */
     private static final int SEASONS_WITH_SEIZED_PAD = 2;
@@ -34,6 +36,8 @@ final class CarTruth {
     private final Map<String, Map<Spot, Double>> depthMm = new HashMap<>();
     private final Map<Corner, Map<Spot, Double>> padMm = new EnumMap<>(Corner.class);
     private final Map<Corner, Double> discMm = new EnumMap<>(Corner.class);
+    private final Map<Corner, Double> liningMm = new EnumMap<>(Corner.class);
+    private final Map<Corner, Double> drumMm = new EnumMap<>(Corner.class);
 
     CarTruth(CastMember member, RandomGenerator random) {
         this.member = member;
@@ -48,6 +52,13 @@ final class CarTruth {
             }
         }
         for (Corner corner : Corner.values()) {
+            var drum = member.vehicle().axle(corner.axle()).brake().drum();
+            if (drum.isPresent()) {
+                padMm.put(corner, new EnumMap<>(Spot.class));
+                liningMm.put(corner, drum.get().liningNewMm() - 0.7 + 0.05 * bounded(random));
+                drumMm.put(corner, drum.get().drumNewMm() + 0.25 + 0.02 * bounded(random));
+                continue;
+            }
             double pad = corner.axle() == Axle.FRONT
                     ? member.frontPadMm()
                     : member.vehicle().rear().brake().padNewMm() - 1.6;
@@ -81,7 +92,9 @@ final class CarTruth {
             grooves.replaceAll((groove, depth) -> Math.max(0, depth - wear * shoulderFactor(corner, groove)));
             Map<Spot, Double> pads = padMm.getOrDefault(corner, Map.of());
             pads.replaceAll((side, pad) -> Math.max(0, pad - thousandKm * padRate(corner, side, seasonsLeft)));
-            discMm.merge(corner, -thousandKm * DISC_MM_PER_1000_KM, Double::sum);
+            discMm.computeIfPresent(corner, (at, disc) -> disc - thousandKm * DISC_MM_PER_1000_KM);
+            liningMm.computeIfPresent(corner, (at, lining) -> lining - thousandKm * LINING_MM_PER_1000_KM);
+            drumMm.computeIfPresent(corner, (at, drum) -> drum + thousandKm * DRUM_MM_PER_1000_KM);
         });
     }
 
@@ -103,6 +116,14 @@ final class CarTruth {
 
     double padMm(Corner corner, Spot side) {
         return padMm.getOrDefault(corner, Map.of()).getOrDefault(side, 0.0);
+    }
+
+    double liningMm(Corner corner) {
+        return liningMm.getOrDefault(corner, 0.0);
+    }
+
+    double drumMm(Corner corner) {
+        return drumMm.getOrDefault(corner, 0.0);
     }
 
     double discMm(Corner corner) {

@@ -109,29 +109,33 @@ final class CastDetails {
     private static AxleSpecification axle(Vehicle car, Axle axle, ParkingBrake parkingBrake) {
         var known = car.axle(axle);
         var brake = known.brake();
-        boolean front = axle == Axle.FRONT;
         return new AxleSpecification(
                 known.axleLoadKg(),
                 known.tyreSize(),
                 known.loadIndex(),
                 known.speedSymbol(),
                 known.placardPressureKpa(),
-                new BrakeSpecification(
-                        brake.caliper(),
-                        parkingBrake == ParkingBrake.MOTOR_ON_CALIPER
-                                || parkingBrake == ParkingBrake.MOTOR_PULLING_CABLES,
-                        brake.padNewMm(),
-                        brake.padMinimumMm(),
-                        brake.discNewMm(),
-                        brake.discMinimumMm(),
-                        brake.runoutLimitMm(),
-                        brake.thicknessVariationLimitMm(),
-                        new BrakeDetails(
-                                parkingBrake,
-                                brake.discMinimumMm() + 0.5,
-                                front ? 8.6 : 7.9,
-                                front ? 320.0 : 310.0,
-                                null)));
+                brake(brake, axle == Axle.FRONT, parkingBrake));
+    }
+
+    private static BrakeSpecification brake(BrakeSpecification brake, boolean front, ParkingBrake parkingBrake) {
+        boolean motor =
+                parkingBrake == ParkingBrake.MOTOR_ON_CALIPER || parkingBrake == ParkingBrake.MOTOR_PULLING_CABLES;
+        if (brake.hasDrum()) {
+            return new BrakeSpecification(
+                    brake.friction(), motor, new BrakeDetails(parkingBrake, null, null, null, null));
+        }
+        return new BrakeSpecification(
+                brake.caliper(),
+                motor,
+                brake.padNewMm(),
+                brake.padMinimumMm(),
+                brake.discNewMm(),
+                brake.discMinimumMm(),
+                brake.runoutLimitMm(),
+                brake.thicknessVariationLimitMm(),
+                new BrakeDetails(
+                        parkingBrake, brake.discMinimumMm() + 0.5, front ? 8.6 : 7.9, front ? 320.0 : 310.0, null));
     }
 
     private static ParkingBrake rearParkingBrake(Vehicle car, int number) {

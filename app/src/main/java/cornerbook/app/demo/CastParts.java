@@ -3,8 +3,10 @@ package cornerbook.app.demo;
 import cornerbook.core.battery.Chemistry;
 import cornerbook.core.battery.RatingStandard;
 import cornerbook.core.battery.TwelveVoltBattery;
+import cornerbook.core.brake.BrakeDetails;
 import cornerbook.core.brake.BrakeSpecification;
 import cornerbook.core.brake.BrakeSpecification.Caliper;
+import cornerbook.core.brake.DrumBrake;
 import cornerbook.core.brake.fluid.BrakeFluid;
 import cornerbook.core.car.AxleSpecification;
 import cornerbook.core.car.Customer;
@@ -68,6 +70,12 @@ final class CastParts {
                 name,
                 "+1 819 555 01" + twoDigits(number),
                 "customer" + twoDigits(number) + "@example.com");
+    }
+
+    static AxleSpecification axleWithDrums(
+            double loadKg, String size, int loadIndex, double placardKpa, DrumBrake drum) {
+        return new AxleSpecification(
+                loadKg, size, loadIndex, "H", placardKpa, new BrakeSpecification(drum, false, BrakeDetails.NOT_KNOWN));
     }
 
     static AxleSpecification axle(double loadKg, String size, int loadIndex, double placardKpa, Caliper caliper) {

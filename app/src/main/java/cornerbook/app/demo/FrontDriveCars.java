@@ -13,6 +13,7 @@ import static cornerbook.app.demo.CastParts.wear;
 import cornerbook.app.demo.CastMember.LatestVisit;
 import cornerbook.app.demo.CastMember.Trouble;
 import cornerbook.core.brake.BrakeSpecification.Caliper;
+import cornerbook.core.brake.DrumBrake;
 import cornerbook.core.car.AxleSpecification;
 import cornerbook.core.car.Tyre;
 import cornerbook.core.corner.DriveLayout;
@@ -156,9 +157,11 @@ final class FrontDriveCars {
                 LatestVisit.FINISHED);
     }
 
-    /** A hybrid, some years older, on tyres that lay long before they were sold. */
+    /** A hybrid with drums behind, some years older, on tyres that lay long before they were sold. */
     static CastMember harvest(LocalDate today) {
-        AxleSpecification axle = axle(1040, "205/55R16", 91, 240, Caliper.SLIDING);
+        AxleSpecification front = axle(1040, "205/55R16", 91, 240, Caliper.SLIDING);
+        AxleSpecification rear =
+                CastParts.axleWithDrums(1040, "205/55R16", 91, 240, new DrumBrake(228.6, 230.6, 4.5, 1));
         Tyre summer = tyre("Velmora Brise 4", "205/55R16", 91, false, 7.9);
         Tyre winter = tyre("Isgrim Tapis 2", "205/55R16", 91, false, 9.2);
         return new CastMember(
@@ -169,8 +172,8 @@ final class FrontDriveCars {
                         "QX 1750",
                         DriveLayout.FRONT,
                         false,
-                        axle,
-                        axle,
+                        front,
+                        rear,
                         nuts(110),
                         flooded(45, 400, today, 38)),
                 person(11, "Fulbert Aunaie"),

@@ -20,6 +20,7 @@ import tools.jackson.databind.node.ObjectNode;
  * file refuses, the form refuses, at the same pointer.
  */
 public final class CarForm {
+    private static final double PERCENT = 100;
     /** Where the fields of a new wheel set stand; its four wheels are alike but for their tags. */
     public static final String SET = "/wheelSets/";
 
@@ -206,8 +207,19 @@ public final class CarForm {
         var object = group.isEmpty() ? into : into.withObject(group);
         switch (field.kind()) {
             case FLAG -> object.put(field.name(), text.equals("yes"));
-            case NUMBER -> putNumber(object, field.name(), text);
+            case NUMBER -> putNumber(object, field.name(), field.item().isShare() ? share(text) : text);
             case TEXT, QUANTITY, DATE -> object.put(field.name(), text);
+        }
+    }
+
+    /** "48 %" and "48" are 0.48; what is no number stays as it is. */
+    static String share(String text) {
+        var number = text.replace("%", "").strip().replace(',', '.');
+        try {
+            double value = Double.parseDouble(number);
+            return text.contains("%") || value > 1 ? String.valueOf(value / PERCENT) : number;
+        } catch (NumberFormatException e) {
+            return text;
         }
     }
 

@@ -40,6 +40,8 @@ public enum CarItem implements Said {
     BRAKE_DRUM_DISCARD("mm"),
     BRAKE_LINING_NEW("mm"),
     BRAKE_LINING_MINIMUM("mm"),
+    BRAKE_LINING_RIVETED,
+    BRAKE_PARKING_LINING_MINIMUM("mm"),
     FASTENER_THREAD,
     FASTENER_COUNT,
     FASTENER_SEAT,
@@ -56,11 +58,11 @@ public enum CarItem implements Said {
     ALL_WHEEL_LIMIT("mm"),
     DIFFERENCES_SAME_AXLE("mm"),
     DIFFERENCES_DEEPER_PAIR_AT_REAR,
-    USE_SALT_SHARE,
+    USE_SALT_SHARE(true),
     USE_GARAGED,
-    USE_FRICTION_BRAKE_SHARE,
+    USE_FRICTION_BRAKE_SHARE(true),
     BODY_KERB_MASS("kg"),
-    BODY_FRONT_SHARE,
+    BODY_FRONT_SHARE(true),
     BODY_WHEELBASE("mm"),
     BODY_TRACK("mm"),
     BODY_GROUND_CLEARANCE("mm"),
@@ -122,6 +124,11 @@ public enum CarItem implements Said {
     /** Of a quantity that is written without one; empty for none. */
     public String unit() {
         return unit;
+    }
+
+    /** Whether it is a share of a whole, which people write in percent too. */
+    boolean isShare() {
+        return name().endsWith("_SHARE");
     }
 
     /** Whether its name alone does not say how it is written, but its hint does. */

@@ -38,7 +38,9 @@ final class DetailsReader {
                 json.optionalQuantity("discMass", "kg"),
                 json.optionalQuantity("discDiameter", "mm"),
                 json.optionalQuantity("discTemperatureLimit", "°C"),
-                json.optionalWhole("pistons"));
+                json.optionalWhole("pistons"),
+                json.optionalFlag("liningRiveted"),
+                json.optionalQuantity("parkingLiningMinimum", "mm"));
     }
 
     static WheelDetails wheel(JsonObject json) {

@@ -52,6 +52,8 @@ final class DetailsWriter {
         putQuantity(json, "discMass", details.discMassKg(), "kg");
         putQuantity(json, "discDiameter", details.discDiameterMm(), "mm");
         putQuantity(json, "discTemperatureLimit", details.discTemperatureLimitC(), "°C");
+        putFlag(json, "liningRiveted", details.liningRiveted());
+        putQuantity(json, "parkingLiningMinimum", details.parkingLiningMinimumMm(), "mm");
         var pistons = details.pistons();
         if (pistons != null) {
             json.put("pistons", pistons);

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What was found: the gravest as a whole and first, and what holds in one line for each area. */
 public final class FindingsSection {
@@ -54,8 +55,29 @@ public final class FindingsSection {
 
     /** What is to be done, gravest first, for as many findings as there is room for; what is unsafe has room always. */
     public List<Row> rows() {
-        return assessment.advice().stream()
-                .limit(told())
+        return rows(assessment.advice().stream().limit(told()));
+    }
+
+    /** The rest of it, for the record: a line for each thing to do. */
+    public Lines rest() {
+        return Lines.of(
+                rows(assessment.advice().stream().skip(told())).stream()
+                        .map(row -> labels.of(
+                                "rest",
+                                "verdict",
+                                row.word(),
+                                "todo",
+                                row.todo().isEmpty() ? "none" : row.todo(),
+                                "by",
+                                row.by(),
+                                "why",
+                                String.join(" ", row.why())))
+                        .toList(),
+                room.record().lines());
+    }
+
+    private List<Row> rows(Stream<Advice> told) {
+        return told
                 // What asks for nothing stands alone.
                 .collect(Collectors.groupingBy(
                         advice -> advice.todo().<Object>map(todo -> todo).orElse(advice),

@@ -84,7 +84,7 @@ public final class RecordSection {
 
     /** What was read beside the tables; where room is short, what was sound at a corner is left out. */
     public List<String> others() {
-        return Stream.concat(read.ofCar().stream(), read.ofCorners(room.everything()).stream())
+        return Stream.concat(read.ofCar().stream(), read.ofCorners(room.record().everything()).stream())
                 .toList();
     }
 
@@ -179,7 +179,7 @@ public final class RecordSection {
     /** What the verdicts rest on, each law and house rule once. */
     public String sources() {
         return assessment.ofCar().stream()
-                .filter(finding -> room.everything() || Advice.asks(finding))
+                .filter(finding -> room.record().everything() || Advice.asks(finding))
                 .map(Finding::source)
                 .map(reader::say)
                 .distinct()
@@ -196,6 +196,6 @@ public final class RecordSection {
                         .map(reader::begin)
                         .map(SheetText::line)
                         .toList(),
-                room.lines());
+                room.record().lines());
     }
 }

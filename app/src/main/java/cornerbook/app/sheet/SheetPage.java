@@ -56,6 +56,9 @@ public final class SheetPage {
     /** Lines on the first page of what could not be judged. */
     static final int NOT_JUDGED_FIRST = 3;
 
+    /** Lines of what keeps the car from leaving, at least: what is unsafe stands among what is to be done as well. */
+    private static final int LEAST_LINES = 3;
+
     private static final double HUNDRED = 100;
 
     private final Assessment assessment;
@@ -156,11 +159,20 @@ public final class SheetPage {
         return open.isEmpty() && isOnlyBegun() ? List.of(labels.of("nothing-done")) : open;
     }
 
-    /** Readings alone are no visit that ended. */
+    /** Readings alone are no visit that ended, unless the desk ended it. */
     private boolean isOnlyBegun() {
         return notes.lastDeparture().isEmpty()
                 && visit.leftOn().isEmpty()
-                && assessment.workDone().isEmpty();
+                && assessment.workDone().isEmpty()
+                && !isEndedAtDesk();
+    }
+
+    /** No tablet took part, somebody's name stands under it, and the next visit was agreed or the day is over. */
+    private boolean isEndedAtDesk() {
+        return notes.authors().isEmpty()
+                && notes.ticks().isEmpty()
+                && visit.card().technician() != null
+                && (visit.card().nextVisitDue() != null || reader.date(madeAt).isAfter(visit.date()));
     }
 
     public CornersSection corners() {
@@ -180,9 +192,14 @@ public final class SheetPage {
         return new RecordSection(assessment, notes, readings, wheelAt, room, reader);
     }
 
-    /** Whether the record has a page of its own. */
-    public boolean apart() {
-        return room.apart();
+    /** With which the second page begins. */
+    String recordHeading() {
+        return labels.of("for-the-record");
+    }
+
+    /** What else is open, beyond the room of the first page. */
+    public Lines openLines() {
+        return Lines.of(open(), Math.max(room.lines(), LEAST_LINES));
     }
 
     /** When the wheels are due to be tightened again, if one went on, and when the car is due altogether. */
@@ -380,7 +397,7 @@ public final class SheetPage {
 
     /** The pads and the disc of each corner that was read, when there is room for pictures. */
     public List<BrakeFigure> brakes() {
-        return room.pictures()
+        return room.record().pictures()
                 ? BrakeFigure.of(assessment, reader).stream()
                         .map(figure -> new BrakeFigure(
                                 figure.corner(),
@@ -397,7 +414,9 @@ public final class SheetPage {
 
     /** The 12 V battery over the visits; empty before there are two readings of it, and when there is no room for pictures. */
     public String battery() {
-        return room.pictures() ? SheetTemplates.described(BatteryOverVisits.svg(assessment.battery(), reader)) : "";
+        return room.record().pictures()
+                ? SheetTemplates.described(BatteryOverVisits.svg(assessment.battery(), reader))
+                : "";
     }
 
     public PhotosSection photos() {

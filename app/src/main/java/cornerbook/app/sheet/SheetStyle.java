@@ -48,7 +48,7 @@ final class SheetStyle {
             .steps td { width: 25%; padding: 0.3mm 2mm 0.3mm 0; border: 0; }
             .fine { font-size: 6.4pt; line-height: 1.18; margin: 0.3mm 0; }
             .record h1 { font-size: 12pt; page-break-after: avoid; }
-            .record.apart { page-break-before: always; }
+            .record { page-break-before: always; }
             .together { page-break-inside: avoid; }
             .seizing svg { width: 84mm; height: auto; }
             .brakes td { width: 25%; padding: 0 2mm 0 0; border: 0; }

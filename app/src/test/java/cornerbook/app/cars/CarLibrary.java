@@ -71,7 +71,7 @@ public final class CarLibrary {
     }
 
     /** The last visit, judged as the verb assess judges it. */
-    static Assessment assess(CarHistory car) {
+    public static Assessment assess(CarHistory car) {
         return ASSESSOR.assess(car, car.visits().getLast().id());
     }
 

@@ -46,6 +46,11 @@ final class NeverSaid {
             "(?iU)(?<!may not )\\b(?:has|have|is|are) (?:still )?enough\\b|\\b(?:a|ont|reste) assez\\b");
     private static final Pattern REPLACE =
             Pattern.compile("(?iU)\\breplace (?:it|them|now|the)\\b|\\b(?:used|worn) (?:up|out)\\b");
+    private static final Pattern ASKS = Pattern.compile(
+            "(?iU)\\bto be looked at\\b|\\bhave the\\b|\\bà (?:examiner|vérifier)\\b|\\bfaire (?:mesurer|chercher)\\b");
+    /** That it holds until a day, as a share. */
+    private static final Pattern CHANCE = Pattern.compile("(?iU)% to hold until|% de chances? de tenir");
+
     private static final Pattern LASTS = Pattern.compile("(?iU)(?<!not )\\blasts? until\\b|\\bdure jusqu");
     /** That it is not asked for may be told. */
     private static final Pattern CRANKING =
@@ -88,6 +93,14 @@ final class NeverSaid {
                                             && REPLACES.contains(finding.todo().action()))
                                     || said(finding, REPLACE)
                                     || said(finding, NOT_TO_DRIVE))),
+            Map.entry(
+                    "what holds and asks for a look shows it as something to do",
+                    all -> finding ->
+                            finding.verdict() == Verdict.HOLDS && finding.todo() == null && said(finding, ASKS)),
+            Map.entry(
+                    "what is unsafe is so now, with no chance and no day to come",
+                    all -> finding -> finding.verdict() == Verdict.UNSAFE
+                            && (finding.probability() != null || finding.horizon() != null || said(finding, CHANCE))),
             Map.entry(
                     "what does not hold says what to do",
                     all -> finding -> finding.verdict() != Verdict.HOLDS && finding.todo() == null),

@@ -66,6 +66,18 @@ class DemoShopTest {
     }
 
     @Test
+    void drumsWereReadOverSeasons() {
+        assertThat(shop)
+                .filteredOn(car -> car.vehicle().rear().brake().hasDrum())
+                .singleElement()
+                .satisfies(car -> assertThat(car.visits())
+                        .filteredOn(visit -> visit.readings().stream()
+                                .anyMatch(reading ->
+                                        reading.measure() == Measure.LINING_THICKNESS && reading.value() > 3))
+                        .hasSizeGreaterThanOrEqualTo(2));
+    }
+
+    @Test
     void seizedPadIsThinnerThanItsMate() {
         Visit visit = shop.get(1).visits().getLast();
         double outer = value(visit, Measure.PAD_THICKNESS, Corner.RR, Spot.OUTER);

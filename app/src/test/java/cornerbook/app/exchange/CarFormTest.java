@@ -10,6 +10,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class CarFormTest {
     private static final Pattern UNIT = Pattern.compile("bare number in ([^.]+)\\.$");
@@ -49,6 +51,13 @@ class CarFormTest {
                 assertThat(french.say(choice.label())).isNotBlank();
             }
         }
+    }
+
+    /** A share is a part of a whole; people write it in percent, too. */
+    @ParameterizedTest
+    @CsvSource({"48, 0.48", "48 %, 0.48", "0.48, 0.48", "'0,48', 0.48"})
+    void aShareMayBeWrittenInPercent(String written, double share) {
+        assertThat(CarForm.share(written)).isEqualTo(String.valueOf(share));
     }
 
     @Test

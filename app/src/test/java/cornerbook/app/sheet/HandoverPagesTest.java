@@ -7,9 +7,13 @@ import cornerbook.app.book.bay.ReadingAuthor;
 import cornerbook.app.book.record.VisitNotes;
 import cornerbook.app.book.work.Declined;
 import cornerbook.app.book.work.WorkTick;
+import cornerbook.app.cars.CarLibrary;
 import cornerbook.core.assess.Assessment;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.JobCard;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
+import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.Finding;
@@ -24,10 +28,14 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** Page one is for the customer, page two for the day on which somebody asks what was found and how it was left. */
 class HandoverPagesTest {
@@ -187,6 +195,81 @@ class HandoverPagesTest {
                 .containsSubsequence(
                         "Brake fluid: boiling point not measured", "12 V battery: voltage at rest not measured")
                 .doesNotContain("LF pads: thickness not measured");
+    }
+
+    /** A car with more faults than a page has room for: what is unsafe stays whole, the rest follows on page two. */
+    @ParameterizedTest
+    @EnumSource(Language.class)
+    void pageOneOfAVeryBadCarIsTheCustomersWholePage(Language language) throws IOException {
+        var car = CarLibrary.assess(CarLibrary.car(CarLibrary.text("many-faults-at-once")));
+        var findings = new ArrayList<>(car.findings());
+        for (int i = 0; i < 30; i++) {
+            findings.add(finding(
+                    i < 4 ? Verdict.UNSAFE : Verdict.SPENT,
+                    "Faute %d %s".formatted(i, "et encore ".repeat(12)),
+                    "Fin %d.".formatted(i)));
+        }
+        var bad = SheetCars.withFindings(car, findings);
+        var declined = new Declined("d1", "PAD.LF.REPLACE_PAIR", "Plaquettes", true, "M. Tambrec", "Bo", BEGUN);
+        var reader = TORONTO.in(language);
+        var pages = pages(bad, notes(bad, List.of(), List.of(), List.of(declined)), reader);
+        var labels = reader.labels(SheetPage.ROOM);
+        assertThat(pages.getFirst())
+                .contains("418-555-0142", "12, rue du Cric", "M. Tambrec", reader.day(bad.nextVisit()))
+                .contains(labels.of("what-was-done"), labels.of("declined"), labels.of("please-mind"))
+                .contains("Fin 0.", "Fin 1.", "Fin 2.", "Fin 3.")
+                .containsPattern("[0-9]+ (more things, less urgent|autres points, moins urgents)")
+                .doesNotContain("Fin 29.");
+        assertThat(pages).hasSize(2);
+        assertThat(pages.getLast())
+                .contains(labels.of("for-the-record").replace('\u00a0', ' '))
+                .contains(labels.of("also-to-be-done"));
+    }
+
+    private static Finding finding(Verdict verdict, String words, String end) {
+        return new Finding(
+                new Subject(Subject.Part.BATTERY, null, null, null),
+                verdict,
+                Said.verbatim("title"),
+                Said.verbatim(words + end),
+                null,
+                null,
+                0,
+                List.of(),
+                Said.verbatim("house rule"));
+    }
+
+    /** Nothing was fitted and nothing repaired, and no tablet took part: a name stands under it, and the day is over. */
+    @Test
+    void anInspectionTypedAtTheDeskIsNoDraft() {
+        assertThat(open(inspection("Ada"), VisitNotes.NONE)).isEmpty();
+        assertThat(open(inspection(null), VisitNotes.NONE)).hasSize(1);
+        var atATablet = inspection("Ada");
+        assertThat(open(atATablet, notes(atATablet, List.of(), List.of(), List.of())))
+                .hasSize(1);
+    }
+
+    private static List<String> open(Assessment assessment, VisitNotes notes) {
+        return new SheetPage(assessment, SheetCars.SHOP, SheetCars.NOW, notes, SheetRoom.TRIED.getFirst(), TORONTO)
+                .open();
+    }
+
+    private static Assessment inspection(@Nullable String technician) {
+        var sound = CarLibrary.car(CarLibrary.text("sound-car"));
+        var visits = new ArrayList<>(sound.visits());
+        var last = visits.removeLast();
+        visits.add(new Visit(
+                last.id(),
+                last.date(),
+                last.odometerKm(),
+                last.arrivedOn(),
+                Map.of(),
+                last.readings().stream()
+                        .filter(reading -> reading.measure() == Measure.TREAD_DEPTH)
+                        .toList(),
+                new JobCard(technician, List.of(), "", null, List.of()),
+                Set.of()));
+        return CarLibrary.assess(new CarHistory(sound.vehicle(), sound.customer(), sound.sets(), visits));
     }
 
     @Test

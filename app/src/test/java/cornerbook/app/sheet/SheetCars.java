@@ -36,6 +36,7 @@ final class SheetCars {
             new Limit("*", Limit.Kind.TREAD_DEEPER_PAIR, null, 1.5, null, null, Said.verbatim("house rule")),
             new Limit("*", Limit.Kind.SEIZING_RISK, null, 0.1, null, null, Said.verbatim("house rule")),
             new Limit("*", Limit.Kind.PAD_LEGAL, null, 1.6, null, null, Said.verbatim("house rule")),
+            new Limit("*", Limit.Kind.RIVETED_LINING_LEGAL, null, 1.0, null, null, Said.verbatim("house rule")),
             new Limit("*", Limit.Kind.SEIZING_RISK, null, 0.1, null, null, Said.verbatim("house rule")),
             new Limit("*", Limit.Kind.TYRE_AGE_INSPECT, null, 6, null, null, Said.verbatim("house rule")),
             new Limit("*", Limit.Kind.TYRE_AGE_REPLACE, null, 10, null, null, Said.verbatim("house rule"))));

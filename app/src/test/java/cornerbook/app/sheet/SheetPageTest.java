@@ -83,11 +83,12 @@ class SheetPageTest {
                         SheetCars.SHOP,
                         SheetCars.NOW,
                         VisitNotes.NONE,
-                        SheetRoom.TRIED.getLast(),
+                        SheetRoom.TRIED.getLast().withLessRecord().getLast(),
                         Reader.DEFAULT)
                 .write();
         assertThat(IntStream.range(0, 15)).allSatisfy(number -> assertThat(page).contains("Number " + number + "."));
-        assertThat(page).contains("and 5 more").doesNotContain("Number 15.");
+        assertThat(page).contains("5 more things, less urgent, stand on page 2.");
+        assertThat(page.indexOf("Number 15.")).isGreaterThan(page.indexOf("For the record"));
     }
 
     @Test
@@ -101,7 +102,7 @@ class SheetPageTest {
                         SheetCars.SHOP,
                         SheetCars.NOW,
                         VisitNotes.NONE,
-                        SheetRoom.TRIED.getLast(),
+                        SheetRoom.TRIED.getLast().withLessRecord().getLast(),
                         Reader.DEFAULT)
                 .write();
         assertThat(page).contains("Disc cracks: marked (LF)").doesNotContain("pitting: none");

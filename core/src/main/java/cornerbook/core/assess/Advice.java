@@ -38,6 +38,7 @@ public record Advice(
             Todo.Action.SET_PRESSURE,
             Todo.Action.MEASURE_AGAIN,
             Todo.Action.LIFT_OTHERWISE,
+            Todo.Action.LIFT_WITH_CARE,
             Todo.Action.CHECK_TOOL);
 
     public Advice {

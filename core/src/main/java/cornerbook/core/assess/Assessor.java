@@ -9,6 +9,7 @@ import cornerbook.core.battery.judge.BatteryFindings;
 import cornerbook.core.brake.caliper.ParkingBrakeFindings;
 import cornerbook.core.brake.disc.judge.DiscFindings;
 import cornerbook.core.brake.drum.judge.DrumFindings;
+import cornerbook.core.brake.drum.judge.ParkingShoeFindings;
 import cornerbook.core.brake.fluid.judge.BrakeFluidFindings;
 import cornerbook.core.brake.judge.ThicknessPrediction;
 import cornerbook.core.brake.pads.judge.PadFindings;
@@ -83,7 +84,8 @@ public final class Assessor {
             TorqueFindings::limits,
             PadFindings::limits,
             DiscFindings::limits,
-            DrumFindings::limits);
+            DrumFindings::limits,
+            ParkingShoeFindings::limits);
 
     private final LimitTable limits;
     private final Knowledge knowledge;

@@ -7,6 +7,7 @@ import cornerbook.core.brake.caliper.CaliperFindings;
 import cornerbook.core.brake.caliper.PadMovementFindings;
 import cornerbook.core.brake.disc.judge.DiscFindings;
 import cornerbook.core.brake.drum.judge.DrumFindings;
+import cornerbook.core.brake.drum.judge.ParkingShoeFindings;
 import cornerbook.core.brake.judge.BrakeCorner;
 import cornerbook.core.brake.judge.BrakePairFindings;
 import cornerbook.core.brake.judge.BrakeReadingRules;
@@ -47,6 +48,7 @@ public final class BrakeFindings {
             notJudged.addAll(parts.notJudged());
             PadMovementFindings.of(at, given.nextVisit()).ifPresent(findings::add);
             CaliperFindings.of(at).ifPresent(findings::add);
+            CaliperFindings.ofParkingShoes(at).ifPresent(findings::add);
             BrakeRelease.of(at).ifPresent(findings::add);
         }
         findings.addAll(BrakePairFindings.of(given, worn));
@@ -63,7 +65,10 @@ public final class BrakeFindings {
                         .filter(finding -> lifts.isEmpty() || finding.verdict() != Verdict.HOLDS)
                         .toList(),
                 pads.notJudged());
-        return Judgement.together(
-                Stream.of(worn, Judgement.of(lifts.stream().toList()), DiscFindings.judge(given, at, wear)));
+        return Judgement.together(Stream.of(
+                worn,
+                Judgement.of(lifts.stream().toList()),
+                DiscFindings.judge(given, at, wear),
+                ParkingShoeFindings.judge(at)));
     }
 }

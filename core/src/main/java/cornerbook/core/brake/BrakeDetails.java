@@ -12,6 +12,8 @@ import org.jspecify.annotations.Nullable;
  * @param discDiameterMm outer diameter of the disc, 150 to 500 mm
  * @param discTemperatureLimitC temperature that the disc may reach, 100 to 800 °C
  * @param pistons of one caliper, 1 to 6
+ * @param liningRiveted whether the lining of the shoes is riveted, so that it is read over the rivet heads; bonded where nobody says so
+ * @param parkingLiningMinimumMm lining of the parking brake's shoes at which they are replaced, 0.3 to 10 mm
  */
 public record BrakeDetails(
         @Nullable ParkingBrake parkingBrake,
@@ -19,7 +21,9 @@ public record BrakeDetails(
         @Nullable Double discMassKg,
         @Nullable Double discDiameterMm,
         @Nullable Double discTemperatureLimitC,
-        @Nullable Integer pistons) {
+        @Nullable Integer pistons,
+        @Nullable Boolean liningRiveted,
+        @Nullable Double parkingLiningMinimumMm) {
     /** Nothing is known. */
     public static final BrakeDetails NOT_KNOWN = new BrakeDetails(null, null, null, null, null, null);
 
@@ -42,7 +46,19 @@ public record BrakeDetails(
         Range.checkKnown(BrakePart.DISC_MASS, discMassKg, 0.5, 50, "kg");
         Range.checkKnown(BrakePart.DISC_DIAMETER, discDiameterMm, 150, 500, "mm");
         Range.checkKnown(BrakePart.DISC_TEMPERATURE_LIMIT, discTemperatureLimitC, 100, 800, "°C");
+        Range.checkKnown(BrakePart.PARKING_LINING_MINIMUM, parkingLiningMinimumMm, 0.3, 10, "mm");
         Range.checkKnown(BrakePart.PISTONS, pistons == null ? null : (Double) pistons.doubleValue(), 1, 6, "");
+    }
+
+    /** A brake of whose shoes nothing is known. */
+    public BrakeDetails(
+            @Nullable ParkingBrake parkingBrake,
+            @Nullable Double refinishThicknessMm,
+            @Nullable Double discMassKg,
+            @Nullable Double discDiameterMm,
+            @Nullable Double discTemperatureLimitC,
+            @Nullable Integer pistons) {
+        this(parkingBrake, refinishThicknessMm, discMassKg, discDiameterMm, discTemperatureLimitC, pistons, null, null);
     }
 
     /** A brake whose pistons nobody has counted. */

@@ -18,5 +18,6 @@ public enum BrakePart implements Said {
     DRUM_NEW,
     DRUM_DISCARD,
     LINING_NEW,
-    LINING_MINIMUM
+    LINING_MINIMUM,
+    PARKING_LINING_MINIMUM
 }

@@ -33,6 +33,12 @@ public record BrakeSpecification(FrictionBrake friction, boolean electricParking
     /** Something of a disc is told of an axle with drums. */
     public record DiscAtDrum() implements Said {}
 
+    /** Rivets are told of an axle whose brake has no shoes. */
+    public record RivetsAtDisc() implements Said {}
+
+    /** A minimum of the parking brake's shoes is told of an axle that has none inside its discs. */
+    public record NoParkingShoes() implements Said {}
+
     public BrakeSpecification {
         if (friction instanceof DiscBrake disc) {
             Range.checkKnown(
@@ -43,6 +49,12 @@ public record BrakeSpecification(FrictionBrake friction, boolean electricParking
                     "mm");
         } else if (friction instanceof DrumBrake && details.tellsOfDisc()) {
             throw new Refused(new DiscAtDrum());
+        }
+        if (friction instanceof DiscBrake && details.liningRiveted() != null) {
+            throw new Refused(new RivetsAtDisc());
+        }
+        if (details.parkingLiningMinimumMm() != null && !hasParkingShoes(friction, details)) {
+            throw new Refused(new NoParkingShoes());
         }
         checkParkingBrake(details.parkingBrake(), electricParkingBrake);
     }
@@ -104,6 +116,25 @@ public record BrakeSpecification(FrictionBrake friction, boolean electricParking
 
     public boolean hasDrum() {
         return friction instanceof DrumBrake;
+    }
+
+    /** Whether shoes inside its discs hold the car when it stands. */
+    public boolean hasParkingShoes() {
+        return hasParkingShoes(friction, details);
+    }
+
+    private static boolean hasParkingShoes(FrictionBrake friction, BrakeDetails details) {
+        return details.parkingBrake() == ParkingBrake.DRUM_IN_DISC && !(friction instanceof DrumBrake);
+    }
+
+    /** Whether there are shoes at all, to brake or to park. */
+    public boolean hasShoes() {
+        return hasDrum() || hasParkingShoes();
+    }
+
+    /** Whether the lining of its drums is riveted to the shoes. */
+    public boolean hasRivetedLining() {
+        return hasDrum() && Boolean.TRUE.equals(details.liningRiveted());
     }
 
     public Optional<DrumBrake> drum() {

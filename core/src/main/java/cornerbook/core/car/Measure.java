@@ -129,8 +129,10 @@ public enum Measure implements Said {
     DISC_CRACKS(WorkStep.SWEPT_FACES, Carrier.CORNER, Scale.AMOUNT, Sides.NONE),
     /** Inside diameter of the drum, the largest that was read around it. */
     DRUM_DIAMETER(WorkStep.DRUM, Carrier.CORNER, "mm", 100, 500, Sides.NONE),
-    /** Friction material of both shoes where it is thinnest, beside the chamfer. */
+    /** Friction material of both shoes over their metal where it is thinnest, beside the chamfer. */
     LINING_THICKNESS(WorkStep.DRUM, Carrier.CORNER, "mm", 0, 20, Sides.NONE),
+    /** Friction material of both shoes over the rivet head that is nearest to the surface. */
+    LINING_OVER_RIVETS(WorkStep.DRUM, Carrier.CORNER, "mm", 0, 20, Sides.NONE),
     /** With fluid, oil or grease. */
     LINING_SOAKED(WorkStep.DRUM, Carrier.CORNER, Scale.SIGN, Sides.NONE),
     DRUM_CRACKS(WorkStep.DRUM, Carrier.CORNER, Scale.AMOUNT, Sides.NONE),
@@ -163,7 +165,7 @@ public enum Measure implements Said {
     BRAKE_HOSE_REPLACED(WorkStep.REPLACED, Carrier.CORNER, Scale.DONE, Sides.NONE),
     CALIPER_CLOSED(WorkStep.CLOSED, Carrier.CORNER, Scale.DONE, Sides.NONE),
     BRACKET_BOLTS_TORQUED(WorkStep.CLOSED, Carrier.CORNER, Scale.DONE, Sides.NONE),
-    /** Drum on, shoes adjusted, wheel turns. */
+    /** Drum on, or the disc over the parking brake's shoes; shoes adjusted, wheel turns. */
     DRUM_CLOSED(WorkStep.CLOSED, Carrier.CORNER, Scale.DONE, Sides.NONE),
     /** As {@link #WHEEL_TURNING}, once the brake is closed and the pedal was pressed and released. */
     WHEEL_TURNING_AFTER_SERVICE(WorkStep.CLOSED, Carrier.CORNER, Scale.TURNING, Sides.NONE),
@@ -261,6 +263,14 @@ public enum Measure implements Said {
         this.spots = spots;
     }
 
+    /** Whether it is read of shoes, in a drum or inside a disc. */
+    boolean isReadOfShoes() {
+        return switch (this) {
+            case LINING_THICKNESS, LINING_SOAKED, SHOE_MOVEMENT, ADJUSTER_MOVEMENT, SHOE_SPRINGS -> true;
+            default -> false;
+        };
+    }
+
     /** Whether it is read in this step. */
     public boolean isReadIn(WorkStep step) {
         return steps.contains(step);
@@ -281,20 +291,22 @@ public enum Measure implements Said {
                 axle != null && vehicle.axle(axle).brake().pistons() > PISTONS.indexOf(this);
             case PARKING_LEVER_MOVEMENT -> axle != null && hasCable(vehicle, axle);
             case PARKING_BRAKE_TRAVEL -> !vehicle.hasElectricParkingBrake();
-            case DRUM_DIAMETER,
-                    LINING_THICKNESS,
-                    LINING_SOAKED,
-                    DRUM_CRACKS,
-                    WHEEL_CYLINDER,
+            case DRUM_DIAMETER, DRUM_CRACKS, WHEEL_CYLINDER, DRUM_REPLACED, WHEEL_CYLINDER_REPLACED ->
+                axle != null && vehicle.axle(axle).brake().hasDrum();
+            case LINING_OVER_RIVETS ->
+                axle != null && vehicle.axle(axle).brake().hasRivetedLining();
+            case LINING_THICKNESS ->
+                axle != null
+                        && vehicle.axle(axle).brake().hasShoes()
+                        && !vehicle.axle(axle).brake().hasRivetedLining();
+            case LINING_SOAKED,
                     SHOE_MOVEMENT,
                     ADJUSTER_MOVEMENT,
                     SHOE_SPRINGS,
                     SHOES_CLEANED,
                     SHOE_MOVEMENT_AFTER_SERVICE,
                     SHOES_REPLACED,
-                    DRUM_REPLACED,
-                    WHEEL_CYLINDER_REPLACED,
-                    DRUM_CLOSED -> axle != null && vehicle.axle(axle).brake().hasDrum();
+                    DRUM_CLOSED -> axle != null && vehicle.axle(axle).brake().hasShoes();
             case PAD_THICKNESS,
                     PAD_THICKNESS_TRAILING,
                     PAD_WEAR_INDICATOR,

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -19,6 +20,13 @@ import org.jspecify.annotations.Nullable;
  * literature; which grease goes where, closing and pumping: common practice, no source.
  */
 public final class ServiceSteps {
+    private static final List<Lubricant> AT_SHOES = List.of(
+            new Lubricant(LubricantPlace.SHOE_RESTS, LubricantKind.METAL_CONTACT_PASTE, LubricantReason.METAL_ON_METAL),
+            new Lubricant(LubricantPlace.ADJUSTER, LubricantKind.METAL_CONTACT_PASTE, LubricantReason.METAL_ON_METAL));
+
+    private static final Lubricant BARE_FACES =
+            new Lubricant(LubricantPlace.FRICTION_FACES, LubricantKind.NOTHING, LubricantReason.TAKES_BRAKING_AWAY);
+
     private ServiceSteps() {}
 
     /** Those at a corner of an axle that ask for a reading. */
@@ -54,15 +62,7 @@ public final class ServiceSteps {
 
     private static List<Lubricant> lubricants(BrakeSpecification brake) {
         if (brake.hasDrum()) {
-            return List.of(
-                    new Lubricant(
-                            LubricantPlace.SHOE_RESTS,
-                            LubricantKind.METAL_CONTACT_PASTE,
-                            LubricantReason.METAL_ON_METAL),
-                    new Lubricant(
-                            LubricantPlace.ADJUSTER, LubricantKind.METAL_CONTACT_PASTE, LubricantReason.METAL_ON_METAL),
-                    new Lubricant(
-                            LubricantPlace.FRICTION_FACES, LubricantKind.NOTHING, LubricantReason.TAKES_BRAKING_AWAY));
+            return Stream.concat(AT_SHOES.stream(), Stream.of(BARE_FACES)).toList();
         }
         var lubricants = new ArrayList<Lubricant>();
         lubricants.add(
@@ -87,8 +87,10 @@ public final class ServiceSteps {
                                 LubricantPlace.PAD_BACKS,
                                 LubricantKind.AS_THE_PAD_MAKER_ASKS,
                                 LubricantReason.PASTE_CARRIES_DIRT));
-        lubricants.add(new Lubricant(
-                LubricantPlace.FRICTION_FACES, LubricantKind.NOTHING, LubricantReason.TAKES_BRAKING_AWAY));
+        if (brake.hasParkingShoes()) {
+            lubricants.addAll(AT_SHOES);
+        }
+        lubricants.add(BARE_FACES);
         return lubricants;
     }
 }

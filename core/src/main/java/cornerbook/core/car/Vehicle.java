@@ -49,6 +49,11 @@ public record Vehicle(
         return front.brake().electricParkingBrake() || rear.brake().electricParkingBrake();
     }
 
+    /** Whether shoes inside the discs of an axle hold it when it stands, as its data say. */
+    public boolean hasParkingShoes() {
+        return front.brake().hasParkingShoes() || rear.brake().hasParkingShoes();
+    }
+
     /** The same while nobody has looked: what may move by itself is minded. */
     public boolean mayHaveElectricParkingBrake() {
         return hasElectricParkingBrake()

@@ -25,6 +25,7 @@ public enum WorkStep implements Said {
     PADS_CLOSELY(Wheels.LEAVING, true),
     PISTON_AND_HARDWARE(Wheels.LEAVING, true),
     SWEPT_FACES(Wheels.LEAVING, true),
+    /** Also the shoes of a parking brake inside a disc, which are seen when it is off. */
     HUB_AND_DISC_APART(Wheels.LEAVING, true),
     CLEANED_AND_LUBRICATED(Wheels.LEAVING, true),
     REPLACED(Wheels.LEAVING, true),
@@ -86,9 +87,14 @@ public enum WorkStep implements Said {
      * @param axle of the corner; null for the whole car
      */
     public List<Measure> measures(Measure.Carrier carrier, Vehicle vehicle, @Nullable Axle axle) {
+        boolean shoesInDisc = axle != null && vehicle.axle(axle).brake().hasParkingShoes();
         return Arrays.stream(Measure.values())
-                .filter(measure ->
-                        measure.isReadIn(this) && measure.carrier() == carrier && measure.isOn(vehicle, axle))
+                .filter(measure -> isReadHere(measure, shoesInDisc))
+                .filter(measure -> measure.carrier() == carrier && measure.isOn(vehicle, axle))
                 .toList();
+    }
+
+    private boolean isReadHere(Measure measure, boolean shoesInDisc) {
+        return (shoesInDisc && measure.isReadOfShoes()) ? this == HUB_AND_DISC_APART : measure.isReadIn(this);
     }
 }

@@ -66,6 +66,8 @@ public record Limit(
         TREAD_DEEPER_PAIR,
         /** Below this a pad may not be driven on. */
         PAD_LEGAL,
+        /** The same of riveted lining, over the rivet heads. */
+        RIVETED_LINING_LEGAL,
         /** Chance, above 0 and below 1, that a pad of the car seizes until the next visit, which is still taken. */
         SEIZING_RISK,
         /** Age of a tyre, in years, from which it is inspected. */

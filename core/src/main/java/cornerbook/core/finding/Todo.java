@@ -37,6 +37,8 @@ public record Todo(Action action, Said by) implements Said {
         FIT_LAWFUL_TYRES,
         FIND_KEY,
         LIFT_OTHERWISE,
+        /** On the hoist that is there, with a caution. */
+        LIFT_WITH_CARE,
         CHECK_TOOL
     }
 

@@ -40,6 +40,7 @@ public final class Cars {
             limit(Limit.Kind.TREAD_ALL_WHEEL, null, 2.4),
             limit(Limit.Kind.TREAD_DEEPER_PAIR, null, 1.5),
             limit(Limit.Kind.PAD_LEGAL, null, 1.6),
+            limit(Limit.Kind.RIVETED_LINING_LEGAL, null, 1.0),
             limit(Limit.Kind.SEIZING_RISK, null, 0.1),
             limit(Limit.Kind.TYRE_AGE_INSPECT, null, 6),
             limit(Limit.Kind.TYRE_AGE_REPLACE, null, 10));
@@ -68,6 +69,21 @@ public final class Cars {
 
     /** The same car with drums at the rear and no motor at any parking brake, an engine in front. */
     public static Vehicle withRearDrums(DrumBrake drum, BrakeDetails details) {
+        return withRearBrake(new BrakeSpecification(drum, false, details));
+    }
+
+    /**
+     * The same with discs at the rear that have the parking brake's shoes inside.
+     *
+     * @param minimumMm of their lining by the car's data; null where nobody has looked it up
+     */
+    public static Vehicle withRearParkingShoes(@Nullable Double minimumMm) {
+        var details =
+                new BrakeDetails(BrakeDetails.ParkingBrake.DRUM_IN_DISC, null, null, null, null, null, null, minimumMm);
+        return withRearBrake(brake(BrakeSpecification.Caliper.SLIDING, false, details));
+    }
+
+    private static Vehicle withRearBrake(BrakeSpecification brake) {
         var car = combustion(withBrake(BrakeSpecification.Caliper.SLIDING, false));
         var rear = car.rear();
         return new Vehicle(
@@ -85,7 +101,7 @@ public final class Cars {
                         rear.loadIndex(),
                         rear.speedSymbol(),
                         rear.placardPressureKpa(),
-                        new BrakeSpecification(drum, false, details)),
+                        brake),
                 car.fastener(),
                 car.battery(),
                 car.brakeFluid(),

@@ -55,6 +55,9 @@ class CautionTest {
     private static final Vehicle DRUMS =
             Cars.withRearDrums(new DrumBrake(228.6, 230.6, 5.0, 1.0), BrakeDetails.NOT_KNOWN);
 
+    /** Shoes of the parking brake inside the rear discs. */
+    private static final Vehicle PARKING_SHOES = Cars.withRearParkingShoes(null);
+
     @Test
     void electricCarWithAParkingBrakeMotor() {
         for (var step : WorkStep.values()) {
@@ -105,8 +108,26 @@ class CautionTest {
                 .satisfies(step -> assertThat(step.cautions()).contains(DUST));
     }
 
+    /** Back the adjuster off before the disc; shoes before cable; bed in: makers' service manuals on parking brakes inside a disc. */
+    @Test
+    void shoesInsideADiscAreMindedWhereTheyAreMet() {
+        assertThat(Caution.at(WorkStep.HUB_AND_DISC_APART, PARKING_SHOES))
+                .containsExactly(DIAL_AT_SAME_RADIUS, PARKING_SHOES_HOLD_THE_DISC);
+        assertThat(Caution.at(WorkStep.CLOSED, PARKING_SHOES))
+                .containsExactly(BOLTS_USED_ONCE, PARKING_SHOES_BEFORE_CABLE);
+        assertThat(Caution.at(WorkStep.AFTER_THE_DRIVE, PARKING_SHOES))
+                .containsExactly(HOT_DISC, WALKING_SPEED, BED_IN_PARKING_SHOES, AIM_AT_ALL_FOUR);
+    }
+
     static Stream<Vehicle> cars() {
-        return Stream.of(DRUMS, ELECTRIC, HYBRID, ENGINE_WITH_LEVER, LITHIUM, Cars.withBrake(Caliper.SLIDING, false));
+        return Stream.of(
+                PARKING_SHOES,
+                DRUMS,
+                ELECTRIC,
+                HYBRID,
+                ENGINE_WITH_LEVER,
+                LITHIUM,
+                Cars.withBrake(Caliper.SLIDING, false));
     }
 
     @ParameterizedTest

@@ -79,7 +79,9 @@ public final class DetailRows {
                 number(row, "disc_mass_kg"),
                 number(row, "disc_diameter_mm"),
                 number(row, "disc_temperature_limit_c"),
-                whole(row, "pistons"));
+                whole(row, "pistons"),
+                flag(row, "lining_riveted"),
+                number(row, "parking_lining_minimum_mm"));
     }
 
     static FrictionBrake friction(ResultSet row) throws SQLException {

@@ -122,7 +122,9 @@ final class VehicleRows {
                 .set("disc_mass_kg", details.discMassKg())
                 .set("disc_diameter_mm", details.discDiameterMm())
                 .set("disc_temperature_limit_c", details.discTemperatureLimitC())
-                .set("pistons", details.pistons());
+                .set("pistons", details.pistons())
+                .set("lining_riveted", details.liningRiveted())
+                .set("parking_lining_minimum_mm", details.parkingLiningMinimumMm());
         return switch (brake.friction()) {
             case DiscBrake disc ->
                 row.set("caliper", disc.caliper())

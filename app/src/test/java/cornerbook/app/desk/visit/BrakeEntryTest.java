@@ -69,15 +69,15 @@ class BrakeEntryTest {
                 Links.visit(visit),
                 Map.of(
                         "form", "g",
-                        "PAD_EDGE_LIFT.RR.OUTER.", "slight",
-                        "DISC_RUNOUT.RR..", "0 20 40 20 0 -20 -40 -20 µm",
-                        "BRACKET_CLEANED.RR..", "done"));
+                        "PAD_EDGE_LIFT.RF.OUTER.", "slight",
+                        "DISC_RUNOUT.RF..", "0 20 40 20 0 -20 -40 -20 µm",
+                        "BRACKET_CLEANED.RF..", "done"));
         assertThat(answer.statusCode()).isEqualTo(303);
         assertThat(shop.readings(visit))
                 .extracting(Reading::asWritten)
                 .contains("slight", "0 20 40 20 0 -20 -40 -20 µm", "done");
         assertThat(shop.get(Links.findings(visit)).body())
-                .contains("friction material lifts off its plate", "The caliper at RR is not closed.");
+                .contains("friction material lifts off its plate", "The caliper at RF is not closed.");
     }
 
     /** The same value is no change, whichever mark parts its digits. */
@@ -86,7 +86,7 @@ class BrakeEntryTest {
         var visit = "demo-11-v7";
         var first = shop.post(
                 Links.visit(visit),
-                Map.of("form", "i", "DISC_LIP.LR..", "0.4", "DISC_RUNOUT.LR..", "0 0.02 0.04 0.02"));
+                Map.of("form", "i", "DISC_LIP.LF..", "0.4", "DISC_RUNOUT.LF..", "0 0.02 0.04 0.02"));
         assertThat(first.statusCode()).isEqualTo(303);
         var before = shop.readings(visit);
         var page = shop.send(shop.request(Links.visit(visit)).header("Accept-Language", "fr-CA"))
@@ -94,7 +94,7 @@ class BrakeEntryTest {
         assertThat(page).contains("value=\"0,4\"", "value=\"0 0,02 0,04 0,02\"");
         var again = shop.post(
                 Links.visit(visit),
-                Map.of("form", "k", "DISC_LIP.LR..", "0,4", "DISC_RUNOUT.LR..", "0 0,02 0,04 0,02"));
+                Map.of("form", "k", "DISC_LIP.LF..", "0,4", "DISC_RUNOUT.LF..", "0 0,02 0,04 0,02"));
         assertThat(again.statusCode()).isEqualTo(303);
         assertThat(shop.readings(visit)).isEqualTo(before);
     }

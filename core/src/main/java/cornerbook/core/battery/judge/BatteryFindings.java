@@ -196,8 +196,12 @@ public final class BatteryFindings {
                     words == Sentence.LOW_LITHIUM_COLD ? Todo.Action.WARM_UP_FIRST : Todo.Action.CHARGE_AND_TEST);
         }
         return health.verdict() == Verdict.HOLDS && standby.drains()
-                ? Outcome.soon(new BatterySaid.Drained(standby.current(), standby.most(), (int)
-                        standby.parked(health(), 1).days()))
+                ? new Outcome(
+                        Verdict.RUNS_OUT,
+                        new BatterySaid.Drained(standby.current(), standby.most(), (int)
+                                standby.parked(health(), 1).days()),
+                        Todo.Action.REPAIR,
+                        null)
                 : health;
     }
 

@@ -1,6 +1,7 @@
 package cornerbook.core.brake.caliper;
 
 import cornerbook.core.brake.BrakeSpecification;
+import cornerbook.core.brake.caliper.CaliperSaid.Gear;
 import cornerbook.core.brake.caliper.CaliperSaid.Ground;
 import cornerbook.core.brake.caliper.CaliperSaid.Label;
 import cornerbook.core.brake.judge.BrakeCorner;
@@ -33,24 +34,43 @@ public final class CaliperFindings {
     private static final List<Measure> PINS = List.of(Measure.SLIDE_PIN_MOVEMENT, Measure.RETAINING_PIN_MOVEMENT);
 
     private final BrakeCorner at;
-    private final boolean drum;
+    private final Gear gear;
     private final List<Said> faults = new ArrayList<>();
     private final List<Said> putRight = new ArrayList<>();
     private final List<Evidence> evidence = new ArrayList<>();
     private Verdict verdict = Verdict.HOLDS;
     private boolean allAreFreed = true;
 
-    private CaliperFindings(BrakeCorner at) {
+    private CaliperFindings(BrakeCorner at, Gear gear) {
         this.at = at;
-        this.drum = at.brake().hasDrum();
+        this.gear = gear;
     }
 
     /** The finding; empty when nothing of it was looked at. */
     public static Optional<Finding> of(BrakeCorner at) {
-        return new CaliperFindings(at).judge();
+        return new CaliperFindings(at, at.brake().hasDrum() ? Gear.DRUM : Gear.CALIPER).judge();
+    }
+
+    /** The same of a parking brake's shoes inside a disc; empty where there are none. */
+    public static Optional<Finding> ofParkingShoes(BrakeCorner at) {
+        return at.brake().hasParkingShoes() ? new CaliperFindings(at, Gear.PARKING_SHOES).judge() : Optional.empty();
     }
 
     private Optional<Finding> judge() {
+        if (gear != Gear.PARKING_SHOES) {
+            serviceBrake();
+        }
+        if (gear != Gear.CALIPER || !at.brake().hasParkingShoes()) {
+            look(
+                    List.of(Measure.SHOE_MOVEMENT, Measure.ADJUSTER_MOVEMENT, Measure.PARKING_LEVER_MOVEMENT),
+                    Measure.SHOE_MOVEMENT_AFTER_SERVICE,
+                    false);
+            look(Measure.SHOE_SPRINGS, Measure.SHOES_REPLACED);
+        }
+        return evidence.isEmpty() ? Optional.empty() : Optional.of(finding());
+    }
+
+    private void serviceBrake() {
         boolean serviced = at.read(Measure.PAD_MOVEMENT_AFTER_SERVICE)
                 .filter(after -> Math.round(after.value()) == 0)
                 .isPresent();
@@ -60,28 +80,23 @@ public final class CaliperFindings {
         look(Measure.BRAKE_HARDWARE, Measure.BRAKE_HARDWARE_REPLACED);
         look(Measure.BRAKE_BOOTS);
         look(Measure.WHEEL_CYLINDER, Measure.WHEEL_CYLINDER_REPLACED);
-        look(
-                List.of(Measure.SHOE_MOVEMENT, Measure.ADJUSTER_MOVEMENT, Measure.PARKING_LEVER_MOVEMENT),
-                Measure.SHOE_MOVEMENT_AFTER_SERVICE,
-                false);
-        look(Measure.SHOE_SPRINGS, Measure.SHOES_REPLACED);
         pistonReturn();
         lubricant();
-        return evidence.isEmpty() ? Optional.empty() : Optional.of(finding());
     }
 
     private Finding finding() {
         var found = Listed.commas(faults);
         var finding = new Finding(
-                new Subject(drum ? Subject.Part.DRUM_GEAR : Subject.Part.CALIPER, at.corner(), null, null),
+                new Subject(
+                        gear == Gear.CALIPER ? Subject.Part.CALIPER : Subject.Part.DRUM_GEAR, at.corner(), null, null),
                 verdict,
-                faults.isEmpty() ? titleOfSound() : new CaliperSaid.FaultsTitle(at.corner(), found, drum),
+                faults.isEmpty() ? titleOfSound() : new CaliperSaid.FaultsTitle(at.corner(), found, gear),
                 words(found),
                 null,
                 null,
                 verdict == Verdict.HOLDS ? 1 : verdict == Verdict.RUNS_OUT ? 0.5 : 0,
                 evidence,
-                drum ? Ground.DRUM_GEAR : Ground.HAND_AND_EYE);
+                gear == Gear.CALIPER ? Ground.HAND_AND_EYE : Ground.DRUM_GEAR);
         return verdict == Verdict.HOLDS && !putRight.isEmpty()
                 ? finding.todo(Todo.Action.INSPECT, Todo.When.AT_NEXT_VISIT)
                 : finding.todo(
@@ -90,8 +105,8 @@ public final class CaliperFindings {
 
     private Said titleOfSound() {
         return putRight.isEmpty()
-                ? new CaliperSaid.MovesTitle(at.corner(), drum)
-                : new CaliperSaid.PutRightTitle(at.corner(), Listed.commas(putRight), drum);
+                ? new CaliperSaid.MovesTitle(at.corner(), gear)
+                : new CaliperSaid.PutRightTitle(at.corner(), Listed.commas(putRight), gear);
     }
 
     private Said words(Listed found) {
@@ -102,11 +117,11 @@ public final class CaliperFindings {
         switch (verdict) {
             case HOLDS -> {
                 if (putRight.isEmpty()) {
-                    told.add(new CaliperSaid.Moves(at.corner(), drum));
+                    told.add(new CaliperSaid.Moves(at.corner(), gear));
                 }
             }
-            case RUNS_OUT -> told.add(new CaliperSaid.NeedsCare(at.corner(), found, drum));
-            case SPENT -> told.add(new CaliperSaid.PutRightNow(at.corner(), found, drum));
+            case RUNS_OUT -> told.add(new CaliperSaid.NeedsCare(at.corner(), found, gear));
+            case SPENT -> told.add(new CaliperSaid.PutRightNow(at.corner(), found, gear));
             case UNSAFE -> told.add(new CaliperSaid.DoNotDrive(at.corner(), found));
         }
         return told.size() == 1 ? told.getFirst() : Listed.sentences(told);

@@ -9,6 +9,13 @@ import cornerbook.core.say.Said;
 
 /** What is said of what moves and holds the pads, and of the parking brake. */
 public interface CaliperSaid extends Said {
+    /** What moves and holds: the pads, the shoes of a drum brake, or those of the parking brake inside a disc. */
+    enum Gear {
+        CALIPER,
+        DRUM,
+        PARKING_SHOES
+    }
+
     /** What a piece of evidence is, or its value where that is no number. */
     enum Label implements CaliperSaid {
         PISTON_RETURN,
@@ -79,24 +86,24 @@ public interface CaliperSaid extends Said {
 
     record PasteOnSlidePins() implements CaliperSaid {}
 
-    record MovesTitle(Corner corner, boolean drum) implements CaliperSaid {}
+    record MovesTitle(Corner corner, Gear gear) implements CaliperSaid {}
 
-    record Moves(Corner corner, boolean drum) implements CaliperSaid {}
+    record Moves(Corner corner, Gear gear) implements CaliperSaid {}
 
-    record PutRightTitle(Corner corner, Listed parts, boolean drum) implements CaliperSaid {}
+    record PutRightTitle(Corner corner, Listed parts, Gear gear) implements CaliperSaid {}
 
     record PutRight(Corner corner, Listed parts) implements CaliperSaid {}
 
-    record FaultsTitle(Corner corner, Listed faults, boolean drum) implements CaliperSaid {
+    record FaultsTitle(Corner corner, Listed faults, Gear gear) implements CaliperSaid {
         /** Of a caliper. */
         public FaultsTitle(Corner corner, Listed faults) {
-            this(corner, faults, false);
+            this(corner, faults, Gear.CALIPER);
         }
     }
 
-    record NeedsCare(Corner corner, Listed faults, boolean drum) implements CaliperSaid {}
+    record NeedsCare(Corner corner, Listed faults, Gear gear) implements CaliperSaid {}
 
-    record PutRightNow(Corner corner, Listed faults, boolean drum) implements CaliperSaid {}
+    record PutRightNow(Corner corner, Listed faults, Gear gear) implements CaliperSaid {}
 
     record DoNotDrive(Corner corner, Listed faults) implements CaliperSaid {}
 

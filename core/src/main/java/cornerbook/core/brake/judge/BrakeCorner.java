@@ -56,6 +56,11 @@ public record BrakeCorner(Corner corner, Vehicle vehicle, StandingReadings readi
                 .toList();
     }
 
+    /** How the lining of its shoes is read. */
+    public Measure lining() {
+        return brake().hasRivetedLining() ? Measure.LINING_OVER_RIVETS : Measure.LINING_THICKNESS;
+    }
+
     /** The word of a measure with a scale, as its place; 0 when it was not looked at. */
     public long place(Measure measure) {
         return read(measure).map(reading -> Math.round(reading.value())).orElse(0L);

@@ -1,5 +1,6 @@
 package cornerbook.core.brake.judge;
 
+import cornerbook.core.brake.BrakeSpecification;
 import cornerbook.core.brake.judge.BrakeSaid.Ground;
 import cornerbook.core.brake.judge.BrakeSaid.Label;
 import cornerbook.core.brake.judge.BrakeSaid.Pair;
@@ -40,6 +41,7 @@ public final class BrakePairFindings {
     /** New discs and drums bring their pads and shoes with them, which are then not asked for once more. */
     private static final List<Pair> AT_DISCS = List.of(Pair.DISCS, Pair.PADS);
 
+    private static final List<Pair> AT_DISCS_WITH_SHOES = List.of(Pair.DISCS, Pair.PADS, Pair.SHOES);
     private static final List<Pair> AT_DRUMS = List.of(Pair.DRUMS, Pair.SHOES);
 
     private BrakePairFindings() {}
@@ -82,7 +84,7 @@ public final class BrakePairFindings {
                     .filter(corner -> corner.axle() == axle)
                     .map(corner -> new BrakeCorner(corner, given.vehicle(), given.readings()))
                     .toList();
-            for (var pair : given.vehicle().axle(axle).brake().hasDrum() ? AT_DRUMS : AT_DISCS) {
+            for (var pair : pairs(given.vehicle().axle(axle).brake())) {
                 var due = due(axle, pair, corners, worn);
                 due.ifPresent(findings::add);
                 if (due.isPresent() && due.get().plainWords() instanceof BrakeSaid.PairAskedFor) {
@@ -131,6 +133,10 @@ public final class BrakePairFindings {
                 .todo(again && !half ? Todo.Action.MEASURE_AGAIN : Todo.Action.REPLACE_PAIR));
     }
 
+    private static List<Pair> pairs(BrakeSpecification brake) {
+        return brake.hasDrum() ? AT_DRUMS : brake.hasParkingShoes() ? AT_DISCS_WITH_SHOES : AT_DISCS;
+    }
+
     private static Measure replaced(Pair pair) {
         return switch (pair) {
             case PADS -> Measure.PADS_REPLACED;
@@ -154,7 +160,7 @@ public final class BrakePairFindings {
         return switch (pair) {
             case PADS -> at.thinnestPadMm();
             case DISCS -> at.discMm();
-            case SHOES -> at.valueMm(Measure.LINING_THICKNESS);
+            case SHOES -> at.valueMm(at.lining());
             case DRUMS -> at.valueMm(Measure.DRUM_DIAMETER);
         };
     }

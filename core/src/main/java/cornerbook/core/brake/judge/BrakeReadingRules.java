@@ -58,7 +58,7 @@ public final class BrakeReadingRules {
                                         brake.discNewMm(),
                                         DISC_THICKER_THAN_NEW_MM)
                                 : null;
-                    case LINING_THICKNESS ->
+                    case LINING_THICKNESS, LINING_OVER_RIVETS ->
                         brake.drum()
                                 .map(drum -> thicker(
                                         reading, corner, reading.value(), drum.liningNewMm(), THICKER_THAN_NEW_MM))

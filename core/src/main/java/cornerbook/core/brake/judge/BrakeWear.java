@@ -61,7 +61,7 @@ public record BrakeWear(Vehicle vehicle, List<Visit> visits, DistancePerDay dist
         return follow(
                 corner,
                 Measure.SHOES_REPLACED,
-                at -> at.valueMm(Measure.LINING_THICKNESS),
+                at -> at.valueMm(at.lining()),
                 WearPrior.lining(brake.liningNewMm()),
                 limitMm);
     }

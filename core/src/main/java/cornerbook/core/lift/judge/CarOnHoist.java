@@ -218,7 +218,11 @@ final class CarOnHoist {
                         .flatMap(List::stream)
                         .toList(),
                 SOURCE);
-        return verdict == Verdict.HOLDS ? finding : finding.todo(Todo.Action.LIFT_OTHERWISE, Todo.When.BEFORE_LIFTING);
+        return switch (verdict) {
+            case HOLDS -> finding;
+            case RUNS_OUT -> finding.todo(Todo.Action.LIFT_WITH_CARE, Todo.When.BEFORE_LIFTING);
+            case SPENT, UNSAFE -> finding.todo(Todo.Action.LIFT_OTHERWISE, Todo.When.BEFORE_LIFTING);
+        };
     }
 
     private Finding tips(double marginMm) {

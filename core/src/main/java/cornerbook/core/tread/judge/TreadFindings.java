@@ -171,31 +171,51 @@ public final class TreadFindings {
             evidence.add(atFitting);
         }
         evidence.addAll(grown(forecast));
-        evidence.add(new Evidence(
-                new TreadSaid.ChanceUntil(forecast.until()),
-                new Chance(forecast.probabilityHolds()),
-                new TreadSaid.Integrated(new Chance(forecast.confidence()))));
+        boolean below = lowestMm(forecast, groove) < forecast.limitMm();
+        if (!below) {
+            evidence.add(new Evidence(
+                    new TreadSaid.ChanceUntil(forecast.until()),
+                    new Chance(forecast.probabilityHolds()),
+                    new TreadSaid.Integrated(new Chance(forecast.confidence()))));
+        }
         var finding = new Finding(
                 new Subject(Subject.Part.WHEEL_SET, null, null, forecast.set().id()),
                 verdict,
-                new TreadSaid.SetHolds(
-                        forecast.set().season(),
-                        forecast.role(),
-                        depth(groove),
-                        new Chance(forecast.probabilityHolds()),
-                        forecast.until()),
+                below
+                        ? below(forecast, groove, limit)
+                        : new TreadSaid.SetHolds(
+                                forecast.set().season(),
+                                forecast.role(),
+                                depth(groove),
+                                new Chance(forecast.probabilityHolds()),
+                                forecast.until()),
                 plainWords(forecast, verdict, groove, asked(forecast, limit)),
-                forecast.horizon(),
-                forecast.probabilityHolds(),
+                below ? null : forecast.horizon(),
+                below ? null : (Double) forecast.probabilityHolds(),
                 lifeLeft,
                 evidence,
                 limitSource);
         return verdict == Verdict.HOLDS ? finding : todo(finding, forecast);
     }
 
+    /** The graver of the minima that it is below. */
+    private static Said below(SetForecast forecast, GrooveForecast groove, Limit limit) {
+        boolean legal = lowestMm(forecast, groove) < forecast.legalLimitMm();
+        return new TreadSaid.SetBelow(
+                forecast.set().season(),
+                forecast.role(),
+                depth(groove),
+                mm(legal ? forecast.legalLimitMm() : forecast.limitMm()),
+                legal || !limit.isHouseRule());
+    }
+
+    private static double lowestMm(SetForecast forecast, GrooveForecast groove) {
+        return Math.min(groove.depthMm(), forecast.lowestReadingMm());
+    }
+
     /** What was measured last counts as it is: a model must not talk a reading below the limit away. */
     private static Verdict verdict(SetForecast forecast, GrooveForecast groove, boolean lies) {
-        double lowestMm = Math.min(groove.depthMm(), forecast.lowestReadingMm());
+        double lowestMm = lowestMm(forecast, groove);
         if (lowestMm < forecast.legalLimitMm()) {
             return lies ? Verdict.SPENT : Verdict.UNSAFE;
         }
@@ -233,7 +253,7 @@ public final class TreadFindings {
             case SPENT ->
                 !goingOn
                         ? new TreadSaid.StoredWillNotLast(set, depth, minimum)
-                        : groove.depthMm() < forecast.limitMm() || forecast.horizon() == null
+                        : lowestMm(forecast, groove) < forecast.limitMm() || forecast.horizon() == null
                                 ? new TreadSaid.UsedUp(set, depth, minimum)
                                 : new TreadSaid.WillNotLast(set, depth, minimum, forecast.horizon());
             case RUNS_OUT ->

@@ -2,6 +2,7 @@ package cornerbook.core.tread.judge;
 
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.SetSpan;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
@@ -75,7 +76,15 @@ public final class TreadPatternFindings {
                                                 new Chance(TreadPattern.NAMED_FROM),
                                                 new Amount(TreadPattern.UNEVEN_MM, "mm", 1)))),
                         Label.PATTERN_SOURCE)
-                .todo(todo(named.cause()), Todo.When.BEFORE_NEXT_VISIT);
+                .todo(todo(named.cause()), when(forecast, lowestMm));
+    }
+
+    /** New tyres would wear as the old ones did: on a tyre that is worn down it is done before they go on. */
+    private static Todo.When when(SetForecast forecast, double lowestMm) {
+        if (lowestMm >= forecast.limitMm()) {
+            return Todo.When.BEFORE_NEXT_VISIT;
+        }
+        return forecast.role() == SetSpan.Role.COMING_OFF ? Todo.When.BEFORE_FITTING : Todo.When.NOW;
     }
 
     private static Todo.Action todo(TreadPattern.Cause cause) {

@@ -50,6 +50,14 @@ public interface TreadSaid extends Said {
 
     record DepthAtFitting(Amount lowest, Amount wise, boolean below) implements TreadSaid {}
 
+    /**
+     * A set that was read below its minimum, or has been run below it since: no chance is left to tell.
+     *
+     * @param law whether the law asks for that minimum, else we do
+     */
+    record SetBelow(SeasonKind season, SetSpan.Role role, Said depth, Amount minimum, boolean law)
+            implements TreadSaid {}
+
     record SetHolds(SeasonKind season, SetSpan.Role role, Said depth, Chance chance, LocalDate until)
             implements TreadSaid {}
 

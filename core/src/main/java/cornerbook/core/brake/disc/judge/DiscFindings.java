@@ -101,7 +101,10 @@ public final class DiscFindings {
             faces();
         }
         followed.forEach(each -> evidence.add(wear.evidence(null, each)));
-        evidence.add(forecast.evidence());
+        boolean below = !limit.holds(thicknessMm);
+        if (!below) {
+            evidence.add(forecast.evidence());
+        }
         boolean byThickness = faults.isEmpty();
         if (!byThickness) {
             words.removeIf(DiscSaid.ThickEnough.class::isInstance);
@@ -115,8 +118,8 @@ public final class DiscFindings {
                                 mm(minimumMm),
                                 faults.isEmpty() ? null : Listed.commas(faults)),
                         new Listed(words, Listed.Join.SENTENCES),
-                        byThickness ? forecast.horizon() : null,
-                        byThickness ? forecast.probability() : null,
+                        byThickness && !below ? forecast.horizon() : null,
+                        byThickness && !below ? (Double) forecast.probability() : null,
                         Math.clamp(
                                 (thicknessMm - minimumMm)
                                         / Math.max(0.1, at.brake().discNewMm() - minimumMm),

@@ -56,23 +56,24 @@ public final class DrumFindings {
 
     /** What lining and drum at each corner have to have. */
     public static List<ReadingLimit> limits(Case given) {
-        var legal = given.limit(Limit.Kind.PAD_LEGAL);
         return Arrays.stream(Corner.values())
                 .flatMap(corner -> given.vehicle().axle(corner.axle()).brake().drum().stream()
                         .flatMap(brake -> Stream.concat(
-                                liningLimits(corner, brake, legal).stream(), Stream.of(drumLimit(corner, brake)))))
+                                liningLimits(given, corner, brake).stream(), Stream.of(drumLimit(corner, brake)))))
                 .flatMap(limit -> GaugeError.told(limit).stream())
                 .toList();
     }
 
-    private static List<ReadingLimit> liningLimits(Corner corner, DrumBrake brake, Limit legal) {
+    private static List<ReadingLimit> liningLimits(Case given, Corner corner, DrumBrake brake) {
+        var measure = new BrakeCorner(corner, given.vehicle(), given.readings()).lining();
+        var legal = legal(given, measure);
         var subject = new Subject(Subject.Part.SHOE, corner, null, null);
         double minimumMm = minimumMm(brake, legal);
         var source = new DrumSaid.LiningSource(legal.citation());
         return List.of(
                 ReadingLimit.atLeast(
                         legal.value(),
-                        Measure.LINING_THICKNESS,
+                        measure,
                         subject,
                         Verdict.UNSAFE,
                         new DrumSaid.NotOnTheRoad(mm(legal.value())),
@@ -80,7 +81,7 @@ public final class DrumFindings {
                         Measure.SHOES_REPLACED),
                 ReadingLimit.atLeast(
                         minimumMm,
-                        Measure.LINING_THICKNESS,
+                        measure,
                         subject,
                         Verdict.SPENT,
                         new DrumSaid.ReplaceShoes(mm(minimumMm)),
@@ -100,15 +101,21 @@ public final class DrumFindings {
                 Measure.DRUM_REPLACED);
     }
 
+    private static Limit legal(Case given, Measure lining) {
+        return given.limit(
+                lining == Measure.LINING_OVER_RIVETS ? Limit.Kind.RIVETED_LINING_LEGAL : Limit.Kind.PAD_LEGAL);
+    }
+
     private static double minimumMm(DrumBrake brake, Limit legal) {
         return Math.max(brake.liningMinimumMm(), legal.value());
     }
 
     private Judgement lining() {
-        var legal = given.limit(Limit.Kind.PAD_LEGAL);
+        var measure = at.lining();
+        var legal = legal(given, measure);
         double minimumMm = minimumMm(brake, legal);
         boolean replaced = at.done(Measure.SHOES_REPLACED);
-        var read = at.read(Measure.LINING_THICKNESS);
+        var read = at.read(measure);
         boolean soaked = !replaced && at.done(Measure.LINING_SOAKED);
         var notJudged = read.isPresent() || replaced
                 ? List.<Said>of()
@@ -127,7 +134,7 @@ public final class DrumFindings {
                     new Evidence(BrakeSaid.Label.REPLACED, BrakeSaid.Label.AT_THIS_VISIT, BrakeSaid.Ground.RECORDED));
             verdict = forecast.verdict();
         } else if (read.isPresent()) {
-            verdict = byLimit(liningLimits(at.corner(), brake, legal), thicknessMm, forecast);
+            verdict = byLimit(liningLimits(given, at.corner(), brake), thicknessMm, forecast);
             words.add(
                     switch (verdict) {
                         case UNSAFE -> new DrumSaid.BelowLegal(at.corner());
@@ -138,7 +145,10 @@ public final class DrumFindings {
                         case RUNS_OUT -> new DrumSaid.MayReachLimit(at.corner());
                         case HOLDS -> new DrumSaid.Enough(at.corner());
                     });
-            evidence.add(new Evidence(Label.LINING, mm(thicknessMm), Evidence.howRead(read.get())));
+            evidence.add(new Evidence(
+                    measure == Measure.LINING_OVER_RIVETS ? Label.LINING_OVER_RIVETS : Label.LINING,
+                    mm(thicknessMm),
+                    Evidence.howRead(read.get())));
             tooNear(thicknessMm, legal.value(), minimumMm);
         }
         evidence.add(new Evidence(
@@ -157,12 +167,13 @@ public final class DrumFindings {
                 List.of(finding(
                         Subject.Part.SHOE,
                         verdict,
-                        replaced
-                                ? new DrumSaid.NewShoesTitle(at.corner(), mm(thicknessMm))
-                                : read.isPresent()
-                                        ? new DrumSaid.LiningTitle(at.corner(), mm(thicknessMm), mm(minimumMm))
-                                        : new DrumSaid.SoakedTitle(at.corner()),
-                        soaked ? Optional.empty() : Optional.of(forecast),
+                        soaked
+                                ? new DrumSaid.SoakedTitle(at.corner())
+                                : replaced
+                                        ? new DrumSaid.NewShoesTitle(at.corner(), mm(thicknessMm))
+                                        : new DrumSaid.LiningTitle(at.corner(), mm(thicknessMm), mm(minimumMm)),
+                        soaked || thicknessMm < minimumMm ? Optional.empty() : Optional.of(forecast),
+                        soaked,
                         (thicknessMm - minimumMm) / Math.max(0.1, brake.liningNewMm() - minimumMm),
                         new DrumSaid.LiningSource(legal.citation()))),
                 notJudged);
@@ -221,7 +232,8 @@ public final class DrumFindings {
                                         ? new DrumSaid.NewDrumTitle(at.corner())
                                         : new DrumSaid.DrumTitle(
                                                 at.corner(), diameter(diameterMm), diameter(discardMm)),
-                        cracks > 0 ? Optional.empty() : Optional.of(forecast),
+                        cracks > 0 || diameterMm > discardMm ? Optional.empty() : Optional.of(forecast),
+                        cracks > 0,
                         (discardMm - diameterMm) / (discardMm - brake.drumNewMm()),
                         Ground.DISCARD_DIAMETER)),
                 notJudged);
@@ -242,13 +254,15 @@ public final class DrumFindings {
     /**
      * A finding that is dated by its wear.
      *
-     * @param forecast empty where something else decides, which has no date
+     * @param forecast empty where a reading decides, which has no date
+     * @param seen whether it is one that needs no gauge
      */
     private Finding finding(
             Subject.Part part,
             Verdict verdict,
             Said title,
             Optional<BrakeWear.Forecast> forecast,
+            boolean seen,
             double lifeLeft,
             Said source) {
         forecast.ifPresent(each -> evidence.add(each.evidence()));
@@ -259,11 +273,11 @@ public final class DrumFindings {
                         Listed.sentences(words),
                         forecast.map(BrakeWear.Forecast::horizon).orElse(null),
                         forecast.map(BrakeWear.Forecast::probability).orElse(null),
-                        forecast.isEmpty() ? 0 : Math.clamp(lifeLeft, 0, 1),
+                        seen ? 0 : Math.clamp(lifeLeft, 0, 1),
                         evidence,
                         source)
                 .todo(
-                        forecast.isPresent() && words.stream().anyMatch(GaugeError.TooNearToTell.class::isInstance)
+                        !seen && words.stream().anyMatch(GaugeError.TooNearToTell.class::isInstance)
                                 ? Todo.Action.MEASURE_AGAIN
                                 : Todo.Action.REPLACE_PAIR);
     }

@@ -9,6 +9,7 @@ public interface DrumSaid extends Said {
     /** What a piece of evidence is. */
     enum Label implements DrumSaid {
         LINING,
+        LINING_OVER_RIVETS,
         LEGAL_MINIMUM,
         DIAMETER,
         DISCARD_DIAMETER,
@@ -19,12 +20,14 @@ public interface DrumSaid extends Said {
     /** How something was come by. */
     enum Ground implements DrumSaid {
         DISCARD_DIAMETER,
+        USUAL_PARKING_LINING,
         CRACK_LAW,
         SOAKED_LAW
     }
 
     /** What was not read. */
     enum NotRead {
+        PARKING_LINING,
         LINING,
         DRUM
     }
@@ -49,6 +52,25 @@ public interface DrumSaid extends Said {
     record SoakedTitle(Corner corner) implements DrumSaid {}
 
     record Soaked() implements DrumSaid {}
+
+    /** The shoes of the parking brake inside the disc, their lining as it was read. */
+    record ParkingLiningTitle(Corner corner, Amount lining, Amount minimum) implements DrumSaid {}
+
+    record NewParkingShoesTitle(Corner corner) implements DrumSaid {}
+
+    record SoakedParkingShoesTitle(Corner corner) implements DrumSaid {}
+
+    record NewParkingShoes(Corner corner) implements DrumSaid {}
+
+    record ParkingLiningWorn(Corner corner) implements DrumSaid {}
+
+    record ParkingLiningEnough(Corner corner) implements DrumSaid {}
+
+    /** The lining of the parking brake cannot hold when it is soaked. */
+    record ParkingLiningSoaked() implements DrumSaid {}
+
+    /** While the gauge is in the hand: the minimum of the parking brake's lining. */
+    record ReplaceParkingShoes(Amount minimum) implements DrumSaid {}
 
     record LiningSource(Said citation) implements DrumSaid {}
 

@@ -293,12 +293,15 @@ public final class PadFindings {
             wear.pad(at.corner(), side, minimumMm).ifPresent(followed -> evidence.add(wear.evidence(side, followed)));
         }
         // What is uneven or wrongly fitted has no date: then the date of the thickness would be read as its own.
-        boolean byThickness = verdict == Verdict.HOLDS || verdict == forecast.verdict();
-        evidence.add(forecast.evidence());
+        boolean below = thinnestMm < minimumMm;
+        boolean byThickness = !below && (verdict == Verdict.HOLDS || verdict == forecast.verdict());
+        if (!below) {
+            evidence.add(forecast.evidence());
+        }
         if (verdict != Verdict.HOLDS && words.size() > 1) {
             words.removeIf(PadSaid.Enough.class::isInstance);
         }
-        return new Finding(
+        var finding = new Finding(
                         new Subject(Subject.Part.PAD, at.corner(), null, null),
                         verdict,
                         title,
@@ -315,9 +318,12 @@ public final class PadFindings {
                 .todo(
                         words.stream().anyMatch(PadFindings::asksToReadAgain) && !indicatorTells()
                                 ? Todo.Action.MEASURE_AGAIN
-                                : byThickness || verdict != Verdict.RUNS_OUT
+                                : byThickness || below || verdict != Verdict.RUNS_OUT
                                         ? Todo.Action.REPLACE_PAIR
                                         : Todo.Action.SERVICE_BRAKE);
+        return verdict == Verdict.HOLDS && words.stream().anyMatch(PadSaid.LookFirst.class::isInstance)
+                ? finding.todo(Todo.Action.INSPECT, Todo.When.AT_NEXT_VISIT)
+                : finding;
     }
 
     private static boolean asksToReadAgain(Said sentence) {

@@ -74,6 +74,49 @@ class DrumFindingsTest {
                 .isEqualTo(verdict);
     }
 
+    /**
+     * Riveted lining is read over the rivet heads: 1 mm by Québec's law (C-24.2, r. 32, ss. 31 and 135), 1/32 in over the fastener by
+     * 49 CFR 570.59(c). 1.2 mm is unsafe of bonded lining and is not of riveted.
+     */
+    @ParameterizedTest
+    @CsvSource({"0.7, UNSAFE", "1.2, SPENT", "1.5, SPENT", "3.5, HOLDS"})
+    void rivetedLiningIsHeldAgainstItsOwnLaw(double overRivetsMm, Verdict verdict) {
+        var riveted = Cars.withRearDrums(new DrumBrake(180, 181, 4, 1.6), riveted(true));
+        var judged = judged(riveted, corner(Measure.LINING_OVER_RIVETS, overRivetsMm));
+        assertThat(judged.findings())
+                .filteredOn(finding -> finding.subject().part() == Part.SHOE)
+                .singleElement()
+                .satisfies(shoes -> assertThat(shoes.verdict()).isEqualTo(verdict));
+        assertThat(ReadingLimit.broken(
+                                DrumFindings.limits(Cases.of(riveted, Cars.visit(List.of()))
+                                                .last())
+                                        .stream()
+                                        .filter(limit -> limit.measure() == Measure.LINING_OVER_RIVETS)
+                                        .toList(),
+                                overRivetsMm)
+                        .isPresent())
+                .isEqualTo(verdict != Verdict.HOLDS);
+    }
+
+    /** Only one of the two is asked for, and bonded is what nobody calls riveted. */
+    @Test
+    void liningIsAskedForAsItIsFastened() {
+        var riveted = Cars.withRearDrums(new DrumBrake(180, 181, 4, 1), riveted(true));
+        assertThat(WorkStep.DRUM.measures(Measure.Carrier.CORNER, riveted, Axle.REAR))
+                .contains(Measure.LINING_OVER_RIVETS)
+                .doesNotContain(Measure.LINING_THICKNESS);
+        assertThat(WorkStep.DRUM.measures(Measure.Carrier.CORNER, CAR, Axle.REAR))
+                .contains(Measure.LINING_THICKNESS)
+                .doesNotContain(Measure.LINING_OVER_RIVETS);
+        var disc = Cars.vehicle().rear().brake().friction();
+        assertThatThrownBy(() -> new BrakeSpecification(disc, false, riveted(false)))
+                .isInstanceOf(Refused.class);
+    }
+
+    private static BrakeDetails riveted(boolean riveted) {
+        return new BrakeDetails(null, null, null, null, null, null, riveted, null);
+    }
+
     /** "A crack that extends to the outer edge of the friction surface or on another part of the drum" is major (s. 174). */
     @ParameterizedTest
     @CsvSource({"1, SPENT", "2, UNSAFE"})
@@ -230,7 +273,11 @@ class DrumFindingsTest {
     }
 
     private static Judgement findings(Reading... readings) {
-        return BrakeFindings.judge(Cases.of(CAR, Cars.visit(List.of(readings)))
+        return judged(CAR, readings);
+    }
+
+    private static Judgement judged(Vehicle car, Reading... readings) {
+        return BrakeFindings.judge(Cases.of(car, Cars.visit(List.of(readings)))
                 .until(Cars.AUTUMN.plusDays(180))
                 .last());
     }
