@@ -433,6 +433,7 @@ declare namespace bay {
 
   type Outbox = import("./bay-outbox.mjs").Outbox;
   type Visit = import("./bay-visit.mjs").Visit;
+  type TypingPace = import("./bay-gauge.mjs").TypingPace;
   type Tray = import("./bay-tray.mjs").Tray;
   type View = import("./bay-sheet.mjs").SheetView;
 
@@ -489,5 +490,5 @@ declare namespace bay {
   type Child = Node | string | null | undefined | false;
 
   /** Of an element, by the names that scripts use; an attribute that has no such name by its own. */
-  type Properties<E> = Partial<Omit<E, "list">> & { [attribute: `aria-${string}`]: string; role?: string; list?: string };
+  type Properties<E> = Partial<Omit<E, "list">> & { [attribute: `aria-${string}` | `data-${string}`]: string; role?: string; list?: string };
 }

@@ -2,12 +2,12 @@
 import { departStep } from "./bay-depart.mjs";
 import { byId, h, note } from "./bay-dom.mjs";
 import { FieldView } from "./bay-field.mjs";
-import { catchStrayValues, follows } from "./bay-gauge.mjs";
+import { catchStrayValues, follows, TypingPace } from "./bay-gauge.mjs";
 import { odometer } from "./bay-odometer.mjs";
 import { chosen, people, walk } from "./bay-person.mjs";
 import { photos } from "./bay-photo.mjs";
 import { remarks } from "./bay-remark.mjs";
-import { byTool, fieldsOf, inOrderOf } from "./bay-steps.mjs";
+import { byTool, fieldsOf, inOrderOf, nextCorner, nextPlace } from "./bay-steps.mjs";
 import { tools } from "./bay-tools.mjs";
 import { torqueStep } from "./bay-torque.mjs";
 import { Tray } from "./bay-tray.mjs";
@@ -22,6 +22,7 @@ export class SheetView {
   #updates = [];
   #drawnFor = "";
   #title = h("h2");
+  #pace = new TypingPace();
 
   /** @param {bay.Visit} visit */
   constructor(visit) {
@@ -31,7 +32,8 @@ export class SheetView {
     addEventListener("hashchange", () => this.show());
     people.addEventListener("change", () => this.update());
     catchStrayValues(
-      (at) => this.#inputs().find((input) => input.value === "" && input.checkVisibility() && follows(input, at)),
+      this.#pace,
+      (at) => (document.querySelector("dialog[open]") ? undefined : this.#empty().find((input) => follows(input, at)) ?? this.#atNextCorner(at)),
       () => this.tray,
     );
   }
@@ -54,6 +56,26 @@ export class SheetView {
   /** Where values are typed, in the order of the hands. */
   #inputs() {
     return this.#views.flatMap((view) => view.input ?? []);
+  }
+
+  #empty() {
+    return this.#inputs().filter((input) => input.value === "" && input.checkVisibility());
+  }
+
+  /**
+   * A gauge that typed the last value of a corner goes on at the next one, with the value that is typed where that one's step is
+   * opened.
+   *
+   * @param {Element} at
+   */
+  #atNextCorner(at) {
+    const next = at.matches("#next .main") && this.#empty().length === 0 ? nextCorner(this.steps, this.step) : undefined;
+    if (!next || !this.visit.progress(next).missing.some((each) => "field" in each && each.field.words.length === 0)) {
+      return undefined;
+    }
+    history.pushState(null, "", `#${next.id}`);
+    this.show();
+    return this.#empty()[0];
   }
 
   show() {
@@ -149,7 +171,7 @@ export class SheetView {
    * @param {boolean} apart
    */
   #add(field, apart) {
-    const view = new FieldView(this.visit, this.tray, field, (from, toWords) => this.#moveOn(from, toWords), apart);
+    const view = new FieldView(this.visit, this.tray, field, (from, toWords, filling) => this.#moveOn(from, toWords, filling), this.#pace, apart);
     this.#views.push(view);
     return view;
   }
@@ -167,14 +189,14 @@ export class SheetView {
   }
 
   /**
-   * A value goes on to the next one to be typed; a choice, and the Tab key, to the next place of either kind. What is folded
-   * away is passed by.
+   * Past the last place to the next step.
    *
    * @param {FieldView} from
    * @param {boolean} toWords
+   * @param {boolean} filling
    */
-  #moveOn(from, toWords) {
-    const next = this.#views.slice(this.#views.indexOf(from) + 1).find((view) => view.place.checkVisibility() && (toWords || view.input));
+  #moveOn(from, toWords, filling) {
+    const next = nextPlace(this.#views, from, toWords, filling);
     const target = next ? next.input ?? next.place.querySelector("button") : byId("next").querySelector("a.main");
     if (target instanceof HTMLElement) {
       target.focus();

@@ -105,11 +105,12 @@ function place(visit, corner, chosenAt) {
   /**
    * @param {string} name
    * @param {string} label
+   * @param {string} takes what of digits alone it can be; a reading of a gauge is none of it
    */
-  const typed = (name, label) => h("input", { id: `${name}.${corner}`, type: "text", maxLength: 40, autocomplete: "off", autocapitalize: "characters", spellcheck: false, placeholder: "\u2013", "aria-label": say("label-at", { label, corner: cornerName(corner) }) });
-  const tag = typed("tag", say("tag"));
-  const code = typed("dateCode", say("date-code"));
-  const sensor = typed("sensor", say("sensor"));
+  const typed = (name, label, takes) => h("input", { "data-takes": takes, id: `${name}.${corner}`, type: "text", maxLength: 40, autocomplete: "off", autocapitalize: "characters", spellcheck: false, placeholder: "\u2013", "aria-label": say("label-at", { label, corner: cornerName(corner) }) });
+  const tag = typed("tag", say("tag"), "\\d{4,}");
+  const code = typed("dateCode", say("date-code"), "\\d{4}");
+  const sensor = typed("sensor", say("sensor"), "\\d{6,}");
   // A scanner types the tag and Enter.
   const look = () => {
     const { came, storePlace } = sheet.wheels[select.value] ?? {};
@@ -135,7 +136,9 @@ function place(visit, corner, chosenAt) {
     input.addEventListener("keydown", (event) => {
       if (event.key === "Enter") {
         event.preventDefault();
-        (fields[index + 1]?.input ?? tag).focus();
+        const next = fields[index + 1]?.input ?? tag;
+        next.focus();
+        next.select();
       }
     });
   }
