@@ -102,6 +102,11 @@ declare namespace bay {
     expected?: Expected;
   }
 
+  /** A place for a reading of a wheel that has no corner yet; the field's corner is the one that it may go to. */
+  interface StoredField extends Field {
+    wheel: string;
+  }
+
   interface Choice {
     written: string;
     label: string;
@@ -197,6 +202,13 @@ declare namespace bay {
     departed?: Departed;
     remarks: Record<string, string>;
     advised: Advised[];
+    plans: Plan[];
+  }
+
+  interface Plan {
+    set: string;
+    wheelAt: AtCorners;
+    hint: ForAll<string>;
   }
 
   interface Advised {

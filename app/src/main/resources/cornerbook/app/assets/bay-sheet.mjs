@@ -131,7 +131,7 @@ export class SheetView {
 
   /** What decides which fields there are, and their words: language, units, the way round the car, the wheels that go on. */
   #drawing() {
-    return [chosen().language, chosen().units, ...walk().map((corner) => `${corner} ${this.visit.leaving(corner)}`)].join();
+    return [chosen().language, chosen().units, ...walk().map((corner) => `${corner} ${this.visit.leaving(corner)}`), this.visit.goingOn()?.set].join();
   }
 
   /**
@@ -183,7 +183,7 @@ export class SheetView {
    */
   #walkByTool(step) {
     if (!step.corner) {
-      const fields = byTool(walk(), fieldsOf(step));
+      const fields = byTool(walk(), this.#views.map(({ field }) => field));
       this.#views.sort((one, other) => fields.indexOf(one.field) - fields.indexOf(other.field));
     }
   }
@@ -275,6 +275,23 @@ export class SheetView {
       }),
       h("div", { className: "body", ariaHidden: "true" }, h("span", {}, say("front"))),
     );
+  }
+
+  /**
+   * Wheels that have no corner yet, each with what is read of it, and what there is to say of it.
+   *
+   * @param {bay.StoredField[]} fields
+   * @param {(wheel: string) => string} saidOf
+   */
+  wheelByWheel(fields, saidOf) {
+    const wheels = [...new Set(byTool(walk(), fields).map(({ wheel }) => wheel))];
+    return h("div", { className: "rack" }, ...wheels.map((wheel) => {
+      const here = fields.filter((field) => field.wheel === wheel);
+      const views = here.map((field) => this.#add(field, true));
+      const said = h("small", {});
+      this.onUpdate(() => (said.textContent = saidOf(wheel)));
+      return h("section", { className: "corner" }, h("h3", {}, wheel, said), h("div", { className: `spots spots-${here.length}` }, ...views.map((view) => view.element)), ...views.map((view) => view.below));
+    }));
   }
 
   /**

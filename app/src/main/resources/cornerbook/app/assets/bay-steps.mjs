@@ -16,12 +16,13 @@ export function inOrderOf(walk, steps) {
 /**
  * Fields as one tool after the other goes round the whole car.
  *
+ * @template {bay.Field} F
  * @param {bay.Corner[]} walk
- * @param {bay.Field[]} fields
+ * @param {F[]} fields
  */
 export function byTool(walk, fields) {
   const measures = fields.map((field) => field.measure);
-  /** @param {bay.Field} field */
+  /** @param {F} field */
   const place = (field) => measures.indexOf(field.measure) * walk.length + (field.corner ? walk.indexOf(field.corner) : -1);
   return [...fields].sort((one, other) => place(one) - place(other));
 }
