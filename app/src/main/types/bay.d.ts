@@ -28,6 +28,13 @@ declare namespace bay {
     people: string[];
     tools: Tool[];
     limits: Limit[];
+    matters: Matter[];
+  }
+
+  interface Matter {
+    words: string;
+    day: string;
+    set?: string;
   }
 
   interface Odometer {

@@ -90,7 +90,7 @@ export class SheetView {
     const ticks = step.kind === "TORQUE" ? [] : step.ticks.map((tick) => this.ticked(tick));
     const title = h("h2", { tabIndex: -1 }, step.title);
     this.#title = title;
-    byId("main").replaceChildren(title, ["RECEIVE", "DEPART"].includes(step.id) ? whereabouts(this) : "", ...step.cautions.map(minded), ...tools(this, step), step.id === "RECEIVE" ? odometer(this) ?? "" : "", h("div", { className: "ticks" }, ...ticks.slice(0, -1)), ...parts, ...ticks.slice(-1), ...sources(step), ...(step.corner || step.id === "RECEIVE" ? [photos(this, step.corner)] : []), remarks(this, step));
+    byId("main").replaceChildren(title, ["RECEIVE", "DEPART"].includes(step.id) ? whereabouts(this) : "", ...step.cautions.map(minded), ...tools(this, step), ...(step.id === "RECEIVE" ? openMatters(this.visit.sheet) : []), step.id === "RECEIVE" ? odometer(this) ?? "" : "", h("div", { className: "ticks" }, ...ticks.slice(0, -1)), ...parts, ...ticks.slice(-1), ...sources(step), ...(step.corner || step.id === "RECEIVE" ? [photos(this, step.corner)] : []), remarks(this, step));
     const at = this.steps.indexOf(step);
     /**
      * @param {bay.Step | undefined} to
@@ -148,17 +148,39 @@ export class SheetView {
     const open = all.reduce((sum, { missing }) => sum + missing.length, this.visit.openPoints().length);
     byId("steps").replaceChildren(
       ...all.map(({ step, done, of }) => {
-        const words = step.kind === "DEPART" ? say("open", { n: open }) : of > 0 ? say("done-of", { done, of }) : "";
+        const asks = this.visit.asksIn(step);
+        const words = asks ? say("asks-you") : step.kind === "DEPART" ? say("open", { n: open }) : of > 0 ? say("done-of", { done, of }) : "";
         return h(
           "a",
-          { href: `#${step.id}`, className: of > 0 && done === of ? "all" : "", ...(step === this.step ? { "aria-current": "step" } : {}) },
+          { href: `#${step.id}`, className: asks ? "asks" : of > 0 && done === of ? "all" : "", ...(step === this.step ? { "aria-current": "step" } : {}) },
           step.tab,
           words ? h("small", {}, words) : null,
         );
       }),
     );
+    const waiting = all.find(({ step }) => this.visit.asksIn(step))?.step;
+    const needs = byId("needs");
+    needs.hidden = !waiting;
+    needs.textContent = waiting ? say("needs-you-at", { step: waiting.title }) : "";
+    needs.onclick = () => waiting && this.#goToWhatAsks(waiting);
     const now = byId("steps").querySelector("[aria-current]");
     byId("steps").scrollLeft = now instanceof HTMLElement ? now.offsetLeft - 60 : 0;
+  }
+
+  /**
+   * Opens a step where something waits for a person's word, and brings it before the eyes.
+   *
+   * @param {bay.Step} step
+   */
+  #goToWhatAsks(step) {
+    history.pushState(null, "", `#${step.id}`);
+    this.show();
+    const question = byId("main").querySelector(".below .note, #odometer\\.said .note");
+    for (let around = question?.closest("details"); around; around = around.parentElement?.closest("details") ?? null) {
+      around.open = true;
+    }
+    question?.parentElement?.querySelector("button")?.focus({ preventScroll: true });
+    question?.scrollIntoView({ block: "center" });
   }
 
   /** @param {bay.Field} field */
@@ -207,14 +229,15 @@ export class SheetView {
 
   /** @param {bay.Group} group */
   group({ title, hints, fields, folded, soundAtOnce }) {
-    const parts = [...hints.map(({ words }) => note("caution", words)), ...this.#fields(fields)];
+    const cautions = hints.map(({ words }) => note("caution", words));
+    const parts = this.#fields(fields);
     if (!folded) {
-      return h("section", {}, title ? h("h3", {}, title) : null, ...parts);
+      return h("section", {}, title ? h("h3", {}, title) : null, ...cautions, ...this.#atOnce(fields), ...parts);
     }
     const read = () => fields.filter((field) => this.visit.read(field) !== "").length;
     const count = h("small", {});
     this.onUpdate(() => (count.textContent = read() > 0 ? say("read", { n: read() }) : ""));
-    const details = h("details", { open: read() > 0 }, h("summary", {}, title, count), ...parts);
+    const details = h("details", { open: read() > 0 }, h("summary", {}, title, count), ...cautions, ...parts);
     // A sheet that an older server made has none.
     const looked = fields.filter((field) => soundAtOnce?.includes(field.measure) && this.visit.applies(field));
     return looked.length > 0 ? h("div", { className: "look" }, this.#allSound(title, looked), details) : details;
@@ -234,6 +257,37 @@ export class SheetView {
     this.onUpdate(() => {
       button.ariaPressed = String(open().length === 0);
       button.textContent = say("all-sound", { step: title, seen: seen() });
+    });
+    return button;
+  }
+
+  /**
+   * One tap where several of a corner are as they should be, one for those of all four; what was answered before stays.
+   *
+   * @param {bay.Field[]} fields
+   */
+  #atOnce(fields) {
+    const asked = fields.filter((field) => field.corner && field.words.length > 0 && this.visit.applies(field));
+    const [first] = asked;
+    const word = first?.words[0];
+    if (!word || asked.length < 2 || asked.some((field) => field.words[0]?.written !== word.written)) {
+      return [];
+    }
+    const measures = new Set(asked.map(({ measure }) => measure));
+    const everywhere = this.steps.filter(({ corner }) => corner).flatMap(fieldsOf).filter((field) => measures.has(field.measure) && field.words[0]?.written === word.written && this.visit.applies(field));
+    return [h("div", { className: "row at-once" }, this.#answerAll(asked, say("all-here", { word: word.label })), this.#answerAll(everywhere, say("all-corners", { word: word.label })))];
+  }
+
+  /**
+   * @param {bay.Field[]} fields
+   * @param {string} words
+   */
+  #answerAll(fields, words) {
+    const open = () => fields.filter((field) => this.visit.read(field) === "");
+    const button = h("button", { type: "button", className: "tick", onclick: () => Promise.all(open().map((field) => this.visit.enter(field, field.words[0]?.written ?? ""))) }, words);
+    this.onUpdate(() => {
+      button.ariaPressed = String(open().length === 0);
+      button.disabled = open().length === 0;
     });
     return button;
   }
@@ -329,6 +383,17 @@ export class SheetView {
  */
 function minded({ words, address }) {
   return address ? note("asks", words, " ", h("a", { className: "button quiet", href: address }, say("give-it"))) : note("caution", words);
+}
+
+/**
+ * What was asked for at the last visit, and what was left open.
+ *
+ * @param {bay.Sheet} sheet
+ */
+function openMatters({ matters }) {
+  // A sheet that an older server made has none.
+  const [first] = matters ?? [];
+  return first ? [h("section", { className: "matters" }, h("h3", {}, say("open-since", { day: first.day })), h("ul", {}, ...matters.map(({ words }) => h("li", {}, words))))] : [];
 }
 
 /**

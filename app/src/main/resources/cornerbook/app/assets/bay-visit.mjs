@@ -9,6 +9,7 @@ const SECOND_CHECK = "SECOND_CHECK";
 const TIGHT = "TIGHT.";
 const NOT = "NOT.";
 const WHEELS_ON = "WHEELS_ON";
+const RECEIVE = "RECEIVE";
 const ALWAYS = "ALWAYS";
 /** @type {bay.Corner[]} */
 const CORNERS = ["LF", "RF", "LR", "RR"];
@@ -119,7 +120,7 @@ export class Visit extends EventTarget {
    * @param {bay.Corner} corner
    */
   leaving(corner) {
-    const entry = this.here("leaving").at(-1);
+    const entry = this.here("leaving").findLast((each) => !each.refused);
     return (entry?.wheels ?? this.state.leftOn)[corner];
   }
 
@@ -387,6 +388,24 @@ export class Visit extends EventTarget {
   }
 
   /**
+   * Whether a value waits for a person's word: its reason, or which of two counts.
+   *
+   * @param {bay.Field} field
+   */
+  #asks(field) {
+    return ["held", "rival", "refused"].includes(this.look(field).where);
+  }
+
+  /**
+   * Whether something in a step waits for a person's word.
+   *
+   * @param {bay.Step} step
+   */
+  asksIn(step) {
+    return fieldsOf(step).some((field) => this.applies(field) && this.#asks(field)) || (step.id === RECEIVE && ["held", "refused"].includes(this.odometer().where)) || (step.kind === "WHEELS" && this.here("leaving").some((entry) => entry.refused));
+  }
+
+  /**
    * What a step waits for, each a field, a tick or the wheels, and of how many places; what most visits do without does not count.
    *
    * @param {bay.Step} step
@@ -396,12 +415,15 @@ export class Visit extends EventTarget {
     const fields = step.groups.filter((group) => !group.folded).flatMap((group) => group.fields).filter((field) => this.applies(field));
     // A wheel is tight by its ticks, too; what the wrench showed need not be typed.
     /** @param {bay.Field} field */
-    const open = (field) => (field.measure === "WHEEL_TORQUE" ? !this.torqued(field.corner) : this.read(field) === "");
+    const open = (field) => (field.measure === "WHEEL_TORQUE" ? !this.torqued(field.corner) : !saysDone(field, this.read(field)) || this.#asks(field));
     const ticks = step.kind === "TORQUE" ? [] : step.ticks;
     // Its places are not there before it is known which wheels go on.
     const waits = ["CAR", "TORQUE"].includes(step.kind) && fieldsOf(step).some((field) => field.goesOn) && !fields.some((field) => field.goesOn);
     const goingOn = step.kind === "WHEELS" && !this.isFitted ? this.goingOn() : undefined;
     fields.push(...(goingOn ? this.fieldsOutOfStore(goingOn) : []));
+    // What was answered "not done", or asks something, is open wherever it stands.
+    const folded = step.groups.filter((group) => group.folded).flatMap((group) => group.fields).filter((field) => this.applies(field) && (saysNotDone(field, this.read(field)) || this.#asks(field)));
+    fields.push(...folded);
     const missing = [
       ...fields.filter(open).map((field) => ({ field })),
       ...ticks.filter((tick) => !this.done(tick.key)).map((tick) => ({ tick })),

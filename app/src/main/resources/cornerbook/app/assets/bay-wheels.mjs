@@ -121,8 +121,11 @@ function outOfStore(view, goingOn) {
     return button;
   });
   const fields = goingOn ? visit.fieldsOutOfStore(goingOn) : [];
+  // A sheet that an older server made has none.
+  const matters = (visit.sheet.matters ?? []).filter(({ set }) => set !== undefined && set === goingOn?.set);
   return [
     ...(choices.length > 1 ? [h("h3", {}, say("which-set")), h("div", { className: "ticks" }, ...choices)] : []),
+    ...matters.map(({ words, day }) => note("asks", say("of-day", { day, words }))),
     ...(fields.length > 0 ? [h("h3", {}, say("out-of-store")), view.wheelByWheel(fields, (wheel) => {
       const corner = walk().find((each) => visit.goingOn()?.wheelAt[each] === wheel);
       return corner ? say("goes-to", { corner: cornerName(corner) }) : "";
@@ -140,7 +143,8 @@ function outOfStore(view, goingOn) {
  */
 function place(visit, corner, chosenAt) {
   const { sheet } = visit;
-  const standing = visit.leaving(corner) ?? planned(visit).wheelAt[corner] ?? "";
+  const refused = visit.here("leaving").findLast((entry) => Boolean(entry.refused));
+  const standing = (refused?.wheels ?? {})[corner] ?? visit.leaving(corner) ?? planned(visit).wheelAt[corner] ?? "";
   const select = h("select", { id: `wheel.${corner}` }, ...Object.entries(sheet.wheels).map(([tag, wheel]) => h("option", { value: tag, selected: tag === standing }, `${tag}, ${wheel.season}`)));
   const ran = h("small");
   const store = h("p", { className: "ghost" });
