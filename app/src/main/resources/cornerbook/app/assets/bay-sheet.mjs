@@ -108,7 +108,7 @@ export class SheetView {
 
   /** The hands go on where something is missing. */
   focus() {
-    (this.#inputs().find((input) => input.value === "") ?? this.#title).focus({ preventScroll: true });
+    (this.#empty()[0] ?? this.#title).focus({ preventScroll: true });
   }
 
   update() {
@@ -149,7 +149,7 @@ export class SheetView {
     byId("steps").replaceChildren(
       ...all.map(({ step, done, of }) => {
         const asks = this.visit.asksIn(step);
-        const words = asks ? say("asks-you") : step.kind === "DEPART" ? say("open", { n: open }) : of > 0 ? say("done-of", { done, of }) : "";
+        const words = step.kind === "DEPART" ? say("open", { n: open }) : of > 0 ? say("done-of", { done, of }) : asks ? say("asks-you") : "";
         return h(
           "a",
           { href: `#${step.id}`, className: asks ? "asks" : of > 0 && done === of ? "all" : "", ...(step === this.step ? { "aria-current": "step" } : {}) },
@@ -287,7 +287,6 @@ export class SheetView {
     const button = h("button", { type: "button", className: "tick", onclick: () => Promise.all(open().map((field) => this.visit.enter(field, field.words[0]?.written ?? ""))) }, words);
     this.onUpdate(() => {
       button.ariaPressed = String(open().length === 0);
-      button.disabled = open().length === 0;
     });
     return button;
   }

@@ -127,7 +127,8 @@ function outOfStore(view, goingOn) {
     ...(choices.length > 1 ? [h("h3", {}, say("which-set")), h("div", { className: "ticks" }, ...choices)] : []),
     ...matters.map(({ words, day }) => note("asks", say("of-day", { day, words }))),
     ...(fields.length > 0 ? [h("h3", {}, say("out-of-store")), view.wheelByWheel(fields, (wheel) => {
-      const corner = walk().find((each) => visit.goingOn()?.wheelAt[each] === wheel);
+      const { wheelAt = /** @type {bay.AtCorners} */ ({}) } = visit.goingOn() ?? {};
+      const corner = walk().find((each) => wheelAt[each] === wheel);
       return corner ? say("goes-to", { corner: cornerName(corner) }) : "";
     })] : []),
     h("h3", {}, say("where-each-goes")),
