@@ -175,7 +175,7 @@ final class BayHandler {
                 desk.book().visits().getState(visitId),
                 findings,
                 Advice.of(open.history(), open.visit(), findings),
-                new WheelProposal(desk.assessor(), open).stored(),
+                new WheelProposal(desk.assessor(), open).readOutOfStore(),
                 watch.people(visitId),
                 desk.now());
     }

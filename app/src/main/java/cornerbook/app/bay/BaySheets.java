@@ -72,7 +72,8 @@ final class BaySheets {
         var limits = limits(open);
         var matters = matters(open);
         var rules = desk.leavingRules(open);
-        return BayReader.forAll(bay -> make(open, assets, proposal, treads, thicknesses, tools, limits, rules, matters, bay));
+        return BayReader.forAll(
+                bay -> make(open, assets, proposal, treads, thicknesses, tools, limits, rules, matters, bay));
     }
 
     private BaySheet make(

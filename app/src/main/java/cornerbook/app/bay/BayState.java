@@ -27,7 +27,7 @@ import org.jspecify.annotations.Nullable;
  * @param departed null while the car is in the bay
  * @param remarks what stands written, by its topic
  * @param advised what the customer may decline, gravest first
- * @param plans where the wheels of each stored set go, by all that was read of them until now; none once wheels are recorded
+ * @param plans where the wheels of each set go that was read as it came out of the store; none once wheels are recorded
  */
 public record BayState(
         String now,

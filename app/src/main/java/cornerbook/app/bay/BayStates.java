@@ -56,7 +56,7 @@ final class BayStates {
      * @param whereabouts of its car
      * @param findings on it
      * @param advice what they ask for
-     * @param fills the stored sets as they may go on
+     * @param fills the sets that were read out of the store, as they may go on
      * @param onCar who has its sheet open
      */
     static BayState of(
@@ -96,8 +96,8 @@ final class BayStates {
                         .map(each -> advised(each, notes.declined()))
                         .toList(),
                 fills.stream()
-                        .map(fill -> new Plan(
-                                fill.setId(), fill.wheelAt(), BayReader.forAll(bay -> bay.say(fill.hint()))))
+                        .map(fill ->
+                                new Plan(fill.setId(), fill.wheelAt(), BayReader.forAll(bay -> bay.say(fill.hint()))))
                         .toList());
     }
 

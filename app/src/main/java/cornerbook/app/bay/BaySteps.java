@@ -50,7 +50,13 @@ final class BaySteps {
      * @param slots of the visit as if it left on the wheels that are planned
      * @param brakesFirst whether the shop looks at the brakes before the wheels come off
      */
-    BaySteps(Vehicle vehicle, List<DataGap> gaps, List<String> hoists, VisitSlots slots, FieldMaker fields, boolean brakesFirst) {
+    BaySteps(
+            Vehicle vehicle,
+            List<DataGap> gaps,
+            List<String> hoists,
+            VisitSlots slots,
+            FieldMaker fields,
+            boolean brakesFirst) {
         this.vehicle = vehicle;
         this.gaps = List.copyOf(gaps);
         this.hoists = List.copyOf(hoists);
@@ -85,8 +91,7 @@ final class BaySteps {
                         .toList(),
                 ofVehicle(EnumSet.of(WorkStep.LOOK_ROUND, WorkStep.BEFORE_THE_BRAKES)),
                 WorkTick.ROCKED));
-        var off = step(
-                "OFF", Kind.CAR, cautions(WorkStep.WHEELS_OFF), List.of(ofWheels(WorkStep.WHEELS_OFF, false)));
+        var off = step("OFF", Kind.CAR, cautions(WorkStep.WHEELS_OFF), List.of(ofWheels(WorkStep.WHEELS_OFF, false)));
         if (!brakesFirst) {
             steps.add(off);
         }

@@ -84,7 +84,9 @@ class BaySheetsTest {
     void wheelsComeOffBeforeTheBrakesUnlessTheShopWantsThemFirst() throws Exception {
         assertThat(order()).startsWith("RECEIVE", "LIFT", "OFF", "BRAKE.LF").endsWith("DEPART");
         shop.book.rules().putBrakesFirst(true);
-        assertThat(order()).startsWith("RECEIVE", "LIFT", "BRAKE.LF").containsSubsequence("BRAKE.RR", "PEDAL", "OFF", "ON");
+        assertThat(order())
+                .startsWith("RECEIVE", "LIFT", "BRAKE.LF")
+                .containsSubsequence("BRAKE.RR", "PEDAL", "OFF", "ON");
         assertThat(shop.book.rules().asksSecondCheck()).as("another rule").isFalse();
         shop.book.rules().putBrakesFirst(false);
         assertThat(order()).startsWith("RECEIVE", "LIFT", "OFF");

@@ -57,16 +57,17 @@ public final class WheelProposal {
         if (!visit.leftOn().isEmpty()) {
             return new Fill("", new AskedSaid.AsRecorded(), visit.leftOn());
         }
-        return read().or(() -> assessor.goingOn(open.history(), visit.id()))
+        return read().findFirst()
+                .or(() -> assessor.goingOn(open.history(), visit.id()))
                 .map(this::of)
                 .filter(fill -> fill.wheelAt().size() == Corner.values().length)
                 .map(fill -> new Fill("", fill.hint(), fill.wheelAt()))
                 .orElseGet(() -> new Fill("", new AskedSaid.AsItCame(), visit.arrivedOn()));
     }
 
-    /** The sets that the car did not come on; none once it is recorded which wheels go on. */
-    public List<Fill> stored() {
-        return open.visit().leftOn().isEmpty() ? storedSets().map(this::of).toList() : List.of();
+    /** The sets that were read as they came out of the store; none once it is recorded which wheels go on. */
+    public List<Fill> readOutOfStore() {
+        return open.visit().leftOn().isEmpty() ? read().map(this::of).toList() : List.of();
     }
 
     private Stream<WheelSet> storedSets() {
@@ -75,13 +76,12 @@ public final class WheelProposal {
                 .filter(set -> set.wheels().stream().noneMatch(wheel -> arrivedOn.containsValue(wheel.tag())));
     }
 
-    private Optional<WheelSet> read() {
+    private Stream<WheelSet> read() {
         var readings = new StandingReadings(open.visit());
         return storedSets()
                 .filter(set -> set.wheels().stream()
                         .anyMatch(wheel -> readings.ofWheel(Measure.TREAD_DEPTH, wheel.tag())
-                                .isPresent()))
-                .findFirst();
+                                .isPresent()));
     }
 
     /** Each set of the car, by the identity of the set; planned once. */

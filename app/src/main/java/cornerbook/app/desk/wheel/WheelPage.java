@@ -83,7 +83,8 @@ public record WheelPage(
     }
 
     /** Where it ran before it was put there. */
-    @Nullable Corner before() {
+    @Nullable
+    Corner before() {
         var visits = history.visits();
         var earlier = visits.subList(0, visits.size() - 1);
         return cornerOf(visits.getLast().arrivedOn(), wheel.tag())
