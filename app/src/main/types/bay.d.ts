@@ -28,6 +28,13 @@ declare namespace bay {
     people: string[];
     tools: Tool[];
     limits: Limit[];
+    matters: Matter[];
+  }
+
+  interface Matter {
+    words: string;
+    day: string;
+    set?: string;
   }
 
   interface Odometer {
@@ -100,6 +107,11 @@ declare namespace bay {
     high: number;
     last?: Last;
     expected?: Expected;
+  }
+
+  /** A place for a reading of a wheel that has no corner yet; the field's corner is the one that it may go to. */
+  interface StoredField extends Field {
+    wheel: string;
   }
 
   interface Choice {
@@ -197,6 +209,13 @@ declare namespace bay {
     departed?: Departed;
     remarks: Record<string, string>;
     advised: Advised[];
+    plans: Plan[];
+  }
+
+  interface Plan {
+    set: string;
+    wheelAt: AtCorners;
+    hint: ForAll<string>;
   }
 
   interface Advised {
@@ -433,6 +452,7 @@ declare namespace bay {
 
   type Outbox = import("./bay-outbox.mjs").Outbox;
   type Visit = import("./bay-visit.mjs").Visit;
+  type TypingPace = import("./bay-gauge.mjs").TypingPace;
   type Tray = import("./bay-tray.mjs").Tray;
   type View = import("./bay-sheet.mjs").SheetView;
 
@@ -489,5 +509,5 @@ declare namespace bay {
   type Child = Node | string | null | undefined | false;
 
   /** Of an element, by the names that scripts use; an attribute that has no such name by its own. */
-  type Properties<E> = Partial<Omit<E, "list">> & { [attribute: `aria-${string}`]: string; role?: string; list?: string };
+  type Properties<E> = Partial<Omit<E, "list">> & { [attribute: `aria-${string}` | `data-${string}`]: string; role?: string; list?: string };
 }

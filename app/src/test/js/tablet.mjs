@@ -74,7 +74,7 @@ export const step = (parts, ...fields) => ({ id: "", kind: "FIELDS", title: "", 
  */
 export const sheet = (parts) => ({
   visit: "v", assets: "", car: "", plate: "", day: "", odometer: { label: "", unit: "km", low: 0, high: 3_000_000 }, steps: [], arrived: {}, planned: {}, plannedHint: "", fills: [], wheels: {},
-  fasteners: { count: 0, order: [], torque: "", unit: "", thread: "", retorque: "" }, cautions: [], partsSeen: { CORNER: {}, CAR: {} }, people: [], tools: [], limits: [], ...parts,
+  fasteners: { count: 0, order: [], torque: "", unit: "", thread: "", retorque: "" }, cautions: [], partsSeen: { CORNER: {}, CAR: {} }, people: [], tools: [], limits: [], matters: [], ...parts,
 });
 
 /**

@@ -180,3 +180,49 @@ test("the pressure to set is held to what is shown beside it", async () => {
   await visit.enter(SET, "260");
   assert.equal(visit.brokenBy(SET), undefined);
 });
+
+test("what was answered not done is missing, and done is not", async () => {
+  const missing = () => visit.progress(BRAKE).missing.map(({ field: each }) => each.measure);
+  await visit.enter(CLOSED, "not done");
+  assert.deepEqual(missing(), ["BRACKET_CLEANED", "CALIPER_CLOSED"]);
+  await visit.enter(CLOSED, "done", "MISREAD");
+  assert.deepEqual(missing(), ["BRACKET_CLEANED"]);
+});
+
+test("a step in which a value waits for a person's word is not done, folded or not", async () => {
+  const folded = step({ id: "FOLDED", groups: [{ title: "", hints: [], fields: [PAD], folded: true, soundAtOnce: [] }] });
+  assert.deepEqual([visit.asksIn(folded), visit.progress(folded).of], [false, 0]);
+  visit.state.readings["PAD_THICKNESS.LF.INNER."] = { id: "1", written: "8.0 mm", shown: { metric: "8.0" } };
+  await visit.enter(PAD, "7.0");
+  assert.deepEqual([visit.asksIn(folded), visit.progress(folded).missing], [true, [{ field: PAD }]]);
+  await outbox.amend(outbox.entries.at(-1), { reason: "MISREAD", held: false });
+  assert.deepEqual([visit.asksIn(folded), visit.progress(folded).of], [false, 0]);
+});
+
+test("wheels that were stopped are not on, and the step needs a person", async () => {
+  await visit.record("leaving", { wheels: { LF: "W1" } });
+  assert.equal(visit.isFitted, true);
+  await outbox.amend(outbox.entries.at(-1), { refused: "Stop." });
+  assert.deepEqual([visit.isFitted, visit.asksIn(ON)], [false, true]);
+});
+
+test("what goes on is read before its wheels have corners, and what was read goes along", async () => {
+  const stored = { set: "W", hint: "", wheelAt: { LF: "W1" } };
+  visit.sheets = { en: { metric: { ...SHEET, planned: { LF: "W1" }, fills: [stored] } } };
+  const [out] = visit.fieldsOutOfStore(visit.goingOn());
+  await visit.enter(out, "6.9");
+  assert.equal(outbox.entries.at(-1).wheel, "W1");
+  assert.deepEqual(visit.progress(ON).missing, [{ wheels: "which-wheels" }]);
+  const atRear = { ...PUT_ON, corner: /** @type {bay.Corner} */ ("RR") };
+  await visit.record("leaving", { wheels: { RR: "W1" } });
+  assert.deepEqual([visit.read(atRear), visit.read(TREAD)], ["6.9", ""]);
+});
+
+test("the set that a person takes goes on, whatever is planned", () => {
+  const [summer, winter] = [{ set: "S", hint: "", wheelAt: { LF: "S1" } }, { set: "W", hint: "", wheelAt: { LF: "W1" } }];
+  visit.sheets = { en: { metric: { ...SHEET, planned: { LF: "W1" }, fills: [summer, winter] } } };
+  assert.equal(visit.goingOn(), winter);
+  visit.takeSet("S");
+  assert.equal(visit.goingOn(), summer);
+  assert.deepEqual(visit.fieldsOutOfStore(summer), []);
+});

@@ -7,6 +7,7 @@ import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.DeskSaid;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Pages;
+import cornerbook.app.desk.asked.WheelProposal;
 import cornerbook.app.log.Faults;
 import cornerbook.app.request.Caller;
 import cornerbook.app.request.Connections;
@@ -174,6 +175,7 @@ final class BayHandler {
                 desk.book().visits().getState(visitId),
                 findings,
                 Advice.of(open.history(), open.visit(), findings),
+                new WheelProposal(desk.assessor(), open).readOutOfStore(),
                 watch.people(visitId),
                 desk.now());
     }

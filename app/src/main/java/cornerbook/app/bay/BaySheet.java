@@ -25,6 +25,7 @@ import org.jspecify.annotations.Nullable;
  * @param people who worked on visits of this book
  * @param tools of the shop; none while it keeps none
  * @param limits what is told at once of a value that lies outside, gravest first; that of the pressure to set comes with the state
+ * @param matters gravest first; none at a first visit
  */
 public record BaySheet(
         String visit,
@@ -44,7 +45,17 @@ public record BaySheet(
         Map<Seen, Map<Subject.Part, String>> partsSeen,
         List<String> people,
         List<Tool> tools,
-        List<Limit> limits) {
+        List<Limit> limits,
+        List<Matter> matters) {
+
+    /**
+     * What was asked for at the visit before, or left open there.
+     *
+     * @param words one sentence
+     * @param day of that visit
+     * @param set identity of the set that it is about; null when it is about the car
+     */
+    public record Matter(String words, String day, @Nullable String set) {}
 
     /**
      * The tools of one kind, the one that was used last first.

@@ -11,6 +11,7 @@ import cornerbook.app.desk.asked.ToolChoice;
 import cornerbook.app.desk.asked.VisitSlots;
 import cornerbook.app.desk.asked.WheelProposal;
 import cornerbook.app.judge.Judged;
+import cornerbook.core.assess.Advice;
 import cornerbook.core.assess.Assessor;
 import cornerbook.core.brake.judge.ThicknessPrediction;
 import cornerbook.core.car.CarHistory;
@@ -69,8 +70,10 @@ final class BaySheets {
         var thicknesses = judged(open, assessor::thicknessPredictions);
         var tools = ToolChoice.of(desk.book(), open.visit());
         var limits = limits(open);
+        var matters = matters(open);
         var rules = desk.leavingRules(open);
-        return BayReader.forAll(bay -> make(open, assets, proposal, treads, thicknesses, tools, limits, rules, bay));
+        return BayReader.forAll(
+                bay -> make(open, assets, proposal, treads, thicknesses, tools, limits, rules, matters, bay));
     }
 
     private BaySheet make(
@@ -82,6 +85,7 @@ final class BaySheets {
             List<ToolChoice> tools,
             List<ReadingLimit> limits,
             List<ReleaseRule> rules,
+            List<Advice> matters,
             BayReader bay) {
         var history = open.history();
         var visit = open.visit();
@@ -101,7 +105,8 @@ final class BaySheets {
                                 DataGap.of(history),
                                 hoists(vehicle, bay),
                                 imagined,
-                                new FieldMaker(before, thicknesses, bay))
+                                new FieldMaker(before, thicknesses, bay),
+                                desk.book().rules().putsBrakesFirst())
                         .list(),
                 visit.arrivedOn(),
                 standing.wheelAt(),
@@ -123,7 +128,29 @@ final class BaySheets {
                         .distinct()
                         .toList(),
                 tools(tools, bay),
-                limits.stream().map(bay::limit).toList());
+                limits.stream().map(bay::limit).toList(),
+                matters.stream()
+                        .map(advice -> new BaySheet.Matter(
+                                bay.reader().begin(advice.asked()),
+                                bay.reader().day(before.getLast().date()),
+                                advice.first().subject().setId()))
+                        .toList());
+    }
+
+    /** What was asked for at the visit before; nothing where it cannot be judged. */
+    private List<Advice> matters(OpenVisit open) {
+        var history = open.history();
+        int at = history.visits().indexOf(open.visit());
+        if (at == 0) {
+            return List.of();
+        }
+        var before = history.visits().get(at - 1);
+        return Judged.of(
+                        "visit " + before.id(),
+                        () -> Advice.of(history, before, assessor.findings(history, before.id())).stream()
+                                .filter(Advice::mayBeDeclined)
+                                .toList())
+                .orElse(List.of());
     }
 
     /** What it is expected to read goes with it, so that it is asked about without a link too. */
@@ -220,6 +247,11 @@ final class BaySheets {
                     last.put(place(reading), bay.last(reading, visit));
                 }
             }
+        }
+        // What is found is compared with what was set.
+        var set = last.get(Measure.PRESSURE_SET + ".");
+        if (set != null) {
+            last.put(Measure.PRESSURE_FOUND + ".", set);
         }
         return last;
     }

@@ -27,6 +27,7 @@ import org.jspecify.annotations.Nullable;
  * @param departed null while the car is in the bay
  * @param remarks what stands written, by its topic
  * @param advised what the customer may decline, gravest first
+ * @param plans where the wheels of each set go that was read as it came out of the store; none once wheels are recorded
  */
 public record BayState(
         String now,
@@ -43,7 +44,8 @@ public record BayState(
         List<String> onCar,
         @Nullable Departed departed,
         Map<Remark.Topic, String> remarks,
-        List<Advised> advised) {
+        List<Advised> advised,
+        List<Plan> plans) {
 
     /**
      * What the odometer reads.
@@ -52,6 +54,13 @@ public record BayState(
      * @param shown what a field shows of it, by the name of the units
      */
     public record StoredOdometer(String written, Map<String, String> shown) {}
+
+    /**
+     * A set that may go on.
+     *
+     * @param hint where its corners come from, by the tag of the language and the name of the units
+     */
+    public record Plan(String set, Map<Corner, String> wheelAt, Map<String, Map<String, String>> hint) {}
 
     /**
      * A finding that is unsafe.

@@ -3,6 +3,7 @@ package cornerbook.app.bay;
 import cornerbook.app.bay.BayState.Advised;
 import cornerbook.app.bay.BayState.Air;
 import cornerbook.app.bay.BayState.Departed;
+import cornerbook.app.bay.BayState.Plan;
 import cornerbook.app.bay.BayState.Rival;
 import cornerbook.app.bay.BayState.Stored;
 import cornerbook.app.bay.BayState.StoredOdometer;
@@ -19,6 +20,7 @@ import cornerbook.app.book.work.Remark;
 import cornerbook.app.book.work.StandingTicks;
 import cornerbook.app.book.work.WorkTick;
 import cornerbook.app.desk.asked.Slot;
+import cornerbook.app.desk.asked.WheelProposal.Fill;
 import cornerbook.core.air.judge.AirToSet;
 import cornerbook.core.assess.Advice;
 import cornerbook.core.car.Measure;
@@ -54,6 +56,7 @@ final class BayStates {
      * @param whereabouts of its car
      * @param findings on it
      * @param advice what they ask for
+     * @param fills the sets that were read out of the store, as they may go on
      * @param onCar who has its sheet open
      */
     static BayState of(
@@ -61,6 +64,7 @@ final class BayStates {
             VisitState whereabouts,
             List<Finding> findings,
             List<Advice> advice,
+            List<Fill> fills,
             List<String> onCar,
             Instant now) {
         var visit = read.visit();
@@ -90,6 +94,10 @@ final class BayStates {
                 advice.stream()
                         .filter(Advice::mayBeDeclined)
                         .map(each -> advised(each, notes.declined()))
+                        .toList(),
+                fills.stream()
+                        .map(fill ->
+                                new Plan(fill.setId(), fill.wheelAt(), BayReader.forAll(bay -> bay.say(fill.hint()))))
                         .toList());
     }
 

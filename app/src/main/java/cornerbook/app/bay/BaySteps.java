@@ -38,6 +38,7 @@ final class BaySteps {
     private final List<String> hoists;
     private final VisitSlots slots;
     private final FieldMaker fields;
+    private final boolean brakesFirst;
     private final BayReader bay;
     private final Labels words;
 
@@ -47,13 +48,21 @@ final class BaySteps {
      * @param gaps what nobody has looked up of the car: each is asked for at the step where it is met
      * @param hoists what there is to say of this car on each hoist of the shop
      * @param slots of the visit as if it left on the wheels that are planned
+     * @param brakesFirst whether the shop looks at the brakes before the wheels come off
      */
-    BaySteps(Vehicle vehicle, List<DataGap> gaps, List<String> hoists, VisitSlots slots, FieldMaker fields) {
+    BaySteps(
+            Vehicle vehicle,
+            List<DataGap> gaps,
+            List<String> hoists,
+            VisitSlots slots,
+            FieldMaker fields,
+            boolean brakesFirst) {
         this.vehicle = vehicle;
         this.gaps = List.copyOf(gaps);
         this.hoists = List.copyOf(hoists);
         this.slots = slots;
         this.fields = fields;
+        this.brakesFirst = brakesFirst;
         this.bay = fields.bay();
         this.words = bay.labels();
     }
@@ -82,6 +91,10 @@ final class BaySteps {
                         .toList(),
                 ofVehicle(EnumSet.of(WorkStep.LOOK_ROUND, WorkStep.BEFORE_THE_BRAKES)),
                 WorkTick.ROCKED));
+        var off = step("OFF", Kind.CAR, cautions(WorkStep.WHEELS_OFF), List.of(ofWheels(WorkStep.WHEELS_OFF, false)));
+        if (!brakesFirst) {
+            steps.add(off);
+        }
         for (var corner : Corner.values()) {
             steps.add(new Step(
                     "BRAKE." + corner,
@@ -99,7 +112,9 @@ final class BaySteps {
                 Kind.FIELDS,
                 List.of(),
                 ofVehicle(EnumSet.of(WorkStep.PEDAL_AND_PARKING_BRAKE, WorkStep.BRAKE_FLUID))));
-        steps.add(step("OFF", Kind.CAR, cautions(WorkStep.WHEELS_OFF), List.of(ofWheels(WorkStep.WHEELS_OFF, false))));
+        if (brakesFirst) {
+            steps.add(off);
+        }
         steps.add(step(
                 "ON",
                 Kind.WHEELS,

@@ -41,6 +41,7 @@ final class Assets {
             "bay-tools.mjs",
             "bay-torque.mjs",
             "bay-tray.mjs",
+            "bay-typed.mjs",
             "bay-visit.mjs",
             "bay-wheels.mjs",
             "bay-whereabouts.mjs",

@@ -171,14 +171,19 @@ public final class WheelTags {
         var wheel = history.findWheel(state.tag()).orElseThrow();
         var last = state.lastCorner();
         var place = set.set().storePlace();
-        var next = corners(set, state.tag());
+        var planned = corners(set, state.tag());
         var corners = new ArrayList<Row>();
         corners.add(new Row(labels.of("came-off"), last == null ? labels.of("never-ran") : reader.say(last)));
+        var on = cornerOf(visit.leftOn(), state.tag()).orElse(planned.getFirst());
         if (!stored) {
-            corners.add(new Row(labels.of("goes-to-now"), reader.say(next.removeFirst())));
+            corners.add(new Row(labels.of("goes-to-now"), reader.say(on)));
         }
-        corners.add(new Row(
-                labels.of("next-season"), next.isEmpty() ? labels.of("set-is-spent") : reader.say(next.getFirst())));
+        // Of a wheel that went on elsewhere the plan says nothing more.
+        if (stored || on == planned.getFirst()) {
+            var next = planned.stream().skip(stored ? 0 : 1).findFirst();
+            corners.add(new Row(
+                    labels.of("next-season"), next.map(reader::say).orElseGet(() -> labels.of("set-is-spent"))));
+        }
         return new Tag(
                 SheetTemplates.described(QrCode.svg(state.tag(), labels.of("code-of-tag", "tag", state.tag()))),
                 SheetText.shorten(state.tag(), LONGEST_TAG),
@@ -197,13 +202,16 @@ public final class WheelTags {
     private static List<Corner> corners(SetPlan set, String tag) {
         var corners = new ArrayList<Corner>();
         for (var season : set.plan().seasons()) {
-            corners.add(season.wheelAt().entrySet().stream()
-                    .filter(entry -> entry.getValue().equals(tag))
-                    .map(Map.Entry::getKey)
-                    .findFirst()
-                    .orElseThrow());
+            corners.add(cornerOf(season.wheelAt(), tag).orElseThrow());
         }
         return corners;
+    }
+
+    private static Optional<Corner> cornerOf(Map<Corner, String> wheelAt, String tag) {
+        return wheelAt.entrySet().stream()
+                .filter(entry -> entry.getValue().equals(tag))
+                .map(Map.Entry::getKey)
+                .findFirst();
     }
 
     /** From the outside to the inside as read at this visit; as the wear model has them where nothing was read. */

@@ -112,7 +112,7 @@ function refusal(outbox, entry, why, kept, targets, done) {
  * @param {Button} button
  */
 function retype(outbox, entry, sheet, button) {
-  const input = h("input", { id: `value.${entry.id}`, type: "text", autocomplete: "off", maxLength: 200, value: entry.written });
+  const input = h("input", { "data-takes": ".*", id: `value.${entry.id}`, type: "text", autocomplete: "off", maxLength: 200, value: entry.written });
   const send = async () => {
     const field = fieldOf(sheet, entry);
     const text = input.value.trim();

@@ -1,12 +1,11 @@
 // One place for a reading: typed, or chosen; where its value is; last visit's value beside it; what is asked about it.
 import { h, note } from "./bay-dom.mjs";
-import { TypingPace } from "./bay-gauge.mjs";
+import { TypedReading } from "./bay-typed.mjs";
 import { asHere, number, say, told } from "./bay-words.mjs";
-import { bareNumber, hasOtherUnit, inWords, isSame, isWithin } from "./bay-written.mjs";
+import { hasOtherUnit, inWords } from "./bay-written.mjs";
 
 /** Why a value changes, as the server knows it. */
 const REASONS = ["MISREAD", "TYPED_WRONG", "MEASURED_AGAIN"];
-const READ_AGAIN = "READ_AGAIN";
 
 /**
  * A value of a field with its unit, as it is read aloud.
@@ -20,32 +19,28 @@ export class FieldView {
   /** Whether it was focused and nothing typed since. */
   #fresh = false;
 
-  /** What is wrong with what was typed, and that text. */
-  #wrong = "";
-  #wrongText = "";
-
-  /** What is asked about the value that was kept. */
-  #asked = "";
-
   /** What the field showed last, and what was said below it. */
   #shown = "";
   #shape = "";
 
-  #pace = new TypingPace();
+  /** @type {TypedReading} */
+  #reading;
 
   /**
    * @param {bay.Visit} visit
    * @param {bay.Tray} tray
    * @param {bay.Field} field
-   * @param {(from: FieldView, toWords: boolean) => void} moveOn
+   * @param {(from: FieldView, toWords: boolean, filling: boolean) => void} moveOn
+   * @param {bay.TypingPace} pace
    * @param {boolean} apart leaves what is said about the field to be placed elsewhere, so that its neighbours stay where they are
    */
-  constructor(visit, tray, field, moveOn, apart) {
+  constructor(visit, tray, field, moveOn, pace, apart) {
     this.visit = visit;
     this.tray = tray;
     this.apart = apart;
     this.field = field;
     this.moveOn = moveOn;
+    this.#reading = new TypedReading(visit, tray, field, pace);
     this.mark = h("span", { className: "mark", role: "img" });
     const id = `f.${field.measure}.${field.corner ?? ""}.${field.spot ?? ""}${field.goesOn ? ".on" : ""}`;
     this.below = h("div", { className: "below", id: `${id}.said`, ariaLive: "polite" });
@@ -63,6 +58,18 @@ export class FieldView {
     this.update();
   }
 
+  get isShown() {
+    return this.place.checkVisibility();
+  }
+
+  get isTyped() {
+    return this.input !== undefined;
+  }
+
+  get isFilled() {
+    return this.visit.look(this.field).written !== "";
+  }
+
   #label() {
     return this.field.shortLabel ?? this.field.label;
   }
@@ -75,7 +82,7 @@ export class FieldView {
   #typed(id) {
     /** @type {HTMLInputElement} */
     const input = h("input", {
-      id, type: "text", autocomplete: "off", enterKeyHint: "next", maxLength: 200,
+      id, type: "text", autocomplete: "off", enterKeyHint: "next", maxLength: 200, "data-takes": ".*",
       inputMode: this.field.points ? "text" : "decimal",
       "aria-describedby": `${id}.said`,
       onkeydown: (event) => this.#key(event, input),
@@ -101,28 +108,21 @@ export class FieldView {
   }
 
   /**
-   * A gauge or caliper types digits, then Enter or Tab: the reading is kept, and the next field waits. What cannot be a reading
-   * stays, selected, so that the next value takes its place; Tab a second time goes on all the same (WCAG 2.2, 2.1.2).
-   *
    * @param {KeyboardEvent} event
    * @param {HTMLInputElement} input
    */
   #key(event, input) {
-    const tab = event.key === "Tab" && !event.shiftKey;
-    this.#pace.key(event.timeStamp);
-    if (event.isComposing || (event.key !== "Enter" && !tab)) {
+    if (event.isComposing || (event.key === "Tab" && event.shiftKey)) {
       return;
     }
-    const text = input.value.trim();
-    if (tab && (isSame(text, this.visit.look(this.field).written) || (this.#wrong && text === this.#wrongText))) {
+    const becomes = this.#reading.key(event.key, input.value);
+    if (becomes === "types") {
       return;
     }
     event.preventDefault();
-    if (this.commit(input)) {
-      this.moveOn(this, tab);
-    } else if (this.#pace.ofGauge && text !== "") {
-      // The hands may not look: the next value takes its place, and this one is not lost.
-      this.tray.keep(text);
+    this.#showKept(input);
+    if (becomes !== "stays") {
+      this.moveOn(this, event.key === "Tab", becomes === "goes on filling");
     }
     if (document.activeElement === input) {
       input.select();
@@ -155,7 +155,7 @@ export class FieldView {
       this.visit.enter(this.field, word);
     }
     // At once: a gauge may type already.
-    this.moveOn(this, true);
+    this.moveOn(this, true, false);
   }
 
   /**
@@ -164,35 +164,24 @@ export class FieldView {
    * @param {HTMLInputElement} input
    */
   commit(input) {
-    const text = input.value.trim();
-    const { written, stored } = this.visit.look(this.field);
-    if (isSame(text, written)) {
-      this.#wrong = "";
-      this.update();
-      return true;
-    }
-    const value = bareNumber(text);
-    const { low, high } = this.field;
-    this.#wrong =
-      text === "" ? (stored ? say("never-deleted") : "")
-      : !isWithin(value, this.field) ? say("cannot-be", { value: withItsUnit(text, this.field), low: number(low), high: withItsUnit(number(high), this.field) })
-      : "";
-    this.#wrongText = text;
-    if (this.#wrong || text === "") {
-      this.update();
-      return !this.#wrong;
-    }
-    const asked = this.#asked;
-    this.#asked = this.#question(value);
-    this.visit.enter(this.field, text, asked ? READ_AGAIN : undefined);
-    input.value = asHere(this.visit.look(this.field).written);
-    return true;
+    const kept = this.#reading.commit(input.value.trim());
+    this.#showKept(input);
+    return kept;
   }
 
-  /** @param {number | undefined} value */
-  #question(value) {
-    const expected = this.visit.expectedOf(this.field);
-    return expected && !isWithin(value, expected) ? expected.asks : "";
+  /** @param {HTMLInputElement} input */
+  #showKept(input) {
+    if (!this.#reading.wrong) {
+      input.value = asHere(this.visit.look(this.field).written);
+    }
+    this.update();
+  }
+
+  /** Why what was typed cannot be. */
+  #why() {
+    const { wrong, wrongText } = this.#reading;
+    const { low, high } = this.field;
+    return wrong === "cannot-be" ? say("cannot-be", { value: withItsUnit(wrongText, this.field), low: number(low), high: withItsUnit(number(high), this.field) }) : wrong ? say("never-deleted") : "";
   }
 
   update() {
@@ -203,14 +192,14 @@ export class FieldView {
       // What somebody is typing is left alone.
       const focused = document.activeElement === this.input;
       if (this.input.value === this.#shown || !focused) {
-        this.input.value = this.#wrong ? this.input.value : asHere(look.written);
+        this.input.value = this.#reading.wrong ? this.input.value : asHere(look.written);
         if (focused && this.#fresh) {
           // A value that came from elsewhere took the selection away; what is typed next would be appended to it.
           this.input.select();
         }
       }
       this.#shown = asHere(look.written);
-      this.input.ariaInvalid = String(this.#wrong !== "" || look.where === "refused");
+      this.input.ariaInvalid = String(this.#reading.wrong !== "" || look.where === "refused");
     } else {
       for (const button of this.place.querySelectorAll("button")) {
         button.ariaPressed = String(button.value === look.written);
@@ -223,16 +212,18 @@ export class FieldView {
   #showBelow(look) {
     // Typed in another unit than the field's; a narrow field would hide it.
     const { entry, rival } = look;
+    const { asked } = this.#reading;
+    const why = this.#why();
     const other = entry && this.input && hasOtherUnit(look.written) ? look.written : "";
     const broken = this.visit.brokenBy(this.field);
-    const shape = [this.#wrong, look.where, entry?.refused, this.#asked, rival?.id, other, broken?.sentence].join("|");
+    const shape = [why, look.where, entry?.refused, asked, rival?.id, other, broken?.sentence].join("|");
     if (shape === this.#shape) {
       return;
     }
     this.#shape = shape;
     const parts = [];
-    if (this.#wrong) {
-      parts.push(note("wrong", this.#wrong));
+    if (why) {
+      parts.push(note("wrong", why));
     }
     if (broken) {
       parts.push(note(broken.unsafe ? "unsafe" : "outside", broken.sentence));
@@ -249,8 +240,8 @@ export class FieldView {
       parts.push(note("asks", say("why-changed")), this.#buttons(REASONS.map((reason) => [say("reason", { reason }), () => this.visit.outbox.amend(entry, { reason, held: false })])));
       parts.push(this.#buttons([[say("keep-old"), () => this.visit.outbox.drop(entry)]]));
     }
-    if (this.#asked) {
-      parts.push(note("asks", this.#asked), this.#buttons([[say("it-stands"), () => { this.#asked = ""; this.update(); }]]));
+    if (asked) {
+      parts.push(note("asks", asked), this.#buttons([[say("it-stands"), () => { this.#reading.asked = ""; this.update(); }]]));
     }
     if (rival) {
       const read = this.#aloud(rival.written);

@@ -1,10 +1,14 @@
 // A gauge types wherever the focus stands: what it types beside a field goes to the next one, or is kept aside, and never presses
 // a button or chooses a word.
-const OF_A_VALUE = /^[0-9.,+\u2212-]$/;
+const BEGINS_A_VALUE = /^[0-9.,+\u2212-]$/;
+const VALUE = /^[+\u2212-]?\d{0,6}(?:[.,]\d{0,4})?$/;
 
 /** The longest that a gauge takes from one key to the next; no finger is as fast for a whole value. */
 const LONGEST_BETWEEN_KEYS_MS = 45;
 const A_VALUE_HAS = 2;
+
+/** A gauge that ends its values with nothing. */
+const SILENCE_MS = 1_000;
 
 /** Tells a gauge from a hand by the time from key to key. */
 export class TypingPace {
@@ -17,43 +21,114 @@ export class TypingPace {
     this.#last = atMs;
   }
 
-  /** Whether a gauge typed the last value. */
-  get ofGauge() {
-    return this.#fastKeys >= A_VALUE_HAS;
-  }
-}
-
-/** A value that is typed where no field is, key by key. */
-export class StrayValue {
-  #typed = "";
-
-  /** The value as far as it was typed. */
-  get typed() {
-    return this.#typed;
+  /** Whether the last key came as fast as a gauge types. */
+  get isFast() {
+    return this.#fastKeys > 0;
   }
 
   /**
-   * What becomes of a key: it begins a value in a field that waits, it strays, it ends what strayed, or it is none of this.
+   * Whether a gauge typed a value that was just ended.
    *
-   * @param {string} key
-   * @param {() => boolean} fieldWaits
+   * @param {string} value
    */
-  take(key, fieldWaits) {
-    if (OF_A_VALUE.test(key)) {
-      if (this.#typed === "" && fieldWaits()) {
-        return "goes to the field";
-      }
-      this.#typed += key;
-      return "strays";
-    }
-    return this.#typed !== "" && key !== "Shift" ? "ends" : "passes";
+  isOfGauge(value) {
+    return this.#fastKeys >= Math.min(A_VALUE_HAS, value.length);
+  }
+}
+
+/**
+ * Where a key arrives: a place for text with what it has and which values it takes, or anything else, with whether a field waits
+ * for a value that is typed there.
+ *
+ * @typedef {{ text: string, takes: (value: string) => boolean } | { waits: () => boolean }} KeyPlace
+ */
+
+/**
+ * What becomes of a key. The page does with it what it always does; or it begins a value in the field that waits; or it is kept
+ * from pressing what has the focus, for it is part or end of a value without a place, or came from a gauge; or it ends such a
+ * value in a place for other text, which gets its text back.
+ *
+ * @typedef {{ does: "passes" | "goes to the field" | "presses nothing", kept?: string, text?: string }} KeyBecomes
+ */
+
+/** Finds the values among the keys of a page, wherever the focus stands; each ends at a field or is kept. */
+export class GaugeKeys {
+  #stray = "";
+
+  /** What came as fast as a gauge types, and what stood at its place before. */
+  #burst = "";
+  #before = "";
+
+  /** @param {TypingPace} pace that hears each key from here */
+  constructor(pace) {
+    this.pace = pace;
   }
 
-  /** The value as far as it was typed; a new one begins. */
+  /** The value without a place as far as it was typed. */
+  get typed() {
+    return this.#stray;
+  }
+
+  /** The same, when nothing more comes of it. */
   end() {
-    const typed = this.#typed;
-    this.#typed = "";
-    return typed;
+    const typed = this.#stray;
+    this.#stray = "";
+    return typed || undefined;
+  }
+
+  /**
+   * @param {string} key
+   * @param {number} atMs
+   * @param {KeyPlace} at
+   * @returns {KeyBecomes}
+   */
+  press(key, atMs, at) {
+    this.pace.key(atMs);
+    if (!this.pace.isFast) {
+      this.#burst = "";
+    }
+    return "text" in at ? this.#inText(key, at) : this.#elsewhere(key, at);
+  }
+
+  /**
+   * @param {string} key
+   * @param {{ text: string, takes: (value: string) => boolean }} at
+   * @returns {KeyBecomes}
+   */
+  #inText(key, { text, takes }) {
+    const kept = this.end();
+    if (this.#burst === "") {
+      this.#before = text;
+    }
+    if (key !== "Enter" && key !== "Tab") {
+      this.#burst += key.length === 1 ? key : "";
+      return { does: "passes", kept };
+    }
+    const value = this.#burst;
+    this.#burst = "";
+    return value !== "" && VALUE.test(value) && !takes(value) && this.pace.isOfGauge(value) ? { does: "presses nothing", kept: value, text: this.#before } : { does: "passes", kept };
+  }
+
+  /**
+   * @param {string} key
+   * @param {{ waits: () => boolean }} at
+   * @returns {KeyBecomes}
+   */
+  #elsewhere(key, { waits }) {
+    // A unit may follow.
+    if (BEGINS_A_VALUE.test(key) || (this.#stray !== "" && key.length === 1)) {
+      if (this.#stray === "" && waits()) {
+        return { does: "goes to the field" };
+      }
+      this.#stray += key;
+      return { does: "presses nothing" };
+    }
+    if (this.#stray !== "" && key !== "Shift") {
+      return { does: "presses nothing", kept: this.end() };
+    }
+    const typed = this.#burst;
+    this.#burst += key.length === 1 ? key : "";
+    return { does: (key === "Enter" || key === " ") && typed.length >= A_VALUE_HAS ? "presses nothing" : "passes" };
   }
 }
 
@@ -61,39 +136,57 @@ export class StrayValue {
  * Looks after the keys of the page. `next` gives the field that a value typed at an element goes to, or nothing; the tray hears a
  * value that has no place key by key, and keeps it.
  *
+ * @param {TypingPace} pace
  * @param {(at: Element) => HTMLInputElement | undefined} next
  * @param {() => bay.Tray} tray
  */
-export function catchStrayValues(next, tray) {
-  const stray = new StrayValue();
-  const keep = () => {
-    const value = stray.end();
-    if (value !== "") {
-      tray().keep(value);
-    }
-  };
+export function catchStrayValues(pace, next, tray) {
+  const keys = new GaugeKeys(pace);
+  /** @type {ReturnType<typeof setTimeout> | undefined} */
+  let silence;
+  /** @param {string | undefined} value */
+  const keep = (value) => value !== undefined && tray().keep(value);
+  const end = () => keep(keys.end());
   document.addEventListener("keydown", (event) => {
     const at = event.target;
-    if (!(at instanceof Element) || event.ctrlKey || event.altKey || event.metaKey || event.isComposing || at.matches("input, textarea") || at.closest("dialog")) {
-      keep();
+    if (!(at instanceof HTMLElement) || event.ctrlKey || event.altKey || event.metaKey || event.isComposing) {
       return;
     }
-    const field = next(at);
-    const becomes = stray.take(event.key, () => field !== undefined);
-    if (becomes === "goes to the field") {
+    /** @type {HTMLInputElement | undefined} */
+    let field;
+    const { does, kept, text } = keys.press(event.key, event.timeStamp, textPlace(at) ?? { waits: () => (field = next(at)) !== undefined });
+    clearTimeout(silence);
+    if (does === "goes to the field") {
       // The key itself then types there.
       field?.focus();
       field?.select();
-    } else if (becomes !== "passes") {
+    } else if (does === "presses nothing") {
       event.preventDefault();
-      if (becomes === "strays") {
-        tray().hear(stray.typed);
-      } else {
-        // The Enter or Tab of the gauge.
-        keep();
+      event.stopPropagation();
+      if (text !== undefined) {
+        Object.assign(at, { value: text });
       }
     }
+    keep(kept);
+    if (keys.typed !== "") {
+      tray().hear(keys.typed);
+      silence = setTimeout(end, SILENCE_MS);
+    }
   }, true);
+  addEventListener("pagehide", end);
+}
+
+/**
+ * A place for text says by itself which values it takes; as pattern, so that its whole value is one.
+ *
+ * @param {HTMLElement} at
+ */
+function textPlace(at) {
+  if (!(at instanceof HTMLInputElement || at instanceof HTMLTextAreaElement)) {
+    return undefined;
+  }
+  const { takes } = at.dataset;
+  return { text: at.value, takes: (/** @type {string} */ value) => takes !== undefined && new RegExp(`^(?:${takes})$`).test(value) };
 }
 
 /**

@@ -7,6 +7,9 @@ import { bareNumber, isSame, isWithin } from "./bay-written.mjs";
 /** Why a value changes, as the server knows it. */
 const REASONS = ["MISREAD", "TYPED_WRONG", "MEASURED_AGAIN"];
 
+/** What a gauge may type here: no tread, pad or pressure. */
+const LEAST_OF_A_CAR = "\\d{4,}";
+
 /** @param {bay.View} view */
 export function odometer(view) {
   const { visit } = view;
@@ -18,7 +21,7 @@ export function odometer(view) {
   const mark = h("span", { className: "mark", role: "img" });
   const below = h("div", { className: "below", id: "odometer.said", ariaLive: "polite" });
   const input = h("input", {
-    id: "odometer", type: "text", autocomplete: "off", inputMode: "decimal", enterKeyHint: "next", maxLength: 24, "aria-describedby": below.id,
+    id: "odometer", type: "text", autocomplete: "off", inputMode: "decimal", enterKeyHint: "next", maxLength: 24, "data-takes": LEAST_OF_A_CAR, "aria-describedby": below.id,
     onchange: () => commit(),
     onfocus: () => (fresh = true),
     oninput: () => (fresh = false),
@@ -34,6 +37,8 @@ export function odometer(view) {
         event.preventDefault();
         if (commit()) {
           view.focus();
+        } else {
+          input.select();
         }
       }
     },

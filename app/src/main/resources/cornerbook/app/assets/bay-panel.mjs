@@ -67,7 +67,7 @@ function options(name, title, values) {
  */
 function whoWorks(names) {
   const said = h("div", { ariaLive: "polite" });
-  const pin = h("input", { id: "pin", type: "password", inputMode: "numeric", maxLength: 12, autocomplete: "off" });
+  const pin = h("input", { "data-takes": "\\d{4,}", id: "pin", type: "password", inputMode: "numeric", maxLength: 12, autocomplete: "off" });
   const unknown = person() && !isKnown(person());
   const offered = isPaired() ? (unknown ? [person(), ...others()] : others()) : names.filter((name) => name !== person());
   const name = isPaired()

@@ -2,12 +2,12 @@
 import { departStep } from "./bay-depart.mjs";
 import { byId, h, note } from "./bay-dom.mjs";
 import { FieldView } from "./bay-field.mjs";
-import { catchStrayValues, follows } from "./bay-gauge.mjs";
+import { catchStrayValues, follows, TypingPace } from "./bay-gauge.mjs";
 import { odometer } from "./bay-odometer.mjs";
 import { chosen, people, walk } from "./bay-person.mjs";
 import { photos } from "./bay-photo.mjs";
 import { remarks } from "./bay-remark.mjs";
-import { byTool, fieldsOf, inOrderOf } from "./bay-steps.mjs";
+import { byTool, fieldsOf, inOrderOf, nextCorner, nextPlace } from "./bay-steps.mjs";
 import { tools } from "./bay-tools.mjs";
 import { torqueStep } from "./bay-torque.mjs";
 import { Tray } from "./bay-tray.mjs";
@@ -22,6 +22,7 @@ export class SheetView {
   #updates = [];
   #drawnFor = "";
   #title = h("h2");
+  #pace = new TypingPace();
 
   /** @param {bay.Visit} visit */
   constructor(visit) {
@@ -31,7 +32,8 @@ export class SheetView {
     addEventListener("hashchange", () => this.show());
     people.addEventListener("change", () => this.update());
     catchStrayValues(
-      (at) => this.#inputs().find((input) => input.value === "" && input.checkVisibility() && follows(input, at)),
+      this.#pace,
+      (at) => (document.querySelector("dialog[open]") ? undefined : this.#empty().find((input) => follows(input, at)) ?? this.#atNextCorner(at)),
       () => this.tray,
     );
   }
@@ -56,6 +58,26 @@ export class SheetView {
     return this.#views.flatMap((view) => view.input ?? []);
   }
 
+  #empty() {
+    return this.#inputs().filter((input) => input.value === "" && input.checkVisibility());
+  }
+
+  /**
+   * A gauge that typed the last value of a corner goes on at the next one, with the value that is typed where that one's step is
+   * opened.
+   *
+   * @param {Element} at
+   */
+  #atNextCorner(at) {
+    const next = at.matches("#next .main") && this.#empty().length === 0 ? nextCorner(this.steps, this.step) : undefined;
+    if (!next || !this.visit.progress(next).missing.some((each) => "field" in each && each.field.words.length === 0)) {
+      return undefined;
+    }
+    history.pushState(null, "", `#${next.id}`);
+    this.show();
+    return this.#empty()[0];
+  }
+
   show() {
     const { step } = this;
     this.#drawnFor = this.#drawing();
@@ -68,7 +90,7 @@ export class SheetView {
     const ticks = step.kind === "TORQUE" ? [] : step.ticks.map((tick) => this.ticked(tick));
     const title = h("h2", { tabIndex: -1 }, step.title);
     this.#title = title;
-    byId("main").replaceChildren(title, ["RECEIVE", "DEPART"].includes(step.id) ? whereabouts(this) : "", ...step.cautions.map(minded), ...tools(this, step), step.id === "RECEIVE" ? odometer(this) ?? "" : "", h("div", { className: "ticks" }, ...ticks.slice(0, -1)), ...parts, ...ticks.slice(-1), ...sources(step), ...(step.corner || step.id === "RECEIVE" ? [photos(this, step.corner)] : []), remarks(this, step));
+    byId("main").replaceChildren(title, ["RECEIVE", "DEPART"].includes(step.id) ? whereabouts(this) : "", ...step.cautions.map(minded), ...tools(this, step), ...(step.id === "RECEIVE" ? openMatters(this.visit.sheet) : []), step.id === "RECEIVE" ? odometer(this) ?? "" : "", h("div", { className: "ticks" }, ...ticks.slice(0, -1)), ...parts, ...ticks.slice(-1), ...sources(step), ...(step.corner || step.id === "RECEIVE" ? [photos(this, step.corner)] : []), remarks(this, step));
     const at = this.steps.indexOf(step);
     /**
      * @param {bay.Step | undefined} to
@@ -86,7 +108,7 @@ export class SheetView {
 
   /** The hands go on where something is missing. */
   focus() {
-    (this.#inputs().find((input) => input.value === "") ?? this.#title).focus({ preventScroll: true });
+    (this.#empty()[0] ?? this.#title).focus({ preventScroll: true });
   }
 
   update() {
@@ -109,7 +131,7 @@ export class SheetView {
 
   /** What decides which fields there are, and their words: language, units, the way round the car, the wheels that go on. */
   #drawing() {
-    return [chosen().language, chosen().units, ...walk().map((corner) => `${corner} ${this.visit.leaving(corner)}`)].join();
+    return [chosen().language, chosen().units, ...walk().map((corner) => `${corner} ${this.visit.leaving(corner)}`), this.visit.goingOn()?.set].join();
   }
 
   /**
@@ -126,17 +148,39 @@ export class SheetView {
     const open = all.reduce((sum, { missing }) => sum + missing.length, this.visit.openPoints().length);
     byId("steps").replaceChildren(
       ...all.map(({ step, done, of }) => {
-        const words = step.kind === "DEPART" ? say("open", { n: open }) : of > 0 ? say("done-of", { done, of }) : "";
+        const asks = this.visit.asksIn(step);
+        const words = step.kind === "DEPART" ? say("open", { n: open }) : of > 0 ? say("done-of", { done, of }) : asks ? say("asks-you") : "";
         return h(
           "a",
-          { href: `#${step.id}`, className: of > 0 && done === of ? "all" : "", ...(step === this.step ? { "aria-current": "step" } : {}) },
+          { href: `#${step.id}`, className: asks ? "asks" : of > 0 && done === of ? "all" : "", ...(step === this.step ? { "aria-current": "step" } : {}) },
           step.tab,
           words ? h("small", {}, words) : null,
         );
       }),
     );
+    const waiting = all.find(({ step }) => this.visit.asksIn(step))?.step;
+    const needs = byId("needs");
+    needs.hidden = !waiting;
+    needs.textContent = waiting ? say("needs-you-at", { step: waiting.title }) : "";
+    needs.onclick = () => waiting && this.#goToWhatAsks(waiting);
     const now = byId("steps").querySelector("[aria-current]");
     byId("steps").scrollLeft = now instanceof HTMLElement ? now.offsetLeft - 60 : 0;
+  }
+
+  /**
+   * Opens a step where something waits for a person's word, and brings it before the eyes.
+   *
+   * @param {bay.Step} step
+   */
+  #goToWhatAsks(step) {
+    history.pushState(null, "", `#${step.id}`);
+    this.show();
+    const question = byId("main").querySelector(".below .note, #odometer\\.said .note");
+    for (let around = question?.closest("details"); around; around = around.parentElement?.closest("details") ?? null) {
+      around.open = true;
+    }
+    question?.parentElement?.querySelector("button")?.focus({ preventScroll: true });
+    question?.scrollIntoView({ block: "center" });
   }
 
   /** @param {bay.Field} field */
@@ -149,7 +193,7 @@ export class SheetView {
    * @param {boolean} apart
    */
   #add(field, apart) {
-    const view = new FieldView(this.visit, this.tray, field, (from, toWords) => this.#moveOn(from, toWords), apart);
+    const view = new FieldView(this.visit, this.tray, field, (from, toWords, filling) => this.#moveOn(from, toWords, filling), this.#pace, apart);
     this.#views.push(view);
     return view;
   }
@@ -161,20 +205,20 @@ export class SheetView {
    */
   #walkByTool(step) {
     if (!step.corner) {
-      const fields = byTool(walk(), fieldsOf(step));
+      const fields = byTool(walk(), this.#views.map(({ field }) => field));
       this.#views.sort((one, other) => fields.indexOf(one.field) - fields.indexOf(other.field));
     }
   }
 
   /**
-   * A value goes on to the next one to be typed; a choice, and the Tab key, to the next place of either kind. What is folded
-   * away is passed by.
+   * Past the last place to the next step.
    *
    * @param {FieldView} from
    * @param {boolean} toWords
+   * @param {boolean} filling
    */
-  #moveOn(from, toWords) {
-    const next = this.#views.slice(this.#views.indexOf(from) + 1).find((view) => view.place.checkVisibility() && (toWords || view.input));
+  #moveOn(from, toWords, filling) {
+    const next = nextPlace(this.#views, from, toWords, filling);
     const target = next ? next.input ?? next.place.querySelector("button") : byId("next").querySelector("a.main");
     if (target instanceof HTMLElement) {
       target.focus();
@@ -185,14 +229,15 @@ export class SheetView {
 
   /** @param {bay.Group} group */
   group({ title, hints, fields, folded, soundAtOnce }) {
-    const parts = [...hints.map(({ words }) => note("caution", words)), ...this.#fields(fields)];
+    const cautions = hints.map(({ words }) => note("caution", words));
+    const parts = this.#fields(fields);
     if (!folded) {
-      return h("section", {}, title ? h("h3", {}, title) : null, ...parts);
+      return h("section", {}, title ? h("h3", {}, title) : null, ...cautions, ...this.#atOnce(fields), ...parts);
     }
     const read = () => fields.filter((field) => this.visit.read(field) !== "").length;
     const count = h("small", {});
     this.onUpdate(() => (count.textContent = read() > 0 ? say("read", { n: read() }) : ""));
-    const details = h("details", { open: read() > 0 }, h("summary", {}, title, count), ...parts);
+    const details = h("details", { open: read() > 0 }, h("summary", {}, title, count), ...cautions, ...parts);
     // A sheet that an older server made has none.
     const looked = fields.filter((field) => soundAtOnce?.includes(field.measure) && this.visit.applies(field));
     return looked.length > 0 ? h("div", { className: "look" }, this.#allSound(title, looked), details) : details;
@@ -212,6 +257,36 @@ export class SheetView {
     this.onUpdate(() => {
       button.ariaPressed = String(open().length === 0);
       button.textContent = say("all-sound", { step: title, seen: seen() });
+    });
+    return button;
+  }
+
+  /**
+   * One tap where several of a corner are as they should be, one for those of all four; what was answered before stays.
+   *
+   * @param {bay.Field[]} fields
+   */
+  #atOnce(fields) {
+    const asked = fields.filter((field) => field.corner && field.words.length > 0 && this.visit.applies(field));
+    const [first] = asked;
+    const word = first?.words[0];
+    if (!word || asked.length < 2 || asked.some((field) => field.words[0]?.written !== word.written)) {
+      return [];
+    }
+    const measures = new Set(asked.map(({ measure }) => measure));
+    const everywhere = this.steps.filter(({ corner }) => corner).flatMap(fieldsOf).filter((field) => measures.has(field.measure) && field.words[0]?.written === word.written && this.visit.applies(field));
+    return [h("div", { className: "row at-once" }, this.#answerAll(asked, say("all-here", { word: word.label })), this.#answerAll(everywhere, say("all-corners", { word: word.label })))];
+  }
+
+  /**
+   * @param {bay.Field[]} fields
+   * @param {string} words
+   */
+  #answerAll(fields, words) {
+    const open = () => fields.filter((field) => this.visit.read(field) === "");
+    const button = h("button", { type: "button", className: "tick", onclick: () => Promise.all(open().map((field) => this.visit.enter(field, field.words[0]?.written ?? ""))) }, words);
+    this.onUpdate(() => {
+      button.ariaPressed = String(open().length === 0);
     });
     return button;
   }
@@ -256,6 +331,23 @@ export class SheetView {
   }
 
   /**
+   * Wheels that have no corner yet, each with what is read of it, and what there is to say of it.
+   *
+   * @param {bay.StoredField[]} fields
+   * @param {(wheel: string) => string} saidOf
+   */
+  wheelByWheel(fields, saidOf) {
+    const wheels = [...new Set(byTool(walk(), fields).map(({ wheel }) => wheel))];
+    return h("div", { className: "rack" }, ...wheels.map((wheel) => {
+      const here = fields.filter((field) => field.wheel === wheel);
+      const views = here.map((field) => this.#add(field, true));
+      const said = h("small", {});
+      this.onUpdate(() => (said.textContent = saidOf(wheel)));
+      return h("section", { className: "corner" }, h("h3", {}, wheel, said), h("div", { className: `spots spots-${here.length}` }, ...views.map((view) => view.element)), ...views.map((view) => view.below));
+    }));
+  }
+
+  /**
    * What to set, as the server last computed it from the temperatures that it had.
    *
    * @param {bay.Field[]} fields
@@ -290,6 +382,17 @@ export class SheetView {
  */
 function minded({ words, address }) {
   return address ? note("asks", words, " ", h("a", { className: "button quiet", href: address }, say("give-it"))) : note("caution", words);
+}
+
+/**
+ * What was asked for at the last visit, and what was left open.
+ *
+ * @param {bay.Sheet} sheet
+ */
+function openMatters({ matters }) {
+  // A sheet that an older server made has none.
+  const [first] = matters ?? [];
+  return first ? [h("section", { className: "matters" }, h("h3", {}, say("open-since", { day: first.day })), h("ul", {}, ...matters.map(({ words }) => h("li", {}, words))))] : [];
 }
 
 /**

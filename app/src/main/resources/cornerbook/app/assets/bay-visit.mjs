@@ -9,6 +9,7 @@ const SECOND_CHECK = "SECOND_CHECK";
 const TIGHT = "TIGHT.";
 const NOT = "NOT.";
 const WHEELS_ON = "WHEELS_ON";
+const RECEIVE = "RECEIVE";
 const ALWAYS = "ALWAYS";
 /** @type {bay.Corner[]} */
 const CORNERS = ["LF", "RF", "LR", "RR"];
@@ -24,8 +25,11 @@ export class Visit extends EventTarget {
   /** Whether the book has it no longer. */
   gone = false;
 
+  /** The set that a person took out of the store. */
+  #taken = "";
+
   /** @type {bay.State} */
-  state = { now: "", whereabouts: "", odometer: { written: "", shown: {} }, leftOn: {}, readings: {}, rivals: [], ticks: {}, photos: [], tools: {}, air: {}, unsafe: [], onCar: [], remarks: {}, advised: [] };
+  state = { now: "", whereabouts: "", odometer: { written: "", shown: {} }, leftOn: {}, readings: {}, rivals: [], ticks: {}, photos: [], tools: {}, air: {}, unsafe: [], onCar: [], remarks: {}, advised: [], plans: [] };
 
   /**
    * @param {string} id
@@ -116,13 +120,57 @@ export class Visit extends EventTarget {
    * @param {bay.Corner} corner
    */
   leaving(corner) {
-    const entry = this.here("leaving").at(-1);
+    const entry = this.here("leaving").findLast((each) => !each.refused);
     return (entry?.wheels ?? this.state.leftOn)[corner];
   }
 
-  /** @param {bay.Field} field */
-  wheelOf({ ofWheel, goesOn, corner }) {
-    return !ofWheel || !corner ? "" : (goesOn ? this.leaving(corner) : this.sheet.arrived[corner]) ?? "";
+  /** Whether somebody recorded which wheels go on. */
+  get isFitted() {
+    return CORNERS.some((corner) => this.leaving(corner));
+  }
+
+  /** The sets of the car, each as it may go on by all that was read of it until now. */
+  fills() {
+    return this.sheet.fills.map((fill) => {
+      // A state that an older program left on this tablet has none.
+      const plan = this.state.plans?.find(({ set }) => set === fill.set);
+      return plan ? { set: fill.set, wheelAt: plan.wheelAt, hint: plan.hint[chosen().language]?.[chosen().units] ?? "" } : fill;
+    });
+  }
+
+  /** The set that goes on, or stays: the one that a person took, that was read as it came out of the store, or that is planned. */
+  goingOn() {
+    const fills = this.fills();
+    const planned = Object.values(this.sheet.planned);
+    return fills.find(({ set }) => set === this.#taken) ?? fills.find((fill) => this.fieldsOutOfStore(fill).some((field) => this.read(field) !== "")) ?? fills.find(({ wheelAt }) => Object.values(wheelAt).some((tag) => planned.includes(tag)));
+  }
+
+  /** @param {string} set which goes on, as a person says */
+  takeSet(set) {
+    this.#taken = set;
+    this.dispatchEvent(new Event("change"));
+  }
+
+  /**
+   * The places for what is read of a set before it is known which wheel goes where; none of the one that the car came on.
+   *
+   * @param {bay.Fill} fill
+   * @returns {bay.StoredField[]}
+   */
+  fieldsOutOfStore({ set }) {
+    // The corner of a wheel must not change with the plan while it is read.
+    const wheelAt = this.sheet.fills.find((fill) => fill.set === set)?.wheelAt ?? {};
+    const fields = this.sheet.steps.filter(({ kind }) => kind === "WHEELS").flatMap(({ groups }) => groups.filter(({ folded }) => !folded)).flatMap((group) => group.fields);
+    return fields.flatMap((field) => {
+      const wheel = field.corner && wheelAt[field.corner];
+      return wheel && !Object.values(this.sheet.arrived).includes(wheel) ? { ...field, wheel } : [];
+    });
+  }
+
+  /** @param {bay.Field | bay.StoredField} field */
+  wheelOf(field) {
+    const { ofWheel, goesOn, corner } = field;
+    return "wheel" in field ? field.wheel : !ofWheel || !corner ? "" : (goesOn ? this.leaving(corner) : this.sheet.arrived[corner]) ?? "";
   }
 
   /** @param {bay.Field} field */
@@ -148,8 +196,10 @@ export class Visit extends EventTarget {
    */
   look(field) {
     const key = this.keyOf(field);
-    const entry = this.here("reading").findLast((each) => each.key === key);
-    const stored = this.state.readings[key];
+    // What came out of the store may have been read before it had its corner.
+    const keys = [key, ...(field.onlyNew ? CORNERS.map((corner) => this.keyOf({ ...field, corner, ...{ wheel: this.wheelOf(field) } })) : [])];
+    const entry = this.here("reading").findLast((each) => keys.includes(each.key));
+    const stored = keys.map((each) => this.state.readings[each]).find((each) => each);
     const rival = this.state.rivals.find((each) => each.key === key);
     const written = entry ? withoutUnit(field, entry.written) : (stored?.shown[chosen().units] ?? "");
     const where = entry?.refused ? "refused" : entry?.held ? "held" : entry ? (entry.seq === undefined ? "writing" : "here") : rival ? "rival" : stored ? "book" : "";
@@ -288,7 +338,7 @@ export class Visit extends EventTarget {
   #has(key) {
     return (
       key === ALWAYS ||
-      (key === WHEELS_ON && CORNERS.some((corner) => this.leaving(corner))) ||
+      (key === WHEELS_ON && this.isFitted) ||
       (key === SECOND_CHECK && this.secondChecked()) ||
       CORNERS.some((corner) => key === TIGHT + corner && this.tight(corner)) ||
       (key.startsWith(NOT) && this.#fieldsOf(key.slice(NOT.length)).some((field) => this.applies(field) && saysNotDone(field, this.read(field)))) ||
@@ -338,6 +388,24 @@ export class Visit extends EventTarget {
   }
 
   /**
+   * Whether a value waits for a person's word: its reason, or which of two counts.
+   *
+   * @param {bay.Field} field
+   */
+  #asks(field) {
+    return ["held", "rival", "refused"].includes(this.look(field).where);
+  }
+
+  /**
+   * Whether something in a step waits for a person's word.
+   *
+   * @param {bay.Step} step
+   */
+  asksIn(step) {
+    return fieldsOf(step).some((field) => this.applies(field) && this.#asks(field)) || (step.id === RECEIVE && ["held", "refused"].includes(this.odometer().where)) || (step.kind === "WHEELS" && this.here("leaving").some((entry) => entry.refused));
+  }
+
+  /**
    * What a step waits for, each a field, a tick or the wheels, and of how many places; what most visits do without does not count.
    *
    * @param {bay.Step} step
@@ -347,14 +415,19 @@ export class Visit extends EventTarget {
     const fields = step.groups.filter((group) => !group.folded).flatMap((group) => group.fields).filter((field) => this.applies(field));
     // A wheel is tight by its ticks, too; what the wrench showed need not be typed.
     /** @param {bay.Field} field */
-    const open = (field) => (field.measure === "WHEEL_TORQUE" ? !this.torqued(field.corner) : this.read(field) === "");
+    const open = (field) => (field.measure === "WHEEL_TORQUE" ? !this.torqued(field.corner) : !saysDone(field, this.read(field)) || this.#asks(field));
     const ticks = step.kind === "TORQUE" ? [] : step.ticks;
     // Its places are not there before it is known which wheels go on.
     const waits = ["CAR", "TORQUE"].includes(step.kind) && fieldsOf(step).some((field) => field.goesOn) && !fields.some((field) => field.goesOn);
+    const goingOn = step.kind === "WHEELS" && !this.isFitted ? this.goingOn() : undefined;
+    fields.push(...(goingOn ? this.fieldsOutOfStore(goingOn) : []));
+    // What was answered "not done", or asks something, is open wherever it stands.
+    const folded = step.groups.filter((group) => group.folded).flatMap((group) => group.fields).filter((field) => this.applies(field) && (saysNotDone(field, this.read(field)) || this.#asks(field)));
+    fields.push(...folded);
     const missing = [
       ...fields.filter(open).map((field) => ({ field })),
       ...ticks.filter((tick) => !this.done(tick.key)).map((tick) => ({ tick })),
-      ...(step.kind === "WHEELS" && !CORNERS.some((corner) => this.leaving(corner)) ? [{ wheels: "which-wheels" }] : []),
+      ...(step.kind === "WHEELS" && !this.isFitted ? [{ wheels: "which-wheels" }] : []),
       ...(waits ? [{ wheels: "first-wheels" }] : []),
     ];
     const of = fields.length + ticks.length + (step.kind === "WHEELS" || waits ? 1 : 0);

@@ -23,23 +23,19 @@ import { cornerName, say, told } from "./bay-words.mjs";
 export function wheelsStep(view, step) {
   const { visit } = view;
   const { sheet } = visit;
+  const goingOn = visit.goingOn();
   /** @type {Place[]} */
   const places = walk().map((corner) => place(visit, corner, (tag) => places.find(({ select }) => select.value === tag)?.corner));
   // Each asks what is chosen at the others.
   places.forEach(({ look }) => look());
-  const from = h("p", { className: "ghost", role: "status" });
-  const fills = sheet.fills.map(({ set, hint, wheelAt }) => {
-    const { setName, storePlace } = Object.values(sheet.wheels).find((wheel) => wheel.set === set) ?? {};
-    const fill = () => {
-      places.forEach(({ corner, select, look }) => {
-        select.value = wheelAt[corner] ?? "";
-        look();
-      });
-      from.textContent = hint;
-      check();
-    };
-    return h("button", { type: "button", className: "quiet", onclick: fill }, say("fill-in", { set: setName, place: storePlace }));
-  });
+  /** @param {bay.AtCorners} wheelAt */
+  const put = (wheelAt) => {
+    places.forEach(({ corner, select, look }) => {
+      select.value = wheelAt[corner] ?? "";
+      look();
+    });
+    check();
+  };
   const mixed = h("div", { className: "mixed", ariaLive: "polite" });
   const check = () => {
     const sets = new Set(places.map(({ select }) => sheet.wheels[select.value]?.set));
@@ -60,7 +56,7 @@ export function wheelsStep(view, step) {
       entry?.refused ? note("wrong", told(entry.refused))
       : entry ? note("here", say("recorded-here"))
       : Object.keys(visit.state.leftOn).length > 0 ? note("book", say("recorded"))
-      : note("", sheet.plannedHint),
+      : note("", planned(visit).hint),
     );
   });
   const record = () => {
@@ -75,17 +71,68 @@ export function wheelsStep(view, step) {
       ...Object.assign({}, ...places.map((each) => each.read())),
     });
   };
+  if (!visit.isFitted) {
+    let shown = JSON.stringify(planned(visit).wheelAt);
+    view.onUpdate(() => {
+      const { wheelAt } = planned(visit);
+      if (shown !== JSON.stringify(wheelAt)) {
+        shown = JSON.stringify(wheelAt);
+        put(wheelAt);
+      }
+    });
+  }
   const groups = step.groups.map((group) => ({ ...group, fields: group.fields.filter((field) => visit.applies(field)) })).filter(({ fields }) => fields.length > 0);
   const fields = groups.flatMap((group) => (group.folded ? [] : group.fields));
   return [
-    h("div", { className: "row" }, ...fills),
-    from,
+    ...(visit.isFitted ? [] : outOfStore(view, goingOn)),
     h("div", { className: "car" }, ...places.map((each) => each.element), h("div", { className: "body", ariaHidden: "true" }, h("span", {}, say("front")))),
     mixed,
     said,
     h("button", { type: "button", className: "main", onclick: record }, say("these-wheels-on")),
     ...(fields.length > 0 ? [h("h3", {}, say("out-of-store")), view.corners(fields)] : []),
     ...groups.filter(({ folded }) => folded).map((group) => view.group(group)),
+  ];
+}
+
+/**
+ * Where the wheels that go on belong, by all that was read until now.
+ *
+ * @param {bay.Visit} visit
+ */
+function planned(visit) {
+  const { planned: wheelAt, plannedHint: hint } = visit.sheet;
+  return visit.goingOn() ?? { wheelAt, hint };
+}
+
+/**
+ * The set that goes on, one button with its shelf; its tread, wheel by wheel, before any of them has a corner; then the plan.
+ *
+ * @param {bay.View} view
+ * @param {bay.Fill | undefined} goingOn
+ */
+function outOfStore(view, goingOn) {
+  const { visit } = view;
+  const { wheels } = visit.sheet;
+  const choices = visit.fills().map(({ set }) => {
+    const [tag = "", { setName = "", storePlace = "" } = {}] = Object.entries(wheels).find(([, wheel]) => wheel.set === set) ?? [];
+    const stays = Object.values(visit.sheet.arrived).includes(tag);
+    const button = h("button", { type: "button", className: "tick", onclick: () => visit.takeSet(set) }, say("set-on-shelf", { set: setName, stays, place: stays ? undefined : storePlace || undefined }));
+    button.ariaPressed = String(set === goingOn?.set);
+    return button;
+  });
+  const fields = goingOn ? visit.fieldsOutOfStore(goingOn) : [];
+  // A sheet that an older server made has none.
+  const matters = (visit.sheet.matters ?? []).filter(({ set }) => set !== undefined && set === goingOn?.set);
+  return [
+    ...(choices.length > 1 ? [h("h3", {}, say("which-set")), h("div", { className: "ticks" }, ...choices)] : []),
+    ...matters.map(({ words, day }) => note("asks", say("of-day", { day, words }))),
+    ...(fields.length > 0 ? [h("h3", {}, say("out-of-store")), view.wheelByWheel(fields, (wheel) => {
+      const { wheelAt = /** @type {bay.AtCorners} */ ({}) } = visit.goingOn() ?? {};
+      const corner = walk().find((each) => wheelAt[each] === wheel);
+      return corner ? say("goes-to", { corner: cornerName(corner) }) : "";
+    })] : []),
+    h("h3", {}, say("where-each-goes")),
+    h("p", {}, h("a", { className: "button quiet", href: `/visits/${encodeURIComponent(visit.id)}/tags.pdf` }, say("print-tags"))),
   ];
 }
 
@@ -97,7 +144,8 @@ export function wheelsStep(view, step) {
  */
 function place(visit, corner, chosenAt) {
   const { sheet } = visit;
-  const standing = visit.leaving(corner) ?? sheet.planned[corner] ?? "";
+  const refused = visit.here("leaving").findLast((entry) => Boolean(entry.refused));
+  const standing = (refused?.wheels ?? {})[corner] ?? visit.leaving(corner) ?? planned(visit).wheelAt[corner] ?? "";
   const select = h("select", { id: `wheel.${corner}` }, ...Object.entries(sheet.wheels).map(([tag, wheel]) => h("option", { value: tag, selected: tag === standing }, `${tag}, ${wheel.season}`)));
   const ran = h("small");
   const store = h("p", { className: "ghost" });
@@ -105,11 +153,12 @@ function place(visit, corner, chosenAt) {
   /**
    * @param {string} name
    * @param {string} label
+   * @param {string} takes what of digits alone it can be; a reading of a gauge is none of it
    */
-  const typed = (name, label) => h("input", { id: `${name}.${corner}`, type: "text", maxLength: 40, autocomplete: "off", autocapitalize: "characters", spellcheck: false, placeholder: "\u2013", "aria-label": say("label-at", { label, corner: cornerName(corner) }) });
-  const tag = typed("tag", say("tag"));
-  const code = typed("dateCode", say("date-code"));
-  const sensor = typed("sensor", say("sensor"));
+  const typed = (name, label, takes) => h("input", { "data-takes": takes, id: `${name}.${corner}`, type: "text", maxLength: 40, autocomplete: "off", autocapitalize: "characters", spellcheck: false, placeholder: "\u2013", "aria-label": say("label-at", { label, corner: cornerName(corner) }) });
+  const tag = typed("tag", say("tag"), "\\d{4,}");
+  const code = typed("dateCode", say("date-code"), "\\d{4}");
+  const sensor = typed("sensor", say("sensor"), "\\d{6,}");
   // A scanner types the tag and Enter.
   const look = () => {
     const { came, storePlace } = sheet.wheels[select.value] ?? {};
@@ -135,7 +184,9 @@ function place(visit, corner, chosenAt) {
     input.addEventListener("keydown", (event) => {
       if (event.key === "Enter") {
         event.preventDefault();
-        (fields[index + 1]?.input ?? tag).focus();
+        const next = fields[index + 1]?.input ?? tag;
+        next.focus();
+        next.select();
       }
     });
   }

@@ -189,4 +189,29 @@ class BayEntriesTest extends TabletEntries {
         assertThat(BayShop.JSON.readTree(answer.body()).path("sentence").stringValue())
                 .isEqualTo("The book has no visit with this address.");
     }
+
+    /** Read at the rack, before it has a corner; once the wheels are on, it stands at the corner of its wheel, by who read it. */
+    @Test
+    void whatIsReadInTheStoreGoesAlongToTheCornerOfItsWheel() throws Exception {
+        var tag = String.valueOf(planned().get("LF"));
+        var read = with(reading("TREAD_DEPTH", "LR", tag, "6.9"), "spot", "OUTER");
+        assertThat(statuses(read)).containsExactly("stored");
+        var plan = names(state().path("plans").path(0).path("wheelAt"));
+        assertThat(leave()).as("by what was read").isEqualTo(plan);
+        var corner = plan.keySet().stream()
+                .filter(each -> tag.equals(plan.get(each)))
+                .findFirst()
+                .orElseThrow();
+        assertThat(corner).isNotEqualTo("LR");
+        assertThat(shop.readings(visitId)).singleElement().satisfies(reading -> {
+            assertThat(reading.corner()).hasToString(corner);
+            assertThat(reading.asWritten()).isEqualTo("6.9 mm");
+            assertThat(reading.corrects()).isNull();
+        });
+        var stands = state().path("readings").path("TREAD_DEPTH." + corner + ".OUTER." + tag);
+        assertThat(stands.path("person").stringValue()).isEqualTo("Ada");
+        assertThat(state().path("plans").size()).isZero();
+        assertThat(statuses(read)).as("sent again").containsExactly("already");
+        assertThat(shop.readings(visitId)).hasSize(1);
+    }
 }

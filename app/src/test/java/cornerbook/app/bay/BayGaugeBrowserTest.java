@@ -194,6 +194,50 @@ class BayGaugeBrowserTest {
         assertThat(shop.readings(visitId)).extracting(Reading::asWritten).containsExactly("0.009 mm");
     }
 
+    @Test
+    void whatAGaugeTypesInADialogOrAmongWordsPressesNothingAndIsKeptAside() {
+        page.clock().install();
+        open("BRAKE.LF");
+        page.locator("#who").click();
+        assertThat(page.locator("#panel-close")).isVisible();
+        page.clock().pauseAt(System.currentTimeMillis() + 1000);
+        type("24.92", "Enter");
+        assertThat(page.locator("#panel-close")).isVisible();
+        page.keyboard().press("Escape");
+        page.locator("[id='remark.BRAKE_LF']").focus();
+        type("7.9", "Enter");
+        assertThat(page.locator("[id='remark.BRAKE_LF']")).hasValue("");
+        page.clock().resume();
+        assertThat(page.locator(".tray")).containsText("24.92");
+        assertThat(page.locator(".tray")).containsText("7.9");
+    }
+
+    @Test
+    void afterTheLastNumberOfACornerTheNextOneGoesToTheNextCorner() {
+        open("BRAKE.LF");
+        for (var value : List.of("7.9", "7.8", "24.91", "0.02", "0.009")) {
+            type(value, "Enter");
+        }
+        assertThat(page.locator("#steps [aria-current]")).hasAttribute("href", "#BRAKE.LF");
+        type("7.7", "Enter");
+        assertThat(page.locator("#steps [aria-current]")).hasAttribute("href", "#BRAKE.RF");
+        assertThat(page.locator("[id='f.PAD_THICKNESS.RF.OUTER']")).hasValue("7.7");
+        assertThat(page.locator("#link")).hasText("All in the book");
+    }
+
+    /** Who fills what was left out does not type over what comes after it. */
+    @Test
+    void aValuePassesFieldsThatHaveOne() {
+        open("OFF");
+        page.locator("[id='f.TREAD_DEPTH.LF.CENTRE']").click();
+        type("5.0", "Enter");
+        page.locator("[id='f.TREAD_DEPTH.LF.OUTER']").click();
+        type("5.1", "Enter");
+        assertThat(page.locator("[id='f.TREAD_DEPTH.LF.CENTRE']")).not().isFocused();
+        type("4.9", "Enter");
+        assertThat(page.locator("[id='f.TREAD_DEPTH.LF.CENTRE']")).hasValue("5.0");
+    }
+
     /**
      * Hands are anywhere when the gauge is read: at a field, at a word, at a button, at nothing. Each value is told apart by its own
      * digits, and is in the book or on the tablet.

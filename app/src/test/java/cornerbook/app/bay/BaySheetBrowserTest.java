@@ -156,7 +156,7 @@ class BaySheetBrowserTest {
     @Test
     void aTagThatIsReadIsComparedWithTheWheelThatIsChosen() {
         Page page = sheet("ON", tablet("Ada"));
-        page.locator("button", new Page.LocatorOptions().setHasText("Fill in the summer set"))
+        page.locator("button", new Page.LocatorOptions().setHasText("The summer set stays on"))
                 .click();
         assertThat(page.locator(".mixed")).isEmpty();
         var atRightFront = page.locator("[id='wheel.RF']").inputValue();

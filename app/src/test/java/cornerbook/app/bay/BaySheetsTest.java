@@ -79,6 +79,53 @@ class BaySheetsTest {
                 .orElseThrow();
     }
 
+    /** Without its wheels a brake is seen and reached; a shop that looks at it through the rims says so. */
+    @Test
+    void wheelsComeOffBeforeTheBrakesUnlessTheShopWantsThemFirst() throws Exception {
+        assertThat(order()).startsWith("RECEIVE", "LIFT", "OFF", "BRAKE.LF").endsWith("DEPART");
+        shop.book.rules().putBrakesFirst(true);
+        assertThat(order())
+                .startsWith("RECEIVE", "LIFT", "BRAKE.LF")
+                .containsSubsequence("BRAKE.RR", "PEDAL", "OFF", "ON");
+        assertThat(shop.book.rules().asksSecondCheck()).as("another rule").isFalse();
+        shop.book.rules().putBrakesFirst(false);
+        assertThat(order()).startsWith("RECEIVE", "LIFT", "OFF");
+    }
+
+    private List<String> order() throws Exception {
+        return shop.get("/bay/visits/" + visitId + "/sheet.json")
+                .path("en")
+                .path("metric")
+                .path("steps")
+                .valueStream()
+                .map(step -> step.path("id").stringValue())
+                .toList();
+    }
+
+    /** A pressure that is found is compared with the one that was set when the wheel was last on the car. */
+    @Test
+    void belowAPressureThatIsFoundStandsWhatWasSetLast() throws Exception {
+        var last = shop.get("/bay/visits/" + visitId + "/sheet.json")
+                .path("en")
+                .path("metric")
+                .path("wheels")
+                .path(wheel())
+                .path("last");
+        assertThat(last.path("PRESSURE_SET.").path("written").stringValue()).isNotEmpty();
+        assertThat(last.path("PRESSURE_FOUND.")).isEqualTo(last.path("PRESSURE_SET."));
+    }
+
+    /** The last visit asked for a leak to be found: that stands at the top until it is judged anew. */
+    @Test
+    void whatTheLastVisitAskedForComesWithTheSheet() throws Exception {
+        var matters = shop.get("/bay/visits/" + visitId + "/sheet.json")
+                .path("fr")
+                .path("metric")
+                .path("matters");
+        assertThat(matters.path(0).path("words").stringValue()).isNotEmpty();
+        assertThat(matters.path(0).path("day").stringValue()).contains("2026");
+    }
+
     @Test
     void sheetIsThereInEachLanguageWithTheNamesOfItsUnits() throws Exception {
         var sheets = shop.get("/bay/visits/" + visitId + "/sheet.json");

@@ -40,13 +40,17 @@ abstract class TabletEntries {
 
     /** The wheels that are planned go on. */
     Map<String, String> leave() throws Exception {
-        var wheels = names(shop.get("/bay/visits/" + visitId + "/sheet.json")
-                .path("en")
-                .path("metric")
-                .path("planned"));
+        var wheels = planned();
         assertThat(statuses(entry("leaving", Map.of("wheels", wheels, "shown", Map.of()))))
                 .containsExactly("stored");
         return wheels;
+    }
+
+    Map<String, String> planned() throws Exception {
+        return names(shop.get("/bay/visits/" + visitId + "/sheet.json")
+                .path("en")
+                .path("metric")
+                .path("planned"));
     }
 
     static ObjectNode tick(String step, boolean done) {

@@ -66,6 +66,32 @@ class WheelTagsTest {
         }
     }
 
+    /** Wheels went on otherwise than planned: a tag says where its wheel is, and nothing of a plan that was not kept. */
+    @Test
+    void aTagThatIsPrintedAfterwardsSaysWhereTheWheelIs() throws Exception {
+        var planned = goingOn.orElseThrow().plan().wheelAt();
+        var crossed = Map.of(
+                Corner.LF, String.valueOf(planned.get(Corner.RR)),
+                Corner.RF, String.valueOf(planned.get(Corner.RF)),
+                Corner.LR, String.valueOf(planned.get(Corner.LR)),
+                Corner.RR, String.valueOf(planned.get(Corner.LF)));
+        try (var tags = Loader.loadPDF(
+                WheelTags.render(car, visit.withLeftOn(crossed), goingOn, stored, Paper.ROLL, Reader.DEFAULT))) {
+            for (int i = 4; i < 8; i++) {
+                var tag = goingOn.orElseThrow().request().wheels().get(i - 4).tag();
+                var corner = crossed.entrySet().stream()
+                        .filter(entry -> entry.getValue().equals(tag))
+                        .map(Map.Entry::getKey)
+                        .findFirst()
+                        .orElseThrow();
+                assertThat(text(tags, i)).contains("Goes to now " + corner);
+                if (corner == Corner.LF || corner == Corner.RR) {
+                    assertThat(text(tags, i)).doesNotContain("Next season");
+                }
+            }
+        }
+    }
+
     @Test
     void allTagsOfBothSetsAreOnOneSheetOfA4() throws Exception {
         try (var tags = Loader.loadPDF(WheelTags.render(car, visit, goingOn, stored, Paper.A4, Reader.DEFAULT))) {

@@ -132,6 +132,7 @@ public final class VisitRules {
         }
         if (!tag.equals(visit.arrivedOn().get(corner))
                 && !tag.equals(visit.leftOn().get(corner))
+                && !isOutOfStore(visit, tag)
                 && visit.readings().stream().noneMatch(other -> reading.id().equals(other.corrects()))) {
             add(where + "/wheel", new AssessSaid.WheelNotThere(tag, corner, there(visit, corner)));
         }
@@ -146,6 +147,13 @@ public final class VisitRules {
                             new Amount(newMm, "mm", 1),
                             new Amount(newMm + DEEPER_THAN_NEW_MM, "mm", 1)));
         }
+    }
+
+    /** Read before it is known where it goes, or although it stays off; its corner is the one where it ran. */
+    private static boolean isOutOfStore(Visit visit, String tag) {
+        return !visit.arrivedOn().isEmpty()
+                && !visit.arrivedOn().containsValue(tag)
+                && !visit.leftOn().containsValue(tag);
     }
 
     private void checkCorrection(String where, Visit visit, Reading reading) {

@@ -120,6 +120,14 @@ class VisitRulesTest {
                 .contains(new AssessSaid.WheelNotThere("S-RF", Corner.LF, null));
     }
 
+    /** What comes out of the store is read before anybody knows where it goes; once it is on the car it was at its own corner. */
+    @Test
+    void aStoredWheelIsReadBeforeItHasAPlace() {
+        assertThat(expected(Cars.at("S-"), Map.of(), "W-RF")).isEmpty();
+        assertThat(expected(Cars.at("S-"), Cars.at("S-"), "W-RF")).isEmpty();
+        assertThat(expected(Cars.at("S-"), Cars.at("W-"), "W-RF")).isPresent();
+    }
+
     private static Said expectedWheel(String... there) {
         return new AssessSaid.WheelNotThere("S-RF", Corner.LF, Listed.or(Facts.texts(there)));
     }

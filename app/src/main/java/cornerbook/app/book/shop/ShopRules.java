@@ -5,6 +5,7 @@ import cornerbook.app.book.store.Transactions;
 /** What the shop asks for beyond what everybody does. */
 public final class ShopRules {
     private static final String SECOND_CHECK = "SECOND_CHECK";
+    private static final String BRAKES_FIRST = "BRAKES_FIRST";
 
     private final Transactions store;
 
@@ -14,17 +15,34 @@ public final class ShopRules {
 
     /** Whether another person than the one who tightened has to check the torque before a car leaves. */
     public boolean asksSecondCheck() {
-        return store.read(handle -> handle.select("select rule from shop_rule where rule = ?", SECOND_CHECK)
+        return holds(SECOND_CHECK);
+    }
+
+    public void askSecondCheck(boolean asked) {
+        set(SECOND_CHECK, asked);
+    }
+
+    /** Whether the brakes are looked at before the wheels come off and are measured; else after. */
+    public boolean putsBrakesFirst() {
+        return holds(BRAKES_FIRST);
+    }
+
+    public void putBrakesFirst(boolean first) {
+        set(BRAKES_FIRST, first);
+    }
+
+    private boolean holds(String rule) {
+        return store.read(handle -> handle.select("select rule from shop_rule where rule = ?", rule)
                 .mapTo(String.class)
                 .findFirst()
                 .isPresent());
     }
 
-    public void askSecondCheck(boolean asked) {
+    private void set(String rule, boolean holds) {
         store.write(handle -> handle.execute(
-                asked
+                holds
                         ? "insert into shop_rule (rule) values (?) on conflict (rule) do nothing"
                         : "delete from shop_rule where rule = ?",
-                SECOND_CHECK));
+                rule));
     }
 }

@@ -125,7 +125,8 @@ public final class VisitLedger {
         store.write(handle -> {
             var history = new CarLedger(within(handle)).getOfVisit(visitId);
             var visit = history.getVisit(visitId);
-            var left = visit.withLeftOn(leftOn);
+            var placed = new PlacedReadings(visit, leftOn);
+            var left = placed.visit().withLeftOn(leftOn);
             var changed = replaced(history, left);
             refuseProblems(changed);
             refuseOtherWheels(history, visit, leftOn, identities);
@@ -134,6 +135,7 @@ public final class VisitLedger {
                 new VisitChanges(handle, history.vehicle().id()).keepChanged(visit, left, because);
             }
             new RetorqueLedger(within(handle)).change(changed, left);
+            placed.write(handle);
             return new ReadingLedger(within(handle)).add(changed, visitId, readings);
         });
     }

@@ -4,6 +4,8 @@ import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.judge.Judged;
 import cornerbook.core.assess.Assessor;
 import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SetOf;
@@ -14,6 +16,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Which wheels a car may leave on: each set as its wheel plan has it, and what stands there until somebody chooses. A set
@@ -45,17 +48,40 @@ public final class WheelProposal {
         this.open = open;
     }
 
-    /** Those that are recorded, else the season's set, else those that the car came on. */
+    /**
+     * Those that are recorded, else the set that was read as it came out of the store, else the season's, else those that the car
+     * came on.
+     */
     public Fill standing() {
         var visit = open.visit();
         if (!visit.leftOn().isEmpty()) {
             return new Fill("", new AskedSaid.AsRecorded(), visit.leftOn());
         }
-        return assessor.goingOn(open.history(), visit.id())
+        return read().findFirst()
+                .or(() -> assessor.goingOn(open.history(), visit.id()))
                 .map(this::of)
                 .filter(fill -> fill.wheelAt().size() == Corner.values().length)
                 .map(fill -> new Fill("", fill.hint(), fill.wheelAt()))
                 .orElseGet(() -> new Fill("", new AskedSaid.AsItCame(), visit.arrivedOn()));
+    }
+
+    /** The sets that were read as they came out of the store; none once it is recorded which wheels go on. */
+    public List<Fill> readOutOfStore() {
+        return open.visit().leftOn().isEmpty() ? read().map(this::of).toList() : List.of();
+    }
+
+    private Stream<WheelSet> storedSets() {
+        var arrivedOn = open.visit().arrivedOn();
+        return open.history().sets().stream()
+                .filter(set -> set.wheels().stream().noneMatch(wheel -> arrivedOn.containsValue(wheel.tag())));
+    }
+
+    private Stream<WheelSet> read() {
+        var readings = new StandingReadings(open.visit());
+        return storedSets()
+                .filter(set -> set.wheels().stream()
+                        .anyMatch(wheel -> readings.ofWheel(Measure.TREAD_DEPTH, wheel.tag())
+                                .isPresent()));
     }
 
     /** Each set of the car, by the identity of the set; planned once. */

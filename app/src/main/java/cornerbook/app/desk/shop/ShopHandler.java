@@ -19,15 +19,24 @@ public final class ShopHandler {
     }
 
     public void show(ServerRequest request, ServerResponse response) {
-        pages.send(response, 200, "desk/shop/shop", new ShopPage(rules.asksSecondCheck()));
+        pages.send(response, 200, "desk/shop/shop", new ShopPage(rules.asksSecondCheck(), rules.putsBrakesFirst()));
     }
 
     public void save(ServerRequest request, ServerResponse response) {
-        var asked = Form.read(request).get("second-check");
-        if (!asked.equals("yes") && !asked.equals("no")) {
-            throw new PageException(400, new ShopSaid.SecondCheckNotUnderstood());
+        var form = Form.read(request);
+        if (form.has("brakes-first")) {
+            rules.putBrakesFirst(yes(form, "brakes-first", new ShopSaid.OrderNotUnderstood()));
+        } else {
+            rules.askSecondCheck(yes(form, "second-check", new ShopSaid.SecondCheckNotUnderstood()));
         }
-        rules.askSecondCheck(asked.equals("yes"));
         Pages.redirect(response, "/shop");
+    }
+
+    private static boolean yes(Form form, String name, ShopSaid otherwise) {
+        return switch (form.get(name)) {
+            case "yes" -> true;
+            case "no" -> false;
+            default -> throw new PageException(400, otherwise);
+        };
     }
 }

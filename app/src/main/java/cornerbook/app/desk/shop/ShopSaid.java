@@ -6,6 +6,8 @@ import cornerbook.core.say.Said;
 sealed interface ShopSaid extends Said {
     record SecondCheckNotUnderstood() implements ShopSaid {}
 
+    record OrderNotUnderstood() implements ShopSaid {}
+
     /** A temperature was left out. */
     record Missing(Said what) implements ShopSaid {}
 

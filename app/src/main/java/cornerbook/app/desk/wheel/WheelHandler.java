@@ -104,8 +104,8 @@ public final class WheelHandler {
                         page.wheel().tag(),
                         history.vehicle().plate(),
                         page.set().season(),
-                        page.last(),
-                        page.next(),
+                        page.on().isPresent() ? page.before() : page.last(),
+                        page.on().orElse(page.next()),
                         page.depthsMm(),
                         page.set().storePlace(),
                         page.wheel().tyre().size()));

@@ -58,10 +58,7 @@ public record WheelPage(
     /** With the {@link #plans plans} of its car, which all its wheels share. */
     static WheelPage of(CarHistory history, String tag, List<SetPlan> plans) {
         var visits = history.visits();
-        var last = visits.reversed().stream()
-                .flatMap(visit -> Stream.of(visit.leftOn(), visit.arrivedOn()))
-                .flatMap(wheelAt -> cornerOf(wheelAt, tag).stream())
-                .findFirst();
+        var last = last(visits, tag);
         return new WheelPage(
                 history,
                 history.findSetOf(tag).orElseThrow(),
@@ -69,6 +66,30 @@ public record WheelPage(
                 last.orElse(null),
                 next(tag, plans).orElse(null),
                 tread(visits, tag));
+    }
+
+    private static Optional<Corner> last(List<Visit> visits, String tag) {
+        return visits.reversed().stream()
+                .flatMap(visit -> Stream.of(visit.leftOn(), visit.arrivedOn()))
+                .flatMap(wheelAt -> cornerOf(wheelAt, tag).stream())
+                .findFirst();
+    }
+
+    /** Where it was put on at the last visit, as it is recorded; empty when it is not on the car. */
+    Optional<Corner> on() {
+        return history.visits().isEmpty()
+                ? Optional.empty()
+                : cornerOf(history.visits().getLast().leftOn(), wheel.tag());
+    }
+
+    /** Where it ran before it was put there. */
+    @Nullable
+    Corner before() {
+        var visits = history.visits();
+        var earlier = visits.subList(0, visits.size() - 1);
+        return cornerOf(visits.getLast().arrivedOn(), wheel.tag())
+                .or(() -> last(earlier, wheel.tag()))
+                .orElse(null);
     }
 
     /** What goes on at the last visit, and what waits for its season; none where it cannot be judged. */
