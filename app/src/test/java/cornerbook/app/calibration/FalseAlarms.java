@@ -8,6 +8,7 @@ import cornerbook.core.tread.NewDepth;
 import cornerbook.core.tread.TreadPattern;
 import cornerbook.core.tread.TreadReading;
 import cornerbook.core.tread.WearModel;
+import cornerbook.core.tread.WearParameter;
 import cornerbook.core.tread.WearParameters;
 import java.util.List;
 import java.util.stream.Stream;
@@ -22,7 +23,8 @@ final class FalseAlarms {
     /** Share of cars on which at least one cause is named. */
     static double share(int cars, long seed) {
         var parameters = WearParameters.defaults(DriveLayout.ALL);
-        long alarmed = SimulatedFleet.make(cars, seed, parameters, GROOVE_SPREAD).stream()
+        var sound = parameters.with(WearParameter.GROOVE_SPREAD, GROOVE_SPREAD);
+        long alarmed = SimulatedFleet.make(cars, seed, sound).stream()
                 .filter(car -> alarms(car, parameters))
                 .count();
         return (double) alarmed / cars;

@@ -121,7 +121,8 @@ public final class TreadForecaster {
                 var tag = reading.wheelTag();
                 var spot = reading.spot();
                 if (tag != null && spot != null && tags.contains(tag)) {
-                    readings.add(new TreadReading(tags.indexOf(tag), spot, runs.run(visit, tag), reading.value()));
+                    readings.add(new TreadReading(
+                            visits.indexOf(visit), tags.indexOf(tag), spot, runs.run(visit, tag), reading.value()));
                 }
             }
         }
