@@ -19,7 +19,7 @@ class ModelFleetsTest {
 
     /** Truths that differ from the defaults and from each other; invented. */
     private static final List<WearParameters> TRUTHS = List.of(
-            truth(0.20, 0.05, 0.20, 0.26, 0.19, 0.42, 0.10, 0.05, 0.03, 0.20),
+            truth(0.20, 0.05, 0.20, 0.26, 0.19, 0.42, 0.10, 0.05, 0.03, 0.10),
             truth(0.10, 0.15, 0.40, 0.15, 0.11, 0.20, 0.25, 0.15, 0.01, 0.00),
             truth(0.25, 0.10, 0.15, 0.22, 0.22, 0.30, 0.05, 0.10, 0.02, -0.10));
 

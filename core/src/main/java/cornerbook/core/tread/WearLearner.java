@@ -98,6 +98,7 @@ public final class WearLearner {
         var sums = sums(at);
         var slope = penalisedSlope(at, sums);
         var curvature = information(sums);
+        boolean fresh = true;
         for (int step = 0; step < MOST_STEPS; step++) {
             var direction = CholeskyFactor.nearest(curvature, PARAMETERS).solve(slope);
             if (dot(slope, direction) < PRECISE) {
@@ -114,10 +115,16 @@ public final class WearLearner {
                 sumsNext = sums(next);
             }
             if (!(penalised(next, sumsNext) > penalised(at, sums))) {
-                break;
+                if (fresh) {
+                    break;
+                }
+                curvature = information(sums);
+                fresh = true;
+                continue;
             }
             var slopeNext = penalisedSlope(next, sumsNext);
             bend(curvature, difference(next, at), difference(slope, slopeNext));
+            fresh = false;
             at = next;
             sums = sumsNext;
             slope = slopeNext;
@@ -241,13 +248,15 @@ public final class WearLearner {
 
     private double[] moved(double[] at, double[] direction, double share) {
         var next = at.clone();
+        // No parameter changes by more than a factor of e in one step.
+        double longest = Arrays.stream(direction).map(Math::abs).max().orElse(0);
+        double step = share / Math.max(1, longest);
         for (int i = 0; i < PARAMETERS; i++) {
             double farthest = MOST_SPREADS * spread(i);
             boolean slowing = parameter(i) == WearParameter.SLOWING;
             double least = slowing ? -MOST_SLOWING : centre[i] - farthest;
             double most = slowing ? MOST_SLOWING : Math.min(centre[i] + farthest, HIGHEST);
-            // A parameter changes by no more than a factor of e in one step.
-            next[i] = Math.clamp(next[i] + share * Math.clamp(direction[i], -1, 1), least, most);
+            next[i] = Math.clamp(next[i] + step * direction[i], least, most);
         }
         return next;
     }
