@@ -18,12 +18,17 @@ final class FalseAlarms {
     /** How far a sound tyre's grooves wear apart, of what they wear. Common practice, no source. */
     static final double GROOVE_SPREAD = 0.04;
 
+    /** How far a sound tyre's moulded depth lies off, of which half is each groove's own. Common practice, no source. */
+    private static final double NEW_DEPTH_SD_MM = 0.2;
+
     private FalseAlarms() {}
 
     /** Share of cars on which at least one cause is named. */
     static double share(int cars, long seed) {
         var parameters = WearParameters.defaults(DriveLayout.ALL);
-        var sound = parameters.with(WearParameter.GROOVE_SPREAD, GROOVE_SPREAD);
+        var sound = parameters
+                .with(WearParameter.GROOVE_SPREAD, GROOVE_SPREAD)
+                .with(WearParameter.NEW_DEPTH_SD, NEW_DEPTH_SD_MM);
         long alarmed = SimulatedFleet.make(cars, seed, sound).stream()
                 .filter(car -> alarms(car, parameters))
                 .count();

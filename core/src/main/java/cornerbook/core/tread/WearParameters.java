@@ -12,8 +12,8 @@ import java.util.Objects;
  * @param values of every parameter, in its unit
  */
 public record WearParameters(Map<WearParameter, Double> values) {
-    private static final double DRIVEN_RATE = 0.20;
-    private static final double FREE_RATE = 0.14;
+    private static final double DRIVEN_RATE = 0.18;
+    private static final double FREE_RATE = 0.12;
 
     public WearParameters {
         for (var parameter : WearParameter.values()) {
@@ -35,14 +35,14 @@ public record WearParameters(Map<WearParameter, Double> values) {
         var values = new EnumMap<WearParameter, Double>(WearParameter.class);
         values.put(WearParameter.READING_SD, 0.15);
         values.put(WearParameter.VISIT_SD, 0.10);
-        values.put(WearParameter.NEW_DEPTH_SD, 0.30);
+        values.put(WearParameter.NEW_DEPTH_SD, 0.25);
         values.put(WearParameter.FRONT_RATE, drive.drives(Axle.FRONT) ? DRIVEN_RATE : FREE_RATE);
         values.put(WearParameter.REAR_RATE, drive.drives(Axle.REAR) ? DRIVEN_RATE : FREE_RATE);
-        values.put(WearParameter.VEHICLE_SPREAD, 0.30);
+        values.put(WearParameter.VEHICLE_SPREAD, 0.40);
         values.put(WearParameter.CORNER_SPREAD, 0.15);
-        values.put(WearParameter.GROOVE_SPREAD, 0.10);
+        values.put(WearParameter.GROOVE_SPREAD, 0.05);
         values.put(WearParameter.SEASON_SD, 0.02);
-        values.put(WearParameter.SLOWING, 0.10);
+        values.put(WearParameter.SLOWING, 0.05);
         return new WearParameters(values);
     }
 
