@@ -37,6 +37,7 @@ public final class JointProbability {
     private final double[] sd;
     /** What (2) works on, made once. */
     private final double[] meanLeft;
+
     private final double[] left;
 
     private JointProbability(double[] mean, double[] covariance) {

@@ -77,7 +77,9 @@ final class DepthsAhead {
 
     /** Effective depths of a limit. */
     double[] limits(double limitMm) {
-        return Arrays.stream(scales).mapToDouble(scale -> scale.effective(limitMm)).toArray();
+        return Arrays.stream(scales)
+                .mapToDouble(scale -> scale.effective(limitMm))
+                .toArray();
     }
 
     /** Depth of one groove of a tyre, mm. */

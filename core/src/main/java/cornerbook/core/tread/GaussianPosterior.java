@@ -1,11 +1,28 @@
 package cornerbook.core.tread;
 
-/**
- * What is known of all unknowns of a set together.
- *
- * @param covariances row-major
- */
-record GaussianPosterior(double[] means, double[] covariances) {
+/** What is known of all unknowns of a set together. */
+final class GaussianPosterior {
+    private final double[] means;
+    private final double[] covariances;
+
+    /**
+     * A Gaussian.
+     *
+     * @param covariances row-major; neither is copied
+     */
+    GaussianPosterior(double[] means, double[] covariances) {
+        this.means = means;
+        this.covariances = covariances;
+    }
+
+    double[] means() {
+        return means;
+    }
+
+    double[] covariances() {
+        return covariances;
+    }
+
     double mean(int unknown) {
         return means[unknown];
     }

@@ -82,10 +82,9 @@ public final class SetOutlook {
         probability += GaussLegendre.integral(
                 from,
                 to,
-                thousandKm ->
-                        NormalDistribution.density((thousandKm - meanThousandKm) / sdThousandKm)
-                                / sdThousandKm
-                                * ahead.probabilityAbove(thousandKm, limits));
+                thousandKm -> NormalDistribution.density((thousandKm - meanThousandKm) / sdThousandKm)
+                        / sdThousandKm
+                        * ahead.probabilityAbove(thousandKm, limits));
         return Math.clamp(probability, 0, 1);
     }
 
@@ -103,7 +102,8 @@ public final class SetOutlook {
         }
         double high = Double.NaN;
         double atHigh = Double.NaN;
-        // The search goes by the quick probability: from a first guess outwards until the root is between two days, then
+        // The search goes by the quick probability: from a first guess outwards until the root is between two days,
+        // then
         // by the secant, for the log odds are nearly straight in days, and by halves where that crawls.
         double days = Math.clamp(firstGuessDays(distance, limits), 1, mostDays);
         double at = logOdds(quickly(days, distance, limits)) - asked;

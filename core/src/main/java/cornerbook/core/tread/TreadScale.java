@@ -48,9 +48,7 @@ public record TreadScale(double newDepthMm, double slowing) {
             return newDepthMm + (effectiveMm - newDepthMm) / (1 - slowing);
         }
         double linear = 1 + slowing;
-        return 2
-                * effectiveMm
-                / (linear + Math.sqrt(linear * linear - 4 * slowing * effectiveMm / newDepthMm));
+        return 2 * effectiveMm / (linear + Math.sqrt(linear * linear - 4 * slowing * effectiveMm / newDepthMm));
     }
 
     /** The same of a depth that is not known exactly, straight about its mean. */

@@ -39,9 +39,9 @@ public record WearKnowledge(List<Row> rows) {
          */
         public List<WearParameter> open() {
             return Arrays.stream(WearParameter.values())
-                    .filter(parameter -> Objects.requireNonNull(
-                                    learned.standardErrors().get(parameter))
-                            > HARDLY_LESS * parameter.spread(tyreModel != null))
+                    .filter(parameter ->
+                            Objects.requireNonNull(learned.standardErrors().get(parameter))
+                                    > HARDLY_LESS * parameter.spread(tyreModel != null))
                     .toList();
         }
     }

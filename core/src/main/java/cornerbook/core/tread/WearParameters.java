@@ -19,7 +19,8 @@ public record WearParameters(Map<WearParameter, Double> values) {
         for (var parameter : WearParameter.values()) {
             double value = Objects.requireNonNull(values.get(parameter), parameter.name());
             boolean slowing = parameter == WearParameter.SLOWING;
-            if (!(value > (slowing ? -TreadScale.MOST_SLOWING : 0) && value < (slowing ? TreadScale.MOST_SLOWING : 10))) {
+            if (!(value > (slowing ? -TreadScale.MOST_SLOWING : 0)
+                    && value < (slowing ? TreadScale.MOST_SLOWING : 10))) {
                 throw new IllegalArgumentException("%s is %s, expected %s"
                         .formatted(
                                 parameter,

@@ -120,7 +120,8 @@ class SetOutlookTest {
         double seasonSd = posterior.parameters().of(WearParameter.SEASON_SD);
         for (int i = 0; i < draws; i++) {
             var unknowns = vectors.nextVector();
-            double ahead = seasonSd * generator.nextNormalizedDouble() * Math.sqrt(distances[i] * Math.min(distances[i], 7));
+            double ahead =
+                    seasonSd * generator.nextNormalizedDouble() * Math.sqrt(distances[i] * Math.min(distances[i], 7));
             for (var placement : placements) {
                 for (var groove : Spot.values()) {
                     var weights = posterior.weights(groove, placement.tyre(), placement.run());

@@ -58,10 +58,12 @@ class WearLearnerReferenceTest {
                 .isCloseTo(of(fit, "frontRateMmPer1000Km"), withinPercentage(PERCENT));
         assertThat(learned.rearRateMmPer1000Km()).isCloseTo(of(fit, "rearRateMmPer1000Km"), withinPercentage(PERCENT));
         assertThat(learned.vehicleSpread()).isCloseTo(of(fit, "vehicleSpread"), withinPercentage(PERCENT));
-        assertThat(learned.of(WearParameter.CORNER_SPREAD)).isCloseTo(of(fit, "cornerSpread"), withinPercentage(PERCENT));
+        assertThat(learned.of(WearParameter.CORNER_SPREAD))
+                .isCloseTo(of(fit, "cornerSpread"), withinPercentage(PERCENT));
         var model = new WearModel(learned);
         assertThat(histories().stream()
-                        .mapToDouble(history -> new SetLikelihood(history).log(model, new double[WearParameter.values().length]))
+                        .mapToDouble(history ->
+                                new SetLikelihood(history).log(model, new double[WearParameter.values().length]))
                         .sum())
                 .isCloseTo(of(fit, "logLikelihood"), withinPercentage(1e-4));
     }

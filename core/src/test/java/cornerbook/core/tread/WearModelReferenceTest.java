@@ -107,8 +107,7 @@ class WearModelReferenceTest {
             }
         }
         for (int i = 0; i < rates; i++) {
-            observed[readings.size() + rates + i] =
-                    parameters.rate(Corner.values()[i % TYRES].axle());
+            observed[readings.size() + rates + i] = parameters.rate(Corner.values()[i % TYRES].axle());
         }
         var regression = new GLSMultipleLinearRegression();
         regression.setNoIntercept(true);
