@@ -11,6 +11,7 @@ import cornerbook.core.say.Listed;
 import cornerbook.core.say.PlusMinus;
 import cornerbook.core.say.Said;
 import cornerbook.core.tread.WearKnowledge;
+import cornerbook.core.tread.WearParameter;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import picocli.CommandLine;
@@ -71,8 +72,8 @@ final class Learn implements Runnable {
                 row.season(),
                 row.drive(),
                 row.tyreModel(),
-                rate(parameters.frontRateMmPer1000Km(), errors.frontRate()),
-                rate(parameters.rearRateMmPer1000Km(), errors.rearRate()),
+                rate(parameters.frontRateMmPer1000Km(), errors.get(WearParameter.FRONT_RATE)),
+                rate(parameters.rearRateMmPer1000Km(), errors.get(WearParameter.REAR_RATE)),
                 learned.readings(),
                 learned.cars());
     }

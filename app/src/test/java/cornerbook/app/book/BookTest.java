@@ -31,7 +31,6 @@ import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.flywaydb.core.Flyway;
 import org.jdbi.v3.core.Jdbi;
@@ -135,10 +134,7 @@ class BookTest {
             assertThat(book.knowledge().read().distances()).isEqualTo(knowledge.distances());
             assertThat(book.knowledge().read().seizing()).isNotNull().isEqualTo(knowledge.seizing());
             assertThat(knowledge.wear().rows()).isNotEmpty().allSatisfy(row -> {
-                var errors = row.learned().standardErrors();
-                assertThat(DoubleStream.of(
-                                errors.frontRate(), errors.rearRate(), errors.vehicleSpread(), errors.cornerSpread()))
-                        .allMatch(error -> error > 0 && error <= 0.4);
+                assertThat(row.learned().standardErrors().values()).allMatch(error -> error > 0 && error <= 0.4);
             });
         }
     }

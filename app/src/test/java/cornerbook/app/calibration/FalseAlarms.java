@@ -8,6 +8,7 @@ import cornerbook.core.tread.NewDepth;
 import cornerbook.core.tread.TreadPattern;
 import cornerbook.core.tread.TreadReading;
 import cornerbook.core.tread.WearModel;
+import cornerbook.core.tread.WearParameter;
 import cornerbook.core.tread.WearParameters;
 import java.util.List;
 import java.util.stream.Stream;
@@ -17,12 +18,18 @@ final class FalseAlarms {
     /** How far a sound tyre's grooves wear apart, of what they wear. Common practice, no source. */
     static final double GROOVE_SPREAD = 0.04;
 
+    /** How far a sound tyre's moulded depth lies off, of which half is each groove's own. Common practice, no source. */
+    private static final double NEW_DEPTH_SD_MM = 0.2;
+
     private FalseAlarms() {}
 
     /** Share of cars on which at least one cause is named. */
     static double share(int cars, long seed) {
         var parameters = WearParameters.defaults(DriveLayout.ALL);
-        long alarmed = SimulatedFleet.make(cars, seed, parameters, GROOVE_SPREAD).stream()
+        var sound = parameters
+                .with(WearParameter.GROOVE_SPREAD, GROOVE_SPREAD)
+                .with(WearParameter.NEW_DEPTH_SD, NEW_DEPTH_SD_MM);
+        long alarmed = SimulatedFleet.make(cars, seed, sound).stream()
                 .filter(car -> alarms(car, parameters))
                 .count();
         return (double) alarmed / cars;

@@ -32,7 +32,7 @@ record ModelFleets(List<List<Double>> byCar) {
     record OfFleet(WearParameters truth, LearnedWear learned, ModelFleets calibration) {}
 
     static OfFleet ofFleet(int cars, long seed, WearParameters truth, WearPrior prior) {
-        var fleet = SimulatedFleet.make(cars, seed, truth, 0);
+        var fleet = SimulatedFleet.make(cars, seed, truth);
         var learned =
                 WearLearner.learn(fleet.stream().map(SimulatedFleet.Car::before).toList(), prior);
         var model = new WearModel(learned.parameters());
@@ -43,7 +43,7 @@ record ModelFleets(List<List<Double>> byCar) {
                     .map(reading -> {
                         var depth = posterior.depth(reading.groove(), reading.tyre(), reading.run());
                         double sdMm =
-                                Math.hypot(depth.sd(), learned.parameters().readingSdMm());
+                                Math.hypot(depth.sd(), learned.parameters().readingErrorMm());
                         return new Estimate(depth.mean(), sdMm).probabilityBelow(reading.depthMm());
                     })
                     .toList());

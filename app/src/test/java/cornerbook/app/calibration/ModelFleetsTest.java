@@ -3,8 +3,10 @@ package cornerbook.app.calibration;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.core.corner.DriveLayout;
+import cornerbook.core.tread.WearParameter;
 import cornerbook.core.tread.WearParameters;
 import cornerbook.core.tread.WearPrior;
+import java.util.EnumMap;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -17,9 +19,17 @@ class ModelFleetsTest {
 
     /** Truths that differ from the defaults and from each other; invented. */
     private static final List<WearParameters> TRUTHS = List.of(
-            new WearParameters(0.20, 0.20, 0.26, 0.19, 0.42, 0.10),
-            new WearParameters(0.10, 0.40, 0.15, 0.11, 0.20, 0.25),
-            new WearParameters(0.25, 0.15, 0.22, 0.22, 0.30, 0.05));
+            truth(0.20, 0.05, 0.20, 0.26, 0.19, 0.42, 0.10, 0.05, 0.03, 0.10),
+            truth(0.10, 0.15, 0.40, 0.15, 0.11, 0.20, 0.25, 0.15, 0.01, 0.00),
+            truth(0.25, 0.10, 0.15, 0.22, 0.22, 0.30, 0.05, 0.10, 0.02, -0.10));
+
+    private static WearParameters truth(double... values) {
+        var byParameter = new EnumMap<WearParameter, Double>(WearParameter.class);
+        for (var parameter : WearParameter.values()) {
+            byParameter.put(parameter, values[parameter.ordinal()]);
+        }
+        return new WearParameters(byParameter);
+    }
 
     @ParameterizedTest
     @ValueSource(ints = {0, 1, 2})

@@ -7,7 +7,9 @@ import cornerbook.core.corner.Spot;
 import cornerbook.core.tread.CornerDistances;
 import cornerbook.core.tread.NewDepth;
 import cornerbook.core.tread.TreadReading;
+import cornerbook.core.tread.TreadScale;
 import cornerbook.core.tread.WearHistory;
+import cornerbook.core.tread.WearParameter;
 import cornerbook.core.tread.WearParameters;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -17,7 +19,7 @@ import java.util.random.RandomGenerator;
 
 /**
  * Invented cars that wear their tyres as the corner-rate model has it, with known parameters: two to five seasons, the
- * wheels at random corners each season, three grooves that wear alike but for a natural variation. The same seed gives the same cars.
+ * wheels at random corners each season, three grooves. The same seed gives the same cars.
  */
 final class SimulatedFleet {
     /** Deeper than tyres are, so that none wears through: a reading of a bald tyre tells the model nothing. */
@@ -33,32 +35,27 @@ final class SimulatedFleet {
     /** One car: what was read until its last visit but one, and what was read at its last. */
     record Car(WearHistory before, List<TreadReading> last) {}
 
-    /**
-     * The cars.
-     *
-     * @param grooveSpread relative standard deviation of a groove's own wear; the model knows none
-     */
-    static List<Car> make(int cars, long seed, WearParameters truth, double grooveSpread) {
+    static List<Car> make(int cars, long seed, WearParameters truth) {
         var random = new Random(seed);
         var fleet = new ArrayList<Car>();
         for (int car = 0; car < cars; car++) {
-            fleet.add(car("invented-" + car, random, truth, grooveSpread));
+            fleet.add(car("invented-" + car, random, truth));
         }
         return fleet;
     }
 
-    private static Car car(String name, RandomGenerator random, WearParameters truth, double grooveSpread) {
+    private static Car car(String name, RandomGenerator random, WearParameters truth) {
         var rates = rates(random, truth);
-        var depths = new double[Corner.values().length];
-        for (int tyre = 0; tyre < depths.length; tyre++) {
-            depths[tyre] = NEW_DEPTH_MM + truth.newDepthSdMm() * random.nextGaussian();
-        }
-        var natural = new double[depths.length][Spot.values().length];
-        for (var ofTyre : natural) {
+        var depths = new double[Corner.values().length][Spot.values().length];
+        double newDepthSdMm = truth.newDepthSdMm() * Math.sqrt(0.5);
+        for (var ofTyre : depths) {
+            double ofAll = newDepthSdMm * random.nextGaussian();
             for (int groove = 0; groove < ofTyre.length; groove++) {
-                ofTyre[groove] = 1 + grooveSpread * random.nextGaussian();
+                ofTyre[groove] = NEW_DEPTH_MM + ofAll + newDepthSdMm * random.nextGaussian();
             }
         }
+        var wornMm = new double[depths.length][Spot.values().length];
+        var scale = new TreadScale(NEW_DEPTH_MM, truth.of(WearParameter.SLOWING));
         var run = new ArrayList<>(Collections.nCopies(depths.length, CornerDistances.NONE));
         var corners = new ArrayList<>(List.of(Corner.values()));
         var readings = new ArrayList<List<TreadReading>>();
@@ -66,17 +63,19 @@ final class SimulatedFleet {
         for (int season = 0; season < seasons; season++) {
             double thousandKm = random.nextDouble(SHORTEST_SEASON_THOUSAND_KM, LONGEST_SEASON_THOUSAND_KM);
             var taken = new ArrayList<TreadReading>();
+            double ofSeason = truth.of(WearParameter.SEASON_SD) * random.nextGaussian();
+            double offsetMm = truth.of(WearParameter.VISIT_SD) * random.nextGaussian();
             for (int tyre = 0; tyre < depths.length; tyre++) {
-                var now = run.get(tyre).plus(corners.get(tyre), thousandKm);
+                var corner = corners.get(tyre);
+                var now = run.get(tyre).plus(season, corner, thousandKm);
                 run.set(tyre, now);
-                double wornMm = 0;
-                for (var corner : Corner.values()) {
-                    wornMm += now.at(corner) * rates[corner.ordinal()];
-                }
                 for (var groove : Spot.values()) {
-                    double depthMm = depths[tyre] - wornMm * natural[tyre][groove.ordinal()];
-                    double read = depthMm + truth.readingSdMm() * random.nextGaussian();
-                    taken.add(new TreadReading(tyre, groove, now, Math.max(0, read)));
+                    int g = groove.ordinal();
+                    wornMm[tyre][g] += thousandKm * (rates[corner.ordinal()][g] + ofSeason);
+                    double read = scale.depth(depths[tyre][g] - wornMm[tyre][g])
+                            + offsetMm
+                            + truth.readingSdMm() * random.nextGaussian();
+                    taken.add(new TreadReading(season, tyre, groove, now, Math.max(0, read)));
                 }
             }
             readings.add(taken);
@@ -93,12 +92,16 @@ final class SimulatedFleet {
         return new Car(before, last);
     }
 
-    private static double[] rates(RandomGenerator random, WearParameters truth) {
+    private static double[][] rates(RandomGenerator random, WearParameters truth) {
         double vehicle = truth.vehicleSpread() * random.nextGaussian();
-        var rates = new double[Corner.values().length];
+        var rates = new double[Corner.values().length][Spot.values().length];
         for (var corner : Corner.values()) {
             double mean = corner.ordinal() < 2 ? truth.frontRateMmPer1000Km() : truth.rearRateMmPer1000Km();
-            rates[corner.ordinal()] = mean * (1 + vehicle + truth.cornerSpread() * random.nextGaussian());
+            double own = truth.of(WearParameter.CORNER_SPREAD) * random.nextGaussian();
+            for (int groove = 0; groove < Spot.values().length; groove++) {
+                double natural = truth.of(WearParameter.GROOVE_SPREAD) * random.nextGaussian();
+                rates[corner.ordinal()][groove] = mean * (1 + vehicle + own + natural);
+            }
         }
         return rates;
     }

@@ -26,8 +26,8 @@ import java.util.stream.IntStream;
 
 /**
  * Posterior and horizon of both sets of a million invented vehicles, six seasons each, beside the same by a matrix library
- * (Hipparchus) and by R's lm, in one run. The two others take the tyres of a set as independent given the distance, which
- * spares them work. Arguments: vehicles (1000000), vehicles for the two others (2000, 300).
+ * (Hipparchus) and by R's lm, in one run. The two others know each groove by itself, without visits and seasons, and take the
+ * tyres of a set as independent given the distance, which spares them work. Arguments: vehicles (1000000), vehicles for the two others (2000, 300).
  */
 public final class FleetSideBySide {
     static final double LIMIT_MM = 3;
@@ -67,15 +67,6 @@ public final class FleetSideBySide {
                 ours / byLibrary);
         double byR = byR(sets, forR, out);
         out.printf(Locale.ROOT, "R lm, one process: %,.0f vehicles/s, ratio %.0f%n", byR, ours / byR);
-        var set = sets.getFirst();
-        var depth = new WearModel(WearParameters.defaults(DriveLayout.ALL))
-                .fit(NEW_DEPTHS, set.readings())
-                .depth(Spot.INNER, 0, set.placements().getFirst().run());
-        out.printf(
-                Locale.ROOT,
-                "Depth of the first tyre: %.9f here, %.9f by Hipparchus%n",
-                depth.mean(),
-                library.depthOfFirstTyreMm(set));
     }
 
     private static int processors() {
@@ -148,10 +139,10 @@ public final class FleetSideBySide {
                                 s,
                                 reading.groove().ordinal(),
                                 reading.tyre(),
-                                run.leftFront(),
-                                run.rightFront(),
-                                run.leftRear(),
-                                run.rightRear(),
+                                run.at(Corner.LF),
+                                run.at(Corner.RF),
+                                run.at(Corner.LR),
+                                run.at(Corner.RR),
                                 reading.depthMm(),
                                 set.placements().get(reading.tyre()).corner().ordinal()));
             }
@@ -169,10 +160,10 @@ public final class FleetSideBySide {
             var readings = new ArrayList<TreadReading>();
             for (int season = 0; season < SEASONS; season++) {
                 for (int tyre = 0; tyre < 4; tyre++) {
-                    run.set(tyre, run.get(tyre).plus(corners.get(tyre), 5 + 2 * random.nextDouble()));
+                    run.set(tyre, run.get(tyre).plus(season, corners.get(tyre), 5 + 2 * random.nextDouble()));
                     for (var groove : Spot.values()) {
                         double depthMm = 8 - rate * run.get(tyre).total() + 0.3 * (random.nextDouble() - 0.5);
-                        readings.add(new TreadReading(tyre, groove, run.get(tyre), depthMm));
+                        readings.add(new TreadReading(season, tyre, groove, run.get(tyre), depthMm));
                     }
                 }
                 Collections.rotate(corners, 2);

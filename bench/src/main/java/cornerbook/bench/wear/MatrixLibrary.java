@@ -21,6 +21,9 @@ final class MatrixLibrary {
     private static final double[] NODES = {-2.857, -1.3556, 0, 1.3556, 2.857};
     private static final double[] WEIGHTS = {0.011257, 0.222076, 0.533333, 0.222076, 0.011257};
     private static final NormalDistribution NORMAL = new NormalDistribution();
+    /** The season to come. */
+    private static final int AHEAD = 99;
+
     private static final double GAUGE_MM = 0.15;
     private static final double NEW_MM = 0.30;
     private static final double RATE = 0.20;
@@ -46,11 +49,6 @@ final class MatrixLibrary {
     double run(List<WheelSet> sets, int vehicles) {
         return FleetSideBySide.perSecond(
                 vehicles, vehicle -> horizon(sets.get(2 * vehicle)) + horizon(sets.get(2 * vehicle + 1)));
-    }
-
-    double depthOfFirstTyreMm(WheelSet set) {
-        return design(0, set.placements().getFirst().run())
-                .dotProduct(posterior(set, Spot.INNER).mean());
     }
 
     private static RealVector design(int tyre, CornerDistances run) {
@@ -105,7 +103,7 @@ final class MatrixLibrary {
             double thousandKm = Math.max(0, kmPerDay) * days / 1000;
             double all = WEIGHTS[node];
             for (var placement : set.placements()) {
-                var weights = design(placement.tyre(), placement.run().plus(placement.corner(), thousandKm));
+                var weights = design(placement.tyre(), placement.run().plus(AHEAD, placement.corner(), thousandKm));
                 for (var posterior : posteriors) {
                     double margin = weights.dotProduct(posterior.mean()) - FleetSideBySide.LIMIT_MM;
                     double variance = weights.dotProduct(posterior.covariance().operate(weights));

@@ -55,10 +55,10 @@ public class WearBenchmark {
             var taken = new ArrayList<TreadReading>();
             for (int season = 0; season < 3; season++) {
                 for (int tyre = 0; tyre < 4; tyre++) {
-                    run.set(tyre, run.get(tyre).plus(corners.get(tyre), 6 + random.nextDouble()));
+                    run.set(tyre, run.get(tyre).plus(season, corners.get(tyre), 6 + random.nextDouble()));
                     for (var groove : Spot.values()) {
                         double depthMm = 8 - 0.17 * run.get(tyre).total() + 0.3 * (random.nextDouble() - 0.5);
-                        taken.add(new TreadReading(tyre, groove, run.get(tyre), depthMm));
+                        taken.add(new TreadReading(season, tyre, groove, run.get(tyre), depthMm));
                     }
                 }
                 Collections.rotate(corners, 2);

@@ -38,12 +38,13 @@ public final class RunHistory {
         @Nullable Visit before = null;
         for (var visit : visits) {
             if (before != null) {
+                int season = visits.indexOf(visit);
                 double distanceKm = mileage.sinceFirstKm(visit) - mileage.sinceFirstKm(before);
                 visit.arrivedOn()
                         .forEach((corner, tag) -> run.merge(
                                 tag,
-                                CornerDistances.NONE.plus(corner, distanceKm / THOUSAND),
-                                (known, more) -> known.plus(corner, distanceKm / THOUSAND)));
+                                CornerDistances.NONE.plus(season, corner, distanceKm / THOUSAND),
+                                (known, more) -> known.plus(season, corner, distanceKm / THOUSAND)));
                 mileage.kmPerDayUntil(visit).ifPresent(kmPerDay -> countSeason(history, visit, kmPerDay));
             }
             visit.arrivedOn().forEach((corner, tag) -> lastCorner.put(tag, corner));

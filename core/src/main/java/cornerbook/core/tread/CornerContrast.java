@@ -5,8 +5,7 @@ import cornerbook.core.corner.Spot;
 import cornerbook.core.numeric.NormalDistribution;
 
 /**
- * Whether one corner of an axle wears faster than the other. The rates are the means over the three grooves; the grooves of
- * one tyre share their cause, so the variance of a mean is taken as the mean of the variances.
+ * Whether one corner of an axle wears faster than the other. The rates are the means over the three grooves.
  *
  * @param rateMmPer1000Km of the faster corner
  * @param chance that the faster one's rate is at least {@link #MUCH_FASTER} times the other's
@@ -29,15 +28,9 @@ public record CornerContrast(Corner faster, double rateMmPer1000Km, double other
 
     private static CornerContrast of(
             WearPosterior posterior, Corner faster, double rate, Corner slower, double slowRate) {
-        double variance = 0;
-        for (var groove : Spot.values()) {
-            double fast = posterior.rate(groove, faster).sd();
-            double slow = posterior.rate(groove, slower).sd();
-            variance += (fast * fast
-                            + MUCH_FASTER * MUCH_FASTER * slow * slow
-                            - 2 * MUCH_FASTER * posterior.rateCovariance(groove, faster, slower))
-                    / Spot.values().length;
-        }
+        double variance = posterior.rateCovariance(faster, faster)
+                + MUCH_FASTER * MUCH_FASTER * posterior.rateCovariance(slower, slower)
+                - 2 * MUCH_FASTER * posterior.rateCovariance(faster, slower);
         double chance = NormalDistribution.cumulative((rate - MUCH_FASTER * slowRate) / Math.sqrt(variance));
         return new CornerContrast(faster, rate, slowRate, chance);
     }

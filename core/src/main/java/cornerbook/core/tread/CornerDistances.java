@@ -1,39 +1,58 @@
 package cornerbook.core.tread;
 
 import cornerbook.core.corner.Corner;
+import java.util.ArrayList;
+import java.util.List;
 
-/** How far one tyre has run at each corner since it was new to the book, in thousands of km. */
-public record CornerDistances(double leftFront, double rightFront, double leftRear, double rightRear) {
+/**
+ * How far one tyre has run since it was new to the book: season by season, at which corner.
+ *
+ * @param legs in the order in which they were run
+ */
+public record CornerDistances(List<Leg> legs) {
     /** A tyre that has not run yet. */
-    public static final CornerDistances NONE = new CornerDistances(0, 0, 0, 0);
+    public static final CornerDistances NONE = new CornerDistances(List.of());
 
     public CornerDistances {
-        if (!(leftFront >= 0 && rightFront >= 0 && leftRear >= 0 && rightRear >= 0)) {
-            throw new IllegalArgumentException("distances run are %s, %s, %s, %s thousand km, expected none below 0"
-                    .formatted(leftFront, rightFront, leftRear, rightRear));
+        legs = List.copyOf(legs);
+    }
+
+    /**
+     * A season at one corner.
+     *
+     * @param season number of the time between two visits, the same for all tyres that ran in it
+     * @param thousandKm 0 or more
+     */
+    public record Leg(int season, Corner corner, double thousandKm) {
+        public Leg {
+            if (!(thousandKm >= 0)) {
+                throw new IllegalArgumentException(
+                        "distance run is %s thousand km, expected none below 0".formatted(thousandKm));
+            }
         }
     }
 
     public double at(Corner corner) {
-        return switch (corner) {
-            case LF -> leftFront;
-            case RF -> rightFront;
-            case LR -> leftRear;
-            case RR -> rightRear;
-        };
+        double sum = 0;
+        for (var leg : legs) {
+            sum += leg.corner == corner ? leg.thousandKm : 0;
+        }
+        return sum;
     }
 
-    /** The same with some more thousand km at one corner. */
-    public CornerDistances plus(Corner corner, double thousandKm) {
-        return new CornerDistances(
-                leftFront + (corner == Corner.LF ? thousandKm : 0),
-                rightFront + (corner == Corner.RF ? thousandKm : 0),
-                leftRear + (corner == Corner.LR ? thousandKm : 0),
-                rightRear + (corner == Corner.RR ? thousandKm : 0));
+    /** The same with one more season. */
+    public CornerDistances plus(int season, Corner corner, double thousandKm) {
+        var more = new ArrayList<>(legs);
+        more.add(new Leg(season, corner, thousandKm));
+        return new CornerDistances(more);
     }
 
     /** Over all corners, in thousands of km. */
     public double total() {
-        return leftFront + rightFront + leftRear + rightRear;
+        double sum = 0;
+        for (var leg : legs) {
+            sum += leg.thousandKm;
+        }
+        return sum;
     }
 }

@@ -1,24 +1,55 @@
 package cornerbook.core.tread;
 
-/** Posterior of one groove: depths of the tyres when new to the book, then the rates of the four corners. */
+/** What is known of all unknowns of a set together. */
 final class GaussianPosterior {
-    private final PosteriorPrecision precision;
-    private final double[] mean;
+    private final double[] means;
+    private final double[] covariances;
 
-    GaussianPosterior(PosteriorPrecision precision, double[] mean) {
-        this.precision = precision;
-        this.mean = mean;
+    /**
+     * A Gaussian.
+     *
+     * @param covariances row-major; neither is copied
+     */
+    GaussianPosterior(double[] means, double[] covariances) {
+        this.means = means;
+        this.covariances = covariances;
     }
 
-    PosteriorPrecision precision() {
-        return precision;
+    double[] means() {
+        return means;
+    }
+
+    double[] covariances() {
+        return covariances;
     }
 
     double mean(int unknown) {
-        return mean[unknown];
+        return means[unknown];
     }
 
     double covariance(int unknown, int other) {
-        return precision.covariance(unknown, other);
+        return covariances[unknown * means.length + other];
+    }
+
+    double mean(double[] weights) {
+        double sum = 0;
+        for (int i = 0; i < weights.length; i++) {
+            sum += weights[i] * means[i];
+        }
+        return sum;
+    }
+
+    double covariance(double[] weights, double[] others) {
+        double sum = 0;
+        for (int i = 0; i < weights.length; i++) {
+            if (weights[i] != 0) {
+                double row = 0;
+                for (int j = 0; j < others.length; j++) {
+                    row += covariances[i * means.length + j] * others[j];
+                }
+                sum += weights[i] * row;
+            }
+        }
+        return sum;
     }
 }

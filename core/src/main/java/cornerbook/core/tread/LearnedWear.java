@@ -1,10 +1,18 @@
 package cornerbook.core.tread;
 
+import java.util.Map;
+
 /**
  * What a book's readings say about wear.
  *
- * @param standardErrors how sure, allowing for readings of one car being alike
+ * @param standardErrors how sure, on each parameter's scale, so that 0.1 is ten percent (of the slowing, its own), allowing
+ *     for readings of one car being alike
  * @param cars how many cars it comes from
  * @param readings how many readings of a groove
  */
-public record LearnedWear(WearParameters parameters, WearUncertainty standardErrors, int cars, int readings) {}
+public record LearnedWear(
+        WearParameters parameters, Map<WearParameter, Double> standardErrors, int cars, int readings) {
+    public LearnedWear {
+        standardErrors = Map.copyOf(standardErrors);
+    }
+}

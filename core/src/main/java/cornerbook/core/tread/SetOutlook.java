@@ -1,24 +1,23 @@
 package cornerbook.core.tread;
 
-import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.numeric.Estimate;
-import cornerbook.core.numeric.JointProbability;
+import cornerbook.core.numeric.GaussLegendre;
 import cornerbook.core.numeric.NormalDistribution;
 import cornerbook.core.season.DistancePerDay;
 import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * How a set will wear from now on, each tyre at its corner: depth after K thousand km is D − K · r, with D and r jointly
- * Gaussian. The probability that every groove of every tyre is at or above a limit after some days is
+ * How a set will wear from now on, each tyre at its corner: effective depth ({@link TreadScale}) after K thousand km is
+ * D − K · r, with D and r jointly Gaussian. The probability that every groove of every tyre is at or above a limit after
+ * some days is
  *
- * <pre>  P = ∫ φ(x) Π_grooves P(D_i − K(x) r_i ≥ limit for every tyre i) dx,   K(x) = max(0, mean + x · s.d.)    (1)</pre>
+ * <pre>  P = ∫ φ(x) P(D_i − K(x) r_i ≥ ψ_i(limit) for every groove i) dx,   K(x) = max(0, mean + x · s.d.)    (1)</pre>
  *
  * over the distance, which is Gaussian and cut off at 0 km. A Gauss–Legendre rule takes the stretch on which the set goes
- * from holding to failing; before it the set holds. Grooves are independent given the distance, as the model has it; the
- * tyres of one groove share the car's factor and are taken together by {@link JointProbability}. Error of P below 0.002,
- * as tests against a fine grid and sampling show.
+ * from holding to failing; before it the set holds. Given the distance all grooves of all tyres are taken together by
+ * {@link DepthsAhead}. Error of P below 0.003, as tests against a fine grid and sampling show.
  */
 public final class SetOutlook {
     // Abramowitz and Stegun, table 25.10, n = 5: nodes for exp(−x²), here scaled to the standard normal.
@@ -27,29 +26,6 @@ public final class SetOutlook {
         0.945308720482942 / Math.sqrt(Math.PI),
         0.393619323152241 / Math.sqrt(Math.PI),
         0.019953242059046 / Math.sqrt(Math.PI)
-    };
-    // Abramowitz and Stegun, table 25.4, n = 9.
-    private static final double[] LEGENDRE_NODES = {
-        -0.9681602395076261,
-        -0.8360311073266358,
-        -0.6133714327005904,
-        -0.3242534234038089,
-        0,
-        0.3242534234038089,
-        0.6133714327005904,
-        0.8360311073266358,
-        0.9681602395076261
-    };
-    private static final double[] LEGENDRE_WEIGHTS = {
-        0.0812743883615744,
-        0.1806481606948574,
-        0.2606106964029354,
-        0.3123470770400029,
-        0.3302393550012598,
-        0.3123470770400029,
-        0.2606106964029354,
-        0.1806481606948574,
-        0.0812743883615744
     };
     /** The distance is integrated over this many standard deviations each side; what lies beyond weighs 3e-4. */
     private static final double REACH = 3.6;
@@ -70,31 +46,15 @@ public final class SetOutlook {
     private static final double LONG_STEP = 0.1;
     private static final double LEAST_FALL_PER_DAY = 1e-4;
 
-    private final GrooveOutlook[] grooves = new GrooveOutlook[Spot.values().length];
+    private final DepthsAhead ahead;
 
     SetOutlook(WearPosterior posterior, List<Placement> placements) {
-        int unknowns = posterior.tyres() + Corner.values().length;
-        var weights = new double[placements.size()][unknowns];
-        var rates = new int[placements.size()];
-        for (int i = 0; i < placements.size(); i++) {
-            posterior.weigh(placements.get(i).tyre(), placements.get(i).run(), weights[i]);
-            rates[i] = posterior.tyres() + placements.get(i).corner().ordinal();
-        }
-        for (var spot : Spot.values()) {
-            int g = spot.ordinal();
-            var groove = posterior.groove(spot);
-            boolean shared = g > 0
-                    && groove.precision()
-                            == posterior.groove(Spot.values()[g - 1]).precision();
-            grooves[g] = shared
-                    ? grooves[g - 1].withMeansOf(posterior, groove, weights, rates)
-                    : GrooveOutlook.of(posterior, groove, weights, rates);
-        }
+        ahead = new DepthsAhead(posterior, placements);
     }
 
     /** Depth in one groove of the tyre at a place in the list after some km, known distance, mm. */
     public Estimate depth(Spot groove, int placement, double distanceKm) {
-        return grooves[groove.ordinal()].depth(placement, distanceKm / THOUSAND);
+        return ahead.depth(placement, groove, distanceKm / THOUSAND);
     }
 
     /**
@@ -104,23 +64,27 @@ public final class SetOutlook {
      * @param limitMm depth that every groove has to keep
      */
     public double probabilityHolds(double days, DistancePerDay distance, double limitMm) {
+        return probabilityHolds(days, distance, ahead.limits(limitMm));
+    }
+
+    private double probabilityHolds(double days, DistancePerDay distance, double[] limits) {
         double meanThousandKm = distance.meanKm() * days / THOUSAND;
         double sdThousandKm = distance.sdKm() * days / THOUSAND;
         if (sdThousandKm <= 0) {
-            return allGrooves(meanThousandKm, limitMm);
+            return ahead.probabilityAbove(meanThousandKm, limits);
         }
         double least = Math.max(0, meanThousandKm - REACH * sdThousandKm);
         double most = meanThousandKm + REACH * sdThousandKm;
-        double from = Math.max(least, firstBelow(FOR_CERTAIN_ABOVE, most, limitMm));
-        double to = Math.max(from, firstBelow(FOR_CERTAIN_BELOW, most, limitMm));
-        double held = from > 0 ? 1 : allGrooves(0, limitMm);
+        double from = Math.max(least, firstBelow(FOR_CERTAIN_ABOVE, most, limits));
+        double to = Math.max(from, firstBelow(FOR_CERTAIN_BELOW, most, limits));
+        double held = from > 0 ? 1 : ahead.probabilityAbove(0, limits);
         double probability = held * NormalDistribution.cumulative((from - meanThousandKm) / sdThousandKm);
-        double half = (to - from) / 2;
-        for (int k = 0; k < LEGENDRE_NODES.length; k++) {
-            double thousandKm = from + half * (1 + LEGENDRE_NODES[k]);
-            double density = NormalDistribution.density((thousandKm - meanThousandKm) / sdThousandKm) / sdThousandKm;
-            probability += half * LEGENDRE_WEIGHTS[k] * density * allGrooves(thousandKm, limitMm);
-        }
+        probability += GaussLegendre.integral(
+                from,
+                to,
+                thousandKm -> NormalDistribution.density((thousandKm - meanThousandKm) / sdThousandKm)
+                        / sdThousandKm
+                        * ahead.probabilityAbove(thousandKm, limits));
         return Math.clamp(probability, 0, 1);
     }
 
@@ -129,9 +93,10 @@ public final class SetOutlook {
      * {@code mostDays}. To half a day.
      */
     public OptionalDouble horizonDays(DistancePerDay distance, double limitMm, double confidence, double mostDays) {
+        var limits = ahead.limits(limitMm);
         double asked = logOdds(confidence);
         double low = 0;
-        double atLow = logOdds(allGrooves(0, limitMm)) - asked;
+        double atLow = logOdds(ahead.probabilityAbove(0, limits)) - asked;
         if (atLow < 0) {
             return OptionalDouble.of(0);
         }
@@ -140,8 +105,8 @@ public final class SetOutlook {
         // The search goes by the quick probability: from a first guess outwards until the root is between two days,
         // then
         // by the secant, for the log odds are nearly straight in days, and by halves where that crawls.
-        double days = Math.clamp(firstGuessDays(distance, limitMm), 1, mostDays);
-        double at = logOdds(quickly(days, distance, limitMm)) - asked;
+        double days = Math.clamp(firstGuessDays(distance, limits), 1, mostDays);
+        double at = logOdds(quickly(days, distance, limits)) - asked;
         for (int step = 1; Math.abs(at) > NEAR_ENOUGH && !(high - low < TOLERANCE_DAYS); step++) {
             if (at < 0) {
                 high = days;
@@ -157,16 +122,16 @@ public final class SetOutlook {
             } else {
                 days = step % 4 == 0 ? (low + high) / 2 : secant(low, atLow, high, atHigh);
             }
-            at = logOdds(quickly(days, distance, limitMm)) - asked;
+            at = logOdds(quickly(days, distance, limits)) - asked;
         }
         // What the quick probability lacks where the search ended is made good by a step along its slope, and once more
         // along the exact one where that was long.
         double stepDays = Math.max(1, days * SLOPE_STEP);
-        double fallPerDay = (at - logOdds(quickly(days + stepDays, distance, limitMm)) + asked) / stepDays;
-        double over = logOdds(probabilityHolds(days, distance, limitMm)) - asked;
+        double fallPerDay = (at - logOdds(quickly(days + stepDays, distance, limits)) + asked) / stepDays;
+        double over = logOdds(probabilityHolds(days, distance, limits)) - asked;
         double better = Math.clamp(days + over / Math.max(fallPerDay, LEAST_FALL_PER_DAY), 0, mostDays);
         if (Math.abs(over) > LONG_STEP && better > 0 && better < mostDays) {
-            double stillOver = logOdds(probabilityHolds(better, distance, limitMm)) - asked;
+            double stillOver = logOdds(probabilityHolds(better, distance, limits)) - asked;
             better = onwards(days, over, better, stillOver, mostDays);
         }
         return OptionalDouble.of(better);
@@ -185,27 +150,23 @@ public final class SetOutlook {
     }
 
     /** When the first groove would reach the limit at mean rates with a margin of about one standard deviation. */
-    private double firstGuessDays(DistancePerDay distance, double limitMm) {
-        double thousandKm = Double.POSITIVE_INFINITY;
-        for (var groove : grooves) {
-            thousandKm = Math.min(thousandKm, groove.firstAtLimitThousandKm(limitMm));
-        }
-        return thousandKm * THOUSAND / Math.max(1, distance.meanKm() + distance.sdKm());
+    private double firstGuessDays(DistancePerDay distance, double[] limits) {
+        return ahead.firstAtLimitThousandKm(limits) * THOUSAND / Math.max(1, distance.meanKm() + distance.sdKm());
     }
 
     /** Distance at which the weakest groove's margin falls below so many standard deviations; the most if none does. */
-    private double firstBelow(double deviations, double mostThousandKm, double limitMm) {
-        if (weakest(0, limitMm) < deviations) {
+    private double firstBelow(double deviations, double mostThousandKm, double[] limits) {
+        if (ahead.weakest(0, limits) < deviations) {
             return 0;
         }
         double low = 0;
         double high = mostThousandKm;
-        if (weakest(high, limitMm) >= deviations) {
+        if (ahead.weakest(high, limits) >= deviations) {
             return high;
         }
         for (int halving = 0; halving < HALVINGS; halving++) {
             double middle = (low + high) / 2;
-            if (weakest(middle, limitMm) >= deviations) {
+            if (ahead.weakest(middle, limits) >= deviations) {
                 low = middle;
             } else {
                 high = middle;
@@ -214,46 +175,21 @@ public final class SetOutlook {
         return (low + high) / 2;
     }
 
-    private double weakest(double thousandKm, double limitMm) {
-        double weakest = Double.POSITIVE_INFINITY;
-        for (var groove : grooves) {
-            weakest = Math.min(weakest, groove.weakest(thousandKm, limitMm));
-        }
-        return weakest;
-    }
-
-    private double allGrooves(double thousandKm, double limitMm) {
-        double probability = 1;
-        for (int g = 0; g < grooves.length && probability > 0; g++) {
-            probability *= grooves[g].probabilityAbove(thousandKm, limitMm);
-        }
-        return probability;
-    }
-
     /**
-     * As {@link #probabilityHolds}, some times faster and to about 0.03: the distance by a Gauss–Hermite rule of five
-     * nodes, the tyres by conditioning on one after the other with the first two moments of the truncated rest, weakest
-     * first (Mendell and Elston 1974, Biometrics 30:41).
+     * As {@link #probabilityHolds}, some times faster and to about 0.01: the distance by a Gauss–Hermite rule of five
+     * nodes.
      */
-    private double quickly(double days, DistancePerDay distance, double limitMm) {
+    private double quickly(double days, DistancePerDay distance, double[] limits) {
         double meanThousandKm = distance.meanKm() * days / THOUSAND;
         double sdThousandKm = distance.sdKm() * days / THOUSAND;
-        double probability = WEIGHTS[0] * quicklyAt(meanThousandKm, limitMm);
+        double probability = WEIGHTS[0] * ahead.roughlyAbove(meanThousandKm, limits);
         for (int k = 1; k < NODES.length; k++) {
             double offset = NODES[k] * sdThousandKm;
             probability += WEIGHTS[k]
-                    * (quicklyAt(meanThousandKm + offset, limitMm)
-                            + quicklyAt(Math.max(0, meanThousandKm - offset), limitMm));
+                    * (ahead.roughlyAbove(meanThousandKm + offset, limits)
+                            + ahead.roughlyAbove(Math.max(0, meanThousandKm - offset), limits));
         }
         return Math.clamp(probability, 0, 1);
-    }
-
-    private double quicklyAt(double thousandKm, double limitMm) {
-        double probability = 1;
-        for (int g = 0; g < grooves.length && probability > 0; g++) {
-            probability *= grooves[g].quickProbabilityAbove(thousandKm, limitMm);
-        }
-        return probability;
     }
 
     private static double logOdds(double probability) {

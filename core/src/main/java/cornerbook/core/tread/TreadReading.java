@@ -5,10 +5,11 @@ import cornerbook.core.corner.Spot;
 /**
  * Depth read in one groove.
  *
+ * @param visit number of the visit at which it was read, by one gauge and hand
  * @param tyre number of the tyre in the set, from 0
  * @param run what it had run by then
  */
-public record TreadReading(int tyre, Spot groove, CornerDistances run, double depthMm) {
+public record TreadReading(int visit, int tyre, Spot groove, CornerDistances run, double depthMm) {
     public TreadReading {
         if (tyre < 0 || !(depthMm >= 0 && depthMm <= 25)) {
             throw new IllegalArgumentException(

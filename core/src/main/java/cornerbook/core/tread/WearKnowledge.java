@@ -2,8 +2,8 @@ package cornerbook.core.tread;
 
 import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
-import cornerbook.core.say.Said;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
@@ -37,35 +37,13 @@ public record WearKnowledge(List<Row> rows) {
          * What the readings tell next to nothing of, so that it is still what it was before them: they are too few, too
          * much alike or contradict each other.
          */
-        public List<Open> open() {
-            var errors = learned.standardErrors();
-            var prior =
-                    tyreModel == null ? WearPrior.about(learned.parameters()) : WearPrior.ofModel(learned.parameters());
-            var open = new ArrayList<Open>();
-            addIf(errors.frontRate() > HARDLY_LESS * prior.rateSpread(), Open.FRONT_RATE, open);
-            addIf(errors.rearRate() > HARDLY_LESS * prior.rateSpread(), Open.REAR_RATE, open);
-            addIf(errors.vehicleSpread() > HARDLY_LESS * prior.otherSpread(), Open.VEHICLE_SPREAD, open);
-            addIf(errors.cornerSpread() > HARDLY_LESS * prior.otherSpread(), Open.CORNER_SPREAD, open);
-            addIf(errors.readingSd() > HARDLY_LESS * prior.otherSpread(), Open.READING_SD, open);
-            addIf(errors.newDepthSd() > HARDLY_LESS * prior.otherSpread(), Open.NEW_DEPTH_SD, open);
-            return List.copyOf(open);
+        public List<WearParameter> open() {
+            return Arrays.stream(WearParameter.values())
+                    .filter(parameter ->
+                            Objects.requireNonNull(learned.standardErrors().get(parameter))
+                                    > HARDLY_LESS * parameter.spread(tyreModel != null))
+                    .toList();
         }
-
-        private static void addIf(boolean isOpen, Open what, List<Open> open) {
-            if (isOpen) {
-                open.add(what);
-            }
-        }
-    }
-
-    /** What readings may tell next to nothing of. */
-    public enum Open implements Said {
-        FRONT_RATE,
-        REAR_RATE,
-        VEHICLE_SPREAD,
-        CORNER_SPREAD,
-        READING_SD,
-        NEW_DEPTH_SD
     }
 
     /** Learns from all sets of a book. */

@@ -3,6 +3,7 @@ package cornerbook.core.tread;
 import cornerbook.core.numeric.CholeskyFactor;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -11,10 +12,15 @@ import java.util.stream.IntStream;
 /**
  * Learns the wear parameters of cars that are alike from all their readings: empirical Bayes by maximum marginal
  * likelihood, pulled towards a prior where data are few. Maximised is the sum of {@link SetLikelihood} over the sets plus
- * the log-normal prior, in the logarithms θ of the parameters, by scoring with the outer product of the sets' slopes
- * (Berndt, Hall, Hall and Hausman 1974, Annals of Economic and Social Measurement 3:653):
+ * the prior, on the parameters' scales θ, by a quasi-Newton search: with g the slope of the sum and the prior's together,
+ * B the curvature that its changes y over the steps s so far show (Broyden, Fletcher, Goldfarb and Shanno 1970; Nocedal and
+ * Wright 2006, Numerical Optimization, equation 6.19), which starts as the outer product of the sets' slopes and the prior's
+ * precision P (Berndt, Hall, Hall and Hausman 1974, Annals of Economic and Social Measurement 3:653):
  *
- * <pre>  θ ← θ + s (Σ g gᵀ + P)⁻¹ (Σ g − P (θ − θ0)),   s halved until the sum rises                       (1)</pre>
+ * <pre>
+ *   θ ← θ + s,   s = a B⁻¹ g,   a halved from 1 until the sum rises                                      (1)
+ *   B ← B + yyᵀ/(yᵀs) − Bs sᵀB/(sᵀBs),   y = g before less g after                                       (2)
+ * </pre>
  *
  * within {@link #MOST_SPREADS} spreads of the prior and below what a parameter can be: readings that contradict each other
  * are no reason to go farther.
@@ -22,11 +28,11 @@ import java.util.stream.IntStream;
  * <p>Standard errors allow for what the sum leaves out, that grooves of one car are alike: with J the outer products of
  * whole cars' slopes and H the curvature, they are the roots of the diagonal of H⁻¹ (J + P) H⁻¹ (Huber 1967; Liang and
  * Zeger 1986, Biometrika 73:13). Where the sum has no maximum of its own, as in a book of cars that are all alike, H is not
- * positive definite, and Σ g gᵀ + P stands in its place, as in (1). No standard error is greater than the prior's spread: a
+ * positive definite, and what (2) starts from stands in its place. No standard error is greater than the prior's spread: a
  * book cannot know less than was known without it. Checked against R's lme4.
  */
 public final class WearLearner {
-    private static final int PARAMETERS = SetLikelihood.PARAMETERS;
+    private static final int PARAMETERS = WearParameter.values().length;
     private static final int MOST_STEPS = 200;
     private static final int MOST_HALVINGS = 12;
     /** Rise that the next step promises, below which the search ends. */
@@ -34,14 +40,16 @@ public final class WearLearner {
 
     private static final double CURVATURE_STEP = 1e-4;
     private static final double MOST_SPREADS = 8;
-    /** Logarithm of what every parameter stays below, in its own unit. */
+    /** What every parameter stays below, on its scale. */
     private static final double HIGHEST = Math.log(9);
+    /** How far from 0 the slowing stays. */
+    private static final double MOST_SLOWING = 0.9 * TreadScale.MOST_SLOWING;
 
     /** Cars that one task sums; fixed, so that the sums do not depend on the number of processors. */
     private static final int CARS_PER_TASK = 64;
 
     private final List<List<SetLikelihood>> cars;
-    private final double[] centre;
+    private final double[] centre = new double[PARAMETERS];
     private final WearPrior prior;
     private final double[] priorPrecision = new double[PARAMETERS];
 
@@ -52,8 +60,8 @@ public final class WearLearner {
         }
         cars = List.copyOf(byCar.values());
         this.prior = prior;
-        centre = logarithms(prior.centre());
-        Arrays.setAll(priorPrecision, place -> 1 / (prior.spread(place) * prior.spread(place)));
+        Arrays.setAll(centre, place -> parameter(place).onScale(prior.centre().of(parameter(place))));
+        Arrays.setAll(priorPrecision, place -> 1 / (spread(place) * spread(place)));
     }
 
     /**
@@ -88,12 +96,12 @@ public final class WearLearner {
     private double[] maximise() {
         var at = centre.clone();
         var sums = sums(at);
+        var slope = penalisedSlope(at, sums);
+        var curvature = information(sums);
+        boolean fresh = true;
         for (int step = 0; step < MOST_STEPS; step++) {
-            var slope = penalisedSlope(at, sums);
-            var direction =
-                    CholeskyFactor.nearest(information(sums), PARAMETERS).solve(slope);
-            double promise = dot(slope, direction);
-            if (promise < PRECISE) {
+            var direction = CholeskyFactor.nearest(curvature, PARAMETERS).solve(slope);
+            if (dot(slope, direction) < PRECISE) {
                 break;
             }
             double share = 1;
@@ -107,12 +115,41 @@ public final class WearLearner {
                 sumsNext = sums(next);
             }
             if (!(penalised(next, sumsNext) > penalised(at, sums))) {
-                break;
+                if (fresh) {
+                    break;
+                }
+                curvature = information(sums);
+                fresh = true;
+                continue;
             }
+            var slopeNext = penalisedSlope(next, sumsNext);
+            bend(curvature, difference(next, at), difference(slope, slopeNext));
+            fresh = false;
             at = next;
             sums = sumsNext;
+            slope = slopeNext;
         }
         return at;
+    }
+
+    /** Equation (2). */
+    private static void bend(double[] curvature, double[] step, double[] fall) {
+        double along = dot(step, fall);
+        if (!(along > 0)) {
+            return;
+        }
+        var before = new double[PARAMETERS];
+        for (int i = 0; i < PARAMETERS; i++) {
+            for (int j = 0; j < PARAMETERS; j++) {
+                before[i] += curvature[i * PARAMETERS + j] * step[j];
+            }
+        }
+        double square = dot(step, before);
+        for (int i = 0; i < PARAMETERS; i++) {
+            for (int j = 0; j < PARAMETERS; j++) {
+                curvature[i * PARAMETERS + j] += fall[i] * fall[j] / along - before[i] * before[j] / square;
+            }
+        }
     }
 
     /** Outer products of the sets' slopes, and the prior's precision. */
@@ -124,7 +161,7 @@ public final class WearLearner {
         return information;
     }
 
-    private WearUncertainty standardErrors(double[] at) {
+    private Map<WearParameter, Double> standardErrors(double[] at) {
         var curvature = new double[PARAMETERS * PARAMETERS];
         var sums = sums(at);
         var slope = penalisedSlope(at, sums);
@@ -153,15 +190,13 @@ public final class WearLearner {
                     variance += inverse[i * PARAMETERS + j] * middle[j * PARAMETERS + k] * inverse[k * PARAMETERS + i];
                 }
             }
-            errors[i] = Math.min(Math.sqrt(variance), prior.spread(i));
+            errors[i] = Math.min(Math.sqrt(variance), spread(i));
         }
-        return new WearUncertainty(
-                errors[SetLikelihood.READING_SD],
-                errors[SetLikelihood.NEW_DEPTH_SD],
-                errors[SetLikelihood.FRONT_RATE],
-                errors[SetLikelihood.REAR_RATE],
-                errors[SetLikelihood.VEHICLE_SPREAD],
-                errors[SetLikelihood.CORNER_SPREAD]);
+        var byParameter = new EnumMap<WearParameter, Double>(WearParameter.class);
+        for (var parameter : WearParameter.values()) {
+            byParameter.put(parameter, errors[parameter.ordinal()]);
+        }
+        return byParameter;
     }
 
     private Sums sums(double[] at) {
@@ -180,11 +215,12 @@ public final class WearLearner {
 
     private static Sums sums(List<List<SetLikelihood>> cars, WearParameters parameters) {
         var sums = new Sums();
+        var model = new WearModel(parameters);
         for (var car : cars) {
             var ofCar = new double[PARAMETERS];
             for (var set : car) {
                 var ofSet = new double[PARAMETERS];
-                sums.log += set.log(parameters, ofSet);
+                sums.log += set.log(model, ofSet);
                 addOuter(sums.outerOfSets, ofSet);
                 addTo(ofCar, ofSet);
             }
@@ -212,15 +248,25 @@ public final class WearLearner {
 
     private double[] moved(double[] at, double[] direction, double share) {
         var next = at.clone();
+        // No parameter changes by more than a factor of e in one step.
+        double longest = Arrays.stream(direction).map(Math::abs).max().orElse(0);
+        double step = share / Math.max(1, longest);
         for (int i = 0; i < PARAMETERS; i++) {
-            double farthest = MOST_SPREADS * prior.spread(i);
-            // A parameter changes by no more than a factor of e in one step.
-            next[i] = Math.clamp(
-                    next[i] + share * Math.clamp(direction[i], -1, 1),
-                    centre[i] - farthest,
-                    Math.min(centre[i] + farthest, HIGHEST));
+            double farthest = MOST_SPREADS * spread(i);
+            boolean slowing = parameter(i) == WearParameter.SLOWING;
+            double least = slowing ? -MOST_SLOWING : centre[i] - farthest;
+            double most = slowing ? MOST_SLOWING : Math.min(centre[i] + farthest, HIGHEST);
+            next[i] = Math.clamp(next[i] + step * direction[i], least, most);
         }
         return next;
+    }
+
+    private static double[] difference(double[] one, double[] other) {
+        var difference = one.clone();
+        for (int i = 0; i < one.length; i++) {
+            difference[i] -= other[i];
+        }
+        return difference;
     }
 
     private static double dot(double[] one, double[] other) {
@@ -245,24 +291,19 @@ public final class WearLearner {
         }
     }
 
-    private static double[] logarithms(WearParameters parameters) {
-        var at = new double[PARAMETERS];
-        at[SetLikelihood.READING_SD] = Math.log(parameters.readingSdMm());
-        at[SetLikelihood.NEW_DEPTH_SD] = Math.log(parameters.newDepthSdMm());
-        at[SetLikelihood.FRONT_RATE] = Math.log(parameters.frontRateMmPer1000Km());
-        at[SetLikelihood.REAR_RATE] = Math.log(parameters.rearRateMmPer1000Km());
-        at[SetLikelihood.VEHICLE_SPREAD] = Math.log(parameters.vehicleSpread());
-        at[SetLikelihood.CORNER_SPREAD] = Math.log(parameters.cornerSpread());
-        return at;
+    private static WearParameter parameter(int place) {
+        return WearParameter.values()[place];
+    }
+
+    private double spread(int place) {
+        return prior.spread(parameter(place));
     }
 
     private static WearParameters parameters(double[] at) {
-        return new WearParameters(
-                Math.exp(at[SetLikelihood.READING_SD]),
-                Math.exp(at[SetLikelihood.NEW_DEPTH_SD]),
-                Math.exp(at[SetLikelihood.FRONT_RATE]),
-                Math.exp(at[SetLikelihood.REAR_RATE]),
-                Math.exp(at[SetLikelihood.VEHICLE_SPREAD]),
-                Math.exp(at[SetLikelihood.CORNER_SPREAD]));
+        var values = new EnumMap<WearParameter, Double>(WearParameter.class);
+        for (var parameter : WearParameter.values()) {
+            values.put(parameter, parameter.fromScale(at[parameter.ordinal()]));
+        }
+        return new WearParameters(values);
     }
 }

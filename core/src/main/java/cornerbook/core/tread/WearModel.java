@@ -1,163 +1,129 @@
 package cornerbook.core.tread;
 
-import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
-import java.util.ArrayList;
+import cornerbook.core.numeric.CholeskyFactor;
 import java.util.List;
 
 /**
- * The corner-rate model of tread wear, one groove at a time: y = d_t − Σ_c a_c · r_c + e, with e ~ N(0, σ²), d_t ~
- * N(d_new, s_d²) and r_c = m_c (1 + u + v_c). All is Gaussian, so the posterior is exact:
+ * The corner-rate model of tread wear: on the scale of effective depth ({@link TreadScale}) a reading of groove g of tyre t
+ * at visit v is
+ *
+ * <pre>  y = d_tg − Σ_legs a (r_cg + f_s) + o_v + e,                                                     (1)</pre>
+ *
+ * a the thousand km of a season s at a corner c, with e ~ N(0, σ²) the reading's own error, o_v ~ N(0, τ²) what the gauge
+ * and the hand of a visit share, d_tg about the stated depth with half of its variance s_d² shared by the tyre's grooves,
+ * r_cg as {@link RatePrior} has it and f_s ~ N(0, φ²). All is Gaussian, so the posterior is exact; with n_v readings at a
+ * visit and h_v the sum of their weights x, z_v of their y,
  *
  * <pre>
- *   A = P0 + Xᵀ X / σ²,   A · mean = P0 · µ0 + Xᵀ y / σ²,   covariance = A⁻¹
+ *   A = P0 + (Σ xxᵀ − Σ_v k_v h_v h_vᵀ)/σ²,   k_v = τ²/(σ² + n_v τ²)
+ *   A · mean = P0 µ0 + (Σ xy − Σ_v k_v h_v z_v)/σ²,   covariance = A⁻¹                                  (2)
  * </pre>
  *
- * with the prior of the rates as {@link RatePrior} has it. Grooves that were read together share one Cholesky factor.
  * Treads wear and do not grow: where the posterior of a rate reaches below what a tread can wear, it is conditioned on
- * that, see {@link WearingRates}. Assumes that wear is linear in distance at a corner and that grooves are independent given the prior. Derivation and
- * checks: docs/methods/wear.md. Accurate to about 1e-12 relative.
+ * that, see {@link WearingRates}. Derivation and checks: docs/methods/wear.md. Accurate to about 1e-11 relative.
  */
 public final class WearModel {
-    private static final int CORNERS = Corner.values().length;
-
     private final WearParameters parameters;
-    private final RatePrior prior;
+    private final RatePrior rates;
+    private final double noise;
+    private final double offset;
+    private final double slowing;
 
     public WearModel(WearParameters parameters) {
         this.parameters = parameters;
-        this.prior = new RatePrior(parameters);
+        rates = new RatePrior(parameters);
+        noise = square(parameters.readingSdMm());
+        offset = square(parameters.of(WearParameter.VISIT_SD));
+        slowing = parameters.of(WearParameter.SLOWING);
     }
 
     /**
      * The posterior of all depths and rates; the mean of every rate is above 0.
      *
      * @param newDepths depth when new to the book, by tyre number
-     * @param readings in any order; a groove without a reading keeps its prior
+     * @param readings in any order; a groove without a reading is known from the others
      * @throws IllegalArgumentException when a reading names a tyre that is not there
      */
     public WearPosterior fit(List<NewDepth> newDepths, List<TreadReading> readings) {
-        int tyres = newDepths.size();
-        var byGroove = byGroove(readings, tyres);
-        var posteriors = new ArrayList<>(gaussian(newDepths, byGroove));
-        for (int g = 0; g < posteriors.size(); g++) {
-            if (!WearingRates.surelyHold(posteriors.get(g), tyres)) {
-                var ofGroove = byGroove.get(g);
-                posteriors.set(
-                        g,
-                        WearingRates.condition(
-                                precision(newDepths, ofGroove), rightHandSide(newDepths, ofGroove), tyres));
-            }
-        }
-        return new WearPosterior(tyres, posteriors);
+        var design = new SetDesign(newDepths, readings);
+        var right = rightHandSide(design);
+        var factor = factor(design);
+        var posterior = new GaussianPosterior(factor.solve(right), factor.inverse());
+        return new WearPosterior(design, parameters, WearingRates.hold(posterior, design.firstRate()));
     }
 
-    /** The exact posterior of each groove, rates below 0 and all. */
-    List<GaussianPosterior> gaussian(List<NewDepth> newDepths, List<List<TreadReading>> byGroove) {
-        int size = newDepths.size() + CORNERS;
-        var posteriors = new ArrayList<GaussianPosterior>();
-        for (int g = 0; g < byGroove.size(); g++) {
-            var shared = g > 0 && sameDesign(byGroove.get(g - 1), byGroove.get(g))
-                    ? posteriors.get(g - 1).precision()
-                    : null;
-            var factor = shared != null ? shared : new PosteriorPrecision(precision(newDepths, byGroove.get(g)), size);
-            posteriors.add(factor.solve(rightHandSide(newDepths, byGroove.get(g))));
-        }
-        return posteriors;
+    WearParameters parameters() {
+        return parameters;
     }
 
-    /** The readings of each groove, in the order of {@link Spot}. */
-    static List<List<TreadReading>> byGroove(List<TreadReading> readings, int tyres) {
-        var byGroove = new ArrayList<List<TreadReading>>();
-        for (var groove : Spot.values()) {
-            byGroove.add(readingsOf(groove, readings, tyres));
-        }
-        return byGroove;
+    RatePrior rates() {
+        return rates;
     }
 
-    private static List<TreadReading> readingsOf(Spot groove, List<TreadReading> readings, int tyres) {
-        var found = new ArrayList<TreadReading>(readings.size());
-        for (var reading : readings) {
-            if (reading.tyre() >= tyres) {
-                throw new IllegalArgumentException(
-                        "reading of tyre " + reading.tyre() + ", expected 0 to " + (tyres - 1));
-            }
-            if (reading.groove() == groove) {
-                found.add(reading);
-            }
-        }
-        return found;
+    /** k_v of (2). */
+    double shared(SetDesign.Occasion occasion) {
+        return offset / (noise + occasion.readings() * offset);
     }
 
-    /** Whether the same tyres were read after the same distances, in the same order. */
-    static boolean sameDesign(List<TreadReading> one, List<TreadReading> other) {
-        if (one.size() != other.size()) {
-            return false;
+    /** A of (2). */
+    CholeskyFactor factor(SetDesign design) {
+        int unknowns = design.unknowns();
+        var precision = new double[unknowns * unknowns];
+        for (int i = 0; i < precision.length; i++) {
+            precision[i] = design.gram(i) / noise;
         }
-        for (int i = 0; i < one.size(); i++) {
-            var a = one.get(i);
-            var b = other.get(i);
-            if (a.tyre() != b.tyre() || !a.run().equals(b.run())) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    private double[] precision(List<NewDepth> newDepths, List<TreadReading> readings) {
-        int tyres = newDepths.size();
-        int size = tyres + CORNERS;
-        var precision = new double[size * size];
-        for (int t = 0; t < tyres; t++) {
-            precision[t * size + t] = 1 / square(newDepths.get(t).sdMm(parameters));
-        }
-        for (int c = 0; c < CORNERS; c++) {
-            for (int k = 0; k < CORNERS; k++) {
-                precision[(tyres + c) * size + tyres + k] = prior.precision(c, k);
-            }
-        }
-        double weight = 1 / square(parameters.readingSdMm());
-        var run = new double[CORNERS];
-        for (var reading : readings) {
-            distances(reading.run(), run);
-            int t = reading.tyre();
-            precision[t * size + t] += weight;
-            for (int c = 0; c < CORNERS; c++) {
-                precision[(tyres + c) * size + t] -= weight * run[c];
-                for (int k = 0; k <= c; k++) {
-                    precision[(tyres + c) * size + tyres + k] += weight * run[c] * run[k];
+        for (var occasion : design.occasions()) {
+            var weights = occasion.weights();
+            double share = shared(occasion) / noise;
+            for (int i = 0; i < unknowns; i++) {
+                for (int j = 0; j <= i; j++) {
+                    precision[i * unknowns + j] -= share * weights[i] * weights[j];
                 }
             }
         }
-        return precision;
+        addPrior(design, precision);
+        return CholeskyFactor.find(precision, unknowns)
+                .orElseThrow(() -> new IllegalArgumentException("the precision is not positive definite"));
     }
 
-    private double[] rightHandSide(List<NewDepth> newDepths, List<TreadReading> readings) {
-        int tyres = newDepths.size();
-        var right = new double[tyres + CORNERS];
-        for (int t = 0; t < tyres; t++) {
-            right[t] = newDepths.get(t).depthMm() / square(newDepths.get(t).sdMm(parameters));
-        }
-        for (int c = 0; c < CORNERS; c++) {
-            right[tyres + c] = prior.weightedMean(c);
-        }
-        double weight = 1 / square(parameters.readingSdMm());
-        var run = new double[CORNERS];
-        for (var reading : readings) {
-            distances(reading.run(), run);
-            right[reading.tyre()] += weight * reading.depthMm();
-            for (int c = 0; c < CORNERS; c++) {
-                right[tyres + c] -= weight * run[c] * reading.depthMm();
+    private void addPrior(SetDesign design, double[] precision) {
+        int unknowns = design.unknowns();
+        for (int tyre = 0; tyre < design.tyres(); tyre++) {
+            var start = design.newDepths().get(tyre);
+            for (var groove : Spot.values()) {
+                for (var other : Spot.values()) {
+                    precision[design.depth(groove, tyre) * unknowns + design.depth(other, tyre)] +=
+                            start.precision(groove == other, parameters);
+                }
             }
         }
-        return right;
+        for (int i = 0; i < RatePrior.RATES; i++) {
+            for (int j = 0; j < RatePrior.RATES; j++) {
+                precision[(design.firstRate() + i) * unknowns + design.firstRate() + j] += rates.precision(i, j);
+            }
+        }
+        for (int season = design.firstSeason(); season < unknowns; season++) {
+            precision[season * unknowns + season] += 1 / square(parameters.of(WearParameter.SEASON_SD));
+        }
     }
 
-    private static void distances(CornerDistances run, double[] into) {
-        into[0] = run.leftFront();
-        into[1] = run.rightFront();
-        into[2] = run.leftRear();
-        into[3] = run.rightRear();
+    /** A · mean of (2). */
+    double[] rightHandSide(SetDesign design) {
+        var right = new double[design.unknowns()];
+        for (int i = 0; i < right.length; i++) {
+            right[i] = design.cross(i, slowing) / noise;
+        }
+        for (var occasion : design.occasions()) {
+            double share = shared(occasion) * occasion.sum(slowing) / noise;
+            for (int i = 0; i < right.length; i++) {
+                right[i] -= share * occasion.weights()[i];
+            }
+        }
+        for (int i = 0; i < RatePrior.RATES; i++) {
+            right[design.firstRate() + i] += rates.weightedMean(i);
+        }
+        return right;
     }
 
     private static double square(double value) {

@@ -2,54 +2,88 @@ package cornerbook.core.tread;
 
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.DriveLayout;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Objects;
 
 /**
  * The prior of the corner-rate model.
  *
- * @param readingSdMm standard deviation of one depth reading
- * @param newDepthSdMm how far a tyre's depth when new to the book may lie from its stated depth
- * @param frontRateMmPer1000Km mean wear rate of the front corners
- * @param rearRateMmPer1000Km mean wear rate of the rear corners
- * @param vehicleSpread relative standard deviation of the factor that all corners of a car share
- * @param cornerSpread relative standard deviation of each corner's own factor
+ * @param values of every parameter, in its unit
  */
-public record WearParameters(
-        double readingSdMm,
-        double newDepthSdMm,
-        double frontRateMmPer1000Km,
-        double rearRateMmPer1000Km,
-        double vehicleSpread,
-        double cornerSpread) {
-    private static final double DRIVEN_RATE = 0.20;
-    private static final double FREE_RATE = 0.14;
+public record WearParameters(Map<WearParameter, Double> values) {
+    private static final double DRIVEN_RATE = 0.18;
+    private static final double FREE_RATE = 0.12;
 
     public WearParameters {
-        positive("reading s.d.", readingSdMm);
-        positive("new depth s.d.", newDepthSdMm);
-        positive("front rate", frontRateMmPer1000Km);
-        positive("rear rate", rearRateMmPer1000Km);
-        positive("vehicle spread", vehicleSpread);
-        positive("corner spread", cornerSpread);
+        for (var parameter : WearParameter.values()) {
+            double value = Objects.requireNonNull(values.get(parameter), parameter.name());
+            boolean slowing = parameter == WearParameter.SLOWING;
+            if (!(value > (slowing ? -TreadScale.MOST_SLOWING : 0)
+                    && value < (slowing ? TreadScale.MOST_SLOWING : 10))) {
+                throw new IllegalArgumentException("%s is %s, expected %s"
+                        .formatted(
+                                parameter,
+                                value,
+                                slowing ? "within " + TreadScale.MOST_SLOWING + " of 0" : "above 0 and below 10"));
+            }
+        }
+        values = Map.copyOf(values);
     }
 
     /** The prior until the book has learned better. Source: common practice, no source. */
     public static WearParameters defaults(DriveLayout drive) {
-        return new WearParameters(
-                0.15,
-                0.30,
-                drive.drives(Axle.FRONT) ? DRIVEN_RATE : FREE_RATE,
-                drive.drives(Axle.REAR) ? DRIVEN_RATE : FREE_RATE,
-                0.30,
-                0.15);
+        var values = new EnumMap<WearParameter, Double>(WearParameter.class);
+        values.put(WearParameter.READING_SD, 0.15);
+        values.put(WearParameter.VISIT_SD, 0.10);
+        values.put(WearParameter.NEW_DEPTH_SD, 0.25);
+        values.put(WearParameter.FRONT_RATE, drive.drives(Axle.FRONT) ? DRIVEN_RATE : FREE_RATE);
+        values.put(WearParameter.REAR_RATE, drive.drives(Axle.REAR) ? DRIVEN_RATE : FREE_RATE);
+        values.put(WearParameter.VEHICLE_SPREAD, 0.40);
+        values.put(WearParameter.CORNER_SPREAD, 0.15);
+        values.put(WearParameter.GROOVE_SPREAD, 0.05);
+        values.put(WearParameter.SEASON_SD, 0.02);
+        values.put(WearParameter.SLOWING, 0.05);
+        return new WearParameters(values);
+    }
+
+    /** The same with one parameter set. */
+    public WearParameters with(WearParameter parameter, double value) {
+        var changed = new EnumMap<>(values);
+        changed.put(parameter, value);
+        return new WearParameters(changed);
+    }
+
+    public double of(WearParameter parameter) {
+        return Objects.requireNonNull(values.get(parameter));
+    }
+
+    public double readingSdMm() {
+        return of(WearParameter.READING_SD);
+    }
+
+    /** Standard deviation of a reading's error, its visit's offset included, mm. */
+    public double readingErrorMm() {
+        return Math.hypot(readingSdMm(), of(WearParameter.VISIT_SD));
+    }
+
+    public double newDepthSdMm() {
+        return of(WearParameter.NEW_DEPTH_SD);
+    }
+
+    public double frontRateMmPer1000Km() {
+        return of(WearParameter.FRONT_RATE);
+    }
+
+    public double rearRateMmPer1000Km() {
+        return of(WearParameter.REAR_RATE);
+    }
+
+    public double vehicleSpread() {
+        return of(WearParameter.VEHICLE_SPREAD);
     }
 
     double rate(Axle axle) {
-        return axle == Axle.FRONT ? frontRateMmPer1000Km : rearRateMmPer1000Km;
-    }
-
-    private static void positive(String what, double value) {
-        if (!(value > 0 && value < 10)) {
-            throw new IllegalArgumentException("%s is %s, expected above 0 and below 10".formatted(what, value));
-        }
+        return axle == Axle.FRONT ? frontRateMmPer1000Km() : rearRateMmPer1000Km();
     }
 }

@@ -10,39 +10,45 @@ import java.util.List;
  * where a rate had to be held above 0.
  */
 public final class WearPosterior {
-    private static final int CORNERS = Corner.values().length;
+    private static final int GROOVES = Spot.values().length;
 
-    private final int tyres;
-    private final List<GaussianPosterior> grooves;
+    private final SetDesign design;
+    private final WearParameters parameters;
+    private final GaussianPosterior gaussian;
 
-    WearPosterior(int tyres, List<GaussianPosterior> grooves) {
-        this.tyres = tyres;
-        this.grooves = List.copyOf(grooves);
+    WearPosterior(SetDesign design, WearParameters parameters, GaussianPosterior gaussian) {
+        this.design = design;
+        this.parameters = parameters;
+        this.gaussian = gaussian;
     }
 
     /** Depth of a tyre when it was new to the book, mm. */
     public Estimate newDepth(Spot groove, int tyre) {
-        var posterior = groove(groove);
-        return new Estimate(posterior.mean(tyre), Math.sqrt(posterior.covariance(tyre, tyre)));
+        return depth(groove, tyre, CornerDistances.NONE);
     }
 
-    /** Wear rate of a corner, mm per 1000 km; its mean is above 0. */
+    /** Wear rate of a groove at a corner while the tread is half worn, mm per 1000 km; its mean is above 0. */
     public Estimate rate(Spot groove, Corner corner) {
-        var posterior = groove(groove);
-        int unknown = tyres + corner.ordinal();
-        return new Estimate(posterior.mean(unknown), Math.sqrt(posterior.covariance(unknown, unknown)));
+        int unknown = rateAt(groove, corner);
+        return new Estimate(gaussian.mean(unknown), Math.sqrt(gaussian.covariance(unknown, unknown)));
     }
 
-    /** Covariance of the rates of two corners, (mm per 1000 km)². */
-    public double rateCovariance(Spot groove, Corner one, Corner other) {
-        return groove(groove).covariance(tyres + one.ordinal(), tyres + other.ordinal());
+    /** Covariance of the rates of two corners, each the mean over its grooves, (mm per 1000 km)². */
+    double rateCovariance(Corner one, Corner other) {
+        double sum = 0;
+        for (var groove : Spot.values()) {
+            for (var beside : Spot.values()) {
+                sum += gaussian.covariance(rateAt(groove, one), rateAt(beside, other));
+            }
+        }
+        return sum / (GROOVES * GROOVES);
     }
 
     /** Depth of a tyre that has run {@code run}, mm; below 0 where it is worn out and would have run on. */
     public Estimate depth(Spot groove, int tyre, CornerDistances run) {
-        var weights = new double[tyres + CORNERS];
-        weigh(tyre, run, weights);
-        return new Estimate(mean(groove(groove), weights), Math.sqrt(covariance(groove(groove), weights, weights)));
+        var weights = weights(groove, tyre, run);
+        double variance = gaussian.covariance(weights, weights) + unseen(run, run);
+        return scale(tyre).depth(new Estimate(stated(tyre) + gaussian.mean(weights), Math.sqrt(variance)));
     }
 
     /** The set as it will run from now: each tyre at its corner. */
@@ -50,42 +56,40 @@ public final class WearPosterior {
         return new SetOutlook(this, placements);
     }
 
-    GaussianPosterior groove(Spot groove) {
-        return grooves.get(groove.ordinal());
+    GaussianPosterior gaussian() {
+        return gaussian;
     }
 
-    int tyres() {
-        return tyres;
+    SetDesign design() {
+        return design;
     }
 
-    /** Weights of the unknowns in the depth of a tyre. */
-    void weigh(int tyre, CornerDistances run, double[] weights) {
-        weights[tyre] = 1;
-        weights[tyres] = -run.leftFront();
-        weights[tyres + 1] = -run.rightFront();
-        weights[tyres + 2] = -run.leftRear();
-        weights[tyres + 3] = -run.rightRear();
+    WearParameters parameters() {
+        return parameters;
     }
 
-    double mean(GaussianPosterior posterior, double[] weights) {
-        double sum = 0;
-        for (int i = 0; i < weights.length; i++) {
-            sum += weights[i] * posterior.mean(i);
-        }
-        return sum;
+    TreadScale scale(int tyre) {
+        return new TreadScale(stated(tyre), parameters.of(WearParameter.SLOWING));
     }
 
-    double covariance(GaussianPosterior posterior, double[] weights, double[] others) {
-        double sum = 0;
-        for (int i = 0; i < weights.length; i++) {
-            if (weights[i] != 0) {
-                double row = 0;
-                for (int j = 0; j < others.length; j++) {
-                    row += posterior.covariance(i, j) * others[j];
-                }
-                sum += weights[i] * row;
-            }
-        }
-        return sum;
+    double stated(int tyre) {
+        return design.newDepths().get(tyre).depthMm();
+    }
+
+    int rateAt(Spot groove, Corner corner) {
+        return design.firstRate() + RatePrior.place(groove, corner);
+    }
+
+    /** Weights of the unknowns in the effective depth of a tyre less its stated depth. */
+    double[] weights(Spot groove, int tyre, CornerDistances run) {
+        var weights = new double[design.unknowns()];
+        design.weigh(groove, tyre, run, weights);
+        return weights;
+    }
+
+    /** Covariance of what seasons that no reading tells of took from two tyres, mm². */
+    double unseen(CornerDistances run, CornerDistances other) {
+        double seasonSd = parameters.of(WearParameter.SEASON_SD);
+        return seasonSd * seasonSd * design.unseenTogether(run, other);
     }
 }

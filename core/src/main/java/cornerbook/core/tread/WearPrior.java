@@ -1,31 +1,38 @@
 package cornerbook.core.tread;
 
-/**
- * What is believed of wear parameters before any reading: each is log-normal about its centre.
- *
- * @param rateSpread standard deviation of the logarithm of the two rates
- * @param otherSpread standard deviation of the logarithm of all others
- */
-public record WearPrior(WearParameters centre, double rateSpread, double otherSpread) {
-    public WearPrior {
-        if (!(rateSpread > 0 && otherSpread > 0)) {
-            throw new IllegalArgumentException(
-                    "spreads are %s and %s, expected above 0".formatted(rateSpread, otherSpread));
-        }
-    }
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Objects;
 
-    /** Spread of the logarithm of a parameter, by its place as {@link SetLikelihood} has it. */
-    double spread(int parameter) {
-        return parameter == SetLikelihood.FRONT_RATE || parameter == SetLikelihood.REAR_RATE ? rateSpread : otherSpread;
+/**
+ * What is believed of wear parameters before any reading: each is log-normal about its centre, the slowing normal.
+ *
+ * @param spreads standard deviation of each on its scale
+ */
+public record WearPrior(WearParameters centre, Map<WearParameter, Double> spreads) {
+    public WearPrior {
+        spreads = Map.copyOf(spreads);
     }
 
     /** For a drive layout and season kind, about the defaults. Spread: common practice, no source. */
     public static WearPrior about(WearParameters defaults) {
-        return new WearPrior(defaults, 0.4, 0.4);
+        return of(defaults, false);
     }
 
     /** For one tyre model, about what was learned from all models. Spread: common practice, no source. */
     public static WearPrior ofModel(WearParameters allModels) {
-        return new WearPrior(allModels, 0.15, 0.2);
+        return of(allModels, true);
+    }
+
+    private static WearPrior of(WearParameters centre, boolean ofModel) {
+        var spreads = new EnumMap<WearParameter, Double>(WearParameter.class);
+        for (var parameter : WearParameter.values()) {
+            spreads.put(parameter, parameter.spread(ofModel));
+        }
+        return new WearPrior(centre, spreads);
+    }
+
+    double spread(WearParameter parameter) {
+        return Objects.requireNonNull(spreads.get(parameter));
     }
 }

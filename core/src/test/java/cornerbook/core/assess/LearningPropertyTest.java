@@ -14,15 +14,13 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.tread.WearKnowledge;
+import cornerbook.core.tread.WearParameter;
 import cornerbook.core.tread.WearPrior;
-import cornerbook.core.tread.WearUncertainty;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.function.IntToDoubleFunction;
-import java.util.function.ToDoubleFunction;
-import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -65,28 +63,14 @@ class LearningPropertyTest {
         for (var row : knowledge.wear().rows()) {
             var parameters = row.learned().parameters();
             var prior = row.tyreModel() == null ? WearPrior.about(parameters) : WearPrior.ofModel(parameters);
-            assertThat(DoubleStream.of(
-                            parameters.readingSdMm(),
-                            parameters.newDepthSdMm(),
-                            parameters.frontRateMmPer1000Km(),
-                            parameters.rearRateMmPer1000Km(),
-                            parameters.vehicleSpread(),
-                            parameters.cornerSpread()))
-                    .allMatch(value -> value > 0 && value < 10);
-            for (ToDoubleFunction<WearUncertainty> rate :
-                    List.<ToDoubleFunction<WearUncertainty>>of(WearUncertainty::frontRate, WearUncertainty::rearRate)) {
-                assertThat(rate.applyAsDouble(row.learned().standardErrors()))
+            for (var parameter : WearParameter.values()) {
+                if (parameter != WearParameter.SLOWING) {
+                    assertThat(parameters.of(parameter)).as(parameter.name()).isBetween(0.0, 10.0);
+                }
+                assertThat(row.learned().standardErrors().get(parameter))
+                        .as(parameter.name())
                         .isPositive()
-                        .isLessThanOrEqualTo(prior.rateSpread());
-            }
-            for (ToDoubleFunction<WearUncertainty> other : List.<ToDoubleFunction<WearUncertainty>>of(
-                    WearUncertainty::readingSd,
-                    WearUncertainty::newDepthSd,
-                    WearUncertainty::vehicleSpread,
-                    WearUncertainty::cornerSpread)) {
-                assertThat(other.applyAsDouble(row.learned().standardErrors()))
-                        .isPositive()
-                        .isLessThanOrEqualTo(prior.otherSpread());
+                        .isLessThanOrEqualTo(prior.spreads().get(parameter));
             }
         }
         knowledge
@@ -114,10 +98,10 @@ class LearningPropertyTest {
                 .getFirst();
         assertThat(row.open())
                 .contains(
-                        WearKnowledge.Open.FRONT_RATE,
-                        WearKnowledge.Open.REAR_RATE,
-                        WearKnowledge.Open.VEHICLE_SPREAD,
-                        WearKnowledge.Open.CORNER_SPREAD);
+                        WearParameter.FRONT_RATE,
+                        WearParameter.REAR_RATE,
+                        WearParameter.VEHICLE_SPREAD,
+                        WearParameter.CORNER_SPREAD);
     }
 
     @Test

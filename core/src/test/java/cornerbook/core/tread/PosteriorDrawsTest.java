@@ -23,11 +23,11 @@ class PosteriorDrawsTest {
 
     @Test
     void meansAndSpreadsAreThePosteriors() {
-        var run = new CornerDistances(12, 0, 6, 0);
+        var run = CornerDistances.NONE.plus(0, Corner.LF, 12).plus(1, Corner.LR, 6);
+        var beside = CornerDistances.NONE.plus(0, Corner.RF, 12).plus(1, Corner.RR, 6);
         var readings = List.of(
-                new TreadReading(0, Spot.CENTRE, run, 4.6),
-                new TreadReading(1, Spot.CENTRE, new CornerDistances(0, 12, 0, 6), 4.9));
-        var posterior = new WearModel(WearParameters.defaults(DriveLayout.FRONT))
+                new TreadReading(1, 0, Spot.CENTRE, run, 4.6), new TreadReading(1, 1, Spot.CENTRE, beside, 4.9));
+        var posterior = new WearModel(WearParameters.defaults(DriveLayout.FRONT).with(WearParameter.SLOWING, 0))
                 .fit(Collections.nCopies(4, NewDepth.stated(8)), readings);
         var draws = new PosteriorDraws(posterior);
         var random = new SplittableRandom(61);

@@ -75,10 +75,10 @@ class SetOutlookTest {
         var readings = new ArrayList<TreadReading>();
         for (int season = 1; season <= 2; season++) {
             for (var corner : Corner.values()) {
-                var run = CornerDistances.NONE.plus(corner, 6.0 * season);
+                var run = season == 1 ? ran(corner).getFirst() : ran(corner).getLast();
                 for (var groove : Spot.values()) {
                     double depthMm = 8 - 0.17 * run.total() + 0.3 * (random.nextDouble() - 0.5);
-                    readings.add(new TreadReading(corner.ordinal(), groove, run, depthMm));
+                    readings.add(new TreadReading(season, corner.ordinal(), groove, run, depthMm));
                 }
             }
         }
@@ -86,9 +86,15 @@ class SetOutlookTest {
                 .fit(Collections.nCopies(4, NewDepth.stated(8)), readings);
     }
 
+    /** After one season and after two. */
+    private static List<CornerDistances> ran(Corner corner) {
+        var first = CornerDistances.NONE.plus(1, corner, 6);
+        return List.of(first, first.plus(2, corner, 6));
+    }
+
     private static List<Placement> placements() {
         return List.of(Corner.values()).stream()
-                .map(corner -> new Placement(corner.ordinal(), CornerDistances.NONE.plus(corner, 12), corner))
+                .map(corner -> new Placement(corner.ordinal(), ran(corner).getLast(), corner))
                 .toList();
     }
 
@@ -102,23 +108,29 @@ class SetOutlookTest {
             distances[i] =
                     Math.max(0, (DISTANCE.meanKm() + DISTANCE.sdKm() * generator.nextNormalizedDouble()) * days / 1000);
         }
-        for (var groove : Spot.values()) {
-            var gaussian = posterior.groove(groove);
-            var mean = new double[8];
-            var covariance = MatrixUtils.createRealMatrix(8, 8);
-            for (int i = 0; i < 8; i++) {
-                mean[i] = gaussian.mean(i);
-                for (int j = 0; j < 8; j++) {
-                    covariance.setEntry(i, j, (gaussian.covariance(i, j) + gaussian.covariance(j, i)) / 2);
-                }
+        var gaussian = posterior.gaussian();
+        int size = gaussian.means().length;
+        var covariance = MatrixUtils.createRealMatrix(size, size);
+        for (int i = 0; i < size; i++) {
+            for (int j = 0; j < size; j++) {
+                covariance.setEntry(i, j, (gaussian.covariance(i, j) + gaussian.covariance(j, i)) / 2);
             }
-            var vectors = new CorrelatedRandomVectorGenerator(mean, covariance, 1e-12, generator);
-            for (int i = 0; i < draws; i++) {
-                var unknowns = vectors.nextVector();
-                for (var placement : placements) {
-                    double rate = unknowns[4 + placement.corner().ordinal()];
-                    double depthMm = unknowns[placement.tyre()] - (12 + distances[i]) * rate;
-                    holds[i] &= depthMm >= LIMIT_MM;
+        }
+        var vectors = new CorrelatedRandomVectorGenerator(gaussian.means(), covariance, 1e-12, generator);
+        double seasonSd = posterior.parameters().of(WearParameter.SEASON_SD);
+        for (int i = 0; i < draws; i++) {
+            var unknowns = vectors.nextVector();
+            double ahead =
+                    seasonSd * generator.nextNormalizedDouble() * Math.sqrt(distances[i] * Math.min(distances[i], 7));
+            for (var placement : placements) {
+                for (var groove : Spot.values()) {
+                    var weights = posterior.weights(groove, placement.tyre(), placement.run());
+                    double effectiveMm = posterior.stated(placement.tyre()) - ahead;
+                    for (int k = 0; k < size; k++) {
+                        effectiveMm += weights[k] * unknowns[k];
+                    }
+                    effectiveMm -= distances[i] * unknowns[posterior.rateAt(groove, placement.corner())];
+                    holds[i] &= posterior.scale(placement.tyre()).depth(effectiveMm) >= LIMIT_MM;
                 }
             }
         }

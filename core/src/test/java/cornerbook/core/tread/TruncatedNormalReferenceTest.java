@@ -64,28 +64,34 @@ class TruncatedNormalReferenceTest {
         var parameters = WearParameters.defaults(DriveLayout.FRONT);
         var readings = new ArrayList<TreadReading>();
         for (var corner : Corner.values()) {
-            readings.add(new TreadReading(corner.ordinal(), Spot.INNER, CornerDistances.NONE, 7.9));
-            var run = CornerDistances.NONE.plus(corner, 9);
-            readings.add(
-                    new TreadReading(corner.ordinal(), Spot.INNER, run, corner == Corner.LF ? laterMm : laterMm - 0.4));
+            readings.add(new TreadReading(0, corner.ordinal(), Spot.INNER, CornerDistances.NONE, 7.9));
+            var run = CornerDistances.NONE.plus(0, corner, 9);
+            double depthMm = corner == Corner.LF ? laterMm : laterMm - 0.4;
+            readings.add(new TreadReading(1, corner.ordinal(), Spot.INNER, run, depthMm));
         }
         var newDepths = Collections.nCopies(TYRES, NewDepth.stated(8));
-        var held = new WearModel(parameters).fit(newDepths, readings);
+        var model = new WearModel(parameters);
+        var held = model.fit(newDepths, readings);
 
-        var exact = new WearModel(parameters)
-                .gaussian(newDepths, WearModel.byGroove(readings, newDepths.size()))
-                .getFirst();
+        var design = new SetDesign(newDepths, readings);
+        var factor = model.factor(design);
+        var means = factor.solve(model.rightHandSide(design));
         var draws = new CorrelatedRandomVectorGenerator(
-                means(exact), covariance(exact), 1e-12, new GaussianRandomGenerator(new Well19937a(9)));
+                means,
+                covariance(new GaussianPosterior(means, factor.inverse())),
+                1e-12,
+                new GaussianRandomGenerator(new Well19937a(9)));
+        int first = design.firstRate();
         var rates = new ArrayList<StreamingStatistics>();
         for (int c = 0; c < CORNERS; c++) {
             rates.add(new StreamingStatistics());
         }
         for (int n = 0; n < DRAWS; n++) {
             var draw = draws.nextVector();
-            if (Arrays.stream(draw).skip(TYRES).allMatch(rate -> rate >= WearingRates.LEAST_MM_PER_1000_KM)) {
+            if (Arrays.stream(draw, first, first + RatePrior.RATES)
+                    .allMatch(rate -> rate >= WearingRates.LEAST_MM_PER_1000_KM)) {
                 for (int c = 0; c < CORNERS; c++) {
-                    rates.get(c).addValue(draw[TYRES + c]);
+                    rates.get(c).addValue(draw[first + c]);
                 }
             }
         }
@@ -111,18 +117,12 @@ class TruncatedNormalReferenceTest {
         assertThat(wear.whenNew().sd()).isPositive();
     }
 
-    private static double[] means(GaussianPosterior posterior) {
-        var means = new double[TYRES + CORNERS];
-        Arrays.setAll(means, posterior::mean);
-        return means;
-    }
-
     private static RealMatrix covariance(GaussianPosterior posterior) {
-        int size = TYRES + CORNERS;
+        int size = posterior.means().length;
         var covariance = MatrixUtils.createRealMatrix(size, size);
         for (int i = 0; i < size; i++) {
             for (int j = 0; j < size; j++) {
-                covariance.setEntry(i, j, posterior.covariance(i, j));
+                covariance.setEntry(i, j, (posterior.covariance(i, j) + posterior.covariance(j, i)) / 2);
             }
         }
         return covariance;

@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.Spot;
-import cornerbook.core.numeric.Estimate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -19,12 +18,13 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * The exact posterior against generalized least squares of Hipparchus (org.hipparchus:hipparchus-stat 4.0.3), with the
- * prior as pseudo-observations of the eight unknowns.
+ * prior, the seasons and the offsets of the visits as pseudo-observations.
  */
 class WearModelReferenceTest {
     private static final double RELATIVE = 1e-9;
     private static final int TYRES = 4;
-    private static final int UNKNOWNS = 8;
+    private static final int GROOVES = Spot.values().length;
+    private static final int SEASONS = 6;
 
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10})
@@ -38,27 +38,21 @@ class WearModelReferenceTest {
         var posterior = new WearModel(parameters)
                 .fit(newDepthsMm.stream().map(NewDepth::stated).toList(), readings);
 
-        for (var groove : Spot.values()) {
-            var regression = leastSquares(parameters, newDepthsMm, readings, groove);
-            var mean = regression.estimateRegressionParameters();
-            var covariance = regression.estimateRegressionParametersVariance();
-            for (int t = 0; t < TYRES; t++) {
-                same(posterior.newDepth(groove, t), mean[t], Math.sqrt(covariance[t][t]));
-            }
-            for (var corner : Corner.values()) {
-                int c = TYRES + corner.ordinal();
-                same(posterior.rate(groove, corner), mean[c], Math.sqrt(covariance[c][c]));
-                for (var other : Corner.values()) {
-                    assertThat(posterior.rateCovariance(groove, corner, other))
-                            .isCloseTo(covariance[c][TYRES + other.ordinal()], within(1e-9 * covariance[c][c]));
-                }
+        var regression = leastSquares(parameters, newDepthsMm, readings);
+        var mean = regression.estimateRegressionParameters();
+        var covariance = regression.estimateRegressionParametersVariance();
+        var gaussian = posterior.gaussian();
+        for (int i = 0; i < gaussian.means().length; i++) {
+            assertThat(gaussian.mean(i)).isCloseTo(mean[i], within(RELATIVE));
+            for (int j = 0; j < gaussian.means().length; j++) {
+                double scale = Math.sqrt(covariance[i][i] * covariance[j][j]);
+                assertThat(gaussian.covariance(i, j)).isCloseTo(covariance[i][j], within(RELATIVE * scale));
             }
         }
-    }
-
-    private static void same(Estimate ours, double mean, double sd) {
-        assertThat(ours.mean()).isCloseTo(mean, within(RELATIVE * Math.abs(mean)));
-        assertThat(ours.sd()).isCloseTo(sd, within(RELATIVE * sd));
+        for (var corner : Corner.values()) {
+            int place = GROOVES * TYRES + corner.ordinal();
+            assertThat(posterior.rate(Spot.INNER, corner).mean()).isCloseTo(mean[place], within(RELATIVE));
+        }
     }
 
     /** Rotations at each change-over, and a groove missing here and there. */
@@ -66,13 +60,13 @@ class WearModelReferenceTest {
         var readings = new ArrayList<TreadReading>();
         var corners = new ArrayList<>(List.of(Corner.values()));
         var run = new ArrayList<>(Collections.nCopies(TYRES, CornerDistances.NONE));
-        for (int season = 0; season < 6; season++) {
+        for (int season = 0; season < SEASONS; season++) {
             for (int t = 0; t < TYRES; t++) {
-                run.set(t, run.get(t).plus(corners.get(t), 3 + 5 * random.nextDouble()));
+                run.set(t, run.get(t).plus(season, corners.get(t), 3 + 5 * random.nextDouble()));
                 for (var groove : Spot.values()) {
                     if (random.nextDouble() < 0.9) {
                         double depthMm = 8 - 0.17 * run.get(t).total() + 0.15 * random.nextDouble();
-                        readings.add(new TreadReading(t, groove, run.get(t), Math.max(0.5, depthMm)));
+                        readings.add(new TreadReading(season, t, groove, run.get(t), Math.max(0.5, depthMm)));
                     }
                 }
             }
@@ -82,43 +76,64 @@ class WearModelReferenceTest {
     }
 
     private static GLSMultipleLinearRegression leastSquares(
-            WearParameters parameters, List<Double> newDepthsMm, List<TreadReading> readings, Spot groove) {
-        var chosen = readings.stream().filter(r -> r.groove() == groove).toList();
-        int rows = chosen.size() + UNKNOWNS;
+            WearParameters parameters, List<Double> newDepthsMm, List<TreadReading> readings) {
+        int rates = GROOVES * TYRES;
+        int seasons = 2 * rates;
+        int offsets = seasons + SEASONS;
+        int unknowns = offsets + SEASONS;
+        int rows = readings.size() + unknowns;
         var observed = new double[rows];
-        var design = new double[rows][UNKNOWNS];
+        var design = new double[rows][unknowns];
         RealMatrix noise = MatrixUtils.createRealMatrix(rows, rows);
-        for (int i = 0; i < chosen.size(); i++) {
-            var reading = chosen.get(i);
-            observed[i] = reading.depthMm();
-            design[i][reading.tyre()] = 1;
-            for (var corner : Corner.values()) {
-                design[i][TYRES + corner.ordinal()] = -reading.run().at(corner);
+        for (int i = 0; i < readings.size(); i++) {
+            var reading = readings.get(i);
+            int groove = reading.groove().ordinal();
+            double newMm = newDepthsMm.get(reading.tyre());
+            double leftMm = reading.depthMm();
+            double bend = leftMm > newMm ? newMm - leftMm : leftMm * (1 - leftMm / newMm);
+            observed[i] = leftMm - newMm + parameters.of(WearParameter.SLOWING) * bend;
+            design[i][groove * TYRES + reading.tyre()] = 1;
+            for (var leg : reading.run().legs()) {
+                design[i][rates + groove * TYRES + leg.corner().ordinal()] -= leg.thousandKm();
+                design[i][seasons + leg.season()] -= leg.thousandKm();
             }
+            design[i][offsets + reading.visit()] = 1;
             noise.setEntry(i, i, Math.pow(parameters.readingSdMm(), 2));
         }
-        for (int t = 0; t < TYRES; t++) {
-            int row = chosen.size() + t;
-            observed[row] = newDepthsMm.get(t);
-            design[row][t] = 1;
-            noise.setEntry(row, row, Math.pow(parameters.newDepthSdMm(), 2));
-        }
-        for (var corner : Corner.values()) {
-            int row = chosen.size() + TYRES + corner.ordinal();
-            observed[row] = parameters.rate(corner.axle());
-            design[row][TYRES + corner.ordinal()] = 1;
-            for (var other : Corner.values()) {
-                double shared = Math.pow(parameters.vehicleSpread(), 2);
-                double own = corner == other ? Math.pow(parameters.cornerSpread(), 2) : 0;
-                noise.setEntry(
-                        row,
-                        chosen.size() + TYRES + other.ordinal(),
-                        parameters.rate(corner.axle()) * parameters.rate(other.axle()) * (shared + own));
+        for (int i = 0; i < unknowns; i++) {
+            design[readings.size() + i][i] = 1;
+            for (int j = 0; j < unknowns; j++) {
+                noise.setEntry(readings.size() + i, readings.size() + j, prior(parameters, i, j));
             }
+        }
+        for (int i = 0; i < rates; i++) {
+            observed[readings.size() + rates + i] = parameters.rate(Corner.values()[i % TYRES].axle());
         }
         var regression = new GLSMultipleLinearRegression();
         regression.setNoIntercept(true);
         regression.newSampleData(observed, design, noise.getData());
         return regression;
+    }
+
+    /** Covariance of two unknowns before any reading. */
+    private static double prior(WearParameters parameters, int i, int j) {
+        int rates = GROOVES * TYRES;
+        if (i < rates && j < rates) {
+            double half = Math.pow(parameters.newDepthSdMm(), 2) / 2;
+            return (i % TYRES == j % TYRES ? half : 0) + (i == j ? half : 0);
+        }
+        if (i >= 2 * rates || j >= 2 * rates) {
+            var sd = i < 2 * rates + SEASONS ? WearParameter.SEASON_SD : WearParameter.VISIT_SD;
+            return i == j ? Math.pow(parameters.of(sd), 2) : 0;
+        }
+        if (i < rates || j < rates) {
+            return 0;
+        }
+        double spread = Math.pow(parameters.vehicleSpread(), 2)
+                + (i % TYRES == j % TYRES ? Math.pow(parameters.of(WearParameter.CORNER_SPREAD), 2) : 0)
+                + (i == j ? Math.pow(parameters.of(WearParameter.GROOVE_SPREAD), 2) : 0);
+        return spread
+                * parameters.rate(Corner.values()[i % TYRES].axle())
+                * parameters.rate(Corner.values()[j % TYRES].axle());
     }
 }

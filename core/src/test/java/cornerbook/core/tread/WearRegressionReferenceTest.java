@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.Spot;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,6 +19,9 @@ class WearRegressionReferenceTest {
     /** So small against the prior's spread of 3 mm that the prior has no say. */
     private static final double GAUGE_SD_MM = 1e-4;
 
+    /** What the straight line knows nothing of. */
+    private static final double NOTHING = 1e-6;
+
     private static final double MIL_MM = 0.0254;
     private static final double MILE_KM = 1.609344;
 
@@ -27,10 +31,17 @@ class WearRegressionReferenceTest {
     private static Line fit(double[] thousandKm, double[] depthMm) {
         var readings = new ArrayList<TreadReading>();
         for (int i = 0; i < thousandKm.length; i++) {
-            readings.add(
-                    new TreadReading(0, Spot.CENTRE, CornerDistances.NONE.plus(Corner.LF, thousandKm[i]), depthMm[i]));
+            var run = CornerDistances.NONE.plus(0, Corner.LF, thousandKm[i]);
+            readings.add(new TreadReading(i, 0, Spot.CENTRE, run, depthMm[i]));
         }
-        var flat = new WearParameters(GAUGE_SD_MM, 1, 1, 1, 9, 9);
+        var flat = WearParameters.defaults(DriveLayout.FRONT)
+                .with(WearParameter.READING_SD, GAUGE_SD_MM)
+                .with(WearParameter.VISIT_SD, NOTHING)
+                .with(WearParameter.SEASON_SD, NOTHING)
+                .with(WearParameter.SLOWING, 0)
+                .with(WearParameter.FRONT_RATE, 1)
+                .with(WearParameter.VEHICLE_SPREAD, 9)
+                .with(WearParameter.CORNER_SPREAD, 9);
         var posterior = new WearModel(flat).fit(List.of(NewDepth.unknown(8)), readings);
         return new Line(
                 posterior.newDepth(Spot.CENTRE, 0).mean(),

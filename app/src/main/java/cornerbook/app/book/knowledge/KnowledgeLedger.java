@@ -12,8 +12,8 @@ import cornerbook.core.finding.Knowledge;
 import cornerbook.core.season.DistancePrior;
 import cornerbook.core.tread.LearnedWear;
 import cornerbook.core.tread.WearKnowledge;
+import cornerbook.core.tread.WearParameter;
 import cornerbook.core.tread.WearParameters;
-import cornerbook.core.tread.WearUncertainty;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
@@ -64,7 +64,7 @@ public final class KnowledgeLedger {
                                 row.getInt("cars"))))
                 .list();
         var wear = handle.select("select * from learned_wear order by drive, season, tyre_model")
-                .map((row, context) -> wear(row))
+                .map((row, context) -> wear(handle, row))
                 .list();
         return new Knowledge(learnedOn.get(), new WearKnowledge(wear), distances, seizing(handle));
     }
@@ -111,33 +111,55 @@ public final class KnowledgeLedger {
         }
     }
 
-    private static WearKnowledge.Row wear(ResultSet row) throws SQLException {
+    private static WearKnowledge.Row wear(Handle handle, ResultSet row) throws SQLException {
+        var drive = row.getString("drive");
+        var season = row.getString("season");
         var model = row.getString("tyre_model");
+        var values = new EnumMap<WearParameter, Double>(WearParameter.class);
+        var errors = new EnumMap<WearParameter, Double>(WearParameter.class);
+        handle.select(
+                        "select * from learned_wear_parameter where drive = ? and season = ? and tyre_model = ?",
+                        drive,
+                        season,
+                        model)
+                .map((number, context) -> {
+                    var parameter = WearParameter.valueOf(number.getString("parameter"));
+                    errors.put(parameter, number.getDouble("error"));
+                    return values.put(parameter, number.getDouble("amount"));
+                })
+                .list();
         return new WearKnowledge.Row(
-                DriveLayout.valueOf(row.getString("drive")),
-                SeasonKind.valueOf(row.getString("season")),
+                DriveLayout.valueOf(drive),
+                SeasonKind.valueOf(season),
                 model.isEmpty() ? null : model,
-                new LearnedWear(
-                        new WearParameters(
-                                row.getDouble("reading_sd_mm"),
-                                row.getDouble("new_depth_sd_mm"),
-                                row.getDouble("front_rate_mm_per_1000_km"),
-                                row.getDouble("rear_rate_mm_per_1000_km"),
-                                row.getDouble("vehicle_spread"),
-                                row.getDouble("corner_spread")),
-                        new WearUncertainty(
-                                row.getDouble("reading_sd_error"),
-                                row.getDouble("new_depth_sd_error"),
-                                row.getDouble("front_rate_error"),
-                                row.getDouble("rear_rate_error"),
-                                row.getDouble("vehicle_spread_error"),
-                                row.getDouble("corner_spread_error")),
-                        row.getInt("cars"),
-                        row.getInt("readings")));
+                new LearnedWear(new WearParameters(values), errors, row.getInt("cars"), row.getInt("readings")));
+    }
+
+    private static void insert(Handle handle, WearKnowledge.Row row) {
+        var learned = row.learned();
+        var model = Objects.requireNonNullElse(row.tyreModel(), "");
+        new TableRow("learned_wear")
+                .set("drive", row.drive().name())
+                .set("season", row.season().name())
+                .set("tyre_model", model)
+                .set("cars", learned.cars())
+                .set("readings", learned.readings())
+                .insert(handle);
+        for (var parameter : WearParameter.values()) {
+            new TableRow("learned_wear_parameter")
+                    .set("drive", row.drive().name())
+                    .set("season", row.season().name())
+                    .set("tyre_model", model)
+                    .set("parameter", parameter.name())
+                    .set("amount", learned.parameters().of(parameter))
+                    .set("error", learned.standardErrors().get(parameter))
+                    .insert(handle);
+        }
     }
 
     private static void replace(Handle handle, Knowledge knowledge) {
         handle.execute("delete from learned");
+        handle.execute("delete from learned_wear_parameter");
         handle.execute("delete from learned_wear");
         handle.execute("delete from learned_distance");
         handle.execute("delete from learned_seizing");
@@ -158,19 +180,6 @@ public final class KnowledgeLedger {
         if (seizing != null) {
             insert(handle, seizing);
         }
-        for (var row : knowledge.wear().rows()) {
-            var learned = row.learned();
-            var model = row.tyreModel();
-            handle.createUpdate(
-                            "insert into learned_wear values (:drive, :season, :model, :parameters.readingSdMm, :parameters.newDepthSdMm, :parameters.frontRateMmPer1000Km, :parameters.rearRateMmPer1000Km, :parameters.vehicleSpread, :parameters.cornerSpread, :errors.readingSd, :errors.newDepthSd, :errors.frontRate, :errors.rearRate, :errors.vehicleSpread, :errors.cornerSpread, :cars, :readings)")
-                    .bind("drive", row.drive().name())
-                    .bind("season", row.season().name())
-                    .bind("model", model == null ? "" : model)
-                    .bindMethods("parameters", learned.parameters())
-                    .bindMethods("errors", learned.standardErrors())
-                    .bind("cars", learned.cars())
-                    .bind("readings", learned.readings())
-                    .execute();
-        }
+        knowledge.wear().rows().forEach(row -> insert(handle, row));
     }
 }

@@ -44,7 +44,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Brings one wheel set of a car to the wear model, and the model's answer back to corners and dates. */
 public final class TreadForecaster {
-    /** A first reading this far from the stated depth is of a used tyre: three times the prior's spread. */
+    /** A first reading this far from the stated depth is of a used tyre: well over three times the prior's spread. */
     private static final double USED_FROM_MM = 0.9;
 
     private static final double MOST_DAYS = 4 * 365.25;
@@ -121,7 +121,8 @@ public final class TreadForecaster {
                 var tag = reading.wheelTag();
                 var spot = reading.spot();
                 if (tag != null && spot != null && tags.contains(tag)) {
-                    readings.add(new TreadReading(tags.indexOf(tag), spot, runs.run(visit, tag), reading.value()));
+                    readings.add(new TreadReading(
+                            visits.indexOf(visit), tags.indexOf(tag), spot, runs.run(visit, tag), reading.value()));
                 }
             }
         }

@@ -46,7 +46,7 @@ public record TreadPrediction(Reading reading, Estimate expectedMm) {
                 continue;
             }
             var posterior = forecaster.posterior(set);
-            double gaugeSdMm = forecaster.parameters(set).readingSdMm();
+            double gaugeSdMm = forecaster.parameters(set).readingErrorMm();
             var tags = set.wheels().stream().map(Wheel::tag).toList();
             for (var reading : new StandingReadings(visit).all(Measure.TREAD_DEPTH)) {
                 int tyre = tags.indexOf(reading.wheelTag());

@@ -20,10 +20,10 @@ final class Reasons {
     private Reasons() {}
 
     static Said choice(Sequence best, Gain gain, boolean stays) {
-        if (stays) {
+        if (stays && gain.likelyKm() > 0) {
             return new PlanReason.MovingGainsLittle(km(gain.likelyKm()), spread(gain.interval()));
         }
-        if (best.moves() == 0) {
+        if (stays || best.moves() == 0) {
             return PlanReason.Plainly.NO_MOVE_HELPS;
         }
         if (gain.gainKm() >= SAME_KM && gain.likelyKm() > 0) {

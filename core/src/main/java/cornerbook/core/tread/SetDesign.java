@@ -1,0 +1,207 @@
+package cornerbook.core.tread;
+
+import cornerbook.core.corner.Spot;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeMap;
+
+/**
+ * The readings of one wheel set on one car as sums that no parameter changes: with x the weights of the unknowns in a
+ * reading, y its depth less the stated one, and q its bend ({@link TreadScale}), the sums of xxᵀ, xy, xq, yy, yq, qq, and
+ * for each visit those of x, y and q.
+ *
+ * <p>The unknowns: for each groove the depth of each tyre when new to the book less its stated depth, then for each groove
+ * the rate of each corner, then what each season added to all rates.
+ */
+final class SetDesign {
+    private static final int GROOVES = Spot.values().length;
+
+    private final List<NewDepth> newDepths;
+    private final List<Integer> seasons;
+    private final List<Occasion> occasions;
+    private final double[] gram;
+    private final double[] depthCross;
+    private final double[] bendCross;
+    private final double[] bendSlopes;
+    private double depthSquare;
+    private double depthBend;
+    private double bendSquare;
+
+    /** The readings of one visit. */
+    static final class Occasion {
+        private final double[] weights;
+        private double depth;
+        private double bend;
+        private int readings;
+
+        private Occasion(int unknowns) {
+            weights = new double[unknowns];
+        }
+
+        double[] weights() {
+            return weights;
+        }
+
+        /** Sum of the readings less the stated depths, on the scale of effective depth. */
+        double sum(double slowing) {
+            return depth + slowing * bend;
+        }
+
+        double bend() {
+            return bend;
+        }
+
+        int readings() {
+            return readings;
+        }
+    }
+
+    /**
+     * Sums up readings.
+     *
+     * @throws IllegalArgumentException when a reading names a tyre that is not there
+     */
+    SetDesign(List<NewDepth> newDepths, List<TreadReading> readings) {
+        this.newDepths = List.copyOf(newDepths);
+        seasons = readings.stream()
+                .flatMap(reading -> reading.run().legs().stream())
+                .map(CornerDistances.Leg::season)
+                .distinct()
+                .sorted()
+                .toList();
+        int unknowns = unknowns();
+        gram = new double[unknowns * unknowns];
+        depthCross = new double[unknowns];
+        bendCross = new double[unknowns];
+        bendSlopes = new double[readings.size()];
+        var byVisit = new TreeMap<Integer, Occasion>();
+        for (int i = 0; i < readings.size(); i++) {
+            var reading = readings.get(i);
+            var occasion = byVisit.computeIfAbsent(reading.visit(), visit -> new Occasion(unknowns));
+            bendSlopes[i] = add(reading, occasion);
+        }
+        occasions = new ArrayList<>(byVisit.values());
+    }
+
+    private double add(TreadReading reading, Occasion occasion) {
+        if (reading.tyre() >= newDepths.size()) {
+            throw new IllegalArgumentException(
+                    "reading of tyre " + reading.tyre() + ", expected 0 to " + (newDepths.size() - 1));
+        }
+        double newMm = newDepths.get(reading.tyre()).depthMm();
+        double y = reading.depthMm() - newMm;
+        double q = TreadScale.bend(reading.depthMm(), newMm);
+        int unknowns = unknowns();
+        var x = new double[unknowns];
+        weigh(reading.groove(), reading.tyre(), reading.run(), x);
+        for (int i = 0; i < unknowns; i++) {
+            if (x[i] == 0) {
+                continue;
+            }
+            for (int j = 0; j < unknowns; j++) {
+                gram[i * unknowns + j] += x[i] * x[j];
+            }
+            depthCross[i] += x[i] * y;
+            bendCross[i] += x[i] * q;
+            occasion.weights[i] += x[i];
+        }
+        depthSquare += y * y;
+        depthBend += y * q;
+        bendSquare += q * q;
+        occasion.depth += y;
+        occasion.bend += q;
+        occasion.readings++;
+        return TreadScale.bendSlope(reading.depthMm(), newMm);
+    }
+
+    /** Weights of the unknowns in the effective depth of a tyre less its stated depth. */
+    void weigh(Spot groove, int tyre, CornerDistances run, double[] weights) {
+        weights[depth(groove, tyre)] = 1;
+        for (var leg : run.legs()) {
+            weights[firstRate() + RatePrior.place(groove, leg.corner())] -= leg.thousandKm();
+            int season = seasons.indexOf(leg.season());
+            if (season >= 0) {
+                weights[firstSeason() + season] -= leg.thousandKm();
+            }
+        }
+    }
+
+    /** Sum over the seasons that no reading tells of, of the products of what two tyres ran in them, (1000 km)². */
+    double unseenTogether(CornerDistances run, CornerDistances other) {
+        double sum = 0;
+        for (var leg : run.legs()) {
+            if (seasons.contains(leg.season())) {
+                continue;
+            }
+            for (var beside : other.legs()) {
+                sum += leg.season() == beside.season() ? leg.thousandKm() * beside.thousandKm() : 0;
+            }
+        }
+        return sum;
+    }
+
+    List<NewDepth> newDepths() {
+        return newDepths;
+    }
+
+    int tyres() {
+        return newDepths.size();
+    }
+
+    int seasons() {
+        return seasons.size();
+    }
+
+    int readings() {
+        return bendSlopes.length;
+    }
+
+    List<Occasion> occasions() {
+        return occasions;
+    }
+
+    int unknowns() {
+        return firstSeason() + seasons.size();
+    }
+
+    int depth(Spot groove, int tyre) {
+        return groove.ordinal() * newDepths.size() + tyre;
+    }
+
+    int firstRate() {
+        return GROOVES * newDepths.size();
+    }
+
+    int firstSeason() {
+        return firstRate() + RatePrior.RATES;
+    }
+
+    /** Σ xxᵀ, row-major. */
+    double gram(int i) {
+        return gram[i];
+    }
+
+    /** Σ xy on the scale of effective depth. */
+    double cross(int unknown, double slowing) {
+        return depthCross[unknown] + slowing * bendCross[unknown];
+    }
+
+    double bendCross(int unknown) {
+        return bendCross[unknown];
+    }
+
+    /** Σ yy on the scale of effective depth. */
+    double square(double slowing) {
+        return depthSquare + 2 * slowing * depthBend + slowing * slowing * bendSquare;
+    }
+
+    /** Σ yq on the scale of effective depth. */
+    double bendProduct(double slowing) {
+        return depthBend + slowing * bendSquare;
+    }
+
+    /** Slope of the bend at each reading. */
+    double[] bendSlopes() {
+        return bendSlopes;
+    }
+}
