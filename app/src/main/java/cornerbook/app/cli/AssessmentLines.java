@@ -59,9 +59,7 @@ final class AssessmentLines {
             add(
                     lead(words.of("retorque")),
                     new CliSaid.RetorqueDue(
-                            retorque.tightenedTo(),
-                            Amount.of(retorque.dueOdometerKm(), "km"),
-                            retorque.dueDate()));
+                            retorque.tightenedTo(), Amount.of(retorque.dueOdometerKm(), "km"), retorque.dueDate()));
         }
         assessment.doubted().forEach(doubt -> add(lead(words.of("read-again")), doubt.question()));
         assessment.notJudged().forEach(said -> add(lead(words.of("not-judged")), said));

@@ -66,6 +66,10 @@ final class Demo implements Runnable {
         book.retorques().listOpen().stream()
                 .filter(retorque -> retorque.dueDate().isBefore(today.minusDays(STILL_OPEN_DAYS)))
                 .forEach(retorque -> book.retorques()
-                        .record(retorque.visitId(), retorque.dueDate(), retorque.dueOdometerKm(), Objects.requireNonNull(retorque.torqueNm())));
+                        .record(
+                                retorque.visitId(),
+                                retorque.dueDate(),
+                                retorque.dueOdometerKm(),
+                                Objects.requireNonNull(retorque.torqueNm())));
     }
 }

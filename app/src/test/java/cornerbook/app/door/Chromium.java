@@ -93,8 +93,9 @@ public final class Chromium implements BeforeEachCallback, AfterEachCallback {
             var executable = EXECUTABLES.stream()
                     .filter(Files::isExecutable)
                     .findFirst()
-                    .orElseThrow(() -> new IllegalStateException("The tests of the pages need Chromium at one of "
-                            + EXECUTABLES + ": install it, on Debian with \"apt-get install chromium-headless-shell\"."));
+                    .orElseThrow(() ->
+                            new IllegalStateException("The tests of the pages need Chromium at one of " + EXECUTABLES
+                                    + ": install it, on Debian with \"apt-get install chromium-headless-shell\"."));
             PlaywrightAssertions.setDefaultAssertionTimeout(AWAITED_MS);
             Playwright playwright = Playwright.create(
                     new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));

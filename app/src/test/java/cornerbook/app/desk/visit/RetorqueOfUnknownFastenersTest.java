@@ -24,7 +24,8 @@ class RetorqueOfUnknownFastenersTest {
             var visit = car.visits().getLast();
             assertThat(shop.book().retorques().listOpen()).isEmpty();
 
-            assertThat(shop.post(Links.leaving(visit.id()), rotated(visit.arrivedOn())).statusCode())
+            assertThat(shop.post(Links.leaving(visit.id()), rotated(visit.arrivedOn()))
+                            .statusCode())
                     .isEqualTo(303);
 
             assertThat(shop.book().retorques().listOpen())
@@ -35,7 +36,8 @@ class RetorqueOfUnknownFastenersTest {
                 assertThat(shop.get(path).body()).as(path).contains("to the manufacturer’s torque");
             }
             var recorded = Map.of("date", "2026-05-06", "odometer", "30085", "torque", "118");
-            assertThat(shop.post(Links.retorque(visit.id()), recorded).statusCode()).isEqualTo(303);
+            assertThat(shop.post(Links.retorque(visit.id()), recorded).statusCode())
+                    .isEqualTo(303);
             assertThat(shop.book().retorques().listOpen()).isEmpty();
         }
     }

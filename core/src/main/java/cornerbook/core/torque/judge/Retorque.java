@@ -22,7 +22,11 @@ import org.jspecify.annotations.Nullable;
  * @param dueDate estimated from the car's distance per day
  * @param torqueNm null while nobody has looked up what the manufacturer asks
  */
-public record Retorque(String visitId, double dueOdometerKm, LocalDate dueDate, @Nullable Double torqueNm) {
+public record Retorque(
+        String visitId,
+        double dueOdometerKm,
+        LocalDate dueDate,
+        @Nullable Double torqueNm) {
     /** To what its wheels are tightened. */
     public Said tightenedTo() {
         return new TorqueSaid.TightenedTo(torqueNm == null ? null : Amount.of(torqueNm, "N·m"));
