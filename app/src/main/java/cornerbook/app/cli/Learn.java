@@ -10,10 +10,12 @@ import cornerbook.core.say.Between;
 import cornerbook.core.say.Listed;
 import cornerbook.core.say.PlusMinus;
 import cornerbook.core.say.Said;
+import cornerbook.core.tread.LearnedWear;
 import cornerbook.core.tread.WearKnowledge;
 import cornerbook.core.tread.WearParameter;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.Objects;
 import picocli.CommandLine;
 
 /** Learns wear rates, distances and the seizing of pads from all cars of the book. */
@@ -66,19 +68,19 @@ final class Learn implements Runnable {
 
     private static Said wear(WearKnowledge.Row row) {
         var learned = row.learned();
-        var parameters = learned.parameters();
-        var errors = learned.standardErrors();
         return new CliSaid.Wear(
                 row.season(),
                 row.drive(),
                 row.tyreModel(),
-                rate(parameters.frontRateMmPer1000Km(), errors.get(WearParameter.FRONT_RATE)),
-                rate(parameters.rearRateMmPer1000Km(), errors.get(WearParameter.REAR_RATE)),
+                rate(learned, WearParameter.FRONT_RATE),
+                rate(learned, WearParameter.REAR_RATE),
                 learned.readings(),
                 learned.cars());
     }
 
-    private static PlusMinus rate(double mmPer1000Km, double relativeError) {
+    private static PlusMinus rate(LearnedWear learned, WearParameter rate) {
+        double mmPer1000Km = learned.parameters().of(rate);
+        double relativeError = Objects.requireNonNull(learned.standardErrors().get(rate));
         return new PlusMinus(mmPer1000Km, mmPer1000Km * relativeError, "mm/1000 km", 3);
     }
 

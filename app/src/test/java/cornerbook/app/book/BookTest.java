@@ -254,7 +254,7 @@ class BookTest {
                             .record(first.visitId(), first.dueDate(), first.dueOdometerKm() - 5000, 140))
                     .extracting(InEnglish::told, STRING)
                     .contains("or later");
-            book.retorques().record(first.visitId(), first.dueDate(), first.dueOdometerKm() + 3, first.torqueNm());
+            book.retorques().record(first.visitId(), first.dueDate(), first.dueOdometerKm() + 3, 120);
             assertThat(book.retorques().listOpen())
                     .extracting(OpenRetorque::visitId)
                     .doesNotContain(first.visitId());

@@ -63,7 +63,7 @@ class PostgresqlTest {
             for (var each : List.of(book, file)) {
                 each.records().addCars(SHOP);
                 var open = each.retorques().listOpen().getFirst();
-                each.retorques().record(open.visitId(), open.dueDate(), open.dueOdometerKm(), open.torqueNm());
+                each.retorques().record(open.visitId(), open.dueDate(), open.dueOdometerKm(), 120);
             }
             assertThat(book.check()).isEmpty();
             assertThat(book.cars().listHistories())
