@@ -26,6 +26,11 @@ public record AxleSpecification(
         Range.checkKnown(CarSaid.CarNumber.PLACARD_PRESSURE, placardPressureKpa, 100, 600, "kPa");
     }
 
+    /** Whether shoes inside its discs hold the car when it stands. */
+    public boolean hasParkingShoes() {
+        return brake.hasParkingShoes();
+    }
+
     /** Load index and speed symbol as the placard writes them, as "99V"; a question mark for what is not known. */
     public Said service() {
         return Said.verbatim((loadIndex == null ? "?" : loadIndex) + (speedSymbol == null ? "?" : speedSymbol));

@@ -51,7 +51,7 @@ public record Vehicle(
 
     /** Whether shoes inside the discs of an axle hold it when it stands, as its data say. */
     public boolean hasParkingShoes() {
-        return front.brake().hasParkingShoes() || rear.brake().hasParkingShoes();
+        return front.hasParkingShoes() || rear.hasParkingShoes();
     }
 
     /** The same while nobody has looked: what may move by itself is minded. */

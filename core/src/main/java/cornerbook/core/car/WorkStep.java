@@ -87,7 +87,7 @@ public enum WorkStep implements Said {
      * @param axle of the corner; null for the whole car
      */
     public List<Measure> measures(Measure.Carrier carrier, Vehicle vehicle, @Nullable Axle axle) {
-        boolean shoesInDisc = axle != null && vehicle.axle(axle).brake().hasParkingShoes();
+        boolean shoesInDisc = axle != null && vehicle.axle(axle).hasParkingShoes();
         return Arrays.stream(Measure.values())
                 .filter(measure -> isReadHere(measure, shoesInDisc))
                 .filter(measure -> measure.carrier() == carrier && measure.isOn(vehicle, axle))
