@@ -45,6 +45,16 @@ class ReaderTest {
                 .isEqualTo("35 to 38 psi");
     }
 
+    /** A change of which nobody noted who made it is told without a name. */
+    @Test
+    void aLabelChoosesByWhatIsNotThere() {
+        var labels = ENGLISH.labels("app/desk");
+        assertThat(labels.of(
+                        "changed-because", "day", LocalDate.of(2026, 11, 2), "what", "Odometer", "before", "1", "after",
+                        "2", "reason", "typed wrong", "person", null))
+                .endsWith("was 1, now 2 (typed wrong)");
+    }
+
     @Test
     void fromAndToThatReadAlikeAreOneNumber() {
         assertThat(plain(ENGLISH.say(new Between(0.2, 0.4, "km", 0)))).isEqualTo("0 km");

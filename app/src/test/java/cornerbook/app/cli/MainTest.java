@@ -205,7 +205,7 @@ class MainTest {
         assertRefused(run("learn", "--data", data), 4, "There is no book");
         run("import", file, "--data", data);
         assertThat(run("learn", "--data", data).out()).contains("mm per 1 000 km, from", "km per day, from 1 car");
-        assertThat(run("learn", "--data", data, "--json").out()).contains("\"frontRateMmPer1000Km\"");
+        assertThat(run("learn", "--data", data, "--json").out()).contains("\"FRONT_RATE\"");
 
         assertRefused(run("calibrate"), 2, "--to");
         assertRefused(run("calibrate", "--to", folder, "--cars", "-1"), 3, "--cars");

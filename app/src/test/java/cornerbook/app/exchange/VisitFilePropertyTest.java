@@ -79,7 +79,8 @@ class VisitFilePropertyTest {
             case TREAD_DEPTH -> 9;
             case PAD_THICKNESS, PAD_THICKNESS_TRAILING -> brake(vehicle, corner).padNewMm();
             case DISC_THICKNESS -> brake(vehicle, corner).discNewMm();
-            case LINING_THICKNESS -> brake(vehicle, corner).drum().orElseThrow().liningNewMm();
+            case LINING_THICKNESS ->
+                brake(vehicle, corner).drum().map(drum -> drum.liningNewMm()).orElse(measure.highest());
             case HUB_DIAL_RADIUS -> 50;
             default -> measure.highest();
         };

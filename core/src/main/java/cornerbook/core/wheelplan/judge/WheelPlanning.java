@@ -34,6 +34,7 @@ import org.jspecify.annotations.Nullable;
 /** Brings one wheel set of a car to the wheel planner: depths now, wear rates, sizes, and where each wheel ran last. */
 public final class WheelPlanning {
     /** Seasons of one set that are planned ahead. */
+    private static final double RATE_STEPS = 1e6;
     private static final int SEASONS = 4;
     /** Enough for the ends of a 90 % interval to a few percent of its width. */
     private static final int SCENARIOS = 200;
@@ -112,7 +113,7 @@ public final class WheelPlanning {
             rates.put(
                     corner,
                     List.of(Spot.values()).stream()
-                            .map(spot -> posterior.rate(spot, corner).mean())
+                            .map(spot -> toMicrometre(posterior.rate(spot, corner).mean()))
                             .toList());
         }
         var wheels = new ArrayList<WheelState>();
@@ -141,6 +142,14 @@ public final class WheelPlanning {
         var rules = DepthRules.of(vehicle, given.limits(), set.season());
         var request = new PlanRequest(wheels, rates, sizes, limitMm(set), seasonsThousandKm, rules.planRules());
         return Optional.of(new Needs(set, request, rules, seasons, posterior));
+    }
+
+    /**
+     * To a micrometre in a million km: corners of which nothing tells that they wear otherwise have the same rate, and the
+     * search takes them for one.
+     */
+    private static double toMicrometre(double rateMmPer1000Km) {
+        return Math.max(1, Math.rint(rateMmPer1000Km * RATE_STEPS)) / RATE_STEPS;
     }
 
     /** Draws from what is known; the same set gives the same draws. */
