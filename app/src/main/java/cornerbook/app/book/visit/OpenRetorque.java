@@ -1,8 +1,6 @@
 package cornerbook.app.book.visit;
 
-import cornerbook.core.say.Amount;
 import cornerbook.core.say.Said;
-import cornerbook.core.torque.TorqueSaid;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 
@@ -10,6 +8,7 @@ import org.jspecify.annotations.Nullable;
  * A re-torque that is due and not recorded yet.
  *
  * @param torqueNm as it is known of the car today; null while nobody has looked it up
+ * @param tightenedTo that torque in words
  */
 public record OpenRetorque(
         String visitId,
@@ -18,9 +17,5 @@ public record OpenRetorque(
         String plate,
         double dueOdometerKm,
         LocalDate dueDate,
-        @Nullable Double torqueNm) {
-    /** To what its wheels are tightened. */
-    public Said tightenedTo() {
-        return new TorqueSaid.TightenedTo(torqueNm == null ? null : Amount.of(torqueNm, "N·m"));
-    }
-}
+        @Nullable Double torqueNm,
+        Said tightenedTo) {}

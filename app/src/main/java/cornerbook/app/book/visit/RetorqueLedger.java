@@ -9,7 +9,10 @@ import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Mileage;
 import cornerbook.core.car.Visit;
 import cornerbook.core.say.Amount;
+import cornerbook.core.torque.TorqueSaid;
 import cornerbook.core.torque.judge.Retorque;
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -98,15 +101,21 @@ public final class RetorqueLedger {
     public List<OpenRetorque> listOpen() {
         return store.read(handle -> handle.select(
                         "select retorque.*, vehicle.id as vehicle_id, vehicle.name, vehicle.plate, vehicle.fastener_torque_nm from retorque join visit on visit.id = retorque.visit_id join vehicle on vehicle.id = visit.vehicle_id where visit.cancelled = 0 and retorque.recorded_date is null and retorque.superseded_by is null order by retorque.due_date, vehicle.name")
-                .map((row, context) -> new OpenRetorque(
+                .map((row, context) -> open(row))
+                .list());
+    }
+
+    private static OpenRetorque open(ResultSet row) throws SQLException {
+        var torqueNm = (Double) row.getObject("fastener_torque_nm");
+        return new OpenRetorque(
                         row.getString("visit_id"),
                         row.getString("vehicle_id"),
                         row.getString("name"),
                         row.getString("plate"),
                         row.getDouble("due_odometer_km"),
                         LocalDate.parse(row.getString("due_date")),
-                        (Double) row.getObject("fastener_torque_nm")))
-                .list());
+                        torqueNm,
+                new TorqueSaid.TightenedTo(torqueNm == null ? null : Amount.of(torqueNm, "N·m")));
     }
 
     /** The visit that fitted the wheels on which a car came in though they were due to be tightened again, and nobody recorded it. */

@@ -90,7 +90,7 @@ class BrakePictureTest {
                 CensoredTime.between(12, 24));
         var label = parse(SeizingOverMonths.svg(new SeizingCurve(hazard, exposure, seen), Reader.DEFAULT))
                 .getAttribute("aria-label");
-        assertThat(label).contains("beside the estimate from 4 pad times");
+        assertThat(label).contains("beside the estimate from 4 looks at pads");
         assertThat(SeizingOverMonths.svg(new SeizingCurve(hazard, exposure, List.of()), Reader.DEFAULT))
                 .isEmpty();
     }
