@@ -50,8 +50,19 @@ class ReaderTest {
     void aLabelChoosesByWhatIsNotThere() {
         var labels = ENGLISH.labels("app/desk");
         assertThat(labels.of(
-                        "changed-because", "day", LocalDate.of(2026, 11, 2), "what", "Odometer", "before", "1", "after",
-                        "2", "reason", "typed wrong", "person", null))
+                        "changed-because",
+                        "day",
+                        LocalDate.of(2026, 11, 2),
+                        "what",
+                        "Odometer",
+                        "before",
+                        "1",
+                        "after",
+                        "2",
+                        "reason",
+                        "typed wrong",
+                        "person",
+                        null))
                 .endsWith("was 1, now 2 (typed wrong)");
     }
 

@@ -97,7 +97,7 @@ class BayPersonBrowserTest {
         assertThat(page.locator(".corner.LF")).containsText("52 mm est impossible; attendu : 0 à 25 mm.");
         page.reload();
         assertThat(page.locator("#main h2")).hasText("Roues déposées");
-        assertThat(page.locator("#steps a").nth(2)).containsText("Frein AVG");
+        assertThat(page.locator("#steps a").nth(3)).containsText("Frein AVG");
         tablet.setOffline(false);
         assertThat(page.locator("#link")).hasText("Tout est au registre");
         page.locator("#steps a[href='#ON']").click();
@@ -118,7 +118,7 @@ class BayPersonBrowserTest {
         assertThat(shop.readings(visitId).stream().map(Reading::corner).distinct())
                 .containsExactly(Corner.RR, Corner.LR, Corner.LF, Corner.RF);
         page.reload();
-        assertThat(page.locator("#steps a").nth(2)).containsText("Brake RR");
+        assertThat(page.locator("#steps a").nth(3)).containsText("Brake RR");
     }
 
     @Test

@@ -71,7 +71,9 @@ class BrowserTest {
                 .first();
         why.locator("summary").click();
         assertThat(why.getAttribute("open")).isNotNull();
-        assertThat(why.innerText()).contains("what tyres at this place usually wear").contains("mm\u00a0per\u00a01\u202f000\u00a0km");
+        assertThat(why.innerText())
+                .contains("what tyres at this place usually wear")
+                .contains("mm\u00a0per\u00a01\u202f000\u00a0km");
     }
 
     @Test

@@ -108,13 +108,13 @@ public final class RetorqueLedger {
     private static OpenRetorque open(ResultSet row) throws SQLException {
         var torqueNm = (Double) row.getObject("fastener_torque_nm");
         return new OpenRetorque(
-                        row.getString("visit_id"),
-                        row.getString("vehicle_id"),
-                        row.getString("name"),
-                        row.getString("plate"),
-                        row.getDouble("due_odometer_km"),
-                        LocalDate.parse(row.getString("due_date")),
-                        torqueNm,
+                row.getString("visit_id"),
+                row.getString("vehicle_id"),
+                row.getString("name"),
+                row.getString("plate"),
+                row.getDouble("due_odometer_km"),
+                LocalDate.parse(row.getString("due_date")),
+                torqueNm,
                 new TorqueSaid.TightenedTo(torqueNm == null ? null : Amount.of(torqueNm, "N·m")));
     }
 

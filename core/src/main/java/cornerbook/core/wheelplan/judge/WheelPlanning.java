@@ -35,6 +35,7 @@ import org.jspecify.annotations.Nullable;
 public final class WheelPlanning {
     /** Seasons of one set that are planned ahead. */
     private static final double RATE_STEPS = 1e6;
+
     private static final int SEASONS = 4;
     /** Enough for the ends of a 90 % interval to a few percent of its width. */
     private static final int SCENARIOS = 200;
@@ -113,7 +114,8 @@ public final class WheelPlanning {
             rates.put(
                     corner,
                     List.of(Spot.values()).stream()
-                            .map(spot -> toMicrometre(posterior.rate(spot, corner).mean()))
+                            .map(spot ->
+                                    toMicrometre(posterior.rate(spot, corner).mean()))
                             .toList());
         }
         var wheels = new ArrayList<WheelState>();
