@@ -119,6 +119,13 @@ function showGone(visit) {
 }
 
 /**
+ * The plate beside the car's name; nothing where the car goes by its plate.
+ *
+ * @param {bay.Sheet} sheet
+ */
+const plate = (sheet) => (sheet.plate === sheet.car ? [] : [h("span", { className: "plate" }, sheet.plate)]);
+
+/**
  * Shows what the tablet has; without that, what the server sends.
  *
  * @param {Visit} visit
@@ -138,7 +145,7 @@ async function showVisit(visit, reached, outbox) {
     return;
   }
   document.title = say("title", { car: visit.sheet.car });
-  byId("car").replaceChildren(visit.sheet.car, " ", h("span", { className: "plate" }, visit.sheet.plate));
+  byId("car").replaceChildren(visit.sheet.car, " ", ...plate(visit.sheet));
   if (!person()) {
     await askPerson(visit.sheet.people);
   }
@@ -181,7 +188,7 @@ async function showList() {
   byId("main").replaceChildren(
     h("h2", {}, say("visits-here")),
     ...(kept.length === 0 ? [note("asks", say("no-visits"))] : []),
-    h("ul", { className: "visits" }, ...kept.map(({ visit, sheet }) => h("li", {}, h("a", { className: "button quiet", href: `/bay/visits/${encodeURIComponent(visit)}` }, h("span", {}, sheet.car), h("span", { className: "plate" }, sheet.plate), h("small", {}, sheet.day))))),
+    h("ul", { className: "visits" }, ...kept.map(({ visit, sheet }) => h("li", {}, h("a", { className: "button quiet", href: `/bay/visits/${encodeURIComponent(visit)}` }, h("span", {}, sheet.car), ...plate(sheet), h("small", {}, sheet.day))))),
     h("h2", {}, h("label", { htmlFor: "tag" }, say("wheel-tag"))),
     h("form", { action: "/wheels", className: "row tag" }, h("input", { id: "tag", name: "tag", required: true, maxLength: 60, autocomplete: "off" }), h("button", { type: "submit", className: "quiet" }, say("open-wheel")), scanButton(say("scan"), (text) => location.assign(`/wheels/${encodeURIComponent(text)}`))),
   );
