@@ -3,6 +3,7 @@ package cornerbook.app.cli;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Urgency;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Day;
@@ -68,12 +69,11 @@ final class AssessmentLines {
     }
 
     private void add(Finding finding) {
-        var horizon = finding.horizon();
         lines.add("");
         var urgency = reader.say(finding.urgency());
         add(
                 urgency + " ".repeat(indent.length() - urgency.length()),
-                horizon == null ? finding.title() : new CliSaid.RunsOut(finding.title(), horizon));
+                titled(finding));
         add(indent, finding.plainWords());
         var todo = finding.todo();
         if (todo != null) {
@@ -86,6 +86,18 @@ final class AssessmentLines {
                             new CliSaid.EvidenceLine(evidence.what(), evidence.value(), evidence.how())));
             add(indent + "- ", new CliSaid.SourceLine(finding.source()));
         }
+    }
+
+    /** A chance to stay free, or a law's day, has a day to which it is so, but is not used up. */
+    private static Said titled(Finding finding) {
+        var horizon = finding.horizon();
+        var part = finding.subject().part();
+        if (horizon == null) {
+            return finding.title();
+        }
+        return part.wears() && part != Subject.Part.PAD_SEIZING
+                ? new CliSaid.RunsOut(finding.title(), horizon)
+                : new CliSaid.Until(finding.title(), horizon);
     }
 
     private static String lead(String label) {

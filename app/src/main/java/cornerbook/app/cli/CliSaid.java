@@ -116,6 +116,9 @@ interface CliSaid extends Said {
 
     record RunsOut(Said title, LocalDate on) implements CliSaid {}
 
+    /** What is not used up, and is so until a day. */
+    record Until(Said title, LocalDate day) implements CliSaid {}
+
     record EvidenceLine(Said what, Said value, Said how) implements CliSaid {}
 
     record SourceLine(Said source) implements CliSaid {}

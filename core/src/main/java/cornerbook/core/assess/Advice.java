@@ -130,11 +130,15 @@ public record Advice(
 
     /** Where and why, in one sentence. */
     public Said said() {
+        return new AssessSaid.Advised(place(), first().plainWords());
+    }
+
+    private @Nullable Said place() {
         var where = where();
-        var place = Stream.<@Nullable Said>of(set, where.isEmpty() ? null : corners(where))
+        var places = Stream.<@Nullable Said>of(set, where.isEmpty() ? null : corners(where))
                 .filter(Objects::nonNull)
                 .toList();
-        return new AssessSaid.Advised(place.isEmpty() ? null : Listed.commas(place), first().plainWords());
+        return places.isEmpty() ? null : Listed.commas(places);
     }
 
     /** All four in words, fewer by their names. */
@@ -144,7 +148,8 @@ public record Advice(
 
     /** The same with what is to be done before it. */
     public Said asked() {
-        return new AssessSaid.Asked(todo().map(Todo::action).orElse(null), said());
+        return todo().<Said>map(todo -> new AssessSaid.Asked(todo.action(), place(), first().plainWords()))
+                .orElseGet(this::said);
     }
 
     /** Named where the finding is about one part of a set that is not on the car. */

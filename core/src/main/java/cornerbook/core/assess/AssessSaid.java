@@ -21,7 +21,7 @@ public interface AssessSaid extends Said {
     record AllCorners() implements AssessSaid {}
 
     /** The same with what is to be done before it. */
-    record Asked(@Nullable Said action, Said advised) implements AssessSaid {}
+    record Asked(Said action, @Nullable Said place, Said words) implements AssessSaid {}
 
     /** The same of other corners or wheels. */
     record Likewise(Said sentence, List<Said> places) implements AssessSaid {}

@@ -52,6 +52,8 @@ public record Todo(Action action, Said by) implements Said {
         BEFORE_FITTING,
         BEFORE_NEXT_VISIT,
         AT_NEXT_VISIT,
+        /** When the wheels are tightened once more. */
+        AT_RETORQUE,
         BEFORE_LIFTING
     }
 }

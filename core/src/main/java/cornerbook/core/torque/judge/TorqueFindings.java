@@ -111,7 +111,7 @@ public final class TorqueFindings {
         var verdict = ReadingLimit.broken(limits(corner, fastener), torque.value())
                 .map(ReadingLimit::outside)
                 .orElse(Verdict.HOLDS);
-        return new Finding(
+        var finding = new Finding(
                         new Subject(Subject.Part.WHEEL_TORQUE, corner, tag, null),
                         verdict,
                         new TorqueSaid.Recorded(
@@ -123,6 +123,10 @@ public final class TorqueFindings {
                         evidence(torque, fastener),
                         Label.TORQUE_SOURCE)
                 .todo(Todo.Action.TORQUE_AGAIN);
+        return verdict == Verdict.HOLDS && Math.abs(share - 1) > WRENCH_SHARE
+                ? finding.todo(
+                        Todo.Action.TORQUE_AGAIN, share < 1 ? Todo.When.NOW : Todo.When.AT_RETORQUE)
+                : finding;
     }
 
     private static Said plainWords(Corner corner, double share, Verdict verdict, WheelFastener fastener) {

@@ -2,6 +2,7 @@ package cornerbook.core.wheelplan.judge;
 
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.Visit;
+import cornerbook.core.car.Wheel;
 import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
@@ -59,13 +60,16 @@ public final class WheelPlanning {
     }
 
     /**
-     * The plan of a set; empty when it has not four wheels, its tread was never measured, or sides and sizes leave no
-     * assignment. Rules on depth that no assignment keeps are left out, and the plan says so.
+     * The plan of a set; empty when it has not four wheels, wheels for another season stand among them, its tread was never
+     * measured, or sides and sizes leave no assignment. Rules on depth that no assignment keeps are left out, and the plan says so.
      *
      * @param from the day that it goes on
      * @param without rules that somebody asked to leave out
      */
     public Optional<SetPlan> plan(WheelSet set, LocalDate from, Set<Rule> without) {
+        if (set.wheels().stream().anyMatch(wheel -> isForAnotherSeason(wheel, set))) {
+            return Optional.empty();
+        }
         return find(set, from).flatMap(needs -> {
             var rules = needs.request.rules();
             for (var rule : without) {
@@ -75,6 +79,13 @@ public final class WheelPlanning {
             return RulesLeftOut.of(asked, needs.rules.ofTheHouse())
                     .flatMap(possible -> plan(needs, asked, possible, without));
         });
+    }
+
+    private boolean isForAnotherSeason(Wheel wheel, WheelSet set) {
+        return given.history()
+                .findSetOf(wheel.tag())
+                .filter(its -> its.season() != set.season())
+                .isPresent();
     }
 
     private Optional<SetPlan> plan(Needs needs, PlanRequest asked, RulesLeftOut possible, Set<Rule> without) {

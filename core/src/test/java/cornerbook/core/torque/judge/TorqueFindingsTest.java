@@ -12,6 +12,8 @@ import cornerbook.core.finding.Cases;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Todo;
+import cornerbook.core.finding.Urgency;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Facts;
 import cornerbook.core.say.Said;
@@ -23,6 +25,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * A wheel's torque against the 140 N·m that an invented car's manufacturer asks for. The band of 95 to 110 % is common
@@ -41,6 +44,26 @@ class TorqueFindingsTest {
                             .isEqualTo(new Subject(Subject.Part.WHEEL_TORQUE, Corner.RF, "W-RF", null));
                     assertThat(finding.lifeLeft()).isEqualTo(verdict == Verdict.HOLDS ? 1 : 0);
                 });
+    }
+
+    /** Whoever reads "go round once more" finds it among what is to be done; too tight is not undone by tightening. */
+    @ParameterizedTest
+    @CsvSource({"133, NOW", "134, NOW", "146, AT_RETORQUE", "154, AT_RETORQUE"})
+    void whatIsALittleOffIsToBeDone(double torqueNm, Todo.When by) {
+        var finding =
+                judge(visit(torque(Corner.RF, torqueNm)), new ArrayList<>()).getFirst();
+        assertThat(finding.verdict()).isEqualTo(Verdict.HOLDS);
+        assertThat(finding.todo()).isEqualTo(new Todo(Todo.Action.TORQUE_AGAIN, by));
+        assertThat(finding.urgency()).isEqualTo(Urgency.ADVICE);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {135, 140, 145})
+    void withinWhatAWrenchMayBeOffNothingIsToBeDone(double torqueNm) {
+        assertThat(judge(visit(torque(Corner.RF, torqueNm)), new ArrayList<>())
+                        .getFirst()
+                        .todo())
+                .isNull();
     }
 
     /**

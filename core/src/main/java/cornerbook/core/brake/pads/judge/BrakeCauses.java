@@ -29,6 +29,10 @@ final class BrakeCauses {
     private static final double WORTH_TELLING = 0.05;
     private static final double PERCENT = 100;
 
+    /** Guides and pins are freed and lubricated; these are repaired or replaced. */
+    private static final Set<BrakeCause> REPAIRED = EnumSet.of(
+            BrakeCause.PISTON_SEIZED, BrakeCause.HOSE_RESTRICTED, BrakeCause.PARKING_BRAKE_DRAGGING);
+
     private final BrakeDiagnosis diagnosis;
     private final List<BrakeSign> signs;
     private final List<BrakeCause> found;
@@ -122,6 +126,11 @@ final class BrakeCauses {
     /** What was found by hand, each a fact. */
     List<BrakeCause> found() {
         return found;
+    }
+
+    /** Whether a part was found at fault that no cleaning frees. */
+    boolean asksForRepair() {
+        return found.stream().anyMatch(REPAIRED::contains);
     }
 
     /** The likeliest cause, unless it is that nothing is wrong. */

@@ -320,7 +320,9 @@ public final class PadFindings {
                                 ? Todo.Action.MEASURE_AGAIN
                                 : byThickness || below || verdict != Verdict.RUNS_OUT
                                         ? Todo.Action.REPLACE_PAIR
-                                        : Todo.Action.SERVICE_BRAKE);
+                                        : BrakeCauses.of(at).asksForRepair()
+                                                ? Todo.Action.REPAIR
+                                                : Todo.Action.SERVICE_BRAKE);
         return verdict == Verdict.HOLDS && words.stream().anyMatch(PadSaid.LookFirst.class::isInstance)
                 ? finding.todo(Todo.Action.INSPECT, Todo.When.AT_NEXT_VISIT)
                 : finding;
