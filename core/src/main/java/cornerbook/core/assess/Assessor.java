@@ -226,6 +226,7 @@ public final class Assessor {
                 JUDGES.stream().map(judge -> judge.apply(given))));
         return new Judgement(
                 judged.findings().stream()
+                        .map(finding -> finding.on(given.visit().date()))
                         .sorted(Comparator.comparing(Finding::verdict)
                                 .reversed()
                                 .thenComparingDouble(Finding::lifeLeft))

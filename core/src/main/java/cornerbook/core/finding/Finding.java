@@ -77,6 +77,18 @@ public record Finding(
                 new Todo(action, by));
     }
 
+    /** The same, to be done before the car leaves where it had to be done now. */
+    public Finding beforeLeaving() {
+        return todo != null && todo.by() == Todo.When.NOW ? todo(todo.action(), Todo.When.BEFORE_LEAVING) : this;
+    }
+
+    /** The same, to be done now where its day is here. */
+    public Finding on(LocalDate today) {
+        return todo != null && todo.by() instanceof Todo.ByDay(var day) && !day.isAfter(today)
+                ? todo(todo.action(), Todo.When.NOW)
+                : this;
+    }
+
     /** The verdict in the word for what it is about. */
     public Urgency urgency() {
         return Urgency.of(this);

@@ -41,6 +41,14 @@ public record ReadingLimit(
         return new ReadingLimit(measure, subject, lowest, measure.highest(), outside, sentence, source, endedBy);
     }
 
+    /**
+     * Whether a reading outside keeps the car from leaving: what the law or the manufacturer asks does, and what was set by hand.
+     * What we advise beyond the law does not.
+     */
+    public boolean isBinding() {
+        return subject.part() != Subject.Part.WHEEL_SET || outside == Verdict.UNSAFE;
+    }
+
     /** Whether a value, in the measure's unit, lies within; both ends do. */
     public boolean holds(double value) {
         return lowest <= value && value <= highest;

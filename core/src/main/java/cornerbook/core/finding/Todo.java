@@ -48,6 +48,8 @@ public record Todo(Action action, Said by) implements Said {
     /** When it has no day of its own. */
     public enum When implements Said {
         BEFORE_DRIVING,
+        /** Or somebody says why it leaves all the same. */
+        BEFORE_LEAVING,
         NOW,
         BEFORE_FITTING,
         BEFORE_NEXT_VISIT,

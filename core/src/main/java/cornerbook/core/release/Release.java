@@ -9,6 +9,7 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.ReadingLimit;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
 import java.util.Collection;
 import java.util.EnumSet;
@@ -82,16 +83,16 @@ public final class Release {
     }
 
     /**
-     * The findings with which nobody should drive away without knowing: each that is unsafe, and a wheel torque outside its
-     * limits on either side, which the wrench in the hand can still mend. A parking brake in service mode is work that is not
-     * ended, and is told once. The shop's own hoist keeps no car.
+     * The findings with which nobody should drive away without knowing: each that is unsafe, and what has to be done before the
+     * car leaves, as a reading outside its limit. A parking brake in service mode is work that is not ended, and is told once. The
+     * shop's own hoist keeps no car.
      */
     public static List<OpenPoint> unsafe(Visit visit, List<Finding> findings) {
         boolean inServiceMode =
                 work(done(visit), BY_THE_VISIT).anyMatch(point -> point.kind() == OpenPoint.Kind.SERVICE_MODE);
         return findings.stream()
                 .filter(finding -> !inServiceMode || finding.subject().part() != Subject.Part.PARKING_BRAKE)
-                .filter(finding -> keepsFromLeaving(finding.subject(), finding.verdict()))
+                .filter(Release::keepsFromLeaving)
                 .map(finding -> OpenPoint.unsafe(finding.subject(), finding.title()))
                 .toList();
     }
@@ -99,13 +100,13 @@ public final class Release {
     /** The point that a reading outside its limit opens, by the key that it has when it is judged; empty where it keeps no car. */
     public static Optional<OpenPoint> unsafe(ReadingLimit limit) {
         return Optional.of(OpenPoint.unsafe(limit.subject(), limit.sentence()))
-                .filter(point -> keepsFromLeaving(limit.subject(), limit.outside()));
+                .filter(point -> limit.isBinding());
     }
 
-    private static boolean keepsFromLeaving(Subject subject, Verdict verdict) {
-        return !subject.part().isOfShop()
-                && (verdict == Verdict.UNSAFE
-                        || (subject.part() == Subject.Part.WHEEL_TORQUE && verdict != Verdict.HOLDS));
+    private static boolean keepsFromLeaving(Finding finding) {
+        var todo = finding.todo();
+        return !finding.subject().part().isOfShop()
+                && (finding.verdict() == Verdict.UNSAFE || (todo != null && todo.by() == Todo.When.BEFORE_LEAVING));
     }
 
     /** What was read, by measure and corner; a wheel that came off closes nothing. */

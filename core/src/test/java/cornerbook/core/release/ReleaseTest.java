@@ -135,7 +135,7 @@ class ReleaseTest {
                         .map(OpenPoint::key)
                         .distinct()
                         .toList();
-        var parts = List.of("UNSAFE.WHEEL_TORQUE.", "UNSAFE.PAD.");
+        var parts = List.of("UNSAFE.WHEEL_TORQUE.", "UNSAFE.PRESSURE.", "UNSAFE.PAD.", "UNSAFE.DISC.");
         var expected = new ArrayList<>(List.of("UNSAFE.WHEEL_SET"));
         parts.forEach(part -> Arrays.stream(Corner.values()).forEach(corner -> expected.add(part + corner)));
         assertThat(points).containsExactlyInAnyOrderElementsOf(expected);
@@ -154,6 +154,23 @@ class ReleaseTest {
         assertThat(open(Cars.visit(List.of(thin, other, replaced)), ALL))
                 .as("the old pads are in the bin")
                 .doesNotContain("UNSAFE.PAD.LF");
+    }
+
+    /**
+     * A reading beyond what the manufacturer asks keeps the car as one below the law does: somebody says why it leaves all the same.
+     * The car asks 3 mm of a pad, 26 mm of a disc and 280 kPa; what we advise beyond the law, 3 mm of tread in summer, keeps none.
+     */
+    @Test
+    void whatIsBeyondItsLimitIsOpen() {
+        var inner = Cars.reading(Measure.PAD_THICKNESS, Corner.LF, null, Spot.INNER, 2.5);
+        var outer = Cars.reading(Measure.PAD_THICKNESS, Corner.LF, null, Spot.OUTER, 4.5);
+        assertThat(open(Cars.visit(List.of(inner, outer)), ALL)).containsExactly("UNSAFE.PAD.LF");
+        var disc = Cars.reading(Measure.DISC_THICKNESS, Corner.RF, null, null, 25.5);
+        assertThat(open(Cars.visit(List.of(disc)), ALL)).containsExactly("UNSAFE.DISC.RF");
+        var air = Cars.reading(Measure.PRESSURE_SET, Corner.LR, "S-LR", null, 180);
+        assertThat(open(Cars.visit(List.of(air)), ALL)).containsExactly("UNSAFE.PRESSURE.LR");
+        var tread = Cars.reading(Measure.TREAD_DEPTH, Corner.LF, "S-LF", Spot.INNER, 2.5);
+        assertThat(open(Cars.visit(List.of(tread)), ALL)).isEmpty();
     }
 
     /** What the hoist may not carry is the shop's matter. */

@@ -168,7 +168,8 @@ public final class PressureFindings {
                         fits ? 1 : Math.clamp(1 - Math.abs(differenceKpa) / asked.trueKpa(), 0, 1),
                         evidence,
                         limit.source())
-                .todo(Todo.Action.SET_PRESSURE);
+                .todo(Todo.Action.SET_PRESSURE)
+                .beforeLeaving();
     }
 
     /** Coldest morning of the place. */

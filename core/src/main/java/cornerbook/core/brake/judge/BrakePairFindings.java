@@ -198,7 +198,8 @@ public final class BrakePairFindings {
                                 .map(each -> new Evidence(where(each), warm(each), Evidence.howRead(each)))
                                 .toList(),
                         HeatGround.SAME_AXLE)
-                .todo(Todo.Action.REPAIR));
+                .todo(Todo.Action.REPAIR)
+                .beforeLeaving());
     }
 
     private static AtFault atFault(BrakeCorner hot, BrakeCorner cool) {

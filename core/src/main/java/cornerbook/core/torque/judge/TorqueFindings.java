@@ -122,7 +122,8 @@ public final class TorqueFindings {
                         verdict == Verdict.HOLDS ? 1 : 0,
                         evidence(torque, fastener),
                         Label.TORQUE_SOURCE)
-                .todo(Todo.Action.TORQUE_AGAIN);
+                .todo(Todo.Action.TORQUE_AGAIN)
+                .beforeLeaving();
         return verdict == Verdict.HOLDS && Math.abs(share - 1) > WRENCH_SHARE
                 ? finding.todo(
                         Todo.Action.TORQUE_AGAIN, share < 1 ? Todo.When.NOW : Todo.When.AT_RETORQUE)

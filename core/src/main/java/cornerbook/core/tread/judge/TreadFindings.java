@@ -258,7 +258,7 @@ public final class TreadFindings {
                                 : new TreadSaid.WillNotLast(set, depth, minimum, forecast.horizon());
             case RUNS_OUT ->
                 goingOn
-                        ? new TreadSaid.MayNotLast(set, depth, minimum)
+                        ? new TreadSaid.MayNotLast(set, depth, minimum, forecast.wearWasSeen())
                         : new TreadSaid.StoredMayNotLast(set, depth, minimum, forecast.wearWasSeen());
             case HOLDS ->
                 goingOn ? new TreadSaid.Lasts(set, depth, minimum) : new TreadSaid.StoredLasts(set, depth, minimum);

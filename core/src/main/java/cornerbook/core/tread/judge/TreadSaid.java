@@ -76,7 +76,12 @@ public interface TreadSaid extends Said {
 
     record StoredWillNotLast(SetOf set, Said depth, Said minimum) implements TreadSaid {}
 
-    record MayNotLast(SetOf set, Said depth, Said minimum) implements TreadSaid {}
+    /**
+     * Of a set on the car.
+     *
+     * @param wearWasSeen whether its own readings say so, and not only a usual wear
+     */
+    record MayNotLast(SetOf set, Said depth, Said minimum, boolean wearWasSeen) implements TreadSaid {}
 
     /**
      * Of a set that comes off.

@@ -57,15 +57,17 @@ public final class TyrePlacardFindings {
                 .map(span -> new TyrePlacardFindings(span.set(), given.vehicle())
                         .judge(
                                 span.wheelAt(),
-                                span.role() == SetSpan.Role.GOING_ON ? FittedWheels.toldTogether(given) : Set.of())));
+                                span.role() == SetSpan.Role.GOING_ON ? FittedWheels.toldTogether(given) : Set.of(),
+                                span.role() == SetSpan.Role.GOING_ON && FittedWheels.swapped(given))));
     }
 
     /**
      * Of one set.
      *
      * @param told axles whose sizes are a finding of their own
+     * @param swapped whether each tyre serves where it belongs, on the other axle
      */
-    private Judgement judge(Map<Corner, String> wheelAt, Set<Axle> told) {
+    private Judgement judge(Map<Corner, String> wheelAt, Set<Axle> told, boolean swapped) {
         var sized = new TreeMap<Axle, SizeComparison>();
         for (var corner : Corner.values()) {
             var wheel = set.wheels().stream()
@@ -79,7 +81,9 @@ public final class TyrePlacardFindings {
                     var placard = TyreSize.parse(asked.tyreSize());
                     // The findings on load say that a temporary spare is not judged.
                     if (!fitted.temporary()) {
-                        service(corner, wheel.get(), asked, placard, fitted);
+                        if (!swapped) {
+                            service(corner, wheel.get(), asked, placard, fitted);
+                        }
                         var comparison = SizeComparison.of(placard, fitted, SHOWN_KMH);
                         if (comparison.diameterMm() != 0) {
                             sized.putIfAbsent(corner.axle(), comparison);

@@ -105,7 +105,7 @@ class TreadFindingsTest {
         assertThat(words(Role.GOING_ON, 0.3, 3.5)).isEqualTo(new TreadSaid.UsedUp(WINTER_SET, mm(3.5), MINIMUM));
         assertThat(words(Role.COMING_OFF, 0.3, 3.5))
                 .isEqualTo(new TreadSaid.StoredWillNotLast(WINTER_SET, mm(3.5), MINIMUM));
-        assertThat(words(Role.GOING_ON, 0.7, 5)).isEqualTo(new TreadSaid.MayNotLast(WINTER_SET, mm(5), MINIMUM));
+        assertThat(words(Role.GOING_ON, 0.7, 5)).isEqualTo(new TreadSaid.MayNotLast(WINTER_SET, mm(5), MINIMUM, false));
         assertThat(words(Role.COMING_OFF, 0.7, 5))
                 .isEqualTo(new TreadSaid.StoredMayNotLast(WINTER_SET, mm(5), MINIMUM, false));
         assertThat(words(Role.GOING_ON, 0.99, 6)).isEqualTo(new TreadSaid.Lasts(WINTER_SET, mm(6), MINIMUM));

@@ -109,7 +109,7 @@ public final class DiscFindings {
         if (!byThickness) {
             words.removeIf(DiscSaid.ThickEnough.class::isInstance);
         }
-        return new Finding(
+        var finding = new Finding(
                         new Subject(Subject.Part.DISC, at.corner(), null, null),
                         verdict,
                         new DiscSaid.Title(
@@ -131,6 +131,7 @@ public final class DiscFindings {
                         byThickness && !replaced && GaugeError.isWithin(thicknessMm, minimumMm)
                                 ? Todo.Action.MEASURE_AGAIN
                                 : verdict == Verdict.RUNS_OUT ? Todo.Action.INSPECT : Todo.Action.REPLACE_PAIR);
+        return below ? finding.beforeLeaving() : finding;
     }
 
     private void thickness(double thicknessMm, double minimumMm) {

@@ -174,6 +174,7 @@ public final class DrumFindings {
                                         : new DrumSaid.LiningTitle(at.corner(), mm(thicknessMm), mm(minimumMm)),
                         soaked || thicknessMm < minimumMm ? Optional.empty() : Optional.of(forecast),
                         soaked,
+                        thicknessMm < minimumMm,
                         (thicknessMm - minimumMm) / Math.max(0.1, brake.liningNewMm() - minimumMm),
                         new DrumSaid.LiningSource(legal.citation()))),
                 notJudged);
@@ -234,6 +235,7 @@ public final class DrumFindings {
                                                 at.corner(), diameter(diameterMm), diameter(discardMm)),
                         cracks > 0 || diameterMm > discardMm ? Optional.empty() : Optional.of(forecast),
                         cracks > 0,
+                        diameterMm > discardMm,
                         (discardMm - diameterMm) / (discardMm - brake.drumNewMm()),
                         Ground.DISCARD_DIAMETER)),
                 notJudged);
@@ -256,6 +258,7 @@ public final class DrumFindings {
      *
      * @param forecast empty where a reading decides, which has no date
      * @param seen whether it is one that needs no gauge
+     * @param beyond whether a reading is beyond its limit
      */
     private Finding finding(
             Subject.Part part,
@@ -263,10 +266,11 @@ public final class DrumFindings {
             Said title,
             Optional<BrakeWear.Forecast> forecast,
             boolean seen,
+            boolean beyond,
             double lifeLeft,
             Said source) {
         forecast.ifPresent(each -> evidence.add(each.evidence()));
-        return new Finding(
+        var finding = new Finding(
                         new Subject(part, at.corner(), null, null),
                         verdict,
                         title,
@@ -280,6 +284,7 @@ public final class DrumFindings {
                         !seen && words.stream().anyMatch(GaugeError.TooNearToTell.class::isInstance)
                                 ? Todo.Action.MEASURE_AGAIN
                                 : Todo.Action.REPLACE_PAIR);
+        return beyond ? finding.beforeLeaving() : finding;
     }
 
     /** As a drum gauge is read. */

@@ -91,6 +91,7 @@ public final class ParkingShoeFindings {
         var words = new ArrayList<Said>();
         var evidence = new ArrayList<Evidence>();
         var verdict = Verdict.HOLDS;
+        boolean beyond = false;
         Said title =
                 replaced ? new DrumSaid.NewParkingShoesTitle(corner) : new DrumSaid.SoakedParkingShoesTitle(corner);
         if (replaced) {
@@ -102,7 +103,8 @@ public final class ParkingShoeFindings {
             if (!soaked) {
                 title = new DrumSaid.ParkingLiningTitle(corner, mm(liningMm), mm(minimumMm));
             }
-            verdict = limit(corner, at.brake()).holds(liningMm) ? Verdict.HOLDS : Verdict.SPENT;
+            beyond = !limit(corner, at.brake()).holds(liningMm);
+            verdict = beyond ? Verdict.SPENT : Verdict.HOLDS;
             if (verdict == Verdict.SPENT) {
                 words.add(new DrumSaid.ParkingLiningWorn(corner));
             } else if (!soaked) {
@@ -120,7 +122,7 @@ public final class ParkingShoeFindings {
                             new Evidence(Label.SOAKED, Scale.SIGN.told(reading.value()), Ground.SOAKED_LAW)));
         }
         boolean tooNear = words.stream().anyMatch(GaugeError.TooNearToTell.class::isInstance);
-        return new Finding(
+        var finding = new Finding(
                         new Subject(Subject.Part.SHOE, corner, null, null),
                         verdict,
                         title,
@@ -131,6 +133,7 @@ public final class ParkingShoeFindings {
                         evidence,
                         source(at.brake()))
                 .todo(tooNear && !soaked ? Todo.Action.MEASURE_AGAIN : Todo.Action.REPLACE_PAIR);
+        return beyond ? finding.beforeLeaving() : finding;
     }
 
     private static Amount mm(double value) {

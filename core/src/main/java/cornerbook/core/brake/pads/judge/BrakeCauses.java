@@ -17,6 +17,7 @@ import cornerbook.core.say.Listed;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -33,11 +34,21 @@ final class BrakeCauses {
     private static final Set<BrakeCause> REPAIRED = EnumSet.of(
             BrakeCause.PISTON_SEIZED, BrakeCause.HOSE_RESTRICTED, BrakeCause.PARKING_BRAKE_DRAGGING);
 
+    /** What is read of a part once it was freed, the first that is there: pads that move freely say so of the pins, too. */
+    private static final Map<BrakeCause, List<Measure>> AFTER_SERVICE = Map.of(
+            BrakeCause.SLIDE_PINS_SEIZED,
+                    List.of(Measure.PIN_MOVEMENT_AFTER_SERVICE, Measure.PAD_MOVEMENT_AFTER_SERVICE),
+            BrakeCause.PISTON_SEIZED, List.of(Measure.PISTON_MOVEMENT_AFTER_SERVICE),
+            BrakeCause.PAD_STUCK_IN_BRACKET, List.of(Measure.PAD_MOVEMENT_AFTER_SERVICE));
+
+    private final BrakeCorner at;
     private final BrakeDiagnosis diagnosis;
     private final List<BrakeSign> signs;
     private final List<BrakeCause> found;
 
-    private BrakeCauses(BrakeDiagnosis diagnosis, List<BrakeSign> signs, List<BrakeCause> found) {
+    private BrakeCauses(
+            BrakeCorner at, BrakeDiagnosis diagnosis, List<BrakeSign> signs, List<BrakeCause> found) {
+        this.at = at;
         this.diagnosis = diagnosis;
         this.signs = signs;
         this.found = found;
@@ -70,6 +81,7 @@ final class BrakeCauses {
                 at.brake().caliper() == BrakeSpecification.Caliper.SLIDING, hasParkingBrake(at));
         var settled = settled(at);
         return new BrakeCauses(
+                at,
                 BrakeDiagnosis.of(equipment, signs, settled),
                 signs,
                 settled.found().stream().sorted().toList());
@@ -126,6 +138,16 @@ final class BrakeCauses {
     /** What was found by hand, each a fact. */
     List<BrakeCause> found() {
         return found;
+    }
+
+    /** Whether each part that was found at fault moves freely since it was serviced at this visit. */
+    boolean arePutRight() {
+        return !found.isEmpty()
+                && found.stream().allMatch(cause -> AFTER_SERVICE.getOrDefault(cause, List.of()).stream()
+                        .flatMap(after -> at.read(after).stream())
+                        .findFirst()
+                        .filter(after -> Math.round(after.value()) == 0)
+                        .isPresent());
     }
 
     /** Whether a part was found at fault that no cleaning frees. */

@@ -301,6 +301,7 @@ public final class PadFindings {
         if (verdict != Verdict.HOLDS && words.size() > 1) {
             words.removeIf(PadSaid.Enough.class::isInstance);
         }
+        var causes = BrakeCauses.of(at);
         var finding = new Finding(
                         new Subject(Subject.Part.PAD, at.corner(), null, null),
                         verdict,
@@ -320,12 +321,15 @@ public final class PadFindings {
                                 ? Todo.Action.MEASURE_AGAIN
                                 : byThickness || below || verdict != Verdict.RUNS_OUT
                                         ? Todo.Action.REPLACE_PAIR
-                                        : BrakeCauses.of(at).asksForRepair()
+                                        : causes.asksForRepair()
                                                 ? Todo.Action.REPAIR
                                                 : Todo.Action.SERVICE_BRAKE);
-        return verdict == Verdict.HOLDS && words.stream().anyMatch(PadSaid.LookFirst.class::isInstance)
-                ? finding.todo(Todo.Action.INSPECT, Todo.When.AT_NEXT_VISIT)
-                : finding;
+        if (below) {
+            return finding.beforeLeaving();
+        }
+        boolean toLookAt = verdict == Verdict.HOLDS && words.stream().anyMatch(PadSaid.LookFirst.class::isInstance);
+        boolean freed = !byThickness && verdict == Verdict.RUNS_OUT && causes.arePutRight();
+        return toLookAt || freed ? finding.todo(Todo.Action.INSPECT, Todo.When.AT_NEXT_VISIT) : finding;
     }
 
     private static boolean asksToReadAgain(Said sentence) {
