@@ -32,6 +32,11 @@ public record Desk(Book book, Learning learning, Clock clock) {
         return learning.assessor();
     }
 
+    /** The day of a moment at the shop. */
+    public LocalDate dayOf(Instant moment) {
+        return LocalDate.ofInstant(moment, clock.getZone());
+    }
+
     public LocalDate today() {
         return LocalDate.now(clock);
     }

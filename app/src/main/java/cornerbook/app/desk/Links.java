@@ -186,6 +186,16 @@ public final class Links {
         return visit(visitId) + "/state";
     }
 
+    /** Calls a number where the page is open on a telephone (RFC 3966); only what is dialled stands in it. */
+    public static String call(String number) {
+        return "tel:" + number.replaceAll("[^0-9+*#]", "");
+    }
+
+    /** Where somebody says what came of asking for a re-torque. */
+    public static String retorqueAnswer(String visitId) {
+        return retorque(visitId) + "/answer";
+    }
+
     public static String retorque(String visitId) {
         return visit(visitId) + "/retorque";
     }

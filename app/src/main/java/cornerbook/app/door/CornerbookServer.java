@@ -149,6 +149,7 @@ public final class CornerbookServer {
                 .post("/visits/{id}", entry::saveReadings)
                 .post("/visits/{id}/leaving", entry::saveLeaving)
                 .post("/visits/{id}/retorque", entry::saveRetorque)
+                .post("/visits/{id}/retorque/answer", today::saveAnswer)
                 .get("/visits/{id}/data", visitData::show)
                 .post("/visits/{id}/data", visitData::save)
                 .post("/visits/{id}/move", visitData::move)

@@ -12,10 +12,26 @@ import org.jspecify.annotations.Nullable;
  */
 public record OpenRetorque(
         String visitId,
-        String vehicleId,
         String vehicleName,
         String plate,
         double dueOdometerKm,
         LocalDate dueDate,
         @Nullable Double torqueNm,
-        Said tightenedTo) {}
+        Said tightenedTo,
+        Contact contact) {
+    /**
+     * Who is asked to come back.
+     *
+     * @param phone null where none is known
+     * @param last what came of it last; null before anybody asked
+     */
+    public record Contact(
+            String customerName,
+            @Nullable String phone,
+            @Nullable RetorqueAnswer last) {
+        /** Whether the customer does not want it. */
+        public boolean declined() {
+            return last != null && last.kind() == RetorqueAnswer.Kind.DECLINED;
+        }
+    }
+}

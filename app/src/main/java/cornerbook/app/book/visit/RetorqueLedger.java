@@ -3,7 +3,9 @@ package cornerbook.app.book.visit;
 import static cornerbook.app.book.store.Transactions.within;
 
 import cornerbook.app.book.car.CarLedger;
+import cornerbook.app.book.store.Arrival;
 import cornerbook.app.book.store.BookException;
+import cornerbook.app.book.store.EntryRow;
 import cornerbook.app.book.store.Transactions;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Mileage;
@@ -13,6 +15,7 @@ import cornerbook.core.torque.TorqueSaid;
 import cornerbook.core.torque.judge.Retorque;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -99,23 +102,64 @@ public final class RetorqueLedger {
 
     /** Those that are due or will be, soonest first. */
     public List<OpenRetorque> listOpen() {
-        return store.read(handle -> handle.select(
-                        "select retorque.*, vehicle.id as vehicle_id, vehicle.name, vehicle.plate, vehicle.fastener_torque_nm from retorque join visit on visit.id = retorque.visit_id join vehicle on vehicle.id = visit.vehicle_id where visit.cancelled = 0 and retorque.recorded_date is null and retorque.superseded_by is null order by retorque.due_date, vehicle.name")
-                .map((row, context) -> open(row))
-                .list());
+        return store.read(handle -> handle.select("""
+                        select retorque.visit_id, retorque.due_odometer_km, retorque.due_date,
+                            vehicle.name, vehicle.plate, vehicle.fastener_torque_nm,
+                            customer.name as customer_name, customer.phone,
+                            (select answer from retorque_answer where visit_id = retorque.visit_id order by place_in_list desc limit 1) as answer,
+                            (select made_at from retorque_answer where visit_id = retorque.visit_id order by place_in_list desc limit 1) as made_at
+                        from retorque
+                            join visit on visit.id = retorque.visit_id
+                            join vehicle on vehicle.id = visit.vehicle_id
+                            join customer on customer.id = vehicle.customer_id
+                        where visit.cancelled = 0 and retorque.recorded_date is null and retorque.superseded_by is null
+                        order by retorque.due_date, vehicle.name
+                        """).map((row, context) -> open(row)).list());
     }
 
     private static OpenRetorque open(ResultSet row) throws SQLException {
         var torqueNm = (Double) row.getObject("fastener_torque_nm");
+        var answer = row.getString("answer");
         return new OpenRetorque(
                 row.getString("visit_id"),
-                row.getString("vehicle_id"),
                 row.getString("name"),
                 row.getString("plate"),
                 row.getDouble("due_odometer_km"),
                 LocalDate.parse(row.getString("due_date")),
                 torqueNm,
-                new TorqueSaid.TightenedTo(torqueNm == null ? null : Amount.of(torqueNm, "N·m")));
+                new TorqueSaid.TightenedTo(torqueNm == null ? null : Amount.of(torqueNm, "N·m")),
+                new OpenRetorque.Contact(
+                        row.getString("customer_name"),
+                        row.getString("phone"),
+                        answer == null
+                                ? null
+                                : new RetorqueAnswer(RetorqueAnswer.Kind.valueOf(answer), EntryRow.madeAt(row))));
+    }
+
+    /**
+     * What came of asking a customer to come back; what was said already, by its id, counts once.
+     *
+     * @param person may be empty at the desk, where nobody is known
+     * @throws BookException when no re-torque of the visit is open
+     */
+    public Arrival answer(String id, String visitId, RetorqueAnswer.Kind kind, String person, Instant madeAt) {
+        if (!isOpen(visitId)) {
+            throw new BookException(new VisitSaid.NoOpenRetorque(visitId));
+        }
+        return store.write(handle -> answer(handle, id, visitId, kind, person, madeAt));
+    }
+
+    private static Arrival answer(
+            Handle handle, String id, String visitId, RetorqueAnswer.Kind kind, String person, Instant madeAt) {
+        int place = handle.select("select count(*) from retorque_answer where visit_id = ?", visitId)
+                .mapTo(Integer.class)
+                .one();
+        return EntryRow.of("retorque_answer", id, visitId, person, madeAt)
+                        .set("place_in_list", place)
+                        .set("answer", kind)
+                        .insertOnce(handle)
+                ? Arrival.STORED
+                : Arrival.ALREADY;
     }
 
     /** The visit that fitted the wheels on which a car came in though they were due to be tightened again, and nobody recorded it. */

@@ -1,16 +1,24 @@
 package cornerbook.app.desk.today;
 
 import cornerbook.app.book.car.VehicleSummary;
+import cornerbook.app.book.people.TabletAtWork;
+import cornerbook.app.book.store.BookException;
+import cornerbook.app.book.visit.OpenRetorque;
+import cornerbook.app.book.visit.RetorqueAnswer;
 import cornerbook.app.desk.BrakeDust;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.DeskSaid;
+import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Pages;
+import cornerbook.app.desk.today.TodayPage.Again;
 import cornerbook.app.desk.today.TodayPage.Car;
+import cornerbook.app.request.Caller;
 import cornerbook.app.request.PageException;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 
@@ -44,10 +52,45 @@ public final class TodayHandler {
                         today,
                         date,
                         desk.book().visits().list(date),
-                        desk.book().retorques().listOpen(),
+                        desk.book().retorques().listOpen().stream()
+                                .filter(open -> !open.contact().declined())
+                                .map(this::again)
+                                .toList(),
                         cars,
                         query,
                         BrakeDust.ofWeek(desk.book(), date)));
+    }
+
+    private Again again(OpenRetorque open) {
+        var last = open.contact().last();
+        return new Again(open, last == null ? null : desk.dayOf(last.at()));
+    }
+
+    /** Somebody says what came of asking a customer to come back. */
+    public void saveAnswer(ServerRequest request, ServerResponse response) {
+        var visitId = Pages.pathValue(request, "id");
+        var typed = Form.read(request);
+        var answer = Arrays.stream(RetorqueAnswer.Kind.values())
+                .filter(kind -> kind.name().equals(typed.get("answer")))
+                .findFirst()
+                .orElseThrow(() -> new PageException(400, new DeskSaid.FormNotUnderstood()));
+        desk.getVisit(visitId);
+        try {
+            desk.book()
+                    .retorques()
+                    .answer(
+                            typed.identity("id"),
+                            visitId,
+                            answer,
+                            Caller.current()
+                                    .tablet()
+                                    .map(TabletAtWork::person)
+                                    .orElse(""),
+                            desk.now());
+        } catch (BookException e) {
+            throw new PageException(409, e.said());
+        }
+        Pages.redirect(response, "/#retorques");
     }
 
     /** A plate is found whatever is typed between its letters and digits. */

@@ -21,7 +21,7 @@ public record TodayPage(
         LocalDate today,
         LocalDate date,
         List<VisitSummary> visits,
-        List<OpenRetorque> retorques,
+        List<Again> retorques,
         List<Car> cars,
         String query,
         BrakeDust dust) {
@@ -30,6 +30,13 @@ public record TodayPage(
         retorques = List.copyOf(retorques);
         cars = List.copyOf(cars);
     }
+
+    /**
+     * A re-torque that is due.
+     *
+     * @param calledOn when its customer was called last; null before anybody did
+     */
+    public record Again(OpenRetorque due, @Nullable LocalDate calledOn) {}
 
     /**
      * A car with what its latest visit found out.

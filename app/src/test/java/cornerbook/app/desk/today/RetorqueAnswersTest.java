@@ -1,0 +1,79 @@
+package cornerbook.app.desk.today;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import cornerbook.app.book.visit.OpenRetorque;
+import cornerbook.app.cars.CarLibrary;
+import cornerbook.app.desk.Links;
+import cornerbook.app.door.ServedShop;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Customer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.junit.jupiter.api.AutoClose;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The customers whose wheels are due, called from the first page. Car and customer are invented. */
+class RetorqueAnswersTest {
+    @AutoClose
+    private ServedShop shop;
+
+    private String visitId;
+
+    @BeforeEach
+    void aReTorqueIsDue(@TempDir Path folder) throws Exception {
+        var car = CarLibrary.car(CarLibrary.text("sound-car"));
+        var customer = new Customer("customer", "Oriel Tambrec", "+1 (819) 555-0142", null, null);
+        shop = new ServedShop(folder, List.of(new CarHistory(car.vehicle(), customer, car.sets(), car.visits())));
+        visitId = due().visitId();
+    }
+
+    @Test
+    void theNumberIsCalledAndTheBookRemembersIt() throws Exception {
+        assertThat(shop.get("/").body()).contains("href=\"tel:+18195550142\"").doesNotContain(">called ");
+        assertThat(answer("CALLED", "a")).isEqualTo(303);
+        assertThat(shop.get("/").body()).contains(">called ").contains(Links.retorqueAnswer(visitId));
+        assertThat(answer("CALLED", "a")).as("sent twice").isEqualTo(303);
+    }
+
+    /** Whoever does not want it is not called again; whoever comes all the same has it recorded. */
+    @Test
+    void whatIsDeclinedLeavesTheListAndMayStillBeRecorded() throws Exception {
+        assertThat(answer("CALLED", "a")).isEqualTo(303);
+        assertThat(answer("DECLINED", "b")).isEqualTo(303);
+        assertThat(shop.get("/").body()).doesNotContain(Links.retorqueAnswer(visitId));
+        assertThat(shop.get(Links.visit(visitId)).body()).contains("The customer does not want it.");
+        var due = due();
+        var recorded = Map.of(
+                "date", due.dueDate().toString(),
+                "odometer", String.valueOf(Math.round(due.dueOdometerKm())),
+                "torque", "110");
+        assertThat(shop.post(Links.retorque(visitId), recorded).statusCode()).isEqualTo(303);
+        assertThat(shop.book().retorques().listOpen()).isEmpty();
+        assertThat(answer("CALLED", "c")).as("nothing is open any more").isEqualTo(409);
+    }
+
+    @Test
+    void anAnswerThatNobodyKnowsIsRefusedAndStoresNothing() throws Exception {
+        assertThat(answer("LATER", "a")).isEqualTo(400);
+        assertThat(due().contact().last()).isNull();
+    }
+
+    private OpenRetorque due() {
+        return shop.book().retorques().listOpen().getFirst();
+    }
+
+    private int answer(String answer, String name) throws Exception {
+        return shop.post(Links.retorqueAnswer(visitId), Map.of("answer", answer, "id", identity(name)))
+                .statusCode();
+    }
+
+    private static String identity(String name) {
+        return UUID.nameUUIDFromBytes(name.getBytes(StandardCharsets.UTF_8)).toString();
+    }
+}
