@@ -5,6 +5,7 @@ import cornerbook.app.book.backup.BookCheck;
 import cornerbook.app.book.backup.Restored;
 import cornerbook.app.book.bay.BayLedger;
 import cornerbook.app.book.car.CarLedger;
+import cornerbook.app.book.car.CarSearch;
 import cornerbook.app.book.car.UsedToolLedger;
 import cornerbook.app.book.knowledge.KnowledgeLedger;
 import cornerbook.app.book.people.DeviceLedger;
@@ -104,6 +105,10 @@ public final class Book implements AutoCloseable {
     }
 
     /** What each car is, with its owner, its wheels and its history. */
+    public CarSearch search() {
+        return new CarSearch(store);
+    }
+
     public CarLedger cars() {
         return new CarLedger(store);
     }

@@ -186,6 +186,11 @@ public final class Links {
         return visit(visitId) + "/state";
     }
 
+    /** A page of the cars that were searched for. */
+    public static String cars(String query, int from) {
+        return "/?q=" + URLEncoder.encode(query, StandardCharsets.UTF_8) + "&from=" + from + "#cars";
+    }
+
     /** Calls a number where the page is open on a telephone (RFC 3966); only what is dialled stands in it. */
     public static String call(String number) {
         return "tel:" + number.replaceAll("[^0-9+*#]", "");

@@ -70,6 +70,9 @@ class PostgresqlTest {
                     .containsExactlyElementsOf(file.cars().listHistories());
             assertThat(book.cars().listHistories()).containsExactlyInAnyOrderElementsOf(SHOP);
             assertThat(book.cars().list()).isEqualTo(file.cars().list());
+            for (var query : List.of("", "ostrel", "QX-8476", "819 555")) {
+                assertThat(book.search().find(query, 0, 5)).isEqualTo(file.search().find(query, 0, 5));
+            }
             assertThat(book.visits().list(LocalDate.of(2026, 11, 25)))
                     .isEqualTo(file.visits().list(LocalDate.of(2026, 11, 25)));
             assertThat(book.retorques().listOpen()).isEqualTo(file.retorques().listOpen());

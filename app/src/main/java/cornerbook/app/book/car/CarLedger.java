@@ -29,13 +29,7 @@ public final class CarLedger {
     public List<VehicleSummary> list() {
         return store.read(handle -> handle.select(
                         "select vehicle.id, vehicle.name, vehicle.plate, vehicle.revision, customer.name as customer_name, max(visit.visit_date) as last_visit from vehicle join customer on customer.id = vehicle.customer_id left join visit on visit.vehicle_id = vehicle.id and visit.cancelled = 0 group by vehicle.id, vehicle.name, vehicle.plate, vehicle.revision, customer.name order by vehicle.name")
-                .map((row, context) -> new VehicleSummary(
-                        row.getString("id"),
-                        row.getString("name"),
-                        row.getString("plate"),
-                        row.getString("customer_name"),
-                        CarReader.date(row, "last_visit"),
-                        row.getLong("revision")))
+                .map((row, context) -> VehicleSummary.of(row))
                 .list());
     }
 

@@ -1,5 +1,7 @@
 package cornerbook.app.book.car;
 
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 
@@ -14,4 +16,14 @@ public record VehicleSummary(
         String plate,
         String customerName,
         @Nullable LocalDate lastVisit,
-        long revision) {}
+        long revision) {
+    static VehicleSummary of(ResultSet row) throws SQLException {
+        return new VehicleSummary(
+                row.getString("id"),
+                row.getString("name"),
+                row.getString("plate"),
+                row.getString("customer_name"),
+                CarReader.date(row, "last_visit"),
+                row.getLong("revision"));
+    }
+}

@@ -1,6 +1,5 @@
 package cornerbook.app.desk.today;
 
-import cornerbook.app.book.car.VehicleSummary;
 import cornerbook.app.book.people.TabletAtWork;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.visit.OpenRetorque;
@@ -12,6 +11,7 @@ import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.today.TodayPage.Again;
 import cornerbook.app.desk.today.TodayPage.Car;
+import cornerbook.app.desk.today.TodayPage.Cars;
 import cornerbook.app.request.Caller;
 import cornerbook.app.request.PageException;
 import io.helidon.webserver.http.ServerRequest;
@@ -20,7 +20,6 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 
 /** The first page: today's visits, open re-torques, all cars. */
 public final class TodayHandler {
@@ -40,8 +39,9 @@ public final class TodayHandler {
         var today = desk.today();
         var date = dateOf(Pages.queryValue(request, "date"), today);
         var query = Pages.queryValue(request, "q");
-        var cars = desk.book().cars().list().stream()
-                .filter(vehicle -> matches(vehicle, query))
+        int from = numberOf(Pages.queryValue(request, "from"));
+        var found = desk.book().search().find(query, from, Cars.ON_A_PAGE);
+        var cars = found.cars().stream()
                 .map(vehicle -> new Car(vehicle, gravest.of(vehicle)))
                 .toList();
         pages.send(
@@ -56,8 +56,7 @@ public final class TodayHandler {
                                 .filter(open -> !open.contact().declined())
                                 .map(this::again)
                                 .toList(),
-                        cars,
-                        query,
+                        new Cars(query, cars, from, found.all()),
                         BrakeDust.ofWeek(desk.book(), date)));
     }
 
@@ -93,16 +92,9 @@ public final class TodayHandler {
         Pages.redirect(response, "/#retorques");
     }
 
-    /** A plate is found whatever is typed between its letters and digits. */
-    private static boolean matches(VehicleSummary vehicle, String query) {
-        var wanted = fold(query);
-        return fold(vehicle.plate()).contains(wanted)
-                || fold(vehicle.name()).contains(wanted)
-                || fold(vehicle.customerName()).contains(wanted);
-    }
-
-    private static String fold(String words) {
-        return words.toLowerCase(Locale.ROOT).replaceAll("[\\s\\-·.]", "");
+    /** An address that was cut or typed shows the first page. */
+    private static int numberOf(String text) {
+        return text.matches("\\d{1,7}") ? Integer.parseInt(text) : 0;
     }
 
     private static LocalDate dateOf(String text, LocalDate today) {

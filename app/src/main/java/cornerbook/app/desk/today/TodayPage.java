@@ -14,7 +14,6 @@ import org.jspecify.annotations.Nullable;
 /**
  * The visits of a day, the re-torques that are due, and the cars.
  *
- * @param query what was searched for, may be empty
  * @param dust of the week of the day shown
  */
 public record TodayPage(
@@ -22,13 +21,11 @@ public record TodayPage(
         LocalDate date,
         List<VisitSummary> visits,
         List<Again> retorques,
-        List<Car> cars,
-        String query,
+        Cars cars,
         BrakeDust dust) {
     public TodayPage {
         visits = List.copyOf(visits);
         retorques = List.copyOf(retorques);
-        cars = List.copyOf(cars);
     }
 
     /**
@@ -37,6 +34,31 @@ public record TodayPage(
      * @param calledOn when its customer was called last; null before anybody did
      */
     public record Again(OpenRetorque due, @Nullable LocalDate calledOn) {}
+
+    /**
+     * A page of the cars that were searched for.
+     *
+     * @param query may be empty
+     * @param from how many stand on the pages before
+     * @param all how many there are on all pages
+     */
+    public record Cars(String query, List<Car> list, int from, int all) {
+        /** No more are judged for one page. */
+        static final int ON_A_PAGE = 25;
+
+        public Cars {
+            list = List.copyOf(list);
+        }
+
+        public int to() {
+            return from + list.size();
+        }
+
+        /** How many stand before the page before this. */
+        public int previous() {
+            return Math.max(0, from - ON_A_PAGE);
+        }
+    }
 
     /**
      * A car with what its latest visit found out.

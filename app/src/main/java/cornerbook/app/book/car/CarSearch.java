@@ -1,0 +1,124 @@
+package cornerbook.app.book.car;
+
+import cornerbook.app.book.store.Transactions;
+import java.text.Normalizer;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jdbi.v3.core.Handle;
+
+/**
+ * Finds cars by any part of what a person has of them: plate, VIN, name, customer, telephone, e-mail, wheel tag, place in the store,
+ * sensor, tyre size and TIN. Accents, capitals, spaces within a plate or number and the order of words do not matter.
+ */
+public final class CarSearch {
+    /** What a car is found by. Customers have several cars, so what is theirs is told apart from the car's revision. */
+    private static final String CUSTOMER =
+            "customer.name || ' ' || coalesce(customer.phone, '') || ' ' || coalesce(customer.email, '')";
+
+    private final Transactions store;
+
+    public CarSearch(Transactions store) {
+        this.store = store;
+    }
+
+    /**
+     * Cars by name, a page of them.
+     *
+     * @param all how many there are on all pages
+     */
+    public record Found(List<VehicleSummary> cars, int all) {
+        public Found {
+            cars = List.copyOf(cars);
+        }
+    }
+
+    /**
+     * The cars that have every word of a query.
+     *
+     * @param query empty for all cars
+     * @param from how many are passed over, 0 and more
+     * @param most how many are told
+     */
+    public Found find(String query, int from, int most) {
+        var words = fold(query);
+        if (!words.isEmpty()) {
+            store.write(CarSearch::refresh);
+        }
+        return store.read(handle -> find(handle, words, from, most));
+    }
+
+    private static Found find(Handle handle, List<String> words, int from, int most) {
+        var matching = "from vehicle join customer on customer.id = vehicle.customer_id"
+                + (words.isEmpty() ? "" : " join car_words on car_words.vehicle_id = vehicle.id where ")
+                + words.stream().map(word -> "car_words.words like ?").collect(Collectors.joining(" and "));
+        var patterns = words.stream().map(word -> "%" + word + "%").toArray();
+        int all = handle.select("select count(*) " + matching, patterns)
+                .mapTo(Integer.class)
+                .one();
+        var page = Stream.concat(Arrays.stream(patterns), Stream.of(most, from)).toArray();
+        return new Found(
+                handle.select(
+                                "select vehicle.id, vehicle.name, vehicle.plate, vehicle.revision, customer.name as customer_name, (select max(visit_date) from visit where visit.vehicle_id = vehicle.id and visit.cancelled = 0) as last_visit "
+                                        + matching
+                                        + " order by vehicle.name, vehicle.id limit ? offset ?",
+                                page)
+                        .map((row, context) -> VehicleSummary.of(row))
+                        .list(),
+                all);
+    }
+
+    private static int refresh(Handle handle) {
+        record Stale(String id, long revision, String customer, String ofCar) {}
+        var stale = handle.select("select vehicle.id, vehicle.revision, " + CUSTOMER
+                        + " as customer_words, vehicle.name || ' ' || vehicle.plate || ' ' || coalesce(vehicle.vin, '') as car_words"
+                        + " from vehicle join customer on customer.id = vehicle.customer_id left join car_words on car_words.vehicle_id = vehicle.id"
+                        + " where car_words.revision is null or car_words.revision <> vehicle.revision or car_words.customer <> "
+                        + CUSTOMER)
+                .map((row, context) -> new Stale(
+                        row.getString("id"),
+                        row.getLong("revision"),
+                        row.getString("customer_words"),
+                        row.getString("car_words")))
+                .list();
+        if (stale.isEmpty()) {
+            return 0;
+        }
+        var rows = handle.prepareBatch(
+                "insert into car_words (vehicle_id, revision, customer, words) values (?, ?, ?, ?) on conflict (vehicle_id) do update set revision = excluded.revision, customer = excluded.customer, words = excluded.words");
+        for (var car : stale) {
+            var written = new ArrayList<>(List.of(car.ofCar(), car.customer()));
+            handle
+                    .select(
+                            "select wheel.tag, wheel.tyre_size, wheel.tin, wheel.sensor_id, wheel_set.store_place from wheel join wheel_set on wheel_set.vehicle_id = wheel.vehicle_id and wheel_set.id = wheel.set_id where wheel.vehicle_id = ?",
+                            car.id())
+                    .mapToMap(String.class)
+                    .forEach(wheel ->
+                            wheel.values().stream().filter(Objects::nonNull).forEach(written::add));
+            rows.add(car.id(), car.revision(), car.customer(), words(written));
+        }
+        return rows.execute().length;
+    }
+
+    /** Each value word by word, and with nothing between them, as whoever types a plate or a number may write it. */
+    private static String words(List<String> written) {
+        return written.stream()
+                .distinct()
+                .map(CarSearch::fold)
+                .map(words -> String.join(" ", words) + " " + String.join("", words))
+                .collect(Collectors.joining(" "));
+    }
+
+    /** The words of a text in plain small letters and digits. */
+    private static List<String> fold(String text) {
+        var plain = Normalizer.normalize(text, Normalizer.Form.NFKD).toLowerCase(Locale.ROOT);
+        return Arrays.stream(plain.split("\\s+"))
+                .map(word -> word.replaceAll("[^\\p{L}\\p{N}]", ""))
+                .filter(word -> !word.isEmpty())
+                .toList();
+    }
+}
