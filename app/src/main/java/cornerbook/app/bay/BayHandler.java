@@ -74,7 +74,7 @@ final class BayHandler {
         var open = desk.getOpenVisit(Pages.pathValue(request, "id"));
         var sheet = BayJson.write(new BaySheets(desk).makeForAll(open, pages.assetsPath()));
         response.header(HeaderNames.CACHE_CONTROL, "no-store");
-        Pages.sendPacked(request, response, "application/json", sheet.getBytes(StandardCharsets.UTF_8));
+        Pages.sendPacked(response, "application/json", sheet.getBytes(StandardCharsets.UTF_8));
     }
 
     void sendState(ServerRequest request, ServerResponse response) {

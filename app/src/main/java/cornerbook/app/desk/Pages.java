@@ -1,6 +1,7 @@
 package cornerbook.app.desk;
 
 import cornerbook.app.judge.Judged;
+import cornerbook.app.request.Caller;
 import cornerbook.app.request.PageException;
 import cornerbook.core.say.Said;
 import gg.jte.ContentType;
@@ -91,9 +92,8 @@ public final class Pages {
 
     private static void send(ServerResponse response, int status, String page) {
         response.status(status);
-        response.header(HeaderNames.CONTENT_TYPE, "text/html; charset=utf-8");
         response.header(HeaderNames.CACHE_CONTROL, "no-store");
-        response.send(page.getBytes(StandardCharsets.UTF_8));
+        sendPacked(response, "text/html; charset=utf-8", page.getBytes(StandardCharsets.UTF_8));
     }
 
     /** Where style and modules are; the address changes with their content. */
@@ -114,7 +114,7 @@ public final class Pages {
         var asset = assets.find(pathValue(request, "name"))
                 .orElseThrow(() -> new PageException(404, new DeskSaid.NoFile()));
         response.header(HeaderNames.CACHE_CONTROL, "public, max-age=31536000, immutable");
-        send(request, response, asset);
+        send(response, asset);
     }
 
     /**
@@ -123,23 +123,23 @@ public final class Pages {
     public void sendWorker(ServerRequest request, ServerResponse response) {
         var asset = assets.find("worker.mjs").orElseThrow();
         response.header(HeaderNames.CACHE_CONTROL, "no-cache");
-        send(request, response, asset);
+        send(response, asset);
     }
 
-    private static void send(ServerRequest request, ServerResponse response, Assets.Asset asset) {
+    private static void send(ServerResponse response, Assets.Asset asset) {
         if (asset.packed()) {
             response.header(HeaderNames.CONTENT_TYPE, asset.type());
             response.send(asset.content());
         } else {
-            sendPacked(request, response, asset.type(), asset.content());
+            sendPacked(response, asset.type(), asset.content());
         }
     }
 
     /** Sends in gzip form (RFC 1952) to browsers that take it. */
-    public static void sendPacked(ServerRequest request, ServerResponse response, String type, byte[] content) {
+    public static void sendPacked(ServerResponse response, String type, byte[] content) {
         response.header(HeaderNames.CONTENT_TYPE, type);
         response.header(HeaderNames.VARY, "Accept-Encoding");
-        if (request.headers().first(HeaderNames.ACCEPT_ENCODING).orElse("").contains("gzip")) {
+        if (Caller.current().unpacks()) {
             response.header(HeaderNames.CONTENT_ENCODING, "gzip");
             response.send(Assets.pack(content));
         } else {

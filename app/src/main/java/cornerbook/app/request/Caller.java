@@ -16,15 +16,16 @@ import java.util.Optional;
  * answers one request.
  *
  * @param preferences of the person, or else of the browser, which keeps them in cookies
+ * @param unpacks whether the browser takes answers in gzip form (RFC 1952)
  */
-public record Caller(Optional<TabletAtWork> tablet, Preferences preferences) {
+public record Caller(Optional<TabletAtWork> tablet, Preferences preferences, boolean unpacks) {
     public static final String UNITS_COOKIE = "units";
     public static final String LANGUAGE_COOKIE = "language";
     public static final String LOOK_COOKIE = "look";
     public static final String WALK_COOKIE = "walk";
 
     private static final ScopedValue<Caller> CURRENT = ScopedValue.newInstance();
-    private static final Caller NOBODY = new Caller(Optional.empty(), Preferences.DEFAULT);
+    private static final Caller NOBODY = new Caller(Optional.empty(), Preferences.DEFAULT, false);
 
     /** Of the request that is being answered; nobody outside of one. */
     public static Caller current() {
@@ -32,7 +33,10 @@ public record Caller(Optional<TabletAtWork> tablet, Preferences preferences) {
     }
 
     public static Caller of(Optional<TabletAtWork> tablet, ServerRequestHeaders headers) {
-        return new Caller(tablet, tablet.map(TabletAtWork::preferences).orElseGet(() -> ofBrowser(headers)));
+        return new Caller(
+                tablet,
+                tablet.map(TabletAtWork::preferences).orElseGet(() -> ofBrowser(headers)),
+                headers.first(HeaderNames.ACCEPT_ENCODING).orElse("").contains("gzip"));
     }
 
     /** Who turns what is said into words for this person. */
