@@ -1,12 +1,11 @@
 package cornerbook.app.book.visit;
 
-import cornerbook.core.say.Said;
 import java.time.Instant;
 
 /** What came of asking a customer to come back for a re-torque. */
 public record RetorqueAnswer(Kind kind, Instant at) {
     /** What the customer was asked, or answered. */
-    public enum Kind implements Said {
+    public enum Kind {
         CALLED,
         /** The wheels stay as they are: nobody is called again, and the next visit asks for their torque. */
         DECLINED
