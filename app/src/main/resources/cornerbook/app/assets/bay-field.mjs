@@ -11,9 +11,9 @@ const REASONS = ["MISREAD", "TYPED_WRONG", "MEASURED_AGAIN"];
  * A value of a field with its unit, as it is read aloud.
  *
  * @param {string} text
- * @param {bay.Field} field
+ * @param {{ unit: string }} field
  */
-const withItsUnit = (text, { unit }) => (unit.startsWith("/") ? `${text}${unit}` : `${text}\u00a0${unit}`);
+export const withItsUnit = (text, { unit }) => (unit.startsWith("/") ? `${text}${unit}` : `${text}\u00a0${unit}`);
 
 export class FieldView {
   /** Whether it was focused and nothing typed since. */
@@ -167,6 +167,20 @@ export class FieldView {
     const kept = this.#reading.commit(input.value.trim());
     this.#showKept(input);
     return kept;
+  }
+
+  /**
+   * Keeps a value as if it had been typed, or a word as if it had been tapped.
+   *
+   * @param {string} text
+   */
+  put(text) {
+    if (this.input) {
+      this.input.value = text;
+      this.commit(this.input);
+    } else if (this.visit.look(this.field).written !== text) {
+      this.visit.enter(this.field, text);
+    }
   }
 
   /** @param {HTMLInputElement} input */

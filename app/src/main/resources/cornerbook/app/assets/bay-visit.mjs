@@ -232,8 +232,8 @@ export class Visit extends EventTarget {
    *
    * @param {bay.Field} field
    */
-  brokenBy(field) {
-    const value = bareNumber(this.read(field));
+  brokenBy(field, text = this.read(field)) {
+    const value = bareNumber(text);
     return value === undefined ? undefined : this.#limitsOf(field).find((limit) => !isWithin(value, limit) && !this.#ended(limit));
   }
 
