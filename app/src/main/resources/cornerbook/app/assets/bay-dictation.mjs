@@ -41,7 +41,6 @@ export class Dictation {
     if (this.#text.trim() === "") {
       this.#begin();
     }
-    const step = this.view.steps.find(({ id }) => id === this.#step) ?? this.view.step;
     const lexicon = lexiconOf(say, this.view.steps.flatMap(fieldsOf));
     const place = h("textarea", { id: "spoken-text", rows: 3, maxLength: LONGEST, autocapitalize: "off", spellcheck: false, "aria-describedby": "spoken-hint", lang: chosen().language, value: this.#text });
     const status = h("p", { className: "count", role: "status" });
@@ -56,6 +55,8 @@ export class Dictation {
     let shown = "";
     const show = () => {
       shown = this.#text;
+      // A newer sheet may have come from the server meanwhile.
+      const step = this.#spokenAt();
       const heard = understand(this.#text, lexicon, this.view.steps, step, (field) => visit.applies(field));
       const cells = heard.flatMap(({ fields, text }) => (text === undefined ? [] : fields.map((field) => ({ field, text }))));
       const marks = heard.flatMap(({ said, why, fields }) => (why ? { said, why, field: fields[0] } : []));
@@ -101,7 +102,7 @@ export class Dictation {
       this.view.focus();
     });
     dialog.append(
-      h("div", { className: "head" }, h("h2", { id: "spoken-title" }, say("spoken-title", { step: step.title })), h("button", { type: "button", className: "quiet", onclick: () => dialog.close() }, say("close"))),
+      h("div", { className: "head" }, h("h2", { id: "spoken-title" }, say("spoken-title", { step: this.#spokenAt().title })), h("button", { type: "button", className: "quiet", onclick: () => dialog.close() }, say("close"))),
       h("label", { htmlFor: "spoken-text" }, say("spoken-text")),
       place,
       h("p", { id: "spoken-hint", className: "ghost" }, say("spoken-hint")),
@@ -113,6 +114,10 @@ export class Dictation {
     show();
     dialog.showModal();
     place.focus();
+  }
+
+  #spokenAt() {
+    return this.view.steps.find(({ id }) => id === this.#step) ?? this.view.step;
   }
 
   #begin() {

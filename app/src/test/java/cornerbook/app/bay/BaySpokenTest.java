@@ -6,6 +6,7 @@ import com.ibm.icu.text.RuleBasedNumberFormat;
 import cornerbook.app.cars.CarLibrary;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
+import cornerbook.core.car.WrittenReading;
 import cornerbook.words.Catalogue;
 import cornerbook.words.Language;
 import java.nio.charset.StandardCharsets;
@@ -25,6 +26,9 @@ import tools.jackson.databind.JsonNode;
 class BaySpokenTest {
     private static final long SLOWEST_SECONDS = 120;
     private static final int HIGHEST = 999;
+
+    /** The factors of the modules have seven digits. */
+    private static final double ROUNDING = 1e-3;
 
     @TempDir
     private Path folder;
@@ -71,7 +75,16 @@ class BaySpokenTest {
             }
         }
         assertThat(EnumSet.complementOf(measures)).isEmpty();
-        run("spoken-sheets.mjs", sheets);
+        var entered = BayShop.JSON.readTree(run("spoken-sheets.mjs", sheets));
+        assertThat(entered.size()).isGreaterThan(10_000);
+        // And the server reads each as a value that can be.
+        for (var reading : entered) {
+            var measure = Measure.valueOf(reading.get(0).stringValue());
+            var written = reading.get(1).stringValue();
+            assertThat(WrittenReading.valueOf(measure, written))
+                    .as(measure + " " + written)
+                    .isBetween(measure.lowest() - ROUNDING, measure.highest() + ROUNDING);
+        }
     }
 
     private static CarHistory ofLibrary(String name) {
@@ -89,7 +102,7 @@ class BaySpokenTest {
         }
     }
 
-    private void run(String script, Object given) throws Exception {
+    private String run(String script, Object given) throws Exception {
         var file = Files.writeString(folder.resolve("given.json"), BayShop.JSON.writeValueAsString(given));
         var run = new ProcessBuilder("node", "src/test/js/" + script, file.toString())
                 .redirectErrorStream(true)
@@ -97,5 +110,6 @@ class BaySpokenTest {
         var told = new String(run.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         assertThat(run.waitFor(SLOWEST_SECONDS, TimeUnit.SECONDS)).isTrue();
         assertThat(run.exitValue()).as(told).isZero();
+        return told;
     }
 }
