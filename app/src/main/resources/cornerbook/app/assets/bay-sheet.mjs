@@ -26,6 +26,13 @@ export class SheetView {
   #pace = new TypingPace();
   #dictation = new Dictation(this);
 
+  /**
+   * What was read off wheels that are not recorded yet, by the place where it was typed: the page may be drawn anew before.
+   *
+   * @type {Map<string, string>}
+   */
+  readOffWheels = new Map();
+
   /** @param {bay.Visit} visit */
   constructor(visit) {
     this.visit = visit;
@@ -117,8 +124,8 @@ export class SheetView {
     if (this.#drawnFor !== this.#drawing()) {
       const before = document.activeElement;
       this.show();
-      const again = this.#inputs().find((input) => input.id === before?.id);
-      if (again && before instanceof HTMLInputElement && again.value !== before.value) {
+      const again = document.getElementById(before?.id ?? "");
+      if (again instanceof HTMLInputElement && before instanceof HTMLInputElement && (again.value !== before.value || this.readOffWheels.has(before.id))) {
         // Somebody was typing there.
         again.value = before.value;
         again.focus();
