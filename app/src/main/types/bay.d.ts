@@ -470,6 +470,60 @@ declare namespace bay {
     slip: string;
   }
 
+  // Spoken readings.
+
+  /** What a phrase means to whoever says it. */
+  interface Meaning {
+    is: "corner" | "spot" | "measure" | "word" | "unit" | "parts" | "number" | "point" | "minus" | "over" | "and" | "half" | "quarter" | "same" | "correct" | "every" | "filler";
+    corner?: Corner;
+    spot?: string;
+    measure?: string;
+    written?: string;
+    unit?: string;
+    /** Of a whole, as 32 of thirty-seconds. */
+    parts?: number;
+    value?: number;
+  }
+
+  /** By which phrases things are said, in one language. */
+  interface Lexicon {
+    meanings: Map<string, Meaning[]>;
+    /** Words of the longest phrase. */
+    longest: number;
+    toNineteen: Set<number>;
+  }
+
+  /** How numbers of a unit are said where nobody says a point. */
+  type Scale = "tenths" | "volts" | "psi" | "whole" | "plain";
+
+  /** A number, or the point in one, as it was said. */
+  interface Said {
+    start: number;
+    end: number;
+    /** As it would be typed; absent for a point. */
+    value?: string;
+    /** Of a whole number. */
+    digits?: string;
+    point?: boolean;
+    minus?: boolean;
+    /** Whether it is a fraction. */
+    parts?: boolean;
+  }
+
+  /** What was understood of a dictation, or was not. */
+  interface Heard {
+    said: string;
+    start: number;
+    /** Where it belongs; none where that is not known. */
+    fields: Field[];
+    /** What would be typed there; absent where nothing is taken. */
+    text?: string;
+    /** The number without its unit, where it is one, and the unit that was said. */
+    value?: string;
+    unit?: string;
+    why?: Facts & { key: string };
+  }
+
   interface Progress {
     missing: Missing[];
     done: number;

@@ -6,7 +6,7 @@ declare module "node:test" {
 
 declare module "node:assert/strict" {
   const assert: {
-    ok(value: unknown): asserts value;
+    ok(value: unknown, message?: string): asserts value;
     equal<T>(actual: unknown, expected: T, message?: string): asserts actual is T;
     deepEqual(actual: unknown, expected: unknown, message?: string): void;
     throws(run: () => unknown, message: RegExp): void;
@@ -16,6 +16,14 @@ declare module "node:assert/strict" {
 
 declare module "node:fs" {
   export function readFileSync(path: URL, encoding: string): string;
+}
+
+declare module "node:process" {
+  export const argv: string[];
+}
+
+declare module "node:url" {
+  export function pathToFileURL(path: string): URL;
 }
 
 declare module "node:crypto" {

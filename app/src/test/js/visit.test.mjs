@@ -226,3 +226,9 @@ test("the set that a person takes goes on, whatever is planned", () => {
   assert.equal(visit.goingOn(), summer);
   assert.deepEqual(visit.fieldsOutOfStore(summer), []);
 });
+
+test("a visit in a list says the plate once, of a car that goes by it, too", async () => {
+  const { titleOf } = await import("../../main/resources/cornerbook/app/assets/bay-visit.mjs");
+  assert.equal(titleOf(sheet({ car: "Ostrel Wren", plate: "QX 8476", day: "25 Nov 2026" })), "Ostrel Wren QX 8476, 25 Nov 2026");
+  assert.equal(titleOf(sheet({ car: "QX 8476", plate: "QX 8476", day: "25 Nov 2026" })), "QX 8476, 25 Nov 2026");
+});

@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { bareNumber, hasOtherUnit, inWords, isSame, isWithin, saysDone, withMark, withoutUnit, withUnit } from "../../main/resources/cornerbook/app/assets/bay-written.mjs";
+import { bareNumber, hasOtherUnit, inWords, isSame, isWithin, pointsOf, saysDone, withMark, withoutUnit, withUnit } from "../../main/resources/cornerbook/app/assets/bay-written.mjs";
 import { field } from "./tablet.mjs";
 
 const mm = field({ suffix: " mm" });
@@ -58,4 +58,14 @@ test("what says that nothing was done closes nothing", () => {
   assert.ok(!saysDone(done, "not done"));
   assert.ok(!saysDone(done, ""));
   assert.ok(saysDone(mm, "5.0"));
+});
+
+test("the points around a disc are told apart, whatever parts them and wherever they begin; one value has none", () => {
+  const points = (/** @type {string} */ text) => pointsOf(text).map(({ start, end }) => text.slice(start, end));
+  assert.deepEqual(points("0 12 30 11 µm"), ["0", "12", "30", "11"]);
+  assert.deepEqual(points("stud 3: 0;-12; 30 11"), ["0", "-12", "30", "11"]);
+  assert.deepEqual(points("goujon 3 : 27,31 27,30 27,32 27,30 mm"), ["27,31", "27,30", "27,32", "27,30"]);
+  for (const text of ["", "0.03", "0.03 mm", "1 1/4 in", "9/32 in", "0 12 µm 30", "0-12", "seized"]) {
+    assert.deepEqual(points(text), [], text);
+  }
 });

@@ -8,10 +8,12 @@ import cornerbook.app.desk.EntryUnits;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.Visit;
+import cornerbook.core.car.WrittenReading;
 import cornerbook.core.finding.ReadingLimit;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.release.OpenPoint;
 import cornerbook.core.release.Release;
+import cornerbook.core.say.Refused;
 import cornerbook.core.say.Said;
 import cornerbook.words.Labels;
 import cornerbook.words.Language;
@@ -85,12 +87,22 @@ record BayReader(Reader reader, EntryUnits entry) {
         return entry.label(measure, reader);
     }
 
-    /** Before the unit of its field: as it was written where that was in these units, else its value in them. */
+    /** Before the unit of its field: as it was written where that was in these units or are points around a disc, else its value in them. */
     private String shown(Reading reading) {
         var measure = reading.measure();
         var written = BayStates.written(reading);
-        boolean theirs = measure.scale() != null || written.endsWith(entry.suffix(measure));
+        boolean theirs =
+                measure.scale() != null || written.endsWith(entry.suffix(measure)) || arePoints(measure, written);
         return theirs ? entry.withoutUnit(written, measure) : entry.written(reading.value(), measure);
+    }
+
+    /** A book may have what an older program read, and this one would not. */
+    private static boolean arePoints(Measure measure, String written) {
+        try {
+            return WrittenReading.findPoints(measure, written).isPresent();
+        } catch (Refused e) {
+            return false;
+        }
     }
 
     Limit limit(ReadingLimit limit) {

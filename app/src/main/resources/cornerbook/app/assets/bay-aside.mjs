@@ -2,7 +2,7 @@
 import { ask } from "./bay-ask.mjs";
 import { h, note } from "./bay-dom.mjs";
 import { fieldsOf } from "./bay-steps.mjs";
-import { sheetOf, Visit } from "./bay-visit.mjs";
+import { sheetOf, titleOf, Visit } from "./bay-visit.mjs";
 import { asHere, cornerName, moment, say, told } from "./bay-words.mjs";
 import { inWords, isBare, withUnit } from "./bay-written.mjs";
 
@@ -133,7 +133,7 @@ function retype(outbox, entry, sheet, button) {
  * @param {Button} button
  */
 function move(outbox, entry, targets, button) {
-  const select = h("select", { id: `visit.${entry.id}` }, ...targets.map(([visit, sheet]) => h("option", { value: visit }, `${sheet.car} ${sheet.plate}, ${sheet.day}`)));
+  const select = h("select", { id: `visit.${entry.id}` }, ...targets.map(([visit, sheet]) => h("option", { value: visit }, titleOf(sheet))));
   const go = async () => {
     const visit = new Visit(select.value, outbox);
     await visit.load();
@@ -185,7 +185,7 @@ const fieldOf = (sheet, { measure, corner, spot, goesOn }) =>
  * @param {bay.Entry} entry
  * @param {bay.Sheet | undefined} sheet
  */
-const ofVisit = (entry, sheet) => (sheet ? `${sheet.car} ${sheet.plate}, ${sheet.day}` : say("visit", { visit: entry.visit }));
+const ofVisit = (entry, sheet) => (sheet ? titleOf(sheet) : say("visit", { visit: entry.visit }));
 
 /**
  * As a person reads it; one that an older page kept is words already.

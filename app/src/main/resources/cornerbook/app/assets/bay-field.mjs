@@ -2,7 +2,7 @@
 import { h, note } from "./bay-dom.mjs";
 import { TypedReading } from "./bay-typed.mjs";
 import { asHere, number, say, told } from "./bay-words.mjs";
-import { hasOtherUnit, inWords } from "./bay-written.mjs";
+import { hasOtherUnit, inWords, pointsOf } from "./bay-written.mjs";
 
 /** Why a value changes, as the server knows it. */
 const REASONS = ["MISREAD", "TYPED_WRONG", "MEASURED_AGAIN"];
@@ -11,9 +11,9 @@ const REASONS = ["MISREAD", "TYPED_WRONG", "MEASURED_AGAIN"];
  * A value of a field with its unit, as it is read aloud.
  *
  * @param {string} text
- * @param {bay.Field} field
+ * @param {{ unit: string }} field
  */
-const withItsUnit = (text, { unit }) => (unit.startsWith("/") ? `${text}${unit}` : `${text}\u00a0${unit}`);
+export const withItsUnit = (text, { unit }) => (unit.startsWith("/") ? `${text}${unit}` : `${text}\u00a0${unit}`);
 
 export class FieldView {
   /** Whether it was focused and nothing typed since. */
@@ -22,6 +22,9 @@ export class FieldView {
   /** What the field showed last, and what was said below it. */
   #shown = "";
   #shape = "";
+
+  /** The text whose points are shown. */
+  #pointed = "";
 
   /** @type {TypedReading} */
   #reading;
@@ -43,6 +46,7 @@ export class FieldView {
     this.#reading = new TypedReading(visit, tray, field, pace);
     this.mark = h("span", { className: "mark", role: "img" });
     const id = `f.${field.measure}.${field.corner ?? ""}.${field.spot ?? ""}${field.goesOn ? ".on" : ""}`;
+    this.points = h("ol", { className: "read-points", hidden: true, ariaLabel: say("points-read") });
     this.below = h("div", { className: "below", id: `${id}.said`, ariaLive: "polite" });
     this.input = field.words.length > 0 ? undefined : this.#typed(id);
     this.place = this.input ?? this.#choice(id);
@@ -53,6 +57,7 @@ export class FieldView {
       field.words.length > 0 ? null : h("label", { htmlFor: id }, this.#label()),
       h("span", { className: "box" }, this.place, field.unit && field.words.length === 0 ? h("span", { className: "unit" }, field.unit) : null, this.mark),
       h("span", { className: "ghost" }, last ? h("span", { className: "word" }, `${say("last")} `) : "", last ? asHere(last.written) : "\u00a0"),
+      field.points ? this.points : null,
       apart ? null : this.below,
     );
     this.update();
@@ -88,7 +93,10 @@ export class FieldView {
       onkeydown: (event) => this.#key(event, input),
       onchange: () => this.commit(input),
       onfocus: () => (this.#fresh = true),
-      oninput: () => (this.#fresh = false),
+      oninput: () => {
+        this.#fresh = false;
+        this.#showPoints();
+      },
       onclick: () => this.#tapped(input),
     });
     return input;
@@ -169,6 +177,20 @@ export class FieldView {
     return kept;
   }
 
+  /**
+   * Keeps a value as if it had been typed, or a word as if it had been tapped.
+   *
+   * @param {string} text
+   */
+  put(text) {
+    if (this.input) {
+      this.input.value = text;
+      this.commit(this.input);
+    } else if (this.visit.look(this.field).written !== text) {
+      this.visit.enter(this.field, text);
+    }
+  }
+
   /** @param {HTMLInputElement} input */
   #showKept(input) {
     if (!this.#reading.wrong) {
@@ -199,6 +221,7 @@ export class FieldView {
         }
       }
       this.#shown = asHere(look.written);
+      this.#showPoints();
       this.input.ariaInvalid = String(this.#reading.wrong !== "" || look.where === "refused");
     } else {
       for (const button of this.place.querySelectorAll("button")) {
@@ -206,6 +229,29 @@ export class FieldView {
       }
     }
     this.#showBelow(look);
+  }
+
+  /** Each point that was read around a disc, to be tapped and typed anew. */
+  #showPoints() {
+    const { input } = this;
+    const text = input?.value ?? "";
+    if (!input || !this.field.points || this.#pointed === text) {
+      return;
+    }
+    this.#pointed = text;
+    const points = pointsOf(text);
+    this.points.replaceChildren(...points.map(({ start, end }, at) => {
+      const choose = () => {
+        input.focus();
+        // What is typed next takes the place of this point alone, whatever comes from elsewhere meanwhile.
+        this.#fresh = false;
+        input.setSelectionRange(start, end);
+      };
+      const button = h("button", { type: "button", className: "quiet", onclick: choose }, h("small", {}, String(at + 1)), text.slice(start, end));
+      button.ariaLabel = say("point-read", { n: at + 1, count: points.length, value: text.slice(start, end) });
+      return h("li", {}, button);
+    }));
+    this.points.hidden = points.length === 0;
   }
 
   /** @param {bay.Look} look */

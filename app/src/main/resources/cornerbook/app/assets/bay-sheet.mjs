@@ -1,5 +1,6 @@
 // Shows the steps of a visit, one at a time.
 import { departStep } from "./bay-depart.mjs";
+import { Dictation } from "./bay-dictation.mjs";
 import { byId, h, note } from "./bay-dom.mjs";
 import { FieldView } from "./bay-field.mjs";
 import { catchStrayValues, follows, TypingPace } from "./bay-gauge.mjs";
@@ -23,6 +24,14 @@ export class SheetView {
   #drawnFor = "";
   #title = h("h2");
   #pace = new TypingPace();
+  #dictation = new Dictation(this);
+
+  /**
+   * What was read off wheels that are not recorded yet, by the place where it was typed: the page may be drawn anew before.
+   *
+   * @type {Map<string, string>}
+   */
+  readOffWheels = new Map();
 
   /** @param {bay.Visit} visit */
   constructor(visit) {
@@ -99,7 +108,7 @@ export class SheetView {
      */
     const go = (to, words, kind) => (to ? h("a", { className: `button ${kind}`, href: `#${to.id}` }, words) : h("span"));
     const next = this.steps[at + 1];
-    byId("next").replaceChildren(this.tray.element, go(this.steps[at - 1], say("back"), "quiet"), go(next, next ? say("next", { step: next.title }) : "", "main"));
+    byId("next").replaceChildren(this.tray.element, go(this.steps[at - 1], say("back"), "quiet"), this.#dictation.button, go(next, next ? say("next", { step: next.title }) : "", "main"));
     this.#walkByTool(step);
     this.update();
     this.focus();
@@ -115,8 +124,8 @@ export class SheetView {
     if (this.#drawnFor !== this.#drawing()) {
       const before = document.activeElement;
       this.show();
-      const again = this.#inputs().find((input) => input.id === before?.id);
-      if (again && before instanceof HTMLInputElement && again.value !== before.value) {
+      const again = document.getElementById(before?.id ?? "");
+      if (again instanceof HTMLInputElement && before instanceof HTMLInputElement && (again.value !== before.value || this.readOffWheels.has(before.id))) {
         // Somebody was typing there.
         again.value = before.value;
         again.focus();
@@ -181,6 +190,17 @@ export class SheetView {
     }
     question?.parentElement?.querySelector("button")?.focus({ preventScroll: true });
     question?.scrollIntoView({ block: "center" });
+  }
+
+  /**
+   * Keeps a value or word as if it had been typed or tapped at its field, whichever step that is in.
+   *
+   * @param {bay.Field} field
+   * @param {string} text
+   */
+  put(field, text) {
+    const shown = this.#views.find((view) => view.field === field);
+    (shown ?? new FieldView(this.visit, this.tray, field, () => {}, this.#pace, true)).put(text);
   }
 
   /** @param {bay.Field} field */

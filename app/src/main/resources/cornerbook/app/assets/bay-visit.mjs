@@ -232,8 +232,8 @@ export class Visit extends EventTarget {
    *
    * @param {bay.Field} field
    */
-  brokenBy(field) {
-    const value = bareNumber(this.read(field));
+  brokenBy(field, text = this.read(field)) {
+    const value = bareNumber(text);
     return value === undefined ? undefined : this.#limitsOf(field).find((limit) => !isWithin(value, limit) && !this.#ended(limit));
   }
 
@@ -561,3 +561,17 @@ const fastenersOf = (corner) => `FASTENER.${corner}.`;
  * @param {bay.ForAll<bay.Sheet>} [sheets]
  */
 export const sheetOf = (sheets) => sheets?.[chosen().language]?.[chosen().units];
+
+/**
+ * The plate beside the name of a car; empty where the car goes by its plate.
+ *
+ * @param {bay.Sheet} sheet
+ */
+export const plateOf = ({ car, plate }) => (plate === car ? "" : plate);
+
+/**
+ * A visit in a list: the car, its plate where that is not its name, and the day.
+ *
+ * @param {bay.Sheet} sheet
+ */
+export const titleOf = (sheet) => `${[sheet.car, plateOf(sheet)].filter(Boolean).join(" ")}, ${sheet.day}`;

@@ -25,7 +25,7 @@ export function wheelsStep(view, step) {
   const { sheet } = visit;
   const goingOn = visit.goingOn();
   /** @type {Place[]} */
-  const places = walk().map((corner) => place(visit, corner, (tag) => places.find(({ select }) => select.value === tag)?.corner));
+  const places = walk().map((corner) => place(view, corner, (tag) => places.find(({ select }) => select.value === tag)?.corner));
   // Each asks what is chosen at the others.
   places.forEach(({ look }) => look());
   /** @param {bay.AtCorners} wheelAt */
@@ -65,6 +65,7 @@ export function wheelsStep(view, step) {
       mixed.replaceChildren(note("wrong", say("other-tag", { read: other.tag.value.trim(), corner: cornerName(other.corner), chosen: other.select.value })));
       return;
     }
+    view.readOffWheels.clear();
     visit.record("leaving", {
       wheels: Object.fromEntries(places.map(({ corner, select }) => [corner, select.value])),
       shown: visit.state.leftOn,
@@ -137,12 +138,12 @@ function outOfStore(view, goingOn) {
 }
 
 /**
- * @param {bay.Visit} visit
+ * @param {bay.View} view
  * @param {bay.Corner} corner
  * @param {(tag: string) => bay.Corner | undefined} chosenAt
  * @returns {Place}
  */
-function place(visit, corner, chosenAt) {
+function place({ visit, readOffWheels }, corner, chosenAt) {
   const { sheet } = visit;
   const refused = visit.here("leaving").findLast((entry) => Boolean(entry.refused));
   const standing = (refused?.wheels ?? {})[corner] ?? visit.leaving(corner) ?? planned(visit).wheelAt[corner] ?? "";
@@ -155,7 +156,16 @@ function place(visit, corner, chosenAt) {
    * @param {string} label
    * @param {string} takes what of digits alone it can be; a reading of a gauge is none of it
    */
-  const typed = (name, label, takes) => h("input", { "data-takes": takes, id: `${name}.${corner}`, type: "text", maxLength: 40, autocomplete: "off", autocapitalize: "characters", spellcheck: false, placeholder: "\u2013", "aria-label": say("label-at", { label, corner: cornerName(corner) }) });
+  const typed = (name, label, takes) => {
+    const id = `${name}.${corner}`;
+    /** @type {HTMLInputElement} */
+    const input = h("input", { "data-takes": takes, id, type: "text", maxLength: 40, autocomplete: "off", autocapitalize: "characters", spellcheck: false, placeholder: "\u2013", "aria-label": say("label-at", { label, corner: cornerName(corner) }), value: readOffWheels.get(id) ?? "" });
+    // The key that ends the value of a gauge takes it out again.
+    for (const event of ["input", "keyup"]) {
+      input.addEventListener(event, () => readOffWheels.set(id, input.value));
+    }
+    return input;
+  };
   const tag = typed("tag", say("tag"), "\\d{4,}");
   const code = typed("dateCode", say("date-code"), "\\d{4}");
   const sensor = typed("sensor", say("sensor"), "\\d{6,}");
@@ -177,6 +187,7 @@ function place(visit, corner, chosenAt) {
   tag.addEventListener("change", look);
   const scan = scanButton(say("scan-tag"), (text) => {
     tag.value = text;
+    readOffWheels.set(tag.id, text);
     look();
   });
   const fields = [{ label: say("tag-read"), input: tag }, { label: say("date-code"), input: code }, { label: say("sensor"), input: sensor }];

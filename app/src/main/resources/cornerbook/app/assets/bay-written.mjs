@@ -4,6 +4,8 @@ const FIRST_STUD = /^(?:stud|goujon)\s*\d+\s*:/i;
 const POINT = /(\d)\.(?=\d)/g;
 const FRACTION = /^(?:\d+ )?\d+\s*\/\s*\d+$/;
 const NUMBER = /^[+-]?\d*[.,]?\d+$/;
+const POINT_READ = /[+\u2212-]?\d+(?:[.,]\d+)?/g;
+const UNIT_AFTER = /^\s*(?:[^0-9.,;\s+\u2212-]+)?$/;
 const LETTERS = /[a-z°]/i;
 
 /**
@@ -19,6 +21,21 @@ export const bareNumber = (text) => (NUMBER.test(text) ? Number(text.replace(","
  * @param {string} text
  */
 export const isBare = (text) => BARE.test(text.replace(FIRST_STUD, ""));
+
+/**
+ * Where in a text the points stand that were read around a disc; none where it is one value, or anything else.
+ *
+ * @param {string} text
+ * @returns {{ start: number, end: number }[]}
+ */
+export function pointsOf(text) {
+  const [stud = ""] = FIRST_STUD.exec(text) ?? [];
+  const from = stud.length;
+  const points = [...text.matchAll(POINT_READ)].flatMap(({ index: start = 0, 0: point = "" }) => (start < from ? [] : { start, end: start + point.length }));
+  const { end = 0 } = points.at(-1) ?? {};
+  const between = points.map(({ start }, at) => text.slice(points[at - 1]?.end ?? from, start));
+  return points.length > 1 && between.every((part, at) => /^[;\s]*$/.test(part) && (at === 0 || part !== "")) && UNIT_AFTER.test(text.slice(end)) ? points : [];
+}
 
 /**
  * Whether two texts are the same value: a point and a comma part the same digits.

@@ -8,7 +8,7 @@ import { chosen, isKnown, people, person, sync, workAs } from "./bay-person.mjs"
 import { scanButton } from "./bay-scan.mjs";
 import { SheetView } from "./bay-sheet.mjs";
 import * as store from "./bay-store.mjs";
-import { sheetOf, Visit } from "./bay-visit.mjs";
+import { plateOf, sheetOf, Visit } from "./bay-visit.mjs";
 import { listed, say } from "./bay-words.mjs";
 
 const assets = document.documentElement.dataset.assets;
@@ -123,7 +123,7 @@ function showGone(visit) {
  *
  * @param {bay.Sheet} sheet
  */
-const plate = (sheet) => (sheet.plate === sheet.car ? [] : [h("span", { className: "plate" }, sheet.plate)]);
+const plate = (sheet) => (plateOf(sheet) ? [h("span", { className: "plate" }, plateOf(sheet))] : []);
 
 /**
  * Shows what the tablet has; without that, what the server sends.

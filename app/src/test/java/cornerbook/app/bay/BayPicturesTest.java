@@ -49,6 +49,11 @@ class BayPicturesTest {
         }
         assertThat(page.locator("#link")).hasText("All in the book");
         take("bay-wheels-off");
+        page.locator("#spoken").click();
+        page.locator("#spoken-text")
+                .fill("Right rear 5.0, five one, 52. Left rear inner pad six point five, free, disc nine");
+        take("bay-spoken");
+        page.keyboard().press("Escape");
         open("ON", 1180, 820);
         page.locator("text=These wheels are on").click();
         assertThat(page.locator("main")).containsText("Recorded, in the book.");

@@ -4,6 +4,7 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.LocatorAssertions;
 import com.microsoft.playwright.options.ColorScheme;
@@ -61,6 +62,28 @@ class BaySheetBrowserTest {
                         DEPTHS.stream().map(depth -> depth + " mm").toList());
         assertThat(shop.readings(visitId)).extracting(Reading::corner).startsWith(Corner.LF, Corner.LF, Corner.LF);
         assertThat(page.locator("#next .main")).isFocused();
+    }
+
+    /** Each point that was read around a disc is a cell; what is typed after a tap takes its place alone. */
+    @Test
+    void aPointAroundADiscIsTappedAndPutRight() {
+        Page page = sheet("BRAKE.LF", tablet("Ada"));
+        page.locator("summary").all().forEach(Locator::click);
+        type(page, "f.DISC_RUNOUT.LF.", "0 12 30 11 µm");
+        assertThat(page.locator("#link")).hasText("All in the book");
+        var points = page.locator(".read-points:visible button");
+        assertThat(points).hasText(new String[] {"10", "212", "330", "411"});
+        points.nth(2).click();
+        page.keyboard().type("20");
+        page.keyboard().press("Enter");
+        assertThat(page.locator("[id='f.DISC_RUNOUT.LF.']")).hasValue("0 12 20 11 µm");
+        assertThat(points).hasText(new String[] {"10", "212", "320", "411"});
+        page.getByText("Typed wrong.").click();
+        assertThat(page.locator("#link")).hasText("All in the book");
+        assertThat(shop.readings(visitId).getLast().asWritten()).isEqualTo("0 12 20 11 µm");
+        Axe.assertNoViolation(page, "points around a disc");
+        type(page, "f.DISC_RUNOUT.LF.", "0.03");
+        assertThat(points).hasCount(0);
     }
 
     @Test
