@@ -34,7 +34,9 @@ public interface AskSaid extends Said {
         BATTERY_HEALTH,
         BATTERY_PARKED,
         BURNISH,
-        BURNISH_DRIVE
+        BURNISH_DRIVE,
+        COST,
+        COST_SIDE_BY_SIDE
     }
 
     /** What a calculator is for. */
@@ -44,7 +46,8 @@ public interface AskSaid extends Said {
         TORQUE,
         TYRE,
         BATTERY,
-        BURNISH
+        BURNISH,
+        COST
     }
 
     /** What has to be known before. */
@@ -67,7 +70,8 @@ public interface AskSaid extends Said {
         BATTERY_REST,
         BATTERY_HEALTH,
         BATTERY_PARKED,
-        BURNISH_DRIVE
+        BURNISH_DRIVE,
+        COST_SIDE_BY_SIDE
     }
 
     /** For someone who gives too little. */
@@ -77,7 +81,8 @@ public interface AskSaid extends Said {
         TORQUE,
         TYRE,
         BATTERY,
-        BURNISH
+        BURNISH,
+        COST
     }
 
     /** Above a field. */
@@ -195,7 +200,23 @@ public interface AskSaid extends Said {
         BURNISH_DECELERATION,
         BURNISH_REGENERATION,
         BURNISH_AIR,
-        BURNISH_LIMIT
+        BURNISH_LIMIT,
+        COST_PRICE,
+        COST_ROLLING,
+        COST_WEAR,
+        COST_NEW_TREAD,
+        COST_OTHER_PRICE,
+        COST_OTHER_ROLLING,
+        COST_OTHER_WEAR,
+        COST_OTHER_NEW_TREAD,
+        COST_END_TREAD,
+        COST_TYRES,
+        COST_CARRIED,
+        COST_TYRE_CLASS,
+        COST_ENERGY,
+        COST_ENERGY_PRICE,
+        COST_DRIVE_EFFICIENCY,
+        COST_CHARGING_LOSS
     }
 
     /** What a field asks for, and what is taken when it is not given. */
@@ -313,7 +334,22 @@ public interface AskSaid extends Said {
         BURNISH_DECELERATION,
         BURNISH_REGENERATION,
         BURNISH_AIR,
-        BURNISH_LIMIT
+        BURNISH_LIMIT,
+        COST_PRICE,
+        COST_ROLLING,
+        COST_WEAR,
+        COST_NEW_TREAD,
+        COST_OTHER_PRICE,
+        COST_OTHER_ROLLING,
+        COST_OTHER_WEAR,
+        COST_END_TREAD,
+        COST_TYRES,
+        COST_CARRIED,
+        COST_TYRE_CLASS,
+        COST_ENERGY,
+        COST_ENERGY_PRICE,
+        COST_DRIVE_EFFICIENCY,
+        COST_CHARGING_LOSS
     }
 
     /** What stands in an empty field where words are free. */
@@ -336,4 +372,7 @@ public interface AskSaid extends Said {
 
     /** Pressures at which load indices hold. */
     record ReferencePressures(Help help, Amount standard, Amount extraLoad, Amount pMetric) implements AskSaid {}
+
+    /** What of a drive's energy comes to the wheels. */
+    record DriveEfficiencies(Help help, Amount electric, Amount engine) implements AskSaid {}
 }

@@ -8,6 +8,7 @@ import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.cost.EnergySource;
 import cornerbook.core.lift.CarMass;
 import cornerbook.core.wheelplan.AllWheelLimit;
 import cornerbook.core.why.Step;
@@ -49,6 +50,7 @@ public final class CarValues {
             case "pressure" -> car.pressure(axle);
             case "tyre" -> car.tyre(axle);
             case "battery" -> car.battery();
+            case "cost" -> car.cost();
             case "lift" -> car.lift();
             case "burnish" -> car.burnish(axle);
             default -> throw new IllegalArgumentException("no calculator is called " + question);
@@ -165,6 +167,14 @@ public final class CarValues {
                                             system.field(points.get(corner).behindFrontAxleMm(), "mm"),
                                             system.field(points.get(corner).leftOfCentreMm(), "mm")))
                             .collect(Collectors.joining("; ")));
+        }
+    }
+
+    /** What the car's four tyres carry as it is driven, and what it is driven by where it is a battery car. */
+    private void cost() {
+        putKnown("carried", BurnishPlanning.of(history.vehicle(), 0).drivenMassKg(), "kg");
+        if (history.vehicle().highVoltage()) {
+            put("energy", word(EnergySource.ELECTRICITY));
         }
     }
 

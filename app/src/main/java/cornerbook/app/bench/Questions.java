@@ -11,6 +11,7 @@ public final class Questions {
             PressureQuestion.QUESTION,
             TorqueQuestion.QUESTION,
             TyreQuestion.QUESTION,
+            CostQuestion.QUESTION,
             BatteryQuestion.QUESTION,
             BurnishQuestion.QUESTION);
 

@@ -24,7 +24,9 @@ public final class WorkedExample {
             "battery",
             "chemistry: agm; temperature: 5; volts: 12.55; rested: 12; rated: 680; standard: en; measured: 560; compare-with: sae; load-volts: 9.9; capacity: 70; standby: 0.06; health: 85",
             "burnish",
-            "mass: 1900; front-share: 68; axle: front; disc-mass: 7.2; disc-diameter: 320; tyre: 225/55R18; air: 5");
+            "mass: 1900; front-share: 68; axle: front; disc-mass: 7.2; disc-diameter: 320; tyre: 225/55R18; air: 5",
+            "cost",
+            "price: 168; rolling: B; wear: 0.13; other-price: 124; other-rolling: D; other-wear: 0.16; end-tread: 1.6; tyres: 4; carried: 2080; energy: electricity; energy-price: 0.35");
 
     private WorkedExample() {}
 

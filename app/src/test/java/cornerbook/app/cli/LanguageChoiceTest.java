@@ -93,6 +93,7 @@ class LanguageChoiceTest {
                 "pressure",
                 "torque",
                 "tyre",
+                "cost",
                 "battery",
                 "burnish"
             })

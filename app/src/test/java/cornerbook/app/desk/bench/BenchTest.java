@@ -65,6 +65,7 @@ class BenchTest {
                 "/bench/pressure",
                 "/bench/torque",
                 "/bench/tyre",
+                "/bench/cost",
                 "/bench/battery",
                 "/bench/burnish",
                 "/bench/torque?blank=yes")) {
@@ -233,7 +234,7 @@ class BenchTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"lift", "pressure", "torque", "tyre", "battery", "burnish"})
+    @ValueSource(strings = {"lift", "pressure", "torque", "tyre", "cost", "battery", "burnish"})
     void aPageThatNobodyHasTypedIntoAnswersAnInventedExampleInEitherUnits(String name) {
         var page = open("/bench/" + name, 1180);
         for (var system : List.of("metric", "us")) {
