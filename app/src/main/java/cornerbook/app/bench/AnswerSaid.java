@@ -153,4 +153,12 @@ public interface AnswerSaid extends Said {
     record Cheaper(TyreCosts.Cheaper cheaper, Said less, Said distance) implements AnswerSaid {}
 
     record PaidBack(Said from) implements AnswerSaid {}
+
+    record BrakeTakes(Corner corner, Said power, Said force, Said energy, Said distance) implements AnswerSaid {}
+
+    record EvenlyWarm(Axle axle, Said difference) implements AnswerSaid {}
+
+    /** What the hotter brake of an axle takes more than the other. */
+    record TakesMore(Corner hotter, Corner cooler, Said difference, Said force, Said energy, Said distance)
+            implements AnswerSaid {}
 }

@@ -36,7 +36,9 @@ public interface AskSaid extends Said {
         BURNISH,
         BURNISH_DRIVE,
         COST,
-        COST_SIDE_BY_SIDE
+        COST_SIDE_BY_SIDE,
+        DRAG,
+        DRAG_AFTER_THE_DRIVE
     }
 
     /** What a calculator is for. */
@@ -47,7 +49,8 @@ public interface AskSaid extends Said {
         TYRE,
         BATTERY,
         BURNISH,
-        COST
+        COST,
+        DRAG
     }
 
     /** What has to be known before. */
@@ -71,7 +74,8 @@ public interface AskSaid extends Said {
         BATTERY_HEALTH,
         BATTERY_PARKED,
         BURNISH_DRIVE,
-        COST_SIDE_BY_SIDE
+        COST_SIDE_BY_SIDE,
+        DRAG_AFTER_THE_DRIVE
     }
 
     /** For someone who gives too little. */
@@ -82,7 +86,8 @@ public interface AskSaid extends Said {
         TYRE,
         BATTERY,
         BURNISH,
-        COST
+        COST,
+        DRAG
     }
 
     /** Above a field. */
@@ -216,7 +221,21 @@ public interface AskSaid extends Said {
         COST_ENERGY,
         COST_ENERGY_PRICE,
         COST_DRIVE_EFFICIENCY,
-        COST_CHARGING_LOSS
+        COST_CHARGING_LOSS,
+        DRAG_LF,
+        DRAG_RF,
+        DRAG_LR,
+        DRAG_RR,
+        DRAG_AIR,
+        DRAG_SPEED,
+        DRAG_MINUTES,
+        DRAG_TYRE,
+        DRAG_FRONT_MASS,
+        DRAG_FRONT_DIAMETER,
+        DRAG_REAR_MASS,
+        DRAG_REAR_DIAMETER,
+        DRAG_FRONT_SOLID,
+        DRAG_REAR_SOLID
     }
 
     /** What a field asks for, and what is taken when it is not given. */
@@ -349,7 +368,15 @@ public interface AskSaid extends Said {
         COST_ENERGY,
         COST_ENERGY_PRICE,
         COST_DRIVE_EFFICIENCY,
-        COST_CHARGING_LOSS
+        COST_CHARGING_LOSS,
+        DRAG_TEMPERATURE,
+        DRAG_AIR,
+        DRAG_SPEED,
+        DRAG_MINUTES,
+        DRAG_TYRE,
+        DRAG_DISC_MASS,
+        DRAG_DISC_DIAMETER,
+        DRAG_SOLID
     }
 
     /** What stands in an empty field where words are free. */

@@ -1,5 +1,6 @@
 package cornerbook.app.bench;
 
+import cornerbook.core.brake.burnish.DiscBody;
 import cornerbook.core.brake.burnish.judge.BurnishPlanning;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
@@ -53,6 +54,7 @@ public final class CarValues {
             case "cost" -> car.cost();
             case "lift" -> car.lift();
             case "burnish" -> car.burnish(axle);
+            case "drag" -> car.drag();
             default -> throw new IllegalArgumentException("no calculator is called " + question);
         }
         return car.values;
@@ -189,6 +191,20 @@ public final class CarValues {
         }
         put("axle", word(axle));
         put("tyre", history.vehicle().axle(axle).tyreSize());
+    }
+
+    /** Data of the discs; how warm they were is typed, as each drive has its own. */
+    private void drag() {
+        var planning = BurnishPlanning.of(history.vehicle(), 0);
+        for (var axle : Axle.values()) {
+            putKnown(word(axle) + "-disc-mass", planning.discMassKg(axle), "kg");
+            putKnown(word(axle) + "-disc-diameter", planning.discDiameterMm(axle), "mm");
+            var brake = history.vehicle().axle(axle).brake();
+            if (brake.hasDisc() && brake.discNewMm() < DiscBody.VENTED_FROM_MM) {
+                put(word(axle) + "-solid", "yes");
+            }
+        }
+        put("tyre", history.vehicle().front().tyreSize());
     }
 
     private void putKnown(String name, @Nullable Double value, String bookUnit) {

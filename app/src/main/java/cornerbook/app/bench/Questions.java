@@ -13,7 +13,8 @@ public final class Questions {
             TyreQuestion.QUESTION,
             CostQuestion.QUESTION,
             BatteryQuestion.QUESTION,
-            BurnishQuestion.QUESTION);
+            BurnishQuestion.QUESTION,
+            DragQuestion.QUESTION);
 
     private Questions() {}
 

@@ -95,7 +95,8 @@ class LanguageChoiceTest {
                 "tyre",
                 "cost",
                 "battery",
-                "burnish"
+                "burnish",
+                "drag"
             })
     void theHelpOfEachVerbIsFrench(String verb) {
         var arguments = verb.isEmpty() ? new String[] {"--help"} : new String[] {verb, "--help"};

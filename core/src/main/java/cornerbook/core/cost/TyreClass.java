@@ -1,7 +1,6 @@
 package cornerbook.core.cost;
 
 import cornerbook.core.say.Said;
-import java.util.List;
 import java.util.Optional;
 
 /**
@@ -20,21 +19,34 @@ public enum TyreClass implements Said {
     /** Truck and bus. */
     C3(3.1, 4.0, 5.0, 6.0, 7.0, 7.5);
 
-    private static final String LETTERS = "ABCDE";
     /** The regulation writes a class from a tenth above the end of the one before. */
     private static final double STEP = 0.1;
 
-    private final List<Double> ends;
+    private final double startOfA;
+    private final double endOfA;
+    private final double endOfB;
+    private final double endOfC;
+    private final double endOfD;
+    private final double endOfE;
 
-    TyreClass(Double... ends) {
-        this.ends = List.of(ends);
+    TyreClass(double startOfA, double endOfA, double endOfB, double endOfC, double endOfD, double endOfE) {
+        this.startOfA = startOfA;
+        this.endOfA = endOfA;
+        this.endOfB = endOfB;
+        this.endOfC = endOfC;
+        this.endOfD = endOfD;
+        this.endOfE = endOfE;
     }
 
     /** The coefficients of a class of the label; empty for a letter that it has not. */
     Optional<RollingResistance> find(String letter) {
-        int place = letter.length() == 1 ? LETTERS.indexOf(letter) : -1;
-        return place < 0
-                ? Optional.empty()
-                : Optional.of(new RollingResistance(ends.get(place) + (place == 0 ? 0 : STEP), ends.get(place + 1)));
+        return switch (letter) {
+            case "A" -> Optional.of(new RollingResistance(startOfA, endOfA));
+            case "B" -> Optional.of(new RollingResistance(endOfA + STEP, endOfB));
+            case "C" -> Optional.of(new RollingResistance(endOfB + STEP, endOfC));
+            case "D" -> Optional.of(new RollingResistance(endOfC + STEP, endOfD));
+            case "E" -> Optional.of(new RollingResistance(endOfD + STEP, endOfE));
+            default -> Optional.empty();
+        };
     }
 }

@@ -75,6 +75,7 @@ class ArchitectureTest {
                     "cornerbook.core.brake",
                     "cornerbook.core.brake.burnish",
                     "cornerbook.core.brake.disc",
+                    "cornerbook.core.brake.drag",
                     "cornerbook.core.brake.fluid",
                     "cornerbook.core.brake.pads",
                     "cornerbook.core.brake.seizing",

@@ -25,7 +25,6 @@ public final class PaidOverDistance {
     private static final String DASHES = "7 3";
 
     private final TyreCosts costs;
-    private final Reader reader;
     private final Labels labels;
     private final List<Paid> first;
     private final List<Paid> other;
@@ -34,7 +33,6 @@ public final class PaidOverDistance {
 
     private PaidOverDistance(TyreCosts costs, Reader reader) {
         this.costs = costs;
-        this.reader = reader;
         labels = reader.labels(AgeOfTyre.ROOM);
         double untilKm = Math.max(lifeKm(costs.first()), lifeKm(costs.other()));
         first = costs.course(costs.first(), untilKm);

@@ -68,6 +68,7 @@ class BenchTest {
                 "/bench/cost",
                 "/bench/battery",
                 "/bench/burnish",
+                "/bench/drag",
                 "/bench/torque?blank=yes")) {
             var page = open(address, width);
             page.evaluate("document.querySelectorAll('details').forEach(each => each.open = true)");
@@ -234,7 +235,7 @@ class BenchTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"lift", "pressure", "torque", "tyre", "cost", "battery", "burnish"})
+    @ValueSource(strings = {"lift", "pressure", "torque", "tyre", "cost", "battery", "burnish", "drag"})
     void aPageThatNobodyHasTypedIntoAnswersAnInventedExampleInEitherUnits(String name) {
         var page = open("/bench/" + name, 1180);
         for (var system : List.of("metric", "us")) {
