@@ -9,6 +9,7 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.cost.CostSaid;
 import cornerbook.core.cost.TyreCosts;
 import cornerbook.core.say.Amount;
+import cornerbook.core.say.Chance;
 import cornerbook.core.say.Said;
 import cornerbook.core.tyre.TyreAge;
 import java.time.LocalDate;
@@ -161,4 +162,12 @@ public interface AnswerSaid extends Said {
     /** What the hotter brake of an axle takes more than the other. */
     record TakesMore(Corner hotter, Corner cooler, Said difference, Said force, Said energy, Said distance)
             implements AnswerSaid {}
+
+    /** The wear across an axle's tyres is even, or tells too little. */
+    record NothingPointedTo() implements AnswerSaid {}
+
+    record PointedTo(Said cause, Chance chance) implements AnswerSaid {}
+
+    /** How far the tyre that is lowest still goes. */
+    record GoesOn(Said asItIs, Said setRight) implements AnswerSaid {}
 }

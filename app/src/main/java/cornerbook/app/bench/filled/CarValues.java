@@ -1,5 +1,6 @@
-package cornerbook.app.bench;
+package cornerbook.app.bench.filled;
 
+import cornerbook.core.air.PressureWarning;
 import cornerbook.core.brake.burnish.DiscBody;
 import cornerbook.core.brake.burnish.judge.BurnishPlanning;
 import cornerbook.core.car.CarHistory;
@@ -82,7 +83,7 @@ public final class CarValues {
         putLast("tyre-at", Measure.TYRE_TEMPERATURE);
         putLast("stands-at", Measure.OUTSIDE_TEMPERATURE);
         putKnown("sensor-placard", data.placardPressureKpa(), "kPa");
-        put("learning", PressureSensorGroup.word(history.vehicle().details().pressureWarning()));
+        put("learning", learning(history.vehicle().details().pressureWarning()));
         history.visits().stream()
                 .map(Visit::leftOn)
                 .filter(leftOn -> !leftOn.isEmpty())
@@ -230,6 +231,21 @@ public final class CarValues {
         return history.visits().reversed().stream()
                 .flatMap(visit -> new StandingReadings(visit).all(measure).reversed().stream())
                 .findFirst();
+    }
+
+    /** The word of the choice for a car; empty where it is not known. */
+    private static String learning(PressureWarning warning) {
+        var learning = warning.learning();
+        if (warning.kind() == PressureWarning.Kind.INDIRECT) {
+            return "indirect";
+        }
+        return learning == null
+                ? ""
+                : switch (learning) {
+                    case BY_ITSELF -> "itself";
+                    case BY_TOOL -> "tool";
+                    case BY_DRIVING -> "driving";
+                };
     }
 
     private static String word(Enum<?> constant) {
