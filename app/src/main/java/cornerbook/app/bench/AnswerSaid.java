@@ -6,7 +6,10 @@ import cornerbook.core.air.SensorCheck;
 import cornerbook.core.battery.HealthTest;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.cost.CostSaid;
+import cornerbook.core.cost.TyreCosts;
 import cornerbook.core.say.Amount;
+import cornerbook.core.say.Chance;
 import cornerbook.core.say.Said;
 import cornerbook.core.tyre.TyreAge;
 import java.time.LocalDate;
@@ -141,4 +144,30 @@ public interface AnswerSaid extends Said {
     record Stops(int stops, Said from, Said to, Amount apart, Axle axle, Said peak) implements AnswerSaid {}
 
     record CoolDown(Amount minutes) implements AnswerSaid {}
+
+    /** How long a kind of tyre lasts and what it costs for {@code distance}, rubber alone and with energy, and until worn. */
+    record TyreLasts(CostSaid.Which which, Said life, Said cost, Said distance, Said rubber, Said untilWorn)
+            implements AnswerSaid {}
+
+    record RollingTakes(CostSaid.Which which, Said energy, Said distance) implements AnswerSaid {}
+
+    record Cheaper(TyreCosts.Cheaper cheaper, Said less, Said distance) implements AnswerSaid {}
+
+    record PaidBack(Said from) implements AnswerSaid {}
+
+    record BrakeTakes(Corner corner, Said power, Said force, Said energy, Said distance) implements AnswerSaid {}
+
+    record EvenlyWarm(Axle axle, Said difference) implements AnswerSaid {}
+
+    /** What the hotter brake of an axle takes more than the other. */
+    record TakesMore(Corner hotter, Corner cooler, Said difference, Said force, Said energy, Said distance)
+            implements AnswerSaid {}
+
+    /** The wear across an axle's tyres is even, or tells too little. */
+    record NothingPointedTo() implements AnswerSaid {}
+
+    record PointedTo(Said cause, Chance chance) implements AnswerSaid {}
+
+    /** How far the tyre that is lowest still goes. */
+    record GoesOn(Said asItIs, Said setRight) implements AnswerSaid {}
 }

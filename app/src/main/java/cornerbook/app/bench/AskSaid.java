@@ -28,13 +28,18 @@ public interface AskSaid extends Said {
         TYRE_COMPARISON,
         TYRE_AGE,
         TYRE_CIRCUMFERENCE,
+        TYRE_ALIGNMENT,
         TYRE_FIT,
         BATTERY,
         BATTERY_REST,
         BATTERY_HEALTH,
         BATTERY_PARKED,
         BURNISH,
-        BURNISH_DRIVE
+        BURNISH_DRIVE,
+        COST,
+        COST_SIDE_BY_SIDE,
+        DRAG,
+        DRAG_AFTER_THE_DRIVE
     }
 
     /** What a calculator is for. */
@@ -44,7 +49,9 @@ public interface AskSaid extends Said {
         TORQUE,
         TYRE,
         BATTERY,
-        BURNISH
+        BURNISH,
+        COST,
+        DRAG
     }
 
     /** What has to be known before. */
@@ -63,11 +70,14 @@ public interface AskSaid extends Said {
         TYRE_COMPARISON,
         TYRE_AGE,
         TYRE_CIRCUMFERENCE,
+        TYRE_ALIGNMENT,
         TYRE_FIT,
         BATTERY_REST,
         BATTERY_HEALTH,
         BATTERY_PARKED,
-        BURNISH_DRIVE
+        BURNISH_DRIVE,
+        COST_SIDE_BY_SIDE,
+        DRAG_AFTER_THE_DRIVE
     }
 
     /** For someone who gives too little. */
@@ -77,7 +87,9 @@ public interface AskSaid extends Said {
         TORQUE,
         TYRE,
         BATTERY,
-        BURNISH
+        BURNISH,
+        COST,
+        DRAG
     }
 
     /** Above a field. */
@@ -165,6 +177,11 @@ public interface AskSaid extends Said {
         TYRE_WORN,
         TYRE_CIRCUMFERENCE_LIMIT,
         TYRE_TREAD_LIMIT,
+        TYRE_LEFT_TREAD,
+        TYRE_RIGHT_TREAD,
+        TYRE_NEW_TREAD,
+        TYRE_END_TREAD,
+        TYRE_RUN,
         TYRE_HUB,
         TYRE_WHEEL,
         TYRE_CALIPER_GAP,
@@ -195,7 +212,37 @@ public interface AskSaid extends Said {
         BURNISH_DECELERATION,
         BURNISH_REGENERATION,
         BURNISH_AIR,
-        BURNISH_LIMIT
+        BURNISH_LIMIT,
+        COST_PRICE,
+        COST_ROLLING,
+        COST_WEAR,
+        COST_NEW_TREAD,
+        COST_OTHER_PRICE,
+        COST_OTHER_ROLLING,
+        COST_OTHER_WEAR,
+        COST_OTHER_NEW_TREAD,
+        COST_END_TREAD,
+        COST_TYRES,
+        COST_CARRIED,
+        COST_TYRE_CLASS,
+        COST_ENERGY,
+        COST_ENERGY_PRICE,
+        COST_DRIVE_EFFICIENCY,
+        COST_CHARGING_LOSS,
+        DRAG_LF,
+        DRAG_RF,
+        DRAG_LR,
+        DRAG_RR,
+        DRAG_AIR,
+        DRAG_SPEED,
+        DRAG_MINUTES,
+        DRAG_TYRE,
+        DRAG_FRONT_MASS,
+        DRAG_FRONT_DIAMETER,
+        DRAG_REAR_MASS,
+        DRAG_REAR_DIAMETER,
+        DRAG_FRONT_SOLID,
+        DRAG_REAR_SOLID
     }
 
     /** What a field asks for, and what is taken when it is not given. */
@@ -283,6 +330,10 @@ public interface AskSaid extends Said {
         TYRE_WORN,
         TYRE_CIRCUMFERENCE_LIMIT,
         TYRE_TREAD_LIMIT,
+        TYRE_TREAD_ACROSS,
+        TYRE_NEW_TREAD,
+        TYRE_END_TREAD,
+        TYRE_RUN,
         TYRE_HUB,
         TYRE_WHEEL,
         TYRE_CALIPER_GAP,
@@ -313,7 +364,30 @@ public interface AskSaid extends Said {
         BURNISH_DECELERATION,
         BURNISH_REGENERATION,
         BURNISH_AIR,
-        BURNISH_LIMIT
+        BURNISH_LIMIT,
+        COST_PRICE,
+        COST_ROLLING,
+        COST_WEAR,
+        COST_NEW_TREAD,
+        COST_OTHER_PRICE,
+        COST_OTHER_ROLLING,
+        COST_OTHER_WEAR,
+        COST_END_TREAD,
+        COST_TYRES,
+        COST_CARRIED,
+        COST_TYRE_CLASS,
+        COST_ENERGY,
+        COST_ENERGY_PRICE,
+        COST_DRIVE_EFFICIENCY,
+        COST_CHARGING_LOSS,
+        DRAG_TEMPERATURE,
+        DRAG_AIR,
+        DRAG_SPEED,
+        DRAG_MINUTES,
+        DRAG_TYRE,
+        DRAG_DISC_MASS,
+        DRAG_DISC_DIAMETER,
+        DRAG_SOLID
     }
 
     /** What stands in an empty field where words are free. */
@@ -336,4 +410,7 @@ public interface AskSaid extends Said {
 
     /** Pressures at which load indices hold. */
     record ReferencePressures(Help help, Amount standard, Amount extraLoad, Amount pMetric) implements AskSaid {}
+
+    /** What of a drive's energy comes to the wheels. */
+    record DriveEfficiencies(Help help, Amount electric, Amount engine) implements AskSaid {}
 }

@@ -115,19 +115,4 @@ final class PressureSensorGroup {
             default -> null;
         };
     }
-
-    /** The word of the choice for a car; empty where it is not known. */
-    static String word(PressureWarning warning) {
-        var learning = warning.learning();
-        if (warning.kind() == PressureWarning.Kind.INDIRECT) {
-            return "indirect";
-        }
-        return learning == null
-                ? ""
-                : switch (learning) {
-                    case BY_ITSELF -> "itself";
-                    case BY_TOOL -> "tool";
-                    case BY_DRIVING -> "driving";
-                };
-    }
 }

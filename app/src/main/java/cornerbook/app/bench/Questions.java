@@ -11,8 +11,10 @@ public final class Questions {
             PressureQuestion.QUESTION,
             TorqueQuestion.QUESTION,
             TyreQuestion.QUESTION,
+            CostQuestion.QUESTION,
             BatteryQuestion.QUESTION,
-            BurnishQuestion.QUESTION);
+            BurnishQuestion.QUESTION,
+            DragQuestion.QUESTION);
 
     private Questions() {}
 

@@ -22,6 +22,8 @@ public interface RefusalSaid extends Said {
 
     record WornUnread(Quoted typed) implements RefusalSaid {}
 
+    record AcrossUnread(Quoted typed) implements RefusalSaid {}
+
     record MoreLeftThanNew(Quoted typed) implements RefusalSaid {}
 
     record PartOffUnread(Quoted typed) implements RefusalSaid {}

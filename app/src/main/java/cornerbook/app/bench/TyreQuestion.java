@@ -46,6 +46,7 @@ final class TyreQuestion {
                             TyreQuestion::comparison),
                     TyreAgeGroup.GROUP,
                     TyreDifferenceGroup.GROUP,
+                    TyreAlignmentGroup.GROUP,
                     new Group(
                             "fit",
                             Title.TYRE_FIT,

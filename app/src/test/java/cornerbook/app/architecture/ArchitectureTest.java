@@ -156,6 +156,7 @@ class ArchitectureTest {
             "cornerbook.core.air..",
             "cornerbook.core.battery..",
             "cornerbook.core.brake..",
+            "cornerbook.core.cost..",
             "cornerbook.core.lift..",
             "cornerbook.core.torque..",
             "cornerbook.core.tread..",

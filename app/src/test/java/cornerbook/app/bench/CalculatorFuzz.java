@@ -3,6 +3,7 @@ package cornerbook.app.bench;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.InEnglish;
+import cornerbook.app.bench.filled.WorkedExample;
 import cornerbook.app.door.ServedShop;
 import cornerbook.app.fuzz.FuzzTarget;
 import cornerbook.app.fuzz.Input;

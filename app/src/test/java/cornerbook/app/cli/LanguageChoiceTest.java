@@ -93,8 +93,10 @@ class LanguageChoiceTest {
                 "pressure",
                 "torque",
                 "tyre",
+                "cost",
                 "battery",
-                "burnish"
+                "burnish",
+                "drag"
             })
     void theHelpOfEachVerbIsFrench(String verb) {
         var arguments = verb.isEmpty() ? new String[] {"--help"} : new String[] {verb, "--help"};

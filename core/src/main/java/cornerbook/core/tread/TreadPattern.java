@@ -38,10 +38,10 @@ public final class TreadPattern {
         }
     }
 
-    private static final double NATURAL = 0.05;
-    private static final double SIZE = 0.35;
-    private static final double LEAST_SIZE_MM = 0.3;
-    private static final double CHANCE_EVEN = 0.9;
+    static final double NATURAL = 0.05;
+    static final double SIZE = 0.35;
+    static final double LEAST_SIZE_MM = 0.3;
+    static final double CHANCE_EVEN = 0.9;
 
     /** A cause is named from this chance. Common practice, no source. */
     public static final double NAMED_FROM = 0.9;

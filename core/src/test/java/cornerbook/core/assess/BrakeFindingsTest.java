@@ -3,6 +3,7 @@ package cornerbook.core.assess;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import cornerbook.core.brake.BrakeDetails;
 import cornerbook.core.brake.disc.judge.DiscSaid;
 import cornerbook.core.brake.judge.BrakePairFindings;
 import cornerbook.core.brake.judge.BrakeSaid;
@@ -30,10 +31,14 @@ import cornerbook.core.say.Listed;
 import cornerbook.core.say.Said;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 public class BrakeFindingsTest {
@@ -122,6 +127,54 @@ public class BrakeFindingsTest {
         assertThat(heat(121, 64).verdict()).isEqualTo(Verdict.SPENT);
         assertThat(heat(121, 64).plainWords())
                 .isEqualTo(new BrakePairFindings.OneIsHotter(Corner.LR, celsius(121), Corner.RR, celsius(64), true));
+    }
+
+    /**
+     * A vented disc of 7.2 kg and 320 mm on 225/55R18, 57 K warmer than its partner, at 60 km/h: by the formulas of
+     * docs/methods/brakes.md, 0.206 m² with 36.3 to 88.1 W/(m²·K), over 0.9.
+     */
+    @Test
+    void aBrakeThatDragsTakesForceWhereItsDiscIsKnown() {
+        var known = Cars.withBrake(new BrakeDetails(null, null, 7.2, 320.0, null));
+        var takes = Objects.requireNonNull(takes(known, 121, 64));
+        assertThat(takes.force().lowest()).isCloseTo(0.206 * 36.3 * 57 / 0.9 * 3.6 / 60, within(0.5));
+        assertThat(takes.force().highest()).isCloseTo(0.206 * 88.1 * 57 / 0.9 * 3.6 / 60, within(0.5));
+        assertThat(takes.energy().highest()).isCloseTo(takes.force().highest() / 36, within(1e-9));
+        assertThat(takes(Cars.vehicle(), 121, 64)).as("disc not known").isNull();
+        assertThat(takes(Cars.withBrake(new BrakeDetails(null, null, 7.2, null, null)), 121, 64))
+                .as("diameter not known")
+                .isNull();
+        assertThat(takes(Cars.withBrake(new BrakeDetails(null, null, null, 320.0, null)), 121, 64))
+                .as("mass not known")
+                .isNull();
+    }
+
+    /** The disc of a brake that does its partner's work is hot from braking, and not from drag. */
+    @Test
+    void aBrakeThatDoesItsPartnersWorkTakesNothing() {
+        var known = Cars.withBrake(new BrakeDetails(null, null, 7.2, 320.0, null));
+        var hotter = hotter(known, 121, 64, Cars.reading(Measure.PAD_MOVEMENT, Corner.RR, null, Spot.INNER, 2));
+        assertThat(hotter.atFault()).isEqualTo(BrakePairFindings.AtFault.COOL_DOES_TOO_LITTLE);
+        assertThat(hotter.takes()).isNull();
+    }
+
+    private static BrakePairFindings.@Nullable DragTakes takes(Vehicle car, double leftC, double rightC) {
+        return hotter(car, leftC, rightC).takes();
+    }
+
+    private static BrakePairFindings.OneIsHotter hotter(Vehicle car, double leftC, double rightC, Reading... beside) {
+        var readings = Stream.concat(
+                        Stream.of(
+                                Cars.reading(Measure.DISC_TEMPERATURE, Corner.LR, null, null, leftC),
+                                Cars.reading(Measure.DISC_TEMPERATURE, Corner.RR, null, null, rightC)),
+                        Arrays.stream(beside))
+                .toArray(Reading[]::new);
+        return judge(car, new ArrayList<>(), readings).stream()
+                .map(Finding::plainWords)
+                .filter(BrakePairFindings.OneIsHotter.class::isInstance)
+                .map(BrakePairFindings.OneIsHotter.class::cast)
+                .findFirst()
+                .orElseThrow();
     }
 
     private static Finding heat(double leftC, double rightC) {

@@ -2,13 +2,13 @@ package cornerbook.app.desk.bench;
 
 import cornerbook.app.bench.Ask;
 import cornerbook.app.bench.AskException;
-import cornerbook.app.bench.CarValues;
 import cornerbook.app.bench.Given;
 import cornerbook.app.bench.Group;
 import cornerbook.app.bench.Part;
 import cornerbook.app.bench.Question;
 import cornerbook.app.bench.Questions;
-import cornerbook.app.bench.WorkedExample;
+import cornerbook.app.bench.filled.CarValues;
+import cornerbook.app.bench.filled.WorkedExample;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;

@@ -65,8 +65,10 @@ class BenchTest {
                 "/bench/pressure",
                 "/bench/torque",
                 "/bench/tyre",
+                "/bench/cost",
                 "/bench/battery",
                 "/bench/burnish",
+                "/bench/drag",
                 "/bench/torque?blank=yes")) {
             var page = open(address, width);
             page.evaluate("document.querySelectorAll('details').forEach(each => each.open = true)");
@@ -233,7 +235,7 @@ class BenchTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"lift", "pressure", "torque", "tyre", "battery", "burnish"})
+    @ValueSource(strings = {"lift", "pressure", "torque", "tyre", "cost", "battery", "burnish", "drag"})
     void aPageThatNobodyHasTypedIntoAnswersAnInventedExampleInEitherUnits(String name) {
         var page = open("/bench/" + name, 1180);
         for (var system : List.of("metric", "us")) {

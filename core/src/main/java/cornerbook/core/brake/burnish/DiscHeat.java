@@ -10,20 +10,14 @@ import cornerbook.core.corner.Axle;
  *   stop: P falls linearly from P₀ to P₁ with the speed, at constant deceleration
  *         θ(t) = (θ₀ − a) e^(−βt) + a − b t,  β = hA/(mc), b = k/(mcβ), a = (P₀/(mc) + b)/β, k = (P₀ − P₁)/duration   (2)
  *   between: θ(t) = θ₀ e^(−βt)                                              (3)
- *   h = 1.3 + 0.0751 n W/(m²·K), n in turns per minute                             (4)
  * </pre>
  *
- * (4) is the line through the coefficients 27.0, 52.7 and 78.3 W/(m²·K) measured at 342, 684 and 1025 turns per minute in
- * the vanes of a vented disc: McPhee and Johnson, International Journal of Thermal Sciences 47 (2008), 458–467. It is used
- * for the whole surface, and below 342 turns too: common practice, no source.
+ * hA is {@link DiscBody#coolingWPerK}.
  *
  * <p>Assumes one temperature for the whole disc and no radiation, which is small below about 300 °C; a face is hotter than
  * the lump for seconds after a stop.
  */
 final class DiscHeat {
-    private static final double COEFFICIENT_AT_REST = 1.3;
-    private static final double COEFFICIENT_PER_TURN_PER_MINUTE = 0.0751;
-
     private final BrakedCar car;
     private final DiscBody disc;
     private final double wheelShare;
@@ -67,10 +61,9 @@ final class DiscHeat {
         return hotterByK * Math.exp(-coolingRatePerS(speedKmh) * seconds);
     }
 
-    /** β of (2) and (3) at a speed, with (4). */
+    /** β of (2) and (3) at a speed. */
     double coolingRatePerS(double speedKmh) {
-        double coefficient = COEFFICIENT_AT_REST + COEFFICIENT_PER_TURN_PER_MINUTE * car.turnsPerMinute(speedKmh);
-        return coefficient * disc.coolingAreaM2() / disc.heatCapacityJPerK();
+        return disc.coolingWPerK(car.turnsPerMinute(speedKmh)) / disc.heatCapacityJPerK();
     }
 
     private double discShare(BurnishStop stop) {

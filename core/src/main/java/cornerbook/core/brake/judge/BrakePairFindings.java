@@ -1,6 +1,10 @@
 package cornerbook.core.brake.judge;
 
 import cornerbook.core.brake.BrakeSpecification;
+import cornerbook.core.brake.burnish.DiscBody;
+import cornerbook.core.brake.drag.AxleDrag;
+import cornerbook.core.brake.drag.Drag;
+import cornerbook.core.brake.drag.DragDrive;
 import cornerbook.core.brake.judge.BrakeSaid.Ground;
 import cornerbook.core.brake.judge.BrakeSaid.Label;
 import cornerbook.core.brake.judge.BrakeSaid.Pair;
@@ -15,8 +19,10 @@ import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
+import cornerbook.core.say.Between;
 import cornerbook.core.say.Listed;
 import cornerbook.core.say.Said;
+import cornerbook.core.tyre.TyreSize;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -24,19 +30,14 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What an axle needs as a pair: pads, and discs, are replaced on both sides together, so that it brakes evenly (common practice, no
  * source); and after a drive its discs are as warm as each other, or one brake drags.
  */
 public final class BrakePairFindings {
-    /**
-     * How far the discs of an axle may differ after a drive, 30 °F, and from where on one brake drags, 100 °F: technicians' training
-     * library on thermal diagnosis of brakes. Which of the two is at fault, the temperatures alone do not tell.
-     */
-    private static final double EVENLY_WARM_C = 30 / 1.8;
-
-    private static final double DRAGS_C = 100 / 1.8;
+    private static final double WAY_KM = 100;
 
     /** New discs and drums bring their pads and shoes with them, which are then not asked for once more. */
     private static final List<Pair> AT_DISCS = List.of(Pair.DISCS, Pair.PADS);
@@ -58,14 +59,29 @@ public final class BrakePairFindings {
         NOT_TOLD
     }
 
-    /** One disc, or drum, of an axle that is warmer than the other; {@code drags} from where on that is no doubt. */
-    public record OneIsHotter(Corner hot, Amount hotAt, Corner cool, Amount coolAt, boolean drags, AtFault atFault)
+    /**
+     * One disc, or drum, of an axle that is warmer than the other.
+     *
+     * @param drags from where on that is no doubt
+     * @param takes what the hotter one takes more where it drags; null where its disc is not known, or where it is not at fault
+     */
+    public record OneIsHotter(
+            Corner hot,
+            Amount hotAt,
+            Corner cool,
+            Amount coolAt,
+            boolean drags,
+            AtFault atFault,
+            @Nullable DragTakes takes)
             implements Said {
         /** Nothing else was read that tells which of the two is at fault. */
         public OneIsHotter(Corner hot, Amount hotAt, Corner cool, Amount coolAt, boolean drags) {
-            this(hot, hotAt, cool, coolAt, drags, AtFault.NOT_TOLD);
+            this(hot, hotAt, cool, coolAt, drags, AtFault.NOT_TOLD, null);
         }
     }
+
+    /** Force that a brake that drags takes, and energy at the wheel over a distance. */
+    public record DragTakes(Between force, Between energy, Amount distance) implements Said {}
 
     enum HeatGround implements Said {
         SAME_AXLE
@@ -176,8 +192,10 @@ public final class BrakePairFindings {
         var cool = read.getFirst();
         var hot = read.getLast();
         double differenceC = hot.value() - cool.value();
-        boolean even = differenceC <= EVENLY_WARM_C;
-        boolean drags = differenceC >= DRAGS_C;
+        var answer = AxleDrag.answer(differenceC);
+        boolean even = answer == AxleDrag.Answer.EVEN;
+        boolean drags = answer == AxleDrag.Answer.DRAGS;
+        var atFault = atFault(at(corners, hot), at(corners, cool));
         return Optional.of(new Finding(
                         new Subject(Subject.Part.BRAKE_PAIR, null, null, null),
                         even ? Verdict.HOLDS : drags ? Verdict.SPENT : Verdict.RUNS_OUT,
@@ -190,16 +208,37 @@ public final class BrakePairFindings {
                                         where(cool),
                                         warm(cool),
                                         drags,
-                                        atFault(at(corners, hot), at(corners, cool))),
+                                        atFault,
+                                        atFault == AtFault.COOL_DOES_TOO_LITTLE
+                                                ? null
+                                                : takes(at(corners, hot), differenceC)),
                         null,
                         null,
-                        Math.clamp(1 - differenceC / DRAGS_C, 0, 1),
+                        Math.clamp(1 - differenceC / AxleDrag.DRAGS_K, 0, 1),
                         read.stream()
                                 .map(each -> new Evidence(where(each), warm(each), Evidence.howRead(each)))
                                 .toList(),
                         HeatGround.SAME_AXLE)
                 .todo(Todo.Action.REPAIR)
                 .beforeLeaving());
+    }
+
+    /** At the usual speed of a drive so long that the discs grew no warmer: a shorter one means more. */
+    private static @Nullable DragTakes takes(BrakeCorner hot, double differenceC) {
+        var brake = hot.brake();
+        var massKg = brake.details().discMassKg();
+        var diameterMm = brake.details().discDiameterMm();
+        var size = TyreSize.find(hot.vehicle().axle(hot.corner().axle()).tyreSize());
+        if (!brake.hasDisc() || massKg == null || diameterMm == null || size.isEmpty()) {
+            return null;
+        }
+        var body = DiscBody.castIron(massKg, diameterMm, brake.discNewMm() >= DiscBody.VENTED_FROM_MM);
+        var drive = new DragDrive(DragDrive.USUAL_SPEED_KMH, null, size.get().rollingCircumferenceMm() / 1000);
+        var drag = Drag.of(body, diameterMm, drive, differenceC);
+        return new DragTakes(
+                new Between(drag.forceN().least(), drag.forceN().most(), "N", 0),
+                new Between(drag.kwhPer100Km().least(), drag.kwhPer100Km().most(), "kWh", 1),
+                Amount.of(WAY_KM, "km"));
     }
 
     private static AtFault atFault(BrakeCorner hot, BrakeCorner cool) {

@@ -37,7 +37,9 @@ public interface TreadSaid extends Said {
         MEAN_OF_GROOVES,
         READ_AGAIN,
         PATTERN_SOURCE,
-        WEAR_NOT_LEARNED
+        WEAR_NOT_LEARNED,
+        AXLE_POINTS_TO,
+        LEFT_AS_IT_IS_AND_SET_RIGHT
     }
 
     record NeverMeasured(SetOf set) implements TreadSaid {}
@@ -113,6 +115,9 @@ public interface TreadSaid extends Said {
     record Across(Said inner, Said centre, Said outer) implements TreadSaid {}
 
     record WearsUnevenly(String tag, Said across) implements TreadSaid {}
+
+    /** How far a tyre still goes as it is, and once what wears it is put right. */
+    record TwoDistances(Amount asItIs, Amount setRight) implements TreadSaid {}
 
     record UnevenBy(TreadPattern.Cause cause) implements TreadSaid {}
 

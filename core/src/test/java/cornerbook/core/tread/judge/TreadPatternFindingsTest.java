@@ -6,17 +6,23 @@ import cornerbook.core.car.Cars;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.SetSpan;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
+import cornerbook.core.say.Said;
+import cornerbook.core.tread.AlignmentSaid;
+import cornerbook.core.tread.AxlePattern;
 import cornerbook.core.tread.CornerContrast;
 import cornerbook.core.tread.TreadPattern;
 import cornerbook.core.tread.judge.SetForecast.GrooveForecast;
 import cornerbook.core.tread.judge.SetForecast.TyreForecast;
+import cornerbook.core.tread.judge.TreadSaid.Label;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -83,8 +89,95 @@ class TreadPatternFindingsTest {
         });
     }
 
+    /** The inner shoulders of both tyres speak for toe out or both cambers, that of one for its own wheel: tread wear in the trade. */
+    @ParameterizedTest
+    @CsvSource({"4.5, BOTH_INNER", "6.4, LEFT_INNER"})
+    void bothTyresOfAnAxleTellToeFromCamber(double rightInnerMm, AxlePattern.Cause cause) {
+        var left = tyre(4.5, 6.3, 6.5);
+        var right = at(Corner.RR, tyre(rightInnerMm, 6.3, 6.5));
+        for (var tyres : List.of(List.of(left, right), List.of(right, left))) {
+            var ofLeft = TreadPatternFindings.of(set(tyres)).stream()
+                    .filter(finding -> finding.subject().corner() == Corner.LR)
+                    .findFirst()
+                    .orElseThrow();
+            assertThat(value(ofLeft, Label.AXLE_POINTS_TO)).isEqualTo(new AlignmentSaid.PointsTo(cause));
+        }
+        assertThat(value(TreadPatternFindings.of(set(left)).getFirst(), Label.AXLE_POINTS_TO))
+                .as("the other tyre was not read")
+                .isNull();
+        assertThat(value(
+                        TreadPatternFindings.of(set(List.of(left, at(Corner.RF, tyre(4.5, 6.3, 6.5)))))
+                                .getFirst(),
+                        Label.AXLE_POINTS_TO))
+                .as("a tyre of the other axle")
+                .isNull();
+    }
+
+    @Test
+    void airIsNoMatterOfTheAlignment() {
+        var finding = TreadPatternFindings.of(set(List.of(tyre(4.5, 6.5, 4.5), at(Corner.RR, tyre(4.5, 6.5, 4.5)))))
+                .getFirst();
+        assertThat(value(finding, Label.AXLE_POINTS_TO)).isNull();
+        assertThat(value(finding, Label.LEFT_AS_IT_IS_AND_SET_RIGHT)).isNull();
+    }
+
+    /** By hand: 0.5 mm are left to 4 mm; at 0.25 mm in 1000 km they go 2000 km, at the 0.10 mm of the others 5000 km. */
+    @Test
+    void aWrongAlignmentCostsDistance() {
+        var tyre = tyre(4.5, 6.3, 6.5);
+        assertThat(value(
+                        TreadPatternFindings.of(set(faster(tyre, 0.25, 0.10))).getFirst(),
+                        Label.LEFT_AS_IT_IS_AND_SET_RIGHT))
+                .isEqualTo(new TreadSaid.TwoDistances(new Amount(2000, "km", 0), new Amount(5000, "km", 0)));
+        assertThat(value(
+                        TreadPatternFindings.of(set(faster(tyre, 0.10, 0.10))).getFirst(),
+                        Label.LEFT_AS_IT_IS_AND_SET_RIGHT))
+                .as("it wears no faster than the others")
+                .isNull();
+        assertThat(value(
+                        TreadPatternFindings.of(set(faster(tyre(3.9, 6.3, 6.5), 0.25, 0.10)))
+                                .getFirst(),
+                        Label.LEFT_AS_IT_IS_AND_SET_RIGHT))
+                .as("nothing is left")
+                .isNull();
+    }
+
+    private static @Nullable Said value(Finding finding, Label what) {
+        return finding.evidence().stream()
+                .filter(evidence -> evidence.what() == what)
+                .map(Evidence::value)
+                .findFirst()
+                .orElse(null);
+    }
+
+    private static TyreForecast at(Corner corner, TyreForecast tyre) {
+        var wheel = Cars.set(SeasonKind.WINTER, "W-").wheels().get(corner.ordinal());
+        return new TyreForecast(wheel, corner, tyre.grooves());
+    }
+
+    /** The inner groove wears at another rate than the others. */
+    private static TyreForecast faster(TyreForecast tyre, double innerRate, double otherRate) {
+        return new TyreForecast(
+                tyre.wheel(),
+                tyre.corner(),
+                tyre.grooves().stream()
+                        .map(groove -> new GrooveForecast(
+                                groove.groove(),
+                                groove.depthMm(),
+                                groove.depthSdMm(),
+                                groove.groove() == Spot.INNER ? innerRate : otherRate,
+                                groove.rateSdMmPer1000Km(),
+                                List.of(),
+                                List.of()))
+                        .toList());
+    }
+
     private static SetForecast set(TyreForecast tyre) {
-        return Cars.forecast(SetSpan.Role.GOING_ON, 0.95, List.of(tyre), List.of());
+        return set(List.of(tyre));
+    }
+
+    private static SetForecast set(List<TyreForecast> tyres) {
+        return Cars.forecast(SetSpan.Role.GOING_ON, 0.95, tyres, List.of());
     }
 
     private static TyreForecast tyre(double... depthsMm) {

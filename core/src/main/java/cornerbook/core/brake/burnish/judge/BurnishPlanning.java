@@ -42,8 +42,6 @@ public record BurnishPlanning(
     private static final double CENTRE_HEIGHT_MM = 550;
     /** Where it is not known. Common practice, no source. */
     private static final double USUAL_WHEELBASE_MM = 2700;
-    /** From this thickness a disc has vanes. Common practice, no source. */
-    private static final double VENTED_FROM_MM = 18;
     /** Driver and fuel. Common practice, no source. */
     private static final double DRIVER_KG = 75;
 
@@ -150,7 +148,7 @@ public record BurnishPlanning(
         var everyday = BurnishTarget.everyday(airC);
         return BurnishDrive.of(
                 car,
-                DiscBody.castIron(discMassKg, diameterMm, brake.discNewMm() >= VENTED_FROM_MM),
+                DiscBody.castIron(discMassKg, diameterMm, brake.discNewMm() >= DiscBody.VENTED_FROM_MM),
                 axle,
                 new BurnishStop(FROM_KMH, TO_KMH, DECELERATION_M_PER_S2, regenerationShare),
                 limitC == null ? everyday : everyday.withLimit(limitC));

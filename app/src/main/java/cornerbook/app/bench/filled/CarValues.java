@@ -1,5 +1,7 @@
-package cornerbook.app.bench;
+package cornerbook.app.bench.filled;
 
+import cornerbook.core.air.PressureWarning;
+import cornerbook.core.brake.burnish.DiscBody;
 import cornerbook.core.brake.burnish.judge.BurnishPlanning;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
@@ -8,6 +10,7 @@ import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.cost.EnergySource;
 import cornerbook.core.lift.CarMass;
 import cornerbook.core.wheelplan.AllWheelLimit;
 import cornerbook.core.why.Step;
@@ -49,8 +52,10 @@ public final class CarValues {
             case "pressure" -> car.pressure(axle);
             case "tyre" -> car.tyre(axle);
             case "battery" -> car.battery();
+            case "cost" -> car.cost();
             case "lift" -> car.lift();
             case "burnish" -> car.burnish(axle);
+            case "drag" -> car.drag();
             default -> throw new IllegalArgumentException("no calculator is called " + question);
         }
         return car.values;
@@ -78,7 +83,7 @@ public final class CarValues {
         putLast("tyre-at", Measure.TYRE_TEMPERATURE);
         putLast("stands-at", Measure.OUTSIDE_TEMPERATURE);
         putKnown("sensor-placard", data.placardPressureKpa(), "kPa");
-        put("learning", PressureSensorGroup.word(history.vehicle().details().pressureWarning()));
+        put("learning", learning(history.vehicle().details().pressureWarning()));
         history.visits().stream()
                 .map(Visit::leftOn)
                 .filter(leftOn -> !leftOn.isEmpty())
@@ -168,6 +173,14 @@ public final class CarValues {
         }
     }
 
+    /** What the car's four tyres carry as it is driven, and what it is driven by where it is a battery car. */
+    private void cost() {
+        putKnown("carried", BurnishPlanning.of(history.vehicle(), 0).drivenMassKg(), "kg");
+        if (history.vehicle().highVoltage()) {
+            put("energy", word(EnergySource.ELECTRICITY));
+        }
+    }
+
     private void burnish(Axle axle) {
         var planning = BurnishPlanning.of(history.vehicle(), 0);
         putKnown("mass", planning.drivenMassKg(), "kg");
@@ -179,6 +192,20 @@ public final class CarValues {
         }
         put("axle", word(axle));
         put("tyre", history.vehicle().axle(axle).tyreSize());
+    }
+
+    /** Data of the discs; how warm they were is typed, as each drive has its own. */
+    private void drag() {
+        var planning = BurnishPlanning.of(history.vehicle(), 0);
+        for (var axle : Axle.values()) {
+            putKnown(word(axle) + "-disc-mass", planning.discMassKg(axle), "kg");
+            putKnown(word(axle) + "-disc-diameter", planning.discDiameterMm(axle), "mm");
+            var brake = history.vehicle().axle(axle).brake();
+            if (brake.hasDisc() && brake.discNewMm() < DiscBody.VENTED_FROM_MM) {
+                put(word(axle) + "-solid", "yes");
+            }
+        }
+        put("tyre", history.vehicle().front().tyreSize());
     }
 
     private void putKnown(String name, @Nullable Double value, String bookUnit) {
@@ -204,6 +231,21 @@ public final class CarValues {
         return history.visits().reversed().stream()
                 .flatMap(visit -> new StandingReadings(visit).all(measure).reversed().stream())
                 .findFirst();
+    }
+
+    /** The word of the choice for a car; empty where it is not known. */
+    private static String learning(PressureWarning warning) {
+        var learning = warning.learning();
+        if (warning.kind() == PressureWarning.Kind.INDIRECT) {
+            return "indirect";
+        }
+        return learning == null
+                ? ""
+                : switch (learning) {
+                    case BY_ITSELF -> "itself";
+                    case BY_TOOL -> "tool";
+                    case BY_DRIVING -> "driving";
+                };
     }
 
     private static String word(Enum<?> constant) {

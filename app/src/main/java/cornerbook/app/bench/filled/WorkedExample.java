@@ -1,5 +1,7 @@
-package cornerbook.app.bench;
+package cornerbook.app.bench.filled;
 
+import cornerbook.app.bench.Ask;
+import cornerbook.app.bench.Question;
 import cornerbook.words.UnitSystem;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
@@ -20,11 +22,15 @@ public final class WorkedExample {
             "torque",
             "torque: 130; count: 5; length: 450; adapter: 60; angle: 0; wrench-from: 40; wrench-to: 200; wrench-offset: 3; thread: M14×1.5; class: 10.9; on-thread: dry; cone: 60; bar: 90; bar-spread: 15; cycles: 1200",
             "tyre",
-            "placard: 225/55R18 98V; other: 235/50R18 101H; size: 225/55R18 98V; rim: 7.5; tin: DOT 1AB C2D EFH 3519; worn: 225/55R18=7 of 8 mm; worn: 225/55R18=5.5 of 8 mm; circumference-limit: 13; hub: 5x114.3 M14x1.5 cone 64.1 ET45 7.5J; wheel: 5x114.3 M14x1.5 cone 66.6 ET40 8J; caliper-gap: 6",
+            "placard: 225/55R18 98V; other: 235/50R18 101H; size: 225/55R18 98V; rim: 7.5; tin: DOT 1AB C2D EFH 3519; worn: 225/55R18=7 of 8 mm; worn: 225/55R18=5.5 of 8 mm; circumference-limit: 13; left-tread: 4.1 6.0 6.3 mm; right-tread: 4.0 6.1 6.2 mm; new-tread: 8; run: 24000; hub: 5x114.3 M14x1.5 cone 64.1 ET45 7.5J; wheel: 5x114.3 M14x1.5 cone 66.6 ET40 8J; caliper-gap: 6",
             "battery",
             "chemistry: agm; temperature: 5; volts: 12.55; rested: 12; rated: 680; standard: en; measured: 560; compare-with: sae; load-volts: 9.9; capacity: 70; standby: 0.06; health: 85",
             "burnish",
-            "mass: 1900; front-share: 68; axle: front; disc-mass: 7.2; disc-diameter: 320; tyre: 225/55R18; air: 5");
+            "mass: 1900; front-share: 68; axle: front; disc-mass: 7.2; disc-diameter: 320; tyre: 225/55R18; air: 5",
+            "cost",
+            "price: 168; rolling: B; wear: 0.13; other-price: 124; other-rolling: D; other-wear: 0.16; end-tread: 1.6; tyres: 4; carried: 2080; energy: electricity; energy-price: 0.35",
+            "drag",
+            "lf: 58; rf: 61; lr: 112; rr: 51; air: 12; speed: 60; minutes: 20; tyre: 225/55R18; front-disc-mass: 7.2; front-disc-diameter: 320; rear-disc-mass: 4.6; rear-disc-diameter: 300; rear-solid: yes");
 
     private WorkedExample() {}
 

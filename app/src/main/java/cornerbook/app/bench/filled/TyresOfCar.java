@@ -1,4 +1,4 @@
-package cornerbook.app.bench;
+package cornerbook.app.bench.filled;
 
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
@@ -8,14 +8,18 @@ import cornerbook.core.car.Visit;
 import cornerbook.core.car.Wheel;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.Side;
+import cornerbook.core.corner.Spot;
 import cornerbook.words.UnitSystem;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** The tyres that a car stands on, for the questions on date and difference. */
 final class TyresOfCar {
@@ -39,6 +43,11 @@ final class TyresOfCar {
                 var tin = wheel.get().tyre().tin();
                 if (meant && tin != null) {
                     values.putIfAbsent("tin", List.of(tin));
+                }
+                if (meant) {
+                    across(history, wheel.get(), system)
+                            .ifPresent(depths -> values.put(
+                                    corner.side() == Side.LEFT ? "left-tread" : "right-tread", List.of(depths)));
                 }
                 if (meant || allFour) {
                     leastMm(history, wheel.get()).ifPresent(leftMm -> worn.add(written(wheel.get(), leftMm, system)));
@@ -67,6 +76,23 @@ final class TyresOfCar {
                 .filter(depths -> !depths.isEmpty())
                 .findFirst()
                 .flatMap(depths -> depths.stream().min(Comparator.naturalOrder()));
+    }
+
+    /** Inner, centre and outer groove at the last visit at which all three were read. */
+    private static Optional<String> across(CarHistory history, Wheel wheel, UnitSystem system) {
+        return history.visits().reversed().stream()
+                .map(visit -> Arrays.stream(Spot.values())
+                        .flatMap(spot -> new StandingReadings(visit)
+                                .all(Measure.TREAD_DEPTH).stream()
+                                        .filter(reading ->
+                                                wheel.tag().equals(reading.wheelTag()) && reading.spot() == spot)
+                                        .limit(1))
+                        .toList())
+                .filter(depths -> depths.size() == Spot.values().length)
+                .findFirst()
+                .map(depths -> depths.stream()
+                        .map(reading -> system.field(reading.value(), "mm"))
+                        .collect(Collectors.joining(" ", "", " " + system.unitOf("mm"))));
     }
 
     private static List<Double> depths(Visit visit, Wheel wheel) {
