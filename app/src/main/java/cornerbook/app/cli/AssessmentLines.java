@@ -71,9 +71,7 @@ final class AssessmentLines {
     private void add(Finding finding) {
         lines.add("");
         var urgency = reader.say(finding.urgency());
-        add(
-                urgency + " ".repeat(indent.length() - urgency.length()),
-                titled(finding));
+        add(urgency + " ".repeat(indent.length() - urgency.length()), titled(finding));
         add(indent, finding.plainWords());
         var todo = finding.todo();
         if (todo != null) {

@@ -20,8 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** What a keyboard dictates stands as cells at their corners, and one tap enters it like what is typed, in a real browser. */
 class BaySpokenBrowserTest {
     /** Keys without a pause, however busy the machine is. */
-    private static final String TYPES_LIKE_A_GAUGE =
-            """
+    private static final String TYPES_LIKE_A_GAUGE = """
             value => {
               const at = document.activeElement;
               for (const key of [...value, "Enter"]) {

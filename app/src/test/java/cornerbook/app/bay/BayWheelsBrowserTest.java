@@ -17,8 +17,7 @@ class BayWheelsBrowserTest {
     private static final List<String> READ = List.of("tag.LF", "dateCode.LF", "sensor.LF");
 
     /** Keys without a pause, however busy the machine is. */
-    private static final String TYPES_LIKE_A_GAUGE =
-            """
+    private static final String TYPES_LIKE_A_GAUGE = """
             value => {
               const at = document.activeElement;
               for (const key of [...value, "Enter"]) {

@@ -50,7 +50,8 @@ class CarSearchTest {
     void aPlateIsFoundHoweverItIsWritten() {
         for (var car : SHOP) {
             var plate = car.vehicle().plate();
-            for (var written : List.of(plate, plate.replace(" ", ""), plate.toLowerCase(Locale.ROOT), plate.replace(" ", "-"))) {
+            for (var written :
+                    List.of(plate, plate.replace(" ", ""), plate.toLowerCase(Locale.ROOT), plate.replace(" ", "-"))) {
                 assertThat(found(written)).as(written).contains(car.vehicle().id());
             }
         }
@@ -65,10 +66,14 @@ class CarSearchTest {
                     assertThat(found(place)).as(place).contains(car.vehicle().id());
                 }
                 for (var wheel : set.wheels()) {
-                    assertThat(found(wheel.tag())).as(wheel.tag()).contains(car.vehicle().id());
+                    assertThat(found(wheel.tag()))
+                            .as(wheel.tag())
+                            .contains(car.vehicle().id());
                     var sensor = wheel.sensorId();
                     if (sensor != null) {
-                        assertThat(found(sensor)).as(sensor).containsExactly(car.vehicle().id());
+                        assertThat(found(sensor))
+                                .as(sensor)
+                                .containsExactly(car.vehicle().id());
                     }
                 }
             }
@@ -90,8 +95,7 @@ class CarSearchTest {
         var car = book.cars().find(SHOP.getFirst().vehicle().id()).orElseThrow();
         var renamed = new Customer(car.customer().id(), "Odette Brindamour", "+1 819 555 0188", null, null);
         long revision = book.cars().findRevision(car.vehicle().id()).orElseThrow();
-        book.cars()
-                .change(new CarHistory(car.vehicle(), renamed, car.sets(), car.visits()), revision, TODAY);
+        book.cars().change(new CarHistory(car.vehicle(), renamed, car.sets(), car.visits()), revision, TODAY);
         assertThat(found("brindamour")).containsExactly(car.vehicle().id());
         assertThat(found("elodie")).isEmpty();
     }

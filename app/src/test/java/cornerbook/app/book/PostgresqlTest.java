@@ -71,7 +71,8 @@ class PostgresqlTest {
             assertThat(book.cars().listHistories()).containsExactlyInAnyOrderElementsOf(SHOP);
             assertThat(book.cars().list()).isEqualTo(file.cars().list());
             for (var query : List.of("", "ostrel", "QX-8476", "819 555")) {
-                assertThat(book.search().find(query, 0, 5)).isEqualTo(file.search().find(query, 0, 5));
+                assertThat(book.search().find(query, 0, 5))
+                        .isEqualTo(file.search().find(query, 0, 5));
             }
             assertThat(book.visits().list(LocalDate.of(2026, 11, 25)))
                     .isEqualTo(file.visits().list(LocalDate.of(2026, 11, 25)));

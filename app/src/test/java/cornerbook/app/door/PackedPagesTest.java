@@ -20,7 +20,8 @@ import org.junit.jupiter.api.io.TempDir;
 class PackedPagesTest {
     @Test
     void aPageIsTheSamePackedAndPlain(@TempDir Path folder) throws Exception {
-        try (var shop = new ServedShop(folder, DemoShop.histories(LocalDate.of(2026, 11, 25)).subList(0, 1));
+        try (var shop = new ServedShop(
+                        folder, DemoShop.histories(LocalDate.of(2026, 11, 25)).subList(0, 1));
                 var client = HttpClient.newHttpClient()) {
             var plain = get(client, shop, "identity");
             var packed = get(client, shop, "gzip, deflate, br");

@@ -99,8 +99,7 @@ public final class Release {
 
     /** The point that a reading outside its limit opens, by the key that it has when it is judged; empty where it keeps no car. */
     public static Optional<OpenPoint> unsafe(ReadingLimit limit) {
-        return Optional.of(OpenPoint.unsafe(limit.subject(), limit.sentence()))
-                .filter(point -> limit.isBinding());
+        return Optional.of(OpenPoint.unsafe(limit.subject(), limit.sentence())).filter(point -> limit.isBinding());
     }
 
     private static boolean keepsFromLeaving(Finding finding) {

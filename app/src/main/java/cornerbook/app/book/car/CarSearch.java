@@ -92,8 +92,7 @@ public final class CarSearch {
                 "insert into car_words (vehicle_id, revision, customer, words) values (?, ?, ?, ?) on conflict (vehicle_id) do update set revision = excluded.revision, customer = excluded.customer, words = excluded.words");
         for (var car : stale) {
             var written = new ArrayList<>(List.of(car.ofCar(), car.customer()));
-            handle
-                    .select(
+            handle.select(
                             "select wheel.tag, wheel.tyre_size, wheel.tin, wheel.sensor_id, wheel_set.store_place from wheel join wheel_set on wheel_set.vehicle_id = wheel.vehicle_id and wheel_set.id = wheel.set_id where wheel.vehicle_id = ?",
                             car.id())
                     .mapToMap(String.class)

@@ -102,7 +102,8 @@ public final class RetorqueLedger {
 
     /** Those that are due or will be, soonest first. */
     public List<OpenRetorque> listOpen() {
-        return store.read(handle -> handle.select("""
+        return store.read(
+                handle -> handle.select("""
                         select retorque.visit_id, retorque.due_odometer_km, retorque.due_date,
                             vehicle.name, vehicle.plate, vehicle.fastener_torque_nm,
                             customer.name as customer_name, customer.phone,

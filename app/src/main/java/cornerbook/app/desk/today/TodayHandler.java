@@ -81,10 +81,7 @@ public final class TodayHandler {
                             typed.identity("id"),
                             visitId,
                             answer,
-                            Caller.current()
-                                    .tablet()
-                                    .map(TabletAtWork::person)
-                                    .orElse(""),
+                            Caller.current().tablet().map(TabletAtWork::person).orElse(""),
                             desk.now());
         } catch (BookException e) {
             throw new PageException(409, e.said());

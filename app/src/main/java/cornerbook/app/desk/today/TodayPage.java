@@ -17,12 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param dust of the week of the day shown
  */
 public record TodayPage(
-        LocalDate today,
-        LocalDate date,
-        List<VisitSummary> visits,
-        List<Again> retorques,
-        Cars cars,
-        BrakeDust dust) {
+        LocalDate today, LocalDate date, List<VisitSummary> visits, List<Again> retorques, Cars cars, BrakeDust dust) {
     public TodayPage {
         visits = List.copyOf(visits);
         retorques = List.copyOf(retorques);

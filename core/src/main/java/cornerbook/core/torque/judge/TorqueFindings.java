@@ -125,8 +125,7 @@ public final class TorqueFindings {
                 .todo(Todo.Action.TORQUE_AGAIN)
                 .beforeLeaving();
         return verdict == Verdict.HOLDS && Math.abs(share - 1) > WRENCH_SHARE
-                ? finding.todo(
-                        Todo.Action.TORQUE_AGAIN, share < 1 ? Todo.When.NOW : Todo.When.AT_RETORQUE)
+                ? finding.todo(Todo.Action.TORQUE_AGAIN, share < 1 ? Todo.When.NOW : Todo.When.AT_RETORQUE)
                 : finding;
     }
 

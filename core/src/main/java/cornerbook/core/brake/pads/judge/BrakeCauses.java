@@ -31,8 +31,8 @@ final class BrakeCauses {
     private static final double PERCENT = 100;
 
     /** Guides and pins are freed and lubricated; these are repaired or replaced. */
-    private static final Set<BrakeCause> REPAIRED = EnumSet.of(
-            BrakeCause.PISTON_SEIZED, BrakeCause.HOSE_RESTRICTED, BrakeCause.PARKING_BRAKE_DRAGGING);
+    private static final Set<BrakeCause> REPAIRED =
+            EnumSet.of(BrakeCause.PISTON_SEIZED, BrakeCause.HOSE_RESTRICTED, BrakeCause.PARKING_BRAKE_DRAGGING);
 
     /** What is read of a part once it was freed, the first that is there: pads that move freely say so of the pins, too. */
     private static final Map<BrakeCause, List<Measure>> AFTER_SERVICE = Map.of(
@@ -46,8 +46,7 @@ final class BrakeCauses {
     private final List<BrakeSign> signs;
     private final List<BrakeCause> found;
 
-    private BrakeCauses(
-            BrakeCorner at, BrakeDiagnosis diagnosis, List<BrakeSign> signs, List<BrakeCause> found) {
+    private BrakeCauses(BrakeCorner at, BrakeDiagnosis diagnosis, List<BrakeSign> signs, List<BrakeCause> found) {
         this.at = at;
         this.diagnosis = diagnosis;
         this.signs = signs;
@@ -143,11 +142,12 @@ final class BrakeCauses {
     /** Whether each part that was found at fault moves freely since it was serviced at this visit. */
     boolean arePutRight() {
         return !found.isEmpty()
-                && found.stream().allMatch(cause -> AFTER_SERVICE.getOrDefault(cause, List.of()).stream()
-                        .flatMap(after -> at.read(after).stream())
-                        .findFirst()
-                        .filter(after -> Math.round(after.value()) == 0)
-                        .isPresent());
+                && found.stream()
+                        .allMatch(cause -> AFTER_SERVICE.getOrDefault(cause, List.of()).stream()
+                                .flatMap(after -> at.read(after).stream())
+                                .findFirst()
+                                .filter(after -> Math.round(after.value()) == 0)
+                                .isPresent());
     }
 
     /** Whether a part was found at fault that no cleaning frees. */

@@ -321,9 +321,7 @@ public final class PadFindings {
                                 ? Todo.Action.MEASURE_AGAIN
                                 : byThickness || below || verdict != Verdict.RUNS_OUT
                                         ? Todo.Action.REPLACE_PAIR
-                                        : causes.asksForRepair()
-                                                ? Todo.Action.REPAIR
-                                                : Todo.Action.SERVICE_BRAKE);
+                                        : causes.asksForRepair() ? Todo.Action.REPAIR : Todo.Action.SERVICE_BRAKE);
         if (below) {
             return finding.beforeLeaving();
         }
