@@ -55,10 +55,7 @@ public final class SeizingFindings {
         var curve = SeizingCurve.of(given);
         var exposure = curve.exposure();
         var seen = curve.seen();
-        // Without a book the hazard is this car's own and has what its pads did before in it.
-        List<CensoredTime> ended = knowledge.seizing() == null
-                ? List.of()
-                : clocks.stream().flatMap(clock -> clock.ended().stream()).toList();
+        var ended = clocks.stream().flatMap(clock -> clock.ended().stream()).toList();
         var pads = new PadsTogether(curve.hazard(), exposure, running, ended, date, risk.value());
         double chance = pads.chance(nextVisit, PadsTogether.MIDDLE);
         var horizon = pads.horizon();
