@@ -110,7 +110,8 @@ final class ForecastScores {
                         .kmPerDay(given.visit(), given.nextVisit())
                         .ifPresent(km -> {
                             var next = given.runs().next(set.season());
-                            distances.add(Math.abs(km - next.meanKm()) <= BAND_Z * next.sdKm());
+                            double off = Math.log(Math.max(Double.MIN_NORMAL, km)) - next.logMean();
+                            distances.add(Math.abs(off) <= BAND_Z * Math.sqrt(next.logVariance()));
                         }));
     }
 

@@ -32,8 +32,7 @@ public final class Learner {
     public static Knowledge learn(List<CarHistory> cars, LocalDate today) {
         var wear = new ArrayList<WearHistory>();
         var seasons = new EnumMap<SeasonKind, List<List<Double>>>(SeasonKind.class);
-        var pads = new ArrayList<PadHistory>();
-        int carsWithPads = 0;
+        var pads = new ArrayList<List<PadHistory>>();
         for (var car : cars) {
             // What wears a car whose driven axle nobody has told says nothing of another's.
             if (car.visits().isEmpty() || car.vehicle().drive() == null) {
@@ -48,8 +47,9 @@ public final class Learner {
                     car.vehicle(),
                     car.visits(),
                     runs.next(SeasonKind.ALL_SEASON).meanKm());
-            pads.addAll(ofCar);
-            carsWithPads += ofCar.isEmpty() ? 0 : 1;
+            if (!ofCar.isEmpty()) {
+                pads.add(ofCar);
+            }
             for (var season : SeasonKind.values()) {
                 seasons.computeIfAbsent(season, key -> new ArrayList<>()).add(runs.seasonsOfKind(season));
             }
@@ -67,6 +67,9 @@ public final class Learner {
                 distances,
                 pads.isEmpty()
                         ? null
-                        : new LearnedSeizing(SeizingHazard.learn(pads).fit(), carsWithPads, pads.size()));
+                        : new LearnedSeizing(
+                                SeizingHazard.learnFrom(pads).fit(),
+                                pads.size(),
+                                pads.stream().mapToInt(List::size).sum()));
     }
 }

@@ -3,11 +3,12 @@ package cornerbook.core.season;
 import java.util.List;
 
 /**
- * Distance per day in the season to come, from the seasons that the car has run. Each season's average is taken as κ +
- * e, e ~ N(0, τ²), with κ ~ N(κ0, s²); the next season's average is then Gaussian with
+ * Distance per day in the season to come, from the seasons that the car has run. Distances are products of many things and
+ * never below nothing, so they are taken by their logarithms: each season's average is e^(κ + e), e ~ N(0, τ²), with κ ~
+ * N(κ0, s²); the next season's is then log-normal with
  *
  * <pre>
- *   mean = (κ0/s² + Σ x_i/τ²) / (1/s² + n/τ²),   variance = 1/(1/s² + n/τ²) + τ²
+ *   mean of the logarithm = (κ0/s² + Σ log x_i/τ²) / (1/s² + n/τ²),   variance = 1/(1/s² + n/τ²) + τ²
  * </pre>
  *
  * (conjugate normal model), κ0, s and τ as a {@link DistancePrior} has them.
@@ -21,14 +22,12 @@ public final class DistanceHistory {
      * @param seasonsKmPerDay average of each past season of this kind; empty when the car is new to the book
      */
     public static DistancePerDay next(List<Double> seasonsKmPerDay, DistancePrior prior) {
-        double carVariance = prior.carSdKm() * prior.carSdKm();
-        double seasonVariance = prior.seasonSdKm() * prior.seasonSdKm();
-        double precision = 1 / carVariance;
-        double weighted = prior.meanKm() * precision;
+        double precision = 1 / prior.logCarVariance();
+        double weighted = prior.logMean() * precision;
         for (double season : seasonsKmPerDay) {
-            precision += 1 / seasonVariance;
-            weighted += season / seasonVariance;
+            precision += 1 / prior.logSeasonVariance();
+            weighted += DistancePrior.logarithm(season) / prior.logSeasonVariance();
         }
-        return new DistancePerDay(weighted / precision, Math.sqrt(1 / precision + seasonVariance));
+        return DistancePerDay.logNormal(weighted / precision, 1 / precision + prior.logSeasonVariance());
     }
 }

@@ -6,7 +6,7 @@ import java.util.List;
 
 /**
  * How far cars run per day, before this car's own seasons are looked at: the mean over cars, how cars differ, and how the
- * seasons of one car differ.
+ * seasons of a car that runs the mean differ. Both differ in proportion to the distance: their logarithms are normal.
  *
  * @param carSdKm standard deviation between cars
  * @param seasonSdKm standard deviation between seasons of one car
@@ -18,6 +18,8 @@ public record DistancePrior(double meanKm, double carSdKm, double seasonSdKm, in
 
     private static final int MOST_ROUNDS = 2000;
     private static final double PRECISE = 1e-10;
+    /** A season in which the car hardly ran counts as one of this: it says little of the next. Common practice, no source. */
+    private static final double LEAST_KM = 5;
 
     public DistancePrior {
         if (!(meanKm >= 0 && meanKm <= 2000 && carSdKm > 0 && seasonSdKm > 0 && cars >= 0)) {
@@ -25,6 +27,31 @@ public record DistancePrior(double meanKm, double carSdKm, double seasonSdKm, in
                     "distance prior is %s km per day, %s, %s, of %s cars, expected 0 to 2000, spreads above 0"
                             .formatted(meanKm, carSdKm, seasonSdKm, cars));
         }
+    }
+
+    /** Variance of the logarithm between cars. */
+    double logCarVariance() {
+        return logVariance(carSdKm, meanKm);
+    }
+
+    /** Variance of the logarithm between seasons of one car. */
+    double logSeasonVariance() {
+        return logVariance(seasonSdKm, meanKm);
+    }
+
+    /** Mean of the logarithm over cars and seasons, such that {@link #meanKm} is the mean of km. */
+    double logMean() {
+        return Math.log(meanKm) - (logCarVariance() + logSeasonVariance()) / 2;
+    }
+
+    /** Of a season's average. */
+    static double logarithm(double kmPerDay) {
+        return Math.log(Math.max(LEAST_KM, kmPerDay));
+    }
+
+    private static double logVariance(double sdKm, double meanKm) {
+        double relative = sdKm / meanKm;
+        return Math.log1p(relative * relative);
     }
 
     /**
@@ -39,20 +66,20 @@ public record DistancePrior(double meanKm, double carSdKm, double seasonSdKm, in
         var cars = new ArrayList<double[]>();
         for (var seasons : seasonsByCar) {
             if (!seasons.isEmpty()) {
-                cars.add(seasons.stream().mapToDouble(Double::doubleValue).toArray());
+                cars.add(seasons.stream().mapToDouble(DistancePrior::logarithm).toArray());
             }
         }
         if (cars.isEmpty()) {
             return DEFAULT;
         }
         int seasons = cars.stream().mapToInt(car -> car.length).sum();
-        double mean = DEFAULT.meanKm;
-        double carVariance = DEFAULT.carSdKm * DEFAULT.carSdKm;
-        double seasonVariance = DEFAULT.seasonSdKm * DEFAULT.seasonSdKm;
+        double mean = DEFAULT.logMean();
+        double carVariance = DEFAULT.logCarVariance();
+        double seasonVariance = DEFAULT.logSeasonVariance();
         for (int round = 0; round < MOST_ROUNDS; round++) {
-            double means = defaultAsCars * DEFAULT.meanKm;
+            double means = 0;
             double squares = 0;
-            double residuals = defaultAsCars * DEFAULT.seasonSdKm * DEFAULT.seasonSdKm;
+            double residuals = 0;
             for (var car : cars) {
                 double variance = 1 / (1 / carVariance + car.length / seasonVariance);
                 double own = variance * (mean / carVariance + Arrays.stream(car).sum() / seasonVariance);
@@ -62,15 +89,15 @@ public record DistancePrior(double meanKm, double carSdKm, double seasonSdKm, in
                     residuals += variance + (season - own) * (season - own);
                 }
             }
-            double nextMean = means / (defaultAsCars + cars.size());
-            double ofCars = squares
-                    - 2 * nextMean * (means - defaultAsCars * DEFAULT.meanKm)
-                    + cars.size() * nextMean * nextMean;
-            double ofDefault = defaultAsCars
-                    * (DEFAULT.carSdKm * DEFAULT.carSdKm + (DEFAULT.meanKm - nextMean) * (DEFAULT.meanKm - nextMean));
-            double nextCarVariance = (ofCars + ofDefault) / (defaultAsCars + cars.size());
-            double nextSeasonVariance = residuals / (defaultAsCars + seasons);
-            boolean settled = Math.abs(nextMean - mean) < PRECISE * mean
+            double all = defaultAsCars + cars.size();
+            double nextMean = (defaultAsCars * DEFAULT.logMean() + means) / all;
+            double ofCars = squares - 2 * nextMean * means + cars.size() * nextMean * nextMean;
+            double off = DEFAULT.logMean() - nextMean;
+            double ofDefault = defaultAsCars * (DEFAULT.logCarVariance() + off * off);
+            double nextCarVariance = (ofCars + ofDefault) / all;
+            double nextSeasonVariance =
+                    (residuals + defaultAsCars * DEFAULT.logSeasonVariance()) / (defaultAsCars + seasons);
+            boolean settled = Math.abs(nextMean - mean) < PRECISE
                     && Math.abs(nextCarVariance - carVariance) < PRECISE * carVariance
                     && Math.abs(nextSeasonVariance - seasonVariance) < PRECISE * seasonVariance;
             mean = nextMean;
@@ -80,6 +107,11 @@ public record DistancePrior(double meanKm, double carSdKm, double seasonSdKm, in
                 break;
             }
         }
-        return new DistancePrior(mean, Math.sqrt(carVariance), Math.sqrt(seasonVariance), cars.size());
+        double meanKm = Math.exp(mean + (carVariance + seasonVariance) / 2);
+        return new DistancePrior(
+                meanKm,
+                meanKm * Math.sqrt(Math.expm1(carVariance)),
+                meanKm * Math.sqrt(Math.expm1(seasonVariance)),
+                cars.size());
     }
 }

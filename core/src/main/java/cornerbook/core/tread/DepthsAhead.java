@@ -17,6 +17,9 @@ final class DepthsAhead {
     /** What a car runs in one season; common practice, no source. */
     private static final double SEASON_THOUSAND_KM = 7;
 
+    /** Of a variance: what rounding leaves of nothing. */
+    private static final double LEAST_SHARE = 1e-6;
+
     private static final int GROOVES = Spot.values().length;
 
     private final int size;
@@ -28,6 +31,12 @@ final class DepthsAhead {
     private final double[] depthRate;
     private final double[] rateRate;
     private final double seasonVariance;
+    private final double[] seasonShare;
+    private final double factorMean;
+    private final double factorVariance;
+    // Covariances of the car's factor with D and with r.
+    private final double[] factorDepth;
+    private final double[] factorRate;
 
     DepthsAhead(WearPosterior posterior, List<Placement> placements) {
         size = placements.size() * GROOVES;
@@ -37,6 +46,7 @@ final class DepthsAhead {
         depthDepth = new double[size * size];
         depthRate = new double[size * size];
         rateRate = new double[size * size];
+        seasonShare = new double[size];
         seasonVariance = Math.pow(posterior.parameters().of(WearParameter.SEASON_SD), 2);
         var gaussian = posterior.gaussian();
         int unknowns = posterior.design().unknowns();
@@ -50,6 +60,18 @@ final class DepthsAhead {
             rates[i] = posterior.rateAt(groove, placement.corner());
             meanDepth[i] = posterior.stated(placement.tyre()) + gaussian.mean(weights[i]);
             meanRate[i] = gaussian.mean(rates[i]);
+            seasonShare[i] = posterior.design().seasonShare(placement.corner());
+        }
+        factorMean = posterior.car().mean(gaussian);
+        var withFactor = posterior.car().covariances(gaussian);
+        factorVariance = posterior.car().variance(withFactor);
+        factorDepth = new double[size];
+        factorRate = new double[size];
+        for (int i = 0; i < size; i++) {
+            for (int k = 0; k < unknowns; k++) {
+                factorDepth[i] += weights[i][k] * withFactor[k];
+            }
+            factorRate[i] = withFactor[rates[i]];
         }
         for (int i = 0; i < size; i++) {
             var withDepth = new double[unknowns];
@@ -98,54 +120,125 @@ final class DepthsAhead {
         return thousandKm;
     }
 
-    /** Least margin of a groove over its standard deviation after k thousand km. */
-    double weakest(double k, double[] limits) {
-        double weakest = Double.POSITIVE_INFINITY;
+    /** Variance of the logarithm of the car's factor. */
+    double logFactorVariance() {
+        return Math.log1p(factorVariance / (factorMean * factorMean));
+    }
+
+    /** Mean of that logarithm. */
+    double logFactorMean() {
+        return Math.log(factorMean) - logFactorVariance() / 2;
+    }
+
+    /** Probability that every groove is at or above its limit now. */
+    double probabilityAboveNow(double[] limits) {
+        var mean = new double[size];
         for (int i = 0; i < size; i++) {
-            double marginMm = meanDepth[i] - k * meanRate[i] - limits[i];
-            weakest = Math.min(weakest, marginMm / Math.sqrt(covarianceAt(i, i, k)));
+            mean[i] = meanDepth[i] - limits[i];
         }
-        return weakest;
+        return JointProbability.allAbove(mean, depthDepth);
     }
 
-    /** Probability that every groove is at or above its limit after k thousand km. */
-    double probabilityAbove(double k, double[] limits) {
-        var margins = margins(k, limits);
-        return JointProbability.allAbove(margins.means(), margins.covariances());
-    }
+    /**
+     * The grooves after some distance, given its product with the car's factor: with F the factor and δ its logarithm's
+     * deviation, K = W/F, a groove's margin is
+     *
+     * <pre>  D + c (F − E F)/V − K α − W γ − limit,   γ = Cov(F, r)/V,   α = r − γ E F,   c = Cov(F, D)         (1)</pre>
+     *
+     * straight in δ: its mean at the means of F and K, its slope cF/V + Kα.
+     */
+    final class After {
+        private final double k;
+        private final double[] mean = new double[size];
+        private final double[] withFactor = new double[size];
+        /** Slope of the margin in δ. */
+        private final double[] along = new double[size];
 
-    /** The same, many times faster and to about 0.05. */
-    double roughlyAbove(double k, double[] limits) {
-        var margins = margins(k, limits);
-        return JointProbability.roughlyAllAbove(margins.means(), margins.covariances());
-    }
+        private final double logVariance;
 
-    /** How far the grooves that may fail lie above their limits. */
-    private GaussianPosterior margins(double k, double[] limits) {
-        var at = new int[size];
-        int together = 0;
-        for (int i = 0; i < size; i++) {
-            double margin = meanDepth[i] - k * meanRate[i] - limits[i];
-            if (!(margin > 0 && margin * margin > CERTAIN * CERTAIN * covarianceAt(i, i, k))) {
-                at[together++] = i;
+        /**
+         * Equation (1).
+         *
+         * @param k median distance, thousand km
+         * @param factor the car's median factor
+         * @param logVariance of the factor's logarithm while the product of both stays the same
+         */
+        After(double k, double factor, double logVariance, double[] limits) {
+            this.k = k * Math.exp(logVariance / 2);
+            this.logVariance = logVariance;
+            double meanFactor = factor * Math.exp(logVariance / 2);
+            for (int i = 0; i < size; i++) {
+                withFactor[i] = factorDepth[i] - this.k * factorRate[i];
+                double ofFactor = factorDepth[i] / factorVariance;
+                double rateOfFactor = factorRate[i] / factorVariance;
+                double rateApart = meanRate[i] - factorMean * rateOfFactor;
+                mean[i] = meanDepth[i]
+                        + (meanFactor - factorMean) * ofFactor
+                        - k * factor * rateOfFactor
+                        - this.k * rateApart
+                        - limits[i];
+                along[i] = meanFactor * ofFactor + this.k * rateApart;
             }
         }
-        var mean = new double[together];
-        var covariance = new double[together * together];
-        for (int a = 0; a < together; a++) {
-            mean[a] = meanDepth[at[a]] - k * meanRate[at[a]] - limits[at[a]];
-            for (int b = 0; b <= a; b++) {
-                covariance[a * together + b] = covarianceAt(at[a], at[b], k);
-                covariance[b * together + a] = covariance[a * together + b];
-            }
+
+        private double covariance(int i, int j) {
+            return covarianceAt(i, j, k)
+                    - withFactor[i] * withFactor[j] / factorVariance
+                    + logVariance * along[i] * along[j];
         }
-        return new GaussianPosterior(mean, covariance);
+
+        private double variance(int i) {
+            return Math.max(LEAST_SHARE * depthDepth[i * size + i], covariance(i, i));
+        }
+
+        /** Least margin of a groove over its standard deviation. */
+        double weakest() {
+            double weakest = Double.POSITIVE_INFINITY;
+            for (int i = 0; i < size; i++) {
+                weakest = Math.min(weakest, mean[i] / Math.sqrt(variance(i)));
+            }
+            return weakest;
+        }
+
+        /** Probability that every groove is at or above its limit. */
+        double allAbove() {
+            var margins = margins();
+            return JointProbability.allAbove(margins.means(), margins.covariances());
+        }
+
+        /** The same, many times faster and to about 0.05. */
+        double roughlyAllAbove() {
+            var margins = margins();
+            return JointProbability.roughlyAllAbove(margins.means(), margins.covariances());
+        }
+
+        /** How far the grooves that may fail lie above their limits. */
+        private GaussianPosterior margins() {
+            var at = new int[size];
+            int together = 0;
+            for (int i = 0; i < size; i++) {
+                if (!(mean[i] > 0 && mean[i] * mean[i] > CERTAIN * CERTAIN * variance(i))) {
+                    at[together++] = i;
+                }
+            }
+            var means = new double[together];
+            var covariances = new double[together * together];
+            for (int a = 0; a < together; a++) {
+                means[a] = mean[at[a]];
+                covariances[a * together + a] = variance(at[a]);
+                for (int b = 0; b < a; b++) {
+                    covariances[a * together + b] = covariance(at[a], at[b]);
+                    covariances[b * together + a] = covariances[a * together + b];
+                }
+            }
+            return new GaussianPosterior(means, covariances);
+        }
     }
 
     private double covarianceAt(int i, int j, double k) {
         return depthDepth[i * size + j]
                 - k * depthRate[i * size + j]
                 + k * k * rateRate[i * size + j]
-                + seasonVariance * k * Math.min(k, SEASON_THOUSAND_KM);
+                + seasonVariance * seasonShare[i] * seasonShare[j] * k * Math.min(k, SEASON_THOUSAND_KM);
     }
 }

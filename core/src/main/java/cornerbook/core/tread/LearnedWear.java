@@ -1,6 +1,8 @@
 package cornerbook.core.tread;
 
+import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * What a book's readings say about wear.
@@ -14,5 +16,12 @@ public record LearnedWear(
         WearParameters parameters, Map<WearParameter, Double> standardErrors, int cars, int readings) {
     public LearnedWear {
         standardErrors = Map.copyOf(standardErrors);
+    }
+
+    /** The same with a parameter as surely known as in another. */
+    LearnedWear withErrorOf(WearParameter parameter, LearnedWear other) {
+        var errors = new EnumMap<>(standardErrors);
+        errors.put(parameter, Objects.requireNonNull(other.standardErrors.get(parameter)));
+        return new LearnedWear(parameters, errors, cars, readings);
     }
 }

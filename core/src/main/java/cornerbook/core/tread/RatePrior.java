@@ -53,6 +53,25 @@ final class RatePrior {
         return Corner.values()[rate % CORNERS].axle();
     }
 
+    /** Mean of a rate, mm per 1000 km. */
+    double mean(int rate) {
+        return means[rate];
+    }
+
+    /** ω_u². */
+    double carVariance() {
+        return car;
+    }
+
+    /** How much a rate, relative to its mean, weighs in what all rates together say of the car. */
+    double shareOfCar(int rate) {
+        double sum = 0;
+        for (int j = 0; j < RATES; j++) {
+            sum += inverse[rate * RATES + j];
+        }
+        return car * sum;
+    }
+
     double precision(int rate, int other) {
         return inverse[rate * RATES + other] / (means[rate] * means[other]);
     }

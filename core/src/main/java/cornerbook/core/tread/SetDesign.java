@@ -1,5 +1,6 @@
 package cornerbook.core.tread;
 
+import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,6 +19,7 @@ final class SetDesign {
 
     private final List<NewDepth> newDepths;
     private final List<Integer> seasons;
+    private final double[] seasonShares = new double[RatePrior.CORNERS];
     private final List<Occasion> occasions;
     private final double[] gram;
     private final double[] depthCross;
@@ -59,10 +61,14 @@ final class SetDesign {
     /**
      * Sums up readings.
      *
+     * @param proportions whose mean rates say how what a season adds is spread over the corners
      * @throws IllegalArgumentException when a reading names a tyre that is not there
      */
-    SetDesign(List<NewDepth> newDepths, List<TreadReading> readings) {
+    SetDesign(List<NewDepth> newDepths, List<TreadReading> readings, WearParameters proportions) {
         this.newDepths = List.copyOf(newDepths);
+        for (var corner : Corner.values()) {
+            seasonShares[corner.ordinal()] = proportions.share(corner.axle());
+        }
         seasons = readings.stream()
                 .flatMap(reading -> reading.run().legs().stream())
                 .map(CornerDistances.Leg::season)
@@ -121,7 +127,7 @@ final class SetDesign {
             weights[firstRate() + RatePrior.place(groove, leg.corner())] -= leg.thousandKm();
             int season = seasons.indexOf(leg.season());
             if (season >= 0) {
-                weights[firstSeason() + season] -= leg.thousandKm();
+                weights[firstSeason() + season] -= seasonShare(leg.corner()) * leg.thousandKm();
             }
         }
     }
@@ -134,10 +140,19 @@ final class SetDesign {
                 continue;
             }
             for (var beside : other.legs()) {
-                sum += leg.season() == beside.season() ? leg.thousandKm() * beside.thousandKm() : 0;
+                sum += leg.season() == beside.season() ? inSeason(leg) * inSeason(beside) : 0;
             }
         }
         return sum;
+    }
+
+    private double inSeason(CornerDistances.Leg leg) {
+        return seasonShare(leg.corner()) * leg.thousandKm();
+    }
+
+    /** What a season adds at a corner against what it adds on average. */
+    double seasonShare(Corner corner) {
+        return seasonShares[corner.ordinal()];
     }
 
     List<NewDepth> newDepths() {

@@ -21,8 +21,8 @@ final class SetLikelihood {
 
     private final SetDesign design;
 
-    SetLikelihood(WearHistory history) {
-        design = new SetDesign(history.newDepths(), history.readings());
+    SetLikelihood(WearHistory history, WearParameters proportions) {
+        design = new SetDesign(history.newDepths(), history.readings(), proportions);
     }
 
     /** Equation (1); adds (2) to {@code slope}, by {@link WearParameter}. */

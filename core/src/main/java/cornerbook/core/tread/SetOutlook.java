@@ -10,14 +10,17 @@ import java.util.OptionalDouble;
 
 /**
  * How a set will wear from now on, each tyre at its corner: effective depth ({@link TreadScale}) after K thousand km is
- * D − K · r, with D and r jointly Gaussian. The probability that every groove of every tyre is at or above a limit after
- * some days is
+ * D − K · r. Distance K and the car's factor F ({@link CarFactor}) are log-normal, so that their product W is as well; given
+ * F depths and rates are jointly Gaussian. The probability that every groove of every tyre is at or above a limit after some
+ * days is
  *
- * <pre>  P = ∫ φ(x) P(D_i − K(x) r_i ≥ ψ_i(limit) for every groove i) dx,   K(x) = max(0, mean + x · s.d.)    (1)</pre>
+ * <pre>
+ *   P = ∫ φ(x) P(D_i − K r_i ≥ ψ_i(limit) for every groove i | W(x)) dx,   log W(x) = mean + x · s.d.    (1)
+ *   log F | W ~ N(E log F + β x s.d., ρ²),   K = W/F,   β = V(log F)/V(log W),   ρ² = β V(log K)         (2)
+ * </pre>
  *
- * over the distance, which is Gaussian and cut off at 0 km. A Gauss–Legendre rule takes the stretch on which the set goes
- * from holding to failing; before it the set holds. Given the distance all grooves of all tyres are taken together by
- * {@link DepthsAhead}. Error of P below 0.003, as tests against a fine grid and sampling show.
+ * A Gauss–Legendre rule takes the stretch on which the set goes from holding to failing; before it the set holds. Given W
+ * all grooves of all tyres are taken together by {@link DepthsAhead}. Error of P below 0.003, as tests against sampling show.
  */
 public final class SetOutlook {
     // Abramowitz and Stegun, table 25.10, n = 5: nodes for exp(−x²), here scaled to the standard normal.
@@ -27,7 +30,7 @@ public final class SetOutlook {
         0.393619323152241 / Math.sqrt(Math.PI),
         0.019953242059046 / Math.sqrt(Math.PI)
     };
-    /** The distance is integrated over this many standard deviations each side; what lies beyond weighs 3e-4. */
+    /** log W is integrated over this many standard deviations each side; what lies beyond weighs 3e-4. */
     private static final double REACH = 3.6;
 
     /** The set holds for all but certain while its weakest groove is so many standard deviations above the limit ... */
@@ -68,24 +71,65 @@ public final class SetOutlook {
     }
 
     private double probabilityHolds(double days, DistancePerDay distance, double[] limits) {
-        double meanThousandKm = distance.meanKm() * days / THOUSAND;
-        double sdThousandKm = distance.sdKm() * days / THOUSAND;
-        if (sdThousandKm <= 0) {
-            return ahead.probabilityAbove(meanThousandKm, limits);
+        if (days * distance.meanKm() <= 0) {
+            return ahead.probabilityAboveNow(limits);
         }
-        double least = Math.max(0, meanThousandKm - REACH * sdThousandKm);
-        double most = meanThousandKm + REACH * sdThousandKm;
-        double from = Math.max(least, firstBelow(FOR_CERTAIN_ABOVE, most, limits));
-        double to = Math.max(from, firstBelow(FOR_CERTAIN_BELOW, most, limits));
-        double held = from > 0 ? 1 : ahead.probabilityAbove(0, limits);
-        double probability = held * NormalDistribution.cumulative((from - meanThousandKm) / sdThousandKm);
+        var wear = new WearAhead(days, distance, limits);
+        double from = wear.firstBelow(FOR_CERTAIN_ABOVE, -REACH);
+        double to = wear.firstBelow(FOR_CERTAIN_BELOW, from);
+        double probability = NormalDistribution.cumulative(from)
+                * (from > -REACH ? 1 : wear.after(from).allAbove());
         probability += GaussLegendre.integral(
-                from,
-                to,
-                thousandKm -> NormalDistribution.density((thousandKm - meanThousandKm) / sdThousandKm)
-                        / sdThousandKm
-                        * ahead.probabilityAbove(thousandKm, limits));
+                from, to, x -> NormalDistribution.density(x) * wear.after(x).allAbove());
         return Math.clamp(probability, 0, 1);
+    }
+
+    /** Equation (2): how distance and the car's factor share what their product is. */
+    private final class WearAhead {
+        private final double[] limits;
+        private final double logMean;
+        private final double logSd;
+        private final double factorShare;
+        private final double leftVariance;
+
+        WearAhead(double days, DistancePerDay distance, double[] limits) {
+            this.limits = limits;
+            double ofDistance = distance.logVariance();
+            double ofFactor = ahead.logFactorVariance();
+            logMean = distance.logMean() + Math.log(days / THOUSAND) + ahead.logFactorMean();
+            double variance = ofDistance + ofFactor;
+            logSd = Math.sqrt(variance);
+            factorShare = ofFactor / variance;
+            leftVariance = factorShare * ofDistance;
+        }
+
+        /** The grooves where log W is so many standard deviations off its mean. */
+        DepthsAhead.After after(double x) {
+            double logFactor = ahead.logFactorMean() + factorShare * x * logSd;
+            double logDistance = logMean + x * logSd - logFactor;
+            return ahead.new After(Math.exp(logDistance), Math.exp(logFactor), leftVariance, limits);
+        }
+
+        /** From where on the weakest groove's margin is below so many standard deviations. */
+        double firstBelow(double deviations, double least) {
+            if (after(least).weakest() < deviations) {
+                return least;
+            }
+            double low = least;
+            double high = REACH;
+            if (after(high).weakest() >= deviations) {
+                return high;
+            }
+            for (int halving = 0; halving < HALVINGS; halving++) {
+                double middle = (low + high) / 2;
+                if (after(middle).weakest() >= deviations) {
+                    low = middle;
+                } else {
+                    high = middle;
+                }
+            }
+            return (low + high) / 2;
+        }
     }
 
     /**
@@ -96,7 +140,7 @@ public final class SetOutlook {
         var limits = ahead.limits(limitMm);
         double asked = logOdds(confidence);
         double low = 0;
-        double atLow = logOdds(ahead.probabilityAbove(0, limits)) - asked;
+        double atLow = logOdds(ahead.probabilityAboveNow(limits)) - asked;
         if (atLow < 0) {
             return OptionalDouble.of(0);
         }
@@ -154,40 +198,20 @@ public final class SetOutlook {
         return ahead.firstAtLimitThousandKm(limits) * THOUSAND / Math.max(1, distance.meanKm() + distance.sdKm());
     }
 
-    /** Distance at which the weakest groove's margin falls below so many standard deviations; the most if none does. */
-    private double firstBelow(double deviations, double mostThousandKm, double[] limits) {
-        if (ahead.weakest(0, limits) < deviations) {
-            return 0;
-        }
-        double low = 0;
-        double high = mostThousandKm;
-        if (ahead.weakest(high, limits) >= deviations) {
-            return high;
-        }
-        for (int halving = 0; halving < HALVINGS; halving++) {
-            double middle = (low + high) / 2;
-            if (ahead.weakest(middle, limits) >= deviations) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return (low + high) / 2;
-    }
-
     /**
      * As {@link #probabilityHolds}, some times faster and to about 0.01: the distance by a Gauss–Hermite rule of five
      * nodes.
      */
     private double quickly(double days, DistancePerDay distance, double[] limits) {
-        double meanThousandKm = distance.meanKm() * days / THOUSAND;
-        double sdThousandKm = distance.sdKm() * days / THOUSAND;
-        double probability = WEIGHTS[0] * ahead.roughlyAbove(meanThousandKm, limits);
+        if (days * distance.meanKm() <= 0) {
+            return ahead.probabilityAboveNow(limits);
+        }
+        var wear = new WearAhead(days, distance, limits);
+        double probability = WEIGHTS[0] * wear.after(0).roughlyAllAbove();
         for (int k = 1; k < NODES.length; k++) {
-            double offset = NODES[k] * sdThousandKm;
             probability += WEIGHTS[k]
-                    * (ahead.roughlyAbove(meanThousandKm + offset, limits)
-                            + ahead.roughlyAbove(Math.max(0, meanThousandKm - offset), limits));
+                    * (wear.after(NODES[k]).roughlyAllAbove()
+                            + wear.after(-NODES[k]).roughlyAllAbove());
         }
         return Math.clamp(probability, 0, 1);
     }

@@ -66,7 +66,9 @@ public record WearKnowledge(List<Row> rows) {
     private static void addRows(List<WearHistory> alike, List<Row> rows) {
         var drive = alike.getFirst().drive();
         var season = alike.getFirst().season();
-        var all = WearLearner.learn(alike, WearPrior.about(WearParameters.defaults(drive)));
+        var prior = WearPrior.about(WearParameters.defaults(drive));
+        var proportions = WearLearner.learn(alike, prior).parameters();
+        var all = learn(alike, prior, proportions);
         rows.add(new Row(drive, season, null, all));
         var ofModel = alike.stream()
                 .filter(history -> history.tyreModel() != null)
@@ -77,7 +79,20 @@ public record WearKnowledge(List<Row> rows) {
                         drive,
                         season,
                         entry.getKey(),
-                        WearLearner.learn(entry.getValue(), WearPrior.ofModel(all.parameters())))));
+                        learn(entry.getValue(), WearPrior.ofModel(all.parameters()), all.parameters()))));
+    }
+
+    /**
+     * The slowing from the sets that came new alone, all else from all sets. A set that came used tells of it falsely: it has
+     * little tread left because its car wears it fast, so that worn treads seem to wear faster.
+     */
+    private static LearnedWear learn(List<WearHistory> histories, WearPrior prior, WearParameters proportions) {
+        var cameNew = histories.stream()
+                .filter(history -> history.newDepths().stream().allMatch(NewDepth::known))
+                .toList();
+        var ofNew = WearLearner.learn(cameNew, prior, proportions);
+        return WearLearner.learn(histories, prior.knowing(WearParameter.SLOWING, ofNew), proportions)
+                .withErrorOf(WearParameter.SLOWING, ofNew);
     }
 
     /** The row of the tyre model, else of all models; empty when no such car was ever read. */

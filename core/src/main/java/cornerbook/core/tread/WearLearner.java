@@ -53,10 +53,10 @@ public final class WearLearner {
     private final WearPrior prior;
     private final double[] priorPrecision = new double[PARAMETERS];
 
-    private WearLearner(List<WearHistory> histories, WearPrior prior) {
+    private WearLearner(List<WearHistory> histories, WearPrior prior, WearParameters proportions) {
         Map<String, List<SetLikelihood>> byCar = new TreeMap<>();
         for (var history : histories) {
-            byCar.computeIfAbsent(history.car(), car -> new ArrayList<>()).add(new SetLikelihood(history));
+            byCar.computeIfAbsent(history.car(), car -> new ArrayList<>()).add(new SetLikelihood(history, proportions));
         }
         cars = List.copyOf(byCar.values());
         this.prior = prior;
@@ -70,7 +70,16 @@ public final class WearLearner {
      * @param histories of cars that are taken to be alike; none gives the prior's centre
      */
     public static LearnedWear learn(List<WearHistory> histories, WearPrior prior) {
-        var learner = new WearLearner(histories, prior);
+        return learn(histories, prior, prior.centre());
+    }
+
+    /**
+     * The same.
+     *
+     * @param proportions whose mean rates say how what a season adds is spread over the corners
+     */
+    static LearnedWear learn(List<WearHistory> histories, WearPrior prior, WearParameters proportions) {
+        var learner = new WearLearner(histories, prior, proportions);
         var found = learner.maximise();
         int readings = histories.stream()
                 .mapToInt(history -> history.readings().size())

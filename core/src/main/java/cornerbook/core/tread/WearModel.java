@@ -46,11 +46,16 @@ public final class WearModel {
      * @throws IllegalArgumentException when a reading names a tyre that is not there
      */
     public WearPosterior fit(List<NewDepth> newDepths, List<TreadReading> readings) {
-        var design = new SetDesign(newDepths, readings);
-        var right = rightHandSide(design);
+        var design = new SetDesign(newDepths, readings, parameters);
+        var car = new CarFactor(rates, design.firstRate());
+        return new WearPosterior(
+                design, parameters, car, WearingRates.hold(car.logNormal(gaussian(design)), design.firstRate()));
+    }
+
+    /** Equation (2): the posterior while the car's factor is taken as Gaussian. */
+    GaussianPosterior gaussian(SetDesign design) {
         var factor = factor(design);
-        var posterior = new GaussianPosterior(factor.solve(right), factor.inverse());
-        return new WearPosterior(design, parameters, WearingRates.hold(posterior, design.firstRate()));
+        return new GaussianPosterior(factor.solve(rightHandSide(design)), factor.inverse());
     }
 
     WearParameters parameters() {

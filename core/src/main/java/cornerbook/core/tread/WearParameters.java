@@ -83,6 +83,11 @@ public record WearParameters(Map<WearParameter, Double> values) {
         return of(WearParameter.VEHICLE_SPREAD);
     }
 
+    /** Mean rate of an axle against the mean of both: what a season adds goes with it. */
+    double share(Axle axle) {
+        return 2 * rate(axle) / (frontRateMmPer1000Km() + rearRateMmPer1000Km());
+    }
+
     double rate(Axle axle) {
         return axle == Axle.FRONT ? frontRateMmPer1000Km() : rearRateMmPer1000Km();
     }

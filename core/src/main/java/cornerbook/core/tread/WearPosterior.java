@@ -14,11 +14,13 @@ public final class WearPosterior {
 
     private final SetDesign design;
     private final WearParameters parameters;
+    private final CarFactor car;
     private final GaussianPosterior gaussian;
 
-    WearPosterior(SetDesign design, WearParameters parameters, GaussianPosterior gaussian) {
+    WearPosterior(SetDesign design, WearParameters parameters, CarFactor car, GaussianPosterior gaussian) {
         this.design = design;
         this.parameters = parameters;
+        this.car = car;
         this.gaussian = gaussian;
     }
 
@@ -54,6 +56,10 @@ public final class WearPosterior {
     /** The set as it will run from now: each tyre at its corner. */
     public SetOutlook outlook(List<Placement> placements) {
         return new SetOutlook(this, placements);
+    }
+
+    CarFactor car() {
+        return car;
     }
 
     GaussianPosterior gaussian() {

@@ -10,6 +10,9 @@ import java.util.Objects;
  * @param spreads standard deviation of each on its scale
  */
 public record WearPrior(WearParameters centre, Map<WearParameter, Double> spreads) {
+    /** So little that readings do not move it. */
+    private static final double ALL_BUT_KNOWN = 1e-4;
+
     public WearPrior {
         spreads = Map.copyOf(spreads);
     }
@@ -30,6 +33,13 @@ public record WearPrior(WearParameters centre, Map<WearParameter, Double> spread
             spreads.put(parameter, parameter.spread(ofModel));
         }
         return new WearPrior(centre, spreads);
+    }
+
+    /** The same with a parameter as it was learned. */
+    WearPrior knowing(WearParameter parameter, LearnedWear learned) {
+        var known = new EnumMap<>(spreads);
+        known.put(parameter, ALL_BUT_KNOWN);
+        return new WearPrior(centre.with(parameter, learned.parameters().of(parameter)), known);
     }
 
     double spread(WearParameter parameter) {

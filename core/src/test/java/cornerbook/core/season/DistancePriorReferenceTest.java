@@ -9,16 +9,26 @@ import org.junit.jupiter.api.Test;
 
 /** Against a random intercept fitted by R's lme4; script and versions lie in reference/season. */
 class DistancePriorReferenceTest {
+    private static final double START = 2;
+    private static final double STEP = 40;
+
     @Test
     void learnsWhatLme4Fits() {
         var fit = ReferenceLines.numbers(
                 ReferenceLines.of("season/distance-per-day-fit.csv").getLast());
 
-        var learned = DistancePrior.learn(cars(), 0);
+        // What lme4 was given are here the logarithms, moved so that no season is below the least distance.
+        var learned = DistancePrior.learn(
+                cars().stream()
+                        .map(car -> car.stream()
+                                .map(x -> Math.exp(START + x / STEP))
+                                .toList())
+                        .toList(),
+                0);
 
-        assertThat(learned.meanKm()).isCloseTo(fit.get(0), withinPercentage(0.01));
-        assertThat(learned.carSdKm()).isCloseTo(fit.get(1), withinPercentage(0.05));
-        assertThat(learned.seasonSdKm()).isCloseTo(fit.get(2), withinPercentage(0.05));
+        assertThat((learned.logMean() - START) * STEP).isCloseTo(fit.get(0), withinPercentage(0.01));
+        assertThat(Math.sqrt(learned.logCarVariance()) * STEP).isCloseTo(fit.get(1), withinPercentage(0.05));
+        assertThat(Math.sqrt(learned.logSeasonVariance()) * STEP).isCloseTo(fit.get(2), withinPercentage(0.05));
         assertThat(learned.cars()).isEqualTo(60);
     }
 

@@ -104,9 +104,11 @@ class SetOutlookTest {
         var holds = new boolean[draws];
         Arrays.fill(holds, true);
         var distances = new double[draws];
+        double relative = DISTANCE.sdKm() / DISTANCE.meanKm();
+        double logSd = Math.sqrt(Math.log(1 + relative * relative));
         for (int i = 0; i < draws; i++) {
-            distances[i] =
-                    Math.max(0, (DISTANCE.meanKm() + DISTANCE.sdKm() * generator.nextNormalizedDouble()) * days / 1000);
+            double log = logSd * generator.nextNormalizedDouble() - logSd * logSd / 2;
+            distances[i] = DISTANCE.meanKm() * Math.exp(log) * days / 1000;
         }
         var gaussian = posterior.gaussian();
         int size = gaussian.means().length;
@@ -118,8 +120,9 @@ class SetOutlookTest {
         }
         var vectors = new CorrelatedRandomVectorGenerator(gaussian.means(), covariance, 1e-12, generator);
         double seasonSd = posterior.parameters().of(WearParameter.SEASON_SD);
+        var factor = new Factor(posterior);
         for (int i = 0; i < draws; i++) {
-            var unknowns = vectors.nextVector();
+            var unknowns = factor.logNormal(vectors.nextVector(), generator);
             double ahead =
                     seasonSd * generator.nextNormalizedDouble() * Math.sqrt(distances[i] * Math.min(distances[i], 7));
             for (var placement : placements) {
@@ -139,5 +142,37 @@ class SetOutlookTest {
             held += hold ? 1 : 0;
         }
         return (double) held / draws;
+    }
+
+    /** Draws the car's factor that goes with a Gaussian draw, and puts the log-normal one of the same rank in its place. */
+    private static final class Factor {
+        private final WearPosterior posterior;
+        private final double mean;
+        private final double[] covariances;
+        private final double variance;
+        private final double logVariance;
+        private final double left;
+
+        Factor(WearPosterior posterior) {
+            this.posterior = posterior;
+            mean = posterior.car().mean(posterior.gaussian());
+            covariances = posterior.car().covariances(posterior.gaussian());
+            variance = posterior.car().variance(covariances);
+            logVariance = Math.log(1 + variance / (mean * mean));
+            var rates = posterior.car().ofRates(covariances);
+            left = Math.sqrt(variance - rates);
+        }
+
+        double[] logNormal(double[] draw, GaussianRandomGenerator generator) {
+            double gaussian = posterior.car().mean(new GaussianPosterior(draw, new double[0]))
+                    + left * generator.nextNormalizedDouble();
+            double rank = (gaussian - mean) / Math.sqrt(variance);
+            double factor = mean * Math.exp(Math.sqrt(logVariance) * rank - logVariance / 2);
+            var moved = draw.clone();
+            for (int i = 0; i < moved.length; i++) {
+                moved[i] += covariances[i] / variance * (factor - gaussian);
+            }
+            return moved;
+        }
     }
 }

@@ -62,8 +62,8 @@ class WearLearnerReferenceTest {
                 .isCloseTo(of(fit, "cornerSpread"), withinPercentage(PERCENT));
         var model = new WearModel(learned);
         assertThat(histories().stream()
-                        .mapToDouble(history ->
-                                new SetLikelihood(history).log(model, new double[WearParameter.values().length]))
+                        .mapToDouble(history -> new SetLikelihood(history, learned)
+                                .log(model, new double[WearParameter.values().length]))
                         .sum())
                 .isCloseTo(of(fit, "logLikelihood"), withinPercentage(1e-4));
     }

@@ -36,7 +36,8 @@ public record CensoredTime(double after, double by) {
         return after == by;
     }
 
-    boolean isOpen() {
+    /** Whether it has not happened as far as anybody knows. */
+    public boolean isOpen() {
         return by == Double.POSITIVE_INFINITY;
     }
 }

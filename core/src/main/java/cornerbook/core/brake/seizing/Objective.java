@@ -9,6 +9,7 @@ final class Objective {
     private final double[] point;
     private final double[] gradient;
     private final double[] negativeHessian;
+    private final double[] priorPrecision;
     private double logLikelihood;
     private double logPrior;
     /** Whether every parameter has a proper prior. */
@@ -19,6 +20,7 @@ final class Objective {
         this.point = point;
         gradient = new double[size];
         negativeHessian = new double[size * size];
+        priorPrecision = new double[size * size];
         addData(data);
         for (int j = 0; j < size; j++) {
             var prior = j < size - 1 ? coefficientPriors.get(j) : logScalePrior;
@@ -28,6 +30,7 @@ final class Objective {
             logPrior -= 0.5 * precision * away * away;
             gradient[j] -= precision * away;
             negativeHessian[j * size + j] += precision;
+            priorPrecision[j * size + j] = precision;
         }
     }
 
@@ -73,18 +76,69 @@ final class Objective {
         return there;
     }
 
+    /** H⁻¹ (J + P) H⁻¹, with J the outer products of the groups' slopes and P the priors' precision. */
+    private double[] sandwich(CensoredSample data, List<int[]> groups) {
+        int size = point.length;
+        var middle = priorPrecision.clone();
+        for (int[] group : groups) {
+            var slope = new double[size];
+            for (int row : group) {
+                addSlope(data, row, slope);
+            }
+            for (int i = 0; i < size; i++) {
+                for (int j = 0; j < size; j++) {
+                    middle[i * size + j] += slope[i] * slope[j];
+                }
+            }
+        }
+        var inverse = curvature().inverse();
+        return product(product(inverse, middle, size), inverse, size);
+    }
+
+    private void addSlope(CensoredSample data, int row, double[] slope) {
+        int columns = point.length - 1;
+        double location = 0;
+        for (int j = 0; j < columns; j++) {
+            location += data.design(row, j) * point[j];
+        }
+        var one = new CensoredLikelihood();
+        one.set(data.logAfter(row), data.logBy(row), location, Math.exp(point[columns]));
+        for (int j = 0; j < columns; j++) {
+            slope[j] += one.byLocation * data.design(row, j);
+        }
+        slope[columns] += one.byLogScale;
+    }
+
+    private static double[] product(double[] one, double[] other, int size) {
+        var product = new double[size * size];
+        for (int i = 0; i < size; i++) {
+            for (int k = 0; k < size; k++) {
+                for (int j = 0; j < size; j++) {
+                    product[i * size + j] += one[i * size + k] * other[k * size + j];
+                }
+            }
+        }
+        return product;
+    }
+
     /** The negative Hessian, shifted where it is not positive definite. */
     CholeskyFactor curvature() {
         return CholeskyFactor.nearest(negativeHessian, point.length);
     }
 
-    WeibullFit toFit() {
+    /**
+     * The fit at this point.
+     *
+     * @param groups of rows that hang together: their slopes stand in the middle of the covariance; empty when each row
+     *     stands by itself
+     */
+    WeibullFit toFit(CensoredSample data, List<int[]> groups) {
         int size = point.length;
         if (!held && CholeskyFactor.find(negativeHessian, size).isEmpty()) {
             throw new IllegalArgumentException(
                     "the data leave a coefficient open, expected data or priors that hold each one");
         }
-        var inverse = curvature().inverse();
+        var inverse = groups.isEmpty() ? curvature().inverse() : sandwich(data, groups);
         return new WeibullFit(
                 Arrays.stream(point, 0, size - 1).boxed().toList(),
                 Math.exp(point[size - 1]),

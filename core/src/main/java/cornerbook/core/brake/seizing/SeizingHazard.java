@@ -1,6 +1,8 @@
 package cornerbook.core.brake.seizing;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The chance that a pad seizes in its bracket: a Weibull hazard over the months since its guides were last cleaned and
@@ -8,8 +10,9 @@ import java.util.List;
  * of seizing is known only to lie in an interval; {@link WeibullRegression} takes that as it is. The priors hold the hazard
  * where a shop has seen little, and give way as pads are seen.
  *
- * <p>Assumes that the pads of a car seize independently given its exposure, and that exposure does not change between two
- * services. The prior says: at the centre 4 % of pads have seized a year after service and 15 % after two, in keeping with
+ * <p>Months are those of the {@link SaltClock}. Assumes that exposure does not change between two services. That the pads of
+ * a car hang together does not move the hazard over all cars, and its limits allow for it; the chance of a car's pads
+ * together is {@link PadsOfACar}'s. The prior says: at the centre 4 % of pads have seized a year after service and 15 % after two, in keeping with
  * the yearly cleaning that makers ask for in salt regions; all of its figures are common practice, no source.
  */
 public final class SeizingHazard {
@@ -26,6 +29,9 @@ public final class SeizingHazard {
     /** Shape 2: the hazard grows in proportion to the time since service. */
     private static final NormalPrior LOG_SCALE = new NormalPrior(Math.log(0.5), 0.25);
 
+    /** Fewer cars do not tell how their pads hang together. Common practice, no source. */
+    private static final int FEWEST_CARS = 20;
+
     private static final WeibullRegression REGRESSION =
             new WeibullRegression(List.of(LOG_LIFE_MONTHS, SALT, GARAGE, DISTANCE, FRICTION), LOG_SCALE);
 
@@ -35,11 +41,24 @@ public final class SeizingHazard {
         this.fit = fit;
     }
 
-    /** The hazard as the priors and these pads have it; without pads, the priors'. */
+    /** The hazard as the priors and these pads of one car have it; without pads, the priors'. */
     public static SeizingHazard learn(List<PadHistory> pads) {
+        return learnFrom(List.of(pads));
+    }
+
+    /** The same of the pads of many cars, which hang together car by car. */
+    public static SeizingHazard learnFrom(List<List<PadHistory>> cars) {
+        var pads = cars.stream().flatMap(List::stream).toList();
+        var groups = new ArrayList<int[]>();
+        int row = 0;
+        for (var car : cars) {
+            groups.add(IntStream.range(row, row + car.size()).toArray());
+            row += car.size();
+        }
         return new SeizingHazard(REGRESSION.fit(
                 pads.stream().map(PadHistory::seized).toList(),
-                pads.stream().map(pad -> pad.exposure().covariates()).toList()));
+                pads.stream().map(pad -> pad.exposure().covariates()).toList(),
+                cars.size() < FEWEST_CARS ? List.of() : groups));
     }
 
     /** The hazard of a fit that was kept. */

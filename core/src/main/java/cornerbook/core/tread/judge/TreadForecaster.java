@@ -36,6 +36,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -44,8 +45,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Brings one wheel set of a car to the wear model, and the model's answer back to corners and dates. */
 public final class TreadForecaster {
-    /** A first reading this far from the stated depth is of a used tyre: well over three times the prior's spread. */
-    private static final double USED_FROM_MM = 0.9;
+    /** First readings that are on average so far from the stated depth are of a used tyre: twice the prior's spread. */
+    private static final double USED_FROM_MM = 0.5;
 
     private static final double MOST_DAYS = 4 * 365.25;
     private static final int BAND_STEPS = 12;
@@ -116,13 +117,18 @@ public final class TreadForecaster {
     public WearHistory wearHistory(WheelSet set) {
         var tags = set.wheels().stream().map(Wheel::tag).toList();
         var readings = new ArrayList<TreadReading>();
+        var bald = new HashSet<String>();
         for (var visit : visits) {
             for (var reading : current(visit).all(Measure.TREAD_DEPTH)) {
                 var tag = reading.wheelTag();
                 var spot = reading.spot();
-                if (tag != null && spot != null && tags.contains(tag)) {
+                if (tag != null && spot != null && tags.contains(tag) && !bald.contains(tag + spot)) {
                     readings.add(new TreadReading(
                             visits.indexOf(visit), tags.indexOf(tag), spot, runs.run(visit, tag), reading.value()));
+                    // What is worn to nothing wears no more: read again it would tell of a rate of nothing.
+                    if (reading.value() <= 0) {
+                        bald.add(tag + spot);
+                    }
                 }
             }
         }
@@ -131,22 +137,44 @@ public final class TreadForecaster {
                 history.vehicle().wearsAs(),
                 set.season(),
                 model(set),
-                set.wheels().stream().map(this::newDepth).toList(),
+                set.wheels().stream().map(wheel -> newDepth(set, wheel)).toList(),
                 readings);
     }
 
-    /** The stated depth, unless nobody stated one, or a reading taken before the tyre ran in the book shows that it came used. */
-    private NewDepth newDepth(Wheel wheel) {
+    /** The stated depth of a tyre that came new; of any other its readings tell. */
+    private NewDepth newDepth(WheelSet set, Wheel wheel) {
         double statedMm = wheel.tyre().newDepthOrUsualMm();
-        if (wheel.tyre().newDepthMm() == null) {
-            return NewDepth.unknown(statedMm);
+        return wheel.tyre().newDepthMm() == null || (wasRead(wheel) && cameUsed(set))
+                ? NewDepth.unknown(statedMm)
+                : NewDepth.stated(statedMm);
+    }
+
+    /**
+     * Whether a set ran before the book had it: the car came on it to its first visit, or a tyre read before it ran in the
+     * book was not as deep as it is stated new. Its other tyres ran with it.
+     */
+    private boolean cameUsed(WheelSet set) {
+        return set.wheels().stream().anyMatch(wheel -> cameOnIt(wheel) || wasReadWorn(wheel));
+    }
+
+    private boolean cameOnIt(Wheel wheel) {
+        return visits.getFirst().arrivedOn().containsValue(wheel.tag());
+    }
+
+    private boolean wasReadWorn(Wheel wheel) {
+        var stated = wheel.tyre().newDepthMm();
+        if (stated == null) {
+            return false;
         }
-        boolean used = visits.stream()
+        double statedMm = stated;
+        return visits.stream()
                 .filter(visit -> runs.run(visit, wheel.tag()).total() == 0)
                 .flatMap(visit -> current(visit).all(Measure.TREAD_DEPTH).stream())
                 .filter(reading -> wheel.tag().equals(reading.wheelTag()))
-                .anyMatch(reading -> Math.abs(reading.value() - statedMm) > USED_FROM_MM);
-        return used ? NewDepth.unknown(statedMm) : NewDepth.stated(statedMm);
+                .mapToDouble(reading -> reading.value() - statedMm)
+                .average()
+                .stream()
+                .anyMatch(off -> Math.abs(off) > USED_FROM_MM);
     }
 
     /** Whether any groove of the set was ever read. */

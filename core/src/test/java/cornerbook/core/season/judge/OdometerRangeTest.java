@@ -32,14 +32,17 @@ class OdometerRangeTest {
                 .isPresent();
     }
 
-    /** 40 km a day for 182 days; seasons and cars differ by 17 km a day (15 and 8 together), and 3.09 of that is the 0.999 quantile. */
+    /**
+     * 40 km a day for 182 days; cars and seasons differ by the factors of 15 and of 8 km in 40, whose squares multiply, and 3.09
+     * of that is the 0.999 quantile.
+     */
     @Test
     void whatIsExpectedFollowsFromHowFarTheCarRuns() {
         var typed = visit("autumn", LocalDate.of(2026, 10, 14), 382_000);
+        double sdKm = 40 * Math.sqrt((1 + Math.pow(15 / 40.0, 2)) * (1 + Math.pow(8 / 40.0, 2)) - 1);
         assertThat(OdometerRange.of(car(SPRING), typed)).hasValueSatisfying(range -> {
             assertThat(range.lowestKm()).isEqualTo(38_000);
-            assertThat(range.highestKm())
-                    .isCloseTo(38_000 + 182 * (40 + 3.090 * Math.hypot(15, 8)) + 1_500, within(1e-6));
+            assertThat(range.highestKm()).isCloseTo(38_000 + 182 * (40 + 3.090 * sdKm) + 1_500, within(1e-6));
             assertThat(range.question())
                     .isEqualTo(new SeasonSaid.OdometerExpected(
                             Amount.of(38_000, "km"), SPRING.date(), Amount.of(range.highestKm(), "km")));

@@ -2,6 +2,7 @@ package cornerbook.core.brake.seizing.judge;
 
 import cornerbook.core.brake.judge.BrakeCorner;
 import cornerbook.core.brake.seizing.CensoredTime;
+import cornerbook.core.brake.seizing.SaltClock;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.StandingReadings;
@@ -60,7 +61,7 @@ public final class PadClock {
         if (serviced == null || !date.isAfter(serviced)) {
             return;
         }
-        double months = months(serviced, date);
+        double months = SaltClock.months(serviced, date);
         if (seized) {
             times.add(CensoredTime.between(lastFreeMonths, months));
             serviced = null;
@@ -80,6 +81,11 @@ public final class PadClock {
     @Nullable
     LocalDate running() {
         return serviced;
+    }
+
+    /** What is known of its times before the one that runs. */
+    List<CensoredTime> ended() {
+        return List.copyOf(times);
     }
 
     /** What is known of it, the time that still runs as not ended. */

@@ -2,8 +2,11 @@ package cornerbook.core.brake.seizing.judge;
 
 import cornerbook.core.brake.judge.BrakeSaid;
 import cornerbook.core.brake.seizing.CarUse;
+import cornerbook.core.brake.seizing.CensoredTime;
 import cornerbook.core.brake.seizing.Chance;
 import cornerbook.core.brake.seizing.LearnedSeizing;
+import cornerbook.core.brake.seizing.PadsOfACar;
+import cornerbook.core.brake.seizing.SaltClock;
 import cornerbook.core.brake.seizing.SeizingExposure;
 import cornerbook.core.brake.seizing.SeizingHazard;
 import cornerbook.core.brake.seizing.judge.SeizingSaid.Ground;
@@ -52,7 +55,8 @@ public final class SeizingFindings {
         var curve = SeizingCurve.of(given);
         var exposure = curve.exposure();
         var seen = curve.seen();
-        var pads = new PadsTogether(curve.hazard(), exposure, running, date, risk.value());
+        var ended = clocks.stream().flatMap(clock -> clock.ended().stream()).toList();
+        var pads = new PadsTogether(curve.hazard(), exposure, running, ended, date, risk.value());
         double chance = pads.chance(nextVisit, PadsTogether.MIDDLE);
         var horizon = pads.horizon();
         var oldest = running.stream().min(LocalDate::compareTo).orElseThrow();
@@ -71,7 +75,7 @@ public final class SeizingFindings {
                         },
                         horizon,
                         1 - chance,
-                        horizon == null ? 1 : Math.clamp(PadClock.months(date, horizon) / interval, 0, 1),
+                        horizon == null ? 1 : Math.clamp(SaltClock.months(date, horizon) / interval, 0, 1),
                         List.of(
                                 new Evidence(
                                         Label.GUIDES_CLEANED,
@@ -125,19 +129,30 @@ public final class SeizingFindings {
 
     /** Pads that move today, each with the day of its last service. */
     private record PadsTogether(
-            SeizingHazard hazard, SeizingExposure exposure, List<LocalDate> serviced, LocalDate today, double risk) {
+            SeizingHazard hazard,
+            SeizingExposure exposure,
+            List<LocalDate> serviced,
+            List<CensoredTime> ended,
+            LocalDate today,
+            double risk) {
         static final ToDoubleFunction<Chance> LOWER = Chance::lower;
         static final ToDoubleFunction<Chance> MIDDLE = Chance::probability;
         static final ToDoubleFunction<Chance> UPPER = Chance::upper;
 
         /** Chance that at least one seizes by a day. */
         double chance(LocalDate by, ToDoubleFunction<Chance> which) {
-            double allFree = 1;
-            for (var day : serviced) {
-                double since = PadClock.months(day, today);
-                allFree *= 1 - which.applyAsDouble(hazard.chance(exposure, since, PadClock.months(today, by)));
+            var ofCar = new PadsOfACar();
+            for (var time : ended) {
+                ofCar.past(until(time.isOpen() ? time.after() : time.by(), which), !time.isOpen());
             }
-            return 1 - allFree;
+            for (var day : serviced) {
+                ofCar.free(until(SaltClock.months(day, today), which), until(SaltClock.months(day, by), which));
+            }
+            return ofCar.chance();
+        }
+
+        private double until(double months, ToDoubleFunction<Chance> which) {
+            return months > 0 ? which.applyAsDouble(hazard.chance(exposure, 0, months)) : 0;
         }
 
         /** The last day on which the chance is still taken; null when it is for years. */

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import cornerbook.core.assess.Assessor;
 import cornerbook.core.assess.Learner;
 import cornerbook.core.brake.seizing.CarUse;
+import cornerbook.core.brake.seizing.SaltClock;
 import cornerbook.core.brake.seizing.SeizingHazard;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Cars;
@@ -140,24 +141,19 @@ class LearnedSeizingTest {
     private static CarHistory car(String id, double salt, double[] seizesAt) {
         var visits = new ArrayList<Visit>();
         for (int v = 0; v < VISITS; v++) {
+            var day = FIRST.plusMonths((long) (v * MONTHS_APART));
             var readings = new ArrayList<Reading>();
             for (var corner : Corner.values()) {
                 for (var spot : List.of(Spot.INNER, Spot.OUTER)) {
                     int pad = 2 * corner.ordinal() + (spot == Spot.INNER ? 0 : 1);
-                    double movement = v * MONTHS_APART >= seizesAt[pad] ? 2 : 0;
+                    double movement = SaltClock.months(FIRST, day) >= seizesAt[pad] ? 2 : 0;
                     readings.add(Cars.reading(Measure.PAD_MOVEMENT, corner, null, spot, movement));
                 }
                 if (v == 0) {
                     readings.add(Cars.reading(Measure.PAD_MOVEMENT_AFTER_SERVICE, corner, null, null, 0));
                 }
             }
-            visits.add(new Visit(
-                    id + "-" + v,
-                    FIRST.plusMonths((long) (v * MONTHS_APART)),
-                    40_000 + 7_500 * v,
-                    Cars.at("S-"),
-                    Cars.at("S-"),
-                    readings));
+            visits.add(new Visit(id + "-" + v, day, 40_000 + 7_500 * v, Cars.at("S-"), Cars.at("S-"), readings));
         }
         var known = VehicleDetails.NOT_KNOWN;
         var plain = Cars.history(visits.toArray(Visit[]::new));
