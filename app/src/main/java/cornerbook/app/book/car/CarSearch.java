@@ -2,11 +2,12 @@ package cornerbook.app.book.car;
 
 import cornerbook.app.book.store.Transactions;
 import java.text.Normalizer;
-import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
@@ -19,6 +20,9 @@ public final class CarSearch {
     /** What a car is found by. Customers have several cars, so what is theirs is told apart from the car's revision. */
     private static final String CUSTOMER =
             "customer.name || ' ' || coalesce(customer.phone, '') || ' ' || coalesce(customer.email, '')";
+
+    private static final List<String> FOUND_BY = List.of(
+            "name", "plate", "vin", "customer", "tag", "tyre_size", "tin", "sensor_id", "store_place");
 
     private final Transactions store;
 
@@ -73,43 +77,44 @@ public final class CarSearch {
     }
 
     private static int refresh(Handle handle) {
-        record Stale(String id, long revision, String customer, String ofCar) {}
         var stale = handle.select("select vehicle.id, vehicle.revision, " + CUSTOMER
-                        + " as customer_words, vehicle.name || ' ' || vehicle.plate || ' ' || coalesce(vehicle.vin, '') as car_words"
-                        + " from vehicle join customer on customer.id = vehicle.customer_id left join car_words on car_words.vehicle_id = vehicle.id"
+                        + " as customer, vehicle.name, vehicle.plate, vehicle.vin, wheel.tag, wheel.tyre_size, wheel.tin, wheel.sensor_id, wheel_set.store_place"
+                        + " from vehicle join customer on customer.id = vehicle.customer_id"
+                        + " left join car_words on car_words.vehicle_id = vehicle.id"
+                        + " left join wheel_set on wheel_set.vehicle_id = vehicle.id"
+                        + " left join wheel on wheel.vehicle_id = vehicle.id and wheel.set_id = wheel_set.id"
                         + " where car_words.revision is null or car_words.revision <> vehicle.revision or car_words.customer <> "
                         + CUSTOMER)
-                .map((row, context) -> new Stale(
-                        row.getString("id"),
-                        row.getLong("revision"),
-                        row.getString("customer_words"),
-                        row.getString("car_words")))
-                .list();
+                .<String, Written>reduceRows((cars, row) -> {
+                    var car = cars.computeIfAbsent(
+                            row.getColumn("id", String.class),
+                            id -> new Written(
+                                    id,
+                                    row.getColumn("revision", Long.class),
+                                    row.getColumn("customer", String.class),
+                                    new LinkedHashSet<>()));
+                    FOUND_BY.forEach(column -> Optional.ofNullable(row.getColumn(column, String.class))
+                            .ifPresent(car.values()::add));
+                })
+                .toList();
         if (stale.isEmpty()) {
             return 0;
         }
         var rows = handle.prepareBatch(
                 "insert into car_words (vehicle_id, revision, customer, words) values (?, ?, ?, ?) on conflict (vehicle_id) do update set revision = excluded.revision, customer = excluded.customer, words = excluded.words");
-        for (var car : stale) {
-            var written = new ArrayList<>(List.of(car.ofCar(), car.customer()));
-            handle.select(
-                            "select wheel.tag, wheel.tyre_size, wheel.tin, wheel.sensor_id, wheel_set.store_place from wheel join wheel_set on wheel_set.vehicle_id = wheel.vehicle_id and wheel_set.id = wheel.set_id where wheel.vehicle_id = ?",
-                            car.id())
-                    .mapToMap(String.class)
-                    .forEach(wheel ->
-                            wheel.values().stream().filter(Objects::nonNull).forEach(written::add));
-            rows.add(car.id(), car.revision(), car.customer(), words(written));
-        }
+        stale.forEach(car -> rows.add(car.vehicleId(), car.revision(), car.customer(), car.words()));
         return rows.execute().length;
     }
 
-    /** Each value word by word, and with nothing between them, as whoever types a plate or a number may write it. */
-    private static String words(List<String> written) {
-        return written.stream()
-                .distinct()
-                .map(CarSearch::fold)
-                .map(words -> String.join(" ", words) + " " + String.join("", words))
-                .collect(Collectors.joining(" "));
+    /** What is written of one car. */
+    private record Written(String vehicleId, long revision, String customer, Set<String> values) {
+        /** Each value word by word, and with nothing between them, as whoever types a plate or a number may write it. */
+        String words() {
+            return values.stream()
+                    .map(CarSearch::fold)
+                    .map(words -> String.join(" ", words) + " " + String.join("", words))
+                    .collect(Collectors.joining(" "));
+        }
     }
 
     /** The words of a text in plain small letters and digits. */
