@@ -21,8 +21,8 @@ public final class CarSearch {
     private static final String CUSTOMER =
             "customer.name || ' ' || coalesce(customer.phone, '') || ' ' || coalesce(customer.email, '')";
 
-    private static final List<String> FOUND_BY = List.of(
-            "name", "plate", "vin", "customer", "tag", "tyre_size", "tin", "sensor_id", "store_place");
+    private static final List<String> FOUND_BY =
+            List.of("name", "plate", "vin", "customer", "tag", "tyre_size", "tin", "sensor_id", "store_place");
 
     private final Transactions store;
 
