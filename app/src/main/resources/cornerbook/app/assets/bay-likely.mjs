@@ -16,6 +16,7 @@ export function likelyOdometers(typed, { low, high }) {
   const fewer = places.map((at) => digits.slice(0, at) + digits.slice(at + 1));
   const swapped = places.slice(1).map((at) => digits.slice(0, at - 1) + digits.charAt(at) + digits.charAt(at - 1) + digits.slice(at + 1));
   const away = (/** @type {bay.Likely} */ { value }) => Math.abs(value - (low + high) / 2);
+  const lastLeftOut = (/** @type {bay.Likely} */ { value }) => value === Math.floor(Math.round(typed) / 10);
   /** @type {[string, number[]][]} */
   const all = [
     ["DIGIT_TOO_MANY", digits.length > 1 ? fewer.map(Number) : []],
@@ -26,7 +27,7 @@ export function likelyOdometers(typed, { low, high }) {
   const likely = [];
   for (const [slip, values] of all) {
     const here = values.map((value) => ({ slip, value })).filter(({ value }) => value >= low && value <= high && value !== Math.round(typed));
-    for (const each of here.sort((one, other) => away(one) - away(other))) {
+    for (const each of here.sort((one, other) => Number(lastLeftOut(other)) - Number(lastLeftOut(one)) || away(one) - away(other))) {
       if (!likely.some(({ value }) => value === each.value)) {
         likely.push(each);
       }

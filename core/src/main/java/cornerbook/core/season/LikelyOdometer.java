@@ -26,7 +26,8 @@ public record LikelyOdometer(Slip slip, double value) {
     private static final int MOST = 2;
 
     /**
-     * At most two, the likeliest first: by the slip, then by how near it is to the middle of what is expected.
+     * At most two, the likeliest first: by the slip, of a digit too many the last before the others, then by how near it is to
+     * the middle of what is expected.
      *
      * @param typed 0 or more
      * @param low least that is expected, in the same unit
@@ -55,6 +56,7 @@ public record LikelyOdometer(Slip slip, double value) {
         all.stream()
                 .filter(each -> each.value >= low && each.value <= high && each.value != whole)
                 .sorted(Comparator.comparing(LikelyOdometer::slip)
+                        .thenComparing(each -> each.value != Math.floorDiv(whole, 10))
                         .thenComparingDouble(each -> Math.abs(each.value - middle)))
                 .filter(each -> likely.stream().noneMatch(other -> other.value == each.value))
                 .limit(MOST)
