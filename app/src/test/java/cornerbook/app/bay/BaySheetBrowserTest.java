@@ -365,7 +365,7 @@ class BaySheetBrowserTest {
             case PRESSURE_FOUND, PRESSURE_SET -> "240";
             case WHEEL_TORQUE -> "120";
             case PAD_THICKNESS -> "7";
-            case DISC_THICKNESS -> "22";
+            case DISC_THICKNESS -> "25";
             case DISC_RUNOUT -> "0.02";
             case DISC_THICKNESS_VARIATION -> "0.01";
             case BATTERY_VOLTAGE -> "12.6";
