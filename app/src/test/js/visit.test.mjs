@@ -232,3 +232,20 @@ test("a visit in a list says the plate once, of a car that goes by it, too", asy
   assert.equal(titleOf(sheet({ car: "Ostrel Wren", plate: "QX 8476", day: "25 Nov 2026" })), "Ostrel Wren QX 8476, 25 Nov 2026");
   assert.equal(titleOf(sheet({ car: "QX 8476", plate: "QX 8476", day: "25 Nov 2026" })), "QX 8476, 25 Nov 2026");
 });
+
+test("what the server tells while the sheet is on its way is not put back by what was asked for before it", async () => {
+  const asked = { ...visit.state, now: "2026-11-25T08:00:00Z" };
+  const told = { ...asked, photos: [{ id: "1", corner: "LF", onSheet: false, person: "Ada" }] };
+  const answer = (/** @type {unknown} */ content) => new Response(JSON.stringify(content));
+  let arrives = (/** @type {Response} */ _sheet) => {};
+  globalThis.fetch = (address) => (String(address).endsWith("sheet.json") ? new Promise((resolve) => (arrives = resolve)) : Promise.resolve(answer(asked)));
+  const fetched = visit.fetch();
+  visit.take(told);
+  arrives(answer({ en: { metric: SHEET } }));
+  await fetched;
+  assert.equal(visit.state.photos.length, 1);
+  const again = visit.fetch();
+  arrives(answer({ en: { metric: SHEET } }));
+  await again;
+  assert.equal(visit.state.photos.length, 0, "asked for after it, it is the newer one");
+});

@@ -28,6 +28,9 @@ export class Visit extends EventTarget {
   /** The set that a person took out of the store. */
   #taken = "";
 
+  /** How often the server told a state by itself. */
+  #told = 0;
+
   /** @type {bay.State} */
   state = { now: "", whereabouts: "", odometer: { written: "", shown: {} }, leftOn: {}, readings: {}, rivals: [], ticks: {}, photos: [], tools: {}, air: {}, unsafe: [], onCar: [], remarks: {}, advised: [], plans: [] };
 
@@ -65,8 +68,9 @@ export class Visit extends EventTarget {
     }
   }
 
-  /** From the server. */
+  /** From the server; what it has told meanwhile is newer than the state that was asked for before it. */
   async fetch() {
+    const told = this.#told;
     const base = `/bay/visits/${encodeURIComponent(this.id)}`;
     const [sheets, state] = await Promise.all(
       [`${base}/sheet.json`, `${base}/state.json`].map(async (address) => {
@@ -79,7 +83,9 @@ export class Visit extends EventTarget {
       }),
     );
     this.sheets = sheets;
-    this.state = state;
+    if (told === this.#told) {
+      this.state = state;
+    }
     learn(state.now);
     this.dispatchEvent(new Event("change"));
     // Hands can begin while it goes to the disk.
@@ -88,6 +94,7 @@ export class Visit extends EventTarget {
 
   /** @param {bay.State} state */
   take(state) {
+    this.#told++;
     this.state = state;
     learn(state.now);
     this.#keep();
