@@ -71,8 +71,16 @@ class BayDepartureTest extends TabletEntries {
         var unknowing = send(entry("departure", Map.of("reasons", reasons)));
         assertThat(unknowing.getFirst().path("sentence").stringValue()).contains("The customer has to know");
         assertThat(unknowing.getFirst().path("pointer").stringValue()).isEqualTo("/entries/0/acknowledgedBy");
+        var findings = "/visits/" + visitId + "/findings";
+        assertThat(shop.page(findings))
+                .contains("Before the car leaves")
+                .doesNotContain("The car left with this open");
         var knowing = entry("departure", Map.of("reasons", reasons, "acknowledgedBy", "Mme Ardent"));
         assertThat(statuses(knowing)).containsExactly("stored");
+        assertThat(shop.page(findings))
+                .as("the desk reads what the bay was told")
+                .contains("The car left with this open", "Pads come tomorrow.", "Told to: Mme Ardent.")
+                .doesNotContain("Before the car leaves");
         var departure = shop.book.bay().findDeparture(visitId).orElseThrow();
         assertThat(departure.acknowledgedBy()).isEqualTo("Mme Ardent");
         assertThat(departure.reasons())

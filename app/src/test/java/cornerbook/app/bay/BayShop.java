@@ -85,7 +85,11 @@ final class BayShop implements AutoCloseable, CutVisit.Server {
     }
 
     JsonNode get(String path) throws Exception {
-        return JSON.readTree(shop.get(path).body());
+        return JSON.readTree(page(path));
+    }
+
+    String page(String path) throws Exception {
+        return shop.get(path).body();
     }
 
     @Override

@@ -4,7 +4,9 @@ import cornerbook.core.release.OpenPoint;
 import cornerbook.core.say.Said;
 import cornerbook.words.Reader;
 import java.time.Instant;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -20,6 +22,9 @@ public record Departure(
         Instant madeAt,
         List<Reason> reasons,
         @Nullable String acknowledgedBy) {
+    private static final Set<OpenPoint.Kind> ONLY_WHILE_HERE =
+            EnumSet.of(OpenPoint.Kind.SECOND_CHECK, OpenPoint.Kind.RETORQUE);
+
     public Departure {
         reasons = List.copyOf(reasons);
     }
@@ -40,6 +45,13 @@ public record Departure(
                                 .orElse(reason.sentence()),
                         ended(reason.reason()),
                         told(reason)))
+                .toList();
+    }
+
+    /** Those that nobody let it go with. Once it has gone, nobody can check its torque, nor record what was due before. */
+    public List<OpenPoint> unanswered(List<OpenPoint> open) {
+        return open.stream()
+                .filter(point -> !ONLY_WHILE_HERE.contains(point.kind()) && !answers(point))
                 .toList();
     }
 

@@ -9,10 +9,8 @@ import cornerbook.app.book.work.Declined;
 import cornerbook.app.book.work.Remark;
 import cornerbook.app.book.work.WorkTick;
 import cornerbook.core.release.OpenPoint;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * All that was entered at one visit beside its readings, earliest first.
@@ -34,9 +32,6 @@ public record VisitNotes(
         List<Declined> declined) {
     public static final VisitNotes NONE =
             new VisitNotes(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
-
-    private static final Set<OpenPoint.Kind> ONLY_WHILE_HERE =
-            EnumSet.of(OpenPoint.Kind.SECOND_CHECK, OpenPoint.Kind.RETORQUE);
 
     public VisitNotes {
         ticks = List.copyOf(ticks);
@@ -66,13 +61,9 @@ public record VisitNotes(
                 .findFirst();
     }
 
-    /** Those that nobody let the car go with. Once it has gone, nobody can check its torque, nor record what was due before. */
+    /** Those that nobody let the car go with. */
     public List<OpenPoint> unanswered(List<OpenPoint> open) {
-        return lastDeparture()
-                .map(departure -> open.stream()
-                        .filter(point -> !ONLY_WHILE_HERE.contains(point.kind()) && !departure.answers(point))
-                        .toList())
-                .orElse(open);
+        return lastDeparture().map(departure -> departure.unanswered(open)).orElse(open);
     }
 
     /** The hand-over that counts; empty while the car is in the bay. */

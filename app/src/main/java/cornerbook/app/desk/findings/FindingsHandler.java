@@ -34,6 +34,7 @@ public final class FindingsHandler {
         var visitId = Pages.pathValue(request, "id");
         var open = desk.getOpenVisit(visitId);
         var photos = desk.book().photos().list(visitId);
+        var notes = desk.book().bay().read(visitId);
         pages.sendJudged(
                 response,
                 open.unjudged(),
@@ -43,7 +44,8 @@ public final class FindingsHandler {
                         new FindingsPage(
                                 desk.assess(open),
                                 photos,
-                                desk.book().bay().read(visitId).declined())));
+                                notes.declined(),
+                                notes.departure())));
     }
 
     public void sendSheet(ServerRequest request, ServerResponse response) {

@@ -1,5 +1,6 @@
 package cornerbook.app.desk.findings;
 
+import cornerbook.app.book.bay.Departure;
 import cornerbook.app.book.photo.Photo;
 import cornerbook.app.book.work.Declined;
 import cornerbook.app.desk.Links;
@@ -23,6 +24,7 @@ import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.release.OpenPoint;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Said;
 import cornerbook.core.wheelplan.WheelPlan;
@@ -43,7 +45,8 @@ import java.util.stream.Stream;
  * What one visit found out: a card for each thing that asks for something, gravest first, then what holds, by its place
  * on the car. What a wheel's pattern of wear says stands with its set.
  */
-public record FindingsPage(Assessment assessment, List<Photo> photos, List<Declined> declined) {
+public record FindingsPage(
+        Assessment assessment, List<Photo> photos, List<Declined> declined, Optional<Departure> departure) {
     /** What is seen at one brake has most often one cause. */
     private static final Set<Subject.Part> BRAKE = EnumSet.of(
             Subject.Part.PAD,
@@ -60,7 +63,19 @@ public record FindingsPage(Assessment assessment, List<Photo> photos, List<Decli
     }
 
     FindingsPage(Assessment assessment) {
-        this(assessment, List.of(), List.of());
+        this(assessment, List.of(), List.of(), Optional.empty());
+    }
+
+    /** What keeps the car from leaving, or with what nobody let it leave. */
+    public List<OpenPoint> open() {
+        return departure.map(gone -> gone.unanswered(assessment.open())).orElse(assessment.open());
+    }
+
+    /** What it left with, who let it go, and why. */
+    public List<Said> leftOpen() {
+        return departure
+                .map(gone -> gone.leftOpen(assessment.open(), Told.reader()))
+                .orElse(List.of());
     }
 
     /**
