@@ -72,9 +72,7 @@ class BayDepartureTest extends TabletEntries {
         assertThat(unknowing.getFirst().path("sentence").stringValue()).contains("The customer has to know");
         assertThat(unknowing.getFirst().path("pointer").stringValue()).isEqualTo("/entries/0/acknowledgedBy");
         var findings = "/visits/" + visitId + "/findings";
-        assertThat(shop.page(findings))
-                .contains("Before the car leaves")
-                .doesNotContain("The car left with this open");
+        assertThat(shop.page(findings)).contains("Before the car leaves").doesNotContain("The car left with this open");
         var knowing = entry("departure", Map.of("reasons", reasons, "acknowledgedBy", "Mme Ardent"));
         assertThat(statuses(knowing)).containsExactly("stored");
         assertThat(shop.page(findings))

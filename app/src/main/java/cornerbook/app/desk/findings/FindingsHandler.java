@@ -41,11 +41,7 @@ public final class FindingsHandler {
                 () -> new Pages.View(
                         200,
                         "desk/findings/findings",
-                        new FindingsPage(
-                                desk.assess(open),
-                                photos,
-                                notes.declined(),
-                                notes.departure())));
+                        new FindingsPage(desk.assess(open), photos, notes.declined(), notes.departure())));
     }
 
     public void sendSheet(ServerRequest request, ServerResponse response) {
