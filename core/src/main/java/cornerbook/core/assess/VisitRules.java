@@ -4,6 +4,7 @@ import cornerbook.core.brake.judge.BrakeReadingRules;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
+import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.Visit;
 import cornerbook.core.car.Wheel;
@@ -94,9 +95,13 @@ public final class VisitRules {
             }
             checkPositions(where + "/arrivedOn", visit.arrivedOn());
             checkPositions(where + "/leftOn", visit.leftOn());
+            var standing = new StandingReadings(visit);
             for (int r = 0; r < visit.readings().size(); r++) {
                 var reading = visit.readings().get(r);
-                checkReading("%s/readings/%s".formatted(where, r), visit, reading, readingIds);
+                var place = "%s/readings/%s".formatted(where, r);
+                checkReading(place, visit, reading, readingIds);
+                BrakeReadingRules.problem(history.vehicle(), standing, reading)
+                        .ifPresent(problem -> problems.add(new Problem(place + "/value", problem)));
             }
         }
     }
@@ -123,8 +128,6 @@ public final class VisitRules {
             add(where + "/id", new AssessSaid.ReadingTwice(reading.id()));
         }
         checkCorrection(where + "/corrects", visit, reading);
-        BrakeReadingRules.problem(history.vehicle(), visit, reading)
-                .ifPresent(problem -> problems.add(new Problem(where + "/value", problem)));
         var tag = reading.wheelTag();
         var corner = reading.corner();
         if (tag == null || corner == null) {

@@ -2,10 +2,10 @@ package cornerbook.core.car;
 
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -15,14 +15,7 @@ import org.jspecify.annotations.Nullable;
  * last one counts. Whoever asks what was read at a visit asks here.
  */
 public final class StandingReadings {
-    /** What is added up in another order comes to another last digit. A wheel may be read at two corners, one after the other. */
-    private static final Comparator<Reading> BY_PLACE = Comparator.comparing(Reading::measure)
-            .thenComparing(Reading::wheelTag, Comparator.nullsFirst(Comparator.naturalOrder()))
-            .thenComparing(
-                    reading -> reading.wheelTag() == null ? reading.corner() : null,
-                    Comparator.nullsFirst(Comparator.naturalOrder()))
-            .thenComparing(Reading::spot, Comparator.nullsFirst(Comparator.naturalOrder()));
-
+    private final Set<String> corrected;
     private final List<Reading> readings;
 
     public StandingReadings(Visit visit) {
@@ -35,12 +28,17 @@ public final class StandingReadings {
      * @param all readings of one visit
      */
     public StandingReadings(List<Reading> all) {
-        var corrected =
+        corrected =
                 all.stream().map(Reading::corrects).filter(Objects::nonNull).collect(Collectors.toSet());
         readings = all.stream()
                 .filter(reading -> !corrected.contains(reading.id()))
-                .sorted(BY_PLACE)
+                .sorted(StandingReadings::compareByPlace)
                 .toList();
+    }
+
+    /** Whether a later reading of the visit stands in its place. */
+    public boolean isCorrected(Reading reading) {
+        return corrected.contains(reading.id());
     }
 
     /** By measure and place, whatever order they came in; at one place in the order in which they came into the book. */
@@ -84,6 +82,28 @@ public final class StandingReadings {
     public Optional<Reading> ofWheel(Measure measure, String wheelTag, Spot spot) {
         return last(reading ->
                 reading.measure() == measure && wheelTag.equals(reading.wheelTag()) && reading.spot() == spot);
+    }
+
+    /**
+     * What is added up in another order comes to another last digit. A wheel may be read at two corners, one after the other.
+     * Written out, as it is asked some thousand times whenever a car is judged.
+     */
+    private static int compareByPlace(Reading one, Reading other) {
+        int order = one.measure().compareTo(other.measure());
+        if (order == 0) {
+            order = compareNullsFirst(one.wheelTag(), other.wheelTag());
+        }
+        if (order == 0 && one.wheelTag() == null) {
+            order = compareNullsFirst(one.corner(), other.corner());
+        }
+        return order == 0 ? compareNullsFirst(one.spot(), other.spot()) : order;
+    }
+
+    private static <T extends Comparable<? super T>> int compareNullsFirst(@Nullable T one, @Nullable T other) {
+        if (one == null || other == null) {
+            return Boolean.compare(one != null, other != null);
+        }
+        return one.compareTo(other);
     }
 
     private Optional<Reading> last(Predicate<Reading> wanted) {

@@ -5,7 +5,6 @@ import cornerbook.core.car.MeasureName;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Vehicle;
-import cornerbook.core.car.Visit;
 import cornerbook.core.car.WorkStep;
 import cornerbook.core.car.WrittenReading;
 import cornerbook.core.corner.Corner;
@@ -32,10 +31,14 @@ public final class BrakeReadingRules {
 
     private BrakeReadingRules() {}
 
-    /** What cannot stand; empty when the reading can stand, or was corrected already. */
-    public static Optional<Said> problem(Vehicle vehicle, Visit visit, Reading reading) {
+    /**
+     * What cannot stand; empty when the reading can stand, or was corrected already.
+     *
+     * @param readings of the same visit
+     */
+    public static Optional<Said> problem(Vehicle vehicle, StandingReadings readings, Reading reading) {
         var corner = reading.corner();
-        if (corner == null || !new StandingReadings(visit).all().contains(reading)) {
+        if (corner == null || readings.isCorrected(reading)) {
             return Optional.empty();
         }
         var brake = vehicle.axle(corner.axle()).brake();
@@ -68,7 +71,7 @@ public final class BrakeReadingRules {
                                 .map(drum -> narrower(reading.value(), corner, drum.drumNewMm()))
                                 .orElse(null);
                     case DISC_MOVED_BY -> moved(reading, corner, vehicle);
-                    case HUB_DIAL_RADIUS, DISC_DIAL_RADIUS -> radii(new StandingReadings(visit), corner);
+                    case HUB_DIAL_RADIUS, DISC_DIAL_RADIUS -> radii(readings, corner);
                     default -> null;
                 });
     }

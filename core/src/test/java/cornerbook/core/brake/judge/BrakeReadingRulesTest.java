@@ -83,7 +83,7 @@ class BrakeReadingRulesTest {
     void theDialStandsFartherOutOnTheDisc() {
         var hub = Cars.reading(Measure.HUB_DIAL_RADIUS, Corner.LF, null, null, 130);
         var disc = Cars.reading(Measure.DISC_DIAL_RADIUS, Corner.LF, null, null, 60);
-        assertThat(BrakeReadingRules.problem(Cars.vehicle(), Cars.visit(List.of(hub, disc)), disc))
+        assertThat(BrakeReadingRules.problem(Cars.vehicle(), new StandingReadings(List.of(hub, disc)), disc))
                 .contains(
                         new BrakeSaid.DialNotFartherOut(Corner.LF, new Amount(60, "mm", 0), new Amount(130, "mm", 0)));
     }
@@ -93,7 +93,7 @@ class BrakeReadingRulesTest {
         var mistake = Cars.reading(Measure.PAD_THICKNESS, Corner.LF, null, Spot.INNER, 12);
         var right = new Reading(
                 "right", Measure.PAD_THICKNESS, Corner.LF, null, Spot.INNER, 10.2, "10.2 mm", mistake.id(), "misread");
-        assertThat(BrakeReadingRules.problem(Cars.vehicle(), Cars.visit(List.of(mistake, right)), mistake))
+        assertThat(BrakeReadingRules.problem(Cars.vehicle(), new StandingReadings(List.of(mistake, right)), mistake))
                 .isEmpty();
     }
 
@@ -111,6 +111,6 @@ class BrakeReadingRulesTest {
     }
 
     private static Optional<Said> problem(Vehicle vehicle, Reading reading) {
-        return BrakeReadingRules.problem(vehicle, Cars.visit(List.of(reading)), reading);
+        return BrakeReadingRules.problem(vehicle, new StandingReadings(List.of(reading)), reading);
     }
 }

@@ -17,6 +17,7 @@ import cornerbook.core.car.Cars;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.MeasureName;
 import cornerbook.core.car.Reading;
+import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.ServiceSteps;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.WorkStep;
@@ -222,7 +223,7 @@ class DrumFindingsTest {
     })
     void whatCannotBeAtADrumIsRefused(Measure measure, double value, boolean refused) {
         var read = corner(measure, value);
-        assertThat(BrakeReadingRules.problem(CAR, Cars.visit(List.of(read)), read)
+        assertThat(BrakeReadingRules.problem(CAR, new StandingReadings(List.of(read)), read)
                         .isPresent())
                 .isEqualTo(refused);
     }
