@@ -39,6 +39,8 @@ public final class ServedShop implements AutoCloseable {
     public static final Clock CLOCK =
             Clock.fixed(TODAY.atTime(LocalTime.NOON).toInstant(ZoneOffset.UTC), ZoneOffset.UTC);
 
+    private static final List<CarHistory> CARS = DemoShop.histories(TODAY);
+
     private final Book book;
     private final int port = freePort();
     private final Door door;
@@ -71,8 +73,8 @@ public final class ServedShop implements AutoCloseable {
         this.rooms = rooms;
         this.assessor = assessor;
         this.door = new Door(port, address, null, null);
+        WrittenBooks.place(folder, cars);
         book = Book.open(folder);
-        book.records().addCars(cars);
         server = serve();
     }
 
@@ -82,7 +84,7 @@ public final class ServedShop implements AutoCloseable {
     }
 
     public static List<CarHistory> cars() {
-        return DemoShop.histories(TODAY);
+        return CARS;
     }
 
     public static CarHistory car(String vehicleId) {
