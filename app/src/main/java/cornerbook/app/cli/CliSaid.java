@@ -88,6 +88,10 @@ interface CliSaid extends Said {
 
     record NotInvented(String place, String car) implements CliSaid {}
 
+    record CarsOutOfRange(int cars, int least, int most) implements CliSaid {}
+
+    record CarsSoFar(int present, int cars) implements CliSaid {}
+
     record BookIn(String folder) implements CliSaid {}
 
     record Sound(String place) implements CliSaid {}

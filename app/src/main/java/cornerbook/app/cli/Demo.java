@@ -1,7 +1,6 @@
 package cornerbook.app.cli;
 
 import cornerbook.app.book.Book;
-import cornerbook.app.book.car.VehicleSummary;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.sheet.Letterhead;
 import cornerbook.core.car.CarHistory;
@@ -10,20 +9,25 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Objects;
-import java.util.Set;
 import java.util.concurrent.CompletableFuture;
-import java.util.function.Supplier;
 import picocli.CommandLine;
 
 /** Serves the book of the invented shop; makes it when it is empty. */
 @CommandLine.Command(name = "demo", description = "verb-demo")
 final class Demo implements Runnable {
     private static final int STILL_OPEN_DAYS = 6;
+    /** A book that nobody has yet waited for to the end. */
+    private static final int MOST_CARS = 1_000_000;
+    /** In one transaction: so many that writing it to the disk takes a small part of the time. */
+    private static final int CARS_AT_ONCE = 100;
 
     private final Terminal terminal;
 
     @CommandLine.Mixin
     private ServeOptions options = new ServeOptions(Path.of("data", "demo"));
+
+    @CommandLine.Option(names = "--cars", paramLabel = "N", descriptionKey = "option-cars")
+    private int cars = DemoShop.TOLD_CARS;
 
     Demo(Terminal terminal) {
         this.terminal = terminal;
@@ -31,17 +35,26 @@ final class Demo implements Runnable {
 
     @Override
     public void run() {
+        if (cars < DemoShop.TOLD_CARS || cars > MOST_CARS) {
+            throw new CommandFailure(
+                    CommandFailure.INPUT_REFUSED, new CliSaid.CarsOutOfRange(cars, DemoShop.TOLD_CARS, MOST_CARS));
+        }
         var today = LocalDate.now(ZoneId.systemDefault());
         // A new book is made meanwhile.
-        Supplier<List<CarHistory>> invented = options.isThere()
-                ? () -> DemoShop.histories(today)
-                : CompletableFuture.supplyAsync(() -> DemoShop.histories(today))::join;
+        var first = options.isThere()
+                ? null
+                : CompletableFuture.supplyAsync(() -> DemoShop.histories(today, 0, Math.min(cars, CARS_AT_ONCE))
+                        .toList());
         try (var book = options.open()) {
-            var cars = book.cars().list();
-            refuseReal(cars, DemoShop.carIds(today));
-            if (cars.isEmpty()) {
-                fill(book, invented.get(), today);
+            refuseReal(book);
+            if (book.cars().count() == 0) {
+                book.climate().put(DemoShop.climate());
+                DemoShop.tools(today).forEach(book.tools()::put);
+                if (first != null) {
+                    add(book, first.join(), today);
+                }
             }
+            addMissing(book, today);
             PageServer.serve(
                     book,
                     options.door(),
@@ -51,18 +64,26 @@ final class Demo implements Runnable {
         }
     }
 
+    /** The cars that are missing, some at a time: where it was stopped, the next start goes on. */
+    private void addMissing(Book book, LocalDate today) {
+        for (int present = book.cars().count(); present < cars; present = book.cars().count()) {
+            add(book, DemoShop.histories(today, present, Math.min(cars, present + CARS_AT_ONCE)).toList(), today);
+            if (cars > CARS_AT_ONCE) {
+                terminal.say(new CliSaid.CarsSoFar(book.cars().count(), cars));
+            }
+        }
+    }
+
     /** A book with a car that was not invented must not be served as if it were. */
-    private void refuseReal(List<VehicleSummary> cars, Set<String> invented) {
-        cars.stream().filter(car -> !invented.contains(car.id())).findFirst().ifPresent(car -> {
-            throw new CommandFailure(CommandFailure.BOOK, new CliSaid.NotInvented(options.place(), car.id()));
+    private void refuseReal(Book book) {
+        book.cars().findIdNotBeginning(DemoShop.CAR_ID_BEGINS).ifPresent(id -> {
+            throw new CommandFailure(CommandFailure.BOOK, new CliSaid.NotInvented(options.place(), id));
         });
     }
 
-    /** The cars, the tools, the climate of the place, and the re-torques of all but the latest of them as recorded. */
-    private static void fill(Book book, List<CarHistory> invented, LocalDate today) {
+    /** Cars, with the re-torques of all but the latest of them as recorded. */
+    private static void add(Book book, List<CarHistory> invented, LocalDate today) {
         book.records().addCars(invented);
-        book.climate().put(DemoShop.climate());
-        DemoShop.tools(today).forEach(book.tools()::put);
         book.retorques().listOpen().stream()
                 .filter(retorque -> retorque.dueDate().isBefore(today.minusDays(STILL_OPEN_DAYS)))
                 .forEach(retorque -> book.retorques()

@@ -26,7 +26,6 @@ import java.time.temporal.IsoFields;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /** The parts that the invented cars are put together from. */
@@ -34,6 +33,9 @@ final class CastParts {
     /** No car wears all four corners alike: left front and right rear go a little faster. */
     private static final Map<Corner, Double> CORNER_FACTORS =
             Map.of(Corner.LF, 1.05, Corner.RF, 0.96, Corner.LR, 0.97, Corner.RR, 1.04);
+
+    /** Behind these cars the sensors' numbers lie closer, or they would not suffice. */
+    private static final int SENSORS_OF_OWN_LETTER = 0x1000;
 
     private CastParts() {}
 
@@ -48,7 +50,7 @@ final class CastParts {
             WheelFastener fastener,
             TwelveVoltBattery battery) {
         return new Vehicle(
-                "demo-" + twoDigits(number),
+                vehicleId(number),
                 name,
                 plate,
                 null,
@@ -61,6 +63,10 @@ final class CastParts {
                 battery,
                 BrakeFluid.DOT_4,
                 VehicleDetails.NOT_KNOWN);
+    }
+
+    static String vehicleId(int number) {
+        return DemoShop.CAR_ID_BEGINS + twoDigits(number);
     }
 
     /** Telephone numbers from the range kept for fiction, addresses under the domain kept for examples. */
@@ -140,11 +146,18 @@ final class CastParts {
             wheels.add(new Wheel(
                     twoDigits(number) + letter + position,
                     withIdentification(tyre, season, today.minusMonths(ageMonths)),
-                    Integer.toHexString(0x3C00_0000 + number * 0x1_0000 + letter.charAt(0) * 0x100 + position * 0x11)
-                            .toUpperCase(Locale.ROOT)));
+                    sensorId(number, letter.charAt(0), position)));
         }
         String place = season == SeasonKind.ALL_SEASON ? null : "Rack " + letter + ", bay " + number;
         return new WheelSet("demo-" + twoDigits(number) + "-" + letter, season, place, wheels);
+    }
+
+    /** Eight hexadecimal digits, as sensors have them; for as many cars as these digits can tell apart. */
+    private static String sensorId(int number, char letter, int position) {
+        long id = number < SENSORS_OF_OWN_LETTER
+                ? 0x3C00_0000L + number * 0x1_0000L + letter * 0x100L + position * 0x11L
+                : 0x8000_0000L + number * 0x10L + (letter == 'W' ? 5 : 0) + position;
+        return "%08X".formatted(id & 0xFFFF_FFFFL);
     }
 
     /** A tyre identification number of thirteen symbols, as 49 CFR 574.5 lays it out: plant, six symbols, week and year. */

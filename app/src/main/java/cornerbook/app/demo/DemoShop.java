@@ -6,8 +6,8 @@ import cornerbook.core.tool.ShopTool;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * The demonstration shop. All of it is made up: the shop, the town, the people, the plates, the cars, the tyre models and
@@ -21,6 +21,12 @@ public final class DemoShop {
 
     /** Of the numbers that are kept for invented ones. */
     public static final String TELEPHONE = "418-555-0142";
+
+    /** The cars with a story of their own. */
+    public static final int TOLD_CARS = 12;
+
+    /** The id of each of its cars, and of no other. */
+    public static final String CAR_ID_BEGINS = "demo-";
 
     /** Mean daily minimum and maximum of each month, °C, January first. */
     private static final double[][] MONTHS_C = {
@@ -47,14 +53,21 @@ public final class DemoShop {
      * @param today the day that the latest visits are dated by; three of them are of this very day and not finished
      */
     public static List<CarHistory> histories(LocalDate today) {
-        return Cast.members(today).stream()
-                .map(member -> new VisitWriter(member, today).write())
-                .toList();
+        return histories(today, 0, TOLD_CARS).toList();
     }
 
-    /** Ids of its cars. */
-    public static Set<String> carIds(LocalDate today) {
-        return Cast.members(today).stream().map(member -> member.vehicle().id()).collect(Collectors.toSet());
+    /**
+     * The twelve cars and others behind them, made one by one as they are taken.
+     *
+     * @param from how many are left out, of the twelve first
+     * @param cars how many there are with those that are left out
+     */
+    public static Stream<CarHistory> histories(LocalDate today, int from, int cars) {
+        var cast = Cast.members(today);
+        var crowd = new Crowd(today);
+        return IntStream.range(from, cars)
+                .mapToObj(place -> place < cast.size() ? cast.get(place) : crowd.member(place + 1))
+                .map(member -> new VisitWriter(member, today).write());
     }
 
     /** The tools that it keeps. */

@@ -10,6 +10,7 @@ import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.Visit;
 import cornerbook.core.car.Wheel;
+import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
@@ -111,6 +112,37 @@ class DemoShopTest {
     void readingIdsAreUniqueOverTheShop() {
         Set<String> ids = new HashSet<>();
         assertThat(readings()).allMatch(reading -> ids.add(reading.id()));
+    }
+
+    /** Each is made by its number alone, so a book that was stopped half filled goes on where it was. */
+    @Test
+    void carsBehindTheCastAreTheSameWhereverOneBegins() {
+        var all = DemoShop.histories(AUTUMN_DAY, 0, 300).toList();
+        assertThat(all.subList(0, 12)).isEqualTo(shop);
+        assertThat(DemoShop.histories(AUTUMN_DAY, 250, 300)).containsExactlyElementsOf(all.subList(250, 300));
+        assertThat(all)
+                .allSatisfy(car -> assertThat(VisitRules.check(car, AUTUMN_DAY)).isEmpty());
+        assertThat(all)
+                .extracting(car -> car.vehicle().id())
+                .doesNotHaveDuplicates()
+                .allMatch(id -> id.startsWith(DemoShop.CAR_ID_BEGINS));
+        assertThat(all).extracting(car -> car.vehicle().plate()).doesNotHaveDuplicates();
+        assertThat(all)
+                .flatExtracting(CarHistory::sets)
+                .flatExtracting(WheelSet::wheels)
+                .extracting(Wheel::sensorId)
+                .doesNotHaveDuplicates();
+    }
+
+    /** A tyre without tread would have been driven off the road long before. */
+    @Test
+    void nobodyDroveOnCanvas() {
+        assertThat(DemoShop.histories(AUTUMN_DAY, 12, 300)
+                        .flatMap(car -> car.visits().stream())
+                        .flatMap(visit -> visit.readings().stream())
+                        .filter(reading -> reading.measure() == Measure.TREAD_DEPTH))
+                .hasSizeGreaterThan(10_000)
+                .allMatch(reading -> reading.value() > 0.5);
     }
 
     @ParameterizedTest

@@ -33,6 +33,18 @@ public final class CarLedger {
                 .list());
     }
 
+    public int count() {
+        return store.read(handle ->
+                handle.select("select count(*) from vehicle").mapTo(Integer.class).one());
+    }
+
+    /** The id of any car that does not begin so. */
+    public Optional<String> findIdNotBeginning(String letters) {
+        return store.read(handle -> handle.select("select id from vehicle where id not like ? limit 1", letters + "%")
+                .mapTo(String.class)
+                .findFirst());
+    }
+
     /** Every car with all its visits, read at one go, by name. */
     public List<CarHistory> listHistories() {
         return store.read(handle -> {
