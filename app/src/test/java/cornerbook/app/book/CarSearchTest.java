@@ -88,6 +88,26 @@ class CarSearchTest {
         assertThat(found("_")).hasSize(SHOP.size());
     }
 
+    /** As gloves type: a letter wrong, missing, too many, two swapped; the nearest letters of a keyboard are no reason to guess. */
+    @ParameterizedTest
+    @ValueSource(strings = {"elidie", "eloide", "elodiie", "eldie", "prenoal", "elodie prenoal", "8195550178"})
+    void oneLetterWrongFindsWhatIsNear(String query) {
+        var near = book.search().find(query, 0, 100);
+        assertThat(near.near()).isTrue();
+        assertThat(near.cars())
+                .extracting(VehicleSummary::id)
+                .contains(SHOP.getFirst().vehicle().id());
+    }
+
+    @Test
+    void whatIsFoundAsItIsWrittenIsNotMixedWithWhatIsNear() {
+        assertThat(book.search().find("elodie", 0, 100).near()).isFalse();
+        assertThat(book.search().find("eladia", 0, 100).all())
+                .as("two letters wrong")
+                .isZero();
+        assertThat(book.search().find("nul", 0, 100).all()).as("a short word").isZero();
+    }
+
     /** The customer of two cars changes the name at one of them. */
     @Test
     void aChangedNameIsFoundAtOnceAndTheOldOneNoMore() {

@@ -24,6 +24,9 @@ public final class CarSearch {
     private static final List<String> FOUND_BY =
             List.of("name", "plate", "vin", "customer", "tag", "tyre_size", "tin", "sensor_id", "store_place");
 
+    /** Letters. Common practice, no source. */
+    private static final int LONG = 5;
+
     private final Transactions store;
 
     public CarSearch(Transactions store) {
@@ -34,15 +37,16 @@ public final class CarSearch {
      * Cars by name, a page of them.
      *
      * @param all how many there are on all pages
+     * @param near whether no car has what was asked for, and these have it with a letter more, less, changed or swapped
      */
-    public record Found(List<VehicleSummary> cars, int all) {
+    public record Found(List<VehicleSummary> cars, int all, boolean near) {
         public Found {
             cars = List.copyOf(cars);
         }
     }
 
     /**
-     * The cars that have every word of a query.
+     * The cars that have every word of a query; where none has, those that have it but for one letter of a long word.
      *
      * @param query empty for all cars
      * @param from how many are passed over, 0 and more
@@ -53,14 +57,27 @@ public final class CarSearch {
         if (!words.isEmpty()) {
             store.write(CarSearch::refresh);
         }
-        return store.read(handle -> find(handle, words, from, most));
+        return store.read(handle -> {
+            var exact = find(handle, words.stream().map(List::of).toList(), false, from, most);
+            return exact.all() > 0 || words.stream().noneMatch(CarSearch::isLong)
+                    ? exact
+                    : find(handle, words.stream().map(CarSearch::near).toList(), true, from, most);
+        });
     }
 
-    private static Found find(Handle handle, List<String> words, int from, int most) {
+    /** The cars that have one of the spellings of each word. */
+    private static Found find(Handle handle, List<List<String>> spellings, boolean near, int from, int most) {
         var matching = "from vehicle join customer on customer.id = vehicle.customer_id"
-                + (words.isEmpty() ? "" : " join car_words on car_words.vehicle_id = vehicle.id where ")
-                + words.stream().map(word -> "car_words.words like ?").collect(Collectors.joining(" and "));
-        var patterns = words.stream().map(word -> "%" + word + "%").toArray();
+                + (spellings.isEmpty() ? "" : " join car_words on car_words.vehicle_id = vehicle.id where ")
+                + spellings.stream()
+                        .map(word -> word.stream()
+                                .map(spelling -> "car_words.words like ?")
+                                .collect(Collectors.joining(" or ", "(", ")")))
+                        .collect(Collectors.joining(" and "));
+        var patterns = spellings.stream()
+                .flatMap(List::stream)
+                .map(spelling -> "%" + spelling + "%")
+                .toArray();
         int all = handle.select("select count(*) " + matching, patterns)
                 .mapTo(Integer.class)
                 .one();
@@ -73,7 +90,32 @@ public final class CarSearch {
                                 page)
                         .map((row, context) -> VehicleSummary.of(row))
                         .list(),
-                all);
+                all,
+                near);
+    }
+
+    /** Of a short word too much is one letter away. */
+    private static boolean isLong(String word) {
+        return word.length() >= LONG;
+    }
+
+    /** A word, and of a long one what is meant when a glove hits a wrong key, one too many or too few, or two in the wrong order. */
+    private static List<String> near(String word) {
+        if (!isLong(word)) {
+            return List.of(word);
+        }
+        var near = new LinkedHashSet<String>();
+        for (int i = 0; i < word.length(); i++) {
+            var before = word.substring(0, i);
+            var after = word.substring(i + 1);
+            near.add(before + "_" + after);
+            near.add(before + after);
+            near.add(before + "_" + word.substring(i));
+            if (!after.isEmpty()) {
+                near.add(before + after.charAt(0) + word.charAt(i) + after.substring(1));
+            }
+        }
+        return List.copyOf(near);
     }
 
     private static int refresh(Handle handle) {

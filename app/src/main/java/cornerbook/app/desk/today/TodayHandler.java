@@ -56,7 +56,7 @@ public final class TodayHandler {
                                 .filter(open -> !open.contact().declined())
                                 .map(this::again)
                                 .toList(),
-                        new Cars(query, cars, from, found.all()),
+                        new Cars(query, cars, from, found.all(), found.near()),
                         BrakeDust.ofWeek(desk.book(), date)));
     }
 

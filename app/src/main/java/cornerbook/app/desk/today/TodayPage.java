@@ -36,8 +36,9 @@ public record TodayPage(
      * @param query may be empty
      * @param from how many stand on the pages before
      * @param all how many there are on all pages
+     * @param near whether they only come near to the query
      */
-    public record Cars(String query, List<Car> list, int from, int all) {
+    public record Cars(String query, List<Car> list, int from, int all, boolean near) {
         /** No more are judged for one page. */
         static final int ON_A_PAGE = 25;
 
