@@ -23,7 +23,7 @@ final class CarTruth {
     private static final double DISC_MM_PER_1000_KM = 0.006;
     private static final double LINING_MM_PER_1000_KM = 0.02;
     private static final double DRUM_MM_PER_1000_KM = 0.004;
-    private static final double SHOULDER_FACTOR = 2.2;
+    static final double SHOULDER_FACTOR = 2.2;
     /** A pad that seizes does so within the last of the seasons. */
     private static final int SEASONS_WITH_SEIZED_PAD = 2;
 

@@ -26,8 +26,8 @@ final class Crowd {
     private static final double WEAR_SD = 0.2;
     /** What a set may lose until today, so that nobody drove on canvas. */
     private static final double MOST_WORN_MM = 5.8;
-    /** Half of seven seasons of half a year. */
-    private static final double DAYS_ON_A_SET = 3.5 * 182;
+    /** Of seven seasons of half a year. */
+    private static final double DAYS = 7 * 182;
 
     private static final double SHARE_AWAITED = 0.35;
     private static final double SHARE_OF_EACH_TROUBLE = 0.04;
@@ -63,6 +63,7 @@ final class Crowd {
         var random = new SplittableRandom(SEED + number);
         var like = cast.get(number % cast.size());
         double kmPerDay = like.kmPerDay() * Math.exp(DISTANCE_SD * CarTruth.bounded(random));
+        var trouble = trouble(random);
         return new CastMember(
                 number,
                 vehicle(like.vehicle(), number, random),
@@ -70,9 +71,9 @@ final class Crowd {
                 like.sets().stream().map(set -> set(set, number, random)).toList(),
                 Math.rint(kmPerDay * (200 + random.nextInt(1600))),
                 kmPerDay,
-                wear(like.wearMmPer1000Km(), kmPerDay, random),
+                wear(like, kmPerDay, trouble, random),
                 like.frontPadMm() - random.nextDouble(),
-                trouble(random),
+                trouble,
                 random.nextDouble() < SHARE_AWAITED ? LatestVisit.AWAITED : LatestVisit.FINISHED);
     }
 
@@ -132,11 +133,14 @@ final class Crowd {
                         .toList());
     }
 
-    private static Map<Corner, Double> wear(Map<Corner, Double> like, double kmPerDay, RandomGenerator random) {
+    private static Map<Corner, Double> wear(
+            CastMember like, double kmPerDay, Trouble trouble, RandomGenerator random) {
         double factor = Math.exp(WEAR_SD * CarTruth.bounded(random));
-        double most = MOST_WORN_MM / (kmPerDay * DAYS_ON_A_SET / 1000);
+        double km = kmPerDay * DAYS / like.sets().size();
+        double fastest = trouble == Trouble.UNEVEN_SHOULDER ? CarTruth.SHOULDER_FACTOR : 1;
+        double most = MOST_WORN_MM / (km / 1000 * fastest);
         var wear = new EnumMap<Corner, Double>(Corner.class);
-        like.forEach((corner, rate) -> wear.put(corner, Math.min(rate * factor, most)));
+        like.wearMmPer1000Km().forEach((corner, rate) -> wear.put(corner, Math.min(rate * factor, most)));
         return wear;
     }
 

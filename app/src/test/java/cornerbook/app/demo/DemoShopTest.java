@@ -137,11 +137,11 @@ class DemoShopTest {
     /** A tyre without tread would have been driven off the road long before. */
     @Test
     void nobodyDroveOnCanvas() {
-        assertThat(DemoShop.histories(AUTUMN_DAY, 12, 300)
+        assertThat(DemoShop.histories(AUTUMN_DAY, 12, 1000)
                         .flatMap(car -> car.visits().stream())
                         .flatMap(visit -> visit.readings().stream())
                         .filter(reading -> reading.measure() == Measure.TREAD_DEPTH))
-                .hasSizeGreaterThan(10_000)
+                .hasSizeGreaterThan(100_000)
                 .allMatch(reading -> reading.value() > 0.5);
     }
 
