@@ -8,8 +8,8 @@ import java.util.TreeMap;
 
 /**
  * The readings of one wheel set on one car as sums that no parameter changes: with x the weights of the unknowns in a
- * reading, y its depth less the stated one, and q its bend ({@link TreadScale}), the sums of xxᵀ, xy, xq, yy, yq, qq, and
- * for each visit those of x, y and q.
+ * reading, y its depth less the stated one, and q its bend ({@link TreadScale}), the sums of xxᵀ, xy, xq, and for each
+ * visit those of x, y and q.
  *
  * <p>The unknowns: for each groove the depth of each tyre when new to the book less its stated depth, then for each groove
  * the rate of each corner, then what each season added to all rates.
@@ -24,10 +24,6 @@ final class SetDesign {
     private final double[] gram;
     private final double[] depthCross;
     private final double[] bendCross;
-    private final double[] bendSlopes;
-    private double depthSquare;
-    private double depthBend;
-    private double bendSquare;
 
     /** The readings of one visit. */
     static final class Occasion {
@@ -47,10 +43,6 @@ final class SetDesign {
         /** Sum of the readings less the stated depths, on the scale of effective depth. */
         double sum(double slowing) {
             return depth + slowing * bend;
-        }
-
-        double bend() {
-            return bend;
         }
 
         int readings() {
@@ -79,17 +71,14 @@ final class SetDesign {
         gram = new double[unknowns * unknowns];
         depthCross = new double[unknowns];
         bendCross = new double[unknowns];
-        bendSlopes = new double[readings.size()];
         var byVisit = new TreeMap<Integer, Occasion>();
-        for (int i = 0; i < readings.size(); i++) {
-            var reading = readings.get(i);
-            var occasion = byVisit.computeIfAbsent(reading.visit(), visit -> new Occasion(unknowns));
-            bendSlopes[i] = add(reading, occasion);
+        for (var reading : readings) {
+            add(reading, byVisit.computeIfAbsent(reading.visit(), visit -> new Occasion(unknowns)));
         }
         occasions = new ArrayList<>(byVisit.values());
     }
 
-    private double add(TreadReading reading, Occasion occasion) {
+    private void add(TreadReading reading, Occasion occasion) {
         if (reading.tyre() >= newDepths.size()) {
             throw new IllegalArgumentException(
                     "reading of tyre " + reading.tyre() + ", expected 0 to " + (newDepths.size() - 1));
@@ -111,13 +100,9 @@ final class SetDesign {
             bendCross[i] += x[i] * q;
             occasion.weights[i] += x[i];
         }
-        depthSquare += y * y;
-        depthBend += y * q;
-        bendSquare += q * q;
         occasion.depth += y;
         occasion.bend += q;
         occasion.readings++;
-        return TreadScale.bendSlope(reading.depthMm(), newMm);
     }
 
     /** Weights of the unknowns in the effective depth of a tyre less its stated depth. */
@@ -163,14 +148,6 @@ final class SetDesign {
         return newDepths.size();
     }
 
-    int seasons() {
-        return seasons.size();
-    }
-
-    int readings() {
-        return bendSlopes.length;
-    }
-
     List<Occasion> occasions() {
         return occasions;
     }
@@ -199,24 +176,5 @@ final class SetDesign {
     /** Σ xy on the scale of effective depth. */
     double cross(int unknown, double slowing) {
         return depthCross[unknown] + slowing * bendCross[unknown];
-    }
-
-    double bendCross(int unknown) {
-        return bendCross[unknown];
-    }
-
-    /** Σ yy on the scale of effective depth. */
-    double square(double slowing) {
-        return depthSquare + 2 * slowing * depthBend + slowing * slowing * bendSquare;
-    }
-
-    /** Σ yq on the scale of effective depth. */
-    double bendProduct(double slowing) {
-        return depthBend + slowing * bendSquare;
-    }
-
-    /** Slope of the bend at each reading. */
-    double[] bendSlopes() {
-        return bendSlopes;
     }
 }
