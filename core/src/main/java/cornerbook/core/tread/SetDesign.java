@@ -3,6 +3,7 @@ package cornerbook.core.tread;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.TreeMap;
 
@@ -18,7 +19,9 @@ final class SetDesign {
     private static final int GROOVES = Spot.values().length;
 
     private final List<NewDepth> newDepths;
-    private final List<Integer> seasons;
+    /** In ascending order. */
+    private final int[] seasons;
+
     private final double[] seasonShares = new double[RatePrior.CORNERS];
     private final List<Occasion> occasions;
     private final double[] gram;
@@ -61,12 +64,7 @@ final class SetDesign {
         for (var corner : Corner.values()) {
             seasonShares[corner.ordinal()] = proportions.share(corner.axle());
         }
-        seasons = readings.stream()
-                .flatMap(reading -> reading.run().legs().stream())
-                .map(CornerDistances.Leg::season)
-                .distinct()
-                .sorted()
-                .toList();
+        seasons = seasons(readings);
         int unknowns = unknowns();
         gram = new double[unknowns * unknowns];
         depthCross = new double[unknowns];
@@ -76,6 +74,24 @@ final class SetDesign {
             add(reading, byVisit.computeIfAbsent(reading.visit(), visit -> new Occasion(unknowns)));
         }
         occasions = new ArrayList<>(byVisit.values());
+    }
+
+    /** Plain loops, for every forecast passes here. */
+    private static int[] seasons(List<TreadReading> readings) {
+        var seasons = new int[0];
+        for (var reading : readings) {
+            for (var leg : reading.run().legs()) {
+                int place = Arrays.binarySearch(seasons, leg.season());
+                if (place < 0) {
+                    int at = -place - 1;
+                    var more = Arrays.copyOf(seasons, seasons.length + 1);
+                    System.arraycopy(seasons, at, more, at + 1, seasons.length - at);
+                    more[at] = leg.season();
+                    seasons = more;
+                }
+            }
+        }
+        return seasons;
     }
 
     private void add(TreadReading reading, Occasion occasion) {
@@ -110,7 +126,7 @@ final class SetDesign {
         weights[depth(groove, tyre)] = 1;
         for (var leg : run.legs()) {
             weights[firstRate() + RatePrior.place(groove, leg.corner())] -= leg.thousandKm();
-            int season = seasons.indexOf(leg.season());
+            int season = Arrays.binarySearch(seasons, leg.season());
             if (season >= 0) {
                 weights[firstSeason() + season] -= seasonShare(leg.corner()) * leg.thousandKm();
             }
@@ -121,7 +137,7 @@ final class SetDesign {
     double unseenTogether(CornerDistances run, CornerDistances other) {
         double sum = 0;
         for (var leg : run.legs()) {
-            if (seasons.contains(leg.season())) {
+            if (Arrays.binarySearch(seasons, leg.season()) >= 0) {
                 continue;
             }
             for (var beside : other.legs()) {
@@ -153,7 +169,7 @@ final class SetDesign {
     }
 
     int unknowns() {
-        return firstSeason() + seasons.size();
+        return firstSeason() + seasons.length;
     }
 
     int depth(Spot groove, int tyre) {

@@ -94,11 +94,16 @@ public final class WearLearner {
         return learner.learned(learner.maximise());
     }
 
+    /** The prior's centre, to begin from where nothing better is known. */
+    Place centre() {
+        return new Place(centre, null);
+    }
+
     /** The maximum, searched from the prior's centre. */
     Place maximise() {
         var few = cars.some(FEW_CARS);
         if (few == cars) {
-            return maximise(new Place(centre, null));
+            return maximise(centre());
         }
         var ofFew = new WearLearner(few, prior);
         return maximise(ofFew.withCurvature(ofFew.maximise()));
