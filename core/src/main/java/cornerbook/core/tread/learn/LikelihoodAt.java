@@ -1,9 +1,11 @@
 package cornerbook.core.tread.learn;
 
 import cornerbook.core.corner.Corner;
+import cornerbook.core.tread.NewDepth;
 import cornerbook.core.tread.WearParameter;
 import cornerbook.core.tread.WearParameters;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * How likely readings are under wear parameters, with depths, rates, seasons and offsets integrated out, and the slope of
@@ -27,13 +29,23 @@ final class LikelihoodAt {
     /** Factors above 0 and below 1e19 whose product is no overflow. */
     private static final int FACTORS = 16;
 
+    /** The precision of a depth does not go by how deep it is. */
+    private static final double ANY_MM = 8;
+
     private final WearParameters parameters;
     private final PartPrior[] priors = new PartPrior[GroovePart.values().length];
+    /** Logarithms of the determinants of the prior precisions of depths, by part and whether a tyre came new. */
+    private final double[][] depthDeterminants = new double[GroovePart.values().length][2];
+    /** Those precisions, row-major. */
+    private final double[][][] depthPrecisions = new double[GroovePart.values().length][2][];
+
     private final double[] meanRates = new double[PartPrior.CORNERS];
     private final double noise;
     private final double offset;
     private final double slowing;
     private final double season;
+    private final double logNoise;
+    private final double logSeason;
 
     private double[] scales = new double[0];
     private double[] weights = new double[0];
@@ -50,12 +62,39 @@ final class LikelihoodAt {
         offset = square(parameters.of(WearParameter.VISIT_SD));
         slowing = parameters.of(WearParameter.SLOWING);
         season = square(parameters.of(WearParameter.SEASON_SD));
+        logNoise = Math.log(noise);
+        logSeason = Math.log(season);
         for (var part : GroovePart.values()) {
             priors[part.ordinal()] = new PartPrior(part, parameters);
+            for (var start : List.of(NewDepth.unknown(ANY_MM), NewDepth.stated(ANY_MM))) {
+                depthPrecisions[part.ordinal()][known(start)] = depthPrecision(part, start);
+                depthDeterminants[part.ordinal()][known(start)] =
+                        start.logDeterminant(part.size(), part.square(), parameters);
+            }
         }
         for (var corner : Corner.values()) {
             meanRates[corner.ordinal()] = parameters.rate(corner.axle());
         }
+    }
+
+    private double[] depthPrecision(GroovePart part, NewDepth start) {
+        int size = part.size();
+        var precision = new double[size * size];
+        for (int value = 0; value < size; value++) {
+            for (int other = 0; other < size; other++) {
+                precision[value * size + other] =
+                        start.precision(value == other, part.load(value) * part.load(other), part.square(), parameters);
+            }
+        }
+        return precision;
+    }
+
+    private double[] depthPrecision(PartSums sums, NewDepth start) {
+        return depthPrecisions[sums.part().ordinal()][known(start)];
+    }
+
+    private static int known(NewDepth start) {
+        return start.known() ? 1 : 0;
     }
 
     /** Equation (1) of a set; adds (2) to {@code slope}, by {@link WearParameter}. */
@@ -91,11 +130,11 @@ final class LikelihoodAt {
         double explained = solve(sums, prior);
         addMoments(unknowns, copies);
 
-        double logPrior = prior.logDeterminant() - sums.seasons() * Math.log(season);
+        double logPrior = prior.logDeterminant() - sums.seasons() * logSeason;
         for (var start : sums.newDepths()) {
-            logPrior += start.logDeterminant(sums.part().size(), sums.part().square(), parameters);
+            logPrior += depthDeterminants[sums.part().ordinal()][known(start)];
         }
-        double twice = -sums.values() * (LOG_TWO_PI + Math.log(noise))
+        double twice = -sums.values() * (LOG_TWO_PI + logNoise)
                 + copies * (logPrior - logDeterminant)
                 - sums.square(slowing) / noise
                 - prior.squaredMean()
@@ -132,7 +171,8 @@ final class LikelihoodAt {
 
     /** What one of each unknown is worth in the sums: rates are taken relative to their means. */
     private void scale(PartSums sums) {
-        Arrays.fill(scales, 1);
+        Arrays.fill(scales, 0, sums.firstRate(), 1);
+        Arrays.fill(scales, sums.firstSeason(), sums.unknowns(), 1);
         for (int i = sums.firstRate(); i < sums.firstSeason(); i++) {
             scales[i] = meanRates[(i - sums.firstRate()) % PartPrior.CORNERS];
         }
@@ -200,13 +240,13 @@ final class LikelihoodAt {
 
     private void addPrior(PartSums sums, PartPrior prior) {
         int unknowns = sums.unknowns();
-        var part = sums.part();
+        int size = sums.part().size();
         for (int tyre = 0; tyre < sums.tyres(); tyre++) {
-            var start = sums.newDepths().get(tyre);
-            for (int value = 0; value < part.size(); value++) {
+            var precision = depthPrecision(sums, sums.newDepths().get(tyre));
+            for (int value = 0; value < size; value++) {
                 for (int other = 0; other <= value; other++) {
-                    lower[(value * sums.tyres() + tyre) * unknowns + other * sums.tyres() + tyre] += start.precision(
-                            value == other, part.load(value) * part.load(other), part.square(), parameters);
+                    lower[(value * sums.tyres() + tyre) * unknowns + other * sums.tyres() + tyre] +=
+                            precision[value * size + other];
                 }
             }
         }
@@ -349,19 +389,18 @@ final class LikelihoodAt {
 
     private void addDepthSlope(PartSums sums, double[] slope) {
         int unknowns = sums.unknowns();
-        var part = sums.part();
+        int size = sums.part().size();
         for (int tyre = 0; tyre < sums.tyres(); tyre++) {
             var start = sums.newDepths().get(tyre);
             if (!start.known()) {
                 continue;
             }
-            double square = -part.size() * sums.copies();
-            for (int value = 0; value < part.size(); value++) {
+            var precision = depthPrecision(sums, start);
+            double square = -size * sums.copies();
+            for (int value = 0; value < size; value++) {
                 for (int other = 0; other <= value; other++) {
-                    double precision = start.precision(
-                            value == other, part.load(value) * part.load(other), part.square(), parameters);
                     square += (value == other ? 1 : 2)
-                            * precision
+                            * precision[value * size + other]
                             * moments[(value * sums.tyres() + tyre) * unknowns + other * sums.tyres() + tyre];
                 }
             }

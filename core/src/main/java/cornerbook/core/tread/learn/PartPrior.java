@@ -34,6 +34,8 @@ final class PartPrior {
     /** Inverse of (1), row-major, values before corners. */
     private final double[] precision;
 
+    private final double logDeterminant;
+
     PartPrior(GroovePart part, WearParameters parameters) {
         this.part = part;
         car = square(parameters.vehicleSpread());
@@ -42,6 +44,8 @@ final class PartPrior {
         across = groove;
         along = groove + part.square() * corner;
         together = along + CORNERS * part.square() * car;
+        logDeterminant =
+                -CORNERS * (part.size() - 1) * Math.log(across) - (CORNERS - 1) * Math.log(along) - Math.log(together);
         int rates = rates();
         precision = new double[rates * rates];
         for (int i = 0; i < rates; i++) {
@@ -80,7 +84,7 @@ final class PartPrior {
 
     /** Logarithm of the determinant of the precision. */
     double logDeterminant() {
-        return -CORNERS * (part.size() - 1) * Math.log(across) - (CORNERS - 1) * Math.log(along) - Math.log(together);
+        return logDeterminant;
     }
 
     /**
