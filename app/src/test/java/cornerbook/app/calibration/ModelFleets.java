@@ -2,10 +2,10 @@ package cornerbook.app.calibration;
 
 import cornerbook.core.numeric.Estimate;
 import cornerbook.core.tread.LearnedWear;
-import cornerbook.core.tread.WearLearner;
 import cornerbook.core.tread.WearModel;
 import cornerbook.core.tread.WearParameters;
 import cornerbook.core.tread.WearPrior;
+import cornerbook.core.tread.learn.WearLearner;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

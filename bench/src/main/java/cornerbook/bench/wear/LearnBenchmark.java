@@ -4,6 +4,7 @@ import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.tread.WearHistory;
 import cornerbook.core.tread.WearKnowledge;
+import cornerbook.core.tread.learn.BookOfWear;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
@@ -47,6 +48,6 @@ public class LearnBenchmark {
 
     @Benchmark
     public WearKnowledge learn() {
-        return WearKnowledge.learn(histories);
+        return BookOfWear.learn(histories);
     }
 }

@@ -10,8 +10,8 @@ import cornerbook.core.finding.Knowledge;
 import cornerbook.core.finding.RunHistory;
 import cornerbook.core.season.DistancePrior;
 import cornerbook.core.tread.WearHistory;
-import cornerbook.core.tread.WearKnowledge;
 import cornerbook.core.tread.judge.TreadForecaster;
+import cornerbook.core.tread.learn.BookOfWear;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -63,7 +63,7 @@ public final class Learner {
         });
         return new Knowledge(
                 today,
-                WearKnowledge.learn(wear),
+                BookOfWear.learn(wear),
                 distances,
                 pads.isEmpty()
                         ? null

@@ -99,17 +99,48 @@ public final class CholeskyFactor {
         return log;
     }
 
-    /** A⁻¹, row-major. */
+    /** A⁻¹ = L⁻ᵀ L⁻¹, row-major. */
     public double[] inverse() {
+        var below = inverseOfLower();
         var inverse = new double[size * size];
-        var unit = new double[size];
-        for (int j = 0; j < size; j++) {
-            unit[j] = 1;
-            var column = solve(unit);
-            unit[j] = 0;
-            for (int i = 0; i < size; i++) {
-                inverse[i * size + j] = column[i];
+        for (int k = 0; k < size; k++) {
+            for (int i = 0; i <= k; i++) {
+                double factor = below[k * size + i];
+                if (factor == 0) {
+                    continue;
+                }
+                for (int j = 0; j <= i; j++) {
+                    inverse[i * size + j] += factor * below[k * size + j];
+                }
             }
+        }
+        for (int i = 0; i < size; i++) {
+            for (int j = 0; j < i; j++) {
+                inverse[j * size + i] = inverse[i * size + j];
+            }
+        }
+        return inverse;
+    }
+
+    /** L⁻¹, row by row. */
+    private double[] inverseOfLower() {
+        var inverse = new double[size * size];
+        for (int i = 0; i < size; i++) {
+            int row = i * size;
+            for (int k = 0; k < i; k++) {
+                double factor = lower[row + k];
+                if (factor == 0) {
+                    continue;
+                }
+                for (int j = 0; j <= k; j++) {
+                    inverse[row + j] -= factor * inverse[k * size + j];
+                }
+            }
+            double diagonal = 1 / lower[row + i];
+            for (int j = 0; j < i; j++) {
+                inverse[row + j] *= diagonal;
+            }
+            inverse[row + i] = diagonal;
         }
         return inverse;
     }

@@ -1,5 +1,7 @@
 package cornerbook.core.numeric;
 
+import java.util.Arrays;
+
 /**
  * Probability that jointly Gaussian variables are all at or above zero. Given one weighted sum of them, the one that takes
  * most of their variance with it, little is left that they share; what is left is taken variable by variable, each time as
@@ -26,6 +28,8 @@ public final class JointProbability {
     private static final double REACH = 4;
     /** Of a variance: what rounding leaves of nothing. */
     private static final double NOTHING = 1e-12;
+    /** What lies so many standard deviations above zero says nothing of the others, and fails with 3e-7. */
+    private static final double ALL_BUT_CERTAIN = 5;
 
     private final int size;
     private final double[] mean;
@@ -39,6 +43,7 @@ public final class JointProbability {
     private final double[] meanLeft;
 
     private final double[] left;
+    private final double[] column;
 
     private JointProbability(double[] mean, double[] covariance) {
         size = mean.length;
@@ -48,6 +53,7 @@ public final class JointProbability {
         sd = new double[size];
         meanLeft = new double[size];
         left = new double[size * size];
+        column = new double[size];
     }
 
     /**
@@ -106,12 +112,16 @@ public final class JointProbability {
         var x = new double[size];
         x[widest] = 1;
         for (int step = 0; step < POWER_STEPS; step++) {
+            Arrays.fill(loading, 0);
+            for (int j = 0; j < size; j++) {
+                double factor = x[j];
+                int row = j * size;
+                for (int i = 0; i < size; i++) {
+                    loading[i] += factor * covariance[row + i];
+                }
+            }
             double square = 0;
             for (int i = 0; i < size; i++) {
-                loading[i] = 0;
-                for (int j = 0; j < size; j++) {
-                    loading[i] += covariance[i * size + j] * x[j];
-                }
                 square += loading[i] * x[i];
             }
             double length = Math.sqrt(square);
@@ -131,7 +141,7 @@ public final class JointProbability {
     }
 
     private double integral(double from, double to) {
-        return GaussLegendre.integral(from, to, z -> NormalDistribution.density(z) * oneByOne(z));
+        return GaussLegendre.NINE.integral(from, to, z -> NormalDistribution.density(z) * oneByOne(z));
     }
 
     /** Equation (2), given the sum. */
@@ -143,20 +153,28 @@ public final class JointProbability {
         double probability = 1;
         for (int i = 0; i < size; i++) {
             double variance = Math.max(left[i * size + i], NOTHING * covariance[i * size + i]);
-            double sdLeft = Math.sqrt(variance);
-            double a = meanLeft[i] / sdLeft;
-            double above = NormalDistribution.cumulative(a);
+            double perSd = 1 / Math.sqrt(variance);
+            double a = meanLeft[i] * perSd;
+            if (a > ALL_BUT_CERTAIN) {
+                continue;
+            }
+            double density = NormalDistribution.density(a);
+            double above = NormalDistribution.cumulative(a, density);
             probability *= above;
             if (probability < NOTHING) {
                 return 0;
             }
-            double shift = NormalDistribution.density(a) / above;
-            double shrink = shift * (shift + a) / variance;
+            double shift = density / above;
+            double shrink = shift * (shift + a) * perSd * perSd;
+            double shiftPerSd = shift * perSd;
             for (int j = i + 1; j < size; j++) {
                 double with = left[j * size + i];
-                meanLeft[j] += shift * with / sdLeft;
+                column[j] = with;
+                meanLeft[j] += shiftPerSd * with;
+                double factor = shrink * with;
+                int row = j * size;
                 for (int k = i + 1; k <= j; k++) {
-                    left[j * size + k] -= shrink * with * left[k * size + i];
+                    left[row + k] -= factor * column[k];
                 }
             }
         }

@@ -14,8 +14,17 @@ public final class NormalDistribution {
     }
 
     public static double cumulative(double z) {
+        return cumulative(z, density(z));
+    }
+
+    /**
+     * The same where the density is known already, for an exponential less.
+     *
+     * @param density at z
+     */
+    public static double cumulative(double z, double density) {
         double x = Math.abs(z);
-        double tail = x > 37 ? 0 : tail(x, Math.exp(-0.5 * x * x));
+        double tail = x > 37 ? 0 : tail(x, density / INVERSE_ROOT_TWO_PI);
         return z > 0 ? 1 - tail : tail;
     }
 

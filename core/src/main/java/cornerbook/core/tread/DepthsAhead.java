@@ -37,6 +37,10 @@ final class DepthsAhead {
     // Covariances of the car's factor with D and with r.
     private final double[] factorDepth;
     private final double[] factorRate;
+    // Slopes of D and r in the factor, and what is left of the mean rate where the factor is nothing.
+    private final double[] depthOfFactor;
+    private final double[] rateOfFactor;
+    private final double[] rateApart;
 
     DepthsAhead(WearPosterior posterior, List<Placement> placements) {
         size = placements.size() * GROOVES;
@@ -67,11 +71,17 @@ final class DepthsAhead {
         factorVariance = posterior.car().variance(withFactor);
         factorDepth = new double[size];
         factorRate = new double[size];
+        depthOfFactor = new double[size];
+        rateOfFactor = new double[size];
+        rateApart = new double[size];
         for (int i = 0; i < size; i++) {
             for (int k = 0; k < unknowns; k++) {
                 factorDepth[i] += weights[i][k] * withFactor[k];
             }
             factorRate[i] = withFactor[rates[i]];
+            depthOfFactor[i] = factorDepth[i] / factorVariance;
+            rateOfFactor[i] = factorRate[i] / factorVariance;
+            rateApart[i] = meanRate[i] - factorMean * rateOfFactor[i];
         }
         for (int i = 0; i < size; i++) {
             var withDepth = new double[unknowns];
@@ -136,7 +146,35 @@ final class DepthsAhead {
         for (int i = 0; i < size; i++) {
             mean[i] = meanDepth[i] - limits[i];
         }
-        return JointProbability.allAbove(mean, depthDepth);
+        var margins = margins(mean, (i, j) -> depthDepth[i * size + j]);
+        return JointProbability.allAbove(margins.means(), margins.covariances());
+    }
+
+    @FunctionalInterface
+    private interface Covariance {
+        double of(int groove, int other);
+    }
+
+    /** How far the grooves that may fail lie above their limits. */
+    private static GaussianPosterior margins(double[] mean, Covariance covariance) {
+        var at = new int[mean.length];
+        int together = 0;
+        for (int i = 0; i < mean.length; i++) {
+            if (!(mean[i] > 0 && mean[i] * mean[i] > CERTAIN * CERTAIN * covariance.of(i, i))) {
+                at[together++] = i;
+            }
+        }
+        var means = new double[together];
+        var covariances = new double[together * together];
+        for (int a = 0; a < together; a++) {
+            means[a] = mean[at[a]];
+            covariances[a * together + a] = covariance.of(at[a], at[a]);
+            for (int b = 0; b < a; b++) {
+                covariances[a * together + b] = covariance.of(at[a], at[b]);
+                covariances[b * together + a] = covariances[a * together + b];
+            }
+        }
+        return new GaussianPosterior(means, covariances);
     }
 
     /**
@@ -169,15 +207,12 @@ final class DepthsAhead {
             double meanFactor = factor * Math.exp(logVariance / 2);
             for (int i = 0; i < size; i++) {
                 withFactor[i] = factorDepth[i] - this.k * factorRate[i];
-                double ofFactor = factorDepth[i] / factorVariance;
-                double rateOfFactor = factorRate[i] / factorVariance;
-                double rateApart = meanRate[i] - factorMean * rateOfFactor;
                 mean[i] = meanDepth[i]
-                        + (meanFactor - factorMean) * ofFactor
-                        - k * factor * rateOfFactor
-                        - this.k * rateApart
+                        + (meanFactor - factorMean) * depthOfFactor[i]
+                        - k * factor * rateOfFactor[i]
+                        - this.k * rateApart[i]
                         - limits[i];
-                along[i] = meanFactor * ofFactor + this.k * rateApart;
+                along[i] = meanFactor * depthOfFactor[i] + this.k * rateApart[i];
             }
         }
 
@@ -191,13 +226,14 @@ final class DepthsAhead {
             return Math.max(LEAST_SHARE * depthDepth[i * size + i], covariance(i, i));
         }
 
-        /** Least margin of a groove over its standard deviation. */
-        double weakest() {
-            double weakest = Double.POSITIVE_INFINITY;
+        /** Whether a groove's margin is below so many of its standard deviations. */
+        boolean anyBelow(double deviations) {
             for (int i = 0; i < size; i++) {
-                weakest = Math.min(weakest, mean[i] / Math.sqrt(variance(i)));
+                if (mean[i] < deviations * Math.sqrt(variance(i))) {
+                    return true;
+                }
             }
-            return weakest;
+            return false;
         }
 
         /** Probability that every groove is at or above its limit. */
@@ -212,26 +248,8 @@ final class DepthsAhead {
             return JointProbability.roughlyAllAbove(margins.means(), margins.covariances());
         }
 
-        /** How far the grooves that may fail lie above their limits. */
         private GaussianPosterior margins() {
-            var at = new int[size];
-            int together = 0;
-            for (int i = 0; i < size; i++) {
-                if (!(mean[i] > 0 && mean[i] * mean[i] > CERTAIN * CERTAIN * variance(i))) {
-                    at[together++] = i;
-                }
-            }
-            var means = new double[together];
-            var covariances = new double[together * together];
-            for (int a = 0; a < together; a++) {
-                means[a] = mean[at[a]];
-                covariances[a * together + a] = variance(at[a]);
-                for (int b = 0; b < a; b++) {
-                    covariances[a * together + b] = covariance(at[a], at[b]);
-                    covariances[b * together + a] = covariances[a * together + b];
-                }
-            }
-            return new GaussianPosterior(means, covariances);
+            return DepthsAhead.margins(mean, (i, j) -> i == j ? variance(i) : covariance(i, j));
         }
     }
 

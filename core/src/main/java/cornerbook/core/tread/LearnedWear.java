@@ -19,7 +19,7 @@ public record LearnedWear(
     }
 
     /** The same with a parameter as surely known as in another. */
-    LearnedWear withErrorOf(WearParameter parameter, LearnedWear other) {
+    public LearnedWear withErrorOf(WearParameter parameter, LearnedWear other) {
         var errors = new EnumMap<>(standardErrors);
         errors.put(parameter, Objects.requireNonNull(other.standardErrors.get(parameter)));
         return new LearnedWear(parameters, errors, cars, readings);

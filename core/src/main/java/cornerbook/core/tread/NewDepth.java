@@ -1,7 +1,5 @@
 package cornerbook.core.tread;
 
-import cornerbook.core.corner.Spot;
-
 /**
  * Tread depth of one tyre when it was new to the book, as the prior has it.
  *
@@ -13,8 +11,6 @@ public record NewDepth(double depthMm, boolean known) {
     private static final double UNKNOWN_SD_MM = 3;
     /** Share of the variance that the grooves of a tyre have in common. */
     private static final double IN_COMMON = 0.5;
-
-    private static final int GROOVES = Spot.values().length;
 
     public NewDepth {
         if (!(depthMm > 0 && depthMm < 25)) {
@@ -33,19 +29,28 @@ public record NewDepth(double depthMm, boolean known) {
         return new NewDepth(guessMm, false);
     }
 
-    /** Element of the inverse of the covariance of the tyre's grooves, by Sherman–Morrison. */
-    double precision(boolean sameGroove, WearParameters parameters) {
+    /**
+     * Element of the inverse of the covariance of a tyre's grooves, or of weighed sums of them that are at right angles to each
+     * other, by Sherman–Morrison.
+     *
+     * @param same whether it stands on the diagonal
+     * @param loads how much of what the grooves have in common is in the one, times in the other: 1 for grooves themselves
+     * @param square of the loads of all of them, summed: how many there are, for grooves themselves
+     */
+    public double precision(boolean same, double loads, double square, WearParameters parameters) {
         double own = 1 - IN_COMMON;
-        double shared = IN_COMMON / (own + GROOVES * IN_COMMON);
-        return ((sameGroove ? 1 : 0) - shared) / (own * variance(parameters));
+        double shared = IN_COMMON * loads / (own + square * IN_COMMON);
+        return ((same ? 1 : 0) - shared) / (own * variance(parameters));
     }
 
-    /** Logarithm of the determinant of that inverse. */
-    double logDeterminant(WearParameters parameters) {
+    /**
+     * Logarithm of the determinant of that inverse.
+     *
+     * @param size how many there are
+     */
+    public double logDeterminant(int size, double square, WearParameters parameters) {
         double own = 1 - IN_COMMON;
-        return -GROOVES * Math.log(variance(parameters))
-                - (GROOVES - 1) * Math.log(own)
-                - Math.log(own + GROOVES * IN_COMMON);
+        return -size * Math.log(variance(parameters)) - (size - 1) * Math.log(own) - Math.log(own + square * IN_COMMON);
     }
 
     private double variance(WearParameters parameters) {

@@ -3,13 +3,14 @@ package cornerbook.core.tread;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.TreeMap;
 
 /**
  * The readings of one wheel set on one car as sums that no parameter changes: with x the weights of the unknowns in a
- * reading, y its depth less the stated one, and q its bend ({@link TreadScale}), the sums of xxᵀ, xy, xq, yy, yq, qq, and
- * for each visit those of x, y and q.
+ * reading, y its depth less the stated one, and q its bend ({@link TreadScale}), the sums of xxᵀ, xy, xq, and for each
+ * visit those of x, y and q.
  *
  * <p>The unknowns: for each groove the depth of each tyre when new to the book less its stated depth, then for each groove
  * the rate of each corner, then what each season added to all rates.
@@ -18,16 +19,14 @@ final class SetDesign {
     private static final int GROOVES = Spot.values().length;
 
     private final List<NewDepth> newDepths;
-    private final List<Integer> seasons;
+    /** In ascending order. */
+    private final int[] seasons;
+
     private final double[] seasonShares = new double[RatePrior.CORNERS];
     private final List<Occasion> occasions;
     private final double[] gram;
     private final double[] depthCross;
     private final double[] bendCross;
-    private final double[] bendSlopes;
-    private double depthSquare;
-    private double depthBend;
-    private double bendSquare;
 
     /** The readings of one visit. */
     static final class Occasion {
@@ -49,10 +48,6 @@ final class SetDesign {
             return depth + slowing * bend;
         }
 
-        double bend() {
-            return bend;
-        }
-
         int readings() {
             return readings;
         }
@@ -69,27 +64,37 @@ final class SetDesign {
         for (var corner : Corner.values()) {
             seasonShares[corner.ordinal()] = proportions.share(corner.axle());
         }
-        seasons = readings.stream()
-                .flatMap(reading -> reading.run().legs().stream())
-                .map(CornerDistances.Leg::season)
-                .distinct()
-                .sorted()
-                .toList();
+        seasons = seasons(readings);
         int unknowns = unknowns();
         gram = new double[unknowns * unknowns];
         depthCross = new double[unknowns];
         bendCross = new double[unknowns];
-        bendSlopes = new double[readings.size()];
         var byVisit = new TreeMap<Integer, Occasion>();
-        for (int i = 0; i < readings.size(); i++) {
-            var reading = readings.get(i);
-            var occasion = byVisit.computeIfAbsent(reading.visit(), visit -> new Occasion(unknowns));
-            bendSlopes[i] = add(reading, occasion);
+        for (var reading : readings) {
+            add(reading, byVisit.computeIfAbsent(reading.visit(), visit -> new Occasion(unknowns)));
         }
         occasions = new ArrayList<>(byVisit.values());
     }
 
-    private double add(TreadReading reading, Occasion occasion) {
+    /** Plain loops, for every forecast passes here. */
+    private static int[] seasons(List<TreadReading> readings) {
+        var seasons = new int[0];
+        for (var reading : readings) {
+            for (var leg : reading.run().legs()) {
+                int place = Arrays.binarySearch(seasons, leg.season());
+                if (place < 0) {
+                    int at = -place - 1;
+                    var more = Arrays.copyOf(seasons, seasons.length + 1);
+                    System.arraycopy(seasons, at, more, at + 1, seasons.length - at);
+                    more[at] = leg.season();
+                    seasons = more;
+                }
+            }
+        }
+        return seasons;
+    }
+
+    private void add(TreadReading reading, Occasion occasion) {
         if (reading.tyre() >= newDepths.size()) {
             throw new IllegalArgumentException(
                     "reading of tyre " + reading.tyre() + ", expected 0 to " + (newDepths.size() - 1));
@@ -111,13 +116,9 @@ final class SetDesign {
             bendCross[i] += x[i] * q;
             occasion.weights[i] += x[i];
         }
-        depthSquare += y * y;
-        depthBend += y * q;
-        bendSquare += q * q;
         occasion.depth += y;
         occasion.bend += q;
         occasion.readings++;
-        return TreadScale.bendSlope(reading.depthMm(), newMm);
     }
 
     /** Weights of the unknowns in the effective depth of a tyre less its stated depth. */
@@ -125,7 +126,7 @@ final class SetDesign {
         weights[depth(groove, tyre)] = 1;
         for (var leg : run.legs()) {
             weights[firstRate() + RatePrior.place(groove, leg.corner())] -= leg.thousandKm();
-            int season = seasons.indexOf(leg.season());
+            int season = Arrays.binarySearch(seasons, leg.season());
             if (season >= 0) {
                 weights[firstSeason() + season] -= seasonShare(leg.corner()) * leg.thousandKm();
             }
@@ -136,7 +137,7 @@ final class SetDesign {
     double unseenTogether(CornerDistances run, CornerDistances other) {
         double sum = 0;
         for (var leg : run.legs()) {
-            if (seasons.contains(leg.season())) {
+            if (Arrays.binarySearch(seasons, leg.season()) >= 0) {
                 continue;
             }
             for (var beside : other.legs()) {
@@ -163,20 +164,12 @@ final class SetDesign {
         return newDepths.size();
     }
 
-    int seasons() {
-        return seasons.size();
-    }
-
-    int readings() {
-        return bendSlopes.length;
-    }
-
     List<Occasion> occasions() {
         return occasions;
     }
 
     int unknowns() {
-        return firstSeason() + seasons.size();
+        return firstSeason() + seasons.length;
     }
 
     int depth(Spot groove, int tyre) {
@@ -199,24 +192,5 @@ final class SetDesign {
     /** Σ xy on the scale of effective depth. */
     double cross(int unknown, double slowing) {
         return depthCross[unknown] + slowing * bendCross[unknown];
-    }
-
-    double bendCross(int unknown) {
-        return bendCross[unknown];
-    }
-
-    /** Σ yy on the scale of effective depth. */
-    double square(double slowing) {
-        return depthSquare + 2 * slowing * depthBend + slowing * slowing * bendSquare;
-    }
-
-    /** Σ yq on the scale of effective depth. */
-    double bendProduct(double slowing) {
-        return depthBend + slowing * bendSquare;
-    }
-
-    /** Slope of the bend at each reading. */
-    double[] bendSlopes() {
-        return bendSlopes;
     }
 }

@@ -15,10 +15,10 @@ import cornerbook.core.numeric.Estimate;
  * @param slowing γ, less than {@link #MOST_SLOWING} either way
  */
 public record TreadScale(double newDepthMm, double slowing) {
-    static final double MOST_SLOWING = 0.5;
+    public static final double MOST_SLOWING = 0.5;
 
     /** q(D) of (1). */
-    static double bend(double depthMm, double newDepthMm) {
+    public static double bend(double depthMm, double newDepthMm) {
         if (depthMm <= 0) {
             return depthMm;
         }
@@ -26,7 +26,7 @@ public record TreadScale(double newDepthMm, double slowing) {
     }
 
     /** q'(D) of (1), from −1 to 1. */
-    static double bendSlope(double depthMm, double newDepthMm) {
+    public static double bendSlope(double depthMm, double newDepthMm) {
         return Math.clamp(1 - 2 * depthMm / newDepthMm, -1, 1);
     }
 

@@ -99,7 +99,7 @@ public final class WearModel {
             for (var groove : Spot.values()) {
                 for (var other : Spot.values()) {
                     precision[design.depth(groove, tyre) * unknowns + design.depth(other, tyre)] +=
-                            start.precision(groove == other, parameters);
+                            start.precision(groove == other, 1, Spot.values().length, parameters);
                 }
             }
         }

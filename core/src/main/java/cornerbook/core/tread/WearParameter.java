@@ -34,16 +34,16 @@ public enum WearParameter implements Said {
     }
 
     /** Standard deviation of what is believed before any reading; of the logarithm, of {@link #SLOWING} its own. */
-    double spread(boolean ofModel) {
+    public double spread(boolean ofModel) {
         return ofModel ? spreadOfModel : spread;
     }
 
     /** The scale on which it is learned: its logarithm, or itself. */
-    double onScale(double value) {
+    public double onScale(double value) {
         return this == SLOWING ? value : Math.log(value);
     }
 
-    double fromScale(double place) {
+    public double fromScale(double place) {
         return this == SLOWING ? place : Math.exp(place);
     }
 }

@@ -84,11 +84,12 @@ public record WearParameters(Map<WearParameter, Double> values) {
     }
 
     /** Mean rate of an axle against the mean of both: what a season adds goes with it. */
-    double share(Axle axle) {
+    public double share(Axle axle) {
         return 2 * rate(axle) / (frontRateMmPer1000Km() + rearRateMmPer1000Km());
     }
 
-    double rate(Axle axle) {
+    /** Mean wear rate of an axle's corners at half depth, mm per 1000 km. */
+    public double rate(Axle axle) {
         return axle == Axle.FRONT ? frontRateMmPer1000Km() : rearRateMmPer1000Km();
     }
 }

@@ -36,13 +36,13 @@ public record WearPrior(WearParameters centre, Map<WearParameter, Double> spread
     }
 
     /** The same with a parameter as it was learned. */
-    WearPrior knowing(WearParameter parameter, LearnedWear learned) {
+    public WearPrior knowing(WearParameter parameter, LearnedWear learned) {
         var known = new EnumMap<>(spreads);
         known.put(parameter, ALL_BUT_KNOWN);
         return new WearPrior(centre.with(parameter, learned.parameters().of(parameter)), known);
     }
 
-    double spread(WearParameter parameter) {
+    public double spread(WearParameter parameter) {
         return Objects.requireNonNull(spreads.get(parameter));
     }
 }

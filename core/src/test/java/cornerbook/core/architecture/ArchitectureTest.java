@@ -84,6 +84,7 @@ class ArchitectureTest {
                     "cornerbook.core.tool",
                     "cornerbook.core.torque",
                     "cornerbook.core.tread",
+                    "cornerbook.core.tread.learn",
                     "cornerbook.core.tyre",
                     "cornerbook.core.wheelplan",
                     "cornerbook.core.wheelplan.search")

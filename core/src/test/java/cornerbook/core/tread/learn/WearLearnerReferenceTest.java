@@ -1,4 +1,4 @@
-package cornerbook.core.tread;
+package cornerbook.core.tread.learn;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.withinPercentage;
@@ -8,6 +8,13 @@ import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.reference.ReferenceLines;
+import cornerbook.core.tread.CornerDistances;
+import cornerbook.core.tread.NewDepth;
+import cornerbook.core.tread.TreadReading;
+import cornerbook.core.tread.WearHistory;
+import cornerbook.core.tread.WearParameter;
+import cornerbook.core.tread.WearParameters;
+import cornerbook.core.tread.WearPrior;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
@@ -60,10 +67,10 @@ class WearLearnerReferenceTest {
         assertThat(learned.vehicleSpread()).isCloseTo(of(fit, "vehicleSpread"), withinPercentage(PERCENT));
         assertThat(learned.of(WearParameter.CORNER_SPREAD))
                 .isCloseTo(of(fit, "cornerSpread"), withinPercentage(PERCENT));
-        var model = new WearModel(learned);
+        var at = new LikelihoodAt(learned);
         assertThat(histories().stream()
-                        .mapToDouble(history -> new SetLikelihood(history, learned)
-                                .log(model, new double[WearParameter.values().length]))
+                        .mapToDouble(history ->
+                                at.log(new SetLikelihood(history, learned), new double[WearParameter.values().length]))
                         .sum())
                 .isCloseTo(of(fit, "logLikelihood"), withinPercentage(1e-4));
     }

@@ -1,17 +1,19 @@
-package cornerbook.core.tread;
+package cornerbook.core.tread.learn;
 
 import cornerbook.core.numeric.CholeskyFactor;
-import java.util.ArrayList;
+import cornerbook.core.tread.LearnedWear;
+import cornerbook.core.tread.TreadScale;
+import cornerbook.core.tread.WearHistory;
+import cornerbook.core.tread.WearParameter;
+import cornerbook.core.tread.WearPrior;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
-import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Learns the wear parameters of cars that are alike from all their readings: empirical Bayes by maximum marginal
- * likelihood, pulled towards a prior where data are few. Maximised is the sum of {@link SetLikelihood} over the sets plus
+ * likelihood, pulled towards a prior where data are few. Maximised is the sum of {@link LikelihoodAt} over the sets plus
  * the prior, on the parameters' scales θ, by a quasi-Newton search: with g the slope of the sum and the prior's together,
  * B the curvature that its changes y over the steps s so far show (Broyden, Fletcher, Goldfarb and Shanno 1970; Nocedal and
  * Wright 2006, Numerical Optimization, equation 6.19), which starts as the outer product of the sets' slopes and the prior's
@@ -25,6 +27,9 @@ import java.util.stream.IntStream;
  * within {@link #MOST_SPREADS} spreads of the prior and below what a parameter can be: readings that contradict each other
  * are no reason to go farther.
  *
+ * <p>Of many cars the search begins with {@link #FEW_CARS} of them, and goes on with all from where those ended and with the
+ * curvature that they had there, so that few steps are left to take with all. Where it ends is the same.
+ *
  * <p>Standard errors allow for what the sum leaves out, that grooves of one car are alike: with J the outer products of
  * whole cars' slopes and H the curvature, they are the roots of the diagonal of H⁻¹ (J + P) H⁻¹ (Huber 1967; Liang and
  * Zeger 1986, Biometrika 73:13). Where the sum has no maximum of its own, as in a book of cars that are all alike, H is not
@@ -32,36 +37,51 @@ import java.util.stream.IntStream;
  * book cannot know less than was known without it. Checked against R's lme4.
  */
 public final class WearLearner {
-    private static final int PARAMETERS = WearParameter.values().length;
+    private static final int PARAMETERS = LearningScale.PARAMETERS;
     private static final int MOST_STEPS = 200;
     private static final int MOST_HALVINGS = 12;
     /** Rise that the next step promises, below which the search ends. */
     private static final double PRECISE = 1e-6;
 
-    private static final double CURVATURE_STEP = 1e-4;
     private static final double MOST_SPREADS = 8;
     /** What every parameter stays below, on its scale. */
     private static final double HIGHEST = Math.log(9);
     /** How far from 0 the slowing stays. */
     private static final double MOST_SLOWING = 0.9 * TreadScale.MOST_SLOWING;
+    /** Cars from which a search begins. */
+    private static final int FEW_CARS = 256;
 
-    /** Cars that one task sums; fixed, so that the sums do not depend on the number of processors. */
-    private static final int CARS_PER_TASK = 64;
-
-    private final List<List<SetLikelihood>> cars;
-    private final double[] centre = new double[PARAMETERS];
+    private final AlikeCars cars;
     private final WearPrior prior;
+    private final double[] centre;
     private final double[] priorPrecision = new double[PARAMETERS];
 
-    private WearLearner(List<WearHistory> histories, WearPrior prior, WearParameters proportions) {
-        Map<String, List<SetLikelihood>> byCar = new TreeMap<>();
-        for (var history : histories) {
-            byCar.computeIfAbsent(history.car(), car -> new ArrayList<>()).add(new SetLikelihood(history, proportions));
-        }
-        cars = List.copyOf(byCar.values());
+    WearLearner(AlikeCars cars, WearPrior prior) {
+        this.cars = cars;
         this.prior = prior;
-        Arrays.setAll(centre, place -> parameter(place).onScale(prior.centre().of(parameter(place))));
+        centre = LearningScale.place(prior.centre());
         Arrays.setAll(priorPrecision, place -> 1 / (spread(place) * spread(place)));
+    }
+
+    /** Where a search begins, or ended. */
+    static final class Place {
+        private final double[] at;
+        private final double @Nullable [] curvatureOfCar;
+
+        /**
+         * A place.
+         *
+         * @param at of the parameters on their scales
+         * @param curvatureOfCar of the likelihood there, of one car on average; null where it is not known
+         */
+        private Place(double[] at, double @Nullable [] curvatureOfCar) {
+            this.at = at;
+            this.curvatureOfCar = curvatureOfCar;
+        }
+
+        double[] at() {
+            return at;
+        }
     }
 
     /**
@@ -70,58 +90,56 @@ public final class WearLearner {
      * @param histories of cars that are taken to be alike; none gives the prior's centre
      */
     public static LearnedWear learn(List<WearHistory> histories, WearPrior prior) {
-        return learn(histories, prior, prior.centre());
+        var learner = new WearLearner(AlikeCars.of(histories, prior.centre()), prior);
+        return learner.learned(learner.maximise());
     }
 
-    /**
-     * The same.
-     *
-     * @param proportions whose mean rates say how what a season adds is spread over the corners
-     */
-    static LearnedWear learn(List<WearHistory> histories, WearPrior prior, WearParameters proportions) {
-        var learner = new WearLearner(histories, prior, proportions);
-        var found = learner.maximise();
-        int readings = histories.stream()
-                .mapToInt(history -> history.readings().size())
-                .sum();
-        return new LearnedWear(parameters(found), learner.standardErrors(found), learner.cars.size(), readings);
+    /** The prior's centre, to begin from where nothing better is known. */
+    Place centre() {
+        return new Place(centre, null);
     }
 
-    /** The sum over all cars at one place, its slope, and the outer products of the slopes of sets and of cars. */
-    private static final class Sums {
-        private double log;
-        private final double[] slope = new double[PARAMETERS];
-        private final double[] outerOfSets = new double[PARAMETERS * PARAMETERS];
-        private final double[] outerOfCars = new double[PARAMETERS * PARAMETERS];
-
-        void add(Sums other) {
-            log += other.log;
-            addTo(slope, other.slope);
-            addTo(outerOfSets, other.outerOfSets);
-            addTo(outerOfCars, other.outerOfCars);
+    /** The maximum, searched from the prior's centre. */
+    Place maximise() {
+        var few = cars.some(FEW_CARS);
+        if (few == cars) {
+            return maximise(centre());
         }
+        var ofFew = new WearLearner(few, prior);
+        return maximise(ofFew.withCurvature(ofFew.maximise()));
     }
 
-    private double[] maximise() {
-        var at = centre.clone();
-        var sums = sums(at);
+    /** The same place with the curvature that these cars have there. */
+    Place withCurvature(Place place) {
+        var curvature = cars.curvature(place.at);
+        for (int i = 0; i < curvature.length; i++) {
+            curvature[i] /= cars.cars();
+        }
+        return new Place(place.at, curvature);
+    }
+
+    /** The maximum, searched from a place; its curvature is still that of where the search began. */
+    Place maximise(Place start) {
+        var at = moved(start.at, new double[PARAMETERS], 0);
+        var sums = cars.sums(at);
         var slope = penalisedSlope(at, sums);
-        var curvature = information(sums);
-        boolean fresh = true;
+        var guessed = guessed(start);
+        boolean fresh = guessed == null;
+        var curvature = guessed == null ? information(sums) : guessed;
         for (int step = 0; step < MOST_STEPS; step++) {
-            var direction = CholeskyFactor.nearest(curvature, PARAMETERS).solve(slope);
+            var direction = direction(at, curvature, slope);
             if (dot(slope, direction) < PRECISE) {
                 break;
             }
             double share = 1;
             var next = moved(at, direction, share);
-            var sumsNext = sums(next);
+            var sumsNext = cars.sums(next);
             for (int halving = 0;
                     halving < MOST_HALVINGS && !(penalised(next, sumsNext) >= penalised(at, sums));
                     halving++) {
                 share /= 2;
                 next = moved(at, direction, share);
-                sumsNext = sums(next);
+                sumsNext = cars.sums(next);
             }
             if (!(penalised(next, sumsNext) > penalised(at, sums))) {
                 if (fresh) {
@@ -138,7 +156,20 @@ public final class WearLearner {
             sums = sumsNext;
             slope = slopeNext;
         }
-        return at;
+        return new Place(at, start.curvatureOfCar);
+    }
+
+    /** The curvature that all of these cars would have if each had that of the place; null where that is none. */
+    private double @Nullable [] guessed(Place place) {
+        if (place.curvatureOfCar == null) {
+            return null;
+        }
+        var curvature = place.curvatureOfCar.clone();
+        for (int i = 0; i < curvature.length; i++) {
+            curvature[i] *= cars.cars();
+        }
+        addPrior(curvature);
+        return CholeskyFactor.find(curvature, PARAMETERS).isPresent() ? curvature : null;
     }
 
     /** Equation (2). */
@@ -162,35 +193,28 @@ public final class WearLearner {
     }
 
     /** Outer products of the sets' slopes, and the prior's precision. */
-    private double[] information(Sums sums) {
-        var information = sums.outerOfSets.clone();
-        for (int i = 0; i < PARAMETERS; i++) {
-            information[i * PARAMETERS + i] += priorPrecision[i];
-        }
+    private double[] information(CarSums sums) {
+        var information = sums.outerOfSets().clone();
+        addPrior(information);
         return information;
     }
 
-    private Map<WearParameter, Double> standardErrors(double[] at) {
-        var curvature = new double[PARAMETERS * PARAMETERS];
-        var sums = sums(at);
-        var slope = penalisedSlope(at, sums);
+    private void addPrior(double[] matrix) {
         for (int i = 0; i < PARAMETERS; i++) {
-            var beside = at.clone();
-            beside[i] += CURVATURE_STEP;
-            var slopeBeside = penalisedSlope(beside, sums(beside));
-            for (int j = 0; j < PARAMETERS; j++) {
-                double second = (slope[j] - slopeBeside[j]) / CURVATURE_STEP;
-                curvature[i * PARAMETERS + j] += second / 2;
-                curvature[j * PARAMETERS + i] += second / 2;
-            }
+            matrix[i * PARAMETERS + i] += priorPrecision[i];
         }
+    }
+
+    /** What a maximum says, with its standard errors. */
+    LearnedWear learned(Place found) {
+        var sums = cars.sums(found.at);
+        var curvature = cars.curvature(found.at).clone();
+        addPrior(curvature);
         var inverse = CholeskyFactor.find(curvature, PARAMETERS)
                 .orElseGet(() -> CholeskyFactor.nearest(information(sums), PARAMETERS))
                 .inverse();
-        var middle = sums.outerOfCars.clone();
-        for (int i = 0; i < PARAMETERS; i++) {
-            middle[i * PARAMETERS + i] += priorPrecision[i];
-        }
+        var middle = sums.outerOfCars().clone();
+        addPrior(middle);
         var errors = new double[PARAMETERS];
         for (int i = 0; i < PARAMETERS; i++) {
             double variance = 0;
@@ -205,54 +229,41 @@ public final class WearLearner {
         for (var parameter : WearParameter.values()) {
             byParameter.put(parameter, errors[parameter.ordinal()]);
         }
-        return byParameter;
+        return new LearnedWear(LearningScale.parameters(found.at), byParameter, cars.cars(), cars.readings());
     }
 
-    private Sums sums(double[] at) {
-        var parameters = parameters(at);
-        int tasks = (cars.size() + CARS_PER_TASK - 1) / CARS_PER_TASK;
-        var total = new Sums();
-        IntStream.range(0, tasks)
-                .parallel()
-                .mapToObj(task -> sums(
-                        cars.subList(task * CARS_PER_TASK, Math.min(cars.size(), (task + 1) * CARS_PER_TASK)),
-                        parameters))
-                .toList()
-                .forEach(total::add);
-        return total;
-    }
-
-    private static Sums sums(List<List<SetLikelihood>> cars, WearParameters parameters) {
-        var sums = new Sums();
-        var model = new WearModel(parameters);
-        for (var car : cars) {
-            var ofCar = new double[PARAMETERS];
-            for (var set : car) {
-                var ofSet = new double[PARAMETERS];
-                sums.log += set.log(model, ofSet);
-                addOuter(sums.outerOfSets, ofSet);
-                addTo(ofCar, ofSet);
-            }
-            addOuter(sums.outerOfCars, ofCar);
-            addTo(sums.slope, ofCar);
-        }
-        return sums;
-    }
-
-    private double penalised(double[] at, Sums sums) {
-        double log = sums.log;
+    private double penalised(double[] at, CarSums sums) {
+        double log = sums.log();
         for (int i = 0; i < PARAMETERS; i++) {
             log -= 0.5 * priorPrecision[i] * (at[i] - centre[i]) * (at[i] - centre[i]);
         }
         return log;
     }
 
-    private double[] penalisedSlope(double[] at, Sums sums) {
-        var slope = sums.slope.clone();
+    private double[] penalisedSlope(double[] at, CarSums sums) {
+        var slope = sums.slope().clone();
         for (int i = 0; i < PARAMETERS; i++) {
             slope[i] -= priorPrecision[i] * (at[i] - centre[i]);
         }
         return slope;
+    }
+
+    /** B⁻¹ g of (1) among the parameters that do not stand at a bound that the slope would have them pass. */
+    private double[] direction(double[] at, double[] curvature, double[] slope) {
+        var free = curvature.clone();
+        var pull = slope.clone();
+        for (int i = 0; i < PARAMETERS; i++) {
+            if (slope[i] < 0 ? at[i] > least(i) : at[i] < most(i)) {
+                continue;
+            }
+            pull[i] = 0;
+            for (int j = 0; j < PARAMETERS; j++) {
+                free[i * PARAMETERS + j] = 0;
+                free[j * PARAMETERS + i] = 0;
+            }
+            free[i * PARAMETERS + i] = 1;
+        }
+        return CholeskyFactor.nearest(free, PARAMETERS).solve(pull);
     }
 
     private double[] moved(double[] at, double[] direction, double share) {
@@ -261,13 +272,21 @@ public final class WearLearner {
         double longest = Arrays.stream(direction).map(Math::abs).max().orElse(0);
         double step = share / Math.max(1, longest);
         for (int i = 0; i < PARAMETERS; i++) {
-            double farthest = MOST_SPREADS * spread(i);
-            boolean slowing = parameter(i) == WearParameter.SLOWING;
-            double least = slowing ? -MOST_SLOWING : centre[i] - farthest;
-            double most = slowing ? MOST_SLOWING : Math.min(centre[i] + farthest, HIGHEST);
-            next[i] = Math.clamp(next[i] + step * direction[i], least, most);
+            next[i] = Math.clamp(next[i] + step * direction[i], least(i), most(i));
         }
         return next;
+    }
+
+    private double least(int i) {
+        return LearningScale.parameter(i) == WearParameter.SLOWING
+                ? -MOST_SLOWING
+                : centre[i] - MOST_SPREADS * spread(i);
+    }
+
+    private double most(int i) {
+        return LearningScale.parameter(i) == WearParameter.SLOWING
+                ? MOST_SLOWING
+                : Math.min(centre[i] + MOST_SPREADS * spread(i), HIGHEST);
     }
 
     private static double[] difference(double[] one, double[] other) {
@@ -286,33 +305,7 @@ public final class WearLearner {
         return sum;
     }
 
-    private static void addTo(double[] sum, double[] more) {
-        for (int i = 0; i < sum.length; i++) {
-            sum[i] += more[i];
-        }
-    }
-
-    private static void addOuter(double[] sum, double[] slope) {
-        for (int i = 0; i < PARAMETERS; i++) {
-            for (int j = 0; j < PARAMETERS; j++) {
-                sum[i * PARAMETERS + j] += slope[i] * slope[j];
-            }
-        }
-    }
-
-    private static WearParameter parameter(int place) {
-        return WearParameter.values()[place];
-    }
-
     private double spread(int place) {
-        return prior.spread(parameter(place));
-    }
-
-    private static WearParameters parameters(double[] at) {
-        var values = new EnumMap<WearParameter, Double>(WearParameter.class);
-        for (var parameter : WearParameter.values()) {
-            values.put(parameter, parameter.fromScale(at[parameter.ordinal()]));
-        }
-        return new WearParameters(values);
+        return prior.spread(LearningScale.parameter(place));
     }
 }

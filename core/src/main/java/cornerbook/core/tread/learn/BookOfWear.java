@@ -1,0 +1,76 @@
+package cornerbook.core.tread.learn;
+
+import cornerbook.core.corner.DriveLayout;
+import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.tread.LearnedWear;
+import cornerbook.core.tread.WearHistory;
+import cornerbook.core.tread.WearKnowledge;
+import cornerbook.core.tread.WearParameter;
+import cornerbook.core.tread.WearParameters;
+import cornerbook.core.tread.WearPrior;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+
+/** All wheel sets of a book, to learn from. */
+public final class BookOfWear {
+    private BookOfWear() {}
+
+    /** Learns from all sets of a book. */
+    public static WearKnowledge learn(List<WearHistory> histories) {
+        var rows = new ArrayList<WearKnowledge.Row>();
+        for (var drive : DriveLayout.values()) {
+            for (var season : SeasonKind.values()) {
+                var alike = histories.stream()
+                        .filter(history -> history.drive() == drive && history.season() == season)
+                        .filter(history -> !history.readings().isEmpty())
+                        .toList();
+                if (!alike.isEmpty()) {
+                    addRows(alike, rows);
+                }
+            }
+        }
+        return new WearKnowledge(rows);
+    }
+
+    private static void addRows(List<WearHistory> alike, List<WearKnowledge.Row> rows) {
+        var drive = alike.getFirst().drive();
+        var season = alike.getFirst().season();
+        var prior = WearPrior.about(WearParameters.defaults(drive));
+        var first = new WearLearner(AlikeCars.of(alike, prior.centre()), prior).maximise();
+        var cars = AlikeCars.of(alike, LearningScale.parameters(first.at()));
+        var all = learn(cars, prior, first);
+        rows.add(new WearKnowledge.Row(drive, season, null, all.learned()));
+        var learned = all.learned().parameters();
+        var carsOfModels = AlikeCars.of(alike, learned);
+        alike.stream()
+                .filter(history -> history.tyreModel() != null)
+                .map(history -> Objects.requireNonNull(history.tyreModel()))
+                .distinct()
+                .sorted()
+                .forEach(model -> {
+                    var ofModel = carsOfModels.with(set -> model.equals(set.tyreModel()));
+                    var row = learn(ofModel, WearPrior.ofModel(learned), all.place());
+                    rows.add(new WearKnowledge.Row(drive, season, model, row.learned()));
+                });
+    }
+
+    private record Found(LearnedWear learned, WearLearner.Place place) {}
+
+    /**
+     * The slowing from the sets that came new alone, all else from all sets. A set that came used tells of it falsely: it has
+     * little tread left because its car wears it fast, so that worn treads seem to wear faster.
+     *
+     * @param start near the maximum
+     */
+    private static Found learn(AlikeCars cars, WearPrior prior, WearLearner.Place start) {
+        var cameNew = new WearLearner(cars.with(SetLikelihood::cameNew), prior);
+        var placeOfNew = cameNew.maximise(start);
+        var ofNew = cameNew.learned(placeOfNew);
+        var all = new WearLearner(cars, prior.knowing(WearParameter.SLOWING, ofNew));
+        var place = all.maximise(placeOfNew);
+        return new Found(
+                all.learned(place).withErrorOf(WearParameter.SLOWING, ofNew),
+                new WearLearner(cars, prior).withCurvature(place));
+    }
+}
