@@ -8,6 +8,7 @@ import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.cost.CostSaid;
 import cornerbook.core.cost.TyreCosts;
+import cornerbook.core.cost.renew.RenewWay;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Chance;
 import cornerbook.core.say.Said;
@@ -154,6 +155,15 @@ public interface AnswerSaid extends Said {
     record Cheaper(TyreCosts.Cheaper cheaper, Said less, Said distance) implements AnswerSaid {}
 
     record PaidBack(Said from) implements AnswerSaid {}
+
+    /** Two ways to go on with tyres, the cheapest and the next, and what is between them over {@code distance}. */
+    record CheapestWay(RenewWay way, RenewWay next, Said less, Said distance) implements AnswerSaid {}
+
+    /** What a way costs for {@code distance}, with the first purchase at {@code first} and the last after so many seasons. */
+    record WayCosts(RenewWay way, Axle first, int seasons, Said cost, Said distance, Said thrownAway, Chance visit)
+            implements AnswerSaid {}
+
+    record WayClosed(RenewWay way, Said why) implements AnswerSaid {}
 
     record BrakeTakes(Corner corner, Said power, Said force, Said energy, Said distance) implements AnswerSaid {}
 

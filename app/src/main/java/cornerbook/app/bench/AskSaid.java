@@ -38,6 +38,8 @@ public interface AskSaid extends Said {
         BURNISH_DRIVE,
         COST,
         COST_SIDE_BY_SIDE,
+        RENEW,
+        RENEW_WAYS,
         DRAG,
         DRAG_AFTER_THE_DRIVE
     }
@@ -51,6 +53,7 @@ public interface AskSaid extends Said {
         BATTERY,
         BURNISH,
         COST,
+        RENEW,
         DRAG
     }
 
@@ -77,6 +80,7 @@ public interface AskSaid extends Said {
         BATTERY_PARKED,
         BURNISH_DRIVE,
         COST_SIDE_BY_SIDE,
+        RENEW_WAYS,
         DRAG_AFTER_THE_DRIVE
     }
 
@@ -89,6 +93,7 @@ public interface AskSaid extends Said {
         BATTERY,
         BURNISH,
         COST,
+        RENEW,
         DRAG
     }
 
@@ -242,7 +247,20 @@ public interface AskSaid extends Said {
         DRAG_REAR_MASS,
         DRAG_REAR_DIAMETER,
         DRAG_FRONT_SOLID,
-        DRAG_REAR_SOLID
+        DRAG_REAR_SOLID,
+        RENEW_FRONT_DEPTH,
+        RENEW_REAR_DEPTH,
+        RENEW_FRONT_WEAR,
+        RENEW_REAR_WEAR,
+        RENEW_SEASON_DISTANCE,
+        RENEW_PRICE,
+        RENEW_PRICE_OF_FOUR,
+        RENEW_VISIT,
+        RENEW_SPREAD,
+        RENEW_TREAD_LIMIT,
+        RENEW_CIRCUMFERENCE_LIMIT,
+        RENEW_DEEPER_AT_REAR,
+        RENEW_STAGGERED
     }
 
     /** What a field asks for, and what is taken when it is not given. */
@@ -387,7 +405,18 @@ public interface AskSaid extends Said {
         DRAG_TYRE,
         DRAG_DISC_MASS,
         DRAG_DISC_DIAMETER,
-        DRAG_SOLID
+        DRAG_SOLID,
+        RENEW_DEPTH,
+        RENEW_WEAR,
+        RENEW_SEASON_DISTANCE,
+        RENEW_PRICE,
+        RENEW_PRICE_OF_FOUR,
+        RENEW_VISIT,
+        RENEW_SPREAD,
+        RENEW_TREAD_LIMIT,
+        RENEW_CIRCUMFERENCE_LIMIT,
+        RENEW_DEEPER_AT_REAR,
+        RENEW_STAGGERED
     }
 
     /** What stands in an empty field where words are free. */

@@ -12,6 +12,7 @@ public final class Questions {
             TorqueQuestion.QUESTION,
             TyreQuestion.QUESTION,
             CostQuestion.QUESTION,
+            RenewQuestion.QUESTION,
             BatteryQuestion.QUESTION,
             BurnishQuestion.QUESTION,
             DragQuestion.QUESTION);

@@ -94,6 +94,7 @@ class LanguageChoiceTest {
                 "torque",
                 "tyre",
                 "cost",
+                "renew",
                 "battery",
                 "burnish",
                 "drag"

@@ -53,6 +53,7 @@ public final class CarValues {
             case "tyre" -> car.tyre(axle);
             case "battery" -> car.battery();
             case "cost" -> car.cost();
+            case "renew" -> car.values.putAll(PairsOfCar.of(history, system));
             case "lift" -> car.lift();
             case "burnish" -> car.burnish(axle);
             case "drag" -> car.drag();

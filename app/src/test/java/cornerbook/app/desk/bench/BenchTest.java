@@ -66,6 +66,7 @@ class BenchTest {
                 "/bench/torque",
                 "/bench/tyre",
                 "/bench/cost",
+                "/bench/renew",
                 "/bench/battery",
                 "/bench/burnish",
                 "/bench/drag",
@@ -235,7 +236,7 @@ class BenchTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"lift", "pressure", "torque", "tyre", "cost", "battery", "burnish", "drag"})
+    @ValueSource(strings = {"lift", "pressure", "torque", "tyre", "cost", "renew", "battery", "burnish", "drag"})
     void aPageThatNobodyHasTypedIntoAnswersAnInventedExampleInEitherUnits(String name) {
         var page = open("/bench/" + name, 1180);
         for (var system : List.of("metric", "us")) {
