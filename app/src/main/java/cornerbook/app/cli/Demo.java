@@ -2,6 +2,7 @@ package cornerbook.app.cli;
 
 import cornerbook.app.book.Book;
 import cornerbook.app.book.car.VehicleSummary;
+import cornerbook.app.cli.print.Terminal;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.sheet.Letterhead;
 import cornerbook.core.car.CarHistory;

@@ -1,5 +1,7 @@
 package cornerbook.app.cli;
 
+import cornerbook.app.cli.print.Printed;
+import cornerbook.app.cli.print.Terminal;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.brake.seizing.LearnedSeizing;
 import cornerbook.core.brake.seizing.SeizingExposure;

@@ -85,6 +85,7 @@ class LanguageChoiceTest {
                 "backup",
                 "restore",
                 "learn",
+                "reread",
                 "calibrate",
                 "climate",
                 "check",
