@@ -41,7 +41,9 @@ public interface AskSaid extends Said {
         RENEW,
         RENEW_WAYS,
         DRAG,
-        DRAG_AFTER_THE_DRIVE
+        DRAG_AFTER_THE_DRIVE,
+        GUIDES,
+        GUIDES_INTERVAL
     }
 
     /** What a calculator is for. */
@@ -54,7 +56,8 @@ public interface AskSaid extends Said {
         BURNISH,
         COST,
         RENEW,
-        DRAG
+        DRAG,
+        GUIDES
     }
 
     /** What has to be known before. */
@@ -81,7 +84,8 @@ public interface AskSaid extends Said {
         BURNISH_DRIVE,
         COST_SIDE_BY_SIDE,
         RENEW_WAYS,
-        DRAG_AFTER_THE_DRIVE
+        DRAG_AFTER_THE_DRIVE,
+        GUIDES_INTERVAL
     }
 
     /** For someone who gives too little. */
@@ -94,7 +98,8 @@ public interface AskSaid extends Said {
         BURNISH,
         COST,
         RENEW,
-        DRAG
+        DRAG,
+        GUIDES
     }
 
     /** Above a field. */
@@ -260,7 +265,15 @@ public interface AskSaid extends Said {
         RENEW_TREAD_LIMIT,
         RENEW_CIRCUMFERENCE_LIMIT,
         RENEW_DEEPER_AT_REAR,
-        RENEW_STAGGERED
+        RENEW_STAGGERED,
+        GUIDES_SERVICE_PRICE,
+        GUIDES_SEIZED_PRICE,
+        GUIDES_PADS,
+        GUIDES_DISTANCE,
+        GUIDES_SALT_SHARE,
+        GUIDES_FRICTION_SHARE,
+        GUIDES_GARAGED,
+        GUIDES_CLEANED
     }
 
     /** What a field asks for, and what is taken when it is not given. */
@@ -416,7 +429,15 @@ public interface AskSaid extends Said {
         RENEW_TREAD_LIMIT,
         RENEW_CIRCUMFERENCE_LIMIT,
         RENEW_DEEPER_AT_REAR,
-        RENEW_STAGGERED
+        RENEW_STAGGERED,
+        GUIDES_SERVICE_PRICE,
+        GUIDES_SEIZED_PRICE,
+        GUIDES_PADS,
+        GUIDES_DISTANCE,
+        GUIDES_SALT_SHARE,
+        GUIDES_FRICTION_SHARE,
+        GUIDES_GARAGED,
+        GUIDES_CLEANED
     }
 
     /** What stands in an empty field where words are free. */

@@ -15,7 +15,8 @@ public final class Questions {
             RenewQuestion.QUESTION,
             BatteryQuestion.QUESTION,
             BurnishQuestion.QUESTION,
-            DragQuestion.QUESTION);
+            DragQuestion.QUESTION,
+            GuidesQuestion.QUESTION);
 
     private Questions() {}
 

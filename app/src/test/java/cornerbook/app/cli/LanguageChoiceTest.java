@@ -98,7 +98,8 @@ class LanguageChoiceTest {
                 "renew",
                 "battery",
                 "burnish",
-                "drag"
+                "drag",
+                "guides"
             })
     void theHelpOfEachVerbIsFrench(String verb) {
         var arguments = verb.isEmpty() ? new String[] {"--help"} : new String[] {verb, "--help"};

@@ -77,6 +77,7 @@ class ArchitectureTest {
                     "cornerbook.core.brake.disc",
                     "cornerbook.core.brake.drag",
                     "cornerbook.core.brake.fluid",
+                    "cornerbook.core.brake.interval",
                     "cornerbook.core.brake.pads",
                     "cornerbook.core.brake.seizing",
                     "cornerbook.core.cost",
