@@ -130,20 +130,22 @@ final class GuidesQuestion {
 
     private static List<Said> lines(BestInterval result) {
         var lines = new ArrayList<Said>();
-        var months = result.months();
+        var least = result.least();
+        var months = least.months();
         if (months == null) {
             lines.add(new AnswerSaid.NoBestInterval(whole(BestInterval.LONGEST_MONTHS)));
         } else {
-            lines.add(new AnswerSaid.CleanedEvery(whole(months), money(result.costPerYear()), result.due()));
+            lines.add(new AnswerSaid.CleanedEvery(whole(months), money(least.costPerYear()), least.due()));
             lines.add(new AnswerSaid.NearlyAsCheap(
-                    new Between(Math.ceil(result.nearFrom()), Math.floor(result.nearTo()), "", 0)));
+                    new Between(Math.ceil(least.nearFrom()), Math.floor(least.nearTo()), "", 0)));
         }
         lines.add(new AnswerSaid.CleanedYearly(money(result.yearlyCostPerYear())));
+        var risk = result.risk();
         lines.add(new AnswerSaid.SeizesWithin(
-                months == null ? null : new Chance(result.chance()),
-                whole(result.riskMonths()),
-                percent(result.risk()),
-                result.riskDue()));
+                months == null ? null : new Chance(least.chance()),
+                whole(risk.months()),
+                percent(risk.chance()),
+                risk.due()));
         return lines;
     }
 

@@ -186,7 +186,7 @@ final class RenewQuestion {
                                     way.seasons(),
                                     money(way.per1000Km()),
                                     given.told(KM, "km"),
-                                    money(way.thrownAway()),
+                                    money(way.spent().thrownAway()),
                                     new Chance(way.chanceOfVisit()))
                             : new AnswerSaid.WayClosed(way.way(), closed));
         }

@@ -25,7 +25,7 @@ public final class CostOverInterval {
     public static String svg(BestInterval interval, Reader reader) {
         var labels = reader.labels(BrakePads.ROOM);
         var course = interval.course();
-        double most = MOST_TIMES * interval.costPerYear();
+        double most = MOST_TIMES * interval.least().costPerYear();
         var months = new Axis(LEFT_X, RIGHT_X, 0, course.getLast().months(), "", reader);
         var money = new Axis(BOTTOM_Y, TOP_Y, 0, most, "", reader);
         var svg = new Svg(WIDTH, HEIGHT, labels.of("cost-over-interval"));
@@ -54,9 +54,9 @@ public final class CostOverInterval {
                         "");
             }
         }
-        double riskX = months.place(interval.riskMonths());
+        double riskX = months.place(interval.risk().months());
         svg.line(riskX, BOTTOM_Y, riskX, TOP_Y, Palette.OCHRE, 1.5, "5 4");
-        var percent = new Amount(Math.rint(100 * interval.risk()), "%", 0);
+        var percent = new Amount(Math.rint(100 * interval.risk().chance()), "%", 0);
         svg.words(
                 riskX + 5,
                 BOTTOM_Y - 8,
@@ -65,9 +65,16 @@ public final class CostOverInterval {
                 Palette.OCHRE,
                 true,
                 labels.of("seizes-at", "chance", percent));
-        var best = interval.months();
+        var best = interval.least().months();
         if (best != null) {
-            svg.circle(months.place(best), money.place(interval.costPerYear()), 5.5, Palette.PLUM, Palette.PLUM, 1, "");
+            svg.circle(
+                    months.place(best),
+                    money.place(interval.least().costPerYear()),
+                    5.5,
+                    Palette.PLUM,
+                    Palette.PLUM,
+                    1,
+                    "");
         }
         return svg.close();
     }

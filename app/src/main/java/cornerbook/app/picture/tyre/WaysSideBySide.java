@@ -68,8 +68,12 @@ public final class WaysSideBySide {
 
     private static List<Part> parts(WayCost way, RenewCosts costs) {
         return List.of(
-                new Part(spent(way, costs) - way.thrownAway() - way.visits(), Palette.SLATE),
-                new Part(way.thrownAway(), Palette.OCHRE),
-                new Part(way.visits(), Palette.PLUM));
+                new Part(
+                        spent(way, costs)
+                                - way.spent().thrownAway()
+                                - way.spent().visits(),
+                        Palette.SLATE),
+                new Part(way.spent().thrownAway(), Palette.OCHRE),
+                new Part(way.spent().visits(), Palette.PLUM));
     }
 }

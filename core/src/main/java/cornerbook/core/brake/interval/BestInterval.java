@@ -28,30 +28,10 @@ import org.jspecify.annotations.Nullable;
  * seized by an age is {@link PadsOfACar}'s, as pads of one car hang together. Assumes that a seized pad is noticed at once and that then
  * all guides are cleaned.
  *
- * @param months of the salt clock at which it costs least; null where it costs less the later it is done
- * @param nearFrom from where on the cost is not above the least by more than 5 %
- * @param nearTo until where
- * @param costPerYear at the best interval, or the longest
  * @param yearlyCostPerYear where it is done each year
- * @param chance that a pad seizes within the interval
- * @param risk that is taken, 0 to 1
- * @param riskMonths after how many months the chance is that
- * @param due day on which the interval is over; null where there is none, or nobody told since when it runs
- * @param riskDue day on which the chance is that; null where nobody told since when it runs
  */
 public record BestInterval(
-        @Nullable Double months,
-        double nearFrom,
-        double nearTo,
-        double costPerYear,
-        double yearlyCostPerYear,
-        double chance,
-        double risk,
-        double riskMonths,
-        @Nullable LocalDate due,
-        @Nullable LocalDate riskDue,
-        List<Point> course,
-        Explanation explanation)
+        Least least, double yearlyCostPerYear, Risk risk, List<Point> course, Explanation explanation)
         implements Explained {
     /** Nobody plans a cleaning further ahead; the guides are then as old as the pads. */
     public static final double LONGEST_MONTHS = 120;
@@ -64,6 +44,33 @@ public record BestInterval(
     private static final int COURSE = 60;
     private static final double SHORTEST_SHOWN = 3;
     private static final int MOST_PADS = 16;
+
+    /**
+     * Where it costs least.
+     *
+     * @param months of the salt clock; null where it costs less the later it is done
+     * @param costPerYear there, or at the longest
+     * @param nearFrom from where on the cost is not above the least by more than 5 %
+     * @param nearTo until where
+     * @param chance that a pad seizes within the interval
+     * @param due day on which the interval is over; null where there is none, or nobody told since when it runs
+     */
+    public record Least(
+            @Nullable Double months,
+            double costPerYear,
+            double nearFrom,
+            double nearTo,
+            double chance,
+            @Nullable LocalDate due) {}
+
+    /**
+     * The risk that is taken.
+     *
+     * @param chance of a seized pad, 0 to 1
+     * @param months after how many it is that
+     * @param due on which day; null where nobody told since when it runs
+     */
+    public record Risk(double chance, double months, @Nullable LocalDate due) {}
 
     /** The cost per year of an interval. */
     public record Point(double months, double costPerYear) {}
@@ -91,20 +98,19 @@ public record BestInterval(
         var policy = policy(brakes, prices);
         double best = policy.bestAge(LONGEST_MONTHS);
         boolean ends = best < LONGEST_MONTHS;
-        double least = policy.costRate(best);
+        double cost = policy.costRate(best);
         double chance = 1 - brakes.free(best);
         double riskMonths = hazard.serviceIntervalMonths(exposure, risk, pads, new PadsOfACar());
         return new BestInterval(
-                ends ? best : null,
-                policy.ageOfCost(NEAR * least, best, LEAST_MONTHS),
-                policy.ageOfCost(NEAR * least, best, LONGEST_MONTHS),
-                YEAR * least,
+                new Least(
+                        ends ? best : null,
+                        YEAR * cost,
+                        policy.ageOfCost(NEAR * cost, best, LEAST_MONTHS),
+                        policy.ageOfCost(NEAR * cost, best, LONGEST_MONTHS),
+                        chance,
+                        ends && since != null ? dayAt(since, best) : null),
                 YEAR * policy.costRate(YEAR),
-                chance,
-                risk,
-                riskMonths,
-                ends && since != null ? dayAt(since, best) : null,
-                since == null ? null : dayAt(since, riskMonths),
+                new Risk(risk, riskMonths, since == null ? null : dayAt(since, riskMonths)),
                 IntStream.rangeClosed(0, COURSE)
                         .mapToDouble(i -> SHORTEST_SHOWN
                                 + i * (Math.min(LONGEST_MONTHS, Math.max(36, 2 * best)) - SHORTEST_SHOWN) / COURSE)

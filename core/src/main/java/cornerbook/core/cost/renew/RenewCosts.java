@@ -130,7 +130,7 @@ public record RenewCosts(List<WayCost> ways, double distanceKm, Explanation expl
                 steps.add(new Step(
                         new RenewSaid.OfWay(Computed.THROWN_AWAY, way.way()),
                         Method.TREAD_LEFT_OF_REPLACED,
-                        way.thrownAway(),
+                        way.spent().thrownAway(),
                         "",
                         Origin.EVEN_TREAD));
                 steps.add(new Step(
@@ -138,9 +138,9 @@ public record RenewCosts(List<WayCost> ways, double distanceKm, Explanation expl
                         Formula.of(
                                 "1000 × ({} + {} − {} + {}) / {}",
                                 money(worthNow),
-                                money(way.bought()),
-                                money(way.left()),
-                                money(way.visits()),
+                                money(way.spent().bought()),
+                                money(way.spent().left()),
+                                money(way.spent().visits()),
                                 Amount.significant(distanceKm, "km", 6)),
                         way.per1000Km(),
                         "",

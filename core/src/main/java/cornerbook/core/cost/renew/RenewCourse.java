@@ -253,10 +253,7 @@ final class RenewCourse {
                 whyClosed,
                 firstAxle,
                 oldGoneAfter,
-                bought,
-                left,
-                thrownAway,
-                visits,
+                new WayCost.Spent(bought, left, thrownAway, visits),
                 chanceOfVisit,
                 spent / (seasons * use.seasonKm()) * 1000);
     }

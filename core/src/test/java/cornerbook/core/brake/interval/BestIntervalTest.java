@@ -31,7 +31,7 @@ class BestIntervalTest {
     }
 
     private static double months(BestInterval interval) {
-        return Objects.requireNonNull(interval.months());
+        return Objects.requireNonNull(interval.least().months());
     }
 
     @Test
@@ -47,26 +47,27 @@ class BestIntervalTest {
     @Test
     void noneWhereASeizedPadCostsHardlyMore() {
         var interval = of(140, 20, 0.4, AUTUMN);
-        assertThat(interval.months()).isNull();
-        assertThat(interval.due()).isNull();
-        assertThat(interval.riskDue()).isNotNull();
+        assertThat(interval.least().months()).isNull();
+        assertThat(interval.least().due()).isNull();
+        assertThat(interval.risk().due()).isNotNull();
     }
 
     @Test
     void costsLeastThere() {
         var interval = of(140, 420, 0.4, null);
-        assertThat(interval.course())
-                .allSatisfy(point -> assertThat(point.costPerYear()).isGreaterThanOrEqualTo(interval.costPerYear()));
-        assertThat(interval.yearlyCostPerYear()).isGreaterThanOrEqualTo(interval.costPerYear());
-        assertThat(interval.nearFrom()).isLessThan(months(interval));
-        assertThat(interval.nearTo()).isGreaterThan(months(interval));
+        assertThat(interval.course()).allSatisfy(point -> assertThat(point.costPerYear())
+                .isGreaterThanOrEqualTo(interval.least().costPerYear()));
+        assertThat(interval.yearlyCostPerYear())
+                .isGreaterThanOrEqualTo(interval.least().costPerYear());
+        assertThat(interval.least().nearFrom()).isLessThan(months(interval));
+        assertThat(interval.least().nearTo()).isGreaterThan(months(interval));
     }
 
     /** Cleaned in autumn, a winter uses up nine tenths of a year's months. */
     @Test
     void theDayIsThatOfTheSaltClock() {
         var interval = of(140, 420, 0.4, AUTUMN);
-        var due = Objects.requireNonNull(interval.due());
+        var due = Objects.requireNonNull(interval.least().due());
         assertThat(SaltClock.months(AUTUMN, due)).isGreaterThanOrEqualTo(months(interval));
         assertThat(SaltClock.months(AUTUMN, due.minusDays(1))).isLessThan(months(interval));
         // By hand: 12 days of October count 0.067, 9 months need 125 days of winter more.
@@ -76,10 +77,10 @@ class BestIntervalTest {
     @Test
     void tellsWhereTheCheapestIsNotWhatTheFindingsTake() {
         var cheap = of(140, 420, 0.4, null);
-        assertThat(cheap.chance()).isGreaterThan(RISK);
+        assertThat(cheap.least().chance()).isGreaterThan(RISK);
         assertThat(cheap.cautions()).contains(Caution.CHANCE_IS_HIGH);
         var dear = of(100, 2500, 0.4, null);
-        assertThat(dear.chance()).isLessThan(RISK);
+        assertThat(dear.least().chance()).isLessThan(RISK);
         assertThat(dear.cautions()).doesNotContain(Caution.CHANCE_IS_HIGH);
     }
 

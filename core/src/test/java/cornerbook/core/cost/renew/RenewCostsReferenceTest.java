@@ -49,9 +49,9 @@ class RenewCostsReferenceTest {
                 new RenewPrices(160, 160, 0),
                 FREE);
         assertThat(way(costs, RenewWay.EACH_WHEN_DUE).per1000Km()).isCloseTo(16, within(1e-4));
-        assertThat(way(costs, RenewWay.EACH_WHEN_DUE).thrownAway()).isCloseTo(0, within(1e-3));
+        assertThat(way(costs, RenewWay.EACH_WHEN_DUE).spent().thrownAway()).isCloseTo(0, within(1e-3));
         // By hand: 3.2 mm + 4.8 mm of 6.4 mm thrown away, at 320 for a pair, over the 3 seasons of the slowest way.
-        assertThat(way(costs, RenewWay.FOUR_NOW).thrownAway()).isCloseTo(400, within(1e-9));
+        assertThat(way(costs, RenewWay.FOUR_NOW).spent().thrownAway()).isCloseTo(400, within(1e-9));
         assertThat(way(costs, RenewWay.FOUR_NOW).per1000Km())
                 .isCloseTo(16 + 400 / (costs.distanceKm() / 1000), within(1e-4));
     }
@@ -66,7 +66,7 @@ class RenewCostsReferenceTest {
                 new RenewPrices(160, 160, 100),
                 FREE);
         var next = way(costs, RenewWay.FOUR_NEXT_SEASON);
-        assertThat(next.thrownAway()).isCloseTo(320 * (1.6 + 3.2) / 6.4, within(1e-9));
+        assertThat(next.spent().thrownAway()).isCloseTo(320 * (1.6 + 3.2) / 6.4, within(1e-9));
         // Φ(−3.1063) = 0.000947, standard normal table.
         assertThat(next.chanceOfVisit()).isCloseTo(0.000947, within(1e-6));
     }

@@ -39,8 +39,8 @@ class RenewCostsTest {
     @Test
     void withNoDiscountForFourNobodyIsToldToThrowTreadAway() {
         var costs = costs(4.9, 6.4, new RenewPrices(168, 168, 60), FREE);
-        assertThat(costs.cheapest().thrownAway())
-                .isLessThan(way(costs, RenewWay.FOUR_NOW).thrownAway());
+        assertThat(costs.cheapest().spent().thrownAway())
+                .isLessThan(way(costs, RenewWay.FOUR_NOW).spent().thrownAway());
         assertThat(costs.ways().getLast().way()).isEqualTo(RenewWay.FOUR_NOW);
     }
 
@@ -111,7 +111,11 @@ class RenewCostsTest {
             for (var way : costs.ways()) {
                 if (way.isOpen()) {
                     assertThat(way.per1000Km() * costs.distanceKm() / 1000)
-                            .isCloseTo(drivenOff + way.thrownAway() + way.visits(), within(1e-6));
+                            .isCloseTo(
+                                    drivenOff
+                                            + way.spent().thrownAway()
+                                            + way.spent().visits(),
+                                    within(1e-6));
                     assertThat(costs.moreThanCheapest(way)).isNotNegative();
                 }
             }
