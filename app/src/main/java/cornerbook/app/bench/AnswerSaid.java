@@ -8,6 +8,7 @@ import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.cost.CostSaid;
 import cornerbook.core.cost.TyreCosts;
+import cornerbook.core.cost.renew.RenewWay;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Chance;
 import cornerbook.core.say.Said;
@@ -155,12 +156,34 @@ public interface AnswerSaid extends Said {
 
     record PaidBack(Said from) implements AnswerSaid {}
 
+    /** Two ways to go on with tyres, the cheapest and the next, and what is between them over {@code distance}. */
+    record CheapestWay(RenewWay way, RenewWay next, Said less, Said distance) implements AnswerSaid {}
+
+    /** What a way costs for {@code distance}, with the first purchase at {@code first} and the last after so many seasons. */
+    record WayCosts(RenewWay way, Axle first, int seasons, Said cost, Said distance, Said thrownAway, Chance visit)
+            implements AnswerSaid {}
+
+    record WayClosed(RenewWay way, Said why) implements AnswerSaid {}
+
     record BrakeTakes(Corner corner, Said power, Said force, Said energy, Said distance) implements AnswerSaid {}
 
     record EvenlyWarm(Axle axle, Said difference) implements AnswerSaid {}
 
     /** What the hotter brake of an axle takes more than the other. */
     record TakesMore(Corner hotter, Corner cooler, Said difference, Said force, Said energy, Said distance)
+            implements AnswerSaid {}
+
+    /** Months at which guides are cleaned for the least cost a year, and the day when it is next; null where it is not known. */
+    record CleanedEvery(Amount months, Said perYear, @Nullable LocalDate due) implements AnswerSaid {}
+
+    record NoBestInterval(Amount months) implements AnswerSaid {}
+
+    record NearlyAsCheap(Said months) implements AnswerSaid {}
+
+    record CleanedYearly(Said perYear) implements AnswerSaid {}
+
+    /** How likely a pad seizes within the interval, if there is one, and when that is too likely. */
+    record SeizesWithin(@Nullable Chance chance, Amount riskMonths, Amount risk, @Nullable LocalDate due)
             implements AnswerSaid {}
 
     /** The wear across an axle's tyres is even, or tells too little. */

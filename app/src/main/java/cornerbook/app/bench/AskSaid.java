@@ -38,8 +38,12 @@ public interface AskSaid extends Said {
         BURNISH_DRIVE,
         COST,
         COST_SIDE_BY_SIDE,
+        RENEW,
+        RENEW_WAYS,
         DRAG,
-        DRAG_AFTER_THE_DRIVE
+        DRAG_AFTER_THE_DRIVE,
+        GUIDES,
+        GUIDES_INTERVAL
     }
 
     /** What a calculator is for. */
@@ -51,7 +55,9 @@ public interface AskSaid extends Said {
         BATTERY,
         BURNISH,
         COST,
-        DRAG
+        RENEW,
+        DRAG,
+        GUIDES
     }
 
     /** What has to be known before. */
@@ -77,7 +83,9 @@ public interface AskSaid extends Said {
         BATTERY_PARKED,
         BURNISH_DRIVE,
         COST_SIDE_BY_SIDE,
-        DRAG_AFTER_THE_DRIVE
+        RENEW_WAYS,
+        DRAG_AFTER_THE_DRIVE,
+        GUIDES_INTERVAL
     }
 
     /** For someone who gives too little. */
@@ -89,7 +97,9 @@ public interface AskSaid extends Said {
         BATTERY,
         BURNISH,
         COST,
-        DRAG
+        RENEW,
+        DRAG,
+        GUIDES
     }
 
     /** Above a field. */
@@ -242,7 +252,28 @@ public interface AskSaid extends Said {
         DRAG_REAR_MASS,
         DRAG_REAR_DIAMETER,
         DRAG_FRONT_SOLID,
-        DRAG_REAR_SOLID
+        DRAG_REAR_SOLID,
+        RENEW_FRONT_DEPTH,
+        RENEW_REAR_DEPTH,
+        RENEW_FRONT_WEAR,
+        RENEW_REAR_WEAR,
+        RENEW_SEASON_DISTANCE,
+        RENEW_PRICE,
+        RENEW_PRICE_OF_FOUR,
+        RENEW_VISIT,
+        RENEW_SPREAD,
+        RENEW_TREAD_LIMIT,
+        RENEW_CIRCUMFERENCE_LIMIT,
+        RENEW_DEEPER_AT_REAR,
+        RENEW_STAGGERED,
+        GUIDES_SERVICE_PRICE,
+        GUIDES_SEIZED_PRICE,
+        GUIDES_PADS,
+        GUIDES_DISTANCE,
+        GUIDES_SALT_SHARE,
+        GUIDES_FRICTION_SHARE,
+        GUIDES_GARAGED,
+        GUIDES_CLEANED
     }
 
     /** What a field asks for, and what is taken when it is not given. */
@@ -387,7 +418,26 @@ public interface AskSaid extends Said {
         DRAG_TYRE,
         DRAG_DISC_MASS,
         DRAG_DISC_DIAMETER,
-        DRAG_SOLID
+        DRAG_SOLID,
+        RENEW_DEPTH,
+        RENEW_WEAR,
+        RENEW_SEASON_DISTANCE,
+        RENEW_PRICE,
+        RENEW_PRICE_OF_FOUR,
+        RENEW_VISIT,
+        RENEW_SPREAD,
+        RENEW_TREAD_LIMIT,
+        RENEW_CIRCUMFERENCE_LIMIT,
+        RENEW_DEEPER_AT_REAR,
+        RENEW_STAGGERED,
+        GUIDES_SERVICE_PRICE,
+        GUIDES_SEIZED_PRICE,
+        GUIDES_PADS,
+        GUIDES_DISTANCE,
+        GUIDES_SALT_SHARE,
+        GUIDES_FRICTION_SHARE,
+        GUIDES_GARAGED,
+        GUIDES_CLEANED
     }
 
     /** What stands in an empty field where words are free. */

@@ -12,9 +12,11 @@ public final class Questions {
             TorqueQuestion.QUESTION,
             TyreQuestion.QUESTION,
             CostQuestion.QUESTION,
+            RenewQuestion.QUESTION,
             BatteryQuestion.QUESTION,
             BurnishQuestion.QUESTION,
-            DragQuestion.QUESTION);
+            DragQuestion.QUESTION,
+            GuidesQuestion.QUESTION);
 
     private Questions() {}
 

@@ -1,6 +1,8 @@
 package cornerbook.app.cli;
 
 import cornerbook.app.cli.arguments.UnitsOption;
+import cornerbook.app.cli.print.Printed;
+import cornerbook.app.cli.print.Terminal;
 import cornerbook.app.exchange.AssessmentJson;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.assess.Assessment;

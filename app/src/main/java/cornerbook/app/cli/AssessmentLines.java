@@ -1,5 +1,6 @@
 package cornerbook.app.cli;
 
+import cornerbook.app.cli.print.Printed;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Finding;

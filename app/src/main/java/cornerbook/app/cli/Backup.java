@@ -1,5 +1,6 @@
 package cornerbook.app.cli;
 
+import cornerbook.app.cli.print.Terminal;
 import java.nio.file.Path;
 import java.util.logging.Logger;
 import picocli.CommandLine;

@@ -7,6 +7,8 @@ import cornerbook.app.bench.Part;
 import cornerbook.app.bench.Question;
 import cornerbook.app.cli.arguments.Descriptions;
 import cornerbook.app.cli.arguments.UnitsOption;
+import cornerbook.app.cli.print.Printed;
+import cornerbook.app.cli.print.Terminal;
 import cornerbook.app.exchange.CalculationJson;
 import cornerbook.core.say.Refused;
 import cornerbook.core.say.Said;
@@ -95,17 +97,21 @@ final class CalculatorVerb implements Runnable {
 
     private OptionSpec option(Ask ask) {
         var builder = OptionSpec.builder("--" + ask.name()).description(words(ask.help()));
-        var option = switch (ask.kind()) {
-            case Ask.Tick tick -> builder.arity("0").type(boolean.class).build();
-            case Ask.Several several ->
-                builder.paramLabel(label(ask))
-                        .arity("1")
-                        .type(List.class)
-                        .auxiliaryTypes(String.class)
-                        .build();
-            default ->
-                builder.paramLabel(label(ask)).arity("1").type(String.class).build();
-        };
+        var option =
+                switch (ask.kind()) {
+                    case Ask.Tick tick -> builder.arity("0").type(boolean.class).build();
+                    case Ask.Several several ->
+                        builder.paramLabel(label(ask))
+                                .arity("1")
+                                .type(List.class)
+                                .auxiliaryTypes(String.class)
+                                .build();
+                    default ->
+                        builder.paramLabel(label(ask))
+                                .arity("1")
+                                .type(String.class)
+                                .build();
+                };
         arguments.put(ask.name(), option);
         return option;
     }

@@ -3,6 +3,7 @@ package cornerbook.app.cli;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import cornerbook.app.calibration.CalibrationPage;
+import cornerbook.app.cli.print.Terminal;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.car.CarHistory;

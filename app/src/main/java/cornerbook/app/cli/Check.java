@@ -1,5 +1,7 @@
 package cornerbook.app.cli;
 
+import cornerbook.app.cli.print.Printed;
+import cornerbook.app.cli.print.Terminal;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.concurrent.Callable;

@@ -1,5 +1,6 @@
 package cornerbook.app.cli;
 
+import cornerbook.app.cli.print.Terminal;
 import org.jspecify.annotations.Nullable;
 import picocli.AutoComplete;
 import picocli.CommandLine;

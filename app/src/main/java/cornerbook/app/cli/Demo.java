@@ -1,6 +1,7 @@
 package cornerbook.app.cli;
 
 import cornerbook.app.book.Book;
+import cornerbook.app.cli.print.Terminal;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.sheet.Letterhead;
 import cornerbook.core.car.CarHistory;

@@ -6,6 +6,8 @@ import cornerbook.app.book.Book;
 import cornerbook.app.book.car.VehicleSummary;
 import cornerbook.app.book.record.CarRecord;
 import cornerbook.app.book.store.BookException;
+import cornerbook.app.cli.print.Printed;
+import cornerbook.app.cli.print.Terminal;
 import cornerbook.app.exchange.VisitFile;
 import cornerbook.app.log.Faults;
 import cornerbook.core.say.Listed;

@@ -2,6 +2,7 @@ package cornerbook.app.cli;
 
 import cornerbook.app.cli.arguments.LetterheadOptions;
 import cornerbook.app.cli.arguments.UnitsOption;
+import cornerbook.app.cli.print.Terminal;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.app.sheet.HandoverSheet;
 import cornerbook.core.assess.Assessor;

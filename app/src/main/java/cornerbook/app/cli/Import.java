@@ -1,6 +1,8 @@
 package cornerbook.app.cli;
 
 import cornerbook.app.book.record.CarRecord;
+import cornerbook.app.cli.print.Printed;
+import cornerbook.app.cli.print.Terminal;
 import cornerbook.core.car.Customer;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.say.Amount;

@@ -1,7 +1,10 @@
 package cornerbook.app.cli;
 
+import cornerbook.app.cli.print.Printed;
+import cornerbook.app.cli.print.Terminal;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.brake.seizing.LearnedSeizing;
+import cornerbook.core.brake.seizing.PadsOfACar;
 import cornerbook.core.brake.seizing.SeizingExposure;
 import cornerbook.core.finding.Knowledge;
 import cornerbook.core.finding.Limit;
@@ -100,7 +103,9 @@ final class Learn implements Runnable {
                 .orElseThrow()
                 .value();
         under(new CliSaid.CleaningEvery(
-                (int) Math.round(hazard.serviceIntervalMonths(usual, risk, PADS)), PADS, Amount.of(100 * risk, "%")));
+                (int) Math.round(hazard.serviceIntervalMonths(usual, risk, PADS, new PadsOfACar())),
+                PADS,
+                Amount.of(100 * risk, "%")));
         var fit = seizing.fit();
         for (int j = 0; j < fit.coefficients().size(); j++) {
             under(new CliSaid.Coefficient(

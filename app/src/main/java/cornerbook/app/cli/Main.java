@@ -7,6 +7,8 @@ import cornerbook.app.book.store.BookException;
 import cornerbook.app.cli.arguments.LanguageChoice;
 import cornerbook.app.cli.arguments.Usage;
 import cornerbook.app.cli.arguments.WrongUse;
+import cornerbook.app.cli.print.Printed;
+import cornerbook.app.cli.print.Terminal;
 import cornerbook.app.log.Faults;
 import cornerbook.app.log.Log;
 import cornerbook.app.text.PlainText;
@@ -91,6 +93,7 @@ public final class Main {
                 .addSubcommand(new Backup(terminal))
                 .addSubcommand(new Restore(terminal))
                 .addSubcommand(new Learn(terminal))
+                .addSubcommand(new Reread(terminal))
                 .addSubcommand(new Calibrate(terminal))
                 .addSubcommand(new PlaceClimate(terminal))
                 .addSubcommand(new Check(terminal, err))

@@ -3,6 +3,7 @@ package cornerbook.app.cli;
 import cornerbook.app.bay.BayRoom;
 import cornerbook.app.book.Book;
 import cornerbook.app.book.store.BookException;
+import cornerbook.app.cli.print.Terminal;
 import cornerbook.app.door.CornerbookServer;
 import cornerbook.app.door.Door;
 import cornerbook.app.door.DoorException;

@@ -1,5 +1,6 @@
 package cornerbook.app.cli;
 
+import cornerbook.app.cli.print.Terminal;
 import cornerbook.app.exchange.ClimateFile;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;

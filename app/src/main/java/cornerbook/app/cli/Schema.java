@@ -1,5 +1,6 @@
 package cornerbook.app.cli;
 
+import cornerbook.app.cli.print.Terminal;
 import cornerbook.app.exchange.VisitFile;
 import picocli.CommandLine;
 

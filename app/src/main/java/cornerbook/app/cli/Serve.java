@@ -1,6 +1,7 @@
 package cornerbook.app.cli;
 
 import cornerbook.app.cli.arguments.LetterheadOptions;
+import cornerbook.app.cli.print.Terminal;
 import java.nio.file.Path;
 import picocli.CommandLine;
 

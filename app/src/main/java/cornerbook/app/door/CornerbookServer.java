@@ -15,6 +15,7 @@ import cornerbook.app.desk.car.VehicleHandler;
 import cornerbook.app.desk.findings.FindingsHandler;
 import cornerbook.app.desk.plan.PlanHandler;
 import cornerbook.app.desk.shop.ClimateHandler;
+import cornerbook.app.desk.shop.RereadHandler;
 import cornerbook.app.desk.shop.ShopHandler;
 import cornerbook.app.desk.today.TodayHandler;
 import cornerbook.app.desk.tools.ToolsHandler;
@@ -120,6 +121,7 @@ public final class CornerbookServer {
         var tools = new ToolsHandler(desk, pages);
         var shop = new ShopHandler(desk, pages);
         var climate = new ClimateHandler(desk, pages);
+        var reread = new RereadHandler(desk, pages);
         var burnish = new BurnishHandler(desk, pages);
         var wheel = new WheelHandler(desk, pages);
         var person = new PersonHandler(desk, pairing);
@@ -134,6 +136,7 @@ public final class CornerbookServer {
                 .get("/shop/tools", tools::show)
                 .post("/shop/tools", tools::save)
                 .post("/shop/tools/remove", tools::remove)
+                .get(RereadHandler.PAGE, reread::show)
                 .get(ClimateHandler.PAGE, climate::show)
                 .post(ClimateHandler.PAGE, climate::save)
                 .post(ClimateHandler.PAGE + "/remove", climate::remove)

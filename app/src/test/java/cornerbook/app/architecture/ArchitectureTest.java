@@ -158,6 +158,7 @@ class ArchitectureTest {
             "cornerbook.core.brake..",
             "cornerbook.core.cost..",
             "cornerbook.core.lift..",
+            "cornerbook.core.reread..",
             "cornerbook.core.torque..",
             "cornerbook.core.tread..",
             "cornerbook.core.tyre..",
@@ -196,6 +197,8 @@ class ArchitectureTest {
                     "exchange.ToolForm"),
             "what the book learns of all cars",
             List.of("book.knowledge.KnowledgeLedger", "cli.Learn"),
+            "what the book knows of those who read",
+            List.of("cli.Reread", "desk.shop.RereadHandler", "desk.shop.RereadPage"),
             "the answers that an assessment hands out beside its findings",
             List.of(
                     "book.visit.RetorqueLedger",

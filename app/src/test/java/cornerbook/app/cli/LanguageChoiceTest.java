@@ -85,6 +85,7 @@ class LanguageChoiceTest {
                 "backup",
                 "restore",
                 "learn",
+                "reread",
                 "calibrate",
                 "climate",
                 "check",
@@ -94,9 +95,11 @@ class LanguageChoiceTest {
                 "torque",
                 "tyre",
                 "cost",
+                "renew",
                 "battery",
                 "burnish",
-                "drag"
+                "drag",
+                "guides"
             })
     void theHelpOfEachVerbIsFrench(String verb) {
         var arguments = verb.isEmpty() ? new String[] {"--help"} : new String[] {verb, "--help"};

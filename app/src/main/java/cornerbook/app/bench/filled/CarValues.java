@@ -3,6 +3,7 @@ package cornerbook.app.bench.filled;
 import cornerbook.core.air.PressureWarning;
 import cornerbook.core.brake.burnish.DiscBody;
 import cornerbook.core.brake.burnish.judge.BurnishPlanning;
+import cornerbook.core.brake.seizing.judge.PadClock;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
@@ -10,7 +11,10 @@ import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.cost.EnergySource;
+import cornerbook.core.finding.Knowledge;
+import cornerbook.core.finding.RunHistory;
 import cornerbook.core.lift.CarMass;
 import cornerbook.core.wheelplan.AllWheelLimit;
 import cornerbook.core.why.Step;
@@ -53,9 +57,11 @@ public final class CarValues {
             case "tyre" -> car.tyre(axle);
             case "battery" -> car.battery();
             case "cost" -> car.cost();
+            case "renew" -> car.values.putAll(PairsOfCar.of(history, system));
             case "lift" -> car.lift();
             case "burnish" -> car.burnish(axle);
             case "drag" -> car.drag();
+            case "guides" -> car.guides();
             default -> throw new IllegalArgumentException("no calculator is called " + question);
         }
         return car.values;
@@ -206,6 +212,29 @@ public final class CarValues {
             }
         }
         put("tyre", history.vehicle().front().tyreSize());
+    }
+
+    /** What the car's pads are exposed to, and when they were last cleaned. */
+    private void guides() {
+        var visits = history.visits();
+        double kmPerYear = 365.25
+                * new RunHistory(history, visits, Knowledge.NONE)
+                        .next(SeasonKind.ALL_SEASON)
+                        .meanKm();
+        var vehicle = history.vehicle();
+        var exposure = vehicle.details().use().exposure(kmPerYear, vehicle.highVoltage());
+        put("distance", 100 * Math.rint(kmPerYear / 100), "km");
+        put("salt-share", String.valueOf(Math.round(100 * exposure.saltShare())));
+        put("friction-share", String.valueOf(Math.round(100 * exposure.frictionBrakeShare())));
+        if (exposure.garaged()) {
+            put("garaged", "yes");
+        }
+        var clocks = PadClock.of(vehicle, visits);
+        put("pads", String.valueOf(clocks.size()));
+        clocks.stream()
+                .flatMap(clock -> Stream.ofNullable(clock.running()))
+                .min(Comparator.naturalOrder())
+                .ifPresent(day -> put("cleaned", day.toString()));
     }
 
     private void putKnown(String name, @Nullable Double value, String bookUnit) {

@@ -70,7 +70,7 @@ final class TyresOfCar {
     }
 
     /** Of the last visit at which the wheel's tread was read. */
-    private static Optional<Double> leastMm(CarHistory history, Wheel wheel) {
+    static Optional<Double> leastMm(CarHistory history, Wheel wheel) {
         return history.visits().reversed().stream()
                 .map(visit -> depths(visit, wheel))
                 .filter(depths -> !depths.isEmpty())

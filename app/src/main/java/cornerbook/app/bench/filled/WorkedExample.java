@@ -29,8 +29,12 @@ public final class WorkedExample {
             "mass: 1900; front-share: 68; axle: front; disc-mass: 7.2; disc-diameter: 320; tyre: 225/55R18; air: 5",
             "cost",
             "price: 168; rolling: B; wear: 0.13; other-price: 124; other-rolling: D; other-wear: 0.16; end-tread: 1.6; tyres: 4; carried: 2080; energy: electricity; energy-price: 0.35",
+            "renew",
+            "front-depth: 4.9; rear-depth: 6.4; front-wear: 0.21; rear-wear: 0.14; season-distance: 8500; price: 168; price-of-four: 160; visit: 60; end-tread: 1.6; new-tread: 8; spread: 25; tread-limit: 4",
             "drag",
-            "lf: 58; rf: 61; lr: 112; rr: 51; air: 12; speed: 60; minutes: 20; tyre: 225/55R18; front-disc-mass: 7.2; front-disc-diameter: 320; rear-disc-mass: 4.6; rear-disc-diameter: 300; rear-solid: yes");
+            "lf: 58; rf: 61; lr: 112; rr: 51; air: 12; speed: 60; minutes: 20; tyre: 225/55R18; front-disc-mass: 7.2; front-disc-diameter: 320; rear-disc-mass: 4.6; rear-disc-diameter: 300; rear-solid: yes",
+            "guides",
+            "service-price: 140; seized-price: 420; pads: 8; distance: 15000; salt-share: 40; friction-share: 30; cleaned: 2026-10-20");
 
     private WorkedExample() {}
 

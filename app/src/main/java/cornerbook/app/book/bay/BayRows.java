@@ -16,6 +16,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
 
 /** Rows of what tablets enter beside readings; a row that is there already, by its id, is written once. */
@@ -34,12 +35,10 @@ public final class BayRows {
                 .set("counts", tick.counts())
                 .insertOnce(handle);
         if (added) {
-            tick.seen().stream()
-                    .distinct()
-                    .forEach(seenId -> new TableRow("work_tick_seen")
-                            .set("tick_id", tick.id())
-                            .set("seen_id", seenId)
-                            .insert(handle));
+            tick.seen().stream().distinct().forEach(seenId -> new TableRow("work_tick_seen")
+                    .set("tick_id", tick.id())
+                    .set("seen_id", seenId)
+                    .insert(handle));
         }
         return added;
     }
@@ -106,14 +105,12 @@ public final class BayRows {
                 .set("acknowledged_by", departure.acknowledgedBy())
                 .insertOnce(handle);
         if (added) {
-            departure
-                    .reasons()
-                    .forEach(reason -> new TableRow("departure_reason")
-                            .set("departure_id", departure.id())
-                            .set("caution", reason.caution())
-                            .set("sentence", reason.sentence())
-                            .set("reason", reason.reason())
-                            .insert(handle));
+            departure.reasons().forEach(reason -> new TableRow("departure_reason")
+                    .set("departure_id", departure.id())
+                    .set("caution", reason.caution())
+                    .set("sentence", reason.sentence())
+                    .set("reason", reason.reason())
+                    .insert(handle));
         }
         return added;
     }
@@ -153,6 +150,12 @@ public final class BayRows {
                 .map((row, context) ->
                         new ReadingAuthor(row.getString("reading_id"), row.getString("person"), EntryRow.madeAt(row)))
                 .list();
+    }
+
+    public Map<String, String> persons() {
+        return handle.select("select reading_id, person from reading_author")
+                .map((row, context) -> Map.entry(row.getString("reading_id"), row.getString("person")))
+                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
     }
 
     public boolean add(String visitId, RivalReading rival) {

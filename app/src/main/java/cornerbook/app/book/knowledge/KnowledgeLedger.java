@@ -1,5 +1,6 @@
 package cornerbook.app.book.knowledge;
 
+import cornerbook.app.book.bay.BayLedger;
 import cornerbook.app.book.car.CarLedger;
 import cornerbook.app.book.store.TableRow;
 import cornerbook.app.book.store.Transactions;
@@ -9,6 +10,8 @@ import cornerbook.core.brake.seizing.WeibullFit;
 import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.finding.Knowledge;
+import cornerbook.core.reread.ReadTwice;
+import cornerbook.core.reread.judge.UnchangedGrooves;
 import cornerbook.core.season.DistancePrior;
 import cornerbook.core.tread.LearnedWear;
 import cornerbook.core.tread.WearKnowledge;
@@ -43,6 +46,15 @@ public final class KnowledgeLedger {
             replace(handle, knowledge);
             return knowledge;
         });
+    }
+
+    /** Grooves of all cars that were read twice with no distance between, with who read them. */
+    public List<ReadTwice> readTwice() {
+        var persons = new BayLedger(store).personsOfReadings();
+        return new CarLedger(store)
+                .listHistories().stream()
+                        .flatMap(car -> UnchangedGrooves.of(car, persons).stream())
+                        .toList();
     }
 
     private static Knowledge read(Handle handle) {

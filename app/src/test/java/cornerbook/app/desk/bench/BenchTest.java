@@ -66,9 +66,11 @@ class BenchTest {
                 "/bench/torque",
                 "/bench/tyre",
                 "/bench/cost",
+                "/bench/renew",
                 "/bench/battery",
                 "/bench/burnish",
                 "/bench/drag",
+                "/bench/guides",
                 "/bench/torque?blank=yes")) {
             var page = open(address, width);
             page.evaluate("document.querySelectorAll('details').forEach(each => each.open = true)");
@@ -235,7 +237,8 @@ class BenchTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"lift", "pressure", "torque", "tyre", "cost", "battery", "burnish", "drag"})
+    @ValueSource(
+            strings = {"lift", "pressure", "torque", "tyre", "cost", "renew", "battery", "burnish", "drag", "guides"})
     void aPageThatNobodyHasTypedIntoAnswersAnInventedExampleInEitherUnits(String name) {
         var page = open("/bench/" + name, 1180);
         for (var system : List.of("metric", "us")) {

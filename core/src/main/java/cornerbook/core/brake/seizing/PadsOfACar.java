@@ -14,7 +14,8 @@ package cornerbook.core.brake.seizing;
  * of them seized. θ = {@value #FACTOR_VARIANCE}: cars differ as if their lives differed by half (common practice, no source).
  */
 public final class PadsOfACar {
-    private static final double FACTOR_VARIANCE = 0.7;
+    /** θ of (1). */
+    public static final double FACTOR_VARIANCE = 0.7;
 
     private double shape = 1 / FACTOR_VARIANCE;
     private double hazard = 1 / FACTOR_VARIANCE;
@@ -40,6 +41,17 @@ public final class PadsOfACar {
     /** That at least one pad that is free now seizes by the day asked. */
     public double chance() {
         return -Math.expm1(shape * Math.log(hazard / (hazard + Math.max(0, hazardToCome))));
+    }
+
+    /**
+     * The chance of one pad at which, of so many pads cleaned now, at least one has seized with this chance: (1) turned round.
+     *
+     * @param chance above 0 and below 1
+     * @param pads cleaned together, 1 or more
+     */
+    public double chanceOfOne(double chance, int pads) {
+        double ofOne = hazard * Math.expm1(-Math.log1p(-chance) / shape) / pads;
+        return -Math.expm1(-Math.log1p(FACTOR_VARIANCE * ofOne) / FACTOR_VARIANCE);
     }
 
     /** H of (1). */

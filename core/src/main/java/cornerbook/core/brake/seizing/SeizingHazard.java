@@ -82,17 +82,20 @@ public final class SeizingHazard {
     }
 
     /**
-     * Months from one service to the next within which the chance that at least one of {@code pads} pads seizes stays at or
-     * below {@code risk}.
+     * Months from one service to the next within which the chance that at least one of {@code pads} pads of a car seizes stays at
+     * or below {@code risk}.
      *
      * @param risk above 0 and below 1
      * @param pads that must stay free, 1 to 32
+     * @param car what its pads of earlier services tell of it
      */
-    public double serviceIntervalMonths(SeizingExposure exposure, double risk, int pads) {
+    public double serviceIntervalMonths(SeizingExposure exposure, double risk, int pads, PadsOfACar car) {
         if (!(pads >= 1 && pads <= 32)) {
             throw new IllegalArgumentException("%s pads, expected 1 to 32".formatted(pads));
         }
-        double riskOfOne = -Math.expm1(Math.log1p(-risk) / pads);
-        return fit.timeUntil(riskOfOne, 0, exposure.covariates());
+        if (!(risk > 0 && risk < 1)) {
+            throw new IllegalArgumentException("risk is %s, expected above 0 and below 1".formatted(risk));
+        }
+        return fit.timeUntil(car.chanceOfOne(risk, pads), 0, exposure.covariates());
     }
 }

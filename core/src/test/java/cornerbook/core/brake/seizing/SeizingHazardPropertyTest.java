@@ -30,20 +30,41 @@ class SeizingHazardPropertyTest {
     @Test
     void intervalBringsTheRiskThatWasChosen() {
         for (double risk : new double[] {0.01, 0.05, 0.2}) {
-            double months = PRIOR.serviceIntervalMonths(CAR, risk, 1);
+            double months = PRIOR.serviceIntervalMonths(CAR, risk, 1, new PadsOfACar());
             assertThat(PRIOR.chance(CAR, 0, months).probability()).isCloseTo(risk, within(1e-12));
-            double eight = PRIOR.serviceIntervalMonths(CAR, risk, 8);
+            double eight = PRIOR.serviceIntervalMonths(CAR, risk, 8, new PadsOfACar());
             double one = PRIOR.chance(CAR, 0, eight).probability();
-            assertThat(1 - Math.pow(1 - one, 8)).isCloseTo(risk, within(1e-12));
+            var together = new PadsOfACar();
+            for (int i = 0; i < 8; i++) {
+                together.free(0, one);
+            }
+            assertThat(together.chance()).isCloseTo(risk, within(1e-12));
+            assertThat(1 - Math.pow(1 - one, 8))
+                    .as("pads of one car seize together more than each by itself would")
+                    .isGreaterThan(risk);
         }
+    }
+
+    /** A car of which pads seized before is cleaned sooner, one whose pads stayed free for long is cleaned later. */
+    @Test
+    void whatTheCarsPadsDidBeforeMovesTheInterval() {
+        var rusts = new PadsOfACar();
+        var keeps = new PadsOfACar();
+        for (int i = 0; i < 8; i++) {
+            rusts.past(0.1, true);
+            keeps.past(0.6, false);
+        }
+        double usual = PRIOR.serviceIntervalMonths(CAR, 0.2, 8, new PadsOfACar());
+        assertThat(PRIOR.serviceIntervalMonths(CAR, 0.2, 8, rusts)).isLessThan(usual);
+        assertThat(PRIOR.serviceIntervalMonths(CAR, 0.2, 8, keeps)).isGreaterThan(usual);
     }
 
     @Test
     void saltShortensAndFrictionLengthens() {
-        double here = PRIOR.serviceIntervalMonths(CAR, 0.05, 8);
-        assertThat(PRIOR.serviceIntervalMonths(new SeizingExposure(0.6, false, 15_000, 0.5), 0.05, 8))
+        double here = PRIOR.serviceIntervalMonths(CAR, 0.05, 8, new PadsOfACar());
+        assertThat(PRIOR.serviceIntervalMonths(new SeizingExposure(0.6, false, 15_000, 0.5), 0.05, 8, new PadsOfACar()))
                 .isLessThan(here);
-        assertThat(PRIOR.serviceIntervalMonths(new SeizingExposure(0.4, false, 15_000, 0.9), 0.05, 8))
+        assertThat(PRIOR.serviceIntervalMonths(new SeizingExposure(0.4, false, 15_000, 0.9), 0.05, 8, new PadsOfACar()))
                 .isGreaterThan(here);
     }
 
@@ -66,7 +87,8 @@ class SeizingHazardPropertyTest {
                 .hasMessage("time is after 5.0 and by 3.0, expected 0 <= after <= by, after finite, by above 0");
         assertThatThrownBy(() -> new SeizingExposure(1.2, false, 15_000, 0.5))
                 .hasMessage("salt share is 1.2, expected 0 to 1");
-        assertThatThrownBy(() -> PRIOR.serviceIntervalMonths(CAR, 0, 8)).hasMessageContaining("above 0 and below 1");
+        assertThatThrownBy(() -> PRIOR.serviceIntervalMonths(CAR, 0, 8, new PadsOfACar()))
+                .hasMessageContaining("above 0 and below 1");
         assertThatThrownBy(() -> PRIOR.chance(CAR, 6, 0)).hasMessageContaining("after < by");
     }
 }

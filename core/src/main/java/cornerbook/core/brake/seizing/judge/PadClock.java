@@ -79,7 +79,7 @@ public final class PadClock {
 
     /** Day of the last service since which it has not been found seized; null when there is none. */
     @Nullable
-    LocalDate running() {
+    public LocalDate running() {
         return serviced;
     }
 

@@ -60,7 +60,7 @@ public final class SeizingFindings {
         double chance = pads.chance(nextVisit, PadsTogether.MIDDLE);
         var horizon = pads.horizon();
         var oldest = running.stream().min(LocalDate::compareTo).orElseThrow();
-        double interval = pads.hazard.serviceIntervalMonths(exposure, risk.value(), running.size());
+        double interval = pads.intervalMonths();
         // What was cleaned today cannot be cleaned now: it comes again sooner.
         var gravest = oldest.equals(date) ? Verdict.RUNS_OUT : Verdict.SPENT;
         var verdict = chance > EVEN ? gravest : chance > risk.value() ? Verdict.RUNS_OUT : Verdict.HOLDS;
@@ -141,14 +141,26 @@ public final class SeizingFindings {
 
         /** Chance that at least one seizes by a day. */
         double chance(LocalDate by, ToDoubleFunction<Chance> which) {
-            var ofCar = new PadsOfACar();
-            for (var time : ended) {
-                ofCar.past(until(time.isOpen() ? time.after() : time.by(), which), !time.isOpen());
-            }
+            var ofCar = ended(which);
             for (var day : serviced) {
                 ofCar.free(until(SaltClock.months(day, today), which), until(SaltClock.months(day, by), which));
             }
             return ofCar.chance();
+        }
+
+        /** From one cleaning of all pads that move today to the next. */
+        double intervalMonths() {
+            var soFar = ended(MIDDLE);
+            serviced.forEach(day -> soFar.past(until(SaltClock.months(day, today), MIDDLE), false));
+            return hazard.serviceIntervalMonths(exposure, risk, serviced.size(), soFar);
+        }
+
+        private PadsOfACar ended(ToDoubleFunction<Chance> which) {
+            var ofCar = new PadsOfACar();
+            for (var time : ended) {
+                ofCar.past(until(time.isOpen() ? time.after() : time.by(), which), !time.isOpen());
+            }
+            return ofCar;
         }
 
         private double until(double months, ToDoubleFunction<Chance> which) {

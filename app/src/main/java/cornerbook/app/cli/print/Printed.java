@@ -1,4 +1,4 @@
-package cornerbook.app.cli;
+package cornerbook.app.cli.print;
 
 import cornerbook.app.book.store.ServerAddress;
 import java.util.ArrayList;
@@ -6,7 +6,7 @@ import java.util.List;
 import tools.jackson.databind.json.JsonMapper;
 
 /** Makes text fit to be printed to a terminal. */
-final class Printed {
+public final class Printed {
     private static final JsonMapper MAPPER = JsonMapper.builder().build();
 
     private Printed() {}
@@ -15,7 +15,7 @@ final class Printed {
      * The text in one line, without control characters, which could steer the terminal, without marks that turn its direction,
      * and without passwords in addresses; with plain blanks, for other programs to find words and numbers in it.
      */
-    static String line(String text) {
+    public static String line(String text) {
         return plain(cleaned(text));
     }
 
@@ -34,7 +34,7 @@ final class Printed {
     }
 
     /** The same with a full stop at its end. */
-    static String sentence(String text) {
+    public static String sentence(String text) {
         var line = line(text).strip();
         return line.endsWith(".") ? line : line + ".";
     }
@@ -45,7 +45,7 @@ final class Printed {
      *
      * @param lead what the first line begins with; the others are indented as far
      */
-    static List<String> wrapped(String lead, String text, int width) {
+    public static List<String> wrapped(String lead, String text, int width) {
         var lines = new ArrayList<String>();
         var line = new StringBuilder(lead);
         boolean begun = false;
@@ -63,12 +63,12 @@ final class Printed {
     }
 
     /** A small answer as one line of JSON. */
-    static String jsonOf(Object answer) {
+    public static String jsonOf(Object answer) {
         return json(MAPPER.writeValueAsString(answer));
     }
 
     /** JSON with such characters escaped, which only its strings can hold (RFC 8259, section 7); its value stays the same. */
-    static String json(String json) {
+    public static String json(String json) {
         var escaped = new StringBuilder(json.length());
         json.strip().codePoints().forEach(point -> {
             if (steers(point) && point != '\n') {

@@ -1,4 +1,4 @@
-package cornerbook.app.cli;
+package cornerbook.app.cli.print;
 
 import cornerbook.core.say.Said;
 import cornerbook.words.Labels;
@@ -7,18 +7,18 @@ import cornerbook.words.UnitSystem;
 import java.io.PrintWriter;
 
 /** Where a verb prints, and in whose words. */
-record Terminal(Reader reader, PrintWriter out) {
+public record Terminal(Reader reader, PrintWriter out) {
     /** For the same person with other units. */
-    Terminal in(UnitSystem units) {
+    public Terminal in(UnitSystem units) {
         return new Terminal(reader.in(units), out);
     }
 
     /** Prints one line. */
-    void say(Said said) {
+    public void say(Said said) {
         out.println(Printed.line(reader.say(said)));
     }
 
-    Labels labels() {
+    public Labels labels() {
         return reader.labels("app/cli");
     }
 }
