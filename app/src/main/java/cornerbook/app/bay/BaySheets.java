@@ -106,7 +106,7 @@ final class BaySheets {
                                 hoists(vehicle, bay),
                                 imagined,
                                 new FieldMaker(before, thicknesses, bay),
-                                desk.book().rules().putsBrakesFirst())
+                                desk.book().stepOrders().of(vehicle))
                         .list(),
                 visit.arrivedOn(),
                 standing.wheelAt(),

@@ -13,6 +13,7 @@ import cornerbook.app.book.photo.PhotoLedger;
 import cornerbook.app.book.record.RecordLedger;
 import cornerbook.app.book.shop.ClimateLedger;
 import cornerbook.app.book.shop.ShopRules;
+import cornerbook.app.book.shop.StepOrders;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.store.BookFile;
 import cornerbook.app.book.store.BookServer;
@@ -161,6 +162,10 @@ public final class Book implements AutoCloseable {
     /** What the shop asks for beyond what everybody does. */
     public ShopRules rules() {
         return new ShopRules(store);
+    }
+
+    public StepOrders stepOrders() {
+        return new StepOrders(store);
     }
 
     /** The climate of the shop's place. */

@@ -15,6 +15,7 @@ import cornerbook.app.desk.car.VehicleHandler;
 import cornerbook.app.desk.findings.FindingsHandler;
 import cornerbook.app.desk.plan.PlanHandler;
 import cornerbook.app.desk.shop.ClimateHandler;
+import cornerbook.app.desk.shop.OrderHandler;
 import cornerbook.app.desk.shop.ShopHandler;
 import cornerbook.app.desk.today.TodayHandler;
 import cornerbook.app.desk.tools.ToolsHandler;
@@ -119,6 +120,7 @@ public final class CornerbookServer {
         var bench = new BenchHandler(desk, pages);
         var tools = new ToolsHandler(desk, pages);
         var shop = new ShopHandler(desk, pages);
+        var order = new OrderHandler(desk, pages);
         var climate = new ClimateHandler(desk, pages);
         var burnish = new BurnishHandler(desk, pages);
         var wheel = new WheelHandler(desk, pages);
@@ -131,6 +133,8 @@ public final class CornerbookServer {
                 .get("/bench", bench::list)
                 .get("/shop", shop::show)
                 .post("/shop/rules", shop::save)
+                .get(Links.stepOrder(), order::show)
+                .post(Links.stepOrder(), order::save)
                 .get("/shop/tools", tools::show)
                 .post("/shop/tools", tools::save)
                 .post("/shop/tools/remove", tools::remove)
