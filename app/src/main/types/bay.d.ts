@@ -261,6 +261,7 @@ declare namespace bay {
     person: string;
     wheel?: string;
     seen: string[];
+    reason?: string;
   }
 
   interface Photo {
@@ -345,6 +346,8 @@ declare namespace bay {
     wheel?: string;
     shown?: string;
     seen?: string[];
+    /** Why it is left open, when it is not done. */
+    reason?: string;
   }
 
   interface RemarkEntry extends OfVisit {
@@ -463,6 +466,14 @@ declare namespace bay {
 
   /** What a step waits for. */
   type Missing = { field: Field } | { tick: Tick } | { wheels: string };
+
+  /** What hands left open, and why. */
+  interface LeftOpen {
+    key: string;
+    missing: Missing;
+    reason: string;
+    person: string;
+  }
 
   /** What an odometer was likely meant to be. */
   interface Likely {

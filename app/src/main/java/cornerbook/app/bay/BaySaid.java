@@ -76,7 +76,9 @@ public interface BaySaid extends Said {
         FLAG,
         OBJECT,
         STEP,
-        WHEEL
+        WHEEL,
+        /** What is done is not left open. */
+        NO_REASON
     }
 
     /** Why nothing of what was sent can be taken. */

@@ -3,6 +3,7 @@ package cornerbook.app.bay;
 import cornerbook.app.bay.BaySaid.ChangeReason;
 import cornerbook.app.book.bay.BayLedger;
 import cornerbook.app.book.bay.Departure;
+import cornerbook.app.book.bay.LeftOpen;
 import cornerbook.app.book.store.Arrival;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.visit.Because;
@@ -189,15 +190,20 @@ final class EntryIntake {
     private WorkTick tick(Entry entry) {
         var key = entry.text("tick");
         var car = desk.getHistoryOfVisit(visitId);
-        if (!Ticks.of(car.vehicle()).contains(key)) {
+        var reason = entry.optionalText("reason");
+        boolean done = entry.flag("done");
+        if (!Ticks.of(car.vehicle()).contains(key) && (done || !LeftOpen.isPlace(key))) {
             throw entry.refused("tick", BaySaid.Wanted.STEP);
+        }
+        if (done && reason != null) {
+            throw entry.refused("reason", BaySaid.Wanted.NO_REASON);
         }
         var wheel = key.startsWith(WorkTick.FASTENER) ? entry.optionalText("wheel") : null;
         if (wheel != null && car.findWheel(wheel).isEmpty()) {
             throw entry.refused("wheel", BaySaid.Wanted.WHEEL);
         }
         return new WorkTick(
-                entry.id(), key, wheel, entry.flag("done"), true, entry.texts("seen"), entry.person(), entry.madeAt());
+                entry.id(), key, wheel, done, true, entry.texts("seen"), entry.person(), entry.madeAt(), reason);
     }
 
     private Declined declined(Entry entry) {

@@ -27,6 +27,7 @@ final class Assets {
             "bay-dom.mjs",
             "bay-field.mjs",
             "bay-gauge.mjs",
+            "bay-leave.mjs",
             "bay-lexicon.mjs",
             "bay-likely.mjs",
             "bay-message.mjs",

@@ -3,6 +3,7 @@ package cornerbook.app.sheet;
 import static cornerbook.app.sheet.SheetText.line;
 import static cornerbook.app.sheet.SheetText.name;
 
+import cornerbook.app.book.bay.LeftOpen;
 import cornerbook.app.book.record.VisitNotes;
 import cornerbook.app.book.work.Declined;
 import cornerbook.app.book.work.Remark;
@@ -264,10 +265,12 @@ public final class SheetPage {
                 .toList();
     }
 
-    /** What the car left with open, with who let it go, why, and who was told. */
+    /** What the car left with open, with who let it go, why, and who was told; and what hands left open. */
     public List<String> leftOpen() {
-        return notes.lastDeparture().stream()
-                .flatMap(departure -> departure.leftOpen(assessment.open(), reader).stream())
+        return Stream.concat(
+                        notes.lastDeparture().stream()
+                                .flatMap(departure -> departure.leftOpen(assessment.open(), reader).stream()),
+                        LeftOpen.of(visit, notes.ticks()).stream().map(open -> open.said(reader)))
                 .map(reader::say)
                 .map(SheetText::line)
                 .toList();

@@ -4,6 +4,7 @@ import { Dictation } from "./bay-dictation.mjs";
 import { byId, h, note } from "./bay-dom.mjs";
 import { FieldView } from "./bay-field.mjs";
 import { catchStrayValues, follows, TypingPace } from "./bay-gauge.mjs";
+import { leaving } from "./bay-leave.mjs";
 import { odometer } from "./bay-odometer.mjs";
 import { chosen, people, walk } from "./bay-person.mjs";
 import { photos } from "./bay-photo.mjs";
@@ -99,7 +100,7 @@ export class SheetView {
     const ticks = step.kind === "TORQUE" ? [] : step.ticks.map((tick) => this.ticked(tick));
     const title = h("h2", { tabIndex: -1 }, step.title);
     this.#title = title;
-    byId("main").replaceChildren(title, ["RECEIVE", "DEPART"].includes(step.id) ? whereabouts(this) : "", ...step.cautions.map(minded), ...tools(this, step), ...(step.id === "RECEIVE" ? openMatters(this.visit.sheet) : []), step.id === "RECEIVE" ? odometer(this) ?? "" : "", h("div", { className: "ticks" }, ...ticks.slice(0, -1)), ...parts, ...ticks.slice(-1), ...sources(step), ...(step.corner || step.id === "RECEIVE" ? [photos(this, step.corner)] : []), remarks(this, step));
+    byId("main").replaceChildren(title, ["RECEIVE", "DEPART"].includes(step.id) ? whereabouts(this) : "", ...step.cautions.map(minded), ...tools(this, step), ...(step.id === "RECEIVE" ? openMatters(this.visit.sheet) : []), step.id === "RECEIVE" ? odometer(this) ?? "" : "", h("div", { className: "ticks" }, ...ticks.slice(0, -1)), ...parts, ...ticks.slice(-1), ...sources(step), ...(step.corner || step.id === "RECEIVE" ? [photos(this, step.corner)] : []), leaving(this, step), remarks(this, step));
     const at = this.steps.indexOf(step);
     /**
      * @param {bay.Step | undefined} to
@@ -412,7 +413,7 @@ function minded({ words, address }) {
 function openMatters({ matters }) {
   // A sheet that an older server made has none.
   const [first] = matters ?? [];
-  return first ? [h("section", { className: "matters" }, h("h3", {}, say("open-since", { day: first.day })), h("ul", {}, ...matters.map(({ words }) => h("li", {}, words))))] : [];
+  return first ? [h("section", { className: "matters" }, h("h3", {}, say("open-since", { day: first.day })), h("ul", {}, ...matters.map(({ words, day }) => h("li", {}, day === first.day ? words : say("of-day", { day, words })))))] : [];
 }
 
 /**
