@@ -396,6 +396,18 @@ declare namespace bay {
     state: string;
   }
 
+  /** What stands in the wrong place, to where it belongs. */
+  interface MoveEntry extends OfVisit {
+    kind: "move";
+    thing: "READING" | "TICK" | "PHOTO";
+    /** Its id. */
+    moved: string;
+    /** The visit of the right car; absent for this one. */
+    to?: string;
+    /** The right corner; absent where it stays at its own. */
+    corner?: Corner;
+  }
+
   interface RivalAnswer extends OfVisit {
     kind: "answer";
     rival: string;
@@ -427,7 +439,7 @@ declare namespace bay {
     written: string;
   }
 
-  type Made = Reading | Stray | TickEntry | RemarkEntry | DeclinedEntry | ToolEntry | Leaving | PutRight | SaidState | RivalAnswer | PhotoEntry | PhotoChoice | DepartureEntry;
+  type Made = Reading | Stray | TickEntry | RemarkEntry | DeclinedEntry | ToolEntry | Leaving | PutRight | SaidState | MoveEntry | RivalAnswer | PhotoEntry | PhotoChoice | DepartureEntry;
   type MadeOf<K> = Extract<Made, { kind: K }>;
 
   interface Waiting {

@@ -96,6 +96,8 @@ public interface BaySaid extends Said {
         MEASURED_AGAIN,
         /** The first value was unlikely. */
         READ_AGAIN,
+        /** It was entered at the wrong corner or car. */
+        WRONG_PLACE,
         NOT_SAID
     }
 }

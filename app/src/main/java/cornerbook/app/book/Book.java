@@ -4,6 +4,7 @@ import cornerbook.app.book.backup.BookBackup;
 import cornerbook.app.book.backup.BookCheck;
 import cornerbook.app.book.backup.Restored;
 import cornerbook.app.book.bay.BayLedger;
+import cornerbook.app.book.bay.Misplaced;
 import cornerbook.app.book.car.CarLedger;
 import cornerbook.app.book.car.CarSearch;
 import cornerbook.app.book.car.UsedToolLedger;
@@ -162,6 +163,11 @@ public final class Book implements AutoCloseable {
     /** What the shop asks for beyond what everybody does. */
     public ShopRules rules() {
         return new ShopRules(store);
+    }
+
+    /** What was entered at the wrong corner or car. */
+    public Misplaced misplaced() {
+        return new Misplaced(store);
     }
 
     public StepOrders stepOrders() {

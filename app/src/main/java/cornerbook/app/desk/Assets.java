@@ -25,6 +25,7 @@ final class Assets {
             "bay-depart.mjs",
             "bay-dictation.mjs",
             "bay-dom.mjs",
+            "bay-elsewhere.mjs",
             "bay-field.mjs",
             "bay-gauge.mjs",
             "bay-leave.mjs",

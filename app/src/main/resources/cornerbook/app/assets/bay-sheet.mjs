@@ -2,6 +2,7 @@
 import { departStep } from "./bay-depart.mjs";
 import { Dictation } from "./bay-dictation.mjs";
 import { byId, h, note } from "./bay-dom.mjs";
+import { elsewhere } from "./bay-elsewhere.mjs";
 import { FieldView } from "./bay-field.mjs";
 import { catchStrayValues, follows, TypingPace } from "./bay-gauge.mjs";
 import { leaving } from "./bay-leave.mjs";
@@ -100,7 +101,7 @@ export class SheetView {
     const ticks = step.kind === "TORQUE" ? [] : step.ticks.map((tick) => this.ticked(tick));
     const title = h("h2", { tabIndex: -1 }, step.title);
     this.#title = title;
-    byId("main").replaceChildren(title, ["RECEIVE", "DEPART"].includes(step.id) ? whereabouts(this) : "", ...step.cautions.map(minded), ...tools(this, step), ...(step.id === "RECEIVE" ? openMatters(this.visit.sheet) : []), step.id === "RECEIVE" ? odometer(this) ?? "" : "", h("div", { className: "ticks" }, ...ticks.slice(0, -1)), ...parts, ...ticks.slice(-1), ...sources(step), ...(step.corner || step.id === "RECEIVE" ? [photos(this, step.corner)] : []), leaving(this, step), remarks(this, step));
+    byId("main").replaceChildren(title, ["RECEIVE", "DEPART"].includes(step.id) ? whereabouts(this) : "", ...step.cautions.map(minded), ...tools(this, step), ...(step.id === "RECEIVE" ? openMatters(this.visit.sheet) : []), step.id === "RECEIVE" ? odometer(this) ?? "" : "", h("div", { className: "ticks" }, ...ticks.slice(0, -1)), ...parts, ...ticks.slice(-1), ...sources(step), ...(step.corner || step.id === "RECEIVE" ? [photos(this, step.corner)] : []), leaving(this, step), remarks(this, step), elsewhere(this, step));
     const at = this.steps.indexOf(step);
     /**
      * @param {bay.Step | undefined} to

@@ -599,7 +599,7 @@ export class Visit extends EventTarget {
   /**
    * Anything else than a reading, a tick or a tool.
    *
-   * @template {"leaving" | "departure" | "state" | "remark" | "declined" | "answer" | "photo" | "photo choice"} K
+   * @template {"move" | "leaving" | "departure" | "state" | "remark" | "declined" | "answer" | "photo" | "photo choice"} K
    * @param {K} kind
    * @param {Omit<bay.MadeOf<K>, "kind" | keyof bay.OfVisit>} values
    */
