@@ -86,6 +86,10 @@ public final class Links {
     }
 
     /** Where the customer's answers are sent. */
+    public static String retorqueConfirmed(String visitId) {
+        return visit(visitId) + "/retorque/confirmed";
+    }
+
     public static String declined(String visitId) {
         return visit(visitId) + "/declined";
     }

@@ -154,6 +154,7 @@ public final class CornerbookServer {
                 .post("/visits/{id}/leaving", entry::saveLeaving)
                 .post("/visits/{id}/retorque", entry::saveRetorque)
                 .post("/visits/{id}/retorque/answer", today::saveAnswer)
+                .post("/visits/{id}/retorque/confirmed", today::confirmRetorque)
                 .get("/visits/{id}/data", visitData::show)
                 .post("/visits/{id}/data", visitData::save)
                 .post("/visits/{id}/move", visitData::move)
