@@ -426,10 +426,16 @@ public final class SheetPage {
         return PhotosSection.of(notes.photosOnSheet(), reader);
     }
 
-    /** Who worked on the car; empty when it is not recorded. */
-    public String technician() {
+    /** What stands under the sheet: who worked on the car, or who entered what stands in it; nobody where neither is known. */
+    public String signed() {
         var technician = visit.card().technician();
-        return technician == null ? "" : name(technician);
+        if (technician != null) {
+            return labels.of("technician-named", "name", name(technician));
+        }
+        var people = notes.people();
+        return people.isEmpty()
+                ? labels.of("technician")
+                : labels.of("entered-by-named", "names", name(String.join(", ", people)));
     }
 
     public String customer() {

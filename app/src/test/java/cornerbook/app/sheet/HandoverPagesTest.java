@@ -101,6 +101,21 @@ class HandoverPagesTest {
                 .doesNotContain("Draft", "VIN", "Cautions");
     }
 
+    /** A tablet knows who works on it; the desk's field for the technician stays empty where nobody is asked. */
+    @Test
+    void whoEnteredIsNamedWhereNoTechnicianIs() throws IOException {
+        var base = SheetCars.finished();
+        var card = base.visit().card();
+        var nobody = SheetCars.ofVisit(
+                base,
+                base.visit()
+                        .withCard(new JobCard(null, card.workDone(), card.notes(), card.nextVisitDue(), card.tools())));
+        var pages = pages(nobody, handedOver(nobody), TORONTO);
+        assertThat(pages.getLast()).contains("Entered by", "Ada, Bo").doesNotContain("Technician");
+        assertThat(String.join(" ", pages)).contains("Entered by: Ada, Bo");
+        assertThat(pages(nobody, VisitNotes.NONE, TORONTO).getLast()).contains("Technician").doesNotContain("Entered by");
+    }
+
     @Test
     void theRecordHasFoundAndLeftSideBySide() throws IOException {
         var assessment = SheetCars.finished();
