@@ -46,6 +46,7 @@ export class SheetView {
       this.#pace,
       (at) => (document.querySelector("dialog[open]") ? undefined : this.#empty().find((input) => follows(input, at)) ?? this.#atNextCorner(at)),
       () => this.tray,
+      { isTag: (typed) => typed in this.visit.sheet.wheels, scanned: (tag) => this.openSet(tag) },
     );
   }
 
@@ -55,7 +56,7 @@ export class SheetView {
   }
 
   get step() {
-    const id = decodeURIComponent(location.hash.slice(1));
+    const [id = ""] = decodeURIComponent(location.hash.slice(1)).split("/");
     const { steps } = this;
     const step = steps.find((each) => each.id === id) ?? steps[0];
     if (!step) {
@@ -115,6 +116,28 @@ export class SheetView {
     this.update();
     this.focus();
     scrollTo(0, 0);
+  }
+
+  /**
+   * A wheel was scanned, at the rack or on the car: its set is taken, and the hands are at its readings.
+   *
+   * @param {string} tag
+   */
+  openSet(tag) {
+    const set = this.visit.sheet.wheels[tag]?.set;
+    if (set === undefined) {
+      return;
+    }
+    const came = Object.values(this.visit.sheet.arrived).includes(tag);
+    history.pushState(null, "", came ? "#OFF" : "#ON");
+    if (!came && !this.visit.isFitted) {
+      this.visit.takeSet(set);
+    }
+    this.show();
+    const here = this.#views.filter(({ field, input }) => input && this.visit.wheelOf(field) === tag);
+    const first = here.find((view) => !view.isFilled) ?? here[0];
+    first?.input?.focus();
+    first?.element.scrollIntoView({ block: "center" });
   }
 
   /** The hands go on where something is missing. */

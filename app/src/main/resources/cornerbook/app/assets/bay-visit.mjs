@@ -152,6 +152,11 @@ export class Visit extends EventTarget {
     return fills.find(({ set }) => set === this.#taken) ?? fills.find((fill) => this.fieldsOutOfStore(fill).some((field) => this.read(field) !== "")) ?? fills.find(({ wheelAt }) => Object.values(wheelAt).some((tag) => planned.includes(tag)));
   }
 
+  /** @param {string} set of which a person said that it goes on, or stays */
+  hasTaken(set) {
+    return this.#taken === set;
+  }
+
   /** @param {string} set which goes on, as a person says */
   takeSet(set) {
     this.#taken = set;

@@ -113,7 +113,9 @@ class HandoverPagesTest {
         var pages = pages(nobody, handedOver(nobody), TORONTO);
         assertThat(pages.getLast()).contains("Entered by", "Ada, Bo").doesNotContain("Technician");
         assertThat(String.join(" ", pages)).contains("Entered by: Ada, Bo");
-        assertThat(pages(nobody, VisitNotes.NONE, TORONTO).getLast()).contains("Technician").doesNotContain("Entered by");
+        assertThat(pages(nobody, VisitNotes.NONE, TORONTO).getLast())
+                .contains("Technician")
+                .doesNotContain("Entered by");
     }
 
     @Test
@@ -126,8 +128,7 @@ class HandoverPagesTest {
                 .contains("LF 02W3, 205/55R16 7.3 / 7.1 / 7.2 mm, 16 Apr 2026 7.2 / 7.2 / 7.2 mm – 246 kPa 121 N·m")
                 .contains("came off LF 02S3, 205/55R16 6.3 / 6.3 / 6.2 mm, 16 Apr 2026 5.1 / 5.2 / 5.1 mm 217 kPa – –")
                 .contains(
-                        "Wheel torque asked by the manufacturer: 120 N·m. Wrench W-2, Old wrench (invented), to be set"
-                                + " to 120 N·m for it; its calibration is due 11 Oct 2026.")
+                        "Wheel torque asked by the manufacturer: 120 N·m. Wrench W-2, Old wrench (invented), to be set to 120 N·m for it; its calibration is due 11 Oct 2026.")
                 .contains("RR 6.4 / 8.3 mm as found seized / free free seized 25.45 mm as found")
                 .contains("Never hang a caliper by its hose")
                 .contains("vehicle's specification; house rule");
@@ -163,8 +164,8 @@ class HandoverPagesTest {
         var after = new Declined("d3", "PAD.RR", "Free the pads", false, "Mme Ardent", "Ada", BEGUN);
         var notes = notes(assessment, List.of(), List.of(departure()), List.of(no, yes, after));
         assertThat(pages(assessment, notes, TORONTO).getFirst())
-                .contains("Not wanted by the customer Order new tyres. The summer set Declined by Mme Ardent, 20 Nov"
-                        + " 2026, 08:05; written down by Ada")
+                .contains(
+                        "Not wanted by the customer Order new tyres. The summer set Declined by Mme Ardent, 20 Nov 2026, 08:05; written down by Ada")
                 .doesNotContain("Free the pads");
     }
 
@@ -187,8 +188,8 @@ class HandoverPagesTest {
         var notes = notes(assessment, List.of(), List.of(departure(reason)), List.of());
         assertThat(pages(assessment, notes, TORONTO.in(Language.FRENCH)).getFirst())
                 .contains("Dangereux : ne conduisez pas ce véhicule dans cet état.")
-                .contains("Laissé en suspens par Bo : Plaquettes AVG 0,5 mm. Pièces demain. Personne avisée : Mme"
-                        + " Ardent.")
+                .contains(
+                        "Laissé en suspens par Bo : Plaquettes AVG 0,5 mm. Pièces demain. Personne avisée : Mme Ardent.")
                 .doesNotContain("LF pads", "Brouillon");
     }
 

@@ -49,8 +49,7 @@ public final class BayRows {
     public List<WorkTick> listTicks(String visitId) {
         var seen = new HashMap<String, List<String>>();
         handle.select(
-                        "select work_tick_seen.* from work_tick_seen join work_tick on work_tick.id = tick_id where"
-                                + " visit_id = ? order by seen_id",
+                        "select work_tick_seen.* from work_tick_seen join work_tick on work_tick.id = tick_id where visit_id = ? order by seen_id",
                         visitId)
                 .map((row, context) -> Map.entry(row.getString("tick_id"), row.getString("seen_id")))
                 .list()
@@ -150,8 +149,7 @@ public final class BayRows {
     /** The authors of a visit's readings, earliest first. */
     public List<ReadingAuthor> listAuthors(String visitId) {
         return handle.select(
-                        "select reading_author.* from reading_author join reading on reading.id = reading_id where"
-                                + " visit_id = ? order by made_at, reading_id",
+                        "select reading_author.* from reading_author join reading on reading.id = reading_id where visit_id = ? order by made_at, reading_id",
                         visitId)
                 .map((row, context) ->
                         new ReadingAuthor(row.getString("reading_id"), row.getString("person"), EntryRow.madeAt(row)))

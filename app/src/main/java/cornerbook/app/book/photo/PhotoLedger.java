@@ -74,9 +74,7 @@ public final class PhotoLedger {
             new CarLedger(within(handle)).requireVisit(toVisitId);
             var moved = UUID.randomUUID().toString();
             handle.execute(
-                    "insert into photo (id, visit_id, corner, part, person, made_at, on_sheet, sha256, jpeg) select ?,"
-                        + " ?, ?, part, person, made_at, on_sheet, sha256, jpeg from photo where id = ? and visit_id ="
-                        + " ? and moved_to is null",
+                    "insert into photo (id, visit_id, corner, part, person, made_at, on_sheet, sha256, jpeg) select ?, ?, ?, part, person, made_at, on_sheet, sha256, jpeg from photo where id = ? and visit_id = ? and moved_to is null",
                     moved,
                     toVisitId,
                     corner == null ? null : corner.name(),
@@ -97,8 +95,7 @@ public final class PhotoLedger {
     /** The photos of a visit, earliest first; none that was moved elsewhere. */
     public List<Photo> list(String visitId) {
         return store.read(handle -> handle.select(
-                        "select id, corner, part, person, made_at, on_sheet from photo where visit_id = ? and moved_to"
-                                + " is null order by made_at, id",
+                        "select id, corner, part, person, made_at, on_sheet from photo where visit_id = ? and moved_to is null order by made_at, id",
                         visitId)
                 .map((row, context) -> photo(row))
                 .list());

@@ -57,8 +57,7 @@ final class MovedReadings {
                 .set("moved_to", moved.id())
                 .insert(handle);
         handle.execute(
-                "insert into reading_author (reading_id, person, made_at) select ?, person, made_at from"
-                        + " reading_author where reading_id = ?",
+                "insert into reading_author (reading_id, person, made_at) select ?, person, made_at from reading_author where reading_id = ?",
                 moved.id(),
                 reading.id());
         var corrects = reading.corrects();

@@ -42,8 +42,7 @@ public final class ReadingLedger {
     public int countBrakePairs(LocalDate from, LocalDate until) {
         return store.read(handle -> handle
                 .createQuery(
-                        "select reading.* from reading join visit on visit.id = reading.visit_id where visit.cancelled"
-                                + " = 0 and "
+                        "select reading.* from reading join visit on visit.id = reading.visit_id where visit.cancelled = 0 and "
                                 + CarReader.STANDS
                                 + " and visit.visit_date between :from and :until and reading.measure in (<measures>)")
                 .bind("from", from.toString())

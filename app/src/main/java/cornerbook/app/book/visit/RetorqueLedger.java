@@ -52,8 +52,7 @@ public final class RetorqueLedger {
             return;
         }
         handle.execute(
-                "insert into retorque (visit_id, due_odometer_km, due_date) values (?, ?, ?) on conflict (visit_id) do"
-                        + " nothing",
+                "insert into retorque (visit_id, due_odometer_km, due_date) values (?, ?, ?) on conflict (visit_id) do nothing",
                 visit.id(),
                 due.get().dueOdometerKm(),
                 due.get().dueDate().toString());
@@ -68,8 +67,7 @@ public final class RetorqueLedger {
 
     private static void supersede(Handle handle, Visit visit, Visit by) {
         handle.execute(
-                "update retorque set superseded_by = ? where visit_id = ? and recorded_date is null and superseded_by"
-                        + " is null",
+                "update retorque set superseded_by = ? where visit_id = ? and recorded_date is null and superseded_by is null",
                 by.id(),
                 visit.id());
     }
@@ -95,8 +93,7 @@ public final class RetorqueLedger {
                     .map(Visit::id)
                     .findFirst();
             handle.execute(
-                    "update retorque set due_odometer_km = ?, due_date = ?, superseded_by = ? where visit_id = ? and"
-                            + " recorded_date is null",
+                    "update retorque set due_odometer_km = ?, due_date = ?, superseded_by = ? where visit_id = ? and recorded_date is null",
                     due.get().dueOdometerKm(),
                     due.get().dueDate().toString(),
                     later.orElse(null),
@@ -108,18 +105,18 @@ public final class RetorqueLedger {
     public List<OpenRetorque> listOpen() {
         return store.read(
                 handle -> handle.select("""
-                    select retorque.visit_id, retorque.due_odometer_km, retorque.due_date,
-                        vehicle.name, vehicle.plate, vehicle.fastener_torque_nm,
-                        customer.name as customer_name, customer.phone,
-                        (select answer from retorque_answer where visit_id = retorque.visit_id order by place_in_list desc limit 1) as answer,
-                        (select made_at from retorque_answer where visit_id = retorque.visit_id order by place_in_list desc limit 1) as made_at
-                    from retorque
-                        join visit on visit.id = retorque.visit_id
-                        join vehicle on vehicle.id = visit.vehicle_id
-                        join customer on customer.id = vehicle.customer_id
-                    where visit.cancelled = 0 and retorque.recorded_date is null and retorque.superseded_by is null
-                    order by retorque.due_date, vehicle.name
-                    """).map((row, context) -> open(row)).list());
+                        select retorque.visit_id, retorque.due_odometer_km, retorque.due_date,
+                            vehicle.name, vehicle.plate, vehicle.fastener_torque_nm,
+                            customer.name as customer_name, customer.phone,
+                            (select answer from retorque_answer where visit_id = retorque.visit_id order by place_in_list desc limit 1) as answer,
+                            (select made_at from retorque_answer where visit_id = retorque.visit_id order by place_in_list desc limit 1) as made_at
+                        from retorque
+                            join visit on visit.id = retorque.visit_id
+                            join vehicle on vehicle.id = visit.vehicle_id
+                            join customer on customer.id = vehicle.customer_id
+                        where visit.cancelled = 0 and retorque.recorded_date is null and retorque.superseded_by is null
+                        order by retorque.due_date, vehicle.name
+                        """).map((row, context) -> open(row)).list());
     }
 
     private static OpenRetorque open(ResultSet row) throws SQLException {
@@ -219,8 +216,7 @@ public final class RetorqueLedger {
     /** It was confirmed by mistake on that day, and is due as before. */
     public void takeBack(String visitId, LocalDate date) {
         store.write(handle -> handle.execute(
-                "update retorque set recorded_date = null where visit_id = ? and recorded_date = ? and"
-                        + " recorded_torque_nm is null",
+                "update retorque set recorded_date = null where visit_id = ? and recorded_date = ? and recorded_torque_nm is null",
                 visitId,
                 date.toString()));
     }
@@ -249,8 +245,7 @@ public final class RetorqueLedger {
     private static int keep(
             Handle handle, String visitId, LocalDate date, @Nullable Double odometerKm, @Nullable Double torqueNm) {
         int changed = handle.execute(
-                "update retorque set recorded_date = ?, recorded_odometer_km = ?, recorded_torque_nm = ? where"
-                        + " visit_id = ? and recorded_date is null and superseded_by is null",
+                "update retorque set recorded_date = ?, recorded_odometer_km = ?, recorded_torque_nm = ? where visit_id = ? and recorded_date is null and superseded_by is null",
                 date.toString(),
                 odometerKm,
                 torqueNm,
