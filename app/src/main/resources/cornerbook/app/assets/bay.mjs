@@ -90,6 +90,9 @@ function askPerson(names) {
       input,
       h("button", { type: "button", className: "main", onclick: () => take(input.value) }, say("begin")),
     );
+    if (names.length === 0) {
+      input.focus();
+    }
   });
 }
 
